@@ -1,0 +1,259 @@
+# Builds maydeck, prints the specimen cards and runs the tests.
+# `make help` lists the targets. On a bare Debian 12 `make cards` and `make test`
+# install what they need, as root or through sudo; nothing else installs packages.
+
+VARIANT ?= release
+STRICT  ?= 0
+V       ?= 0
+
+# CC as given on the command line or in the environment; else gcc, which the
+# warnings below are written for.
+ifeq ($(origin CC),default)
+CC := gcc
+endif
+
+prefix  ?= /usr/local
+bindir  ?= $(prefix)/bin
+datadir ?= $(prefix)/share
+data_folder = $(datadir)/maydeck
+
+version := 0.1.0
+
+.DELETE_ON_ERROR:
+.SUFFIXES:
+MAKEFLAGS += --no-builtin-rules --no-print-directory
+.DEFAULT_GOAL := all
+
+Q := @
+ifeq ($(V),1)
+Q :=
+endif
+
+# ---- files ----
+
+build := out/build/$(VARIANT)
+ifeq ($(VARIANT),release)
+program := out/maydeck
+else
+program := $(build)/maydeck
+endif
+shim := $(build)/fault.so
+archive := $(build)/rooms.a
+
+sources      := $(sort $(wildcard src/*/*.c))
+headers      := $(sort $(wildcard include/*.h src/*/*.h))
+test_sources := $(sort $(wildcard tests/unit/test_*.c))
+test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
+
+objects        := $(sources:src/%.c=$(build)/src/%.o)
+main_object    := $(build)/src/app/main.o
+linked_objects := $(filter-out $(main_object),$(objects)) \
+                  $(test_helpers:%.c=$(build)/%.o)
+test_objects   := $(test_sources:%.c=$(build)/%.o)
+test_programs  := $(test_sources:%.c=$(build)/%)
+
+# ---- flags ----
+
+WARN := -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Warith-conversion \
+    -Wshadow -Wstrict-prototypes -Wmissing-prototypes -Wold-style-definition \
+    -Wredundant-decls -Wundef -Wvla -Walloca -Wcast-qual -Wcast-align=strict \
+    -Wwrite-strings -Wpointer-arith -Wformat=2 -Wformat-signedness \
+    -Wformat-overflow=2 -Wformat-truncation=2 -Wimplicit-fallthrough=5 -Wswitch-enum \
+    -Wduplicated-cond -Wduplicated-branches -Wlogical-op -Wnull-dereference \
+    -Wjump-misses-init -Wdouble-promotion -Wfloat-equal -Wunused-macros \
+    -Wunused-const-variable=2 -Wenum-conversion -Wstringop-overflow=4 \
+    -Warray-bounds=2 -Wuse-after-free=3 -Wdangling-pointer=2 -Wbidi-chars=any \
+    -Wdate-time -Wtrampolines -Wframe-larger-than=8192
+
+# A newer compiler must never break a user's build: warnings stop developers only.
+ifeq ($(STRICT),1)
+WARN += -Werror
+endif
+
+HARDEN := -O2 -g -U_FORTIFY_SOURCE -D_FORTIFY_SOURCE=3 -fstack-protector-strong \
+    -fstack-clash-protection -ftrivial-auto-var-init=zero -fPIE
+ifneq ($(filter x86_64 i686,$(shell uname -m)),)
+HARDEN += -fcf-protection=full
+endif
+HARDEN_LINK := -pie -Wl,-z,relro,-z,now,-z,noexecstack,-z,nodlopen,-z,separate-code,--as-needed
+
+OPTIONS_release  := $(HARDEN)
+OPTIONS_san      := -O1 -g -fno-omit-frame-pointer -fsanitize=address,undefined \
+                    -fno-sanitize-recover=all
+OPTIONS_debug    := -O0 -g3
+OPTIONS_coverage := -O0 -g --coverage
+LINK_release     := $(HARDEN_LINK)
+LINK_san         := -fsanitize=address,undefined
+LINK_debug       :=
+LINK_coverage    := --coverage
+ifeq ($(OPTIONS_$(VARIANT)),)
+$(error VARIANT=$(VARIANT) is unknown: say release, san, debug or coverage)
+endif
+
+# Asked once, and only when something is compiled: on a bare machine pkg-config
+# comes with the packages. The headers of libraries are the system's to warn about.
+library_flags = $(eval library_flags := $$(subst -I,-isystem ,$$(shell \
+    pkg-config --cflags yaml-0.1 zlib harfbuzz harfbuzz-subset libutf8proc)))$(library_flags)
+# libharu has no pkg-config file.
+library_links = $(eval library_links := -lhpdf $$(shell \
+    pkg-config --libs yaml-0.1 zlib harfbuzz harfbuzz-subset libutf8proc))$(library_links)
+
+COMPILE = $(CC) -std=c11 -D_POSIX_C_SOURCE=200809L -Iinclude $(library_flags) $(WARN) \
+    $(OPTIONS_$(VARIANT)) -fno-common -ffile-prefix-map=$(CURDIR)=. $(CPPFLAGS) $(CFLAGS)
+LINK = $(CC) $(OPTIONS_$(VARIANT)) $(CFLAGS) $(LINK_$(VARIANT)) $(LDFLAGS)
+app_flags = -DMAYDECK_VERSION='"$(version)"' -DMAYDECK_DATA_FOLDER='"$(data_folder)"'
+
+# ---- building ----
+
+.PHONY: all
+all: $(program) out/fonts/.copied ## Build the program (VARIANT=release, san, debug or coverage)
+
+# Changed flags rebuild everything: objects depend on a file that holds them.
+$(build)/flags: FORCE
+	@mkdir -p $(@D)
+	@printf '%s\n' "$$FLAGS" | cmp -s - $@ || printf '%s\n' "$$FLAGS" >$@
+$(build)/flags: export FLAGS = $(COMPILE) / $(app_flags) / $(LINK) $(library_links)
+
+$(build)/src/app/%.o: room_flags = $(app_flags)
+# The compiler cannot know that a failed assertion of cmocka does not return.
+$(build)/tests/%.o: room_flags = -Isrc -Wno-null-dereference
+
+$(build)/%.o: %.c $(build)/flags
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  CC   $<"
+	$(Q)$(COMPILE) $(room_flags) -MMD -MP -c -o $@ $<
+
+$(program): $(objects)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $(objects) $(library_links)
+
+# The rooms as one archive: each test takes from it what it needs.
+$(archive): $(linked_objects)
+	@rm -f $@
+	$(Q)ar rcs $@ $^
+
+$(test_programs): $(build)/%: $(build)/%.o $(archive)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(LINK) -o $@ $< $(archive) $(library_links) -lcmocka
+
+$(shim): tests/shim/fault.c $(build)/flags
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(CC) -std=c11 $(WARN) -O1 -g -fPIC -shared -o $@ $< -ldl
+
+out/fonts/.copied: fonts/faces.txt fonts/copy
+	@mkdir -p $(@D)
+	$(Q)sh fonts/copy out/fonts
+	@touch $@
+
+.PHONY: FORCE
+FORCE:
+
+-include $(objects:.o=.d) $(test_objects:.o=.d) $(test_helpers:%.c=$(build)/%.d)
+
+# ---- printing ----
+
+.PHONY: cards
+cards: ## Install what is missing, build, and print the specimen fleet into out/cards
+	@sh .setup/packages build
+	@$(MAKE) print-cards
+
+.PHONY: print-cards
+print-cards: all
+	@mkdir -p out/cards
+	@rm -f out/cards/*.pdf
+	$(program) print tests/fleet -o out/cards
+
+# ---- testing ----
+
+run_tests = VARIANT='$(VARIANT)' BUILD='$(build)' MAYDECK='$(program)' SHIM='$(shim)' \
+    UNIT_PROGRAMS='$(test_programs)' ONLY='$(ONLY)' sh tests/run
+tested := $(program) out/fonts/.copied
+
+.PHONY: test
+test: ## Install what is missing, build and run all tests (ONLY=word: those named so)
+	@sh .setup/packages test
+	@$(MAKE) check
+
+.PHONY: check check-unit check-errors check-pages check-cli check-layers check-style
+check: headers $(tested) $(test_programs) $(shim) ## All tests, without looking for packages
+	@$(run_tests) unit layers style errors pages cli
+check-unit: $(test_programs) out/fonts/.copied ## Unit tests
+	@$(run_tests) unit
+check-errors: $(tested) ## Error goldens: the exact message for each wrong input
+	@$(run_tests) errors
+check-pages: $(tested) ## Page goldens: every page of the specimen fleet
+	@$(run_tests) pages
+check-cli: $(tested) $(shim) ## Command line: output, read back, determinism, faults
+	@$(run_tests) cli
+check-layers: ## Who includes whom
+	@$(run_tests) layers
+check-style: ## Length of functions, files and lines; banned functions
+	@$(run_tests) style
+
+.PHONY: check-san check-valgrind
+check-san: ## All tests under the address and undefined-behaviour sanitizers
+	@$(MAKE) VARIANT=san check
+check-valgrind: ## Unit tests and error goldens under valgrind
+	@sh .setup/packages valgrind
+	@$(MAKE) VARIANT=debug valgrind-run
+.PHONY: valgrind-run
+valgrind-run: $(tested) $(test_programs)
+	@WRAP='valgrind -q --error-exitcode=99 --leak-check=full --errors-for-leak-kinds=definite' \
+	$(run_tests) unit errors
+
+.PHONY: golden-accept
+golden-accept: $(tested) ## Show how error and page goldens differ, and take the new ones
+	@ACCEPT=1 $(run_tests) errors pages
+
+.PHONY: headers
+headers: $(headers:%=$(build)/headers/%.ok) ## Compile each header alone
+$(build)/headers/%.ok: % $(headers) $(build)/flags
+	@mkdir -p $(@D)
+	$(Q)echo 'extern int nothing;' | $(COMPILE) -Wno-unused-macros -fsyntax-only -include $< -x c - || \
+	    { echo "$<: does not compile alone"; exit 1; }
+	@touch $@
+
+.PHONY: coverage
+coverage: ## Run all tests and show the lines reached, file by file
+	@$(MAKE) VARIANT=coverage coverage-run
+.PHONY: coverage-run
+coverage-run: $(tested) $(test_programs) $(shim)
+	@find $(build) -name '*.gcda' -delete
+	-@$(run_tests) unit errors pages cli
+	@sh tests/style/coverage $(build)
+
+.PHONY: bench
+bench: all ## Time the printing of the specimen fleet
+	@sh tests/cli/bench $(program)
+
+# ---- installing ----
+
+.PHONY: install uninstall
+install: all ## Install under prefix (/usr/local); DESTDIR is honoured
+	install -d '$(DESTDIR)$(bindir)' '$(DESTDIR)$(data_folder)'
+	install -m 755 $(program) '$(DESTDIR)$(bindir)/maydeck'
+	@for folder in procedures out/fonts; do \
+	    name=$${folder##*/}; \
+	    (cd $$folder && find . -type f ! -name '.*' | LC_ALL=C sort) | while read -r file; do \
+	        install -D -m 644 "$$folder/$$file" "$(DESTDIR)$(data_folder)/$$name/$$file" || exit 1; \
+	    done || exit 1; \
+	done
+uninstall: ## Remove what install put there
+	rm -f '$(DESTDIR)$(bindir)/maydeck'
+	rm -rf '$(DESTDIR)$(data_folder)'
+
+# ---- cleaning ----
+
+.PHONY: clean distclean
+clean: ## Remove objects and programs
+	rm -rf out/build out/maydeck
+distclean: ## Remove all that was made
+	find out -mindepth 1 -maxdepth 1 ! -name .gitkeep -exec rm -rf {} +
+
+.PHONY: help
+help: ## Show this help
+	@echo 'Targets:'
+	@awk -F ':.*## ' '/^[a-z-]+:.*## / { printf "  %-15s %s\n", $$1, $$2 }' $(firstword $(MAKEFILE_LIST))
+	@echo 'Settings: VARIANT=release|san|debug|coverage  STRICT=1 (warnings are errors)'
+	@echo '          V=1 (show commands)  ONLY=word  prefix=/usr/local  DESTDIR='

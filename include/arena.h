@@ -1,0 +1,42 @@
+/* arena.h - memory that is given back all at once (room: base).
+ *
+ * What is made for a boat lives in that boat's arena and dies with it; nobody
+ * frees anything else. The only callers of malloc and free are in arena.c and
+ * at the edges of libyaml, libharu and HarfBuzz, inside one function each. */
+#ifndef MAYDECK_ARENA_H
+#define MAYDECK_ARENA_H
+
+#include <stddef.h>
+
+struct arena;
+
+/* A new, empty arena that may grow to `limit` bytes. Running out of memory or
+ * over the limit never returns: see arena_on_exhaustion. */
+struct arena *arena_new(size_t limit);
+
+/* Gives back the arena and all that was made in it. NULL is allowed. */
+void arena_free(struct arena *arena);
+
+/* `size` zeroed bytes, aligned for any type. Never NULL; size 0 is allowed. */
+void *arena_alloc(struct arena *arena, size_t size);
+
+/* Room for `count` elements of `size` bytes, zeroed; the product is checked. */
+void *arena_array(struct arena *arena, size_t count, size_t size);
+
+/* A NUL-terminated copy of `length` bytes. */
+char *arena_copy(struct arena *arena, const char *bytes, size_t length);
+
+/* A growing array kept in an arena: returns `items`, or a larger copy of it,
+ * with room for one more than `count`; `*capacity` follows. Start with NULL
+ * and 0. The caller stores the element and raises its own count. */
+void *arena_grow(struct arena *arena, void *items, size_t count,
+                 size_t *capacity, size_t size);
+
+/* What to run (once) before the process leaves with status 3 because memory
+ * ran out: the draw room removes its temporary file here. */
+void arena_on_exhaustion(void (*clean_up)(void));
+
+/* Leaves the process as above. For a library's own "out of memory" only. */
+_Noreturn void arena_exhausted(void);
+
+#endif

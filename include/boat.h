@@ -1,0 +1,108 @@
+/* boat.h - one boat's record and the base's record (room: record). */
+#ifndef MAYDECK_BOAT_H
+#define MAYDECK_BOAT_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+#include "item.h"
+#include "problem.h"
+#include "yaml_fields.h"
+
+/* One piece of gear, in one place. Field meanings: src/record/boat_fields.c. */
+struct equipment {
+    const struct item_kind *kind;
+    const struct zone *place_zone;    /* zone looked up */
+    enum side place_side;             /* of the item, or of its zone */
+    struct place place;               /* of the entry in the boat file */
+    struct text_value item, tag, name, zone, side, spot, how;
+    struct list_value inside, cuts, serves;
+    struct number_value count;
+    struct node_value at;             /* at: [x, y], as two numbers in: */
+    struct number_value at_x, at_y;   /* metres aft of the bow, to starboard of the centreline */
+    struct text_value agent, rating, kind_of, stop, space, vents_to, serial, hex_id, mmsi, size;
+    struct text_value painter, release, handle;
+    struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
+    struct number_value rated_lph, kg_low, kg_high;
+    struct date_value service_due, expires;
+    struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
+    struct answer_value below, charged, dsc, automatic, reach_inverted;
+};
+
+struct boat_facts {
+    struct text_value name, name_spoken, name_latin, type, flag, looks;
+    struct answer_value specimen;
+    struct number_value loa_m, beam_m, draught_m, persons_max;
+    struct list_value engine_spaces;
+};
+
+struct radio_facts {
+    struct text_value call_sign, mmsi, tag, zone, side, spot, power_switch, distress_key;
+    struct text_value second_station, emergency_aerial;
+    struct answer_value mmsi_programmed, dsc, gnss;
+    struct number_value hold_s, antenna_m;
+    struct list_value nature_steps, urgency_steps, manual_position_steps;
+};
+
+struct boat {
+    const char *key;                  /* file name without .yaml: what --boat takes */
+    const struct source *source;
+    struct place place;
+    bool catamaran;
+    struct boat_facts facts;
+    struct radio_facts radio;
+    struct place radio_place;
+    const struct equipment *equipment; /* in file order; the radio of `radio:` is the last, as vhf_dsc */
+    size_t equipment_count;
+    struct list_value not_fitted;
+    struct list_value retired_tags;   /* tags of gear that is gone: never used again */
+    const char *const *engine_spaces; /* zone keys, one card of engine_fire each */
+    size_t engine_space_count;
+};
+
+/* NULL when the file cannot be used at all; otherwise a record, and all that
+ * is wrong with it in `problems`. Errors in it hold the whole boat back:
+ * *sound says whether there were none. */
+const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
+                             struct problems *problems, bool *sound);
+
+const struct field_table *equipment_fields(void);
+const struct field_table *boat_fields(void);
+const struct field_table *radio_fields(void);
+
+/* Is the item fitted? NOT_RECORDED: the record mentions it nowhere. */
+enum answer boat_fitted(const struct boat *boat, const char *item);
+
+/* The next free tag of a class for this boat, such as C7. */
+const char *boat_free_tag(const struct boat *boat, enum item_class class, struct arena *arena);
+
+/* ---- the base ---- */
+
+struct approval {
+    struct text_value card, initials, qualification;
+    struct date_value date, until;
+};
+
+struct local_rule {
+    struct text_value card, rule, source;
+};
+
+struct base_record {
+    const struct source *source;
+    struct text_value name, phone_24h;
+    struct answer_value specimen;
+    struct text_value centre_name, centre_call, centre_channel, centre_phone;
+    struct date_value centre_checked_on;
+    struct text_value latitude, longitude, sea_area; /* north|south|both, east|west|both */
+    struct list_value languages;
+    const struct approval *approvals;
+    size_t approval_count;
+    const struct local_rule *local_rules;
+    size_t local_rule_count;
+};
+
+const struct base_record *base_read(const struct source *source, struct arena *arena,
+                                    struct problems *problems, bool *sound);
+
+#endif

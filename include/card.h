@@ -1,0 +1,187 @@
+/* card.h - a composed card: what is said, in order, each part with the line it
+ * came from; no sizes and no coordinates on paper (made by compose, read by
+ * layout). Texts may hold **bold** parts. */
+#ifndef MAYDECK_CARD_H
+#define MAYDECK_CARD_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "boat.h"
+#include "date.h"
+#include "problem.h"
+#include "procedure.h"
+#include "radio.h"
+
+/* A text and the line of the record or procedure it came from. */
+struct card_text {
+    const char *text;
+    struct place origin;
+};
+
+/* One line under a step: symbol, tags, name, place and handling. */
+struct card_row {
+    const struct item_kind *kind;
+    const char *const *tags;
+    size_t tag_count;
+    const char *name;
+    const char *where;
+    struct place origin;
+};
+
+/* A line of the table of openings: port on the left, starboard on the right. A
+ * cell with no tag and no name is empty. */
+struct table_cell {
+    const char *tag;
+    const char *name;
+    struct place origin;
+};
+#define TABLE_CELLS 2
+struct table_row {
+    struct table_cell cells[TABLE_CELLS];
+};
+
+struct card_step {
+    const char *id;
+    int number;
+    struct card_text headline;
+    struct card_text lethal;      /* the one prohibition that must stand with the step; text NULL: none */
+    const struct card_row *rows;
+    size_t row_count;
+    const struct table_row *table;
+    size_t table_count;
+    const struct item_kind *table_kind;
+    const char *table_note;       /* handling that is the same for all: "all: across = shut" */
+    const char *table_heads[TABLE_CELLS];
+    const struct procedure_step *step;
+    const struct step_case *taken; /* NULL: the step's own words */
+};
+
+struct card_decision {
+    bool given;
+    const char *ask, *yes, *no;   /* whole sentences, "After step 5: ..." included */
+    struct place origin;
+};
+
+struct card_warning {
+    const char *text;
+    const char *symbol;           /* never: glyph key or NULL */
+    const char *tag;              /* source tag, such as MAIB */
+    struct place origin;
+};
+
+struct card_call {
+    bool given;
+    const char *title, *station;  /* the panel's head, left and right */
+    const struct card_text *operate;
+    size_t operate_count;
+    const struct script *script;
+    struct place origin;
+};
+
+/* Where a tag stands on the boat: millimetres aft of the bow and to starboard
+ * of the centreline, of the real boat. */
+struct marker {
+    const char *tag;
+    const struct zone *zone;
+    enum side side;
+    enum level level;
+    int32_t x_mm, y_mm;
+    bool exact;                   /* from `at:`, not from the zone */
+    struct place origin;
+};
+
+/* A zone that the plan names as a landmark. */
+struct plan_zone { const struct zone *zone; const char *name; };
+
+/* A titled block of the distress card. */
+struct card_section {
+    const char *key, *title;
+    const struct card_text *lines;
+    size_t line_count;
+    const struct script *script;
+    const char *note;             /* a line before the words, or NULL */
+    const char *end_note;         /* a line after them, or NULL */
+};
+
+struct card {
+    const char *key;              /* engine_fire, engine_fire_port */
+    const char *procedure_key;
+    const char *space;            /* zone of `per`, or NULL */
+    const char *title;            /* upper case */
+    const char *subject;          /* how other cards name it */
+    const char *symbol;
+    const char *stripe;           /* fire, rescue, control, warning */
+    bool distress;
+    int number, of;
+    const char *number_text;      /* Card 3 of 11 */
+    const char *boat;             /* upper case */
+    const char *language;
+    const char *when_word;
+    const char *signs;
+    const char *call_line;
+    const struct card_step *steps;
+    size_t step_count;
+    struct card_decision decision;
+    const char *yes_word, *no_word, *never_word, *caution_word, *local_word;
+    const struct card_warning *nevers;
+    size_t never_count;
+    const struct card_warning *cautions;
+    size_t caution_count;
+    const struct card_warning *local_rules;
+    size_t local_rule_count;
+    const char *contact_left, *contact_right;
+    struct card_call call;
+    const struct card_section *sections;
+    size_t section_count;
+    const struct marker *markers;
+    size_t marker_count;
+    const char *plan_words[7];     /* bow, port, port hint, starboard, its hint, deck, below */
+    const struct plan_zone *plan_zones;
+    size_t plan_zone_count;
+    const char *mark;             /* SPECIMEN ... in the strips; "" if none */
+    const char *footer_left[2];
+    const char *footer_right;     /* without code and date */
+    const char *code_word, *code; /* check code */
+    const char *printed;          /* "printed 2026-11-25" */
+    const struct boat *boat_record;
+    const struct procedure *procedure;
+    bool held;                    /* something it needs is not recorded */
+    struct place origin;
+};
+
+struct card_set {
+    const struct card *const *cards;
+    size_t count;
+    size_t held;
+};
+
+/* What a set is composed from. */
+struct compose_input {
+    const struct boat *boat;
+    const struct base_record *base;
+    const struct procedure_set *procedures;
+    const struct authorities *authorities;
+    const struct words *words;
+    struct date today;            /* printed, and for approvals */
+    bool draft;                   /* cards that lack facts are composed too, marked */
+};
+
+/* All cards of the boat's set, in order. A card that needs a fact which the
+ * record lacks has `held` set; each such fact is told once with the cards it
+ * holds and the YAML to paste. NULL only when nothing could be composed. */
+const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
+                                   struct problems *problems);
+
+/* The check code of a composed card (product.md, "Check code"): CRC-32 of the
+ * canonical content as seven Crockford base-32 signs and a check sign, such as
+ * 0TJ8-GE2D. */
+const char *check_code(const struct card *card, struct arena *arena);
+
+/* The code of any canonical bytes; tests use the published answers. */
+const char *check_code_of(const unsigned char *bytes, size_t length, struct arena *arena);
+
+/* The composed card as stable text. */
+void card_dump(const struct card *card, struct text_builder *out);
+
+#endif

@@ -1,0 +1,69 @@
+/* draw.h - pages to bytes, bytes to files (room: draw). It decides nothing.
+ * Only src/draw sees hpdf.h. */
+#ifndef MAYDECK_DRAW_H
+#define MAYDECK_DRAW_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+#include "face.h"
+#include "page.h"
+#include "problem.h"
+#include "text.h"
+
+/* One PDF: a boat's cards, one page a card. */
+struct document {
+    const char *title;             /* "TAMARISK - emergency cards" */
+    const char *subject;
+    const char *language;
+    const struct page *const *pages;
+    size_t count;
+};
+
+struct bytes { const unsigned char *at; size_t length; };
+
+/* Writes the document into memory. Same input, same bytes: no clock, no locale,
+ * /ID from the content. False with a SEVERITY_FAILURE in `problems`. */
+bool pdf_make(const struct document *document, const struct faces *faces, struct arena *arena,
+              struct bytes *out, struct problems *problems);
+
+/* The page as stable text, a line an item: what golden tests compare. */
+void page_dump(const struct page *page, struct text_builder *out);
+
+/* Makes `folder` (one level) if it is not there. SEVERITY_USE if it is a file,
+ * device or something else; SEVERITY_FAILURE if the system refuses. */
+bool folder_ready(const char *folder, struct arena *arena, struct problems *problems);
+
+/* The file appears whole or not at all: temporary file beside it, every write
+ * checked, fsync, close, rename, fsync of the folder. A failure is a
+ * SEVERITY_FAILURE that names file and reason; the temporary file is removed. */
+bool file_put(const char *folder, const char *name, struct bytes content, struct arena *arena,
+              struct problems *problems);
+
+/* ---- symbols ---- */
+
+/* One stroke or shape of a glyph; the letters are those of the geometry notes
+ * in symbol_table.c: R C O P L A, `knock_out` paints in the field's colour. */
+struct symbol_part {
+    char primitive;
+    bool knock_out;
+    const double *numbers;
+    size_t count;
+};
+
+struct symbol {
+    const char *key;               /* ext, raft, seacock, ... */
+    enum sign_class sign;
+    const char *meaning;           /* Fire extinguisher */
+    const struct symbol_part *parts;
+    size_t count;
+};
+
+const struct symbol *symbol_find(const char *key);       /* NULL if there is none */
+const struct symbol *symbol_at(size_t index);            /* NULL past the end */
+
+/* The smallest side at which a sign may be drawn: 7 mm. */
+#define SIGN_SMALLEST MM(7.0)
+
+#endif

@@ -1,0 +1,57 @@
+/* item.h - the register: every kind of gear a boat file may name, and the zones
+ * of a boat (room: record). One table each; symbols, tags, the plan and the
+ * checks follow from them. Adding a kind of gear is adding a row. */
+#ifndef MAYDECK_ITEM_H
+#define MAYDECK_ITEM_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+/* The class of an item: the letter its tags begin with. */
+enum item_class {
+    ITEM_FIRE = 'F',
+    ITEM_RESCUE = 'E',
+    ITEM_CONTROL = 'C'
+};
+
+struct item_kind {
+    const char *key;         /* fuel_shutoff_diesel */
+    enum item_class class;
+    const char *symbol;      /* key of symbol_find; NULL: the class frame with the tag */
+    bool by_engine;          /* with two engine spaces each item must say which it serves */
+    const char *record;      /* what to record besides the place, for people */
+};
+
+const struct item_kind *item_find(const char *key);   /* NULL: no such kind */
+const struct item_kind *item_at(size_t index);        /* NULL past the end */
+size_t item_count(void);
+const char *const *item_keys(void);                   /* NULL-ended, in table order */
+
+enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
+
+enum side { SIDE_NONE, SIDE_PORT, SIDE_STARBOARD, SIDE_CENTRE, SIDE_BOTH };
+
+/* One zone: where it lies as hundredths of the hull's length from the bow, and
+ * across. */
+struct zone {
+    const char *key;         /* aft_cabin_port */
+    const char *family;      /* aft_cabin: words and `inside` know it by this too */
+    enum side side;          /* SIDE_NONE: the item tells */
+    int from, to;            /* 0 the bow, 100 the transom; 105 a platform behind it */
+    enum level level;
+    bool catamaran_only;
+    bool in_hulls;           /* catamaran: lies in a hull, not on the bridgedeck */
+    bool drawn;              /* named on the plan as a landmark */
+};
+
+const struct zone *zone_find(const char *key);
+const struct zone *zone_at(size_t index);
+const char *const *zone_keys(void);
+
+/* True when `zone` is `wanted` itself or belongs to that family. */
+bool zone_within(const struct zone *zone, const char *wanted);
+
+const char *side_word(enum side side);   /* port, starboard, centre, both; "" for none */
+enum side side_from(const char *word);
+
+#endif

@@ -1,0 +1,83 @@
+/* page.h - a laid-out page: a flat list of placed things (made by layout, read
+ * by draw). Integer thousandths of a point, origin at the top left, y down. The
+ * order of the list is the order of painting and of reading aloud. */
+#ifndef MAYDECK_PAGE_H
+#define MAYDECK_PAGE_H
+
+#include <stddef.h>
+
+#include "face.h"
+#include "source.h"
+
+struct point { mpt x, y; };
+struct area { mpt x, y, width, height; };
+
+/* The colours of card-design B, and no others. */
+enum ink {
+    INK_NONE,
+    INK_BLACK,
+    INK_WHITE,
+    INK_GREY,      /* #666666: light zone names and zone lines on the plan */
+    INK_FIRE,      /* #9B2423 */
+    INK_RESCUE,    /* #237F52 */
+    INK_CONTROL,   /* #005387 */
+    INK_WARNING,   /* #F9A800 */
+    INK_COUNT
+};
+
+/* Frame shape of a sign: the class is told by shape, never by colour alone. */
+enum sign_class {
+    SIGN_FIRE,         /* square */
+    SIGN_RESCUE,       /* square with round corners */
+    SIGN_CONTROL,      /* disc */
+    SIGN_WARNING,      /* triangle */
+    SIGN_PROHIBITION,  /* ring and bar */
+    SIGN_MANDATORY,    /* disc */
+    SIGN_CLASS_COUNT
+};
+
+/* What a piece of text is for; sizes and limits hang on it. */
+enum page_role {
+    ROLE_TITLE, ROLE_BOAT, ROLE_SIGNS, ROLE_CALL_LINE, ROLE_HEADLINE, ROLE_ROW, ROLE_TABLE,
+    ROLE_BOX, ROLE_CONTACT, ROLE_SCRIPT, ROLE_CODE, ROLE_FOOTER, ROLE_SOURCE_TAG, ROLE_MARK,
+    ROLE_PLAN_TAG, ROLE_PLAN_LABEL, ROLE_NUMBER, ROLE_COUNT
+};
+
+enum page_kind { PAGE_TEXT, PAGE_BOX, PAGE_ELLIPSE, PAGE_LINE, PAGE_PATH, PAGE_SIGN };
+
+enum path_verb { PATH_MOVE, PATH_LINE, PATH_CURVE, PATH_CLOSE };
+struct path_step {
+    enum path_verb verb;
+    struct point to;               /* end point */
+    struct point control[2];       /* PATH_CURVE */
+};
+
+struct page_item {
+    enum page_kind kind;
+    struct area area;              /* bounds; for text: its line from ascent to descent */
+    enum ink fill;                 /* text colour too; INK_NONE: not filled */
+    enum ink stroke;               /* INK_NONE: no line */
+    mpt line_width;
+    mpt radius;                    /* PAGE_BOX: of its corners */
+    const struct run *run;         /* PAGE_TEXT */
+    mpt baseline;                  /* PAGE_TEXT: y of its base line */
+    const struct path_step *steps; /* PAGE_PATH */
+    size_t step_count;
+    struct point from, to;         /* PAGE_LINE */
+    enum sign_class sign;          /* PAGE_SIGN: area is the square it fills */
+    const char *glyph;             /* PAGE_SIGN: key of symbol_find, or NULL: frame only */
+    enum page_role role;           /* text */
+    const char *block;             /* which block of the card it belongs to */
+    struct place origin;           /* the line of the record or procedure it came from */
+};
+
+struct page {
+    const char *card;              /* key, such as engine_fire */
+    const char *title;             /* for the outline */
+    const char *language;          /* en */
+    mpt width, height;
+    const struct page_item *items;
+    size_t count;
+};
+
+#endif

@@ -1,0 +1,63 @@
+/* problem.h - everything a run has to say about its inputs (room: base).
+ *
+ * Nothing is printed where it is found: problems are collected, sorted by file,
+ * line and column, told once, and the worst decides the exit status. */
+#ifndef MAYDECK_PROBLEM_H
+#define MAYDECK_PROBLEM_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+#include "source.h"
+#include "text.h"
+
+enum severity {
+    SEVERITY_NOTE,        /* worth knowing; no effect on the exit status */
+    SEVERITY_DEFICIENCY,  /* the boat or its record lacks something */
+    SEVERITY_HELD,        /* a card was held back */
+    SEVERITY_ERROR,       /* an input is wrong */
+    SEVERITY_USE,         /* the command was used wrongly: exit status 2 */
+    SEVERITY_FAILURE,     /* the system failed: exit status 3 */
+    SEVERITY_COUNT
+};
+
+struct problem {
+    enum severity severity;
+    struct place place;
+    const char *what;
+    const char *remedy;   /* how to put it right; may hold several lines; NULL: none */
+};
+
+struct problems;
+
+struct problems *problems_new(struct arena *arena);
+
+/* Adds one. `remedy` is kept, not copied: give it text of the same arena or a
+ * literal. The message names what is wrong without file and line. */
+void problem_add(struct problems *problems, enum severity severity, struct place place,
+                 const char *remedy, const char *format, ...)
+    __attribute__((format(printf, 5, 6)));
+
+size_t problems_count(const struct problems *problems, enum severity severity);
+
+/* True once anything of this severity or worse was added. */
+bool problems_reach(const struct problems *problems, enum severity severity);
+
+/* All problems in the order of printing; identical ones (same place, severity
+ * and words) once. The array belongs to the arena of problems_new. */
+const struct problem *problems_sorted(struct problems *problems, size_t *count);
+
+/* Appends one problem as
+ *     file:line:column: error: what
+ *         the source line
+ *            ^~~~
+ *       remedy: ...
+ * Control characters in the source line are shown as \xNN; a line over 160
+ * characters is shown around the caret with "..." at the cuts. */
+void problem_print(const struct problem *problem, struct text_builder *out);
+
+/* The word printed for a severity: note, deficiency, held, error, ... */
+const char *severity_word(enum severity severity);
+
+#endif

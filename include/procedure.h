@@ -1,0 +1,213 @@
+/* procedure.h - the general instructions for one emergency, the sources they
+ * stand on, and the words of a language (room: record). */
+#ifndef MAYDECK_PROCEDURE_H
+#define MAYDECK_PROCEDURE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+#include "problem.h"
+#include "yaml_fields.h"
+
+/* ---- conditions ---- */
+
+enum condition_kind {
+    CONDITION_FITTED,      /* item */
+    CONDITION_NOT_FITTED,  /* item */
+    CONDITION_INSIDE,      /* item; words: zones */
+    CONDITION_IS,          /* item, field, words: one value */
+    CONDITION_CUTS,        /* item; words: one other item */
+    CONDITION_BOAT,        /* words: monohull or catamaran */
+    CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
+};
+
+struct condition {
+    enum condition_kind kind;
+    struct place place;
+    const char *item;
+    const char *field;
+    const char *const *words;
+    size_t word_count;
+    const struct condition *const *children;
+    size_t child_count;
+};
+
+/* A mapping with several keys, or a list, means all of them. NULL (with
+ * problems) when it is not understood. */
+const struct condition *condition_read(const struct yaml_node *node, struct arena *arena,
+                                       struct problems *problems);
+
+/* ---- sources ---- */
+
+struct authority {
+    struct text_value key, issuer, id, title, tag;
+    struct date_value read;
+    struct text_value status;   /* current, superseded, unknown */
+    struct text_value grade;    /* VA, VB, VC */
+};
+
+struct authorities {
+    const struct authority *rows;
+    size_t count;
+};
+
+const struct authorities *authorities_read(const struct source *source, struct arena *arena,
+                                           struct problems *problems);
+const struct authority *authority_find(const struct authorities *authorities, const char *key);
+
+/* ---- procedures ---- */
+
+/* Words to print, with where they came from. */
+struct basis {
+    struct list_value sources;
+    struct answer_value practice;
+};
+
+/* `act` holds **bold** parts. A case without `when` always applies. */
+struct step_case {
+    const struct condition *when;
+    struct text_value act, because;
+    struct list_value uses, also;
+    struct basis basis;
+    struct place place;
+};
+
+struct procedure_step {
+    struct text_value id, act, because, who, table, lethal;
+    struct list_value uses, also;   /* also: gear shown when fitted, nothing said when not */
+    struct basis basis;
+    const struct condition *when;   /* the step stands on the card only then; NULL: always */
+    const struct step_case *cases;
+    size_t case_count;
+    struct place place;
+};
+
+struct exit_way { struct text_value say, card; };
+
+struct decision {
+    bool given;
+    struct text_value ask, after;
+    struct exit_way yes, no;
+    struct basis basis;
+    struct place place;
+};
+
+/* A never or a caution; `when` NULL: always. */
+struct warning {
+    struct text_value say, symbol;
+    const struct condition *when;
+    struct basis basis;
+    struct place place;
+};
+
+struct procedure_call {
+    struct text_value signal;   /* mayday, pan_pan, securite */
+    struct text_value nature;   /* DSC nature key, mayday only */
+    struct text_value say;      /* the nature phrase, in English */
+    struct text_value assist;   /* the assistance phrase, in English */
+    struct text_value from;     /* fixed, handheld_on_deck */
+    struct text_value if_;      /* the condition in words, when there are several */
+    struct place place;
+};
+
+struct procedure {
+    const struct source *source;
+    struct text_value key, per, title, subject, symbol, stripe, kind;
+    struct number_value order;
+    struct list_value signs;
+    struct text_value second_person, alone; /* call_when: now | a step's id */
+    const struct condition *when;   /* the card belongs to the boat's set only then */
+    struct text_value when_reason;
+    const struct procedure_step *steps;
+    size_t step_count;
+    struct decision decision;
+    const struct warning *nevers;
+    size_t never_count;
+    const struct warning *cautions;
+    size_t caution_count;
+    const struct procedure_call *calls;
+    size_t call_count;
+};
+
+/* Reads one procedure. NULL (with problems) when anything in it is wrong. */
+const struct procedure *procedure_read(const struct source *source,
+                                       const struct authorities *authorities,
+                                       struct arena *arena, struct problems *problems);
+
+struct procedure_set {
+    const struct procedure *const *rows;   /* by `order`, then key */
+    size_t count;
+};
+
+/* ---- words ---- */
+
+/* Every word and sentence a card prints besides the procedures' own. The first
+ * column names the word in C, the second its key in procedures/words. */
+#define WORD_LIST(X) \
+    X(WHEN, "when") X(SECOND_PERSON, "second_person") X(ALONE, "alone") \
+    X(CALL_NOW, "call_now") X(CALL_AFTER, "call_after") \
+    X(CARD_OF, "card_of") X(YES, "yes") X(NO, "no") X(NEVER, "never") X(CAUTION, "caution") \
+    X(AFTER_STEP, "after_step") X(SEE_CARD, "see_card") X(LOCAL_RULE, "local_rule") \
+    X(RESCUE_CENTRE, "rescue_centre") X(CHANNEL_16_THEN, "channel_16_then") \
+    X(BASE_PHONE, "base_phone") X(CALL_MAYDAY, "call_mayday") X(CALL_PAN_PAN, "call_pan_pan") \
+    X(CALL_BOTH, "call_both") X(CALL_HANDHELD, "call_handheld") X(RADIO_AT, "radio_at") \
+    X(HANDHELD_AT, "handheld_at") X(SET_ON, "set_on") X(SET_ON_PLAIN, "set_on_plain") \
+    X(SET_KEY, "set_key") X(SET_KEY_MAYDAY_ONLY, "set_key_mayday_only") \
+    X(SET_NO_KEY_HOLD, "set_no_key_hold") X(SET_NO_DSC, "set_no_dsc") \
+    X(SET_NO_FIXED, "set_no_fixed") X(SET_CHANNEL, "set_channel") X(SET_TALK, "set_talk") \
+    X(SET_HANDHELD, "set_handheld") X(SET_HANDHELD_FIRST, "set_handheld_first") \
+    X(SET_HANDHELD_NONE, "set_handheld_none") X(SET_HANDHELD_BELOW, "set_handheld_below") \
+    X(SET_DECK, "set_deck") X(SET_CHANNEL_HANDHELD, "set_channel_handheld") \
+    X(SET_LEAVE_FIXED, "set_leave_fixed") X(NO_ANSWER, "no_answer") \
+    X(THEN_HANDHELD, "then_handheld") X(THEN_EPIRB, "then_epirb") \
+    X(THEN_FLARES, "then_flares") X(BEACON_FIRST, "beacon_first") X(SET_KEY_PLAIN, "set_key_plain") \
+    X(NATURE_STEPS, "nature_steps") X(DISTRESS_TITLE, "distress_title") \
+    X(DISTRESS_WHEN, "distress_when") X(DISTRESS_SET, "distress_set") \
+    X(DISTRESS_MAYDAY, "distress_mayday") X(DISTRESS_NATURE, "distress_nature") \
+    X(DISTRESS_PAN_PAN, "distress_pan_pan") X(DISTRESS_RELAY, "distress_relay") \
+    X(DISTRESS_DOWNGRADE, "distress_downgrade") X(DISTRESS_CANCEL, "distress_cancel") \
+    X(DISTRESS_CANCEL_SET, "distress_cancel_set") X(DISTRESS_SPELL, "distress_spell") \
+    X(DISTRESS_SAY_SLOWLY, "distress_say_slowly") \
+    X(DISTRESS_NATURE_BELOW, "distress_nature_below") X(DISTRESS_THEN_AS_ABOVE, "distress_then_as_above") \
+    X(DISTRESS_THEN_THEIRS, "distress_then_theirs") \
+    X(INSIDE_LEAVE, "inside_leave") X(PERSONS, "persons") X(KILOGRAMS, "kilograms") \
+    X(ALL_HANDLED, "all_handled") X(DEFER, "defer") X(DEFER_ORDER, "defer_order") \
+    X(CHECK_CODE, "check_code") X(PRINTED, "printed") X(LANGUAGE, "language") \
+    X(GEAR_DATES, "gear_dates") X(GEAR_DATES_NONE, "gear_dates_none") X(REPLACE, "replace") \
+    X(APPROVED, "approved") X(MARK_SPECIMEN, "mark_specimen") X(MARK_DRAFT, "mark_draft") \
+    X(MARK_NOT_APPROVED, "mark_not_approved") X(NOT_RECORDED, "not_recorded") \
+    X(PLAN_BOW, "plan_bow") X(PLAN_PORT, "plan_port") X(PLAN_STARBOARD, "plan_starboard") \
+    X(PLAN_PORT_HINT, "plan_port_hint") X(PLAN_STARBOARD_HINT, "plan_starboard_hint") \
+    X(PLAN_DECK, "plan_deck") X(PLAN_BELOW, "plan_below") X(SPACE_PORT, "space_port") \
+    X(SPACE_STARBOARD, "space_starboard") X(SPACE_NONE, "space_none") \
+    X(SIDE_PORT, "side_port") X(SIDE_STARBOARD, "side_starboard") X(SIDE_CENTRE, "side_centre") \
+    X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none")
+
+enum word {
+#define WORD_ENUM(name, key) WORD_##name,
+    WORD_LIST(WORD_ENUM)
+#undef WORD_ENUM
+    WORD_COUNT
+};
+
+struct words;
+
+/* NULL (with problems) when a word, item or zone is missing or unknown. */
+const struct words *words_read(const struct source *source, struct arena *arena,
+                               struct problems *problems);
+
+const char *words_language(const struct words *words);      /* en */
+const char *words_get(const struct words *words, enum word word);
+
+/* The sentence with each {name} replaced by the value given for it, as pairs
+ * name, value, ended by NULL. A name that is not given stays visible in braces,
+ * which the proofreader refuses. */
+const char *words_fill(const struct words *words, struct arena *arena, enum word word, ...)
+    __attribute__((sentinel));
+
+const char *words_item(const struct words *words, const char *item);       /* Fuel valve */
+const char *words_items(const struct words *words, const char *item);      /* Fuel valves */
+const char *words_zone(const struct words *words, const char *zone);       /* Chart table */
+
+#endif

@@ -1,0 +1,54 @@
+/* text.h - making and comparing strings (room: base).
+ *
+ * Strings are NUL-terminated UTF-8 in an arena: the yaml room refuses NUL and
+ * control characters, so nothing is lost by that. A piece of a string is given
+ * as pointer and length. No locale is ever asked. */
+#ifndef MAYDECK_TEXT_H
+#define MAYDECK_TEXT_H
+
+#include <stdarg.h>
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+
+/* A string being built. Start with text_builder_in. `at` is always
+ * NUL-terminated once something was added (and "" before). */
+struct text_builder {
+    struct arena *arena;
+    char *at;
+    size_t length;
+    size_t capacity;
+};
+
+struct text_builder text_builder_in(struct arena *arena);
+void text_add(struct text_builder *builder, const char *string);
+void text_add_bytes(struct text_builder *builder, const char *at, size_t length);
+void text_add_format(struct text_builder *builder, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+
+/* printf into the arena; only %s %.*s %c %d %zu %ld %lld %x and widths are
+ * meant to be used (no floating point: the locale must not matter). */
+char *text_format(struct arena *arena, const char *format, ...)
+    __attribute__((format(printf, 2, 3)));
+char *text_format_list(struct arena *arena, const char *format, va_list list);
+
+bool text_equal(const char *a, const char *b);          /* NULL equals NULL only */
+bool text_empty(const char *string);                    /* NULL or "" */
+bool text_begins(const char *string, const char *start);
+bool text_ends(const char *string, const char *end);
+
+/* Upper case of all letters (utf8proc's simple mapping), and NFC. */
+char *text_upper(struct arena *arena, const char *string);
+char *text_nfc(struct arena *arena, const char *string);
+
+/* Number of code points, -1 where the bytes are no valid UTF-8. */
+long text_code_points(const char *string);
+
+/* The candidate nearest to `word` by edit distance (insert, delete, replace,
+ * swap of neighbours), if near enough to be a slip of the finger: at most a
+ * third of the word's length, at least 1 and at most 3 changes. Else NULL.
+ * The first of equals wins. */
+const char *text_nearest(const char *word, const char *const *candidates, size_t count);
+
+#endif

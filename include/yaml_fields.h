@@ -1,0 +1,71 @@
+/* yaml_fields.h - reading a mapping into a struct by a table (room: yaml).
+ *
+ * Adding a field to a file is adding a row: reading, checking and (later) the
+ * schema, the starter file and the reference follow from it. */
+#ifndef MAYDECK_YAML_FIELDS_H
+#define MAYDECK_YAML_FIELDS_H
+
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
+#include "arena.h"
+#include "date.h"
+#include "problem.h"
+#include "yaml_tree.h"
+
+/* Values as read. A field that the file lacks leaves all zero: given false,
+ * text NULL, answer ANSWER_NOT_RECORDED. A key with an empty value (`spot:`)
+ * counts as not given. */
+struct text_value { const char *text; struct place place; };
+struct number_value { int64_t milli; const char *text; bool given; struct place place; };
+struct date_value { struct date date; const char *text; bool given; struct place place; };
+struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
+struct node_value { const struct yaml_node *node; struct place place; };
+
+enum answer { ANSWER_NOT_RECORDED, ANSWER_NO, ANSWER_YES };
+struct answer_value { enum answer answer; struct place place; };
+
+enum field_kind {
+    FIELD_TEXT,    /* struct text_value: a scalar */
+    FIELD_CHOICE,  /* struct text_value: one of `choices` */
+    FIELD_NUMBER,  /* struct number_value: decimal within low..high (thousandths) */
+    FIELD_ANSWER,  /* struct answer_value: yes or no, nothing else */
+    FIELD_DATE,    /* struct date_value: 2027, 2027-04 or 2027-04-30 */
+    FIELD_LIST,    /* struct list_value: a sequence of scalars; [] is given, empty */
+    FIELD_WORDS,   /* struct list_value: the same, or one scalar */
+    FIELD_NODE     /* struct node_value: any node, read by the caller */
+};
+
+struct field {
+    const char *key;
+    enum field_kind kind;
+    bool required;
+    size_t offset;               /* offsetof the value in the struct */
+    const char *const *choices;  /* FIELD_CHOICE, FIELD_LIST, FIELD_WORDS: NULL-ended, or NULL */
+    int64_t low, high;           /* FIELD_NUMBER; both 0: any */
+    const char *about;           /* one line for messages and the reference */
+};
+
+struct field_table {
+    const char *what;            /* "boat", "equipment item": for messages */
+    const struct field *fields;
+    size_t count;
+};
+
+/* Reads `mapping` into `record` (already zeroed). Every wrong field is told:
+ * not a mapping, unknown key (with the nearest known one, else the list), key
+ * missing, wrong kind, not a number / out of range, not a choice (nearest), a
+ * word twice in a list. Texts that hold a line break or only spaces, and ~ and
+ * null without quotes, are wrong too. True when nothing was wrong. */
+bool fields_read(const struct yaml_node *mapping, const struct field_table *table,
+                 void *record, struct arena *arena, struct problems *problems);
+
+/* The value of a text, choice, number, answer or date field as text, as
+ * written in the file; NULL when not given, "yes"/"no" for answers. For lists
+ * the words joined by a space. */
+const char *field_text(const struct field *field, const void *record, struct arena *arena);
+
+const struct field *field_find(const struct field_table *table, const char *key);
+
+#endif

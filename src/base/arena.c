@@ -1,0 +1,153 @@
+/* arena.c - memory that is given back all at once (room: base). Each block
+ * comes zeroed from the system and is dealt out once, so that what is dealt
+ * out is zeroed too. Never gives back a part of an arena. */
+#include "arena.h"
+
+#include <stdalign.h>
+#include <stdint.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#define ALIGNMENT alignof(max_align_t)
+
+/* Under the address sanitizer each allocation has a block of its own, so that
+ * a write past its end is seen. */
+#if defined(__SANITIZE_ADDRESS__)
+#define BLOCK_SIZE ((size_t)1)
+#else
+#define BLOCK_SIZE ((size_t)64 * 1024)
+#endif
+
+struct block {
+    struct block *next;
+    size_t size;  /* bytes after this head */
+    size_t used;
+    alignas(max_align_t) unsigned char bytes[];
+};
+
+struct arena {
+    struct block *first;
+    size_t limit;
+    size_t total;  /* bytes of all blocks */
+};
+
+/* The one variable of the program that outlives a call: memory can run out in
+ * any room, and none of them is handed what the draw room has to clean up. */
+static void (*exhaustion_clean_up)(void);
+
+void arena_on_exhaustion(void (*clean_up)(void)) {
+    exhaustion_clean_up = clean_up;
+}
+
+/* Ready made and written without stdio, which might want memory itself. */
+_Noreturn void arena_exhausted(void) {
+    static const char message[] = "maydeck: error: out of memory\n";
+    void (*clean_up)(void) = exhaustion_clean_up;
+
+    exhaustion_clean_up = NULL;
+    if (clean_up != NULL)
+        clean_up();
+    ssize_t written = write(STDERR_FILENO, message, sizeof message - 1);
+    (void)written;  /* nobody is left to be told */
+    _exit(3);
+}
+
+struct arena *arena_new(size_t limit) {
+    struct arena *arena = calloc(1, sizeof *arena);
+
+    if (arena == NULL)
+        arena_exhausted();
+    arena->limit = limit;
+    return arena;
+}
+
+void arena_free(struct arena *arena) {
+    if (arena == NULL)
+        return;
+    for (struct block *block = arena->first; block != NULL;) {
+        struct block *next = block->next;
+        free(block);
+        block = next;
+    }
+    free(arena);
+}
+
+/* A new block with room for `size`: larger where the limit allows it. */
+static struct block *block_new(struct arena *arena, size_t size) {
+    size_t left = arena->limit - arena->total;
+    size_t wanted = size < BLOCK_SIZE ? BLOCK_SIZE : size;
+
+    if (size > left || size > SIZE_MAX - sizeof(struct block))
+        arena_exhausted();
+    if (wanted > left)
+        wanted = size;
+    struct block *block = calloc(1, sizeof *block + wanted);
+    if (block == NULL)
+        arena_exhausted();
+    block->size = wanted;
+    arena->total += wanted;
+    return block;
+}
+
+/* The block with more room left stays first and goes on being used. */
+static void block_link(struct arena *arena, struct block *block, size_t size) {
+    struct block *first = arena->first;
+
+    if (first != NULL && first->size - first->used > block->size - size) {
+        block->next = first->next;
+        first->next = block;
+    } else {
+        block->next = first;
+        arena->first = block;
+    }
+}
+
+void *arena_alloc(struct arena *arena, size_t size) {
+    if (size > SIZE_MAX - ALIGNMENT)
+        arena_exhausted();
+    if (size == 0)
+        size = 1;
+    size_t rounded = (size + ALIGNMENT - 1) / ALIGNMENT * ALIGNMENT;
+    struct block *block = arena->first;
+
+    if (block == NULL || block->size - block->used < rounded) {
+        block = block_new(arena, size);
+        block_link(arena, block, size);
+        if (block->size < rounded)  /* made to measure: nothing follows in it */
+            rounded = block->size;
+    }
+    void *at = block->bytes + block->used;
+    block->used += rounded;
+    return at;
+}
+
+void *arena_array(struct arena *arena, size_t count, size_t size) {
+    if (size != 0 && count > SIZE_MAX / size)
+        arena_exhausted();
+    return arena_alloc(arena, count * size);
+}
+
+char *arena_copy(struct arena *arena, const char *bytes, size_t length) {
+    if (length == SIZE_MAX)
+        arena_exhausted();
+    char *copy = arena_alloc(arena, length + 1);
+    if (length > 0)
+        memcpy(copy, bytes, length);
+    return copy;
+}
+
+void *arena_grow(struct arena *arena, void *items, size_t count,
+                 size_t *capacity, size_t size) {
+    if (count < *capacity)
+        return items;
+    if (*capacity > SIZE_MAX / 2)
+        arena_exhausted();
+    size_t larger = *capacity < 8 ? 8 : *capacity * 2;
+    void *copy = arena_array(arena, larger, size);
+
+    if (count > 0)
+        memcpy(copy, items, count * size);
+    *capacity = larger;
+    return copy;
+}

@@ -1,0 +1,62 @@
+/* number.c - decimal numbers as integers of thousandths (room: base). Never
+ * uses floating point, so that nothing is rounded. */
+#include "number.h"
+
+#include <stddef.h>
+
+#include "text.h"
+
+#define WHOLE_DIGITS 9
+#define FRACTION_DIGITS 3
+
+/* Reads one to `most` digits at *at and moves past them; how many, or 0. */
+static int digits_take(const char **at, int most, int64_t *value) {
+    int count = 0;
+
+    for (; **at >= '0' && **at <= '9'; (*at)++, count++) {
+        if (count == most)
+            return 0;
+        *value = *value * 10 + (**at - '0');
+    }
+    return count;
+}
+
+bool number_parse_milli(const char *string, int64_t *milli) {
+    const char *at = string;
+    int64_t value = 0;
+    int fraction = 0;
+
+    if (*at == '-')
+        at++;
+    if (at[0] == '0' && at[1] >= '0' && at[1] <= '9')
+        return false;
+    if (digits_take(&at, WHOLE_DIGITS, &value) == 0)
+        return false;
+    if (*at == '.') {
+        at++;
+        fraction = digits_take(&at, FRACTION_DIGITS, &value);
+        if (fraction == 0)
+            return false;
+    }
+    if (*at != '\0')
+        return false;
+    for (; fraction < FRACTION_DIGITS; fraction++)
+        value *= 10;
+    *milli = string[0] == '-' ? -value : value;
+    return true;
+}
+
+char *number_text_milli(struct arena *arena, int64_t milli) {
+    /* Unsigned, since the smallest value has no positive twin. */
+    uint64_t size = milli < 0 ? 0 - (uint64_t)milli : (uint64_t)milli;
+    unsigned long long whole = size / 1000;
+    unsigned int fraction = (unsigned int)(size % 1000);
+    const char *sign = milli < 0 ? "-" : "";
+    int places = FRACTION_DIGITS;
+
+    if (fraction == 0)
+        return text_format(arena, "%s%llu", sign, whole);
+    for (; fraction % 10 == 0; places--)
+        fraction /= 10;
+    return text_format(arena, "%s%llu.%0*u", sign, whole, places, fraction);
+}

@@ -1,0 +1,154 @@
+/* problem.c - collecting and ordering what a run has to say (room: base). The
+ * same thing said twice is kept once, so that counts and print agree. Never
+ * prints and never drops anything else. */
+#include "problem.h"
+
+#include <stdint.h>
+#include <stdlib.h>
+#include <string.h>
+
+struct problems {
+    struct arena *arena;
+    struct problem *items;
+    size_t count;
+    size_t capacity;
+    size_t *slots;      /* hash table: index of an item plus 1, or 0 */
+    size_t slot_count;  /* a power of two, at least twice `count` */
+    size_t counts[SEVERITY_COUNT];
+};
+
+struct problems *problems_new(struct arena *arena) {
+    struct problems *problems = arena_alloc(arena, sizeof *problems);
+
+    problems->arena = arena;
+    return problems;
+}
+
+static const char *place_name(struct place place) {
+    return place.source == NULL ? NULL : place.source->name;
+}
+
+static uint64_t hash_bytes(uint64_t hash, const void *at, size_t length) {
+    const unsigned char *bytes = at;
+
+    for (size_t i = 0; i < length; i++)
+        hash = (hash ^ bytes[i]) * UINT64_C(1099511628211);
+    return hash;
+}
+
+static uint64_t hash_string(uint64_t hash, const char *string) {
+    return string == NULL ? hash + 1 : hash_bytes(hash, string, strlen(string) + 1);
+}
+
+static uint64_t problem_hash(const struct problem *problem) {
+    uint64_t hash = UINT64_C(14695981039346656037);
+
+    hash = hash_bytes(hash, &problem->severity, sizeof problem->severity);
+    hash = hash_bytes(hash, &problem->place.line, sizeof problem->place.line);
+    hash = hash_bytes(hash, &problem->place.column, sizeof problem->place.column);
+    hash = hash_string(hash, place_name(problem->place));
+    return hash_string(hash, problem->what);
+}
+
+static bool problem_same(const struct problem *a, const struct problem *b) {
+    return a->severity == b->severity && a->place.line == b->place.line &&
+           a->place.column == b->place.column && a->place.span == b->place.span &&
+           text_equal(place_name(a->place), place_name(b->place)) &&
+           text_equal(a->what, b->what) && text_equal(a->remedy, b->remedy);
+}
+
+/* The slot that holds an equal problem, or the free one where it belongs. */
+static size_t *slot_find(const struct problems *problems, const struct problem *problem) {
+    size_t mask = problems->slot_count - 1;
+
+    for (size_t i = (size_t)problem_hash(problem) & mask;; i = (i + 1) & mask) {
+        size_t *slot = &problems->slots[i];
+        if (*slot == 0 || problem_same(&problems->items[*slot - 1], problem))
+            return slot;
+    }
+}
+
+static void slots_reserve(struct problems *problems) {
+    if (problems->slot_count > problems->count * 2)
+        return;
+    problems->slot_count = problems->slot_count == 0 ? 64 : problems->slot_count * 2;
+    problems->slots = arena_array(problems->arena, problems->slot_count, sizeof(size_t));
+    for (size_t i = 0; i < problems->count; i++)
+        *slot_find(problems, &problems->items[i]) = i + 1;
+}
+
+static void problem_store(struct problems *problems, const struct problem *problem) {
+    slots_reserve(problems);
+    size_t *slot = slot_find(problems, problem);
+
+    if (*slot != 0)
+        return;
+    problems->items = arena_grow(problems->arena, problems->items, problems->count,
+                                 &problems->capacity, sizeof *problems->items);
+    problems->items[problems->count++] = *problem;
+    *slot = problems->count;
+    problems->counts[problem->severity]++;
+}
+
+void problem_add(struct problems *problems, enum severity severity, struct place place,
+                 const char *remedy, const char *format, ...) {
+    va_list list;
+
+    va_start(list, format);
+    struct problem problem = {
+        .severity = severity,
+        .place = place,
+        .what = text_format_list(problems->arena, format, list),
+        .remedy = remedy,
+    };
+    va_end(list);
+    problem_store(problems, &problem);
+}
+
+size_t problems_count(const struct problems *problems, enum severity severity) {
+    return problems->counts[severity];
+}
+
+bool problems_reach(const struct problems *problems, enum severity severity) {
+    for (size_t i = severity; i < SEVERITY_COUNT; i++)
+        if (problems->counts[i] > 0)
+            return true;
+    return false;
+}
+
+/* Files by name, what belongs to no file last. */
+static int name_compare(const char *a, const char *b) {
+    if (a == NULL || b == NULL)
+        return (a == NULL) - (b == NULL);
+    return strcmp(a, b);
+}
+
+static int problem_compare(const void *left, const void *right) {
+    const struct problem *a = *(const struct problem *const *)left;
+    const struct problem *b = *(const struct problem *const *)right;
+    int names = name_compare(place_name(a->place), place_name(b->place));
+
+    if (names != 0)
+        return names;
+    if (a->place.line != b->place.line)
+        return a->place.line < b->place.line ? -1 : 1;
+    if (a->place.column != b->place.column)
+        return a->place.column < b->place.column ? -1 : 1;
+    if (a->severity != b->severity)
+        return a->severity > b->severity ? -1 : 1;
+    return (a > b) - (a < b);  /* one array: the order of addition */
+}
+
+const struct problem *problems_sorted(struct problems *problems, size_t *count) {
+    size_t total = problems->count;
+    const struct problem **order = arena_array(problems->arena, total, sizeof *order);
+    struct problem *sorted = arena_array(problems->arena, total, sizeof *sorted);
+
+    for (size_t i = 0; i < total; i++)
+        order[i] = &problems->items[i];
+    qsort(order, total, sizeof *order, problem_compare);
+    for (size_t i = 0; i < total; i++)
+        sorted[i] = *order[i];
+    *count = total;
+    return sorted;
+}

@@ -1,0 +1,109 @@
+/* text.c - building and comparing strings (room: base). Never asks a locale
+ * and never cuts a string. */
+#include "text.h"
+
+#include <assert.h>
+#include <stdint.h>
+#include <stdio.h>
+#include <string.h>
+
+#define BUILDER_START 64
+
+struct text_builder text_builder_in(struct arena *arena) {
+    return (struct text_builder){
+        .arena = arena,
+        .at = arena_alloc(arena, BUILDER_START),
+        .capacity = BUILDER_START,
+    };
+}
+
+/* Room for `more` bytes and the closing NUL. */
+static void builder_reserve(struct text_builder *builder, size_t more) {
+    if (more < builder->capacity - builder->length)
+        return;
+    if (more > SIZE_MAX / 4 || builder->capacity > SIZE_MAX / 4)
+        arena_exhausted();
+    size_t larger = builder->capacity * 2;
+    if (larger - builder->length <= more)
+        larger = builder->length + more + 1;
+    char *at = arena_alloc(builder->arena, larger);
+    memcpy(at, builder->at, builder->length);
+    builder->at = at;
+    builder->capacity = larger;
+}
+
+void text_add_bytes(struct text_builder *builder, const char *at, size_t length) {
+    builder_reserve(builder, length);
+    if (length > 0)
+        memcpy(builder->at + builder->length, at, length);
+    builder->length += length;
+    builder->at[builder->length] = '\0';
+}
+
+void text_add(struct text_builder *builder, const char *string) {
+    text_add_bytes(builder, string, strlen(string));
+}
+
+/* How long the text will be; a format that cannot be printed is a fault of
+ * the program, not of its input. */
+static size_t format_length(const char *format, va_list list) {
+    va_list copy;
+
+    va_copy(copy, list);
+    int length = vsnprintf(NULL, 0, format, copy);
+    va_end(copy);
+    assert(length >= 0);
+    return (size_t)length;
+}
+
+void text_add_format(struct text_builder *builder, const char *format, ...) {
+    va_list list;
+
+    va_start(list, format);
+    size_t length = format_length(format, list);
+    builder_reserve(builder, length);
+    (void)vsnprintf(builder->at + builder->length, length + 1, format, list);
+    va_end(list);
+    builder->length += length;
+}
+
+char *text_format_list(struct arena *arena, const char *format, va_list list) {
+    size_t length = format_length(format, list);
+    char *text = arena_alloc(arena, length + 1);
+
+    (void)vsnprintf(text, length + 1, format, list);
+    return text;
+}
+
+char *text_format(struct arena *arena, const char *format, ...) {
+    va_list list;
+
+    va_start(list, format);
+    char *text = text_format_list(arena, format, list);
+    va_end(list);
+    return text;
+}
+
+bool text_equal(const char *a, const char *b) {
+    if (a == NULL || b == NULL)
+        return a == b;
+    return strcmp(a, b) == 0;
+}
+
+bool text_empty(const char *string) {
+    return string == NULL || string[0] == '\0';
+}
+
+bool text_begins(const char *string, const char *start) {
+    if (string == NULL || start == NULL)
+        return false;
+    return strncmp(string, start, strlen(start)) == 0;
+}
+
+bool text_ends(const char *string, const char *end) {
+    if (string == NULL || end == NULL)
+        return false;
+    size_t length = strlen(string);
+    size_t tail = strlen(end);
+    return tail <= length && memcmp(string + length - tail, end, tail) == 0;
+}

@@ -1,0 +1,61 @@
+/* text_unicode.c - upper case and composed form of texts (room: base). All
+ * knowledge of letters is utf8proc's; bytes that are no valid UTF-8 stay as
+ * they are. */
+#include "text.h"
+
+#include <stdint.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include <utf8proc.h>
+
+#include "utf8.h"
+
+/* utf8proc hands out memory of malloc: copied and freed here. */
+char *text_nfc(struct arena *arena, const char *string) {
+    utf8proc_uint8_t *composed = NULL;
+    utf8proc_ssize_t length =
+        utf8proc_map((const utf8proc_uint8_t *)string, (utf8proc_ssize_t)strlen(string),
+                     &composed, UTF8PROC_STABLE | UTF8PROC_COMPOSE);
+
+    if (length == UTF8PROC_ERROR_NOMEM)
+        arena_exhausted();
+    if (length < 0)
+        return arena_copy(arena, string, strlen(string));
+    char *text = arena_copy(arena, (const char *)composed, (size_t)length);
+    free(composed);
+    return text;
+}
+
+static void upper_add(struct text_builder *builder, uint32_t code_point) {
+    utf8proc_uint8_t bytes[4];
+    utf8proc_int32_t upper = utf8proc_toupper((utf8proc_int32_t)code_point);
+    utf8proc_ssize_t length = utf8proc_encode_char(upper, bytes);
+
+    text_add_bytes(builder, (const char *)bytes, (size_t)length);
+}
+
+char *text_upper(struct arena *arena, const char *string) {
+    struct text_builder builder = text_builder_in(arena);
+    size_t length = strlen(string);
+
+    for (size_t index = 0; index < length;) {
+        uint32_t code_point;
+        if (utf8_next(string, length, &index, &code_point))
+            upper_add(&builder, code_point);
+        else
+            text_add_bytes(&builder, string + index++, 1);
+    }
+    return builder.at;
+}
+
+long text_code_points(const char *string) {
+    size_t length = strlen(string);
+    long count = 0;
+    uint32_t code_point;
+
+    for (size_t index = 0; index < length; count++)
+        if (!utf8_next(string, length, &index, &code_point))
+            return -1;
+    return count;
+}

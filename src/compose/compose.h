@@ -1,0 +1,124 @@
+/* compose.h - what the files of this room share: the state of composing one
+ * boat's set. Private to src/compose. */
+#ifndef MAYDECK_COMPOSE_H
+#define MAYDECK_COMPOSE_H
+
+#include "card.h"
+
+/* A fact that a card asks for and the record lacks. */
+struct missing {
+    const char *item;       /* the item it is about */
+    const char *fact;       /* NULL: whether it is fitted at all; else the key to record */
+    const char *value_hint; /* what the key may hold, for the YAML to paste */
+    struct place place;     /* the item's entry, or the boat file */
+    const char **cards;     /* titles of the cards it holds */
+    size_t card_count, card_room;
+};
+
+/* One card as it is being made, or planned. */
+struct slot {
+    const struct procedure *procedure;
+    const char *space;      /* zone key of `per`, or NULL */
+    const char *key, *title, *subject;
+    int number;
+};
+
+struct composing {
+    const struct compose_input *in;
+    struct arena *arena;
+    struct problems *problems;
+    struct slot *slots;
+    size_t slot_count, slot_room;
+    const struct slot *slot;          /* the card being made */
+    struct missing *missing;
+    size_t missing_count, missing_room;
+    bool held;                        /* the card being made lacks a fact */
+    struct marker *markers;
+    size_t marker_count, marker_room;
+    struct date first_date;           /* the first date on the card's gear to run out */
+    bool first_date_given;
+};
+
+enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };
+
+/* condition.c */
+
+/* Does the condition hold for this boat and this card's engine space? Facts that
+ * keep it from being decided are noted as missing and hold the card. A NULL
+ * condition holds. */
+enum truth condition_judge(struct composing *composing, const struct condition *condition);
+
+/* May this piece of gear stand under a step taken on this condition? False when
+ * the condition asks of this item something that this very piece lacks. */
+bool condition_admits(const struct composing *composing, const struct condition *condition,
+                      const struct equipment *gear);
+
+/* Does this card concern this piece of gear? On a card of one engine space the
+ * other engine's gear does not. UNKNOWN: the record does not say. */
+enum truth gear_concerns(const struct composing *composing, const struct equipment *gear);
+
+/* Is the gear inside the burning space of this card? */
+enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
+                       const char *const *zones, size_t count);
+
+/* Does it cut the other item off? Not recorded counts as yes. */
+bool gear_cuts(const struct equipment *gear, const char *other);
+
+/* The gear of one kind that this card concerns: the first at or after *index;
+ * NULL when there is no more. */
+const struct equipment *gear_next(const struct composing *composing, const char *item,
+                                  size_t *index);
+
+/* missing.c */
+
+/* Notes that the card being made needs `fact` of `item` (fact NULL: whether it
+ * is fitted). */
+void missing_note(struct composing *composing, const char *item, const char *fact,
+                  const char *value_hint, struct place place);
+
+/* Tells every missing fact once, with the cards it holds and the YAML to paste. */
+void missing_tell(struct composing *composing);
+
+/* rows.c */
+
+/* The rows of the gear a step uses, equal neighbours joined into one. */
+void rows_make(struct composing *composing, const struct list_value *uses,
+               const struct list_value *also, const struct condition *when,
+               struct card_step *step);
+
+/* "Chart table, port, over the table" of a place. */
+const char *place_words(const struct composing *composing, const struct zone *zone,
+                        enum side side, const char *spot);
+
+/* seacock_table.c */
+void table_make(struct composing *composing, const char *item, struct card_step *step);
+
+/* steps.c */
+void steps_make(struct composing *composing, struct card *card);
+const struct card_step *step_by_id(const struct card *card, const char *id);
+
+/* boxes.c: decision, nevers, cautions, local rules, signs, call line */
+void boxes_make(struct composing *composing, struct card *card);
+
+/* call_panel.c */
+void call_make(struct composing *composing, struct card *card);
+
+/* What the set's own panel says, a line each, for the calls of a card. */
+const struct card_text *operate_lines(struct composing *composing, bool mayday, bool other,
+                                      bool from_deck, size_t *count);
+
+/* distress.c */
+void distress_make(struct composing *composing, struct card *card);
+
+/* surround.c: title band, contact line, footer, marks */
+void surround_make(struct composing *composing, struct card *card);
+
+/* markers.c */
+void marker_add(struct composing *composing, const struct equipment *gear);
+
+const struct slot *slot_of(const struct composing *composing, const char *procedure_key);
+
+/* The words of a text field, "" when it is not given. */
+#define TEXT_OR_EMPTY(value) ((value).text == NULL ? "" : (value).text)
+
+#endif

@@ -1,0 +1,116 @@
+/* compose_set.c - which cards a boat has, numbered, and each composed in turn
+ * (room: compose). */
+#include "compose.h"
+
+const struct slot *slot_of(const struct composing *composing, const char *procedure_key)
+{
+    for (size_t i = 0; i < composing->slot_count; i++)
+        if (text_equal(composing->slots[i].procedure->key.text, procedure_key))
+            return &composing->slots[i];
+    return NULL;
+}
+
+static const char *space_word(const struct composing *composing, const char *space)
+{
+    const struct zone *zone = zone_find(space);
+    enum word word = zone->side == SIDE_PORT ? WORD_SPACE_PORT : WORD_SPACE_STARBOARD;
+    return words_get(composing->in->words, word);
+}
+
+/* engine_fire on a boat with two engine spaces: engine_fire_port. */
+static void slot_name(struct composing *composing, struct slot *slot)
+{
+    const struct procedure *procedure = slot->procedure;
+    slot->key = procedure->key.text;
+    slot->title = text_upper(composing->arena, procedure->title.text);
+    slot->subject = procedure->subject.text;
+    if (slot->space == NULL || composing->in->boat->engine_space_count < 2)
+        return;
+    slot->key = text_format(composing->arena, "%s_%s", procedure->key.text,
+                            side_word(zone_find(slot->space)->side));
+    slot->title = text_format(composing->arena, "%s, %s", slot->title,
+                              space_word(composing, slot->space));
+}
+
+static void slot_add(struct composing *composing, const struct procedure *procedure,
+                     const char *space)
+{
+    composing->slots = arena_grow(composing->arena, composing->slots, composing->slot_count,
+                                  &composing->slot_room, sizeof *composing->slots);
+    struct slot *slot = &composing->slots[composing->slot_count++];
+    *slot = (struct slot){.procedure = procedure, .space = space,
+                          .number = (int)composing->slot_count};
+    slot_name(composing, slot);
+}
+
+/* A procedure may belong to some boats only. Where that cannot be decided, the
+ * card stays in the set: it is held until the record says. */
+static void slots_of_procedure(struct composing *composing, const struct procedure *procedure)
+{
+    const struct boat *boat = composing->in->boat;
+    struct slot probe = {.procedure = procedure, .key = procedure->key.text,
+                         .title = procedure->title.text};
+    composing->slot = &probe;
+    if (condition_judge(composing, procedure->when) == TRUTH_NO)
+        return;
+    if (procedure->per.text == NULL)
+        slot_add(composing, procedure, NULL);
+    else
+        for (size_t i = 0; i < boat->engine_space_count; i++)
+            slot_add(composing, procedure, boat->engine_spaces[i]);
+}
+
+static void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
+{
+    composing->slot = slot;
+    composing->held = false;
+    composing->markers = NULL;
+    composing->marker_count = composing->marker_room = 0;
+    composing->first_date_given = false;
+    *card = (struct card){
+        .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
+        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.text,
+        .stripe = slot->procedure->stripe.text,
+        .distress = text_equal(slot->procedure->kind.text, "distress"),
+        .number = slot->number, .of = (int)composing->slot_count,
+        .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
+        .language = words_language(composing->in->words),
+        .boat_record = composing->in->boat, .procedure = slot->procedure,
+        .origin = source_whole(slot->procedure->source)};
+}
+
+static struct card *card_make(struct composing *composing, const struct slot *slot)
+{
+    struct card *card = arena_alloc(composing->arena, sizeof *card);
+    card_begin(composing, slot, card);
+    steps_make(composing, card);
+    boxes_make(composing, card);
+    if (card->distress)
+        distress_make(composing, card);
+    else
+        call_make(composing, card);
+    card->markers = composing->markers;
+    card->marker_count = composing->marker_count;
+    card->held = composing->held;
+    surround_make(composing, card);
+    card->code = check_code(card, composing->arena);
+    return card;
+}
+
+const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
+                                   struct problems *problems)
+{
+    struct composing composing = {.in = input, .arena = arena, .problems = problems};
+    struct card_set *set = arena_alloc(arena, sizeof *set);
+    for (size_t i = 0; i < input->procedures->count; i++)
+        slots_of_procedure(&composing, input->procedures->rows[i]);
+    const struct card **cards = arena_array(arena, composing.slot_count, sizeof *cards);
+    for (size_t i = 0; i < composing.slot_count; i++) {
+        cards[i] = card_make(&composing, &composing.slots[i]);
+        set->held += cards[i]->held ? 1 : 0;
+    }
+    set->cards = cards;
+    set->count = composing.slot_count;
+    missing_tell(&composing);
+    return set;
+}

@@ -1,0 +1,274 @@
+/* condition.c - deciding a procedure's conditions for one boat (room: compose).
+ *
+ * Three answers: yes, no, and not known. Not known never passes for no: the fact
+ * is noted and the card waits for it. The one exception is what an isolator
+ * cuts: not known counts as cut, the dangerous case. */
+#include "compose.h"
+
+static bool space_is_burning(const struct composing *composing, const char *zone_key)
+{
+    const char *space = composing->slot->space;
+    return space == NULL || text_equal(zone_key, space);
+}
+
+/* `engine_space` in a procedure means the space that the card is about. */
+static bool zone_counts(const struct composing *composing, const char *zone_key,
+                        const char *const *zones, size_t count)
+{
+    const struct zone *zone = zone_find(zone_key);
+    for (size_t i = 0; zone != NULL && i < count; i++) {
+        if (text_equal(zone->key, zones[i]))
+            return true;
+        if (zone_within(zone, zones[i]) && space_is_burning(composing, zone->key))
+            return true;
+    }
+    return false;
+}
+
+enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
+                       const char *const *zones, size_t count)
+{
+    if (zone_counts(composing, gear->zone.text, zones, count))
+        return TRUTH_YES;
+    if (!gear->inside.given)
+        return TRUTH_UNKNOWN;
+    for (size_t i = 0; i < gear->inside.count; i++)
+        if (zone_counts(composing, gear->inside.items[i].text, zones, count))
+            return TRUTH_YES;
+    return TRUTH_NO;
+}
+
+bool gear_cuts(const struct equipment *gear, const char *other)
+{
+    if (!gear->cuts.given)
+        return true;
+    for (size_t i = 0; i < gear->cuts.count; i++)
+        if (text_equal(gear->cuts.items[i].text, other))
+            return true;
+    return false;
+}
+
+static bool serves_space(const struct equipment *gear, const char *space)
+{
+    for (size_t i = 0; i < gear->serves.count; i++)
+        if (text_equal(gear->serves.items[i].text, space) ||
+            text_equal(gear->serves.items[i].text, zone_find(space)->family))
+            return true;
+    return false;
+}
+
+enum truth gear_concerns(const struct composing *composing, const struct equipment *gear)
+{
+    const char *space = composing->slot->space;
+    if (space == NULL || composing->in->boat->engine_space_count < 2)
+        return TRUTH_YES;
+    if (gear->serves.given)
+        return serves_space(gear, space) ? TRUTH_YES : TRUTH_NO;
+    if (!gear->kind->by_engine)
+        return TRUTH_YES;
+    return TRUTH_UNKNOWN;
+}
+
+const struct equipment *gear_next(const struct composing *composing, const char *item,
+                                  size_t *index)
+{
+    const struct boat *boat = composing->in->boat;
+    while (*index < boat->equipment_count) {
+        const struct equipment *gear = &boat->equipment[(*index)++];
+        if (text_equal(gear->item.text, item) && gear_concerns(composing, gear) != TRUTH_NO)
+            return gear;
+    }
+    return NULL;
+}
+
+/* Is it known of every piece whose engine it serves? */
+static bool serving_known(struct composing *composing, const char *item, bool note)
+{
+    bool known = true;
+    size_t index = 0;
+    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
+        if (gear_concerns(composing, gear) == TRUTH_UNKNOWN) {
+            if (note)
+                missing_note(composing, item, "serves", "[engine_space_port]", gear->place);
+            known = false;
+        }
+    return known;
+}
+
+/* Fitted on the boat and, on a card of one engine, for that engine. */
+static enum truth fitted_here(struct composing *composing, const char *item)
+{
+    size_t index = 0;
+    enum answer fitted = boat_fitted(composing->in->boat, item);
+    if (fitted == ANSWER_NOT_RECORDED)
+        return TRUTH_UNKNOWN;
+    if (fitted == ANSWER_NO)
+        return TRUTH_NO;
+    return gear_next(composing, item, &index) != NULL ? TRUTH_YES : TRUTH_NO;
+}
+
+static enum truth judge_fitted(struct composing *composing, const char *item, bool note)
+{
+    enum truth fitted = fitted_here(composing, item);
+    if (fitted == TRUTH_UNKNOWN && note)
+        missing_note(composing, item, NULL, NULL, composing->in->boat->place);
+    if (fitted == TRUTH_YES && !serving_known(composing, item, note))
+        return TRUTH_UNKNOWN;
+    return fitted;
+}
+
+static enum truth judge_inside(struct composing *composing, const struct condition *condition,
+                               bool note)
+{
+    enum truth all = judge_fitted(composing, condition->item, note);
+    size_t index = 0;
+    if (all != TRUTH_YES)
+        return all;
+    for (const struct equipment *gear;
+         (gear = gear_next(composing, condition->item, &index)) != NULL;) {
+        enum truth inside = gear_inside(composing, gear, condition->words, condition->word_count);
+        if (inside == TRUTH_UNKNOWN && note)
+            missing_note(composing, condition->item, "inside", "[]", gear->place);
+        if (inside == TRUTH_UNKNOWN)
+            all = TRUTH_UNKNOWN;
+        else if (inside == TRUTH_NO && all == TRUTH_YES)
+            all = TRUTH_NO;
+    }
+    return all;
+}
+
+/* One piece: has the field this value? */
+static enum truth gear_is(const struct composing *composing, const struct equipment *gear,
+                          const struct condition *condition)
+{
+    const struct field *field = field_find(equipment_fields(), condition->field);
+    const char *value = field == NULL ? NULL : field_text(field, gear, composing->arena);
+    const struct zone *zone = value == NULL ? NULL : zone_find(value);
+    if (value == NULL)
+        return TRUTH_UNKNOWN;
+    for (size_t i = 0; i < condition->word_count; i++) {
+        const char *wanted = condition->words[i];
+        if (text_equal(value, wanted))
+            return TRUTH_YES;
+        if (zone != NULL && zone_within(zone, wanted) && space_is_burning(composing, value))
+            return TRUTH_YES;
+    }
+    return TRUTH_NO;
+}
+
+/* True when one piece of the gear has the value; every piece must be known
+ * before it is said that none has. */
+static enum truth judge_is(struct composing *composing, const struct condition *condition,
+                           bool note)
+{
+    enum truth any = judge_fitted(composing, condition->item, note);
+    size_t index = 0;
+    if (any != TRUTH_YES)
+        return any;
+    any = TRUTH_NO;
+    for (const struct equipment *gear;
+         (gear = gear_next(composing, condition->item, &index)) != NULL;) {
+        enum truth is = gear_is(composing, gear, condition);
+        if (is == TRUTH_YES)
+            return TRUTH_YES;
+        if (is == TRUTH_UNKNOWN && note)
+            missing_note(composing, condition->item, condition->field, condition->words[0],
+                         gear->place);
+        if (is == TRUTH_UNKNOWN)
+            any = TRUTH_UNKNOWN;
+    }
+    return any;
+}
+
+static enum truth judge_cuts(struct composing *composing, const struct condition *condition,
+                             bool note)
+{
+    enum truth fitted = judge_fitted(composing, condition->item, note);
+    size_t index = 0;
+    if (fitted != TRUTH_YES)
+        return fitted;
+    for (const struct equipment *gear;
+         (gear = gear_next(composing, condition->item, &index)) != NULL;)
+        if (gear_cuts(gear, condition->words[0]))
+            return TRUTH_YES;
+    return TRUTH_NO;
+}
+
+static enum truth judge(struct composing *composing, const struct condition *condition, bool note);
+
+/* All and any, with three answers: one decisive child decides even beside an
+ * unknown one. `stop` is the decisive answer. */
+static enum truth judge_children(struct composing *composing, const struct condition *condition,
+                                 enum truth stop, bool note)
+{
+    enum truth result = stop == TRUTH_NO ? TRUTH_YES : TRUTH_NO;
+    for (size_t i = 0; i < condition->child_count; i++) {
+        enum truth child = judge(composing, condition->children[i], note);
+        if (child == stop)
+            return stop;
+        if (child == TRUTH_UNKNOWN)
+            result = TRUTH_UNKNOWN;
+    }
+    return result;
+}
+
+static enum truth negated(enum truth truth)
+{
+    if (truth == TRUTH_UNKNOWN)
+        return TRUTH_UNKNOWN;
+    return truth == TRUTH_YES ? TRUTH_NO : TRUTH_YES;
+}
+
+static bool boat_is(const struct boat *boat, const char *type)
+{
+    return text_equal(type, boat->catamaran ? "catamaran" : "monohull");
+}
+
+static enum truth judge(struct composing *composing, const struct condition *condition, bool note)
+{
+    switch (condition->kind) {
+    case CONDITION_FITTED:
+        return judge_fitted(composing, condition->item, note);
+    case CONDITION_NOT_FITTED:
+        return negated(judge_fitted(composing, condition->item, note));
+    case CONDITION_INSIDE:
+        return judge_inside(composing, condition, note);
+    case CONDITION_IS:
+        return judge_is(composing, condition, note);
+    case CONDITION_CUTS:
+        return judge_cuts(composing, condition, note);
+    case CONDITION_BOAT:
+        return boat_is(composing->in->boat, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
+    case CONDITION_ALL:
+        return judge_children(composing, condition, TRUTH_NO, note);
+    case CONDITION_ANY:
+        return judge_children(composing, condition, TRUTH_YES, note);
+    case CONDITION_NONE:
+        return negated(judge_children(composing, condition, TRUTH_YES, note));
+    }
+    return TRUTH_UNKNOWN;
+}
+
+enum truth condition_judge(struct composing *composing, const struct condition *condition)
+{
+    enum truth truth = condition == NULL ? TRUTH_YES : judge(composing, condition, false);
+    /* Only facts that keep the whole from being decided are asked for. */
+    if (truth == TRUTH_UNKNOWN)
+        judge(composing, condition, true);
+    return truth;
+}
+
+bool condition_admits(const struct composing *composing, const struct condition *condition,
+                      const struct equipment *gear)
+{
+    if (condition == NULL)
+        return true;
+    if (condition->kind == CONDITION_IS && text_equal(condition->item, gear->item.text))
+        return gear_is(composing, gear, condition) == TRUTH_YES;
+    if (condition->kind != CONDITION_ALL)
+        return true;
+    for (size_t i = 0; i < condition->child_count; i++)
+        if (!condition_admits(composing, condition->children[i], gear))
+            return false;
+    return true;
+}

@@ -1,0 +1,74 @@
+/* markers.c - where each tag of a card stands on the boat (room: compose). */
+#include "compose.h"
+
+/* Across the boat, in thousandths of half the beam, positive to starboard.
+ * Hulls of a catamaran lie well out; what is on the bridge deck nearer in. */
+static int32_t offset_of(const struct boat *boat, const struct zone *zone, enum side side)
+{
+    int32_t out = 0;
+    if (side == SIDE_PORT)
+        out = -1;
+    else if (side == SIDE_STARBOARD)
+        out = 1;
+    if (boat->catamaran)
+        return out * (zone->in_hulls ? 740 : 330);
+    return out * 560;
+}
+
+/* The bilge of a hull, the port hull: the zone itself tells the side. */
+static enum side marker_side(const struct equipment *gear)
+{
+    return gear->place_side != SIDE_NONE ? gear->place_side : gear->place_zone->side;
+}
+
+static void place_by_zone(const struct boat *boat, const struct equipment *gear,
+                          struct marker *marker)
+{
+    const struct zone *zone = gear->place_zone;
+    int64_t loa_mm = boat->facts.loa_m.milli;
+    int64_t half_beam_mm = boat->facts.beam_m.milli / 2;
+    marker->x_mm = (int32_t)(loa_mm * (zone->from + zone->to) / 200);
+    marker->y_mm = (int32_t)(half_beam_mm * offset_of(boat, zone, marker->side) / 1000);
+}
+
+static bool marker_known(const struct composing *composing, const char *tag)
+{
+    for (size_t i = 0; i < composing->marker_count; i++)
+        if (text_equal(composing->markers[i].tag, tag))
+            return true;
+    return false;
+}
+
+static void date_keep(struct composing *composing, const struct date_value *value)
+{
+    if (!value->given)
+        return;
+    if (!composing->first_date_given || date_compare(value->date, composing->first_date) < 0)
+        composing->first_date = value->date;
+    composing->first_date_given = true;
+}
+
+void marker_add(struct composing *composing, const struct equipment *gear)
+{
+    date_keep(composing, &gear->service_due);
+    date_keep(composing, &gear->expires);
+    struct marker marker = {.tag = TEXT_OR_EMPTY(gear->tag), .zone = gear->place_zone,
+                            .origin = gear->place};
+    if (text_empty(marker.tag) || gear->place_zone == NULL ||
+        marker_known(composing, marker.tag))
+        return;
+    marker.side = marker_side(gear);
+    marker.level = gear->place_zone->level;
+    if (gear->below.answer == ANSWER_YES)
+        marker.level = LEVEL_BELOW;
+    marker.exact = gear->at_x.given && gear->at_y.given;
+    if (marker.exact) {
+        marker.x_mm = (int32_t)gear->at_x.milli;
+        marker.y_mm = (int32_t)gear->at_y.milli;
+    } else {
+        place_by_zone(composing->in->boat, gear, &marker);
+    }
+    composing->markers = arena_grow(composing->arena, composing->markers, composing->marker_count,
+                                    &composing->marker_room, sizeof *composing->markers);
+    composing->markers[composing->marker_count++] = marker;
+}

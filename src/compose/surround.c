@@ -1,0 +1,121 @@
+/* surround.c - what every card carries around its instructions: title band,
+ * contact line, footer, marks (room: compose). */
+#include "compose.h"
+
+static const struct approval *approval_of(const struct composing *composing,
+                                          const struct card *card)
+{
+    const struct base_record *base = composing->in->base;
+    for (size_t i = 0; i < base->approval_count; i++) {
+        const struct approval *approval = &base->approvals[i];
+        if (text_equal(approval->card.text, card->procedure_key) &&
+            date_compare(approval->date.date, composing->in->today) <= 0 &&
+            date_compare(composing->in->today, approval->until.date) <= 0)
+            return approval;
+    }
+    return NULL;
+}
+
+static void mark_add(struct text_builder *builder, const char *mark)
+{
+    text_add_format(builder, "%s%s", builder->length == 0 ? "" : " · ", mark);
+}
+
+static const char *marks_joined(struct composing *composing, const struct approval *approval)
+{
+    const struct words *words = composing->in->words;
+    struct text_builder builder = text_builder_in(composing->arena);
+    if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
+        mark_add(&builder, words_get(words, WORD_MARK_SPECIMEN));
+    if (composing->held)
+        mark_add(&builder, words_get(words, WORD_MARK_DRAFT));
+    if (approval == NULL)
+        mark_add(&builder, words_get(words, WORD_MARK_NOT_APPROVED));
+    return builder.at;
+}
+
+static const char *approval_words(struct composing *composing, const struct approval *approval)
+{
+    const struct words *words = composing->in->words;
+    if (approval == NULL)
+        return words_get(words, WORD_DEFER_ORDER);
+    return text_format(composing->arena, "%s %s", words_get(words, WORD_DEFER_ORDER),
+                       words_fill(words, composing->arena, WORD_APPROVED, "initials",
+                                  approval->initials.text, "qualification",
+                                  approval->qualification.text, "date", approval->date.text,
+                                  NULL));
+}
+
+static const char *dates_words(struct composing *composing)
+{
+    const struct words *words = composing->in->words;
+    const char *replace = words_get(words, WORD_REPLACE);
+    const char *dates = words_get(words, WORD_GEAR_DATES_NONE);
+    if (composing->first_date_given)
+        dates = words_fill(words, composing->arena, WORD_GEAR_DATES, "date",
+                           date_text(composing->arena, composing->first_date), NULL);
+    return text_format(composing->arena, "%s %s", dates, replace);
+}
+
+static void contacts_make(struct composing *composing, struct card *card)
+{
+    const struct base_record *base = composing->in->base;
+    const struct words *words = composing->in->words;
+    const char *channels = words_fill(words, composing->arena, WORD_CHANNEL_16_THEN, "channel",
+                                      base->centre_channel.text, NULL);
+    card->contact_left = text_format(composing->arena, "**%s** %s, %s",
+                                     words_get(words, WORD_RESCUE_CENTRE),
+                                     base->centre_name.text, channels);
+    card->contact_right = text_format(composing->arena, "**%s** %s",
+                                      words_get(words, WORD_BASE_PHONE), base->phone_24h.text);
+}
+
+static void plan_words_make(struct composing *composing, struct card *card)
+{
+    static const enum word plan_words[] = {
+        WORD_PLAN_BOW, WORD_PLAN_PORT, WORD_PLAN_PORT_HINT, WORD_PLAN_STARBOARD,
+        WORD_PLAN_STARBOARD_HINT, WORD_PLAN_DECK, WORD_PLAN_BELOW};
+    for (size_t i = 0; i < sizeof plan_words / sizeof *plan_words; i++)
+        card->plan_words[i] = words_get(composing->in->words, plan_words[i]);
+}
+
+/* Landmarks of this kind of boat, named on the plan. */
+static void plan_zones_make(struct composing *composing, struct card *card)
+{
+    bool catamaran = composing->in->boat->catamaran;
+    struct plan_zone *zones = NULL;
+    size_t room = 0;
+    for (size_t i = 0; zone_at(i) != NULL; i++) {
+        const struct zone *zone = zone_at(i);
+        if (!zone->drawn || (zone->catamaran_only && !catamaran) ||
+            (catamaran && zone->in_hulls) || zone->side == SIDE_PORT ||
+            zone->side == SIDE_STARBOARD)
+            continue;
+        zones = arena_grow(composing->arena, zones, card->plan_zone_count, &room, sizeof *zones);
+        zones[card->plan_zone_count++] = (struct plan_zone){
+            zone, words_zone(composing->in->words, zone->key)};
+    }
+    card->plan_zones = zones;
+}
+
+void surround_make(struct composing *composing, struct card *card)
+{
+    const struct words *words = composing->in->words;
+    const struct approval *approval = approval_of(composing, card);
+    card->number_text = words_fill(words, composing->arena, WORD_CARD_OF, "number",
+                                   text_format(composing->arena, "%d", card->number), "of",
+                                   text_format(composing->arena, "%d", card->of), NULL);
+    card->mark = marks_joined(composing, approval);
+    card->footer_left[0] = words_get(words, WORD_DEFER);
+    card->footer_left[1] = approval_words(composing, approval);
+    card->footer_right = dates_words(composing);
+    card->code_word = words_get(words, WORD_CHECK_CODE);
+    card->printed = text_format(composing->arena, "%s · %s",
+                                words_fill(words, composing->arena, WORD_PRINTED, "date",
+                                           date_text(composing->arena, composing->in->today),
+                                           NULL),
+                                words_get(words, WORD_LANGUAGE));
+    contacts_make(composing, card);
+    plan_words_make(composing, card);
+    plan_zones_make(composing, card);
+}

@@ -1,0 +1,274 @@
+/* pdf.c - a document of laid-out pages as one PDF (room: draw). Libharu's handle
+ * lives and dies in document_write, which has one exit; no clock, locale or
+ * machine can reach the bytes. */
+#include <string.h>
+
+#include "pdf_private.h"
+#include "sha256.h"
+
+/* The first error libharu told: the ones after it only follow from it. */
+struct pdf_failure {
+    HPDF_STATUS error;
+    HPDF_STATUS detail;
+};
+
+/* What goes into the document, made before libharu is asked for anything. */
+struct pdf_input {
+    const struct document *document;
+    const struct faces *faces;
+    struct subset subsets[FACE_COUNT];
+    bool used[FACE_COUNT];
+    struct arena *arena;
+};
+
+#define ID_BYTES 16
+
+static void failure_keep(HPDF_STATUS error, HPDF_STATUS detail, void *context)
+{
+    struct pdf_failure *failure = context;
+
+    if (failure->error == HPDF_OK) {
+        failure->error = error;
+        failure->detail = detail;
+    }
+}
+
+static bool pages_check(const struct document *document, struct problems *problems)
+{
+    bool good = document->count > 0;
+
+    if (!good)
+        problem_add(problems, SEVERITY_FAILURE, (struct place){0}, NULL,
+                    "a document without pages was to be written");
+    for (size_t i = 0; i < document->count; i++)
+        good = page_check(document->pages[i], problems) && good;
+    return good;
+}
+
+static void page_use(struct usage *usage, const struct page *page)
+{
+    for (size_t i = 0; i < page->count; i++)
+        if (page->items[i].kind == PAGE_TEXT)
+            usage_add(usage, page->items[i].run);
+}
+
+/* One subset a face for the text of all pages. */
+static bool subsets_make(struct pdf_input *input, struct problems *problems)
+{
+    struct usage *usage = usage_new(input->faces, input->arena);
+
+    for (size_t i = 0; i < input->document->count; i++)
+        page_use(usage, input->document->pages[i]);
+    for (size_t i = 0; i < FACE_COUNT; i++) {
+        enum face_role role = (enum face_role)i;
+        input->used[i] = usage_any(usage, role);
+        if (input->used[i] && !subset_make(input->faces, usage, role, input->arena,
+                                           &input->subsets[i], problems))
+            return false;
+    }
+    return true;
+}
+
+static bool faces_embed(HPDF_Doc document, const struct pdf_input *input,
+                        struct pdf_face faces[FACE_COUNT])
+{
+    for (size_t i = 0; i < FACE_COUNT; i++) {
+        enum face_role role = (enum face_role)i;
+        if (!input->used[i])
+            continue;
+        faces[i].subset = input->subsets[i];
+        faces[i].metrics = face_metrics(input->faces, role);
+        faces[i].font = font_embed(document, &faces[i].subset, faces[i].metrics,
+                                   face_postscript_name(input->faces, role), input->arena);
+        if (faces[i].font == NULL)
+            return false;
+    }
+    return true;
+}
+
+static void page_fonts_add(HPDF_Doc document, HPDF_Page page, const struct pdf_face *faces)
+{
+    HPDF_Dict resources = HPDF_Dict_GetItem(page, "Resources", HPDF_OCLASS_DICT);
+    HPDF_Dict fonts = HPDF_Dict_New(document->mmgr);
+
+    if (resources == NULL || fonts == NULL || HPDF_Dict_Add(resources, "Font", fonts) != HPDF_OK)
+        return;
+    for (size_t i = 0; i < FACE_COUNT; i++)
+        if (faces[i].font != NULL)
+            HPDF_Dict_Add(fonts, font_key((enum face_role)i), faces[i].font);
+}
+
+/* The destination shows the whole page. */
+static void page_outline_add(HPDF_Doc document, HPDF_Page page, const char *title,
+                             struct arena *arena)
+{
+    HPDF_Outline outline = HPDF_CreateOutline(document, NULL, "", NULL);
+    HPDF_Destination destination = HPDF_Page_CreateDestination(page);
+
+    if (outline == NULL || destination == NULL)
+        return;
+    HPDF_Destination_SetFit(destination);
+    HPDF_Outline_SetDestination(outline, destination);
+    HPDF_Dict_Add(outline, "Title", text_string(document, title, arena));
+}
+
+static void item_draw(const struct sheet *sheet, const struct page_item *item)
+{
+    switch (item->kind) {
+    case PAGE_TEXT:
+        text_draw(sheet, item);
+        break;
+    case PAGE_SIGN:
+        sign_draw(sheet, item);
+        break;
+    case PAGE_BOX:
+    case PAGE_ELLIPSE:
+    case PAGE_LINE:
+    case PAGE_PATH:
+        shape_draw(sheet, item);
+        break;
+    }
+}
+
+static void page_draw(HPDF_Doc document, const struct page *page, const struct pdf_face *faces,
+                      struct arena *arena)
+{
+    struct sheet sheet = {HPDF_AddPage(document), page->height, faces, arena};
+
+    if (sheet.page == NULL)
+        return;
+    HPDF_Page_SetWidth(sheet.page, points(page->width));
+    HPDF_Page_SetHeight(sheet.page, points(page->height));
+    page_fonts_add(document, sheet.page, faces);
+    page_outline_add(document, sheet.page, page->title, arena);
+    for (size_t i = 0; i < page->count; i++)
+        item_draw(&sheet, &page->items[i]);
+}
+
+/* Printed at its size: type below its floor would be a fault of the card. */
+static void preferences_add(HPDF_Doc document)
+{
+    HPDF_Dict preferences = HPDF_Dict_New(document->mmgr);
+
+    if (preferences == NULL)
+        return;
+    HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
+    HPDF_Dict_AddName(preferences, "PrintScaling", "None");
+    HPDF_Dict_Add(document->catalog, "ViewerPreferences", preferences);
+}
+
+static void facts_add(HPDF_Doc document, const struct document *about, struct arena *arena)
+{
+    HPDF_SetInfoAttr(document, HPDF_INFO_PRODUCER, "maydeck");
+    if (document->info != NULL) {
+        HPDF_Dict_Add(document->info, "Title", text_string(document, about->title, arena));
+        if (!text_empty(about->subject))
+            HPDF_Dict_Add(document->info, "Subject",
+                          text_string(document, about->subject, arena));
+    }
+    HPDF_Dict_Add(document->catalog, "Lang",
+                  HPDF_String_New(document->mmgr, about->language, NULL));
+    preferences_add(document);
+}
+
+/* Room for the identity: it follows from all other bytes, so it comes last. */
+static void identity_reserve(HPDF_Doc document)
+{
+    static HPDF_BYTE zeros[ID_BYTES];
+    HPDF_Array pair = HPDF_Array_New(document->mmgr);
+
+    for (int i = 0; pair != NULL && i < 2; i++)
+        HPDF_Array_Add(pair, HPDF_Binary_New(document->mmgr, zeros, ID_BYTES));
+    HPDF_Dict_Add(document->trailer, "ID", pair);
+}
+
+static void document_fill(HPDF_Doc document, const struct pdf_input *input)
+{
+    struct pdf_face faces[FACE_COUNT] = {{0}};
+
+    HPDF_SetCompressionMode(document, HPDF_COMP_ALL);
+    facts_add(document, input->document, input->arena);
+    if (!faces_embed(document, input, faces))
+        return;
+    for (size_t i = 0; i < input->document->count; i++)
+        page_draw(document, input->document->pages[i], faces, input->arena);
+    identity_reserve(document);
+    document->pdf_version = HPDF_VER_17;
+}
+
+/* The saved document copied out of libharu's memory. */
+static bool stream_take(HPDF_Doc document, struct arena *arena, unsigned char **at,
+                        size_t *length)
+{
+    HPDF_UINT32 size = HPDF_GetStreamSize(document);
+
+    *at = arena_alloc(arena, size);
+    *length = size;
+    return size > 0 && HPDF_ResetStream(document) == HPDF_OK &&
+           HPDF_ReadFromStream(document, *at, &size) == HPDF_OK && size == *length;
+}
+
+static bool document_write(const struct pdf_input *input, unsigned char **at, size_t *length,
+                           struct problems *problems)
+{
+    struct pdf_failure failure = {HPDF_OK, 0};
+    HPDF_Doc document = HPDF_New(failure_keep, &failure);
+    bool written = false;
+
+    if (document != NULL) {
+        document_fill(document, input);
+        if (failure.error == HPDF_OK && HPDF_SaveToStream(document) == HPDF_OK)
+            written = stream_take(document, input->arena, at, length) &&
+                      failure.error == HPDF_OK;
+        HPDF_Free(document);
+    }
+    if (!written)
+        problem_add(problems, SEVERITY_FAILURE, (struct place){0}, NULL,
+                    "the PDF library failed with error 0x%04lX, detail %lu",
+                    (unsigned long)failure.error, (unsigned long)failure.detail);
+    return written;
+}
+
+/* Where the last `key` begins in the bytes, or NULL. */
+static unsigned char *bytes_find_last(unsigned char *at, size_t length, const char *key)
+{
+    size_t size = strlen(key);
+
+    for (size_t i = length < size ? 0 : length - size + 1; i > 0; i--)
+        if (memcmp(at + i - 1, key, size) == 0)
+            return at + i - 1;
+    return NULL;
+}
+
+/* Writes the identity over the zeros that keep its place in the trailer. */
+static bool identity_put(unsigned char *at, size_t length, struct problems *problems)
+{
+    static const char zeros[] = "<00000000000000000000000000000000>";
+    char sum[SHA256_TEXT];
+
+    sha256_text(at, length, sum);
+    for (int i = 0; i < 2; i++) {
+        unsigned char *place = bytes_find_last(at, length, zeros);
+        if (place == NULL) {
+            problem_add(problems, SEVERITY_FAILURE, (struct place){0}, NULL,
+                        "the PDF library wrote no place for the document's identity");
+            return false;
+        }
+        memcpy(place + 1, sum, 2 * ID_BYTES);
+    }
+    return true;
+}
+
+bool pdf_make(const struct document *document, const struct faces *faces, struct arena *arena,
+              struct bytes *out, struct problems *problems)
+{
+    struct pdf_input input = {.document = document, .faces = faces, .arena = arena};
+    unsigned char *at = NULL;
+    size_t length = 0;
+
+    if (!pages_check(document, problems) || !subsets_make(&input, problems) ||
+        !document_write(&input, &at, &length, problems) || !identity_put(at, length, problems))
+        return false;
+    *out = (struct bytes){at, length};
+    return true;
+}

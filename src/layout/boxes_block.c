@@ -1,0 +1,254 @@
+/* boxes_block.c - the right column's boxes: decision, never, cautions, local
+ * rules (room: layout). */
+#include "layout_room.h"
+
+#include <string.h>
+
+#define PAD_X MM(2.4)
+#define PAD_Y MM(0.9)
+#define FRAME MM(0.7)
+#define BOX_GAP MM(1.4)
+#define SIGN_SIDE MM(9)
+#define TEXT_WIDTH(width) ((width) - 2 * PAD_X)
+
+static struct style box_style(enum face_role face, mpt size, enum ink ink)
+{
+    return (struct style){ROLE_BOX, face, size, ink};
+}
+
+static mpt padded(mpt height)
+{
+    return height + 2 * PAD_Y;
+}
+
+/* ---- decision: the question reversed, both exits below ---- */
+
+struct decision_parts { struct paragraph ask, yes, no; };
+
+static struct decision_parts decision_parts(const struct sheet *sheet, mpt size, mpt width)
+{
+    const struct card *card = sheet->card;
+    struct style ask = box_style(FACE_BOLD, size, INK_WHITE);
+    struct style say = box_style(FACE_TEXT, size, INK_BLACK);
+    const char *yes = text_format(sheet->arena, "**%s** %s", card->yes_word, card->decision.yes);
+    const char *no = text_format(sheet->arena, "**%s** %s", card->no_word, card->decision.no);
+    return (struct decision_parts){
+        paragraph_make(sheet, &ask, card->decision.ask, TEXT_WIDTH(width), card->decision.origin),
+        paragraph_make(sheet, &say, yes, TEXT_WIDTH(width), card->decision.origin),
+        paragraph_make(sheet, &say, no, TEXT_WIDTH(width), card->decision.origin)};
+}
+
+static mpt decision_height(const struct sheet *sheet, mpt size, mpt width)
+{
+    if (!sheet->card->decision.given)
+        return 0;
+    struct decision_parts parts = decision_parts(sheet, size, width);
+    return padded(paragraph_height(&parts.ask)) + padded(paragraph_height(&parts.yes)) +
+           padded(paragraph_height(&parts.no));
+}
+
+static mpt decision_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+{
+    struct decision_parts parts = decision_parts(sheet, size, column.width);
+    mpt ask = padded(paragraph_height(&parts.ask)), yes = padded(paragraph_height(&parts.yes));
+    mpt whole = decision_height(sheet, size, column.width), x = column.x + PAD_X;
+    sheet->block = "decision";
+    sheet_box(sheet, (struct area){column.x, top, column.width, ask}, INK_BLACK, INK_NONE, 0,
+              MM(1));
+    sheet_box(sheet, (struct area){column.x, top, column.width, whole}, INK_NONE, INK_BLACK,
+              FRAME, MM(1));
+    paragraph_place(sheet, &parts.ask, x, top + PAD_Y);
+    paragraph_place(sheet, &parts.yes, x, top + ask + PAD_Y);
+    mpt line = top + ask + yes;
+    sheet_line(sheet, (struct point){column.x, line}, (struct point){column.x + column.width, line},
+               INK_BLACK, MM(0.35));
+    paragraph_place(sheet, &parts.no, x, line + PAD_Y);
+    return top + whole;
+}
+
+/* ---- never: one sentence, its parts with a dot between ---- */
+
+static const char *never_symbol(const struct card *card)
+{
+    for (size_t i = 0; i < card->never_count; i++)
+        if (card->nevers[i].symbol != NULL)
+            return card->nevers[i].symbol;
+    return NULL;
+}
+
+static mpt never_indent(const struct card *card)
+{
+    return never_symbol(card) == NULL ? 0 : SIGN_SIDE + MM(2);
+}
+
+/* A prohibition is not torn from its sources: the tag follows each. */
+static struct paragraph never_paragraph(const struct sheet *sheet, mpt size, mpt width)
+{
+    const struct card *card = sheet->card;
+    struct style style = box_style(FACE_TEXT, size, INK_BLACK);
+    struct text_builder builder = text_builder_in(sheet->arena);
+    text_add_format(&builder, "**%s**", card->never_word);
+    for (size_t i = 0; i < card->never_count; i++)
+        text_add_format(&builder, "%s %s", i == 0 ? "" : " ·", card->nevers[i].text);
+    return paragraph_make(sheet, &style, builder.at, TEXT_WIDTH(width) - never_indent(card),
+                          card->nevers[0].origin);
+}
+
+static const char *tags_joined(const struct sheet *sheet, const struct card_warning *warnings,
+                               size_t count)
+{
+    struct text_builder builder = text_builder_in(sheet->arena);
+    for (size_t i = 0; i < count; i++) {
+        bool known = false;
+        for (size_t j = 0; j < i; j++)
+            known = known || text_equal(warnings[i].tag, warnings[j].tag);
+        if (!known && !text_empty(warnings[i].tag))
+            text_add_format(&builder, "%s%s", builder.length == 0 ? "[" : "; ", warnings[i].tag);
+    }
+    text_add(&builder, builder.length == 0 ? "" : "]");
+    return builder.at;
+}
+
+static struct style tag_line_style(void)
+{
+    return (struct style){ROLE_SOURCE_TAG, FACE_TEXT, size_rule(ROLE_SOURCE_TAG)->floor,
+                          INK_BLACK};
+}
+
+/* The tag ends the last line where it has room there, else takes its own. */
+static bool tag_inline(const struct sheet *sheet, const struct paragraph *text, const char *tags)
+{
+    struct style style = tag_line_style();
+    return text->line_count > 0 &&
+           text->lines[text->line_count - 1].width + MM(1.5) +
+                   sheet_width(sheet, &style, tags) <= text->width;
+}
+
+static mpt tag_line_height(const struct sheet *sheet, const struct paragraph *text,
+                           const char *tags)
+{
+    const struct size_rule *rule = size_rule(ROLE_SOURCE_TAG);
+    return tag_inline(sheet, text, tags) ? 0 : rule->floor / 100 * rule->leading;
+}
+
+static void tag_place(struct sheet *sheet, const struct paragraph *text, const char *tags, mpt x,
+                      mpt top)
+{
+    struct style style = tag_line_style();
+    mpt below = tag_line_height(sheet, text, tags), height = paragraph_height(text);
+    mpt baseline = baseline_in(top + height, below, style.size);
+    if (below == 0) {
+        x += text->lines[text->line_count - 1].width + MM(1.5);
+        baseline = baseline_in(top + height - text->line_height, text->line_height,
+                               text->style.size);
+    }
+    sheet_text(sheet, &style, x, baseline, tags, strlen(tags), text->origin);
+}
+
+static mpt never_height(const struct sheet *sheet, mpt size, mpt width)
+{
+    if (sheet->card->never_count == 0)
+        return 0;
+    struct paragraph paragraph = never_paragraph(sheet, size, width);
+    const char *tags = tags_joined(sheet, sheet->card->nevers, sheet->card->never_count);
+    mpt text = paragraph_height(&paragraph) + tag_line_height(sheet, &paragraph, tags);
+    mpt sign = never_symbol(sheet->card) == NULL ? 0 : SIGN_SIDE;
+    return padded(text > sign ? text : sign);
+}
+
+static mpt never_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+{
+    const struct card *card = sheet->card;
+    struct paragraph paragraph = never_paragraph(sheet, size, column.width);
+    mpt height = never_height(sheet, size, column.width);
+    mpt x = column.x + PAD_X + never_indent(card);
+    sheet->block = "never";
+    sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
+              FRAME, MM(1));
+    if (never_symbol(card) != NULL)
+        sheet_sign(sheet,
+                   (struct area){column.x + PAD_X, top + (height - SIGN_SIDE) / 2, SIGN_SIDE,
+                                 SIGN_SIDE},
+                   SIGN_PROHIBITION, never_symbol(card), card->nevers[0].origin);
+    paragraph_place(sheet, &paragraph, x, top + PAD_Y);
+    tag_place(sheet, &paragraph, tags_joined(sheet, card->nevers, card->never_count), x,
+              top + PAD_Y);
+    return top + height;
+}
+
+/* ---- cautions and local rules: one frame each kind ---- */
+
+static struct paragraph warning_paragraph(const struct sheet *sheet, const char *word,
+                                          const struct card_warning *warning, mpt size, mpt width)
+{
+    struct style style = box_style(FACE_TEXT, size, INK_BLACK);
+    const char *text = text_format(sheet->arena, "**%s** %s", word, warning->text);
+    return paragraph_make(sheet, &style, text, TEXT_WIDTH(width), warning->origin);
+}
+
+static mpt warnings_height(const struct sheet *sheet, const char *word,
+                           const struct card_warning *warnings, size_t count, mpt size, mpt width)
+{
+    mpt height = 0;
+    for (size_t i = 0; i < count; i++) {
+        struct paragraph text = warning_paragraph(sheet, word, &warnings[i], size, width);
+        height += padded(paragraph_height(&text) +
+                         tag_line_height(sheet, &text, tags_joined(sheet, &warnings[i], 1)));
+    }
+    return height;
+}
+
+static mpt warnings_place(struct sheet *sheet, const char *word,
+                          const struct card_warning *warnings, size_t count, mpt size,
+                          struct area column, mpt top)
+{
+    mpt height = warnings_height(sheet, word, warnings, count, size, column.width);
+    sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
+              FRAME, MM(1));
+    for (size_t i = 0; i < count; i++) {
+        struct paragraph text = warning_paragraph(sheet, word, &warnings[i], size, column.width);
+        if (i > 0)
+            sheet_line(sheet, (struct point){column.x, top},
+                       (struct point){column.x + column.width, top}, INK_BLACK, MM(0.35));
+        paragraph_place(sheet, &text, column.x + PAD_X, top + PAD_Y);
+        const char *tags = tags_joined(sheet, &warnings[i], 1);
+        tag_place(sheet, &text, tags, column.x + PAD_X, top + PAD_Y);
+        top += padded(paragraph_height(&text) + tag_line_height(sheet, &text, tags));
+    }
+    return top;
+}
+
+/* ---- all ---- */
+
+static mpt with_gap(mpt height)
+{
+    return height == 0 ? 0 : height + BOX_GAP;
+}
+
+mpt boxes_height(const struct sheet *sheet, mpt size, mpt width)
+{
+    const struct card *card = sheet->card;
+    return with_gap(decision_height(sheet, size, width)) +
+           with_gap(never_height(sheet, size, width)) +
+           with_gap(warnings_height(sheet, card->caution_word, card->cautions,
+                                    card->caution_count, size, width)) +
+           with_gap(warnings_height(sheet, card->local_word, card->local_rules,
+                                    card->local_rule_count, size, width));
+}
+
+void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+{
+    const struct card *card = sheet->card;
+    if (card->decision.given)
+        top = decision_place(sheet, size, column, top) + BOX_GAP;
+    if (card->never_count > 0)
+        top = never_place(sheet, size, column, top) + BOX_GAP;
+    sheet->block = "cautions";
+    if (card->caution_count > 0)
+        top = warnings_place(sheet, card->caution_word, card->cautions, card->caution_count, size,
+                             column, top) + BOX_GAP;
+    sheet->block = "local rules";
+    if (card->local_rule_count > 0)
+        warnings_place(sheet, card->local_word, card->local_rules, card->local_rule_count, size,
+                       column, top);
+}

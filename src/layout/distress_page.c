@@ -1,0 +1,233 @@
+/* distress_page.c - the distress card's own blocks in two columns (room:
+ * layout). */
+#include "layout_room.h"
+
+#include <string.h>
+
+#define LEFT_WIDTH MM(80)
+#define COLUMN_GAP MM(3)
+#define HEAD_HEIGHT MM(6.2)
+#define PAD MM(2.2)
+#define PAD_TOP MM(0.9)
+#define PAD_FOOT MM(1.3)
+#define BOX_GAP MM(1.2)
+#define BOX_GAP_MOST MM(7)
+#define FRAME MM(0.7)
+
+/* Which column a block stands in, in order from the top. */
+static const struct block_row {
+    const char *key;
+    bool right;
+} blocks[] = {
+    {"set", false},    {"cancel", false},    {"downgrade", false}, {"spell", false},
+    {"cautions", false}, {"mayday", true},   {"nature", true},     {"pan_pan", true},
+    {"relay", true}};
+#define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
+
+static const struct card_section *section_of(const struct sheet *sheet, const char *key)
+{
+    for (size_t i = 0; i < sheet->card->section_count; i++)
+        if (text_equal(sheet->card->sections[i].key, key))
+            return &sheet->card->sections[i];
+    return NULL;
+}
+
+static struct style words_style(enum face_role face, mpt size)
+{
+    return (struct style){ROLE_SCRIPT, face, size, INK_BLACK};
+}
+
+/* ---- a line with a tab: the set's word, then what to say ---- */
+
+static mpt tab_width(const struct sheet *sheet, const struct card_section *section, mpt size)
+{
+    struct style style = words_style(FACE_TEXT, size);
+    mpt widest = 0;
+    for (size_t i = 0; i < section->line_count; i++) {
+        const char *tab = strchr(section->lines[i].text, '\t');
+        if (tab == NULL)
+            continue;
+        mpt width = run_width(sheet->faces, style.face, size, section->lines[i].text,
+                              (size_t)(tab - section->lines[i].text), NULL);
+        widest = width > widest ? width : widest;
+    }
+    return widest == 0 ? 0 : widest + MM(2.5);
+}
+
+static struct paragraph line_paragraph(const struct sheet *sheet, const struct card_text *line,
+                                       mpt size, mpt width, mpt tab)
+{
+    struct style style = words_style(FACE_TEXT, size);
+    const char *at = strchr(line->text, '\t');
+    if (at == NULL)
+        return paragraph_make(sheet, &style, line->text, width, line->origin);
+    style.face = FACE_BOLD;
+    return paragraph_make(sheet, &style, at + 1, width - tab, line->origin);
+}
+
+static void line_put(struct sheet *sheet, const struct card_text *line, mpt size, mpt x, mpt top,
+                     mpt width, mpt tab)
+{
+    struct paragraph paragraph = line_paragraph(sheet, line, size, width, tab);
+    struct style style = words_style(FACE_TEXT, size);
+    const char *at = strchr(line->text, '\t');
+    if (at != NULL) {
+        sheet_text(sheet, &style, x, baseline_in(top, paragraph.line_height, size), line->text,
+                   (size_t)(at - line->text), line->origin);
+        x += tab;
+    }
+    paragraph_place(sheet, &paragraph, x, top);
+}
+
+static mpt lines_set(struct sheet *sheet, const struct card_section *section, mpt size,
+                     struct area column, bool measure_only)
+{
+    mpt top = column.y, tab = tab_width(sheet, section, size);
+    for (size_t i = 0; i < section->line_count; i++) {
+        struct paragraph paragraph = line_paragraph(sheet, &section->lines[i], size, column.width,
+                                                    tab);
+        if (!measure_only)
+            line_put(sheet, &section->lines[i], size, column.x, top, column.width, tab);
+        top += paragraph_height(&paragraph);
+    }
+    return top - column.y;
+}
+
+static mpt note_set(struct sheet *sheet, const char *note, mpt size, struct area column,
+                    bool measure_only)
+{
+    struct style style = words_style(FACE_TEXT, size);
+    if (note == NULL)
+        return 0;
+    struct paragraph paragraph = paragraph_make(sheet, &style, note, column.width,
+                                                sheet->card->origin);
+    if (!measure_only)
+        paragraph_place(sheet, &paragraph, column.x, column.y);
+    return paragraph_height(&paragraph);
+}
+
+/* ---- a section: head, notes before the words, lines, script ---- */
+
+static struct area inner(struct area box)
+{
+    return (struct area){box.x + PAD, box.y + HEAD_HEIGHT + PAD_TOP, box.width - 2 * PAD, 0};
+}
+
+static mpt section_set(struct sheet *sheet, const struct card_section *section, mpt size,
+                       struct area box, bool measure_only)
+{
+    struct area column = inner(box);
+    column.y += note_set(sheet, section->note, size, column, measure_only);
+    column.y += lines_set(sheet, section, size, column, measure_only);
+    column.y += script_set(sheet, section->script, size, column, measure_only);
+    column.y += note_set(sheet, section->end_note, size, column, measure_only);
+    return column.y + PAD_FOOT - box.y;
+}
+
+static void section_place(struct sheet *sheet, const struct card_section *section, mpt size,
+                          struct area box)
+{
+    struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(ROLE_CONTACT)->floor, INK_WHITE};
+    struct area head = {box.x, box.y, box.width, HEAD_HEIGHT};
+    sheet->block = section->key;
+    sheet_box(sheet, head, INK_BLACK, INK_NONE, 0, MM(1));
+    sheet_box(sheet, box, INK_NONE, INK_BLACK, FRAME, MM(1));
+    sheet_text(sheet, &style, box.x + PAD, baseline_in(box.y, HEAD_HEIGHT, style.size),
+               section->title, strlen(section->title), sheet->card->origin);
+    section_set(sheet, section, size, box, false);
+}
+
+/* ---- columns ---- */
+
+static mpt block_height(struct sheet *sheet, const char *key, mpt size, mpt width)
+{
+    const struct card_section *section = section_of(sheet, key);
+    if (text_equal(key, "cautions"))
+        return boxes_height(sheet, size, width);
+    if (section == NULL)
+        return 0;
+    return section_set(sheet, section, size, (struct area){0, 0, width, 0}, true);
+}
+
+static mpt column_height(struct sheet *sheet, bool right, mpt size, mpt width, size_t *count)
+{
+    mpt height = 0;
+    *count = 0;
+    for (size_t i = 0; i < BLOCK_COUNT; i++) {
+        if (blocks[i].right != right)
+            continue;
+        height += block_height(sheet, blocks[i].key, size, width);
+        (*count)++;
+    }
+    return height + (mpt)(*count - 1) * BOX_GAP;
+}
+
+static void column_place(struct sheet *sheet, bool right, mpt size, struct area column)
+{
+    size_t count;
+    mpt extra = column.height - column_height(sheet, right, size, column.width, &count);
+    mpt gap = BOX_GAP + (extra > 0 ? extra / (mpt)(count - 1) : 0), top = column.y;
+    gap = gap > BOX_GAP_MOST ? BOX_GAP_MOST : gap;
+    for (size_t i = 0; i < BLOCK_COUNT; i++) {
+        const struct card_section *section = section_of(sheet, blocks[i].key);
+        if (blocks[i].right != right)
+            continue;
+        mpt height = block_height(sheet, blocks[i].key, size, column.width);
+        if (section != NULL)
+            section_place(sheet, section, size, (struct area){column.x, top, column.width, height});
+        else
+            boxes_place(sheet, size, column, top);
+        top += height + gap;
+    }
+}
+
+/* The largest size at which both columns fit. */
+static bool size_find(struct sheet *sheet, struct area left, struct area right, mpt *size)
+{
+    const struct size_rule *rule = size_rule(ROLE_SCRIPT);
+    size_t count;
+    mpt over = 0;
+    for (*size = rule->aim; *size >= rule->floor; *size -= 250) {
+        mpt left_over = column_height(sheet, false, *size, left.width, &count) - left.height;
+        mpt right_over = column_height(sheet, true, *size, right.width, &count) - right.height;
+        over = left_over > right_over ? left_over : right_over;
+        if (over <= 0)
+            return true;
+    }
+    sheet_too_long(sheet, sheet->card->origin, over,
+                   "record fewer nature_steps, or shorter words for this set", "the distress card");
+    return false;
+}
+
+static void contact_place(struct sheet *sheet, struct area box)
+{
+    struct style style = {ROLE_CONTACT, FACE_TEXT, size_rule(ROLE_CONTACT)->floor, INK_BLACK};
+    struct paragraph left = paragraph_make(sheet, &style, sheet->card->contact_left, MM(2000),
+                                           sheet->card->origin);
+    struct paragraph right = paragraph_make(sheet, &style, sheet->card->contact_right, MM(2000),
+                                            sheet->card->origin);
+    mpt baseline = baseline_in(box.y, box.height, style.size);
+    mpt need = left.lines[0].width + right.lines[0].width, room = box.width - 2 * PAD - MM(4);
+    sheet->block = "contact";
+    sheet_box(sheet, box, INK_NONE, INK_BLACK, MM(0.5), MM(1));
+    line_place(sheet, &left, 0, box.x + PAD, baseline);
+    line_place(sheet, &right, 0, box.x + box.width - PAD - right.lines[0].width, baseline);
+    if (need > room)
+        sheet_too_long(sheet, sheet->card->origin, need - room,
+                       "shorten the name of the rescue centre", "the contact line");
+}
+
+bool distress_place(struct sheet *sheet, const struct frame *frame)
+{
+    mpt top = frame->call_line.y + frame->call_line.height + MM(1.6), size;
+    struct area whole = {frame->safe.x, top, frame->safe.width, frame->footer.y - MM(1) - top};
+    struct area left = {whole.x, whole.y, LEFT_WIDTH, whole.height};
+    struct area right = {whole.x + LEFT_WIDTH + COLUMN_GAP, whole.y,
+                         whole.width - LEFT_WIDTH - COLUMN_GAP, whole.height};
+    contact_place(sheet, frame->call_line);
+    if (!size_find(sheet, left, right, &size))
+        return false;
+    column_place(sheet, false, size, left);
+    column_place(sheet, true, size, right);
+    return true;
+}

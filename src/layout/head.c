@@ -1,0 +1,219 @@
+/* head.c - strips, title band, signs and the line that says when to call; and
+ * the footer (room: layout). */
+#include "layout_room.h"
+
+#include <string.h>
+
+#define BAND_PAD MM(1.5)
+
+static const struct stripe_row {
+    const char *key;
+    enum ink ink;
+} stripes[] = {
+    {"fire", INK_FIRE}, {"rescue", INK_RESCUE}, {"control", INK_CONTROL}, {"warning", INK_WARNING}};
+
+static enum ink stripe_ink(const char *key)
+{
+    for (size_t i = 0; i < sizeof stripes / sizeof *stripes; i++)
+        if (text_equal(stripes[i].key, key))
+            return stripes[i].ink;
+    return INK_BLACK;
+}
+
+/* Framed words in a strip of their own: never over other text. */
+static void strip_place(struct sheet *sheet, struct area strip)
+{
+    struct style style = {ROLE_MARK, FACE_BOLD, size_rule(ROLE_MARK)->aim, INK_BLACK};
+    const char *mark = sheet->card->mark;
+    if (text_empty(mark))
+        return;
+    mpt width = sheet_width(sheet, &style, mark);
+    sheet->block = "mark";
+    sheet_box(sheet, strip, INK_NONE, INK_BLACK, MM(0.5), MM(1));
+    sheet_text(sheet, &style, strip.x + (strip.width - width) / 2,
+               baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
+               sheet->card->origin);
+}
+
+/* The sign stands on white, so that its frame shape shows on the black band. */
+static void band_sign_place(struct sheet *sheet, struct area band, enum sign_class sign)
+{
+    mpt side = band.height - 2 * BAND_PAD;
+    struct area plate = {band.x + BAND_PAD, band.y + BAND_PAD, side, side};
+    struct area area = {plate.x + MM(0.9), plate.y + MM(0.9), side - MM(1.8), side - MM(1.8)};
+    sheet_box(sheet, plate, INK_WHITE, INK_NONE, 0, MM(1.5));
+    sheet_sign(sheet, area, sign, sheet->card->symbol, sheet->card->origin);
+}
+
+static enum sign_class stripe_sign(const char *stripe)
+{
+    if (text_equal(stripe, "fire"))
+        return SIGN_FIRE;
+    if (text_equal(stripe, "rescue"))
+        return SIGN_RESCUE;
+    return text_equal(stripe, "control") ? SIGN_CONTROL : SIGN_WARNING;
+}
+
+static mpt boat_block_place(struct sheet *sheet, struct area band)
+{
+    struct style name = {ROLE_BOAT, FACE_BOLD, size_rule(ROLE_BOAT)->aim, INK_WHITE};
+    struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(ROLE_BOAT)->floor, INK_WHITE};
+    const struct card *card = sheet->card;
+    mpt right = band.x + band.width - MM(3);
+    while (name.size > size_rule(ROLE_BOAT)->floor && sheet_width(sheet, &name, card->boat) > MM(60))
+        name.size -= 250;
+    mpt name_width = sheet_width(sheet, &name, card->boat);
+    mpt number_width = sheet_width(sheet, &number, card->number_text);
+    sheet_text(sheet, &name, right - name_width, band.y + MM(10), card->boat, strlen(card->boat),
+               card->boat_record->facts.name.place);
+    sheet_text(sheet, &number, right - number_width, band.y + MM(16), card->number_text,
+               strlen(card->number_text), card->origin);
+    return name_width > number_width ? name_width : number_width;
+}
+
+static mpt title_size(const struct sheet *sheet, struct style *style, const char *text, mpt width)
+{
+    const struct size_rule *rule = size_rule(ROLE_TITLE);
+    for (style->size = rule->aim; style->size > rule->floor; style->size -= 250)
+        if (sheet_width(sheet, style, text) <= width)
+            break;
+    return sheet_width(sheet, style, text);
+}
+
+static void title_line(struct sheet *sheet, const struct style *style, struct area area,
+                       mpt baseline, const char *text, size_t length)
+{
+    mpt width = sheet_text(sheet, style, area.x, baseline, text, length, sheet->card->origin);
+    if (width > area.width)
+        sheet_too_long(sheet, sheet->card->origin, width - area.width,
+                       "shorten the title of the procedure or the boat's name", "the title");
+}
+
+/* On one line if its capitals can be 8 mm or more there; else on two, parted
+ * behind the comma. */
+static void title_place(struct sheet *sheet, struct area area)
+{
+    struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
+    const char *title = sheet->card->title;
+    const char *comma = strchr(title, ',');
+    mpt width = title_size(sheet, &style, title, area.width);
+    if (width <= area.width || comma == NULL) {
+        title_line(sheet, &style, area, baseline_in(area.y, area.height, style.size), title,
+                   strlen(title));
+        return;
+    }
+    style.size = size_rule(ROLE_TITLE)->floor;
+    mpt capital = style.size * 711 / 1000, gap = MM(2);
+    mpt top = area.y + (area.height - 2 * capital - gap) / 2;
+    title_line(sheet, &style, area, top + capital, title, (size_t)(comma - title) + 1);
+    title_line(sheet, &style, area, top + 2 * capital + gap, comma + 2, strlen(comma + 2));
+}
+
+static void band_place(struct sheet *sheet, const struct frame *frame)
+{
+    struct area band = frame->band;
+    sheet->block = "title";
+    sheet_box(sheet, band, INK_BLACK, INK_NONE, 0, MM(1.5));
+    band_sign_place(sheet, band, stripe_sign(sheet->card->stripe));
+    mpt left = band.height + MM(2);
+    mpt boat_width = boat_block_place(sheet, band);
+    title_place(sheet, (struct area){band.x + left, band.y,
+                                     band.width - left - boat_width - MM(6), band.height});
+    sheet_box(sheet, frame->stripe, stripe_ink(sheet->card->stripe), INK_BLACK, MM(0.35), 0);
+}
+
+static struct paragraph when_paragraph(const struct sheet *sheet, mpt size, mpt width)
+{
+    struct style style = {ROLE_SIGNS, FACE_TEXT, size, INK_BLACK};
+    const char *text = sheet->card->distress
+                           ? sheet->card->signs
+                           : text_format(sheet->arena, "**%s** %s", sheet->card->when_word,
+                                         sheet->card->signs);
+    return paragraph_make(sheet, &style, text, width, sheet->card->origin);
+}
+
+mpt when_height(const struct sheet *sheet, mpt size, mpt width)
+{
+    struct paragraph paragraph = when_paragraph(sheet, size, width);
+    return paragraph_height(&paragraph);
+}
+
+static void when_place(struct sheet *sheet, const struct frame *frame, mpt size)
+{
+    struct paragraph paragraph = when_paragraph(sheet, size, frame->when.width);
+    sheet->block = "signs";
+    paragraph_place(sheet, &paragraph, frame->when.x, frame->when.y);
+}
+
+static void call_line_place(struct sheet *sheet, const struct frame *frame)
+{
+    struct style style = {ROLE_CALL_LINE, FACE_BOLD, size_rule(ROLE_CALL_LINE)->aim, INK_WHITE};
+    const char *text = sheet->card->call_line;
+    struct area bar = frame->call_line;
+    if (text_empty(text))
+        return;
+    sheet->block = "call line";
+    while (style.size > size_rule(ROLE_CALL_LINE)->floor &&
+           sheet_width(sheet, &style, text) > bar.width - MM(6))
+        style.size -= 250;
+    sheet_box(sheet, bar, INK_BLACK, INK_NONE, 0, MM(1));
+    mpt width = sheet_text(sheet, &style, bar.x + MM(3), baseline_in(bar.y, bar.height, style.size),
+                           text, strlen(text), sheet->card->origin);
+    if (width > bar.width - MM(6))
+        sheet_too_long(sheet, sheet->card->origin, width - (bar.width - MM(6)),
+                       "shorten the words of the call line", "the line that says when to call");
+}
+
+void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size)
+{
+    strip_place(sheet, frame->strip_head);
+    band_place(sheet, frame);
+    when_place(sheet, frame, when_size);
+    call_line_place(sheet, frame);
+}
+
+/* ---- the footer ---- */
+
+static void footer_text(struct sheet *sheet, struct area area, int line, const char *text,
+                        bool right)
+{
+    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(ROLE_FOOTER)->floor, INK_BLACK};
+    mpt pitch = area.height / 2, width = sheet_width(sheet, &style, text);
+    mpt x = right ? area.x + area.width - width : area.x;
+    sheet_text(sheet, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
+               strlen(text), sheet->card->origin);
+    if (width > area.width)
+        sheet_too_long(sheet, sheet->card->origin, width - area.width,
+                       "shorten the qualification in the approval", "a line of the footer");
+}
+
+/* "Check code 0TJ8-GE2D · printed ..." with the code in a face of its own. */
+static void code_line_place(struct sheet *sheet, struct area area)
+{
+    const struct card *card = sheet->card;
+    struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(ROLE_FOOTER)->floor, INK_BLACK};
+    struct style code = {ROLE_CODE, FACE_CODE, size_rule(ROLE_CODE)->floor, INK_BLACK};
+    const char *before = text_format(sheet->arena, "%s ", card->code_word);
+    const char *after = text_format(sheet->arena, " · %s", card->printed);
+    mpt width = sheet_width(sheet, &words, before) + sheet_width(sheet, &code, card->code) +
+                sheet_width(sheet, &words, after);
+    mpt x = area.x + area.width - width;
+    mpt baseline = baseline_in(area.y, area.height / 2, words.size);
+    x += sheet_text(sheet, &words, x, baseline, before, strlen(before), card->origin);
+    x += sheet_text(sheet, &code, x, baseline, card->code, strlen(card->code), card->origin);
+    sheet_text(sheet, &words, x, baseline, after, strlen(after), card->origin);
+}
+
+void foot_place(struct sheet *sheet, const struct frame *frame)
+{
+    struct area left = frame->footer, right = frame->footer;
+    left.width = frame->footer.width * 56 / 100;
+    right.x += left.width + MM(2);
+    right.width -= left.width + MM(2);
+    sheet->block = "footer";
+    footer_text(sheet, left, 0, sheet->card->footer_left[0], false);
+    footer_text(sheet, left, 1, sheet->card->footer_left[1], false);
+    code_line_place(sheet, right);
+    footer_text(sheet, right, 1, sheet->card->footer_right, true);
+    strip_place(sheet, frame->strip_foot);
+}

@@ -1,0 +1,159 @@
+/* layout_room.h - what the files of this room share. Private to src/layout. */
+#ifndef MAYDECK_LAYOUT_ROOM_H
+#define MAYDECK_LAYOUT_ROOM_H
+
+#include "layout.h"
+
+/* ---- sizes.c: the one table of sizes (product.md, "The card") ---- */
+
+struct size_rule {
+    mpt floor, aim;
+    int leading;          /* hundredths of the size */
+};
+const struct size_rule *size_rule(enum page_role role);
+
+/* ---- sheet.c: a page being made ---- */
+
+struct sheet {
+    const struct faces *faces;
+    struct arena *arena;
+    struct problems *problems;
+    const struct card *card;
+    const char *block;            /* where new items belong */
+    struct page_item *items;
+    size_t count, room;
+    bool failed;                  /* something does not fit or has no glyph */
+};
+
+struct style {
+    enum page_role role;
+    enum face_role face;
+    mpt size;
+    enum ink ink;
+};
+
+/* Places one line of text; gives its width. A letter without a glyph is an
+ * error with the place of the text. */
+mpt sheet_text(struct sheet *sheet, const struct style *style, mpt x, mpt baseline,
+               const char *text, size_t length, struct place origin);
+mpt sheet_width(const struct sheet *sheet, const struct style *style, const char *text);
+void sheet_box(struct sheet *sheet, struct area area, enum ink fill, enum ink stroke,
+               mpt line_width, mpt radius);
+void sheet_ellipse(struct sheet *sheet, struct area area, enum ink fill);
+void sheet_line(struct sheet *sheet, struct point from, struct point to, enum ink ink,
+                mpt width);
+void sheet_path(struct sheet *sheet, const struct path_step *steps, size_t count, enum ink fill,
+                enum ink stroke, mpt line_width);
+void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign, const char *glyph,
+                struct place origin);
+
+/* Text in the middle of a height, by its capitals. */
+mpt baseline_in(mpt top, mpt height, mpt size);
+
+/* The block does not fit: says by how much, and what to cut. */
+void sheet_too_long(struct sheet *sheet, struct place origin, mpt excess, const char *remedy,
+                    const char *what);
+
+/* ---- paragraph.c: words to lines ---- */
+
+struct piece {
+    const char *text;
+    size_t length;
+    bool bold;
+    bool joined;          /* no space and no break before it */
+    bool tied;            /* a space, but no break before it */
+    mpt width;
+    mpt blank_height;     /* > 0: a blank to write on, `width` its least width */
+};
+
+struct line { size_t first, end; mpt width; };
+
+struct paragraph {
+    struct style style;   /* of its regular words; bold ones take FACE_BOLD */
+    const struct piece *pieces;
+    size_t piece_count;
+    const struct line *lines;
+    size_t line_count;
+    mpt width;            /* the measure */
+    mpt line_height;
+    mpt space;
+    mpt widest_piece;     /* an unbreakable word wider than the measure is an error */
+    struct place origin;
+};
+
+/* Breaks a text with **bold** parts by total fit: the fewest lines, then the
+ * least ragged; a number stays with its unit, no last line of one word. */
+struct paragraph paragraph_make(const struct sheet *sheet, const struct style *style,
+                                const char *text, mpt width, struct place origin);
+struct piece *pieces_parse(const struct sheet *sheet, const struct style *style, const char *text,
+                           size_t *count);
+void paragraph_break(struct paragraph *paragraph, struct arena *arena);
+mpt paragraph_height(const struct paragraph *paragraph);
+void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top);
+
+/* Places the words of one line from x on; gives where it ended. */
+mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line, mpt x,
+               mpt baseline);
+
+/* ---- frame.c: where the blocks stand ---- */
+
+struct frame {
+    struct area paper, safe;
+    struct area strip_head, band, stripe, when, call_line, body, contact, panel, footer,
+        strip_foot;
+    struct area left, right;      /* the body's two columns */
+};
+struct frame frame_make(mpt when_height, mpt panel_height);
+
+/* ---- blocks ---- */
+
+void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size);
+mpt when_height(const struct sheet *sheet, mpt size, mpt width);
+void foot_place(struct sheet *sheet, const struct frame *frame);
+
+struct step_sizes { mpt headline, row; };
+
+/* Height of all steps with least spacing. *widest: how far the longest row
+ * passes the column's right edge (negative: it does not). */
+mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, mpt *excess,
+                 struct place *excess_at);
+void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area column);
+
+mpt boxes_height(const struct sheet *sheet, mpt size, mpt width);
+void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top);
+
+#define PLAN_FLOOR MM(50)
+#define PLAN_AIM MM(70)
+void plan_place(struct sheet *sheet, struct area area);
+
+mpt panel_height(const struct sheet *sheet, mpt size, mpt width);
+void panel_place(struct sheet *sheet, mpt size, const struct frame *frame);
+
+/* Lines of a script from `top` on; with `measure_only` nothing is placed. Gives
+ * the height. */
+mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struct area column,
+               bool measure_only);
+
+/* ---- distress_page.c ---- */
+bool distress_place(struct sheet *sheet, const struct frame *frame);
+
+/* ---- hull.c: the boat's outline ---- */
+
+/* Half the breadth of the hull at `along` (thousandths from bow to transom), in
+ * thousandths of its greatest half breadth. */
+int32_t hull_half_breadth(int32_t along);
+
+struct hull_view {
+    struct area area;             /* the boat's own rectangle on paper */
+    bool catamaran;
+    int32_t loa_mm, beam_mm;
+};
+struct hull_view hull_view_in(const struct boat *boat, struct area area);
+void hull_draw(struct sheet *sheet, const struct hull_view *view);
+
+/* Where a marker's centre belongs on paper, and whether a box of that size
+ * round a point lies on the boat. */
+struct point hull_point(const struct hull_view *view, const struct marker *marker);
+bool hull_holds(const struct hull_view *view, struct area box);
+
+#endif

@@ -1,0 +1,272 @@
+/* paragraph.c - words to lines by total fit (room: layout).
+ *
+ * The fewest lines, and among those the least sum of squared slack (Knuth and
+ * Plass 1981 with ragged right; figures dossier 11.3). No hyphenation. A last
+ * line of one word costs so much that it is taken only when there is no other
+ * way. */
+#include "layout_room.h"
+
+#include <string.h>
+
+/* As much as one line's slack of 17 mm. */
+#define FIRST_WORD_COST ((int64_t)500 * 500)
+
+/* ---- parsing ---- */
+
+static bool is_digit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+static bool in_list(const struct piece *piece, const char *const *list)
+{
+    for (; *list != NULL; list++)
+        if (strlen(*list) == piece->length && memcmp(*list, piece->text, piece->length) == 0)
+            return true;
+    return false;
+}
+
+/* A number stays with its unit, and a channel, card or step with its number. */
+static bool ties(const struct piece *before, const struct piece *after)
+{
+    static const char *const units[] = {"kg", "m", "mm", "s", "W", "nm", "V", "m.", "s.", "W.",
+                                        "minutes", "minutes.", "persons", "METRES.", NULL};
+    static const char *const leads[] = {"VHF", "Channel", "CHANNEL", "Card", "card", "step",
+                                        "STEP", "EPIRB", "handheld", "Handheld", "flares",
+                                        "PAN", NULL};
+    if (before->blank_height > 0 || after->blank_height > 0)
+        return false;
+    if (is_digit(before->text[before->length - 1]) && in_list(after, units))
+        return true;
+    if (before->length == 3 && memcmp(before->text, "PAN", 3) == 0)
+        return after->length >= 3 && memcmp(after->text, "PAN", 3) == 0 && !before->tied;
+    return in_list(before, leads) && (is_digit(after->text[0]) ||
+                                      (after->length > 1 && is_digit(after->text[1])));
+}
+
+struct parser {
+    const struct sheet *sheet;
+    const struct style *style;
+    struct piece *pieces;
+    size_t count, room;
+    bool bold;
+    bool space;                   /* a space stands before the next piece */
+};
+
+static struct style piece_style(const struct style *style, bool bold)
+{
+    struct style out = *style;
+    if (bold)
+        out.face = FACE_BOLD;
+    return out;
+}
+
+static void piece_add(struct parser *parser, const char *at, size_t length)
+{
+    struct style style = piece_style(parser->style, parser->bold);
+    if (length == 0)
+        return;
+    parser->pieces = arena_grow(parser->sheet->arena, parser->pieces, parser->count,
+                                &parser->room, sizeof *parser->pieces);
+    struct piece *piece = &parser->pieces[parser->count];
+    *piece = (struct piece){.text = at, .length = length, .bold = parser->bold};
+    piece->joined = parser->count > 0 && !parser->space;
+    piece->width = run_width(parser->sheet->faces, style.face, style.size, at, length, NULL);
+    piece->tied = parser->count > 0 && ties(&parser->pieces[parser->count - 1], piece);
+    parser->count++;
+    parser->space = false;
+}
+
+struct piece *pieces_parse(const struct sheet *sheet, const struct style *style, const char *text,
+                           size_t *count)
+{
+    struct parser parser = {.sheet = sheet, .style = style};
+    const char *begin = text;
+    for (const char *at = text;; at++) {
+        bool mark = at[0] == '*' && at[1] == '*';
+        if (*at != '\0' && *at != ' ' && !mark)
+            continue;
+        piece_add(&parser, begin, (size_t)(at - begin));
+        if (*at == '\0')
+            break;
+        if (mark) {
+            parser.bold = !parser.bold;
+            at++;
+        } else {
+            parser.space = true;
+        }
+        begin = at + 1;
+    }
+    *count = parser.count;
+    return parser.pieces;
+}
+
+/* ---- breaking ---- */
+
+struct break_state {
+    size_t lines;
+    int64_t cost;
+    size_t from;
+    bool reached;
+};
+
+static bool may_break_before(const struct paragraph *paragraph, size_t piece)
+{
+    return !paragraph->pieces[piece].joined && !paragraph->pieces[piece].tied;
+}
+
+static mpt pieces_width(const struct paragraph *paragraph, size_t first, size_t end)
+{
+    mpt width = 0;
+    for (size_t i = first; i < end; i++)
+        width += paragraph->pieces[i].width +
+                 (i > first && !paragraph->pieces[i].joined ? paragraph->space : 0);
+    return width;
+}
+
+static size_t words_in(const struct paragraph *paragraph, size_t first, size_t end)
+{
+    size_t words = 0;
+    for (size_t i = first; i < end; i++)
+        if (i == first || may_break_before(paragraph, i))
+            words++;
+    return words;
+}
+
+/* Does the line end right behind the first word of a sentence? */
+static bool ends_on_first_word(const struct paragraph *paragraph, size_t first, size_t end)
+{
+    if (end == paragraph->piece_count || end < first + 2)
+        return false;
+    const struct piece *before = &paragraph->pieces[end - 2];
+    return before->length > 0 && strchr(".?!:", before->text[before->length - 1]) != NULL;
+}
+
+static int64_t line_cost(const struct paragraph *paragraph, size_t first, size_t end, mpt width)
+{
+    int64_t slack = (paragraph->width - width) / 100;
+    int64_t cost = slack * slack;
+    bool last = end == paragraph->piece_count;
+    if (last && first > 0 && words_in(paragraph, first, end) == 1)
+        cost += (int64_t)1 << 40;
+    if (ends_on_first_word(paragraph, first, end))
+        cost += FIRST_WORD_COST;
+    return cost;
+}
+
+static bool better(const struct break_state *a, size_t lines, int64_t cost)
+{
+    return !a->reached || lines < a->lines || (lines == a->lines && cost < a->cost);
+}
+
+/* One word alone at the end is avoided even at the price of another line only
+ * if the line count stays: the count decides first. */
+static void try_lines_to(const struct paragraph *paragraph, struct break_state *states,
+                         size_t end)
+{
+    for (size_t first = end; first-- > 0;) {
+        mpt width = pieces_width(paragraph, first, end);
+        bool alone = first + 1 == end;
+        if (width > paragraph->width && !alone)
+            break;
+        if (!states[first].reached || (first > 0 && !may_break_before(paragraph, first)))
+            continue;
+        size_t lines = states[first].lines + 1;
+        int64_t cost = states[first].cost + line_cost(paragraph, first, end, width);
+        if (better(&states[end], lines, cost))
+            states[end] = (struct break_state){lines, cost, first, true};
+    }
+}
+
+static void lines_collect(struct paragraph *paragraph, const struct break_state *states,
+                          struct arena *arena)
+{
+    size_t count = states[paragraph->piece_count].lines;
+    struct line *lines = arena_array(arena, count, sizeof *lines);
+    size_t end = paragraph->piece_count;
+    for (size_t i = count; i-- > 0;) {
+        size_t first = states[end].from;
+        lines[i] = (struct line){first, end, pieces_width(paragraph, first, end)};
+        end = first;
+    }
+    paragraph->lines = lines;
+    paragraph->line_count = count;
+}
+
+/* Words tied or joined together that are wider than the measure still get a
+ * line of their own, which then is too wide: the caller tells. */
+void paragraph_break(struct paragraph *paragraph, struct arena *arena)
+{
+    size_t count = paragraph->piece_count;
+    struct break_state *states = arena_array(arena, count + 1, sizeof *states);
+    states[0].reached = true;
+    for (size_t end = 1; end <= count; end++)
+        if (end == count || may_break_before(paragraph, end))
+            try_lines_to(paragraph, states, end);
+    if (count > 0 && !states[count].reached) {
+        struct line *line = arena_array(arena, 1, sizeof *line);
+        *line = (struct line){0, count, pieces_width(paragraph, 0, count)};
+        paragraph->lines = line;
+        paragraph->line_count = 1;
+    } else {
+        lines_collect(paragraph, states, arena);
+    }
+    for (size_t i = 0; i < paragraph->line_count; i++)
+        if (paragraph->lines[i].width > paragraph->widest_piece)
+            paragraph->widest_piece = paragraph->lines[i].width;
+}
+
+struct paragraph paragraph_make(const struct sheet *sheet, const struct style *style,
+                                const char *text, mpt width, struct place origin)
+{
+    struct paragraph paragraph = {.style = *style, .width = width, .origin = origin};
+    paragraph.line_height = style->size / 100 * size_rule(style->role)->leading;
+    paragraph.space = run_width(sheet->faces, style->face, style->size, " ", 1, NULL);
+    paragraph.pieces = pieces_parse(sheet, style, text, &paragraph.piece_count);
+    paragraph_break(&paragraph, sheet->arena);
+    return paragraph;
+}
+
+mpt paragraph_height(const struct paragraph *paragraph)
+{
+    return (mpt)paragraph->line_count * paragraph->line_height;
+}
+
+/* ---- placing ---- */
+
+/* Neighbours of one weight are set as one run, their spaces in it. */
+mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line, mpt x,
+               mpt baseline)
+{
+    const struct line *set = &paragraph->lines[line];
+    for (size_t i = set->first; i < set->end;) {
+        struct text_builder builder = text_builder_in(sheet->arena);
+        bool bold = paragraph->pieces[i].bold;
+        struct style style = piece_style(&paragraph->style, bold);
+        if (i > set->first && !paragraph->pieces[i].joined)
+            x += paragraph->space;
+        for (size_t begin = i; i < set->end && paragraph->pieces[i].bold == bold; i++) {
+            if (i > begin && !paragraph->pieces[i].joined)
+                text_add(&builder, " ");
+            text_add_bytes(&builder, paragraph->pieces[i].text, paragraph->pieces[i].length);
+        }
+        x += sheet_text(sheet, &style, x, baseline, builder.at, builder.length,
+                        paragraph->origin);
+    }
+    return x;
+}
+
+void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top)
+{
+    for (size_t i = 0; i < paragraph->line_count; i++) {
+        mpt baseline = baseline_in(top + (mpt)i * paragraph->line_height, paragraph->line_height,
+                                   paragraph->style.size);
+        line_place(sheet, paragraph, i, x, baseline);
+        if (paragraph->lines[i].width > paragraph->width)
+            sheet_too_long(sheet, paragraph->origin,
+                           paragraph->lines[i].width - paragraph->width,
+                           "use a shorter word, or write it in two words",
+                           text_format(sheet->arena, "a word in the block \"%s\"",
+                                       sheet->block));
+    }
+}

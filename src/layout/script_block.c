@@ -1,0 +1,208 @@
+/* script_block.c - a script: one phrase a line, blanks 9 mm high to write on
+ * (room: layout). */
+#include "layout_room.h"
+
+#include <string.h>
+
+#define BLANK_HEIGHT MM(9)
+#define BLANK_RULE MM(0.5)
+#define LABEL_GAP MM(1.5)
+
+static struct style script_style(enum face_role face, mpt size)
+{
+    return (struct style){ROLE_SCRIPT, face, size, INK_BLACK};
+}
+
+/* The pieces of a line as words and blanks. */
+struct phrase {
+    struct piece *pieces;
+    size_t count, room;
+};
+
+static struct piece *phrase_grow(struct sheet *sheet, struct phrase *phrase)
+{
+    phrase->pieces = arena_grow(sheet->arena, phrase->pieces, phrase->count, &phrase->room,
+                                sizeof *phrase->pieces);
+    return &phrase->pieces[phrase->count++];
+}
+
+static void words_add(struct sheet *sheet, struct phrase *phrase, const char *text, bool strong,
+                      mpt size)
+{
+    struct style style = script_style(FACE_TEXT, size);
+    const char *marked = strong ? text_format(sheet->arena, "**%s**", text) : text;
+    size_t count;
+    struct piece *pieces = pieces_parse(sheet, &style, marked, &count);
+    for (size_t i = 0; i < count; i++) {
+        bool point = i == 0 && (pieces[i].text[0] == '.' || pieces[i].text[0] == ',');
+        *phrase_grow(sheet, phrase) = pieces[i];
+        if (point && phrase->count > 1)
+            phrase->pieces[phrase->count - 1].joined = true;
+    }
+}
+
+static void blank_add(struct sheet *sheet, struct phrase *phrase, int width_mm)
+{
+    *phrase_grow(sheet, phrase) = (struct piece){.text = "", .width = MM(width_mm),
+                                                 .blank_height = BLANK_HEIGHT};
+}
+
+/* NORTH SOUTH to be circled becomes NORTH / SOUTH. */
+static const char *choice_text(struct sheet *sheet, const char *words)
+{
+    const char *space = strchr(words, ' ');
+    if (space == NULL)
+        return words;
+    return text_format(sheet->arena, "%.*s / %s", (int)(space - words), words, space + 1);
+}
+
+static struct phrase phrase_make(struct sheet *sheet, const struct script_line *line, mpt size)
+{
+    struct phrase phrase = {0};
+    for (size_t i = 0; i < line->count; i++) {
+        const struct script_piece *piece = &line->pieces[i];
+        switch (piece->kind) {
+        case PIECE_WORDS:
+            words_add(sheet, &phrase, piece->text, false, size);
+            break;
+        case PIECE_STRONG:
+            words_add(sheet, &phrase, piece->text, true, size);
+            break;
+        case PIECE_BLANK:
+            blank_add(sheet, &phrase, piece->width_mm);
+            break;
+        case PIECE_CHOICE:
+            words_add(sheet, &phrase, choice_text(sheet, piece->text), true, size);
+            break;
+        }
+    }
+    return phrase;
+}
+
+static struct paragraph phrase_break(struct sheet *sheet, const struct phrase *phrase, mpt size,
+                                     mpt width)
+{
+    struct paragraph paragraph = {.style = script_style(FACE_TEXT, size), .width = width,
+                                  .pieces = phrase->pieces, .piece_count = phrase->count};
+    paragraph.line_height = size / 100 * size_rule(ROLE_SCRIPT)->leading;
+    paragraph.space = run_width(sheet->faces, FACE_TEXT, size, " ", 1, NULL);
+    paragraph.origin = sheet->card->origin;
+    paragraph_break(&paragraph, sheet->arena);
+    return paragraph;
+}
+
+static size_t blanks_in(const struct paragraph *paragraph, size_t line)
+{
+    size_t blanks = 0;
+    for (size_t i = paragraph->lines[line].first; i < paragraph->lines[line].end; i++)
+        blanks += paragraph->pieces[i].blank_height > 0 ? 1 : 0;
+    return blanks;
+}
+
+static mpt set_line_height(const struct paragraph *paragraph, size_t line)
+{
+    return blanks_in(paragraph, line) > 0 ? BLANK_HEIGHT : paragraph->line_height;
+}
+
+static void words_place(struct sheet *sheet, const struct paragraph *paragraph, size_t *piece,
+                        size_t end, mpt *x, mpt baseline)
+{
+    struct line line = {*piece, *piece, 0};
+    struct paragraph part = *paragraph;
+    while (line.end < end && paragraph->pieces[line.end].blank_height == 0)
+        line.end++;
+    part.lines = &line;
+    *x = line_place(sheet, &part, 0, *x, baseline);
+    *piece = line.end;
+}
+
+/* Blanks of a line share what is left of the measure. */
+static void blank_line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line,
+                             mpt x, mpt top)
+{
+    const struct line *set = &paragraph->lines[line];
+    mpt height = set_line_height(paragraph, line), size = paragraph->style.size;
+    mpt baseline = top + height - size * 30 / 100;
+    mpt share = blanks_in(paragraph, line) == 0
+                    ? 0
+                    : (paragraph->width - set->width) / (mpt)blanks_in(paragraph, line);
+    for (size_t i = set->first; i < set->end;) {
+        if (i > set->first && !paragraph->pieces[i].joined)
+            x += paragraph->space;
+        if (paragraph->pieces[i].blank_height == 0) {
+            words_place(sheet, paragraph, &i, set->end, &x, baseline);
+            continue;
+        }
+        mpt width = paragraph->pieces[i++].width + (share > 0 ? share : 0);
+        sheet_line(sheet, (struct point){x, baseline + MM(0.6)},
+                   (struct point){x + width, baseline + MM(0.6)}, INK_BLACK, BLANK_RULE);
+        x += width;
+    }
+}
+
+static void phrase_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top)
+{
+    for (size_t i = 0; i < paragraph->line_count; i++) {
+        if (blanks_in(paragraph, i) > 0)
+            blank_line_place(sheet, paragraph, i, x, top);
+        else
+            line_place(sheet, paragraph, i, x,
+                       baseline_in(top, paragraph->line_height, paragraph->style.size));
+        if (paragraph->lines[i].width > paragraph->width)
+            sheet_too_long(sheet, paragraph->origin,
+                           paragraph->lines[i].width - paragraph->width,
+                           "give a shorter name_spoken, or shorter looks", "a line of the call");
+        top += set_line_height(paragraph, i);
+    }
+}
+
+static mpt label_width(const struct sheet *sheet, const char *label, mpt size)
+{
+    struct style style = script_style(FACE_BOLD, size);
+    return label == NULL ? 0 : sheet_width(sheet, &style, label) + MM(2) + LABEL_GAP;
+}
+
+static void label_place(struct sheet *sheet, const char *label, mpt size, mpt x, mpt top,
+                        mpt height)
+{
+    struct style style = script_style(FACE_BOLD, size);
+    mpt width = sheet_width(sheet, &style, label);
+    style.ink = INK_WHITE;
+    sheet_box(sheet, (struct area){x, top + MM(0.2), width + MM(2), height - MM(0.4)}, INK_BLACK,
+              INK_NONE, 0, MM(0.6));
+    sheet_text(sheet, &style, x + MM(1), baseline_in(top, height, size), label, strlen(label),
+               sheet->card->origin);
+}
+
+/* Room left in the column goes between the phrases. */
+static mpt phrase_gap(struct sheet *sheet, const struct script *script, mpt size,
+                      struct area column)
+{
+    mpt room = column.height - script_set(sheet, script, size, column, true);
+    mpt gap = script->count > 1 && room > 0 ? room / (mpt)(script->count - 1) : 0;
+    return gap > MM(1.6) ? MM(1.6) : gap;
+}
+
+mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struct area column,
+               bool measure_only)
+{
+    mpt top = column.y, gap = 0;
+    if (script != NULL && !measure_only && column.height > 0)
+        gap = phrase_gap(sheet, script, size, column);
+    for (size_t i = 0; script != NULL && i < script->count; i++) {
+        const struct script_line *line = &script->lines[i];
+        struct phrase phrase = phrase_make(sheet, line, size);
+        mpt indent = label_width(sheet, line->label, size);
+        struct paragraph paragraph = phrase_break(sheet, &phrase, size, column.width - indent);
+        mpt height = 0;
+        for (size_t l = 0; l < paragraph.line_count; l++)
+            height += set_line_height(&paragraph, l);
+        if (!measure_only) {
+            if (line->label != NULL)
+                label_place(sheet, line->label, size, column.x, top, paragraph.line_height);
+            phrase_place(sheet, &paragraph, column.x + indent, top);
+        }
+        top += height + gap;
+    }
+    return top - gap - column.y;
+}

@@ -1,0 +1,336 @@
+/* steps_block.c - the steps: number disc, headline, rows, table (room: layout). */
+#include "layout_room.h"
+
+#include <string.h>
+
+#define INDENT MM(10.4)
+#define SIGN_SIDE MM(7)
+#define ROW_PITCH MM(7.05)
+#define SIGN_AT MM(1.2)        /* signs stand below the number, tags below the headline */
+#define STEP_GAP MM(0.8)
+#define STEP_GAP_MOST MM(6.5)
+#define ROW_EXTRA_MOST MM(2.2)
+
+static struct style headline_style(mpt size)
+{
+    return (struct style){ROLE_HEADLINE, FACE_TEXT, size, INK_BLACK};
+}
+
+static struct style row_style(enum face_role face, mpt size)
+{
+    return (struct style){ROLE_ROW, face, size, INK_BLACK};
+}
+
+/* ---- tags ---- */
+
+static struct style tag_style(mpt size)
+{
+    return (struct style){ROLE_ROW, FACE_BOLD, size, INK_WHITE};
+}
+
+static mpt tag_width(const struct sheet *sheet, const char *tag, mpt size)
+{
+    struct style style = tag_style(size);
+    return sheet_width(sheet, &style, tag) + MM(2);
+}
+
+static void tag_place(struct sheet *sheet, const char *tag, mpt size, mpt x, mpt top, mpt height,
+                      mpt width, struct place origin)
+{
+    struct style style = tag_style(size);
+    mpt text_width = sheet_width(sheet, &style, tag);
+    mpt box_height = size * 118 / 100;
+    struct area box = {x, top + (height - box_height) / 2, width, box_height};
+    sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, MM(0.8));
+    sheet_text(sheet, &style, x + (width - text_width) / 2,
+               baseline_in(top, height, size), tag, strlen(tag), origin);
+}
+
+/* Tags of one column are equally wide. */
+static mpt widest_tag(const struct sheet *sheet, mpt size)
+{
+    mpt widest = 0;
+    for (size_t s = 0; s < sheet->card->step_count; s++)
+        for (size_t r = 0; r < sheet->card->steps[s].row_count; r++)
+            for (size_t t = 0; t < sheet->card->steps[s].rows[r].tag_count; t++) {
+                mpt width = tag_width(sheet, sheet->card->steps[s].rows[r].tags[t], size);
+                widest = width > widest ? width : widest;
+            }
+    return widest;
+}
+
+/* ---- rows ---- */
+
+static mpt row_text_start(const struct card_row *row, mpt tag)
+{
+    mpt tags = (mpt)row->tag_count * (tag + MM(0.7));
+    return INDENT + tags + MM(0.7);
+}
+
+static mpt row_width(const struct sheet *sheet, const struct card_row *row, mpt size, mpt tag)
+{
+    struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
+    return row_text_start(row, tag) + sheet_width(sheet, &bold, row->name) + MM(1.8) +
+           sheet_width(sheet, &plain, row->where);
+}
+
+static enum sign_class class_sign(enum item_class class)
+{
+    switch (class) {
+    case ITEM_FIRE:
+        return SIGN_FIRE;
+    case ITEM_RESCUE:
+        return SIGN_RESCUE;
+    case ITEM_CONTROL:
+        return SIGN_CONTROL;
+    }
+    return SIGN_CONTROL;
+}
+
+static void row_place(struct sheet *sheet, const struct card_row *row, mpt size, mpt tag,
+                      mpt x, mpt top, mpt pitch)
+{
+    struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
+    struct area sign = {x + SIGN_AT, top + (pitch - SIGN_SIDE) / 2, SIGN_SIDE, SIGN_SIDE};
+    mpt baseline = baseline_in(top, pitch, size), at = x + INDENT;
+    sheet_sign(sheet, sign, class_sign(row->kind->class), row->kind->symbol, row->origin);
+    for (size_t t = 0; t < row->tag_count; t++) {
+        tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
+        at += tag + MM(0.7);
+    }
+    at = x + row_text_start(row, tag);
+    at += sheet_text(sheet, &bold, at, baseline, row->name, strlen(row->name), row->origin);
+    sheet_text(sheet, &plain, at + MM(1.8), baseline, row->where, strlen(row->where),
+               row->origin);
+}
+
+/* ---- the table of openings ---- */
+
+static mpt table_size(mpt row_size)
+{
+    const struct size_rule *rule = size_rule(ROLE_TABLE);
+    return row_size > rule->aim ? rule->aim : row_size;
+}
+
+static mpt table_pitch(mpt row_size)
+{
+    return table_size(row_size) / 100 * size_rule(ROLE_TABLE)->leading;
+}
+
+static mpt table_height(const struct card_step *step, mpt row_size)
+{
+    return step->table_count == 0 ? 0
+                                  : (mpt)(step->table_count + 1) * table_pitch(row_size);
+}
+
+static mpt table_tag(const struct sheet *sheet, const struct card_step *step, mpt size)
+{
+    mpt widest = 0;
+    for (size_t i = 0; i < step->table_count; i++)
+        for (size_t c = 0; c < TABLE_CELLS; c++)
+            if (step->table[i].cells[c].tag != NULL) {
+                mpt width = tag_width(sheet, step->table[i].cells[c].tag, size);
+                widest = width > widest ? width : widest;
+            }
+    return widest;
+}
+
+static mpt table_excess(const struct sheet *sheet, const struct card_step *step, mpt row_size,
+                        mpt width, struct place *at)
+{
+    struct style style = row_style(FACE_TEXT, table_size(row_size));
+    mpt tag = table_tag(sheet, step, style.size), excess = -width;
+    for (size_t i = 0; i < step->table_count; i++)
+        for (size_t c = 0; c < TABLE_CELLS; c++) {
+            const struct table_cell *cell = &step->table[i].cells[c];
+            if (cell->name == NULL)
+                continue;
+            mpt over = tag + MM(1.2) + sheet_width(sheet, &style, cell->name) + MM(1.5) -
+                       width / (mpt)TABLE_CELLS;
+            if (over > excess) {
+                excess = over;
+                *at = cell->origin;
+            }
+        }
+    return excess;
+}
+
+static void table_head_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
+                             mpt top, mpt width)
+{
+    struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
+    mpt half = width / (mpt)TABLE_CELLS, baseline = baseline_in(top, table_pitch(size), size);
+    struct area sign = {x - INDENT + SIGN_AT, top + MM(0.6), SIGN_SIDE, SIGN_SIDE};
+    sheet_sign(sheet, sign, class_sign(step->table_kind->class), step->table_kind->symbol,
+               step->headline.origin);
+    mpt at = x;
+    at += sheet_text(sheet, &bold, at, baseline, step->table_heads[0],
+                     strlen(step->table_heads[0]), step->headline.origin);
+    sheet_text(sheet, &plain, at + MM(2), baseline, step->table_note, strlen(step->table_note),
+               step->headline.origin);
+    sheet_text(sheet, &bold, x + half, baseline, step->table_heads[1],
+               strlen(step->table_heads[1]), step->headline.origin);
+}
+
+static void cell_place(struct sheet *sheet, const struct table_cell *cell, mpt size, mpt tag,
+                       mpt x, mpt top, mpt pitch)
+{
+    struct style plain = row_style(FACE_TEXT, size);
+    if (cell->name == NULL)
+        return;
+    if (!text_empty(cell->tag))
+        tag_place(sheet, cell->tag, size, x, top, pitch, tag, cell->origin);
+    sheet_text(sheet, &plain, x + tag + MM(1.2), baseline_in(top, pitch, size), cell->name,
+               strlen(cell->name), cell->origin);
+}
+
+static void table_place(struct sheet *sheet, const struct card_step *step, mpt row_size, mpt x,
+                        mpt top, mpt width)
+{
+    mpt size = table_size(row_size), pitch = table_pitch(row_size);
+    mpt tag = table_tag(sheet, step, size);
+    table_head_place(sheet, step, size, x, top, width);
+    top += pitch;
+    for (size_t i = 0; i < step->table_count; i++)
+        for (size_t c = 0; c < TABLE_CELLS; c++)
+            cell_place(sheet, &step->table[i].cells[c], size, tag,
+                       x + (mpt)c * width / (mpt)TABLE_CELLS, top + (mpt)i * pitch, pitch);
+}
+
+/* ---- steps ---- */
+
+static mpt headline_height(mpt size)
+{
+    return size / 100 * size_rule(ROLE_HEADLINE)->leading;
+}
+
+static mpt lethal_height(const struct card_step *step, mpt row_size)
+{
+    return step->lethal.text == NULL ? 0 : row_size / 100 * size_rule(ROLE_ROW)->leading;
+}
+
+static mpt step_height(const struct card_step *step, struct step_sizes sizes, mpt pitch)
+{
+    return headline_height(sizes.headline) + lethal_height(step, sizes.row) +
+           (mpt)step->row_count * pitch + table_height(step, sizes.row);
+}
+
+static mpt headline_width(const struct sheet *sheet, const struct card_step *step, mpt size)
+{
+    struct style style = headline_style(size);
+    struct paragraph line = paragraph_make(sheet, &style, step->headline.text, MM(2000),
+                                           step->headline.origin);
+    return line.line_count == 0 ? 0 : line.lines[0].width;
+}
+
+static void excess_raise(mpt candidate, struct place place, mpt *excess, struct place *at)
+{
+    if (candidate > *excess) {
+        *excess = candidate;
+        *at = place;
+    }
+}
+
+static void step_excess(const struct sheet *sheet, const struct card_step *step,
+                        struct step_sizes sizes, mpt width, mpt *excess, struct place *at)
+{
+    mpt tag = widest_tag(sheet, sizes.row);
+    struct style bold = row_style(FACE_BOLD, sizes.row);
+    excess_raise(INDENT + headline_width(sheet, step, sizes.headline) - width,
+                 step->headline.origin, excess, at);
+    if (step->lethal.text != NULL)
+        excess_raise(INDENT + sheet_width(sheet, &bold, step->lethal.text) - width,
+                     step->lethal.origin, excess, at);
+    for (size_t r = 0; r < step->row_count; r++)
+        excess_raise(row_width(sheet, &step->rows[r], sizes.row, tag) - width,
+                     step->rows[r].origin, excess, at);
+    if (step->table_count > 0) {
+        struct place cell = {0};
+        mpt over = table_excess(sheet, step, sizes.row, width - INDENT, &cell);
+        excess_raise(over, cell, excess, at);
+    }
+}
+
+mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, mpt *excess,
+                 struct place *excess_at)
+{
+    mpt height = 0;
+    *excess = -width;
+    for (size_t i = 0; i < sheet->card->step_count; i++) {
+        const struct card_step *step = &sheet->card->steps[i];
+        height += step_height(step, sizes, ROW_PITCH) + (i > 0 ? STEP_GAP : 0);
+        step_excess(sheet, step, sizes, width, excess, excess_at);
+    }
+    return height;
+}
+
+static void headline_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
+                           mpt top)
+{
+    mpt height = headline_height(size), disc = size * 115 / 100;
+    struct style style = headline_style(size);
+    struct style number = {ROLE_NUMBER, FACE_BOLD, size * 80 / 100, INK_WHITE};
+    const char *digits = text_format(sheet->arena, "%d", step->number);
+    struct area circle = {x, top + (height - disc) / 2, disc, disc};
+    sheet_ellipse(sheet, circle, INK_BLACK);
+    sheet_text(sheet, &number, x + (disc - sheet_width(sheet, &number, digits)) / 2,
+               baseline_in(top, height, number.size), digits, strlen(digits),
+               step->headline.origin);
+    struct paragraph line = paragraph_make(sheet, &style, step->headline.text, MM(2000),
+                                           step->headline.origin);
+    if (line.line_count > 0)
+        line_place(sheet, &line, 0, x + INDENT, baseline_in(top, height, size));
+}
+
+static mpt step_place(struct sheet *sheet, const struct card_step *step, struct step_sizes sizes,
+                      struct area column, mpt top, mpt pitch)
+{
+    struct style bold = row_style(FACE_BOLD, sizes.row);
+    mpt tag = widest_tag(sheet, sizes.row);
+    headline_place(sheet, step, sizes.headline, column.x, top);
+    top += headline_height(sizes.headline);
+    if (step->lethal.text != NULL)
+        sheet_text(sheet, &bold, column.x + INDENT,
+                   baseline_in(top, lethal_height(step, sizes.row), sizes.row), step->lethal.text,
+                   strlen(step->lethal.text), step->lethal.origin);
+    top += lethal_height(step, sizes.row);
+    for (size_t r = 0; r < step->row_count; r++, top += pitch)
+        row_place(sheet, &step->rows[r], sizes.row, tag, column.x, top, pitch);
+    if (step->table_count > 0)
+        table_place(sheet, step, sizes.row, column.x + INDENT, top, column.width - INDENT);
+    return top + table_height(step, sizes.row);
+}
+
+/* Room that is left goes to the gaps between steps and between rows, evenly, as
+ * far as still looks like one list. */
+static void spread(const struct sheet *sheet, struct step_sizes sizes, struct area column,
+                   mpt *gap, mpt *pitch)
+{
+    struct place nowhere = {0};
+    mpt excess;
+    mpt extra = column.height - steps_height(sheet, sizes, column.width, &excess, &nowhere);
+    mpt rows = 0, steps = (mpt)sheet->card->step_count;
+    for (size_t i = 0; i < sheet->card->step_count; i++)
+        rows += (mpt)sheet->card->steps[i].row_count;
+    mpt share = steps + rows > 1 ? extra / (2 * (steps - 1) + rows) : 0;
+    share = share < 0 ? 0 : share;
+    *gap = STEP_GAP + 2 * share;
+    *pitch = ROW_PITCH + share;
+    *gap = *gap > STEP_GAP_MOST ? STEP_GAP_MOST : *gap;
+    *pitch = *pitch > ROW_PITCH + ROW_EXTRA_MOST ? ROW_PITCH + ROW_EXTRA_MOST : *pitch;
+}
+
+void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area column)
+{
+    mpt gap, pitch, top = column.y;
+    spread(sheet, sizes, column, &gap, &pitch);
+    sheet->block = "steps";
+    for (size_t i = 0; i < sheet->card->step_count; i++) {
+        top = step_place(sheet, &sheet->card->steps[i], sizes, column, top, pitch);
+        if (i + 1 < sheet->card->step_count)
+            sheet_line(sheet, (struct point){column.x, top + gap / 2},
+                       (struct point){column.x + column.width, top + gap / 2}, INK_GREY,
+                       MM(0.35));
+        top += gap;
+    }
+}

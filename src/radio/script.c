@@ -1,0 +1,161 @@
+/* script.c - what is said on the air, in English and in the order of the Radio
+ * Regulations (room: radio): the forms, who speaks, and how two forms share one
+ * card. Never invents: a name or call sign that cannot be said gives no script. */
+#include "script.h"
+
+#include "identity.h"
+#include "number.h"
+#include "text.h"
+
+/* Counts and order: RR 32.13C and D, 33.12, 33.35, 32.19E and F, 32.53. The
+ * downgrade has no form of its own there: help once asked for is told to be
+ * no longer needed. */
+static const struct form_shape form_shapes[] = {
+    [SCRIPT_MAYDAY] = {
+        .signal = "MAYDAY", .signal_times = 3, .name_times = 3, .mmsi = MMSI_AFTER_ALERT,
+        .message_signal = "MAYDAY", .position = true, .takes_nature = true,
+        .nature_lead = "I", .nature_blank = "nature",
+        .assistance = "I REQUIRE IMMEDIATE ASSISTANCE",
+        .asks = true, .persons = true, .end = "OVER"},
+    [SCRIPT_PAN_PAN] = {
+        .signal = "PAN PAN", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
+        .mmsi = MMSI_AFTER_URGENCY, .position = true, .takes_nature = true,
+        .nature_lead = "I", .nature_blank = "problem", .asks = true, .persons = true,
+        .end = "OVER"},
+    [SCRIPT_SECURITE] = {
+        .signal = "SECURITE", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
+        .mmsi = MMSI_NEVER, .takes_nature = true, .nature_blank = "warning", .end = "OUT"},
+    [SCRIPT_RELAY] = {
+        .signal = "MAYDAY RELAY", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
+        .mmsi = MMSI_AFTER_ALERT, .message_signal = "MAYDAY", .of_another = true,
+        .position = true, .nature_blank = "nature", .persons = true, .end = "OVER"},
+    [SCRIPT_DOWNGRADE] = {
+        .signal = "MAYDAY", .signal_times = 1, .all_stations_times = 1, .name_times = 1,
+        .mmsi = MMSI_NEVER, .time_alone = true, .nature_blank = "what happened",
+        .assistance = "I NO LONGER REQUIRE IMMEDIATE ASSISTANCE", .end = "OVER"},
+    [SCRIPT_CANCEL] = {
+        .all_stations_times = 3, .name_times = 3, .mmsi = MMSI_AFTER_ALERT,
+        .plea = "PLEASE CANCEL MY DISTRESS ALERT OF"},
+};
+
+bool dsc_ready(const struct boat *boat) {
+    char digits[MMSI_DIGITS + 1];
+    return boat->radio.dsc.answer == ANSWER_YES
+        && boat->radio.mmsi_programmed.answer == ANSWER_YES
+        && boat->radio.mmsi.text != NULL && mmsi_read(boat->radio.mmsi.text, digits);
+}
+
+/* NULL where the MMSI is not to be said. */
+static const char *mmsi_said(const struct script_request *request, const struct boat *boat,
+                             struct arena *arena) {
+    if (request->from_handheld || !dsc_ready(boat))
+        return NULL;
+    switch (form_shapes[request->form].mmsi) {
+    case MMSI_NEVER:
+        return NULL;
+    case MMSI_AFTER_URGENCY:
+        if (boat->radio.urgency_steps.count == 0)
+            return NULL;
+        break;
+    case MMSI_AFTER_ALERT:
+        break;
+    }
+    return mmsi_in_threes(arena, boat->radio.mmsi.text);
+}
+
+/* What the boat looks like and how long it is, as far as recorded. */
+static const char *description_of(const struct boat *boat, struct arena *arena) {
+    const struct boat_facts *facts = &boat->facts;
+    const char *looks = text_empty(facts->looks.text) ? NULL
+        : text_upper(arena, facts->looks.text);
+    if (!facts->loa_m.given)
+        return looks;
+    const char *length = number_text_milli(arena, facts->loa_m.milli);
+    return looks != NULL ? text_format(arena, "%s, %s METRES", looks, length)
+                         : text_format(arena, "LENGTH %s METRES", length);
+}
+
+/* False, with problems, when the boat cannot say who it is. */
+static bool speaker_read(struct telling *telling, const struct boat *boat,
+                         struct problems *problems) {
+    const struct text_value *call_sign = &boat->radio.call_sign;
+    uint32_t bad = 0;
+    telling->name = spoken_name(boat, telling->arena, problems);
+    bool sound = call_sign_sound(call_sign, problems);
+    if (sound && call_sign_given(call_sign))
+        telling->call_sign = spell(telling->arena, call_sign->text, &bad);
+    telling->description = description_of(boat, telling->arena);
+    return telling->name != NULL && sound;
+}
+
+static void telling_turn_to(struct telling *telling, const struct script_request *request,
+                            const struct boat *boat) {
+    telling->request = request;
+    telling->shape = &form_shapes[request->form];
+    telling->mmsi = mmsi_said(request, boat, telling->arena);
+}
+
+static bool lines_equal(const struct script_line *a, const struct script_line *b) {
+    if (a->count != b->count)
+        return false;
+    for (size_t i = 0; i < a->count; i++)
+        if (a->pieces[i].kind != b->pieces[i].kind
+            || !text_equal(a->pieces[i].text, b->pieces[i].text))
+            return false;
+    return true;
+}
+
+/* Room for every part of both forms. */
+struct line_list {
+    struct script_line *lines;
+    size_t count;
+};
+
+static void add_line(struct line_list *list, struct script_line line, const char *label) {
+    if (line.count == 0)
+        return;
+    line.label = label;
+    list->lines[list->count++] = line;
+}
+
+static void add_shared(struct line_list *list, const struct telling *graver,
+                       const struct telling *milder, size_t part) {
+    struct script_line first = script_part(part, graver), second = script_part(part, milder);
+    if (lines_equal(&first, &second)) {
+        add_line(list, first, NULL);
+    } else {
+        add_line(list, first, graver->request->label);
+        add_line(list, second, milder->request->label);
+    }
+}
+
+/* Both forms say who is calling in the same words. */
+static void tell_both(struct line_list *list, struct telling *graver, struct telling *milder)
+{
+    graver->beside_other = milder->beside_other = true;
+    milder->mmsi = graver->mmsi;
+    for (size_t part = 0; part < script_part_count(); part++)
+        add_shared(list, graver, milder, part);
+}
+
+const struct script *script_make(const struct script_request *request, const struct boat *boat,
+                                 const struct base_record *base, struct arena *arena,
+                                 struct problems *problems) {
+    struct telling telling = {.base = base, .arena = arena};
+    if (!speaker_read(&telling, boat, problems))
+        return NULL;
+    telling_turn_to(&telling, request, boat);
+    struct line_list list = {
+        .lines = arena_array(arena, 2 * script_part_count(), sizeof(struct script_line))};
+    if (request->other != NULL) {
+        struct telling milder = telling;
+        telling_turn_to(&milder, request->other, boat);
+        tell_both(&list, &telling, &milder);
+    } else {
+        for (size_t part = 0; part < script_part_count(); part++)
+            add_line(&list, script_part(part, &telling), NULL);
+    }
+    struct script *script = arena_alloc(arena, sizeof *script);
+    *script = (struct script){.lines = list.lines, .count = list.count};
+    return script;
+}

@@ -1,0 +1,140 @@
+/* boat_fields.c - the fields of a boat file's sections: what each is called, may
+ * hold and means (room: record). Adding a field is adding a row and a member.
+ * Never reads a file. */
+#include "boat.h"
+
+#include "record.h"
+
+#define GEAR(member, field_kind, ...) ROW(struct equipment, member, field_kind, __VA_ARGS__)
+#define BOAT(member, field_kind, ...) ROW(struct boat_facts, member, field_kind, __VA_ARGS__)
+#define RADIO(member, field_kind, ...) ROW(struct radio_facts, member, field_kind, __VA_ARGS__)
+
+static const char *const sides[] = {"port", "starboard", "centre", "both", NULL};
+static const char *const boat_types[] = {"monohull", "catamaran", NULL};
+static const char *const stops[] = {"electric", "mechanical", NULL};
+static const char *const valve_kinds[] = {"handwheel", "lever", "clip-on", NULL};
+static const char *const agents[] = {
+    "powder", "foam", "co2", "clean_agent", "water_mist", "wet_chemical", "water", NULL};
+static const char *const engine_space_keys[] = {
+    "engine_space", "engine_space_port", "engine_space_starboard", NULL};
+
+static const struct field gear_rows[] = {
+    GEAR(item, FIELD_CHOICE, .required = true, .choices = item_key_list,
+         .about = "what it is: a key of the register"),
+    GEAR(tag, FIELD_TEXT, .about = "its own letter and number, fixed for the boat's life"),
+    GEAR(name, FIELD_TEXT, .about = "what tells it from its like, such as engine intake"),
+    GEAR(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
+         .about = "the part of the boat it is in"),
+    GEAR(side, FIELD_CHOICE, .choices = sides, .about = "which side, facing the bow"),
+    GEAR(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
+    GEAR(how, FIELD_TEXT, .about = "how it is worked, such as across pipe = shut"),
+    GEAR(inside, FIELD_WORDS, .choices = zone_key_list,
+         .about = "spaces one must open or enter to reach it; [] for none"),
+    GEAR(cuts, FIELD_WORDS, .choices = item_key_list,
+         .about = "gear that loses its current when this is turned off; [] for none"),
+    GEAR(serves, FIELD_WORDS, .choices = engine_space_keys,
+         .about = "the engine spaces it belongs to, on a boat with two"),
+    GEAR(count, FIELD_NUMBER, .low = 1000, .high = 99000, .about = "how many in this place"),
+    GEAR(at, FIELD_NODE, .about = "[metres aft of the bow, metres to starboard, port negative]"),
+    GEAR(agent, FIELD_CHOICE, .choices = agents, .about = "what the extinguisher holds"),
+    GEAR(rating, FIELD_TEXT, .about = "the rating printed on it"),
+    KEYED(struct equipment, "kind", kind_of, FIELD_CHOICE, .choices = valve_kinds,
+          .about = "how the valve is turned or taken off"),
+    GEAR(stop, FIELD_CHOICE, .choices = stops, .about = "how the engine is stopped"),
+    GEAR(space, FIELD_CHOICE, .choices = space_key_list,
+         .about = "the space a battery shares its air with: a zone, or own_box"),
+    GEAR(vents_to, FIELD_TEXT, .about = "where its own vent leads"),
+    GEAR(serial, FIELD_TEXT, .about = "the serial number"),
+    GEAR(hex_id, FIELD_TEXT, .about = "the beacon's identity, in quotes"),
+    GEAR(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
+    GEAR(size, FIELD_TEXT, .about = "its size as written on it"),
+    GEAR(painter, FIELD_TEXT, .about = "where the raft's line is made fast"),
+    GEAR(release, FIELD_TEXT, .about = "how it is freed from its stowage"),
+    GEAR(handle, FIELD_TEXT, .about = "where its handle is kept"),
+    GEAR(kg, FIELD_NUMBER, .low = 100, .high = 60000, .about = "weight of the filling or the gear"),
+    GEAR(litres, FIELD_NUMBER, .low = 100, .high = 1000000, .about = "how much it holds"),
+    GEAR(persons, FIELD_NUMBER, .low = 1000, .high = 30000, .about = "for how many people"),
+    GEAR(bore_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "bore of the opening"),
+    GEAR(depth_m, FIELD_NUMBER, .low = 0, .high = 3000, .about = "below the waterline"),
+    GEAR(bung_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "size of its bung"),
+    GEAR(discharge_s, FIELD_NUMBER, .low = 1000, .high = 600000, .about = "how long it empties"),
+    GEAR(length_m, FIELD_NUMBER, .low = 500, .high = 200000, .about = "length of line or chain"),
+    GEAR(rated_lph, FIELD_NUMBER, .low = 100000, .high = 100000000,
+         .about = "litres an hour printed on the pump"),
+    GEAR(kg_low, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "lightest wearer"),
+    GEAR(kg_high, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "heaviest wearer"),
+    GEAR(service_due, FIELD_DATE, .about = "the date the next service is due"),
+    GEAR(expires, FIELD_DATE, .about = "the date it runs out"),
+    GEAR(valve, FIELD_ANSWER, .about = "does the opening have a valve?"),
+    GEAR(fits_port, FIELD_ANSWER, .about = "does it fit the fire port?"),
+    GEAR(electrical_ok, FIELD_ANSWER, .about = "may it be used on live electrics?"),
+    GEAR(from_cockpit, FIELD_ANSWER, .about = "can it be reached without going below?"),
+    GEAR(fails_shut, FIELD_ANSWER, .about = "does it shut when the current fails?"),
+    GEAR(locked, FIELD_ANSWER, .about = "is it under lock?"),
+    GEAR(below, FIELD_ANSWER, .about = "is it below deck, whatever its zone?"),
+    GEAR(charged, FIELD_ANSWER, .about = "is it kept charged?"),
+    GEAR(dsc, FIELD_ANSWER, .about = "can it send a digital distress alert?"),
+    GEAR(automatic, FIELD_ANSWER, .about = "does it work by itself?"),
+    GEAR(reach_inverted, FIELD_ANSWER, .about = "can it be reached in a capsized boat?"),
+};
+
+static const struct field boat_rows[] = {
+    BOAT(name, FIELD_TEXT, .required = true, .about = "the boat's name as painted"),
+    BOAT(name_spoken, FIELD_TEXT, .about = "the name as it is to be spoken on the radio"),
+    BOAT(name_latin, FIELD_TEXT, .about = "the name in Latin letters"),
+    BOAT(specimen, FIELD_ANSWER, .about = "an invented boat with reserved identities?"),
+    BOAT(type, FIELD_CHOICE, .required = true, .choices = boat_types, .about = "her hull"),
+    BOAT(loa_m, FIELD_NUMBER, .required = true, .low = 4000, .high = 30000,
+         .about = "length over all, in metres"),
+    BOAT(beam_m, FIELD_NUMBER, .required = true, .low = 1000, .high = 15000,
+         .about = "greatest beam, in metres"),
+    BOAT(draught_m, FIELD_NUMBER, .low = 200, .high = 6000, .about = "draught, in metres"),
+    BOAT(persons_max, FIELD_NUMBER, .required = true, .low = 1000, .high = 30000,
+         .about = "the most people allowed on board"),
+    BOAT(flag, FIELD_TEXT, .about = "the flag state, two letters"),
+    BOAT(looks, FIELD_TEXT, .about = "how she looks to a searcher"),
+    BOAT(engine_spaces, FIELD_WORDS, .choices = engine_space_keys,
+         .about = "the spaces with an engine in them"),
+};
+
+static const struct field radio_rows[] = {
+    RADIO(call_sign, FIELD_TEXT, .about = "the call sign, or none"),
+    RADIO(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
+    RADIO(tag, FIELD_TEXT, .about = "the set's tag"),
+    RADIO(zone, FIELD_CHOICE, .choices = zone_key_list, .about = "the part of the boat it is in"),
+    RADIO(side, FIELD_CHOICE, .choices = sides, .about = "which side, facing the bow"),
+    RADIO(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
+    RADIO(power_switch, FIELD_TEXT, .about = "the switch that gives it current"),
+    RADIO(distress_key, FIELD_TEXT, .about = "how the distress key is uncovered and pressed"),
+    RADIO(second_station, FIELD_TEXT, .about = "a second handset, and where"),
+    RADIO(emergency_aerial, FIELD_TEXT, .about = "the spare aerial, and where"),
+    RADIO(mmsi_programmed, FIELD_ANSWER, .about = "is the identity programmed into the set?"),
+    RADIO(dsc, FIELD_ANSWER, .about = "can the set send a digital distress alert?"),
+    RADIO(gnss, FIELD_ANSWER, .about = "does the set know the position?"),
+    RADIO(hold_s, FIELD_NUMBER, .low = 1000, .high = 30000,
+          .about = "seconds to hold the distress key"),
+    RADIO(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
+          .about = "height of the aerial above the water"),
+    RADIO(nature_steps, FIELD_LIST, .about = "the keys that choose the nature of distress"),
+    RADIO(urgency_steps, FIELD_LIST, .about = "the keys that send an urgency call"),
+    RADIO(manual_position_steps, FIELD_LIST, .about = "the keys that enter a position"),
+};
+
+static const struct field_table gear_table = TABLE("equipment item", gear_rows);
+static const struct field_table boat_table = TABLE("boat", boat_rows);
+static const struct field_table radio_table = TABLE("radio", radio_rows);
+
+const struct field_table *equipment_fields(void)
+{
+    return &gear_table;
+}
+
+const struct field_table *boat_fields(void)
+{
+    return &boat_table;
+}
+
+const struct field_table *radio_fields(void)
+{
+    return &radio_table;
+}

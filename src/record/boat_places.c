@@ -1,0 +1,235 @@
+/* boat_places.c - where each piece of gear is (room: record): its zone, the side
+ * of it, the point on the plan. A place that contradicts itself is an error: two
+ * people would look in two places. Never guesses a side. */
+#include "record.h"
+
+#include "item.h"
+#include "number.h"
+#include "text.h"
+
+enum { CENTIMETRE = 10 };   /* in thousandths of a metre */
+
+static bool is_monohull(const struct boat *boat)
+{
+    return text_equal(boat->facts.type.text, "monohull");
+}
+
+static bool has_space(const struct boat *boat, const char *key)
+{
+    for (size_t i = 0; i < boat->engine_space_count; i++)
+        if (text_equal(boat->engine_spaces[i], key))
+            return true;
+    return false;
+}
+
+/* The row of a family on one side: cockpit_locker and port give
+ * cockpit_locker_port. The zone itself where the boat has no such row. */
+static const struct zone *zone_on_side(const struct boat *boat, const struct zone *zone,
+                                       enum side side)
+{
+    if (zone->side != SIDE_NONE || (side != SIDE_PORT && side != SIDE_STARBOARD))
+        return zone;
+    for (size_t i = 0; zone_at(i) != NULL; i++) {
+        const struct zone *row = zone_at(i);
+        if (text_equal(row->family, zone->key) && row->side == side &&
+            (boat->catamaran || !row->catamaran_only))
+            return row;
+    }
+    return zone;
+}
+
+static bool side_agrees(struct boat_reading *reading, const struct equipment *gear,
+                        const struct zone *zone, enum side side)
+{
+    if (zone->side == SIDE_NONE || side == SIDE_NONE || side == zone->side)
+        return true;
+    problem_add(reading->problems, SEVERITY_ERROR, gear->side.place,
+                text_format(reading->arena, "take `side` out, or write zone: %s", zone->family),
+                "%s lies to %s, but side says %s", zone->key, side_word(zone->side),
+                side_word(side));
+    return false;
+}
+
+/* False when the boat has no such place, or has two. `place` is the word's. */
+static bool zone_exists(struct boat_reading *reading, const struct zone *zone, struct place place)
+{
+    if (zone->catamaran_only && is_monohull(reading->boat)) {
+        problem_add(reading->problems, SEVERITY_ERROR, place,
+                    "name a zone of a monohull, or correct the boat's type",
+                    "%s is found on catamarans only", zone->key);
+        return false;
+    }
+    if (!reading->boat->catamaran || !text_equal(zone->key, "engine_space") ||
+        has_space(reading->boat, zone->key))
+        return true;
+    problem_add(reading->problems, SEVERITY_ERROR, place,
+                "write engine_space_port or engine_space_starboard",
+                "engine_space is not one place on a catamaran: say which side");
+    return false;
+}
+
+static bool hull_known(struct boat_reading *reading, const struct equipment *gear)
+{
+    if (!reading->boat->catamaran || !gear->place_zone->in_hulls ||
+        gear->place_side == SIDE_PORT || gear->place_side == SIDE_STARBOARD ||
+        gear->place_side == SIDE_BOTH || has_space(reading->boat, gear->place_zone->key))
+        return true;
+    problem_add(reading->problems, SEVERITY_ERROR, place_or(gear->zone.place, gear->place),
+                "write side: port, side: starboard or side: both",
+                "%s lies in a hull of a catamaran: say which", gear->place_zone->key);
+    return false;
+}
+
+static void words_exist(struct boat_reading *reading, const struct list_value *words)
+{
+    for (size_t i = 0; i < words->count; i++) {
+        const struct zone *zone = zone_find(words->items[i].text);
+        if (zone != NULL)
+            zone_exists(reading, zone, words->items[i].place);
+    }
+}
+
+static void serves_check(struct boat_reading *reading, const struct equipment *gear)
+{
+    for (size_t i = 0; i < gear->serves.count; i++) {
+        const struct text_value *word = &gear->serves.items[i];
+        if (zone_find(word->text) != NULL && !has_space(reading->boat, word->text))
+            problem_add(reading->problems, SEVERITY_ERROR, word->place,
+                        "name an engine space of this boat, or correct boat: engine_spaces",
+                        "this boat has no %s", word->text);
+    }
+}
+
+static void other_zones_check(struct boat_reading *reading, const struct equipment *gear)
+{
+    const struct zone *space = zone_find(gear->space.text);
+    if (space != NULL)
+        zone_exists(reading, space, gear->space.place);
+    words_exist(reading, &gear->inside);
+    serves_check(reading, gear);
+}
+
+/* `zone` and its text become the row on the item's side, so that the same place
+ * has one name however it was written. */
+static void place_settle(struct boat_reading *reading, struct equipment *gear)
+{
+    const struct zone *written = zone_find(gear->zone.text);
+    enum side side = side_from(gear->side.text);
+    if (written == NULL)
+        return;
+    const struct zone *zone = zone_on_side(reading->boat, written, side);
+    if (!zone_exists(reading, zone, gear->zone.place) ||
+        !side_agrees(reading, gear, zone, side))
+        return;
+    gear->place_zone = zone;
+    gear->zone.text = zone->key;
+    gear->place_side = side != SIDE_NONE ? side : zone->side;
+    hull_known(reading, gear);
+    position_settle(reading, gear);
+}
+
+void places_settle(struct boat_reading *reading)
+{
+    for (size_t i = 0; i < reading->gear_count; i++) {
+        place_settle(reading, &reading->gear[i]);
+        other_zones_check(reading, &reading->gear[i]);
+    }
+}
+
+/* Two stops on one panel are told apart by the engine they serve. */
+static bool same_engines(const struct equipment *a, const struct equipment *b)
+{
+    for (size_t i = 0; i < a->serves.count; i++)
+        if (!list_holds(&b->serves, a->serves.items[i].text))
+            return false;
+    return a->serves.count == b->serves.count;
+}
+
+static bool same_place(const struct equipment *a, const struct equipment *b)
+{
+    return a->kind != NULL && a->kind == b->kind && a->place_zone != NULL &&
+           a->place_zone == b->place_zone && a->place_side == b->place_side &&
+           text_equal(a->spot.text, b->spot.text) && text_equal(a->name.text, b->name.text) &&
+           same_engines(a, b);
+}
+
+static void twin_tell(struct boat_reading *reading, const struct equipment *gear)
+{
+    for (const struct equipment *first = reading->gear; first < gear; first++)
+        if (same_place(first, gear)) {
+            problem_add(reading->problems, SEVERITY_ERROR, gear->place,
+                        "take one out, tell them apart by `spot` or `name`, or write `count`",
+                        "%s stands in the same place twice (first on line %d)", gear->kind->key,
+                        first->place.line);
+            return;
+        }
+}
+
+static void contradiction_tell(struct boat_reading *reading, const struct text_value *word)
+{
+    for (size_t i = 0; word->text != NULL && i < reading->gear_count; i++)
+        if (text_equal(reading->gear[i].item.text, word->text)) {
+            problem_add(reading->problems, SEVERITY_ERROR, word->place,
+                        "keep the one that is true",
+                        "%s is in not_fitted, but it is recorded on line %d", word->text,
+                        reading->gear[i].place.line);
+            return;
+        }
+}
+
+void doubles_check(struct boat_reading *reading)
+{
+    const struct list_value *not_fitted = &reading->boat->not_fitted;
+    for (size_t i = 0; i < reading->gear_count; i++)
+        twin_tell(reading, &reading->gear[i]);
+    for (size_t i = 0; i < not_fitted->count; i++)
+        contradiction_tell(reading, &not_fitted->items[i]);
+}
+
+/* ---- at: [x, y] ---- */
+
+static bool metres_read(const struct yaml_node *node, struct number_value *out)
+{
+    out->place = node->place;
+    out->text = node->text;
+    out->given = node->kind == YAML_SCALAR && number_parse_milli(node->text, &out->milli) &&
+                 out->milli % CENTIMETRE == 0;
+    return out->given;
+}
+
+static bool within_hull(const struct boat_facts *facts, const struct equipment *gear)
+{
+    int64_t half = facts->beam_m.milli / 2;
+    int64_t length = facts->loa_m.milli * 105 / 100;   /* a bathing platform sticks out */
+    return (!facts->loa_m.given || (gear->at_x.milli >= 0 && gear->at_x.milli <= length)) &&
+           (!facts->beam_m.given || (gear->at_y.milli >= -half && gear->at_y.milli <= half));
+}
+
+static bool on_its_side(const struct equipment *gear)
+{
+    return !(gear->place_side == SIDE_PORT && gear->at_y.milli > 0) &&
+           !(gear->place_side == SIDE_STARBOARD && gear->at_y.milli < 0);
+}
+
+void position_settle(struct boat_reading *reading, struct equipment *gear)
+{
+    static const char remedy[] = "write at: [metres aft of the bow, metres to starboard of the "
+                                 "centreline], such as at: [8.40, -1.20] to port";
+    const struct yaml_node *node = gear->at.node;
+    const char *fault = NULL;
+    if (node == NULL)
+        return;
+    if (node->kind != YAML_SEQUENCE || node->count != 2)
+        fault = "must be a list of two numbers";
+    else if (!metres_read(node->items[0], &gear->at_x) ||
+             !metres_read(node->items[1], &gear->at_y))
+        fault = "must be two numbers with at most two decimals";
+    else if (!within_hull(&reading->boat->facts, gear))
+        fault = "lies outside the boat";
+    else if (!on_its_side(gear))
+        fault = "lies on the other side of the boat than `side` or `zone` says";
+    if (fault == NULL)
+        return;
+    gear->at_x.given = gear->at_y.given = false;
+    problem_add(reading->problems, SEVERITY_ERROR, node->place, remedy, "at %s", fault);
+}

@@ -1,0 +1,215 @@
+/* boat_read.c - one boat's file read into a record (room: record). Places, tags
+ * and doubles are judged in files of their own. Never looks at another record,
+ * and never fills in a fact that the file does not hold. */
+#include "boat.h"
+
+#include "item.h"
+#include "record.h"
+#include "text.h"
+
+#include <string.h>
+
+enum { NAME_LIMIT = 34 };   /* characters: what the title band and a row can hold */
+
+/* The file as a whole. */
+struct boat_file {
+    struct node_value boat, radio, equipment;
+    struct list_value not_fitted, retired_tags;
+};
+
+static const struct field file_rows[] = {
+    ROW(struct boat_file, boat, FIELD_NODE, .required = true, .about = "the boat herself"),
+    ROW(struct boat_file, radio, FIELD_NODE, .about = "the fixed radio"),
+    ROW(struct boat_file, equipment, FIELD_NODE, .about = "every piece of gear"),
+    ROW(struct boat_file, not_fitted, FIELD_LIST, .choices = item_key_list,
+        .about = "gear the boat does not have"),
+    ROW(struct boat_file, retired_tags, FIELD_LIST, .about = "tags of gear that is gone"),
+};
+static const struct field_table file_table = TABLE("boat file", file_rows);
+
+static const char *const monohull_spaces[] = {"engine_space"};
+static const char *const catamaran_spaces[] = {"engine_space_port", "engine_space_starboard"};
+
+static void name_check(const struct boat_reading *reading, const struct text_value *name)
+{
+    long length = name->text == NULL ? 0 : text_code_points(name->text);
+    if (length > NAME_LIMIT)
+        problem_add(reading->problems, SEVERITY_ERROR, name->place,
+                    "shorten it: a card never cuts a name",
+                    "name is %ld characters long, at most %d fit", length, NAME_LIMIT);
+}
+
+static void weights_check(const struct boat_reading *reading, const struct equipment *gear)
+{
+    if (gear->kg_low.given && gear->kg_high.given && gear->kg_low.milli > gear->kg_high.milli)
+        problem_add(reading->problems, SEVERITY_ERROR, gear->kg_low.place,
+                    "kg_low is the lightest wearer, kg_high the heaviest",
+                    "kg_low %s is more than kg_high %s", gear->kg_low.text, gear->kg_high.text);
+}
+
+static void spaces_default(struct boat *boat)
+{
+    if (boat->catamaran) {
+        boat->engine_spaces = catamaran_spaces;
+        boat->engine_space_count = 2;
+    } else {
+        boat->engine_spaces = monohull_spaces;
+        boat->engine_space_count = 1;
+    }
+}
+
+static void spaces_given(struct boat *boat, struct arena *arena)
+{
+    const struct list_value *given = &boat->facts.engine_spaces;
+    const char **keys = arena_array(arena, given->count, sizeof *keys);
+    for (size_t i = 0; i < given->count; i++)
+        if (given->items[i].text != NULL)
+            keys[boat->engine_space_count++] = given->items[i].text;
+    boat->engine_spaces = keys;
+}
+
+/* `engine_space` beside one of its two halves would be a card too many. */
+static void spaces_check(const struct boat_reading *reading)
+{
+    const struct list_value *given = &reading->boat->facts.engine_spaces;
+    bool monohull = text_equal(reading->boat->facts.type.text, "monohull");
+    for (size_t i = 0; i < given->count; i++) {
+        const struct zone *zone = zone_find(given->items[i].text);
+        if (zone != NULL && zone->catamaran_only && monohull)
+            problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
+                        "a monohull has engine_space", "%s is found on catamarans only",
+                        zone->key);
+        if (given->count > 1 && text_equal(given->items[i].text, "engine_space"))
+            problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
+                        "write engine_space, or [engine_space_port, engine_space_starboard]",
+                        "engine_space stands beside one of its halves");
+    }
+}
+
+static void facts_read(struct boat_reading *reading, const struct yaml_node *node)
+{
+    struct boat *boat = reading->boat;
+    section_read(node, boat_fields(), &boat->facts, reading->arena, reading->problems);
+    boat->catamaran = text_equal(boat->facts.type.text, "catamaran");
+    name_check(reading, &boat->facts.name);
+    if (boat->facts.engine_spaces.given)
+        spaces_given(boat, reading->arena);
+    else
+        spaces_default(boat);
+    spaces_check(reading);
+}
+
+static void gear_read(struct boat_reading *reading, const struct yaml_node *node)
+{
+    struct equipment *gear = &reading->gear[reading->gear_count++];
+    section_read(node, equipment_fields(), gear, reading->arena, reading->problems);
+    gear->place = node->place;
+    gear->kind = item_find(gear->item.text);
+    name_check(reading, &gear->name);
+    weights_check(reading, gear);
+    if (!text_equal(gear->item.text, "vhf_dsc"))
+        return;
+    problem_add(reading->problems, SEVERITY_ERROR, gear->item.place,
+                "move its zone, side, spot and tag to `radio:`",
+                "the fixed radio is recorded under radio, not in equipment");
+    gear->kind = NULL;
+}
+
+/* The fixed radio has a section of its own, but is a piece of gear like others. */
+static void radio_gear_make(struct boat_reading *reading)
+{
+    const struct radio_facts *radio = &reading->boat->radio;
+    if (radio->zone.text == NULL) {
+        if (radio->tag.text != NULL)
+            problem_add(reading->problems, SEVERITY_ERROR, radio->tag.place,
+                        "record where the set is: zone, side, spot",
+                        "radio has a tag but no zone");
+        return;
+    }
+    struct equipment *gear = &reading->gear[reading->gear_count++];
+    *gear = (struct equipment){
+        .kind = item_find("vhf_dsc"),
+        .item = {.text = "vhf_dsc", .place = reading->boat->radio_place},
+        .tag = radio->tag, .zone = radio->zone, .side = radio->side, .spot = radio->spot,
+        .dsc = radio->dsc, .mmsi = radio->mmsi, .place = reading->boat->radio_place,
+    };
+}
+
+static void equipment_read(struct boat_reading *reading, const struct boat_file *file)
+{
+    size_t count = entries_count(&file->equipment, "equipment", reading->problems);
+    reading->gear = arena_array(reading->arena, count + 1, sizeof *reading->gear);
+    for (size_t i = 0; i < count; i++)
+        gear_read(reading, file->equipment.node->items[i]);
+    radio_gear_make(reading);
+    reading->boat->equipment = reading->gear;
+    reading->boat->equipment_count = reading->gear_count;
+}
+
+/* Entries whose kind or place is not known are told as errors and then left out,
+ * so that nobody after this has to ask whether there is a kind and a zone. */
+static void unusable_leave_out(struct boat_reading *reading)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < reading->gear_count; i++)
+        if (reading->gear[i].kind != NULL && reading->gear[i].place_zone != NULL)
+            reading->gear[kept++] = reading->gear[i];
+    reading->gear_count = kept;
+    reading->boat->equipment_count = kept;
+}
+
+static struct boat *boat_begin(const struct source *source, const char *key,
+                               const struct boat_file *file, struct arena *arena)
+{
+    struct boat *boat = arena_alloc(arena, sizeof *boat);
+    boat->key = arena_copy(arena, key, strlen(key));
+    boat->source = source;
+    boat->place = place_or(file->boat.place, source_whole(source));
+    boat->radio_place = place_or(file->radio.place, boat->place);
+    boat->not_fitted = file->not_fitted;
+    boat->retired_tags = file->retired_tags;
+    return boat;
+}
+
+static const struct boat *file_read(const struct yaml_node *root, const struct source *source,
+                                    const char *key, struct arena *arena,
+                                    struct problems *problems)
+{
+    struct boat_file file = {0};
+    section_read(root, &file_table, &file, arena, problems);
+    if (file.boat.node == NULL || file.boat.node->kind != YAML_MAPPING) {
+        section_read(file.boat.node, boat_fields(), &(struct boat_facts){0}, arena, problems);
+        return NULL;
+    }
+    struct boat_reading reading = {
+        .boat = boat_begin(source, key, &file, arena), .arena = arena, .problems = problems};
+    facts_read(&reading, file.boat.node);
+    section_read(file.radio.node, radio_fields(), &reading.boat->radio, arena, problems);
+    equipment_read(&reading, &file);
+    places_settle(&reading);
+    tags_check(&reading);
+    doubles_check(&reading);
+    unusable_leave_out(&reading);
+    return reading.boat;
+}
+
+const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
+                             struct problems *problems, bool *sound)
+{
+    size_t before = errors_so_far(problems);
+    const struct yaml_node *root = yaml_tree_read(source, arena, problems);
+    const struct boat *boat = NULL;
+    if (root != NULL)
+        boat = file_read(root, source, key, arena, problems);
+    *sound = boat != NULL && errors_so_far(problems) == before;
+    return boat;
+}
+
+enum answer boat_fitted(const struct boat *boat, const char *item)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (boat->equipment[i].kind != NULL &&
+            text_equal(boat->equipment[i].kind->key, item))
+            return ANSWER_YES;
+    return list_holds(&boat->not_fitted, item) ? ANSWER_NO : ANSWER_NOT_RECORDED;
+}

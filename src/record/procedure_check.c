@@ -1,0 +1,161 @@
+/* procedure_check.c - what only the whole procedure shows (room: record): how
+ * many of each, and steps that are named but do not exist. Never mends. */
+#include "record.h"
+
+#include "text.h"
+
+enum { MOST_STEPS = 8, MOST_NEVERS = 3, MOST_CAUTIONS = 3 };
+
+static bool is_distress(const struct procedure *procedure)
+{
+    return text_equal(procedure->kind.text, "distress");
+}
+
+static void whole_tell(const struct procedure_reading *reading, const char *remedy,
+                       const char *what)
+{
+    const struct procedure *procedure = reading->procedure;
+    problem_add(reading->problems, SEVERITY_ERROR,
+                place_or(procedure->key.place, source_whole(procedure->source)), remedy, "%s",
+                what);
+}
+
+static bool is_plain_key(const char *text)
+{
+    bool plain = text[0] >= 'a' && text[0] <= 'z';
+    for (size_t i = 0; plain && text[i] != '\0'; i++)
+        plain = (text[i] >= 'a' && text[i] <= 'z') || (text[i] >= '0' && text[i] <= '9') ||
+                text[i] == '_';
+    return plain;
+}
+
+static void key_check(const struct procedure_reading *reading)
+{
+    const struct text_value *key = &reading->procedure->key;
+    if (key->text != NULL && !is_plain_key(key->text))
+        problem_add(reading->problems, SEVERITY_ERROR, key->place,
+                    "write small letters, digits and _, a letter first: files are named by it",
+                    "procedure \"%s\" is not a plain key", key->text);
+}
+
+static void too_many_tell(const struct procedure_reading *reading, size_t count, size_t most,
+                          struct place place, const char *what)
+{
+    if (count > most)
+        problem_add(reading->problems, SEVERITY_ERROR, place, "keep those that save most lives",
+                    "%zu %s: a card holds at most %zu", count, what, most);
+}
+
+static void numbers_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (procedure->step_count > MOST_STEPS)
+        too_many_tell(reading, procedure->step_count, MOST_STEPS,
+                      procedure->steps[MOST_STEPS].place, "steps");
+    if (procedure->never_count > MOST_NEVERS)
+        too_many_tell(reading, procedure->never_count, MOST_NEVERS,
+                      procedure->nevers[MOST_NEVERS].place, "nevers");
+    if (is_distress(procedure))
+        return;
+    if (procedure->caution_count > MOST_CAUTIONS)
+        too_many_tell(reading, procedure->caution_count, MOST_CAUTIONS,
+                      procedure->cautions[MOST_CAUTIONS].place, "cautions");
+    if (procedure->caution_count == 0)
+        whole_tell(reading, "write cautions: with one to three warnings of authorities",
+                   "the procedure has no caution");
+    if (procedure->step_count == 0)
+        whole_tell(reading, "write steps: with what to do, in order",
+                   "the procedure has no steps");
+}
+
+/* The distress card is made from the radio's record: what it does not print must
+ * not be written as if it were. */
+static void distress_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (!is_distress(procedure))
+        return;
+    if (procedure->step_count > 0 || procedure->decision.given || procedure->call_count > 0)
+        whole_tell(reading, "take them out: its texts come from the radio's record",
+                   "a distress card has no steps, decision or calls");
+}
+
+static bool has_step(const struct procedure *procedure, const char *id)
+{
+    for (size_t i = 0; i < procedure->step_count; i++)
+        if (text_equal(procedure->steps[i].id.text, id))
+            return true;
+    return false;
+}
+
+static const char *nearest_step(const struct procedure_reading *reading, const char *id)
+{
+    const struct procedure *procedure = reading->procedure;
+    const char **ids = arena_array(reading->arena, procedure->step_count + 1, sizeof *ids);
+    for (size_t i = 0; i < procedure->step_count; i++)
+        ids[i] = procedure->steps[i].id.text;
+    return nearest_remedy(id, ids, "write the id of a step of this procedure", reading->arena);
+}
+
+static void step_name_check(const struct procedure_reading *reading, const char *key,
+                            const struct text_value *id, bool now_allowed)
+{
+    if (id->text == NULL || (now_allowed && text_equal(id->text, "now")) ||
+        has_step(reading->procedure, id->text))
+        return;
+    problem_add(reading->problems, SEVERITY_ERROR, id->place, nearest_step(reading, id->text),
+                "%s: no step is called %s", key, id->text);
+}
+
+static void ids_unique_check(const struct procedure_reading *reading, size_t index)
+{
+    const struct procedure_step *steps = reading->procedure->steps;
+    if (text_equal(steps[index].id.text, "now"))
+        problem_add(reading->problems, SEVERITY_ERROR, steps[index].id.place,
+                    "choose another id: call_when uses this word", "a step is called now");
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(steps[i].id.text, steps[index].id.text) &&
+            steps[index].id.place.line > 0) {
+            problem_add(reading->problems, SEVERITY_ERROR, steps[index].id.place,
+                        "give each step an id of its own",
+                        "two steps are called %s (first on line %d)", steps[index].id.text,
+                        steps[i].id.place.line);
+            return;
+        }
+}
+
+static void calling_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (procedure->call_count > 0 && procedure->second_person.text == NULL &&
+        procedure->alone.text == NULL)
+        whole_tell(reading, "write call_when: {second_person: now, alone: now}, or the id of a "
+                   "step for now", "the procedure has a call but no call_when");
+    if (procedure->call_count == 0 && procedure->alone.text != NULL)
+        problem_add(reading->problems, SEVERITY_ERROR, procedure->alone.place,
+                    "write calls: with the message, or take call_when out",
+                    "the procedure says when to call but has no call");
+}
+
+static void reason_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (procedure->when != NULL && procedure->when_reason.text == NULL)
+        whole_tell(reading, "write when_reason: with why other boats do not need the card",
+                   "the procedure has a when but no when_reason");
+}
+
+void procedure_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    key_check(reading);
+    numbers_check(reading);
+    distress_check(reading);
+    for (size_t i = 0; i < procedure->step_count; i++)
+        ids_unique_check(reading, i);
+    step_name_check(reading, "after", &procedure->decision.after, false);
+    step_name_check(reading, "second_person", &procedure->second_person, true);
+    step_name_check(reading, "alone", &procedure->alone, true);
+    calling_check(reading);
+    reason_check(reading);
+}

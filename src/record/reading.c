@@ -1,0 +1,113 @@
+/* reading.c - what every reader of this room does alike (room: record): sections
+ * read by their table, lists counted, texts kept free of stray spaces. Never
+ * judges what a section means. */
+#include "record.h"
+
+#include "text.h"
+
+size_t errors_so_far(const struct problems *problems)
+{
+    return problems_count(problems, SEVERITY_ERROR);
+}
+
+/* A stray space looks right on the screen and makes two names of one. */
+static const char *text_fault(const char *text)
+{
+    size_t length = 0;
+    for (; text[length] != '\0'; length++) {
+        if (text[length] == '\n' || text[length] == '\r')
+            return "holds a line break";
+        if (text[length] == '\t')
+            return "holds a tab";
+        if (text[length] == ' ' && text[length + 1] == ' ')
+            return "holds two spaces in a row";
+    }
+    if (text[0] == ' ')
+        return "begins with a space";
+    return length > 0 && text[length - 1] == ' ' ? "ends with a space" : NULL;
+}
+
+static void text_check(const char *key, const struct text_value *value, struct problems *problems)
+{
+    const char *fault = value->text == NULL ? NULL : text_fault(value->text);
+    if (fault != NULL)
+        problem_add(problems, SEVERITY_ERROR, value->place,
+                    "write the words with single spaces between them, on one line",
+                    "%s %s", key, fault);
+}
+
+static void field_check(const struct field *field, const void *record, struct problems *problems)
+{
+    const void *value = (const char *)record + field->offset;
+    if (field->kind == FIELD_TEXT)
+        text_check(field->key, value, problems);
+    if (field->kind != FIELD_LIST && field->kind != FIELD_WORDS)
+        return;
+    const struct list_value *list = value;
+    for (size_t i = 0; i < list->count; i++)
+        text_check(field->key, &list->items[i], problems);
+}
+
+void section_read(const struct yaml_node *node, const struct field_table *table, void *record,
+                  struct arena *arena, struct problems *problems)
+{
+    if (node == NULL)
+        return;
+    fields_read(node, table, record, arena, problems);
+    for (size_t i = 0; i < table->count; i++)
+        field_check(&table->fields[i], record, problems);
+}
+
+size_t entries_count(const struct node_value *list, const char *key, struct problems *problems)
+{
+    if (list->node == NULL)
+        return 0;
+    if (list->node->kind == YAML_SEQUENCE)
+        return list->node->count;
+    problem_add(problems, SEVERITY_ERROR, list->node->place,
+                "begin each entry on a line of its own with a hyphen",
+                "%s must be a list, not %s", key, yaml_kind_word(list->node));
+    return 0;
+}
+
+struct place place_or(struct place first, struct place otherwise)
+{
+    return first.line > 0 ? first : otherwise;
+}
+
+/* Stars come in pairs, and pairs of pairs with words between them. */
+const char *bold_fault(const char *text)
+{
+    bool open = false;
+    size_t opened = 0;
+    for (size_t i = 0; text[i] != '\0'; i++) {
+        if (text[i] != '*')
+            continue;
+        if (text[i + 1] != '*')
+            return "holds a single star";
+        if (open && i == opened)
+            return "holds bold stars with nothing between them";
+        open = !open;
+        opened = i + 2;
+        i++;
+    }
+    return open ? "holds bold stars that are never closed" : NULL;
+}
+
+bool list_holds(const struct list_value *list, const char *word)
+{
+    for (size_t i = 0; i < list->count; i++)
+        if (text_equal(list->items[i].text, word))
+            return true;
+    return false;
+}
+
+const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
+                           struct arena *arena)
+{
+    size_t count = 0;
+    while (known[count] != NULL)
+        count++;
+    const char *nearest = text_nearest(word, known, count);
+    return nearest == NULL ? otherwise : text_format(arena, "did you mean %s?", nearest);
+}

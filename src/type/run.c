@@ -1,0 +1,125 @@
+/* run.c - text to glyphs: shaping and measuring (room: type). It never breaks
+ * lines, and it never gives a run in which a letter would be missing. */
+#include <string.h>
+
+#include "face_private.h"
+#include "utf8.h"
+
+/* Stands for bytes that are no UTF-8 in *missing. */
+#define REPLACEMENT 0xFFFD
+
+/* Every ligature would make one glyph of two letters, which neither the search
+ * in a PDF nor the spacing of wide capitals wants. */
+static const hb_feature_t features[] = {
+    {HB_TAG('k', 'e', 'r', 'n'), 1, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END},
+    {HB_TAG('l', 'i', 'g', 'a'), 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END},
+    {HB_TAG('c', 'l', 'i', 'g'), 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END},
+    {HB_TAG('d', 'l', 'i', 'g'), 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END},
+    {HB_TAG('c', 'a', 'l', 't'), 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END},
+};
+
+/* The glyphs of a text, in the shared buffer until the next call. */
+struct shaped {
+    const hb_glyph_info_t *glyphs;
+    const hb_glyph_position_t *places;
+    size_t count;
+};
+
+static struct shaped buffer_shape(const struct faces *faces, enum face_role role,
+                                  const char *text, size_t length)
+{
+    hb_buffer_t *buffer = faces->buffer;
+    struct shaped shaped;
+    unsigned int count = 0;
+
+    hb_buffer_clear_contents(buffer);
+    hb_buffer_add_utf8(buffer, text, (int)length, 0, (int)length);
+    hb_buffer_set_direction(buffer, HB_DIRECTION_LTR);
+    hb_buffer_set_language(buffer, faces->language);
+    hb_buffer_guess_segment_properties(buffer);
+    hb_shape(faces->of[role].font, buffer, features, sizeof features / sizeof features[0]);
+    shaped.glyphs = hb_buffer_get_glyph_infos(buffer, &count);
+    shaped.places = hb_buffer_get_glyph_positions(buffer, NULL);
+    shaped.count = count;
+    return shaped;
+}
+
+/* Glyph 0 is the face's "no such letter": a box, or nothing at all. */
+static bool letters_complete(const struct shaped *shaped, const char *text, size_t length,
+                             uint32_t *missing)
+{
+    for (size_t i = 0; i < shaped->count; i++)
+        if (shaped->glyphs[i].codepoint == 0) {
+            size_t index = shaped->glyphs[i].cluster;
+            *missing = REPLACEMENT;
+            utf8_next(text, length, &index, missing);
+            return false;
+        }
+    return true;
+}
+
+/* Widths are rounded up: what was measured to fit does fit. */
+static mpt shaped_width(const struct shaped *shaped, int units_per_em, mpt size)
+{
+    int64_t units = 0, scaled;
+
+    for (size_t i = 0; i < shaped->count; i++)
+        units += shaped->places[i].x_advance;
+    scaled = units * size;
+    return (mpt)((scaled + units_per_em - 1) / units_per_em);
+}
+
+/* Shapes and checks: false when a letter is missing or the bytes are no UTF-8. */
+static bool text_shape(const struct faces *faces, enum face_role role, const char *text,
+                       size_t length, struct shaped *out, uint32_t *missing)
+{
+    if (length > INT32_MAX || utf8_first_invalid(text, length) != length) {
+        *missing = REPLACEMENT;
+        return false;
+    }
+    *out = buffer_shape(faces, role, text, length);
+    return letters_complete(out, text, length, missing);
+}
+
+static struct glyph glyph_from(const hb_glyph_info_t *info, const hb_glyph_position_t *place)
+{
+    return (struct glyph){
+        .id = (uint16_t)info->codepoint,
+        .cluster = info->cluster,
+        .advance = place->x_advance,
+        .offset = place->x_offset,
+        .rise = place->y_offset,
+    };
+}
+
+bool run_shape(const struct faces *faces, enum face_role role, mpt size, const char *text,
+               size_t length, struct arena *arena, struct run *out, uint32_t *missing)
+{
+    struct shaped shaped;
+
+    if (!text_shape(faces, role, text, length, &shaped, missing))
+        return false;
+    struct glyph *glyphs = arena_array(arena, shaped.count, sizeof *glyphs);
+    for (size_t i = 0; i < shaped.count; i++)
+        glyphs[i] = glyph_from(&shaped.glyphs[i], &shaped.places[i]);
+    *out = (struct run){
+        .role = role,
+        .size = size,
+        .text = arena_copy(arena, text, length),
+        .glyphs = glyphs,
+        .count = shaped.count,
+        .width = shaped_width(&shaped, faces->of[role].metrics.units_per_em, size),
+    };
+    return true;
+}
+
+mpt run_width(const struct faces *faces, enum face_role role, mpt size, const char *text,
+              size_t length, uint32_t *missing)
+{
+    struct shaped shaped;
+    uint32_t lost;
+
+    if (!text_shape(faces, role, text, length, &shaped, missing ? missing : &lost))
+        return 0;
+    return shaped_width(&shaped, faces->of[role].metrics.units_per_em, size);
+}

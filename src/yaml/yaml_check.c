@@ -1,0 +1,206 @@
+/* yaml_check.c - looks at the characters of a file before libyaml does (room:
+ * yaml): libyaml forgives some that mislead, and stops at the first it does
+ * not know. Never judges the structure. */
+#include "yaml_reader.h"
+
+#include <string.h>
+
+#include "text.h"
+#include "utf8.h"
+
+#define TOLD_LIMIT 20
+
+/* One kind of fault: told up to a limit, then counted. */
+struct tally {
+    const char *more;  /* "%zu ..." for what was not told one by one */
+    size_t count;
+};
+
+struct text_check {
+    const struct source *source;
+    struct problems *problems;
+    struct arena *arena;
+};
+
+static bool tally_full(struct tally *tally) {
+    return tally->count++ >= TOLD_LIMIT;
+}
+
+static void tally_close(const struct text_check *check, const struct tally *tally) {
+    if (tally->count > TOLD_LIMIT)
+        problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source), NULL,
+                    "%zu more %s", tally->count - TOLD_LIMIT, tally->more);
+}
+
+static void byte_tell(const struct text_check *check, size_t offset) {
+    unsigned int byte = (unsigned char)check->source->bytes[offset];
+    struct place place = source_place(check->source, offset);
+    const char *remedy = "save the file with the encoding UTF-8";
+
+    /* In Latin-1 these bytes are the letters of the same number. */
+    if (byte >= 0xC0)
+        remedy = text_format(check->arena, "%s; the byte may stand for \"%c%c\"", remedy,
+                             0xC3, (int)byte - 0x40);
+    place.span = 1;
+    problem_add(check->problems, SEVERITY_ERROR, place, remedy,
+                "the byte 0x%02X is not valid UTF-8", byte);
+}
+
+static void character_tell(const struct text_check *check, size_t offset, uint32_t code_point) {
+    struct place place = source_place(check->source, offset);
+
+    place.span = 1;
+    problem_add(check->problems, SEVERITY_ERROR, place,
+                "delete the character; if the text was copied from elsewhere, type it anew",
+                "the character U+%04X is not allowed: %s", (unsigned int)code_point,
+                utf8_refusal(code_point));
+}
+
+/* Tabs and line ends are what a text file is made of. */
+static bool character_refused(uint32_t code_point) {
+    if (code_point == '\t' || code_point == '\n' || code_point == '\r')
+        return false;
+    return utf8_refusal(code_point) != NULL;
+}
+
+/* A copy of the text with "_" for each character that may not be: columns stay
+ * the same, and the rest of the file can still be read for its errors. */
+static char *characters_check(const struct text_check *check, size_t *length, bool *wrong) {
+    const struct source *source = check->source;
+    struct tally bytes = {.more = "bytes are not valid UTF-8"};
+    struct tally characters = {.more = "characters are not allowed"};
+    char *clean = arena_alloc(check->arena, source->length + 1);
+    size_t used = 0;
+
+    for (size_t index = 0; index < source->length;) {
+        size_t start = index;
+        uint32_t code_point;
+        bool valid = utf8_next(source->bytes, source->length, &index, &code_point);
+        if (valid && !character_refused(code_point)) {
+            memcpy(clean + used, source->bytes + start, index - start);
+            used += index - start;
+            continue;
+        }
+        clean[used++] = '_';
+        if (!valid)
+            index++;
+        if (valid && !tally_full(&characters))
+            character_tell(check, start, code_point);
+        if (!valid && !tally_full(&bytes))
+            byte_tell(check, start);
+    }
+    tally_close(check, &bytes);
+    tally_close(check, &characters);
+    *wrong = *wrong || bytes.count + characters.count > 0;
+    *length = used;
+    return clean;
+}
+
+/* Encodings an editor may have chosen; all are refused whole. */
+static bool encoding_check(const struct text_check *check) {
+    const char *bytes = check->source->bytes;
+    bool marked = check->source->length >= 2 && (memcmp(bytes, "\xFF\xFE", 2) == 0 ||
+                                                 memcmp(bytes, "\xFE\xFF", 2) == 0);
+    bool wide = check->source->length >= 2 && (bytes[0] == '\0') != (bytes[1] == '\0');
+
+    if (!marked && !wide)
+        return true;
+    problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source),
+                "save the file with the encoding UTF-8",
+                "the file is written in UTF-16, not in UTF-8");
+    return false;
+}
+
+static bool size_check(const struct text_check *check) {
+    if (check->source->length <= YAML_FILE_LIMIT)
+        return true;
+    problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source),
+                "look whether this is the file that was meant",
+                "the file has %zu bytes; at most %zu are read", check->source->length,
+                YAML_FILE_LIMIT);
+    return false;
+}
+
+/* A true directive becomes a comment, a text that begins like one a text, so
+ * that libyaml finds what else is wrong. */
+static void directive_check(const struct text_check *check, char *line, int number,
+                            struct tally *directives) {
+    struct place place = {.source = check->source, .line = number, .column = 1, .span = 1};
+
+    line[0] = text_begins(line, "%YAML") || text_begins(line, "%TAG") ? '#' : '_';
+    if (tally_full(directives))
+        return;
+    problem_add(check->problems, SEVERITY_ERROR, place,
+                "delete the line; if it belongs to a text, put the text in quotes on one line",
+                "a line cannot begin with \"%%\" (YAML directives are not allowed)");
+}
+
+static void tab_tell(const struct text_check *check, int line, size_t before, size_t tabs) {
+    struct place place = {.source = check->source, .line = line};
+
+    place.column = (int)before + 1;
+    place.span = (int)tabs;
+    problem_add(check->problems, SEVERITY_ERROR, place,
+                "put two spaces in the place of each tab",
+                "the line is indented with a tab; only spaces may indent");
+}
+
+/* The white space a line begins with, its tabs told. In a line of nothing else
+ * they do no harm, but libyaml stumbles over them: they become spaces. */
+static void indentation_check(const struct text_check *check, char *line, size_t length,
+                              int number, struct tally *tabs) {
+    size_t blank = 0;
+
+    while (blank < length && (line[blank] == ' ' || line[blank] == '\t'))
+        blank++;
+    char *tab = memchr(line, '\t', blank);
+    if (tab == NULL)
+        return;
+    if (blank == length) {
+        memset(line, ' ', blank);
+        return;
+    }
+    size_t before = (size_t)(tab - line);
+    size_t count = 1;
+    while (before + count < blank && tab[count] == '\t')
+        count++;
+    if (!tally_full(tabs))
+        tab_tell(check, number, before, count);
+}
+
+/* Changes `bytes`, whose lines `draft` knows. False where tabs indent: what
+ * libyaml would say of them is no help. */
+static bool lines_check(const struct text_check *check, const struct source *draft,
+                        char *bytes, bool *wrong) {
+    struct tally directives = {.more = "lines begin with \"%\""};
+    struct tally tabs = {.more = "lines are indented with a tab"};
+
+    for (int number = 1; (size_t)number <= draft->line_count; number++) {
+        size_t length;
+        char *line = bytes + draft->line_starts[number - 1];
+        (void)source_line(draft, number, &length);
+        if (length > 0 && line[0] == '%')
+            directive_check(check, line, number, &directives);
+        indentation_check(check, line, length, number, &tabs);
+    }
+    tally_close(check, &directives);
+    tally_close(check, &tabs);
+    *wrong = *wrong || directives.count + tabs.count > 0;
+    return tabs.count == 0;
+}
+
+const struct source *yaml_check_text(const struct source *source, struct arena *arena,
+                                     struct problems *problems, bool *wrong) {
+    struct text_check check = {.source = source, .problems = problems, .arena = arena};
+
+    if (!size_check(&check) || !encoding_check(&check)) {
+        *wrong = true;
+        return NULL;
+    }
+    size_t length;
+    char *bytes = characters_check(&check, &length, wrong);
+    const struct source *draft = source_from(arena, source->name, bytes, length);
+    if (!lines_check(&check, draft, bytes, wrong))
+        return NULL;
+    return source_from(arena, source->name, bytes, length);
+}

@@ -1,0 +1,48 @@
+/* yaml_field_text.c - a field of a record as text again (room: yaml). Gives
+ * what the file says, never a converted form. */
+#include "text.h"
+#include "yaml_fields.h"
+
+static const char *answer_text(const struct answer_value *value) {
+    switch (value->answer) {
+    case ANSWER_YES:
+        return "yes";
+    case ANSWER_NO:
+        return "no";
+    case ANSWER_NOT_RECORDED:
+        break;
+    }
+    return NULL;
+}
+
+static const char *list_text(const struct list_value *value, struct arena *arena) {
+    struct text_builder words = text_builder_in(arena);
+
+    if (!value->given)
+        return NULL;
+    for (size_t i = 0; i < value->count; i++)
+        text_add_format(&words, "%s%s", i > 0 ? " " : "", value->items[i].text);
+    return words.at;
+}
+
+const char *field_text(const struct field *field, const void *record, struct arena *arena) {
+    const void *value = (const char *)record + field->offset;
+
+    switch (field->kind) {
+    case FIELD_TEXT:
+    case FIELD_CHOICE:
+        return ((const struct text_value *)value)->text;
+    case FIELD_NUMBER:
+        return ((const struct number_value *)value)->text;
+    case FIELD_DATE:
+        return ((const struct date_value *)value)->text;
+    case FIELD_ANSWER:
+        return answer_text(value);
+    case FIELD_LIST:
+    case FIELD_WORDS:
+        return list_text(value, arena);
+    case FIELD_NODE:
+        break;
+    }
+    return NULL;
+}

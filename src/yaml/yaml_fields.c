@@ -1,0 +1,161 @@
+/* yaml_fields.c - reading a mapping into a struct by a table (room: yaml). Goes
+ * over the keys that are there, then over those that should be. Never knows
+ * what a field means. */
+#include "yaml_fields.h"
+
+#include <string.h>
+
+#include "text.h"
+#include "yaml_value.h"
+
+#define LINE_LIMIT 80
+#define SHOWN_LIMIT 60
+
+void field_error(struct field_reading *reading, struct place place, const char *remedy,
+                 const char *format, ...) {
+    va_list list;
+
+    va_start(list, format);
+    char *what = text_format_list(reading->arena, format, list);
+    va_end(list);
+    problem_add(reading->problems, SEVERITY_ERROR, place, remedy, "%s", what);
+    reading->wrong = true;
+}
+
+const char *text_shown(struct arena *arena, const char *text) {
+    size_t end = 0;
+    size_t count = 0;
+
+    for (; text[end] != '\0' && count < SHOWN_LIMIT; count++)
+        do
+            end++;
+        while (((unsigned char)text[end] & 0xC0) == 0x80);
+    return text_format(arena, "\"%.*s%s\"", (int)end, text, text[end] == '\0' ? "" : "...");
+}
+
+const char *words_joined(struct arena *arena, const char *start, const char *const *words,
+                         size_t count) {
+    struct text_builder list = text_builder_in(arena);
+    size_t line_start = 0;
+
+    text_add(&list, start);
+    for (size_t i = 0; i < count; i++) {
+        if (list.length - line_start + strlen(words[i]) > LINE_LIMIT) {
+            text_add(&list, "\n");
+            line_start = list.length;
+        } else {
+            text_add(&list, " ");
+        }
+        text_add_format(&list, "%s%s", words[i], i + 1 < count ? "," : "");
+    }
+    return list.at;
+}
+
+const struct field *field_find(const struct field_table *table, const char *key) {
+    for (size_t i = 0; i < table->count; i++)
+        if (text_equal(table->fields[i].key, key))
+            return &table->fields[i];
+    return NULL;
+}
+
+/* "a boat", "an equipment item". */
+static const char *what_article(const struct field_table *table) {
+    return strchr("aeiou", table->what[0]) != NULL ? "an" : "a";
+}
+
+static const char *const *table_keys(const struct field_table *table, struct arena *arena) {
+    const char **keys = arena_array(arena, table->count, sizeof *keys);
+
+    for (size_t i = 0; i < table->count; i++)
+        keys[i] = table->fields[i].key;
+    return keys;
+}
+
+/* A slip of the finger, or a key without the unit at its end (`loa`). */
+static const char *key_nearest(const char *key, const char *const *keys, size_t count) {
+    const char *nearest = text_nearest(key, keys, count);
+    size_t length = strlen(key);
+
+    for (size_t i = 0; nearest == NULL && i < count; i++)
+        if (text_begins(keys[i], key) && keys[i][length] == '_')
+            nearest = keys[i];
+    return nearest;
+}
+
+/* In {say: Stop, then wait} the comma ends the text, and "then wait" is a key
+ * without a value. */
+static const char *unknown_remedy(struct field_reading *reading, const struct yaml_pair *pair) {
+    const struct field_table *table = reading->table;
+    const char *const *keys = table_keys(table, reading->arena);
+    const char *nearest = key_nearest(pair->key, keys, table->count);
+    const struct yaml_node *value = pair->value;
+
+    if (nearest != NULL)
+        return text_format(reading->arena, "did you mean \"%s\"?", nearest);
+    if (value->kind == YAML_SCALAR && !value->quoted && text_empty(value->text))
+        return text_format(reading->arena,
+                           "if %s belongs to the text before it, put that text in quotes",
+                           text_shown(reading->arena, pair->key));
+    const char *start = text_format(reading->arena, "keys of %s %s:", what_article(table),
+                                    table->what);
+    return words_joined(reading->arena, start, keys, table->count);
+}
+
+static void unknown_tell(struct field_reading *reading, const struct yaml_pair *pair) {
+    const struct field_table *table = reading->table;
+
+    field_error(reading, pair->key_place, unknown_remedy(reading, pair), "%s %s has no key %s",
+                what_article(table), table->what, text_shown(reading->arena, pair->key));
+}
+
+static const char *about_remedy(struct field_reading *reading, const struct field *field) {
+    if (text_empty(field->about))
+        return text_format(reading->arena, "add \"%s: ...\"", field->key);
+    return text_format(reading->arena, "add \"%s: ...\" (%s)", field->key, field->about);
+}
+
+static bool node_empty(const struct yaml_node *node) {
+    return node->kind == YAML_SCALAR && text_empty(node->text);
+}
+
+static void pair_read(struct field_reading *reading, const struct yaml_pair *pair,
+                      void *record) {
+    const struct field *field = field_find(reading->table, pair->key);
+
+    if (field == NULL)
+        unknown_tell(reading, pair);
+    else if (!node_empty(pair->value))
+        value_read(reading, field, pair->value, (char *)record + field->offset);
+    else if (field->required)
+        field_error(reading, pair->key_place, about_remedy(reading, field),
+                    "\"%s\" has no value", field->key);
+}
+
+static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping) {
+    const struct field_table *table = reading->table;
+
+    for (size_t i = 0; i < table->count; i++) {
+        const struct field *field = &table->fields[i];
+        if (!field->required || yaml_get(mapping, field->key) != NULL)
+            continue;
+        field_error(reading, mapping->place, about_remedy(reading, field),
+                    "%s %s needs the key \"%s\"", what_article(table), table->what, field->key);
+    }
+}
+
+bool fields_read(const struct yaml_node *mapping, const struct field_table *table,
+                 void *record, struct arena *arena, struct problems *problems) {
+    struct field_reading reading = {.table = table, .arena = arena, .problems = problems};
+
+    if (mapping->kind != YAML_MAPPING) {
+        field_error(&reading, mapping->place,
+                    "write its keys in lines of their own, or in one line as {key: value}",
+                    "%s %s must be a mapping, not %s", what_article(table), table->what,
+                    node_empty(mapping) ? "empty" : yaml_kind_word(mapping));
+        return false;
+    }
+    for (size_t i = 0; i < mapping->count; i++)
+        pair_read(&reading, &mapping->pairs[i], record);
+    missing_tell(&reading, mapping);
+    return !reading.wrong;
+}

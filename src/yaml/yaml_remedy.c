@@ -1,0 +1,168 @@
+/* yaml_remedy.c - how to put right a number, date or answer that was written
+ * another way (room: yaml). Suggests a value only where it can mean nothing
+ * else: a wrong guess would end on a card. */
+#include "yaml_value.h"
+
+#include <string.h>
+
+#include "number.h"
+#include "text.h"
+
+static bool byte_is_digit(char byte) {
+    return byte >= '0' && byte <= '9';
+}
+
+/* The number at the start of the text in our spelling: comma as point, no +,
+ * zeros in front or missing ones put right. NULL if it is none. */
+static const char *number_respelled(struct arena *arena, const char *text, size_t length) {
+    struct text_builder number = text_builder_in(arena);
+    int64_t milli;
+    size_t at = 0;
+
+    if (length > 0 && (text[0] == '+' || text[0] == '-'))
+        at = 1;
+    if (at == 1 && text[0] == '-')
+        text_add(&number, "-");
+    while (at + 1 < length && text[at] == '0' && byte_is_digit(text[at + 1]))
+        at++;
+    if (at < length && (text[at] == '.' || text[at] == ','))
+        text_add(&number, "0");
+    for (; at < length; at++)
+        text_add_bytes(&number, text[at] == ',' ? "." : text + at, 1);
+    if (text_ends(number.at, "."))
+        number.at[number.length - 1] = '\0';
+    return number_parse_milli(number.at, &milli) ? number.at : NULL;
+}
+
+/* `1,200` is 1.2 to one and 1200 to the other. */
+static bool comma_is_doubtful(const char *text, size_t length) {
+    const char *comma = memchr(text, ',', length);
+
+    return comma != NULL && text + length - comma == 4;
+}
+
+/* The key ends in the unit (`loa_m`), or is it (`kg`). */
+static bool key_has_unit(struct arena *arena, const char *key, const char *unit) {
+    const char *last = strrchr(key, '_');
+
+    return text_equal(text_upper(arena, last == NULL ? key : last + 1),
+                      text_upper(arena, unit));
+}
+
+static const char *unit_remedy(struct arena *arena, const struct field *field,
+                               const char *number, const char *unit) {
+    if (number != NULL && key_has_unit(arena, field->key, unit))
+        return text_format(arena, "write %s, without the unit", number);
+    return "write the number alone, in the unit that is meant by the key";
+}
+
+const char *number_remedy(struct arena *arena, const struct field *field, const char *text) {
+    size_t length = strspn(text, "+-0123456789.,");
+    const char *unit = text + length + strspn(text + length, " ");
+    const char *number = number_respelled(arena, text, length);
+
+    if (length > 0 && comma_is_doubtful(text, length))
+        return "write 1200 or 1.2, whichever is meant: no comma, a point before decimals";
+    if (length > 0 && *unit != '\0' && !byte_is_digit(*unit))
+        return unit_remedy(arena, field, number, unit);
+    if (number == NULL || *unit != '\0')
+        return "write digits only, with a point before decimals (three at most)";
+    return text_format(arena, memchr(text, ',', length) != NULL ? "write %s, with a point"
+                                                                : "write %s",
+                       number);
+}
+
+struct answer_word {
+    const char *word;  /* in capitals */
+    const char *answer;
+};
+
+static const struct answer_word answer_words[] = {
+    {.word = "YES", .answer = "yes"},
+    {.word = "NO", .answer = "no"},
+    {.word = "Y", .answer = "yes"},
+    {.word = "N", .answer = "no"},
+    {.word = "TRUE", .answer = "yes"},
+    {.word = "FALSE", .answer = "no"},
+    {.word = "ON", .answer = "yes"},
+    {.word = "OFF", .answer = "no"},
+    {.word = "1", .answer = "yes"},
+    {.word = "0", .answer = "no"},
+};
+
+const char *answer_remedy(struct arena *arena, const char *text) {
+    const char *upper = text_upper(arena, text);
+
+    for (size_t i = 0; i < sizeof answer_words / sizeof answer_words[0]; i++)
+        if (text_equal(answer_words[i].word, upper))
+            return text_format(arena, "write %s", answer_words[i].answer);
+    return "write yes or no; leave the value empty as long as nobody knows";
+}
+
+/* Up to three numbers with one sign between them. */
+struct date_groups {
+    int values[3];
+    size_t digits[3];
+    size_t count;
+    char separator;
+};
+
+static bool groups_read(const char *text, struct date_groups *groups) {
+    *groups = (struct date_groups){0};
+    for (;; text++) {
+        if (groups->count == 3)
+            return false;
+        size_t digits = strspn(text, "0123456789");
+        if (digits == 0 || digits > 4)
+            return false;
+        for (size_t i = 0; i < digits; i++)
+            groups->values[groups->count] = groups->values[groups->count] * 10 + text[i] - '0';
+        groups->digits[groups->count++] = digits;
+        text += digits;
+        if (*text == '\0')
+            return true;
+        if (strchr("./- ", *text) == NULL)
+            return false;
+        groups->separator = *text;
+    }
+}
+
+/* Day and month before a year: 3/4/2027 can be March or April. */
+static bool order_is_doubtful(const struct date_groups *groups) {
+    return groups->separator != '.' && groups->values[0] <= 12 && groups->values[1] <= 12 &&
+           groups->values[0] != groups->values[1];
+}
+
+/* The one date the groups can mean; all zero if there is none. */
+static struct date groups_date(const struct date_groups *groups) {
+    const int *values = groups->values;
+    size_t last = groups->count - 1;
+
+    if (groups->count == 2 && groups->digits[0] == 4)
+        return (struct date){.year = values[0], .month = values[1]};
+    if (groups->count == 2 && groups->digits[1] == 4)
+        return (struct date){.year = values[1], .month = values[0]};
+    if (groups->count != 3 || (groups->digits[0] != 4 && groups->digits[last] != 4))
+        return (struct date){0};
+    if (groups->digits[0] == 4)
+        return (struct date){.year = values[0], .month = values[1], .day = values[2]};
+    if (order_is_doubtful(groups))
+        return (struct date){0};
+    if (values[1] > 12)
+        return (struct date){.year = values[2], .month = values[0], .day = values[1]};
+    return (struct date){.year = values[2], .month = values[1], .day = values[0]};
+}
+
+const char *date_remedy(struct arena *arena, const char *text) {
+    struct date_groups groups;
+    struct date date = {0};
+
+    if (groups_read(text, &groups))
+        date = groups_date(&groups);
+    const char *written = date_text(arena, date);
+    if (date.year != 0 && date_parse(written, &date))
+        return text_format(arena, "write %s", written);
+    if (date.year != 0 && date.day != 0)
+        return "look at a calendar: there is no such day";
+    return "write year, month and day, or less, with hyphens: 2027-04-30, 2027-04, 2027";
+}

@@ -1,0 +1,260 @@
+/* yaml_value.c - reads the value of one field by its kind (room: yaml). Texts
+ * are taken as written: nothing is trimmed, folded or converted. */
+#include "yaml_value.h"
+
+#include <string.h>
+
+#include "number.h"
+#include "text.h"
+
+/* What YAML elsewhere takes for nothing; on a card it would be printed. */
+static bool text_means_nothing(const struct yaml_node *node) {
+    return !node->quoted && (text_equal(node->text, "~") || text_equal(node->text, "null") ||
+                             text_equal(node->text, "Null") || text_equal(node->text, "NULL"));
+}
+
+static bool text_blank(const char *text) {
+    return text[strspn(text, " ")] == '\0';
+}
+
+/* A text that can be printed in a line, under the name it has in messages. */
+static bool scalar_sound(struct field_reading *reading, const char *name,
+                         const struct yaml_node *node) {
+    if (text_means_nothing(node))
+        field_error(reading, node->place,
+                    "leave the value empty; put it in quotes if it is the text",
+                    "%s is \"%s\", which would be read as a text", name, node->text);
+    else if (strchr(node->text, '\n') != NULL)
+        field_error(reading, node->place, "write the text as one line, or begin it with >",
+                    "%s holds a line break", name);
+    else if (text_blank(node->text))
+        field_error(reading, node->place, "write the text, or leave the value empty",
+                    "%s holds nothing but spaces", name);
+    else
+        return true;
+    return false;
+}
+
+static const char *field_name(struct field_reading *reading, const struct field *field) {
+    return text_format(reading->arena, "\"%s\"", field->key);
+}
+
+/* A list where a text is due, or { } around it, comes from brackets. */
+static bool scalar_due(struct field_reading *reading, const struct field *field,
+                       const struct yaml_node *node, const char *wanted) {
+    if (node->kind == YAML_SCALAR)
+        return scalar_sound(reading, field_name(reading, field), node);
+    field_error(reading, node->place,
+                node->kind == YAML_SEQUENCE
+                    ? "write one value; a text that begins with [ or - goes in quotes"
+                    : "write one value; a text with a colon or braces in it goes in quotes",
+                "\"%s\" must be %s, not %s", field->key, wanted, yaml_kind_word(node));
+    return false;
+}
+
+static size_t choices_count(const char *const *choices) {
+    size_t count = 0;
+
+    while (choices[count] != NULL)
+        count++;
+    return count;
+}
+
+/* True where the field has no choices or the text is one of them. */
+static bool choice_check(struct field_reading *reading, const struct field *field,
+                         const struct yaml_node *node) {
+    if (field->choices == NULL)
+        return true;
+    size_t count = choices_count(field->choices);
+    for (size_t i = 0; i < count; i++)
+        if (text_equal(field->choices[i], node->text))
+            return true;
+    const char *nearest = text_nearest(node->text, field->choices, count);
+    const char *remedy =
+        nearest != NULL
+            ? text_format(reading->arena, "did you mean \"%s\"?", nearest)
+            : words_joined(reading->arena, "write one of:", field->choices, count);
+    field_error(reading, node->place, remedy, "\"%s\" cannot be %s", field->key,
+                text_shown(reading->arena, node->text));
+    return false;
+}
+
+static void text_read(struct field_reading *reading, const struct field *field,
+                      const struct yaml_node *node, void *value) {
+    if (!scalar_due(reading, field, node, "a text"))
+        return;
+    if (field->kind == FIELD_CHOICE && !choice_check(reading, field, node))
+        return;
+    *(struct text_value *)value = (struct text_value){.text = node->text, .place = node->place};
+}
+
+static bool range_any(const struct field *field) {
+    return field->low == 0 && field->high == 0;
+}
+
+static bool range_holds(const struct field *field, int64_t milli) {
+    return range_any(field) || (milli >= field->low && milli <= field->high);
+}
+
+static void number_tell(struct field_reading *reading, const struct field *field,
+                        const struct yaml_node *node) {
+    const int64_t usual = 12600;
+    int64_t example = range_holds(field, usual) ? usual : field->high;
+
+    field_error(reading, node->place, number_remedy(reading->arena, field, node->text),
+                "\"%s\" must be a number such as %s, not %s", field->key,
+                number_text_milli(reading->arena, example),
+                text_shown(reading->arena, node->text));
+}
+
+static const char *range_remedy(struct arena *arena, const struct field *field) {
+    if (text_empty(field->about))
+        return NULL;
+    return text_format(arena, "look at it again; \"%s\" means: %s", field->key, field->about);
+}
+
+static void number_read(struct field_reading *reading, const struct field *field,
+                        const struct yaml_node *node, void *value) {
+    int64_t milli;
+
+    if (!scalar_due(reading, field, node, "a number"))
+        return;
+    if (!number_parse_milli(node->text, &milli)) {
+        number_tell(reading, field, node);
+        return;
+    }
+    if (!range_holds(field, milli)) {
+        field_error(reading, node->place, range_remedy(reading->arena, field),
+                    "\"%s\" must be from %s to %s, not %s", field->key,
+                    number_text_milli(reading->arena, field->low),
+                    number_text_milli(reading->arena, field->high), node->text);
+        return;
+    }
+    *(struct number_value *)value = (struct number_value){
+        .milli = milli, .text = node->text, .given = true, .place = node->place};
+}
+
+static void answer_read(struct field_reading *reading, const struct field *field,
+                        const struct yaml_node *node, void *value) {
+    if (!scalar_due(reading, field, node, "yes or no"))
+        return;
+    bool yes = text_equal(node->text, "yes");
+    if (!yes && !text_equal(node->text, "no")) {
+        field_error(reading, node->place, answer_remedy(reading->arena, node->text),
+                    "\"%s\" must be yes or no, not %s", field->key,
+                    text_shown(reading->arena, node->text));
+        return;
+    }
+    *(struct answer_value *)value = (struct answer_value){
+        .answer = yes ? ANSWER_YES : ANSWER_NO, .place = node->place};
+}
+
+static void date_read(struct field_reading *reading, const struct field *field,
+                      const struct yaml_node *node, void *value) {
+    struct date date;
+
+    if (!scalar_due(reading, field, node, "a date"))
+        return;
+    if (!date_parse(node->text, &date)) {
+        field_error(reading, node->place, date_remedy(reading->arena, node->text),
+                    "\"%s\" must be a date such as 2027-04-30, 2027-04 or 2027, not %s",
+                    field->key, text_shown(reading->arena, node->text));
+        return;
+    }
+    *(struct date_value *)value = (struct date_value){
+        .date = date, .text = node->text, .given = true, .place = node->place};
+}
+
+static bool words_hold(const struct text_value *words, size_t count, const char *text) {
+    for (size_t i = 0; i < count; i++)
+        if (text_equal(words[i].text, text))
+            return true;
+    return false;
+}
+
+/* Whether an entry of a list is a text that may stand there. */
+static bool entry_sound(struct field_reading *reading, const struct field *field,
+                        const struct yaml_node *node) {
+    const char *name = text_format(reading->arena, "an entry of \"%s\"", field->key);
+
+    if (node->kind != YAML_SCALAR) {
+        field_error(reading, node->place,
+                    "write one text; a text with a colon, brackets or braces in it goes in quotes",
+                    "%s must be a text, not %s", name, yaml_kind_word(node));
+        return false;
+    }
+    if (text_empty(node->text)) {
+        field_error(reading, node->place, "write the text, or delete the entry", "%s is empty",
+                    name);
+        return false;
+    }
+    return scalar_sound(reading, name, node) && choice_check(reading, field, node);
+}
+
+/* Reads `count` nodes as words; wrong ones are told and left out. */
+static void words_read(struct field_reading *reading, const struct field *field,
+                       const struct yaml_node *const *nodes, size_t count,
+                       struct list_value *list) {
+    struct text_value *words = arena_array(reading->arena, count, sizeof *words);
+
+    for (size_t i = 0; i < count; i++) {
+        const struct yaml_node *node = nodes[i];
+        if (!entry_sound(reading, field, node))
+            continue;
+        if (words_hold(words, list->count, node->text)) {
+            field_error(reading, node->place, "delete one of the two",
+                        "%s stands twice in \"%s\"", text_shown(reading->arena, node->text),
+                        field->key);
+            continue;
+        }
+        words[list->count++] = (struct text_value){.text = node->text, .place = node->place};
+    }
+    list->items = words;
+}
+
+static void list_read(struct field_reading *reading, const struct field *field,
+                      const struct yaml_node *node, void *value) {
+    struct list_value list = {.given = true, .place = node->place};
+
+    if (node->kind == YAML_MAPPING) {
+        field_error(reading, node->place, "write the texts as a list: [one, two]",
+                    "\"%s\" must be a list, not a mapping", field->key);
+        return;
+    }
+    if (node->kind == YAML_SEQUENCE) {
+        words_read(reading, field, node->items, node->count, &list);
+    } else if (field->kind == FIELD_WORDS) {
+        words_read(reading, field, &node, 1, &list);
+    } else {
+        field_error(reading, node->place,
+                    text_format(reading->arena, "write it as a list: [%s]", node->text),
+                    "\"%s\" must be a list, not the text %s", field->key,
+                    text_shown(reading->arena, node->text));
+        return;
+    }
+    *(struct list_value *)value = list;
+}
+
+static void node_read(struct field_reading *reading, const struct field *field,
+                      const struct yaml_node *node, void *value) {
+    (void)reading;
+    (void)field;
+    *(struct node_value *)value = (struct node_value){.node = node, .place = node->place};
+}
+
+void value_read(struct field_reading *reading, const struct field *field,
+                const struct yaml_node *node, void *value) {
+    static void (*const readers[])(struct field_reading *, const struct field *,
+                                   const struct yaml_node *, void *) = {
+        [FIELD_TEXT] = text_read,
+        [FIELD_CHOICE] = text_read,
+        [FIELD_NUMBER] = number_read,
+        [FIELD_ANSWER] = answer_read,
+        [FIELD_DATE] = date_read,
+        [FIELD_LIST] = list_read,
+        [FIELD_WORDS] = list_read,
+        [FIELD_NODE] = node_read,
+    };
+
+    readers[field->kind](reading, field, node, value);
+}

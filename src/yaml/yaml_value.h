@@ -1,0 +1,37 @@
+/* yaml_value.h - reading the value of one field (private to the room yaml). */
+#ifndef MAYDECK_YAML_VALUE_H
+#define MAYDECK_YAML_VALUE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "yaml_fields.h"
+
+/* One table being read. `wrong` once anything was told. */
+struct field_reading {
+    const struct field_table *table;
+    struct arena *arena;
+    struct problems *problems;
+    bool wrong;
+};
+
+/* Reads a value that is not empty into its place in the record. */
+void value_read(struct field_reading *reading, const struct field *field,
+                const struct yaml_node *node, void *value);
+
+void field_error(struct field_reading *reading, struct place place, const char *remedy,
+                 const char *format, ...) __attribute__((format(printf, 4, 5)));
+
+/* The text in quotes, cut with "..." after 60 characters. */
+const char *text_shown(struct arena *arena, const char *text);
+
+/* The words with commas between them, on lines that are not too long. */
+const char *words_joined(struct arena *arena, const char *start, const char *const *words,
+                         size_t count);
+
+/* How to put a value right that is not what the field wants. */
+const char *number_remedy(struct arena *arena, const struct field *field, const char *text);
+const char *answer_remedy(struct arena *arena, const char *text);
+const char *date_remedy(struct arena *arena, const char *text);
+
+#endif

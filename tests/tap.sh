@@ -1,0 +1,82 @@
+# Sourced by the test scripts: telling results, a scratch folder, the program.
+# Scripts run from the top of the tree and end with `exit $failures`.
+
+LC_ALL=C
+export LC_ALL
+unset SOURCE_DATE_EPOCH
+failures=0
+top=$(pwd -P)
+
+case $MAYDECK in
+/*) ;;
+*) MAYDECK=$top/$MAYDECK ;;
+esac
+case $SHIM in
+/*) ;;
+*) SHIM=$top/$SHIM ;;
+esac
+
+# The day every test prints on.
+print_date=2026-11-20
+
+scratch=$(mktemp -d "${TMPDIR:-/tmp}/maydeck-test.XXXXXX") || exit 1
+scratch=$(cd "$scratch" && pwd -P)
+trap 'chmod -R u+w "$scratch"; rm -rf "$scratch"' EXIT
+trap 'exit 1' HUP INT TERM
+
+ok() {
+    echo "ok $*"
+}
+
+# not_ok NAME DETAIL...: the details are shown line by line.
+not_ok() {
+    echo "not ok $1"
+    shift
+    [ $# -eq 0 ] || printf '%s\n' "$@" | sed 's/^/# /'
+    failures=1
+}
+
+# skip NAME WHY
+skip() {
+    echo "ok $1 # SKIP $2"
+}
+
+# expect_equal NAME EXPECTED ACTUAL
+expect_equal() {
+    if [ "$2" = "$3" ]; then
+        ok "$1"
+    else
+        not_ok "$1" "expected: $2" "found:    $3"
+    fi
+}
+
+# expect_empty NAME TEXT
+expect_empty() {
+    if [ -z "$2" ]; then
+        ok "$1"
+    else
+        not_ok "$1" "$2"
+    fi
+}
+
+# Runs the program: its exit status is left in `status`, what it says in
+# $scratch/stdout and $scratch/stderr.
+maydeck() {
+    # shellcheck disable=SC2086
+    $WRAP "$MAYDECK" "$@" >"$scratch/stdout" 2>"$scratch/stderr" </dev/null
+    status=$?
+}
+
+# expect_status NAME STATUS: as the last run ended.
+expect_status() {
+    if [ "$status" -eq "$2" ]; then
+        ok "$1"
+    else
+        not_ok "$1" "expected status $2, found $status" "$(cat "$scratch/stderr")"
+    fi
+}
+
+# The files in a folder, one a line, hidden ones too.
+folder_list() {
+    (cd "$1" && find . -type f | sed 's,^\./,,' | sort)
+}

@@ -1,0 +1,221 @@
+/* test_arena.c - the arena: alignment, zeroes, growth, and the way out when
+ * memory ends. The latter is looked at in a child process. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+
+#include <stdalign.h>
+#include <string.h>
+#include <sys/types.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include "arena.h"
+
+#define LIMIT ((size_t)16 * 1024 * 1024)
+
+static void test_aligned_zeroed_apart(void **state) {
+    (void)state;
+    struct arena *arena = arena_new(LIMIT);
+    unsigned char *last = NULL;
+
+    for (size_t size = 0; size < 3000; size += 7) {
+        unsigned char *at = arena_alloc(arena, size);
+        assert_non_null(at);
+        assert_int_equal((uintptr_t)at % alignof(max_align_t), 0);
+        for (size_t i = 0; i < size; i++)
+            assert_int_equal(at[i], 0);
+        memset(at, 0xAA, size);
+        assert_ptr_not_equal(at, last);
+        last = at;
+    }
+    arena_free(arena);
+}
+
+static void test_large_block(void **state) {
+    (void)state;
+    struct arena *arena = arena_new(LIMIT);
+    char *small = arena_copy(arena, "small", 5);
+    unsigned char *large = arena_alloc(arena, 1024 * 1024);
+
+    large[0] = 1;
+    large[1024 * 1024 - 1] = 2;
+    char *after = arena_copy(arena, "after", 5);
+    assert_string_equal(small, "small");
+    assert_string_equal(after, "after");
+    assert_int_equal(large[0] + large[1024 * 1024 - 1], 3);
+    arena_free(arena);
+}
+
+static void test_copy(void **state) {
+    (void)state;
+    struct arena *arena = arena_new(LIMIT);
+
+    assert_string_equal(arena_copy(arena, "abcdef", 3), "abc");
+    assert_string_equal(arena_copy(arena, NULL, 0), "");
+    assert_memory_equal(arena_copy(arena, "a\0b", 3), "a\0b", 4);
+    arena_free(arena);
+}
+
+static void test_grow_keeps_elements(void **state) {
+    (void)state;
+    struct arena *arena = arena_new(LIMIT);
+    int *items = NULL;
+    size_t capacity = 0;
+
+    for (size_t count = 0; count < 1000; count++) {
+        items = arena_grow(arena, items, count, &capacity, sizeof *items);
+        assert_true(capacity > count);
+        items[count] = (int)count;
+    }
+    for (int i = 0; i < 1000; i++)
+        assert_int_equal(items[i], i);
+    arena_free(arena);
+}
+
+static void test_free_of_nothing(void **state) {
+    (void)state;
+    arena_free(NULL);
+    struct arena *arena = arena_new(LIMIT);
+    arena_free(arena);
+}
+
+/* ---- the end of memory ---- */
+
+struct ending {
+    int status;
+    char said[256];
+};
+
+static void (*child_fault)(void);
+
+static struct ending ending_of(void (*fault)(void)) {
+    struct ending ending = {0};
+    int ends[2];
+
+    assert_int_equal(pipe(ends), 0);
+    child_fault = fault;
+    pid_t child = fork();
+    assert_true(child >= 0);
+    if (child == 0) {
+        (void)dup2(ends[1], STDERR_FILENO);
+        child_fault();
+        _exit(77);
+    }
+    close(ends[1]);
+    size_t length = 0;
+    ssize_t got;
+    while ((got = read(ends[0], ending.said + length, sizeof ending.said - 1 - length)) > 0)
+        length += (size_t)got;
+    close(ends[0]);
+    int status;
+    assert_int_equal(waitpid(child, &status, 0), child);
+    assert_true(WIFEXITED(status));
+    ending.status = WEXITSTATUS(status);
+    return ending;
+}
+
+static void over_the_limit(void) {
+    struct arena *arena = arena_new(100000);
+    for (int i = 0; i < 1000; i++)
+        (void)arena_alloc(arena, 1000);
+}
+
+static void one_over_the_limit(void) {
+    (void)arena_alloc(arena_new(4096), 4097);
+}
+
+static void product_too_large(void) {
+    (void)arena_array(arena_new(SIZE_MAX), SIZE_MAX / 2, 3);
+}
+
+static void size_too_large(void) {
+    (void)arena_alloc(arena_new(SIZE_MAX), SIZE_MAX - 4);
+}
+
+static void copy_too_large(void) {
+    (void)arena_copy(arena_new(SIZE_MAX), "x", SIZE_MAX);
+}
+
+static void clean_up(void) {
+    static const char sign[] = "clean-up\n";
+    ssize_t written = write(STDERR_FILENO, sign, sizeof sign - 1);
+    (void)written;
+    arena_exhausted();  /* a second end while cleaning up must end all the same */
+}
+
+static void with_clean_up(void) {
+    arena_on_exhaustion(clean_up);
+    over_the_limit();
+}
+
+static void test_end_of_memory(void **state) {
+    (void)state;
+    static void (*const faults[])(void) = {
+        over_the_limit, one_over_the_limit, product_too_large, size_too_large,
+        copy_too_large, arena_exhausted,
+    };
+
+    for (size_t i = 0; i < sizeof faults / sizeof faults[0]; i++) {
+        struct ending ending = ending_of(faults[i]);
+        assert_int_equal(ending.status, 3);
+        assert_string_equal(ending.said, "maydeck: error: out of memory\n");
+    }
+}
+
+/* The sanitizers' allocator ends the process itself where the system's says no,
+ * so that there is nothing to see there. */
+#if defined(__SANITIZE_ADDRESS__)
+static void test_system_refuses(void **state) {
+    (void)state;
+    skip();
+}
+#else
+static void system_refuses(void) {
+    (void)arena_alloc(arena_new(SIZE_MAX), SIZE_MAX / 2 - 4096);
+}
+
+static void test_system_refuses(void **state) {
+    (void)state;
+    struct ending ending = ending_of(system_refuses);
+    assert_int_equal(ending.status, 3);
+    assert_non_null(strstr(ending.said, "maydeck: error: out of memory\n"));
+}
+#endif
+
+static void test_clean_up_runs_once(void **state) {
+    (void)state;
+    struct ending ending = ending_of(with_clean_up);
+
+    assert_int_equal(ending.status, 3);
+    assert_string_equal(ending.said, "clean-up\nmaydeck: error: out of memory\n");
+}
+
+static void within_the_limit(void) {
+    struct arena *arena = arena_new(4096);
+    memset(arena_alloc(arena, 4096), 1, 4096);
+    _exit(42);
+}
+
+static void test_limit_can_be_used_up(void **state) {
+    (void)state;
+    assert_int_equal(ending_of(within_the_limit).status, 42);
+}
+
+int main(void) {
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(test_aligned_zeroed_apart),
+        cmocka_unit_test(test_large_block),
+        cmocka_unit_test(test_copy),
+        cmocka_unit_test(test_grow_keeps_elements),
+        cmocka_unit_test(test_free_of_nothing),
+        cmocka_unit_test(test_end_of_memory),
+        cmocka_unit_test(test_system_refuses),
+        cmocka_unit_test(test_clean_up_runs_once),
+        cmocka_unit_test(test_limit_can_be_used_up),
+    };
+
+    return cmocka_run_group_tests_name("arena", tests, NULL, NULL) != 0;
+}

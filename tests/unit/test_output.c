@@ -1,0 +1,267 @@
+/* test_output.c - folders made ready and files put whole. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+
+#include <dirent.h>
+#include <signal.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/resource.h>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include "draw.h"
+
+static struct arena *arena;
+static char folder[64];
+
+static int setup(void **state)
+{
+    (void)state;
+    arena = arena_new(1u << 20);
+    snprintf(folder, sizeof folder, "/tmp/maydeck_output_XXXXXX");
+    return mkdtemp(folder) == NULL;
+}
+
+static const char *path_of(const char *name)
+{
+    return text_format(arena, "%s/%s", folder, name);
+}
+
+static int teardown(void **state)
+{
+    DIR *open_folder = opendir(folder);
+    struct dirent *entry;
+
+    (void)state;
+    while (open_folder != NULL && (entry = readdir(open_folder)) != NULL)
+        if (strcmp(entry->d_name, ".") != 0 && strcmp(entry->d_name, "..") != 0) {
+            unlink(path_of(entry->d_name));
+            rmdir(path_of(entry->d_name));
+        }
+    if (open_folder != NULL)
+        closedir(open_folder);
+    rmdir(folder);
+    arena_free(arena);
+    return 0;
+}
+
+static struct bytes bytes_of(const char *text)
+{
+    return (struct bytes){(const unsigned char *)text, strlen(text)};
+}
+
+static void content_expect(const char *name, const char *content)
+{
+    char read_back[4096] = {0};
+    FILE *file = fopen(path_of(name), "rb");
+
+    assert_non_null(file);
+    size_t length = fread(read_back, 1, sizeof read_back - 1, file);
+    assert_int_equal(fclose(file), 0);
+    assert_int_equal(length, strlen(content));
+    assert_string_equal(read_back, content);
+}
+
+static void file_make(const char *name, const char *content)
+{
+    FILE *file = fopen(path_of(name), "wb");
+
+    assert_non_null(file);
+    assert_true(fputs(content, file) >= 0);
+    assert_int_equal(fclose(file), 0);
+}
+
+static bool exists(const char *name)
+{
+    struct stat status;
+
+    return lstat(path_of(name), &status) == 0;
+}
+
+/* Puts a file and expects exactly one problem of this severity that says `what`. */
+static void refusal_expect(const char *into, const char *name, enum severity severity,
+                           const char *what)
+{
+    struct problems *problems = problems_new(arena);
+    size_t count;
+
+    assert_false(file_put(into, name, bytes_of("new"), arena, problems));
+    const struct problem *all = problems_sorted(problems, &count);
+    assert_int_equal(count, 1);
+    assert_int_equal(all[0].severity, severity);
+    if (strstr(all[0].what, what) == NULL)
+        fail_msg("\"%s\" does not say \"%s\"", all[0].what, what);
+}
+
+static void folder_is_made_or_taken(void **state)
+{
+    struct problems *problems = problems_new(arena);
+
+    (void)state;
+    assert_true(folder_ready(path_of("cards"), arena, problems));
+    assert_true(exists("cards"));
+    assert_true(folder_ready(path_of("cards"), arena, problems));
+    assert_int_equal(symlink("cards", path_of("link")), 0);
+    assert_true(folder_ready(path_of("link"), arena, problems));
+    assert_false(problems_reach(problems, SEVERITY_NOTE));
+}
+
+static void folder_that_is_none_is_refused(void **state)
+{
+    struct problems *problems = problems_new(arena);
+
+    (void)state;
+    file_make("file", "old");
+    assert_false(folder_ready(path_of("file"), arena, problems));
+    assert_false(folder_ready("/dev/null", arena, problems));
+    assert_int_equal(problems_count(problems, SEVERITY_USE), 2);
+    assert_false(folder_ready(path_of("no/such"), arena, problems));
+    assert_int_equal(problems_count(problems, SEVERITY_FAILURE), 1);
+    content_expect("file", "old");
+}
+
+static void file_appears_and_is_replaced(void **state)
+{
+    struct problems *problems = problems_new(arena);
+
+    (void)state;
+    assert_true(file_put(folder, "a.pdf", bytes_of("one"), arena, problems));
+    content_expect("a.pdf", "one");
+    assert_true(file_put(folder, "a.pdf", bytes_of("second"), arena, problems));
+    content_expect("a.pdf", "second");
+    assert_true(file_put(folder, "empty.pdf", bytes_of(""), arena, problems));
+    content_expect("empty.pdf", "");
+    assert_false(exists(".a.pdf.tmp"));
+    assert_false(problems_reach(problems, SEVERITY_NOTE));
+}
+
+static void large_file_is_whole(void **state)
+{
+    struct problems *problems = problems_new(arena);
+    size_t length = 700000;
+    unsigned char *content = arena_alloc(arena, length);
+    struct stat status;
+
+    (void)state;
+    memset(content, 'x', length);
+    assert_true(file_put(folder, "b", (struct bytes){content, length}, arena, problems));
+    assert_int_equal(stat(path_of("b"), &status), 0);
+    assert_int_equal(status.st_size, length);
+}
+
+/* What a killed run left is written over, even where it is longer or a link. */
+static void left_over_is_no_obstacle(void **state)
+{
+    struct problems *problems = problems_new(arena);
+
+    (void)state;
+    file_make(".c.tmp", "much longer than what comes");
+    assert_true(file_put(folder, "c", bytes_of("short"), arena, problems));
+    content_expect("c", "short");
+    file_make("other", "keep");
+    assert_int_equal(symlink("other", path_of(".c.tmp")), 0);
+    assert_true(file_put(folder, "c", bytes_of("again"), arena, problems));
+    content_expect("c", "again");
+    content_expect("other", "keep");
+    assert_false(exists(".c.tmp"));
+}
+
+static void only_regular_files_are_replaced(void **state)
+{
+    struct stat status;
+
+    (void)state;
+    assert_int_equal(mkdir(path_of("d"), 0700), 0);
+    assert_int_equal(symlink("/dev/null", path_of("e")), 0);
+    assert_int_equal(mkfifo(path_of("f"), 0600), 0);
+    refusal_expect(folder, "d", SEVERITY_USE, "not a regular file");
+    refusal_expect(folder, "e", SEVERITY_USE, "not a regular file");
+    refusal_expect(folder, "f", SEVERITY_USE, "not a regular file");
+    refusal_expect("/dev", "full", SEVERITY_USE, "not a regular file");
+    assert_int_equal(lstat(path_of("d"), &status), 0);
+    assert_true(S_ISDIR(status.st_mode));
+    assert_int_equal(lstat(path_of("e"), &status), 0);
+    assert_true(S_ISLNK(status.st_mode));
+    assert_int_equal(lstat(path_of("f"), &status), 0);
+    assert_true(S_ISFIFO(status.st_mode));
+    assert_false(exists(".e.tmp"));
+}
+
+static void names_that_leave_the_folder_are_refused(void **state)
+{
+    (void)state;
+    refusal_expect(folder, "../g", SEVERITY_USE, "is not the name of a file");
+    refusal_expect(folder, "", SEVERITY_USE, "is not the name of a file");
+}
+
+static void absent_folder_is_told(void **state)
+{
+    (void)state;
+    refusal_expect(path_of("nowhere"), "h", SEVERITY_FAILURE, "No such file or directory");
+}
+
+/* A folder in the temporary file's place: the target stays as it was. */
+static void blocked_temporary_is_told(void **state)
+{
+    (void)state;
+    file_make("i", "old");
+    assert_int_equal(mkdir(path_of(".i.tmp"), 0700), 0);
+    refusal_expect(folder, "i", SEVERITY_FAILURE, "cannot write");
+    content_expect("i", "old");
+}
+
+/* In a child: the disk ends (a file-size limit) within the file. */
+static void full_disk_child(void)
+{
+    struct rlimit limit = {1000, 1000};
+    struct problems *problems = problems_new(arena);
+    static unsigned char content[5000];
+    bool put;
+
+    signal(SIGXFSZ, SIG_IGN);
+    if (setrlimit(RLIMIT_FSIZE, &limit) != 0)
+        _exit(9);
+    put = file_put(folder, "j", (struct bytes){content, sizeof content}, arena, problems);
+    _exit(put ? 8 : problems_count(problems, SEVERITY_FAILURE) == 1 ? 0 : 7);
+}
+
+static void full_disk_leaves_the_old_file(void **state)
+{
+    int status = 0;
+
+    (void)state;
+    file_make("j", "old");
+    pid_t child = fork();
+    assert_true(child >= 0);
+    if (child == 0)
+        full_disk_child();
+    assert_int_equal(waitpid(child, &status, 0), child);
+    assert_true(WIFEXITED(status));
+    assert_int_equal(WEXITSTATUS(status), 0);
+    content_expect("j", "old");
+    assert_false(exists(".j.tmp"));
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(folder_is_made_or_taken),
+        cmocka_unit_test(folder_that_is_none_is_refused),
+        cmocka_unit_test(file_appears_and_is_replaced),
+        cmocka_unit_test(large_file_is_whole),
+        cmocka_unit_test(left_over_is_no_obstacle),
+        cmocka_unit_test(only_regular_files_are_replaced),
+        cmocka_unit_test(names_that_leave_the_folder_are_refused),
+        cmocka_unit_test(absent_folder_is_told),
+        cmocka_unit_test(blocked_temporary_is_told),
+        cmocka_unit_test(full_disk_leaves_the_old_file),
+    };
+
+    return cmocka_run_group_tests_name("output", tests, setup, teardown) != 0;
+}

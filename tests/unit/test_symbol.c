@@ -1,0 +1,186 @@
+/* test_symbol.c - the symbol tables: every drawing is well formed, lies in its
+ * frame and is wide enough to be seen at the smallest size. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+
+#include <string.h>
+
+#include "draw.h"
+#include "item.h"
+
+/* A disc's glyph is drawn at 0.82 about the centre: what lies within 60 units of
+ * it stays in the disc of radius 50. */
+#define DISC_REACH 60.0
+
+static const struct symbol *each(size_t *index)
+{
+    return symbol_at((*index)++);
+}
+
+static size_t symbol_count(void)
+{
+    size_t count = 0;
+
+    while (symbol_at(count) != NULL)
+        count++;
+    return count;
+}
+
+static void keys_are_unique_and_found(void **state)
+{
+    size_t count = symbol_count();
+
+    (void)state;
+    assert_true(count >= 54);
+    for (size_t i = 0; i < count; i++) {
+        const struct symbol *symbol = symbol_at(i);
+        assert_ptr_equal(symbol_find(symbol->key), symbol);
+        assert_true(strspn(symbol->key, "abcdefghijklmnopqrstuvwxyz0123456789") ==
+                    strlen(symbol->key));
+    }
+    assert_null(symbol_at(count));
+    assert_null(symbol_at(count + 1000));
+    assert_null(symbol_find("nosuchsign"));
+    assert_null(symbol_find(NULL));
+}
+
+static void meanings_differ_from_each_other(void **state)
+{
+    size_t count = symbol_count();
+
+    (void)state;
+    for (size_t i = 0; i < count; i++) {
+        assert_true(strlen(symbol_at(i)->meaning) > 3);
+        for (size_t j = i + 1; j < count; j++)
+            assert_string_not_equal(symbol_at(i)->meaning, symbol_at(j)->meaning);
+    }
+}
+
+/* How many numbers a primitive has. */
+static bool count_right(const struct symbol_part *part)
+{
+    switch (part->primitive) {
+    case 'R': return part->count == 4 || part->count == 5;
+    case 'C': return part->count == 3;
+    case 'O': return part->count == 4;
+    case 'P': return part->count >= 6 && part->count % 2 == 0;
+    case 'L': return part->count >= 5 && part->count % 2 == 1;
+    case 'A': return part->count == 6;
+    default: return false;
+    }
+}
+
+static void every_part_is_well_formed(void **state)
+{
+    const struct symbol *symbol;
+    size_t index = 0;
+
+    (void)state;
+    while ((symbol = each(&index)) != NULL) {
+        assert_true(symbol->sign < SIGN_CLASS_COUNT);
+        assert_true(symbol->count > 0);
+        assert_false(symbol->parts[0].knock_out);
+        for (size_t i = 0; i < symbol->count; i++)
+            if (!count_right(&symbol->parts[i]))
+                fail_msg("%s: part %zu", symbol->key, i);
+    }
+}
+
+/* Nothing that is seen is narrower than 3 units, 0.2 mm at 7 mm. */
+static void lines_are_wide_enough(void **state)
+{
+    const struct symbol *symbol;
+    size_t index = 0;
+
+    (void)state;
+    while ((symbol = each(&index)) != NULL)
+        for (size_t i = 0; i < symbol->count; i++) {
+            const struct symbol_part *part = &symbol->parts[i];
+            bool line = part->primitive != 'R' && part->primitive != 'C' && part->primitive != 'P';
+            if (line && part->numbers[0] < 3)
+                fail_msg("%s: part %zu is %f wide", symbol->key, i, part->numbers[0]);
+            if (part->primitive == 'R' && (part->numbers[2] < 3 || part->numbers[3] < 3))
+                fail_msg("%s: part %zu is too thin", symbol->key, i);
+        }
+}
+
+static bool inside(enum sign_class sign, double x, double y)
+{
+    double dx = x - 50, dy = y - 50;
+
+    if (sign == SIGN_CONTROL || sign == SIGN_MANDATORY)
+        return dx * dx + dy * dy <= DISC_REACH * DISC_REACH;
+    if (sign == SIGN_PROHIBITION)
+        return dx * dx + dy * dy <= 45.0 * 45.0;
+    if (sign == SIGN_WARNING)   /* the black frame: (-3,2) (103,2) (50,96) */
+        return y > 2 && (y - 2) * 53 < (x + 3) * 94 && (y - 2) * 53 < (103 - x) * 94;
+    return x >= 0 && x <= 100 && y >= 0 && y <= 100;
+}
+
+/* The extreme points of a part's middle lines, without the width of its line. */
+static size_t outline_of(const struct symbol_part *part, double out[128])
+{
+    const double *n = part->numbers + (strchr("OLA", part->primitive) != NULL ? 1 : 0);
+    size_t count = part->count - (size_t)(n - part->numbers);
+
+    if (part->primitive == 'R') {
+        double box[] = {n[0], n[1], n[0] + n[2], n[1] + n[3]};
+        memcpy(out, box, sizeof box);
+        return 2;
+    }
+    if (part->primitive == 'C' || part->primitive == 'O') {
+        double cross[] = {n[0] - n[2], n[1], n[0] + n[2], n[1], n[0], n[1] - n[2], n[0], n[1] + n[2]};
+        memcpy(out, cross, sizeof cross);
+        return 4;
+    }
+    if (part->primitive == 'A')
+        return 0;
+    assert_true(count <= 128);
+    memcpy(out, n, count * sizeof *n);
+    return count / 2;
+}
+
+static void drawings_lie_in_their_frames(void **state)
+{
+    const struct symbol *symbol;
+    double points[128];
+    size_t index = 0;
+
+    (void)state;
+    while ((symbol = each(&index)) != NULL)
+        for (size_t i = 0; i < symbol->count; i++) {
+            size_t count = symbol->parts[i].knock_out ? 0 : outline_of(&symbol->parts[i], points);
+            for (size_t k = 0; k < count; k++)
+                if (!inside(symbol->sign, points[2 * k], points[2 * k + 1]))
+                    fail_msg("%s: part %zu at %.1f %.1f", symbol->key, i, points[2 * k],
+                             points[2 * k + 1]);
+        }
+}
+
+/* The register names no sign that was not drawn. */
+static void signs_of_all_gear_exist(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < item_count(); i++) {
+        const struct item_kind *kind = item_at(i);
+        if (kind->symbol != NULL && symbol_find(kind->symbol) == NULL)
+            fail_msg("%s: no sign %s", kind->key, kind->symbol);
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(keys_are_unique_and_found),
+        cmocka_unit_test(meanings_differ_from_each_other),
+        cmocka_unit_test(every_part_is_well_formed),
+        cmocka_unit_test(lines_are_wide_enough),
+        cmocka_unit_test(drawings_lie_in_their_frames),
+        cmocka_unit_test(signs_of_all_gear_exist),
+    };
+
+    return cmocka_run_group_tests_name("symbol", tests, NULL, NULL) != 0;
+}

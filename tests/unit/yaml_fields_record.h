@@ -1,0 +1,51 @@
+/* yaml_fields_record.h - a record with a field of each kind, and its table. */
+#ifndef MAYDECK_YAML_FIELDS_RECORD_H
+#define MAYDECK_YAML_FIELDS_RECORD_H
+
+#include <stddef.h>
+
+#include "yaml_fields.h"
+
+struct record {
+    struct text_value name, side, spot;
+    struct number_value loa_m, hold_s, depth_m;
+    struct answer_value fitted;
+    struct date_value due;
+    struct list_value zones, uses;
+    struct node_value gear;
+};
+
+static const char *const sides[] = {"port", "starboard", "centre", NULL};
+static const char *const zones[] = {"cockpit", "saloon", "engine_space", NULL};
+
+#define AT(member) .offset = offsetof(struct record, member)
+
+static const struct field fields[] = {
+    {.key = "name", .kind = FIELD_TEXT, .required = true, AT(name), .about = "as painted"},
+    {.key = "side", .kind = FIELD_CHOICE, AT(side), .choices = sides},
+    {.key = "spot", .kind = FIELD_TEXT, .required = true, AT(spot)},
+    {.key = "loa_m", .kind = FIELD_NUMBER, AT(loa_m), .low = 2000, .high = 60000,
+     .about = "length over all"},
+    {.key = "hold_s", .kind = FIELD_NUMBER, AT(hold_s), .low = 1000, .high = 10000},
+    {.key = "depth_m", .kind = FIELD_NUMBER, AT(depth_m)},
+    {.key = "fitted", .kind = FIELD_ANSWER, AT(fitted)},
+    {.key = "due", .kind = FIELD_DATE, AT(due)},
+    {.key = "zones", .kind = FIELD_LIST, AT(zones), .choices = zones},
+    {.key = "uses", .kind = FIELD_WORDS, AT(uses)},
+    {.key = "gear", .kind = FIELD_NODE, AT(gear)},
+};
+
+static const struct field_table table = {
+    .what = "equipment item", .fields = fields, .count = sizeof fields / sizeof fields[0]};
+
+/* An input and all that is told of it, each problem with its remedy below. */
+struct row {
+    const char *input;
+    const char *told;
+};
+
+/* Where nobody can tell which date was meant. */
+#define GENERAL_REMEDY \
+    "write year, month and day, or less, with hyphens: 2027-04-30, 2027-04, 2027"
+
+#endif
