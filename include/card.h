@@ -91,6 +91,12 @@ struct marker {
     struct place origin;
 };
 
+/* The words round the plan. */
+enum plan_word {
+    PLAN_BOW, PLAN_PORT, PLAN_PORT_HINT, PLAN_STARBOARD, PLAN_STARBOARD_HINT, PLAN_FACING,
+    PLAN_DECK, PLAN_BELOW, PLAN_WORD_COUNT
+};
+
 /* A zone that the plan names as a landmark. */
 struct plan_zone { const struct zone *zone; const char *name; };
 
@@ -136,7 +142,8 @@ struct card {
     size_t section_count;
     const struct marker *markers;
     size_t marker_count;
-    const char *plan_words[7];     /* bow, port, port hint, starboard, its hint, deck, below */
+    /* What the plan says: see enum plan_word. */
+    const char *plan_words[PLAN_WORD_COUNT];
     const struct plan_zone *plan_zones;
     size_t plan_zone_count;
     const char *mark;             /* SPECIMEN ... in the strips; "" if none */

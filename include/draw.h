@@ -24,11 +24,24 @@ struct document {
 struct bytes { const unsigned char *at; size_t length; };
 
 /* Writes the document into memory. Same input, same bytes: no clock, no locale,
- * /ID from the content. False with a SEVERITY_FAILURE in `problems`. */
+ * /ID from the content. False with a SEVERITY_FAILURE in `problems`: when libharu
+ * or HarfBuzz failed, and before anything is drawn when a page holds what would
+ * be blank or mislead: a sign that is unknown, smaller than 7 mm or in the frame
+ * of another class than its symbol's, a text without ink, a line without width,
+ * a place off any paper. Each names the card and carries the item's origin. */
 bool pdf_make(const struct document *document, const struct faces *faces, struct arena *arena,
               struct bytes *out, struct problems *problems);
 
-/* The page as stable text, a line an item: what golden tests compare. */
+/* The page as stable text, what golden tests compare. Lengths in thousandths of a
+ * point; a missing block or glyph is "-"; texts are quoted, with \" \\ and \xNN.
+ *     page CARD LANGUAGE WIDTHxHEIGHT "TITLE"
+ *     KIND BLOCK X,Y WIDTHxHEIGHT ...     one line an item, in order, ending with
+ *       text     role= ink= baseline= face= size= width= "TEXT"
+ *       box      fill= stroke= [line=] radius=
+ *       ellipse  fill= stroke= [line=]
+ *       line     fill= stroke= [line=] X,Y X,Y
+ *       path     fill= stroke= [line=] M X,Y  L X,Y  C X,Y X,Y X,Y  Z
+ *       sign     class= glyph= */
 void page_dump(const struct page *page, struct text_builder *out);
 
 /* Makes `folder` (one level) if it is not there. SEVERITY_USE if it is a file,
@@ -44,7 +57,7 @@ bool file_put(const char *folder, const char *name, struct bytes content, struct
 /* ---- symbols ---- */
 
 /* One stroke or shape of a glyph; the letters are those of the geometry notes
- * in symbol_table.c: R C O P L A, `knock_out` paints in the field's colour. */
+ * in symbol_private.h: R C O P L A, `knock_out` paints in the field's colour. */
 struct symbol_part {
     char primitive;
     bool knock_out;
@@ -63,7 +76,8 @@ struct symbol {
 const struct symbol *symbol_find(const char *key);       /* NULL if there is none */
 const struct symbol *symbol_at(size_t index);            /* NULL past the end */
 
-/* The smallest side at which a sign may be drawn: 7 mm. */
+/* The smallest side at which a sign may be drawn: 7 mm. The side includes the
+ * black line round the frame. */
 #define SIGN_SMALLEST MM(7.0)
 
 #endif

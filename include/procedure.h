@@ -162,14 +162,14 @@ struct procedure_set {
     X(SET_LEAVE_FIXED, "set_leave_fixed") X(NO_ANSWER, "no_answer") \
     X(THEN_HANDHELD, "then_handheld") X(THEN_EPIRB, "then_epirb") \
     X(THEN_FLARES, "then_flares") X(BEACON_FIRST, "beacon_first") X(SET_KEY_PLAIN, "set_key_plain") \
-    X(NATURE_STEPS, "nature_steps") X(DISTRESS_TITLE, "distress_title") \
-    X(DISTRESS_WHEN, "distress_when") X(DISTRESS_SET, "distress_set") \
-    X(DISTRESS_MAYDAY, "distress_mayday") X(DISTRESS_NATURE, "distress_nature") \
+    X(NATURE_STEPS, "nature_steps") \
+    X(DISTRESS_WHEN, "distress_when") X(DISTRESS_NATURE, "distress_nature") \
     X(DISTRESS_PAN_PAN, "distress_pan_pan") X(DISTRESS_RELAY, "distress_relay") \
     X(DISTRESS_DOWNGRADE, "distress_downgrade") X(DISTRESS_CANCEL, "distress_cancel") \
     X(DISTRESS_CANCEL_SET, "distress_cancel_set") X(DISTRESS_SPELL, "distress_spell") \
-    X(DISTRESS_SAY_SLOWLY, "distress_say_slowly") \
-    X(DISTRESS_NATURE_BELOW, "distress_nature_below") X(DISTRESS_THEN_AS_ABOVE, "distress_then_as_above") \
+    X(DISTRESS_CALL_LINE, "distress_call_line") \
+    X(DISTRESS_NAMED_AS_BELOW, "distress_named_as_below") \
+    X(DISTRESS_THEN_AS_ABOVE, "distress_then_as_above") \
     X(DISTRESS_THEN_THEIRS, "distress_then_theirs") \
     X(INSIDE_LEAVE, "inside_leave") X(PERSONS, "persons") X(KILOGRAMS, "kilograms") \
     X(ALL_HANDLED, "all_handled") X(DEFER, "defer") X(DEFER_ORDER, "defer_order") \
@@ -179,7 +179,8 @@ struct procedure_set {
     X(MARK_NOT_APPROVED, "mark_not_approved") X(NOT_RECORDED, "not_recorded") \
     X(PLAN_BOW, "plan_bow") X(PLAN_PORT, "plan_port") X(PLAN_STARBOARD, "plan_starboard") \
     X(PLAN_PORT_HINT, "plan_port_hint") X(PLAN_STARBOARD_HINT, "plan_starboard_hint") \
-    X(PLAN_DECK, "plan_deck") X(PLAN_BELOW, "plan_below") X(SPACE_PORT, "space_port") \
+    X(PLAN_FACING, "plan_facing") X(PLAN_DECK, "plan_deck") \
+    X(PLAN_BELOW, "plan_below") X(SPACE_PORT, "space_port") \
     X(SPACE_STARBOARD, "space_starboard") X(SPACE_NONE, "space_none") \
     X(SIDE_PORT, "side_port") X(SIDE_STARBOARD, "side_starboard") X(SIDE_CENTRE, "side_centre") \
     X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none")

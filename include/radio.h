@@ -55,7 +55,8 @@ bool dsc_ready(const struct boat *boat);
 struct nature {
     const char *key;       /* fire */
     int symbol;            /* 100 */
-    const char *label;     /* Fire/explosion: as sets show it */
+    const char *label;     /* Fire/explosion: the recommendation's words */
+    const char *brief;     /* the same, short enough for a card's list */
     const char *phrase;    /* I AM ON FIRE */
 };
 const struct nature *nature_find(const char *key);

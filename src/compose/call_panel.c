@@ -170,8 +170,9 @@ static void deck_lines(struct composing *composing, struct lines *lines)
     line_add(composing, lines, false, words_get(words, WORD_SET_LEAVE_FIXED), origin);
 }
 
-const struct card_text *operate_lines(struct composing *composing, bool mayday, bool other,
-                                      bool from_deck, size_t *count)
+/* What the set's own panel says, a line each. */
+static const struct card_text *operate_lines(struct composing *composing, bool mayday, bool other,
+                                             bool from_deck, size_t *count)
 {
     struct lines lines = {0};
     if (from_deck) {
@@ -221,27 +222,48 @@ static const char *station_words(struct composing *composing, bool from_deck)
     return gear_words(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
 }
 
+static void panel_fill(struct composing *composing, struct card *card,
+                       const struct script_request *request, bool from_deck)
+{
+    bool both = request->other != NULL;
+    card->call = (struct card_call){
+        .given = true,
+        .title = words_get(composing->in->words, panel_title(request, both, from_deck)),
+        .station = station_words(composing, from_deck),
+        .script = script_make(request, composing->in->boat, composing->in->base,
+                              composing->arena, composing->problems),
+        .origin = card->origin};
+    card->call.operate = operate_lines(composing, request->form == SCRIPT_MAYDAY,
+                                       both || card->distress, from_deck,
+                                       &card->call.operate_count);
+    if (card->call.script == NULL)
+        composing->held = true;
+}
+
+/* The distress card's panel leaves the nature to be filled in. */
+static void general_call_make(struct composing *composing, struct card *card)
+{
+    struct script_request request = {
+        .form = SCRIPT_MAYDAY,
+        .from_handheld = boat_fitted(composing->in->boat, "vhf_dsc") == ANSWER_NO};
+    panel_fill(composing, card, &request, false);
+}
+
 void call_make(struct composing *composing, struct card *card)
 {
     const struct procedure *procedure = composing->slot->procedure;
+    struct script_request requests[2];
+    bool both = procedure->call_count > 1;
+    if (card->distress) {
+        general_call_make(composing, card);
+        return;
+    }
     if (procedure->call_count == 0)
         return;
-    bool both = procedure->call_count > 1;
-    bool from_deck = text_equal(procedure->calls[0].from.text, "handheld_on_deck");
-    struct script_request requests[2];
     for (size_t i = 0; i < 2 && i < procedure->call_count; i++)
         requests[i] = request_of(composing, &procedure->calls[i], both);
     if (both)
         requests[0].other = &requests[1];
-    card->call = (struct card_call){
-        .given = true,
-        .title = words_get(composing->in->words, panel_title(&requests[0], both, from_deck)),
-        .station = station_words(composing, from_deck),
-        .script = script_make(&requests[0], composing->in->boat, composing->in->base,
-                              composing->arena, composing->problems),
-        .origin = procedure->calls[0].place};
-    card->call.operate = operate_lines(composing, requests[0].form == SCRIPT_MAYDAY, both,
-                                       from_deck, &card->call.operate_count);
-    if (card->call.script == NULL)
-        composing->held = true;
+    panel_fill(composing, card, &requests[0],
+               text_equal(procedure->calls[0].from.text, "handheld_on_deck"));
 }

@@ -103,9 +103,6 @@ void boxes_make(struct composing *composing, struct card *card);
 /* call_panel.c */
 void call_make(struct composing *composing, struct card *card);
 
-/* What the set's own panel says, a line each, for the calls of a card. */
-const struct card_text *operate_lines(struct composing *composing, bool mayday, bool other,
-                                      bool from_deck, size_t *count);
 
 /* distress.c */
 void distress_make(struct composing *composing, struct card *card);

@@ -87,8 +87,7 @@ static struct card *card_make(struct composing *composing, const struct slot *sl
     boxes_make(composing, card);
     if (card->distress)
         distress_make(composing, card);
-    else
-        call_make(composing, card);
+    call_make(composing, card);
     card->markers = composing->markers;
     card->marker_count = composing->marker_count;
     card->held = composing->held;

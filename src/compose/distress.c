@@ -29,48 +29,73 @@ static const struct script *script_of(struct composing *composing, enum script_f
     return script;
 }
 
-/* What the card says once is not printed in every script: those parts are left
- * out, and a line of words stands for them. */
-struct left_out {
+/* What the call panel at the foot says is not printed again in every script: a
+ * line of words stands for it. */
+struct shortening {
     enum script_form form;
-    enum script_element elements[4];
-    size_t count;
-    enum word instead;
+    enum script_element from[2];   /* a line of words stands for these... */
+    enum word named;
+    enum script_element tail[4];   /* ...and another for these, at the end */
+    size_t from_count, tail_count;
+    enum word ended;
 };
 
-static const struct left_out left_out[] = {
-    {SCRIPT_MAYDAY, {ELEMENT_NATURE}, 1, WORD_COUNT},
-    {SCRIPT_PAN_PAN, {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_OTHER}, 3,
-     WORD_DISTRESS_THEN_AS_ABOVE},
-    {SCRIPT_RELAY, {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_NATURE, ELEMENT_OTHER}, 4,
-     WORD_DISTRESS_THEN_THEIRS},
+static const struct shortening shortenings[] = {
+    {.form = SCRIPT_PAN_PAN, .tail_count = 3, .ended = WORD_DISTRESS_THEN_AS_ABOVE,
+     .tail = {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_OTHER}},
+    {.form = SCRIPT_RELAY, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 4,
+     .tail = {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_NATURE, ELEMENT_OTHER},
+     .ended = WORD_DISTRESS_THEN_THEIRS},
+    {.form = SCRIPT_DOWNGRADE, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}},
+    {.form = SCRIPT_CANCEL, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}},
 };
 
-static const struct left_out *left_out_of(enum script_form form)
+static const struct shortening *shortening_of(enum script_form form)
 {
-    for (size_t i = 0; i < sizeof left_out / sizeof *left_out; i++)
-        if (left_out[i].form == form)
-            return &left_out[i];
+    for (size_t i = 0; i < sizeof shortenings / sizeof *shortenings; i++)
+        if (shortenings[i].form == form)
+            return &shortenings[i];
     return NULL;
 }
 
-static bool is_left_out(const struct left_out *rule, enum script_element element)
+static bool among(enum script_element element, const enum script_element *list, size_t count)
 {
-    for (size_t i = 0; rule != NULL && i < rule->count; i++)
-        if (rule->elements[i] == element)
+    for (size_t i = 0; i < count; i++)
+        if (list[i] == element)
             return true;
     return false;
 }
 
+static struct script_line words_line(struct composing *composing, enum word word,
+                                     enum script_element element)
+{
+    struct script_piece *piece = arena_alloc(composing->arena, sizeof *piece);
+    *piece = (struct script_piece){.kind = PIECE_WORDS,
+                                   .text = words_get(composing->in->words, word)};
+    return (struct script_line){.element = element, .pieces = piece, .count = 1};
+}
+
+/* The first line of those that are named elsewhere becomes the words for all. */
 static const struct script *script_shortened(struct composing *composing,
                                              const struct script *script,
-                                             const struct left_out *rule)
+                                             const struct shortening *rule)
 {
     struct script *out = arena_alloc(composing->arena, sizeof *out);
     struct script_line *lines = arena_array(composing->arena, script->count, sizeof *lines);
-    for (size_t i = 0; i < script->count; i++)
-        if (!is_left_out(rule, script->lines[i].element))
+    bool named = false;
+    for (size_t i = 0; i < script->count; i++) {
+        enum script_element element = script->lines[i].element;
+        if (among(element, rule->tail, rule->tail_count))
+            continue;
+        if (!among(element, rule->from, rule->from_count))
             lines[out->count++] = script->lines[i];
+        else if (!named)
+            lines[out->count++] = words_line(composing, rule->named, element);
+        named = named || among(element, rule->from, rule->from_count);
+    }
     out->lines = lines;
     return out;
 }
@@ -78,13 +103,13 @@ static const struct script *script_shortened(struct composing *composing,
 static void script_section(struct composing *composing, struct sections *sections,
                            const char *key, enum word title, enum script_form form)
 {
-    const struct left_out *rule = left_out_of(form);
+    const struct shortening *rule = shortening_of(form);
     struct card_section *section = section_add(composing, sections, key, title);
     section->script = script_of(composing, form);
-    if (section->script != NULL)
+    if (section->script != NULL && rule != NULL)
         section->script = script_shortened(composing, section->script, rule);
-    if (rule != NULL && rule->instead != WORD_COUNT)
-        section->end_note = words_get(composing->in->words, rule->instead);
+    if (rule != NULL && rule->tail_count > 0)
+        section->end_note = words_get(composing->in->words, rule->ended);
 }
 
 static const char *steps_joined(struct composing *composing, const struct list_value *steps)
@@ -93,12 +118,6 @@ static const char *steps_joined(struct composing *composing, const struct list_v
     for (size_t i = 0; i < steps->count; i++)
         text_add_format(&builder, "%s%s", i == 0 ? "" : ", ", steps->items[i].text);
     return builder.at;
-}
-
-static void set_section(struct composing *composing, struct sections *sections)
-{
-    struct card_section *section = section_add(composing, sections, "set", WORD_DISTRESS_SET);
-    section->lines = operate_lines(composing, true, true, false, &section->line_count);
 }
 
 /* The natures, as sets list them, each with the words to say. How this set is
@@ -114,7 +133,7 @@ static void nature_section(struct composing *composing, struct sections *section
     struct card_text *lines = arena_array(composing->arena, count, sizeof *lines);
     for (size_t i = 0; i < count; i++)
         lines[i] = (struct card_text){
-            .text = text_format(composing->arena, "%s\t%s", nature_at(i)->label,
+            .text = text_format(composing->arena, "%s\t%s", nature_at(i)->brief,
                                 nature_at(i)->phrase),
             .origin = composing->in->boat->radio_place};
     section->lines = lines;
@@ -138,15 +157,13 @@ static void spell_section(struct composing *composing, struct sections *sections
     line->origin = composing->in->boat->facts.name.place;
     section->lines = line;
     section->line_count = line->text == NULL ? 0 : 1;
-    section->end_note = words_get(composing->in->words, WORD_DISTRESS_SAY_SLOWLY);
 }
 
 void distress_make(struct composing *composing, struct card *card)
 {
     struct sections sections = {0};
     card->signs = words_get(composing->in->words, WORD_DISTRESS_WHEN);
-    set_section(composing, &sections);
-    script_section(composing, &sections, "mayday", WORD_DISTRESS_MAYDAY, SCRIPT_MAYDAY);
+    card->call_line = words_get(composing->in->words, WORD_DISTRESS_CALL_LINE);
     nature_section(composing, &sections);
     script_section(composing, &sections, "pan_pan", WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
     script_section(composing, &sections, "relay", WORD_DISTRESS_RELAY, SCRIPT_RELAY);

@@ -72,10 +72,16 @@ static void contacts_make(struct composing *composing, struct card *card)
 
 static void plan_words_make(struct composing *composing, struct card *card)
 {
-    static const enum word plan_words[] = {
-        WORD_PLAN_BOW, WORD_PLAN_PORT, WORD_PLAN_PORT_HINT, WORD_PLAN_STARBOARD,
-        WORD_PLAN_STARBOARD_HINT, WORD_PLAN_DECK, WORD_PLAN_BELOW};
-    for (size_t i = 0; i < sizeof plan_words / sizeof *plan_words; i++)
+    static const enum word plan_words[PLAN_WORD_COUNT] = {
+        [PLAN_BOW] = WORD_PLAN_BOW,
+        [PLAN_PORT] = WORD_PLAN_PORT,
+        [PLAN_PORT_HINT] = WORD_PLAN_PORT_HINT,
+        [PLAN_STARBOARD] = WORD_PLAN_STARBOARD,
+        [PLAN_STARBOARD_HINT] = WORD_PLAN_STARBOARD_HINT,
+        [PLAN_FACING] = WORD_PLAN_FACING,
+        [PLAN_DECK] = WORD_PLAN_DECK,
+        [PLAN_BELOW] = WORD_PLAN_BELOW};
+    for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
         card->plan_words[i] = words_get(composing->in->words, plan_words[i]);
 }
 

@@ -208,6 +208,13 @@ static bool stream_take(HPDF_Doc document, struct arena *arena, unsigned char **
            HPDF_ReadFromStream(document, *at, &size) == HPDF_OK && size == *length;
 }
 
+/* Libharu calls the handler for its page functions only: what went wrong with an
+ * object is kept in the document. */
+static void error_look(HPDF_Doc document, struct pdf_failure *failure)
+{
+    failure_keep(HPDF_GetError(document), HPDF_GetErrorDetail(document), failure);
+}
+
 static bool document_write(const struct pdf_input *input, unsigned char **at, size_t *length,
                            struct problems *problems)
 {
@@ -217,9 +224,11 @@ static bool document_write(const struct pdf_input *input, unsigned char **at, si
 
     if (document != NULL) {
         document_fill(document, input);
+        error_look(document, &failure);
         if (failure.error == HPDF_OK && HPDF_SaveToStream(document) == HPDF_OK)
-            written = stream_take(document, input->arena, at, length) &&
-                      failure.error == HPDF_OK;
+            written = stream_take(document, input->arena, at, length);
+        error_look(document, &failure);
+        written = written && failure.error == HPDF_OK;
         HPDF_Free(document);
     }
     if (!written)

@@ -186,7 +186,8 @@ HPDF_Dict font_embed(HPDF_Doc document, const struct subset *subset,
 {
     const char *tagged = tagged_name(subset, name, arena);
     HPDF_Dict descriptor = descriptor_make(document, subset, metrics, tagged);
-    HPDF_Dict descendant = descriptor ? descendant_make(document, subset, tagged, descriptor) : NULL;
+    HPDF_Dict descendant =
+        descriptor ? descendant_make(document, subset, tagged, descriptor) : NULL;
     HPDF_Dict letters = letters_make(document, subset, arena);
     HPDF_Dict font = dictionary_new(document);
     HPDF_Array descendants = HPDF_Array_New(document->mmgr);

@@ -58,7 +58,8 @@ HPDF_Binary text_string(HPDF_Doc document, const char *text, struct arena *arena
     utf16_add(&hex, text, strlen(text));
     unsigned char *bytes = arena_alloc(arena, hex.length / 2);
     for (size_t i = 0; i < hex.length / 2; i++)
-        bytes[i] = (unsigned char)(digit_value(hex.at[2 * i]) << 4 | digit_value(hex.at[2 * i + 1]));
+        bytes[i] = (unsigned char)(digit_value(hex.at[2 * i]) << 4 |
+                                   digit_value(hex.at[2 * i + 1]));
     return HPDF_Binary_New(document->mmgr, bytes, (HPDF_UINT)(hex.length / 2));
 }
 

@@ -4,8 +4,7 @@
 
 const struct symbol symbols_control[] = {
     {
-        /* bow-tie valve on a pipe, lever ACROSS the pipe (= closed), drop below */
-        .key = "fuel",
+        .key = "fuel",  /* bow-tie valve on a pipe, lever ACROSS the pipe (= closed), drop below */
         .sign = SIGN_CONTROL,
         .meaning = "Fuel shut-off valve",
         PARTS(SHAPE('P', 20, 36, 20, 64, 50, 50),

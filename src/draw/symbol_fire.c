@@ -4,7 +4,8 @@
 
 const struct symbol symbols_fire[] = {
     {
-        /* upright cylinder left, neck, two-lever head, hose loop to the right, flame at lower right */
+        /* upright cylinder left, neck, two-lever head, hose loop to the right, flame at lower
+         * right */
         .key = "ext",
         .sign = SIGN_FIRE,
         .meaning = "Fire extinguisher",

@@ -57,7 +57,8 @@ const struct symbol symbols_rescue[] = {
               SHAPE('L', 5, 6, 14, 20, 20, 34, 14, 48, 20, 62, 14, 76, 20, 92, 14)),
     },
     {
-        /* blunt rounded handle with lanyard hole, blade, and above it a rope parted in the middle */
+        /* blunt rounded handle with lanyard hole, blade, and above it a rope parted in the middle
+         * */
         .key = "knife",
         .sign = SIGN_RESCUE,
         .meaning = "Liferaft (safety) knife",

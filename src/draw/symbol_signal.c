@@ -92,7 +92,8 @@ const struct symbol symbols_signal[] = {
               SHAPE('L', 4, 62, 26, 70, 14)),
     },
     {
-        /* hand-held set, aerial on the left top, screen and speaker knocked out, two arcs right */
+        /* hand-held set, aerial on the left top, screen and speaker knocked out, two arcs right
+         * */
         .key = "vhfhand",
         .sign = SIGN_RESCUE,
         .meaning = "Two-way (hand-held) VHF",
@@ -104,7 +105,8 @@ const struct symbol symbols_signal[] = {
               SHAPE('A', 5, 44, 78, 34, -30, 30)),
     },
     {
-        /* wide radio, screen left, framed square key right (= distress key), fist microphone below on a cord */
+        /* wide radio, screen left, framed square key right (= distress key), fist microphone
+         * below on a cord */
         .key = "vhffix",
         .sign = SIGN_RESCUE,
         .meaning = "Fixed VHF / DSC red button",

@@ -1,4 +1,5 @@
-/* symbol_warning.c - the signs of warning (triangles), prohibition (rings) and duty (discs) (room: draw).
+/* symbol_warning.c - the signs of warning (triangles), prohibition (rings) and duty
+ * (discs) (room: draw).
  * Our own drawings; the geometry notes are in symbol_private.h. Nothing is computed. */
 #include "symbol_private.h"
 

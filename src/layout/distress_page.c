@@ -4,13 +4,13 @@
 
 #include <string.h>
 
-#define LEFT_WIDTH MM(80)
+#define LEFT_WIDTH MM(103)
 #define COLUMN_GAP MM(3)
-#define HEAD_HEIGHT MM(6.2)
+#define HEAD_HEIGHT MM(6.0)
 #define PAD MM(2.2)
-#define PAD_TOP MM(0.9)
-#define PAD_FOOT MM(1.3)
-#define BOX_GAP MM(1.2)
+#define PAD_TOP MM(0.6)
+#define PAD_FOOT MM(0.9)
+#define BOX_GAP MM(1.0)
 #define BOX_GAP_MOST MM(7)
 #define FRAME MM(0.7)
 
@@ -19,9 +19,8 @@ static const struct block_row {
     const char *key;
     bool right;
 } blocks[] = {
-    {"set", false},    {"cancel", false},    {"downgrade", false}, {"spell", false},
-    {"cautions", false}, {"mayday", true},   {"nature", true},     {"pan_pan", true},
-    {"relay", true}};
+    {"nature", false}, {"pan_pan", false},  {"spell", false},  {"relay", true},
+    {"downgrade", true}, {"cancel", true},  {"cautions", true}};
 #define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
 
 static const struct card_section *section_of(const struct sheet *sheet, const char *key)
@@ -199,32 +198,13 @@ static bool size_find(struct sheet *sheet, struct area left, struct area right, 
     return false;
 }
 
-static void contact_place(struct sheet *sheet, struct area box)
-{
-    struct style style = {ROLE_CONTACT, FACE_TEXT, size_rule(ROLE_CONTACT)->floor, INK_BLACK};
-    struct paragraph left = paragraph_make(sheet, &style, sheet->card->contact_left, MM(2000),
-                                           sheet->card->origin);
-    struct paragraph right = paragraph_make(sheet, &style, sheet->card->contact_right, MM(2000),
-                                            sheet->card->origin);
-    mpt baseline = baseline_in(box.y, box.height, style.size);
-    mpt need = left.lines[0].width + right.lines[0].width, room = box.width - 2 * PAD - MM(4);
-    sheet->block = "contact";
-    sheet_box(sheet, box, INK_NONE, INK_BLACK, MM(0.5), MM(1));
-    line_place(sheet, &left, 0, box.x + PAD, baseline);
-    line_place(sheet, &right, 0, box.x + box.width - PAD - right.lines[0].width, baseline);
-    if (need > room)
-        sheet_too_long(sheet, sheet->card->origin, need - room,
-                       "shorten the name of the rescue centre", "the contact line");
-}
-
 bool distress_place(struct sheet *sheet, const struct frame *frame)
 {
-    mpt top = frame->call_line.y + frame->call_line.height + MM(1.6), size;
-    struct area whole = {frame->safe.x, top, frame->safe.width, frame->footer.y - MM(1) - top};
-    struct area left = {whole.x, whole.y, LEFT_WIDTH, whole.height};
-    struct area right = {whole.x + LEFT_WIDTH + COLUMN_GAP, whole.y,
-                         whole.width - LEFT_WIDTH - COLUMN_GAP, whole.height};
-    contact_place(sheet, frame->call_line);
+    struct area body = frame->body;
+    struct area left = {body.x, body.y, LEFT_WIDTH, body.height};
+    struct area right = {body.x + LEFT_WIDTH + COLUMN_GAP, body.y,
+                         body.width - LEFT_WIDTH - COLUMN_GAP, body.height};
+    mpt size;
     if (!size_find(sheet, left, right, &size))
         return false;
     column_place(sheet, false, size, left);

@@ -276,7 +276,9 @@ static const struct page *card_layout(const struct fitting *fitting, const struc
     struct sheet sheet = sheet_for(fitting, card, fitting->problems);
     head_place(&sheet, &shared->frame, shared->when_size);
     if (card->distress) {
-        distress_place(&sheet, &shared->frame);
+        if (!distress_place(&sheet, &shared->frame))
+            return NULL;
+        panel_place(&sheet, shared->script_size, &shared->frame);
     } else {
         struct card_sizes sizes = card_fit(fitting, card, &shared->frame);
         if (!budget_kept(&sheet) || !fit_told(&sheet, &sizes))

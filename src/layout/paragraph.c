@@ -18,12 +18,22 @@ static bool is_digit(char c)
     return c >= '0' && c <= '9';
 }
 
+static bool is_word(const struct piece *piece, const char *word)
+{
+    return strlen(word) == piece->length && memcmp(word, piece->text, piece->length) == 0;
+}
+
 static bool in_list(const struct piece *piece, const char *const *list)
 {
     for (; *list != NULL; list++)
-        if (strlen(*list) == piece->length && memcmp(*list, piece->text, piece->length) == 0)
+        if (is_word(piece, *list))
             return true;
     return false;
+}
+
+static bool begins(const struct piece *piece, const char *start)
+{
+    return piece->length >= strlen(start) && memcmp(start, piece->text, strlen(start)) == 0;
 }
 
 /* A number stays with its unit, and a channel, card or step with its number. */
@@ -33,13 +43,16 @@ static bool ties(const struct piece *before, const struct piece *after)
                                         "minutes", "minutes.", "persons", "METRES.", NULL};
     static const char *const leads[] = {"VHF", "Channel", "CHANNEL", "Card", "card", "step",
                                         "STEP", "EPIRB", "handheld", "Handheld", "flares",
-                                        "PAN", NULL};
+                                        NULL};
+    static const struct { const char *first, *second; } pairs[] = {
+        {"PAN", "PAN"}, {"MAYDAY", "RELAY"}, {"ALL", "STATIONS"}};
     if (before->blank_height > 0 || after->blank_height > 0)
         return false;
     if (is_digit(before->text[before->length - 1]) && in_list(after, units))
         return true;
-    if (before->length == 3 && memcmp(before->text, "PAN", 3) == 0)
-        return after->length >= 3 && memcmp(after->text, "PAN", 3) == 0 && !before->tied;
+    for (size_t i = 0; i < sizeof pairs / sizeof *pairs; i++)
+        if (is_word(before, pairs[i].first) && !before->tied && begins(after, pairs[i].second))
+            return true;
     return in_list(before, leads) && (is_digit(after->text[0]) ||
                                       (after->length > 1 && is_digit(after->text[1])));
 }

@@ -106,78 +106,121 @@ static size_t tags_find(struct sheet *sheet, const struct hull_view *view, mpt s
     return placed;
 }
 
+/* ---- names of zones: light, and they give way to everything ---- */
+
+/* Boxes that a name must not touch. */
+struct taken {
+    struct area *areas;
+    size_t count;
+};
+
+/* Bulkheads, the mast: what was drawn inside the outline so far. */
+static void lines_take(const struct sheet *sheet, size_t from, struct taken *taken)
+{
+    for (size_t i = from; i < sheet->count; i++) {
+        enum page_kind kind = sheet->items[i].kind;
+        if (kind == PAGE_LINE || kind == PAGE_ELLIPSE)
+            taken->areas[taken->count++] = sheet->items[i].area;
+    }
+}
+
+static mpt zone_edge(const struct hull_view *view, int hundredths)
+{
+    return view->area.y + (mpt)((int64_t)view->area.height * hundredths / 100);
+}
+
+/* The nearest free line to the middle of the zone, within the zone. */
+static bool zone_name_find(const struct hull_view *view, const struct zone *zone, mpt width,
+                           mpt height, const struct taken *taken, struct area *box)
+{
+    mpt low = zone_edge(view, zone->from), high = zone_edge(view, zone->to);
+    mpt centre = view->area.x + view->area.width / 2;
+    for (mpt off = 0; off <= (high - low) / 2; off += MM(0.5))
+        for (int side = 0; side < 2; side++) {
+            mpt middle = (low + high) / 2 + (side == 0 ? off : -off);
+            *box = box_at((struct point){centre, middle}, width, height);
+            if (hull_holds(view, *box) && free_of(*box, taken->areas, taken->count, MM(0.3)))
+                return true;
+        }
+    return false;
+}
+
 static void zone_name_place(struct sheet *sheet, const struct hull_view *view,
-                            const struct zone *zone, const char *name, const struct area *boxes)
+                            const struct plan_zone *plan_zone, struct taken *taken)
 {
     struct style style = label_style(INK_GREY);
-    mpt width = sheet_width(sheet, &style, name), height = style.size * 110 / 100;
-    mpt middle = view->area.y +
-                 (mpt)((int64_t)view->area.height * (zone->from + zone->to) / 200);
-    mpt centre = view->area.x + view->area.width / 2;
-    static const mpt shifts[] = {0, MM(3), -MM(3), MM(6), -MM(6)};
-    for (size_t i = 0; i < sizeof shifts / sizeof *shifts; i++) {
-        struct area box = box_at((struct point){centre, middle + shifts[i]}, width, height);
-        if (!hull_holds(view, box) || !free_of(box, boxes, sheet->card->marker_count, MM(0.3)))
-            continue;
-        sheet_text(sheet, &style, box.x, baseline_in(box.y, height, style.size), name,
-                   strlen(name), sheet->card->origin);
+    mpt width = sheet_width(sheet, &style, plan_zone->name), height = style.size;
+    struct area box;
+    if (!zone_name_find(view, plan_zone->zone, width, height, taken, &box))
         return;
-    }
+    sheet_text(sheet, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,
+               strlen(plan_zone->name), sheet->card->origin);
+    taken->areas[taken->count++] = box;
 }
 
 static void zone_names_place(struct sheet *sheet, const struct hull_view *view,
-                             const struct area *boxes)
+                             const struct area *boxes, size_t drawn_from)
 {
     const struct card *card = sheet->card;
+    size_t room = card->marker_count + (sheet->count - drawn_from) + card->plan_zone_count;
+    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0};
+    for (size_t i = 0; i < card->marker_count; i++)
+        taken.areas[taken.count++] = boxes[i];
+    lines_take(sheet, drawn_from, &taken);
     for (size_t i = 0; i < card->plan_zone_count; i++)
-        zone_name_place(sheet, view, card->plan_zones[i].zone, card->plan_zones[i].name, boxes);
+        zone_name_place(sheet, view, &card->plan_zones[i], &taken);
 }
 
-static void centred_text(struct sheet *sheet, const struct style *style, mpt centre, mpt baseline,
-                         const char *text)
-{
-    mpt width = sheet_width(sheet, style, text);
-    sheet_text(sheet, style, centre - width / 2, baseline, text, strlen(text),
-               sheet->card->origin);
-}
+/* ---- words round the plan ---- */
 
-/* PORT and STARB'D at the sides of the bow, and what that means, in words. */
-static void side_words_place(struct sheet *sheet, struct area area)
-{
-    struct style bold = label_style(INK_BLACK), plain = label_style(INK_BLACK);
-    const char *const *words = sheet->card->plan_words;
-    mpt pitch = plain.size * 115 / 100;
-    bold.face = FACE_BOLD;
-    for (size_t side = 0; side < 2; side++) {
-        const char *word = words[1 + 2 * side], *hint = words[2 + 2 * side];
-        mpt right = area.x + area.width;
-        mpt word_x = side == 0 ? area.x : right - sheet_width(sheet, &bold, word);
-        mpt hint_x = side == 0 ? area.x : right - sheet_width(sheet, &plain, hint);
-        mpt baseline = baseline_in(area.y, HEAD_HEIGHT - MM(0.8), bold.size);
-        sheet_text(sheet, &bold, word_x, baseline, word, strlen(word), sheet->card->origin);
-        sheet_text(sheet, &plain, hint_x, baseline + pitch, hint, strlen(hint),
-                   sheet->card->origin);
-    }
-}
-
-static void legend_place(struct sheet *sheet, struct area area)
+static mpt word_place(struct sheet *sheet, enum face_role face, mpt x, mpt baseline,
+                      enum plan_word word)
 {
     struct style style = label_style(INK_BLACK);
-    const char *const *words = sheet->card->plan_words;
+    const char *text = sheet->card->plan_words[word];
+    style.face = face;
+    return x + sheet_text(sheet, &style, x, baseline, text, strlen(text), sheet->card->origin);
+}
+
+static mpt word_width(const struct sheet *sheet, enum face_role face, enum plan_word word)
+{
+    struct style style = label_style(INK_BLACK);
+    style.face = face;
+    return sheet_width(sheet, &style, sheet->card->plan_words[word]);
+}
+
+/* PORT left ... BOW ... right STARB'D, in words on both sides. */
+static void head_words_place(struct sheet *sheet, struct area area)
+{
+    mpt size = size_rule(ROLE_PLAN_LABEL)->floor, gap = MM(1);
+    mpt baseline = baseline_in(area.y, HEAD_HEIGHT - MM(0.8), size);
+    mpt bow = area.x + (area.width - word_width(sheet, FACE_BOLD, PLAN_BOW)) / 2;
+    mpt right = area.x + area.width - word_width(sheet, FACE_BOLD, PLAN_STARBOARD) - gap -
+                word_width(sheet, FACE_TEXT, PLAN_STARBOARD_HINT);
+    mpt x = word_place(sheet, FACE_BOLD, area.x, baseline, PLAN_PORT);
+    word_place(sheet, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
+    word_place(sheet, FACE_BOLD, bow, baseline, PLAN_BOW);
+    x = word_place(sheet, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
+    word_place(sheet, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
+}
+
+/* Square: on deck; round: below; and which way left and right are meant. */
+static void legend_place(struct sheet *sheet, struct area area)
+{
     mpt y = area.y + area.height - LEGEND_HEIGHT, mark = MM(2.6), gap = MM(1.2);
-    mpt deck = sheet_width(sheet, &style, words[5]), below = sheet_width(sheet, &style, words[6]);
-    mpt x = area.x + (area.width - (deck + below + 2 * mark + 2 * gap + MM(5))) / 2;
-    mpt baseline = baseline_in(y + MM(1), LEGEND_HEIGHT - MM(1), style.size);
-    mpt mark_top = y + MM(1) + (LEGEND_HEIGHT - MM(1) - mark) / 2;
+    mpt size = size_rule(ROLE_PLAN_LABEL)->floor;
+    mpt baseline = baseline_in(y + MM(1), LEGEND_HEIGHT - MM(1), size);
+    mpt mark_top = y + MM(1) + (LEGEND_HEIGHT - MM(1) - mark) / 2, x = area.x;
     sheet_box(sheet, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);
-    x += mark + gap;
-    x += sheet_text(sheet, &style, x, baseline, words[5], strlen(words[5]), sheet->card->origin);
-    x += MM(5);
+    x = word_place(sheet, FACE_TEXT, x + mark + gap, baseline, PLAN_DECK) + MM(3);
     sheet_box(sheet, (struct area){x, mark_top, mark + MM(1), mark}, INK_BLACK, INK_NONE, 0,
               mark / 2);
-    sheet_text(sheet, &style, x + mark + MM(1) + gap, baseline, words[6], strlen(words[6]),
-               sheet->card->origin);
+    word_place(sheet, FACE_TEXT, x + mark + MM(1) + gap, baseline, PLAN_BELOW);
+    x = area.x + area.width - word_width(sheet, FACE_TEXT, PLAN_FACING);
+    word_place(sheet, FACE_TEXT, x, baseline, PLAN_FACING);
 }
+
+/* ---- all ---- */
 
 static void not_placed_tell(struct sheet *sheet, const struct marker *marker)
 {
@@ -189,7 +232,7 @@ static void not_placed_tell(struct sheet *sheet, const struct marker *marker)
                 marker->zone->key);
 }
 
-static void tags_place(struct sheet *sheet, const struct hull_view *view)
+static void tags_place(struct sheet *sheet, const struct hull_view *view, size_t drawn_from)
 {
     const struct card *card = sheet->card;
     const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
@@ -198,7 +241,7 @@ static void tags_place(struct sheet *sheet, const struct hull_view *view)
     mpt size = rule->aim;
     while (tags_find(sheet, view, size, boxes, found) < card->marker_count && size > rule->floor)
         size -= 250;
-    zone_names_place(sheet, view, boxes);
+    zone_names_place(sheet, view, boxes, drawn_from);
     for (size_t i = 0; i < card->marker_count; i++) {
         if (found[i])
             tag_draw(sheet, &card->markers[i], boxes[i], size);
@@ -209,18 +252,14 @@ static void tags_place(struct sheet *sheet, const struct hull_view *view)
 
 void plan_place(struct sheet *sheet, struct area area)
 {
-    struct style bow = label_style(INK_BLACK);
     struct area middle = {area.x + SIDE_MARGIN, area.y + HEAD_HEIGHT,
                           area.width - 2 * SIDE_MARGIN,
                           area.height - HEAD_HEIGHT - LEGEND_HEIGHT - MM(1)};
     struct hull_view view = hull_view_in(sheet->card->boat_record, middle);
-    bow.face = FACE_BOLD;
     sheet->block = "plan";
-    centred_text(sheet, &bow, area.x + area.width / 2,
-                 baseline_in(area.y, HEAD_HEIGHT - MM(0.8), bow.size),
-                 sheet->card->plan_words[0]);
+    head_words_place(sheet, area);
+    size_t drawn_from = sheet->count;
     hull_draw(sheet, &view);
-    tags_place(sheet, &view);
-    side_words_place(sheet, area);
+    tags_place(sheet, &view, drawn_from);
     legend_place(sheet, area);
 }

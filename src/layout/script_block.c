@@ -168,7 +168,7 @@ static void label_place(struct sheet *sheet, const char *label, mpt size, mpt x,
     struct style style = script_style(FACE_BOLD, size);
     mpt width = sheet_width(sheet, &style, label);
     style.ink = INK_WHITE;
-    sheet_box(sheet, (struct area){x, top + MM(0.2), width + MM(2), height - MM(0.4)}, INK_BLACK,
+    sheet_box(sheet, (struct area){x, top + MM(0.35), width + MM(2), height - MM(0.7)}, INK_BLACK,
               INK_NONE, 0, MM(0.6));
     sheet_text(sheet, &style, x + MM(1), baseline_in(top, height, size), label, strlen(label),
                sheet->card->origin);

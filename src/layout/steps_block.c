@@ -40,6 +40,8 @@ static void tag_place(struct sheet *sheet, const char *tag, mpt size, mpt x, mpt
     struct style style = tag_style(size);
     mpt text_width = sheet_width(sheet, &style, tag);
     mpt box_height = size * 118 / 100;
+    if (box_height > height - MM(0.6))
+        box_height = height - MM(0.6);
     struct area box = {x, top + (height - box_height) / 2, width, box_height};
     sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, MM(0.8));
     sheet_text(sheet, &style, x + (width - text_width) / 2,
@@ -267,9 +269,9 @@ mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, 
 static void headline_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
                            mpt top)
 {
-    mpt height = headline_height(size), disc = size * 115 / 100;
+    mpt height = headline_height(size), disc = size * 106 / 100;
     struct style style = headline_style(size);
-    struct style number = {ROLE_NUMBER, FACE_BOLD, size * 80 / 100, INK_WHITE};
+    struct style number = {ROLE_NUMBER, FACE_BOLD, size * 76 / 100, INK_WHITE};
     const char *digits = text_format(sheet->arena, "%d", step->number);
     struct area circle = {x, top + (height - disc) / 2, disc, disc};
     sheet_ellipse(sheet, circle, INK_BLACK);

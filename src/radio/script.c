@@ -31,7 +31,7 @@ static const struct form_shape form_shapes[] = {
         .position = true, .nature_blank = "nature", .persons = true, .end = "OVER"},
     [SCRIPT_DOWNGRADE] = {
         .signal = "MAYDAY", .signal_times = 1, .all_stations_times = 1, .name_times = 1,
-        .mmsi = MMSI_NEVER, .time_alone = true, .nature_blank = "what happened",
+        .mmsi = MMSI_NEVER, .nature_blank = "what happened",
         .assistance = "I NO LONGER REQUIRE IMMEDIATE ASSISTANCE", .end = "OVER"},
     [SCRIPT_CANCEL] = {
         .all_stations_times = 3, .name_times = 3, .mmsi = MMSI_AFTER_ALERT,

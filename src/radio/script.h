@@ -22,7 +22,6 @@ struct form_shape {
     const char *message_signal;  /* said again where the message begins, with the name */
     bool of_another;             /* relay: the message is about another vessel */
     bool position;
-    bool time_alone;             /* a time without a position */
     bool takes_nature;           /* the request may word what is wrong */
     const char *nature_lead;     /* the word before a nature that is filled in by hand */
     const char *nature_blank;    /* that blank's name; NULL: this form tells no nature */

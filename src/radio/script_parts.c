@@ -62,7 +62,7 @@ static void add_all_stations(struct line_draft *draft, const struct telling *tel
     if (telling->shape->all_stations_times > 1 && telling->beside_other)
         add(draft, PIECE_WORDS, "ALL STATIONS, 3 TIMES");
     else
-        add(draft, PIECE_STRONG,
+        add(draft, PIECE_WORDS,
             repeated(telling, "ALL STATIONS", telling->shape->all_stations_times));
 }
 
@@ -194,15 +194,6 @@ static struct script_line part_longitude(const struct telling *telling) {
     return line_from(telling, ELEMENT_POSITION, &draft);
 }
 
-static struct script_line part_time(const struct telling *telling) {
-    struct line_draft draft = {.count = 0};
-    if (telling->shape->time_alone) {
-        add(&draft, PIECE_WORDS, "AT");
-        add_time(&draft);
-    }
-    return line_from(telling, ELEMENT_TIME, &draft);
-}
-
 /* The words of one's own emergency ("I AM ON FIRE") must not slip into a relay,
  * which is about another vessel, nor into a downgrade. */
 static const char *nature_phrase(const struct telling *telling) {
@@ -296,7 +287,7 @@ static struct script_line part_persons_and_end(const struct telling *telling) {
 
 static struct script_line (*const parts[])(const struct telling *telling) = {
     part_signal, part_all_stations, part_name, part_identity, part_message_signal,
-    part_latitude, part_longitude, part_time, part_nature, part_assistance, part_plea,
+    part_latitude, part_longitude, part_nature, part_assistance, part_plea,
     part_persons_and_end,
 };
 

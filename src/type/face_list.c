@@ -86,8 +86,8 @@ static bool sums_read(struct line_rest *rest, struct face_line *line)
     return last != NULL;
 }
 
-static bool line_read(struct line_rest rest, struct place place, struct face_line lines[FACE_COUNT],
-                      struct problems *problems)
+static bool line_read(struct line_rest rest, struct place place,
+                      struct face_line lines[FACE_COUNT], struct problems *problems)
 {
     static const char form[] = "write: role file package installed-path sha256:version";
     const char *word = word_next(&rest);
@@ -105,8 +105,8 @@ static bool line_read(struct line_rest rest, struct place place, struct face_lin
     line.package = word_next(&rest);
     line.installed = word_next(&rest);
     if (line.installed == NULL || strchr(line.file, '/') || !sums_read(&rest, &line)) {
-        problem_add(problems, SEVERITY_FAILURE, place, form, "the line for the %s face is malformed",
-                    word);
+        problem_add(problems, SEVERITY_FAILURE, place, form,
+                    "the line for the %s face is malformed", word);
         return false;
     }
     if (lines[role].given) {

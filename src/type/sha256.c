@@ -49,22 +49,22 @@ static void schedule_fill(uint32_t schedule[BLOCK], const unsigned char *block)
 
 static void block_add(uint32_t hash[WORDS], const unsigned char *block)
 {
-    uint32_t schedule[BLOCK], v[WORDS];
+    uint32_t schedule[BLOCK];
+    uint32_t a = hash[0], b = hash[1], c = hash[2], d = hash[3];
+    uint32_t e = hash[4], f = hash[5], g = hash[6], h = hash[7];
 
     schedule_fill(schedule, block);
-    memcpy(v, hash, sizeof v);
     for (size_t t = 0; t < BLOCK; t++) {
-        uint32_t sum1 = rotate(v[4], 6) ^ rotate(v[4], 11) ^ rotate(v[4], 25);
-        uint32_t choice = (v[4] & v[5]) ^ (~v[4] & v[6]);
-        uint32_t first = v[7] + sum1 + choice + round_constant[t] + schedule[t];
-        uint32_t sum0 = rotate(v[0], 2) ^ rotate(v[0], 13) ^ rotate(v[0], 22);
-        uint32_t majority = (v[0] & v[1]) ^ (v[0] & v[2]) ^ (v[1] & v[2]);
-        memmove(v + 1, v, (WORDS - 1) * sizeof v[0]);
-        v[4] += first;
-        v[0] = first + sum0 + majority;
+        uint32_t sum1 = rotate(e, 6) ^ rotate(e, 11) ^ rotate(e, 25);
+        uint32_t choice = (e & f) ^ (~e & g);
+        uint32_t first = h + sum1 + choice + round_constant[t] + schedule[t];
+        uint32_t sum0 = rotate(a, 2) ^ rotate(a, 13) ^ rotate(a, 22);
+        uint32_t majority = (a & b) ^ (a & c) ^ (b & c);
+        h = g, g = f, f = e, e = d + first;
+        d = c, c = b, b = a, a = first + sum0 + majority;
     }
-    for (size_t i = 0; i < WORDS; i++)
-        hash[i] += v[i];
+    hash[0] += a, hash[1] += b, hash[2] += c, hash[3] += d;
+    hash[4] += e, hash[5] += f, hash[6] += g, hash[7] += h;
 }
 
 /* The rest of the message, a one bit, zeros, and the length in bits. */

@@ -56,7 +56,8 @@ struct page_item text_item(enum face_role role, mpt size, mpt x, mpt baseline,
     struct run *run = arena_alloc(pdf_case.arena, sizeof *run);
     uint32_t missing;
 
-    assert_true(run_shape(pdf_case.faces, role, size, text, strlen(text), pdf_case.arena, run, &missing));
+    assert_true(run_shape(pdf_case.faces, role, size, text, strlen(text), pdf_case.arena, run,
+                          &missing));
     return (struct page_item){
         .kind = PAGE_TEXT, .block = "test", .fill = INK_BLACK, .run = run, .baseline = baseline,
         .area = {x, baseline - size, run->width, size},
@@ -129,7 +130,8 @@ static char *file_read(const char *name, size_t *length)
 char *command_read(const char *command)
 {
     size_t length;
-    int status = system(text_format(pdf_case.arena, "cd %s && { %s; } >out.txt 2>err.txt", pdf_case.folder, command));
+    int status = system(text_format(pdf_case.arena, "cd %s && { %s; } >out.txt 2>err.txt",
+                                    pdf_case.folder, command));
     const char *errors = file_read("err.txt", &length);
 
     if (status != 0 || length != 0)
@@ -161,15 +163,30 @@ static struct image image_read(const char *name)
     image.height = number_take(&at);
     assert_int_equal(number_take(&at), 255);
     image.at = (const unsigned char *)(at + 1);
-    assert_int_equal(length, (size_t)(at + 1 - content) + (size_t)image.width * (size_t)image.height);
+    assert_int_equal(length - (size_t)(at + 1 - content),
+                     (size_t)image.width * (size_t)image.height);
     return image;
 }
 
 struct image page_render(const char *pdf, int page)
 {
-    command_read(text_format(pdf_case.arena, "pdftoppm -r 150 -gray -singlefile -f %d -l %d %s page", page,
-                             page, pdf));
+    command_read(text_format(pdf_case.arena,
+                             "pdftoppm -r 150 -gray -singlefile -f %d -l %d %s page", page, page,
+                             pdf));
     return image_read("page.pgm");
+}
+
+void pages_render(const char *pdf)
+{
+    command_read(text_format(pdf_case.arena, "pdftoppm -r 150 -gray %s all", pdf));
+}
+
+/* Poppler pads the number of a page to the length of the last one. */
+struct image page_image(size_t number, size_t count)
+{
+    int digits = snprintf(NULL, 0, "%zu", count);
+
+    return image_read(text_format(pdf_case.arena, "all-%0*zu.pgm", digits, number));
 }
 
 bool dark(const struct image *image, int x, int y)

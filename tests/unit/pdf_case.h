@@ -41,6 +41,11 @@ struct image {
     const unsigned char *at;
 };
 struct image page_render(const char *pdf, int page);
+
+/* All pages of a file at once; then page `number`, from 1, of `count`. */
+void pages_render(const char *pdf);
+struct image page_image(size_t number, size_t count);
+
 bool dark(const struct image *image, int x, int y);
 int grey_at(const struct image *image, double x_points, double y_points);
 

@@ -189,7 +189,8 @@ static void known_file_that_is_no_font_is_told(void **state)
 
     (void)state;
     file_write("a.ttf", "abc");
-    open_expect(text_format(arena, "text a.ttf p p %s:1\nbold a.ttf p p %s:1\ncode a.ttf p p %s:1\n",
+    open_expect(text_format(arena,
+                            "text a.ttf p p %s:1\nbold a.ttf p p %s:1\ncode a.ttf p p %s:1\n",
                             abc, abc, abc),
                 "a.ttf lacks a table", NULL);
 }
@@ -205,7 +206,8 @@ static void absent_list_is_told(void **state)
 
 static void run_and_width_agree(void **state)
 {
-    static const char *const texts[] = {"SHUT the fuel", "AVAST To", "šok Ёлка Ύλη Ї ő", "", "0TJ8"};
+    static const char *const texts[] = {"SHUT the fuel", "AVAST To", "šok Ёлка Ύλη Ї ő", "",
+                                        "0TJ8"};
     struct run run;
     uint32_t missing = 0;
 

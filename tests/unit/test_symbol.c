@@ -132,7 +132,8 @@ static size_t outline_of(const struct symbol_part *part, double out[128])
         return 2;
     }
     if (part->primitive == 'C' || part->primitive == 'O') {
-        double cross[] = {n[0] - n[2], n[1], n[0] + n[2], n[1], n[0], n[1] - n[2], n[0], n[1] + n[2]};
+        double cross[] = {n[0] - n[2], n[1], n[0] + n[2], n[1],
+                          n[0], n[1] - n[2], n[0], n[1] + n[2]};
         memcpy(out, cross, sizeof cross);
         return 4;
     }
