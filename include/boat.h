@@ -53,7 +53,8 @@ struct boat {
     struct boat_facts facts;
     struct radio_facts radio;
     struct place radio_place;
-    const struct equipment *equipment; /* in file order; the radio of `radio:` is the last, as vhf_dsc */
+    /* In file order; the radio of `radio:` is the last, as vhf_dsc. */
+    const struct equipment *equipment;
     size_t equipment_count;
     struct list_value not_fitted;
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */

@@ -45,7 +45,8 @@ struct card_step {
     const char *id;
     int number;
     struct card_text headline;
-    struct card_text lethal;      /* the one prohibition that must stand with the step; text NULL: none */
+    /* The one prohibition that must stand with the step; text NULL: none. */
+    struct card_text lethal;
     const struct card_row *rows;
     size_t row_count;
     const struct table_row *table;

@@ -161,7 +161,8 @@ struct procedure_set {
     X(SET_DECK, "set_deck") X(SET_CHANNEL_HANDHELD, "set_channel_handheld") \
     X(SET_LEAVE_FIXED, "set_leave_fixed") X(NO_ANSWER, "no_answer") \
     X(THEN_HANDHELD, "then_handheld") X(THEN_EPIRB, "then_epirb") \
-    X(THEN_FLARES, "then_flares") X(BEACON_FIRST, "beacon_first") X(SET_KEY_PLAIN, "set_key_plain") \
+    X(THEN_FLARES, "then_flares") X(BEACON_FIRST, "beacon_first") \
+    X(SET_KEY_PLAIN, "set_key_plain") \
     X(NATURE_STEPS, "nature_steps") \
     X(DISTRESS_WHEN, "distress_when") X(DISTRESS_NATURE, "distress_nature") \
     X(DISTRESS_PAN_PAN, "distress_pan_pan") X(DISTRESS_RELAY, "distress_relay") \

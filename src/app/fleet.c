@@ -44,8 +44,9 @@ static long yaml_files(struct arena *arena, const char *folder, const char ***na
 static const struct place no_place = {0};
 
 /* NULL with a problem of `absent` severity when there is no such file. */
-static const struct source *file_read(const struct fleet *fleet, struct arena *arena, const char *path,
-                                      enum severity absent, const char *remedy)
+static const struct source *file_read(const struct fleet *fleet, struct arena *arena,
+                                      const char *path, enum severity absent,
+                                      const char *remedy)
 {
     struct source *source = NULL;
     switch (source_read(arena, path, BOAT_BYTES, &source)) {

@@ -85,6 +85,25 @@ static void plan_words_make(struct composing *composing, struct card *card)
         card->plan_words[i] = words_get(composing->in->words, plan_words[i]);
 }
 
+/* Has the zone a port and a starboard part of its own? */
+static bool is_sided_family(const struct zone *zone)
+{
+    for (size_t i = 0; zone_at(i) != NULL; i++)
+        if (zone_at(i)->side == SIDE_PORT && text_equal(zone_at(i)->family, zone->key))
+            return true;
+    return false;
+}
+
+/* A name in the middle of the plan must be true of the middle of the boat. */
+static bool is_landmark(const struct zone *zone, bool catamaran)
+{
+    if (!zone->drawn || zone->side == SIDE_PORT || zone->side == SIDE_STARBOARD)
+        return false;
+    if (catamaran)
+        return !zone->in_hulls && !is_sided_family(zone);
+    return !zone->catamaran_only;
+}
+
 /* Landmarks of this kind of boat, named on the plan. */
 static void plan_zones_make(struct composing *composing, struct card *card)
 {
@@ -93,9 +112,7 @@ static void plan_zones_make(struct composing *composing, struct card *card)
     size_t room = 0;
     for (size_t i = 0; zone_at(i) != NULL; i++) {
         const struct zone *zone = zone_at(i);
-        if (!zone->drawn || (zone->catamaran_only && !catamaran) ||
-            (catamaran && zone->in_hulls) || zone->side == SIDE_PORT ||
-            zone->side == SIDE_STARBOARD)
+        if (!is_landmark(zone, catamaran))
             continue;
         zones = arena_grow(composing->arena, zones, card->plan_zone_count, &room, sizeof *zones);
         zones[card->plan_zone_count++] = (struct plan_zone){

@@ -60,7 +60,7 @@ static mpt boat_block_place(struct sheet *sheet, struct area band)
     struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(ROLE_BOAT)->floor, INK_WHITE};
     const struct card *card = sheet->card;
     mpt right = band.x + band.width - MM(3);
-    while (name.size > size_rule(ROLE_BOAT)->floor && sheet_width(sheet, &name, card->boat) > MM(60))
+    while (name.size > number.size && sheet_width(sheet, &name, card->boat) > MM(60))
         name.size -= 250;
     mpt name_width = sheet_width(sheet, &name, card->boat);
     mpt number_width = sheet_width(sheet, &number, card->number_text);

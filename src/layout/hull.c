@@ -27,13 +27,13 @@ static mpt scaled(mpt length, int32_t thousandths)
     return (mpt)((int64_t)length * thousandths / 1000);
 }
 
-struct hull_view hull_view_in(const struct boat *boat, struct area area)
+struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening)
 {
     struct hull_view view = {.catamaran = boat->catamaran,
                              .loa_mm = (int32_t)boat->facts.loa_m.milli,
                              .beam_mm = (int32_t)boat->facts.beam_m.milli};
     int64_t width = (int64_t)area.height * view.beam_mm / view.loa_mm;
-    width = width * (boat->catamaran ? 150 : 165) / 100;
+    width = width * widening / 100;
     if (width > area.width)
         width = area.width;
     view.area = (struct area){area.x + (area.width - (mpt)width) / 2, area.y, (mpt)width,
@@ -180,13 +180,24 @@ static bool on_catamaran(const struct hull_view *view, mpt x, mpt y)
     return along >= 130 && along <= 930 && out <= centre;
 }
 
-/* The box's corners, drawn in a little: a tag may touch the outline. */
+static bool corners_hold(const struct hull_view *view, struct area box)
+{
+    bool (*on)(const struct hull_view *, mpt, mpt) = view->catamaran ? on_catamaran : on_monohull;
+    mpt right = box.x + box.width, bottom = box.y + box.height;
+    return on(view, box.x, box.y) && on(view, right, box.y) && on(view, box.x, bottom) &&
+           on(view, right, bottom);
+}
+
+/* Drawn in a little: a tag may touch the outline. */
 bool hull_holds(const struct hull_view *view, struct area box)
 {
     mpt in_x = box.width / 5, in_y = box.height / 5;
-    mpt left = box.x + in_x, right = box.x + box.width - in_x;
-    mpt top = box.y + in_y, bottom = box.y + box.height - in_y;
-    bool (*on)(const struct hull_view *, mpt, mpt) = view->catamaran ? on_catamaran : on_monohull;
-    return on(view, left, top) && on(view, right, top) && on(view, left, bottom) &&
-           on(view, right, bottom);
+    return corners_hold(view, (struct area){box.x + in_x, box.y + in_y, box.width - 2 * in_x,
+                                            box.height - 2 * in_y});
+}
+
+bool hull_encloses(const struct hull_view *view, struct area box)
+{
+    return corners_hold(view, (struct area){box.x - OUTLINE, box.y, box.width + 2 * OUTLINE,
+                                            box.height});
 }

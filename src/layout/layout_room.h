@@ -148,12 +148,18 @@ struct hull_view {
     bool catamaran;
     int32_t loa_mm, beam_mm;
 };
-struct hull_view hull_view_in(const struct boat *boat, struct area area);
+
+/* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is
+ * for its length. */
+struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening);
 void hull_draw(struct sheet *sheet, const struct hull_view *view);
 
 /* Where a marker's centre belongs on paper, and whether a box of that size
  * round a point lies on the boat. */
 struct point hull_point(const struct hull_view *view, const struct marker *marker);
 bool hull_holds(const struct hull_view *view, struct area box);
+
+/* The same for a box that must lie wholly within the outline. */
+bool hull_encloses(const struct hull_view *view, struct area box);
 
 #endif

@@ -10,6 +10,7 @@
 #define SEARCH_STEP MM(0.6)
 #define SEARCH_RINGS 70
 #define SIDE_MARGIN MM(2)
+#define DRIFT_AIM MM(7)
 
 static struct style label_style(enum ink ink)
 {
@@ -86,24 +87,83 @@ static mpt tag_box_width(const struct sheet *sheet, const struct marker *marker,
     return sheet_width(sheet, &style, marker->tag) + pad;
 }
 
+/* One way to draw the plan, and what became of its tags. */
+struct plan_trial {
+    struct hull_view view;
+    mpt size;
+    struct area *boxes;
+    bool *found;
+    size_t placed;
+    mpt drift;            /* how far the worst tag stands from its true place */
+};
+
+static mpt distance(mpt a, mpt b)
+{
+    return a < b ? b - a : a - b;
+}
+
+static void drift_note(struct plan_trial *trial, const struct marker *marker, struct area box)
+{
+    struct point true_place = hull_point(&trial->view, marker);
+    mpt drift = distance(true_place.x, box.x + box.width / 2) +
+                distance(true_place.y, box.y + box.height / 2);
+    trial->drift = drift > trial->drift ? drift : trial->drift;
+}
+
 /* Exact places first, so that only the others move. */
-static size_t tags_find(struct sheet *sheet, const struct hull_view *view, mpt size,
-                        struct area *boxes, bool *found)
+static void tags_find(struct sheet *sheet, struct plan_trial *trial)
 {
     const struct card *card = sheet->card;
     struct area *taken = arena_array(sheet->arena, card->marker_count, sizeof *taken);
-    size_t placed = 0;
     for (int pass = 0; pass < 2; pass++)
         for (size_t i = 0; i < card->marker_count; i++) {
             const struct marker *marker = &card->markers[i];
             if (marker->exact != (pass == 0))
                 continue;
-            found[i] = place_find(view, marker, tag_box_width(sheet, marker, size),
-                                  size * 118 / 100, taken, placed, &boxes[i]);
-            if (found[i])
-                taken[placed++] = boxes[i];
+            trial->found[i] = place_find(&trial->view, marker,
+                                         tag_box_width(sheet, marker, trial->size),
+                                         trial->size * 118 / 100, taken, trial->placed,
+                                         &trial->boxes[i]);
+            if (!trial->found[i])
+                continue;
+            drift_note(trial, marker, trial->boxes[i]);
+            taken[trial->placed++] = trial->boxes[i];
         }
-    return placed;
+}
+
+static struct plan_trial plan_try(struct sheet *sheet, struct area area, int widening, mpt size)
+{
+    size_t count = sheet->card->marker_count;
+    struct plan_trial trial = {
+        .view = hull_view_in(sheet->card->boat_record, area, widening), .size = size,
+        .boxes = arena_array(sheet->arena, count, sizeof *trial.boxes),
+        .found = arena_array(sheet->arena, count, sizeof *trial.found)};
+    tags_find(sheet, &trial);
+    return trial;
+}
+
+static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
+{
+    return a->placed > b->placed || (a->placed == b->placed && a->drift < b->drift);
+}
+
+/* A boat's own look first; where tags would drift from their places, smaller
+ * tags, then a wider hull. */
+static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
+{
+    static const int widenings[2][3] = {{165, 195, 225}, {150, 165, 180}};
+    const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
+    const int *wide = widenings[sheet->card->boat_record->catamaran ? 1 : 0];
+    struct plan_trial best = plan_try(sheet, area, wide[0], rule->aim);
+    for (size_t i = 0; i < 6; i++) {
+        mpt size = i % 2 == 0 ? rule->aim : rule->floor;
+        struct plan_trial trial = plan_try(sheet, area, wide[i / 2], size);
+        if (trial_better(&trial, &best))
+            best = trial;
+        if (best.placed == sheet->card->marker_count && best.drift <= DRIFT_AIM)
+            break;
+    }
+    return best;
 }
 
 /* ---- names of zones: light, and they give way to everything ---- */
@@ -139,7 +199,7 @@ static bool zone_name_find(const struct hull_view *view, const struct zone *zone
         for (int side = 0; side < 2; side++) {
             mpt middle = (low + high) / 2 + (side == 0 ? off : -off);
             *box = box_at((struct point){centre, middle}, width, height);
-            if (hull_holds(view, *box) && free_of(*box, taken->areas, taken->count, MM(0.3)))
+            if (hull_encloses(view, *box) && free_of(*box, taken->areas, taken->count, MM(0.3)))
                 return true;
         }
     return false;
@@ -232,19 +292,13 @@ static void not_placed_tell(struct sheet *sheet, const struct marker *marker)
                 marker->zone->key);
 }
 
-static void tags_place(struct sheet *sheet, const struct hull_view *view, size_t drawn_from)
+static void tags_place(struct sheet *sheet, const struct plan_trial *trial, size_t drawn_from)
 {
     const struct card *card = sheet->card;
-    const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
-    struct area *boxes = arena_array(sheet->arena, card->marker_count, sizeof *boxes);
-    bool *found = arena_array(sheet->arena, card->marker_count, sizeof *found);
-    mpt size = rule->aim;
-    while (tags_find(sheet, view, size, boxes, found) < card->marker_count && size > rule->floor)
-        size -= 250;
-    zone_names_place(sheet, view, boxes, drawn_from);
+    zone_names_place(sheet, &trial->view, trial->boxes, drawn_from);
     for (size_t i = 0; i < card->marker_count; i++) {
-        if (found[i])
-            tag_draw(sheet, &card->markers[i], boxes[i], size);
+        if (trial->found[i])
+            tag_draw(sheet, &card->markers[i], trial->boxes[i], trial->size);
         else
             not_placed_tell(sheet, &card->markers[i]);
     }
@@ -255,11 +309,11 @@ void plan_place(struct sheet *sheet, struct area area)
     struct area middle = {area.x + SIDE_MARGIN, area.y + HEAD_HEIGHT,
                           area.width - 2 * SIDE_MARGIN,
                           area.height - HEAD_HEIGHT - LEGEND_HEIGHT - MM(1)};
-    struct hull_view view = hull_view_in(sheet->card->boat_record, middle);
     sheet->block = "plan";
+    struct plan_trial trial = plan_choose(sheet, middle);
     head_words_place(sheet, area);
     size_t drawn_from = sheet->count;
-    hull_draw(sheet, &view);
-    tags_place(sheet, &view, drawn_from);
+    hull_draw(sheet, &trial.view);
+    tags_place(sheet, &trial, drawn_from);
     legend_place(sheet, area);
 }
