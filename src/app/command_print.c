@@ -2,7 +2,7 @@
 #include "app.h"
 
 #include <stdio.h>
-#include <string.h>
+#include <unistd.h>
 
 struct chosen {
     const struct page **pages;
@@ -48,6 +48,16 @@ static void pdf_write(const struct options *options, const struct fleet *fleet,
                work->set->count);
 }
 
+/* An older print must not pass for a new one. */
+static void nothing_tell(const struct options *options, const struct fleet *fleet,
+                         const char *key)
+{
+    const char *older = text_format(fleet->arena, "%s/%s.pdf", options->output, key);
+    printf("%s: no card could be printed%s%s\n", key,
+           access(older, F_OK) == 0 ? "; not of this run: " : "",
+           access(older, F_OK) == 0 ? older : "");
+}
+
 static void boat_print(const struct options *options, const struct fleet *fleet, size_t index)
 {
     struct boat_work work = boat_work(options, fleet, index);
@@ -57,7 +67,7 @@ static void boat_print(const struct options *options, const struct fleet *fleet,
     if (problems_reach(fleet->problems, SEVERITY_USE))
         return;
     if (chosen.count == 0)
-        printf("%s: no card could be printed\n", work.key);
+        nothing_tell(options, fleet, work.key);
     else if (options->dump)
         dump_write(options, fleet, &work, &chosen);
     else

@@ -203,9 +203,12 @@ static bool command_line(int argc, char **argv, const struct command *command,
 const struct command *options_read(int argc, char **argv, struct options *options,
                                    enum exit_status *status)
 {
-    if (argc < 2 || strcmp(argv[1], "--help") == 0 || strcmp(argv[1], "help") == 0) {
+    if (argc < 2) {
+        *status = wrong_use("no command was named", NULL, "see maydeck --help");
+        return NULL;
+    }
+    if (strcmp(argv[1], "--help") == 0 || strcmp(argv[1], "help") == 0) {
         general_help();
-        *status = argc < 2 ? EXIT_USE : EXIT_GOOD;
         return NULL;
     }
     if (strcmp(argv[1], "--version") == 0) {

@@ -176,6 +176,15 @@ static void not_recorded_add(struct composing *composing, struct row_list *list,
         .where = words_get(composing->in->words, WORD_NOT_RECORDED), .origin = origin};
 }
 
+/* The step cannot do without the item, and this boat has none that will do. */
+static void piece_lacking(struct composing *composing, const struct text_value *item)
+{
+    composing->held = true;
+    problem_add(composing->problems, SEVERITY_HELD, item->place, "give the step a case without it",
+                "%s: this step has no words for a boat without %s", composing->slot->title,
+                item->text);
+}
+
 /* Gear without a recorded side of the question holds the card; gear declared
  * not fitted must have its own case when the step cannot do without it. */
 static void item_add(struct composing *composing, struct row_list *list,
@@ -186,16 +195,10 @@ static void item_add(struct composing *composing, struct row_list *list,
     size_t before = list->count, index = 0;
     if (truth == TRUTH_UNKNOWN)
         not_recorded_add(composing, list, item->text, item->place);
-    if (truth != TRUTH_YES) {
-        if (truth == TRUTH_NO && needed) {
-            composing->held = true;
-            problem_add(composing->problems, SEVERITY_HELD, item->place,
-                        "give the step a case without it",
-                        "%s: this step has no words for a boat without %s",
-                        composing->slot->title, item->text);
-        }
+    if (truth == TRUTH_NO && needed)
+        piece_lacking(composing, item);
+    if (truth != TRUTH_YES)
         return;
-    }
     if (!needed && pieces_of(composing, item->text) > 1) {
         pieces_add(composing, list, item->text);
         return;
@@ -204,7 +207,7 @@ static void item_add(struct composing *composing, struct row_list *list,
         if (condition_admits(composing, when, gear))
             gear_add(composing, list, gear);
     if (needed && list->count == before)
-        not_recorded_add(composing, list, item->text, item->place);
+        piece_lacking(composing, item);
 }
 
 void rows_make(struct composing *composing, const struct list_value *uses,

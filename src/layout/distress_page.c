@@ -193,8 +193,9 @@ static bool size_find(struct sheet *sheet, struct area left, struct area right, 
         if (over <= 0)
             return true;
     }
-    sheet_too_long(sheet, sheet->card->origin, over,
-                   "record fewer nature_steps, or shorter words for this set", "the distress card");
+    sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over,
+                   "give a short name_spoken and looks, or shorter nature_steps",
+                   "the distress card");
     return false;
 }
 

@@ -29,18 +29,20 @@ static struct area slice_below(struct area *rest, mpt height, mpt gap)
 
 /* Safe area: 10 mm at the sides, 16 mm at the head for the punched hole, 8 mm at
  * the foot. */
-struct frame frame_make(mpt when_height, mpt panel_height)
+struct frame frame_make(mpt when_height, mpt panel_height, bool marked)
 {
     struct frame frame = {.paper = {0, 0, 595276, 841890}};
     frame.safe = (struct area){MM(10), MM(16), frame.paper.width - 2 * MM(10),
                                frame.paper.height - MM(16) - MM(8)};
     struct area rest = frame.safe;
-    frame.strip_head = slice(&rest, STRIP_HEIGHT, GAP);
+    if (marked)
+        frame.strip_head = slice(&rest, STRIP_HEIGHT, GAP);
     frame.band = slice(&rest, BAND_HEIGHT, GAP);
     frame.stripe = slice(&rest, STRIPE_HEIGHT, GAP);
     frame.when = slice(&rest, when_height, GAP);
     frame.call_line = slice(&rest, CALL_LINE_HEIGHT, MM(1.2));
-    frame.strip_foot = slice_below(&rest, STRIP_HEIGHT, GAP);
+    if (marked)
+        frame.strip_foot = slice_below(&rest, STRIP_HEIGHT, GAP);
     frame.footer = slice_below(&rest, FOOTER_HEIGHT, GAP);
     frame.panel = slice_below(&rest, panel_height, 0);
     frame.contact = slice_below(&rest, CONTACT_HEIGHT, MM(1.2));

@@ -6,18 +6,24 @@
 
 #define BAND_PAD MM(1.5)
 
-static const struct stripe_row {
+/* The classes a procedure may be of: colour of the stripe, frame of the sign. */
+static const struct stripe {
     const char *key;
     enum ink ink;
-} stripes[] = {
-    {"fire", INK_FIRE}, {"rescue", INK_RESCUE}, {"control", INK_CONTROL}, {"warning", INK_WARNING}};
+    enum sign_class sign;
+} stripes[] = {{"fire", INK_FIRE, SIGN_FIRE},
+               {"rescue", INK_RESCUE, SIGN_RESCUE},
+               {"control", INK_CONTROL, SIGN_CONTROL},
+               {"warning", INK_WARNING, SIGN_WARNING}};
 
-static enum ink stripe_ink(const char *key)
+/* The reader allows only these keys. */
+static const struct stripe *stripe_of(const struct card *card)
 {
+    const struct stripe *found = &stripes[0];
     for (size_t i = 0; i < sizeof stripes / sizeof *stripes; i++)
-        if (text_equal(stripes[i].key, key))
-            return stripes[i].ink;
-    return INK_BLACK;
+        if (text_equal(stripes[i].key, card->stripe))
+            found = &stripes[i];
+    return found;
 }
 
 /* Framed words in a strip of their own: never over other text. */
@@ -43,15 +49,6 @@ static void band_sign_place(struct sheet *sheet, struct area band, enum sign_cla
     struct area area = {plate.x + MM(0.9), plate.y + MM(0.9), side - MM(1.8), side - MM(1.8)};
     sheet_box(sheet, plate, INK_WHITE, INK_NONE, 0, MM(1.5));
     sheet_sign(sheet, area, sign, sheet->card->symbol, sheet->card->origin);
-}
-
-static enum sign_class stripe_sign(const char *stripe)
-{
-    if (text_equal(stripe, "fire"))
-        return SIGN_FIRE;
-    if (text_equal(stripe, "rescue"))
-        return SIGN_RESCUE;
-    return text_equal(stripe, "control") ? SIGN_CONTROL : SIGN_WARNING;
 }
 
 static mpt boat_block_place(struct sheet *sheet, struct area band)
@@ -85,28 +82,44 @@ static void title_line(struct sheet *sheet, const struct style *style, struct ar
 {
     mpt width = sheet_text(sheet, style, area.x, baseline, text, length, sheet->card->origin);
     if (width > area.width)
-        sheet_too_long(sheet, sheet->card->origin, width - area.width,
-                       "shorten the title of the procedure or the boat's name", "the title");
+        sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, width - area.width,
+                       "shorten the boat's name", "the title beside it");
 }
 
-/* On one line if its capitals can be 8 mm or more there; else on two, parted
- * behind the comma. */
+/* Where a title is parted: behind its comma, else at the space nearest to its
+ * middle. */
+static const char *title_break(const char *title)
+{
+    const char *comma = strchr(title, ','), *best = NULL;
+    size_t half = strlen(title) / 2, nearest = strlen(title);
+    if (comma != NULL)
+        return comma + 1;
+    for (const char *at = strchr(title, ' '); at != NULL; at = strchr(at + 1, ' ')) {
+        size_t left = (size_t)(at - title), off = left > half ? left - half : half - left;
+        if (off < nearest) {
+            nearest = off;
+            best = at;
+        }
+    }
+    return best;
+}
+
+/* On one line if its capitals can be 8 mm or more there; else on two. */
 static void title_place(struct sheet *sheet, struct area area)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
-    const char *title = sheet->card->title;
-    const char *comma = strchr(title, ',');
+    const char *title = sheet->card->title, *part = title_break(title);
     mpt width = title_size(sheet, &style, title, area.width);
-    if (width <= area.width || comma == NULL) {
+    if (width <= area.width || part == NULL) {
         title_line(sheet, &style, area, baseline_in(area.y, area.height, style.size), title,
                    strlen(title));
         return;
     }
     style.size = size_rule(ROLE_TITLE)->floor;
-    mpt capital = style.size * 711 / 1000, gap = MM(2);
+    mpt capital = style.size * 711 / 1000, gap = MM(2.8);
     mpt top = area.y + (area.height - 2 * capital - gap) / 2;
-    title_line(sheet, &style, area, top + capital, title, (size_t)(comma - title) + 1);
-    title_line(sheet, &style, area, top + 2 * capital + gap, comma + 2, strlen(comma + 2));
+    title_line(sheet, &style, area, top + capital, title, (size_t)(part - title));
+    title_line(sheet, &style, area, top + 2 * capital + gap, part + 1, strlen(part + 1));
 }
 
 static void band_place(struct sheet *sheet, const struct frame *frame)
@@ -114,12 +127,12 @@ static void band_place(struct sheet *sheet, const struct frame *frame)
     struct area band = frame->band;
     sheet->block = "title";
     sheet_box(sheet, band, INK_BLACK, INK_NONE, 0, MM(1.5));
-    band_sign_place(sheet, band, stripe_sign(sheet->card->stripe));
+    band_sign_place(sheet, band, stripe_of(sheet->card)->sign);
     mpt left = band.height + MM(2);
     mpt boat_width = boat_block_place(sheet, band);
     title_place(sheet, (struct area){band.x + left, band.y,
                                      band.width - left - boat_width - MM(6), band.height});
-    sheet_box(sheet, frame->stripe, stripe_ink(sheet->card->stripe), INK_BLACK, MM(0.35), 0);
+    sheet_box(sheet, frame->stripe, stripe_of(sheet->card)->ink, INK_BLACK, MM(0.35), 0);
 }
 
 static struct paragraph when_paragraph(const struct sheet *sheet, mpt size, mpt width)

@@ -14,6 +14,7 @@
  * make the others smaller. */
 struct shared {
     bool *hopeless;
+    bool marked;
     mpt when_size, when_height;
     mpt script_size, panel_height;
     struct frame frame;
@@ -111,6 +112,12 @@ static struct card_sizes card_fit(const struct fitting *fitting, const struct ca
 
 /* ---- what the set shares ---- */
 
+static void marks_find(const struct fitting *fitting, struct shared *shared)
+{
+    for (size_t i = 0; i < fitting->input->set->count; i++)
+        shared->marked = shared->marked || !text_empty(fitting->input->set->cards[i]->mark);
+}
+
 static void signs_measure(const struct fitting *fitting, mpt size, mpt width, mpt *height)
 {
     *height = 0;
@@ -125,7 +132,7 @@ static void signs_measure(const struct fitting *fitting, mpt size, mpt width, mp
 /* One line for all if the floor allows it, else two. */
 static void signs_fit(const struct fitting *fitting, struct shared *shared)
 {
-    mpt width = frame_make(0, 0).when.width;
+    mpt width = frame_make(0, 0, true).when.width;
     for (shared->when_size = aim_of(ROLE_SIGNS);; shared->when_size -= SIZE_STEP) {
         mpt line = shared->when_size / 100 * size_rule(ROLE_SIGNS)->leading;
         signs_measure(fitting, shared->when_size, width, &shared->when_height);
@@ -172,8 +179,8 @@ static bool set_fits(const struct fitting *fitting, const struct shared *shared)
 static void frame_try(const struct fitting *fitting, struct shared *shared, mpt script_size)
 {
     shared->script_size = script_size;
-    shared->panel_height = panels_measure(fitting, script_size, frame_make(0, 0).panel.width);
-    shared->frame = frame_make(shared->when_height, shared->panel_height);
+    shared->panel_height = panels_measure(fitting, script_size, frame_make(0, 0, true).panel.width);
+    shared->frame = frame_make(shared->when_height, shared->panel_height, shared->marked);
 }
 
 static void hopeless_find(const struct fitting *fitting, struct shared *shared)
@@ -209,7 +216,7 @@ static bool budget_kept(struct sheet *sheet)
     if (rows <= ROWS_MOST && card->step_count <= STEPS_MOST)
         return true;
     sheet->failed = true;
-    problem_add(sheet->problems, SEVERITY_ERROR, card->boat_record->place,
+    problem_add(sheet->problems, SEVERITY_ERROR, card->boat_record->facts.name.place,
                 "give equal gear at one place the same words, so that it shares a row, or "
                 "record one of several pieces as the one to use",
                 "%s (%s): %zu steps and %zu rows, %d and %d at most", card->title,
@@ -217,34 +224,39 @@ static bool budget_kept(struct sheet *sheet)
     return false;
 }
 
-static const char *longest_step(const struct sheet *sheet)
+static const char *steps_remedy(const struct sheet *sheet)
 {
     const struct card *card = sheet->card;
     size_t longest = 0, most = 0;
     for (size_t i = 0; i < card->step_count; i++) {
         size_t rows = card->steps[i].row_count + card->steps[i].table_count;
-        if (rows >= most) {
+        if (rows > most) {
             most = rows;
             longest = i;
         }
     }
-    return text_format(sheet->arena, "take out a row of step %zu, which has the most (%zu)",
+    return text_format(sheet->arena,
+                       "step %zu has the most rows (%zu): gear of one kind at one place shares a "
+                       "row when its words are equal\n"
+                       "a call with fewer lines makes room too: give a short name_spoken and looks",
                        longest + 1, most);
 }
 
+/* What is too long is mended in the boat file: that is where the message points. */
 static bool fit_told(struct sheet *sheet, const struct card_sizes *sizes)
 {
+    struct place boat = sheet->card->boat_record->facts.name.place;
     if (sizes->row_excess > 0)
         sheet_too_long(sheet, sizes->row_at, sizes->row_excess,
                        "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
-        sheet_too_long(sheet, sheet->card->origin, sizes->left_over, longest_step(sheet),
-                       "the block of steps");
+        sheet_too_long(sheet, boat, sizes->left_over, steps_remedy(sheet), "the block of steps");
     if (sizes->right_over > 0)
-        sheet_too_long(sheet, sheet->card->origin, sizes->right_over,
-                       "shorten the decision, a never or a caution by a line",
+        sheet_too_long(sheet, boat, sizes->right_over,
+                       "give a short name_spoken and looks: a call with fewer lines makes room\n"
+                       "or shorten a local rule for this card",
                        "the right column");
-    return sizes->row_excess <= 0 && sizes->left_over <= 0 && sizes->right_over <= 0;
+    return sizes_hold(sizes);
 }
 
 static void body_place(struct sheet *sheet, const struct shared *shared,
@@ -295,6 +307,7 @@ const struct page *const *layout_set(const struct layout_input *input, struct ar
     struct fitting fitting = {input, arena, arena_new(SCRATCH_LIMIT), problems};
     struct shared shared = {.hopeless = arena_array(arena, input->set->count, sizeof(bool))};
     const struct page **pages = arena_array(arena, input->set->count, sizeof *pages);
+    marks_find(&fitting, &shared);
     signs_fit(&fitting, &shared);
     panel_fit(&fitting, &shared);
     for (size_t i = 0; i < input->set->count; i++)

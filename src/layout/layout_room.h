@@ -103,7 +103,8 @@ struct frame {
         strip_foot;
     struct area left, right;      /* the body's two columns */
 };
-struct frame frame_make(mpt when_height, mpt panel_height);
+/* `marked`: some card of the set carries a mark, so all leave room for it. */
+struct frame frame_make(mpt when_height, mpt panel_height, bool marked);
 
 /* ---- blocks ---- */
 

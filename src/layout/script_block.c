@@ -86,7 +86,7 @@ static struct paragraph phrase_break(struct sheet *sheet, const struct phrase *p
                                   .pieces = phrase->pieces, .piece_count = phrase->count};
     paragraph.line_height = size / 100 * size_rule(ROLE_SCRIPT)->leading;
     paragraph.space = run_width(sheet->faces, FACE_TEXT, size, " ", 1, NULL);
-    paragraph.origin = sheet->card->origin;
+    paragraph.origin = sheet->card->boat_record->facts.name.place;
     paragraph_break(&paragraph, sheet->arena);
     return paragraph;
 }

@@ -27,7 +27,7 @@ starved() {
     rm -rf "$out"
     mkdir "$out"
     env LD_PRELOAD="$SHIM" FAULT_CALL=malloc FAULT_AT="$at" FAULT_ERRNO=ENOMEM \
-        FAULT_SPARE=libhpdf FAULT_COUNT="$scratch/count" "$@" \
+        FAULT_COUNT="$scratch/count" "$@" \
         "$MAYDECK" print tests/fleet --boat "$boat" --date "$print_date" -o "$out" \
         >"$scratch/stdout" 2>"$scratch/stderr" </dev/null
     status=$?
