@@ -162,6 +162,9 @@ struct card_set {
     const struct card *const *cards;
     size_t count;
     size_t held;
+    /* Items told as not recorded at all, since they hold cards back. */
+    const char *const *unrecorded;
+    size_t unrecorded_count;
 };
 
 /* What a set is composed from. */
@@ -180,6 +183,18 @@ struct compose_input {
  * holds and the YAML to paste. NULL only when nothing could be composed. */
 const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems);
+
+/* A script of the distress card in full; with a nature, the MAYDAY with that
+ * phrase. Also what boats without a fixed set say. NULL (with problems) when it
+ * cannot be said. */
+const struct script *call_script(const struct compose_input *input, enum script_form form,
+                                 const struct nature *nature, struct arena *arena,
+                                 struct problems *problems);
+
+/* Name and call sign spelled, MMSI in threes: a line each, what is not recorded or
+ * not given left out. NULL (with problems) when the name cannot be said. */
+const char *call_spelling(const struct boat *boat, struct arena *arena,
+                          struct problems *problems);
 
 /* The check code of a composed card (product.md, "Check code"): CRC-32 of the
  * canonical content as seven Crockford base-32 signs and a check sign, such as

@@ -18,6 +18,7 @@ struct item_kind {
     const char *key;         /* fuel_shutoff_diesel */
     enum item_class class;
     const char *symbol;      /* key of symbol_find; NULL: the class frame with the tag */
+    const char *usual_zone;  /* where most boats have it: orders lists, says nothing of a boat */
     bool by_engine;          /* with two engine spaces each item must say which it serves */
     const char *record;      /* what to record besides the place, for people */
 };

@@ -47,6 +47,9 @@ bool identity_check(const struct boat *boat, struct arena *arena, struct problem
  * plain Latin; upper case. NULL with an error when none can be spoken. */
 const char *spoken_name(const struct boat *boat, struct arena *arena, struct problems *problems);
 
+/* Is there a call sign to say? Not when it is `none` or missing. */
+bool call_sign_given(const struct text_value *call_sign);
+
 /* May the set send a DSC alert: dsc yes, and its MMSI programmed? */
 bool dsc_ready(const struct boat *boat);
 

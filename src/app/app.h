@@ -18,6 +18,11 @@ struct options {
     struct date today;
     bool draft;
     bool dump;                /* pages as text instead of PDF: for the tests */
+    bool quiet, each;         /* print */
+    bool all;                 /* why: every card, none named */
+    const char *nature;       /* call: a key of nature_find */
+    bool relay, downgrade, cancel, spell;
+    const char *type;         /* start: monohull or catamaran; NULL: not told */
 };
 
 /* ---- options.c ---- */
@@ -56,6 +61,9 @@ struct fleet {
 /* Reads procedures, words, faces and base. False when no boat can be looked at;
  * what is wrong is in fleet->problems either way. */
 bool fleet_open(const struct options *options, struct fleet *fleet);
+
+/* The same without a base: procedures, words and faces. */
+bool fleet_begin(struct fleet *fleet);
 void fleet_close(struct fleet *fleet);
 
 /* One boat from file to pages. */
@@ -71,6 +79,19 @@ struct boat_work boat_work(const struct options *options, const struct fleet *fl
 /* Is this the card that --card asks for? */
 bool card_wanted(const struct options *options, const struct card *card);
 
+/* ---- progress.c ---- */
+
+/* A line on the terminal once a run has taken a second. */
+struct progress {
+    bool wanted, shown;
+    size_t total;
+    int64_t begun_ms;
+};
+struct progress progress_begin(bool quiet, size_t total);
+void progress_tell(struct progress *progress, size_t done, const char *boat);
+/* Takes the line away: before anything else is printed, and at the end. */
+void progress_clear(struct progress *progress);
+
 /* ---- report.c ---- */
 
 /* Prints all problems to standard error and gives the exit status for them. */
@@ -81,5 +102,8 @@ const char *program_folder(struct arena *arena, const char *what);
 
 enum exit_status command_print(const struct options *options);
 enum exit_status command_check(const struct options *options);
+enum exit_status command_why(const struct options *options);
+enum exit_status command_call(const struct options *options);
+enum exit_status command_start(const struct options *options);
 
 #endif

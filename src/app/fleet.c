@@ -207,11 +207,16 @@ static bool boats_list(const struct options *options, struct fleet *fleet)
     return chosen > 0;
 }
 
-bool fleet_open(const struct options *options, struct fleet *fleet)
+bool fleet_begin(struct fleet *fleet)
 {
     *fleet = (struct fleet){.arena = arena_new(ARENA_LIMIT)};
     fleet->problems = problems_new(fleet->arena);
-    bool own = own_files_read(fleet);
+    return own_files_read(fleet);
+}
+
+bool fleet_open(const struct options *options, struct fleet *fleet)
+{
+    bool own = fleet_begin(fleet);
     bool base = base_read_from(options, fleet);
     bool boats = fleet->base != NULL && boats_list(options, fleet);
     return own && base && boats && !problems_reach(fleet->problems, SEVERITY_USE);

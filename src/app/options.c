@@ -9,14 +9,32 @@
 #include <time.h>
 
 const struct command commands[] = {
-    {"print", "print the cards of a base's boats", "bcoDd",
+    {"print", "print the cards of a base's boats", "bcoDdqe",
      "Prints one PDF a boat, one page a card. A card whose facts are not recorded is\n"
      "held back and named; the others are printed.",
      command_print},
     {"check", "tell what is wrong or missing, print nothing", "bcDd",
      "Reads the base and its boats, composes and lays out every card, and tells\n"
-     "what is wrong, which cards are held back and what to record.",
+     "what is wrong, which cards are held back and what to record. \"recorded N of M\"\n"
+     "counts the items of the register that the boat's record mentions, fitted or\n"
+     "not fitted, of all items of the register; pieces of one item count once. At the\n"
+     "end stand the items that the cards ask for and that neither the record mentions\n"
+     "nor a message has named, where most boats have them, with the lines to paste.",
      command_check},
+    {"why", "tell what each part of a card stands on", "bcaDd",
+     "Tells, step by step, which case was taken, from which lines of the procedure and\n"
+     "of the boat file, on which sources, and what still awaits sign-off. Without\n"
+     "--card or --all it names the cards that exist.",
+     command_why},
+    {"call", "show what to say on the radio", "bcnRGXs",
+     "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
+     "be filled in: the general MAYDAY, or what one of the options asks for.",
+     command_call},
+    {"start", "write a new base folder or boat file to fill in", "bt",
+     "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
+     "Both ask for what the cards need, and hold nothing but the questions. No file\n"
+     "that is there is ever changed.",
+     command_start},
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
@@ -26,9 +44,18 @@ static const struct option_row {
 } option_rows[] = {
     {'b', "boat", "BOAT", "only this boat (its file name without .yaml)"},
     {'c', "card", "CARD", "only this card (such as flooding)"},
+    {'a', "all", NULL, "every card"},
     {'o', "output", "DIR", "where the files go (default: cards)"},
     {'d', "date", "DATE", "stands in for today (2026-11-25)"},
     {'D', "draft", NULL, "also print cards that lack facts, marked DRAFT"},
+    {'q', "quiet", NULL, "print nothing but problems"},
+    {'e', "each", NULL, "also write one file a card (BOAT-CARD.pdf)"},
+    {'n', "nature", "NATURE", "a MAYDAY of this nature (such as fire)"},
+    {'R', "relay", NULL, "MAYDAY RELAY for another boat"},
+    {'G', "downgrade", NULL, "help is no longer needed at once"},
+    {'X', "cancel", NULL, "cancel a false alert"},
+    {'s', "spell", NULL, "name, call sign and MMSI spelled"},
+    {'t', "type", "TYPE", "monohull or catamaran"},
     {'m', "dump", NULL, NULL},
     {'h', "help", NULL, "tell how it is used"},
     {'V', "version", NULL, "tell the version"},
@@ -114,6 +141,24 @@ static bool today_default(struct date *today)
     return *end == '\0' && seconds >= 0 && today->year <= 2199;
 }
 
+/* Options that are only kept: where. */
+static const struct { char letter; size_t at; } flags[] = {
+    {'q', offsetof(struct options, quiet)}, {'e', offsetof(struct options, each)},
+    {'R', offsetof(struct options, relay)}, {'G', offsetof(struct options, downgrade)},
+    {'X', offsetof(struct options, cancel)}, {'s', offsetof(struct options, spell)},
+    {'a', offsetof(struct options, all)},
+};
+
+static bool flag_take(int letter, struct options *options)
+{
+    for (size_t i = 0; i < sizeof flags / sizeof *flags; i++)
+        if (flags[i].letter == letter) {
+            *(bool *)((char *)options + flags[i].at) = true;
+            return true;
+        }
+    return false;
+}
+
 static bool option_take(int letter, struct options *options, enum exit_status *status)
 {
     switch (letter) {
@@ -125,6 +170,12 @@ static bool option_take(int letter, struct options *options, enum exit_status *s
         return true;
     case 'o':
         options->output = optarg;
+        return true;
+    case 'n':
+        options->nature = optarg;
+        return true;
+    case 't':
+        options->type = optarg;
         return true;
     case 'D':
         options->draft = true;
@@ -138,7 +189,7 @@ static bool option_take(int letter, struct options *options, enum exit_status *s
         *status = wrong_use("--date does not take", optarg, "write it as 2026-11-25");
         return false;
     default:
-        return false;
+        return flag_take(letter, options);
     }
 }
 

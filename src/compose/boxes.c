@@ -49,6 +49,17 @@ static const char *call_line(struct composing *composing, const struct card *car
                        call_words(composing, card, &procedure->alone));
 }
 
+/* The card's number; with a card for each engine, all of theirs: "2 / 3". */
+static const char *numbers_of(struct composing *composing, const char *procedure_key)
+{
+    struct text_builder builder = text_builder_in(composing->arena);
+    for (size_t i = 0; i < composing->slot_count; i++)
+        if (text_equal(composing->slots[i].procedure->key.text, procedure_key))
+            text_add_format(&builder, "%s%d", builder.length == 0 ? "" : " / ",
+                            composing->slots[i].number);
+    return builder.at;
+}
+
 /* What the exit says, and the card it leads to by number and name. */
 static const char *exit_words(struct composing *composing, const struct exit_way *way)
 {
@@ -63,7 +74,7 @@ static const char *exit_words(struct composing *composing, const struct exit_way
                     way->card.text);
         return way->say.text;
     }
-    const char *number = text_format(composing->arena, "%d", slot->number);
+    const char *number = numbers_of(composing, way->card.text);
     return text_format(composing->arena, "%s **%s**", way->say.text,
                        words_fill(composing->in->words, composing->arena, WORD_SEE_CARD, "number",
                                   number, "subject", slot->subject, NULL));

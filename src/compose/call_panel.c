@@ -198,13 +198,14 @@ static struct script_request request_of(const struct composing *composing,
     return (struct script_request){
         .form = form, .label = label, .nature = call->say.text, .assistance = call->assist.text,
         .from_handheld = text_equal(call->from.text, "handheld_on_deck") ||
-                         boat_fitted(composing->in->boat, "vhf_dsc") == ANSWER_NO};
+                         by_handheld_only(composing->in->boat)};
 }
 
-static enum word panel_title(const struct script_request *first, bool both, bool from_deck)
+static enum word panel_title(const struct composing *composing,
+                             const struct script_request *first, bool both, bool from_deck)
 {
     if (from_deck)
-        return WORD_CALL_HANDHELD;
+        return handheld_at_hand(composing) != NULL ? WORD_CALL_HANDHELD : WORD_CALL_NO_RADIO;
     if (both)
         return WORD_CALL_BOTH;
     return first->form == SCRIPT_MAYDAY ? WORD_CALL_MAYDAY : WORD_CALL_PAN_PAN;
@@ -228,7 +229,7 @@ static void panel_fill(struct composing *composing, struct card *card,
     bool both = request->other != NULL;
     card->call = (struct card_call){
         .given = true,
-        .title = words_get(composing->in->words, panel_title(request, both, from_deck)),
+        .title = words_get(composing->in->words, panel_title(composing, request, both, from_deck)),
         .station = station_words(composing, from_deck),
         .script = script_make(request, composing->in->boat, composing->in->base,
                               composing->arena, composing->problems),
@@ -243,9 +244,7 @@ static void panel_fill(struct composing *composing, struct card *card,
 /* The distress card's panel leaves the nature to be filled in. */
 static void general_call_make(struct composing *composing, struct card *card)
 {
-    struct script_request request = {
-        .form = SCRIPT_MAYDAY,
-        .from_handheld = boat_fitted(composing->in->boat, "vhf_dsc") == ANSWER_NO};
+    struct script_request request = call_request(composing->in->boat, SCRIPT_MAYDAY, NULL);
     panel_fill(composing, card, &request, false);
 }
 

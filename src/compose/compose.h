@@ -21,6 +21,7 @@ struct slot {
     const char *space;      /* zone key of `per`, or NULL */
     const char *key, *title, *subject;
     int number;
+    bool undecided;         /* it is not known whether the boat needs the card: held */
 };
 
 struct composing {
@@ -32,6 +33,7 @@ struct composing {
     const struct slot *slot;          /* the card being made */
     struct missing *missing;
     size_t missing_count, missing_room;
+    size_t proposed[3];               /* tags proposed so far, by class */
     bool held;                        /* the card being made lacks a fact */
     struct marker *markers;
     size_t marker_count, marker_room;
@@ -79,6 +81,9 @@ void missing_note(struct composing *composing, const char *item, const char *fac
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
 
+/* The items among them that the record mentions nowhere. */
+const char *const *missing_items(const struct composing *composing, size_t *count);
+
 /* rows.c */
 
 /* The rows of the gear a step uses, equal neighbours joined into one. */
@@ -103,6 +108,14 @@ void boxes_make(struct composing *composing, struct card *card);
 /* call_panel.c */
 void call_make(struct composing *composing, struct card *card);
 
+/* call_script.c */
+
+/* Without a fixed set nobody could send an alert. */
+bool by_handheld_only(const struct boat *boat);
+
+/* What the distress card's scripts are made from. */
+struct script_request call_request(const struct boat *boat, enum script_form form,
+                                   const struct nature *nature);
 
 /* distress.c */
 void distress_make(struct composing *composing, struct card *card);

@@ -49,21 +49,25 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
 {
     const struct boat *boat = composing->in->boat;
     struct slot probe = {.procedure = procedure, .key = procedure->key.text,
-                         .title = procedure->title.text};
+                         .title = text_upper(composing->arena, procedure->title.text)};
     composing->slot = &probe;
-    if (condition_judge(composing, procedure->when) == TRUTH_NO)
+    enum truth needed = condition_judge(composing, procedure->when);
+    size_t first = composing->slot_count;
+    if (needed == TRUTH_NO)
         return;
     if (procedure->per.text == NULL)
         slot_add(composing, procedure, NULL);
     else
         for (size_t i = 0; i < boat->engine_space_count; i++)
             slot_add(composing, procedure, boat->engine_spaces[i]);
+    for (size_t i = first; i < composing->slot_count; i++)
+        composing->slots[i].undecided = needed == TRUTH_UNKNOWN;
 }
 
 static void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
 {
     composing->slot = slot;
-    composing->held = false;
+    composing->held = slot->undecided;
     composing->markers = NULL;
     composing->marker_count = composing->marker_room = 0;
     composing->first_date_given = false;
@@ -111,5 +115,6 @@ const struct card_set *compose_set(const struct compose_input *input, struct are
     set->cards = cards;
     set->count = composing.slot_count;
     missing_tell(&composing);
+    set->unrecorded = missing_items(&composing, &set->unrecorded_count);
     return set;
 }

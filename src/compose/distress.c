@@ -20,10 +20,8 @@ static struct card_section *section_add(struct composing *composing, struct sect
 
 static const struct script *script_of(struct composing *composing, enum script_form form)
 {
-    bool by_hand = boat_fitted(composing->in->boat, "vhf_dsc") == ANSWER_NO;
-    struct script_request request = {.form = form, .from_handheld = by_hand};
-    const struct script *script = script_make(&request, composing->in->boat, composing->in->base,
-                                              composing->arena, composing->problems);
+    const struct script *script = call_script(composing->in, form, NULL, composing->arena,
+                                              composing->problems);
     if (script == NULL)
         composing->held = true;
     return script;

@@ -52,17 +52,29 @@ static const char *cards_joined(struct composing *composing, const struct missin
     return builder.at;
 }
 
-/* Pieces of gear may miss their own tag numbers: the proposals stay distinct. */
+/* Proposed tags stay distinct: each further proposal of a class is one up. */
+static const char *tag_proposal(struct composing *composing, enum item_class class)
+{
+    const char *first = boat_free_tag(composing->in->boat, class, composing->arena);
+    int number = 0;
+    for (const char *digit = first + 1; *digit != '\0'; digit++)
+        number = number * 10 + (*digit - '0');
+    size_t *given = class == ITEM_FIRE     ? &composing->proposed[0]
+                    : class == ITEM_RESCUE ? &composing->proposed[1]
+                                           : &composing->proposed[2];
+    return text_format(composing->arena, "%c%d", (char)class, number + (int)(*given)++);
+}
+
 static const char *whole_item_remedy(struct composing *composing, const struct missing *missing)
 {
     const struct item_kind *kind = item_find(missing->item);
-    const char *tag = boat_free_tag(composing->in->boat, kind->class, composing->arena);
     return text_format(composing->arena,
                        "if she has one, add to equipment (record %s):\n"
                        "  - {item: %s, tag: %s, zone: , side: , spot: , how: }\n"
                        "if she has none, add to not_fitted:\n"
                        "  - %s",
-                       kind->record, missing->item, tag, missing->item);
+                       kind->record, missing->item, tag_proposal(composing, kind->class),
+                       missing->item);
 }
 
 static const char *fact_remedy(struct composing *composing, const struct missing *missing)
@@ -94,4 +106,14 @@ void missing_tell(struct composing *composing)
 {
     for (size_t i = 0; i < composing->missing_count; i++)
         tell_one(composing, &composing->missing[i]);
+}
+
+const char *const *missing_items(const struct composing *composing, size_t *count)
+{
+    const char **items = arena_array(composing->arena, composing->missing_count, sizeof *items);
+    *count = 0;
+    for (size_t i = 0; i < composing->missing_count; i++)
+        if (composing->missing[i].fact == NULL)
+            items[(*count)++] = composing->missing[i].item;
+    return items;
 }

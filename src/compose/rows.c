@@ -114,8 +114,9 @@ static void row_join(struct composing *composing, struct row_list *list,
 static void gear_add(struct composing *composing, struct row_list *list,
                      const struct equipment *gear)
 {
-    if (list->count > 0 && list->rows[list->count - 1].tag_count < 3 &&
-        same_row(composing, list->first[list->count - 1], gear))
+    const struct equipment *before = list->count == 0 ? NULL : list->first[list->count - 1];
+    if (before != NULL && list->rows[list->count - 1].tag_count < 3 &&
+        same_row(composing, before, gear))
         row_join(composing, list, gear);
     else
         row_begin(composing, list, gear);

@@ -7,23 +7,42 @@ struct column {
     size_t count, room;
 };
 
-/* Handling that is the same for all is said once, in the table's head. */
-static const char *common_handling(const struct composing *composing, const char *item)
+/* Handling that most share is said once, in the table's head. */
+struct handling {
+    const char *how;      /* NULL: nothing is shared, or not all is recorded */
+    bool all;
+};
+
+static size_t handled_so(const struct composing *composing, const char *item, const char *how)
 {
-    const char *common = NULL;
-    size_t index = 0;
+    size_t index = 0, count = 0;
+    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
+        count += gear->valve.answer != ANSWER_NO && text_equal(gear->how.text, how) ? 1 : 0;
+    return count;
+}
+
+static struct handling common_handling(const struct composing *composing, const char *item)
+{
+    struct handling common = {.how = NULL};
+    size_t index = 0, valves = 0, most = 1;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
         if (gear->valve.answer == ANSWER_NO)
             continue;
-        if (gear->how.text == NULL || (common != NULL && !text_equal(common, gear->how.text)))
-            return NULL;
-        common = gear->how.text;
+        if (gear->how.text == NULL)
+            return (struct handling){.how = NULL};
+        size_t same = handled_so(composing, item, gear->how.text);
+        valves++;
+        if (same > most || valves == 1) {
+            most = same;
+            common.how = same > 1 ? gear->how.text : NULL;
+        }
     }
+    common.all = most == valves;
     return common;
 }
 
 static const char *cell_name(const struct composing *composing, const struct equipment *gear,
-                             const char *common)
+                             const struct handling *common)
 {
     const struct words *words = composing->in->words;
     const char *zone = gear->place_zone == NULL ? ""
@@ -34,7 +53,7 @@ static const char *cell_name(const struct composing *composing, const struct equ
     if (gear->valve.answer == ANSWER_NO)
         return text_format(composing->arena, "%s: %s", line,
                            words_get(words, WORD_VALVE_NONE));
-    if (common == NULL && gear->how.text != NULL)
+    if (gear->how.text != NULL && !text_equal(gear->how.text, common->how))
         return text_format(composing->arena, "%s: %s", line, gear->how.text);
     return line;
 }
@@ -61,7 +80,7 @@ static const struct equipment **gear_by_station(const struct composing *composin
 }
 
 static void cell_add(struct composing *composing, struct column *column,
-                     const struct equipment *gear, const char *common)
+                     const struct equipment *gear, const struct handling *common)
 {
     column->cells = arena_grow(composing->arena, column->cells, column->count, &column->room,
                                sizeof *column->cells);
@@ -79,8 +98,8 @@ static enum side gear_side(const struct equipment *gear)
 }
 
 /* What stands on neither side goes where there is more room. */
-static void columns_fill(struct composing *composing, const char *item, const char *common,
-                         struct column columns[TABLE_CELLS])
+static void columns_fill(struct composing *composing, const char *item,
+                         const struct handling *common, struct column columns[TABLE_CELLS])
 {
     size_t count;
     const struct equipment **list = gear_by_station(composing, item, &count);
@@ -95,8 +114,8 @@ static void columns_fill(struct composing *composing, const char *item, const ch
 void table_make(struct composing *composing, const char *item, struct card_step *step)
 {
     struct column columns[TABLE_CELLS] = {{0}, {0}};
-    const char *common = common_handling(composing, item);
-    columns_fill(composing, item, common, columns);
+    struct handling common = common_handling(composing, item);
+    columns_fill(composing, item, &common, columns);
     size_t lines = columns[0].count > columns[1].count ? columns[0].count : columns[1].count;
     struct table_row *table = arena_array(composing->arena, lines, sizeof *table);
     for (size_t c = 0; c < TABLE_CELLS; c++)
@@ -107,7 +126,9 @@ void table_make(struct composing *composing, const char *item, struct card_step 
     step->table_heads[0] = words_get(composing->in->words, WORD_PLAN_PORT);
     step->table_heads[1] = words_get(composing->in->words, WORD_PLAN_STARBOARD);
     step->table_kind = item_find(item);
-    step->table_note = common == NULL ? ""
-                                      : words_fill(composing->in->words, composing->arena,
-                                                   WORD_ALL_HANDLED, "how", common, NULL);
+    step->table_note = "";
+    if (common.how != NULL)
+        step->table_note = words_fill(composing->in->words, composing->arena,
+                                      common.all ? WORD_ALL_HANDLED : WORD_OTHERS_HANDLED, "how",
+                                      common.how, NULL);
 }

@@ -180,35 +180,50 @@ static void column_place(struct sheet *sheet, bool right, mpt size, struct area 
     }
 }
 
-/* The largest size at which both columns fit. */
-static bool size_find(struct sheet *sheet, struct area left, struct area right, mpt *size)
+struct columns { struct area left, right; };
+
+static struct columns columns_of(const struct frame *frame)
+{
+    struct area body = frame->body;
+    return (struct columns){{body.x, body.y, LEFT_WIDTH, body.height},
+                            {body.x + LEFT_WIDTH + COLUMN_GAP, body.y,
+                             body.width - LEFT_WIDTH - COLUMN_GAP, body.height}};
+}
+
+/* The largest size at which both columns fit; gives what is too long at it. */
+static mpt size_find(struct sheet *sheet, const struct columns *columns, mpt *size)
 {
     const struct size_rule *rule = size_rule(ROLE_SCRIPT);
     size_t count;
     mpt over = 0;
     for (*size = rule->aim; *size >= rule->floor; *size -= 250) {
-        mpt left_over = column_height(sheet, false, *size, left.width, &count) - left.height;
-        mpt right_over = column_height(sheet, true, *size, right.width, &count) - right.height;
-        over = left_over > right_over ? left_over : right_over;
+        mpt left = column_height(sheet, false, *size, columns->left.width, &count);
+        mpt right = column_height(sheet, true, *size, columns->right.width, &count);
+        over = (left > right ? left : right) - columns->left.height;
         if (over <= 0)
-            return true;
+            break;
     }
-    sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over,
-                   "give a short name_spoken and looks, or shorter nature_steps",
-                   "the distress card");
-    return false;
+    return over;
+}
+
+bool distress_fits(struct sheet *sheet, const struct frame *frame)
+{
+    struct columns columns = columns_of(frame);
+    mpt size;
+    return size_find(sheet, &columns, &size) <= 0;
 }
 
 bool distress_place(struct sheet *sheet, const struct frame *frame)
 {
-    struct area body = frame->body;
-    struct area left = {body.x, body.y, LEFT_WIDTH, body.height};
-    struct area right = {body.x + LEFT_WIDTH + COLUMN_GAP, body.y,
-                         body.width - LEFT_WIDTH - COLUMN_GAP, body.height};
-    mpt size;
-    if (!size_find(sheet, left, right, &size))
+    struct columns columns = columns_of(frame);
+    mpt size, over = size_find(sheet, &columns, &size);
+    if (over > 0) {
+        sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over,
+                       "give a short name_spoken and looks, or shorter nature_steps",
+                       "the distress card");
         return false;
-    column_place(sheet, false, size, left);
-    column_place(sheet, true, size, right);
+    }
+    column_place(sheet, false, size, columns.left);
+    column_place(sheet, true, size, columns.right);
     return true;
 }

@@ -6,6 +6,7 @@
 #include "layout_room.h"
 
 #define SIZE_STEP 250
+#define PLAN_GAP MM(0.8)
 #define STEPS_MOST 8
 #define ROWS_MOST 14
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
@@ -160,6 +161,17 @@ static bool sizes_hold(const struct card_sizes *sizes)
     return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->row_excess <= 0;
 }
 
+/* Does the card fit the frame, with rows of this size or larger? */
+static bool card_holds(const struct fitting *fitting, const struct card *card,
+                       const struct frame *frame, mpt least_row)
+{
+    struct sheet sheet = trial_for(fitting, card);
+    if (card->distress)
+        return distress_fits(&sheet, frame);
+    struct card_sizes sizes = card_fit(fitting, card, frame);
+    return sizes_hold(&sizes) && sizes.steps.row >= least_row;
+}
+
 /* Steps keep pace with the script: neither is at its floor for the other's sake. */
 static bool set_fits(const struct fitting *fitting, const struct shared *shared)
 {
@@ -167,10 +179,8 @@ static bool set_fits(const struct fitting *fitting, const struct shared *shared)
                 (aim_of(ROLE_SCRIPT) - floor_of(ROLE_SCRIPT));
     for (size_t i = 0; i < fitting->input->set->count; i++) {
         const struct card *card = fitting->input->set->cards[i];
-        if (!wanted(fitting, card) || card->distress || shared->hopeless[i])
-            continue;
-        struct card_sizes sizes = card_fit(fitting, card, &shared->frame);
-        if (!sizes_hold(&sizes) || sizes.steps.row < steps_at((int)notch).row)
+        if (wanted(fitting, card) && !shared->hopeless[i] &&
+            !card_holds(fitting, card, &shared->frame, steps_at((int)notch).row))
             return false;
     }
     return true;
@@ -188,10 +198,8 @@ static void hopeless_find(const struct fitting *fitting, struct shared *shared)
     frame_try(fitting, shared, floor_of(ROLE_SCRIPT));
     for (size_t i = 0; i < fitting->input->set->count; i++) {
         const struct card *card = fitting->input->set->cards[i];
-        if (!wanted(fitting, card) || card->distress)
-            continue;
-        struct card_sizes sizes = card_fit(fitting, card, &shared->frame);
-        shared->hopeless[i] = !sizes_hold(&sizes);
+        shared->hopeless[i] = wanted(fitting, card) &&
+                              !card_holds(fitting, card, &shared->frame, 0);
     }
 }
 
@@ -265,10 +273,10 @@ static void body_place(struct sheet *sheet, const struct shared *shared,
     const struct frame *frame = &shared->frame;
     mpt boxes = boxes_height(sheet, sizes->box, frame->right.width);
     struct area plan = {frame->right.x, frame->right.y, frame->right.width,
-                        frame->right.height - boxes};
+                        frame->right.height - boxes - PLAN_GAP};
     steps_place(sheet, sizes->steps, frame->left);
     plan_place(sheet, plan);
-    boxes_place(sheet, sizes->box, frame->right, plan.y + plan.height);
+    boxes_place(sheet, sizes->box, frame->right, plan.y + plan.height + PLAN_GAP);
     panel_place(sheet, shared->script_size, frame);
 }
 

@@ -136,6 +136,7 @@ mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struc
                bool measure_only);
 
 /* ---- distress_page.c ---- */
+bool distress_fits(struct sheet *sheet, const struct frame *frame);
 bool distress_place(struct sheet *sheet, const struct frame *frame);
 
 /* ---- hull.c: the boat's outline ---- */

@@ -8,8 +8,8 @@
 #define ROW_PITCH MM(7.05)
 #define SIGN_AT MM(1.2)        /* signs stand below the number, tags below the headline */
 #define STEP_GAP MM(0.8)
-#define STEP_GAP_MOST MM(6.5)
-#define ROW_EXTRA_MOST MM(2.2)
+#define STEP_GAP_MOST MM(8)
+#define ROW_EXTRA_MOST MM(3)
 
 static struct style headline_style(mpt size)
 {
@@ -273,9 +273,10 @@ static void headline_place(struct sheet *sheet, const struct card_step *step, mp
     struct style style = headline_style(size);
     struct style number = {ROLE_NUMBER, FACE_BOLD, size * 76 / 100, INK_WHITE};
     const char *digits = text_format(sheet->arena, "%d", step->number);
-    struct area circle = {x, top + (height - disc) / 2, disc, disc};
+    mpt left = x + SIGN_AT + (SIGN_SIDE - disc) / 2;
+    struct area circle = {left, top + (height - disc) / 2, disc, disc};
     sheet_ellipse(sheet, circle, INK_BLACK);
-    sheet_text(sheet, &number, x + (disc - sheet_width(sheet, &number, digits)) / 2,
+    sheet_text(sheet, &number, left + (disc - sheet_width(sheet, &number, digits)) / 2,
                baseline_in(top, height, number.size), digits, strlen(digits),
                step->headline.origin);
     struct paragraph line = paragraph_make(sheet, &style, step->headline.text, MM(2000),

@@ -49,9 +49,6 @@ enum series_kind call_sign_series(const char *call_sign, const struct administra
  * is not 3 to 7 long. `none` and a missing one are sound. */
 bool call_sign_sound(const struct text_value *call_sign, struct problems *problems);
 
-/* Is there one to say? Not when it is `none` or missing. */
-bool call_sign_given(const struct text_value *call_sign);
-
 /* All of identity_check that concerns the call sign alone. */
 void call_sign_check(const struct boat *boat, struct problems *problems);
 

@@ -77,6 +77,22 @@ static const struct field rule_rows[] = {
 static const struct field_table approval_table = TABLE("approval", approval_rows);
 static const struct field_table rule_table = TABLE("local rule", rule_rows);
 
+static const struct base_section sections[] = {
+    {.key = "base", .about = "the base itself", .fields = &base_table},
+    {.key = "rescue_centre", .about = "the rescue centre that answers here",
+     .fields = &centre_table},
+    {.key = "cruising_area", .about = "where the boats sail", .fields = &area_table},
+    {.key = "approvals", .about = "who approved which card: an entry each, or none",
+     .fields = &approval_table, .list = true},
+    {.key = "local_rules", .about = "rules of this water, two a card at most",
+     .fields = &rule_table, .list = true},
+};
+
+const struct base_section *base_section_at(size_t index)
+{
+    return index < sizeof sections / sizeof sections[0] ? &sections[index] : NULL;
+}
+
 struct base_reading {
     struct base_record *base;
     struct arena *arena;

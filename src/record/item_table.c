@@ -6,13 +6,13 @@
 #include "record.h"
 #include "text.h"
 
-#define ITEM_ROW(name, letter, sign, engine, remember) \
-    {.key = #name, .class = ITEM_##letter, .symbol = (sign), .by_engine = (engine), \
-     .record = (remember)},
+#define ITEM_ROW(name, letter, sign, usually, engine, remember) \
+    {.key = #name, .class = ITEM_##letter, .symbol = (sign), .usual_zone = #usually, \
+     .by_engine = (engine), .record = (remember)},
 static const struct item_kind items[] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
 
-#define ITEM_KEY(name, letter, sign, engine, remember) #name,
+#define ITEM_KEY(name, letter, sign, usually, engine, remember) #name,
 const char *const item_key_list[] = {ITEM_LIST(ITEM_KEY) NULL};
 #undef ITEM_KEY
 

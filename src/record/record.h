@@ -44,6 +44,16 @@ bool list_holds(const struct list_value *list, const char *word);
 const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
                            struct arena *arena);
 
+/* ---- base_read.c ---- */
+
+/* A section of base.yaml, for those who write one. `list`: of entries. */
+struct base_section {
+    const char *key, *about;
+    const struct field_table *fields;
+    bool list;
+};
+const struct base_section *base_section_at(size_t index);   /* NULL past the end */
+
 /* ---- boat_*.c ---- */
 
 /* One boat as it is being read: all entries, also those that cannot be used. */

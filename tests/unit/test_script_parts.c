@@ -78,7 +78,7 @@ static void every_piece_is_complete(void **state) {
             for (size_t j = 0; j < script->lines[i].count; j++) {
                 const struct script_piece *piece = &script->lines[i].pieces[j];
                 assert_true(strlen(piece->text) > 0);
-                assert_int_equal(piece->width_mm >= 17, piece->kind == PIECE_BLANK);
+                assert_int_equal(piece->width_mm >= 14, piece->kind == PIECE_BLANK);
             }
         }
     }
@@ -87,8 +87,8 @@ static void every_piece_is_complete(void **state) {
 static void blanks_have_room_for_a_wax_pencil(void **state) {
     (void)state;
     static const struct { const char *name; int width_mm; } expected[] = {
-        {"latitude degrees", 17}, {"latitude minutes", 34}, {"longitude degrees", 25},
-        {"longitude minutes", 34}, {"time UTC", 34}, {"nature", 60}, {"persons", 17}};
+        {"latitude degrees", 14}, {"latitude minutes", 24}, {"longitude degrees", 15},
+        {"longitude minutes", 24}, {"time UTC", 16}, {"nature", 45}, {"persons", 14}};
     const struct script *script = made((struct script_request){.form = SCRIPT_MAYDAY});
     size_t found = 0;
     for (size_t i = 0; i < script->count; i++)
@@ -146,6 +146,145 @@ static void nothing_is_invented_about_the_boat(void **state) {
     IN_ORDER(said(request), "PERSONS ON BOARD. BLUE HULL. OVER\n");
 }
 
+/* ---- the order of the Radio Regulations, element by element ---- */
+
+/* One form as a boat says it: what each line is, and its words in order. */
+struct order_case {
+    const char *id;
+    struct script_request request;
+    bool dsc, call_sign, urgency;
+    enum script_element elements[12];
+    size_t element_count;
+    const char *words[20];        /* NULL-ended */
+    const char *never[3];         /* NULL-ended: what must not be said */
+};
+
+#define ELEMENTS(...) \
+    .elements = {__VA_ARGS__}, \
+    .element_count = sizeof (enum script_element[]){__VA_ARGS__} / sizeof(enum script_element)
+
+#define NAME_THREE_TIMES "TAMARISK TAMARISK TAMARISK"
+#define ALL_STATIONS_THREE_TIMES "ALL STATIONS ALL STATIONS ALL STATIONS"
+#define SPELLED "QUEBEC TANGO ALFA BRAVO TWO"
+
+static const struct order_case order_cases[] = {
+    {.id = "S01", .request = {.form = SCRIPT_MAYDAY,
+                              .nature = "I AM NOT UNDER COMMAND, DRIFTING"},
+     .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_MESSAGE_SIGNAL,
+              ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_ASSISTANCE,
+              ELEMENT_OTHER),
+     .words = {"MAYDAY MAYDAY MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI",
+               "200 014 730", "MAYDAY", "TAMARISK", SPELLED, "200 014 730", "LAT", "LONG", "UTC",
+               "DRIFTING.", "I REQUIRE IMMEDIATE ASSISTANCE", "PERSONS ON BOARD", "OVER"}},
+    {.id = "S01, on one line", .request = {.form = SCRIPT_MAYDAY, .nature = "I AM SINKING"},
+     .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_MESSAGE_SIGNAL,
+              ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER),
+     .words = {"MAYDAY MAYDAY MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI",
+               "200 014 730", "MAYDAY", "TAMARISK", SPELLED, "200 014 730", "LAT", "LONG", "UTC",
+               "I AM SINKING", "I REQUIRE IMMEDIATE ASSISTANCE", "PERSONS ON BOARD", "OVER"}},
+    {.id = "S02", .request = {.form = SCRIPT_MAYDAY, .nature = "I AM SINKING"},
+     .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_MESSAGE_SIGNAL,
+              ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER),
+     .words = {"MAYDAY MAYDAY MAYDAY", "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED,
+               "MAYDAY", "TAMARISK", SPELLED, "LAT", "OVER"},
+     .never = {"MMSI", "200 014 730"}},
+    {.id = "S04", .request = {.form = SCRIPT_MAYDAY, .nature = "I AM SINKING"},
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_MESSAGE_SIGNAL, ELEMENT_POSITION,
+              ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER),
+     .words = {"MAYDAY MAYDAY MAYDAY\nTHIS IS TAMARISK TAMARISK TAMARISK\nMAYDAY TAMARISK\nLAT"},
+     .never = {"CALL SIGN", "QUEBEC"}},
+    {.id = "S05", .request = {.form = SCRIPT_PAN_PAN},
+     .dsc = true, .call_sign = true, .urgency = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
+              ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_ASSISTANCE,
+              ELEMENT_OTHER),
+     .words = {"PAN PAN PAN PAN PAN PAN", ALL_STATIONS_THREE_TIMES, "THIS IS", NAME_THREE_TIMES,
+               "CALL SIGN", SPELLED, "MMSI", "200 014 730", "LAT", "LONG", "(problem)",
+               "(assistance)", "PERSONS ON BOARD", "OVER"},
+     .never = {"MAYDAY"}},
+    {.id = "S06", .request = {.form = SCRIPT_SECURITE, .nature = "MAST ADRIFT"},
+     .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
+              ELEMENT_NATURE, ELEMENT_OVER),
+     .words = {"SECURITE SECURITE SECURITE", ALL_STATIONS_THREE_TIMES, "THIS IS",
+               NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MAST ADRIFT", "OUT"},
+     .never = {"OVER", "MMSI"}},
+    {.id = "S07", .request = {.form = SCRIPT_RELAY}, .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
+              ELEMENT_MESSAGE_SIGNAL, ELEMENT_POSITION, ELEMENT_POSITION, ELEMENT_NATURE,
+              ELEMENT_OTHER),
+     .words = {"MAYDAY RELAY MAYDAY RELAY MAYDAY RELAY", ALL_STATIONS_THREE_TIMES, "THIS IS",
+               NAME_THREE_TIMES, "CALL SIGN", SPELLED, "MMSI", "200 014 730", "MAYDAY",
+               "vessel in distress", "LAT", "LONG", "(nature)", "PERSONS ON BOARD", "OVER"},
+     .never = {"MAYDAY TAMARISK", "WHITE"}},
+    {.id = "S08", .request = {.form = SCRIPT_CANCEL}, .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_OTHER),
+     .words = {ALL_STATIONS_THREE_TIMES, "THIS IS", NAME_THREE_TIMES, "CALL SIGN", SPELLED,
+               "MMSI", "200 014 730", "PLEASE CANCEL MY DISTRESS ALERT OF", "UTC"},
+     .never = {"MAYDAY"}},
+    {.id = "downgrade", .request = {.form = SCRIPT_DOWNGRADE}, .dsc = true, .call_sign = true,
+     ELEMENTS(ELEMENT_SIGNAL, ELEMENT_NAME, ELEMENT_IDENTITY, ELEMENT_NATURE,
+              ELEMENT_ASSISTANCE),
+     .words = {"MAYDAY", "ALL STATIONS", "THIS IS", "TAMARISK", SPELLED, "(what happened)",
+               "I NO LONGER REQUIRE IMMEDIATE ASSISTANCE. OVER"},
+     .never = {"MAYDAY MAYDAY", "(time UTC)"}},
+};
+
+static void boat_as(const struct order_case *wanted) {
+    static const struct text_value steps[] = {{.text = "MENU"}};
+    boat.radio.dsc.answer = wanted->dsc ? ANSWER_YES : ANSWER_NO;
+    boat.radio.call_sign.text = wanted->call_sign ? "QTAB2" : "none";
+    boat.radio.urgency_steps = (struct list_value){0};
+    if (wanted->urgency)
+        boat.radio.urgency_steps = (struct list_value){.items = steps, .count = 1, .given = true};
+}
+
+static void each_form_keeps_the_order_of_the_regulations(void **state) {
+    (void)state;
+    for (size_t i = 0; i < sizeof order_cases / sizeof order_cases[0]; i++) {
+        const struct order_case *wanted = &order_cases[i];
+        size_t words = 0;
+        boat_as(wanted);
+        const struct script *script = made(wanted->request);
+        const char *text = script_text(script, arena);
+        if (script->count != wanted->element_count)
+            fail_msg("%s has %zu lines:\n%s", wanted->id, script->count, text);
+        for (size_t line = 0; line < script->count; line++) {
+            if (script->lines[line].element != wanted->elements[line])
+                fail_msg("%s: line %zu is another element:\n%s", wanted->id, line + 1, text);
+            assert_null(script->lines[line].label);
+        }
+        while (wanted->words[words] != NULL)
+            words++;
+        in_order(text, wanted->words, words);
+        for (size_t n = 0; wanted->never[n] != NULL; n++)
+            if (strstr(text, wanted->never[n]) != NULL)
+                fail_msg("%s says `%s`:\n%s", wanted->id, wanted->never[n], text);
+    }
+}
+
+/* What names the boat stands out; what everybody is called does not. */
+static void signals_and_names_are_strong_and_all_stations_is_not(void **state) {
+    (void)state;
+    for (int form = SCRIPT_MAYDAY; form <= SCRIPT_CANCEL; form++) {
+        const struct script *script =
+            made((struct script_request){.form = (enum script_form)form});
+        for (size_t i = 0; i < script->count; i++)
+            for (size_t j = 0; j < script->lines[i].count; j++) {
+                const struct script_piece *piece = &script->lines[i].pieces[j];
+                if (strstr(piece->text, "ALL STATIONS") != NULL)
+                    assert_int_equal(piece->kind, PIECE_WORDS);
+                if (script->lines[i].element == ELEMENT_SIGNAL && j == 0)
+                    assert_int_equal(piece->kind, PIECE_STRONG);
+                if (script->lines[i].element == ELEMENT_NAME)
+                    assert_int_equal(piece->kind, j == 0 ? PIECE_WORDS : PIECE_STRONG);
+            }
+    }
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void) {
@@ -155,6 +294,8 @@ int main(void) {
         TEST(hemispheres_are_circled_where_both_occur),
         TEST(natures_are_worded_as_given),
         TEST(nothing_is_invented_about_the_boat),
+        TEST(each_form_keeps_the_order_of_the_regulations),
+        TEST(signals_and_names_are_strong_and_all_stations_is_not),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
     return failed != 0;

@@ -1,0 +1,24 @@
+/* reasons.h - what each part of a composed card stands on: the case taken, the
+ * lines of the boat file and of the procedure, the sources (made by compose). */
+#ifndef MAYDECK_REASONS_H
+#define MAYDECK_REASONS_H
+
+#include "arena.h"
+#include "card.h"
+#include "procedure.h"
+#include "text.h"
+
+/* The condition in words, such as "fire_port, engine_extinguisher fitted;
+ * engine_extinguisher fits_port = yes". Children of `all` are parted by "; ",
+ * and by " and " in brackets where it stands inside another. */
+const char *condition_words(const struct condition *condition, struct arena *arena);
+
+/* Adds all that `card` rests on as plain text: its head, every step, the boxes,
+ * the call, what awaits sign-off, what holds it back. Lines have at most 100
+ * characters where the text has a space to break at; what comes from a file ends
+ * with "at FILE:LINE", never broken. `set` is what compose_set made of `input`,
+ * and `card` one of its cards. */
+void card_reasons(const struct compose_input *input, const struct card_set *set,
+                  const struct card *card, struct text_builder *out);
+
+#endif

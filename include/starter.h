@@ -1,0 +1,51 @@
+/* starter.h - what a card set asks a boat's record for, and new files to be
+ * filled in (room: record). All of it follows from the procedures, the register
+ * and the field tables: nothing of a boat is ever filled in. */
+#ifndef MAYDECK_STARTER_H
+#define MAYDECK_STARTER_H
+
+#include <stddef.h>
+
+#include "arena.h"
+#include "boat.h"
+#include "item.h"
+#include "procedure.h"
+
+/* An item that procedures name, and what their conditions ask of it. */
+struct asked_item {
+    const struct item_kind *kind;
+    const struct zone *usual;             /* where most boats of the type have it */
+    const struct field *const *facts;     /* besides place and handling, in table order */
+    size_t fact_count;
+};
+
+struct asked_list {
+    const struct asked_item *rows;
+    size_t count;
+};
+
+/* Every item that the procedures name in uses, also or a condition, each once, in
+ * the order of a walk by usual zones: the deck from stern to bow, then below from
+ * the companionway forward, then aft. `type` is monohull or catamaran: what only the
+ * other is asked is left out; NULL: both. */
+struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
+                              const char *type, struct arena *arena);
+
+/* The line to fill in: - {item: ..., tag: C4, zone: , side: , spot: , how: , ...}; for
+ * the fixed radio a remark on what to add to its own section. */
+const char *starter_entry(const struct asked_item *asked, const char *tag, struct arena *arena);
+
+/* A tag to propose for each of the list, after those that the record uses and those
+ * proposed for the items in `told`. */
+const char *const *starter_tags(const struct asked_list *asked, const struct boat *boat,
+                                const char *const *told, size_t told_count,
+                                struct arena *arena);
+
+/* Whole files. They can be read as they are: what is missing is told. */
+const char *starter_base(struct arena *arena);
+const char *starter_boat(const struct asked_list *asked, const char *type, struct arena *arena);
+
+/* Items of the register that the record mentions, as fitted or not fitted. */
+size_t boat_items_mentioned(const struct boat *boat);
+
+#endif

@@ -1,0 +1,171 @@
+/* command_call.c - what one boat says on the radio, on the screen (room: app). */
+#include "app.h"
+
+#include <stdio.h>
+
+static const struct place no_place = {0};
+
+/* ---- is it asked for rightly? ---- */
+
+static bool one_asked(const struct options *options, struct problems *problems)
+{
+    int asked = (options->card != NULL) + (options->nature != NULL) + options->relay +
+                options->downgrade + options->cancel + options->spell;
+    if (asked <= 1)
+        return true;
+    problem_add(problems, SEVERITY_USE, no_place, "give one of them at a time",
+                "--card, --nature, --relay, --downgrade, --cancel and --spell exclude each other");
+    return false;
+}
+
+static bool boat_chosen(const struct fleet *fleet)
+{
+    if (fleet->boat_count == 1)
+        return true;
+    struct text_builder list = text_builder_in(fleet->arena);
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        text_add_format(&list, "%s%s", i == 0 ? "name one with --boat: " : ", ",
+                        fleet->boat_keys[i]);
+    problem_add(fleet->problems, SEVERITY_USE, no_place, list.at,
+                "this base has %zu boats, and a call is one boat's", fleet->boat_count);
+    return false;
+}
+
+static void nature_refuse(const struct fleet *fleet, const char *nature)
+{
+    struct text_builder list = text_builder_in(fleet->arena);
+    size_t count = 0;
+    while (nature_at(count) != NULL)
+        count++;
+    const char **keys = arena_array(fleet->arena, count, sizeof *keys);
+    for (size_t i = 0; i < count; i++) {
+        keys[i] = nature_at(i)->key;
+        text_add_format(&list, "%s%s", i == 0 ? "natures of distress: " : ", ", keys[i]);
+    }
+    const char *nearest = text_nearest(nature, keys, count);
+    problem_add(fleet->problems, SEVERITY_USE, no_place,
+                nearest == NULL ? list.at
+                                : text_format(fleet->arena, "did you mean \"%s\"?", nearest),
+                "there is no nature of distress \"%s\"", nature);
+}
+
+static bool nature_known(const struct options *options, const struct fleet *fleet)
+{
+    if (options->nature == NULL || nature_find(options->nature) != NULL)
+        return true;
+    nature_refuse(fleet, options->nature);
+    return false;
+}
+
+/* ---- what is said ---- */
+
+static void lines_print(const struct fleet *fleet, const struct script *script)
+{
+    fputs(script_text(script, fleet->arena), stdout);
+}
+
+static const char *without_stars(struct arena *arena, const char *text)
+{
+    struct text_builder out = text_builder_in(arena);
+    for (; *text != '\0'; text++)
+        if (*text != '*')
+            text_add_bytes(&out, text, 1);
+    return out.at;
+}
+
+/* The other scripts of the distress card, with the words that stand round them. */
+static void section_print(const struct fleet *fleet, const struct card_section *section)
+{
+    if (section->script == NULL)
+        return;
+    printf("\n%s\n", section->title);
+    if (section->note != NULL)
+        printf("%s\n", without_stars(fleet->arena, section->note));
+    lines_print(fleet, section->script);
+    if (section->end_note != NULL)
+        printf("%s\n", without_stars(fleet->arena, section->end_note));
+}
+
+/* False when the card's script could not be made, which is told as an error. */
+static bool card_print(const struct fleet *fleet, const struct card *card)
+{
+    if (!card->call.given)
+        problem_add(fleet->problems, SEVERITY_USE, no_place,
+                    "leave out --card for the general MAYDAY", "the card %s has no call",
+                    card->key);
+    if (card->call.script == NULL)
+        return false;
+    lines_print(fleet, card->call.script);
+    for (size_t i = 0; i < card->section_count; i++)
+        section_print(fleet, &card->sections[i]);
+    return true;
+}
+
+static bool cards_print(const struct options *options, const struct fleet *fleet,
+                        const struct card_set *set)
+{
+    size_t printed = 0;
+    for (size_t i = 0; i < set->count; i++) {
+        if (!card_wanted(options, set->cards[i]))
+            continue;
+        if (printed > 0)
+            puts("");
+        if (!card_print(fleet, set->cards[i]))
+            return false;
+        printed++;
+    }
+    return printed > 0;
+}
+
+static bool form_print(const struct options *options, const struct fleet *fleet,
+                       const struct boat *boat)
+{
+    enum script_form form = SCRIPT_MAYDAY;
+    if (options->relay)
+        form = SCRIPT_RELAY;
+    else if (options->downgrade)
+        form = SCRIPT_DOWNGRADE;
+    else if (options->cancel)
+        form = SCRIPT_CANCEL;
+    struct compose_input input = {.boat = boat, .base = fleet->base};
+    const struct script *script = call_script(&input, form, nature_find(options->nature),
+                                              fleet->arena, fleet->problems);
+    if (script != NULL)
+        lines_print(fleet, script);
+    return script != NULL;
+}
+
+static bool spelling_print(const struct fleet *fleet, const struct boat *boat)
+{
+    const char *spelling = call_spelling(boat, fleet->arena, fleet->problems);
+    if (spelling != NULL)
+        fputs(spelling, stdout);
+    return spelling != NULL;
+}
+
+/* A boat file with errors gives no script: her name or identity may be what is
+ * wrong. Facts of gear that hold cards back do not matter here. */
+static bool call_print(const struct options *options, const struct fleet *fleet)
+{
+    struct boat_work work = boat_work(options, fleet, 0);
+    if (work.set == NULL || problems_reach(fleet->problems, SEVERITY_USE))
+        return false;
+    if (options->card != NULL)
+        return cards_print(options, fleet, work.set);
+    if (options->spell)
+        return spelling_print(fleet, work.boat);
+    return form_print(options, fleet, work.boat);
+}
+
+enum exit_status command_call(const struct options *options)
+{
+    struct fleet fleet;
+    enum exit_status status = EXIT_GOOD;
+    bool told = fleet_open(options, &fleet) && one_asked(options, fleet.problems) &&
+                boat_chosen(&fleet) && nature_known(options, &fleet) &&
+                call_print(options, &fleet);
+    if (!told)
+        status = report(&fleet, false);
+    fleet_close(&fleet);
+    return status;
+}

@@ -1,0 +1,106 @@
+/* command_start.c - new files to be filled in; nothing that is there is ever
+ * changed (room: app). */
+#include "app.h"
+#include "starter.h"
+
+#include <stdio.h>
+#include <string.h>
+#include <sys/stat.h>
+
+static const struct place no_place = {0};
+
+/* A link that leads nowhere is something too. */
+static bool there(const char *path)
+{
+    struct stat status;
+    return lstat(path, &status) == 0;
+}
+
+static bool type_sound(const struct options *options, struct problems *problems)
+{
+    if (options->type == NULL || text_equal(options->type, "monohull") ||
+        text_equal(options->type, "catamaran"))
+        return true;
+    problem_add(problems, SEVERITY_USE, no_place, "write monohull or catamaran",
+                "--type does not take \"%s\"", options->type);
+    return false;
+}
+
+/* File names that need no quoting anywhere; the boat's own name is in the file. */
+static bool key_sound(const char *key, struct problems *problems)
+{
+    static const char signs[] = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
+    size_t length = strlen(key);
+    if (length > 0 && length <= 64 && strspn(key, signs) == length && key[0] != '-')
+        return true;
+    problem_add(problems, SEVERITY_USE, no_place,
+                "use letters A to Z, digits, - and _, such as sea_rose; the boat's name as "
+                "painted goes into the file",
+                "\"%s\" cannot be the name of a boat's file", key);
+    return false;
+}
+
+static bool file_new(const struct fleet *fleet, const char *folder, const char *name,
+                     const char *content)
+{
+    struct bytes bytes = {(const unsigned char *)content, strlen(content)};
+    if (!file_put(folder, name, bytes, fleet->arena, fleet->problems))
+        return false;
+    printf("%s/%s: written, to be filled in\n", folder, name);
+    return true;
+}
+
+/* What would be written is not there yet, and something would be. */
+static bool nothing_in_the_way(const struct options *options, const struct fleet *fleet,
+                               const char *base_file, const char *boat_file)
+{
+    if (boat_file == NULL && there(base_file))
+        problem_add(fleet->problems, SEVERITY_USE, no_place,
+                    text_format(fleet->arena, "for one more boat: maydeck start %s --boat NAME",
+                                options->base),
+                    "%s is there already, and is never changed", base_file);
+    if (boat_file != NULL && there(boat_file))
+        problem_add(fleet->problems, SEVERITY_USE, no_place,
+                    "give the new boat's file another name, or go on filling in that one",
+                    "%s is there already, and is never changed", boat_file);
+    return !problems_reach(fleet->problems, SEVERITY_USE);
+}
+
+static const char *boat_text(const struct options *options, const struct fleet *fleet)
+{
+    struct asked_list asked = asked_items(fleet->procedures.rows, fleet->procedures.count,
+                                          options->type, fleet->arena);
+    return starter_boat(&asked, options->type, fleet->arena);
+}
+
+static void files_write(const struct options *options, const struct fleet *fleet)
+{
+    struct arena *arena = fleet->arena;
+    const char *boats = text_format(arena, "%s/boats", options->base);
+    const char *base_file = text_format(arena, "%s/base.yaml", options->base);
+    const char *name = options->boat == NULL ? NULL : text_format(arena, "%s.yaml", options->boat);
+    if (!nothing_in_the_way(options, fleet, base_file,
+                            name == NULL ? NULL : text_format(arena, "%s/%s", boats, name)))
+        return;
+    if (!folder_ready(options->base, arena, fleet->problems) ||
+        !folder_ready(boats, arena, fleet->problems))
+        return;
+    if (!there(base_file) &&
+        !file_new(fleet, options->base, "base.yaml", starter_base(arena)))
+        return;
+    if (name == NULL)
+        printf("next: maydeck start %s --boat NAME\n", options->base);
+    else if (file_new(fleet, boats, name, boat_text(options, fleet)))
+        printf("next: fill in, then: maydeck check %s\n", options->base);
+}
+
+enum exit_status command_start(const struct options *options)
+{
+    struct fleet fleet;
+    if (fleet_begin(&fleet) && type_sound(options, fleet.problems) &&
+        (options->boat == NULL || key_sound(options->boat, fleet.problems)))
+        files_write(options, &fleet);
+    enum exit_status status = report(&fleet, false);
+    fleet_close(&fleet);
+    return status;
+}

@@ -1,0 +1,47 @@
+/* call_script.c - the scripts of the distress card, for the card and for those who
+ * rehearse a call without it (room: compose). Never shortens them: the card does. */
+#include "compose.h"
+
+bool by_handheld_only(const struct boat *boat)
+{
+    return boat_fitted(boat, "vhf_dsc") == ANSWER_NO;
+}
+
+struct script_request call_request(const struct boat *boat, enum script_form form,
+                                   const struct nature *nature)
+{
+    return (struct script_request){.form = form, .nature = nature == NULL ? NULL : nature->phrase,
+                                   .from_handheld = by_handheld_only(boat)};
+}
+
+const struct script *call_script(const struct compose_input *input, enum script_form form,
+                                 const struct nature *nature, struct arena *arena,
+                                 struct problems *problems)
+{
+    struct script_request request = call_request(input->boat, form, nature);
+    return script_make(&request, input->boat, input->base, arena, problems);
+}
+
+/* What was refused in the name or call sign is an error of its own elsewhere. */
+static void spelled_add(struct text_builder *out, const char *what, const char *word)
+{
+    uint32_t bad = 0;
+    const char *spelled = spell(out->arena, word, &bad);
+    if (spelled != NULL)
+        text_add_format(out, "%s %s: %s\n", what, word, spelled);
+}
+
+const char *call_spelling(const struct boat *boat, struct arena *arena,
+                          struct problems *problems)
+{
+    const char *name = spoken_name(boat, arena, problems);
+    struct text_builder out = text_builder_in(arena);
+    if (name == NULL)
+        return NULL;
+    spelled_add(&out, "NAME", name);
+    if (call_sign_given(&boat->radio.call_sign))
+        spelled_add(&out, "CALL SIGN", boat->radio.call_sign.text);
+    if (boat->radio.mmsi.text != NULL)
+        text_add_format(&out, "MMSI %s\n", mmsi_in_threes(arena, boat->radio.mmsi.text));
+    return out.at;
+}

@@ -1,0 +1,56 @@
+/* explain.h - what the files that explain a card share. Private to src/compose. */
+#ifndef MAYDECK_EXPLAIN_H
+#define MAYDECK_EXPLAIN_H
+
+#include "compose.h"
+#include "reasons.h"
+
+/* One card being explained. `composing` judges conditions for this card again;
+ * nothing it finds missing reaches the run's problems. */
+struct explaining {
+    const struct compose_input *in;
+    const struct card *card;
+    struct composing *composing;
+    struct arena *arena;
+    struct text_builder *out;
+};
+
+/* How far lines stand in: a part of the card, what belongs to it, its details. */
+enum { INDENT_PART = 0, INDENT_REASON = 3, INDENT_DETAIL = 6 };
+
+/* explain_lines.c */
+
+/* A line of text, broken at spaces, without the stars of **bold** parts. */
+void line_tell(const struct explaining *explaining, size_t indent, const char *format, ...)
+    __attribute__((format(printf, 3, 4)));
+
+/* The same, ended by "at FILE:LINE". Without a file: "(the program's own words)". */
+void placed_tell(const struct explaining *explaining, size_t indent, struct place place,
+                 const char *format, ...) __attribute__((format(printf, 4, 5)));
+
+void blank_tell(const struct explaining *explaining);
+
+/* What words stand on: each source, and trade practice that awaits sign-off. */
+void basis_tell(const struct explaining *explaining, size_t indent, const struct basis *basis);
+
+/* explain_record.c */
+
+/* The lines of the record that the choice of a step's words rests on. */
+void record_tell(const struct explaining *explaining, const struct card_step *step);
+
+/* explain_steps.c */
+void steps_tell(const struct explaining *explaining);
+const struct list_value *step_uses(const struct card_step *step);
+const struct list_value *step_also(const struct card_step *step);
+
+/* How many cases were looked at: all up to the one taken, or to one that cannot
+ * be decided. */
+size_t cases_tried(const struct explaining *explaining, const struct card_step *step);
+
+/* explain_boxes.c: decision, nevers, cautions, local rules */
+void boxes_tell(const struct explaining *explaining);
+
+/* explain_call.c: contacts, call panel, sections of the distress card */
+void call_tell(const struct explaining *explaining);
+
+#endif

@@ -1,0 +1,163 @@
+/* explain_record.c - the lines of the record that the choice of a step's words
+ * rests on: what is asked of the gear, and what is not fitted (room: compose).
+ * Never asks more than the cases that were tried. */
+#include "explain.h"
+
+/* What was told already: an item, or one field of it. */
+struct asked {
+    const char *item, *field;
+};
+
+struct record_list {
+    const struct explaining *explaining;
+    const struct card_step *step;
+    struct asked *asked;
+    size_t count, room;
+};
+
+/* True the first time. */
+static bool ask(struct record_list *list, const char *item, const char *field)
+{
+    for (size_t i = 0; i < list->count; i++)
+        if (text_equal(list->asked[i].item, item) && text_equal(list->asked[i].field, field))
+            return false;
+    list->asked = arena_grow(list->explaining->arena, list->asked, list->count, &list->room,
+                             sizeof *list->asked);
+    list->asked[list->count++] = (struct asked){item, field};
+    return true;
+}
+
+/* Where the boat file says that the item is not fitted; no file: nowhere. */
+static struct place not_fitted_place(const struct boat *boat, const char *item)
+{
+    for (size_t i = 0; i < boat->not_fitted.count; i++)
+        if (text_equal(boat->not_fitted.items[i].text, item))
+            return boat->not_fitted.items[i].place;
+    return (struct place){0};
+}
+
+static bool has_row(const struct card_step *step, const char *item)
+{
+    for (size_t i = 0; i < step->row_count; i++)
+        if (step->rows[i].tag_count > 0 && text_equal(step->rows[i].kind->key, item))
+            return true;
+    return step->table_count > 0 && text_equal(step->table_kind->key, item);
+}
+
+static const struct equipment *entry_of(const struct boat *boat, const char *item)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (text_equal(boat->equipment[i].item.text, item))
+            return &boat->equipment[i];
+    return NULL;
+}
+
+/* Fitted, but the rows of the step do not show it. */
+static void gear_without_row_tell(const struct explaining *explaining, const char *item)
+{
+    const struct equipment *gear;
+    size_t index = 0, count = 0;
+    while ((gear = gear_next(explaining->composing, item, &index)) != NULL) {
+        placed_tell(explaining, INDENT_REASON, gear->place, "record: %s %s fitted", item,
+                    TEXT_OR_EMPTY(gear->tag));
+        count++;
+    }
+    gear = entry_of(explaining->card->boat_record, item);
+    if (count == 0 && gear != NULL)
+        placed_tell(explaining, INDENT_REASON, gear->place,
+                    "record: %s fitted, but none for the engine of this card", item);
+}
+
+static void fitted_tell(struct record_list *list, const char *item)
+{
+    const struct boat *boat = list->explaining->card->boat_record;
+    if (!ask(list, item, NULL))
+        return;
+    switch (boat_fitted(boat, item)) {
+    case ANSWER_NO:
+        placed_tell(list->explaining, INDENT_REASON, not_fitted_place(boat, item),
+                    "record: %s not fitted", item);
+        break;
+    case ANSWER_NOT_RECORDED:
+        line_tell(list->explaining, INDENT_REASON, "record: %s not recorded", item);
+        break;
+    case ANSWER_YES:
+        if (!has_row(list->step, item))
+            gear_without_row_tell(list->explaining, item);
+        break;
+    }
+}
+
+/* What each piece of the gear has under that key. */
+static void field_tell(struct record_list *list, const char *item, const char *key)
+{
+    const struct field *field = field_find(equipment_fields(), key);
+    const struct equipment *gear;
+    size_t index = 0;
+    if (field == NULL || !ask(list, item, key))
+        return;
+    while ((gear = gear_next(list->explaining->composing, item, &index)) != NULL) {
+        const char *value = field_text(field, gear, list->explaining->arena);
+        if (value == NULL)
+            value = text_equal(key, "cuts") ? "not recorded, which counts as cutting"
+                                            : "not recorded";
+        placed_tell(list->explaining, INDENT_REASON, gear->place, "record: %s %s %s = %s", item,
+                    TEXT_OR_EMPTY(gear->tag), key, value[0] == '\0' ? "nothing" : value);
+    }
+}
+
+static void boat_kind_tell(struct record_list *list)
+{
+    const struct boat *boat = list->explaining->card->boat_record;
+    if (ask(list, "boat", "type"))
+        placed_tell(list->explaining, INDENT_REASON, boat->facts.type.place,
+                    "record: the boat is a %s", boat->catamaran ? "catamaran" : "monohull");
+}
+
+static void condition_tell(struct record_list *list, const struct condition *condition)
+{
+    if (condition->item != NULL)
+        fitted_tell(list, condition->item);
+    switch (condition->kind) {
+    case CONDITION_INSIDE:
+        field_tell(list, condition->item, "zone");
+        field_tell(list, condition->item, "inside");
+        break;
+    case CONDITION_IS:
+        field_tell(list, condition->item, condition->field);
+        break;
+    case CONDITION_CUTS:
+        field_tell(list, condition->item, "cuts");
+        break;
+    case CONDITION_BOAT:
+        boat_kind_tell(list);
+        break;
+    case CONDITION_FITTED:
+    case CONDITION_NOT_FITTED:
+    case CONDITION_ALL:
+    case CONDITION_ANY:
+    case CONDITION_NONE:
+        break;
+    }
+    for (size_t i = 0; i < condition->child_count; i++)
+        condition_tell(list, condition->children[i]);
+}
+
+static void items_tell(struct record_list *list, const struct list_value *items)
+{
+    for (size_t i = 0; i < items->count; i++)
+        fitted_tell(list, items->items[i].text);
+}
+
+void record_tell(const struct explaining *explaining, const struct card_step *step)
+{
+    struct record_list list = {.explaining = explaining, .step = step};
+    size_t tried = cases_tried(explaining, step);
+    if (step->step->when != NULL)
+        condition_tell(&list, step->step->when);
+    for (size_t i = 0; i < tried; i++)
+        if (step->step->cases[i].when != NULL)
+            condition_tell(&list, step->step->cases[i].when);
+    items_tell(&list, step_uses(step));
+    items_tell(&list, step_also(step));
+}

@@ -1,0 +1,234 @@
+/* starter.c - new base and boat files to be filled in, made from the field tables
+ * and from what the procedures ask for (room: record). Values stay empty: a place
+ * or number that nobody read off the boat must not get onto a card. */
+#include "starter.h"
+
+#include "record.h"
+#include "text.h"
+
+enum { FEW_CHOICES = 7, KEY_WIDTH = 24, ZONES_WIDTH = 76, TAG_HIGHEST = 99 };
+
+size_t boat_items_mentioned(const struct boat *boat)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < item_count(); i++)
+        count += boat_fitted(boat, item_at(i)->key) != ANSWER_NOT_RECORDED ? 1 : 0;
+    return count;
+}
+
+/* ---- fields ---- */
+
+/* What may be written, where the field's own words do not say it. */
+static void values_add(struct text_builder *out, const struct field *field)
+{
+    size_t count = 0;
+    while (field->choices != NULL && field->choices[count] != NULL)
+        count++;
+    if (field->kind == FIELD_ANSWER)
+        text_add(out, " yes or no");
+    if (field->kind == FIELD_DATE)
+        text_add(out, ", as 2027-04-30 or 2027-04");
+    if (field->kind == FIELD_LIST)
+        text_add(out, ", as [first, second]");
+    for (size_t i = 0; count <= FEW_CHOICES && i < count; i++)
+        text_add_format(out, "%s%s", i == 0 ? ": " : i + 1 == count ? " or " : ", ",
+                        field->choices[i]);
+}
+
+static void field_add(struct text_builder *out, const struct field *field, const char *value)
+{
+    text_add_format(out, "  %s: %-*s# %s", field->key,
+                    KEY_WIDTH - (int)text_code_points(field->key), value, field->about);
+    values_add(out, field);
+    text_add(out, field->required ? " (needed)\n" : "\n");
+}
+
+/* `value_key` is filled in with `value`. */
+static void fields_add(struct text_builder *out, const struct field_table *table,
+                       const char *value_key, const char *value)
+{
+    for (size_t i = 0; i < table->count; i++)
+        field_add(out, &table->fields[i],
+                  text_equal(table->fields[i].key, value_key) && value != NULL ? value : "");
+}
+
+static void row_add(struct text_builder *out, const struct field_table *table)
+{
+    text_add(out, "  #- {");
+    for (size_t i = 0; i < table->count; i++)
+        text_add_format(out, "%s%s: ", i == 0 ? "" : ", ", table->fields[i].key);
+    text_add(out, "}\n");
+}
+
+/* ---- entries ---- */
+
+/* The fixed radio is recorded in a section of its own. */
+static bool in_equipment(const struct asked_item *asked)
+{
+    return !text_equal(asked->kind->key, "vhf_dsc");
+}
+
+static void entry_add(struct text_builder *out, const struct asked_item *asked, const char *tag)
+{
+    text_add_format(out, "{item: %s, tag: %s, zone: , side: , spot: , how: ", asked->kind->key,
+                    tag);
+    for (size_t i = 0; i < asked->fact_count; i++)
+        text_add_format(out, ", %s: ", asked->facts[i]->key);
+    text_add(out, "}");
+}
+
+const char *starter_entry(const struct asked_item *asked, const char *tag, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    if (!in_equipment(asked))
+        return text_format(arena, "# into radio: tag: %s, zone:, side:, spot:", tag);
+    text_add(&out, "- ");
+    entry_add(&out, asked, tag);
+    return out.at;
+}
+
+/* Numbers given so far, by class; no tag is proposed when they are used up. */
+struct tag_counts {
+    size_t fire, rescue, control;
+};
+
+static const char *tag_next(struct tag_counts *counts, enum item_class class,
+                            struct arena *arena)
+{
+    size_t *count = class == ITEM_FIRE     ? &counts->fire
+                    : class == ITEM_RESCUE ? &counts->rescue
+                                           : &counts->control;
+    return *count < TAG_HIGHEST ? text_format(arena, "%c%zu", (char)class, ++*count) : "";
+}
+
+static size_t last_used(const struct boat *boat, enum item_class class, struct arena *arena)
+{
+    const char *free_tag = boat_free_tag(boat, class, arena);
+    size_t number = 0;
+    for (size_t i = 1; free_tag != NULL && free_tag[i] != '\0'; i++)
+        number = number * 10 + (size_t)(free_tag[i] - '0');
+    return number > 0 ? number - 1 : TAG_HIGHEST;
+}
+
+const char *const *starter_tags(const struct asked_list *asked, const struct boat *boat,
+                                const char *const *told, size_t told_count,
+                                struct arena *arena)
+{
+    const char **tags = arena_array(arena, asked->count, sizeof *tags);
+    struct tag_counts counts = {last_used(boat, ITEM_FIRE, arena),
+                                last_used(boat, ITEM_RESCUE, arena),
+                                last_used(boat, ITEM_CONTROL, arena)};
+    for (size_t i = 0; i < told_count; i++)
+        tag_next(&counts, item_find(told[i])->class, arena);
+    for (size_t i = 0; i < asked->count; i++)
+        tags[i] = tag_next(&counts, asked->rows[i].kind->class, arena);
+    return tags;
+}
+
+static void entries_add(struct text_builder *out, const struct asked_list *asked,
+                        struct arena *arena)
+{
+    struct tag_counts counts = {.rescue = 1};   /* E1 is the radio's */
+    const struct zone *zone = NULL;
+    for (size_t i = 0; i < asked->count; i++) {
+        const struct asked_item *row = &asked->rows[i];
+        if (!in_equipment(row))
+            continue;
+        if (row->usual != zone)
+            text_add_format(out, "\n  # ---- on most boats: %s ----\n", row->usual->key);
+        zone = row->usual;
+        text_add_format(out, "  # %s: %s\n  #- ", row->kind->key, row->kind->record);
+        entry_add(out, row, tag_next(&counts, row->kind->class, arena));
+        text_add(out, "\n");
+    }
+}
+
+static bool is_asked(const struct asked_list *asked, const struct field *field)
+{
+    for (size_t k = 0; k < asked->count; k++)
+        for (size_t f = 0; f < asked->rows[k].fact_count; f++)
+            if (asked->rows[k].facts[f] == field)
+                return true;
+    return false;
+}
+
+/* What an entry may say, each key once: first those that steps depend on. */
+static void keys_explain(struct text_builder *out, const struct asked_list *asked, bool depended)
+{
+    const struct field_table *table = equipment_fields();
+    for (size_t i = 0; i < table->count; i++) {
+        if (is_asked(asked, &table->fields[i]) != depended)
+            continue;
+        text_add_format(out, "  #   %s: %s", table->fields[i].key, table->fields[i].about);
+        values_add(out, &table->fields[i]);
+        text_add(out, "\n");
+    }
+}
+
+static void zones_explain(struct text_builder *out, const char *type)
+{
+    size_t column = 0;
+    text_add(out, "  # Zones:");
+    for (size_t i = 0; zone_at(i) != NULL; i++) {
+        if (zone_at(i)->catamaran_only && text_equal(type, "monohull"))
+            continue;
+        size_t length = (size_t)text_code_points(zone_at(i)->key) + 1;
+        bool full = column + length > ZONES_WIDTH;
+        text_add_format(out, "%s%s", full ? "\n  #   " : " ", zone_at(i)->key);
+        column = full ? length : column + length;
+    }
+    text_add(out, ".\n");
+}
+
+static void not_fitted_add(struct text_builder *out, const struct asked_list *asked)
+{
+    text_add(out, "\n# What she does not have: take the # away. What is mentioned nowhere counts as"
+                  " not\n# recorded, and holds back every card that asks for it.\nnot_fitted:\n");
+    for (size_t i = 0; i < asked->count; i++)
+        text_add_format(out, "  #- %s\n", asked->rows[i].kind->key);
+}
+
+/* ---- files ---- */
+
+#define HOW_TO_FILL \
+    "# Fill in what you read off the boat or her papers, nothing from memory. What stays\n" \
+    "# empty counts as not recorded. Put a text that holds a colon or a # in quotes.\n" \
+    "# Remarks begin with # and are not read. Then run: maydeck check BASE\n"
+
+const char *starter_boat(const struct asked_list *asked, const char *type, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    text_add(&out, "# One boat's record.\n" HOW_TO_FILL "boat:\n");
+    fields_add(&out, boat_fields(), "type", type);
+    text_add(&out, "\n# The fixed radio; E1 is kept for its tag.\nradio:\n");
+    fields_add(&out, radio_fields(), NULL, NULL);
+    text_add(&out,
+             "\n# The gear that the cards ask for, in the order of a walk: the deck from stern to"
+             "\n# bow, then below from the companionway forward, then aft. Take the # of a line"
+             "\n# away and fill it in where the thing really is. She has several: copy the line,"
+             "\n# each with a tag of its own, the next free number. Other gear may be added.\n"
+             "equipment:\n");
+    zones_explain(&out, type);
+    text_add(&out, "  # Keys on which steps depend, where a line below has them:\n");
+    keys_explain(&out, asked, true);
+    text_add(&out, "  # Keys that any entry may have:\n");
+    keys_explain(&out, asked, false);
+    entries_add(&out, asked, arena);
+    not_fitted_add(&out, asked);
+    return out.at;
+}
+
+const char *starter_base(struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    text_add(&out, "# The base's own record.\n" HOW_TO_FILL);
+    for (size_t i = 0; base_section_at(i) != NULL; i++) {
+        const struct base_section *section = base_section_at(i);
+        text_add_format(&out, "\n# %s\n%s:\n", section->about, section->key);
+        if (section->list)
+            row_add(&out, section->fields);
+        else
+            fields_add(&out, section->fields, NULL, NULL);
+    }
+    return out.at;
+}

@@ -1,0 +1,172 @@
+#!/bin/sh
+# The radio script on the screen: the same phrases as on the cards, and only for a
+# boat whose identity is sound.
+. tests/tap.sh
+
+mkdir "$scratch/cards"
+maydeck print tests/fleet --each --date "$print_date" -o "$scratch/cards"
+expect_status call-cards-printed 0
+
+# A text as a row of words: line breaks, blanks and what a card sets between them
+# (a slash between two words to circle) make no difference.
+words_of() {
+    sed -e 's/____ ([^)]*)//g' -e 's/[·/…_]/ /g' "$1" | tr -s ' \n\f' '   ' | sed 's/^ //; s/ $//'
+}
+
+# card_words CARD.pdf: leaves the page's words in $scratch/card.words.
+card_words() {
+    pdftotext -raw "$1" "$scratch/card.txt"
+    words_of "$scratch/card.txt" | sed 's/^/ /; s/$/ /' >"$scratch/card.words"
+}
+
+# phrases_missing SCRIPT: the lines of the script whose words are not on the card. A
+# card prints the label of a form apart from its lines. Blanks part a line: what
+# stands between them must be there in one piece.
+phrases_missing() {
+    awk '
+        NR == FNR { card = $0; next }
+        { gsub(/____ \([^)]*\)/, "\n"); sub(/^[A-Z]+: /, "&\n"); gsub(/[·\/…_]/, " ")
+          count = split($0, piece, "\n")
+          for (i = 1; i <= count; i++) {
+              gsub(/ +/, " ", piece[i]); gsub(/^ +|[ :]+$/, "", piece[i])
+              if (piece[i] != "" && !index(card, " " piece[i])) print "not on the card: " piece[i]
+          } }' "$scratch/card.words" "$1"
+}
+
+# whole_missing SCRIPT: the whole script, if the card does not have it in one piece.
+whole_missing() {
+    grep -qF " $(words_of "$1") " "$scratch/card.words" || words_of "$1"
+}
+
+# Each card of each boat.
+compared=0
+for boat in tests/fleet/boats/*.yaml; do
+    boat=$(basename "$boat" .yaml)
+    for file in "$scratch/cards/$boat"-*.pdf; do
+        card=$(basename "$file" .pdf)
+        card=${card#"$boat"-}
+        maydeck call tests/fleet --boat "$boat" --card "$card"
+        expect_status "call-$boat-$card" 0
+        expect_empty "call-$boat-$card-stderr" "$(cat "$scratch/stderr")"
+        cp "$scratch/stdout" "$scratch/script"
+        card_words "$file"
+        expect_empty "call-$boat-$card-phrases" "$(phrases_missing "$scratch/script")"
+        case $card in
+        flooding) ;;    # two forms, side by side
+        distress_call)
+            maydeck call tests/fleet --boat "$boat"
+            expect_empty "call-$boat-$card-whole" "$(whole_missing "$scratch/stdout")"
+            ;;
+        *) expect_empty "call-$boat-$card-whole" "$(whole_missing "$scratch/script")" ;;
+        esac
+        [ "$(wc -l <"$scratch/script")" -ge 7 ] || not_ok "call-$boat-$card-length" "$(cat "$scratch/script")"
+        compared=$((compared + 1))
+    done
+done
+[ "$compared" -ge 11 ] || not_ok call-compared "only $compared cards"
+
+# The comparison can fail.
+echo 'I AM ON HOLIDAY. I AM ON FIRE.' >"$scratch/script"
+card_words "$scratch/cards/tamarisk-engine_fire.pdf"
+if [ -n "$(phrases_missing "$scratch/script")" ] && [ -n "$(whole_missing "$scratch/script")" ]; then
+    ok call-comparison-bites
+else
+    not_ok call-comparison-bites
+fi
+
+# General MAYDAY and the natures.
+maydeck call tests/fleet --boat tamarisk
+expect_status call-general 0
+expect_equal call-general-text 'MAYDAY MAYDAY MAYDAY
+THIS IS TAMARISK TAMARISK TAMARISK
+CALL SIGN QUEBEC TANGO ALFA BRAVO TWO · MMSI 200 014 730
+MAYDAY TAMARISK QUEBEC TANGO ALFA BRAVO TWO · 200 014 730
+LAT ____ (latitude degrees) DEGREES ____ (latitude minutes) MINUTES NORTH
+LONG ____ (longitude degrees) DEGREES ____ (longitude minutes) MINUTES EAST AT ____ (time UTC) UTC
+I ____ (nature)
+I REQUIRE IMMEDIATE ASSISTANCE.
+____ (persons) PERSONS ON BOARD. WHITE SAILING YACHT, 12.6 METRES. OVER' "$(cat "$scratch/stdout")"
+maydeck call tests/fleet --boat tamarisk --card engine_fire
+cp "$scratch/stdout" "$scratch/fire"
+maydeck call tests/fleet --boat tamarisk --nature fire
+expect_equal call-nature-as-card "$(cat "$scratch/fire")" "$(cat "$scratch/stdout")"
+maydeck call tests/fleet --boat tamarisk --nature collision
+expect_equal call-nature-open-end 'I HAVE COLLIDED WITH ____ (what)' \
+    "$(grep COLLIDED "$scratch/stdout")"
+
+# The two forms of one card keep their labels.
+maydeck call tests/fleet --boat tamarisk --card flooding
+expect_equal call-labels 'RISING STEADY' \
+    "$(sed -n 's/^\([A-Z]*\): .*/\1/p' "$scratch/stdout" | sort -u | tr '\n' ' ' | sed 's/ $//')"
+
+# first OPTION LINE: what is said first.
+first() {
+    maydeck call tests/fleet --boat tamarisk "--$1"
+    expect_status "call-$1" 0
+    expect_equal "call-$1-begins" "$2" "$(sed -n 1p "$scratch/stdout")"
+}
+first relay 'MAYDAY RELAY MAYDAY RELAY MAYDAY RELAY'
+expect_empty call-relay-not-ours "$(grep -i 'I AM\|I REQUIRE' "$scratch/stdout")"
+first downgrade 'MAYDAY ALL STATIONS'
+grep -q '^I NO LONGER REQUIRE IMMEDIATE ASSISTANCE' "$scratch/stdout" || not_ok call-downgrade-says
+first cancel 'ALL STATIONS ALL STATIONS ALL STATIONS'
+grep -q '^PLEASE CANCEL MY DISTRESS ALERT OF ' "$scratch/stdout" || not_ok call-cancel-says
+first spell 'NAME TAMARISK: TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO'
+expect_equal call-spell-rest 'CALL SIGN QTAB2: QUEBEC TANGO ALFA BRAVO TWO
+MMSI 200 014 730' "$(sed 1d "$scratch/stdout")"
+card_words "$scratch/cards/tamarisk-distress_call.pdf"
+if grep -qF " $(sed -n '1s/.*: //p' "$scratch/stdout") " "$scratch/card.words"; then
+    ok call-spell-as-card
+else
+    not_ok call-spell-as-card "$(cat "$scratch/stdout")"
+fi
+
+# No vapour card tells anybody to say what only a DSC alert would explain.
+maydeck call tests/fleet --boat tamarisk --card gas_leak
+expect_empty call-gas-no-mmsi "$(grep MMSI "$scratch/stdout")"
+
+# Without a call sign nothing is left where it stood.
+cp -R tests/fleet "$scratch/fleet"
+record=$scratch/fleet/boats/tamarisk.yaml
+sed -i 's/call_sign: .*/call_sign: none/' "$record"
+for option in --spell --relay --cancel --downgrade --card=flooding --nature=mob; do
+    maydeck call "$scratch/fleet" --boat tamarisk "$option"
+    expect_status "call-none-$option" 0
+    expect_empty "call-none-$option-slot" "$(grep -n 'CALL SIGN\|none\|NONE\|^·\|· *$\|  \| $' "$scratch/stdout")"
+done
+
+# A card that waits for a fact of gear does not keep the words from being said.
+cp tests/fleet/boats/tamarisk.yaml "$record"
+sed -i '/item: seacock/d' "$record"
+maydeck check "$scratch/fleet" --boat tamarisk
+expect_status call-held-check 1
+maydeck call "$scratch/fleet" --boat tamarisk --card flooding
+expect_status call-held 0
+
+# A wrong identity does.
+cp tests/fleet/boats/tamarisk.yaml "$record"
+sed -i 's/mmsi: "200014730"/mmsi: "20001473"/' "$record"
+for option in --spell --cancel --card=flooding; do
+    maydeck call "$scratch/fleet" --boat tamarisk "$option"
+    expect_status "call-wrong-$option" 1
+    expect_empty "call-wrong-$option-silent" "$(cat "$scratch/stdout")"
+    grep -q 'boats/tamarisk.yaml:[0-9]*:[0-9]*: error: ' "$scratch/stderr" ||
+        not_ok "call-wrong-$option-why" "$(cat "$scratch/stderr")"
+done
+
+# refused NAME WORD OPTION...: status 2, nothing said, the word in the message.
+refused() {
+    name=$1 word=$2
+    shift 2
+    maydeck call tests/fleet "$@"
+    expect_status "call-$name" 2
+    expect_empty "call-$name-silent" "$(cat "$scratch/stdout")"
+    grep -qF "$word" "$scratch/stderr" || not_ok "call-$name-says" "$(cat "$scratch/stderr")"
+}
+refused no-boat 'samphire, tamarisk'
+refused nature-mistyped 'did you mean "flooding"?' --boat tamarisk --nature floding
+refused nature-unknown 'natures of distress: fire,' --boat tamarisk --nature xyzzyxyzzy
+refused card-unknown 'cards of this boat' --boat tamarisk --card nosuchcard
+refused two 'exclude each other' --boat tamarisk --relay --spell
+refused two-with-card 'exclude each other' --boat tamarisk --card flooding --nature fire
+exit $failures

@@ -1,0 +1,324 @@
+#!/bin/sh
+# Every card of every specimen boat: what must hold whatever the record says. Read
+# from the page dumps, and from the PDF where the order of reading counts.
+. tests/tap.sh
+
+dumps=$scratch/dumps
+mkdir "$dumps"
+maydeck print tests/fleet --dump --date "$print_date" -o "$dumps"
+expect_status cards-laid-out 0
+
+# Sets kind, block, x, y, width, height, and of texts role, ink, face, baseline, size
+# and text, from a line of a dump.
+# shellcheck disable=SC2016
+item_awk='
+function value(name) {
+    return match($0, " " name "=[^ ]+") ? substr($0, RSTART + length(name) + 2, \
+        RLENGTH - length(name) - 2) : ""
+}
+function item_read(    part) {
+    kind = $1
+    if (!match($0, / -?[0-9]+,-?[0-9]+ -?[0-9]+x-?[0-9]+/)) { kind = ""; return }
+    block = substr($0, length(kind) + 2, RSTART - length(kind) - 2)
+    split(substr($0, RSTART + 1, RLENGTH - 1), part, /[ ,x]/)
+    x = part[1] + 0; y = part[2] + 0; width = part[3] + 0; height = part[4] + 0
+    role = value("role"); ink = value("ink"); face = value("face")
+    baseline = value("baseline") + 0; size = value("size") + 0
+    text = match($0, / ".*"$/) ? substr($0, RSTART + 2, RLENGTH - 3) : ""
+}
+function tag_in_row() {
+    return kind == "text" && block == "steps" && role == "row" && ink == "white"
+}
+'
+
+# ---- size of type ----
+
+# "role floor" in thousandths of a point, from the one table of sizes.
+floors_list() {
+    awk '/^ *\[ROLE_[A-Z_]+\] = \{PT\(/ {
+        match($0, /ROLE_[A-Z_]+/); role = tolower(substr($0, RSTART + 5, RLENGTH - 5))
+        match($0, /PT\([0-9.]+/); print role, substr($0, RSTART + 3, RLENGTH - 3) * 1000
+    }' src/layout/sizes.c
+}
+floors_list >"$scratch/floors"
+
+# The table itself may not go below what can be read at arm's length.
+floors_check() {
+    awk 'NR == FNR { floor[$1] = $2; next } floor[$1] < $2 { print $1, floor[$1], "below", $2 }' \
+        "$scratch/floors" - <<FLOORS
+title 32000
+headline 16000
+row 12000
+table 12000
+box 12000
+signs 12000
+call_line 12000
+contact 12000
+script 12000
+footer 8000
+source_tag 8000
+FLOORS
+}
+expect_empty cards-floors "$(floors_check)"
+
+sizes_check() {
+    awk "$item_awk"'
+        NR == FNR { floor[$1] = $2; next }
+        { item_read() }
+        kind != "text" { next }
+        !(role in floor) { print "no floor for", role; next }
+        size < floor[role] { print role, size, "below", floor[role] ":", text }
+        { texts++ }
+        END { if (!texts) print "no text" }' "$scratch/floors" "$1"
+}
+
+# ---- steps ----
+
+# "number headline", a line a step, as it is read.
+steps_list() {
+    awk "$item_awk"'
+        { item_read() }
+        kind != "text" || block != "steps" { next }
+        role == "number" { if (step != "") print step; step = text }
+        role == "headline" { step = step " " text }
+        END { if (step != "") print step }' "$1"
+}
+
+# Each headline on a line of its own, numbered from one, in the order of reading.
+order_check() {
+    steps_list "$1" >"$scratch/steps"
+    if [ ! -s "$scratch/steps" ]; then
+        [ "$(basename "$2")" = distress_call ] || echo 'no steps'
+        return
+    fi
+    awk '
+        NR == FNR { step[NR] = $0; steps = NR; next }
+        { for (i = 1; i <= steps; i++) if ($0 == step[i] && !at[i]) at[i] = FNR }
+        END {
+            for (i = 1; i <= steps; i++) {
+                if (step[i] !~ "^" i " ") print "step", i, "is not:", step[i]
+                if (!at[i]) print "not read as one line:", step[i]
+                if (i > 1 && at[i] <= at[i - 1]) print "read too early:", step[i]
+            }
+        }' "$scratch/steps" "$2.text"
+}
+
+budget_check() {
+    awk "$item_awk"'
+        { item_read() }
+        kind == "text" && block == "steps" && role == "number" { steps++ }
+        tag_in_row() && !(baseline in seen) { seen[baseline] = 1; rows++ }
+        END {
+            if (steps > 8) print steps, "steps"
+            if (rows > 14) print rows, "rows"
+        }' "$1"
+}
+
+# The tags of isolators that cut the radio, or are not known to spare it.
+cutters_list() {
+    awk '/^ *- \{item: / {
+        cuts = match($0, /cuts: \[[^]]*\]/) ? substr($0, RSTART, RLENGTH) : ""
+        if (cuts !~ /vhf_dsc/ && !(cuts == "" && /item: battery_isolator/)) next
+        match($0, /tag: [A-Z][0-9]+/); print substr($0, RSTART + 5, RLENGTH - 5)
+    }' "$1"
+}
+
+# What cuts the radio stands after the step of the call, and says so.
+radio_check() {
+    awk "$item_awk"'
+        NR == FNR { cutter[$1] = 1; next }
+        { item_read() }
+        kind != "text" { next }
+        role == "call_line" && match(text, /ALONE: .*step [0-9]+/) {
+            call = substr(text, RSTART, RLENGTH); sub(/.* /, "", call); call += 0
+        }
+        block == "steps" && role == "number" { step = text + 0; headline = "" }
+        block == "steps" && role == "headline" {
+            headline = headline (headline == "" ? "" : " ") text
+            if (headline ~ /^CALL( |$)/) call = step
+        }
+        tag_in_row() && text in cutter {
+            if (step <= call || call == "")
+                print text, "cuts the radio in step", step ", the call comes after step", call
+            if (headline !~ /^AFTER THE CALL/) print text, "cuts the radio:", headline
+            print "seen" >seen
+        }' seen="$scratch/cutter-seen" "$scratch/cutters" "$1"
+}
+
+# Every tag of a row is found on the plan.
+plan_check() {
+    awk "$item_awk"'
+        { item_read() }
+        /^page distress_call / { distress = 1 }
+        tag_in_row() { row[text] = 1; rows++ }
+        kind == "text" && block == "plan" && role == "plan_tag" { plan[text] = 1 }
+        END {
+            for (tag in row) if (!(tag in plan)) print tag, "is not on the plan"
+            if (!rows && !distress) print "no row has a tag"
+        }' "$1"
+}
+
+# ---- boxes ----
+
+sources_check() {
+    awk "$item_awk"'
+        function warning_end() {
+            if (open && !sources) print what, "has no source tag"
+            open = 0
+        }
+        { item_read() }
+        kind != "text" || (block != "cautions" && block != "never") { next }
+        text == "CAUTION" || text == "NEVER" {
+            warning_end(); open = 1; what = text " " (++count[text]); sources = 0
+        }
+        role == "source_tag" && text ~ /^\[[A-Z0-9]/ && text !~ /; *[;\]]/ { sources++ }
+        END { warning_end(); if (!count["CAUTION"]) print "no caution" }' "$1"
+}
+
+# No more than 25 mm of the left column are empty.
+gaps_check() {
+    awk "$item_awk"'
+        { item_read() }
+        kind == "box" && block == "call line" { top = y + height }
+        kind == "box" && block == "contact" { bottom = y }
+        (kind == "text" || kind == "sign") && x < 297638 { Y[++count] = y; H[count] = height }
+        END {
+            if (!top || !bottom) print "no call line or no contact line"
+            reached = top
+            while (reached < bottom) {
+                next_top = bottom; end = 0
+                for (i = 1; i <= count; i++)
+                    if (Y[i] + H[i] > reached && Y[i] < next_top && Y[i] >= top) {
+                        next_top = Y[i]; end = Y[i] + H[i]
+                    }
+                if (next_top - reached > 25 * 2834.646)
+                    printf "%.1f mm are empty below %.1f mm\n", (next_top - reached) / 2834.646,
+                        reached / 2834.646
+                if (!end) break
+                reached = end
+            }
+        }' "$1"
+}
+
+# ---- the call ----
+
+# What is said, in one line: the right side of the call panel.
+script_line() {
+    awk "$item_awk"'
+        { item_read() }
+        kind == "line" && block == "call" && width == 0 { divide = x }
+        kind == "text" && block == "call" && role == "script" && divide && x > divide {
+            line = line " " text
+        }
+        END { print line " " }' "$1"
+}
+
+# The words of the nature, from the procedure; the distress card has a blank.
+nature_words() {
+    sed -n 's/.*signal: .*say: "\{0,1\}\([^",}]*\).*/\1/p' "$1" | sed -n 1p
+}
+
+# Signal, all stations (of PAN PAN), name, call sign, signal again (of MAYDAY),
+# position, time, nature, assistance, persons, over: the first of each in this order.
+script_check() {
+    script_line "$1" | awk -v nature="$(nature_words "$2")" -v boat="$3" '
+        function expect(words, what,    at) {
+            at = index($0, " " words)
+            if (!at) print "not said:", what
+            else if (at <= last) print "said too early:", what
+            else last = at
+        }
+        {
+            mayday = index($0, " MAYDAY MAYDAY MAYDAY ")
+            pan = index($0, " PAN PAN PAN PAN PAN PAN ")
+            if (mayday) expect("MAYDAY MAYDAY MAYDAY ", "MAYDAY three times")
+            if (pan) expect("PAN PAN PAN PAN PAN PAN ", "PAN PAN three times")
+            if (!mayday && !pan) print "no signal"
+            if (pan) expect("ALL STATIONS", "ALL STATIONS")
+            expect("THIS IS " boat " " boat " " boat " ", "the name three times")
+            expect("CALL SIGN ", "the call sign")
+            if (mayday) expect("MAYDAY " boat " ", "MAYDAY and the name")
+            expect("LAT ", "latitude"); expect("LONG ", "longitude"); expect("UTC ", "the time")
+            expect(nature == "" ? "I " : nature, "the nature")
+            if (nature == "" || nature !~ /ABANDON/ || index($0, " I REQUIRE"))
+                expect("I REQUIRE", "the assistance")
+            expect("PERSONS ON BOARD", "the persons")
+            if ($0 !~ / OVER $/) print "the call does not end with OVER"
+            lines++
+        }
+        END { if (!lines) print "no script" }'
+}
+
+# ---- vapour ----
+
+# Where vapour may lie: no alert, no key to hold, the handheld on deck.
+vapour_check() {
+    for word in DSC red hold; do
+        grep -iwn "$word" "$2.text" | sed "s/^/says $word: /"
+    done
+    grep -n 'CALL FROM DECK.*HANDHELD' "$2.text" >/dev/null || echo 'no call from deck by handheld'
+    handheld=$(grep 'item: vhf_handheld.*from_cockpit: yes' "$3" |
+        sed -n '1s/.*tag: \([A-Z][0-9]*\).*/\1/p')
+    grep -q "handheld $handheld:" "$2.text" || echo "the handheld $handheld is not named"
+    grep -q 'Stay on deck' "$2.text" || echo 'does not say to stay on deck'
+}
+
+# ---- every card ----
+
+# card_check BOAT CARD DUMP
+card_check() {
+    record=tests/fleet/boats/$1.yaml
+    procedure=procedures/$2.yaml
+    [ -f "$procedure" ] || procedure=procedures/$(echo "$2" | sed 's/_[a-z]*$//').yaml
+    name=$(sed -n 's/^  name: //p' "$record" | sed -n 1p | tr '[:lower:]' '[:upper:]')
+    page=$scratch/pdf/$1/$2
+    mkdir -p "$page"
+    maydeck print tests/fleet --boat "$1" --card "$2" --date "$print_date" -o "$page"
+    pdftotext -raw "$page/$1.pdf" "$page.text" || not_ok "cards-$1-$2-text"
+    cutters_list "$record" >"$scratch/cutters"
+    for what in sizes budget radio plan sources gaps; do
+        expect_empty "cards-$1-$2-$what" "$("${what}_check" "$3" 2>&1)"
+    done
+    expect_empty "cards-$1-$2-order" "$(order_check "$3" "$page" 2>&1)"
+    expect_empty "cards-$1-$2-script" "$(script_check "$3" "$procedure" "$name" 2>&1)"
+    if grep -q 'from: handheld_on_deck' "$procedure"; then
+        expect_empty "cards-$1-$2-vapour" "$(vapour_check "$3" "$page" "$record" 2>&1)"
+        vapour=$((vapour + 1))
+    fi
+}
+
+boats=0
+vapour=0
+for record in tests/fleet/boats/*.yaml; do
+    boat=$(basename "$record" .yaml)
+    boats=$((boats + 1))
+    for dump in "$dumps/$boat"-*.dump; do
+        card=$(basename "$dump" .dump)
+        card_check "$boat" "${card#"$boat"-}" "$dump"
+    done
+done
+expect_equal cards-vapour-seen "$boats" "$vapour"
+[ -s "$scratch/cutter-seen" ] || not_ok cards-cutter-seen 'no card turns off what the radio needs'
+
+# Words of steps, boxes and signs, each once; not names, places and the script.
+words_list() {
+    cat "$dumps"/*.dump | awk "$item_awk"'
+        { item_read() }
+        kind != "text" { next }
+        role == "headline" { start = x }
+        role == "headline" || role == "signs" || role == "call_line" || role == "box" ||
+        (role == "row" && face == "bold" && ink == "black" && x == start) {
+            gsub(/\342\200\231/, "\047", text); gsub(/[^A-Za-z\047-]/, " ", text)
+            count = split(tolower(text), word, " ")
+            for (i = 1; i <= count; i++) if (word[i] ~ /[a-z]/) print word[i]
+        }' | sort -u
+}
+words_list >"$scratch/words"
+count=$(wc -l <"$scratch/words" | tr -d ' ')
+echo "# $count different words"
+if [ "$count" -gt 100 ] && [ "$count" -le 400 ]; then
+    ok cards-words
+else
+    not_ok cards-words "$count different words: at most 400 (and no fewer than 100 can be right)"
+fi
+exit $failures

@@ -1,0 +1,296 @@
+#!/bin/sh
+# Cards that wait for a fact, and cards that follow one: the same boat with one line
+# of its record changed at a time.
+. tests/tap.sh
+
+fleet=$scratch/fleet
+out=$scratch/out
+
+# changed BOAT SED...: a fresh fleet in which that boat's record is edited.
+changed() {
+    boat=$1
+    shift
+    rm -rf "$fleet" "$scratch/cards"
+    cp -R tests/fleet "$fleet"
+    record=$fleet/boats/$boat.yaml
+    sed "$@" "tests/fleet/boats/$boat.yaml" >"$record"
+    ! cmp -s "tests/fleet/boats/$boat.yaml" "$record" || not_ok "held-changed" "no change: $*"
+}
+
+# Prints the changed boat into a fresh $out; more arguments are options.
+printed() {
+    rm -rf "$out"
+    mkdir "$out"
+    maydeck print "$fleet" --boat "$boat" --date "$print_date" -o "$out" "$@"
+}
+
+pages_count() {
+    pdfinfo "$out/$boat.pdf" 2>/dev/null | sed -n 's/^Pages: *//p'
+}
+
+# The titles of the pages printed, in order; a long one breaks after a comma.
+titles_list() {
+    page=1
+    while [ "$page" -le "$(pages_count)" ]; do
+        pdftotext -raw -f "$page" -l "$page" "$out/$boat.pdf" - |
+            sed -n '/^Card [0-9]/{n;/,$/{N;s/\n/ /;};p;q;}'
+        page=$((page + 1))
+    done
+}
+
+# card_text TITLE: the words of the page with this title, as they are read.
+card_text() {
+    page=$(titles_list | grep -nxF "$1" | sed -n '1s/:.*//p')
+    [ -n "$page" ] && pdftotext -raw -f "$page" -l "$page" "$out/$boat.pdf" -
+}
+
+# says NAME TITLE WORDS...: all of the words stand on the card, wherever lines break.
+says() {
+    name=$1 title=$2
+    shift 2
+    card_text "$title" >"$scratch/card"
+    for words in "$@"; do
+        if tr '\n' ' ' <"$scratch/card" | grep -qF -e "$words"; then
+            ok "$name"
+        else
+            not_ok "$name" "not on $title: $words" "$(cat "$scratch/card")"
+        fi
+    done
+}
+
+# silent NAME TITLE WORDS...: the card is printed, and none of the words is on it.
+silent() {
+    name=$1 title=$2
+    shift 2
+    card_text "$title" >"$scratch/card"
+    [ -s "$scratch/card" ] || not_ok "$name" "$title is not printed"
+    for words in "$@"; do
+        if tr '\n' ' ' <"$scratch/card" | grep -qF -e "$words"; then
+            not_ok "$name" "on $title: $words" "$(cat "$scratch/card")"
+        else
+            ok "$name"
+        fi
+    done
+}
+
+# step_words CARD STEP: what a step and its cases say, a line each, without stars.
+step_words() {
+    awk -v step="$2" '
+        /^  - id: / { inside = $3 == step }
+        inside && /^ +(- )?act: / {
+            sub(/^[^"]*"/, ""); sub(/"[^"]*$/, ""); gsub(/\*\*/, ""); print
+        }
+    ' "procedures/$1.yaml"
+}
+
+# The title of a card as its page has it.
+title_of() {
+    sed -n 's/^title: //p' "procedures/$1.yaml" | tr '[:lower:]' '[:upper:]'
+}
+
+# ---- nothing changed: what the rest is measured by ----
+
+boat=tamarisk
+fleet=tests/fleet
+printed
+expect_status held-whole 0
+titles_list >"$scratch/titles"
+whole=$(wc -l <"$scratch/titles" | tr -d ' ')
+expect_equal held-whole-pages "$(pages_count)" "$whole"
+grep -qx 'ENGINE FIRE' "$scratch/titles" || not_ok held-whole-titles "$(cat "$scratch/titles")"
+mkdir "$scratch/before"
+maydeck print tests/fleet --boat tamarisk --dump --date "$print_date" -o "$scratch/before"
+fleet=$scratch/fleet
+
+# ---- an item that the record does not mention ----
+
+changed tamarisk '/item: fuel_shutoff_diesel/d'
+printed
+expect_status held-item 1
+expect_equal held-item-told \
+    'held: fuel_shutoff_diesel is not recorded: it holds back the card ENGINE FIRE' \
+    "$(sed -n 's/.*: \(held: \)/\1/p' "$scratch/stderr")"
+expect_empty held-item-nothing-else "$(grep -E ': (error|failure): ' "$scratch/stderr")"
+expect_equal held-item-others "$(grep -vx 'ENGINE FIRE' "$scratch/titles")" "$(titles_list)"
+expect_equal held-item-pages $((whole - 1)) "$(pages_count)"
+maydeck check "$fleet" --boat tamarisk --date "$print_date"
+expect_status held-item-check 1
+
+# The remedy holds: the line it gives, with a place filled in, frees the card.
+paste=$(sed -n 's/^ *\(- {item: fuel_shutoff_diesel, .*\)/\1/p' "$scratch/stderr")
+paste=$(echo "$paste" | sed -e 's/zone: ,/zone: cockpit_locker,/' -e 's/side: ,/side: port,/' \
+    -e 's/how: }/how: across = shut, inside: []}/')
+changed tamarisk -e '/item: fuel_shutoff_diesel/d' -e "s/^equipment:/&\\
+  $paste/"
+printed
+expect_status held-item-mended 0
+says held-item-mended-shown 'ENGINE FIRE' 'Fuel valve'
+
+# A draft shows what is missing, and says that it is a draft.
+changed tamarisk '/item: fuel_shutoff_diesel/d'
+printed --draft
+expect_status held-draft 0
+expect_equal held-draft-all "$(cat "$scratch/titles")" "$(titles_list)"
+says held-draft-marked 'ENGINE FIRE' DRAFT 'NOT RECORDED'
+silent held-draft-only-that FLOODING DRAFT 'NOT RECORDED'
+
+# ---- the same item, declared not fitted: the step for a boat without it ----
+
+changed tamarisk -e '/item: fuel_shutoff_diesel/d' -e 's/^not_fitted:/&\
+  - fuel_shutoff_diesel/'
+printed
+expect_status held-not-fitted 0
+expect_equal held-not-fitted-all "$(cat "$scratch/titles")" "$(titles_list)"
+says held-not-fitted-step 'ENGINE FIRE' "$(step_words engine_fire fuel | tail -n 1)"
+silent held-not-fitted-row 'ENGINE FIRE' 'Fuel valve'
+
+# ---- inside the burning space: its own step ----
+
+changed tamarisk '/item: fuel_shutoff_diesel/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
+printed
+expect_status held-inside 0
+says held-inside-step 'ENGINE FIRE' "$(step_words engine_fire fuel | sed -n 2p)"
+silent held-inside-row 'ENGINE FIRE' 'Fuel valve' "$(step_words engine_fire fuel | sed -n 1p)"
+
+# ---- what cuts the radio stands behind the call ----
+
+after='AFTER THE CALL'
+
+# isolators NAME SAYS|SILENT: whether the changed boat's card waits for the call.
+isolators() {
+    printed
+    expect_status "held-$1" 0
+    "$2" "held-$1-step" 'ENGINE FIRE' "$after"
+}
+changed tamarisk '/item: battery_isolator_service/s/cuts: \[.*\]/cuts: [vhf_dsc]/'
+isolators cuts-radio says
+step=$(card_text 'ENGINE FIRE' | sed -n "s/^\([0-9]*\) $after.*/\1/p")
+call=$(card_text 'ENGINE FIRE' | sed -n 's/.*ALONE: call after step \([0-9]*\).*/\1/p')
+if [ "${step:-0}" -gt "${call:-99}" ]; then
+    ok held-cuts-radio-behind
+else
+    not_ok held-cuts-radio-behind "step $step, the call after step $call"
+fi
+changed tamarisk '/item: battery_isolator_service/s/cuts: \[.*\]/cuts: []/'
+isolators cuts-nothing silent
+changed tamarisk '/item: battery_isolator_service/s/, cuts: \[.*\]//'
+isolators cuts-not-recorded says
+
+# ---- a catamaran: a card for each engine, with its own gear ----
+
+boat=samphire
+fleet=tests/fleet
+printed
+expect_status held-catamaran 0
+expect_equal held-catamaran-titles "ENGINE FIRE, PORT ENGINE
+ENGINE FIRE, STARBOARD ENGINE" "$(titles_list | grep ENGINE)"
+mkdir "$scratch/samphire"
+maydeck print "$fleet" --boat samphire --dump --date "$print_date" -o "$scratch/samphire"
+
+# The tags of the rows of a page.
+tags_list() {
+    awk '/^text steps .* role=row ink=white / { gsub(/"/, "", $NF); print $NF }' \
+        "$scratch/samphire/samphire-$1.dump" | sort -u
+}
+
+# The tags of gear that serves one engine, but not what lies in its space.
+serving_list() {
+    grep "serves: \[engine_space_$1\]" tests/fleet/boats/samphire.yaml |
+        grep -v "inside: \[engine_space_$1\]" | sed 's/.*tag: \([A-Z][0-9]*\).*/\1/' | sort
+}
+
+# lines_in A B: the lines of A that are in B, too. Both sorted, as texts.
+lines_in() {
+    echo "$1" >"$scratch/a"
+    echo "$2" >"$scratch/b"
+    comm -12 "$scratch/a" "$scratch/b"
+}
+
+for side in port starboard; do
+    other=starboard
+    [ "$side" = port ] || other=port
+    tags=$(tags_list "engine_fire_$side")
+    serving=$(serving_list "$side")
+    [ "$(echo "$serving" | wc -l)" -ge 5 ] || not_ok "held-catamaran-$side-gear" "$serving"
+    expect_equal "held-catamaran-$side-own" "$serving" "$(lines_in "$serving" "$tags")"
+    strange=$(grep "serves: \[engine_space_$other\]" tests/fleet/boats/samphire.yaml |
+        sed 's/.*tag: \([A-Z][0-9]*\).*/\1/' | sort)
+    expect_empty "held-catamaran-$side-only" "$(lines_in "$strange" "$tags")"
+done
+
+seacocks=$(sed -n 's/.*item: seacock, tag: \(C[0-9]*\),.*/\1/p' tests/fleet/boats/samphire.yaml |
+    sort)
+expect_equal held-catamaran-seacocks 14 "$(echo "$seacocks" | wc -l | tr -d ' ')"
+expect_equal held-catamaran-seacocks-shown "$seacocks" \
+    "$(lines_in "$seacocks" "$(tags_list flooding)")"
+fleet=$scratch/fleet
+
+# With two engines, gear that does not say which it serves holds both cards.
+changed samphire '/tag: C6,/s/, serves: \[engine_space_port\]//'
+printed
+expect_status held-serves 1
+expect_equal held-serves-told 'ENGINE FIRE, PORT ENGINE; ENGINE FIRE, STARBOARD ENGINE' \
+    "$(sed -n 's/.*: held: serves of fuel_shutoff_diesel .* the cards //p' "$scratch/stderr")"
+expect_empty held-serves-titles "$(titles_list | grep ENGINE)"
+
+# ---- a boat with one seacock ----
+
+changed tamarisk -e '/item: seacock/{/tag: C11,/!d;}'
+printed
+expect_status held-one-seacock 0
+expect_equal held-one-seacock-all "$(cat "$scratch/titles")" "$(titles_list)"
+says held-one-seacock-handling FLOODING 'across = shut'
+
+# ---- gear that only helps, not recorded, beside gear that is ----
+
+changed tamarisk '/item: grab_bag/d'
+printed
+expect_status held-helping 1
+expect_equal held-helping-others "$(grep -vxF "$(title_of abandon_ship)" "$scratch/titles")" \
+    "$(titles_list)"
+printed --draft
+expect_status held-helping-draft 0
+says held-helping-draft-shown "$(title_of abandon_ship)" DRAFT 'NOT RECORDED'
+
+# ---- a place of 300 characters: never cut ----
+
+long=$(awk 'BEGIN {
+    while (length(text) < 300) text = text "behind the white panel "
+    print substr(text, 1, 299) "x"
+}')
+changed tamarisk "/item: fuel_shutoff_diesel/s/spot: aft face/spot: $long/"
+printed
+expect_status held-long 1
+line=$(grep -n 'item: fuel_shutoff_diesel' "$record" | sed 's/:.*//')
+where=".*/boats/tamarisk\.yaml:$line:[0-9]*: error: ENGINE FIRE"
+told=$(sed -n "s,$where .* is \([0-9.]*\) mm too long.*,\1,p" "$scratch/stderr")
+if [ "${told%.*}" -gt 300 ] 2>/dev/null; then
+    ok held-long-told
+else
+    not_ok held-long-told "not line $line and more than 300 mm:" "$(cat "$scratch/stderr")"
+fi
+expect_equal held-long-one-error 1 "$(grep -c ': error: ' "$scratch/stderr")"
+expect_equal held-long-others "$(grep -vx 'ENGINE FIRE' "$scratch/titles")" "$(titles_list)"
+
+# The other cards lie exactly as they did.
+mkdir "$scratch/after"
+maydeck print "$fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/after"
+expect_equal held-long-same 'Only in before: tamarisk-engine_fire.dump' \
+    "$(cd "$scratch" && diff -rq before after)"
+
+# ---- a set without its MMSI: voice only ----
+
+key=$(sed -n 's/^  distress_key: //p' tests/fleet/boats/tamarisk.yaml)
+changed tamarisk 's/mmsi_programmed: yes/mmsi_programmed: no/'
+printed
+expect_status held-voice 0
+expect_equal held-voice-all "$(cat "$scratch/titles")" "$(titles_list)"
+for card in distress_call engine_fire flooding abandon_ship; do
+    says "held-voice-$card" "$(title_of $card)" 'DSC not available: voice only'
+    silent "held-voice-no-key-$card" "$(title_of $card)" "$key"
+done
+grep -q 'deficiency: DSC not available' "$scratch/stderr" ||
+    not_ok held-voice-told "$(cat "$scratch/stderr")"
+maydeck check "$fleet" --boat tamarisk --date "$print_date"
+expect_status held-voice-check 1
+exit $failures

@@ -1,0 +1,108 @@
+#!/bin/sh
+# What print says while it works: a line on a terminal once a run takes long, never
+# anywhere else; --quiet; one file a card with --each.
+. tests/tap.sh
+
+escape=$(printf '\033')
+mkdir -p "$scratch/many/boats"
+cp tests/fleet/base.yaml "$scratch/many"
+
+# As many boats as take some three seconds here.
+begun=$(date +%s%N)
+maydeck print tests/fleet --date "$print_date" -o "$scratch/timed"
+expect_status progress-timed 0
+boat_ms=$((($(date +%s%N) - begun) / 2000000 + 1))
+boats=$((3000 / boat_ms + 2))
+[ "$boats" -le 400 ] || boats=400
+boat=1
+while [ "$boat" -le "$boats" ]; do
+    cp tests/fleet/boats/tamarisk.yaml "$scratch/many/boats/b$boat.yaml"
+    boat=$((boat + 1))
+done
+
+# on_terminal ARGUMENT...: what a terminal would get goes to $scratch/terminal.
+on_terminal() {
+    rm -rf "$scratch/out"
+    command=
+    for word in "$MAYDECK" "$@"; do
+        command="$command '$word'"
+    done
+    script -qec "$command" /dev/null </dev/null >"$scratch/terminal"
+    status=$?
+}
+
+if ! command -v script >/dev/null 2>&1; then
+    skip progress-terminal 'no script command for a terminal'
+else
+    on_terminal print "$scratch/many" --date "$print_date" -o "$scratch/out"
+    expect_status progress-terminal 0
+    told=$(grep -c "$escape\[K[0-9]* of $boats boats: b" "$scratch/terminal")
+    if [ "$told" -ge 1 ] && [ "$told" -lt "$boats" ]; then
+        ok progress-told
+    else
+        not_ok progress-told "told $told times of $boats boats"
+    fi
+    # Nothing is left on the line: after the last rewriting it is cleared.
+    expect_empty progress-cleared "$(tr '\r' '\n' <"$scratch/terminal" | sed "s/^$escape\[K//" |
+        awk '/^[0-9]+ of [0-9]+ boats: / { open = $0; next } { open = "" } END { if (open) print open }')"
+    on_terminal print "$scratch/many" --quiet --date "$print_date" -o "$scratch/out"
+    expect_status progress-quiet 0
+    expect_empty progress-quiet-terminal "$(cat "$scratch/terminal")"
+    on_terminal print tests/fleet --boat tamarisk --date "$print_date" -o "$scratch/out"
+    expect_empty progress-short "$(grep "$escape" "$scratch/terminal")"
+fi
+
+rm -rf "$scratch/out"
+maydeck print "$scratch/many" --date "$print_date" -o "$scratch/out"
+expect_empty progress-not-on-a-file "$(cat "$scratch/stderr")"
+expect_equal progress-lines "$boats" "$(wc -l <"$scratch/stdout" | tr -d ' ')"
+
+# --quiet: problems and nothing else.
+maydeck print tests/fleet --quiet --date "$print_date" -o "$scratch/silent"
+expect_status quiet 0
+expect_empty quiet-says-nothing "$(cat "$scratch/stdout" "$scratch/stderr")"
+expect_empty quiet-same-files "$(diff -r "$scratch/timed" "$scratch/silent")"
+maydeck print "$scratch/absent" --quiet -o "$scratch/silent"
+expect_status quiet-problem 2
+[ -s "$scratch/stderr" ] || not_ok quiet-problem-told
+
+# --each: one page a file, the same bytes each time, the boat's file unchanged.
+maydeck print tests/fleet --each --date "$print_date" -o "$scratch/each"
+expect_status each 0
+maydeck print tests/fleet --each --boat tamarisk --date "$print_date" -o "$scratch/again"
+for file in "$scratch/again"/*; do
+    cmp -s "$file" "$scratch/each/$(basename "$file")" || not_ok "each-same-$(basename "$file")"
+done
+for file in "$scratch/timed"/*; do
+    cmp -s "$file" "$scratch/each/$(basename "$file")" || not_ok "each-boat-$(basename "$file")"
+done
+count=0
+for file in "$scratch/each"/*-*.pdf; do
+    pages=$(pdfinfo "$file" 2>&1 | sed -n 's/^Pages: *//p')
+    expect_equal "each-one-page-$(basename "$file" .pdf)" 1 "$pages"
+    count=$((count + 1))
+done
+cards=$(for file in "$scratch/timed"/*.pdf; do pdfinfo "$file" | sed -n 's/^Pages: *//p'; done |
+    awk '{ sum += $1 } END { print sum }')
+expect_equal each-all "$cards" "$count"
+maydeck print tests/fleet --each --boat tamarisk --card flooding --date "$print_date" -o "$scratch/one"
+expect_equal each-one-card 'tamarisk-flooding.pdf
+tamarisk.pdf' "$(folder_list "$scratch/one")"
+cmp -s "$scratch/one/tamarisk-flooding.pdf" "$scratch/each/tamarisk-flooding.pdf" || not_ok each-one-card-same
+
+# A boat called like a card's file keeps her own file.
+cp -R tests/fleet "$scratch/clash"
+cp tests/fleet/boats/tamarisk.yaml "$scratch/clash/boats/tamarisk-flooding.yaml"
+maydeck print "$scratch/clash" --each --date "$print_date" -o "$scratch/clashed"
+expect_status each-clash 1
+expect_equal each-clash-pages 5 "$(pdfinfo "$scratch/clashed/tamarisk-flooding.pdf" | sed -n 's/^Pages: *//p')"
+grep -q 'tamarisk-flooding.pdf would be' "$scratch/stderr" || not_ok each-clash-told "$(cat "$scratch/stderr")"
+
+# An older file of a card that is held back is named.
+sed -i '/item: seacock/d' "$scratch/clash/boats/tamarisk.yaml"
+rm "$scratch/clash/boats/tamarisk-flooding.yaml"
+cp "$scratch/each"/tamarisk* "$scratch/clashed"
+maydeck print "$scratch/clash" --each --boat tamarisk --date "$print_date" -o "$scratch/clashed"
+expect_status each-held 1
+grep -q 'tamarisk-flooding.pdf: not of this run' "$scratch/stdout" || not_ok each-held-older "$(cat "$scratch/stdout")"
+exit $failures

@@ -1,0 +1,276 @@
+#!/bin/sh
+# The reasons of every card of every specimen boat: each file and line named holds
+# what is said of it, and each item named is one that the step's words rest on.
+. tests/tap.sh
+
+boats=$(cd tests/fleet/boats && ls | sed 's/\.yaml$//')
+
+# why ARGUMENT...: what is told of the specimen fleet.
+why() {
+    maydeck why "$@" --date "$print_date"
+}
+
+# ---- which cards ----
+
+maydeck check tests/fleet --date "$print_date"
+checked=$status
+why tests/fleet
+expect_status why-list "$checked"
+for boat in $boats; do
+    why tests/fleet --boat "$boat"
+    sed -n 's/^  \([a-z_]*\) .*/\1/p' "$scratch/stdout" >"$scratch/keys"
+    maydeck print tests/fleet --boat "$boat" --date "$print_date" -o "$scratch/cards" --dump
+    expect_equal "why-list-$boat" \
+        "$(ls "$scratch/cards" | sed -n "s/^$boat-\(.*\)\.dump\$/\1/p" | sort)" \
+        "$(sort "$scratch/keys")"
+    why tests/fleet --boat "$boat" --all
+    found=$status
+    cp "$scratch/stdout" "$scratch/$boat.why"
+    maydeck check tests/fleet --boat "$boat" --date "$print_date"
+    expect_status "why-all-$boat-as-check" "$found"
+    expect_equal "why-all-$boat-covers" "$(cat "$scratch/keys")" \
+        "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_]*\)), check code.*/\1/p' "$scratch/$boat.why")"
+    why tests/fleet --boat "$boat" --all
+    if cmp -s "$scratch/stdout" "$scratch/$boat.why"; then
+        ok "why-all-$boat-again"
+    else
+        not_ok "why-all-$boat-again" 'told otherwise the second time'
+    fi
+done
+why tests/fleet --all
+grep '^Card ' "$scratch/stdout" >"$scratch/whole"
+expect_equal why-all-fleet "$(for boat in $boats; do cat "$scratch/$boat.why"; done | grep '^Card ')" \
+    "$(cat "$scratch/whole")"
+first=$(echo "$boats" | sed -n 1p)
+why tests/fleet --boat "$first" --card flooding
+[ "$status" -le 1 ] || not_ok why-one "status $status"
+expect_equal why-one-card 1 "$(grep -c '^Card ' "$scratch/stdout")"
+why tests/fleet --boat "$first" --card nosuchcard
+expect_status why-unknown-card 2
+grep -q 'nosuchcard' "$scratch/stderr" || not_ok why-unknown-card-named
+expect_empty why-unknown-card-silent "$(cat "$scratch/stdout")"
+why tests/fleet --boat nosuchboat --all
+expect_status why-unknown-boat 2
+why tests/fleet --card flooding --all
+expect_status why-card-and-all 2
+"$MAYDECK" why tests/fleet --all --date "$print_date" >/dev/full 2>/dev/null </dev/null
+status=$?
+expect_status why-full 3
+
+# ---- what the named lines hold ----
+
+# Joins "at FILE:LINE" to the line it was broken from.
+cat >"$scratch/join.awk" <<'AWK'
+/^ +at [^ ]+$/ { sub(/^ +/, ""); line = line " " $0; next }
+NR > 1 { print line }
+{ line = $0 }
+END { print line }
+AWK
+
+# Tells each line whose file or line does not hold what is said of it.
+cat >"$scratch/lines.awk" <<'AWK'
+function tell(why) { print why ": " $0 }
+function line_of(place,    file, number, count, at) {
+    file = place; sub(/:[0-9]+$/, "", file)
+    number = place; sub(/^.*:/, "", number)
+    if (!(file in read)) {
+        while ((getline at <file) > 0) text[file, ++count] = at
+        close(file)
+        read[file] = count
+    }
+    if (number + 0 > read[file]) { tell("no such line"); return "" }
+    return text[file, number]
+}
+function holds(word) { return index(said, word) > 0 }
+/ at [^ ]+:[0-9]+$/ {
+    said = line_of($NF)
+    total++
+    if ($1 == "step" && $3 == "at") {
+        steps++
+        if (!holds("id: " $2)) tell("not that step")
+    } else if ($1 == "gear") {
+        gear++
+        if (!holds("item: " $3 ",") || !holds("tag: " $2 ",")) tell("not that gear")
+    } else if ($1 == "record:" && $3 == "not" && $4 == "fitted") {
+        absent++
+        if (said != "  - " $2) tell("not there")
+    } else if ($1 == "record:" && $2 != "the") {
+        if (!holds("item: " $2 ",") || !holds("tag: " $3 ",")) tell("not that gear")
+    } else if ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/) {
+        cases++
+        if (said !~ /^ +- (when|act):/) tell("no case begins there")
+    } else if ($1 == "Never:" || $1 == "Caution:") {
+        if (!holds("{say: ")) tell("no warning there")
+    }
+}
+/ at [^ ]+$/ && !/:[0-9]+$/ { if ((getline at <$NF) < 0) tell("no such file"); close($NF) }
+END { if (!steps || !gear || !absent || !cases) print "too little told: " total " lines" }
+AWK
+
+for boat in $boats; do
+    awk -f "$scratch/join.awk" "$scratch/$boat.why" >"$scratch/$boat.joined"
+    expect_empty "why-lines-$boat" "$(awk -f "$scratch/lines.awk" "$scratch/$boat.joined")"
+    # Every step of every procedure is told once a card, as a step or as left out.
+    found=$(for file in procedures/*.yaml; do
+        cards=$(grep -c "^   procedure .* at $file:" "$scratch/$boat.joined")
+        for step in $(sed -n 's/^  - id: //p' "$file"); do
+            told=$(grep -cE "(^   |: )step $step(,| at $file:)" "$scratch/$boat.joined")
+            here=$(grep -E "(^   |: )step $step(,| at)" "$scratch/$boat.joined" | grep -c "at $file:")
+            [ "$here" -eq "$cards" ] || echo "$file $step: told $here of $told times on $cards cards"
+        done
+    done)
+    expect_empty "why-steps-$boat" "$found"
+    expect_empty "why-width-$boat" "$(awk '{ text = $0; gsub(/[\200-\277]/, "", text)
+        if (length(text) > 100) print }' "$scratch/$boat.why")"
+    # Sources are told whole: each key with a grade of the list.
+    expect_empty "why-sources-$boat" "$(grep -o 'source S[0-9a-z]*:' "$scratch/$boat.joined" |
+        sort -u | sed 's/source \(.*\):/\1/' | while read -r key; do
+        grep -q "{key: $key, .*grade: V[AB]}" procedures/sources.yaml || echo "$key"
+    done)"
+done
+
+# ---- what the words rest on ----
+
+# One line a step: boat, card/step, its headline and gear as printed; and one a
+# card: boat, card, check code. Parted by tabs.
+cat >"$scratch/steps.awk" <<'AWK'
+function put() { if (step != "") print boat "\t" card "/" step "\t" words; step = words = "" }
+{ sub(/ at [^ ]+$/, "") }
+/^Card [0-9]+ of/ { put(); card = $5; code = $8; gsub(/[(),]/, "", card) }
+/^   boat / { boat = $2; print boat "\t" card "\t" code }
+/^[0-9]+\. / { put(); sub(/^[0-9]+\. /, ""); words = $0; next }
+/^[A-Z]/ { put() }
+/^   step / { step = $2 }
+/^   [^ ]/ { in_gear = 0 }
+/^   gear / { in_gear = 1; words = words " [" $2 "]"; next }
+/^      / && in_gear { words = words $0 }
+END { put() }
+AWK
+
+# One line an item of a step: boat, card/step, tag, line of the boat file. An item
+# that only a case passed over asked for is not what the words rest on.
+cat >"$scratch/items.awk" <<'AWK'
+/^Card [0-9]+ of/ { card = $5; gsub(/[(),]/, "", card) }
+/^   boat / { boat = $2 }
+/^   step / { step = $2; taken = "" }
+/^   case / { taken = $0 }
+/^   gear / { tag = $2 }
+/^   record: [a-z_]+ [FEC][0-9]+ fitted at/ && index(taken, $2) { tag = $3 }
+tag != "" {
+    number = $NF; sub(/^.*:/, "", number)
+    print boat "\t" card "/" step "\t" tag "\t" number
+    tag = ""
+}
+AWK
+
+# Items, steps with all entries, steps of the copies BOAT-LINE: tells each item
+# without which its step, or its card's check code, is the same.
+cat >"$scratch/same.awk" <<'AWK'
+BEGIN { FS = "\t" }
+FILENAME ~ /items$/ { item[++count] = $0; next }
+FILENAME ~ /whole$/ { whole[$1, $2] = $3; next }
+{ copy[$1, $2] = $3; seen[$1] = 1 }
+END {
+    for (i = 1; i <= count; i++) {
+        split(item[i], part, "\t")
+        without = part[1] "-" part[4]
+        name = card = part[2]; sub(/\/.*/, "", card)
+        if (!(without in seen)) print without ": not told"
+        if (whole[part[1], name] == copy[without, name]) print name ": the same without " part[3]
+        if (whole[part[1], card] == copy[without, card]) print card ": same code without " part[3]
+    }
+}
+AWK
+
+# entry_take BOAT LINE: a copy of the boat without that entry; the last of its kind
+# becomes not_fitted. Lines keep their numbers.
+entry_take() {
+    record=tests/fleet/boats/$1.yaml
+    copy=$scratch/fleet/boats/$1-$2.yaml
+    item=$(sed -n "$2s/.*{item: \([a-z_]*\),.*/\1/p" "$record")
+    sed "$2s/.*/  # taken out/" "$record" >"$copy"
+    grep -q "{item: $item," "$copy" || echo "  - $item" >>"$copy"
+}
+
+steps_of() {
+    awk -f "$scratch/join.awk" "$1" | awk -f "$scratch/steps.awk"
+}
+
+mkdir -p "$scratch/fleet/boats"
+cp tests/fleet/base.yaml "$scratch/fleet"
+for boat in $boats; do
+    awk -f "$scratch/items.awk" "$scratch/$boat.joined" >"$scratch/$boat.items"
+    steps_of "$scratch/$boat.why" >"$scratch/$boat.whole"
+    [ "$(wc -l <"$scratch/$boat.items")" -ge 30 ] || not_ok "why-items-$boat-few"
+    for line in $(cut -f 4 "$scratch/$boat.items" | sort -un); do
+        entry_take "$boat" "$line"
+    done
+done
+why "$scratch/fleet" --all
+[ "$status" -le 1 ] || not_ok why-items-status "status $status" "$(cat "$scratch/stderr")"
+steps_of "$scratch/stdout" >"$scratch/copies"
+for boat in $boats; do
+    expect_empty "why-items-$boat" "$(awk -f "$scratch/same.awk" "$scratch/$boat.items" \
+        "$scratch/$boat.whole" "$scratch/copies")"
+    # Steps are told to be the same where they are.
+    sed 's/^\([^	]*\)	/\1-1	/' "$scratch/$boat.whole" >"$scratch/unchanged"
+    sed 's/[0-9]*$/1/' "$scratch/$boat.items" >"$scratch/all.items"
+    expect_equal "why-items-$boat-can-be-same" "$(wc -l <"$scratch/all.items")" \
+        "$(awk -f "$scratch/same.awk" "$scratch/all.items" "$scratch/$boat.whole" \
+            "$scratch/unchanged" | grep -c 'the same without')"
+done
+
+# ---- held cards, sign-off, status ----
+
+rm -rf "$scratch/fleet"
+cp -R tests/fleet "$scratch/fleet"
+sed -i.was '/- fixed_extinguisher/d' "$scratch/fleet/boats/$first.yaml"
+why "$scratch/fleet" --boat "$first" --all
+expect_status why-held 1
+awk -f "$scratch/join.awk" "$scratch/stdout" >"$scratch/joined"
+expect_equal why-held-cards \
+    "$(sed -n 's/^Card [0-9]* of [0-9]* (\(engine_fire[a-z_]*\)), .*/\1/p' "$scratch/stdout")" \
+    "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_]*\)), .*HELD BACK$/\1/p' "$scratch/stdout")"
+for part in '^Held back by$' 'case 1 of 3, which asks: fixed_extinguisher fitted' \
+    'record: fixed_extinguisher not recorded' \
+    "fixed_extinguisher is not recorded: .* at $scratch/fleet/boats/$first.yaml:[0-9]*\$"; do
+    grep -q "$part" "$scratch/joined" || not_ok "why-held-tells" "$part"
+done
+maydeck check "$scratch/fleet" --boat "$first" --date "$print_date"
+expect_status why-held-as-check 1
+
+sed 's/^approvals:.*/approvals:\
+  - {card: flooding, initials: QA, qualification: instructor, date: 2026-01-01, until: 2026-11-19}\
+  - {card: gas_leak, initials: QB, qualification: instructor, date: 2026-01-01, until: 2026-11-20}/' \
+    tests/fleet/base.yaml >"$scratch/fleet/base.yaml"
+cp "tests/fleet/boats/$first.yaml" "$scratch/fleet/boats/$first.yaml"
+why "$scratch/fleet" --boat "$first" --card flooding
+grep -q 'approval has expired: QA, instructor, from 2026-01-01 until 2026-11-19' "$scratch/stdout" &&
+    grep -q 'not approved: no approval of flooding stands on 2026-11-20' "$scratch/stdout" ||
+    not_ok why-approval-expired "$(sed -n '/^Sign-off/,$p' "$scratch/stdout")"
+why "$scratch/fleet" --boat "$first" --card gas_leak
+expect_equal why-approval-stands 0 "$(grep -c 'not approved\|has expired' "$scratch/stdout")"
+expect_equal why-approval-told 1 "$(grep -c 'approval: QB, instructor' "$scratch/stdout")"
+
+rm "$scratch/fleet/boats/$first.yaml.was"
+echo 'frobnicate: yes' >>"$scratch/fleet/boats/$first.yaml"
+why "$scratch/fleet" --all
+expect_status why-broken-boat 1
+grep -q "^$first: no cards" "$scratch/stdout" || not_ok why-broken-boat-told
+expect_equal why-broken-boat-others "$(echo "$boats" | sed 1d |
+    while read -r boat; do grep -c '^Card ' "$scratch/$boat.why"; done)" \
+    "$(grep -c '^Card ' "$scratch/stdout")"
+
+# ---- the distress card ----
+
+for boat in $boats; do
+    sed -n '/^Card [0-9]* of [0-9]* (distress_call)/,/^Sign-off/p' "$scratch/$boat.joined" \
+        >"$scratch/distress"
+    for part in '^Section nature: ' '^Section pan_pan: ' '^Section relay: ' '^Section downgrade: ' \
+        '^Section cancel: ' '^Section spell: ' '^   words and order: ITU Radio Regulations 32.53$' \
+        '^   say: THIS IS .* at tests/fleet/boats/.*:[0-9]*$' '^   set: 1 .* at .*yaml:[0-9]*$'; do
+        grep -q "$part" "$scratch/distress" || not_ok "why-distress-$boat" "$part"
+    done
+    ok "why-distress-$boat"
+done
+exit $failures

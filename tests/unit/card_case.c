@@ -1,0 +1,198 @@
+/* card_case.c - the program's own files and records from texts, for the tests of
+ * composed cards and laid-out pages. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <dirent.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "source.h"
+#include "text.h"
+
+#define ARENA_LIMIT ((size_t)512 * 1024 * 1024)
+#define FILE_LIMIT ((size_t)256 * 1024)
+#define PROCEDURES_MOST 40
+
+static const struct source *source_of(struct card_case *card_case, const char *text)
+{
+    struct source *source = NULL;
+    if (!text_ends(text, ".yaml"))
+        return source_from(card_case->arena, "text.yaml", text, strlen(text));
+    if (source_read(card_case->arena, text, FILE_LIMIT, &source) != SOURCE_READ)
+        fail_msg("%s cannot be read", text);
+    return source;
+}
+
+const char *case_problems_text(const struct card_case *card_case)
+{
+    struct text_builder out = text_builder_in(card_case->arena);
+    size_t count = 0;
+    const struct problem *all = problems_sorted(card_case->problems, &count);
+    for (size_t i = 0; i < count; i++)
+        problem_print(&all[i], &out);
+    return out.at;
+}
+
+static void must_be_sound(const struct card_case *card_case, bool sound)
+{
+    if (!sound || problems_reach(card_case->problems, SEVERITY_ERROR))
+        fail_msg("what the test reads is not sound:\n%s", case_problems_text(card_case));
+}
+
+static const struct procedure *procedure_of(struct card_case *card_case, const char *text)
+{
+    const struct procedure *procedure = procedure_read(
+        source_of(card_case, text), card_case->authorities, card_case->arena,
+        card_case->problems);
+    must_be_sound(card_case, procedure != NULL);
+    return procedure;
+}
+
+/* By `order`, then key, as procedure.h has it. */
+static void procedure_insert(const struct procedure **rows, size_t *count,
+                             const struct procedure *procedure)
+{
+    size_t at = (*count)++;
+    assert_true(*count <= PROCEDURES_MOST);
+    for (; at > 0; at--) {
+        int64_t before = rows[at - 1]->order.milli, own = procedure->order.milli;
+        if (before < own || (before == own &&
+                             strcmp(rows[at - 1]->key.text, procedure->key.text) < 0))
+            break;
+        rows[at] = rows[at - 1];
+    }
+    rows[at] = procedure;
+}
+
+static void own_procedures(struct card_case *card_case)
+{
+    const struct procedure **rows = arena_array(card_case->arena, PROCEDURES_MOST, sizeof *rows);
+    DIR *folder = opendir("procedures");
+    size_t count = 0;
+    assert_non_null(folder);
+    for (struct dirent *entry; (entry = readdir(folder)) != NULL;)
+        if (text_ends(entry->d_name, ".yaml") && strcmp(entry->d_name, "sources.yaml") != 0)
+            procedure_insert(rows, &count,
+                             procedure_of(card_case, text_format(card_case->arena, "procedures/%s",
+                                                                 entry->d_name)));
+    closedir(folder);
+    assert_true(count > 0);
+    card_case->procedures = (struct procedure_set){rows, count};
+}
+
+void case_begin(struct card_case *card_case)
+{
+    *card_case = (struct card_case){.arena = arena_new(ARENA_LIMIT), .today = {2026, 11, 25}};
+    card_case->problems = problems_new(card_case->arena);
+    card_case->words = words_read(source_of(card_case, "procedures/words/en.yaml"),
+                                  card_case->arena, card_case->problems);
+    card_case->authorities = authorities_read(source_of(card_case, "procedures/sources.yaml"),
+                                              card_case->arena, card_case->problems);
+    must_be_sound(card_case, card_case->words != NULL && card_case->authorities != NULL);
+    own_procedures(card_case);
+    card_case->base = case_base(card_case, "tests/fleet/base.yaml");
+}
+
+void case_end(struct card_case *card_case)
+{
+    arena_free(card_case->arena);
+}
+
+const struct boat *case_boat(struct card_case *card_case, const char *text)
+{
+    bool sound = false;
+    card_case->problems = problems_new(card_case->arena);
+    card_case->boat = boat_read(source_of(card_case, text), "boat", card_case->arena,
+                                card_case->problems, &sound);
+    must_be_sound(card_case, sound);
+    return card_case->boat;
+}
+
+const struct base_record *case_base(struct card_case *card_case, const char *text)
+{
+    bool sound = false;
+    card_case->base = base_read(source_of(card_case, text), card_case->arena,
+                                card_case->problems, &sound);
+    must_be_sound(card_case, sound);
+    return card_case->base;
+}
+
+void case_procedures(struct card_case *card_case, const char *const *texts)
+{
+    const struct procedure **rows = arena_array(card_case->arena, PROCEDURES_MOST, sizeof *rows);
+    size_t count = 0;
+    for (; texts[count] != NULL; count++) {
+        assert_true(count < PROCEDURES_MOST);
+        rows[count] = procedure_of(card_case, texts[count]);
+    }
+    card_case->procedures = (struct procedure_set){rows, count};
+}
+
+const struct card_set *case_compose(struct card_case *card_case, bool draft)
+{
+    struct compose_input input = {card_case->boat, card_case->base, &card_case->procedures,
+                                  card_case->authorities, card_case->words, card_case->today,
+                                  draft};
+    card_case->problems = problems_new(card_case->arena);
+    const struct card_set *set = compose_set(&input, card_case->arena, card_case->problems);
+    assert_non_null(set);
+    return set;
+}
+
+const struct card *case_card(const struct card_set *set, const char *key)
+{
+    for (size_t i = 0; i < set->count; i++)
+        if (strcmp(set->cards[i]->key, key) == 0)
+            return set->cards[i];
+    fail_msg("the set has no card %s", key);
+    return NULL;
+}
+
+const struct card_step *case_step(const struct card *card, const char *id)
+{
+    for (size_t i = 0; i < card->step_count; i++)
+        if (strcmp(card->steps[i].id, id) == 0)
+            return &card->steps[i];
+    fail_msg("the card %s has no step %s", card->key, id);
+    return NULL;
+}
+
+const struct problem *case_problem(const struct card_case *card_case, const char *what)
+{
+    size_t count = 0;
+    const struct problem *all = problems_sorted(card_case->problems, &count);
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(all[i].what, what) == 0)
+            return &all[i];
+    return NULL;
+}
+
+const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+                                const char *steps, const char *rest)
+{
+    return text_format(card_case->arena,
+                       "procedure: %s\norder: %d\ntitle: %s card\nsubject: %s\nsymbol: flame\n"
+                       "stripe: fire\nsigns: [Smoke, a bang]\nsteps:\n%s"
+                       "cautions:\n  - {say: Smoke kills., sources: [S5]}\n%s",
+                       key, order, key, key, steps, rest);
+}
+
+const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,
+                           const char *not_fitted)
+{
+    return text_format(card_case->arena,
+                       "boat: {name: Tamarisk, specimen: yes, type: monohull, loa_m: 12, "
+                       "beam_m: 4, persons_max: 8}\n%sequipment:\n%s%s%s",
+                       radio, gear, not_fitted[0] == '\0' ? "" : "not_fitted:\n", not_fitted);
+}
+
+struct faces *case_faces(struct card_case *card_case)
+{
+    struct faces *faces = faces_open("out/fonts", card_case->arena, card_case->problems);
+    if (faces == NULL)
+        fail_msg("the faces cannot be opened:\n%s", case_problems_text(card_case));
+    return faces;
+}

@@ -1,0 +1,78 @@
+/* card_case.h - what the tests of composed cards and laid-out pages share: the
+ * program's own words, sources and procedures, and records read from texts. */
+#ifndef MAYDECK_CARD_CASE_H
+#define MAYDECK_CARD_CASE_H
+
+#include "arena.h"
+#include "card.h"
+#include "face.h"
+#include "layout.h"
+#include "problem.h"
+#include "procedure.h"
+
+struct card_case {
+    struct arena *arena;
+    struct problems *problems;
+    const struct authorities *authorities;
+    const struct words *words;
+    struct procedure_set procedures;   /* begins as the program's own, in order */
+    const struct base_record *base;    /* begins as the specimen base */
+    const struct boat *boat;
+    struct date today;                 /* begins as 2026-11-25 */
+};
+
+/* A test of its own arena; fails where the program's own files are not sound. */
+void case_begin(struct card_case *card_case);
+void case_end(struct card_case *card_case);
+
+/* Records from texts, or from files when the text is the name of one (it ends in
+ * .yaml). The test fails where anything is wrong with them; problems told before a
+ * boat was read are forgotten. */
+const struct boat *case_boat(struct card_case *card_case, const char *text);
+const struct base_record *case_base(struct card_case *card_case, const char *text);
+
+/* The case's procedures become these, in this order; NULL-ended. */
+void case_procedures(struct card_case *card_case, const char *const *texts);
+
+/* The set of the case's boat; problems of an earlier set are forgotten. */
+const struct card_set *case_compose(struct card_case *card_case, bool draft);
+
+/* The card of that key; the test fails where the set has none. */
+const struct card *case_card(const struct card_set *set, const char *key);
+const struct card_step *case_step(const struct card *card, const char *id);
+
+/* The problem that says this; NULL: none does. */
+const struct problem *case_problem(const struct card_case *card_case, const char *what);
+
+/* All problems as printed, for messages of failed tests. */
+const char *case_problems_text(const struct card_case *card_case);
+
+/* A procedure's text: its steps, and what else it has, as YAML of that level. */
+const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+                                const char *steps, const char *rest);
+
+/* A boat's text: a monohull of 12 m with a full DSC set unless `radio` says
+ * otherwise; gear and not_fitted as YAML lists. */
+const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,
+                           const char *not_fitted);
+
+/* The section of the radio that boats have unless the test says otherwise. */
+#define CASE_RADIO \
+    "radio:\n" \
+    "  tag: E9\n" \
+    "  call_sign: QTAB2\n" \
+    "  mmsi: \"200014730\"\n" \
+    "  mmsi_programmed: yes\n" \
+    "  dsc: yes\n" \
+    "  zone: navigation_station\n" \
+    "  side: port\n" \
+    "  spot: over the table\n" \
+    "  power_switch: breaker VHF\n" \
+    "  distress_key: Lift the red lid\n" \
+    "  hold_s: 5\n" \
+    "  nature_steps: [press MENU, turn to the nature]\n"
+
+/* The program's faces; the test fails without them. */
+struct faces *case_faces(struct card_case *card_case);
+
+#endif

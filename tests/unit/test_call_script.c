@@ -1,0 +1,133 @@
+/* test_call_script.c - scripts and spelling for the screen: the same as the cards'. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+
+#include <string.h>
+
+#include "card.h"
+#include "card_case.h"
+
+static struct card_case here;
+
+static int begin(void **state)
+{
+    (void)state;
+    case_begin(&here);
+    return 0;
+}
+
+static int end(void **state)
+{
+    (void)state;
+    case_end(&here);
+    return 0;
+}
+
+#define CASE(function) cmocka_unit_test_setup_teardown(function, begin, end)
+
+static const char *said(enum script_form form, const char *nature)
+{
+    struct compose_input input = {.boat = here.boat, .base = here.base};
+    const struct script *script = call_script(&input, form, nature_find(nature), here.arena,
+                                              here.problems);
+    assert_non_null(script);
+    return script_text(script, here.arena);
+}
+
+static void the_general_call_is_the_distress_card_s(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
+    const struct card_set *set = case_compose(&here, false);
+    const struct card *card = case_card(set, "distress_call");
+    assert_string_equal(said(SCRIPT_MAYDAY, NULL), script_text(card->call.script, here.arena));
+    assert_non_null(strstr(said(SCRIPT_MAYDAY, NULL), "I ____ (nature)\n"));
+}
+
+static void a_nature_gives_its_phrase(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
+    for (size_t i = 0; nature_at(i) != NULL; i++) {
+        const char *phrase = nature_at(i)->phrase;
+        size_t length = strcspn(phrase, ".");   /* an open end is a blank */
+        const char *text = said(SCRIPT_MAYDAY, nature_at(i)->key);
+        assert_non_null(strstr(text, arena_copy(here.arena, phrase, length)));
+        assert_null(strstr(text, "(nature)"));
+        assert_int_equal(strncmp(text, "MAYDAY MAYDAY MAYDAY\n", 21), 0);
+    }
+    const struct card *card = case_card(case_compose(&here, false), "engine_fire");
+    assert_string_equal(said(SCRIPT_MAYDAY, "fire"),
+                        script_text(card->call.script, here.arena));
+}
+
+/* Nobody can have sent an alert, so the MMSI means nothing to those who hear. */
+static void without_a_fixed_set_no_mmsi_is_said(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, case_boat_text(
+        &here, "radio: {call_sign: QTAB2, mmsi: \"200014730\", mmsi_programmed: yes, dsc: yes}\n",
+        "", "  - vhf_dsc\n"));
+    assert_null(strstr(said(SCRIPT_MAYDAY, "fire"), "200 014 730"));
+    here.boat = case_boat(&here, case_boat_text(&here, CASE_RADIO, "", ""));
+    assert_non_null(strstr(said(SCRIPT_MAYDAY, "fire"), "200 014 730"));
+}
+
+static void without_a_call_sign_no_slot_is_left(void **state)
+{
+    (void)state;
+    static const enum script_form forms[] = {SCRIPT_MAYDAY, SCRIPT_PAN_PAN, SCRIPT_RELAY,
+                                             SCRIPT_DOWNGRADE, SCRIPT_CANCEL};
+    here.boat = case_boat(&here, case_boat_text(&here, "radio: {call_sign: none}\n", "", ""));
+    for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++) {
+        const char *text = said(forms[i], NULL);
+        assert_null(strstr(text, "CALL SIGN"));
+        assert_null(strstr(text, "MMSI"));
+        assert_null(strstr(text, "·"));
+        assert_null(strstr(text, "\n\n"));
+        assert_null(strstr(text, " \n"));
+    }
+    const char *spelling = call_spelling(here.boat, here.arena, here.problems);
+    assert_non_null(spelling);
+    assert_int_equal(strncmp(spelling, "NAME ", 5), 0);
+    assert_string_equal(strchr(spelling, '\n'), "\n");
+}
+
+static void identities_are_spelled(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
+    assert_string_equal(call_spelling(here.boat, here.arena, here.problems),
+                        "NAME TAMARISK: TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO\n"
+                        "CALL SIGN QTAB2: QUEBEC TANGO ALFA BRAVO TWO\n"
+                        "MMSI 200 014 730\n");
+}
+
+static void what_cannot_be_said_gives_nothing(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, "boat: {name: \"Ψ\", specimen: yes, type: monohull, loa_m: 12, "
+                                 "beam_m: 4, persons_max: 8}\nradio: {call_sign: none}\n");
+    struct compose_input input = {.boat = here.boat, .base = here.base};
+    here.problems = problems_new(here.arena);
+    assert_null(call_script(&input, SCRIPT_MAYDAY, NULL, here.arena, here.problems));
+    assert_int_equal(problems_count(here.problems, SEVERITY_ERROR), 1);
+    assert_null(call_spelling(here.boat, here.arena, here.problems));
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        CASE(the_general_call_is_the_distress_card_s),
+        CASE(a_nature_gives_its_phrase),
+        CASE(without_a_fixed_set_no_mmsi_is_said),
+        CASE(without_a_call_sign_no_slot_is_left),
+        CASE(identities_are_spelled),
+        CASE(what_cannot_be_said_gives_nothing),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

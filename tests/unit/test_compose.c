@@ -1,0 +1,337 @@
+/* test_compose.c - which cards a boat has, which case of which step stands on
+ * them, what holds a card back and where decisions lead. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "text.h"
+
+static struct card_case test;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+/* One procedure `smoke` of these steps. */
+static void procedure_with(const char *steps, const char *rest)
+{
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, steps, rest), NULL};
+    case_procedures(&test, texts);
+}
+
+static void boat_with(const char *gear, const char *not_fitted)
+{
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
+}
+
+static const struct card *smoke(bool draft)
+{
+    return case_card(case_compose(&test, draft), "smoke");
+}
+
+#define STOP_STEP \
+    "  - id: stop\n" \
+    "    act: \"**STOP** as you can.\"\n" \
+    "    sources: [S5]\n" \
+    "    cases:\n" \
+    "      - when: {is: {engine_stop: {stop: electric}}}\n" \
+    "        act: \"**HOLD** the button.\"\n" \
+    "        uses: [engine_stop]\n" \
+    "      - when: {fitted: engine_stop}\n" \
+    "        uses: [engine_stop]\n"
+#define TORCH "  - {item: torch, tag: C9, zone: saloon}\n"
+#define STOP "  - {item: engine_stop, tag: C1, zone: cockpit, side: port, how: hold STOP"
+
+/* ---- cases ---- */
+
+static void the_first_case_that_holds_is_taken(void **state)
+{
+    (void)state;
+    procedure_with(STOP_STEP, "");
+    boat_with(STOP ", stop: electric}\n", "");
+    const struct card_step *step = case_step(smoke(false), "stop");
+    assert_string_equal(step->headline.text, "**HOLD** the button.");
+    assert_ptr_equal(step->taken, &step->step->cases[0]);
+    assert_int_equal(step->row_count, 1);
+    assert_string_equal(step->rows[0].tags[0], "C1");
+    assert_string_equal(step->rows[0].where, "Cockpit, port: hold STOP");
+}
+
+static void a_case_without_words_keeps_the_step_s_own(void **state)
+{
+    (void)state;
+    procedure_with(STOP_STEP, "");
+    boat_with(STOP ", stop: mechanical}\n", "");
+    const struct card_step *step = case_step(smoke(false), "stop");
+    assert_string_equal(step->headline.text, "**STOP** as you can.");
+    assert_ptr_equal(step->taken, &step->step->cases[1]);
+    assert_int_equal(step->row_count, 1);
+}
+
+static void where_no_case_holds_the_step_stands_alone(void **state)
+{
+    (void)state;
+    procedure_with(STOP_STEP, "");
+    boat_with(TORCH, "  - engine_stop\n");
+    const struct card *card = smoke(false);
+    const struct card_step *step = case_step(card, "stop");
+    assert_string_equal(step->headline.text, "**STOP** as you can.");
+    assert_null(step->taken);
+    assert_int_equal(step->row_count, 0);
+    assert_false(card->held);
+}
+
+/* A case that cannot be decided must not let a later one stand in its place. */
+static void an_undecided_case_stops_the_choice_and_holds_the_card(void **state)
+{
+    (void)state;
+    procedure_with(STOP_STEP, "");
+    boat_with(STOP "}\n", "");
+    const struct card *card = smoke(false);
+    assert_true(card->held);
+    assert_null(case_step(card, "stop")->taken);
+    assert_int_equal(case_step(card, "stop")->row_count, 0);
+    const struct problem *problem = case_problem(
+        &test, "stop of engine_stop is not recorded: it holds back the card SMOKE CARD");
+    assert_non_null(problem);
+    assert_int_equal(problem->severity, SEVERITY_HELD);
+    assert_int_equal(problem->place.line, test.boat->equipment[0].place.line);
+    assert_non_null(strstr(problem->remedy, "stop: electric"));
+}
+
+static void every_fact_is_asked_for_once_with_all_its_cards(void **state)
+{
+    (void)state;
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, STOP_STEP, ""),
+                                 case_procedure_text(&test, "steam", 20, STOP_STEP, ""), NULL};
+    case_procedures(&test, texts);
+    boat_with(TORCH, "");
+    const struct card_set *set = case_compose(&test, false);
+    assert_int_equal(set->held, 2);
+    assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 1);
+    const struct problem *problem = case_problem(
+        &test, "engine_stop is not recorded: it holds back the cards SMOKE CARD; STEAM CARD");
+    assert_non_null(problem);
+    assert_non_null(strstr(problem->remedy,
+                           "  - {item: engine_stop, tag: C10, zone: , side: , spot: , how: }"));
+    assert_non_null(strstr(problem->remedy, "not_fitted:\n  - engine_stop"));
+}
+
+static void a_draft_shows_what_is_not_recorded(void **state)
+{
+    (void)state;
+    procedure_with("  - {id: stop, act: \"**STOP.**\", sources: [S5], uses: [engine_stop]}\n", "");
+    boat_with(TORCH, "");
+    const struct card *card = smoke(true);
+    const struct card_row *row = &case_step(card, "stop")->rows[0];
+    assert_true(card->held);
+    assert_int_equal(case_step(card, "stop")->row_count, 1);
+    assert_int_equal(row->tag_count, 0);
+    assert_string_equal(row->where, words_get(test.words, WORD_NOT_RECORDED));
+    assert_non_null(strstr(card->mark, words_get(test.words, WORD_MARK_DRAFT)));
+    assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 0);
+    assert_int_equal(problems_count(test.problems, SEVERITY_DEFICIENCY), 1);
+}
+
+static void gear_a_step_needs_must_not_be_missing_without_words(void **state)
+{
+    (void)state;
+    procedure_with("  - {id: stop, act: \"**STOP.**\", sources: [S5], uses: [engine_stop]}\n", "");
+    boat_with(TORCH, "  - engine_stop\n");
+    const struct card *card = smoke(false);
+    assert_true(card->held);
+    const struct problem *problem = case_problem(
+        &test, "SMOKE CARD: this step has no words for a boat without engine_stop");
+    assert_non_null(problem);
+    assert_int_equal(problem->severity, SEVERITY_HELD);
+}
+
+/* ---- numbers ---- */
+
+#define THREE_STEPS \
+    "  - {id: one, act: \"**ONE.**\", sources: [S5]}\n" \
+    "  - {id: two, act: \"**TWO.**\", sources: [S5], when: {fitted: liferaft}}\n" \
+    "  - {id: three, act: \"**THREE.**\", sources: [S5]}\n"
+#define RAFT "  - {item: liferaft, tag: E1, zone: coachroof}\n"
+#define ASK_AFTER_THREE \
+    "decision:\n" \
+    "  ask: still burning?\n" \
+    "  after: three\n" \
+    "  yes: {say: Leave., card: steam}\n" \
+    "  no: {say: Stay.}\n" \
+    "  sources: [S5]\n"
+
+static void steps_that_do_not_concern_the_boat_leave_no_gap(void **state)
+{
+    (void)state;
+    procedure_with(THREE_STEPS, "");
+    boat_with(RAFT, "");
+    const struct card *with = smoke(false);
+    assert_int_equal(with->step_count, 3);
+    boat_with(TORCH, "  - liferaft\n");
+    const struct card *without = smoke(false);
+    assert_int_equal(without->step_count, 2);
+    assert_string_equal(without->steps[1].id, "three");
+    for (size_t i = 0; i < without->step_count; i++)
+        assert_int_equal(without->steps[i].number, i + 1);
+    assert_false(without->held);
+}
+
+static void decisions_name_steps_and_cards_by_their_numbers(void **state)
+{
+    (void)state;
+    const char *const texts[] = {
+        case_procedure_text(&test, "smoke", 10, THREE_STEPS,
+                            ASK_AFTER_THREE "call_when: {second_person: now, alone: three}\n"
+                            "calls: [{signal: mayday, nature: fire, say: I AM ON FIRE, "
+                            "from: fixed}]\n"),
+        case_procedure_text(&test, "steam", 20, THREE_STEPS, ""), NULL};
+    case_procedures(&test, texts);
+    boat_with(TORCH, "  - liferaft\n");
+    const struct card *card = smoke(false);
+    assert_true(card->decision.given);
+    assert_string_equal(card->decision.ask, "After step 2: still burning?");
+    assert_string_equal(card->decision.yes, "Leave. **Card 2, steam.**");
+    assert_string_equal(card->decision.no, "Stay.");
+    assert_non_null(strstr(card->call_line, "call after step 2."));
+    assert_string_equal(card->number_text, "Card 1 of 2");
+    boat_with(RAFT, "");
+    assert_string_equal(smoke(false)->decision.ask, "After step 3: still burning?");
+}
+
+static void a_decision_must_lead_to_a_card_of_the_set(void **state)
+{
+    (void)state;
+    procedure_with(THREE_STEPS, ASK_AFTER_THREE);
+    boat_with(RAFT, "");
+    assert_true(smoke(false)->held);
+    assert_non_null(case_problem(&test,
+                                 "SMOKE CARD: the card steam is not in this boat's set"));
+}
+
+static void a_decision_must_follow_a_step_of_the_card(void **state)
+{
+    (void)state;
+    procedure_with(THREE_STEPS, "decision:\n  ask: still burning?\n  after: two\n"
+                   "  yes: {say: Leave.}\n  no: {say: Stay.}\n  sources: [S5]\n");
+    boat_with(TORCH, "  - liferaft\n");
+    assert_true(smoke(false)->held);
+    assert_non_null(case_problem(&test, "SMOKE CARD: the step two is not on this boat's card"));
+    boat_with(RAFT, "");
+    assert_false(smoke(false)->held);
+}
+
+static void a_card_may_belong_to_some_boats_only(void **state)
+{
+    (void)state;
+    const char *const texts[] = {
+        case_procedure_text(&test, "smoke", 10, STOP_STEP,
+                            "when: {fitted: petrol_stowage}\nwhen_reason: No petrol.\n"),
+        case_procedure_text(&test, "steam", 20, STOP_STEP, ""), NULL};
+    case_procedures(&test, texts);
+    boat_with(STOP ", stop: electric}\n", "  - petrol_stowage\n");
+    const struct card_set *set = case_compose(&test, false);
+    assert_int_equal(set->count, 1);
+    assert_string_equal(set->cards[0]->key, "steam");
+    assert_string_equal(set->cards[0]->number_text, "Card 1 of 1");
+    boat_with(STOP ", stop: electric}\n"
+              "  - {item: petrol_stowage, tag: C2, zone: cockpit_locker}\n", "");
+    assert_int_equal(case_compose(&test, false)->count, 2);
+}
+
+/* ---- the program's own procedures ---- */
+
+static void the_specimen_boats_lack_nothing(void **state)
+{
+    (void)state;
+    static const struct { const char *file; size_t more; } boats[] = {
+        {"tests/fleet/boats/tamarisk.yaml", 0}, {"tests/fleet/boats/samphire.yaml", 1}};
+    for (size_t b = 0; b < 2; b++) {
+        case_boat(&test, boats[b].file);
+        const struct card_set *set = case_compose(&test, false);
+        assert_int_equal(set->held, 0);
+        assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 0);
+        assert_int_equal(set->count, test.procedures.count + boats[b].more);
+        for (size_t i = 0; i < set->count; i++) {
+            const struct card *card = set->cards[i];
+            assert_int_equal(card->number, i + 1);
+            assert_int_equal(card->of, set->count);
+            assert_string_equal(card->number_text,
+                                text_format(test.arena, "Card %zu of %zu", i + 1, set->count));
+            if (!card->distress && card->decision.given)
+                assert_non_null(strstr(card->decision.ask, "After step "));
+        }
+    }
+}
+
+static void two_engines_have_two_cards_each_with_its_own_gear(void **state)
+{
+    (void)state;
+    case_boat(&test, "tests/fleet/boats/samphire.yaml");
+    const struct card_set *set = case_compose(&test, false);
+    const struct card *port = case_card(set, "engine_fire_port");
+    const struct card *starboard = case_card(set, "engine_fire_starboard");
+    assert_string_equal(port->title, "ENGINE FIRE, PORT ENGINE");
+    assert_string_equal(starboard->title, "ENGINE FIRE, STARBOARD ENGINE");
+    assert_int_equal(starboard->number, port->number + 1);
+    assert_string_equal(case_step(port, "stop")->rows[0].tags[0], "C1");
+    assert_string_equal(case_step(starboard, "stop")->rows[0].tags[0], "C2");
+    /* the port valve is reached from a locker, the starboard one stands in the fire */
+    assert_string_equal(case_step(port, "fuel")->rows[0].tags[0], "C6");
+    assert_int_equal(case_step(starboard, "fuel")->row_count, 0);
+    assert_non_null(strstr(case_step(starboard, "fuel")->headline.text, "LEAVE"));
+}
+
+/* One piece must have all that a case asks; what no piece has is not said. */
+static void a_case_takes_only_pieces_that_have_what_it_asks(void **state)
+{
+    (void)state;
+    procedure_with("  - id: call\n    act: \"**SHOUT.**\"\n    sources: [S5]\n    cases:\n"
+                   "      - when: {is: {vhf_handheld: {from_cockpit: yes}}}\n"
+                   "        act: \"**CALL.**\"\n        uses: [vhf_handheld]\n", "");
+    boat_with("  - {item: vhf_handheld, tag: E1, zone: saloon, from_cockpit: no}\n"
+              "  - {item: vhf_handheld, tag: E2, zone: cockpit, from_cockpit: yes}\n", "");
+    const struct card_step *step = case_step(smoke(false), "call");
+    assert_string_equal(step->headline.text, "**CALL.**");
+    assert_int_equal(step->row_count, 1);
+    assert_string_equal(step->rows[0].tags[0], "E2");
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(the_first_case_that_holds_is_taken),
+        TEST(a_case_without_words_keeps_the_step_s_own),
+        TEST(where_no_case_holds_the_step_stands_alone),
+        TEST(an_undecided_case_stops_the_choice_and_holds_the_card),
+        TEST(every_fact_is_asked_for_once_with_all_its_cards),
+        TEST(a_draft_shows_what_is_not_recorded),
+        TEST(gear_a_step_needs_must_not_be_missing_without_words),
+        TEST(steps_that_do_not_concern_the_boat_leave_no_gap),
+        TEST(decisions_name_steps_and_cards_by_their_numbers),
+        TEST(a_decision_must_lead_to_a_card_of_the_set),
+        TEST(a_decision_must_follow_a_step_of_the_card),
+        TEST(a_card_may_belong_to_some_boats_only),
+        TEST(the_specimen_boats_lack_nothing),
+        TEST(two_engines_have_two_cards_each_with_its_own_gear),
+        TEST(a_case_takes_only_pieces_that_have_what_it_asks),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

@@ -1,0 +1,367 @@
+/* test_compose_rows.c - the lines under a step: names, places, gear that shares a
+ * row, and the table of openings. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "text.h"
+
+static struct card_case test;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+#define USE(list) "  - {id: use, act: \"**USE.**\", sources: [S5], " list "}\n"
+
+/* The one step of a card on a boat with this gear. */
+static const struct card_step *step_with(const char *step, const char *boat)
+{
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, step, ""), NULL};
+    case_procedures(&test, texts);
+    case_boat(&test, boat);
+    const struct card *card = case_card(case_compose(&test, false), "smoke");
+    assert_false(card->held);
+    return &card->steps[0];
+}
+
+static const struct card_step *monohull_step(const char *step, const char *gear)
+{
+    return step_with(step, case_boat_text(&test, CASE_RADIO, gear, "  - knife\n"));
+}
+
+static const struct card_step *two_engine_step(const char *step, const char *gear)
+{
+    return step_with(step, text_format(
+        test.arena, "boat: {name: Samphire, specimen: yes, type: catamaran, loa_m: 13, "
+        "beam_m: 7, persons_max: 8}\n%sequipment:\n%s", "radio: {call_sign: QSMP4}\n", gear));
+}
+
+/* "[C1][C2] name | where" */
+static const char *row_text(const struct card_row *row)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t i = 0; i < row->tag_count; i++)
+        text_add_format(&out, "[%s]", row->tags[i]);
+    text_add_format(&out, " %s | %s", row->name, row->where);
+    return out.at;
+}
+
+static void expect_rows(const struct card_step *step, const char *const *rows)
+{
+    size_t count = 0;
+    for (; rows[count] != NULL; count++) {
+        assert_true(count < step->row_count);
+        assert_string_equal(row_text(&step->rows[count]), rows[count]);
+    }
+    assert_int_equal(step->row_count, count);
+}
+
+#define EXPECT_ROWS(step, ...) expect_rows(step, (const char *const[]){__VA_ARGS__, NULL})
+
+/* ---- what one row says ---- */
+
+static void a_row_says_what_where_and_how(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(monohull_step(USE("uses: [engine_stop, liferaft, lifejacket, fire_extinguisher]"),
+                              "  - {item: engine_stop, tag: C1, zone: cockpit, side: port, "
+                              "spot: by the wheel, how: hold STOP}\n"
+                              "  - {item: liferaft, tag: E1, zone: coachroof, persons: 8}\n"
+                              "  - {item: lifejacket, tag: E2, zone: saloon, count: 8}\n"
+                              "  - {item: fire_extinguisher, tag: F1, zone: galley, kg: 2, "
+                              "name: Foam bottle, side: centre}\n"),
+                "[C1] Engine stop | Cockpit, port, by the wheel: hold STOP",
+                "[E1] Liferaft, 8 persons | Cabin roof", "[E2] 8 lifejackets | Saloon",
+                "[F1] Foam bottle, 2 kg | Galley, centre");
+}
+
+static void rows_come_in_the_order_of_the_step_then_of_the_record(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(monohull_step(USE("uses: [torch, flares]"),
+                              "  - {item: flares, tag: E1, zone: saloon}\n"
+                              "  - {item: torch, tag: C2, zone: galley}\n"
+                              "  - {item: torch, tag: C1, zone: saloon}\n"),
+                "[C2] Torch | Galley", "[C1] Torch | Saloon", "[E1] Flares | Saloon");
+}
+
+/* A control inside the burning space is not to be fetched. */
+static void what_is_inside_the_burning_space_says_so(void **state)
+{
+    (void)state;
+    const char *const texts[] = {
+        case_procedure_text(&test, "smoke", 10, USE("uses: [fuel_shutoff_diesel, fire_port]"),
+                            "per: engine_space\n"), NULL};
+    case_procedures(&test, texts);
+    case_boat(&test, case_boat_text(
+        &test, CASE_RADIO,
+        "  - {item: fuel_shutoff_diesel, tag: C1, zone: saloon, how: across = shut, "
+        "inside: [engine_space]}\n"
+        "  - {item: fuel_shutoff_diesel, tag: C2, zone: galley, how: across = shut, inside: []}\n"
+        "  - {item: fire_port, tag: F1, zone: engine_space, how: push in}\n", ""));
+    const struct card *card = case_card(case_compose(&test, false), "smoke");
+    EXPECT_ROWS(&card->steps[0], "[C1] Fuel valve | Saloon: inside: leave it",
+                "[C2] Fuel valve | Galley: across = shut",
+                "[F1] Fire port | Engine space: push in");
+}
+
+/* ---- gear that shares a row ---- */
+
+#define STOPS(tag, serves) \
+    "  - {item: engine_stop, tag: " tag ", zone: cockpit, side: port, how: hold STOP" serves "}\n"
+#define PORT ", serves: [engine_space_port]"
+#define STARBOARD ", serves: [engine_space_starboard]"
+#define BOTH ", serves: [engine_space_port, engine_space_starboard]"
+
+static void equal_neighbours_share_a_row(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
+                                STOPS("C1", PORT) STOPS("C2", STARBOARD)),
+                "[C1][C2] 2 engine stops | Cockpit, port: hold STOP");
+    EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
+                                STOPS("C1", PORT) STOPS("C2", STARBOARD) STOPS("C3", BOTH)
+                                STOPS("C4", "")),
+                "[C1][C2][C3] 3 engine stops | Cockpit, port: hold STOP",
+                "[C4] Engine stop | Cockpit, port: hold STOP");
+}
+
+static void unlike_neighbours_keep_their_rows(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
+                                STOPS("C1", PORT)
+                                "  - {item: engine_stop, tag: C2, zone: cockpit, side: port, "
+                                "how: pull" BOTH "}\n" STOPS("C3", STARBOARD)),
+                "[C1] Engine stop | Cockpit, port: hold STOP",
+                "[C2] Engine stop | Cockpit, port: pull",
+                "[C3] Engine stop | Cockpit, port: hold STOP");
+    EXPECT_ROWS(two_engine_step(USE("uses: [engine_stop]"),
+                                STOPS("C1", PORT ", count: 2") STOPS("C2", STARBOARD)),
+                "[C1] 2 engine stops | Cockpit, port: hold STOP",
+                "[C2] Engine stop | Cockpit, port: hold STOP");
+}
+
+#define EXTINGUISHER(tag, zone) "  - {item: fire_extinguisher, tag: " tag ", zone: " zone "}\n"
+
+static void gear_that_only_helps_shares_one_row(void **state)
+{
+    (void)state;
+    const char *gear = EXTINGUISHER("F1", "saloon") EXTINGUISHER("F2", "forward_cabin")
+        "  - {item: fire_extinguisher, tag: F3, zone: saloon, side: port, spot: by the door}\n";
+    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"), gear),
+                "[F1][F2][F3] 3 extinguishers | Saloon; Forward cabin");
+    EXPECT_ROWS(monohull_step(USE("uses: [fire_extinguisher]"), gear),
+                "[F1] Extinguisher | Saloon", "[F2] Extinguisher | Forward cabin",
+                "[F3] Extinguisher | Saloon, port, by the door");
+    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"), EXTINGUISHER("F1", "saloon")),
+                "[F1] Extinguisher | Saloon");
+}
+
+static void gear_that_only_helps_may_be_lacking(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(monohull_step(USE("also: [knife, torch]"),
+                              "  - {item: torch, tag: C1, zone: saloon}\n"),
+                "[C1] Torch | Saloon");
+}
+
+static void every_tag_of_a_row_is_on_the_plan_once(void **state)
+{
+    (void)state;
+    (void)monohull_step(USE("uses: [torch], also: [fire_extinguisher, torch]"),
+                        "  - {item: torch, tag: C1, zone: saloon, at: [5.5, -0.25]}\n"
+                        EXTINGUISHER("F1", "saloon") EXTINGUISHER("F2", "forward_cabin"));
+    const struct card *card = case_card(case_compose(&test, false), "smoke");
+    static const char *const tags[] = {"C1", "F1", "F2"};
+    assert_int_equal(card->marker_count, 3);
+    for (size_t i = 0; i < 3; i++)
+        assert_string_equal(card->markers[i].tag, tags[i]);
+    assert_true(card->markers[0].exact);
+    assert_int_equal(card->markers[0].x_mm, 5500);
+    assert_int_equal(card->markers[0].y_mm, -250);
+    assert_false(card->markers[1].exact);
+    assert_int_equal(card->markers[1].x_mm, 12000 * (35 + 55) / 200);
+    assert_int_equal(card->markers[1].level, LEVEL_BELOW);
+}
+
+/* ---- the table of openings ---- */
+
+#define TABLE_STEP USE("uses: [seacock], table: zones")
+#define SEACOCK(tag, name, zone, rest) \
+    "  - {item: seacock, tag: " tag ", name: " name ", zone: " zone rest "}\n"
+#define ACROSS ", how: across = shut"
+
+static const char *cell_text(const struct table_cell *cell)
+{
+    return cell->name == NULL ? "-" : text_format(test.arena, "[%s] %s", cell->tag, cell->name);
+}
+
+static void expect_table(const struct card_step *step, const char *const (*cells)[TABLE_CELLS],
+                         size_t count)
+{
+    assert_int_equal(step->row_count, 0);
+    assert_int_equal(step->table_count, count);
+    for (size_t i = 0; i < count; i++)
+        for (size_t c = 0; c < TABLE_CELLS; c++)
+            assert_string_equal(cell_text(&step->table[i].cells[c]), cells[i][c]);
+}
+
+static void openings_stand_bow_first_port_beside_starboard(void **state)
+{
+    (void)state;
+    static const char *const cells[][TABLE_CELLS] = {
+        {"[C4] Forward toilet, inlet", "[C2] Galley, drain"},
+        {"[C1] Engine space, intake", "[C3] Aft toilet, outlet"},
+        {"[C5] Aft locker, drain", "-"}};
+    const struct card_step *step = monohull_step(
+        TABLE_STEP,
+        SEACOCK("C1", "intake", "engine_space", ", side: port" ACROSS)
+        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
+        SEACOCK("C3", "outlet", "aft_heads", ", side: starboard" ACROSS)
+        SEACOCK("C4", "inlet", "forward_heads", ", side: port" ACROSS)
+        SEACOCK("C5", "drain", "lazarette", ", side: port" ACROSS));
+    expect_table(step, cells, 3);
+    assert_string_equal(step->table_heads[0], "PORT");
+    assert_string_equal(step->table_heads[1], words_get(test.words, WORD_PLAN_STARBOARD));
+    assert_string_equal(step->table_note, "all: across = shut");
+    assert_string_equal(step->table_kind->key, "seacock");
+}
+
+static void handling_that_differs_stands_with_each(void **state)
+{
+    (void)state;
+    static const char *const cells[][TABLE_CELLS] = {
+        {"[C1] Saloon, log: no valve", "[C2] Galley, drain: across = shut"},
+        {"[C3] Aft toilet, inlet: turn right", "-"}};
+    const struct card_step *step = monohull_step(
+        TABLE_STEP, SEACOCK("C1", "log", "saloon", ", side: port, valve: no")
+        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
+        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: turn right"));
+    expect_table(step, cells, 2);
+    assert_string_equal(step->table_note, "");
+}
+
+/* What most share is said once in the head; the odd one says its own. */
+static void the_odd_one_says_its_own_handling(void **state)
+{
+    (void)state;
+    static const char *const cells[][TABLE_CELLS] = {
+        {"[C1] Saloon, sink drain", "[C2] Galley, drain"},
+        {"[C3] Aft toilet, inlet: turn right", "-"}};
+    const struct card_step *step = monohull_step(
+        TABLE_STEP, SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
+        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
+        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: turn right"));
+    expect_table(step, cells, 2);
+    assert_string_equal(step->table_note, "others: across = shut");
+}
+
+/* Where one is not known, none may be taken for handled like the others. */
+static void unknown_handling_lets_nothing_be_said_of_all(void **state)
+{
+    (void)state;
+    static const char *const cells[][TABLE_CELLS] = {
+        {"[C1] Saloon, sink drain: across = shut", "[C2] Galley, drain: across = shut"},
+        {"[C3] Aft toilet, inlet", "-"}};
+    const struct card_step *step = monohull_step(
+        TABLE_STEP, SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
+        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
+        SEACOCK("C3", "inlet", "aft_heads", ", side: port"));
+    expect_table(step, cells, 2);
+    assert_string_equal(step->table_note, "");
+}
+
+/* An opening without a valve keeps no other's handling from being said once. */
+static void an_opening_without_a_valve_says_so(void **state)
+{
+    (void)state;
+    static const char *const cells[][TABLE_CELLS] = {
+        {"[C1] Saloon, log: no valve", "[C2] Galley, drain"},
+        {"[C3] Aft toilet, inlet", "-"}};
+    const struct card_step *step = monohull_step(
+        TABLE_STEP, SEACOCK("C1", "log", "saloon", ", side: port, valve: no" ACROSS)
+        SEACOCK("C2", "drain", "galley", ", side: starboard, valve: yes" ACROSS)
+        SEACOCK("C3", "inlet", "aft_heads", ", side: port" ACROSS));
+    expect_table(step, cells, 2);
+    assert_string_equal(step->table_note, "all: across = shut");
+}
+
+static void openings_on_neither_side_go_where_there_is_room(void **state)
+{
+    (void)state;
+    static const char *const cells[][TABLE_CELLS] = {
+        {"[C1] Forward toilet, inlet", "[C2] Saloon, log"},
+        {"[C3] Aft toilet, outlet", "-"}};
+    expect_table(monohull_step(TABLE_STEP,
+                               SEACOCK("C1", "inlet", "forward_heads", ", side: port" ACROSS)
+                               SEACOCK("C2", "log", "saloon", ", side: centre" ACROSS)
+                               SEACOCK("C3", "outlet", "aft_heads", ", side: centre" ACROSS)),
+                 cells, 2);
+}
+
+/* What the specimen boats' table says is what their record says, opening by opening. */
+static void every_opening_of_the_fleet_is_in_the_table_once(void **state)
+{
+    (void)state;
+    static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
+                                        "tests/fleet/boats/samphire.yaml"};
+    for (size_t b = 0; b < 2; b++) {
+        case_boat(&test, boats[b]);
+        const struct card_step *step = case_step(
+            case_card(case_compose(&test, false), "flooding"), "seacocks");
+        for (size_t g = 0; g < test.boat->equipment_count; g++) {
+            const struct equipment *gear = &test.boat->equipment[g];
+            size_t seen = 0;
+            if (strcmp(gear->item.text, "seacock") != 0)
+                continue;
+            for (size_t i = 0; i < step->table_count; i++)
+                for (size_t c = 0; c < TABLE_CELLS; c++)
+                    if (text_equal(step->table[i].cells[c].tag, gear->tag.text)) {
+                        seen++;
+                        assert_int_equal(c, gear->place_side == SIDE_PORT ? 0 : 1);
+                    }
+            assert_int_equal(seen, 1);
+        }
+    }
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(a_row_says_what_where_and_how),
+        TEST(rows_come_in_the_order_of_the_step_then_of_the_record),
+        TEST(what_is_inside_the_burning_space_says_so),
+        TEST(equal_neighbours_share_a_row),
+        TEST(unlike_neighbours_keep_their_rows),
+        TEST(gear_that_only_helps_shares_one_row),
+        TEST(gear_that_only_helps_may_be_lacking),
+        TEST(every_tag_of_a_row_is_on_the_plan_once),
+        TEST(openings_stand_bow_first_port_beside_starboard),
+        TEST(handling_that_differs_stands_with_each),
+        TEST(the_odd_one_says_its_own_handling),
+        TEST(unknown_handling_lets_nothing_be_said_of_all),
+        TEST(an_opening_without_a_valve_says_so),
+        TEST(openings_on_neither_side_go_where_there_is_room),
+        TEST(every_opening_of_the_fleet_is_in_the_table_once),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

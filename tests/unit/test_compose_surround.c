@@ -1,0 +1,261 @@
+/* test_compose_surround.c - what stands round the instructions: approvals, marks,
+ * the base's own rules, gear dates, warnings, contacts. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "text.h"
+
+static struct card_case test;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+#define STEP "  - {id: use, act: \"**USE.**\", sources: [S5], uses: [torch], also: [flares]}\n"
+#define TORCH "  - {item: torch, tag: C1, zone: saloon}\n"
+#define NO_FLARES "  - flares\n"
+
+/* The card `smoke` of a boat with this gear. */
+static const struct card *card_with(const char *gear, const char *not_fitted, const char *rest)
+{
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, STEP, rest), NULL};
+    case_procedures(&test, texts);
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
+    return case_card(case_compose(&test, false), "smoke");
+}
+
+static void base_with(const char *approvals, const char *local_rules)
+{
+    case_base(&test, text_format(
+        test.arena, "base: {name: Base, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
+        "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
+        "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n"
+        "languages: [en]\napprovals: %s\nlocal_rules: %s\n", approvals, local_rules));
+}
+
+/* ---- approvals and marks ---- */
+
+static bool approved(const char *card, const char *from, const char *until)
+{
+    const char *expected = "Approved AB, master, ";
+    base_with(text_format(test.arena, "[{card: %s, initials: AB, qualification: master, "
+                          "date: %s, until: %s}]", card, from, until), "[]");
+    const struct card *made = card_with(TORCH, NO_FLARES, "");
+    bool in_footer = strstr(made->footer_left[1], expected) != NULL;
+    bool marked = strstr(made->mark, words_get(test.words, WORD_MARK_NOT_APPROVED)) != NULL;
+    assert_int_equal(in_footer, !marked);         /* exactly one of the two is said */
+    if (in_footer)
+        assert_non_null(strstr(made->footer_left[1], text_format(test.arena, "%s%s.", expected,
+                                                                 from)));
+    return in_footer;
+}
+
+/* Printed on 2026-11-25: both ends of an approval belong to it. */
+static void an_approval_counts_from_its_date_until_its_last_day(void **state)
+{
+    (void)state;
+    assert_true(approved("smoke", "2026-10-01", "2027-10-01"));
+    assert_true(approved("smoke", "2026-11-25", "2026-11-25"));
+    assert_true(approved("smoke", "2026-10-01", "2026-11"));       /* to the end of the month */
+    assert_false(approved("smoke", "2025-10-01", "2026-11-24"));
+    assert_false(approved("smoke", "2025-10-01", "2026-10"));
+    assert_false(approved("smoke", "2026-11-26", "2027-10-01"));
+    assert_false(approved("steam", "2026-10-01", "2027-10-01"));
+}
+
+static void both_engines_cards_stand_on_one_approval(void **state)
+{
+    (void)state;
+    base_with("[{card: engine_fire, initials: AB, qualification: master, date: 2026-01-01, "
+              "until: 2027-01-01}]", "[]");
+    case_boat(&test, "tests/fleet/boats/samphire.yaml");
+    const struct card_set *set = case_compose(&test, false);
+    assert_non_null(strstr(case_card(set, "engine_fire_port")->footer_left[1], "Approved AB"));
+    assert_non_null(strstr(case_card(set, "engine_fire_starboard")->footer_left[1],
+                           "Approved AB"));
+    assert_null(strstr(case_card(set, "flooding")->footer_left[1], "Approved"));
+}
+
+static void marks_are_said_in_a_fixed_order(void **state)
+{
+    (void)state;
+    const char *specimen = words_get(test.words, WORD_MARK_SPECIMEN);
+    const char *draft = words_get(test.words, WORD_MARK_DRAFT);
+    const char *not_approved = words_get(test.words, WORD_MARK_NOT_APPROVED);
+    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    assert_string_equal(card->mark, text_format(test.arena, "%s · %s", specimen, not_approved));
+    card = card_with(TORCH, "", "");              /* flares are not recorded */
+    assert_true(card->held);
+    assert_string_equal(card->mark,
+                        text_format(test.arena, "%s · %s · %s", specimen, draft, not_approved));
+    struct boat real = *test.boat;
+    real.facts.specimen.answer = ANSWER_NO;
+    test.boat = &real;
+    card = case_card(case_compose(&test, true), "smoke");
+    assert_string_equal(card->mark, text_format(test.arena, "%s · %s", draft, not_approved));
+}
+
+/* ---- the base's own rules and contacts ---- */
+
+static void local_rules_stand_on_the_cards_they_name(void **state)
+{
+    (void)state;
+    base_with("[]", "[{card: smoke, rule: Call the harbour on 12., source: Harbour}, "
+              "{card: flooding, rule: Another., source: Port}, "
+              "{card: smoke, rule: No anchoring., source: Park}]");
+    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    assert_int_equal(card->local_rule_count, 2);
+    assert_string_equal(card->local_rules[0].text, "Call the harbour on 12.");
+    assert_string_equal(card->local_rules[0].tag, "Harbour");
+    assert_string_equal(card->local_rules[1].text, "No anchoring.");
+    base_with("[]", "[]");
+    assert_int_equal(card_with(TORCH, NO_FLARES, "")->local_rule_count, 0);
+}
+
+static void a_rule_may_be_for_one_engine_only(void **state)
+{
+    (void)state;
+    base_with("[]", "[{card: engine_fire_port, rule: One., source: Base}, "
+              "{card: engine_fire, rule: Both., source: Base}]");
+    case_boat(&test, "tests/fleet/boats/samphire.yaml");
+    const struct card_set *set = case_compose(&test, false);
+    assert_int_equal(case_card(set, "engine_fire_port")->local_rule_count, 2);
+    assert_int_equal(case_card(set, "engine_fire_starboard")->local_rule_count, 1);
+    assert_string_equal(case_card(set, "engine_fire_starboard")->local_rules[0].text, "Both.");
+}
+
+static void the_contact_line_names_centre_channel_and_base(void **state)
+{
+    (void)state;
+    base_with("[]", "[]");
+    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    assert_string_equal(card->contact_left, "**Rescue centre** Skerry Sound, VHF 16 then 67");
+    assert_string_equal(card->contact_right, "**Base, day and night** +999 00 000 000");
+}
+
+/* ---- gear dates ---- */
+
+static const char *dates_of(const char *torch, const char *flares)
+{
+    const char *gear = text_format(
+        test.arena, "  - {item: torch, tag: C1, zone: saloon%s}\n"
+        "  - {item: flares, tag: E1, zone: galley%s}\n"
+        "  - {item: liferaft, tag: E2, zone: coachroof, service_due: 2026-12}\n", torch, flares);
+    return card_with(gear, "", "")->footer_right;
+}
+
+static void expect_dates(const char *found, const char *date)
+{
+    const char *line = words_get(test.words, WORD_GEAR_DATES_NONE);
+    if (date != NULL)
+        line = words_fill(test.words, test.arena, WORD_GEAR_DATES, "date", date, NULL);
+    assert_string_equal(found, text_format(test.arena, "%s %s", line,
+                                           words_get(test.words, WORD_REPLACE)));
+}
+
+/* The raft of this boat is not on this card: its date is not this card's. */
+static void the_first_date_of_the_card_s_own_gear_is_printed(void **state)
+{
+    (void)state;
+    expect_dates(dates_of("", ""), NULL);
+    expect_dates(dates_of("", ", expires: 2027-08"), "2027-08");
+    expect_dates(dates_of(", service_due: 2027-04-30", ", expires: 2027-08"), "2027-04-30");
+    expect_dates(dates_of(", service_due: 2027-04", ", expires: 2027-04-29"), "2027-04-29");
+    expect_dates(dates_of(", service_due: 2027", ", expires: 2027-08"), "2027-08");
+    expect_dates(dates_of(", service_due: 2029-01, expires: 2028-01", ""), "2028-01");
+}
+
+/* ---- warnings and signs ---- */
+
+static void warnings_follow_the_boat_and_name_a_source_that_stands(void **state)
+{
+    (void)state;
+    const char *rest =
+        "never:\n"
+        "  - {say: go below, symbol: phatch, sources: [S5]}\n"
+        "  - {say: leave the raft tied, when: {fitted: liferaft}, sources: [S36]}\n"
+        "  - {say: use a phone, sources: [S8, S14]}\n";
+    const struct card *card = card_with(TORCH, NO_FLARES "  - liferaft\n", rest);
+    assert_int_equal(card->never_count, 2);
+    assert_string_equal(card->nevers[0].text, "go below");
+    assert_string_equal(card->nevers[0].symbol, "phatch");
+    assert_string_equal(card->nevers[1].text, "use a phone");
+    /* S8 is superseded: the tag is that of the source that stands */
+    assert_string_equal(card->nevers[1].tag,
+                        authority_find(test.authorities, "S14")->tag.text);
+    assert_int_equal(card->caution_count, 1);
+    assert_string_equal(card->cautions[0].tag, authority_find(test.authorities, "S5")->tag.text);
+    card = card_with(TORCH "  - {item: liferaft, tag: E1, zone: coachroof}\n", NO_FLARES, rest);
+    assert_int_equal(card->never_count, 3);
+}
+
+static void the_head_names_boat_card_and_signs(void **state)
+{
+    (void)state;
+    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    assert_string_equal(card->title, "SMOKE CARD");
+    assert_string_equal(card->boat, "TAMARISK");
+    assert_string_equal(card->signs, "Smoke · a bang");
+    assert_string_equal(card->call_line, "");
+    assert_false(card->call.given);
+    assert_string_equal(card->language, "en");
+    assert_non_null(strstr(card->printed, "2026-11-25"));
+}
+
+/* Landmarks of the plan are true of the boat's kind. */
+static void the_plan_names_zones_of_this_kind_of_boat(void **state)
+{
+    (void)state;
+    static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
+                                        "tests/fleet/boats/samphire.yaml"};
+    for (size_t b = 0; b < 2; b++) {
+        case_boat(&test, boats[b]);
+        const struct card *card = case_card(case_compose(&test, false), "flooding");
+        bool bridge_deck = false;
+        assert_true(card->plan_zone_count > 2);
+        for (size_t i = 0; i < card->plan_zone_count; i++) {
+            const struct zone *zone = card->plan_zones[i].zone;
+            assert_true(zone->drawn);
+            assert_true(b == 1 || !zone->catamaran_only);
+            assert_true(b == 0 || !zone->in_hulls);
+            assert_string_equal(card->plan_zones[i].name, words_zone(test.words, zone->key));
+            bridge_deck = bridge_deck || strcmp(zone->key, "bridgedeck") == 0;
+        }
+        assert_int_equal(bridge_deck, b == 1);
+    }
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(an_approval_counts_from_its_date_until_its_last_day),
+        TEST(both_engines_cards_stand_on_one_approval),
+        TEST(marks_are_said_in_a_fixed_order),
+        TEST(local_rules_stand_on_the_cards_they_name),
+        TEST(a_rule_may_be_for_one_engine_only),
+        TEST(the_contact_line_names_centre_channel_and_base),
+        TEST(the_first_date_of_the_card_s_own_gear_is_printed),
+        TEST(warnings_follow_the_boat_and_name_a_source_that_stands),
+        TEST(the_head_names_boat_card_and_signs),
+        TEST(the_plan_names_zones_of_this_kind_of_boat),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

@@ -1,0 +1,383 @@
+/* test_condition_judge.c - deciding conditions for one boat: three answers, and
+ * what not knowing counts as. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "compose/compose.h"
+#include "text.h"
+
+static struct card_case test;
+static struct compose_input input;
+static struct composing composing;
+static struct slot slot;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+static void begin_on(const struct boat *boat, const char *space)
+{
+    input = (struct compose_input){.boat = boat, .words = test.words};
+    slot = (struct slot){.procedure = test.procedures.rows[0], .space = space, .title = "CARD"};
+    composing = (struct composing){.in = &input, .arena = test.arena,
+                                   .problems = problems_new(test.arena), .slot = &slot};
+}
+
+/* A monohull with this gear and without that. */
+static void boat_with(const char *gear, const char *not_fitted)
+{
+    begin_on(case_boat(&test, case_boat_text(&test, "", gear, not_fitted)), NULL);
+}
+
+static const struct condition *condition_of(const char *text)
+{
+    const struct source *source = source_from(test.arena, "when.yaml", text, strlen(text));
+    const struct yaml_node *node = yaml_tree_read(source, test.arena, composing.problems);
+    assert_non_null(node);
+    const struct condition *condition = condition_read(node, test.arena, composing.problems);
+    assert_non_null(condition);
+    return condition;
+}
+
+static enum truth judged(const char *text)
+{
+    return condition_judge(&composing, condition_of(text));
+}
+
+static void expect(const char *text, enum truth wanted)
+{
+    static const char *const words[] = {"no", "yes", "unknown"};
+    enum truth found = judged(text);
+    if (found != wanted)
+        fail_msg("%s is %s, not %s", text, words[found], words[wanted]);
+}
+
+static void no_condition_holds(void **state)
+{
+    (void)state;
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "");
+    assert_int_equal(condition_judge(&composing, NULL), TRUTH_YES);
+    assert_false(composing.held);
+}
+
+/* ---- fitted ---- */
+
+static void fitted_has_three_answers(void **state)
+{
+    (void)state;
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "  - knife\n");
+    expect("fitted: torch", TRUTH_YES);
+    expect("fitted: knife", TRUTH_NO);
+    expect("not_fitted: torch", TRUTH_NO);
+    expect("not_fitted: knife", TRUTH_YES);
+    assert_false(composing.held);
+    assert_int_equal(composing.missing_count, 0);
+    expect("fitted: liferaft", TRUTH_UNKNOWN);
+    assert_true(composing.held);
+    assert_int_equal(composing.missing_count, 1);
+    assert_string_equal(composing.missing[0].item, "liferaft");
+    assert_null(composing.missing[0].fact);
+    expect("not_fitted: liferaft", TRUTH_UNKNOWN);
+    assert_int_equal(composing.missing_count, 1);   /* asked for once */
+}
+
+/* ---- all, any, none ---- */
+
+#define YES "{fitted: torch}"
+#define NO "{fitted: knife}"
+#define UNKNOWN "{fitted: liferaft}"
+
+static void groups_have_three_answers(void **state)
+{
+    (void)state;
+    static const char *const members[] = {[TRUTH_NO] = NO, [TRUTH_YES] = YES,
+                                          [TRUTH_UNKNOWN] = UNKNOWN};
+    static const struct { const char *group; enum truth answers[3][3]; } groups[] = {
+        {"all", {[TRUTH_NO] = {TRUTH_NO, TRUTH_NO, TRUTH_NO},
+                 [TRUTH_YES] = {TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN},
+                 [TRUTH_UNKNOWN] = {TRUTH_NO, TRUTH_UNKNOWN, TRUTH_UNKNOWN}}},
+        {"any", {[TRUTH_NO] = {TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN},
+                 [TRUTH_YES] = {TRUTH_YES, TRUTH_YES, TRUTH_YES},
+                 [TRUTH_UNKNOWN] = {TRUTH_UNKNOWN, TRUTH_YES, TRUTH_UNKNOWN}}},
+        {"none", {[TRUTH_NO] = {TRUTH_YES, TRUTH_NO, TRUTH_UNKNOWN},
+                  [TRUTH_YES] = {TRUTH_NO, TRUTH_NO, TRUTH_NO},
+                  [TRUTH_UNKNOWN] = {TRUTH_UNKNOWN, TRUTH_NO, TRUTH_UNKNOWN}}}};
+    for (size_t g = 0; g < 3; g++)
+        for (int a = TRUTH_NO; a <= TRUTH_UNKNOWN; a++)
+            for (int b = TRUTH_NO; b <= TRUTH_UNKNOWN; b++) {
+                boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "  - knife\n");
+                expect(text_format(test.arena, "%s: [%s, %s]", groups[g].group, members[a],
+                                   members[b]), groups[g].answers[a][b]);
+                assert_int_equal(composing.held, groups[g].answers[a][b] == TRUTH_UNKNOWN);
+            }
+}
+
+/* What would not change the answer is not asked for. */
+static void only_decisive_facts_are_asked_for(void **state)
+{
+    (void)state;
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "  - knife\n");
+    expect("all: [" UNKNOWN ", " NO "]", TRUTH_NO);
+    expect("any: [" UNKNOWN ", " YES "]", TRUTH_YES);
+    assert_int_equal(composing.missing_count, 0);
+    expect("any: [" UNKNOWN ", {all: [" YES ", {fitted: epirb}]}]", TRUTH_UNKNOWN);
+    assert_int_equal(composing.missing_count, 2);
+    expect("{fitted: torch, not_fitted: knife}", TRUTH_YES);   /* several keys: all of them */
+    expect("fitted: [torch, knife]", TRUTH_NO);
+}
+
+/* ---- inside ---- */
+
+#define VALVE "  - {item: fuel_shutoff_diesel, tag: C1, zone: cockpit_locker, spot: aft"
+#define SECOND "  - {item: fuel_shutoff_diesel, tag: C2, zone: cockpit_locker, spot: fore"
+#define IN_SPACE "inside: {fuel_shutoff_diesel: [engine_space]}"
+
+static void inside_asks_where_one_must_reach(void **state)
+{
+    (void)state;
+    boat_with(VALVE ", inside: []}\n", "");
+    expect(IN_SPACE, TRUTH_NO);
+    boat_with(VALVE ", inside: [cockpit_locker]}\n", "");
+    expect(IN_SPACE, TRUTH_NO);
+    expect("inside: {fuel_shutoff_diesel: [cockpit_locker, lazarette]}", TRUTH_YES);
+    boat_with(VALVE ", inside: [engine_space]}\n", "");
+    expect(IN_SPACE, TRUTH_YES);
+    boat_with("  - {item: fuel_shutoff_diesel, tag: C1, zone: engine_space, inside: []}\n", "");
+    expect(IN_SPACE, TRUTH_YES);                 /* its own zone counts */
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "  - fuel_shutoff_diesel\n");
+    expect(IN_SPACE, TRUTH_NO);
+    assert_false(composing.held);
+}
+
+static void inside_that_is_not_recorded_is_asked_for(void **state)
+{
+    (void)state;
+    boat_with(VALVE "}\n", "");
+    expect(IN_SPACE, TRUTH_UNKNOWN);
+    assert_int_equal(composing.missing_count, 1);
+    assert_string_equal(composing.missing[0].fact, "inside");
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "");
+    expect(IN_SPACE, TRUTH_UNKNOWN);
+    assert_null(composing.missing[0].fact);      /* whether there is one at all */
+}
+
+/* Two valves, one of them inside: the other can be shut from outside. */
+static void inside_means_every_piece(void **state)
+{
+    (void)state;
+    boat_with(VALVE ", inside: [engine_space]}\n" SECOND ", inside: []}\n", "");
+    expect(IN_SPACE, TRUTH_NO);
+    boat_with(VALVE ", inside: []}\n" SECOND ", inside: [engine_space]}\n", "");
+    expect(IN_SPACE, TRUTH_NO);
+    boat_with(VALVE ", inside: [engine_space]}\n" SECOND ", inside: [engine_space]}\n", "");
+    expect(IN_SPACE, TRUTH_YES);
+    boat_with(VALVE ", inside: [engine_space]}\n" SECOND "}\n", "");
+    expect(IN_SPACE, TRUTH_UNKNOWN);
+}
+
+/* ---- is ---- */
+
+static void is_means_one_piece(void **state)
+{
+    (void)state;
+    static const char wanted[] = "is: {engine_extinguisher: {fits_port: yes}}";
+    static const char first[] =
+        "  - {item: engine_extinguisher, tag: F1, zone: saloon, fits_port: ";
+    static const char second[] = "  - {item: engine_extinguisher, tag: F2, zone: galley";
+    boat_with(text_format(test.arena, "%syes}\n", first), "");
+    expect(wanted, TRUTH_YES);
+    boat_with(text_format(test.arena, "%sno}\n", first), "");
+    expect(wanted, TRUTH_NO);
+    boat_with(text_format(test.arena, "%sno}\n%s, fits_port: yes}\n", first, second), "");
+    expect(wanted, TRUTH_YES);
+    boat_with(text_format(test.arena, "%syes}\n%s}\n", first, second), "");
+    expect(wanted, TRUTH_YES);                   /* one is enough: the other is not asked for */
+    assert_int_equal(composing.missing_count, 0);
+    boat_with(text_format(test.arena, "%sno}\n%s}\n", first, second), "");
+    expect(wanted, TRUTH_UNKNOWN);
+    assert_string_equal(composing.missing[0].fact, "fits_port");
+    assert_int_equal(composing.missing[0].place.line, 4);
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "  - engine_extinguisher\n");
+    expect(wanted, TRUTH_NO);
+}
+
+static void is_knows_the_family_of_a_zone(void **state)
+{
+    (void)state;
+    boat_with("  - {item: lithium_bank, tag: C1, zone: saloon, space: own_box}\n", "");
+    expect("is: {lithium_bank: {space: engine_space}}", TRUTH_NO);
+    boat_with("  - {item: lithium_bank, tag: C1, zone: saloon, space: engine_space}\n", "");
+    expect("is: {lithium_bank: {space: engine_space}}", TRUTH_YES);
+    boat_with("  - {item: lithium_bank, tag: C1, zone: saloon}\n", "");
+    expect("is: {lithium_bank: {space: engine_space}}", TRUTH_UNKNOWN);
+}
+
+/* ---- cuts, boat ---- */
+
+#define ISOLATOR "  - {item: battery_isolator_service, tag: C1, zone: saloon"
+
+/* The dangerous case: an isolator that is not known to spare the radio kills it. */
+static void cuts_that_are_not_recorded_count_as_cut(void **state)
+{
+    (void)state;
+    static const char wanted[] = "cuts: {battery_isolator_service: vhf_dsc}";
+    boat_with(ISOLATOR ", cuts: [vhf_dsc]}\n", "");
+    expect(wanted, TRUTH_YES);
+    boat_with(ISOLATOR ", cuts: [bilge_pump_electric]}\n", "");
+    expect(wanted, TRUTH_NO);
+    boat_with(ISOLATOR ", cuts: []}\n", "");
+    expect(wanted, TRUTH_NO);
+    boat_with(ISOLATOR "}\n", "");
+    expect(wanted, TRUTH_YES);
+    assert_false(composing.held);
+    boat_with(ISOLATOR ", cuts: []}\n"
+              "  - {item: battery_isolator_service, tag: C2, zone: galley}\n", "");
+    expect(wanted, TRUTH_YES);                   /* one of two is enough to lose the radio */
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "  - battery_isolator_service\n");
+    expect(wanted, TRUTH_NO);
+}
+
+static void the_boat_s_type_is_known(void **state)
+{
+    (void)state;
+    boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "");
+    expect("boat: monohull", TRUTH_YES);
+    expect("boat: catamaran", TRUTH_NO);
+    begin_on(case_boat(&test, "tests/fleet/boats/samphire.yaml"), NULL);
+    expect("boat: catamaran", TRUTH_YES);
+}
+
+/* ---- two engine spaces ---- */
+
+static void two_engines(const char *gear, const char *space)
+{
+    const char *text = text_format(
+        test.arena, "boat: {name: Samphire, specimen: yes, type: catamaran, loa_m: 13, "
+        "beam_m: 7, persons_max: 8}\nequipment:\n%s", gear);
+    begin_on(case_boat(&test, text), space);
+}
+
+#define PORT "engine_space_port"
+#define STARBOARD "engine_space_starboard"
+#define STOP "  - {item: engine_stop, tag: C1, zone: cockpit, side: port"
+
+static void gear_of_the_other_engine_is_not_this_card_s(void **state)
+{
+    (void)state;
+    two_engines(STOP ", stop: electric, serves: [" PORT "]}\n", PORT);
+    expect("fitted: engine_stop", TRUTH_YES);
+    slot.space = STARBOARD;
+    expect("fitted: engine_stop", TRUTH_NO);
+    expect("not_fitted: engine_stop", TRUTH_YES);
+    expect("is: {engine_stop: {stop: electric}}", TRUTH_NO);
+    slot.space = NULL;                            /* a card that is about no engine */
+    expect("fitted: engine_stop", TRUTH_YES);
+    two_engines(STOP ", serves: [" PORT ", " STARBOARD "]}\n", STARBOARD);
+    expect("fitted: engine_stop", TRUTH_YES);
+    two_engines("  - {item: torch, tag: C1, zone: bridgedeck}\n", PORT);
+    expect("fitted: torch", TRUTH_YES);           /* serves no engine: both cards' */
+    assert_false(composing.held);
+}
+
+static void whom_it_serves_is_asked_for(void **state)
+{
+    (void)state;
+    two_engines(STOP "}\n", PORT);
+    expect("fitted: engine_stop", TRUTH_UNKNOWN);
+    assert_int_equal(composing.missing_count, 1);
+    assert_string_equal(composing.missing[0].fact, "serves");
+    assert_true(composing.held);
+}
+
+/* `engine_space` is the space that burns; the other engine's is outside. */
+static void the_burning_space_is_the_card_s_own(void **state)
+{
+    (void)state;
+    two_engines("  - {item: fuel_shutoff_diesel, tag: C1, zone: bridgedeck, inside: [" STARBOARD
+                "], serves: [" PORT "]}\n", PORT);
+    expect(IN_SPACE, TRUTH_NO);
+    expect("inside: {fuel_shutoff_diesel: [" STARBOARD "]}", TRUTH_YES);
+    two_engines("  - {item: fuel_shutoff_diesel, tag: C1, zone: bridgedeck, inside: [" PORT
+                "], serves: [" PORT "]}\n", PORT);
+    expect(IN_SPACE, TRUTH_YES);
+}
+
+static void pieces_are_counted_for_their_own_engine(void **state)
+{
+    (void)state;
+    begin_on(case_boat(&test, "tests/fleet/boats/samphire.yaml"), PORT);
+    size_t index = 0;
+    const struct equipment *gear = gear_next(&composing, "engine_stop", &index);
+    assert_non_null(gear);
+    assert_string_equal(gear->tag.text, "C1");
+    assert_null(gear_next(&composing, "engine_stop", &index));
+    index = 0;
+    slot.space = STARBOARD;
+    assert_string_equal(gear_next(&composing, "engine_stop", &index)->tag.text, "C2");
+    assert_null(gear_next(&composing, "engine_stop", &index));
+}
+
+/* ---- which piece may stand under a step ---- */
+
+static void a_piece_must_have_what_the_case_asks_of_its_kind(void **state)
+{
+    (void)state;
+    boat_with("  - {item: vhf_handheld, tag: E1, zone: cockpit, from_cockpit: yes}\n"
+              "  - {item: vhf_handheld, tag: E2, zone: saloon, from_cockpit: no}\n"
+              "  - {item: vhf_handheld, tag: E3, zone: galley}\n"
+              "  - {item: torch, tag: C1, zone: saloon, from_cockpit: no}\n", "");
+    const struct condition *is = condition_of("is: {vhf_handheld: {from_cockpit: yes}}");
+    const struct equipment *gear = test.boat->equipment;
+    assert_true(condition_admits(&composing, is, &gear[0]));
+    assert_false(condition_admits(&composing, is, &gear[1]));
+    assert_false(condition_admits(&composing, is, &gear[2]));   /* not known: not offered */
+    assert_true(condition_admits(&composing, is, &gear[3]));    /* another kind */
+    const struct condition *all = condition_of(
+        "{fitted: [torch, vhf_handheld], is: {vhf_handheld: {from_cockpit: yes}}}");
+    assert_true(condition_admits(&composing, all, &gear[0]));
+    assert_false(condition_admits(&composing, all, &gear[1]));
+    assert_true(condition_admits(&composing, NULL, &gear[1]));
+    const struct condition *fitted = condition_of("fitted: vhf_handheld");
+    assert_true(condition_admits(&composing, fitted, &gear[1]));
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(no_condition_holds),
+        TEST(fitted_has_three_answers),
+        TEST(groups_have_three_answers),
+        TEST(only_decisive_facts_are_asked_for),
+        TEST(inside_asks_where_one_must_reach),
+        TEST(inside_that_is_not_recorded_is_asked_for),
+        TEST(inside_means_every_piece),
+        TEST(is_means_one_piece),
+        TEST(is_knows_the_family_of_a_zone),
+        TEST(cuts_that_are_not_recorded_count_as_cut),
+        TEST(the_boat_s_type_is_known),
+        TEST(gear_of_the_other_engine_is_not_this_card_s),
+        TEST(whom_it_serves_is_asked_for),
+        TEST(the_burning_space_is_the_card_s_own),
+        TEST(pieces_are_counted_for_their_own_engine),
+        TEST(a_piece_must_have_what_the_case_asks_of_its_kind),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

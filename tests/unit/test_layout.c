@@ -1,0 +1,387 @@
+/* test_layout.c - whole pages of the specimen fleet: everything on the paper,
+ * nothing over anything else, nothing too small, and the same blocks at the same
+ * place on every card. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "draw.h"
+#include "layout/layout_room.h"
+#include "text.h"
+
+static struct card_case test;
+static struct faces *faces;
+static const struct card_set *set;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    faces = case_faces(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    faces_close(faces);
+    case_end(&test);
+    return 0;
+}
+
+static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
+                                    "tests/fleet/boats/samphire.yaml"};
+#define BOAT_COUNT (sizeof boats / sizeof boats[0])
+
+static const struct page *const *laid_out(const struct card_set *cards, bool draft)
+{
+    struct layout_input input = {cards, faces, draft};
+    set = cards;
+    return layout_set(&input, test.arena, test.problems);
+}
+
+/* The pages of one boat of the fleet: all cards fit. */
+static const struct page *const *pages_of(const char *boat)
+{
+    case_boat(&test, boat);
+    const struct page *const *pages = laid_out(case_compose(&test, false), false);
+    if (problems_reach(test.problems, SEVERITY_HELD))
+        fail_msg("%s", case_problems_text(&test));
+    for (size_t i = 0; i < set->count; i++)
+        assert_non_null(pages[i]);
+    return pages;
+}
+
+static const char *item_words(const struct page_item *item)
+{
+    return item->kind == PAGE_TEXT ? item->run->text : item->block;
+}
+
+static bool lies_in(struct area inner, struct area outer, mpt slack)
+{
+    return inner.x >= outer.x - slack && inner.y >= outer.y - slack &&
+           inner.x + inner.width <= outer.x + outer.width + slack &&
+           inner.y + inner.height <= outer.y + outer.height + slack;
+}
+
+/* Letters alone count within the safe area; a line's bounds have room above them. */
+static void everything_lies_in_the_safe_area(void **state)
+{
+    (void)state;
+    struct area safe = frame_make(0, 0, true).safe;
+    assert_in_range(safe.x, MM(10), MM(10));
+    assert_in_range(safe.y, MM(16), MM(16));
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *pages = pages_of(boats[b]);
+        for (size_t p = 0; p < set->count; p++) {
+            assert_in_range(pages[p]->width, MM(210) - 10, MM(210) + 10);
+            assert_in_range(pages[p]->height, MM(297) - 10, MM(297) + 10);
+            for (size_t i = 0; i < pages[p]->count; i++)
+                if (!lies_in(pages[p]->items[i].area, safe, 10))
+                    fail_msg("%s: `%s` leaves the safe area", pages[p]->card,
+                             item_words(&pages[p]->items[i]));
+        }
+    }
+}
+
+static bool overlap(struct area a, struct area b)
+{
+    return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height &&
+           b.y < a.y + a.height;
+}
+
+static void no_text_lies_on_another(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *pages = pages_of(boats[b]);
+        for (size_t p = 0; p < set->count; p++)
+            for (size_t i = 0; i < pages[p]->count; i++)
+                for (size_t j = 0; j < i; j++) {
+                    const struct page_item *a = &pages[p]->items[i], *c = &pages[p]->items[j];
+                    if (a->kind == PAGE_TEXT && c->kind == PAGE_TEXT && overlap(a->area, c->area))
+                        fail_msg("%s: `%s` lies on `%s`", pages[p]->card, item_words(a),
+                                 item_words(c));
+                }
+    }
+}
+
+/* A sign hides what lies under it, and is hidden by a text over it. */
+static void no_sign_lies_on_a_text_or_another_sign(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *pages = pages_of(boats[b]);
+        for (size_t p = 0; p < set->count; p++)
+            for (size_t i = 0; i < pages[p]->count; i++)
+                for (size_t j = 0; j < pages[p]->count; j++) {
+                    const struct page_item *sign = &pages[p]->items[i];
+                    const struct page_item *other = &pages[p]->items[j];
+                    if (sign->kind == PAGE_SIGN && i != j &&
+                        (other->kind == PAGE_TEXT || other->kind == PAGE_SIGN) &&
+                        overlap(sign->area, other->area))
+                        fail_msg("%s: a sign lies on `%s`", pages[p]->card, item_words(other));
+                }
+    }
+}
+
+static void no_size_is_below_its_floor(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *pages = pages_of(boats[b]);
+        for (size_t p = 0; p < set->count; p++)
+            for (size_t i = 0; i < pages[p]->count; i++) {
+                const struct page_item *item = &pages[p]->items[i];
+                if (item->kind == PAGE_SIGN)
+                    assert_true(item->area.width >= MM(7) && item->area.height >= MM(7));
+                if (item->kind != PAGE_TEXT || item->role == ROLE_NUMBER)
+                    continue;
+                if (item->run->size < size_rule(item->role)->floor ||
+                    item->run->size > size_rule(item->role)->aim)
+                    fail_msg("%s: `%s` is set in %d mpt", pages[p]->card, item_words(item),
+                             (int)item->run->size);
+            }
+    }
+}
+
+/* ---- the same blocks at the same place ---- */
+
+/* The first box of a block on a page. */
+static const struct page_item *box_of(const struct page *page, const char *block)
+{
+    for (size_t i = 0; i < page->count; i++)
+        if (page->items[i].kind == PAGE_BOX && strcmp(page->items[i].block, block) == 0)
+            return &page->items[i];
+    fail_msg("%s has no block %s", page->card, block);
+    return NULL;
+}
+
+/* The frame of the call panel: the box of its block that is only stroked. */
+static const struct page_item *panel_of(const struct page *page)
+{
+    for (size_t i = 0; i < page->count; i++)
+        if (page->items[i].kind == PAGE_BOX && strcmp(page->items[i].block, "call") == 0 &&
+            page->items[i].fill == INK_NONE)
+            return &page->items[i];
+    fail_msg("%s has no call panel", page->card);
+    return NULL;
+}
+
+static void same_area(const struct page *page, const struct page_item *a,
+                      const struct page_item *b)
+{
+    if (memcmp(&a->area, &b->area, sizeof a->area) != 0)
+        fail_msg("%s: the block %s stands elsewhere", page->card, a->block);
+}
+
+static void the_same_blocks_stand_at_the_same_place(void **state)
+{
+    (void)state;
+    static const char *const blocks[] = {"mark", "title", "call line", "contact", "call"};
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *pages = pages_of(boats[b]);
+        size_t distress = 0;
+        for (size_t p = 0; p < set->count; p++) {
+            distress += set->cards[p]->distress ? 1 : 0;
+            for (size_t i = 0; i < sizeof blocks / sizeof blocks[0]; i++)
+                same_area(pages[p], box_of(pages[p], blocks[i]), box_of(pages[0], blocks[i]));
+            same_area(pages[p], panel_of(pages[p]), panel_of(pages[0]));
+        }
+        assert_int_equal(distress, 1);                 /* it is among those compared */
+    }
+}
+
+/* The footer's lines, and the size the call is set in. */
+static void what_is_read_on_every_card_is_set_alike(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *pages = pages_of(boats[b]);
+        mpt script_size = 0, footer = 0;
+        for (size_t p = 0; p < set->count; p++)
+            for (size_t i = 0; i < pages[p]->count; i++) {
+                const struct page_item *item = &pages[p]->items[i];
+                if (item->kind != PAGE_TEXT)
+                    continue;
+                if (strcmp(item->block, "call") == 0 && item->role == ROLE_SCRIPT) {
+                    script_size = script_size == 0 ? item->run->size : script_size;
+                    assert_int_equal(item->run->size, script_size);
+                }
+                if (text_equal(item->run->text, words_get(test.words, WORD_DEFER))) {
+                    footer = footer == 0 ? item->baseline : footer;
+                    assert_int_equal(item->baseline, footer);
+                }
+            }
+        assert_true(script_size > 0 && footer > 0);
+    }
+}
+
+/* ---- nothing is dropped ---- */
+
+/* Every text of the page, in order, parted by line breaks. */
+static const char *page_words(const struct page *page)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t i = 0; i < page->count; i++)
+        if (page->items[i].kind == PAGE_TEXT)
+            text_add_format(&out, "%s\n", page->items[i].run->text);
+    return out.at;
+}
+
+static void must_say(const struct page *page, const char *words)
+{
+    if (strstr(page_words(page), words) == NULL)
+        fail_msg("%s does not say `%s`", page->card, words);
+}
+
+static void every_row_cell_and_tag_is_on_its_page(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *pages = pages_of(boats[b]);
+        for (size_t p = 0; p < set->count; p++) {
+            const struct card *card = set->cards[p];
+            must_say(pages[p], card->number_text);
+            must_say(pages[p], card->code);
+            must_say(pages[p], card->mark);
+            for (size_t s = 0; s < card->step_count; s++) {
+                const struct card_step *step = &card->steps[s];
+                must_say(pages[p], text_format(test.arena, "%d\n", step->number));
+                for (size_t r = 0; r < step->row_count; r++) {
+                    must_say(pages[p], step->rows[r].name);
+                    must_say(pages[p], step->rows[r].where);
+                }
+                for (size_t r = 0; r < step->table_count; r++)
+                    for (size_t c = 0; c < TABLE_CELLS; c++)
+                        if (step->table[r].cells[c].name != NULL)
+                            must_say(pages[p], step->table[r].cells[c].name);
+            }
+            for (size_t m = 0; m < card->marker_count && !card->distress; m++)
+                must_say(pages[p], text_format(test.arena, "%s\n", card->markers[m].tag));
+        }
+    }
+}
+
+static void the_same_set_gives_the_same_items(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        const struct page *const *first = pages_of(boats[b]);
+        const struct page *const *second = pages_of(boats[b]);
+        for (size_t p = 0; p < set->count; p++) {
+            struct text_builder one = text_builder_in(test.arena), two = one;
+            page_dump(first[p], &one);
+            page_dump(second[p], &two);
+            assert_string_equal(one.at, two.at);
+        }
+    }
+}
+
+/* ---- what does not fit ---- */
+
+static void a_held_card_has_no_page_unless_it_is_a_draft(void **state)
+{
+    (void)state;
+    case_boat(&test, boats[0]);
+    const struct card_set *whole = case_compose(&test, false);
+    struct card held = *case_card(whole, "gas_leak");
+    const struct card *const cards[] = {&held, case_card(whole, "flooding")};
+    struct card_set two = {.cards = cards, .count = 2};
+    held.held = true;
+    const struct page *const *pages = laid_out(&two, false);
+    assert_null(pages[0]);
+    assert_non_null(pages[1]);
+    pages = laid_out(&two, true);
+    assert_non_null(pages[0]);
+}
+
+/* The distress card shares the call panel with the others: where they are held
+ * back and would let it grow, it still fits. */
+static void the_distress_card_fits_without_the_others(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        case_boat(&test, boats[b]);
+        const struct card *const cards[] = {
+            case_card(case_compose(&test, false), "distress_call")};
+        const struct page *const *pages = laid_out(
+            &(struct card_set){.cards = cards, .count = 1}, false);
+        if (pages[0] == NULL)
+            fail_msg("%s", case_problems_text(&test));
+    }
+}
+
+/* One card that cannot fit is told by name; the others are printed all the same. */
+static void what_does_not_fit_is_told_and_holds_only_its_card(void **state)
+{
+    (void)state;
+    case_boat(&test, boats[0]);
+    const struct card_set *whole = case_compose(&test, false);
+    const struct card **cards = arena_array(test.arena, whole->count, sizeof *cards);
+    struct card long_card = *case_card(whole, "flooding");
+    struct card_step *steps = arena_array(test.arena, long_card.step_count, sizeof *steps);
+    memcpy(steps, long_card.steps, long_card.step_count * sizeof *steps);
+    steps[1].headline.text = "**PUMP** with every pump there is, and then with every bucket too.";
+    long_card.steps = steps;
+    for (size_t i = 0; i < whole->count; i++)
+        cards[i] = strcmp(whole->cards[i]->key, "flooding") == 0 ? &long_card : whole->cards[i];
+    const struct page *const *pages = laid_out(
+        &(struct card_set){.cards = cards, .count = whole->count}, false);
+    for (size_t i = 0; i < whole->count; i++)
+        assert_int_equal(pages[i] == NULL, cards[i] == &long_card);
+    size_t count;
+    const struct problem *told = problems_sorted(test.problems, &count);
+    assert_int_equal(count, 1);
+    assert_int_equal(told[0].severity, SEVERITY_ERROR);
+    assert_non_null(strstr(told[0].what, "FLOODING (en): a line of the steps is "));
+    assert_non_null(strstr(told[0].what, " mm too long at the smallest size allowed"));
+    assert_non_null(told[0].remedy);
+}
+
+static void too_many_rows_are_an_error(void **state)
+{
+    (void)state;
+    case_boat(&test, boats[0]);
+    struct card card = *case_card(case_compose(&test, false), "engine_fire");
+    struct card_step step = *case_step(&card, "stop");
+    struct card_row *rows = arena_array(test.arena, 15, sizeof *rows);
+    for (size_t i = 0; i < 15; i++)
+        rows[i] = step.rows[0];
+    step.rows = rows;
+    step.row_count = 15;
+    card.steps = &step;
+    card.step_count = 1;
+    const struct card *const cards[] = {&card};
+    const struct page *const *pages = laid_out(
+        &(struct card_set){.cards = cards, .count = 1}, false);
+    assert_null(pages[0]);
+    assert_non_null(case_problem(&test,
+                                 "ENGINE FIRE (en): 1 steps and 15 rows, 8 and 14 at most"));
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(everything_lies_in_the_safe_area),
+        TEST(no_text_lies_on_another),
+        TEST(no_sign_lies_on_a_text_or_another_sign),
+        TEST(no_size_is_below_its_floor),
+        TEST(the_same_blocks_stand_at_the_same_place),
+        TEST(what_is_read_on_every_card_is_set_alike),
+        TEST(every_row_cell_and_tag_is_on_its_page),
+        TEST(the_same_set_gives_the_same_items),
+        TEST(a_held_card_has_no_page_unless_it_is_a_draft),
+        TEST(the_distress_card_fits_without_the_others),
+        TEST(what_does_not_fit_is_told_and_holds_only_its_card),
+        TEST(too_many_rows_are_an_error),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

@@ -1,0 +1,362 @@
+/* test_paragraph.c - words to lines: the fewest lines, the least ragged, and what
+ * is never torn apart. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "layout/layout_room.h"
+#include "text.h"
+
+static struct card_case test;
+static struct faces *faces;
+static struct card card;
+static struct sheet sheet;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    faces = case_faces(&test);
+    card = (struct card){.title = "CARD", .language = "en"};
+    sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
+                           .card = &card, .block = "block"};
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    faces_close(faces);
+    case_end(&test);
+    return 0;
+}
+
+/* ---- a measure in letters: each as wide as a space ---- */
+
+#define LETTER 100   /* costs are counted in squares of this length */
+
+static struct paragraph lettered(const char *text, int width)
+{
+    struct piece *pieces = arena_array(test.arena, strlen(text) + 1, sizeof *pieces);
+    size_t count = 0;
+    for (const char *at = text; *at != '\0';) {
+        size_t length = strcspn(at, " ");
+        pieces[count++] = (struct piece){.text = at, .length = length,
+                                         .width = (mpt)length * LETTER};
+        at += length + strspn(at + length, " ");
+    }
+    struct paragraph paragraph = {.pieces = pieces, .piece_count = count, .space = LETTER,
+                                  .width = width * LETTER};
+    paragraph_break(&paragraph, test.arena);
+    return paragraph;
+}
+
+/* "aaa / bb cc" */
+static const char *lines_text(const struct paragraph *paragraph)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t l = 0; l < paragraph->line_count; l++) {
+        text_add(&out, l > 0 ? " / " : "");
+        for (size_t i = paragraph->lines[l].first; i < paragraph->lines[l].end; i++)
+            text_add_format(&out, "%s%.*s",
+                            i > paragraph->lines[l].first && !paragraph->pieces[i].joined ? " "
+                                                                                          : "",
+                            (int)paragraph->pieces[i].length, paragraph->pieces[i].text);
+    }
+    return out.at;
+}
+
+static int64_t squares_of_slack(const struct paragraph *paragraph)
+{
+    int64_t sum = 0;
+    for (size_t l = 0; l < paragraph->line_count; l++) {
+        int64_t slack = (paragraph->width - paragraph->lines[l].width) / LETTER;
+        sum += slack * slack;
+    }
+    return sum;
+}
+
+/* The dossier's vectors; slack counts on every line, the last included. */
+static void published_vectors(void **state)
+{
+    (void)state;
+    static const struct { const char *text; int width, squares; const char *lines; } vectors[] = {
+        {"aaa bb cc ddddd", 6, 11, "aaa / bb cc / ddddd"},
+        {"close the gas valve at the bottle then air the bilge", 16, 59,
+         "close the gas / valve at the / bottle then / air the bilge"},
+        {"send the distress call on channel 16", 14, 38,
+         "send the / distress call / on channel 16"},
+        {"a bb ccc dddd eeeee", 7, 38, "a bb / ccc / dddd / eeeee"}};
+    for (size_t i = 0; i < sizeof vectors / sizeof vectors[0]; i++) {
+        struct paragraph paragraph = lettered(vectors[i].text, vectors[i].width);
+        assert_string_equal(lines_text(&paragraph), vectors[i].lines);
+        assert_int_equal(squares_of_slack(&paragraph), vectors[i].squares);
+    }
+}
+
+static void a_last_line_of_one_word_is_avoided(void **state)
+{
+    (void)state;
+    struct paragraph paragraph = lettered("aaaa bbbb cccc dddd", 14);
+    assert_string_equal(lines_text(&paragraph), "aaaa bbbb / cccc dddd");
+    paragraph = lettered("aaaaaaaaa b cccccccccc", 12);   /* though 9 is more than 1 + 4 */
+    assert_string_equal(lines_text(&paragraph), "aaaaaaaaa / b cccccccccc");
+    paragraph = lettered("aaaaaaaa bbbbbbbb", 12);    /* there is no other way */
+    assert_string_equal(lines_text(&paragraph), "aaaaaaaa / bbbbbbbb");
+    paragraph = lettered("aaa bbbbbb cccccc", 10);    /* another line would be one too many */
+    assert_int_equal(paragraph.line_count, 2);
+}
+
+static void nothing_and_one_word(void **state)
+{
+    (void)state;
+    struct paragraph paragraph = lettered("", 10);
+    assert_int_equal(paragraph.line_count, 0);
+    assert_int_equal(paragraph_height(&paragraph), 0);
+    paragraph = lettered("aaaa", 10);
+    assert_string_equal(lines_text(&paragraph), "aaaa");
+    paragraph = lettered("bb aaaaaaaaaaaa cc", 10);   /* wider than the measure: by itself */
+    assert_string_equal(lines_text(&paragraph), "bb / aaaaaaaaaaaa / cc");
+    assert_int_equal(paragraph.widest_piece, 12 * LETTER);
+}
+
+/* ---- against all ways there are ---- */
+
+struct best {
+    size_t lines;
+    bool alone;          /* one word on the last line */
+    int64_t squares;
+};
+
+static bool is_better(const struct best *a, const struct best *b)
+{
+    if (a->lines != b->lines)
+        return a->lines < b->lines;
+    if (a->alone != b->alone)
+        return !a->alone;
+    return a->squares < b->squares;
+}
+
+/* Breaks as the bits of `ways` say; false when a line is too wide. */
+static bool broken_so(const int *lengths, size_t count, unsigned ways, int width,
+                      struct best *out)
+{
+    int line = 0;
+    size_t words = 0;
+    *out = (struct best){0};
+    for (size_t i = 0; i < count; i++) {
+        line += lengths[i] + (words > 0 ? 1 : 0);
+        words++;
+        if (line > width)
+            return false;
+        if (i + 1 < count && (ways >> i & 1) == 0)
+            continue;
+        out->squares += (int64_t)(width - line) * (width - line);
+        out->lines++;
+        out->alone = words == 1 && out->lines > 1;
+        line = 0;
+        words = 0;
+    }
+    return true;
+}
+
+static struct best best_of_all(const int *lengths, size_t count, int width)
+{
+    struct best best = {.lines = SIZE_MAX}, tried;
+    for (unsigned ways = 0; ways < 1u << (count - 1); ways++)
+        if (broken_so(lengths, count, ways, width, &tried) && is_better(&tried, &best))
+            best = tried;
+    return best;
+}
+
+static void no_other_way_is_better(void **state)
+{
+    (void)state;
+    uint32_t seed = 7;
+    for (int round = 0; round < 400; round++) {
+        int lengths[9];
+        struct text_builder text = text_builder_in(test.arena);
+        for (size_t i = 0; i < 9; i++) {
+            seed = seed * 1664525u + 1013904223u;
+            lengths[i] = 1 + (int)(seed >> 24) % 8;
+            text_add_format(&text, "%s%.*s", i > 0 ? " " : "", lengths[i], "abcdefgh");
+        }
+        int width = 8 + round % 13;
+        struct paragraph paragraph = lettered(text.at, width);
+        struct best best = best_of_all(lengths, 9, width);
+        size_t last = paragraph.line_count - 1;
+        assert_int_equal(paragraph.line_count, best.lines);
+        assert_int_equal(last > 0 && paragraph.lines[last].end - paragraph.lines[last].first == 1,
+                         best.alone);
+        assert_int_equal(squares_of_slack(&paragraph), best.squares);
+    }
+}
+
+/* ---- real words in real type ---- */
+
+static struct paragraph made(const char *text, mpt width)
+{
+    struct style style = {ROLE_BOX, FACE_TEXT, 12000, INK_BLACK};
+    return paragraph_make(&sheet, &style, text, width, (struct place){0});
+}
+
+/* However wide the column: no line ends between the two. */
+static void never_torn(const char *text, const char *first, const char *second)
+{
+    const char *torn = text_format(test.arena, "%s / %s", first, second);
+    const char *kept = text_format(test.arena, "%s %s", first, second);
+    for (mpt width = MM(24); width < MM(120); width += MM(0.5)) {
+        struct paragraph paragraph = made(text, width);
+        const char *lines = lines_text(&paragraph);
+        if (strstr(lines, torn) != NULL || strstr(lines, kept) == NULL)
+            fail_msg("torn: %s", lines);
+    }
+}
+
+static void a_number_stays_with_its_unit(void **state)
+{
+    (void)state;
+    never_torn("Hold the key for 5 s. Then wait", "5", "s.");
+    never_torn("If no one answers, look again every 10 minutes.", "10", "minutes.");
+    never_torn("She carries one raft for 8 persons and a dinghy", "8", "persons");
+    never_torn("A powder extinguisher of 2 kg by the door", "2", "kg");
+    never_torn("WHITE SAILING YACHT, 12.6 METRES. OVER", "12.6", "METRES.");
+    never_torn("Call on it with 25 W at once, then go", "25", "W");
+}
+
+static void a_name_stays_with_its_number(void **state)
+{
+    (void)state;
+    never_torn("If she still burns, leave her. Card 11, ABANDON.", "Card", "11,");
+    never_torn("After that call after step 5 by yourself", "step", "5");
+    never_torn("The rescue centre answers on VHF 16 then 67", "VHF", "16");
+    never_torn("Turn the knob to Channel 16, then speak", "Channel", "16,");
+    never_torn("Again in a while, then with EPIRB E3 on", "EPIRB", "E3");
+    never_torn("Again in a while, then with handheld E4, flares", "handheld", "E4,");
+}
+
+static void signals_are_never_torn(void **state)
+{
+    (void)state;
+    never_torn("the words are MAYDAY RELAY MAYDAY RELAY MAYDAY RELAY", "MAYDAY", "RELAY");
+    never_torn("call ALL STATIONS ALL STATIONS ALL STATIONS", "ALL", "STATIONS");
+    for (mpt width = MM(17); width < MM(80); width += MM(0.5)) {
+        struct paragraph paragraph = made("PAN PAN PAN PAN PAN PAN", width);
+        for (size_t l = 0; l < paragraph.line_count; l++)
+            assert_int_equal(paragraph.lines[l].first % 2, 0);
+    }
+    struct paragraph narrow = made("PAN PAN PAN PAN PAN PAN", MM(18));
+    assert_int_equal(narrow.line_count, 3);           /* between the pairs it may be broken */
+}
+
+static void bold_parts_are_told_apart(void **state)
+{
+    (void)state;
+    struct style style = {ROLE_BOX, FACE_TEXT, 12000, INK_BLACK};
+    static const struct { const char *text; bool bold, joined; } expected[] = {
+        {"SHOUT", true, false}, {"“FIRE”", true, false}, {"!", false, true},
+        {"All", false, false}, {"on", false, false}, {"deck", true, false}, {".", false, true}};
+    size_t count;
+    struct piece *pieces = pieces_parse(&sheet, &style, "**SHOUT “FIRE”**! All on  **deck**.",
+                                        &count);
+    assert_int_equal(count, sizeof expected / sizeof expected[0]);
+    for (size_t i = 0; i < count; i++) {
+        assert_int_equal(pieces[i].length, strlen(expected[i].text));
+        assert_memory_equal(pieces[i].text, expected[i].text, pieces[i].length);
+        assert_int_equal(pieces[i].bold, expected[i].bold);
+        assert_int_equal(pieces[i].joined, expected[i].joined);
+        enum face_role role = pieces[i].bold ? FACE_BOLD : FACE_TEXT;
+        assert_int_equal(pieces[i].width, run_width(faces, role, 12000, pieces[i].text,
+                                                    pieces[i].length, NULL));
+    }
+}
+
+static void a_bold_word_and_its_full_stop_stay_together(void **state)
+{
+    (void)state;
+    for (mpt width = MM(20); width < MM(60); width += MM(0.5)) {
+        struct paragraph paragraph = made("Say it, then **leave the boat**. Do not wait.", width);
+        assert_non_null(strstr(lines_text(&paragraph), "boat."));
+    }
+}
+
+/* Neighbours of one weight are one text; the words arrive whole and in order. */
+static void a_paragraph_is_placed_line_by_line(void **state)
+{
+    (void)state;
+    struct paragraph paragraph = made("**NEVER** go below for anything that is not a life", MM(40));
+    mpt bottom = 0;
+    struct text_builder all = text_builder_in(test.arena);
+    assert_true(paragraph.line_count > 1);
+    paragraph_place(&sheet, &paragraph, MM(10), MM(20));
+    for (size_t i = 0; i < sheet.count; i++) {
+        const struct page_item *item = &sheet.items[i];
+        assert_int_equal(item->kind, PAGE_TEXT);
+        assert_true(item->area.x >= MM(10));
+        assert_true(item->area.x + item->area.width <= MM(50) + 200);
+        assert_true(item->baseline >= bottom);
+        bottom = item->baseline;
+        text_add_format(&all, "%s%s", i > 0 ? " " : "", item->run->text);
+    }
+    assert_string_equal(all.at, "NEVER go below for anything that is not a life");
+    assert_int_equal(sheet.items[0].run->role, FACE_BOLD);
+    assert_int_equal(sheet.items[1].run->role, FACE_TEXT);
+    assert_true(bottom < MM(20) + paragraph_height(&paragraph));
+    assert_false(sheet.failed);
+}
+
+static void a_word_wider_than_the_column_is_an_error(void **state)
+{
+    (void)state;
+    struct paragraph paragraph = made("a Wassereinbruchsbekämpfungsausrüstung b", MM(30));
+    paragraph_place(&sheet, &paragraph, 0, 0);
+    assert_true(sheet.failed);
+    assert_int_equal(problems_count(test.problems, SEVERITY_ERROR), 1);
+    size_t count;
+    const struct problem *told = problems_sorted(test.problems, &count);
+    mpt over = paragraph.widest_piece - MM(30);
+    int tenths = (int)(((int64_t)over * 10000 + 2834644) / 2834645);
+    assert_string_equal(told[0].what,
+                        text_format(test.arena, "CARD (en): a word in the block \"block\" is "
+                                    "%d.%d mm too long at the smallest size allowed",
+                                    tenths / 10, tenths % 10));
+    assert_non_null(told[0].remedy);
+}
+
+static void a_letter_no_face_has_is_an_error(void **state)
+{
+    (void)state;
+    struct paragraph paragraph = made("水 below", MM(60));
+    paragraph_place(&sheet, &paragraph, 0, 0);
+    assert_true(sheet.failed);
+    size_t count;
+    const struct problem *told = problems_sorted(test.problems, &count);
+    assert_true(count >= 1);
+    assert_non_null(strstr(told[0].what, "U+6C34"));
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(published_vectors),
+        TEST(a_last_line_of_one_word_is_avoided),
+        TEST(nothing_and_one_word),
+        TEST(no_other_way_is_better),
+        TEST(a_number_stays_with_its_unit),
+        TEST(a_name_stays_with_its_number),
+        TEST(signals_are_never_torn),
+        TEST(bold_parts_are_told_apart),
+        TEST(a_bold_word_and_its_full_stop_stay_together),
+        TEST(a_paragraph_is_placed_line_by_line),
+        TEST(a_word_wider_than_the_column_is_an_error),
+        TEST(a_letter_no_face_has_is_an_error),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

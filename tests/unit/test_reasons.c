@@ -1,0 +1,302 @@
+/* test_reasons.c - conditions in words, and what is told of a composed card. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "reasons.h"
+#include "source.h"
+#include "yaml_tree.h"
+
+static struct card_case test;
+
+static int test_begin(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int test_end(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+/* ---- conditions in words ---- */
+
+static const char *words_of(const char *when)
+{
+    const char *text = text_format(test.arena, "when: %s\n", when);
+    const struct source *source = source_from(test.arena, "when.yaml", text, strlen(text));
+    const struct yaml_node *root = yaml_tree_read(source, test.arena, test.problems);
+    assert_non_null(root);
+    const struct condition *condition = condition_read(yaml_get(root, "when"), test.arena,
+                                                       test.problems);
+    if (condition == NULL)
+        fail_msg("not a condition: %s\n%s", when, case_problems_text(&test));
+    return condition_words(condition, test.arena);
+}
+
+#define EXPECT_WORDS(when, words) assert_string_equal(words_of(when), words)
+
+static void each_question_has_words(void **state)
+{
+    (void)state;
+    EXPECT_WORDS("{fitted: liferaft}", "liferaft fitted");
+    EXPECT_WORDS("{not_fitted: dinghy}", "dinghy not fitted");
+    EXPECT_WORDS("{inside: {fuel_shutoff_diesel: [engine_space]}}",
+                 "fuel_shutoff_diesel inside engine_space");
+    EXPECT_WORDS("{inside: {fuel_shutoff_diesel: [engine_space, bilge]}}",
+                 "fuel_shutoff_diesel inside engine_space or bilge");
+    EXPECT_WORDS("{is: {engine_extinguisher: {fits_port: yes}}}",
+                 "engine_extinguisher fits_port = yes");
+    EXPECT_WORDS("{cuts: {battery_isolator_service: vhf_dsc}}",
+                 "battery_isolator_service cuts vhf_dsc");
+    EXPECT_WORDS("{boat: catamaran}", "the boat is a catamaran");
+}
+
+static void what_all_must_be_is_said_once(void **state)
+{
+    (void)state;
+    EXPECT_WORDS("{fitted: [fire_port, engine_extinguisher], "
+                 "is: {engine_extinguisher: {fits_port: yes}}}",
+                 "fire_port, engine_extinguisher fitted; engine_extinguisher fits_port = yes");
+    EXPECT_WORDS("{fitted: torch, not_fitted: [knife, dinghy]}",
+                 "torch fitted; knife, dinghy not fitted");
+    EXPECT_WORDS("{all: [{fitted: [torch, knife]}, {boat: monohull}]}",
+                 "torch, knife fitted; the boat is a monohull");
+}
+
+static void groups_keep_their_meaning(void **state)
+{
+    (void)state;
+    EXPECT_WORDS("{any: [{fitted: torch}, {fitted: knife}]}", "torch fitted or knife fitted");
+    EXPECT_WORDS("{none: [{fitted: torch}, {fitted: knife}]}",
+                 "none of (torch fitted, knife fitted)");
+    EXPECT_WORDS("{any: [{fitted: [torch, knife]}, {boat: catamaran}]}",
+                 "(torch, knife fitted) or the boat is a catamaran");
+    EXPECT_WORDS("{fitted: torch, any: [{fitted: knife}, {none: [{fitted: sart}]}]}",
+                 "torch fitted; (knife fitted or none of (sart fitted))");
+    EXPECT_WORDS("{any: [{fitted: torch, boat: catamaran}, {fitted: knife}]}",
+                 "(torch fitted and the boat is a catamaran) or knife fitted");
+}
+
+/* ---- a card ---- */
+
+#define STEPS \
+    "  - id: light\n" \
+    "    act: \"**TAKE** what gives light.\"\n" \
+    "    cases:\n" \
+    "      - when: {fitted: fixed_extinguisher}\n" \
+    "        act: \"**RELEASE** the extinguisher.\"\n" \
+    "        practice: yes\n" \
+    "      - when: {fitted: torch}\n" \
+    "        uses: [torch]\n" \
+    "      - act: \"**STRIKE** a match.\"\n" \
+    "        because: There is no torch.\n" \
+    "        practice: yes\n" \
+    "    because: It is dark.\n" \
+    "    sources: [S1]\n" \
+    "  - id: raft\n" \
+    "    act: \"**THROW** the raft.\"\n" \
+    "    when: {fitted: liferaft}\n" \
+    "    practice: yes\n" \
+    "  - id: knives\n" \
+    "    act: \"**TAKE** the knives.\"\n" \
+    "    also: [knife, dinghy]\n" \
+    "    practice: yes\n"
+
+#define GEAR \
+    "  - {item: torch, tag: C1, zone: saloon}\n" \
+    "  - {item: knife, tag: E1, zone: cockpit}\n" \
+    "  - {item: knife, tag: E2, zone: saloon}\n"
+#define LACKS "  - fixed_extinguisher\n  - liferaft\n  - dinghy\n"
+
+static const char *reasons_of(const char *gear, const char *not_fitted)
+{
+    const char *procedure = case_procedure_text(&test, "dark", 10, STEPS, "");
+    case_procedures(&test, (const char *const[]){procedure, NULL});
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
+    const struct card_set *set = case_compose(&test, false);
+    struct compose_input input = {.boat = test.boat, .base = test.base,
+                                  .procedures = &test.procedures,
+                                  .authorities = test.authorities, .words = test.words,
+                                  .today = test.today};
+    struct text_builder out = text_builder_in(test.arena);
+    card_reasons(&input, set, case_card(set, "dark"), &out);
+    return out.at;
+}
+
+static void expect_part(const char *text, const char *part)
+{
+    if (strstr(text, part) == NULL)
+        fail_msg("not told: %s\nin:\n%s", part, text);
+}
+
+static void expect_none(const char *text, const char *part)
+{
+    if (strstr(text, part) != NULL)
+        fail_msg("told: %s\nin:\n%s", part, text);
+}
+
+static void the_case_taken_is_told_with_those_before_it(void **state)
+{
+    (void)state;
+    const char *text = reasons_of(GEAR, LACKS);
+    expect_part(text, "1. TAKE what gives light. at text.yaml:10\n"
+                      "   step light at text.yaml:9\n"
+                      "   passed over: case 1 of 3, which asks: fixed_extinguisher fitted"
+                      " at text.yaml:12\n"
+                      "   case 2 of 3: torch fitted at text.yaml:15\n"
+                      "   gear C1 torch at text.yaml:16\n"
+                      "      Torch | Saloon\n"
+                      "   record: fixed_extinguisher not fitted at text.yaml:20\n"
+                      "   because: It is dark.\n"
+                      "   source S1: United States Coast Guard, 46 CFR 28.265,");
+    expect_none(text, "case 3 of 3");
+    expect_none(text, "There is no torch");
+}
+
+static void the_last_case_is_for_every_other_boat(void **state)
+{
+    (void)state;
+    const char *text = reasons_of("  - {item: knife, tag: E1, zone: cockpit}\n",
+                                  LACKS "  - torch\n");
+    expect_part(text, "   case 3 of 3: every other boat at text.yaml:17\n"
+                      "   record: fixed_extinguisher not fitted at text.yaml:18\n"
+                      "   record: torch not fitted at text.yaml:21\n"
+                      "   because: There is no torch.\n"
+                      "   trade practice: awaits sign-off\n");
+}
+
+static void a_step_that_is_not_on_the_card_is_told(void **state)
+{
+    (void)state;
+    const char *text = reasons_of(GEAR, LACKS);
+    expect_part(text, "Not on this card: step raft, only where: liferaft fitted at text.yaml:22\n");
+    expect_none(text, "THROW");
+    text = reasons_of(GEAR "  - {item: liferaft, tag: E3, zone: coachroof}\n",
+                      "  - fixed_extinguisher\n  - dinghy\n");
+    expect_part(text, "2. THROW the raft. at text.yaml:23\n   step raft at text.yaml:22\n"
+                      "   only where: liferaft fitted\n   the step's own words\n"
+                      "   record: liferaft E3 fitted at text.yaml:19\n");
+}
+
+static void each_tag_of_a_row_has_its_own_line(void **state)
+{
+    (void)state;
+    expect_part(reasons_of(GEAR, LACKS),
+                "   gear E1 knife at text.yaml:17\n"
+                "   gear E2 knife at text.yaml:18\n"
+                "      2 knives | Cockpit; Saloon\n"
+                "   record: dinghy not fitted at text.yaml:22\n");
+}
+
+static void what_is_not_recorded_holds_and_is_told(void **state)
+{
+    (void)state;
+    const char *text = reasons_of(GEAR, "  - liferaft\n  - dinghy\n");
+    expect_part(text, ", HELD BACK\n");
+    expect_part(text, "   not to be decided: case 1 of 3, which asks: fixed_extinguisher fitted"
+                      " at text.yaml:12\n   the step's own words\n"
+                      "   record: fixed_extinguisher not recorded\n");
+    expect_part(text, "\nHeld back by\n   fixed_extinguisher is not recorded: it holds back the "
+                      "card DARK CARD at text.yaml:1\n");
+    assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 1);
+    expect_none(reasons_of(GEAR, LACKS), "Held back");
+}
+
+/* ---- sign-off ---- */
+
+static const char *with_approval(const char *card, const char *date, const char *until)
+{
+    case_base(&test, text_format(test.arena,
+                                 "base: {name: Quay, specimen: yes, "
+                                 "phone_24h: \"+999 00 000 000\"}\n"
+                                 "rescue_centre: {name: Skerry, call: SKERRY, channel: \"67\", "
+                                 "phone: \"+999 00 000 001\", checked_on: 2026-11-02}\n"
+                                 "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n"
+                                 "languages: [en]\n"
+                                 "approvals:\n"
+                                 "  - {card: %s, initials: AB, qualification: Yachtmaster, "
+                                 "date: %s, until: %s}\n", card, date, until));
+    return reasons_of(GEAR, LACKS);
+}
+
+static void practice_awaits_sign_off(void **state)
+{
+    (void)state;
+    const char *text = reasons_of(GEAR, LACKS);
+    expect_part(text, "Sign-off\n   step 2, knives: trade practice at text.yaml:26\n"
+                      "   not approved: no approval of dark stands on 2026-11-25"
+                      " at tests/fleet/base.yaml\n");
+    expect_none(text, "light: trade practice");
+}
+
+static void an_approval_stands_between_its_days(void **state)
+{
+    (void)state;
+    const char *text = with_approval("dark", "2026-11-01", "2026-11-25");
+    expect_part(text, "   approval: AB, Yachtmaster, from 2026-11-01 until 2026-11-25"
+                      " at text.yaml:6\n");
+    expect_none(text, "not approved");
+    text = with_approval("dark", "2025-11-01", "2026-11-24");
+    expect_part(text, "   approval has expired: AB, Yachtmaster, from 2025-11-01 until 2026-11-24");
+    expect_part(text, "not approved");
+    text = with_approval("dark", "2026-11-26", "2027-11-01");
+    expect_part(text, "   approval has not begun: AB");
+    expect_part(text, "not approved");
+    text = with_approval("flooding", "2026-11-01", "2027-11-01");
+    expect_none(text, "AB, Yachtmaster");
+    expect_part(text, "not approved");
+}
+
+/* The sign-off agrees with the mark that the card itself carries. */
+static void the_mark_says_the_same(void **state)
+{
+    (void)state;
+    expect_none(with_approval("dark", "2026-11-01", "2026-11-25"), "NOT APPROVED BY");
+    expect_part(with_approval("dark", "2026-11-01", "2026-11-24"), "NOT APPROVED BY");
+}
+
+/* ---- lines ---- */
+
+static void long_texts_break_at_spaces(void **state)
+{
+    (void)state;
+    const char *spot = "behind the panel with the long brass handle under the shelf of the "
+                       "forward berth, second hatch from the door";
+    const char *text = reasons_of(
+        text_format(test.arena, "  - {item: torch, tag: C1, zone: saloon, spot: \"%s\"}\n"
+                                "  - {item: knife, tag: E1, zone: cockpit}\n", spot), LACKS);
+    expect_part(text, "      Torch | Saloon, behind the panel with the long brass handle under the "
+                      "shelf of the forward\n         berth, second hatch from the door\n");
+    for (const char *end; (end = strchr(text, '\n')) != NULL; text = end + 1)
+        assert_true(text_code_points(text_format(test.arena, "%.*s", (int)(end - text), text))
+                    <= 100);
+}
+
+int main(void)
+{
+#define TEST(name) cmocka_unit_test_setup_teardown(name, test_begin, test_end)
+    const struct CMUnitTest tests[] = {
+        TEST(each_question_has_words),
+        TEST(what_all_must_be_is_said_once),
+        TEST(groups_keep_their_meaning),
+        TEST(the_case_taken_is_told_with_those_before_it),
+        TEST(the_last_case_is_for_every_other_boat),
+        TEST(a_step_that_is_not_on_the_card_is_told),
+        TEST(each_tag_of_a_row_has_its_own_line),
+        TEST(what_is_not_recorded_holds_and_is_told),
+        TEST(practice_awaits_sign_off),
+        TEST(an_approval_stands_between_its_days),
+        TEST(the_mark_says_the_same),
+        TEST(long_texts_break_at_spaces),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL) != 0;
+}

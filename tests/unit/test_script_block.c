@@ -1,0 +1,299 @@
+/* test_script_block.c - a script on paper: a phrase a line, blanks to write on,
+ * labels, and that the measured height is the height taken. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "layout/layout_room.h"
+#include "text.h"
+
+static struct card_case test;
+static struct faces *faces;
+static struct card card;
+static struct sheet sheet;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    faces = case_faces(&test);
+    case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
+    card = (struct card){.title = "CARD", .language = "en", .boat_record = test.boat};
+    sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
+                           .card = &card, .block = "call"};
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    faces_close(faces);
+    case_end(&test);
+    return 0;
+}
+
+static const struct script *script_of(const struct script_request *request)
+{
+    const struct script *script = script_make(request, test.boat, test.base, test.arena,
+                                              test.problems);
+    assert_non_null(script);
+    return script;
+}
+
+static const struct script *mayday(void)
+{
+    return script_of(&(struct script_request){.form = SCRIPT_MAYDAY, .nature = "I AM ON FIRE"});
+}
+
+static const struct script *both(void)
+{
+    static const struct script_request holding = {
+        .form = SCRIPT_PAN_PAN, .label = "STEADY", .nature = "I AM FLOODING",
+        .assistance = "I REQUIRE A PUMP"};
+    return script_of(&(struct script_request){.form = SCRIPT_MAYDAY, .label = "RISING",
+                                              .nature = "I AM FLOODING", .other = &holding});
+}
+
+static struct area column_of(mpt width, mpt height)
+{
+    return (struct area){MM(60), MM(200), width, height};
+}
+
+/* The panel's own width, and sizes from the floor to the aim. */
+#define PANEL_WIDTH MM(133)
+static const mpt sizes[] = {12000, 12500, 13000, 13500, 14000};
+#define SIZE_COUNT (sizeof sizes / sizeof sizes[0])
+
+static mpt bottom_of_all(void)
+{
+    mpt bottom = 0;
+    for (size_t i = 0; i < sheet.count; i++) {
+        mpt own = sheet.items[i].area.y + sheet.items[i].area.height;
+        bottom = own > bottom ? own : bottom;
+    }
+    return bottom;
+}
+
+/* What is measured before a page is made is what the page then takes. */
+static void the_measured_height_is_the_height_taken(void **state)
+{
+    (void)state;
+    const struct script *const scripts[] = {mayday(), both()};
+    for (size_t s = 0; s < 2; s++)
+        for (size_t i = 0; i < SIZE_COUNT; i++) {
+            struct area column = column_of(PANEL_WIDTH, 0);
+            sheet.count = 0;
+            mpt measured = script_set(&sheet, scripts[s], sizes[i], column, true);
+            assert_int_equal(sheet.count, 0);          /* measuring places nothing */
+            mpt taken = script_set(&sheet, scripts[s], sizes[i], column, false);
+            assert_true(sheet.count > scripts[s]->count);
+            assert_int_equal(taken, measured);
+            assert_true(bottom_of_all() <= column.y + taken);
+            assert_true(bottom_of_all() > column.y + taken - MM(3));
+        }
+    assert_false(sheet.failed);
+    assert_int_equal(script_set(&sheet, NULL, 12000, column_of(PANEL_WIDTH, 0), false), 0);
+}
+
+static size_t blanks_of(const struct script *script)
+{
+    size_t blanks = 0;
+    for (size_t i = 0; i < script->count; i++)
+        for (size_t p = 0; p < script->lines[i].count; p++)
+            blanks += script->lines[i].pieces[p].kind == PIECE_BLANK ? 1 : 0;
+    return blanks;
+}
+
+/* The baseline of the nearest text that ends above this line of writing. */
+static mpt text_above(mpt y)
+{
+    mpt above = 0;
+    for (size_t i = 0; i < sheet.count; i++)
+        if (sheet.items[i].kind == PAGE_TEXT && sheet.items[i].baseline < y - MM(2) &&
+            sheet.items[i].baseline > above)
+            above = sheet.items[i].baseline;
+    return above;
+}
+
+/* Every blank has a rule at least as long as it needs, and room above it for
+ * figures of a wax pencil: lines with blanks are 9 mm high. */
+static void every_blank_can_be_written_on(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < SIZE_COUNT; i++) {
+        const struct script *script = mayday();
+        size_t rules = 0;
+        sheet.count = 0;
+        script_set(&sheet, script, sizes[i], column_of(PANEL_WIDTH, 0), false);
+        for (size_t n = 0; n < sheet.count; n++) {
+            const struct page_item *item = &sheet.items[n];
+            if (item->kind != PAGE_LINE)
+                continue;
+            rules++;
+            assert_int_equal(item->from.y, item->to.y);
+            assert_true(item->area.width >= MM(14));
+            assert_true(item->from.y - text_above(item->from.y) >= MM(7));
+        }
+        assert_int_equal(rules, blanks_of(script));
+    }
+}
+
+static void lines_of_blanks_are_nine_millimetres_apart(void **state)
+{
+    (void)state;
+    mpt last = 0;
+    size_t steps = 0;
+    script_set(&sheet, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
+    for (size_t n = 0; n < sheet.count; n++) {
+        if (sheet.items[n].kind != PAGE_LINE || sheet.items[n].from.y == last)
+            continue;
+        if (last > 0) {
+            assert_true(sheet.items[n].from.y - last >= MM(9));
+            steps++;
+        }
+        last = sheet.items[n].from.y;
+    }
+    assert_int_equal(steps, 2);                        /* LAT, LONG, persons */
+}
+
+static void nothing_leaves_the_column(void **state)
+{
+    (void)state;
+    const struct script *const scripts[] = {mayday(), both()};
+    for (size_t s = 0; s < 2; s++)
+        for (size_t i = 0; i < SIZE_COUNT; i++) {
+            struct area column = column_of(PANEL_WIDTH, 0);
+            sheet.count = 0;
+            script_set(&sheet, scripts[s], sizes[i], column, false);
+            for (size_t n = 0; n < sheet.count; n++) {
+                struct area area = sheet.items[n].area;
+                assert_true(area.x >= column.x && area.y >= column.y);
+                assert_true(area.x + area.width <= column.x + column.width + 200);
+            }
+        }
+}
+
+/* All words, in the order they are spoken. */
+static const char *words_placed(void)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t n = 0; n < sheet.count; n++)
+        if (sheet.items[n].kind == PAGE_TEXT)
+            text_add_format(&out, "%s ", sheet.items[n].run->text);
+    return out.at;
+}
+
+static const char *words_said(const struct script *script)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t i = 0; i < script->count; i++) {
+        if (script->lines[i].label != NULL)
+            text_add_format(&out, "%s ", script->lines[i].label);
+        for (size_t p = 0; p < script->lines[i].count; p++)
+            if (script->lines[i].pieces[p].kind != PIECE_BLANK)
+                text_add_format(&out, "%s ", script->lines[i].pieces[p].text);
+    }
+    return out.at;
+}
+
+static void every_word_is_placed_in_the_order_spoken(void **state)
+{
+    (void)state;
+    const struct script *const scripts[] = {mayday(), both()};
+    for (size_t s = 0; s < 2; s++)
+        for (size_t i = 0; i < SIZE_COUNT; i++) {
+            sheet.count = 0;
+            script_set(&sheet, scripts[s], sizes[i], column_of(PANEL_WIDTH, 0), false);
+            assert_string_equal(words_placed(), words_said(scripts[s]));
+        }
+}
+
+static void what_is_to_be_circled_has_a_stroke_between(void **state)
+{
+    (void)state;
+    case_base(&test, "base: {name: Base, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
+              "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
+              "cruising_area: {latitude: both, longitude: both, sea_area: A1}\n");
+    script_set(&sheet, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
+    assert_non_null(strstr(words_placed(), "NORTH / SOUTH"));
+    assert_non_null(strstr(words_placed(), "EAST / WEST"));
+}
+
+/* White on black, and the words it belongs to stand to its right. */
+static void labels_stand_before_their_words(void **state)
+{
+    (void)state;
+    size_t labels = 0;
+    script_set(&sheet, both(), 13000, column_of(PANEL_WIDTH, 0), false);
+    for (size_t n = 0; n + 2 < sheet.count; n++) {
+        const struct page_item *box = &sheet.items[n], *label = box + 1, *words = box + 2;
+        if (box->kind != PAGE_BOX)
+            continue;
+        labels++;
+        assert_int_equal(box->fill, INK_BLACK);
+        assert_int_equal(label->fill, INK_WHITE);
+        assert_true(label->area.x >= box->area.x);
+        assert_true(label->area.x + label->area.width <= box->area.x + box->area.width);
+        assert_int_equal(words->kind, PAGE_TEXT);
+        assert_true(words->area.x >= box->area.x + box->area.width + MM(1));
+        assert_int_equal(words->baseline, label->baseline);
+    }
+    assert_int_equal(labels, 5);   /* two signals, the MAYDAY's own line, two natures */
+}
+
+/* Room that is left goes between the phrases, and not below the last. */
+static void room_left_goes_between_the_phrases(void **state)
+{
+    (void)state;
+    const struct script *script = mayday();
+    mpt least = script_set(&sheet, script, 13000, column_of(PANEL_WIDTH, 0), true);
+    mpt gaps = (mpt)(script->count - 1);
+    for (mpt room = 0; room <= MM(30); room += MM(1.7)) {
+        sheet.count = 0;
+        mpt taken = script_set(&sheet, script, 13000, column_of(PANEL_WIDTH, least + room),
+                               false);
+        assert_true(taken <= least + room);
+        assert_true(taken <= least + gaps * MM(1.6));
+        if (room <= gaps * MM(1.6))
+            assert_in_range(least + room - taken, 0, gaps);
+        assert_true(bottom_of_all() <= MM(200) + taken);
+    }
+}
+
+static void a_name_that_is_too_long_is_told(void **state)
+{
+    (void)state;
+    struct boat boat = *test.boat;
+    boat.facts.name_spoken.text = "Wassereinbruchsbekaempfungsausruestungswart";
+    test.boat = card.boat_record = &boat;
+    script_set(&sheet, mayday(), 12000, column_of(MM(60), 0), false);
+    assert_true(sheet.failed);
+    size_t count;
+    const struct problem *told = problems_sorted(test.problems, &count);
+    assert_true(count > 0);
+    assert_non_null(strstr(told[0].what, "a line of the call is "));
+    assert_non_null(strstr(told[0].remedy, "name_spoken"));
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(the_measured_height_is_the_height_taken),
+        TEST(every_blank_can_be_written_on),
+        TEST(lines_of_blanks_are_nine_millimetres_apart),
+        TEST(nothing_leaves_the_column),
+        TEST(every_word_is_placed_in_the_order_spoken),
+        TEST(what_is_to_be_circled_has_a_stroke_between),
+        TEST(labels_stand_before_their_words),
+        TEST(room_left_goes_between_the_phrases),
+        TEST(a_name_that_is_too_long_is_told),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}

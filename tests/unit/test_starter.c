@@ -1,0 +1,267 @@
+/* test_starter.c - what a set of procedures asks for, in walking order, and the
+ * files to fill in: readable as they are, and complete. */
+#include "record_test.h"
+
+#include "starter.h"
+
+/* A procedure with these steps, and more of its level. */
+static const struct procedure *procedure_of(const char *steps, const char *more)
+{
+    static const char sources[] = "sources:\n  - {key: S1, issuer: O, id: N1, title: T, tag: N1, "
+                                  "read: 2026, status: current, grade: VA}\n";
+    const struct authorities *authorities =
+        authorities_read(file_of("sources.yaml", sources), test.arena, test.problems);
+    const char *whole = text_format(
+        test.arena, "procedure: trial\norder: 10\ntitle: Trial\nsubject: TRIAL\nsymbol: flame\n"
+                    "stripe: fire\nsigns: [Smoke]\ncautions: [{say: Hot., sources: [S1]}]\n"
+                    "steps:\n%s%s", steps, more);
+    const struct procedure *procedure =
+        procedure_read(file_of("trial.yaml", whole), authorities, test.arena, test.problems);
+    if (procedure == NULL)
+        problems_show();
+    assert_non_null(procedure);
+    return procedure;
+}
+
+static struct asked_list asked_by(const char *steps, const char *more, const char *type)
+{
+    const struct procedure *procedure = procedure_of(steps, more);
+    return asked_items(&procedure, 1, type, test.arena);
+}
+
+static const char *keys_of(const struct asked_list *list)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t i = 0; i < list->count; i++)
+        text_add_format(&out, "%s%s", i == 0 ? "" : " ", list->rows[i].kind->key);
+    return out.at;
+}
+
+#define PLAIN_STEP "  - {id: one, act: \"**STOP**\", practice: yes}\n"
+
+static void every_kind_has_a_usual_zone(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < item_count(); i++)
+        if (zone_find(item_at(i)->usual_zone) == NULL)
+            fail_msg("%s: %s is no zone", item_at(i)->key, item_at(i)->usual_zone);
+}
+
+static void items_are_found_wherever_a_procedure_names_them(void **state)
+{
+    (void)state;
+    struct asked_list list = asked_by(
+        "  - id: one\n    act: \"**STOP**\"\n    practice: yes\n    when: {fitted: cooker}\n"
+        "    cases:\n"
+        "      - {when: {any: [{not_fitted: sart}, {fitted: epirb}]}, uses: [knife],"
+        " practice: yes}\n"
+        "      - {act: \"**GO**\", also: [torch], practice: yes}\n",
+        "when: {fitted: petrol_stowage}\nwhen_reason: No petrol.\n"
+        "never: [{say: open it, symbol: pfire, when: {fitted: hatch}, sources: [S1]}]\n", NULL);
+    const char *keys = text_format(test.arena, " %s ", keys_of(&list));
+    static const char *const wanted[] = {"cooker", "sart", "epirb", "knife", "torch",
+                                         "petrol_stowage", "hatch"};
+    for (size_t i = 0; i < sizeof wanted / sizeof wanted[0]; i++)
+        if (strstr(keys, text_format(test.arena, " %s ", wanted[i])) == NULL)
+            fail_msg("%s is not asked for: %s", wanted[i], keys);
+    assert_int_equal(list.count, 7);
+}
+
+/* Stern to bow on deck, then from the companionway forward, then aft. */
+static void the_order_is_that_of_a_walk(void **state)
+{
+    (void)state;
+    struct asked_list list = asked_by(
+        "  - {id: one, act: \"**STOP**\", practice: yes, also: [hatch, battery_isolator_engine, "
+        "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, cooker, "
+        "fire_blanket]}\n", "", NULL);
+    assert_string_equal(keys_of(&list),
+                        "boarding_ladder flares liferaft anchor_main torch fire_blanket cooker "
+                        "hatch fixed_extinguisher battery_isolator_engine");
+}
+
+static void the_facts_asked_of_an_item_are_told(void **state)
+{
+    (void)state;
+    struct asked_list list = asked_by(
+        "  - id: one\n    act: \"**STOP**\"\n    practice: yes\n    cases:\n"
+        "      - {when: {is: {engine_stop: {stop: electric}}}, act: A, practice: yes}\n"
+        "      - {when: {inside: {engine_stop: [engine_space]}}, act: B, practice: yes}\n"
+        "      - {when: {is: {engine_stop: {zone: cockpit}}}, act: C, practice: yes}\n"
+        "      - {when: {cuts: {battery_isolator_engine: vhf_dsc}}, act: D, practice: yes}\n"
+        "      - {act: E, practice: yes}\n", "", "monohull");
+    assert_string_equal(keys_of(&list), "engine_stop vhf_dsc battery_isolator_engine");
+    assert_string_equal(starter_entry(&list.rows[0], "C1", test.arena),
+                        "- {item: engine_stop, tag: C1, zone: , side: , spot: , how: , "
+                        "inside: , stop: }");
+    assert_string_equal(starter_entry(&list.rows[1], "E1", test.arena),
+                        "# into radio: tag: E1, zone:, side:, spot:");
+    assert_string_equal(starter_entry(&list.rows[2], "C2", test.arena),
+                        "- {item: battery_isolator_engine, tag: C2, zone: , side: , spot: , "
+                        "how: , cuts: }");
+}
+
+#define TYPED_STEPS \
+    "  - id: one\n    act: \"**STOP**\"\n    practice: yes\n    cases:\n" \
+    "      - {when: {boat: catamaran, fitted: escape_hatch}, act: A, practice: yes}\n" \
+    "      - {when: {boat: monohull, fitted: hatch}, act: B, practice: yes}\n" \
+    "      - {when: {none: [{boat: catamaran}, {fitted: dinghy}]}, act: C, practice: yes}\n" \
+    "      - {act: D, practice: yes, also: [fixed_extinguisher]}\n"
+
+static void the_other_type_is_not_asked(void **state)
+{
+    (void)state;
+    struct asked_list mono = asked_by(TYPED_STEPS, "", "monohull");
+    struct asked_list cat = asked_by(TYPED_STEPS, "", "catamaran");
+    struct asked_list both = asked_by(TYPED_STEPS, "", NULL);
+    assert_string_equal(keys_of(&mono), "dinghy hatch fixed_extinguisher");
+    assert_string_equal(keys_of(&cat), "escape_hatch fixed_extinguisher");
+    assert_string_equal(keys_of(&both), "dinghy escape_hatch hatch fixed_extinguisher");
+    assert_string_equal(mono.rows[2].usual->key, "engine_space");
+    assert_string_equal(cat.rows[1].usual->key, "engine_space_port");
+    assert_null(strstr(starter_entry(&mono.rows[2], "F1", test.arena), "serves"));
+    assert_non_null(strstr(starter_entry(&cat.rows[1], "F1", test.arena), "serves: "));
+}
+
+static void no_procedure_asks_for_nothing(void **state)
+{
+    (void)state;
+    assert_int_equal(asked_by(PLAIN_STEP, "", NULL).count, 0);
+    assert_int_equal(asked_items(NULL, 0, NULL, test.arena).count, 0);
+}
+
+/* ---- files ---- */
+
+#define ALL_STEPS \
+    "  - {id: one, act: \"**STOP**\", practice: yes, also: [torch, knife, flares, fire_port, " \
+    "epirb, vhf_dsc]}\n"
+
+static const char *without_marks(const char *text, const char *mark, const char *instead)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (const char *at; (at = strstr(text, mark)) != NULL; text = at + strlen(mark)) {
+        text_add_bytes(&out, text, (size_t)(at - text));
+        text_add(&out, instead);
+    }
+    text_add(&out, text);
+    return out.at;
+}
+
+static const struct boat *boat_of(const char *text, bool *sound)
+{
+    test.problems = problems_new(test.arena);
+    return boat_read(file_of("new.yaml", text), "new", test.arena, test.problems, sound);
+}
+
+static void a_new_boat_file_lacks_only_what_is_needed(void **state)
+{
+    (void)state;
+    struct asked_list asked = asked_by(ALL_STEPS, "", NULL);
+    bool sound = true;
+    const struct boat *boat = boat_of(starter_boat(&asked, NULL, test.arena), &sound);
+    assert_non_null(boat);
+    assert_false(sound);
+    expect_errors(5);   /* name, type, loa_m, beam_m, persons_max */
+    assert_int_equal(boat->equipment_count, 0);
+    assert_int_equal(boat_items_mentioned(boat), 0);
+    assert_null(boat->facts.type.text);
+    boat = boat_of(starter_boat(&asked, "catamaran", test.arena), &sound);
+    expect_errors(4);
+    assert_true(boat->catamaran);
+}
+
+/* The # is taken away and nothing else: every line can be read, and what is
+ * missing in it is its zone. */
+static void lines_without_their_mark_can_be_read(void **state)
+{
+    (void)state;
+    struct asked_list asked = asked_by(ALL_STEPS, "", NULL);
+    const char *text = starter_boat(&asked, "monohull", test.arena);
+    text = without_marks(text, "  name:  ", "  name: New ");
+    text = without_marks(text, "loa_m:  ", "loa_m: 12 ");
+    text = without_marks(text, "beam_m:  ", "beam_m: 4 ");
+    text = without_marks(text, "persons_max:  ", "persons_max: 8 ");
+    const char *gear = without_marks(text, "  #- {", "  - {");
+    bool sound = true;
+    assert_non_null(boat_of(gear, &sound));
+    expect_errors(asked.count - 1);   /* all but the radio */
+    gear = without_marks(gear, "zone: ,", "zone: saloon,");
+    const struct boat *boat = boat_of(gear, &sound);
+    if (!sound)
+        problems_show();
+    assert_true(sound);
+    assert_int_equal(boat->equipment_count, asked.count - 1);
+    assert_int_equal(boat_items_mentioned(boat), asked.count - 1);
+    const struct boat *bare = boat_of(without_marks(text, "  #- ", "  - "), &sound);
+    assert_non_null(bare);
+    bare = boat_of(without_marks(without_marks(text, "  #- {", "  # {"), "  #- ", "  - "), &sound);
+    assert_true(sound);
+    assert_int_equal(boat_items_mentioned(bare), asked.count);
+}
+
+static void a_new_base_file_lacks_only_what_is_needed(void **state)
+{
+    (void)state;
+    bool sound = true;
+    const char *text = starter_base(test.arena);
+    const struct base_record *base = base_read(file_of("base.yaml", text), test.arena,
+                                               test.problems, &sound);
+    assert_non_null(base);
+    assert_false(sound);
+    expect_errors(6);   /* name, phone; name, channel; latitude, longitude */
+    assert_int_equal(base->approval_count, 0);
+    assert_int_equal(base->local_rule_count, 0);
+}
+
+/* ---- tags ---- */
+
+static void proposed_tags_are_free_and_distinct(void **state)
+{
+    (void)state;
+    struct asked_list asked = asked_by(ALL_STEPS, "", NULL);
+    static const char *const told[] = {"cooker", "sart"};
+    bool sound = true;
+    const struct boat *boat = boat_of(
+        "boat: {name: A, type: monohull, loa_m: 12, beam_m: 4, persons_max: 8}\n"
+        "equipment:\n  - {item: grab_bag, tag: C4, zone: saloon}\n"
+        "  - {item: fire_blanket, tag: F99, zone: galley}\nretired_tags: [E7]\n", &sound);
+    assert_true(sound);
+    const char *const *tags = starter_tags(&asked, boat, told, 2, test.arena);
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t i = 0; i < asked.count; i++)
+        text_add_format(&out, "%s:%s ", asked.rows[i].kind->key, tags[i]);
+    assert_string_equal(out.at, "flares:E9 knife:E10 fire_port:F1 epirb:E11 torch:C6 "
+                                "vhf_dsc:E12 ");
+}
+
+static void mentioned_items_count_once(void **state)
+{
+    (void)state;
+    bool sound = true;
+    const struct boat *boat = boat_of(
+        "boat: {name: A, type: monohull, loa_m: 12, beam_m: 4, persons_max: 8}\n"
+        "radio: {tag: E1, zone: saloon}\n"
+        "equipment:\n  - {item: torch, tag: C1, zone: saloon}\n"
+        "  - {item: torch, tag: C2, zone: galley}\nnot_fitted: [sart, epirb]\n", &sound);
+    assert_true(sound);
+    assert_int_equal(boat_items_mentioned(boat), 4);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(every_kind_has_a_usual_zone),
+        TEST(items_are_found_wherever_a_procedure_names_them),
+        TEST(the_order_is_that_of_a_walk),
+        TEST(the_facts_asked_of_an_item_are_told),
+        TEST(the_other_type_is_not_asked),
+        TEST(no_procedure_asks_for_nothing),
+        TEST(a_new_boat_file_lacks_only_what_is_needed),
+        TEST(lines_without_their_mark_can_be_read),
+        TEST(a_new_base_file_lacks_only_what_is_needed),
+        TEST(proposed_tags_are_free_and_distinct),
+        TEST(mentioned_items_count_once),
+    };
+    int failed = cmocka_run_group_tests(tests, NULL, NULL);
+    return failed != 0;
+}
