@@ -172,6 +172,7 @@ struct procedure_set {
     X(DISTRESS_NAMED_AS_BELOW, "distress_named_as_below") \
     X(DISTRESS_THEN_AS_ABOVE, "distress_then_as_above") \
     X(DISTRESS_THEN_THEIRS, "distress_then_theirs") \
+    X(DISTRESS_WHAT_ENDED, "distress_what_ended") \
     X(INSIDE_LEAVE, "inside_leave") X(PERSONS, "persons") X(KILOGRAMS, "kilograms") \
     X(ALL_HANDLED, "all_handled") X(OTHERS_HANDLED, "others_handled") \
     X(DEFER, "defer") X(DEFER_ORDER, "defer_order") \

@@ -56,10 +56,12 @@ struct fleet {
     const char *const *boat_paths;
     const char *const *boat_keys;
     size_t boat_count;
+    bool ready;           /* own files and base are sound: cards can be made */
 };
 
 /* Reads procedures, words, faces and base. False when no boat can be looked at;
- * what is wrong is in fleet->problems either way. */
+ * what is wrong is in fleet->problems either way. Where only the base is wrong the
+ * boats are read all the same, so that one run tells every error. */
 bool fleet_open(const struct options *options, struct fleet *fleet);
 
 /* The same without a base: procedures, words and faces. */

@@ -218,8 +218,9 @@ bool fleet_open(const struct options *options, struct fleet *fleet)
 {
     bool own = fleet_begin(fleet);
     bool base = base_read_from(options, fleet);
-    bool boats = fleet->base != NULL && boats_list(options, fleet);
-    return own && base && boats && !problems_reach(fleet->problems, SEVERITY_USE);
+    bool boats = is_folder(options->base) && boats_list(options, fleet);
+    fleet->ready = own && base;
+    return boats && !problems_reach(fleet->problems, SEVERITY_USE);
 }
 
 void fleet_close(struct fleet *fleet)
@@ -263,7 +264,7 @@ struct boat_work boat_work(const struct options *options, const struct fleet *fl
     if (work.boat == NULL)
         return work;
     sound = identity_check(work.boat, fleet->arena, fleet->problems) && sound;
-    if (!sound)
+    if (!sound || !fleet->ready)
         return work;
     struct compose_input input = {work.boat, fleet->base, &fleet->procedures, fleet->authorities,
                                   fleet->words, options->today, options->draft};

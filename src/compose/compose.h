@@ -4,6 +4,7 @@
 #define MAYDECK_COMPOSE_H
 
 #include "card.h"
+#include "starter.h"
 
 /* A fact that a card asks for and the record lacks. */
 struct missing {
@@ -34,6 +35,7 @@ struct composing {
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */
+    struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
     struct marker *markers;
     size_t marker_count, marker_room;

@@ -39,14 +39,16 @@ struct shortening {
 };
 
 static const struct shortening shortenings[] = {
-    {.form = SCRIPT_PAN_PAN, .tail_count = 3, .ended = WORD_DISTRESS_THEN_AS_ABOVE,
+    {.form = SCRIPT_PAN_PAN, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 3, .ended = WORD_DISTRESS_THEN_AS_ABOVE,
      .tail = {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_OTHER}},
     {.form = SCRIPT_RELAY, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
      .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 4,
      .tail = {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_NATURE, ELEMENT_OTHER},
      .ended = WORD_DISTRESS_THEN_THEIRS},
     {.form = SCRIPT_DOWNGRADE, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
-     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}},
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 1, .tail = {ELEMENT_NATURE},
+     .ended = WORD_DISTRESS_WHAT_ENDED},
     {.form = SCRIPT_CANCEL, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
      .from = {ELEMENT_NAME, ELEMENT_IDENTITY}},
 };

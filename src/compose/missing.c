@@ -65,16 +65,38 @@ static const char *tag_proposal(struct composing *composing, enum item_class cla
     return text_format(composing->arena, "%c%d", (char)class, number + (int)(*given)++);
 }
 
-static const char *whole_item_remedy(struct composing *composing, const struct missing *missing)
+static const struct asked_item *asked_find(const struct composing *composing, const char *item)
+{
+    for (size_t i = 0; i < composing->asked.count; i++)
+        if (text_equal(composing->asked.rows[i].kind->key, item))
+            return &composing->asked.rows[i];
+    return NULL;
+}
+
+/* The entry to fill in, with every fact that the set's cards ask of the item; the
+ * fixed radio has a section of its own. */
+static const char *entry_words(struct composing *composing, const struct missing *missing)
 {
     const struct item_kind *kind = item_find(missing->item);
-    return text_format(composing->arena,
-                       "if she has one, add to equipment (record %s):\n"
-                       "  - {item: %s, tag: %s, zone: , side: , spot: , how: }\n"
-                       "if she has none, add to not_fitted:\n"
-                       "  - %s",
-                       kind->record, missing->item, tag_proposal(composing, kind->class),
-                       missing->item);
+    const char *tag = tag_proposal(composing, kind->class);
+    const struct asked_item *asked = asked_find(composing, missing->item);
+    if (text_equal(missing->item, "vhf_dsc"))
+        return text_format(composing->arena,
+                           "if she has one, write in the section radio:\n"
+                           "  tag: %s\n  zone: \n  side: \n  power_switch: ", tag);
+    const char *entry = asked != NULL
+                            ? starter_entry(asked, tag, composing->arena)
+                            : text_format(composing->arena,
+                                          "- {item: %s, tag: %s, zone: , side: , spot: , how: }",
+                                          missing->item, tag);
+    return text_format(composing->arena, "if she has one, add to equipment (record %s):\n  %s",
+                       kind->record, entry);
+}
+
+static const char *whole_item_remedy(struct composing *composing, const struct missing *missing)
+{
+    return text_format(composing->arena, "%s\nif she has none, add to not_fitted:\n  - %s",
+                       entry_words(composing, missing), missing->item);
 }
 
 static const char *fact_remedy(struct composing *composing, const struct missing *missing)
@@ -104,6 +126,11 @@ static void tell_one(struct composing *composing, const struct missing *missing)
 
 void missing_tell(struct composing *composing)
 {
+    const struct procedure_set *procedures = composing->in->procedures;
+    const char *type = composing->in->boat->catamaran ? "catamaran" : "monohull";
+    if (composing->missing_count > 0)
+        composing->asked = asked_items(procedures->rows, procedures->count, type,
+                                       composing->arena);
     for (size_t i = 0; i < composing->missing_count; i++)
         tell_one(composing, &composing->missing[i]);
 }

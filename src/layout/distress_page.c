@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-#define LEFT_WIDTH MM(103)
+#define LEFT_WIDTH MM(106)
 #define COLUMN_GAP MM(3)
 #define HEAD_HEIGHT MM(6.0)
 #define PAD MM(2.2)
@@ -19,8 +19,8 @@ static const struct block_row {
     const char *key;
     bool right;
 } blocks[] = {
-    {"nature", false}, {"pan_pan", false},  {"spell", false},  {"relay", true},
-    {"downgrade", true}, {"cancel", true},  {"cautions", true}};
+    {"nature", false},   {"pan_pan", false}, {"spell", false},   {"relay", true},
+    {"downgrade", true}, {"cancel", true},   {"cautions", true}};
 #define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
 
 static const struct card_section *section_of(const struct sheet *sheet, const char *key)

@@ -123,7 +123,7 @@ void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area colum
 mpt boxes_height(const struct sheet *sheet, mpt size, mpt width);
 void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top);
 
-#define PLAN_FLOOR MM(50)
+#define PLAN_FLOOR MM(45)
 #define PLAN_AIM MM(70)
 void plan_place(struct sheet *sheet, struct area area);
 
