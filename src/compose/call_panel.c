@@ -31,6 +31,24 @@ static const struct equipment *first_gear(const struct composing *composing, con
     return gear_next(composing, item, &index);
 }
 
+/* The handheld that may be taken without going into the vapour. */
+static const struct equipment *handheld_at_hand(const struct composing *composing)
+{
+    size_t index = 0;
+    for (const struct equipment *gear;
+         (gear = gear_next(composing, "vhf_handheld", &index)) != NULL;)
+        if (gear->from_cockpit.answer == ANSWER_YES)
+            return gear;
+    return NULL;
+}
+
+/* Of several handhelds the one that is reached without going below. */
+static const struct equipment *handheld_best(const struct composing *composing)
+{
+    const struct equipment *at_hand = handheld_at_hand(composing);
+    return at_hand != NULL ? at_hand : first_gear(composing, "vhf_handheld");
+}
+
 /* Zone and side: the spot stands on the gear's own row and on the plan. */
 static const char *gear_place(const struct composing *composing, const struct equipment *gear)
 {
@@ -76,12 +94,26 @@ static void key_line(struct composing *composing, struct lines *lines, bool mayd
              radio->distress_key.place);
 }
 
+/* Without a fixed set the handheld is the radio that is worked. */
+static void handheld_lines(struct composing *composing, struct lines *lines)
+{
+    const struct words *words = composing->in->words;
+    struct place origin = composing->in->boat->place;
+    if (!fitted(composing, "vhf_handheld", origin))
+        return;
+    line_add(composing, lines, true,
+             gear_words(composing, WORD_SET_HANDHELD_FIRST, handheld_best(composing)), origin);
+    line_add(composing, lines, true, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
+    line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
+}
+
 static void set_lines(struct composing *composing, struct lines *lines, bool mayday, bool other)
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->radio_place;
     if (!fitted(composing, "vhf_dsc", origin)) {
         line_add(composing, lines, false, words_get(words, WORD_SET_NO_FIXED), origin);
+        handheld_lines(composing, lines);
         return;
     }
     marker_add(composing, first_gear(composing, "vhf_dsc"));
@@ -99,7 +131,7 @@ static void second_station_line(struct composing *composing, struct lines *lines
     struct place origin = composing->in->boat->place;
     if (fitted(composing, "vhf_handheld", origin))
         line_add(composing, lines, false,
-                 gear_words(composing, WORD_SET_HANDHELD, first_gear(composing, "vhf_handheld")),
+                 gear_words(composing, WORD_SET_HANDHELD, handheld_best(composing)),
                  origin);
     else
         line_add(composing, lines, false,
@@ -121,9 +153,10 @@ static void no_answer_line(struct composing *composing, struct lines *lines, boo
     struct text_builder builder = text_builder_in(composing->arena);
     bool epirb = mayday && fitted(composing, "epirb", origin);
     text_add(&builder, words_get(words, WORD_NO_ANSWER));
-    if (!from_deck && fitted(composing, "vhf_handheld", origin))
+    if (!from_deck && !by_handheld_only(composing->in->boat) &&
+        fitted(composing, "vhf_handheld", origin))
         text_add(&builder, gear_words(composing, WORD_THEN_HANDHELD,
-                                      first_gear(composing, "vhf_handheld")));
+                                      handheld_best(composing)));
     if (epirb && !beyond_a1(composing))
         text_add(&builder, gear_words(composing, WORD_THEN_EPIRB,
                                       first_gear(composing, "epirb")));
@@ -136,17 +169,6 @@ static void no_answer_line(struct composing *composing, struct lines *lines, boo
                  gear_words(composing, WORD_BEACON_FIRST, first_gear(composing, "epirb")),
                  origin);
     line_add(composing, lines, false, builder.at, origin);
-}
-
-/* The handheld that may be taken without going into the vapour. */
-static const struct equipment *handheld_at_hand(const struct composing *composing)
-{
-    size_t index = 0;
-    for (const struct equipment *gear;
-         (gear = gear_next(composing, "vhf_handheld", &index)) != NULL;)
-        if (gear->from_cockpit.answer == ANSWER_YES)
-            return gear;
-    return NULL;
 }
 
 static void deck_lines(struct composing *composing, struct lines *lines)
@@ -179,9 +201,12 @@ static const struct card_text *operate_lines(struct composing *composing, bool m
         deck_lines(composing, &lines);
     } else {
         set_lines(composing, &lines, mayday, other);
-        second_station_line(composing, &lines);
+        if (!by_handheld_only(composing->in->boat) ||
+            boat_fitted(composing->in->boat, "vhf_handheld") != ANSWER_YES)
+            second_station_line(composing, &lines);
     }
-    no_answer_line(composing, &lines, mayday, from_deck);
+    if (!from_deck || handheld_at_hand(composing) != NULL)
+        no_answer_line(composing, &lines, mayday, from_deck);
     *count = lines.count;
     return lines.at;
 }

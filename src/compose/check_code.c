@@ -28,8 +28,14 @@ static void put(struct canon *canon, const char *string)
         text_add_bytes(&canon->bytes, string, length);
 }
 
-static void put_step(struct canon *canon, const struct card_step *step)
+static void put_number(struct canon *canon, struct arena *arena, int32_t number)
 {
+    put(canon, text_format(arena, "%d", (int)number));
+}
+
+static void put_step(struct canon *canon, const struct card_step *step, struct arena *arena)
+{
+    put_number(canon, arena, step->number);
     put(canon, step->headline.text);
     put(canon, step->lethal.text);
     for (size_t i = 0; i < step->row_count; i++) {
@@ -39,6 +45,8 @@ static void put_step(struct canon *canon, const struct card_step *step)
         put(canon, step->rows[i].where);
     }
     put(canon, step->table_note);
+    for (size_t c = 0; c < TABLE_CELLS; c++)
+        put(canon, step->table_heads[c]);
     for (size_t i = 0; i < step->table_count; i++)
         for (size_t c = 0; c < TABLE_CELLS; c++) {
             put(canon, step->table[i].cells[c].tag);
@@ -46,9 +54,12 @@ static void put_step(struct canon *canon, const struct card_step *step)
         }
 }
 
-static void put_warnings(struct canon *canon, const struct card_warning *warnings, size_t count)
+/* The signal word belongs to each: a never must not pass for a caution. */
+static void put_warnings(struct canon *canon, const char *word,
+                         const struct card_warning *warnings, size_t count)
 {
     for (size_t i = 0; i < count; i++) {
+        put(canon, word);
         put(canon, warnings[i].text);
         put(canon, warnings[i].tag);
     }
@@ -81,9 +92,12 @@ static void put_sections(struct canon *canon, const struct card *card)
     }
 }
 
-static void put_number(struct canon *canon, struct arena *arena, int32_t number)
+static void put_plan_words(struct canon *canon, const struct card *card)
 {
-    put(canon, text_format(arena, "%d", (int)number));
+    for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
+        put(canon, card->plan_words[i]);
+    for (size_t i = 0; i < card->plan_zone_count; i++)
+        put(canon, card->plan_zones[i].name);
 }
 
 static void put_markers(struct canon *canon, const struct card *card, struct arena *arena)
@@ -105,6 +119,7 @@ static void put_frame(struct canon *canon, const struct card *card)
     put(canon, card->language);
     put(canon, card->title);
     put(canon, card->number_text);
+    put(canon, card->when_word);
     put(canon, card->signs);
     put(canon, card->call_line);
 }
@@ -114,13 +129,15 @@ const char *check_code(const struct card *card, struct arena *arena)
     struct canon canon = {.bytes = text_builder_in(arena)};
     put_frame(&canon, card);
     for (size_t i = 0; i < card->step_count; i++)
-        put_step(&canon, &card->steps[i]);
+        put_step(&canon, &card->steps[i], arena);
     put(&canon, card->decision.ask);
+    put(&canon, card->yes_word);
     put(&canon, card->decision.yes);
+    put(&canon, card->no_word);
     put(&canon, card->decision.no);
-    put_warnings(&canon, card->nevers, card->never_count);
-    put_warnings(&canon, card->cautions, card->caution_count);
-    put_warnings(&canon, card->local_rules, card->local_rule_count);
+    put_warnings(&canon, card->never_word, card->nevers, card->never_count);
+    put_warnings(&canon, card->caution_word, card->cautions, card->caution_count);
+    put_warnings(&canon, card->local_word, card->local_rules, card->local_rule_count);
     put_sections(&canon, card);
     put(&canon, card->contact_left);
     put(&canon, card->contact_right);
@@ -132,6 +149,8 @@ const char *check_code(const struct card *card, struct arena *arena)
     put(&canon, card->footer_left[0]);
     put(&canon, card->footer_left[1]);
     put(&canon, card->footer_right);
+    put(&canon, card->code_word);
+    put_plan_words(&canon, card);
     put_markers(&canon, card, arena);
     return check_code_of((const unsigned char *)canon.bytes.at, canon.bytes.length, arena);
 }

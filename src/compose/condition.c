@@ -212,6 +212,54 @@ static enum truth judge_children(struct composing *composing, const struct condi
     return result;
 }
 
+/* Has this piece all that the children ask of its kind? */
+static enum truth piece_has_all(struct composing *composing, const struct condition *condition,
+                                const struct equipment *gear, bool note)
+{
+    enum truth all = TRUTH_YES;
+    for (size_t i = 0; i < condition->child_count; i++) {
+        const struct condition *child = condition->children[i];
+        if (child->kind != CONDITION_IS || !text_equal(child->item, gear->item.text))
+            continue;
+        enum truth is = gear_is(composing, gear, child);
+        if (is == TRUTH_NO)
+            return TRUTH_NO;
+        if (is == TRUTH_UNKNOWN && note)
+            missing_note(composing, child->item, child->field, child->words[0], gear->place);
+        all = is == TRUTH_UNKNOWN ? TRUTH_UNKNOWN : all;
+    }
+    return all;
+}
+
+static enum truth one_has_all(struct composing *composing, const struct condition *condition,
+                              const char *item, bool note)
+{
+    enum truth any = TRUTH_NO;
+    size_t index = 0;
+    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
+        enum truth has = piece_has_all(composing, condition, gear, false);
+        if (has == TRUTH_YES)
+            return TRUTH_YES;
+        if (has == TRUTH_UNKNOWN && note)
+            (void)piece_has_all(composing, condition, gear, true);
+        any = has == TRUTH_UNKNOWN ? TRUTH_UNKNOWN : any;
+    }
+    return any;
+}
+
+/* Several facts asked of one kind of gear must be true of one and the same piece. */
+static enum truth judge_all(struct composing *composing, const struct condition *condition,
+                            bool note)
+{
+    enum truth all = judge_children(composing, condition, TRUTH_NO, note);
+    for (size_t i = 0; all != TRUTH_NO && i < condition->child_count; i++) {
+        if (condition->children[i]->kind != CONDITION_IS || all == TRUTH_UNKNOWN)
+            continue;
+        all = one_has_all(composing, condition, condition->children[i]->item, note);
+    }
+    return all;
+}
+
 static enum truth negated(enum truth truth)
 {
     if (truth == TRUTH_UNKNOWN)
@@ -240,7 +288,7 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_BOAT:
         return boat_is(composing->in->boat, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
     case CONDITION_ALL:
-        return judge_children(composing, condition, TRUTH_NO, note);
+        return judge_all(composing, condition, note);
     case CONDITION_ANY:
         return judge_children(composing, condition, TRUTH_YES, note);
     case CONDITION_NONE:

@@ -131,11 +131,22 @@ static size_t pieces_of(const struct composing *composing, const char *item)
     return count;
 }
 
+/* Is the zone one of those joined so far? "Cockpit" is not in "Cockpit locker". */
+static bool zone_told(const char *zones, const char *zone)
+{
+    size_t length = strlen(zone);
+    for (const char *at = strstr(zones, zone); at != NULL; at = strstr(at + 1, zone))
+        if ((at == zones || at[-1] == ' ') && (at == zones || at[-2] == ';') &&
+            (at[length] == '\0' || at[length] == ';'))
+            return true;
+    return false;
+}
+
 static void zone_add(const struct composing *composing, struct text_builder *zones,
                      const struct equipment *gear)
 {
     const char *zone = place_words(composing, gear->place_zone, SIDE_NONE, NULL);
-    if (zones->length > 0 && strstr(zones->at, zone) != NULL)
+    if (zones->length > 0 && zone_told(zones->at, zone))
         return;
     text_add_format(zones, "%s%s", zones->length == 0 ? "" : "; ", zone);
 }

@@ -31,6 +31,14 @@ static bool in_list(const struct piece *piece, const char *const *list)
     return false;
 }
 
+/* The same without the point or comma behind the word. */
+static bool in_list_pointed(struct piece piece, const char *const *list)
+{
+    while (piece.length > 1 && strchr(".,;:?!", piece.text[piece.length - 1]) != NULL)
+        piece.length--;
+    return in_list(&piece, list);
+}
+
 static bool begins(const struct piece *piece, const char *start)
 {
     return piece->length >= strlen(start) && memcmp(start, piece->text, strlen(start)) == 0;
@@ -39,16 +47,16 @@ static bool begins(const struct piece *piece, const char *start)
 /* A number stays with its unit, and a channel, card or step with its number. */
 static bool ties(const struct piece *before, const struct piece *after)
 {
-    static const char *const units[] = {"kg", "m", "mm", "s", "W", "nm", "V", "m.", "s.", "W.",
-                                        "minutes", "minutes.", "persons", "METRES.", NULL};
-    static const char *const leads[] = {"VHF", "Channel", "CHANNEL", "Card", "card", "step",
-                                        "STEP", "EPIRB", "handheld", "Handheld", "flares",
+    static const char *const units[] = {"kg", "m", "mm", "s", "W", "nm", "V", "minutes",
+                                        "persons", "METRES", NULL};
+    static const char *const leads[] = {"VHF", "channel", "Channel", "CHANNEL", "Card", "card",
+                                        "step", "STEP", "EPIRB", "handheld", "Handheld", "flares",
                                         NULL};
     static const struct { const char *first, *second; } pairs[] = {
         {"PAN", "PAN"}, {"MAYDAY", "RELAY"}, {"ALL", "STATIONS"}};
     if (before->blank_height > 0 || after->blank_height > 0)
         return false;
-    if (is_digit(before->text[before->length - 1]) && in_list(after, units))
+    if (is_digit(before->text[before->length - 1]) && in_list_pointed(*after, units))
         return true;
     for (size_t i = 0; i < sizeof pairs / sizeof *pairs; i++)
         if (is_word(before, pairs[i].first) && !before->tied && begins(after, pairs[i].second))

@@ -10,6 +10,7 @@
 #define SEARCH_STEP MM(0.6)
 #define SEARCH_RINGS 70
 #define SIDE_MARGIN MM(2)
+#define STERN_ROOM MM(2)
 #define DRIFT_AIM MM(7)
 
 static struct style label_style(enum ink ink)
@@ -41,10 +42,15 @@ static struct area box_at(struct point centre, mpt width, mpt height)
     return (struct area){centre.x - width / 2, centre.y - height / 2, width, height};
 }
 
-/* A stern platform lies behind the hull; what is on it may stand there. */
+/* A stern platform lies behind the hull; what is on it may stand there, as far as
+ * the legend leaves room. */
 static bool allowed(const struct hull_view *view, const struct marker *marker, struct area box)
 {
-    return hull_holds(view, box) || marker->zone->to > 100;
+    mpt stern = view->area.y + view->area.height;
+    if (marker->zone->to <= 100 || hull_holds(view, box))
+        return hull_holds(view, box);
+    return box.y + box.height <= stern + STERN_ROOM && box.x >= view->area.x &&
+           box.x + box.width <= view->area.x + view->area.width;
 }
 
 /* The free place nearest to the true one: rings of growing distance, in a fixed

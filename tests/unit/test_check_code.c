@@ -228,6 +228,57 @@ static void every_section_matters(void **state)
     }
 }
 
+/* Words that come from the words file are printed like all others. */
+static void every_signal_word_matters(void **state)
+{
+    (void)state;
+    struct card card = card_of("tests/fleet/boats/tamarisk.yaml", "engine_fire");
+    struct plan_zone zone = card.plan_zones[0];
+    const struct { const char **word; const char *what; } words[] = {
+        {&card.when_word, "WHEN"}, {&card.yes_word, "YES"}, {&card.no_word, "NO"},
+        {&card.never_word, "NEVER"}, {&card.caution_word, "CAUTION"},
+        {&card.code_word, "check code"}, {&zone.name, "a zone's name on the plan"}};
+    card.plan_zones = &zone;
+    card.plan_zone_count = 1;
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+        must_matter(&card, words[i].word, words[i].what);
+    for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
+        must_matter(&card, &card.plan_words[i], "a word round the plan");
+}
+
+/* NEVER must not become CAUTION under the same code. */
+static void a_never_is_not_a_caution(void **state)
+{
+    (void)state;
+    struct card card = card_of("tests/fleet/boats/tamarisk.yaml", "engine_fire");
+    struct card_warning warnings[] = {{.text = "go below", .tag = "A"},
+                                      {.text = "use a phone", .tag = "B"}};
+    card.nevers = warnings;
+    card.never_count = 2;
+    card.cautions = NULL;
+    card.caution_count = 0;
+    const char *two_nevers = code(&card);
+    card.never_count = 1;
+    card.cautions = &warnings[1];
+    card.caution_count = 1;
+    assert_string_not_equal(two_nevers, code(&card));
+}
+
+static void the_number_of_a_step_matters(void **state)
+{
+    (void)state;
+    struct card card = card_of("tests/fleet/boats/tamarisk.yaml", "flooding");
+    struct card_step step = *case_step(&card, "seacocks");
+    card.steps = &step;
+    card.step_count = 1;
+    const char *old = code(&card);
+    step.number++;
+    assert_string_not_equal(old, code(&card));
+    step.number--;
+    must_matter(&card, &step.table_heads[0], "a head of the table");
+    must_matter(&card, &step.table_heads[1], "a head of the table");
+}
+
 /* ---- where things stand ---- */
 
 static void a_moved_tag_changes_the_code(void **state)
@@ -304,6 +355,9 @@ int main(void)
         TEST(every_warning_matters),
         TEST(every_word_of_the_call_matters),
         TEST(every_section_matters),
+        TEST(every_signal_word_matters),
+        TEST(a_never_is_not_a_caution),
+        TEST(the_number_of_a_step_matters),
         TEST(a_moved_tag_changes_the_code),
         TEST(the_print_date_does_not_matter),
         TEST(composed_twice_the_codes_are_equal_and_all_differ),

@@ -127,7 +127,8 @@ static void every_fact_is_asked_for_once_with_all_its_cards(void **state)
         &test, "engine_stop is not recorded: it holds back the cards SMOKE CARD; STEAM CARD");
     assert_non_null(problem);
     assert_non_null(strstr(problem->remedy,
-                           "  - {item: engine_stop, tag: C10, zone: , side: , spot: , how: }"));
+                           "  - {item: engine_stop, tag: C10, zone: , side: , spot: , how: , "
+                           "stop: }"));
     assert_non_null(strstr(problem->remedy, "not_fitted:\n  - engine_stop"));
 }
 
@@ -311,6 +312,28 @@ static void a_case_takes_only_pieces_that_have_what_it_asks(void **state)
     assert_string_equal(step->rows[0].tags[0], "E2");
 }
 
+/* Two facts of two pieces are not one piece that has both. */
+static void facts_of_two_pieces_are_not_added_up(void **state)
+{
+    (void)state;
+    procedure_with("  - id: stop\n    act: \"**LEAVE.**\"\n    sources: [S5]\n    cases:\n"
+                   "      - when: {is: {engine_stop: {stop: mechanical, from_cockpit: yes}}}\n"
+                   "        act: \"**STOP** by its pull.\"\n        uses: [engine_stop]\n", "");
+    boat_with("  - {item: engine_stop, tag: C1, zone: saloon, stop: mechanical, "
+              "from_cockpit: no}\n"
+              "  - {item: engine_stop, tag: C2, zone: cockpit, stop: electric, "
+              "from_cockpit: yes}\n", "");
+    assert_string_equal(case_step(smoke(false), "stop")->headline.text, "**LEAVE.**");
+    assert_int_equal(case_step(smoke(false), "stop")->row_count, 0);
+    boat_with("  - {item: engine_stop, tag: C1, zone: saloon, stop: mechanical}\n"
+              "  - {item: engine_stop, tag: C2, zone: cockpit, stop: electric, "
+              "from_cockpit: yes}\n", "");
+    const struct card *card = smoke(false);
+    assert_true(card->held);
+    assert_non_null(case_problem(&test, "from_cockpit of engine_stop is not recorded: it holds "
+                                 "back the card SMOKE CARD"));
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -331,6 +354,7 @@ int main(void)
         TEST(the_specimen_boats_lack_nothing),
         TEST(two_engines_have_two_cards_each_with_its_own_gear),
         TEST(a_case_takes_only_pieces_that_have_what_it_asks),
+        TEST(facts_of_two_pieces_are_not_added_up),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
     return failed != 0;

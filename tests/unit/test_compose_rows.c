@@ -169,6 +169,9 @@ static void gear_that_only_helps_shares_one_row(void **state)
     EXPECT_ROWS(monohull_step(USE("uses: [fire_extinguisher]"), gear),
                 "[F1] Extinguisher | Saloon", "[F2] Extinguisher | Forward cabin",
                 "[F3] Extinguisher | Saloon, port, by the door");
+    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"),
+                              EXTINGUISHER("F1", "cockpit_locker") EXTINGUISHER("F2", "cockpit")),
+                "[F1][F2] 2 extinguishers | Cockpit locker; Cockpit");
     EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"), EXTINGUISHER("F1", "saloon")),
                 "[F1] Extinguisher | Saloon");
 }

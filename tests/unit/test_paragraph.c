@@ -226,6 +226,8 @@ static void a_number_stays_with_its_unit(void **state)
     never_torn("A powder extinguisher of 2 kg by the door", "2", "kg");
     never_torn("WHITE SAILING YACHT, 12.6 METRES. OVER", "12.6", "METRES.");
     never_torn("Call on it with 25 W at once, then go", "25", "W");
+    never_torn("Channel 16, with 25 W, at once.", "25", "W,");
+    never_torn("Again in 2 minutes, handheld E4, EPIRB E3 on.", "2", "minutes,");
 }
 
 static void a_name_stays_with_its_number(void **state)
@@ -235,6 +237,7 @@ static void a_name_stays_with_its_number(void **state)
     never_torn("After that call after step 5 by yourself", "step", "5");
     never_torn("The rescue centre answers on VHF 16 then 67", "VHF", "16");
     never_torn("Turn the knob to Channel 16, then speak", "Channel", "16,");
+    never_torn("Then say on channel 16 what is wrong", "channel", "16");
     never_torn("Again in a while, then with EPIRB E3 on", "EPIRB", "E3");
     never_torn("Again in a while, then with handheld E4, flares", "handheld", "E4,");
 }

@@ -315,6 +315,25 @@ static void a_tag_alone_stands_where_it_is(void **state)
     assert_in_range(place.y - true_place.y + 3, 0, 6);
 }
 
+/* A stern platform lies behind the hull, but not on the legend. */
+static void a_tag_behind_the_stern_lies_on_no_word(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < 2; b++)
+        for (int y = -1; y <= 1; y++) {
+            struct drawn_tag tags[MOST_TAGS];
+            case_boat(&test, boats[b]);
+            int32_t loa = (int32_t)test.boat->facts.loa_m.milli;
+            int32_t half = (int32_t)test.boat->facts.beam_m.milli / 2;
+            struct marker marker = {.tag = "E7", .zone = zone_find("bathing_platform"),
+                                    .x_mm = loa * 203 / 200, .y_mm = y * half * 56 / 100};
+            card_begin(boats[b], &marker, 1);
+            plan_place(&sheet, paper(PLAN_AIM));
+            assert_int_equal(tags_drawn(tags), 1);
+            nothing_overlaps();
+        }
+}
+
 static void a_plan_without_tags_still_names_its_zones(void **state)
 {
     (void)state;
@@ -345,6 +364,7 @@ int main(void)
         TEST(tags_below_are_round_and_tags_on_deck_are_square),
         TEST(exact_places_are_not_moved),
         TEST(a_tag_alone_stands_where_it_is),
+        TEST(a_tag_behind_the_stern_lies_on_no_word),
         TEST(a_plan_without_tags_still_names_its_zones),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
