@@ -241,14 +241,18 @@ static void card_must_exist(const struct options *options, const struct fleet *f
                             const struct card_set *set)
 {
     struct text_builder list = text_builder_in(fleet->arena);
+    const char **keys = arena_array(fleet->arena, set->count, sizeof *keys);
     for (size_t i = 0; i < set->count; i++) {
         if (card_wanted(options, set->cards[i]))
             return;
-        text_add_format(&list, "%s%s", i == 0 ? "cards of this boat: " : ", ",
-                        set->cards[i]->key);
+        keys[i] = set->cards[i]->key;
+        text_add_format(&list, "%s%s", i == 0 ? "cards of this boat: " : ", ", keys[i]);
     }
-    problem_add(fleet->problems, SEVERITY_USE, no_place, list.at, "there is no card \"%s\"",
-                options->card);
+    const char *nearest = text_nearest(options->card, keys, set->count);
+    problem_add(fleet->problems, SEVERITY_USE, no_place,
+                nearest == NULL ? list.at
+                                : text_format(fleet->arena, "did you mean \"%s\"?", nearest),
+                "there is no card \"%s\"", options->card);
 }
 
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet, size_t index)
