@@ -256,11 +256,18 @@ vapour_check() {
     for word in DSC red hold; do
         grep -iwn "$word" "$2.text" | sed "s/^/says $word: /"
     done
-    grep -n 'CALL FROM DECK.*HANDHELD' "$2.text" >/dev/null || echo 'no call from deck by handheld'
     handheld=$(grep 'item: vhf_handheld.*from_cockpit: yes' "$3" |
         sed -n '1s/.*tag: \([A-Z][0-9]*\).*/\1/p')
-    grep -q "handheld $handheld:" "$2.text" || echo "the handheld $handheld is not named"
-    grep -q 'Stay on deck' "$2.text" || echo 'does not say to stay on deck'
+    tr '\n' ' ' <"$2.text" >"$2.line"
+    if [ -n "$handheld" ]; then
+        grep -q 'CALL FROM DECK.*HANDHELD' "$2.line" || echo 'no call from deck by handheld'
+        grep -q "handheld $handheld:" "$2.line" || echo "the handheld $handheld is not named"
+    else
+        ! grep -qi 'take handheld' "$2.line" || echo 'sends somebody below for the handheld'
+        grep -q 'do not fetch it\|No handheld' "$2.line" ||
+            echo 'does not say that no handheld is at hand'
+    fi
+    grep -q 'Stay on deck' "$2.line" || echo 'does not say to stay on deck'
 }
 
 # ---- every card ----
@@ -297,7 +304,7 @@ for record in tests/fleet/boats/*.yaml; do
         card_check "$boat" "${card#"$boat"-}" "$dump"
     done
 done
-expect_equal cards-vapour-seen "$boats" "$vapour"
+[ "$vapour" -ge "$boats" ] || not_ok cards-vapour-seen "$vapour cards about vapour, $boats boats"
 [ -s "$scratch/cutter-seen" ] || not_ok cards-cutter-seen 'no card turns off what the radio needs'
 
 # Words of steps, boxes and signs, each once; not names, places and the script.

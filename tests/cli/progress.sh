@@ -95,7 +95,8 @@ cp -R tests/fleet "$scratch/clash"
 cp tests/fleet/boats/tamarisk.yaml "$scratch/clash/boats/tamarisk-flooding.yaml"
 maydeck print "$scratch/clash" --each --date "$print_date" -o "$scratch/clashed"
 expect_status each-clash 1
-expect_equal each-clash-pages 5 "$(pdfinfo "$scratch/clashed/tamarisk-flooding.pdf" | sed -n 's/^Pages: *//p')"
+expect_equal each-clash-pages \
+    "$(pdfinfo "$scratch/each/tamarisk.pdf" | sed -n 's/^Pages: *//p')" "$(pdfinfo "$scratch/clashed/tamarisk-flooding.pdf" | sed -n 's/^Pages: *//p')"
 grep -q 'tamarisk-flooding.pdf would be' "$scratch/stderr" || not_ok each-clash-told "$(cat "$scratch/stderr")"
 
 # An older file of a card that is held back is named.

@@ -258,7 +258,8 @@ why "$scratch/fleet" --all
 expect_status why-broken-boat 1
 grep -q "^$first: no cards" "$scratch/stdout" || not_ok why-broken-boat-told
 expect_equal why-broken-boat-others "$(echo "$boats" | sed 1d |
-    while read -r boat; do grep -c '^Card ' "$scratch/$boat.why"; done)" \
+    while read -r boat; do grep -c '^Card ' "$scratch/$boat.why"; done |
+    awk '{ sum += $1 } END { print sum }')" \
     "$(grep -c '^Card ' "$scratch/stdout")"
 
 # ---- the distress card ----
