@@ -78,6 +78,10 @@ enum answer boat_fitted(const struct boat *boat, const char *item);
 /* The next free tag of a class for this boat, such as C7. */
 const char *boat_free_tag(const struct boat *boat, enum item_class class, struct arena *arena);
 
+/* The one after `given` others were proposed; NULL: no tag of the class is left. */
+const char *boat_free_tag_after(const struct boat *boat, enum item_class class, size_t given,
+                                struct arena *arena);
+
 /* ---- the base ---- */
 
 struct approval {

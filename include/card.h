@@ -138,6 +138,7 @@ struct card {
     const struct card_warning *local_rules;
     size_t local_rule_count;
     const char *contact_left, *contact_right;
+    struct place contact_origin;
     struct card_call call;
     const struct card_section *sections;
     size_t section_count;
@@ -195,6 +196,11 @@ const struct script *call_script(const struct compose_input *input, enum script_
  * not given left out. NULL (with problems) when the name cannot be said. */
 const char *call_spelling(const struct boat *boat, struct arena *arena,
                           struct problems *problems);
+
+/* Cards that base.yaml names in approvals and local rules must be cards of the
+ * procedures: an error each with the nearest one. False when one is not. */
+bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
+                      struct arena *arena, struct problems *problems);
 
 /* The check code of a composed card (product.md, "Check code"): CRC-32 of the
  * canonical content as seven Crockford base-32 signs and a check sign, such as

@@ -151,7 +151,8 @@ struct procedure_set {
     X(AFTER_STEP, "after_step") X(SEE_CARD, "see_card") X(LOCAL_RULE, "local_rule") \
     X(RESCUE_CENTRE, "rescue_centre") X(CHANNEL_16_THEN, "channel_16_then") \
     X(BASE_PHONE, "base_phone") X(CALL_MAYDAY, "call_mayday") X(CALL_PAN_PAN, "call_pan_pan") \
-    X(CALL_BOTH, "call_both") X(CALL_HANDHELD, "call_handheld") X(CALL_NO_RADIO, "call_no_radio") X(RADIO_AT, "radio_at") \
+    X(CALL_BOTH, "call_both") X(CALL_HANDHELD, "call_handheld") \
+    X(CALL_NO_RADIO, "call_no_radio") X(RADIO_AT, "radio_at") \
     X(HANDHELD_AT, "handheld_at") X(SET_ON, "set_on") X(SET_ON_PLAIN, "set_on_plain") \
     X(SET_KEY, "set_key") X(SET_KEY_MAYDAY_ONLY, "set_key_mayday_only") \
     X(SET_NO_KEY_HOLD, "set_no_key_hold") X(SET_NO_DSC, "set_no_dsc") \

@@ -11,7 +11,7 @@ static void state_tell(const struct boat_work *work)
     if (work->boat != NULL)
         printf("recorded %zu of %zu, ", boat_items_mentioned(work->boat), item_count());
     if (work->set == NULL) {
-        puts("no cards: the boat file has errors");
+        puts("no cards: errors in her file or in the base's");
         return;
     }
     for (size_t i = 0; i < work->set->count; i++)

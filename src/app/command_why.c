@@ -40,7 +40,7 @@ static bool boat_tell(const struct options *options, const struct fleet *fleet, 
         return after_another;
     fputs(after_another ? "\n\n" : "", stdout);
     if (work.set == NULL)
-        printf("%s: no cards: the boat file has errors\n", work.key);
+        printf("%s: no cards: errors in her file or in the base's\n", work.key);
     else if (options->card == NULL && !options->all && work.set->count > 1)
         cards_list(&work);
     else

@@ -219,6 +219,9 @@ bool fleet_open(const struct options *options, struct fleet *fleet)
     bool own = fleet_begin(fleet);
     bool base = base_read_from(options, fleet);
     bool boats = is_folder(options->base) && boats_list(options, fleet);
+    if (own && fleet->base != NULL)
+        base = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
+                                fleet->problems) && base;
     fleet->ready = own && base;
     return boats && !problems_reach(fleet->problems, SEVERITY_USE);
 }

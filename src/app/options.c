@@ -221,7 +221,9 @@ static bool command_line(int argc, char **argv, const struct command *command,
                          struct options *options, enum exit_status *status)
 {
     struct option list[OPTION_COUNT + 1];
+    char help[64];
     int letter;
+    snprintf(help, sizeof help, "see maydeck %s --help", command->name);
     long_options(list);
     opterr = 0;
     while ((letter = getopt_long(argc, argv, ":o:", list, NULL)) != -1) {
@@ -231,12 +233,11 @@ static bool command_line(int argc, char **argv, const struct command *command,
         }
         if (letter == '?' || letter == ':') {
             *status = wrong_use(letter == ':' ? "a value is missing after" : "no such option",
-                                argv[optind - 1], "see maydeck COMMAND --help");
+                                argv[optind - 1], help);
             return false;
         }
         if (!takes(command, letter)) {
-            *status = wrong_use("this command has no option", option_name(letter),
-                                "see maydeck COMMAND --help");
+            *status = wrong_use("this command has no option", option_name(letter), help);
             return false;
         }
         if (!option_take(letter, options, status))

@@ -10,7 +10,6 @@
 struct missing {
     const char *item;       /* the item it is about */
     const char *fact;       /* NULL: whether it is fitted at all; else the key to record */
-    const char *value_hint; /* what the key may hold, for the YAML to paste */
     struct place place;     /* the item's entry, or the boat file */
     const char **cards;     /* titles of the cards it holds */
     size_t card_count, card_room;
@@ -78,7 +77,7 @@ const struct equipment *gear_next(const struct composing *composing, const char 
 /* Notes that the card being made needs `fact` of `item` (fact NULL: whether it
  * is fitted). */
 void missing_note(struct composing *composing, const char *item, const char *fact,
-                  const char *value_hint, struct place place);
+                  struct place place);
 
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
@@ -88,10 +87,11 @@ const char *const *missing_items(const struct composing *composing, size_t *coun
 
 /* rows.c */
 
-/* The rows of the gear a step uses, equal neighbours joined into one. */
+/* The rows of the gear a step uses, equal neighbours joined into one; first what
+ * keeps `undecided` (or NULL) from being decided, as NOT RECORDED. */
 void rows_make(struct composing *composing, const struct list_value *uses,
                const struct list_value *also, const struct condition *when,
-               struct card_step *step);
+               const struct condition *undecided, struct card_step *step);
 
 /* "Chart table, port, over the table" of a place. */
 const char *place_words(const struct composing *composing, const struct zone *zone,

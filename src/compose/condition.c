@@ -89,7 +89,7 @@ static bool serving_known(struct composing *composing, const char *item, bool no
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
         if (gear_concerns(composing, gear) == TRUTH_UNKNOWN) {
             if (note)
-                missing_note(composing, item, "serves", "[engine_space_port]", gear->place);
+                missing_note(composing, item, "serves", gear->place);
             known = false;
         }
     return known;
@@ -111,7 +111,7 @@ static enum truth judge_fitted(struct composing *composing, const char *item, bo
 {
     enum truth fitted = fitted_here(composing, item);
     if (fitted == TRUTH_UNKNOWN && note)
-        missing_note(composing, item, NULL, NULL, composing->in->boat->place);
+        missing_note(composing, item, NULL, composing->in->boat->place);
     if (fitted == TRUTH_YES && !serving_known(composing, item, note))
         return TRUTH_UNKNOWN;
     return fitted;
@@ -128,7 +128,7 @@ static enum truth judge_inside(struct composing *composing, const struct conditi
          (gear = gear_next(composing, condition->item, &index)) != NULL;) {
         enum truth inside = gear_inside(composing, gear, condition->words, condition->word_count);
         if (inside == TRUTH_UNKNOWN && note)
-            missing_note(composing, condition->item, "inside", "[]", gear->place);
+            missing_note(composing, condition->item, "inside", gear->place);
         if (inside == TRUTH_UNKNOWN)
             all = TRUTH_UNKNOWN;
         else if (inside == TRUTH_NO && all == TRUTH_YES)
@@ -172,8 +172,7 @@ static enum truth judge_is(struct composing *composing, const struct condition *
         if (is == TRUTH_YES)
             return TRUTH_YES;
         if (is == TRUTH_UNKNOWN && note)
-            missing_note(composing, condition->item, condition->field, condition->words[0],
-                         gear->place);
+            missing_note(composing, condition->item, condition->field, gear->place);
         if (is == TRUTH_UNKNOWN)
             any = TRUTH_UNKNOWN;
     }
@@ -225,7 +224,7 @@ static enum truth piece_has_all(struct composing *composing, const struct condit
         if (is == TRUTH_NO)
             return TRUTH_NO;
         if (is == TRUTH_UNKNOWN && note)
-            missing_note(composing, child->item, child->field, child->words[0], gear->place);
+            missing_note(composing, child->item, child->field, gear->place);
         all = is == TRUTH_UNKNOWN ? TRUTH_UNKNOWN : all;
     }
     return all;

@@ -40,7 +40,8 @@ struct shortening {
 
 static const struct shortening shortenings[] = {
     {.form = SCRIPT_PAN_PAN, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
-     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 3, .ended = WORD_DISTRESS_THEN_AS_ABOVE,
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 3,
+     .ended = WORD_DISTRESS_THEN_AS_ABOVE,
      .tail = {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_OTHER}},
     {.form = SCRIPT_RELAY, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
      .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 4,

@@ -17,25 +17,24 @@ static struct missing *missing_find(struct composing *composing, const char *ite
 }
 
 static struct missing *missing_add(struct composing *composing, const char *item,
-                                   const char *fact, const char *value_hint, struct place place)
+                                   const char *fact, struct place place)
 {
     composing->missing = arena_grow(composing->arena, composing->missing,
                                     composing->missing_count, &composing->missing_room,
                                     sizeof *composing->missing);
     struct missing *missing = &composing->missing[composing->missing_count++];
-    *missing = (struct missing){.item = item, .fact = fact, .value_hint = value_hint,
-                                .place = place};
+    *missing = (struct missing){.item = item, .fact = fact, .place = place};
     return missing;
 }
 
 void missing_note(struct composing *composing, const char *item, const char *fact,
-                  const char *value_hint, struct place place)
+                  struct place place)
 {
     const char *title = composing->slot->title;
     struct missing *missing = missing_find(composing, item, fact, place);
     composing->held = true;
     if (missing == NULL)
-        missing = missing_add(composing, item, fact, value_hint, place);
+        missing = missing_add(composing, item, fact, place);
     for (size_t i = 0; i < missing->card_count; i++)
         if (text_equal(missing->cards[i], title))
             return;
@@ -52,17 +51,15 @@ static const char *cards_joined(struct composing *composing, const struct missin
     return builder.at;
 }
 
-/* Proposed tags stay distinct: each further proposal of a class is one up. */
+/* Proposed tags stay distinct; "" when all 99 of the class are used. */
 static const char *tag_proposal(struct composing *composing, enum item_class class)
 {
-    const char *first = boat_free_tag(composing->in->boat, class, composing->arena);
-    int number = 0;
-    for (const char *digit = first + 1; *digit != '\0'; digit++)
-        number = number * 10 + (*digit - '0');
     size_t *given = class == ITEM_FIRE     ? &composing->proposed[0]
                     : class == ITEM_RESCUE ? &composing->proposed[1]
                                            : &composing->proposed[2];
-    return text_format(composing->arena, "%c%d", (char)class, number + (int)(*given)++);
+    const char *tag = boat_free_tag_after(composing->in->boat, class, (*given)++,
+                                          composing->arena);
+    return tag == NULL ? "" : tag;
 }
 
 static const struct asked_item *asked_find(const struct composing *composing, const char *item)
@@ -99,29 +96,50 @@ static const char *whole_item_remedy(struct composing *composing, const struct m
                        entry_words(composing, missing), missing->item);
 }
 
+/* What may be written, never what is likely: a pasted guess would be a wrong card. */
+static const char *value_words(struct composing *composing, const struct field *field)
+{
+    struct text_builder words = text_builder_in(composing->arena);
+    if (field->kind == FIELD_ANSWER)
+        return "(yes or no)";
+    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS)
+        return "[...], or [] for none";
+    if (field->choices == NULL || field->kind != FIELD_CHOICE)
+        return "(as it is on the boat)";
+    for (size_t i = 0; field->choices[i] != NULL && i < 8; i++)
+        text_add_format(&words, "%s%s", i == 0 ? "(" : " or ", field->choices[i]);
+    text_add(&words, ")");
+    return words.at;
+}
+
 static const char *fact_remedy(struct composing *composing, const struct missing *missing)
 {
     const struct field *field = field_find(equipment_fields(), missing->fact);
-    return text_format(composing->arena, "add to this entry (%s), for instance:\n  %s: %s",
-                       field == NULL || field->about == NULL ? "as it is on the boat"
-                                                             : field->about,
-                       missing->fact, missing->value_hint);
+    return text_format(composing->arena, "look at the boat, then add to this entry (%s):\n  %s: %s",
+                       field->about == NULL ? "what is true of it" : field->about, missing->fact,
+                       value_words(composing, field));
+}
+
+/* "it holds back the card X"; a draft is printed all the same. */
+static const char *effect_words(struct composing *composing, const struct missing *missing)
+{
+    return text_format(composing->arena, "%s the card%s %s",
+                       composing->in->draft ? "it is missing on" : "it holds back",
+                       missing->card_count == 1 ? "" : "s", cards_joined(composing, missing));
 }
 
 static void tell_one(struct composing *composing, const struct missing *missing)
 {
     enum severity severity = composing->in->draft ? SEVERITY_DEFICIENCY : SEVERITY_HELD;
-    const char *cards = cards_joined(composing, missing);
-    const char *verb = missing->card_count == 1 ? "card" : "cards";
+    const char *effect = effect_words(composing, missing);
     if (missing->fact == NULL)
         problem_add(composing->problems, severity, missing->place,
-                    whole_item_remedy(composing, missing),
-                    "%s is not recorded: it holds back the %s %s", missing->item, verb, cards);
+                    whole_item_remedy(composing, missing), "%s is not recorded: %s",
+                    missing->item, effect);
     else
         problem_add(composing->problems, severity, missing->place,
-                    fact_remedy(composing, missing),
-                    "%s of %s is not recorded: it holds back the %s %s", missing->fact,
-                    missing->item, verb, cards);
+                    fact_remedy(composing, missing), "%s of %s is not recorded: %s",
+                    missing->fact, missing->item, effect);
 }
 
 void missing_tell(struct composing *composing)

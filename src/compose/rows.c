@@ -222,11 +222,28 @@ static void item_add(struct composing *composing, struct row_list *list,
         piece_lacking(composing, item);
 }
 
+/* What keeps a condition from being decided, a row an item. */
+static void undecided_add(struct composing *composing, struct row_list *list,
+                          const struct condition *condition)
+{
+    if (condition == NULL || condition_judge(composing, condition) != TRUTH_UNKNOWN)
+        return;
+    for (size_t i = 0; i < condition->child_count; i++)
+        undecided_add(composing, list, condition->children[i]);
+    if (condition->item == NULL)
+        return;
+    for (size_t i = 0; i < list->count; i++)
+        if (list->first[i] == NULL && list->rows[i].kind == item_find(condition->item))
+            return;
+    not_recorded_add(composing, list, condition->item, condition->place);
+}
+
 void rows_make(struct composing *composing, const struct list_value *uses,
                const struct list_value *also, const struct condition *when,
-               struct card_step *step)
+               const struct condition *undecided, struct card_step *step)
 {
     struct row_list list = {0};
+    undecided_add(composing, &list, undecided);
     for (size_t i = 0; i < uses->count; i++)
         item_add(composing, &list, &uses->items[i], true, when);
     for (size_t i = 0; i < also->count; i++)

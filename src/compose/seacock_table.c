@@ -21,6 +21,16 @@ static size_t handled_so(const struct composing *composing, const char *item, co
     return count;
 }
 
+/* The handling of the one valve there is. */
+static const char *handled_alone(const struct composing *composing, const char *item)
+{
+    size_t index = 0;
+    const struct equipment *gear = gear_next(composing, item, &index);
+    while (gear != NULL && gear->valve.answer == ANSWER_NO)
+        gear = gear_next(composing, item, &index);
+    return gear == NULL ? NULL : gear->how.text;
+}
+
 static struct handling common_handling(const struct composing *composing, const char *item)
 {
     struct handling common = {.how = NULL};
@@ -38,6 +48,8 @@ static struct handling common_handling(const struct composing *composing, const 
         }
     }
     common.all = most == valves;
+    if (valves == 1)
+        common.how = handled_alone(composing, item);
     return common;
 }
 

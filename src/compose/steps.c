@@ -12,14 +12,17 @@ const struct card_step *step_by_id(const struct card *card, const char *id)
 /* The first case that holds. Where a case cannot be decided, later ones are not
  * tried: the card waits, and a draft shows the step's own words. */
 static const struct step_case *case_take(struct composing *composing,
-                                         const struct procedure_step *step)
+                                         const struct procedure_step *step,
+                                         const struct condition **undecided)
 {
     for (size_t i = 0; i < step->case_count; i++) {
         enum truth truth = condition_judge(composing, step->cases[i].when);
         if (truth == TRUTH_YES)
             return &step->cases[i];
-        if (truth == TRUTH_UNKNOWN)
+        if (truth == TRUTH_UNKNOWN) {
+            *undecided = step->cases[i].when;
             return NULL;
+        }
     }
     return NULL;
 }
@@ -38,7 +41,8 @@ static bool uses_table(const struct procedure_step *step, const struct list_valu
 static void step_fill(struct composing *composing, const struct procedure_step *step,
                       struct card_step *out)
 {
-    const struct step_case *taken = case_take(composing, step);
+    const struct condition *undecided = NULL;
+    const struct step_case *taken = case_take(composing, step, &undecided);
     const struct text_value *act = taken != NULL && taken->act.text != NULL ? &taken->act
                                                                             : &step->act;
     const struct list_value *uses = list_of(taken == NULL ? NULL : &taken->uses, &step->uses);
@@ -51,7 +55,7 @@ static void step_fill(struct composing *composing, const struct procedure_step *
     if (uses_table(step, uses))
         table_make(composing, uses->items[0].text, out);
     else
-        rows_make(composing, uses, also, taken == NULL ? NULL : taken->when, out);
+        rows_make(composing, uses, also, taken == NULL ? NULL : taken->when, undecided, out);
 }
 
 void steps_make(struct composing *composing, struct card *card)

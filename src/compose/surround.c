@@ -63,6 +63,7 @@ static void contacts_make(struct composing *composing, struct card *card)
     const struct words *words = composing->in->words;
     const char *channels = words_fill(words, composing->arena, WORD_CHANNEL_16_THEN, "channel",
                                       base->centre_channel.text, NULL);
+    card->contact_origin = base->centre_name.place;
     card->contact_left = text_format(composing->arena, "**%s** %s, %s",
                                      words_get(words, WORD_RESCUE_CENTRE),
                                      base->centre_name.text, channels);

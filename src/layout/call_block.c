@@ -10,6 +10,7 @@
 #define PAD_TOP MM(0.6)
 #define PAD_FOOT MM(1.2)
 #define FRAME MM(0.7)
+#define PANEL_LINES_USUAL 3
 
 static struct paragraph operate_paragraph(const struct sheet *sheet, const struct card_text *line,
                                           mpt size)
@@ -45,18 +46,36 @@ mpt panel_height(const struct sheet *sheet, mpt size, mpt width)
 }
 
 /* Left and right text on one line of a box. */
-static void ends_place(struct sheet *sheet, struct area box, struct style style, const char *left,
-                       const char *right, const char *what)
+struct ends {
+    const char *left, *right;
+    struct place origin;      /* what may be shortened */
+    const char *what, *remedy;
+};
+
+static mpt line_width(const struct paragraph *paragraph)
+{
+    return paragraph->line_count > 0 ? paragraph->lines[0].width : 0;
+}
+
+/* The same on every card of every boat: told once, since equal messages are. */
+static void ends_too_long(struct sheet *sheet, const struct ends *ends, mpt excess)
+{
+    sheet->failed = true;
+    problem_add(sheet->problems, SEVERITY_ERROR, ends->origin, ends->remedy,
+                "%s is %s mm too long at the smallest size allowed", ends->what,
+                mm_text(sheet->arena, excess));
+}
+
+static void ends_place(struct sheet *sheet, struct area box, struct style style,
+                       const struct ends *ends)
 {
     const struct size_rule *rule = size_rule(style.role);
     struct paragraph first, last;
-    struct place origin = sheet->card->call.origin;
     mpt room = box.width - 2 * PAD - MM(4), need;
     for (style.size = rule->aim;; style.size -= 250) {
-        first = paragraph_make(sheet, &style, left, MM(2000), origin);
-        last = paragraph_make(sheet, &style, right, MM(2000), origin);
-        need = (first.line_count > 0 ? first.lines[0].width : 0) +
-               (last.line_count > 0 ? last.lines[0].width : 0);
+        first = paragraph_make(sheet, &style, ends->left, MM(2000), ends->origin);
+        last = paragraph_make(sheet, &style, ends->right, MM(2000), ends->origin);
+        need = line_width(&first) + line_width(&last);
         if (need <= room || style.size <= rule->floor)
             break;
     }
@@ -64,19 +83,39 @@ static void ends_place(struct sheet *sheet, struct area box, struct style style,
     if (first.line_count > 0)
         line_place(sheet, &first, 0, box.x + PAD, baseline);
     if (last.line_count > 0)
-        line_place(sheet, &last, 0, box.x + box.width - PAD - last.lines[0].width, baseline);
+        line_place(sheet, &last, 0, box.x + box.width - PAD - line_width(&last), baseline);
     if (need > room)
-        sheet_too_long(sheet, origin, need - room,
-                       "shorten the name of the rescue centre, or the radio's spot", what);
+        ends_too_long(sheet, ends, need - room);
 }
 
 static void contact_place(struct sheet *sheet, struct area box)
 {
     struct style style = {ROLE_CONTACT, FACE_TEXT, 0, INK_BLACK};
+    struct ends ends = {sheet->card->contact_left, sheet->card->contact_right,
+                        sheet->card->contact_origin, "the contact line of the cards",
+                        "shorten the name of the rescue centre"};
     sheet->block = "contact";
     sheet_box(sheet, box, INK_NONE, INK_BLACK, MM(0.5), MM(1));
-    ends_place(sheet, box, style, sheet->card->contact_left, sheet->card->contact_right,
-               "the contact line");
+    ends_place(sheet, box, style, &ends);
+}
+
+const struct card_text *panel_longest(const struct sheet *sheet, mpt size, mpt width)
+{
+    struct sheet trial = *sheet;
+    struct area column = script_area((struct area){0, 0, width, 0});
+    const struct card_text *longest = NULL;
+    size_t most = PANEL_LINES_USUAL;
+    if (operate_height(sheet, size) <= script_set(&trial, sheet->card->call.script, size, column,
+                                                  true))
+        return NULL;
+    for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
+        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size);
+        if (line.line_count > most) {
+            most = line.line_count;
+            longest = &sheet->card->call.operate[i];
+        }
+    }
+    return longest;
 }
 
 /* Room left in the panel goes between its lines, as far as they still belong
@@ -109,8 +148,10 @@ void panel_place(struct sheet *sheet, mpt size, const struct frame *frame)
     sheet->block = "call";
     sheet_box(sheet, head, INK_BLACK, INK_NONE, 0, MM(1));
     sheet_box(sheet, panel, INK_NONE, INK_BLACK, FRAME, MM(1));
-    ends_place(sheet, head, style, sheet->card->call.title, sheet->card->call.station,
-               "the head of the call panel");
+    struct ends ends = {sheet->card->call.title, sheet->card->call.station,
+                        sheet->card->boat_record->radio_place, "the head of the call panel",
+                        "record the radio's zone and side without a longer spot"};
+    ends_place(sheet, head, style, &ends);
     sheet_line(sheet, (struct point){line, panel.y + HEAD_HEIGHT},
                (struct point){line, panel.y + panel.height}, INK_BLACK, MM(0.35));
     struct area script = script_area(panel);

@@ -215,18 +215,33 @@ static void panel_fit(const struct fitting *fitting, struct shared *shared)
 
 /* ---- one card ---- */
 
+static size_t rows_of(const struct card_step *step)
+{
+    return step->row_count + step->table_count;
+}
+
+/* The number of the step with the most rows. */
+static size_t longest_step(const struct card *card)
+{
+    size_t longest = 0;
+    for (size_t i = 0; i < card->step_count; i++)
+        if (rows_of(&card->steps[i]) > rows_of(&card->steps[longest]))
+            longest = i;
+    return longest + 1;
+}
+
 static bool budget_kept(struct sheet *sheet)
 {
     const struct card *card = sheet->card;
     size_t rows = 0;
     for (size_t i = 0; i < card->step_count; i++)
-        rows += card->steps[i].row_count + card->steps[i].table_count;
+        rows += rows_of(&card->steps[i]);
     if (rows <= ROWS_MOST && card->step_count <= STEPS_MOST)
         return true;
     sheet->failed = true;
     problem_add(sheet->problems, SEVERITY_ERROR, card->boat_record->facts.name.place,
-                "give equal gear at one place the same words, so that it shares a row, or "
-                "record one of several pieces as the one to use",
+                text_format(sheet->arena, "step %zu has the most rows: gear of one kind at one "
+                            "place shares a row when its words are equal", longest_step(card)),
                 "%s (%s): %zu steps and %zu rows, %d and %d at most", card->title,
                 card->language, card->step_count, rows, STEPS_MOST, ROWS_MOST);
     return false;
@@ -235,35 +250,52 @@ static bool budget_kept(struct sheet *sheet)
 static const char *steps_remedy(const struct sheet *sheet)
 {
     const struct card *card = sheet->card;
-    size_t longest = 0, most = 0;
-    for (size_t i = 0; i < card->step_count; i++) {
-        size_t rows = card->steps[i].row_count + card->steps[i].table_count;
-        if (rows > most) {
-            most = rows;
-            longest = i;
-        }
-    }
+    size_t longest = longest_step(card);
     return text_format(sheet->arena,
                        "step %zu has the most rows (%zu): gear of one kind at one place shares a "
                        "row when its words are equal\n"
                        "a call with fewer lines makes room too: give a short name_spoken and looks",
-                       longest + 1, most);
+                       longest, rows_of(&card->steps[longest - 1]));
 }
 
-/* What is too long is mended in the boat file: that is where the message points. */
-static bool fit_told(struct sheet *sheet, const struct card_sizes *sizes)
+/* A block that is too long for want of room: the cause may be a line of the call
+ * panel that takes it. */
+static void block_told(struct sheet *sheet, const struct shared *shared, mpt over,
+                       const char *remedy, const char *what)
 {
-    struct place boat = sheet->card->boat_record->facts.name.place;
+    const struct card_text *line = panel_longest(sheet, shared->script_size,
+                                                 shared->frame.panel.width);
+    if (line != NULL)
+        sheet_too_long(sheet, line->origin, over, "shorten these words on working the radio",
+                       "a line of the call panel");
+    else
+        sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over, remedy, what);
+}
+
+/* A local rule is the first to be shortened. */
+static void right_told(struct sheet *sheet, const struct shared *shared, mpt over)
+{
+    const struct card *card = sheet->card;
+    if (card->local_rule_count > 0)
+        sheet_too_long(sheet, card->local_rules[0].origin, over,
+                       "shorten the local rules for this card", "the right column");
+    else
+        block_told(sheet, shared, over,
+                   "give a short name_spoken and looks: a call with fewer lines makes room",
+                   "the right column");
+}
+
+/* What is too long is mended where the words stand: that is where messages point. */
+static bool fit_told(struct sheet *sheet, const struct shared *shared,
+                     const struct card_sizes *sizes)
+{
     if (sizes->row_excess > 0)
         sheet_too_long(sheet, sizes->row_at, sizes->row_excess,
                        "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
-        sheet_too_long(sheet, boat, sizes->left_over, steps_remedy(sheet), "the block of steps");
+        block_told(sheet, shared, sizes->left_over, steps_remedy(sheet), "the block of steps");
     if (sizes->right_over > 0)
-        sheet_too_long(sheet, boat, sizes->right_over,
-                       "give a short name_spoken and looks: a call with fewer lines makes room\n"
-                       "or shorten a local rule for this card",
-                       "the right column");
+        right_told(sheet, shared, sizes->right_over);
     return sizes_hold(sizes);
 }
 
@@ -301,7 +333,7 @@ static const struct page *card_layout(const struct fitting *fitting, const struc
         panel_place(&sheet, shared->script_size, &shared->frame);
     } else {
         struct card_sizes sizes = card_fit(fitting, card, &shared->frame);
-        if (!budget_kept(&sheet) || !fit_told(&sheet, &sizes))
+        if (!budget_kept(&sheet) || !fit_told(&sheet, shared, &sizes))
             return NULL;
         body_place(&sheet, shared, &sizes);
     }

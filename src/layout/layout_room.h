@@ -50,6 +50,9 @@ void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign, con
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);
 
+/* Tenths of a millimetre, rounded up: "0.4". */
+const char *mm_text(struct arena *arena, mpt length);
+
 /* The block does not fit: says by how much, and what to cut. */
 void sheet_too_long(struct sheet *sheet, struct place origin, mpt excess, const char *remedy,
                     const char *what);
@@ -123,11 +126,15 @@ void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area colum
 mpt boxes_height(const struct sheet *sheet, mpt size, mpt width);
 void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top);
 
-#define PLAN_FLOOR MM(45)
+#define PLAN_FLOOR MM(34)
 #define PLAN_AIM MM(70)
 void plan_place(struct sheet *sheet, struct area area);
 
 mpt panel_height(const struct sheet *sheet, mpt size, mpt width);
+
+/* The line on working the set that makes the panel taller than its script; NULL
+ * when none does. */
+const struct card_text *panel_longest(const struct sheet *sheet, mpt size, mpt width);
 void panel_place(struct sheet *sheet, mpt size, const struct frame *frame);
 
 /* Lines of a script from `top` on; with `measure_only` nothing is placed. Gives

@@ -111,8 +111,7 @@ mpt baseline_in(mpt top, mpt height, mpt size)
     return top + (height + size * 711 / 1000) / 2;
 }
 
-/* Tenths of a millimetre, rounded up: "0.4". */
-static const char *mm_text(struct arena *arena, mpt length)
+const char *mm_text(struct arena *arena, mpt length)
 {
     int64_t tenths = ((int64_t)length * 10000 + 2834644) / 2834645;
     tenths = tenths < 1 ? 1 : tenths;

@@ -8,8 +8,8 @@
 #define ROW_PITCH MM(7.05)
 #define SIGN_AT MM(1.2)        /* signs stand below the number, tags below the headline */
 #define STEP_GAP MM(0.5)
-#define STEP_GAP_MOST MM(8)
-#define ROW_EXTRA_MOST MM(3)
+#define STEP_GAP_MOST MM(12)
+#define ROW_EXTRA_MOST MM(3.5)
 
 static struct style headline_style(mpt size)
 {
@@ -271,7 +271,8 @@ static void headline_place(struct sheet *sheet, const struct card_step *step, mp
 {
     mpt height = headline_height(size), disc = size * 106 / 100;
     struct style style = headline_style(size);
-    struct style number = {ROLE_NUMBER, FACE_BOLD, size * 76 / 100, INK_WHITE};
+    mpt floor = size_rule(ROLE_NUMBER)->floor, digit = size * 76 / 100;
+    struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
     const char *digits = text_format(sheet->arena, "%d", step->number);
     mpt left = x + SIGN_AT + (SIGN_SIDE - disc) / 2;
     struct area circle = {left, top + (height - disc) / 2, disc, disc};

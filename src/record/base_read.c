@@ -180,6 +180,9 @@ static void languages_check(const struct base_reading *reading)
             problem_add(reading->problems, SEVERITY_ERROR, languages->items[i].place,
                         "write the language's code of two or three small letters, such as en",
                         "languages: \"%s\" is not a language code", text == NULL ? "" : text);
+        else if (!text_equal(text, "en"))
+            problem_add(reading->problems, SEVERITY_ERROR, languages->items[i].place,
+                        "write languages: [en]", "cards in the language %s do not exist yet", text);
     }
 }
 
@@ -188,7 +191,7 @@ static void approvals_read(struct base_reading *reading, const struct node_value
     size_t count = entries_count(list, "approvals", reading->problems);
     struct approval *rows = arena_array(reading->arena, count, sizeof *rows);
     for (size_t i = 0; i < count; i++) {
-        section_read(list->node->items[i], &approval_table, &rows[i], reading->arena,
+        plain_section_read(list->node->items[i], &approval_table, &rows[i], reading->arena,
                      reading->problems);
         if (rows[i].date.given && rows[i].until.given &&
             date_compare(rows[i].until.date, rows[i].date.date) < 0)
@@ -219,7 +222,7 @@ static void rules_read(struct base_reading *reading, const struct node_value *li
     size_t count = entries_count(list, "local_rules", reading->problems);
     struct local_rule *rows = arena_array(reading->arena, count, sizeof *rows);
     for (size_t i = 0; i < count; i++) {
-        section_read(list->node->items[i], &rule_table, &rows[i], reading->arena,
+        plain_section_read(list->node->items[i], &rule_table, &rows[i], reading->arena,
                      reading->problems);
         rule_count_check(reading, rows, i);
     }
@@ -236,8 +239,8 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
     section_read(root, &file_table, &file, arena, problems);
     base->source = source;
     base->languages = file.languages;
-    section_read(file.base.node, &base_table, base, arena, problems);
-    section_read(file.rescue_centre.node, &centre_table, base, arena, problems);
+    plain_section_read(file.base.node, &base_table, base, arena, problems);
+    plain_section_read(file.rescue_centre.node, &centre_table, base, arena, problems);
     section_read(file.cruising_area.node, &area_table, base, arena, problems);
     phone_check(&reading, "phone_24h", &base->phone_24h, false);
     phone_check(&reading, "phone", &base->centre_phone, true);

@@ -89,7 +89,7 @@ static void spaces_check(const struct boat_reading *reading)
 static void facts_read(struct boat_reading *reading, const struct yaml_node *node)
 {
     struct boat *boat = reading->boat;
-    section_read(node, boat_fields(), &boat->facts, reading->arena, reading->problems);
+    plain_section_read(node, boat_fields(), &boat->facts, reading->arena, reading->problems);
     boat->catamaran = text_equal(boat->facts.type.text, "catamaran");
     name_check(reading, &boat->facts.name);
     if (boat->facts.engine_spaces.given)
@@ -102,7 +102,7 @@ static void facts_read(struct boat_reading *reading, const struct yaml_node *nod
 static void gear_read(struct boat_reading *reading, const struct yaml_node *node)
 {
     struct equipment *gear = &reading->gear[reading->gear_count++];
-    section_read(node, equipment_fields(), gear, reading->arena, reading->problems);
+    plain_section_read(node, equipment_fields(), gear, reading->arena, reading->problems);
     gear->place = node->place;
     gear->kind = item_find(gear->item.text);
     name_check(reading, &gear->name);
@@ -184,7 +184,7 @@ static const struct boat *file_read(const struct yaml_node *root, const struct s
     struct boat_reading reading = {
         .boat = boat_begin(source, key, &file, arena), .arena = arena, .problems = problems};
     facts_read(&reading, file.boat.node);
-    section_read(file.radio.node, radio_fields(), &reading.boat->radio, arena, problems);
+    plain_section_read(file.radio.node, radio_fields(), &reading.boat->radio, arena, problems);
     equipment_read(&reading, &file);
     places_settle(&reading);
     tags_check(&reading);

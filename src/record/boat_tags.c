@@ -97,6 +97,16 @@ const char *boat_free_tag(const struct boat *boat, enum item_class class, struct
     return ledger_take(&ledger, class, arena);
 }
 
+const char *boat_free_tag_after(const struct boat *boat, enum item_class class, size_t given,
+                                struct arena *arena)
+{
+    struct tag_ledger ledger = ledger_of(boat);
+    const char *tag = ledger_take(&ledger, class, arena);
+    for (size_t i = 0; i < given && tag != NULL; i++)
+        tag = ledger_take(&ledger, class, arena);
+    return tag;
+}
+
 static const char *proposal(struct tag_ledger *ledger, enum item_class class, struct arena *arena)
 {
     const char *tag = ledger_take(ledger, class, arena);

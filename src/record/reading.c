@@ -5,6 +5,8 @@
 
 #include "text.h"
 
+#include <string.h>
+
 size_t errors_so_far(const struct problems *problems)
 {
     return problems_count(problems, SEVERITY_ERROR);
@@ -56,6 +58,35 @@ void section_read(const struct yaml_node *node, const struct field_table *table,
     fields_read(node, table, record, arena, problems);
     for (size_t i = 0; i < table->count; i++)
         field_check(&table->fields[i], record, problems);
+}
+
+/* What a base writes is printed as it is written: signs that would be taken for
+ * bold type or for a word to fill in are refused. */
+static void markup_check(const char *key, const struct text_value *value,
+                         struct problems *problems)
+{
+    if (value->text == NULL ||
+        (strstr(value->text, "**") == NULL && strpbrk(value->text, "{}") == NULL))
+        return;
+    problem_add(problems, SEVERITY_ERROR, value->place, "write it without ** and without { }",
+                "%s holds ** or a brace", key);
+}
+
+void plain_section_read(const struct yaml_node *node, const struct field_table *table,
+                        void *record, struct arena *arena, struct problems *problems)
+{
+    section_read(node, table, record, arena, problems);
+    for (size_t i = 0; node != NULL && i < table->count; i++) {
+        const struct field *field = &table->fields[i];
+        const void *value = (const char *)record + field->offset;
+        if (field->kind == FIELD_TEXT)
+            markup_check(field->key, value, problems);
+        if (field->kind != FIELD_LIST && field->kind != FIELD_WORDS)
+            continue;
+        const struct list_value *list = value;
+        for (size_t k = 0; k < list->count; k++)
+            markup_check(field->key, &list->items[k], problems);
+    }
 }
 
 size_t entries_count(const struct node_value *list, const char *key, struct problems *problems)

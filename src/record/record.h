@@ -29,6 +29,10 @@ size_t errors_so_far(const struct problems *problems);
 void section_read(const struct yaml_node *node, const struct field_table *table, void *record,
                   struct arena *arena, struct problems *problems);
 
+/* The same for what a base writes itself: texts without markup. */
+void plain_section_read(const struct yaml_node *node, const struct field_table *table,
+                        void *record, struct arena *arena, struct problems *problems);
+
 /* How many entries a list has; an error and 0 where it is no list. */
 size_t entries_count(const struct node_value *list, const char *key, struct problems *problems);
 

@@ -1,0 +1,49 @@
+/* base_cards.c - the cards that a base's own record names (room: compose). A rule
+ * for a card that is not would vanish without a word. */
+#include "compose.h"
+
+/* engine_fire, and engine_fire_port where a card stands for one of two engines. */
+static bool names_card(const struct procedure *procedure, const char *card)
+{
+    return text_equal(procedure->key.text, card) ||
+           (procedure->per.text != NULL && text_begins(card, procedure->key.text) &&
+            (text_ends(card, "_port") || text_ends(card, "_starboard")));
+}
+
+static const char *remedy_words(const struct procedure_set *procedures, const char *card,
+                                struct arena *arena)
+{
+    const char **keys = arena_array(arena, procedures->count, sizeof *keys);
+    struct text_builder list = text_builder_in(arena);
+    for (size_t i = 0; i < procedures->count; i++) {
+        keys[i] = procedures->rows[i]->key.text;
+        text_add_format(&list, "%s%s", i == 0 ? "the cards are: " : ", ", keys[i]);
+    }
+    const char *nearest = text_nearest(card, keys, procedures->count);
+    return nearest == NULL ? list.at : text_format(arena, "did you mean \"%s\"?", nearest);
+}
+
+static bool card_known(const struct procedure_set *procedures, const struct text_value *card,
+                       struct arena *arena, struct problems *problems)
+{
+    if (card->text == NULL)
+        return true;
+    for (size_t i = 0; i < procedures->count; i++)
+        if (names_card(procedures->rows[i], card->text))
+            return true;
+    problem_add(problems, SEVERITY_ERROR, card->place,
+                remedy_words(procedures, card->text, arena), "there is no card \"%s\"",
+                card->text);
+    return false;
+}
+
+bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
+                      struct arena *arena, struct problems *problems)
+{
+    bool sound = true;
+    for (size_t i = 0; i < base->approval_count; i++)
+        sound = card_known(procedures, &base->approvals[i].card, arena, problems) && sound;
+    for (size_t i = 0; i < base->local_rule_count; i++)
+        sound = card_known(procedures, &base->local_rules[i].card, arena, problems) && sound;
+    return sound;
+}
