@@ -104,13 +104,15 @@ static void an_undecided_case_stops_the_choice_and_holds_the_card(void **state)
     const struct card *card = smoke(false);
     assert_true(card->held);
     assert_null(case_step(card, "stop")->taken);
-    assert_int_equal(case_step(card, "stop")->row_count, 0);
+    assert_int_equal(case_step(card, "stop")->row_count, 1);
+    assert_string_equal(case_step(card, "stop")->rows[0].where,
+                        words_get(test.words, WORD_NOT_RECORDED));
     const struct problem *problem = case_problem(
         &test, "stop of engine_stop is not recorded: it holds back the card SMOKE CARD");
     assert_non_null(problem);
     assert_int_equal(problem->severity, SEVERITY_HELD);
     assert_int_equal(problem->place.line, test.boat->equipment[0].place.line);
-    assert_non_null(strstr(problem->remedy, "stop: electric"));
+    assert_non_null(strstr(problem->remedy, "stop: (electric or mechanical)"));
 }
 
 static void every_fact_is_asked_for_once_with_all_its_cards(void **state)

@@ -204,6 +204,8 @@ static void what_is_not_recorded_holds_and_is_told(void **state)
     expect_part(text, ", HELD BACK\n");
     expect_part(text, "   not to be decided: case 1 of 3, which asks: fixed_extinguisher fitted"
                       " at text.yaml:12\n   the step's own words\n"
+                      "   gear fixed_extinguisher, asked for at text.yaml:12\n"
+                      "      Fixed extinguisher | NOT RECORDED\n"
                       "   record: fixed_extinguisher not recorded\n");
     expect_part(text, "\nHeld back by\n   fixed_extinguisher is not recorded: it holds back the "
                       "card DARK CARD at text.yaml:1\n");
