@@ -89,13 +89,25 @@ static enum sign_class class_sign(enum item_class class)
     return SIGN_CONTROL;
 }
 
+/* A kind of gear without a sign of its own shows the frame of its class with its
+ * tag: never a neighbour's sign. */
+static void row_sign_place(struct sheet *sheet, const struct card_row *row, struct area area)
+{
+    struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size_rule(ROLE_PLAN_TAG)->floor, INK_WHITE};
+    const char *tag = row->tag_count > 0 ? row->tags[0] : "?";
+    sheet_sign(sheet, area, class_sign(row->kind->class), row->kind->symbol, row->origin);
+    if (row->kind->symbol == NULL)
+        sheet_text(sheet, &style, area.x + (area.width - sheet_width(sheet, &style, tag)) / 2,
+                   baseline_in(area.y, area.height, style.size), tag, strlen(tag), row->origin);
+}
+
 static void row_place(struct sheet *sheet, const struct card_row *row, mpt size, mpt tag,
                       mpt x, mpt top, mpt pitch)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     struct area sign = {x + SIGN_AT, top + (pitch - SIGN_SIDE) / 2, SIGN_SIDE, SIGN_SIDE};
     mpt baseline = baseline_in(top, pitch, size), at = x + INDENT;
-    sheet_sign(sheet, sign, class_sign(row->kind->class), row->kind->symbol, row->origin);
+    row_sign_place(sheet, row, sign);
     for (size_t t = 0; t < row->tag_count; t++) {
         tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
         at += tag + MM(0.7);
