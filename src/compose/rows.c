@@ -31,6 +31,9 @@ static const char *where_words(const struct composing *composing, const struct e
     const char *place = place_words(composing, gear->place_zone, gear->place_side,
                                     TEXT_OR_EMPTY(gear->spot));
     const char *how = TEXT_OR_EMPTY(gear->how);
+    if (text_empty(how) && gear->vents_to.text != NULL)
+        how = words_fill(composing->in->words, composing->arena, WORD_VENTS_TO, "place",
+                         gear->vents_to.text, NULL);
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
         how = words_get(composing->in->words, WORD_INSIDE_LEAVE);
     return text_empty(how) ? place : text_format(composing->arena, "%s: %s", place, how);
