@@ -31,8 +31,9 @@ on_terminal() {
     status=$?
 }
 
-if ! command -v script >/dev/null 2>&1; then
-    skip progress-terminal 'no script command for a terminal'
+# A bare root may lack the command, or pseudo-terminals altogether.
+if ! script -qec true /dev/null </dev/null >/dev/null 2>&1; then
+    skip progress-terminal 'no terminal to be had here'
 else
     on_terminal print "$scratch/many" --date "$print_date" -o "$scratch/out"
     expect_status progress-terminal 0

@@ -86,7 +86,7 @@ static void a_row_says_what_where_and_how(void **state)
                               "  - {item: fire_extinguisher, tag: F1, zone: galley, kg: 2, "
                               "name: Foam bottle, side: centre}\n"),
                 "[C1] Engine stop | Cockpit, port, by the wheel: hold STOP",
-                "[E1] Liferaft, 8 persons | Cabin roof", "[E2] 8 lifejackets | Saloon",
+                "[E1] Raft, 8 persons | Cabin roof", "[E2] 8 lifejackets | Saloon",
                 "[F1] Foam bottle, 2 kg | Galley, centre");
 }
 
