@@ -1,31 +1,5 @@
 /* test_boat.c - reading a boat file: what it gives, and every way to be wrong. */
-#include "record_test.h"
-
-#include "boat.h"
-
-#define MONOHULL \
-    "boat: {name: Tamarisk, type: monohull, loa_m: 12.6, beam_m: 4.1, persons_max: 8}\n"
-#define CATAMARAN \
-    "boat: {name: Saltbush, type: catamaran, loa_m: 13, beam_m: 7.2, persons_max: 10}\n"
-
-static bool sound;
-
-static const struct boat *boat_of(const char *text)
-{
-    return boat_read(file_of("boats/tamarisk.yaml", text), "tamarisk", test.arena, test.problems,
-                     &sound);
-}
-
-/* One piece of gear in line 3 of a monohull's file. */
-static const struct boat *gear_of(const char *entry)
-{
-    return boat_of(text_format(test.arena, MONOHULL "equipment:\n  - {%s}\n", entry));
-}
-
-static const struct boat *catamaran_gear_of(const char *entry)
-{
-    return boat_of(text_format(test.arena, CATAMARAN "equipment:\n  - {%s}\n", entry));
-}
+#include "boat_case.h"
 
 static void a_whole_boat_is_read(void **state)
 {
