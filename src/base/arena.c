@@ -36,12 +36,14 @@ struct arena {
  * any room, and none of them is handed what the draw room has to clean up. */
 static void (*exhaustion_clean_up)(void);
 
-void arena_on_exhaustion(void (*clean_up)(void)) {
+void arena_on_exhaustion(void (*clean_up)(void))
+{
     exhaustion_clean_up = clean_up;
 }
 
 /* Ready made and written without stdio, which might want memory itself. */
-_Noreturn void arena_exhausted(void) {
+_Noreturn void arena_exhausted(void)
+{
     static const char message[] = "maydeck: error: out of memory\n";
     void (*clean_up)(void) = exhaustion_clean_up;
 
@@ -53,7 +55,8 @@ _Noreturn void arena_exhausted(void) {
     _exit(3);
 }
 
-struct arena *arena_new(size_t limit) {
+struct arena *arena_new(size_t limit)
+{
     struct arena *arena = calloc(1, sizeof *arena);
 
     if (arena == NULL)
@@ -62,7 +65,8 @@ struct arena *arena_new(size_t limit) {
     return arena;
 }
 
-void arena_free(struct arena *arena) {
+void arena_free(struct arena *arena)
+{
     if (arena == NULL)
         return;
     for (struct block *block = arena->first; block != NULL;) {
@@ -74,7 +78,8 @@ void arena_free(struct arena *arena) {
 }
 
 /* A new block with room for `size`: larger where the limit allows it. */
-static struct block *block_new(struct arena *arena, size_t size) {
+static struct block *block_new(struct arena *arena, size_t size)
+{
     size_t left = arena->limit - arena->total;
     size_t wanted = size < BLOCK_SIZE ? BLOCK_SIZE : size;
 
@@ -91,7 +96,8 @@ static struct block *block_new(struct arena *arena, size_t size) {
 }
 
 /* The block with more room left stays first and goes on being used. */
-static void block_link(struct arena *arena, struct block *block, size_t size) {
+static void block_link(struct arena *arena, struct block *block, size_t size)
+{
     struct block *first = arena->first;
 
     if (first != NULL && first->size - first->used > block->size - size) {
@@ -103,7 +109,8 @@ static void block_link(struct arena *arena, struct block *block, size_t size) {
     }
 }
 
-void *arena_alloc(struct arena *arena, size_t size) {
+void *arena_alloc(struct arena *arena, size_t size)
+{
     if (size > SIZE_MAX - ALIGNMENT)
         arena_exhausted();
     if (size == 0)
@@ -122,13 +129,15 @@ void *arena_alloc(struct arena *arena, size_t size) {
     return at;
 }
 
-void *arena_array(struct arena *arena, size_t count, size_t size) {
+void *arena_array(struct arena *arena, size_t count, size_t size)
+{
     if (size != 0 && count > SIZE_MAX / size)
         arena_exhausted();
     return arena_alloc(arena, count * size);
 }
 
-char *arena_copy(struct arena *arena, const char *bytes, size_t length) {
+char *arena_copy(struct arena *arena, const char *bytes, size_t length)
+{
     if (length == SIZE_MAX)
         arena_exhausted();
     char *copy = arena_alloc(arena, length + 1);
@@ -138,7 +147,8 @@ char *arena_copy(struct arena *arena, const char *bytes, size_t length) {
 }
 
 void *arena_grow(struct arena *arena, void *items, size_t count,
-                 size_t *capacity, size_t size) {
+                 size_t *capacity, size_t size)
+{
     if (count < *capacity)
         return items;
     if (*capacity > SIZE_MAX / 2)

@@ -10,7 +10,8 @@
 #define YEAR_LAST 2199
 
 /* Reads exactly `count` digits. */
-static bool digits_read(const char *at, size_t count, int *value) {
+static bool digits_read(const char *at, size_t count, int *value)
+{
     *value = 0;
     for (size_t i = 0; i < count; i++) {
         if (at[i] < '0' || at[i] > '9')
@@ -20,17 +21,20 @@ static bool digits_read(const char *at, size_t count, int *value) {
     return true;
 }
 
-static bool year_is_leap(int year) {
+static bool year_is_leap(int year)
+{
     return (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
 }
 
-static int month_days(int year, int month) {
+static int month_days(int year, int month)
+{
     static const int days[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
     return month == 2 && year_is_leap(year) ? 29 : days[month - 1];
 }
 
-bool date_parse(const char *string, struct date *out) {
+bool date_parse(const char *string, struct date *out)
+{
     size_t length = strlen(string);
     struct date date = {0};
 
@@ -48,7 +52,8 @@ bool date_parse(const char *string, struct date *out) {
     return true;
 }
 
-struct date date_last_day(struct date date) {
+struct date date_last_day(struct date date)
+{
     if (date.month == 0)
         date.month = 12;
     if (date.day == 0)
@@ -56,7 +61,8 @@ struct date date_last_day(struct date date) {
     return date;
 }
 
-int date_compare(struct date a, struct date b) {
+int date_compare(struct date a, struct date b)
+{
     a = date_last_day(a);
     b = date_last_day(b);
     if (a.year != b.year)
@@ -66,7 +72,8 @@ int date_compare(struct date a, struct date b) {
     return (a.day > b.day) - (a.day < b.day);
 }
 
-char *date_text(struct arena *arena, struct date date) {
+char *date_text(struct arena *arena, struct date date)
+{
     if (date.month == 0)
         return text_format(arena, "%04d", date.year);
     if (date.day == 0)
@@ -76,7 +83,8 @@ char *date_text(struct arena *arena, struct date date) {
 
 /* Days are counted in years that begin in March, so that the leap day is the
  * last of its year, and in eras of 400 years, which all have 146,097 days. */
-static struct date date_from_days(int64_t days) {
+static struct date date_from_days(int64_t days)
+{
     const int64_t era_days = 146097;
     int64_t shifted = days + 719468;  /* from 0000-03-01 */
     int64_t era = (shifted >= 0 ? shifted : shifted - (era_days - 1)) / era_days;
@@ -94,7 +102,8 @@ static struct date date_from_days(int64_t days) {
     };
 }
 
-struct date date_from_seconds(int64_t seconds) {
+struct date date_from_seconds(int64_t seconds)
+{
     const int64_t first = INT64_C(-62135596800);  /* 0001-01-01 */
     const int64_t last = INT64_C(253402300799);   /* 9999-12-31 */
     const int64_t day = 86400;

@@ -10,7 +10,8 @@
 #define FRACTION_DIGITS 3
 
 /* Reads one to `most` digits at *at and moves past them; how many, or 0. */
-static int digits_take(const char **at, int most, int64_t *value) {
+static int digits_take(const char **at, int most, int64_t *value)
+{
     int count = 0;
 
     for (; **at >= '0' && **at <= '9'; (*at)++, count++) {
@@ -21,7 +22,8 @@ static int digits_take(const char **at, int most, int64_t *value) {
     return count;
 }
 
-bool number_parse_milli(const char *string, int64_t *milli) {
+bool number_parse_milli(const char *string, int64_t *milli)
+{
     const char *at = string;
     int64_t value = 0;
     int fraction = 0;
@@ -46,7 +48,8 @@ bool number_parse_milli(const char *string, int64_t *milli) {
     return true;
 }
 
-char *number_text_milli(struct arena *arena, int64_t milli) {
+char *number_text_milli(struct arena *arena, int64_t milli)
+{
     /* Unsigned, since the smallest value has no positive twin. */
     uint64_t size = milli < 0 ? 0 - (uint64_t)milli : (uint64_t)milli;
     unsigned long long whole = size / 1000;

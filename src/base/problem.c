@@ -17,18 +17,21 @@ struct problems {
     size_t counts[SEVERITY_COUNT];
 };
 
-struct problems *problems_new(struct arena *arena) {
+struct problems *problems_new(struct arena *arena)
+{
     struct problems *problems = arena_alloc(arena, sizeof *problems);
 
     problems->arena = arena;
     return problems;
 }
 
-static const char *place_name(struct place place) {
+static const char *place_name(struct place place)
+{
     return place.source == NULL ? NULL : place.source->name;
 }
 
-static uint64_t hash_bytes(uint64_t hash, const void *at, size_t length) {
+static uint64_t hash_bytes(uint64_t hash, const void *at, size_t length)
+{
     const unsigned char *bytes = at;
 
     for (size_t i = 0; i < length; i++)
@@ -36,11 +39,13 @@ static uint64_t hash_bytes(uint64_t hash, const void *at, size_t length) {
     return hash;
 }
 
-static uint64_t hash_string(uint64_t hash, const char *string) {
+static uint64_t hash_string(uint64_t hash, const char *string)
+{
     return string == NULL ? hash + 1 : hash_bytes(hash, string, strlen(string) + 1);
 }
 
-static uint64_t problem_hash(const struct problem *problem) {
+static uint64_t problem_hash(const struct problem *problem)
+{
     uint64_t hash = UINT64_C(14695981039346656037);
 
     hash = hash_bytes(hash, &problem->severity, sizeof problem->severity);
@@ -50,7 +55,8 @@ static uint64_t problem_hash(const struct problem *problem) {
     return hash_string(hash, problem->what);
 }
 
-static bool problem_same(const struct problem *a, const struct problem *b) {
+static bool problem_same(const struct problem *a, const struct problem *b)
+{
     return a->severity == b->severity && a->place.line == b->place.line &&
            a->place.column == b->place.column && a->place.span == b->place.span &&
            text_equal(place_name(a->place), place_name(b->place)) &&
@@ -58,7 +64,8 @@ static bool problem_same(const struct problem *a, const struct problem *b) {
 }
 
 /* The slot that holds an equal problem, or the free one where it belongs. */
-static size_t *slot_find(const struct problems *problems, const struct problem *problem) {
+static size_t *slot_find(const struct problems *problems, const struct problem *problem)
+{
     size_t mask = problems->slot_count - 1;
 
     for (size_t i = (size_t)problem_hash(problem) & mask;; i = (i + 1) & mask) {
@@ -68,7 +75,8 @@ static size_t *slot_find(const struct problems *problems, const struct problem *
     }
 }
 
-static void slots_reserve(struct problems *problems) {
+static void slots_reserve(struct problems *problems)
+{
     if (problems->slot_count > problems->count * 2)
         return;
     problems->slot_count = problems->slot_count == 0 ? 64 : problems->slot_count * 2;
@@ -77,7 +85,8 @@ static void slots_reserve(struct problems *problems) {
         *slot_find(problems, &problems->items[i]) = i + 1;
 }
 
-static void problem_store(struct problems *problems, const struct problem *problem) {
+static void problem_store(struct problems *problems, const struct problem *problem)
+{
     slots_reserve(problems);
     size_t *slot = slot_find(problems, problem);
 
@@ -91,7 +100,8 @@ static void problem_store(struct problems *problems, const struct problem *probl
 }
 
 void problem_add(struct problems *problems, enum severity severity, struct place place,
-                 const char *remedy, const char *format, ...) {
+                 const char *remedy, const char *format, ...)
+{
     va_list list;
 
     va_start(list, format);
@@ -105,11 +115,13 @@ void problem_add(struct problems *problems, enum severity severity, struct place
     problem_store(problems, &problem);
 }
 
-size_t problems_count(const struct problems *problems, enum severity severity) {
+size_t problems_count(const struct problems *problems, enum severity severity)
+{
     return problems->counts[severity];
 }
 
-bool problems_reach(const struct problems *problems, enum severity severity) {
+bool problems_reach(const struct problems *problems, enum severity severity)
+{
     for (size_t i = severity; i < SEVERITY_COUNT; i++)
         if (problems->counts[i] > 0)
             return true;
@@ -117,13 +129,15 @@ bool problems_reach(const struct problems *problems, enum severity severity) {
 }
 
 /* Files by name, what belongs to no file last. */
-static int name_compare(const char *a, const char *b) {
+static int name_compare(const char *a, const char *b)
+{
     if (a == NULL || b == NULL)
         return (a == NULL) - (b == NULL);
     return strcmp(a, b);
 }
 
-static int problem_compare(const void *left, const void *right) {
+static int problem_compare(const void *left, const void *right)
+{
     const struct problem *a = *(const struct problem *const *)left;
     const struct problem *b = *(const struct problem *const *)right;
     int names = name_compare(place_name(a->place), place_name(b->place));
@@ -139,7 +153,8 @@ static int problem_compare(const void *left, const void *right) {
     return (a > b) - (a < b);  /* one array: the order of addition */
 }
 
-const struct problem *problems_sorted(struct problems *problems, size_t *count) {
+const struct problem *problems_sorted(struct problems *problems, size_t *count)
+{
     size_t total = problems->count;
     const struct problem **order = arena_array(problems->arena, total, sizeof *order);
     struct problem *sorted = arena_array(problems->arena, total, sizeof *sorted);

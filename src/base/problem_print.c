@@ -13,7 +13,8 @@
 #define WINDOW_LIMIT 160   /* characters of a source line shown at most */
 #define WINDOW_BEFORE 100  /* of them before the caret, in a longer line */
 
-const char *severity_word(enum severity severity) {
+const char *severity_word(enum severity severity)
+{
     static const char *const words[SEVERITY_COUNT] = {
         [SEVERITY_NOTE] = "note",
         [SEVERITY_DEFICIENCY] = "deficiency",
@@ -28,7 +29,8 @@ const char *severity_word(enum severity severity) {
 
 /* One character made visible; returns its width on a terminal. */
 static size_t character_show(struct text_builder *out, const char *bytes, size_t length,
-                             size_t *index) {
+                             size_t *index)
+{
     size_t start = *index;
     size_t before = out->length;
     uint32_t code_point;
@@ -47,12 +49,14 @@ static size_t character_show(struct text_builder *out, const char *bytes, size_t
     return width > 0 ? (size_t)width : 0;
 }
 
-static void string_show(struct text_builder *out, const char *string, size_t length) {
+static void string_show(struct text_builder *out, const char *string, size_t length)
+{
     for (size_t index = 0; index < length;)
         (void)character_show(out, string, length, &index);
 }
 
-static void head_print(const struct problem *problem, struct text_builder *out) {
+static void head_print(const struct problem *problem, struct text_builder *out)
+{
     struct place place = problem->place;
     const char *name = place.source == NULL ? "maydeck" : place.source->name;
 
@@ -66,7 +70,8 @@ static void head_print(const struct problem *problem, struct text_builder *out) 
     text_add(out, "\n");
 }
 
-static long characters_in(const char *bytes, size_t length) {
+static long characters_in(const char *bytes, size_t length)
+{
     long count = 0;
     uint32_t code_point;
 
@@ -81,7 +86,8 @@ struct window {
     long first, end, total;
 };
 
-static struct window window_around(long total, long column) {
+static struct window window_around(long total, long column)
+{
     struct window window = {.first = 0, .end = total, .total = total};
 
     if (total <= WINDOW_LIMIT)
@@ -96,7 +102,8 @@ static struct window window_around(long total, long column) {
 
 /* Under each character stand as many signs as it takes places; a tab stands
  * under a tab, so that both reach the same stop. */
-static void caret_add(struct text_builder *carets, bool tab, size_t width, long before) {
+static void caret_add(struct text_builder *carets, bool tab, size_t width, long before)
+{
     if (before < 0 && tab) {
         text_add(carets, "\t");
         return;
@@ -106,7 +113,8 @@ static void caret_add(struct text_builder *carets, bool tab, size_t width, long 
 }
 
 /* Byte offset of the line's character number `count`. */
-static size_t characters_skip(const char *line, size_t length, long count) {
+static size_t characters_skip(const char *line, size_t length, long count)
+{
     size_t index = 0;
     uint32_t code_point;
 
@@ -118,7 +126,8 @@ static size_t characters_skip(const char *line, size_t length, long count) {
 
 /* The shown line, and beneath it the caret under `column` (0: none). */
 static void window_print(const char *line, size_t length, struct window window,
-                         struct place place, struct text_builder *out) {
+                         struct place place, struct text_builder *out)
+{
     struct text_builder carets = text_builder_in(out->arena);
     const char *cut = window.first > 0 ? "..." : "";
     long from = (long)place.column - 1;
@@ -140,7 +149,8 @@ static void window_print(const char *line, size_t length, struct window window,
         text_add_format(out, "%s\n", carets.at);
 }
 
-static void line_print(struct place place, struct text_builder *out) {
+static void line_print(struct place place, struct text_builder *out)
+{
     size_t length;
     const char *line = source_line(place.source, place.line, &length);
 
@@ -152,7 +162,8 @@ static void line_print(struct place place, struct text_builder *out) {
     window_print(line, length, window_around(total, place.column), place, out);
 }
 
-static void remedy_print(const char *remedy, struct text_builder *out) {
+static void remedy_print(const char *remedy, struct text_builder *out)
+{
     text_add(out, "  remedy: ");
     for (;;) {
         size_t length = strcspn(remedy, "\n");
@@ -165,7 +176,8 @@ static void remedy_print(const char *remedy, struct text_builder *out) {
     }
 }
 
-void problem_print(const struct problem *problem, struct text_builder *out) {
+void problem_print(const struct problem *problem, struct text_builder *out)
+{
     head_print(problem, out);
     if (problem->place.source != NULL && problem->place.line > 0)
         line_print(problem->place, out);

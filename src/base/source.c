@@ -12,7 +12,8 @@
 #include "utf8.h"
 
 /* Length of the line end at `offset`; 0 where the line goes on. */
-static size_t line_end(const char *bytes, size_t length, size_t offset) {
+static size_t line_end(const char *bytes, size_t length, size_t offset)
+{
     if (bytes[offset] == '\n')
         return 1;
     if (bytes[offset] != '\r')
@@ -21,7 +22,8 @@ static size_t line_end(const char *bytes, size_t length, size_t offset) {
 }
 
 /* A file of n line ends has n + 1 lines; the last may be empty. */
-static void source_find_lines(struct arena *arena, struct source *source) {
+static void source_find_lines(struct arena *arena, struct source *source)
+{
     size_t count = 1;
 
     for (size_t i = 0; i < source->length; i++)
@@ -40,7 +42,8 @@ static void source_find_lines(struct arena *arena, struct source *source) {
 }
 
 struct source *source_from(struct arena *arena, const char *name, const char *bytes,
-                           size_t length) {
+                           size_t length)
+{
     static const char mark[] = {'\xEF', '\xBB', '\xBF'};
     struct source *source = arena_alloc(arena, sizeof *source);
 
@@ -62,7 +65,8 @@ struct reading {
     size_t capacity;
 };
 
-static void reading_grow(struct arena *arena, struct reading *reading) {
+static void reading_grow(struct arena *arena, struct reading *reading)
+{
     size_t larger = reading->capacity < SIZE_MAX / 2 ? reading->capacity * 2 : SIZE_MAX;
     char *bytes = arena_alloc(arena, larger);
 
@@ -74,7 +78,8 @@ static void reading_grow(struct arena *arena, struct reading *reading) {
 /* The size told by the system is only where to begin: the file may grow while
  * it is read. */
 static enum source_result file_read(struct arena *arena, int file, size_t limit,
-                                    struct reading *reading) {
+                                    struct reading *reading)
+{
     for (;;) {
         if (reading->length == reading->capacity)
             reading_grow(arena, reading);
@@ -92,7 +97,8 @@ static enum source_result file_read(struct arena *arena, int file, size_t limit,
     }
 }
 
-static enum source_result file_check(int file, size_t limit, size_t *size) {
+static enum source_result file_check(int file, size_t limit, size_t *size)
+{
     struct stat about;
 
     if (fstat(file, &about) != 0)
@@ -107,7 +113,8 @@ static enum source_result file_check(int file, size_t limit, size_t *size) {
 
 /* Looks before it opens: opening alone can act on a device. Looks again at
  * what was opened, since the name may mean something else by then. */
-static enum source_result file_open(const char *path, int *file) {
+static enum source_result file_open(const char *path, int *file)
+{
     struct stat about;
 
     if (stat(path, &about) == 0 && !S_ISREG(about.st_mode))
@@ -119,7 +126,8 @@ static enum source_result file_open(const char *path, int *file) {
 }
 
 enum source_result source_read(struct arena *arena, const char *path, size_t limit,
-                               struct source **out) {
+                               struct source **out)
+{
     struct reading reading = {0};
     size_t size = 0;
     int file = -1;

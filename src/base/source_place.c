@@ -8,16 +8,19 @@
 
 #include "utf8.h"
 
-struct place source_whole(const struct source *source) {
+struct place source_whole(const struct source *source)
+{
     return (struct place){.source = source};
 }
 
-static int int_from(size_t value) {
+static int int_from(size_t value)
+{
     return value > INT_MAX ? INT_MAX : (int)value;
 }
 
 /* Moves one character on; a byte that fits no character is one. */
-static void step_over(const char *bytes, size_t length, size_t *index) {
+static void step_over(const char *bytes, size_t length, size_t *index)
+{
     uint32_t code_point;
 
     if (!utf8_next(bytes, length, index, &code_point))
@@ -25,7 +28,8 @@ static void step_over(const char *bytes, size_t length, size_t *index) {
 }
 
 /* Index of the line an offset stands on: the last that starts at or before. */
-static size_t line_find(const struct source *source, size_t offset) {
+static size_t line_find(const struct source *source, size_t offset)
+{
     size_t low = 0;
     size_t high = source->line_count;
 
@@ -39,7 +43,8 @@ static size_t line_find(const struct source *source, size_t offset) {
     return low;
 }
 
-struct place source_place(const struct source *source, size_t byte_offset) {
+struct place source_place(const struct source *source, size_t byte_offset)
+{
     if (byte_offset > source->length)
         byte_offset = source->length;
     size_t line = line_find(source, byte_offset);
@@ -56,7 +61,8 @@ struct place source_place(const struct source *source, size_t byte_offset) {
         .source = source, .line = int_from(line + 1), .column = int_from(column)};
 }
 
-const char *source_line(const struct source *source, int line, size_t *length) {
+const char *source_line(const struct source *source, int line, size_t *length)
+{
     *length = 0;
     if (line < 1 || (size_t)line > source->line_count)
         return "";
@@ -69,7 +75,8 @@ const char *source_line(const struct source *source, int line, size_t *length) {
     return source->bytes + start;
 }
 
-size_t source_offset(const struct source *source, int line, int column) {
+size_t source_offset(const struct source *source, int line, int column)
+{
     if (line < 1)
         return 0;
     if ((size_t)line > source->line_count)

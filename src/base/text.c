@@ -9,7 +9,8 @@
 
 #define BUILDER_START 64
 
-struct text_builder text_builder_in(struct arena *arena) {
+struct text_builder text_builder_in(struct arena *arena)
+{
     return (struct text_builder){
         .arena = arena,
         .at = arena_alloc(arena, BUILDER_START),
@@ -18,7 +19,8 @@ struct text_builder text_builder_in(struct arena *arena) {
 }
 
 /* Room for `more` bytes and the closing NUL. */
-static void builder_reserve(struct text_builder *builder, size_t more) {
+static void builder_reserve(struct text_builder *builder, size_t more)
+{
     if (more < builder->capacity - builder->length)
         return;
     if (more > SIZE_MAX / 4 || builder->capacity > SIZE_MAX / 4)
@@ -32,7 +34,8 @@ static void builder_reserve(struct text_builder *builder, size_t more) {
     builder->capacity = larger;
 }
 
-void text_add_bytes(struct text_builder *builder, const char *at, size_t length) {
+void text_add_bytes(struct text_builder *builder, const char *at, size_t length)
+{
     builder_reserve(builder, length);
     if (length > 0)
         memcpy(builder->at + builder->length, at, length);
@@ -40,13 +43,15 @@ void text_add_bytes(struct text_builder *builder, const char *at, size_t length)
     builder->at[builder->length] = '\0';
 }
 
-void text_add(struct text_builder *builder, const char *string) {
+void text_add(struct text_builder *builder, const char *string)
+{
     text_add_bytes(builder, string, strlen(string));
 }
 
 /* How long the text will be; a format that cannot be printed is a fault of
  * the program, not of its input. */
-static size_t format_length(const char *format, va_list list) {
+static size_t format_length(const char *format, va_list list)
+{
     va_list copy;
 
     va_copy(copy, list);
@@ -56,7 +61,8 @@ static size_t format_length(const char *format, va_list list) {
     return (size_t)length;
 }
 
-void text_add_format(struct text_builder *builder, const char *format, ...) {
+void text_add_format(struct text_builder *builder, const char *format, ...)
+{
     va_list list;
 
     va_start(list, format);
@@ -67,7 +73,8 @@ void text_add_format(struct text_builder *builder, const char *format, ...) {
     builder->length += length;
 }
 
-char *text_format_list(struct arena *arena, const char *format, va_list list) {
+char *text_format_list(struct arena *arena, const char *format, va_list list)
+{
     size_t length = format_length(format, list);
     char *text = arena_alloc(arena, length + 1);
 
@@ -75,7 +82,8 @@ char *text_format_list(struct arena *arena, const char *format, va_list list) {
     return text;
 }
 
-char *text_format(struct arena *arena, const char *format, ...) {
+char *text_format(struct arena *arena, const char *format, ...)
+{
     va_list list;
 
     va_start(list, format);
@@ -84,23 +92,27 @@ char *text_format(struct arena *arena, const char *format, ...) {
     return text;
 }
 
-bool text_equal(const char *a, const char *b) {
+bool text_equal(const char *a, const char *b)
+{
     if (a == NULL || b == NULL)
         return a == b;
     return strcmp(a, b) == 0;
 }
 
-bool text_empty(const char *string) {
+bool text_empty(const char *string)
+{
     return string == NULL || string[0] == '\0';
 }
 
-bool text_begins(const char *string, const char *start) {
+bool text_begins(const char *string, const char *start)
+{
     if (string == NULL || start == NULL)
         return false;
     return strncmp(string, start, strlen(start)) == 0;
 }
 
-bool text_ends(const char *string, const char *end) {
+bool text_ends(const char *string, const char *end)
+{
     if (string == NULL || end == NULL)
         return false;
     size_t length = strlen(string);

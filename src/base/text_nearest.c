@@ -16,12 +16,14 @@ struct word {
     size_t length;
 };
 
-static uint32_t letter_fold(uint32_t letter) {
+static uint32_t letter_fold(uint32_t letter)
+{
     return letter >= 'A' && letter <= 'Z' ? letter + ('a' - 'A') : letter;
 }
 
 /* False for words too long to guess at and for invalid UTF-8. */
-static bool word_from(const char *string, struct word *word) {
+static bool word_from(const char *string, struct word *word)
+{
     size_t length = strlen(string);
 
     word->length = 0;
@@ -34,13 +36,15 @@ static bool word_from(const char *string, struct word *word) {
     return true;
 }
 
-static size_t least(size_t a, size_t b) {
+static size_t least(size_t a, size_t b)
+{
     return a < b ? a : b;
 }
 
 /* One cell of the distance table; the rows stand for a's letters so far. */
 static size_t cell(const struct word *a, const struct word *b, size_t i, size_t j,
-                   const size_t rows[3][WORD_LIMIT + 1]) {
+                   const size_t rows[3][WORD_LIMIT + 1])
+{
     const size_t *row = rows[i % 3];
     const size_t *above = rows[(i + 2) % 3];
     const size_t *second_above = rows[(i + 1) % 3];
@@ -55,7 +59,8 @@ static size_t cell(const struct word *a, const struct word *b, size_t i, size_t 
 }
 
 /* Insertions, deletions, replacements and swaps of neighbours from a to b. */
-static size_t word_distance(const struct word *a, const struct word *b) {
+static size_t word_distance(const struct word *a, const struct word *b)
+{
     size_t rows[3][WORD_LIMIT + 1] = {{0}};
 
     for (size_t j = 0; j <= b->length; j++)
@@ -68,7 +73,8 @@ static size_t word_distance(const struct word *a, const struct word *b) {
     return rows[a->length % 3][b->length];
 }
 
-const char *text_nearest(const char *word, const char *const *candidates, size_t count) {
+const char *text_nearest(const char *word, const char *const *candidates, size_t count)
+{
     struct word given, known;
 
     if (word == NULL || !word_from(word, &given) || given.length == 0)

@@ -12,7 +12,8 @@
 #include "utf8.h"
 
 /* utf8proc hands out memory of malloc: copied and freed here. */
-char *text_nfc(struct arena *arena, const char *string) {
+char *text_nfc(struct arena *arena, const char *string)
+{
     utf8proc_uint8_t *composed = NULL;
     utf8proc_ssize_t length =
         utf8proc_map((const utf8proc_uint8_t *)string, (utf8proc_ssize_t)strlen(string),
@@ -27,7 +28,8 @@ char *text_nfc(struct arena *arena, const char *string) {
     return text;
 }
 
-static void upper_add(struct text_builder *builder, uint32_t code_point) {
+static void upper_add(struct text_builder *builder, uint32_t code_point)
+{
     utf8proc_uint8_t bytes[4];
     utf8proc_int32_t upper = utf8proc_toupper((utf8proc_int32_t)code_point);
     utf8proc_ssize_t length = utf8proc_encode_char(upper, bytes);
@@ -35,7 +37,8 @@ static void upper_add(struct text_builder *builder, uint32_t code_point) {
     text_add_bytes(builder, (const char *)bytes, (size_t)length);
 }
 
-char *text_upper(struct arena *arena, const char *string) {
+char *text_upper(struct arena *arena, const char *string)
+{
     struct text_builder builder = text_builder_in(arena);
     size_t length = strlen(string);
 
@@ -49,7 +52,8 @@ char *text_upper(struct arena *arena, const char *string) {
     return builder.at;
 }
 
-long text_code_points(const char *string) {
+long text_code_points(const char *string)
+{
     size_t length = strlen(string);
     long count = 0;
     uint32_t code_point;

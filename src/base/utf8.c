@@ -5,7 +5,8 @@
 
 #include <utf8proc.h>
 
-bool utf8_next(const char *bytes, size_t length, size_t *index, uint32_t *code_point) {
+bool utf8_next(const char *bytes, size_t length, size_t *index, uint32_t *code_point)
+{
     if (*index >= length)
         return false;
     if ((unsigned char)bytes[*index] < 0x80) {  /* most texts are nothing else */
@@ -25,7 +26,8 @@ bool utf8_next(const char *bytes, size_t length, size_t *index, uint32_t *code_p
     return true;
 }
 
-size_t utf8_first_invalid(const char *bytes, size_t length) {
+size_t utf8_first_invalid(const char *bytes, size_t length)
+{
     size_t index = 0;
     uint32_t code_point;
 
@@ -69,7 +71,8 @@ static const char *const refused_classes[UTF8PROC_CATEGORY_CO + 1] = {
     [UTF8PROC_CATEGORY_ZP] = "an invisible line break",
 };
 
-const char *utf8_refusal(uint32_t code_point) {
+const char *utf8_refusal(uint32_t code_point)
+{
     for (size_t i = 0; i < sizeof refused_ranges / sizeof refused_ranges[0]; i++)
         if (code_point >= refused_ranges[i].first && code_point <= refused_ranges[i].last)
             return refused_ranges[i].why;

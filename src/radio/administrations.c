@@ -267,11 +267,13 @@ static const struct administration_row rows[] = {
     {{"WMO", "WMO", "World Meteorological Organization"}, {0}},
 };
 
-const struct administration_row *administration_at(size_t index) {
+const struct administration_row *administration_at(size_t index)
+{
     return index < sizeof rows / sizeof rows[0] ? &rows[index] : NULL;
 }
 
-const struct administration *administration_find(const char *iso) {
+const struct administration *administration_find(const char *iso)
+{
     const struct administration_row *row;
     for (size_t i = 0; (row = administration_at(i)) != NULL; i++)
         if (text_equal(row->who.iso, iso))
@@ -279,7 +281,8 @@ const struct administration *administration_find(const char *iso) {
     return NULL;
 }
 
-static bool row_holds(const struct administration_row *row, unsigned mid) {
+static bool row_holds(const struct administration_row *row, unsigned mid)
+{
     for (size_t i = 0; i < MIDS_AT_MOST && row->mids[i] != 0; i++)
         if (row->mids[i] == mid)
             return true;
@@ -287,7 +290,8 @@ static bool row_holds(const struct administration_row *row, unsigned mid) {
 }
 
 /* Only the first three characters are looked at. */
-const struct administration *mid_find(const char *mid) {
+const struct administration *mid_find(const char *mid)
+{
     unsigned number = 0;
     for (size_t i = 0; i < 3; i++) {
         if (mid[i] < '0' || mid[i] > '9')

@@ -37,7 +37,8 @@ static const struct { const char *shape; enum call_sign_pattern pattern; } shape
 static bool is_letter(char c) { return c >= 'A' && c <= 'Z'; }
 static bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-static bool sign_fits(char sign, char c) {
+static bool sign_fits(char sign, char c)
+{
     switch (sign) {
     case 'L': return is_letter(c);
     case 'D': return is_digit(c);
@@ -48,7 +49,8 @@ static bool sign_fits(char sign, char c) {
     return false;
 }
 
-static bool shape_fits(const char *shape, const char *call_sign) {
+static bool shape_fits(const char *shape, const char *call_sign)
+{
     size_t length = strlen(shape);
     if (strlen(call_sign) != length)
         return false;
@@ -58,19 +60,22 @@ static bool shape_fits(const char *shape, const char *call_sign) {
     return is_letter(call_sign[0]) || is_letter(call_sign[1]);
 }
 
-enum call_sign_pattern call_sign_pattern(const char *call_sign) {
+enum call_sign_pattern call_sign_pattern(const char *call_sign)
+{
     for (size_t i = 0; i < sizeof shapes / sizeof shapes[0]; i++)
         if (shape_fits(shapes[i].shape, call_sign))
             return shapes[i].pattern;
     return PATTERN_UNKNOWN;
 }
 
-bool call_sign_given(const struct text_value *call_sign) {
+bool call_sign_given(const struct text_value *call_sign)
+{
     return !text_empty(call_sign->text) && !text_equal(call_sign->text, "none");
 }
 
 /* What keeps a character out of a call sign; NULL: it may stand there. */
-static const char *character_fault(uint32_t code_point) {
+static const char *character_fault(uint32_t code_point)
+{
     if (code_point >= 'a' && code_point <= 'z')
         return "a small letter";
     if (code_point == ' ')
@@ -86,7 +91,8 @@ static const char *character_fault(uint32_t code_point) {
     "write it as on the ship's radio licence: capitals A to Z and digits only,\n" \
     "or `call_sign: none` if the administration issued none"
 
-bool call_sign_sound(const struct text_value *call_sign, struct problems *problems) {
+bool call_sign_sound(const struct text_value *call_sign, struct problems *problems)
+{
     if (!call_sign_given(call_sign))
         return true;
     size_t length = strlen(call_sign->text), index = 0, characters = 0;
@@ -110,7 +116,8 @@ bool call_sign_sound(const struct text_value *call_sign, struct problems *proble
 }
 
 /* Why a pattern is worth a word; NULL: a ship's, nothing to say. */
-static const char *pattern_remark(enum call_sign_pattern pattern) {
+static const char *pattern_remark(enum call_sign_pattern pattern)
+{
     switch (pattern) {
     case PATTERN_SHIP:
         return NULL;
@@ -130,7 +137,8 @@ static const char *pattern_remark(enum call_sign_pattern pattern) {
     return NULL;
 }
 
-static void check_pattern(const struct text_value *call_sign, struct problems *problems) {
+static void check_pattern(const struct text_value *call_sign, struct problems *problems)
+{
     const char *remark = pattern_remark(call_sign_pattern(call_sign->text));
     if (remark != NULL)
         problem_add(problems, SEVERITY_NOTE, call_sign->place,
@@ -138,12 +146,14 @@ static void check_pattern(const struct text_value *call_sign, struct problems *p
                     call_sign->text, remark);
 }
 
-static bool held_by_a_body(const struct administration *owner) {
+static bool held_by_a_body(const struct administration *owner)
+{
     return text_equal(owner->iso, "UNO") || text_equal(owner->iso, "ICAO")
         || text_equal(owner->iso, "WMO");
 }
 
-static void check_series(const struct text_value *call_sign, struct problems *problems) {
+static void check_series(const struct text_value *call_sign, struct problems *problems)
+{
     const char *remedy = "compare it with the ship's radio licence";
     const struct administration *owner;
     switch (call_sign_series(call_sign->text, &owner)) {
@@ -172,14 +182,16 @@ static void check_series(const struct text_value *call_sign, struct problems *pr
 }
 
 /* A specimen must never carry what could be someone's, a boat never what is not. */
-static void check_specimen(const struct text_value *call_sign, struct problems *problems) {
+static void check_specimen(const struct text_value *call_sign, struct problems *problems)
+{
     if (call_sign->text[0] != 'Q' || call_sign_pattern(call_sign->text) != PATTERN_SHIP)
         problem_add(problems, SEVERITY_ERROR, call_sign->place,
                     "give it a ship's call sign beginning with Q, such as QTAB2: nobody holds Q",
                     "call sign `%s` of a specimen boat could be a real one", call_sign->text);
 }
 
-void call_sign_check(const struct boat *boat, struct problems *problems) {
+void call_sign_check(const struct boat *boat, struct problems *problems)
+{
     const struct text_value *call_sign = &boat->radio.call_sign;
     if (text_empty(call_sign->text)) {
         problem_add(problems, SEVERITY_DEFICIENCY, boat->radio_place,

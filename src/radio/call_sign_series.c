@@ -117,28 +117,32 @@ static const char *const halved_series[] = {"SS", "3D"};
 
 static bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-static const char *single_holder(char first) {
+static const char *single_holder(char first)
+{
     for (size_t i = 0; i < sizeof single_series / sizeof single_series[0]; i++)
         if (single_series[i].first == first)
             return single_series[i].iso;
     return NULL;
 }
 
-static bool is_halved(const char *call_sign) {
+static bool is_halved(const char *call_sign)
+{
     for (size_t i = 0; i < sizeof halved_series / sizeof halved_series[0]; i++)
         if (is_digit(call_sign[2]) && strncmp(call_sign, halved_series[i], 2) == 0)
             return true;
     return false;
 }
 
-static bool is_impossible(const char *call_sign) {
+static bool is_impossible(const char *call_sign)
+{
     char first = call_sign[0], second = call_sign[1];
     if (first == '0' || first == '1' || (is_digit(first) && is_digit(second)))
         return true;
     return (second == '0' || second == '1') && single_holder(first) == NULL;
 }
 
-static const char *holder_of(const char *call_sign) {
+static const char *holder_of(const char *call_sign)
+{
     char key[4] = {call_sign[0], call_sign[1], is_digit(call_sign[2]) ? 'A' : call_sign[2], '\0'};
     for (size_t i = 0; i < sizeof series / sizeof series[0]; i++)
         if (strcmp(key, series[i].first) >= 0 && strcmp(key, series[i].last) <= 0)
@@ -146,7 +150,8 @@ static const char *holder_of(const char *call_sign) {
     return single_holder(call_sign[0]);
 }
 
-enum series_kind call_sign_series(const char *call_sign, const struct administration **owner) {
+enum series_kind call_sign_series(const char *call_sign, const struct administration **owner)
+{
     *owner = NULL;
     if (strlen(call_sign) < 3)
         return SERIES_UNALLOCATED;
@@ -159,7 +164,8 @@ enum series_kind call_sign_series(const char *call_sign, const struct administra
     return *owner != NULL ? SERIES_ALLOCATED : SERIES_UNALLOCATED;
 }
 
-const struct administration *call_sign_find(const char *call_sign) {
+const struct administration *call_sign_find(const char *call_sign)
+{
     const struct administration *owner;
     return call_sign_series(call_sign, &owner) == SERIES_ALLOCATED ? owner : NULL;
 }

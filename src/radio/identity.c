@@ -5,19 +5,23 @@
 #include "text.h"
 
 /* Overseas territories answer to their parent, so HR and HR agree, GI and GB too. */
-static const struct administration *flag_find(const struct boat *boat) {
+static const struct administration *flag_find(const struct boat *boat)
+{
     return text_empty(boat->facts.flag.text) ? NULL : administration_find(boat->facts.flag.text);
 }
 
-static bool disagree(const struct administration *a, const struct administration *b) {
+static bool disagree(const struct administration *a, const struct administration *b)
+{
     return a != NULL && b != NULL && !text_equal(a->administration, b->administration);
 }
 
-static const char *name_of(const struct administration *who) {
+static const char *name_of(const struct administration *who)
+{
     return who != NULL ? who->name : "not known";
 }
 
-static void check_agreement(const struct boat *boat, struct problems *problems) {
+static void check_agreement(const struct boat *boat, struct problems *problems)
+{
     const struct radio_facts *radio = &boat->radio;
     char digits[MMSI_DIGITS + 1];
     bool mmsi_given = !text_empty(radio->mmsi.text) && mmsi_read(radio->mmsi.text, digits);
@@ -35,7 +39,8 @@ static void check_agreement(const struct boat *boat, struct problems *problems) 
                     "flag %s", name_of(by_mmsi), name_of(by_call_sign), name_of(by_flag));
 }
 
-static void check_flag(const struct boat *boat, struct problems *problems) {
+static void check_flag(const struct boat *boat, struct problems *problems)
+{
     const struct text_value *flag = &boat->facts.flag;
     if (boat->facts.specimen.answer != ANSWER_YES && !text_empty(flag->text)
         && flag_find(boat) == NULL)
@@ -45,7 +50,8 @@ static void check_flag(const struct boat *boat, struct problems *problems) {
                     flag->text);
 }
 
-bool identity_check(const struct boat *boat, struct arena *arena, struct problems *problems) {
+bool identity_check(const struct boat *boat, struct arena *arena, struct problems *problems)
+{
     (void)arena;
     size_t before = problems_count(problems, SEVERITY_ERROR);
     call_sign_check(boat, problems);

@@ -12,7 +12,8 @@
 
 static bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-bool mmsi_read(const char *text, char digits[MMSI_DIGITS + 1]) {
+bool mmsi_read(const char *text, char digits[MMSI_DIGITS + 1])
+{
     size_t length = strlen(text), index = 0, count = 0;
     bool after_space = true;
     while (index < length) {
@@ -32,15 +33,18 @@ bool mmsi_read(const char *text, char digits[MMSI_DIGITS + 1]) {
 
 /* ---- what is wrong with a text that is no MMSI ---- */
 
-static bool has_any(const char *text, const char *signs) {
+static bool has_any(const char *text, const char *signs)
+{
     return strpbrk(text, signs) != NULL;
 }
 
-static bool is_exponent(const char *text) {
+static bool is_exponent(const char *text)
+{
     return is_digit(text[0]) && has_any(text, "Ee");
 }
 
-static bool ends_in_fraction(const char *text) {
+static bool ends_in_fraction(const char *text)
+{
     return text_ends(text, ".0") || text_ends(text, ",0") || text_ends(text, ".00");
 }
 
@@ -48,7 +52,8 @@ static bool is_separated(const char *text) { return has_any(text, ",._'"); }
 static bool has_letter_o(const char *text) { return has_any(text, "Oo"); }
 static bool has_letter_l(const char *text) { return has_any(text, "lI|"); }
 
-static bool has_wide_digit(const char *text) {
+static bool has_wide_digit(const char *text)
+{
     size_t length = strlen(text), index = 0;
     uint32_t code_point;
     while (utf8_next(text, length, &index, &code_point))
@@ -79,7 +84,8 @@ static const struct { bool (*found)(const char *text); const char *what, *remedy
 };
 
 /* False when the text holds digits and single spaces only. */
-static bool tell_bad_character(const struct text_value *mmsi, struct problems *problems) {
+static bool tell_bad_character(const struct text_value *mmsi, struct problems *problems)
+{
     size_t length = strlen(mmsi->text), index = 0;
     for (size_t at = 1; index < length; at++) {
         uint32_t code_point = 0xFFFD;
@@ -95,7 +101,8 @@ static bool tell_bad_character(const struct text_value *mmsi, struct problems *p
     return false;
 }
 
-static void tell_length(const struct text_value *mmsi, struct problems *problems) {
+static void tell_length(const struct text_value *mmsi, struct problems *problems)
+{
     size_t count = 0;
     for (const char *at = mmsi->text; *at != '\0'; at++)
         count += is_digit(*at);
@@ -108,7 +115,8 @@ static void tell_length(const struct text_value *mmsi, struct problems *problems
                     count < MMSI_DIGITS ? ": were zeros in front lost, or a digit missed?" : "");
 }
 
-static void tell_damage(const struct text_value *mmsi, struct problems *problems) {
+static void tell_damage(const struct text_value *mmsi, struct problems *problems)
+{
     for (size_t i = 0; i < sizeof damages / sizeof damages[0]; i++)
         if (damages[i].found(mmsi->text)) {
             problem_add(problems, SEVERITY_ERROR, mmsi->place, damages[i].remedy,
@@ -146,7 +154,8 @@ static const struct { const char *start, *whose; int mid_at; } other_forms[] = {
 
 /* True when it is the number of something else than a ship. */
 static bool tell_other_form(const struct text_value *mmsi, const char *digits,
-                            struct problems *problems) {
+                            struct problems *problems)
+{
     for (size_t i = 0; i < sizeof other_forms / sizeof other_forms[0]; i++) {
         if (!text_begins(digits, other_forms[i].start))
             continue;
@@ -162,13 +171,15 @@ static bool tell_other_form(const struct text_value *mmsi, const char *digits,
     return false;
 }
 
-static bool looks_made_up(const char *digits) {
+static bool looks_made_up(const char *digits)
+{
     const char *tail = digits + 3;
     return strspn(tail, (char[]){tail[0], '\0'}) == strlen(tail) || text_equal(tail, "123456");
 }
 
 static void check_real(const struct text_value *mmsi, const char *digits,
-                       struct problems *problems) {
+                       struct problems *problems)
+{
     if (text_begins(digits, "200"))
         problem_add(problems, SEVERITY_ERROR, mmsi->place,
                     "write the MMSI of the ship's radio licence, or mark a boat that is only\n"
@@ -186,7 +197,8 @@ static void check_real(const struct text_value *mmsi, const char *digits,
 }
 
 static void check_specimen(const struct text_value *mmsi, const char *digits,
-                           struct problems *problems) {
+                           struct problems *problems)
+{
     const struct administration *owner = mid_find(digits);
     if (owner != NULL)
         problem_add(problems, SEVERITY_ERROR, mmsi->place,
@@ -196,7 +208,8 @@ static void check_specimen(const struct text_value *mmsi, const char *digits,
 }
 
 /* Only the DSC key is lost by this, so the cards are printed, for voice only. */
-static void check_programmed(const struct boat *boat, struct problems *problems) {
+static void check_programmed(const struct boat *boat, struct problems *problems)
+{
     const struct radio_facts *radio = &boat->radio;
     if (radio->dsc.answer != ANSWER_YES)
         return;
@@ -218,7 +231,8 @@ static void check_programmed(const struct boat *boat, struct problems *problems)
                     "DSC not available: voice only (the set has no MMSI programmed)");
 }
 
-void mmsi_check(const struct boat *boat, struct problems *problems) {
+void mmsi_check(const struct boat *boat, struct problems *problems)
+{
     const struct text_value *mmsi = &boat->radio.mmsi;
     char digits[MMSI_DIGITS + 1];
     check_programmed(boat, problems);

@@ -32,11 +32,13 @@ static const struct nature natures[] = {
      .brief = "Man overboard", .phrase = "I HAVE LOST PERSON OVERBOARD"},
 };
 
-const struct nature *nature_at(size_t index) {
+const struct nature *nature_at(size_t index)
+{
     return index < sizeof natures / sizeof natures[0] ? &natures[index] : NULL;
 }
 
-const struct nature *nature_find(const char *key) {
+const struct nature *nature_find(const char *key)
+{
     for (size_t i = 0; nature_at(i) != NULL; i++)
         if (text_equal(natures[i].key, key))
             return &natures[i];

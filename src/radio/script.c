@@ -38,7 +38,8 @@ static const struct form_shape form_shapes[] = {
         .plea = "PLEASE CANCEL MY DISTRESS ALERT OF"},
 };
 
-bool dsc_ready(const struct boat *boat) {
+bool dsc_ready(const struct boat *boat)
+{
     char digits[MMSI_DIGITS + 1];
     return boat->radio.dsc.answer == ANSWER_YES
         && boat->radio.mmsi_programmed.answer == ANSWER_YES
@@ -47,7 +48,8 @@ bool dsc_ready(const struct boat *boat) {
 
 /* NULL where the MMSI is not to be said. */
 static const char *mmsi_said(const struct script_request *request, const struct boat *boat,
-                             struct arena *arena) {
+                             struct arena *arena)
+{
     if (request->from_handheld || !dsc_ready(boat))
         return NULL;
     switch (form_shapes[request->form].mmsi) {
@@ -64,7 +66,8 @@ static const char *mmsi_said(const struct script_request *request, const struct 
 }
 
 /* What the boat looks like and how long it is, as far as recorded. */
-static const char *description_of(const struct boat *boat, struct arena *arena) {
+static const char *description_of(const struct boat *boat, struct arena *arena)
+{
     const struct boat_facts *facts = &boat->facts;
     const char *looks = text_empty(facts->looks.text) ? NULL
         : text_upper(arena, facts->looks.text);
@@ -77,7 +80,8 @@ static const char *description_of(const struct boat *boat, struct arena *arena) 
 
 /* False, with problems, when the boat cannot say who it is. */
 static bool speaker_read(struct telling *telling, const struct boat *boat,
-                         struct problems *problems) {
+                         struct problems *problems)
+{
     const struct text_value *call_sign = &boat->radio.call_sign;
     uint32_t bad = 0;
     telling->name = spoken_name(boat, telling->arena, problems);
@@ -89,13 +93,15 @@ static bool speaker_read(struct telling *telling, const struct boat *boat,
 }
 
 static void telling_turn_to(struct telling *telling, const struct script_request *request,
-                            const struct boat *boat) {
+                            const struct boat *boat)
+{
     telling->request = request;
     telling->shape = &form_shapes[request->form];
     telling->mmsi = mmsi_said(request, boat, telling->arena);
 }
 
-static bool lines_equal(const struct script_line *a, const struct script_line *b) {
+static bool lines_equal(const struct script_line *a, const struct script_line *b)
+{
     if (a->count != b->count)
         return false;
     for (size_t i = 0; i < a->count; i++)
@@ -111,7 +117,8 @@ struct line_list {
     size_t count;
 };
 
-static void add_line(struct line_list *list, struct script_line line, const char *label) {
+static void add_line(struct line_list *list, struct script_line line, const char *label)
+{
     if (line.count == 0)
         return;
     line.label = label;
@@ -119,7 +126,8 @@ static void add_line(struct line_list *list, struct script_line line, const char
 }
 
 static void add_shared(struct line_list *list, const struct telling *graver,
-                       const struct telling *milder, size_t part) {
+                       const struct telling *milder, size_t part)
+{
     struct script_line first = script_part(part, graver), second = script_part(part, milder);
     if (lines_equal(&first, &second)) {
         add_line(list, first, NULL);
@@ -140,7 +148,8 @@ static void tell_both(struct line_list *list, struct telling *graver, struct tel
 
 const struct script *script_make(const struct script_request *request, const struct boat *boat,
                                  const struct base_record *base, struct arena *arena,
-                                 struct problems *problems) {
+                                 struct problems *problems)
+{
     struct telling telling = {.base = base, .arena = arena};
     if (!speaker_read(&telling, boat, problems))
         return NULL;

@@ -26,24 +26,28 @@ struct line_draft {
     size_t count;
 };
 
-static void add(struct line_draft *draft, enum piece_kind kind, const char *text) {
+static void add(struct line_draft *draft, enum piece_kind kind, const char *text)
+{
     draft->pieces[draft->count++] = (struct script_piece){.kind = kind, .text = text};
 }
 
-static void add_blank(struct line_draft *draft, const char *name, int width_mm) {
+static void add_blank(struct line_draft *draft, const char *name, int width_mm)
+{
     draft->pieces[draft->count++] =
         (struct script_piece){.kind = PIECE_BLANK, .text = name, .width_mm = width_mm};
 }
 
 static struct script_line line_from(const struct telling *telling, enum script_element element,
-                                    const struct line_draft *draft) {
+                                    const struct line_draft *draft)
+{
     struct script_piece *pieces = arena_array(telling->arena, draft->count, sizeof *pieces);
     if (draft->count > 0)
         memcpy(pieces, draft->pieces, draft->count * sizeof *pieces);
     return (struct script_line){.element = element, .pieces = pieces, .count = draft->count};
 }
 
-static const char *repeated(const struct telling *telling, const char *words, int times) {
+static const char *repeated(const struct telling *telling, const char *words, int times)
+{
     struct text_builder said = text_builder_in(telling->arena);
     for (int i = 0; i < times; i++) {
         text_add(&said, i > 0 ? " " : "");
@@ -52,7 +56,8 @@ static const char *repeated(const struct telling *telling, const char *words, in
     return said.at;
 }
 
-static const char *sentence(const struct telling *telling, const char *words) {
+static const char *sentence(const struct telling *telling, const char *words)
+{
     return text_ends(words, ".") ? words : text_format(telling->arena, "%s.", words);
 }
 
@@ -102,12 +107,14 @@ static struct script_line part_name(const struct telling *telling)
     return line_from(telling, ELEMENT_NAME, &draft);
 }
 
-static void add_mmsi(struct line_draft *draft, const struct telling *telling) {
+static void add_mmsi(struct line_draft *draft, const struct telling *telling)
+{
     add(draft, PIECE_WORDS, "MMSI");
     add(draft, PIECE_STRONG, telling->mmsi);
 }
 
-static struct script_line part_identity(const struct telling *telling) {
+static struct script_line part_identity(const struct telling *telling)
+{
     struct line_draft draft = {.count = 0};
     if (telling->call_sign != NULL) {
         add(&draft, PIECE_WORDS, "CALL SIGN");
@@ -121,7 +128,8 @@ static struct script_line part_identity(const struct telling *telling) {
     return line_from(telling, ELEMENT_IDENTITY, &draft);
 }
 
-static void add_own_identity(struct line_draft *draft, const struct telling *telling) {
+static void add_own_identity(struct line_draft *draft, const struct telling *telling)
+{
     add(draft, PIECE_STRONG, text_format(telling->arena, "%s %s",
                                          telling->shape->message_signal, telling->name));
     if (telling->call_sign != NULL)
@@ -132,7 +140,8 @@ static void add_own_identity(struct line_draft *draft, const struct telling *tel
         add(draft, PIECE_STRONG, telling->mmsi);
 }
 
-static struct script_line part_message_signal(const struct telling *telling) {
+static struct script_line part_message_signal(const struct telling *telling)
+{
     const struct form_shape *shape = telling->shape;
     struct line_draft draft = {.count = 0};
     if (shape->message_signal != NULL && shape->of_another) {
@@ -150,7 +159,8 @@ static const struct { const char *area, *word; } hemispheres[] = {
 };
 
 /* The cruising area may lie on both sides, or be unknown: then the crew circles. */
-static void add_hemisphere(struct line_draft *draft, const char *area, const char *choice) {
+static void add_hemisphere(struct line_draft *draft, const char *area, const char *choice)
+{
     for (size_t i = 0; i < sizeof hemispheres / sizeof hemispheres[0]; i++)
         if (text_equal(area, hemispheres[i].area)) {
             add(draft, PIECE_STRONG, hemispheres[i].word);
@@ -159,12 +169,14 @@ static void add_hemisphere(struct line_draft *draft, const char *area, const cha
     add(draft, PIECE_CHOICE, choice);
 }
 
-static void add_time(struct line_draft *draft) {
+static void add_time(struct line_draft *draft)
+{
     add_blank(draft, "time UTC", WIDTH_TIME);
     add(draft, PIECE_WORDS, "UTC");
 }
 
-static struct script_line part_latitude(const struct telling *telling) {
+static struct script_line part_latitude(const struct telling *telling)
+{
     const struct base_record *base = telling->base;
     struct line_draft draft = {.count = 0};
     if (telling->shape->position) {
@@ -178,7 +190,8 @@ static struct script_line part_latitude(const struct telling *telling) {
     return line_from(telling, ELEMENT_POSITION, &draft);
 }
 
-static struct script_line part_longitude(const struct telling *telling) {
+static struct script_line part_longitude(const struct telling *telling)
+{
     const struct base_record *base = telling->base;
     struct line_draft draft = {.count = 0};
     if (telling->shape->position) {
@@ -196,17 +209,20 @@ static struct script_line part_longitude(const struct telling *telling) {
 
 /* The words of one's own emergency ("I AM ON FIRE") must not slip into a relay,
  * which is about another vessel, nor into a downgrade. */
-static const char *nature_phrase(const struct telling *telling) {
+static const char *nature_phrase(const struct telling *telling)
+{
     return telling->shape->takes_nature ? telling->request->nature : NULL;
 }
 
-static const char *assistance_phrase(const struct telling *telling) {
+static const char *assistance_phrase(const struct telling *telling)
+{
     const struct form_shape *shape = telling->shape;
     return shape->asks && telling->request->assistance != NULL
         ? telling->request->assistance : shape->assistance;
 }
 
-static bool on_one_line(const struct telling *telling) {
+static bool on_one_line(const struct telling *telling)
+{
     const char *nature = nature_phrase(telling), *assistance = assistance_phrase(telling);
     return nature != NULL && assistance != NULL
         && !text_ends(nature, "...") && !text_equal(nature, assistance)
@@ -215,7 +231,8 @@ static bool on_one_line(const struct telling *telling) {
 
 /* "I HAVE COLLIDED WITH ..." ends in a blank. */
 static void add_nature(struct line_draft *draft, const struct telling *telling,
-                       const char *phrase) {
+                       const char *phrase)
+{
     if (!text_ends(phrase, " ...")) {
         add(draft, PIECE_STRONG, sentence(telling, phrase));
         return;
@@ -224,7 +241,8 @@ static void add_nature(struct line_draft *draft, const struct telling *telling,
     add_blank(draft, "what", WIDTH_WORDS);
 }
 
-static struct script_line part_nature(const struct telling *telling) {
+static struct script_line part_nature(const struct telling *telling)
+{
     const struct form_shape *shape = telling->shape;
     const char *phrase = nature_phrase(telling), *assistance = assistance_phrase(telling);
     struct line_draft draft = {.count = 0};
@@ -248,7 +266,8 @@ static bool ends_with_assistance(const struct telling *telling)
            !on_one_line(telling);
 }
 
-static struct script_line part_assistance(const struct telling *telling) {
+static struct script_line part_assistance(const struct telling *telling)
+{
     const char *phrase = assistance_phrase(telling);
     struct line_draft draft = {.count = 0};
     if (phrase != NULL && !on_one_line(telling)) {
@@ -262,7 +281,8 @@ static struct script_line part_assistance(const struct telling *telling) {
     return line_from(telling, ELEMENT_ASSISTANCE, &draft);
 }
 
-static struct script_line part_plea(const struct telling *telling) {
+static struct script_line part_plea(const struct telling *telling)
+{
     struct line_draft draft = {.count = 0};
     if (telling->shape->plea != NULL) {
         add(&draft, PIECE_STRONG, telling->shape->plea);
@@ -271,7 +291,8 @@ static struct script_line part_plea(const struct telling *telling) {
     return line_from(telling, ELEMENT_OTHER, &draft);
 }
 
-static struct script_line part_persons_and_end(const struct telling *telling) {
+static struct script_line part_persons_and_end(const struct telling *telling)
+{
     const struct form_shape *shape = telling->shape;
     struct line_draft draft = {.count = 0};
     if (shape->persons) {
@@ -291,10 +312,12 @@ static struct script_line (*const parts[])(const struct telling *telling) = {
     part_persons_and_end,
 };
 
-struct script_line script_part(size_t index, const struct telling *telling) {
+struct script_line script_part(size_t index, const struct telling *telling)
+{
     return parts[index](telling);
 }
 
-size_t script_part_count(void) {
+size_t script_part_count(void)
+{
     return sizeof parts / sizeof parts[0];
 }

@@ -4,7 +4,8 @@
 
 #include "text.h"
 
-static void add_piece(struct text_builder *out, const struct script_piece *piece) {
+static void add_piece(struct text_builder *out, const struct script_piece *piece)
+{
     switch (piece->kind) {
     case PIECE_WORDS:
     case PIECE_STRONG:
@@ -23,7 +24,8 @@ static void add_piece(struct text_builder *out, const struct script_piece *piece
     }
 }
 
-const char *script_text(const struct script *script, struct arena *arena) {
+const char *script_text(const struct script *script, struct arena *arena)
+{
     struct text_builder out = text_builder_in(arena);
     for (size_t i = 0; i < script->count; i++) {
         const struct script_line *line = &script->lines[i];

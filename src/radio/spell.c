@@ -29,7 +29,8 @@ static const struct { uint32_t code_point; const char *word; } sign_words[] = {
     {.code_point = 0x2019, .word = ""}, /* the typographic apostrophe */
 };
 
-static const char *code_word(uint32_t code_point) {
+static const char *code_word(uint32_t code_point)
+{
     if (code_point >= 'A' && code_point <= 'Z')
         return letter_words[code_point - 'A'];
     if (code_point >= 'a' && code_point <= 'z')
@@ -42,7 +43,8 @@ static const char *code_word(uint32_t code_point) {
     return NULL;
 }
 
-const char *spell(struct arena *arena, const char *word, uint32_t *bad) {
+const char *spell(struct arena *arena, const char *word, uint32_t *bad)
+{
     struct text_builder spelled = text_builder_in(arena);
     size_t length = strlen(word), index = 0;
     bool pause = false;
@@ -65,7 +67,8 @@ const char *spell(struct arena *arena, const char *word, uint32_t *bad) {
     return spelled.at;
 }
 
-const char *mmsi_in_threes(struct arena *arena, const char *mmsi) {
+const char *mmsi_in_threes(struct arena *arena, const char *mmsi)
+{
     struct text_builder grouped = text_builder_in(arena);
     size_t digits = 0;
     for (; *mmsi != '\0'; mmsi++) {

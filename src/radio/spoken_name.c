@@ -7,7 +7,8 @@
 #include "text.h"
 #include "utf8.h"
 
-static bool may_stand(uint32_t code_point) {
+static bool may_stand(uint32_t code_point)
+{
     return (code_point >= 'A' && code_point <= 'Z') || (code_point >= '0' && code_point <= '9')
         || code_point == ' ' || code_point == '-' || code_point == '\'' || code_point == '.'
         || code_point == '&' || code_point == 0x2019;
@@ -15,7 +16,8 @@ static bool may_stand(uint32_t code_point) {
 
 /* True for letters A to Z, digits and the signs of names; otherwise *bad is the
  * first character that is not. `upper`: in upper case. */
-static bool is_plain(const char *upper, uint32_t *bad) {
+static bool is_plain(const char *upper, uint32_t *bad)
+{
     size_t length = strlen(upper), index = 0;
     while (index < length) {
         *bad = 0xFFFD;
@@ -25,7 +27,8 @@ static bool is_plain(const char *upper, uint32_t *bad) {
     return true;
 }
 
-static bool has_letter_or_digit(const char *upper) {
+static bool has_letter_or_digit(const char *upper)
+{
     for (; *upper != '\0'; upper++)
         if ((*upper >= 'A' && *upper <= 'Z') || (*upper >= '0' && *upper <= '9'))
             return true;
@@ -38,7 +41,8 @@ static const char *const roman_numerals[] = {
 };
 
 /* The roman numeral at the end of a name of several words, or NULL. */
-static const char *roman_at_end(const char *upper) {
+static const char *roman_at_end(const char *upper)
+{
     const char *space = strrchr(upper, ' ');
     for (size_t i = 0; space != NULL && i < sizeof roman_numerals / sizeof roman_numerals[0]; i++)
         if (text_equal(space + 1, roman_numerals[i]))
@@ -47,7 +51,8 @@ static const char *roman_at_end(const char *upper) {
 }
 
 static void warn_of_roman(const struct text_value *name, const char *upper, struct arena *arena,
-                          struct problems *problems) {
+                          struct problems *problems)
+{
     const char *roman = roman_at_end(upper);
     if (roman == NULL)
         return;
@@ -60,7 +65,8 @@ static void warn_of_roman(const struct text_value *name, const char *upper, stru
 }
 
 static void refuse_name(const struct text_value *name, uint32_t bad, struct arena *arena,
-                        struct problems *problems) {
+                        struct problems *problems)
+{
     const char *proposal = name_transliterate(arena, name->text);
     const char *ask = "write `name_latin:` as the ship's radio licence spells the name";
     const char *remedy = proposal == NULL ? ask : text_format(arena,
@@ -71,7 +77,8 @@ static void refuse_name(const struct text_value *name, uint32_t bad, struct aren
 }
 
 static const char *name_checked(const struct text_value *name, struct arena *arena,
-                                struct problems *problems) {
+                                struct problems *problems)
+{
     const char *upper = text_upper(arena, text_nfc(arena, name->text));
     uint32_t bad = 0;
     if (!is_plain(upper, &bad)) {
@@ -85,7 +92,8 @@ static const char *name_checked(const struct text_value *name, struct arena *are
     return NULL;
 }
 
-const char *spoken_name(const struct boat *boat, struct arena *arena, struct problems *problems) {
+const char *spoken_name(const struct boat *boat, struct arena *arena, struct problems *problems)
+{
     const struct boat_facts *facts = &boat->facts;
     if (!text_empty(facts->name_spoken.text))
         return name_checked(&facts->name_spoken, arena, problems);

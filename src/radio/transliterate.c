@@ -32,20 +32,23 @@ static const struct { uint32_t code_point; const char *latin; } letters[] = {
     {0x0402, "D"}, {0x0408, "J"}, {0x0409, "LJ"}, {0x040A, "NJ"}, {0x040B, "C"}, {0x040F, "DZ"},
 };
 
-static const char *letter_find(uint32_t code_point) {
+static const char *letter_find(uint32_t code_point)
+{
     for (size_t i = 0; i < sizeof letters / sizeof letters[0]; i++)
         if (letters[i].code_point == code_point)
             return letters[i].latin;
     return NULL;
 }
 
-static bool is_plain(uint32_t code_point) {
+static bool is_plain(uint32_t code_point)
+{
     return code_point > 0 && code_point < 0x80 && (strchr(" -'.&", (int)code_point) != NULL
         || (code_point >= 'A' && code_point <= 'Z') || (code_point >= '0' && code_point <= '9'));
 }
 
 /* The letter without its marks; 0 when it has none to lose. */
-static uint32_t letter_without_marks(uint32_t code_point) {
+static uint32_t letter_without_marks(uint32_t code_point)
+{
     utf8proc_int32_t parts[8];
     int boundary = 0;
     utf8proc_ssize_t count = utf8proc_decompose_char((utf8proc_int32_t)code_point, parts, 8,
@@ -58,7 +61,8 @@ static uint32_t letter_without_marks(uint32_t code_point) {
     return (uint32_t)parts[0];
 }
 
-static bool add_letter(struct text_builder *out, uint32_t code_point) {
+static bool add_letter(struct text_builder *out, uint32_t code_point)
+{
     const char *latin = letter_find(code_point);
     if (latin == NULL && !is_plain(code_point)) {
         code_point = letter_without_marks(code_point);
@@ -70,7 +74,8 @@ static bool add_letter(struct text_builder *out, uint32_t code_point) {
     return true;
 }
 
-const char *name_transliterate(struct arena *arena, const char *name) {
+const char *name_transliterate(struct arena *arena, const char *name)
+{
     const char *upper = text_upper(arena, text_nfc(arena, name));
     struct text_builder out = text_builder_in(arena);
     size_t length = strlen(upper), index = 0;

@@ -22,17 +22,20 @@ struct text_check {
     struct arena *arena;
 };
 
-static bool tally_full(struct tally *tally) {
+static bool tally_full(struct tally *tally)
+{
     return tally->count++ >= TOLD_LIMIT;
 }
 
-static void tally_close(const struct text_check *check, const struct tally *tally) {
+static void tally_close(const struct text_check *check, const struct tally *tally)
+{
     if (tally->count > TOLD_LIMIT)
         problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source), NULL,
                     "%zu more %s", tally->count - TOLD_LIMIT, tally->more);
 }
 
-static void byte_tell(const struct text_check *check, size_t offset) {
+static void byte_tell(const struct text_check *check, size_t offset)
+{
     unsigned int byte = (unsigned char)check->source->bytes[offset];
     struct place place = source_place(check->source, offset);
     const char *remedy = "save the file with the encoding UTF-8";
@@ -46,7 +49,8 @@ static void byte_tell(const struct text_check *check, size_t offset) {
                 "the byte 0x%02X is not valid UTF-8", byte);
 }
 
-static void character_tell(const struct text_check *check, size_t offset, uint32_t code_point) {
+static void character_tell(const struct text_check *check, size_t offset, uint32_t code_point)
+{
     struct place place = source_place(check->source, offset);
 
     place.span = 1;
@@ -57,7 +61,8 @@ static void character_tell(const struct text_check *check, size_t offset, uint32
 }
 
 /* Tabs and line ends are what a text file is made of. */
-static bool character_refused(uint32_t code_point) {
+static bool character_refused(uint32_t code_point)
+{
     if (code_point == '\t' || code_point == '\n' || code_point == '\r')
         return false;
     return utf8_refusal(code_point) != NULL;
@@ -65,7 +70,8 @@ static bool character_refused(uint32_t code_point) {
 
 /* A copy of the text with "_" for each character that may not be: columns stay
  * the same, and the rest of the file can still be read for its errors. */
-static char *characters_check(const struct text_check *check, size_t *length, bool *wrong) {
+static char *characters_check(const struct text_check *check, size_t *length, bool *wrong)
+{
     const struct source *source = check->source;
     struct tally bytes = {.more = "bytes are not valid UTF-8"};
     struct tally characters = {.more = "characters are not allowed"};
@@ -97,7 +103,8 @@ static char *characters_check(const struct text_check *check, size_t *length, bo
 }
 
 /* Encodings an editor may have chosen; all are refused whole. */
-static bool encoding_check(const struct text_check *check) {
+static bool encoding_check(const struct text_check *check)
+{
     const char *bytes = check->source->bytes;
     bool marked = check->source->length >= 2 && (memcmp(bytes, "\xFF\xFE", 2) == 0 ||
                                                  memcmp(bytes, "\xFE\xFF", 2) == 0);
@@ -111,7 +118,8 @@ static bool encoding_check(const struct text_check *check) {
     return false;
 }
 
-static bool size_check(const struct text_check *check) {
+static bool size_check(const struct text_check *check)
+{
     if (check->source->length <= YAML_FILE_LIMIT)
         return true;
     problem_add(check->problems, SEVERITY_ERROR, source_whole(check->source),
@@ -124,7 +132,8 @@ static bool size_check(const struct text_check *check) {
 /* A true directive becomes a comment, a text that begins like one a text, so
  * that libyaml finds what else is wrong. */
 static void directive_check(const struct text_check *check, char *line, int number,
-                            struct tally *directives) {
+                            struct tally *directives)
+{
     struct place place = {.source = check->source, .line = number, .column = 1, .span = 1};
 
     line[0] = text_begins(line, "%YAML") || text_begins(line, "%TAG") ? '#' : '_';
@@ -135,7 +144,8 @@ static void directive_check(const struct text_check *check, char *line, int numb
                 "a line cannot begin with \"%%\" (YAML directives are not allowed)");
 }
 
-static void tab_tell(const struct text_check *check, int line, size_t before, size_t tabs) {
+static void tab_tell(const struct text_check *check, int line, size_t before, size_t tabs)
+{
     struct place place = {.source = check->source, .line = line};
 
     place.column = (int)before + 1;
@@ -148,7 +158,8 @@ static void tab_tell(const struct text_check *check, int line, size_t before, si
 /* The white space a line begins with, its tabs told. In a line of nothing else
  * they do no harm, but libyaml stumbles over them: they become spaces. */
 static void indentation_check(const struct text_check *check, char *line, size_t length,
-                              int number, struct tally *tabs) {
+                              int number, struct tally *tabs)
+{
     size_t blank = 0;
 
     while (blank < length && (line[blank] == ' ' || line[blank] == '\t'))
@@ -171,7 +182,8 @@ static void indentation_check(const struct text_check *check, char *line, size_t
 /* Changes `bytes`, whose lines `draft` knows. False where tabs indent: what
  * libyaml would say of them is no help. */
 static bool lines_check(const struct text_check *check, const struct source *draft,
-                        char *bytes, bool *wrong) {
+                        char *bytes, bool *wrong)
+{
     struct tally directives = {.more = "lines begin with \"%\""};
     struct tally tabs = {.more = "lines are indented with a tab"};
 
@@ -190,7 +202,8 @@ static bool lines_check(const struct text_check *check, const struct source *dra
 }
 
 const struct source *yaml_check_text(const struct source *source, struct arena *arena,
-                                     struct problems *problems, bool *wrong) {
+                                     struct problems *problems, bool *wrong)
+{
     struct text_check check = {.source = source, .problems = problems, .arena = arena};
 
     if (!size_check(&check) || !encoding_check(&check)) {

@@ -3,7 +3,8 @@
 #include "text.h"
 #include "yaml_fields.h"
 
-static const char *answer_text(const struct answer_value *value) {
+static const char *answer_text(const struct answer_value *value)
+{
     switch (value->answer) {
     case ANSWER_YES:
         return "yes";
@@ -15,7 +16,8 @@ static const char *answer_text(const struct answer_value *value) {
     return NULL;
 }
 
-static const char *list_text(const struct list_value *value, struct arena *arena) {
+static const char *list_text(const struct list_value *value, struct arena *arena)
+{
     struct text_builder words = text_builder_in(arena);
 
     if (!value->given)
@@ -25,7 +27,8 @@ static const char *list_text(const struct list_value *value, struct arena *arena
     return words.at;
 }
 
-const char *field_text(const struct field *field, const void *record, struct arena *arena) {
+const char *field_text(const struct field *field, const void *record, struct arena *arena)
+{
     const void *value = (const char *)record + field->offset;
 
     switch (field->kind) {

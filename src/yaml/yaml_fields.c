@@ -12,7 +12,8 @@
 #define SHOWN_LIMIT 60
 
 void field_error(struct field_reading *reading, struct place place, const char *remedy,
-                 const char *format, ...) {
+                 const char *format, ...)
+{
     va_list list;
 
     va_start(list, format);
@@ -22,7 +23,8 @@ void field_error(struct field_reading *reading, struct place place, const char *
     reading->wrong = true;
 }
 
-const char *text_shown(struct arena *arena, const char *text) {
+const char *text_shown(struct arena *arena, const char *text)
+{
     size_t end = 0;
     size_t count = 0;
 
@@ -34,7 +36,8 @@ const char *text_shown(struct arena *arena, const char *text) {
 }
 
 const char *words_joined(struct arena *arena, const char *start, const char *const *words,
-                         size_t count) {
+                         size_t count)
+{
     struct text_builder list = text_builder_in(arena);
     size_t line_start = 0;
 
@@ -51,7 +54,8 @@ const char *words_joined(struct arena *arena, const char *start, const char *con
     return list.at;
 }
 
-const struct field *field_find(const struct field_table *table, const char *key) {
+const struct field *field_find(const struct field_table *table, const char *key)
+{
     for (size_t i = 0; i < table->count; i++)
         if (text_equal(table->fields[i].key, key))
             return &table->fields[i];
@@ -59,11 +63,13 @@ const struct field *field_find(const struct field_table *table, const char *key)
 }
 
 /* "a boat", "an equipment item". */
-static const char *what_article(const struct field_table *table) {
+static const char *what_article(const struct field_table *table)
+{
     return strchr("aeiou", table->what[0]) != NULL ? "an" : "a";
 }
 
-static const char *const *table_keys(const struct field_table *table, struct arena *arena) {
+static const char *const *table_keys(const struct field_table *table, struct arena *arena)
+{
     const char **keys = arena_array(arena, table->count, sizeof *keys);
 
     for (size_t i = 0; i < table->count; i++)
@@ -72,7 +78,8 @@ static const char *const *table_keys(const struct field_table *table, struct are
 }
 
 /* A slip of the finger, or a key without the unit at its end (`loa`). */
-static const char *key_nearest(const char *key, const char *const *keys, size_t count) {
+static const char *key_nearest(const char *key, const char *const *keys, size_t count)
+{
     const char *nearest = text_nearest(key, keys, count);
     size_t length = strlen(key);
 
@@ -84,7 +91,8 @@ static const char *key_nearest(const char *key, const char *const *keys, size_t 
 
 /* In {say: Stop, then wait} the comma ends the text, and "then wait" is a key
  * without a value. */
-static const char *unknown_remedy(struct field_reading *reading, const struct yaml_pair *pair) {
+static const char *unknown_remedy(struct field_reading *reading, const struct yaml_pair *pair)
+{
     const struct field_table *table = reading->table;
     const char *const *keys = table_keys(table, reading->arena);
     const char *nearest = key_nearest(pair->key, keys, table->count);
@@ -101,25 +109,29 @@ static const char *unknown_remedy(struct field_reading *reading, const struct ya
     return words_joined(reading->arena, start, keys, table->count);
 }
 
-static void unknown_tell(struct field_reading *reading, const struct yaml_pair *pair) {
+static void unknown_tell(struct field_reading *reading, const struct yaml_pair *pair)
+{
     const struct field_table *table = reading->table;
 
     field_error(reading, pair->key_place, unknown_remedy(reading, pair), "%s %s has no key %s",
                 what_article(table), table->what, text_shown(reading->arena, pair->key));
 }
 
-static const char *about_remedy(struct field_reading *reading, const struct field *field) {
+static const char *about_remedy(struct field_reading *reading, const struct field *field)
+{
     if (text_empty(field->about))
         return text_format(reading->arena, "add \"%s: ...\"", field->key);
     return text_format(reading->arena, "add \"%s: ...\" (%s)", field->key, field->about);
 }
 
-static bool node_empty(const struct yaml_node *node) {
+static bool node_empty(const struct yaml_node *node)
+{
     return node->kind == YAML_SCALAR && text_empty(node->text);
 }
 
 static void pair_read(struct field_reading *reading, const struct yaml_pair *pair,
-                      void *record) {
+                      void *record)
+{
     const struct field *field = field_find(reading->table, pair->key);
 
     if (field == NULL)
@@ -131,7 +143,8 @@ static void pair_read(struct field_reading *reading, const struct yaml_pair *pai
                     "\"%s\" has no value", field->key);
 }
 
-static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping) {
+static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping)
+{
     const struct field_table *table = reading->table;
 
     for (size_t i = 0; i < table->count; i++) {
@@ -144,7 +157,8 @@ static void missing_tell(struct field_reading *reading, const struct yaml_node *
 }
 
 bool fields_read(const struct yaml_node *mapping, const struct field_table *table,
-                 void *record, struct arena *arena, struct problems *problems) {
+                 void *record, struct arena *arena, struct problems *problems)
+{
     struct field_reading reading = {.table = table, .arena = arena, .problems = problems};
 
     if (mapping->kind != YAML_MAPPING) {

@@ -4,7 +4,8 @@
 
 #include "text.h"
 
-const struct yaml_node *yaml_get(const struct yaml_node *mapping, const char *key) {
+const struct yaml_node *yaml_get(const struct yaml_node *mapping, const char *key)
+{
     if (mapping == NULL || mapping->kind != YAML_MAPPING)
         return NULL;
     for (size_t i = 0; i < mapping->count; i++)
@@ -13,7 +14,8 @@ const struct yaml_node *yaml_get(const struct yaml_node *mapping, const char *ke
     return NULL;
 }
 
-const char *yaml_kind_word(const struct yaml_node *node) {
+const char *yaml_kind_word(const struct yaml_node *node)
+{
     switch (node->kind) {
     case YAML_SCALAR:
         return "a text";
@@ -25,7 +27,8 @@ const char *yaml_kind_word(const struct yaml_node *node) {
     return "a mapping";
 }
 
-static void string_dump(const char *string, struct text_builder *out) {
+static void string_dump(const char *string, struct text_builder *out)
+{
     text_add(out, "\"");
     for (; *string != '\0'; string++) {
         if (*string == '\n')
@@ -38,11 +41,13 @@ static void string_dump(const char *string, struct text_builder *out) {
     text_add(out, "\"");
 }
 
-static void place_dump(struct place place, struct text_builder *out) {
+static void place_dump(struct place place, struct text_builder *out)
+{
     text_add_format(out, " @%d:%d+%d\n", place.line, place.column, place.span);
 }
 
-static void node_dump(const struct yaml_node *node, int depth, struct text_builder *out) {
+static void node_dump(const struct yaml_node *node, int depth, struct text_builder *out)
+{
     if (node->kind == YAML_SCALAR) {
         text_add(out, node->quoted ? "quoted " : "plain ");
         string_dump(node->text, out);
@@ -66,6 +71,7 @@ static void node_dump(const struct yaml_node *node, int depth, struct text_build
     }
 }
 
-void yaml_dump(const struct yaml_node *node, struct text_builder *out) {
+void yaml_dump(const struct yaml_node *node, struct text_builder *out)
+{
     node_dump(node, 0, out);
 }

@@ -10,11 +10,13 @@
 #define EVENT_LIMIT 10000
 #define ERROR_LIMIT 100
 
-static int int_from(size_t value) {
+static int int_from(size_t value)
+{
     return value >= INT_MAX ? INT_MAX : (int)value;
 }
 
-struct mark mark_from(yaml_mark_t mark) {
+struct mark mark_from(yaml_mark_t mark)
+{
     return (struct mark){
         .index = mark.index,
         .line = int_from(mark.line) < INT_MAX ? int_from(mark.line) + 1 : INT_MAX,
@@ -22,13 +24,15 @@ struct mark mark_from(yaml_mark_t mark) {
     };
 }
 
-struct place reader_spot(const struct yaml_reader *reader, int line, int column, int span) {
+struct place reader_spot(const struct yaml_reader *reader, int line, int column, int span)
+{
     return (struct place){
         .source = reader->source, .line = line, .column = column, .span = span};
 }
 
 /* Column just after the line's last character that is no white space. */
-static int line_end_column(const struct yaml_reader *reader, int line) {
+static int line_end_column(const struct yaml_reader *reader, int line)
+{
     size_t length;
     const char *bytes = source_line(reader->clean, line, &length);
 
@@ -39,23 +43,27 @@ static int line_end_column(const struct yaml_reader *reader, int line) {
 }
 
 struct place reader_place(const struct yaml_reader *reader, struct mark start,
-                          struct mark end) {
+                          struct mark end)
+{
     int column = end.line == start.line ? end.column : line_end_column(reader, start.line);
     int span = column > start.column ? column - start.column : 0;
 
     return reader_spot(reader, start.line, start.column, span);
 }
 
-struct place piece_place(const struct yaml_reader *reader, const struct piece *piece) {
+struct place piece_place(const struct yaml_reader *reader, const struct piece *piece)
+{
     return reader_place(reader, piece->start, piece->end);
 }
 
-static bool byte_continues(char byte) {
+static bool byte_continues(char byte)
+{
     return ((unsigned char)byte & 0xC0) == 0x80;
 }
 
 /* Walks from the mark asked for last: lines may be long and marks many. */
-size_t reader_offset(struct yaml_reader *reader, struct mark mark) {
+size_t reader_offset(struct yaml_reader *reader, struct mark mark)
+{
     const struct source *clean = reader->clean;
     size_t index = reader->cursor_index;
     size_t offset = reader->cursor_offset;
@@ -74,7 +82,8 @@ size_t reader_offset(struct yaml_reader *reader, struct mark mark) {
 }
 
 void reader_error(struct yaml_reader *reader, struct place place, const char *remedy,
-                  const char *format, ...) {
+                  const char *format, ...)
+{
     va_list list;
 
     reader->wrong = true;
@@ -92,7 +101,8 @@ void reader_error(struct yaml_reader *reader, struct place place, const char *re
     problem_add(reader->problems, SEVERITY_ERROR, place, remedy, "%s", what);
 }
 
-static enum scalar_style style_from(yaml_scalar_style_t style) {
+static enum scalar_style style_from(yaml_scalar_style_t style)
+{
     switch (style) {
     case YAML_SINGLE_QUOTED_SCALAR_STYLE:
         return SCALAR_SINGLE;
@@ -109,7 +119,8 @@ static enum scalar_style style_from(yaml_scalar_style_t style) {
 }
 
 static void scalar_fill(struct yaml_reader *reader, struct piece *piece,
-                        const yaml_event_t *event) {
+                        const yaml_event_t *event)
+{
     piece->kind = PIECE_SCALAR;
     piece->style = style_from(event->data.scalar.style);
     piece->marked = event->data.scalar.anchor != NULL || event->data.scalar.tag != NULL;
@@ -117,14 +128,16 @@ static void scalar_fill(struct yaml_reader *reader, struct piece *piece,
                              event->data.scalar.length);
 }
 
-static void sequence_fill(struct piece *piece, const yaml_event_t *event) {
+static void sequence_fill(struct piece *piece, const yaml_event_t *event)
+{
     piece->kind = PIECE_SEQUENCE;
     piece->flow = event->data.sequence_start.style == YAML_FLOW_SEQUENCE_STYLE;
     piece->marked = event->data.sequence_start.anchor != NULL ||
                     event->data.sequence_start.tag != NULL;
 }
 
-static void mapping_fill(struct piece *piece, const yaml_event_t *event) {
+static void mapping_fill(struct piece *piece, const yaml_event_t *event)
+{
     piece->kind = PIECE_MAPPING;
     piece->flow = event->data.mapping_start.style == YAML_FLOW_MAPPING_STYLE;
     piece->marked = event->data.mapping_start.anchor != NULL ||
@@ -133,7 +146,8 @@ static void mapping_fill(struct piece *piece, const yaml_event_t *event) {
 
 /* False for the start of the stream, which means nothing here. */
 static bool piece_fill(struct yaml_reader *reader, struct piece *piece,
-                       const yaml_event_t *event) {
+                       const yaml_event_t *event)
+{
     piece->start = mark_from(event->start_mark);
     piece->end = mark_from(event->end_mark);
     switch (event->type) {
@@ -170,7 +184,8 @@ static bool piece_fill(struct yaml_reader *reader, struct piece *piece,
 }
 
 /* One event into a piece; false where libyaml gives none. */
-static bool event_take(struct yaml_reader *reader, struct piece *piece) {
+static bool event_take(struct yaml_reader *reader, struct piece *piece)
+{
     bool filled = false;
 
     while (!filled) {
@@ -185,7 +200,8 @@ static bool event_take(struct yaml_reader *reader, struct piece *piece) {
 
 /* The note on a folded scalar waits until here: where a syntax error follows,
  * the fold is a part of that and not worth a word of its own. */
-struct piece piece_next(struct yaml_reader *reader) {
+struct piece piece_next(struct yaml_reader *reader)
+{
     struct piece piece = {.kind = PIECE_STOP};
 
     if (reader->stopped)

@@ -8,13 +8,15 @@
 #include "number.h"
 #include "text.h"
 
-static bool byte_is_digit(char byte) {
+static bool byte_is_digit(char byte)
+{
     return byte >= '0' && byte <= '9';
 }
 
 /* The number at the start of the text in our spelling: comma as point, no +,
  * zeros in front or missing ones put right. NULL if it is none. */
-static const char *number_respelled(struct arena *arena, const char *text, size_t length) {
+static const char *number_respelled(struct arena *arena, const char *text, size_t length)
+{
     struct text_builder number = text_builder_in(arena);
     int64_t milli;
     size_t at = 0;
@@ -35,14 +37,16 @@ static const char *number_respelled(struct arena *arena, const char *text, size_
 }
 
 /* `1,200` is 1.2 to one and 1200 to the other. */
-static bool comma_is_doubtful(const char *text, size_t length) {
+static bool comma_is_doubtful(const char *text, size_t length)
+{
     const char *comma = memchr(text, ',', length);
 
     return comma != NULL && text + length - comma == 4;
 }
 
 /* The key ends in the unit (`loa_m`), or is it (`kg`). */
-static bool key_has_unit(struct arena *arena, const char *key, const char *unit) {
+static bool key_has_unit(struct arena *arena, const char *key, const char *unit)
+{
     const char *last = strrchr(key, '_');
 
     return text_equal(text_upper(arena, last == NULL ? key : last + 1),
@@ -50,13 +54,15 @@ static bool key_has_unit(struct arena *arena, const char *key, const char *unit)
 }
 
 static const char *unit_remedy(struct arena *arena, const struct field *field,
-                               const char *number, const char *unit) {
+                               const char *number, const char *unit)
+{
     if (number != NULL && key_has_unit(arena, field->key, unit))
         return text_format(arena, "write %s, without the unit", number);
     return "write the number alone, in the unit that is meant by the key";
 }
 
-const char *number_remedy(struct arena *arena, const struct field *field, const char *text) {
+const char *number_remedy(struct arena *arena, const struct field *field, const char *text)
+{
     size_t length = strspn(text, "+-0123456789.,");
     const char *unit = text + length + strspn(text + length, " ");
     const char *number = number_respelled(arena, text, length);
@@ -90,7 +96,8 @@ static const struct answer_word answer_words[] = {
     {.word = "0", .answer = "no"},
 };
 
-const char *answer_remedy(struct arena *arena, const char *text) {
+const char *answer_remedy(struct arena *arena, const char *text)
+{
     const char *upper = text_upper(arena, text);
 
     for (size_t i = 0; i < sizeof answer_words / sizeof answer_words[0]; i++)
@@ -107,7 +114,8 @@ struct date_groups {
     char separator;
 };
 
-static bool groups_read(const char *text, struct date_groups *groups) {
+static bool groups_read(const char *text, struct date_groups *groups)
+{
     *groups = (struct date_groups){0};
     for (;; text++) {
         if (groups->count == 3)
@@ -128,13 +136,15 @@ static bool groups_read(const char *text, struct date_groups *groups) {
 }
 
 /* Day and month before a year: 3/4/2027 can be March or April. */
-static bool order_is_doubtful(const struct date_groups *groups) {
+static bool order_is_doubtful(const struct date_groups *groups)
+{
     return groups->separator != '.' && groups->values[0] <= 12 && groups->values[1] <= 12 &&
            groups->values[0] != groups->values[1];
 }
 
 /* The one date the groups can mean; all zero if there is none. */
-static struct date groups_date(const struct date_groups *groups) {
+static struct date groups_date(const struct date_groups *groups)
+{
     const int *values = groups->values;
     size_t last = groups->count - 1;
 
@@ -153,7 +163,8 @@ static struct date groups_date(const struct date_groups *groups) {
     return (struct date){.year = values[2], .month = values[1], .day = values[0]};
 }
 
-const char *date_remedy(struct arena *arena, const char *text) {
+const char *date_remedy(struct arena *arena, const char *text)
+{
     struct date_groups groups;
     struct date date = {0};
 

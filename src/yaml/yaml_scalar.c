@@ -10,13 +10,15 @@
 #include "utf8.h"
 
 /* A mark so many characters further on the same line. */
-static struct mark mark_after(struct mark mark, size_t characters) {
+static struct mark mark_after(struct mark mark, size_t characters)
+{
     mark.index += characters;
     mark.column += (int)characters;
     return mark;
 }
 
-static size_t characters_between(const char *bytes, size_t from, size_t to) {
+static size_t characters_between(const char *bytes, size_t from, size_t to)
+{
     size_t count = 0;
     uint32_t code_point;
 
@@ -26,7 +28,8 @@ static size_t characters_between(const char *bytes, size_t from, size_t to) {
     return count;
 }
 
-static bool byte_begins_word(char byte) {
+static bool byte_begins_word(char byte)
+{
     unsigned char value = (unsigned char)byte;
 
     return (value >= '0' && value <= '9') || (value >= 'A' && value <= 'Z') ||
@@ -34,7 +37,8 @@ static bool byte_begins_word(char byte) {
 }
 
 /* `locker #2` means "locker" to YAML. A comment has a space after its "#". */
-static void cut_check(struct yaml_reader *reader, const struct piece *piece) {
+static void cut_check(struct yaml_reader *reader, const struct piece *piece)
+{
     const char *bytes = reader->clean->bytes;
     size_t end = reader_offset(reader, piece->end);
     size_t at = end;
@@ -52,7 +56,8 @@ static void cut_check(struct yaml_reader *reader, const struct piece *piece) {
                  "the text would be cut here: what follows \"#\" counts as a comment");
 }
 
-void fold_tell(struct yaml_reader *reader) {
+void fold_tell(struct yaml_reader *reader)
+{
     const struct piece *last = &reader->last;
 
     if (last->kind != PIECE_SCALAR || last->style != SCALAR_PLAIN ||
@@ -82,7 +87,8 @@ static const struct escape escapes[] = {
     {.letter = 'U', .digits = 8},
 };
 
-static uint32_t hexadecimal_read(const char *at, size_t digits) {
+static uint32_t hexadecimal_read(const char *at, size_t digits)
+{
     uint32_t value = 0;
 
     for (size_t i = 0; i < digits; i++) {
@@ -94,7 +100,8 @@ static uint32_t hexadecimal_read(const char *at, size_t digits) {
 
 /* The escape behind a backslash, or NULL for those that stand for a sign one
  * sees. libyaml has made sure that the digits are there. */
-static const struct escape *escape_find(const char *at, uint32_t *code_point) {
+static const struct escape *escape_find(const char *at, uint32_t *code_point)
+{
     for (size_t i = 0; i < sizeof escapes / sizeof escapes[0]; i++) {
         if (escapes[i].letter != *at)
             continue;
@@ -106,7 +113,8 @@ static const struct escape *escape_find(const char *at, uint32_t *code_point) {
 }
 
 static void escape_tell(struct yaml_reader *reader, size_t offset, const struct escape *escape,
-                        uint32_t code_point) {
+                        uint32_t code_point)
+{
     struct place place = source_place(reader->clean, offset);
 
     place.source = reader->source;
@@ -122,7 +130,8 @@ static void escape_tell(struct yaml_reader *reader, size_t offset, const struct 
 }
 
 /* Goes through the escapes of a text in double quotes. True if one is wrong. */
-static bool escapes_check(struct yaml_reader *reader, size_t offset, size_t end) {
+static bool escapes_check(struct yaml_reader *reader, size_t offset, size_t end)
+{
     const char *bytes = reader->clean->bytes;
     bool wrong = false;
 
@@ -143,7 +152,8 @@ static bool escapes_check(struct yaml_reader *reader, size_t offset, size_t end)
 /* Points at the first tab inside the text, not at those that only part it from
  * its neighbours. */
 static void tab_check(struct yaml_reader *reader, const struct piece *piece, size_t offset,
-                      size_t end) {
+                      size_t end)
+{
     const char *tab = memchr(reader->clean->bytes + offset, '\t', end - offset);
 
     if (strchr(piece->text, '\t') == NULL || tab == NULL)
@@ -154,7 +164,8 @@ static void tab_check(struct yaml_reader *reader, const struct piece *piece, siz
     reader_error(reader, place, "use a space", "a tab inside a text is not allowed");
 }
 
-void scalar_check(struct yaml_reader *reader, const struct piece *piece) {
+void scalar_check(struct yaml_reader *reader, const struct piece *piece)
+{
     size_t offset = reader_offset(reader, piece->start);
     size_t end = reader_offset(reader, piece->end);
     bool escaped = piece->style == SCALAR_DOUBLE && escapes_check(reader, offset, end);
@@ -168,7 +179,8 @@ void scalar_check(struct yaml_reader *reader, const struct piece *piece) {
                      "the text holds an empty line");
 }
 
-static void mark_tell(struct yaml_reader *reader, char sign, struct place place) {
+static void mark_tell(struct yaml_reader *reader, char sign, struct place place)
+{
     if (sign == '&')
         reader_error(reader, place, "put the text in quotes; if an anchor is meant, delete it",
                      "a value cannot begin with \"&\" (YAML anchors are not allowed)");
@@ -182,7 +194,8 @@ static void mark_tell(struct yaml_reader *reader, char sign, struct place place)
 }
 
 /* An anchor and a tag may both stand before the value, in either order. */
-void marks_check(struct yaml_reader *reader, const struct piece *piece) {
+void marks_check(struct yaml_reader *reader, const struct piece *piece)
+{
     const char *bytes = reader->clean->bytes;
     size_t offset = reader_offset(reader, piece->start);
     struct mark mark = piece->start;

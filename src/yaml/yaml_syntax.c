@@ -16,24 +16,29 @@ struct syntax {
 
 #define QUOTE_REMEDY "put the whole text in quotes: \"...\""
 
-static char byte_at(struct yaml_reader *reader, struct mark mark) {
+static char byte_at(struct yaml_reader *reader, struct mark mark)
+{
     return reader->clean->bytes[reader_offset(reader, mark)];
 }
 
-static bool mark_at_end(struct yaml_reader *reader, struct mark mark) {
+static bool mark_at_end(struct yaml_reader *reader, struct mark mark)
+{
     return reader_offset(reader, mark) >= reader->clean->length;
 }
 
-static struct place mark_place(const struct yaml_reader *reader, struct mark mark, int span) {
+static struct place mark_place(const struct yaml_reader *reader, struct mark mark, int span)
+{
     return reader_spot(reader, mark.line, mark.column, span);
 }
 
-static bool byte_blank(char byte) {
+static bool byte_blank(char byte)
+{
     return byte == ' ' || byte == '\t';
 }
 
 /* From the first sign of the line that is no space to before the mark. */
-static struct place line_place(struct yaml_reader *reader, struct mark mark) {
+static struct place line_place(struct yaml_reader *reader, struct mark mark)
+{
     size_t length;
     const char *line = source_line(reader->clean, mark.line, &length);
     int column = 1;
@@ -45,7 +50,8 @@ static struct place line_place(struct yaml_reader *reader, struct mark mark) {
 }
 
 /* From the mark to the end of its line. */
-static struct place rest_place(const struct yaml_reader *reader, struct mark mark) {
+static struct place rest_place(const struct yaml_reader *reader, struct mark mark)
+{
     struct mark below = {.line = mark.line + 1};
 
     return reader_place(reader, mark, below);
@@ -53,7 +59,8 @@ static struct place rest_place(const struct yaml_reader *reader, struct mark mar
 
 /* A colon where no key can stand: inside a text, or in a line that was taken
  * for the rest of the text above it. */
-static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     const struct piece *last = &reader->last;
 
     if (last->kind == PIECE_SCALAR && last->start.line < last->end.line &&
@@ -68,7 +75,8 @@ static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax) 
                      "a colon followed by a space cannot stand in a text without quotes");
 }
 
-static void colon_missing_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void colon_missing_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     struct place place = rest_place(reader, syntax->about);
 
     if (byte_at(reader, syntax->about) == '-')
@@ -80,7 +88,8 @@ static void colon_missing_tell(struct yaml_reader *reader, const struct syntax *
 }
 
 /* Behind a text in quotes something goes on that cannot. */
-static void after_quotes_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void after_quotes_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     const struct piece *last = &reader->last;
 
     if (last->start.line == last->end.line)
@@ -94,7 +103,8 @@ static void after_quotes_tell(struct yaml_reader *reader, const struct syntax *s
                      "the quote that opens here is closed only in line %d", last->end.line);
 }
 
-static bool follows_quotes(const struct yaml_reader *reader, const struct syntax *syntax) {
+static bool follows_quotes(const struct yaml_reader *reader, const struct syntax *syntax)
+{
     const struct piece *last = &reader->last;
 
     return last->kind == PIECE_SCALAR && last->end.line == syntax->at.line &&
@@ -102,7 +112,8 @@ static bool follows_quotes(const struct yaml_reader *reader, const struct syntax
 }
 
 /* Neither a key nor a part of what stands before it. */
-static void stray_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void stray_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     struct place place = rest_place(reader, syntax->at);
 
     if (line_place(reader, syntax->at).column < syntax->at.column)
@@ -112,7 +123,8 @@ static void stray_tell(struct yaml_reader *reader, const struct syntax *syntax) 
                      "no key can stand here: the indentation fits nothing above");
 }
 
-static void key_expected_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void key_expected_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     struct place place = mark_place(reader, syntax->at, 1);
 
     switch (byte_at(reader, syntax->at)) {
@@ -134,14 +146,16 @@ static void key_expected_tell(struct yaml_reader *reader, const struct syntax *s
     }
 }
 
-static void key_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void key_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     if (follows_quotes(reader, syntax))
         after_quotes_tell(reader, syntax);
     else
         key_expected_tell(reader, syntax);
 }
 
-static void entry_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void entry_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     if (follows_quotes(reader, syntax))
         after_quotes_tell(reader, syntax);
     else
@@ -150,7 +164,8 @@ static void entry_tell(struct yaml_reader *reader, const struct syntax *syntax) 
                      "an entry of a list is expected here");
 }
 
-static void unclosed_tell(struct yaml_reader *reader, struct mark bracket) {
+static void unclosed_tell(struct yaml_reader *reader, struct mark bracket)
+{
     bool list = byte_at(reader, bracket) == '[';
 
     reader_error(reader, mark_place(reader, bracket, 1),
@@ -160,7 +175,8 @@ static void unclosed_tell(struct yaml_reader *reader, struct mark bracket) {
 
 /* The list or mapping in brackets goes on where it should not. A colon in a
  * later line is most likely the next key, behind a bracket nobody closed. */
-static void bracket_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void bracket_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     char found = byte_at(reader, syntax->at);
     bool below = syntax->at.line != syntax->about.line;
     struct place place = mark_place(reader, syntax->at, 1);
@@ -184,19 +200,22 @@ static void bracket_tell(struct yaml_reader *reader, const struct syntax *syntax
                      syntax->about.line);
 }
 
-static void quote_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void quote_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     reader_error(reader, rest_place(reader, syntax->about),
                  "end the text with the same quote as it begins",
                  "the quote that opens here is not closed");
 }
 
-static void escape_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void escape_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     reader_error(reader, mark_place(reader, syntax->at, 2),
                  "write \\\\ for a backslash, or put the text in '...'",
                  "a backslash in \"...\" begins an escape, and this is none");
 }
 
-static void dash_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void dash_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     reader_error(reader, mark_place(reader, syntax->at, 1),
                  "put each entry on a line of its own under the key, or write [one, two]; "
                  "a text that begins with a dash goes in quotes",
@@ -204,7 +223,8 @@ static void dash_tell(struct yaml_reader *reader, const struct syntax *syntax) {
 }
 
 /* At the end of the file a value is missing only inside of an open bracket. */
-static void begin_tell(struct yaml_reader *reader, struct mark mark) {
+static void begin_tell(struct yaml_reader *reader, struct mark mark)
+{
     struct place place = mark_place(reader, mark, 1);
 
     if (mark_at_end(reader, mark) && reader->open != NULL && reader->open->flow)
@@ -219,21 +239,25 @@ static void begin_tell(struct yaml_reader *reader, struct mark mark) {
                      byte_at(reader, mark));
 }
 
-static void begin_here_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void begin_here_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     begin_tell(reader, syntax->at);
 }
 
-static void begin_before_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void begin_before_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     begin_tell(reader, syntax->about);
 }
 
-static void outside_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void outside_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     reader_error(reader, rest_place(reader, syntax->at),
                  "begin the line as far to the left as the first key of the file",
                  "this line stands outside of what the file holds so far");
 }
 
-static void other_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void other_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     reader_error(reader, mark_place(reader, syntax->at, 1),
                  "look at this line and at the one above it",
                  "this is not valid YAML: %s%s%s", syntax->problem,
@@ -241,7 +265,8 @@ static void other_tell(struct yaml_reader *reader, const struct syntax *syntax) 
                  text_empty(syntax->context) ? "" : syntax->context);
 }
 
-static void colon_space_tell(struct yaml_reader *reader, const struct syntax *syntax) {
+static void colon_space_tell(struct yaml_reader *reader, const struct syntax *syntax)
+{
     reader_error(reader, mark_place(reader, syntax->at, 1),
                  "put a space after the colon; if it belongs to a text, put the text in quotes",
                  "a colon in brackets needs a space after it");
@@ -279,13 +304,15 @@ static const struct syntax_row rows[] = {
     {.tell = other_tell},
 };
 
-static bool row_fits(const struct syntax_row *row, const struct syntax *syntax) {
+static bool row_fits(const struct syntax_row *row, const struct syntax *syntax)
+{
     return (row->problem == NULL || text_equal(row->problem, syntax->problem)) &&
            (row->context == NULL || text_equal(row->context, syntax->context));
 }
 
 /* Bytes libyaml cannot read have no mark, only an offset. */
-static void bytes_tell(struct yaml_reader *reader) {
+static void bytes_tell(struct yaml_reader *reader)
+{
     struct place place = source_place(reader->clean, reader->parser.problem_offset);
 
     place.source = reader->source;
@@ -293,7 +320,8 @@ static void bytes_tell(struct yaml_reader *reader) {
                  "this is not valid YAML: %s", reader->parser.problem);
 }
 
-void syntax_tell(struct yaml_reader *reader) {
+void syntax_tell(struct yaml_reader *reader)
+{
     const yaml_parser_t *parser = &reader->parser;
 
     if (parser->error == YAML_MEMORY_ERROR || parser->problem == NULL)

@@ -12,7 +12,8 @@ static const struct yaml_node *node_read(struct yaml_reader *reader, struct piec
                                          int depth);
 
 /* The line breaks at the end of a block scalar are none of its text. */
-static const char *scalar_text(struct yaml_reader *reader, const struct piece *piece) {
+static const char *scalar_text(struct yaml_reader *reader, const struct piece *piece)
+{
     char *text = text_nfc(reader->arena, piece->text);
 
     if (piece->style == SCALAR_BLOCK) {
@@ -26,7 +27,8 @@ static const char *scalar_text(struct yaml_reader *reader, const struct piece *p
 }
 
 static void scalar_read(struct yaml_reader *reader, const struct piece *piece,
-                        struct yaml_node *node) {
+                        struct yaml_node *node)
+{
     node->kind = YAML_SCALAR;
     node->text = scalar_text(reader, piece);
     node->quoted = piece->style != SCALAR_PLAIN;
@@ -35,20 +37,23 @@ static void scalar_read(struct yaml_reader *reader, const struct piece *piece,
 
 /* Brackets are underlined to their end; what has none, at its first sign. */
 static void collection_place(const struct yaml_reader *reader, const struct piece *start,
-                             const struct piece *end, struct yaml_node *node) {
+                             const struct piece *end, struct yaml_node *node)
+{
     if (start->flow)
         node->place = reader_place(reader, start->start, end->end);
     else
         node->place = reader_spot(reader, start->start.line, start->start.column, 1);
 }
 
-static bool piece_ends(const struct piece *piece) {
+static bool piece_ends(const struct piece *piece)
+{
     return piece->kind == PIECE_STOP || piece->kind == PIECE_END;
 }
 
 /* What is read next stands inside of `start`; returns what to go back to. */
 static const struct piece *collection_open(struct yaml_reader *reader,
-                                           const struct piece *start) {
+                                           const struct piece *start)
+{
     const struct piece *outer = reader->open;
 
     reader->open = start;
@@ -56,7 +61,8 @@ static const struct piece *collection_open(struct yaml_reader *reader,
 }
 
 static void sequence_read(struct yaml_reader *reader, const struct piece *start, int depth,
-                          struct yaml_node *node) {
+                          struct yaml_node *node)
+{
     const struct piece *outer = collection_open(reader, start);
     const struct yaml_node **items = NULL;
     size_t capacity = 0;
@@ -73,7 +79,8 @@ static void sequence_read(struct yaml_reader *reader, const struct piece *start,
 }
 
 static const struct yaml_pair *pair_find(const struct yaml_pair *pairs, size_t count,
-                                         const char *key) {
+                                         const char *key)
+{
     for (size_t i = 0; i < count; i++)
         if (text_equal(pairs[i].key, key))
             return &pairs[i];
@@ -82,7 +89,8 @@ static const struct yaml_pair *pair_find(const struct yaml_pair *pairs, size_t c
 
 /* The key's text, or NULL (told) for what cannot be one. */
 static const char *key_read(struct yaml_reader *reader, const struct piece *piece, int depth,
-                            struct place *place) {
+                            struct place *place)
+{
     const struct yaml_node *node = node_read(reader, *piece, depth + 1);
 
     *place = node->place;
@@ -107,14 +115,16 @@ static const char *key_read(struct yaml_reader *reader, const struct piece *piec
 }
 
 static void repeat_tell(struct yaml_reader *reader, struct place place,
-                        const struct yaml_pair *first) {
+                        const struct yaml_pair *first)
+{
     reader_error(reader, place, "keep only one of the two",
                  "the key \"%s\" stands here a second time; the first is at %s:%d", first->key,
                  reader->source->name, first->key_place.line);
 }
 
 static void mapping_read(struct yaml_reader *reader, const struct piece *start, int depth,
-                         struct yaml_node *node) {
+                         struct yaml_node *node)
+{
     const struct piece *outer = collection_open(reader, start);
     struct yaml_pair *pairs = NULL;
     size_t capacity = 0;
@@ -139,7 +149,8 @@ static void mapping_read(struct yaml_reader *reader, const struct piece *start, 
 }
 
 /* Stops the reader: libyaml's time grows with the square of the depth. */
-static bool depth_check(struct yaml_reader *reader, const struct piece *piece, int depth) {
+static bool depth_check(struct yaml_reader *reader, const struct piece *piece, int depth)
+{
     if (depth <= DEPTH_LIMIT)
         return true;
     if (!reader->stopped)
@@ -152,7 +163,8 @@ static bool depth_check(struct yaml_reader *reader, const struct piece *piece, i
 
 /* Never NULL, so that reading can go on: what is no value counts as empty. */
 static const struct yaml_node *node_read(struct yaml_reader *reader, struct piece piece,
-                                         int depth) {
+                                         int depth)
+{
     struct yaml_node *node = arena_alloc(reader->arena, sizeof *node);
 
     node->kind = YAML_SCALAR;
@@ -170,13 +182,15 @@ static const struct yaml_node *node_read(struct yaml_reader *reader, struct piec
     return node;
 }
 
-static void empty_tell(struct yaml_reader *reader) {
+static void empty_tell(struct yaml_reader *reader)
+{
     reader_error(reader, source_whole(reader->source), "look whether the right file was saved",
                  "the file holds nothing but comments or white space");
 }
 
 /* The one document of a file. */
-static const struct yaml_node *document_read(struct yaml_reader *reader) {
+static const struct yaml_node *document_read(struct yaml_reader *reader)
+{
     struct piece piece = piece_next(reader);
 
     if (piece.kind == PIECE_FILE_END)
@@ -197,7 +211,8 @@ static const struct yaml_node *document_read(struct yaml_reader *reader) {
 }
 
 /* libyaml's memory begins and ends here. */
-static const struct yaml_node *clean_read(struct yaml_reader *reader) {
+static const struct yaml_node *clean_read(struct yaml_reader *reader)
+{
     if (!yaml_parser_initialize(&reader->parser))
         arena_exhausted();
     yaml_parser_set_encoding(&reader->parser, YAML_UTF8_ENCODING);
@@ -210,7 +225,8 @@ static const struct yaml_node *clean_read(struct yaml_reader *reader) {
 }
 
 const struct yaml_node *yaml_tree_read(const struct source *source, struct arena *arena,
-                                       struct problems *problems) {
+                                       struct problems *problems)
+{
     struct yaml_reader reader = {
         .source = source,
         .arena = arena,

@@ -8,18 +8,21 @@
 #include "text.h"
 
 /* What YAML elsewhere takes for nothing; on a card it would be printed. */
-static bool text_means_nothing(const struct yaml_node *node) {
+static bool text_means_nothing(const struct yaml_node *node)
+{
     return !node->quoted && (text_equal(node->text, "~") || text_equal(node->text, "null") ||
                              text_equal(node->text, "Null") || text_equal(node->text, "NULL"));
 }
 
-static bool text_blank(const char *text) {
+static bool text_blank(const char *text)
+{
     return text[strspn(text, " ")] == '\0';
 }
 
 /* A text that can be printed in a line, under the name it has in messages. */
 static bool scalar_sound(struct field_reading *reading, const char *name,
-                         const struct yaml_node *node) {
+                         const struct yaml_node *node)
+{
     if (text_means_nothing(node))
         field_error(reading, node->place,
                     "leave the value empty; put it in quotes if it is the text",
@@ -35,13 +38,15 @@ static bool scalar_sound(struct field_reading *reading, const char *name,
     return false;
 }
 
-static const char *field_name(struct field_reading *reading, const struct field *field) {
+static const char *field_name(struct field_reading *reading, const struct field *field)
+{
     return text_format(reading->arena, "\"%s\"", field->key);
 }
 
 /* A list where a text is due, or { } around it, comes from brackets. */
 static bool scalar_due(struct field_reading *reading, const struct field *field,
-                       const struct yaml_node *node, const char *wanted) {
+                       const struct yaml_node *node, const char *wanted)
+{
     if (node->kind == YAML_SCALAR)
         return scalar_sound(reading, field_name(reading, field), node);
     field_error(reading, node->place,
@@ -52,7 +57,8 @@ static bool scalar_due(struct field_reading *reading, const struct field *field,
     return false;
 }
 
-static size_t choices_count(const char *const *choices) {
+static size_t choices_count(const char *const *choices)
+{
     size_t count = 0;
 
     while (choices[count] != NULL)
@@ -62,7 +68,8 @@ static size_t choices_count(const char *const *choices) {
 
 /* True where the field has no choices or the text is one of them. */
 static bool choice_check(struct field_reading *reading, const struct field *field,
-                         const struct yaml_node *node) {
+                         const struct yaml_node *node)
+{
     if (field->choices == NULL)
         return true;
     size_t count = choices_count(field->choices);
@@ -80,7 +87,8 @@ static bool choice_check(struct field_reading *reading, const struct field *fiel
 }
 
 static void text_read(struct field_reading *reading, const struct field *field,
-                      const struct yaml_node *node, void *value) {
+                      const struct yaml_node *node, void *value)
+{
     if (!scalar_due(reading, field, node, "a text"))
         return;
     if (field->kind == FIELD_CHOICE && !choice_check(reading, field, node))
@@ -88,16 +96,19 @@ static void text_read(struct field_reading *reading, const struct field *field,
     *(struct text_value *)value = (struct text_value){.text = node->text, .place = node->place};
 }
 
-static bool range_any(const struct field *field) {
+static bool range_any(const struct field *field)
+{
     return field->low == 0 && field->high == 0;
 }
 
-static bool range_holds(const struct field *field, int64_t milli) {
+static bool range_holds(const struct field *field, int64_t milli)
+{
     return range_any(field) || (milli >= field->low && milli <= field->high);
 }
 
 static void number_tell(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node) {
+                        const struct yaml_node *node)
+{
     const int64_t usual = 12600;
     int64_t example = range_holds(field, usual) ? usual : field->high;
 
@@ -107,14 +118,16 @@ static void number_tell(struct field_reading *reading, const struct field *field
                 text_shown(reading->arena, node->text));
 }
 
-static const char *range_remedy(struct arena *arena, const struct field *field) {
+static const char *range_remedy(struct arena *arena, const struct field *field)
+{
     if (text_empty(field->about))
         return NULL;
     return text_format(arena, "look at it again; \"%s\" means: %s", field->key, field->about);
 }
 
 static void number_read(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node, void *value) {
+                        const struct yaml_node *node, void *value)
+{
     int64_t milli;
 
     if (!scalar_due(reading, field, node, "a number"))
@@ -135,7 +148,8 @@ static void number_read(struct field_reading *reading, const struct field *field
 }
 
 static void answer_read(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node, void *value) {
+                        const struct yaml_node *node, void *value)
+{
     if (!scalar_due(reading, field, node, "yes or no"))
         return;
     bool yes = text_equal(node->text, "yes");
@@ -150,7 +164,8 @@ static void answer_read(struct field_reading *reading, const struct field *field
 }
 
 static void date_read(struct field_reading *reading, const struct field *field,
-                      const struct yaml_node *node, void *value) {
+                      const struct yaml_node *node, void *value)
+{
     struct date date;
 
     if (!scalar_due(reading, field, node, "a date"))
@@ -165,7 +180,8 @@ static void date_read(struct field_reading *reading, const struct field *field,
         .date = date, .text = node->text, .given = true, .place = node->place};
 }
 
-static bool words_hold(const struct text_value *words, size_t count, const char *text) {
+static bool words_hold(const struct text_value *words, size_t count, const char *text)
+{
     for (size_t i = 0; i < count; i++)
         if (text_equal(words[i].text, text))
             return true;
@@ -174,7 +190,8 @@ static bool words_hold(const struct text_value *words, size_t count, const char 
 
 /* Whether an entry of a list is a text that may stand there. */
 static bool entry_sound(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node) {
+                        const struct yaml_node *node)
+{
     const char *name = text_format(reading->arena, "an entry of \"%s\"", field->key);
 
     if (node->kind != YAML_SCALAR) {
@@ -194,7 +211,8 @@ static bool entry_sound(struct field_reading *reading, const struct field *field
 /* Reads `count` nodes as words; wrong ones are told and left out. */
 static void words_read(struct field_reading *reading, const struct field *field,
                        const struct yaml_node *const *nodes, size_t count,
-                       struct list_value *list) {
+                       struct list_value *list)
+{
     struct text_value *words = arena_array(reading->arena, count, sizeof *words);
 
     for (size_t i = 0; i < count; i++) {
@@ -213,7 +231,8 @@ static void words_read(struct field_reading *reading, const struct field *field,
 }
 
 static void list_read(struct field_reading *reading, const struct field *field,
-                      const struct yaml_node *node, void *value) {
+                      const struct yaml_node *node, void *value)
+{
     struct list_value list = {.given = true, .place = node->place};
 
     if (node->kind == YAML_MAPPING) {
@@ -236,14 +255,16 @@ static void list_read(struct field_reading *reading, const struct field *field,
 }
 
 static void node_read(struct field_reading *reading, const struct field *field,
-                      const struct yaml_node *node, void *value) {
+                      const struct yaml_node *node, void *value)
+{
     (void)reading;
     (void)field;
     *(struct node_value *)value = (struct node_value){.node = node, .place = node->place};
 }
 
 void value_read(struct field_reading *reading, const struct field *field,
-                const struct yaml_node *node, void *value) {
+                const struct yaml_node *node, void *value)
+{
     static void (*const readers[])(struct field_reading *, const struct field *,
                                    const struct yaml_node *, void *) = {
         [FIELD_TEXT] = text_read,

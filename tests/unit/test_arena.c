@@ -16,7 +16,8 @@
 
 #define LIMIT ((size_t)16 * 1024 * 1024)
 
-static void test_aligned_zeroed_apart(void **state) {
+static void test_aligned_zeroed_apart(void **state)
+{
     (void)state;
     struct arena *arena = arena_new(LIMIT);
     unsigned char *last = NULL;
@@ -34,7 +35,8 @@ static void test_aligned_zeroed_apart(void **state) {
     arena_free(arena);
 }
 
-static void test_large_block(void **state) {
+static void test_large_block(void **state)
+{
     (void)state;
     struct arena *arena = arena_new(LIMIT);
     char *small = arena_copy(arena, "small", 5);
@@ -49,7 +51,8 @@ static void test_large_block(void **state) {
     arena_free(arena);
 }
 
-static void test_copy(void **state) {
+static void test_copy(void **state)
+{
     (void)state;
     struct arena *arena = arena_new(LIMIT);
 
@@ -59,7 +62,8 @@ static void test_copy(void **state) {
     arena_free(arena);
 }
 
-static void test_grow_keeps_elements(void **state) {
+static void test_grow_keeps_elements(void **state)
+{
     (void)state;
     struct arena *arena = arena_new(LIMIT);
     int *items = NULL;
@@ -75,7 +79,8 @@ static void test_grow_keeps_elements(void **state) {
     arena_free(arena);
 }
 
-static void test_free_of_nothing(void **state) {
+static void test_free_of_nothing(void **state)
+{
     (void)state;
     arena_free(NULL);
     struct arena *arena = arena_new(LIMIT);
@@ -91,7 +96,8 @@ struct ending {
 
 static void (*child_fault)(void);
 
-static struct ending ending_of(void (*fault)(void)) {
+static struct ending ending_of(void (*fault)(void))
+{
     struct ending ending = {0};
     int ends[2];
 
@@ -117,41 +123,49 @@ static struct ending ending_of(void (*fault)(void)) {
     return ending;
 }
 
-static void over_the_limit(void) {
+static void over_the_limit(void)
+{
     struct arena *arena = arena_new(100000);
     for (int i = 0; i < 1000; i++)
         (void)arena_alloc(arena, 1000);
 }
 
-static void one_over_the_limit(void) {
+static void one_over_the_limit(void)
+{
     (void)arena_alloc(arena_new(4096), 4097);
 }
 
-static void product_too_large(void) {
+static void product_too_large(void)
+{
     (void)arena_array(arena_new(SIZE_MAX), SIZE_MAX / 2, 3);
 }
 
-static void size_too_large(void) {
+static void size_too_large(void)
+{
     (void)arena_alloc(arena_new(SIZE_MAX), SIZE_MAX - 4);
 }
 
-static void copy_too_large(void) {
+static void copy_too_large(void)
+{
     (void)arena_copy(arena_new(SIZE_MAX), "x", SIZE_MAX);
 }
 
-static void clean_up(void) {
+static void clean_up(void)
+{
     static const char sign[] = "clean-up\n";
     ssize_t written = write(STDERR_FILENO, sign, sizeof sign - 1);
     (void)written;
     arena_exhausted();  /* a second end while cleaning up must end all the same */
 }
 
-static void with_clean_up(void) {
+static void with_clean_up(void)
+{
     arena_on_exhaustion(clean_up);
     over_the_limit();
 }
 
-static void test_end_of_memory(void **state) {
+static void test_end_of_memory(void **state)
+{
     (void)state;
     static void (*const faults[])(void) = {
         over_the_limit, one_over_the_limit, product_too_large, size_too_large,
@@ -168,16 +182,19 @@ static void test_end_of_memory(void **state) {
 /* The sanitizers' allocator ends the process itself where the system's says no,
  * so that there is nothing to see there. */
 #if defined(__SANITIZE_ADDRESS__)
-static void test_system_refuses(void **state) {
+static void test_system_refuses(void **state)
+{
     (void)state;
     skip();
 }
 #else
-static void system_refuses(void) {
+static void system_refuses(void)
+{
     (void)arena_alloc(arena_new(SIZE_MAX), SIZE_MAX / 2 - 4096);
 }
 
-static void test_system_refuses(void **state) {
+static void test_system_refuses(void **state)
+{
     (void)state;
     struct ending ending = ending_of(system_refuses);
     assert_int_equal(ending.status, 3);
@@ -185,7 +202,8 @@ static void test_system_refuses(void **state) {
 }
 #endif
 
-static void test_clean_up_runs_once(void **state) {
+static void test_clean_up_runs_once(void **state)
+{
     (void)state;
     struct ending ending = ending_of(with_clean_up);
 
@@ -193,18 +211,21 @@ static void test_clean_up_runs_once(void **state) {
     assert_string_equal(ending.said, "clean-up\nmaydeck: error: out of memory\n");
 }
 
-static void within_the_limit(void) {
+static void within_the_limit(void)
+{
     struct arena *arena = arena_new(4096);
     memset(arena_alloc(arena, 4096), 1, 4096);
     _exit(42);
 }
 
-static void test_limit_can_be_used_up(void **state) {
+static void test_limit_can_be_used_up(void **state)
+{
     (void)state;
     assert_int_equal(ending_of(within_the_limit).status, 42);
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_aligned_zeroed_apart),
         cmocka_unit_test(test_large_block),

@@ -11,7 +11,8 @@
 #include "text.h"
 #include "../../src/radio/identity.h"
 
-static void all_holders_are_found(void **state) {
+static void all_holders_are_found(void **state)
+{
     (void)state;
     static const struct { const char *call_sign, *iso; } expected[] = {
         {"SVAB", "GR"}, {"9A2345", "HR"}, {"9A1234", "HR"}, {"ZM1726", "NZ"}, {"9HAB2", "MT"},
@@ -30,7 +31,8 @@ static void all_holders_are_found(void **state) {
     }
 }
 
-static void nobody_holds_these(void **state) {
+static void nobody_holds_these(void **state)
+{
     (void)state;
     static const char *const none[] = {"QABC", "QTAB2", "QZ2345", "4NAB", "1AAB", "99AB", "0AAB",
                                        "S1AB", "T9AB", "YZAB", "22AB", "", "S", "SV"};
@@ -40,7 +42,8 @@ static void nobody_holds_these(void **state) {
 
 /* Every beginning of two characters is looked at; those without a holder must be
  * the series published as unallocated, no more and no fewer. */
-static void the_gaps_are_the_published_ones(void **state) {
+static void the_gaps_are_the_published_ones(void **state)
+{
     (void)state;
     static const char signs[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789";
     struct arena *arena = arena_new((size_t)1 << 20);
@@ -59,7 +62,8 @@ static void the_gaps_are_the_published_ones(void **state) {
 }
 
 /* A letter in third place never falls between two series. */
-static void no_series_ends_too_soon(void **state) {
+static void no_series_ends_too_soon(void **state)
+{
     (void)state;
     static const char signs[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789";
     const struct administration *owner;
@@ -72,7 +76,8 @@ static void no_series_ends_too_soon(void **state) {
         }
 }
 
-static void all_of_q_is_unallocated(void **state) {
+static void all_of_q_is_unallocated(void **state)
+{
     (void)state;
     static const char signs[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789";
     const struct administration *owner;
@@ -83,7 +88,8 @@ static void all_of_q_is_unallocated(void **state) {
     }
 }
 
-static void halved_series_need_a_letter(void **state) {
+static void halved_series_need_a_letter(void **state)
+{
     (void)state;
     const struct administration *owner;
     assert_int_equal(call_sign_series("3D2345", &owner), SERIES_HALVED);
@@ -93,7 +99,8 @@ static void halved_series_need_a_letter(void **state) {
     assert_string_equal(owner->iso, "EG");
 }
 
-static void impossible_beginnings_are_known(void **state) {
+static void impossible_beginnings_are_known(void **state)
+{
     (void)state;
     static const char *const impossible[] = {"1AAB", "0AAB", "99AB", "22AB", "S1AB", "A0AB"};
     const struct administration *owner;
@@ -101,7 +108,8 @@ static void impossible_beginnings_are_known(void **state) {
         assert_int_equal(call_sign_series(impossible[i], &owner), SERIES_IMPOSSIBLE);
 }
 
-static void patterns_are_told_apart(void **state) {
+static void patterns_are_told_apart(void **state)
+{
     (void)state;
     static const struct { const char *call_sign; enum call_sign_pattern pattern; } expected[] = {
         {"SVAB", PATTERN_SHIP}, {"9A2345", PATTERN_SHIP}, {"9HAB2", PATTERN_SHIP},
@@ -120,7 +128,8 @@ static void patterns_are_told_apart(void **state) {
         assert_int_equal(call_sign_pattern(expected[i].call_sign), expected[i].pattern);
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(all_holders_are_found),
         cmocka_unit_test(nobody_holds_these),

@@ -7,20 +7,23 @@
 
 #include "date.h"
 
-static void date_is(struct date date, int year, int month, int day) {
+static void date_is(struct date date, int year, int month, int day)
+{
     assert_int_equal(date.year, year);
     assert_int_equal(date.month, month);
     assert_int_equal(date.day, day);
 }
 
-static struct date date_of(const char *string) {
+static struct date date_of(const char *string)
+{
     struct date date = {0};
 
     assert_true(date_parse(string, &date));
     return date;
 }
 
-static void test_parse(void **state) {
+static void test_parse(void **state)
+{
     (void)state;
     date_is(date_of("2027"), 2027, 0, 0);
     date_is(date_of("2027-04"), 2027, 4, 0);
@@ -31,7 +34,8 @@ static void test_parse(void **state) {
     date_is(date_of("2199-12-31"), 2199, 12, 31);
 }
 
-static void test_parse_refusals(void **state) {
+static void test_parse_refusals(void **state)
+{
     (void)state;
     static const char *const wrong[] = {
         "", "27", "202", "20270", "2027-", "2027-4", "2027-00", "2027-13", "2027-04-00",
@@ -47,7 +51,8 @@ static void test_parse_refusals(void **state) {
     }
 }
 
-static void test_last_day(void **state) {
+static void test_last_day(void **state)
+{
     (void)state;
     date_is(date_last_day(date_of("2027")), 2027, 12, 31);
     date_is(date_last_day(date_of("2027-04")), 2027, 4, 30);
@@ -56,7 +61,8 @@ static void test_last_day(void **state) {
     date_is(date_last_day(date_of("2027-04-05")), 2027, 4, 5);
 }
 
-static void test_compare(void **state) {
+static void test_compare(void **state)
+{
     (void)state;
     assert_true(date_compare(date_of("2027"), date_of("2027-12-31")) == 0);
     assert_true(date_compare(date_of("2027-04"), date_of("2027-04-29")) > 0);
@@ -65,7 +71,8 @@ static void test_compare(void **state) {
     assert_true(date_compare(date_of("2028"), date_of("2027-12")) > 0);
 }
 
-static void test_text(void **state) {
+static void test_text(void **state)
+{
     (void)state;
     static const char *const written[] = {"2027", "2027-04", "2027-04-30"};
     struct arena *arena = arena_new((size_t)1024 * 1024);
@@ -75,7 +82,8 @@ static void test_text(void **state) {
     arena_free(arena);
 }
 
-static void test_from_seconds(void **state) {
+static void test_from_seconds(void **state)
+{
     (void)state;
     date_is(date_from_seconds(0), 1970, 1, 1);
     date_is(date_from_seconds(86399), 1970, 1, 1);
@@ -90,7 +98,8 @@ static void test_from_seconds(void **state) {
 }
 
 /* Every day of three centuries, counted by hand and by the function. */
-static void test_each_day(void **state) {
+static void test_each_day(void **state)
+{
     (void)state;
     struct date day = {.year = 1900, .month = 1, .day = 1};
 
@@ -108,7 +117,8 @@ static void test_each_day(void **state) {
     }
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_parse),
         cmocka_unit_test(test_parse_refusals),

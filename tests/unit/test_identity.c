@@ -13,24 +13,28 @@
 static struct arena *arena;
 static struct problems *problems;
 
-static int set_up(void **state) {
+static int set_up(void **state)
+{
     (void)state;
     arena = arena_new((size_t)1 << 22);
     return arena == NULL;
 }
 
-static int tear_down(void **state) {
+static int tear_down(void **state)
+{
     (void)state;
     arena_free(arena);
     return 0;
 }
 
-static struct text_value text_at(const char *text, int line) {
+static struct text_value text_at(const char *text, int line)
+{
     return (struct text_value){.text = text, .place = {.line = line, .column = 12}};
 }
 
 /* A real boat whose set has its MMSI. Lines: call sign 11, MMSI 12, flag 5, name 3. */
-static struct boat boat_of(const char *call_sign, const char *mmsi, const char *flag) {
+static struct boat boat_of(const char *call_sign, const char *mmsi, const char *flag)
+{
     struct boat boat = {.key = "boat"};
     boat.facts.name = text_at("Tamarisk", 3);
     boat.facts.flag = text_at(flag, 5);
@@ -42,13 +46,15 @@ static struct boat boat_of(const char *call_sign, const char *mmsi, const char *
     return boat;
 }
 
-static bool check(const struct boat *boat) {
+static bool check(const struct boat *boat)
+{
     problems = problems_new(arena);
     return identity_check(boat, arena, problems);
 }
 
 /* The one problem of this severity; NULL if there is none. Fails on two. */
-static const struct problem *only(enum severity severity) {
+static const struct problem *only(enum severity severity)
+{
     size_t count = 0;
     const struct problem *all = problems_sorted(problems, &count), *found = NULL;
     for (size_t i = 0; i < count; i++) {
@@ -61,7 +67,8 @@ static const struct problem *only(enum severity severity) {
     return found;
 }
 
-static void tells(enum severity severity, const char *words, int line) {
+static void tells(enum severity severity, const char *words, int line)
+{
     const struct problem *problem = only(severity);
     assert_non_null(problem);
     if (strstr(problem->what, words) == NULL)
@@ -69,7 +76,8 @@ static void tells(enum severity severity, const char *words, int line) {
     assert_int_equal(problem->place.line, line);
 }
 
-static void is_silent(void) {
+static void is_silent(void)
+{
     size_t count = 0;
     const struct problem *all = problems_sorted(problems, &count);
     if (count != 0)
@@ -78,7 +86,8 @@ static void is_silent(void) {
 
 /* ---- MMSI ---- */
 
-static void sound_identities_are_silent(void **state) {
+static void sound_identities_are_silent(void **state)
+{
     (void)state;
     static const struct { const char *call_sign, *mmsi, *flag; } sound[] = {
         {"9A2345", "238123457", "HR"}, {"9A2345", "238 123 457", "HR"},
@@ -98,7 +107,8 @@ static void sound_identities_are_silent(void **state) {
     }
 }
 
-static void damaged_mmsi_are_errors(void **state) {
+static void damaged_mmsi_are_errors(void **state)
+{
     (void)state;
     static const struct { const char *mmsi, *words; } damaged[] = {
         {"238,123,456", "spreadsheet formatted it"}, {"238.123.456", "spreadsheet formatted it"},
@@ -124,7 +134,8 @@ static void damaged_mmsi_are_errors(void **state) {
     }
 }
 
-static void numbers_of_others_are_named(void **state) {
+static void numbers_of_others_are_named(void **state)
+{
     (void)state;
     static const struct { const char *mmsi, *words; } others[] = {
         {"002320014", "coast station's (MID 232)"},
@@ -142,7 +153,8 @@ static void numbers_of_others_are_named(void **state) {
     }
 }
 
-static void an_unallocated_mid_is_a_deficiency(void **state) {
+static void an_unallocated_mid_is_a_deficiency(void **state)
+{
     (void)state;
     static const char *const unallocated[] = {"217123457", "260123457", "799123457"};
     for (size_t i = 0; i < 3; i++) {
@@ -155,7 +167,8 @@ static void an_unallocated_mid_is_a_deficiency(void **state) {
     }
 }
 
-static void stand_ins_are_noted(void **state) {
+static void stand_ins_are_noted(void **state)
+{
     (void)state;
     static const char *const stand_ins[] = {"238000000", "238123456", "238999999"};
     for (size_t i = 0; i < 3; i++) {
@@ -167,7 +180,8 @@ static void stand_ins_are_noted(void **state) {
 
 /* ---- DSC ---- */
 
-static void dsc_needs_a_programmed_mmsi(void **state) {
+static void dsc_needs_a_programmed_mmsi(void **state)
+{
     (void)state;
     struct boat boat = boat_of("9A2345", "238123457", "HR");
     assert_true(dsc_ready(&boat));
@@ -183,7 +197,8 @@ static void dsc_needs_a_programmed_mmsi(void **state) {
     tells(SEVERITY_DEFICIENCY, "DSC not available: voice only", 14);
 }
 
-static void dsc_needs_an_mmsi(void **state) {
+static void dsc_needs_an_mmsi(void **state)
+{
     (void)state;
     struct boat boat = boat_of("9A2345", NULL, "HR");
     boat.radio.dsc.place.line = 14;
@@ -195,7 +210,8 @@ static void dsc_needs_an_mmsi(void **state) {
     assert_false(dsc_ready(&boat));
 }
 
-static void a_set_without_dsc_needs_none(void **state) {
+static void a_set_without_dsc_needs_none(void **state)
+{
     (void)state;
     struct boat boat = boat_of("9A2345", NULL, "HR");
     boat.radio.mmsi_programmed.answer = ANSWER_NOT_RECORDED;
@@ -211,7 +227,8 @@ static void a_set_without_dsc_needs_none(void **state) {
 
 /* ---- call signs ---- */
 
-static void unsound_call_signs_are_errors(void **state) {
+static void unsound_call_signs_are_errors(void **state)
+{
     (void)state;
     static const struct { const char *call_sign, *words; } unsound[] = {
         {"9A", "has 2 characters"}, {"9A234567", "has 8 characters"},
@@ -230,7 +247,8 @@ static void unsound_call_signs_are_errors(void **state) {
     }
 }
 
-static void odd_call_signs_are_noted(void **state) {
+static void odd_call_signs_are_noted(void **state)
+{
     (void)state;
     static const struct { const char *call_sign, *flag, *words; } odd[] = {
         {"9A1234", "HR", "0 or 1 straight after a letter"},
@@ -247,14 +265,16 @@ static void odd_call_signs_are_noted(void **state) {
     }
 }
 
-static void an_unallocated_series_is_a_deficiency(void **state) {
+static void an_unallocated_series_is_a_deficiency(void **state)
+{
     (void)state;
     struct boat boat = boat_of("4NAB", "238123457", "HR");
     assert_true(check(&boat));
     tells(SEVERITY_DEFICIENCY, "no country holds the series 4N", 11);
 }
 
-static void a_missing_call_sign_is_a_deficiency(void **state) {
+static void a_missing_call_sign_is_a_deficiency(void **state)
+{
     (void)state;
     struct boat boat = boat_of(NULL, "238123457", "HR");
     assert_true(check(&boat));
@@ -263,7 +283,8 @@ static void a_missing_call_sign_is_a_deficiency(void **state) {
 
 /* ---- agreement ---- */
 
-static void disagreement_is_noted_with_all_three(void **state) {
+static void disagreement_is_noted_with_all_three(void **state)
+{
     (void)state;
     struct boat boat = boat_of("SVAB", "238123457", "HR");
     assert_true(check(&boat));
@@ -280,7 +301,8 @@ static void disagreement_is_noted_with_all_three(void **state) {
     tells(SEVERITY_NOTE, "MMSI not known, call sign Greece, flag Croatia", 11);
 }
 
-static void a_flag_that_is_no_code_is_noted(void **state) {
+static void a_flag_that_is_no_code_is_noted(void **state)
+{
     (void)state;
     struct boat boat = boat_of("9A2345", "238123457", "Croatia");
     assert_true(check(&boat));
@@ -289,13 +311,15 @@ static void a_flag_that_is_no_code_is_noted(void **state) {
 
 /* ---- specimens ---- */
 
-static struct boat specimen_of(const char *call_sign, const char *mmsi) {
+static struct boat specimen_of(const char *call_sign, const char *mmsi)
+{
     struct boat boat = boat_of(call_sign, mmsi, "QZ");
     boat.facts.specimen.answer = ANSWER_YES;
     return boat;
 }
 
-static void specimens_carry_reserved_identities(void **state) {
+static void specimens_carry_reserved_identities(void **state)
+{
     (void)state;
     static const struct { const char *call_sign, *mmsi; } reserved[] = {
         {"QTAB2", "200014730"}, {"QTAB", "217123456"}, {"QT2345", "200000000"},
@@ -308,7 +332,8 @@ static void specimens_carry_reserved_identities(void **state) {
     }
 }
 
-static void specimens_never_carry_real_ones(void **state) {
+static void specimens_never_carry_real_ones(void **state)
+{
     (void)state;
     static const char *const real[] = {"9A2345", "4NAB", "QTA", "Q1AB2", "QT1ABC"};
     for (size_t i = 0; i < sizeof real / sizeof real[0]; i++) {
@@ -324,7 +349,8 @@ static void specimens_never_carry_real_ones(void **state) {
     tells(SEVERITY_ERROR, "coast station", 12);
 }
 
-static void real_boats_never_carry_reserved_ones(void **state) {
+static void real_boats_never_carry_reserved_ones(void **state)
+{
     (void)state;
     static const enum answer not_specimens[] = {ANSWER_NO, ANSWER_NOT_RECORDED};
     for (size_t i = 0; i < 2; i++) {
@@ -339,7 +365,8 @@ static void real_boats_never_carry_reserved_ones(void **state) {
     }
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(sound_identities_are_silent),
         cmocka_unit_test(damaged_mmsi_are_errors),

@@ -10,7 +10,8 @@
 #include "radio.h"
 #include "../../src/radio/identity.h"
 
-static void is_of(const char *mid, const char *iso, const char *administration) {
+static void is_of(const char *mid, const char *iso, const char *administration)
+{
     const struct administration *who = mid_find(mid);
     assert_non_null(who);
     assert_string_equal(who->iso, iso);
@@ -18,7 +19,8 @@ static void is_of(const char *mid, const char *iso, const char *administration) 
 }
 
 /* The ITU's table of 2024 has 292 digits, all of them from 201 to 775. */
-static void the_table_is_whole(void **state) {
+static void the_table_is_whole(void **state)
+{
     (void)state;
     int found = 0;
     for (unsigned mid = 0; mid < 1000; mid++) {
@@ -32,7 +34,8 @@ static void the_table_is_whole(void **state) {
     assert_int_equal(found, 292);
 }
 
-static void no_mid_stands_twice(void **state) {
+static void no_mid_stands_twice(void **state)
+{
     (void)state;
     unsigned char seen[1000] = {0};
     const struct administration_row *row;
@@ -43,7 +46,8 @@ static void no_mid_stands_twice(void **state) {
         }
 }
 
-static void every_administration_is_a_row_of_its_own(void **state) {
+static void every_administration_is_a_row_of_its_own(void **state)
+{
     (void)state;
     const struct administration_row *row;
     for (size_t i = 0; (row = administration_at(i)) != NULL; i++) {
@@ -53,7 +57,8 @@ static void every_administration_is_a_row_of_its_own(void **state) {
     }
 }
 
-static void countries_are_found(void **state) {
+static void countries_are_found(void **state)
+{
     (void)state;
     is_of("238123456", "HR", "HR");
     is_of("237", "GR", "GR");
@@ -69,7 +74,8 @@ static void countries_are_found(void **state) {
 }
 
 /* Where two tables that go round are wrong. */
-static void often_mistaken_digits_are_right(void **state) {
+static void often_mistaken_digits_are_right(void **state)
+{
     (void)state;
     is_of("262", "ME", "ME");
     is_of("254", "MC", "MC");
@@ -82,7 +88,8 @@ static void often_mistaken_digits_are_right(void **state) {
     assert_null(mid_find("335"));
 }
 
-static void territories_answer_to_their_parent(void **state) {
+static void territories_answer_to_their_parent(void **state)
+{
     (void)state;
     is_of("306123456", "BQ+CW+SX", "NL");
     is_of("331000001", "GL", "DK");
@@ -94,7 +101,8 @@ static void territories_answer_to_their_parent(void **state) {
     assert_string_equal(administration_find("IM")->administration, "GB");
 }
 
-static void unallocated_digits_are_nobody_s(void **state) {
+static void unallocated_digits_are_nobody_s(void **state)
+{
     (void)state;
     static const char *const none[] = {"200", "217", "260", "300", "302", "313", "776", "800",
                                        "970", "000", "", "2", "23", "2x8", "23O"};
@@ -102,7 +110,8 @@ static void unallocated_digits_are_nobody_s(void **state) {
         assert_null(mid_find(none[i]));
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(the_table_is_whole),
         cmocka_unit_test(no_mid_stands_twice),

@@ -16,7 +16,8 @@ static const struct { const char *key; int symbol; } expected[] = {
 
 #define EXPECTED_COUNT (sizeof expected / sizeof expected[0])
 
-static void the_order_is_the_recommendation_s(void **state) {
+static void the_order_is_the_recommendation_s(void **state)
+{
     (void)state;
     for (size_t i = 0; i < EXPECTED_COUNT; i++) {
         const struct nature *nature = nature_at(i);
@@ -28,7 +29,8 @@ static void the_order_is_the_recommendation_s(void **state) {
     assert_null(nature_at(SIZE_MAX));
 }
 
-static void natures_are_found_by_key(void **state) {
+static void natures_are_found_by_key(void **state)
+{
     (void)state;
     for (size_t i = 0; i < EXPECTED_COUNT; i++)
         assert_ptr_equal(nature_find(expected[i].key), nature_at(i));
@@ -38,7 +40,8 @@ static void natures_are_found_by_key(void **state) {
     assert_null(nature_find(NULL));
 }
 
-static void every_phrase_can_be_said(void **state) {
+static void every_phrase_can_be_said(void **state)
+{
     (void)state;
     for (size_t i = 0; nature_at(i) != NULL; i++) {
         const char *phrase = nature_at(i)->phrase;
@@ -49,7 +52,8 @@ static void every_phrase_can_be_said(void **state) {
 }
 
 /* The list on a card has room for a few words only; the words stay the set's own. */
-static void the_brief_words_begin_as_the_set_s_own(void **state) {
+static void the_brief_words_begin_as_the_set_s_own(void **state)
+{
     (void)state;
     for (size_t i = 0; nature_at(i) != NULL; i++) {
         const char *brief = nature_at(i)->brief, *label = nature_at(i)->label;
@@ -65,7 +69,8 @@ static void the_brief_words_begin_as_the_set_s_own(void **state) {
 }
 
 /* A list that told two natures in the same words would send the wrong one. */
-static void no_two_natures_share_words(void **state) {
+static void no_two_natures_share_words(void **state)
+{
     (void)state;
     for (size_t i = 0; nature_at(i) != NULL; i++)
         for (size_t j = 0; j < i; j++) {
@@ -75,7 +80,8 @@ static void no_two_natures_share_words(void **state) {
         }
 }
 
-static void phrases_are_the_standard_ones(void **state) {
+static void phrases_are_the_standard_ones(void **state)
+{
     (void)state;
     assert_string_equal(nature_find("fire")->phrase, "I AM ON FIRE");
     assert_string_equal(nature_find("flooding")->phrase, "I AM FLOODING");
@@ -87,7 +93,8 @@ static void phrases_are_the_standard_ones(void **state) {
     assert_string_equal(nature_find("mob")->label, "Man overboard");
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(the_order_is_the_recommendation_s),
         cmocka_unit_test(natures_are_found_by_key),

@@ -19,7 +19,8 @@ static const struct number numbers[] = {
     {"-999999999.999", -INT64_C(999999999999)},
 };
 
-static void test_parse_and_text(void **state) {
+static void test_parse_and_text(void **state)
+{
     (void)state;
     struct arena *arena = arena_new((size_t)1024 * 1024);
 
@@ -33,7 +34,8 @@ static void test_parse_and_text(void **state) {
     arena_free(arena);
 }
 
-static void test_other_spellings(void **state) {
+static void test_other_spellings(void **state)
+{
     (void)state;
     int64_t milli = 1;
 
@@ -42,7 +44,8 @@ static void test_other_spellings(void **state) {
     assert_true(number_parse_milli("-0", &milli) && milli == 0);
 }
 
-static void test_refusals(void **state) {
+static void test_refusals(void **state)
+{
     (void)state;
     static const char *const wrong[] = {
         "", "-", ".", ".5", "5.", "+5", " 5", "5 ", "05", "00", "-05", "--5", "1e3", "5E12",
@@ -57,7 +60,8 @@ static void test_refusals(void **state) {
     }
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_parse_and_text),
         cmocka_unit_test(test_other_spellings),

@@ -9,25 +9,30 @@
 
 #include "problem.h"
 
-static int arena_set_up(void **state) {
+static int arena_set_up(void **state)
+{
     *state = arena_new((size_t)64 * 1024 * 1024);
     return 0;
 }
 
-static int arena_tear_down(void **state) {
+static int arena_tear_down(void **state)
+{
     arena_free(*state);
     return 0;
 }
 
-static struct source *source_named(struct arena *arena, const char *name, const char *bytes) {
+static struct source *source_named(struct arena *arena, const char *name, const char *bytes)
+{
     return source_from(arena, name, bytes, strlen(bytes));
 }
 
-static struct place place_at(const struct source *source, int line, int column, int span) {
+static struct place place_at(const struct source *source, int line, int column, int span)
+{
     return (struct place){.source = source, .line = line, .column = column, .span = span};
 }
 
-static void test_counts(void **state) {
+static void test_counts(void **state)
+{
     struct problems *problems = problems_new(*state);
     struct place nowhere = {0};
 
@@ -45,7 +50,8 @@ static void test_counts(void **state) {
     assert_int_equal(problems_count(problems, SEVERITY_FAILURE), 0);
 }
 
-static void test_words(void **state) {
+static void test_words(void **state)
+{
     (void)state;
     static const char *const words[SEVERITY_COUNT] = {
         [SEVERITY_NOTE] = "note", [SEVERITY_DEFICIENCY] = "deficiency",
@@ -57,7 +63,8 @@ static void test_words(void **state) {
         assert_string_equal(severity_word((enum severity)i), words[i]);
 }
 
-static void test_order(void **state) {
+static void test_order(void **state)
+{
     struct problems *problems = problems_new(*state);
     struct source *a = source_named(*state, "a.yaml", "x\ny\n");
     struct source *b = source_named(*state, "b.yaml", "x\ny\n");
@@ -79,7 +86,8 @@ static void test_order(void **state) {
         assert_string_equal(sorted[i].what, expected[i]);
 }
 
-static void test_same_is_kept_once(void **state) {
+static void test_same_is_kept_once(void **state)
+{
     struct problems *problems = problems_new(*state);
     struct source *a = source_named(*state, "a.yaml", "x\n");
     struct source *again = source_named(*state, "a.yaml", "x\n");
@@ -98,7 +106,8 @@ static void test_same_is_kept_once(void **state) {
 }
 
 /* More than any table starts with, each twice, in an order that must turn. */
-static void test_many(void **state) {
+static void test_many(void **state)
+{
     struct problems *problems = problems_new(*state);
     struct source *source = source_named(*state, "a.yaml", "x\n");
     size_t count;
@@ -113,7 +122,8 @@ static void test_many(void **state) {
 }
 
 static const char *printed(struct arena *arena, struct place place, const char *what,
-                           const char *remedy) {
+                           const char *remedy)
+{
     struct text_builder out = text_builder_in(arena);
     struct problem problem = {
         .severity = SEVERITY_ERROR, .place = place, .what = what, .remedy = remedy};
@@ -122,7 +132,8 @@ static const char *printed(struct arena *arena, struct place place, const char *
     return out.at;
 }
 
-static void test_print(void **state) {
+static void test_print(void **state)
+{
     struct source *source = source_named(*state, "boats/x.yaml", "boat:\n  loa: 12.6\n");
 
     assert_string_equal(printed(*state, place_at(source, 2, 3, 3), "no such key",
@@ -145,7 +156,8 @@ static void test_print(void **state) {
                         "boats/x.yaml:2: error: w\n      loa: 12.6\n");
 }
 
-static void test_print_edges(void **state) {
+static void test_print_edges(void **state)
+{
     struct source *source = source_named(*state, "f", "ab\n\nc");
 
     assert_string_equal(printed(*state, place_at(source, 1, 3, 1), "w", NULL),
@@ -160,7 +172,8 @@ static void test_print_edges(void **state) {
                         "f:9:1: error: w\n");
 }
 
-static void test_print_odd_characters(void **state) {
+static void test_print_odd_characters(void **state)
+{
     struct source *tab = source_named(*state, "f", "\ta\tbc");
     struct source *control = source_named(*state, "f", "a\x1B[2Jz\xFF!");
     struct source *wide = source_named(*state, "f", "s\xCC\x8C\xE6\xBC\xA2x");
@@ -181,7 +194,8 @@ static void test_print_odd_characters(void **state) {
                         "\\x1B[1m: error: a\\x07\n  remedy: b\\x07\n");
 }
 
-static void test_print_long_line(void **state) {
+static void test_print_long_line(void **state)
+{
     char line[1001];
     struct text_builder expected = text_builder_in(*state);
 
@@ -205,7 +219,8 @@ static void test_print_long_line(void **state) {
     assert_string_equal(printed(*state, place_at(source, 1, 1001, 0), "w", NULL), expected.at);
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_counts),
         cmocka_unit_test(test_words),

@@ -17,7 +17,8 @@ static struct boat boat;
 static struct base_record base;
 
 /* The specimen boat, fully recorded, in one quarter of the world. */
-static int set_up(void **state) {
+static int set_up(void **state)
+{
     (void)state;
     arena = arena_new((size_t)1 << 22);
     problems = problems_new(arena);
@@ -36,25 +37,29 @@ static int set_up(void **state) {
     return 0;
 }
 
-static int tear_down(void **state) {
+static int tear_down(void **state)
+{
     (void)state;
     arena_free(arena);
     return 0;
 }
 
-static const struct script *made(struct script_request request) {
+static const struct script *made(struct script_request request)
+{
     const struct script *script = script_make(&request, &boat, &base, arena, problems);
     assert_non_null(script);
     assert_false(problems_reach(problems, SEVERITY_NOTE));
     return script;
 }
 
-static const char *said(struct script_request request) {
+static const char *said(struct script_request request)
+{
     return script_text(made(request), arena);
 }
 
 /* The given words stand in the text, each after the one before. */
-static void in_order(const char *text, const char *const *words, size_t count) {
+static void in_order(const char *text, const char *const *words, size_t count)
+{
     for (size_t i = 0; i < count; i++) {
         const char *at = strstr(text, words[i]);
         if (at == NULL)
@@ -67,7 +72,8 @@ static void in_order(const char *text, const char *const *words, size_t count) {
     in_order(text, (const char *const[]){__VA_ARGS__}, \
              sizeof (const char *const[]){__VA_ARGS__} / sizeof(const char *))
 
-static void every_piece_is_complete(void **state) {
+static void every_piece_is_complete(void **state)
+{
     (void)state;
     for (int form = SCRIPT_MAYDAY; form <= SCRIPT_CANCEL; form++) {
         const struct script *script =
@@ -84,7 +90,8 @@ static void every_piece_is_complete(void **state) {
     }
 }
 
-static void blanks_have_room_for_a_wax_pencil(void **state) {
+static void blanks_have_room_for_a_wax_pencil(void **state)
+{
     (void)state;
     static const struct { const char *name; int width_mm; } expected[] = {
         {"latitude degrees", 14}, {"latitude minutes", 24}, {"longitude degrees", 15},
@@ -104,7 +111,8 @@ static void blanks_have_room_for_a_wax_pencil(void **state) {
     assert_int_equal(found, sizeof expected / sizeof expected[0]);
 }
 
-static void hemispheres_are_circled_where_both_occur(void **state) {
+static void hemispheres_are_circled_where_both_occur(void **state)
+{
     (void)state;
     struct script_request request = {.form = SCRIPT_MAYDAY};
     base.latitude.text = "both";
@@ -118,7 +126,8 @@ static void hemispheres_are_circled_where_both_occur(void **state) {
     IN_ORDER(script_text(script, arena), "NORTH / SOUTH", "EAST / WEST");
 }
 
-static void natures_are_worded_as_given(void **state) {
+static void natures_are_worded_as_given(void **state)
+{
     (void)state;
     IN_ORDER(said((struct script_request){.form = SCRIPT_MAYDAY,
                                           .nature = "I AM NOT UNDER COMMAND, DRIFTING"}),
@@ -135,7 +144,8 @@ static void natures_are_worded_as_given(void **state) {
              "UTC\nI ____ (nature)\nI REQUIRE IMMEDIATE ASSISTANCE.\n____");
 }
 
-static void nothing_is_invented_about_the_boat(void **state) {
+static void nothing_is_invented_about_the_boat(void **state)
+{
     (void)state;
     struct script_request request = {.form = SCRIPT_MAYDAY};
     boat.facts.looks.text = NULL;
@@ -233,7 +243,8 @@ static const struct order_case order_cases[] = {
      .never = {"MAYDAY MAYDAY", "(time UTC)"}},
 };
 
-static void boat_as(const struct order_case *wanted) {
+static void boat_as(const struct order_case *wanted)
+{
     static const struct text_value steps[] = {{.text = "MENU"}};
     boat.radio.dsc.answer = wanted->dsc ? ANSWER_YES : ANSWER_NO;
     boat.radio.call_sign.text = wanted->call_sign ? "QTAB2" : "none";
@@ -242,7 +253,8 @@ static void boat_as(const struct order_case *wanted) {
         boat.radio.urgency_steps = (struct list_value){.items = steps, .count = 1, .given = true};
 }
 
-static void each_form_keeps_the_order_of_the_regulations(void **state) {
+static void each_form_keeps_the_order_of_the_regulations(void **state)
+{
     (void)state;
     for (size_t i = 0; i < sizeof order_cases / sizeof order_cases[0]; i++) {
         const struct order_case *wanted = &order_cases[i];
@@ -267,7 +279,8 @@ static void each_form_keeps_the_order_of_the_regulations(void **state) {
 }
 
 /* What names the boat stands out; what everybody is called does not. */
-static void signals_and_names_are_strong_and_all_stations_is_not(void **state) {
+static void signals_and_names_are_strong_and_all_stations_is_not(void **state)
+{
     (void)state;
     for (int form = SCRIPT_MAYDAY; form <= SCRIPT_CANCEL; form++) {
         const struct script *script =
@@ -287,7 +300,8 @@ static void signals_and_names_are_strong_and_all_stations_is_not(void **state) {
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         TEST(every_piece_is_complete),
         TEST(blanks_have_room_for_a_wax_pencil),

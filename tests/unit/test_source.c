@@ -22,7 +22,8 @@ struct bench {
     char folder[64];
 };
 
-static int bench_set_up(void **state) {
+static int bench_set_up(void **state)
+{
     static struct bench bench;
 
     bench.arena = arena_new(LIMIT);
@@ -31,11 +32,13 @@ static int bench_set_up(void **state) {
     return mkdtemp(bench.folder) == NULL;
 }
 
-static const char *path_in(struct bench *bench, const char *name) {
+static const char *path_in(struct bench *bench, const char *name)
+{
     return text_format(bench->arena, "%s/%s", bench->folder, name);
 }
 
-static int bench_tear_down(void **state) {
+static int bench_tear_down(void **state)
+{
     static const char *const names[] = {"file", "pipe", "secret"};
     struct bench *bench = *state;
 
@@ -46,7 +49,8 @@ static int bench_tear_down(void **state) {
     return left;
 }
 
-static const char *file_write(struct bench *bench, const char *bytes, size_t length) {
+static const char *file_write(struct bench *bench, const char *bytes, size_t length)
+{
     const char *path = path_in(bench, "file");
     FILE *file = fopen(path, "wb");
 
@@ -56,7 +60,8 @@ static const char *file_write(struct bench *bench, const char *bytes, size_t len
     return path;
 }
 
-static void test_read(void **state) {
+static void test_read(void **state)
+{
     struct bench *bench = *state;
     struct source *source = NULL;
     const char *path = file_write(bench, "a\nb\0c", 5);
@@ -68,7 +73,8 @@ static void test_read(void **state) {
     assert_int_equal(source->line_count, 2);
 }
 
-static void test_read_empty_and_marked(void **state) {
+static void test_read_empty_and_marked(void **state)
+{
     struct bench *bench = *state;
     struct source *source = NULL;
 
@@ -83,7 +89,8 @@ static void test_read_empty_and_marked(void **state) {
     assert_int_equal(source->length, 2);
 }
 
-static void test_read_refusals(void **state) {
+static void test_read_refusals(void **state)
+{
     struct bench *bench = *state;
     struct source *source = source_from(bench->arena, "x", "", 0);
     const char *path = file_write(bench, "123456", 6);
@@ -101,7 +108,8 @@ static void test_read_refusals(void **state) {
 }
 
 /* Nobody writes into the pipe: opening it for reading would wait for ever. */
-static void test_read_pipe(void **state) {
+static void test_read_pipe(void **state)
+{
     struct bench *bench = *state;
     struct source *source = NULL;
     const char *path = path_in(bench, "pipe");
@@ -113,7 +121,8 @@ static void test_read_pipe(void **state) {
 }
 
 /* These files say that they have no bytes, and then have some. */
-static void test_read_more_than_told(void **state) {
+static void test_read_more_than_told(void **state)
+{
     struct bench *bench = *state;
     struct source *source = NULL;
 
@@ -126,7 +135,8 @@ static void test_read_more_than_told(void **state) {
                      SOURCE_TOO_LARGE);
 }
 
-static void test_read_failure_keeps_errno(void **state) {
+static void test_read_failure_keeps_errno(void **state)
+{
     struct bench *bench = *state;
     struct source *source = NULL;
     const char *path = path_in(bench, "loop");
@@ -140,13 +150,15 @@ static void test_read_failure_keeps_errno(void **state) {
     assert_int_equal(reason, ELOOP);
 }
 
-static struct source *source_of(void **state, const char *bytes) {
+static struct source *source_of(void **state, const char *bytes)
+{
     struct bench *bench = *state;
 
     return source_from(bench->arena, "t", bytes, strlen(bytes));
 }
 
-static void line_is(const struct source *source, int line, const char *expected) {
+static void line_is(const struct source *source, int line, const char *expected)
+{
     size_t length;
     const char *bytes = source_line(source, line, &length);
 
@@ -154,7 +166,8 @@ static void line_is(const struct source *source, int line, const char *expected)
     assert_memory_equal(bytes, expected, length);
 }
 
-static void test_lines(void **state) {
+static void test_lines(void **state)
+{
     struct source *source = source_of(state, "one\ntwo\r\nthree\rfour\n\n");
 
     assert_int_equal(source->line_count, 6);
@@ -169,7 +182,8 @@ static void test_lines(void **state) {
     line_is(source, -1, "");
 }
 
-static void place_is(const struct source *source, size_t offset, int line, int column) {
+static void place_is(const struct source *source, size_t offset, int line, int column)
+{
     struct place place = source_place(source, offset);
 
     assert_ptr_equal(place.source, source);
@@ -178,7 +192,8 @@ static void place_is(const struct source *source, size_t offset, int line, int c
     assert_int_equal(place.span, 0);
 }
 
-static void test_places(void **state) {
+static void test_places(void **state)
+{
     struct source *source = source_of(state, "a\xC5\xA1z\r\nx\xFFy\n");
 
     place_is(source, 0, 1, 1);
@@ -194,7 +209,8 @@ static void test_places(void **state) {
     assert_int_equal(whole.line + whole.column + whole.span, 0);
 }
 
-static void test_offsets(void **state) {
+static void test_offsets(void **state)
+{
     struct source *source = source_of(state, "a\xC5\xA1z\r\nx\xFFy\n");
 
     assert_int_equal(source_offset(source, 1, 1), 0);
@@ -207,7 +223,8 @@ static void test_offsets(void **state) {
     assert_int_equal(source_offset(source, 2, -4), 6);
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_read),
         cmocka_unit_test(test_read_empty_and_marked),

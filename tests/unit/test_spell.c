@@ -14,32 +14,37 @@
 static struct arena *arena;
 static struct problems *problems;
 
-static int set_up(void **state) {
+static int set_up(void **state)
+{
     (void)state;
     arena = arena_new((size_t)1 << 20);
     return arena == NULL;
 }
 
-static int tear_down(void **state) {
+static int tear_down(void **state)
+{
     (void)state;
     arena_free(arena);
     return 0;
 }
 
-static void spells(const char *word, const char *expected) {
+static void spells(const char *word, const char *expected)
+{
     uint32_t bad = 0;
     const char *spelled = spell(arena, word, &bad);
     assert_non_null(spelled);
     assert_string_equal(spelled, expected);
 }
 
-static void refuses(const char *word, uint32_t code_point) {
+static void refuses(const char *word, uint32_t code_point)
+{
     uint32_t bad = 0;
     assert_null(spell(arena, word, &bad));
     assert_int_equal(bad, code_point);
 }
 
-static void every_letter_has_its_code_word(void **state) {
+static void every_letter_has_its_code_word(void **state)
+{
     (void)state;
     spells("ABCDEFGHIJKLM", "ALFA BRAVO CHARLIE DELTA ECHO FOXTROT GOLF HOTEL INDIA JULIETT "
                             "KILO LIMA MIKE");
@@ -47,12 +52,14 @@ static void every_letter_has_its_code_word(void **state) {
                             "WHISKEY X-RAY YANKEE ZULU");
 }
 
-static void digits_are_plain_words(void **state) {
+static void digits_are_plain_words(void **state)
+{
     (void)state;
     spells("0123456789", "ZERO ONE TWO THREE FOUR FIVE SIX SEVEN EIGHT NINE");
 }
 
-static void call_signs_are_spelled(void **state) {
+static void call_signs_are_spelled(void **state)
+{
     (void)state;
     spells("QTAB2", "QUEBEC TANGO ALFA BRAVO TWO");
     spells("9A2345", "NINE ALFA TWO THREE FOUR FIVE");
@@ -60,7 +67,8 @@ static void call_signs_are_spelled(void **state) {
     spells("5E12", "FIVE ECHO ONE TWO");
 }
 
-static void names_are_spelled_in_either_case(void **state) {
+static void names_are_spelled_in_either_case(void **state)
+{
     (void)state;
     spells("Tamarisk", "TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO");
     spells("OERE", "OSCAR ECHO ROMEO ECHO");
@@ -69,7 +77,8 @@ static void names_are_spelled_in_either_case(void **state) {
     spells("Off", "OSCAR FOXTROT FOXTROT");
 }
 
-static void signs_are_said_or_left_out(void **state) {
+static void signs_are_said_or_left_out(void **state)
+{
     (void)state;
     spells("SEA-ME", "SIERRA ECHO ALFA HYPHEN MIKE ECHO");
     spells("A & B", "ALFA / AND / BRAVO");
@@ -79,14 +88,16 @@ static void signs_are_said_or_left_out(void **state) {
     spells("ST. IO", "SIERRA TANGO / INDIA OSCAR");
 }
 
-static void spaces_make_one_pause_and_none_at_the_ends(void **state) {
+static void spaces_make_one_pause_and_none_at_the_ends(void **state)
+{
     (void)state;
     spells("  A  B ", "ALFA / BRAVO");
     spells("", "");
     spells(" ", "");
 }
 
-static void other_characters_are_refused(void **state) {
+static void other_characters_are_refused(void **state)
+{
     (void)state;
     refuses("\xC3\x96re", 0xD6);               /* composed */
     refuses("O\xCC\x88re", 0x308);             /* decomposed */
@@ -98,7 +109,8 @@ static void other_characters_are_refused(void **state) {
     refuses("\xEF\xBC\x92", 0xFF12);           /* full-width digit */
 }
 
-static void mmsi_is_grouped(void **state) {
+static void mmsi_is_grouped(void **state)
+{
     (void)state;
     assert_string_equal(mmsi_in_threes(arena, "200014730"), "200 014 730");
     assert_string_equal(mmsi_in_threes(arena, "238 123 456"), "238 123 456");
@@ -108,12 +120,14 @@ static void mmsi_is_grouped(void **state) {
 
 /* ---- names ---- */
 
-static struct text_value text_at(const char *text, int line) {
+static struct text_value text_at(const char *text, int line)
+{
     return (struct text_value){.text = text, .place = {.line = line}};
 }
 
 /* The only problem, which must be of this severity. */
-static const struct problem *only(enum severity severity) {
+static const struct problem *only(enum severity severity)
+{
     size_t count = 0;
     const struct problem *all = problems_sorted(problems, &count);
     assert_int_equal(count, 1);
@@ -122,20 +136,23 @@ static const struct problem *only(enum severity severity) {
     return all;
 }
 
-static void tells(enum severity severity, const char *words, int line) {
+static void tells(enum severity severity, const char *words, int line)
+{
     const struct problem *problem = only(severity);
     if (strstr(problem->what, words) == NULL)
         fail_msg("`%s` does not say `%s`", problem->what, words);
     assert_int_equal(problem->place.line, line);
 }
 
-static void is_silent(void) {
+static void is_silent(void)
+{
     size_t count = 0;
     problems_sorted(problems, &count);
     assert_int_equal(count, 0);
 }
 
-static const char *name_said(const char *name, const char *latin, const char *spoken) {
+static const char *name_said(const char *name, const char *latin, const char *spoken)
+{
     struct boat boat = {.key = "boat"};
     boat.facts.name = text_at(name, 3);
     boat.facts.name_latin = text_at(latin, 6);
@@ -144,7 +161,8 @@ static const char *name_said(const char *name, const char *latin, const char *sp
     return spoken_name(&boat, arena, problems);
 }
 
-static void plain_names_are_said_in_capitals(void **state) {
+static void plain_names_are_said_in_capitals(void **state)
+{
     (void)state;
     assert_string_equal(name_said("Tamarisk", NULL, NULL), "TAMARISK");
     assert_string_equal(name_said("Off", NULL, NULL), "OFF");
@@ -158,7 +176,8 @@ static void plain_names_are_said_in_capitals(void **state) {
 }
 
 /* A Latin spelling is proposed to people and never used by itself. */
-static void other_letters_are_errors_with_a_proposal(void **state) {
+static void other_letters_are_errors_with_a_proposal(void **state)
+{
     (void)state;
     static const struct { const char *name, *code_point, *proposal; } names[] = {
         {"\xC3\x96re", "U+00D6", "OERE"}, {"O\xCC\x88re", "U+00D6", "OERE"},
@@ -180,13 +199,15 @@ static void other_letters_are_errors_with_a_proposal(void **state) {
     }
 }
 
-static void sharp_s_is_proposed_as_two(void **state) {
+static void sharp_s_is_proposed_as_two(void **state)
+{
     (void)state;
     assert_null(name_said("Stra\xC3\x9F" "e", NULL, NULL));
     assert_non_null(strstr(only(SEVERITY_ERROR)->remedy, "name_latin: STRASSE"));
 }
 
-static void characters_nobody_can_say_get_no_proposal(void **state) {
+static void characters_nobody_can_say_get_no_proposal(void **state)
+{
     (void)state;
     static const char *const names[] = {"N\xC2\xBA 1", "\xE8\x88\x9F", "A_B", "\xE2\x98\xA0"};
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
@@ -200,7 +221,8 @@ static void characters_nobody_can_say_get_no_proposal(void **state) {
     tells(SEVERITY_ERROR, "no name", 0);
 }
 
-static void other_letters_in_given_spellings_are_errors_too(void **state) {
+static void other_letters_in_given_spellings_are_errors_too(void **state)
+{
     (void)state;
     assert_null(name_said("Tamarisk", "T\xC3\xA4m", NULL));
     tells(SEVERITY_ERROR, "U+00C4", 6);
@@ -208,7 +230,8 @@ static void other_letters_in_given_spellings_are_errors_too(void **state) {
     tells(SEVERITY_ERROR, "U+00C4", 7);
 }
 
-static void roman_numerals_ask_how_they_are_said(void **state) {
+static void roman_numerals_ask_how_they_are_said(void **state)
+{
     (void)state;
     static const char *const names[] = {"Anna II", "Anna iv", "Anna Maria III", "Anna V"};
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
@@ -223,7 +246,8 @@ static void roman_numerals_ask_how_they_are_said(void **state) {
     assert_string_equal(name_said("Anna IIII", NULL, NULL), "ANNA IIII");
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_letter_has_its_code_word),
         cmocka_unit_test(digits_are_plain_words),

@@ -9,17 +9,20 @@
 
 #include "text.h"
 
-static int arena_set_up(void **state) {
+static int arena_set_up(void **state)
+{
     *state = arena_new((size_t)16 * 1024 * 1024);
     return 0;
 }
 
-static int arena_tear_down(void **state) {
+static int arena_tear_down(void **state)
+{
     arena_free(*state);
     return 0;
 }
 
-static void test_builder(void **state) {
+static void test_builder(void **state)
+{
     struct text_builder builder = text_builder_in(*state);
 
     assert_string_equal(builder.at, "");
@@ -31,7 +34,8 @@ static void test_builder(void **state) {
     assert_int_equal(builder.length, 14);
 }
 
-static void test_builder_grows(void **state) {
+static void test_builder_grows(void **state)
+{
     struct text_builder builder = text_builder_in(*state);
 
     for (int i = 0; i < 1000; i++)
@@ -48,12 +52,14 @@ static void test_builder_grows(void **state) {
     }
 }
 
-static void test_format(void **state) {
+static void test_format(void **state)
+{
     assert_string_equal(text_format(*state, "%s %zu %.*s", "a", (size_t)7, 2, "xyz"), "a 7 xy");
     assert_string_equal(text_format(*state, "%s", ""), "");
 }
 
-static void test_compare(void **state) {
+static void test_compare(void **state)
+{
     (void)state;
     assert_true(text_equal("a", "a"));
     assert_true(text_equal(NULL, NULL));
@@ -72,21 +78,24 @@ static void test_compare(void **state) {
     assert_false(text_ends("seacock", "sea"));
 }
 
-static void test_upper(void **state) {
+static void test_upper(void **state)
+{
     assert_string_equal(text_upper(*state, "shut port 12 äöüčš ж λ"),
                         "SHUT PORT 12 ÄÖÜČŠ Ж Λ");
     assert_string_equal(text_upper(*state, ""), "");
     assert_string_equal(text_upper(*state, "a\xFFz"), "A\xFFZ");
 }
 
-static void test_nfc(void **state) {
+static void test_nfc(void **state)
+{
     assert_string_equal(text_nfc(*state, "s\xCC\x8Cok"), "\xC5\xA1ok");
     assert_string_equal(text_nfc(*state, "plain"), "plain");
     assert_string_equal(text_nfc(*state, ""), "");
     assert_string_equal(text_nfc(*state, "bad\xFF"), "bad\xFF");
 }
 
-static void test_code_points(void **state) {
+static void test_code_points(void **state)
+{
     (void)state;
     assert_int_equal(text_code_points(""), 0);
     assert_int_equal(text_code_points("žaba"), 4);
@@ -95,11 +104,13 @@ static void test_code_points(void **state) {
 
 static const char *const keys[] = {"loa_m", "beam_m", "draught_m", "port", "starboard"};
 
-static const char *nearest(const char *word) {
+static const char *nearest(const char *word)
+{
     return text_nearest(word, keys, sizeof keys / sizeof keys[0]);
 }
 
-static void test_nearest(void **state) {
+static void test_nearest(void **state)
+{
     (void)state;
     assert_string_equal(nearest("loa_n"), "loa_m");      /* replaced */
     assert_string_equal(nearest("prot"), "port");        /* swapped */
@@ -110,7 +121,8 @@ static void test_nearest(void **state) {
     assert_string_equal(nearest("strabaord"), "starboard");
 }
 
-static void test_nearest_too_far(void **state) {
+static void test_nearest_too_far(void **state)
+{
     (void)state;
     assert_null(nearest("pt"));           /* two changes of two letters */
     assert_null(nearest("loa"));          /* two changes of three */
@@ -123,7 +135,8 @@ static void test_nearest_too_far(void **state) {
     assert_null(text_nearest("port", keys, 0));
 }
 
-static void test_nearest_first_and_best(void **state) {
+static void test_nearest_first_and_best(void **state)
+{
     (void)state;
     static const char *const equals[] = {"cast", "cost", "coat"};
     static const char *const better[] = {"abcdef", "abcdeg_", "abcdeg"};
@@ -137,7 +150,8 @@ static void test_nearest_first_and_best(void **state) {
     assert_null(text_nearest(longest, same, 1));
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_builder),
         cmocka_unit_test(test_builder_grows),

@@ -15,7 +15,8 @@ struct decoded {
     uint32_t code_point;
 };
 
-static void test_valid(void **state) {
+static void test_valid(void **state)
+{
     (void)state;
     static const struct decoded rows[] = {
         {"a", 1, 'a'}, {"\0", 1, 0}, {"\xC2\x80", 2, 0x80}, {"\xDF\xBF", 2, 0x7FF},
@@ -34,7 +35,8 @@ static void test_valid(void **state) {
     }
 }
 
-static void test_invalid(void **state) {
+static void test_invalid(void **state)
+{
     (void)state;
     static const struct decoded rows[] = {
         {"\x80", 1, 0}, {"\xFF", 1, 0}, {"\xC0\xAF", 2, 0}, {"\xC1\xBF", 2, 0},
@@ -55,7 +57,8 @@ static void test_invalid(void **state) {
 }
 
 /* A sequence that goes on behind the end of the text must not be read. */
-static void test_length_is_kept(void **state) {
+static void test_length_is_kept(void **state)
+{
     (void)state;
     size_t index = 0;
     uint32_t code_point;
@@ -66,7 +69,8 @@ static void test_length_is_kept(void **state) {
     assert_int_equal(utf8_first_invalid("", 0), 0);
 }
 
-static void test_allowed(void **state) {
+static void test_allowed(void **state)
+{
     (void)state;
     static const uint32_t allowed[] = {
         ' ', 'a', '~', 0xA0, 0xE9, 0x160, 0x301, 0x3A9, 0x416, 0x2011, 0x2013, 0x2019,
@@ -82,7 +86,8 @@ struct refused {
     const char *why;
 };
 
-static void test_refused(void **state) {
+static void test_refused(void **state)
+{
     (void)state;
     static const char direction[] =
         "an invisible character that turns the direction of writing";
@@ -113,7 +118,8 @@ static void test_refused(void **state) {
     }
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_valid),   cmocka_unit_test(test_invalid),
         cmocka_unit_test(test_length_is_kept), cmocka_unit_test(test_allowed),

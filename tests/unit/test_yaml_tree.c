@@ -21,24 +21,28 @@ struct bench {
     struct problems *problems;
 };
 
-static struct bench bench_new(void) {
+static struct bench bench_new(void)
+{
     struct arena *arena = arena_new((size_t)256 * 1024 * 1024);
 
     return (struct bench){.arena = arena, .problems = problems_new(arena)};
 }
 
 static const struct yaml_node *bench_read(struct bench *bench, const char *bytes,
-                                          size_t length) {
+                                          size_t length)
+{
     struct source *source = source_from(bench->arena, "t.yaml", bytes, length);
 
     return yaml_tree_read(source, bench->arena, bench->problems);
 }
 
-static const struct yaml_node *string_read(struct bench *bench, const char *string) {
+static const struct yaml_node *string_read(struct bench *bench, const char *string)
+{
     return bench_read(bench, string, strlen(string));
 }
 
-static const char *told(struct bench *bench) {
+static const char *told(struct bench *bench)
+{
     struct text_builder out = text_builder_in(bench->arena);
     size_t count;
     const struct problem *problems = problems_sorted(bench->problems, &count);
@@ -52,7 +56,8 @@ static const char *told(struct bench *bench) {
 
 /* ---- wrong files ---- */
 
-static void case_check(const struct reading_case *row) {
+static void case_check(const struct reading_case *row)
+{
     struct bench bench = bench_new();
     const struct yaml_node *tree = bench_read(&bench, row->input, row->length);
     size_t count;
@@ -71,19 +76,22 @@ static void case_check(const struct reading_case *row) {
     arena_free(bench.arena);
 }
 
-static void test_characters(void **state) {
+static void test_characters(void **state)
+{
     (void)state;
     for (size_t i = 0; i < sizeof character_cases / sizeof character_cases[0]; i++)
         case_check(&character_cases[i]);
 }
 
-static void test_events(void **state) {
+static void test_events(void **state)
+{
     (void)state;
     for (size_t i = 0; i < sizeof event_cases / sizeof event_cases[0]; i++)
         case_check(&event_cases[i]);
 }
 
-static void test_syntax(void **state) {
+static void test_syntax(void **state)
+{
     (void)state;
     for (size_t i = 0; i < sizeof syntax_cases / sizeof syntax_cases[0]; i++)
         case_check(&syntax_cases[i]);
@@ -91,7 +99,8 @@ static void test_syntax(void **state) {
 
 /* ---- limits ---- */
 
-static const char *repeated(struct arena *arena, const char *part, size_t count) {
+static const char *repeated(struct arena *arena, const char *part, size_t count)
+{
     struct text_builder out = text_builder_in(arena);
 
     for (size_t i = 0; i < count; i++)
@@ -99,7 +108,8 @@ static const char *repeated(struct arena *arena, const char *part, size_t count)
     return out.at;
 }
 
-static void test_size_limit(void **state) {
+static void test_size_limit(void **state)
+{
     (void)state;
     struct bench bench = bench_new();
     struct text_builder text = text_builder_in(bench.arena);
@@ -115,7 +125,8 @@ static void test_size_limit(void **state) {
 }
 
 /* A list of n entries has n + 5 events: stream and document, list, entries. */
-static void test_event_limit(void **state) {
+static void test_event_limit(void **state)
+{
     (void)state;
     struct bench bench = bench_new();
 
@@ -127,7 +138,8 @@ static void test_event_limit(void **state) {
     arena_free(bench.arena);
 }
 
-static void test_depth_limit(void **state) {
+static void test_depth_limit(void **state)
+{
     (void)state;
     struct bench bench = bench_new();
 
@@ -139,11 +151,13 @@ static void test_depth_limit(void **state) {
     arena_free(bench.arena);
 }
 
-static size_t told_count(struct bench *bench) {
+static size_t told_count(struct bench *bench)
+{
     return problems_count(bench->problems, SEVERITY_ERROR);
 }
 
-static void test_character_tally(void **state) {
+static void test_character_tally(void **state)
+{
     (void)state;
     struct bench bench = bench_new();
 
@@ -162,7 +176,8 @@ static void test_character_tally(void **state) {
     arena_free(bench.arena);
 }
 
-static void test_error_tally(void **state) {
+static void test_error_tally(void **state)
+{
     (void)state;
     struct bench bench = bench_new();
 
@@ -178,7 +193,8 @@ static void test_error_tally(void **state) {
 
 /* ---- right files ---- */
 
-static void tree_is(const char *input, const char *expected) {
+static void tree_is(const char *input, const char *expected)
+{
     struct bench bench = bench_new();
     struct text_builder out = text_builder_in(bench.arena);
     const struct yaml_node *tree = string_read(&bench, input);
@@ -190,7 +206,8 @@ static void tree_is(const char *input, const char *expected) {
     arena_free(bench.arena);
 }
 
-static void test_block_tree(void **state) {
+static void test_block_tree(void **state)
+{
     (void)state;
     tree_is("# a boat\n"
             "boat:\n"
@@ -212,7 +229,8 @@ static void test_block_tree(void **state) {
             "  \"spot\" @8:1+4: plain \"\" @8:6+0\n");
 }
 
-static void test_scalars_stay(void **state) {
+static void test_scalars_stay(void **state)
+{
     (void)state;
     tree_is("[NO, 012, 5E12, 1:30, 0x1F, ~, 2026-01-02, \" x \", '']",
             "list @1:1+53\n"
@@ -227,7 +245,8 @@ static void test_scalars_stay(void **state) {
             "  - quoted \"\" @1:51+2\n");
 }
 
-static void test_block_scalars(void **state) {
+static void test_block_scalars(void **state)
+{
     (void)state;
     tree_is("a: |\n  one\n  two\n\nb: >\n  one\n  two\nc: \"x\n  y\"\n",
             "mapping @1:1+1\n"
@@ -237,7 +256,8 @@ static void test_block_scalars(void **state) {
 }
 
 /* Columns count characters; s and caron become one. */
-static void test_characters_and_nfc(void **state) {
+static void test_characters_and_nfc(void **state)
+{
     (void)state;
     tree_is("\xEF\xBB\xBF" "{s\xCC\x8C: \xC5\xBE\xC5\xBE, b: \"\xC2\xA0\"}\r\n",
             "mapping @1:1+16\n"
@@ -245,7 +265,8 @@ static void test_characters_and_nfc(void **state) {
             "  \"b\" @1:10+1: quoted \"\xC2\xA0\" @1:13+3\n");
 }
 
-static void test_line_ends(void **state) {
+static void test_line_ends(void **state)
+{
     (void)state;
     tree_is("a: 1\r\n\r\nb:\r\n  - c\r\n",
             "mapping @1:1+1\n"
@@ -258,7 +279,8 @@ static void test_line_ends(void **state) {
             "  \"b\" @2:1+1: plain \"2\" @2:4+1\n");
 }
 
-static void test_harmless_tabs(void **state) {
+static void test_harmless_tabs(void **state)
+{
     (void)state;
     tree_is("a:\t1\t# note\n \t \nb: 2\t\n",
             "mapping @1:1+1\n"
@@ -266,7 +288,8 @@ static void test_harmless_tabs(void **state) {
             "  \"b\" @3:1+1: plain \"2\" @3:4+1\n");
 }
 
-static void test_document_marks(void **state) {
+static void test_document_marks(void **state)
+{
     (void)state;
     tree_is("---\na: 1\n...\n",
             "mapping @2:1+1\n"
@@ -274,7 +297,8 @@ static void test_document_marks(void **state) {
     tree_is("\"only a text\"", "quoted \"only a text\" @1:1+13\n");
 }
 
-static void test_get_and_kinds(void **state) {
+static void test_get_and_kinds(void **state)
+{
     (void)state;
     struct bench bench = bench_new();
     const struct yaml_node *tree = string_read(&bench, "a: [1]\nb: {c: d}\n");
@@ -291,7 +315,8 @@ static void test_get_and_kinds(void **state) {
 
 /* ---- damaged files ---- */
 
-static void damaged_check(const char *bytes, size_t length) {
+static void damaged_check(const char *bytes, size_t length)
+{
     struct bench bench = bench_new();
     struct text_builder out = text_builder_in(bench.arena);
     const struct yaml_node *tree = bench_read(&bench, bytes, length);
@@ -312,7 +337,8 @@ static void damaged_check(const char *bytes, size_t length) {
     arena_free(bench.arena);
 }
 
-static void test_damaged(void **state) {
+static void test_damaged(void **state)
+{
     (void)state;
     uint32_t seed = 1;
 
@@ -326,14 +352,16 @@ static void test_damaged(void **state) {
     }
 }
 
-static void test_cut_short(void **state) {
+static void test_cut_short(void **state)
+{
     (void)state;
     for (size_t i = 0; i < 3; i++)
         for (size_t length = 0; length <= strlen(sound[i]); length++)
             damaged_check(sound[i], length);
 }
 
-int main(void) {
+int main(void)
+{
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_characters),
         cmocka_unit_test(test_events),

@@ -34,12 +34,14 @@ static const char *const sound[] = {
 };
 
 /* A row of numbers that is the same on every machine. */
-static uint32_t number_next(uint32_t *seed) {
+static uint32_t number_next(uint32_t *seed)
+{
     *seed = *seed * UINT32_C(1664525) + UINT32_C(1013904223);
     return *seed >> 8;
 }
 
-static void bytes_damage(char *bytes, size_t *length, uint32_t *seed) {
+static void bytes_damage(char *bytes, size_t *length, uint32_t *seed)
+{
     static const char signs[] = "\t\n\r :#-[]{}\"'&*!%@`|>?,\\\xFF\xC5\xE2\x80\0a";
     size_t at = number_next(seed) % *length;
 
