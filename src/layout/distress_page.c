@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-#define LEFT_WIDTH MM(106)
+#define LEFT_WIDTH MM(103)
 #define COLUMN_GAP MM(3)
 #define HEAD_HEIGHT MM(6.0)
 #define PAD MM(2.2)
