@@ -33,8 +33,9 @@ struct problems;
 
 struct problems *problems_new(struct arena *arena);
 
-/* Adds one. `remedy` is kept, not copied: give it text of the same arena or a
- * literal. The message names what is wrong without file and line. */
+/* Adds one; message and remedy are copied, so that they outlive the arena of the
+ * boat they speak of. The message names what is wrong without file and line. The
+ * place's source must live as long as the problems. */
 void problem_add(struct problems *problems, enum severity severity, struct place place,
                  const char *remedy, const char *format, ...)
     __attribute__((format(printf, 5, 6)));

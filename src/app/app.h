@@ -46,7 +46,8 @@ const struct command *options_read(int argc, char **argv, struct options *option
 
 /* All that a run reads before it looks at boats. */
 struct fleet {
-    struct arena *arena;
+    struct arena *arena;          /* of the run, or of the boat being worked on */
+    struct arena *sources;        /* of the run: boat files stay for the messages */
     struct problems *problems;
     struct faces *faces;
     const struct words *words;
@@ -67,6 +68,10 @@ bool fleet_open(const struct options *options, struct fleet *fleet);
 /* The same without a base: procedures, words and faces. */
 bool fleet_begin(struct fleet *fleet);
 void fleet_close(struct fleet *fleet);
+
+/* The same fleet with an arena for one boat, to be freed when she is done: what is
+ * made for a boat dies with it. */
+struct fleet fleet_for_boat(const struct fleet *fleet);
 
 /* One boat from file to pages. */
 struct boat_work {

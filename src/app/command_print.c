@@ -111,8 +111,8 @@ static void nothing_tell(const struct options *options, const struct fleet *flee
            access(older, F_OK) == 0 ? older : "");
 }
 
-static void boat_print(const struct options *options, const struct fleet *fleet,
-                       struct progress *progress, size_t index)
+static void boat_print_in(const struct options *options, const struct fleet *fleet,
+                          struct progress *progress, size_t index)
 {
     progress_tell(progress, index, fleet->boat_keys[index]);
     struct boat_work work = boat_work(options, fleet, index);
@@ -132,6 +132,14 @@ static void boat_print(const struct options *options, const struct fleet *fleet,
         each_write(options, fleet, &work, &chosen);
         older_tell(options, fleet, &work);
     }
+}
+
+static void boat_print(const struct options *options, const struct fleet *fleet,
+                       struct progress *progress, size_t index)
+{
+    struct fleet one = fleet_for_boat(fleet);
+    boat_print_in(options, &one, progress, index);
+    arena_free(one.arena);
 }
 
 enum exit_status command_print(const struct options *options)

@@ -210,6 +210,7 @@ static bool boats_list(const struct options *options, struct fleet *fleet)
 bool fleet_begin(struct fleet *fleet)
 {
     *fleet = (struct fleet){.arena = arena_new(ARENA_LIMIT)};
+    fleet->sources = fleet->arena;
     fleet->problems = problems_new(fleet->arena);
     return own_files_read(fleet);
 }
@@ -233,6 +234,13 @@ void fleet_close(struct fleet *fleet)
 }
 
 /* ---- one boat ---- */
+
+struct fleet fleet_for_boat(const struct fleet *fleet)
+{
+    struct fleet one = *fleet;
+    one.arena = arena_new(ARENA_LIMIT);
+    return one;
+}
 
 bool card_wanted(const struct options *options, const struct card *card)
 {
@@ -262,7 +270,7 @@ struct boat_work boat_work(const struct options *options, const struct fleet *fl
 {
     struct boat_work work = {.key = fleet->boat_keys[index]};
     bool sound = true;
-    const struct source *source = file_read(fleet, fleet->arena,
+    const struct source *source = file_read(fleet, fleet->sources,
                                             fleet->boat_paths[index], SEVERITY_ERROR,
                                             "put the boat's file there");
     if (source == NULL)

@@ -109,7 +109,8 @@ void problem_add(struct problems *problems, enum severity severity, struct place
         .severity = severity,
         .place = place,
         .what = text_format_list(problems->arena, format, list),
-        .remedy = remedy,
+        .remedy = remedy == NULL ? NULL
+                                 : arena_copy(problems->arena, remedy, strlen(remedy)),
     };
     va_end(list);
     problem_store(problems, &problem);
