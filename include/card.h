@@ -159,6 +159,9 @@ struct card {
     struct place origin;
 };
 
+/* A procedure that this boat does not need, and why. */
+struct card_not_hers { const char *title, *reason; };
+
 struct card_set {
     const struct card *const *cards;
     size_t count;
@@ -166,6 +169,8 @@ struct card_set {
     /* Items told as not recorded at all, since they hold cards back. */
     const char *const *unrecorded;
     size_t unrecorded_count;
+    const struct card_not_hers *not_hers;
+    size_t not_hers_count;
 };
 
 /* What a set is composed from. */

@@ -17,6 +17,9 @@ static void state_tell(const struct boat_work *work)
     for (size_t i = 0; i < work->set->count; i++)
         ready += work->pages[i] != NULL && !work->set->cards[i]->held ? 1 : 0;
     printf("cards ready %zu of %zu\n", ready, work->set->count);
+    for (size_t i = 0; i < work->set->not_hers_count; i++)
+        printf("%s: no card %s: %s\n", work->key, work->set->not_hers[i].title,
+               work->set->not_hers[i].reason);
 }
 
 /* ---- what else to record ---- */

@@ -30,6 +30,8 @@ struct composing {
     struct problems *problems;
     struct slot *slots;
     size_t slot_count, slot_room;
+    struct card_not_hers *not_hers;
+    size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
     struct missing *missing;
     size_t missing_count, missing_room;

@@ -43,6 +43,16 @@ static void slot_add(struct composing *composing, const struct procedure *proced
     slot_name(composing, slot);
 }
 
+static void not_hers_add(struct composing *composing, const struct procedure *procedure)
+{
+    composing->not_hers = arena_grow(composing->arena, composing->not_hers,
+                                     composing->not_hers_count, &composing->not_hers_room,
+                                     sizeof *composing->not_hers);
+    composing->not_hers[composing->not_hers_count++] = (struct card_not_hers){
+        text_upper(composing->arena, procedure->title.text),
+        TEXT_OR_EMPTY(procedure->when_reason)};
+}
+
 /* A procedure may belong to some boats only. Where that cannot be decided, the
  * card stays in the set: it is held until the record says. */
 static void slots_of_procedure(struct composing *composing, const struct procedure *procedure)
@@ -53,8 +63,10 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
     composing->slot = &probe;
     enum truth needed = condition_judge(composing, procedure->when);
     size_t first = composing->slot_count;
-    if (needed == TRUTH_NO)
+    if (needed == TRUTH_NO) {
+        not_hers_add(composing, procedure);
         return;
+    }
     if (procedure->per.text == NULL)
         slot_add(composing, procedure, NULL);
     else
@@ -114,6 +126,8 @@ const struct card_set *compose_set(const struct compose_input *input, struct are
     }
     set->cards = cards;
     set->count = composing.slot_count;
+    set->not_hers = composing.not_hers;
+    set->not_hers_count = composing.not_hers_count;
     missing_tell(&composing);
     set->unrecorded = missing_items(&composing, &set->unrecorded_count);
     return set;

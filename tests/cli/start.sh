@@ -81,7 +81,10 @@ maydeck check "$base" --boat tern
 items=$(grep -c '^  - [a-z_]*$' "$base/boats/tern.yaml")
 grep -q "^tern: recorded $items of [0-9]*, cards ready [0-9]* of [0-9]*\$" "$scratch/stdout" ||
     not_ok start-recorded "$(cat "$scratch/stdout")"
-expect_equal start-nothing-left 1 "$(wc -l <"$scratch/stdout" | tr -d ' ')"
+expect_equal start-nothing-left 1 "$(grep -vc '^tern: no card ' "$scratch/stdout")"
+expect_equal start-not-hers \
+    'tern: no card PETROL LEAK: Only a boat that carries petrol can leak it.' \
+    "$(grep '^tern: no card ' "$scratch/stdout")"
 
 # What check lists can be pasted: with zones filled in, all of it is gear.
 cp "$base/boats/sea_rose.yaml" "$scratch/before"
