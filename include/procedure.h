@@ -185,7 +185,7 @@ struct procedure_set {
     X(PLAN_PORT_HINT, "plan_port_hint") X(PLAN_STARBOARD_HINT, "plan_starboard_hint") \
     X(PLAN_FACING, "plan_facing") X(PLAN_DECK, "plan_deck") \
     X(PLAN_BELOW, "plan_below") X(SPACE_PORT, "space_port") \
-    X(SPACE_STARBOARD, "space_starboard") X(SPACE_NONE, "space_none") \
+    X(SPACE_STARBOARD, "space_starboard") \
     X(SIDE_PORT, "side_port") X(SIDE_STARBOARD, "side_starboard") X(SIDE_CENTRE, "side_centre") \
     X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to")
 

@@ -33,19 +33,19 @@ struct shortening {
     enum script_form form;
     enum script_element from[2];   /* a line of words stands for these... */
     enum word named;
-    enum script_element tail[4];   /* ...and another for these, at the end */
+    enum script_element tail[3];   /* ...and another for these, at the end */
     size_t from_count, tail_count;
     enum word ended;
 };
 
 static const struct shortening shortenings[] = {
     {.form = SCRIPT_PAN_PAN, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
-     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 3,
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 2,
      .ended = WORD_DISTRESS_THEN_AS_ABOVE,
-     .tail = {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_OTHER}},
+     .tail = {ELEMENT_POSITION, ELEMENT_OTHER}},
     {.form = SCRIPT_RELAY, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
-     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 4,
-     .tail = {ELEMENT_POSITION, ELEMENT_TIME, ELEMENT_NATURE, ELEMENT_OTHER},
+     .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 3,
+     .tail = {ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER},
      .ended = WORD_DISTRESS_THEN_THEIRS},
     {.form = SCRIPT_DOWNGRADE, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_BELOW,
      .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 1, .tail = {ELEMENT_NATURE},

@@ -96,7 +96,6 @@ static struct place script_place(const struct explaining *explaining,
     if (only_points(line) && (line->element == ELEMENT_NAME || line->element == ELEMENT_IDENTITY))
         return none.place;
     switch (line->element) {
-    case ELEMENT_THIS_IS:
     case ELEMENT_NAME:
         return name_place(boat);
     case ELEMENT_MESSAGE_SIGNAL:
@@ -113,7 +112,6 @@ static struct place script_place(const struct explaining *explaining,
         return description_place(explaining, line);
     case ELEMENT_SIGNAL:
     case ELEMENT_ALL_STATIONS:
-    case ELEMENT_TIME:
     case ELEMENT_OVER:
         return none.place;
     }
