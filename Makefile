@@ -96,7 +96,7 @@ library_flags = $(eval library_flags := $$(subst -I,-isystem ,$$(shell \
     pkg-config --cflags yaml-0.1 zlib harfbuzz harfbuzz-subset libutf8proc)))$(library_flags)
 # libharu has no pkg-config file.
 library_links = $(eval library_links := -lhpdf $$(shell \
-    pkg-config --libs yaml-0.1 zlib harfbuzz harfbuzz-subset libutf8proc))$(library_links)
+    pkg-config --libs yaml-0.1 zlib harfbuzz harfbuzz-subset libutf8proc) -lm)$(library_links)
 
 COMPILE = $(CC) -std=c11 -D_POSIX_C_SOURCE=200809L -Iinclude $(library_flags) $(WARN) \
     $(OPTIONS_$(VARIANT)) -fno-common -ffile-prefix-map=$(CURDIR)=. $(CPPFLAGS) $(CFLAGS)

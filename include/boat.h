@@ -24,8 +24,9 @@ struct equipment {
     struct text_value agent, rating, kind_of, stop, space, vents_to, serial, hex_id, mmsi, size;
     struct text_value painter, release, handle;
     struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
-    struct number_value rated_lph, kg_low, kg_high;
-    struct date_value service_due, expires;
+    struct number_value rated_lph, measured_lpm, stroke_l, kg_low, kg_high, protects_m3, antenna_m;
+    struct text_value gas, wearer, lanyard;
+    struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value below, charged, dsc, automatic, reach_inverted;
 };
@@ -33,8 +34,11 @@ struct equipment {
 struct boat_facts {
     struct text_value name, name_spoken, name_latin, type, flag, looks;
     struct answer_value specimen;
-    struct number_value loa_m, beam_m, draught_m, persons_max;
+    struct number_value loa_m, beam_m, draught_m, persons_max, openings;
+    struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
     struct list_value engine_spaces;
+    struct node_value mounted;        /* mounted: {zone, faces}: where the cards hang */
+    struct text_value mounted_zone, mounted_faces;
 };
 
 struct radio_facts {
@@ -43,6 +47,13 @@ struct radio_facts {
     struct answer_value mmsi_programmed, dsc, gnss;
     struct number_value hold_s, antenna_m;
     struct list_value nature_steps, urgency_steps, manual_position_steps;
+};
+
+/* A check that the base has silenced for one boat, why, and until when. */
+struct silence {
+    struct text_value check, reason;
+    struct date_value until;
+    struct place place;
 };
 
 struct boat {
@@ -58,6 +69,8 @@ struct boat {
     size_t equipment_count;
     struct list_value not_fitted;
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */
+    const struct silence *silences;   /* checks that the base has silenced for this boat */
+    size_t silence_count;
     const char *const *engine_spaces; /* zone keys, one card of engine_fire each */
     size_t engine_space_count;
 };
@@ -93,6 +106,19 @@ struct local_rule {
     struct text_value card, rule, source;
 };
 
+/* Months from a service (or making, or installing) to the next, as the base has it. */
+struct interval {
+    struct text_value item;
+    struct number_value months;
+    struct place place;
+};
+
+/* A harbour to run for. */
+struct shelter {
+    struct text_value name, position;
+    struct place place;
+};
+
 struct base_record {
     const struct source *source;
     struct text_value name, phone_24h;
@@ -100,6 +126,16 @@ struct base_record {
     struct text_value centre_name, centre_call, centre_channel, centre_phone;
     struct date_value centre_checked_on;
     struct text_value latitude, longitude, sea_area; /* north|south|both, east|west|both */
+    struct number_value centre_antenna_m;   /* of the centre's aerial above the sea */
+    struct text_value position;             /* of the berths, as written */
+    struct text_value variation;            /* magnetic, such as 4 E */
+    struct date_value variation_on;
+    struct text_value month_means;          /* end|start; NULL: end */
+    struct number_value margin_days;
+    const struct interval *intervals;       /* the base's own, before the trade's */
+    size_t interval_count;
+    const struct shelter *shelters;
+    size_t shelter_count;
     struct list_value languages;
     const struct approval *approvals;
     size_t approval_count;

@@ -11,7 +11,8 @@
 enum { RULES_A_CARD = 2, SHORTEST_PHONE = 8, LONGEST_PHONE = 15, LONGEST_SHORT_CODE = 6 };
 
 struct base_file {
-    struct node_value base, rescue_centre, cruising_area, approvals, local_rules;
+    struct node_value base, rescue_centre, cruising_area, dates, approvals, local_rules;
+    struct node_value intervals, shelters;
     struct list_value languages;
 };
 
@@ -21,6 +22,9 @@ static const struct field file_rows[] = {
         .about = "the rescue centre that answers here"),
     ROW(struct base_file, cruising_area, FIELD_NODE, .required = true,
         .about = "where the boats sail"),
+    ROW(struct base_file, dates, FIELD_NODE, .about = "how dates of gear are read"),
+    ROW(struct base_file, intervals, FIELD_NODE, .about = "the base's own service intervals"),
+    ROW(struct base_file, shelters, FIELD_NODE, .about = "harbours to run for"),
     ROW(struct base_file, languages, FIELD_WORDS, .about = "languages of the cards"),
     ROW(struct base_file, approvals, FIELD_NODE, .about = "who approved which card"),
     ROW(struct base_file, local_rules, FIELD_NODE, .about = "rules of this water"),
@@ -35,6 +39,8 @@ static const struct field base_rows[] = {
     BASE("specimen", specimen, FIELD_ANSWER, .about = "an invented base?"),
     BASE("phone_24h", phone_24h, FIELD_TEXT, .required = true,
          .about = "the number that is answered day and night"),
+    BASE("position", position, FIELD_TEXT,
+         .about = "the berths, such as 43 30.488 N 016 26.411 E"),
 };
 static const struct field centre_rows[] = {
     BASE("name", centre_name, FIELD_TEXT, .required = true, .about = "its name"),
@@ -42,6 +48,8 @@ static const struct field centre_rows[] = {
     BASE("channel", centre_channel, FIELD_TEXT, .required = true,
          .about = "its working channel, two digits"),
     BASE("phone", centre_phone, FIELD_TEXT, .about = "its telephone number"),
+    BASE("antenna_m", centre_antenna_m, FIELD_NUMBER, .low = 1000, .high = 3000000,
+         .about = "height of its aerial above the sea, in metres"),
     BASE("checked_on", centre_checked_on, FIELD_DATE, .about = "when this was last checked"),
 };
 
@@ -56,7 +64,33 @@ static const struct field area_rows[] = {
          .about = "the hemisphere"),
     BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_areas,
          .about = "the radio sea area"),
+    BASE("variation", variation, FIELD_TEXT, .about = "magnetic variation, such as 4 E"),
+    BASE("variation_on", variation_on, FIELD_DATE, .about = "the date it is true for"),
 };
+
+static const char *const month_ends[] = {"end", "start", NULL};
+
+static const struct field date_rows[] = {
+    BASE("month_means", month_means, FIELD_CHOICE, .choices = month_ends,
+         .about = "05/2027 holds to that month's end or start"),
+    BASE("margin_days", margin_days, FIELD_NUMBER, .low = 0, .high = 366000,
+         .about = "days a date should last beyond a charter"),
+};
+static const struct field interval_rows[] = {
+    ROW(struct interval, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
+        .about = "the gear"),
+    ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
+        .about = "months from one to the next"),
+};
+static const struct field shelter_rows[] = {
+    ROW(struct shelter, name, FIELD_TEXT, .required = true, .about = "its name"),
+    ROW(struct shelter, position, FIELD_TEXT, .required = true,
+        .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
+};
+static const struct field_table date_table = TABLE("dates", date_rows);
+static const struct field_table interval_table = TABLE("interval", interval_rows);
+static const struct field_table shelter_table = TABLE("shelter", shelter_rows);
+
 static const struct field_table base_table = TABLE("base", base_rows);
 static const struct field_table centre_table = TABLE("rescue centre", centre_rows);
 static const struct field_table area_table = TABLE("cruising area", area_rows);
@@ -82,6 +116,11 @@ static const struct base_section sections[] = {
     {.key = "rescue_centre", .about = "the rescue centre that answers here",
      .fields = &centre_table},
     {.key = "cruising_area", .about = "where the boats sail", .fields = &area_table},
+    {.key = "dates", .about = "how dates of gear are read", .fields = &date_table},
+    {.key = "intervals", .about = "the base's own service intervals: an entry each, or none",
+     .fields = &interval_table, .list = true},
+    {.key = "shelters", .about = "harbours to run for: an entry each, or none",
+     .fields = &shelter_table, .list = true},
     {.key = "approvals", .about = "who approved which card: an entry each, or none",
      .fields = &approval_table, .list = true},
     {.key = "local_rules", .about = "rules of this water, two a card at most",
@@ -230,6 +269,34 @@ static void rules_read(struct base_reading *reading, const struct node_value *li
     reading->base->local_rule_count = count;
 }
 
+/* ---- intervals and shelters ---- */
+
+static void intervals_read(struct base_reading *reading, const struct node_value *list)
+{
+    size_t count = entries_count(list, "intervals", reading->problems);
+    struct interval *rows = arena_array(reading->arena, count, sizeof *rows);
+    for (size_t i = 0; i < count; i++) {
+        plain_section_read(list->node->items[i], &interval_table, &rows[i], reading->arena,
+                           reading->problems);
+        rows[i].place = list->node->items[i]->place;
+    }
+    reading->base->intervals = rows;
+    reading->base->interval_count = count;
+}
+
+static void shelters_read(struct base_reading *reading, const struct node_value *list)
+{
+    size_t count = entries_count(list, "shelters", reading->problems);
+    struct shelter *rows = arena_array(reading->arena, count, sizeof *rows);
+    for (size_t i = 0; i < count; i++) {
+        plain_section_read(list->node->items[i], &shelter_table, &rows[i], reading->arena,
+                           reading->problems);
+        rows[i].place = list->node->items[i]->place;
+    }
+    reading->base->shelters = rows;
+    reading->base->shelter_count = count;
+}
+
 static struct base_record *file_read(const struct yaml_node *root, const struct source *source,
                                      struct arena *arena, struct problems *problems)
 {
@@ -242,6 +309,9 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
     plain_section_read(file.base.node, &base_table, base, arena, problems);
     plain_section_read(file.rescue_centre.node, &centre_table, base, arena, problems);
     section_read(file.cruising_area.node, &area_table, base, arena, problems);
+    plain_section_read(file.dates.node, &date_table, base, arena, problems);
+    intervals_read(&reading, &file.intervals);
+    shelters_read(&reading, &file.shelters);
     phone_check(&reading, "phone_24h", &base->phone_24h, false);
     phone_check(&reading, "phone", &base->centre_phone, true);
     channel_check(&reading);

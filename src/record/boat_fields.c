@@ -15,6 +15,10 @@ static const char *const stops[] = {"electric", "mechanical", NULL};
 static const char *const valve_kinds[] = {"handwheel", "lever", "clip-on", NULL};
 static const char *const agents[] = {
     "powder", "foam", "co2", "clean_agent", "water_mist", "wet_chemical", "water", NULL};
+static const char *const directions[] = {"bow", "stern", "port", "starboard", NULL};
+static const char *const gases[] = {"butane", "propane", NULL};
+static const char *const wearers[] = {"adult", "child", NULL};
+static const char *const lanyards[] = {"stowed", "made_fast", NULL};
 static const char *const engine_space_keys[] = {
     "engine_space", "engine_space_port", "engine_space_starboard", NULL};
 
@@ -61,10 +65,25 @@ static const struct field gear_rows[] = {
     GEAR(length_m, FIELD_NUMBER, .low = 500, .high = 200000, .about = "length of line or chain"),
     GEAR(rated_lph, FIELD_NUMBER, .low = 100000, .high = 100000000,
          .about = "litres an hour printed on the pump"),
+    GEAR(measured_lpm, FIELD_NUMBER, .low = 1000, .high = 2000000,
+         .about = "litres a minute measured at the pump's outlet"),
+    GEAR(stroke_l, FIELD_NUMBER, .low = 100, .high = 5000,
+         .about = "litres a stroke of the hand pump"),
+    GEAR(protects_m3, FIELD_NUMBER, .low = 10, .high = 100000,
+         .about = "the space its label covers, in cubic metres"),
+    GEAR(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
+         .about = "height of its aerial above the water in use"),
+    GEAR(gas, FIELD_CHOICE, .choices = gases, .about = "what the gas bottle holds"),
+    GEAR(wearer, FIELD_CHOICE, .choices = wearers, .about = "whom the lifejacket is made for"),
+    GEAR(lanyard, FIELD_CHOICE, .choices = lanyards,
+         .about = "the beacon's own line: stowed, or made fast to the boat"),
     GEAR(kg_low, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "lightest wearer"),
     GEAR(kg_high, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "heaviest wearer"),
     GEAR(service_due, FIELD_DATE, .about = "the date the next service is due"),
     GEAR(expires, FIELD_DATE, .about = "the date it runs out"),
+    GEAR(serviced, FIELD_DATE, .about = "the date of the last service"),
+    GEAR(made, FIELD_DATE, .about = "the date it was made"),
+    GEAR(installed, FIELD_DATE, .about = "the date it was put in"),
     GEAR(valve, FIELD_ANSWER, .about = "does the opening have a valve?"),
     GEAR(fits_port, FIELD_ANSWER, .about = "does it fit the fire port?"),
     GEAR(electrical_ok, FIELD_ANSWER, .about = "may it be used on live electrics?"),
@@ -95,6 +114,34 @@ static const struct field boat_rows[] = {
     BOAT(looks, FIELD_TEXT, .about = "how she looks to a searcher"),
     BOAT(engine_spaces, FIELD_WORDS, .choices = engine_space_keys,
          .about = "the spaces with an engine in them"),
+    BOAT(openings, FIELD_NUMBER, .low = 0, .high = 60000,
+         .about = "openings in the hull below the waterline, counted from outside"),
+    BOAT(lwl_m, FIELD_NUMBER, .low = 3000, .high = 30000, .about = "length on the waterline"),
+    BOAT(bwl_m, FIELD_NUMBER, .low = 300, .high = 10000,
+         .about = "beam on the waterline, of one hull"),
+    BOAT(usual_kn, FIELD_NUMBER, .low = 1000, .high = 30000, .about = "her usual speed, in knots"),
+    BOAT(cabin_m3, FIELD_NUMBER, .low = 1000, .high = 500000,
+         .about = "air in the cabins, in cubic metres"),
+    BOAT(engine_space_m3, FIELD_NUMBER, .low = 100, .high = 100000,
+         .about = "an engine space with its bilge, in cubic metres"),
+    BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
+         .about = "litres of water until the floorboards are wet"),
+    BOAT(mounted, FIELD_NODE, .about = "where the cards hang: {zone: , faces: }"),
+};
+
+static const struct field mounted_rows[] = {
+    KEYED(struct boat_facts, "zone", mounted_zone, FIELD_CHOICE, .required = true,
+          .choices = zone_key_list, .about = "the part of the boat they hang in"),
+    KEYED(struct boat_facts, "faces", mounted_faces, FIELD_CHOICE, .required = true,
+          .choices = directions, .about = "which way a reader of the card looks"),
+};
+
+static const struct field silence_rows[] = {
+    ROW(struct silence, check, FIELD_TEXT, .required = true,
+        .about = "the check, as `check --list` names it"),
+    ROW(struct silence, reason, FIELD_TEXT, .required = true,
+        .about = "why it may be silent for this boat"),
+    ROW(struct silence, until, FIELD_DATE, .required = true, .about = "when it speaks again"),
 };
 
 static const struct field radio_rows[] = {
@@ -124,6 +171,9 @@ static const struct field_table gear_table = TABLE("equipment item", gear_rows);
 static const struct field_table boat_table = TABLE("boat", boat_rows);
 static const struct field_table radio_table = TABLE("radio", radio_rows);
 
+static const struct field_table mounted_table = TABLE("place of the cards", mounted_rows);
+static const struct field_table silence_table = TABLE("silenced check", silence_rows);
+
 const struct field_table *equipment_fields(void)
 {
     return &gear_table;
@@ -137,4 +187,14 @@ const struct field_table *boat_fields(void)
 const struct field_table *radio_fields(void)
 {
     return &radio_table;
+}
+
+const struct field_table *mounted_fields(void)
+{
+    return &mounted_table;
+}
+
+const struct field_table *silence_fields(void)
+{
+    return &silence_table;
 }

@@ -13,7 +13,7 @@ enum { NAME_LIMIT = 34 };   /* characters: what the title band and a row can hol
 
 /* The file as a whole. */
 struct boat_file {
-    struct node_value boat, radio, equipment;
+    struct node_value boat, radio, equipment, silenced;
     struct list_value not_fitted, retired_tags;
 };
 
@@ -24,6 +24,8 @@ static const struct field file_rows[] = {
     ROW(struct boat_file, not_fitted, FIELD_LIST, .choices = item_key_list,
         .about = "gear the boat does not have"),
     ROW(struct boat_file, retired_tags, FIELD_LIST, .about = "tags of gear that is gone"),
+    ROW(struct boat_file, silenced, FIELD_NODE,
+        .about = "checks that are silent for this boat: {check: , reason: , until: }"),
 };
 static const struct field_table file_table = TABLE("boat file", file_rows);
 
@@ -97,6 +99,21 @@ static void facts_read(struct boat_reading *reading, const struct yaml_node *nod
     else
         spaces_default(boat);
     spaces_check(reading);
+    plain_section_read(boat->facts.mounted.node, mounted_fields(), &boat->facts, reading->arena,
+                       reading->problems);
+}
+
+static void silences_read(struct boat_reading *reading, const struct node_value *list)
+{
+    size_t count = entries_count(list, "silenced", reading->problems);
+    struct silence *rows = arena_array(reading->arena, count, sizeof *rows);
+    for (size_t i = 0; i < count; i++) {
+        plain_section_read(list->node->items[i], silence_fields(), &rows[i], reading->arena,
+                           reading->problems);
+        rows[i].place = list->node->items[i]->place;
+    }
+    reading->boat->silences = rows;
+    reading->boat->silence_count = count;
 }
 
 static void gear_read(struct boat_reading *reading, const struct yaml_node *node)
@@ -186,6 +203,7 @@ static const struct boat *file_read(const struct yaml_node *root, const struct s
     facts_read(&reading, file.boat.node);
     plain_section_read(file.radio.node, radio_fields(), &reading.boat->radio, arena, problems);
     equipment_read(&reading, &file);
+    silences_read(&reading, &file.silenced);
     places_settle(&reading);
     tags_check(&reading);
     doubles_check(&reading);

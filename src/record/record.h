@@ -48,6 +48,11 @@ bool list_holds(const struct list_value *list, const char *word);
 const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
                            struct arena *arena);
 
+/* ---- boat_fields.c ---- */
+
+const struct field_table *mounted_fields(void);
+const struct field_table *silence_fields(void);
+
 /* ---- base_read.c ---- */
 
 /* A section of base.yaml, for those who write one. `list`: of entries. */
