@@ -7,6 +7,7 @@
 #include "draw.h"
 #include "layout.h"
 #include "problem.h"
+#include "rules.h"
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
 
@@ -23,6 +24,11 @@ struct options {
     const char *nature;       /* call: a key of nature_find */
     bool relay, downgrade, cancel, spell;
     const char *type;         /* start: monohull or catamaran; NULL: not told */
+    /* check */
+    struct date from, to;     /* the charter; year 0: not told */
+    const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
+    bool json, list, schema;
+    bool fail_on_error;       /* --fail error: a deficiency is no failure */
 };
 
 /* ---- options.c ---- */
@@ -57,6 +63,9 @@ struct fleet {
     const char *const *boat_paths;
     const char *const *boat_keys;
     size_t boat_count;
+    struct crew crew;             /* of --crew */
+    struct identities *identities;
+    bool specimens_compared;      /* an identity on two specimen boats is told, too */
     bool ready;           /* own files and base are sound: cards can be made */
 };
 
@@ -67,6 +76,10 @@ bool fleet_open(const struct options *options, struct fleet *fleet);
 
 /* The same without a base: procedures, words and faces. */
 bool fleet_begin(struct fleet *fleet);
+
+/* --crew as body masses in kg; a wrong one is a wrong use. (crew.c) */
+void crew_read(const struct options *options, struct fleet *fleet);
+
 void fleet_close(struct fleet *fleet);
 
 /* The same fleet with an arena for one boat, to be freed when she is done: what is
@@ -101,8 +114,53 @@ void progress_clear(struct progress *progress);
 
 /* ---- report.c ---- */
 
+/* The exit status for all problems: 1 for an error and what is held back, and for
+ * a deficiency if those count. */
+enum exit_status status_of(const struct problems *problems, bool deficiencies_count);
+
 /* Prints all problems to standard error and gives the exit status for them. */
 enum exit_status report(struct fleet *fleet, bool deficiencies_count);
+
+/* The same without what the checks found short of an error: whoever prints has cards
+ * to look at, and `check` tells the rest. What is held back counts. */
+enum exit_status report_of_cards(struct fleet *fleet);
+
+/* How much that is, a line a boat, on standard output. */
+void report_left_for_check(struct fleet *fleet);
+
+/* ---- check_rows.c: what `check` says of each boat ---- */
+
+struct check_row {
+    const char *key;
+    bool read;                /* her file could be used */
+    bool composed;
+    size_t recorded, items;   /* kinds of gear mentioned, of all */
+    size_t ready, of;         /* cards */
+    const struct card_not_hers *not_hers;
+    size_t not_hers_count;
+    size_t counts[SEVERITY_COUNT];
+    const char *first_date;   /* the first date of her gear; NULL: none recorded */
+    const char *first_item, *first_tag;
+};
+
+/* All texts are copied into the arena. The counts are filled in by check_rows_count. */
+struct check_row check_row_make(const struct fleet *fleet, const struct boat_work *work,
+                                struct arena *arena);
+void check_rows_count(struct check_row *rows, size_t count, struct problems *problems);
+
+/* The table of the fleet, and the cards that are not a boat's. */
+void check_rows_print(const struct check_row *rows, size_t count);
+
+/* ---- check_json.c ---- */
+
+/* The result of a check as JSON (see check_schema_print), on standard output. */
+void check_json_print(const struct options *options, struct fleet *fleet,
+                      const struct check_row *rows, size_t count);
+/* Its JSON Schema (draft 2020-12). */
+void check_schema_print(void);
+
+/* ---- check_list.c ---- */
+void check_list_print(void);
 
 /* ---- places.c: where the program's own files are ---- */
 const char *program_folder(struct arena *arena, const char *what);

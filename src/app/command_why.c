@@ -65,7 +65,7 @@ enum exit_status command_why(const struct options *options)
     bool printed = false;
     for (size_t i = 0; open && i < fleet.boat_count; i++)
         printed = boat_tell(options, &fleet, i, printed);
-    enum exit_status status = report(&fleet, true);
+    enum exit_status status = report_of_cards(&fleet);
     fleet_close(&fleet);
     return status;
 }

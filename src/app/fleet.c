@@ -154,8 +154,10 @@ static bool base_read_from(const struct options *options, struct fleet *fleet)
                                                         options->base),
                                             SEVERITY_USE,
                                             "name the folder that holds base.yaml and boats/");
+    problems_about(fleet->problems, NULL, "base");
     if (source != NULL)
         fleet->base = base_read(source, fleet->arena, fleet->problems, &sound);
+    problems_about(fleet->problems, NULL, "run");
     return fleet->base != NULL && sound;
 }
 
@@ -211,8 +213,12 @@ bool fleet_begin(struct fleet *fleet)
 {
     *fleet = (struct fleet){.arena = arena_new(ARENA_LIMIT)};
     fleet->sources = fleet->arena;
+    fleet->identities = identities_new(fleet->arena);
     fleet->problems = problems_new(fleet->arena);
-    return own_files_read(fleet);
+    problems_about(fleet->problems, NULL, "program");
+    bool sound = own_files_read(fleet);
+    problems_about(fleet->problems, NULL, "run");
+    return sound;
 }
 
 bool fleet_open(const struct options *options, struct fleet *fleet)
@@ -220,9 +226,12 @@ bool fleet_open(const struct options *options, struct fleet *fleet)
     bool own = fleet_begin(fleet);
     bool base = base_read_from(options, fleet);
     bool boats = is_folder(options->base) && boats_list(options, fleet);
+    problems_about(fleet->problems, NULL, "base");
     if (own && fleet->base != NULL)
         base = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
                                 fleet->problems) && base;
+    problems_about(fleet->problems, NULL, "run");
+    crew_read(options, fleet);
     fleet->ready = own && base;
     return boats && !problems_reach(fleet->problems, SEVERITY_USE);
 }
@@ -266,26 +275,53 @@ static void card_must_exist(const struct options *options, const struct fleet *f
                 "there is no card \"%s\"", options->card);
 }
 
+/* The record, and whether nothing in it holds the boat back. */
+static const struct boat *boat_record(const struct options *options, const struct fleet *fleet,
+                                      const char *key, size_t index, bool *sound)
+{
+    problems_about(fleet->problems, key, "record");
+    const struct source *source = file_read(fleet, fleet->sources, fleet->boat_paths[index],
+                                            SEVERITY_ERROR, "put the boat's file there");
+    if (source == NULL)
+        return NULL;
+    const struct boat *boat = boat_read(source, key, fleet->arena, fleet->problems, sound);
+    if (boat == NULL)
+        return NULL;
+    bool charter = options->from.year != 0;
+    struct rules_input input = {boat, fleet->base, options->today,
+                                charter ? options->from : options->today,
+                                charter ? options->to : options->today, fleet->crew};
+    *sound = identity_check(boat, fleet->arena, fleet->problems) && *sound;
+    *sound = rules_check(&input, fleet->arena, fleet->problems) && *sound;
+    /* Reserved identities send nobody to a wrong boat: copies of an example may be
+     * printed, and only `check` tells. */
+    if (boat->facts.specimen.answer != ANSWER_YES || fleet->specimens_compared)
+        *sound = identities_add(fleet->identities, boat, key, fleet->problems) && *sound;
+    return boat;
+}
+
+static void boat_compose(const struct options *options, const struct fleet *fleet,
+                         struct boat_work *work)
+{
+    struct compose_input input = {work->boat, fleet->base, &fleet->procedures,
+                                  fleet->authorities, fleet->words, options->today,
+                                  options->draft};
+    problems_about(fleet->problems, work->key, "cards");
+    work->set = compose_set(&input, fleet->arena, fleet->problems);
+    problems_about(fleet->problems, work->key, "run");
+    card_must_exist(options, fleet, work->set);
+    struct layout_input layout = {work->set, fleet->faces, options->draft};
+    problems_about(fleet->problems, work->key, "page");
+    work->pages = layout_set(&layout, fleet->arena, fleet->problems);
+}
+
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet, size_t index)
 {
     struct boat_work work = {.key = fleet->boat_keys[index]};
     bool sound = true;
-    const struct source *source = file_read(fleet, fleet->sources,
-                                            fleet->boat_paths[index], SEVERITY_ERROR,
-                                            "put the boat's file there");
-    if (source == NULL)
-        return work;
-    work.boat = boat_read(source, work.key, fleet->arena, fleet->problems, &sound);
-    if (work.boat == NULL)
-        return work;
-    sound = identity_check(work.boat, fleet->arena, fleet->problems) && sound;
-    if (!sound || !fleet->ready)
-        return work;
-    struct compose_input input = {work.boat, fleet->base, &fleet->procedures, fleet->authorities,
-                                  fleet->words, options->today, options->draft};
-    work.set = compose_set(&input, fleet->arena, fleet->problems);
-    card_must_exist(options, fleet, work.set);
-    struct layout_input layout = {work.set, fleet->faces, options->draft};
-    work.pages = layout_set(&layout, fleet->arena, fleet->problems);
+    work.boat = boat_record(options, fleet, work.key, index, &sound);
+    if (work.boat != NULL && sound && fleet->ready)
+        boat_compose(options, fleet, &work);
+    problems_about(fleet->problems, NULL, "run");
     return work;
 }

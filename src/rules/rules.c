@@ -1,0 +1,59 @@
+/* rules.c - runs every family of checks over one boat, and keeps silent what the base
+ * has silenced for her (room: rules). Never changes a record. */
+#include "rules_room.h"
+
+#include <stdarg.h>
+
+#include "text.h"
+
+/* In the order of the files' sections, so that the reader of this list finds them. */
+static rule_family *const families[] = {
+    silence_rules,
+};
+
+/* The silence that covers the check today, or NULL. */
+static const struct silence *silence_of(const struct rule_run *run, const struct check *check,
+                                        size_t *index)
+{
+    const struct boat *boat = run->in->boat;
+    for (*index = 0; *index < boat->silence_count; ++*index) {
+        const struct silence *silence = &boat->silences[*index];
+        if (text_equal(silence->check.text, check->id) && silence->until.given &&
+            date_compare(date_last_day(silence->until.date), run->in->today) >= 0)
+            return silence;
+    }
+    return NULL;
+}
+
+void rule_tell(const struct rule_run *run, enum check_name name, struct place place,
+               const char *remedy, const char *format, ...)
+{
+    const struct check *check = check_at(name);
+    size_t index;
+    va_list list;
+    va_start(list, format);
+    const char *what = text_format_list(run->arena, format, list);
+    va_end(list);
+    const struct silence *silence = check->severity < SEVERITY_HELD
+                                        ? silence_of(run, check, &index) : NULL;
+    if (silence == NULL) {
+        problem_add_check(run->problems, check->id, check->severity, place, remedy, "%s", what);
+        return;
+    }
+    run->used[index] = true;
+    problem_add_check(run->problems, check->id, SEVERITY_SILENCED, place, NULL,
+                      "%s (silenced until %s: %s)", what, silence->until.text,
+                      silence->reason.text == NULL ? "" : silence->reason.text);
+}
+
+bool rules_check(const struct rules_input *input, struct arena *arena,
+                 struct problems *problems)
+{
+    size_t before = problems_count(problems, SEVERITY_ERROR);
+    struct rule_run run = {.in = input, .arena = arena, .problems = problems,
+                           .used = arena_array(arena, input->boat->silence_count,
+                                               sizeof *run.used)};
+    for (size_t i = 0; i < sizeof families / sizeof *families; i++)
+        families[i](&run);
+    return problems_count(problems, SEVERITY_ERROR) == before;
+}
