@@ -28,7 +28,7 @@ struct equipment {
     struct text_value gas, wearer, lanyard;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
-    struct answer_value below, charged, dsc, automatic, reach_inverted;
+    struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
 };
 
 struct boat_facts {
