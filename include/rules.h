@@ -17,6 +17,7 @@ struct check {
     const char *id;            /* raft_places: what `silenced:` and `check --list` name */
     enum severity severity;    /* of what it finds; of a family: the worst */
     bool family;
+    bool danger;               /* an error of the boat, not of her record: holds nothing */
     const char *sentence;      /* what is wrong when it speaks */
     const char *source;        /* whose rule it is; "judged" and "trade practice" say so */
 };
@@ -39,8 +40,8 @@ struct rules_input {
 };
 
 /* Runs every check over one boat. What a check finds is told with its id; what the
- * base has silenced for this boat is told as silenced. True when no error was
- * found: errors hold the whole boat back. The input is sound of its own kind
+ * base has silenced for this boat is told as silenced. True when no error of
+ * the record was found: those hold the whole boat back. The input is sound of its own kind
  * (boat_read gave it), but may have been told to hold errors. */
 bool rules_check(const struct rules_input *input, struct arena *arena,
                  struct problems *problems);

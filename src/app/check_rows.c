@@ -1,5 +1,6 @@
 /* check_rows.c - what `check` says of each boat in one line of a table (room: app). */
 #include "app.h"
+#include "gear_date.h"
 #include "starter.h"
 
 #include <stdio.h>
@@ -28,14 +29,34 @@ static void not_hers_keep(const struct boat_work *work, struct check_row *row,
     row->not_hers = list;
 }
 
+/* The piece of gear that runs out first. */
+static void first_date_find(const struct fleet *fleet, const struct boat *boat,
+                            struct check_row *row, struct arena *arena)
+{
+    struct gear_date first = {0};
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        struct gear_date date;
+        if (!gear_date(gear, fleet->base, &date) ||
+            (first.known && date_compare(date.last, first.last) >= 0))
+            continue;
+        first = date;
+        row->first_item = gear->kind->key;
+        row->first_tag = kept(arena, gear->tag.text);
+    }
+    if (first.known)
+        row->first_date = date_text(arena, gear_date_shown(&first));
+}
+
 struct check_row check_row_make(const struct fleet *fleet, const struct boat_work *work,
                                 struct arena *arena)
 {
     struct check_row row = {.key = work->key, .read = work->boat != NULL,
                             .composed = work->set != NULL, .items = item_count()};
-    (void)fleet;
-    if (row.read)
+    if (row.read) {
         row.recorded = boat_items_mentioned(work->boat);
+        first_date_find(fleet, work->boat, &row, arena);
+    }
     if (!row.composed)
         return row;
     cards_count(work, &row);
@@ -83,8 +104,8 @@ static struct cells row_cells(const struct check_row *row)
     if (row->first_date == NULL)
         snprintf(cells.at[7], CELL_BYTES, "none recorded");
     else
-        snprintf(cells.at[7], CELL_BYTES, "%s %s %s", row->first_date, row->first_tag,
-                 row->first_item);
+        snprintf(cells.at[7], CELL_BYTES, "%s %s %s", row->first_date, row->first_item,
+                 row->first_tag == NULL ? "" : row->first_tag);
     return cells;
 }
 

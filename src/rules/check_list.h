@@ -15,6 +15,32 @@
     X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck")
 
 #define CHECK_LIST(X) \
+    /* dates of gear: the row of each kind in src/figure/gear_rules.c names its source */ \
+    X(gear_expired, DEFICIENCY, "a piece of gear is out of date when the charter begins", \
+      "the date stamped on it, else its interval") \
+    X(gear_expires_during, DEFICIENCY, "a piece of gear runs out before the charter ends", \
+      "the date stamped on it, else its interval") \
+    X(gear_inside_margin, NOTE, "a piece of gear runs out within the base's margin", \
+      "the base's margin_days") \
+    X(gear_date_unknown, DEFICIENCY, "gear that runs out unseen has no date", "judged") \
+    X(gear_dates_order, DEFICIENCY, "a piece was serviced or fitted before it was made", \
+      "reason") \
+    X(gear_date_to_come, DEFICIENCY, "something was done to a piece on a day to come", "reason") \
+    /* capacities */ \
+    X(persons_too_many, DEFICIENCY, "more people than the boat may carry", "the boat's papers") \
+    X(raft_places_few, DEFICIENCY, "fewer places in the rafts than people", \
+      "the raft's approval: one place a person") \
+    X(raft_places_without_one, NOTE, "with one raft lost there are too few places", "judged") \
+    X(jackets_few, DEFICIENCY, "fewer lifejackets than people", "trade practice") \
+    X(jackets_unfit, DEFICIENCY, "not everybody has a lifejacket that fits", \
+      "the body mass on its label") \
+    X(jackets_unsized, NOTE, "whom a lifejacket fits is not recorded", "judged") \
+    X(rating_without_system, DEFICIENCY, "a rating tells not whether it is EN or US", \
+      "EN 3 and the US scale share letters, not units") \
+    X(rating_unknown, DEFICIENCY, "a rating is none of either system", "EN 3; US scale") \
+    X(co2_in_cabins, NOTE, "a carbon dioxide extinguisher is stowed in or next to the cabins", \
+      "United Kingdom workboat code: not for accommodation save for electrical risk") \
+    X(co2_share_unknown, NOTE, "how much of the cabin's air it would be is not known", "judged") \
     /* across the fleet */ \
     X(mmsi_twice, ERROR, "two boats have the same MMSI", "ITU-R M.585: one ship, one number") \
     X(call_sign_twice, ERROR, "two boats have the same call sign", "ITU Radio Regulations 19") \
@@ -24,5 +50,11 @@
     X(silence_of_error, ERROR, "an error is silenced: it must be put right instead", "maydeck") \
     X(silence_lapsed, DEFICIENCY, "the date by which a silence lapses is past", "maydeck") \
     X(silence_idle, NOTE, "a silenced check has nothing to say", "maydeck")
+
+/* What is wrong with the boat, not with her record: an error, but her cards are true
+ * and are printed. */
+#define DANGER_LIST(X) \
+    X(co2_share, ERROR, "carbon dioxide would be more than 3 % of the air in the cabins", \
+      "NIOSH: short-term limit 3 %, immediately dangerous 4 %")
 
 #endif

@@ -15,6 +15,11 @@ static const struct check checks[] = {
                       .sentence = sentence_, .source = source_},
     CHECK_LIST(CHECK_ROW)
 #undef CHECK_ROW
+#define DANGER_ROW(name, severity_, sentence_, source_) \
+    [CHECK_##name] = {.id = #name, .severity = SEVERITY_##severity_, .danger = true, \
+                      .sentence = sentence_, .source = source_},
+    DANGER_LIST(DANGER_ROW)
+#undef DANGER_ROW
 };
 
 const struct check *check_at(size_t index)

@@ -8,6 +8,8 @@
 
 /* In the order of the files' sections, so that the reader of this list finds them. */
 static rule_family *const families[] = {
+    date_rules,
+    capacity_rules,
     silence_rules,
 };
 
@@ -37,6 +39,7 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
     const struct silence *silence = check->severity < SEVERITY_HELD
                                         ? silence_of(run, check, &index) : NULL;
     if (silence == NULL) {
+        *run->held += check->severity == SEVERITY_ERROR && !check->danger ? 1 : 0;
         problem_add_check(run->problems, check->id, check->severity, place, remedy, "%s", what);
         return;
     }
@@ -46,14 +49,23 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
                       silence->reason.text == NULL ? "" : silence->reason.text);
 }
 
+const char *rule_gear_name(const struct rule_run *run, const struct equipment *gear)
+{
+    const char *tag = gear->tag.text == NULL ? "" : gear->tag.text;
+    const char *space = tag[0] == '\0' ? "" : " ";
+    if (gear->name.text == NULL)
+        return text_format(run->arena, "%s%s%s", gear->kind->key, space, tag);
+    return text_format(run->arena, "%s%s%s (%s)", gear->kind->key, space, tag, gear->name.text);
+}
+
 bool rules_check(const struct rules_input *input, struct arena *arena,
                  struct problems *problems)
 {
-    size_t before = problems_count(problems, SEVERITY_ERROR);
-    struct rule_run run = {.in = input, .arena = arena, .problems = problems,
+    size_t held = 0;
+    struct rule_run run = {.in = input, .arena = arena, .problems = problems, .held = &held,
                            .used = arena_array(arena, input->boat->silence_count,
                                                sizeof *run.used)};
     for (size_t i = 0; i < sizeof families / sizeof *families; i++)
         families[i](&run);
-    return problems_count(problems, SEVERITY_ERROR) == before;
+    return held == 0;
 }
