@@ -11,6 +11,15 @@
 #define ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
 #define BOAT_BYTES YAML_FILE_LIMIT
 
+static struct rules_input rules_input_make(const struct options *options,
+                                           const struct fleet *fleet, const struct boat *boat)
+{
+    bool charter = options->from.year != 0;
+    return (struct rules_input){boat, fleet->base, options->today,
+                                charter ? options->from : options->today,
+                                charter ? options->to : options->today, fleet->crew};
+}
+
 /* ---- folders ---- */
 
 static int by_bytes(const void *a, const void *b)
@@ -232,6 +241,10 @@ bool fleet_open(const struct options *options, struct fleet *fleet)
                                 fleet->problems) && base;
     problems_about(fleet->problems, NULL, "run");
     crew_read(options, fleet);
+    if (fleet->base != NULL) {
+        struct rules_input input = rules_input_make(options, fleet, NULL);
+        base = rules_check_base(&input, fleet->arena, fleet->problems) && base;
+    }
     fleet->ready = own && base;
     return boats && !problems_reach(fleet->problems, SEVERITY_USE);
 }
@@ -287,10 +300,7 @@ static const struct boat *boat_record(const struct options *options, const struc
     const struct boat *boat = boat_read(source, key, fleet->arena, fleet->problems, sound);
     if (boat == NULL)
         return NULL;
-    bool charter = options->from.year != 0;
-    struct rules_input input = {boat, fleet->base, options->today,
-                                charter ? options->from : options->today,
-                                charter ? options->to : options->today, fleet->crew};
+    struct rules_input input = rules_input_make(options, fleet, boat);
     *sound = identity_check(boat, fleet->arena, fleet->problems) && *sound;
     *sound = rules_check(&input, fleet->arena, fleet->problems) && *sound;
     /* Reserved identities send nobody to a wrong boat: copies of an example may be

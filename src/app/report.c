@@ -57,16 +57,23 @@ static void left_for_check(const char *boat, size_t deficiencies, size_t notes)
                deficiencies, deficiencies == 1 ? "y" : "ies", notes, notes == 1 ? "" : "s");
 }
 
+/* Those of one boat, or (NULL) those of the base. */
+static void left_count(const struct problem *list, size_t count, const char *boat,
+                       const char *label)
+{
+    size_t counts[SEVERITY_COUNT] = {0};
+    for (size_t i = 0; i < count; i++)
+        if (is_for_check(&list[i]) && (boat == NULL ? list[i].boat == NULL
+                                                    : text_equal(list[i].boat, boat)))
+            counts[list[i].severity]++;
+    left_for_check(label, counts[SEVERITY_DEFICIENCY], counts[SEVERITY_NOTE]);
+}
+
 void report_left_for_check(struct fleet *fleet)
 {
     size_t count;
     const struct problem *list = problems_sorted(fleet->problems, &count);
-    for (size_t boat = 0; boat < fleet->boat_count; boat++) {
-        size_t counts[SEVERITY_COUNT] = {0};
-        for (size_t i = 0; i < count; i++)
-            if (is_for_check(&list[i]) && text_equal(list[i].boat, fleet->boat_keys[boat]))
-                counts[list[i].severity]++;
-        left_for_check(fleet->boat_keys[boat], counts[SEVERITY_DEFICIENCY],
-                       counts[SEVERITY_NOTE]);
-    }
+    left_count(list, count, NULL, "base.yaml");
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        left_count(list, count, fleet->boat_keys[i], fleet->boat_keys[i]);
 }

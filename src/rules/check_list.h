@@ -15,6 +15,15 @@
     X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck")
 
 #define CHECK_LIST(X) \
+    /* the base */ \
+    X(centre_unchecked, DEFICIENCY, \
+      "the rescue centre's channel and number were not checked within a year", "judged") \
+    X(approval_lapsed, DEFICIENCY, "an approval of a card has lapsed", "the base's approvals") \
+    X(approval_lapses_during, NOTE, "an approval lapses before the charter ends", \
+      "the base's approvals") \
+    X(interval_unused, NOTE, "an interval of the base changes nothing", \
+      "the row of the item in src/figure/gear_rules.c") \
+    X(interval_twice, DEFICIENCY, "an item has two intervals", "reason") \
     /* dates of gear: the row of each kind in src/figure/gear_rules.c names its source */ \
     X(gear_expired, DEFICIENCY, "a piece of gear is out of date when the charter begins", \
       "the date stamped on it, else its interval") \

@@ -18,6 +18,8 @@ static const struct silence *silence_of(const struct rule_run *run, const struct
                                         size_t *index)
 {
     const struct boat *boat = run->in->boat;
+    if (boat == NULL)
+        return NULL;
     for (*index = 0; *index < boat->silence_count; ++*index) {
         const struct silence *silence = &boat->silences[*index];
         if (text_equal(silence->check.text, check->id) && silence->until.given &&
@@ -67,5 +69,16 @@ bool rules_check(const struct rules_input *input, struct arena *arena,
                                                sizeof *run.used)};
     for (size_t i = 0; i < sizeof families / sizeof *families; i++)
         families[i](&run);
+    return held == 0;
+}
+
+bool rules_check_base(const struct rules_input *input, struct arena *arena,
+                      struct problems *problems)
+{
+    struct rules_input base_only = *input;
+    size_t held = 0;
+    struct rule_run run = {.in = &base_only, .arena = arena, .problems = problems, .held = &held};
+    base_only.boat = NULL;
+    base_rules(&run);
     return held == 0;
 }

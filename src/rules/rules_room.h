@@ -35,6 +35,7 @@ const char *rule_gear_name(const struct rule_run *run, const struct equipment *g
 
 /* One family of checks: one function, called once a boat. */
 typedef void rule_family(const struct rule_run *run);
+rule_family base_rules;   /* with no boat: see rules_check_base */
 rule_family date_rules;
 rule_family capacity_rules;
 rule_family silence_rules;
