@@ -309,6 +309,31 @@ static void a_date_is_shown_as_short_as_it_says_the_same(void **state)
     }
 }
 
+/* The specimens that stand for well-kept boats lack no date; the poor one does. */
+static void the_specimen_fleet_has_the_dates_that_are_needed(void **state)
+{
+    (void)state;
+    static const struct {
+        const char *boat, *first;
+        size_t unknown;
+    } fleet[] = {
+        {"tamarisk", "2027-03-31", 0}, {"samphire", "2026-12-31", 0}, {"bramble", "2026-12-31", 1}};
+    for (size_t i = 0; i < sizeof fleet / sizeof fleet[0]; i++) {
+        struct source *source = NULL;
+        struct gear_date first;
+        size_t unknown = 0;
+        const char *path = text_format(test.arena, "tests/fleet/boats/%s.yaml", fleet[i].boat);
+        assert_int_equal(source_read(test.arena, path, (size_t)256 * 1024, &source), SOURCE_READ);
+        const struct boat *boat = boat_read(source, fleet[i].boat, test.arena, test.problems,
+                                            &sound);
+        assert_true(sound);
+        assert_true(gear_date_first(boat->equipment, boat->equipment_count, NULL, &first,
+                                    &unknown));
+        assert_string_equal(date_text(test.arena, first.last), fleet[i].first);
+        assert_int_equal(unknown, fleet[i].unknown);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -323,6 +348,7 @@ int main(void)
         TEST(what_must_have_a_date_is_marked),
         TEST(the_first_to_run_out_is_the_date_of_all),
         TEST(a_date_is_shown_as_short_as_it_says_the_same),
+        TEST(the_specimen_fleet_has_the_dates_that_are_needed),
     };
 
     return cmocka_run_group_tests_name("gear_date", tests, NULL, NULL) != 0;
