@@ -203,6 +203,11 @@ static void the_finding_tells_where_it_comes_from(void **state)
     assert_int_equal(date.field, GEAR_EXPIRES);
     assert_int_equal(date.months, 0);
     assert_string_equal(date.rule->item, "flares");
+
+    /* of two that run out on one day the first is named */
+    piece = piece_of("item: epirb, expires: 2028-11-30, service_due: 2028-11");
+    assert_true(gear_date(piece, NULL, &date));
+    assert_int_equal(date.field, GEAR_EXPIRES);
 }
 
 static void fields_have_the_keys_of_the_boat_file(void **state)
@@ -231,7 +236,7 @@ static void each_row_says_why_and_on_whose_word(void **state)
         assert_false(text_empty(rule->why));
         assert_false(text_empty(rule->source));
         assert_true(rule->months == 0 || rule->from[0] != GEAR_NO_FIELD);
-        assert_true(!rule->stamp_only || (rule->months == 0 && rule->life_months == 0));
+        assert_true(rule->from[0] != GEAR_NO_FIELD || rule->months_fixed);
         if (rule->item == NULL)
             assert_null(gear_rule_at(count + 1));
         else
