@@ -25,9 +25,9 @@ enum { GEAR_FIELDS_FROM = 3 };
 
 /* How the date of one kind of gear is found. A stamped date, or the earlier of
  * both, beats all that could be computed. Else `months` are added to the first of
- * `from` that is recorded, and never past `life_months` from making. The months of
- * the base (`intervals:`) stand in for `months` unless `stamp_only` or
- * `months_fixed`. */
+ * `from` that is recorded, and never past `life_months` from making; a row without
+ * `from` knows stamps alone. The months of the base (`intervals:`) stand in for
+ * `months` unless `months_fixed`. */
 struct gear_rule {
     const char *item;                        /* NULL: the kinds without a row of their own */
     enum gear_field from[GEAR_FIELDS_FROM];  /* in this order; GEAR_NO_FIELD ends it */
@@ -35,7 +35,6 @@ struct gear_rule {
     int life_months;                         /* from `made` at most; 0: no such limit */
     enum year_means year_means;
     bool whole_years;                        /* of the mark, the year alone counts */
-    bool stamp_only;                         /* nothing is computed, whatever the base says */
     bool months_fixed;                       /* the base may not change them */
     bool disposable;                         /* a row for pieces with `disposable: yes` */
     bool us_rated;                           /* ... whose rating is of the US system */

@@ -4,6 +4,7 @@
 #define MAYDECK_COMPOSE_H
 
 #include "card.h"
+#include "gear_date.h"
 #include "starter.h"
 
 /* A fact that a card asks for and the record lacks. */
@@ -40,8 +41,7 @@ struct composing {
     bool held;                        /* the card being made lacks a fact */
     struct marker *markers;
     size_t marker_count, marker_room;
-    struct date first_date;           /* the first date on the card's gear to run out */
-    bool first_date_given;
+    struct gear_date first_date;      /* of the card's gear, the first to run out */
 };
 
 enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };

@@ -39,19 +39,17 @@ static bool marker_known(const struct composing *composing, const char *tag)
     return false;
 }
 
-static void date_keep(struct composing *composing, const struct date_value *value)
+/* As the checks of the record find it, so that card and check say the same. */
+static void date_keep(struct composing *composing, const struct equipment *gear)
 {
-    if (!value->given)
-        return;
-    if (!composing->first_date_given || date_compare(value->date, composing->first_date) < 0)
-        composing->first_date = value->date;
-    composing->first_date_given = true;
+    struct gear_date date;
+    if (gear_date(gear, composing->in->base, &date))
+        gear_date_keep_first(&composing->first_date, &date);
 }
 
 void marker_add(struct composing *composing, const struct equipment *gear)
 {
-    date_keep(composing, &gear->service_due);
-    date_keep(composing, &gear->expires);
+    date_keep(composing, gear);
     struct marker marker = {.tag = TEXT_OR_EMPTY(gear->tag), .zone = gear->place_zone,
                             .origin = gear->place};
     if (text_empty(marker.tag) || gear->place_zone == NULL ||

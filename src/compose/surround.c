@@ -51,9 +51,10 @@ static const char *dates_words(struct composing *composing)
     const struct words *words = composing->in->words;
     const char *replace = words_get(words, WORD_REPLACE);
     const char *dates = words_get(words, WORD_GEAR_DATES_NONE);
-    if (composing->first_date_given)
+    if (composing->first_date.known)
         dates = words_fill(words, composing->arena, WORD_GEAR_DATES, "date",
-                           date_text(composing->arena, composing->first_date), NULL);
+                           date_text(composing->arena, gear_date_shown(&composing->first_date)),
+                           NULL);
     return text_format(composing->arena, "%s %s", dates, replace);
 }
 

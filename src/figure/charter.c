@@ -13,7 +13,6 @@ static bool good_after(struct date last, struct date day, int days)
 
 enum charter_outcome charter_outcome(const struct gear_date *date, const struct charter *charter)
 {
-    int margin_days = charter->margin_days > 0 ? charter->margin_days : 0;
     if (date_compare(charter->end, charter->start) < 0)
         return CHARTER_DATES_WRONG;
     if (!date->known)
@@ -22,8 +21,8 @@ enum charter_outcome charter_outcome(const struct gear_date *date, const struct 
         return CHARTER_EXPIRED;
     if (!good_after(date->last, charter->end, 0))
         return CHARTER_EXPIRES_DURING;
-    return good_after(date->last, charter->end, margin_days) ? CHARTER_OK
-                                                             : CHARTER_OK_INSIDE_MARGIN;
+    return good_after(date->last, charter->end, charter->margin_days) ? CHARTER_OK
+                                                                      : CHARTER_OK_INSIDE_MARGIN;
 }
 
 bool charter_outcome_fails(enum charter_outcome outcome, const struct gear_rule *rule)

@@ -137,10 +137,10 @@ bool gear_date(const struct equipment *gear, const struct base_record *base,
 {
     const struct gear_rule *rule = gear_rule_of(gear);
     struct finding finding = {.gear = gear, .rule = rule, .month_means = month_means_of(base)};
-    if (!rule->stamp_only && !rule->months_fixed)
+    if (!rule->months_fixed)
         finding.interval = interval_of(base, gear);
     *out = stamped(&finding);
-    if (!out->known && !rule->stamp_only)
+    if (!out->known)
         *out = computed(&finding);
     return out->known;
 }

@@ -20,7 +20,7 @@
      .needed = true, .why = "it cannot be refilled or tried: only its age tells", \
      .source = "United States Coast Guard on disposable extinguishers (ACN 002/22): out of " \
                "use at the end of the twelfth year after making"}, \
-    {.item = key, .disposable = true, .stamp_only = true, .needed = true, \
+    {.item = key, .disposable = true, .months_fixed = true, .needed = true, \
      .why = "it cannot be refilled or tried: only its stamp tells", .source = STAMP}, \
     {.item = key, .from = SERVICE, .months = 12, .needed = true, \
      .why = "it loses pressure and its powder cakes without a sign", \
@@ -51,7 +51,7 @@ static const struct gear_rule rules[] = {
      .source = PRACTICE ": five years from the date on the hose"},
 
     /* leaving the boat */
-    {.item = "liferaft", .stamp_only = true, .needed = true,
+    {.item = "liferaft", .months_fixed = true, .needed = true,
      .why = "nobody can look inside it: its service card alone tells",
      .source = "the raft's own stamp: intervals differ by raft, use and flag state, so nothing "
                "is computed"},
