@@ -12,6 +12,7 @@
 
 #include "arena.h"
 #include "boat.h"
+#include "position.h"
 #include "problem.h"
 #include "procedure.h"
 
@@ -24,6 +25,10 @@ const char *spell(struct arena *arena, const char *word, uint32_t *bad);
 
 /* 200014730 gives "200 014 730". */
 const char *mmsi_in_threes(struct arena *arena, const char *mmsi);
+
+/* "FOUR THREE DEGREES TWO EIGHT DECIMAL THREE FIVE MINUTES NORTH, ZERO ONE SIX DEGREES
+ * ... EAST": minutes with 0 to 3 decimals. */
+const char *position_spoken(struct arena *arena, const struct position *position, int decimals);
 
 /* ---- identities ---- */
 

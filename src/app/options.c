@@ -55,7 +55,7 @@ static const struct option_row {
     {'R', "relay", NULL, "MAYDAY RELAY for another boat"},
     {'G', "downgrade", NULL, "help is no longer needed at once"},
     {'X', "cancel", NULL, "cancel a false alert"},
-    {'s', "spell", NULL, "name, call sign and MMSI spelled"},
+    {'s', "spell", NULL, "name and call sign spelled, MMSI, beacons"},
     {'t', "type", "TYPE", "monohull or catamaran"},
     {'f', "from", "DATE", "first day of a charter"},
     {'u', "to", "DATE", "its last day, when the boat is handed back"},

@@ -113,13 +113,24 @@ first cancel 'ALL STATIONS ALL STATIONS ALL STATIONS'
 grep -q '^PLEASE CANCEL MY DISTRESS ALERT OF ' "$scratch/stdout" || not_ok call-cancel-says
 first spell 'NAME TAMARISK: TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO'
 expect_equal call-spell-rest 'CALL SIGN QTAB2: QUEBEC TANGO ALFA BRAVO TWO
-MMSI 200 014 730' "$(sed 1d "$scratch/stdout")"
+MMSI 200 014 730' "$(sed -n 2,3p "$scratch/stdout")"
+coded='MMSI-coded EPIRB, MMSI 200 014 730, country code 200'
+expect_equal call-spell-beacon \
+    "EPIRB E3 9908D 74A71 034D1: $coded (no country's), homing 121.5 MHz" \
+    "$(sed 1,3d "$scratch/stdout")"
 card_words "$scratch/cards/tamarisk-distress_call.pdf"
 if grep -qF " $(sed -n '1s/.*: //p' "$scratch/stdout") " "$scratch/card.words"; then
     ok call-spell-as-card
 else
     not_ok call-spell-as-card "$(cat "$scratch/stdout")"
 fi
+
+# A beacon whose identity is mistyped is left out.
+cp -R tests/fleet "$scratch/beacon"
+sed -i 's/hex_id: "9908D/hex_id: "99O8D/' "$scratch/beacon/boats/tamarisk.yaml"
+maydeck call "$scratch/beacon" --boat tamarisk --spell
+expect_status call-spell-mistyped 0
+expect_empty call-spell-mistyped-left-out "$(grep EPIRB "$scratch/stdout")"
 
 # No vapour card tells anybody to say what only a DSC alert would explain.
 maydeck call tests/fleet --boat tamarisk --card gas_leak
