@@ -231,6 +231,8 @@ bool fleet_open(const struct options *options, struct fleet *fleet)
         base = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
                                 fleet->problems) && base;
     problems_about(fleet->problems, NULL, "run");
+    if (fleet->base != NULL)
+        rules_check_base(fleet->base, options->today, fleet->arena, fleet->problems);
     crew_read(options, fleet);
     fleet->ready = own && base;
     return boats && !problems_reach(fleet->problems, SEVERITY_USE);

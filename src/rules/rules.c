@@ -8,7 +8,13 @@
 
 /* In the order of the files' sections, so that the reader of this list finds them. */
 static rule_family *const families[] = {
-    silence_rules,
+    conflict_rules,
+    fire_rules,
+    rescue_rules,
+    fact_rules,
+    opening_rules,
+    radio_gear_rules,
+    silence_rules,    /* the last: it tells which silences nothing was found for */
 };
 
 /* The silence that covers the check today, or NULL. */
@@ -16,6 +22,8 @@ static const struct silence *silence_of(const struct rule_run *run, const struct
                                         size_t *index)
 {
     const struct boat *boat = run->in->boat;
+    if (boat == NULL)
+        return NULL;
     for (*index = 0; *index < boat->silence_count; ++*index) {
         const struct silence *silence = &boat->silences[*index];
         if (text_equal(silence->check.text, check->id) && silence->until.given &&
