@@ -1,25 +1,62 @@
-/* base_rules.c - what the base's own record lacks or has let lapse (room: rules). Told
- * once a run, of no boat. */
+/* base_rules.c - what only the base can put right (room: rules): the rescue centre's
+ * channel and number, the sea area. Told once a run, of no boat, so no boat can
+ * silence it. */
 #include "rules_room.h"
 
 #include "gear_date.h"
 #include "text.h"
 
-enum { CENTRE_MONTHS = 12 };
+/* A year after the last day the mark covers. */
+static bool older_than_a_year(struct date checked, struct date today)
+{
+    checked = date_last_day(checked);
+    checked.year++;
+    return date_compare(checked, today) < 0;
+}
 
-static void centre_check(const struct rule_run *run)
+static const char *centre_words(const struct base_record *base)
+{
+    return base->centre_name.text == NULL ? "the rescue centre" : base->centre_name.text;
+}
+
+static void centre_date_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
-    const struct date_value *checked = &base->centre_checked_on;
-    if (!checked->given)
-        rule_tell(run, CHECK_centre_unchecked, base->centre_name.place,
-                  "ring the centre or read its own pages, then write checked_on:",
-                  "when the rescue centre's channel and number were checked is not recorded");
-    else if (date_compare(date_add_months(checked->date, CENTRE_MONTHS), run->in->today) < 0)
-        rule_tell(run, CHECK_centre_unchecked, checked->place,
-                  "check channel and number again, then write the new date",
-                  "the rescue centre's channel and number were last checked on %s, over %d "
-                  "months ago", checked->text, CENTRE_MONTHS);
+    static const char remedy[] =
+        "look its channel and number up with the coastguard or in the list of radio signals,\n"
+        "correct them, then write the day as checked_on in the section rescue_centre:";
+    if (!base->centre_checked_on.given)
+        rule_tell(run, CHECK_centre_unchecked, place_else(base->centre_channel.place,
+                                                          base->centre_name.place), remedy,
+                  "when channel and number of %s were last checked is not recorded",
+                  centre_words(base));
+    else if (older_than_a_year(base->centre_checked_on.date, run->in->today))
+        rule_tell(run, CHECK_centre_check_old, base->centre_checked_on.place, remedy,
+                  "channel and number of %s were last checked on %s, more than 12 months ago",
+                  centre_words(base), base->centre_checked_on.text);
+}
+
+static void centre_contact_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    bool call = !text_empty(base->centre_call.text), phone = !text_empty(base->centre_phone.text);
+    if (call && phone)
+        return;
+    rule_tell(run, CHECK_centre_contact_unrecorded, place_else(base->centre_name.place,
+                                                               base->centre_channel.place),
+              "ask the coastguard, then write call and phone in the section rescue_centre:",
+              "%s%s%s of %s %s not recorded", call ? "" : "call", call || phone ? "" : " and ",
+              phone ? "" : "phone", centre_words(base), call || phone ? "is" : "are");
+}
+
+static void sea_area_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    if (base->sea_area.text == NULL)
+        rule_tell(run, CHECK_sea_area_unrecorded, base->latitude.place,
+                  "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
+                  "A4 in\nthe section cruising_area:",
+                  "the radio sea area is not recorded: the cards take it for A1");
 }
 
 static void approvals_check(const struct rule_run *run)
@@ -57,7 +94,7 @@ static void intervals_check(const struct rule_run *run)
     for (size_t i = 0; i < base->interval_count; i++) {
         const struct text_value *item = &base->intervals[i].item;
         const struct gear_rule *rule = item->text == NULL ? NULL : rule_of_item(item->text);
-        if (rule != NULL && (rule->stamp_only || rule->months_fixed))
+        if (rule != NULL && rule->months_fixed)
             rule_tell(run, CHECK_interval_unused, item->place, "take this entry out",
                       "the months for %s are not used: what counts is %s", item->text,
                       rule->source);
@@ -70,7 +107,9 @@ static void intervals_check(const struct rule_run *run)
 
 void base_rules(const struct rule_run *run)
 {
-    centre_check(run);
+    centre_date_check(run);
+    centre_contact_check(run);
+    sea_area_check(run);
     approvals_check(run);
     intervals_check(run);
 }

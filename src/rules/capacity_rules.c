@@ -117,12 +117,12 @@ static void rating_check(const struct rule_run *run, const struct equipment *gea
                   text_format(run->arena, "write en %s or us %s, as the label is European or "
                               "American: their letters are not the same",
                               gear->rating.text, gear->rating.text),
-                  "%s: rating %s names no system", rule_gear_name(run, gear), gear->rating.text);
+                  "%s: rating %s names no system", gear_named(run, gear), gear->rating.text);
         return;
     case RATING_WRONG:
         rule_tell(run, CHECK_rating_unknown, gear->rating.place,
                   "write it as on the label, such as en 13A 70B or us 1-A:10-B:C",
-                  "%s: rating %s cannot be one", rule_gear_name(run, gear), gear->rating.text);
+                  "%s: rating %s cannot be one", gear_named(run, gear), gear->rating.text);
         return;
     }
 }
@@ -144,7 +144,7 @@ static bool is_lived_in(const struct zone *zone)
 static void carbon_dioxide_check(const struct rule_run *run, const struct equipment *gear)
 {
     const struct number_value *cabin = &run->in->boat->facts.cabin_m3;
-    const char *name = rule_gear_name(run, gear);
+    const char *name = gear_named(run, gear);
     bool portable = text_equal(gear->kind->key, "fire_extinguisher") ||
                     text_equal(gear->kind->key, "engine_extinguisher");
     if (!portable || !text_equal(gear->agent.text, "co2") || !is_lived_in(gear->place_zone))

@@ -35,7 +35,7 @@ static void outcome_tell(const struct rule_run *run, const struct equipment *gea
                          const struct gear_date *date, enum charter_outcome outcome)
 {
     struct place place = date_place(date, gear);
-    const char *name = rule_gear_name(run, gear);
+    const char *name = gear_named(run, gear);
     switch (outcome) {
     case CHARTER_EXPIRED:
         rule_tell(run, CHECK_gear_expired, place, REPLACE, "%s is out of date on %s: %s", name,
@@ -55,7 +55,7 @@ static void outcome_tell(const struct rule_run *run, const struct equipment *gea
     case CHARTER_NOT_KNOWN:
         if (date->rule->needed)
             rule_tell(run, CHECK_gear_date_unknown, place,
-                      date->rule->stamp_only
+                      date->rule->months_fixed && date->rule->from[0] == GEAR_NO_FIELD
                           ? "read the date stamped on it, and write expires: or service_due:"
                           : "read the date off it, and write expires:, service_due:, serviced: "
                             "or made:",
@@ -85,7 +85,7 @@ static void order_check(const struct rule_run *run, const struct equipment *gear
                 continue;
             rule_tell(run, CHECK_gear_dates_order, then->place,
                       "read both dates off it again and correct one",
-                      "%s: %s %s is before %s %s", rule_gear_name(run, gear),
+                      "%s: %s %s is before %s %s", gear_named(run, gear),
                       gear_field_key(events[later]), then->text, gear_field_key(events[earlier]),
                       first->text);
         }
@@ -107,7 +107,7 @@ static void future_check(const struct rule_run *run, const struct equipment *gea
         if (is_to_come(value, run->in->today))
             rule_tell(run, CHECK_gear_date_to_come, value->place,
                       "write the day it was done; a date that is due belongs in service_due:",
-                      "%s: %s %s is after today, %s", rule_gear_name(run, gear),
+                      "%s: %s %s is after today, %s", gear_named(run, gear),
                       gear_field_key(events[i]), value->text, day(run, run->in->today));
     }
 }

@@ -10,7 +10,13 @@
 static rule_family *const families[] = {
     date_rules,
     capacity_rules,
-    silence_rules,
+    conflict_rules,
+    fire_rules,
+    rescue_rules,
+    fact_rules,
+    opening_rules,
+    radio_gear_rules,
+    silence_rules,    /* the last: it tells which silences nothing was found for */
 };
 
 /* The silence that covers the check today, or NULL. */
@@ -49,15 +55,6 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
     problem_add_check(run->problems, check->id, SEVERITY_SILENCED, place, NULL,
                       "%s (silenced until %s: %s)", what, silence->until.text,
                       silence->reason.text == NULL ? "" : silence->reason.text);
-}
-
-const char *rule_gear_name(const struct rule_run *run, const struct equipment *gear)
-{
-    const char *tag = gear->tag.text == NULL ? "" : gear->tag.text;
-    const char *space = tag[0] == '\0' ? "" : " ";
-    if (gear->name.text == NULL)
-        return text_format(run->arena, "%s%s%s", gear->kind->key, space, tag);
-    return text_format(run->arena, "%s%s%s (%s)", gear->kind->key, space, tag, gear->name.text);
 }
 
 bool rules_check(const struct rules_input *input, struct arena *arena,

@@ -30,14 +30,41 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
                const char *remedy, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
 
-/* "lifejacket E1", or with its name: "seacock C10 (inlet)". */
-const char *rule_gear_name(const struct rule_run *run, const struct equipment *gear);
-
 /* One family of checks: one function, called once a boat. */
 typedef void rule_family(const struct rule_run *run);
 rule_family base_rules;   /* with no boat: see rules_check_base */
 rule_family date_rules;
 rule_family capacity_rules;
+/* conflicts and deficiencies in one record */
+rule_family conflict_rules;    /* isolators, controls inside, one piece twice */
+rule_family fire_rules;        /* fire ports, engine spaces, battery, alarms */
+rule_family rescue_rules;      /* raft and beacon that are not there */
+rule_family fact_rules;        /* single fields: a table */
+rule_family opening_rules;
+rule_family radio_gear_rules;
 rule_family silence_rules;
+
+/* ---- rules_gear.c: looking at gear ---- */
+
+/* Goes through the pieces of one kind; *index starts at 0. NULL at the end. */
+const struct equipment *gear_of_kind(const struct boat *boat, const char *item, size_t *index);
+
+/* May it be of use for this engine space? Also where `serves` is not recorded. */
+bool gear_may_serve(const struct boat *boat, const struct equipment *gear, const char *space);
+
+/* Some piece of the kind serves the space. */
+bool space_served(const struct boat *boat, const char *item, const char *space);
+
+/* "seacock C12 (sink drain)": how a message names it. */
+const char *gear_named(const struct rule_run *run, const struct equipment *gear);
+
+/* Where the word stands in `not_fitted`, else the boat. */
+struct place place_not_fitted(const struct boat *boat, const char *item);
+
+/* Where the field's value stands in the file; line 0 where it is not recorded. */
+struct place field_place(const struct field *field, const void *record);
+
+/* `given`, or `otherwise` where the field is not recorded. */
+struct place place_else(struct place given, struct place otherwise);
 
 #endif

@@ -12,7 +12,7 @@ why() {
 
 # ---- which cards ----
 
-maydeck check tests/fleet --date "$print_date"
+maydeck check tests/fleet --fail error --date "$print_date"
 checked=$status
 why tests/fleet
 expect_status why-list "$checked"
@@ -26,7 +26,7 @@ for boat in $boats; do
     why tests/fleet --boat "$boat" --all
     found=$status
     cp "$scratch/stdout" "$scratch/$boat.why"
-    maydeck check tests/fleet --boat "$boat" --date "$print_date"
+    maydeck check tests/fleet --fail error --boat "$boat" --date "$print_date"
     expect_status "why-all-$boat-as-check" "$found"
     expect_equal "why-all-$boat-covers" "$(cat "$scratch/keys")" \
         "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_]*\)), check code.*/\1/p' "$scratch/$boat.why")"
