@@ -45,6 +45,11 @@ struct rules_input {
 bool rules_check(const struct rules_input *input, struct arena *arena,
                  struct problems *problems);
 
+/* Runs the checks of the base's own record; none of them can be silenced. True when no
+ * error was found. */
+bool rules_check_base(const struct base_record *base, struct arena *arena,
+                      struct problems *problems);
+
 /* What only shows across the fleet: one identity on two boats. The identities live in
  * the arena; boats may die. `key` names the boat and must live as long; the boat's
  * source too. False, and an error at the later boat's line, when another has one. */

@@ -157,6 +157,8 @@ static bool base_read_from(const struct options *options, struct fleet *fleet)
     problems_about(fleet->problems, NULL, "base");
     if (source != NULL)
         fleet->base = base_read(source, fleet->arena, fleet->problems, &sound);
+    if (fleet->base != NULL)
+        sound = rules_check_base(fleet->base, fleet->arena, fleet->problems) && sound;
     problems_about(fleet->problems, NULL, "run");
     return fleet->base != NULL && sound;
 }
@@ -291,7 +293,6 @@ static const struct boat *boat_record(const struct options *options, const struc
     struct rules_input input = {boat, fleet->base, options->today,
                                 charter ? options->from : options->today,
                                 charter ? options->to : options->today, fleet->crew};
-    *sound = identity_check(boat, fleet->arena, fleet->problems) && *sound;
     *sound = rules_check(&input, fleet->arena, fleet->problems) && *sound;
     /* Reserved identities send nobody to a wrong boat: copies of an example may be
      * printed, and only `check` tells. */

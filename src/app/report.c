@@ -57,16 +57,20 @@ static void left_for_check(const char *boat, size_t deficiencies, size_t notes)
                deficiencies, deficiencies == 1 ? "y" : "ies", notes, notes == 1 ? "" : "s");
 }
 
+/* `boat` NULL: what concerns the base itself. */
+static void left_of_boat(struct fleet *fleet, const char *boat, const char *called)
+{
+    size_t count, counts[SEVERITY_COUNT] = {0};
+    const struct problem *list = problems_sorted(fleet->problems, &count);
+    for (size_t i = 0; i < count; i++)
+        if (is_for_check(&list[i]) && text_equal(list[i].boat, boat))
+            counts[list[i].severity]++;
+    left_for_check(called, counts[SEVERITY_DEFICIENCY], counts[SEVERITY_NOTE]);
+}
+
 void report_left_for_check(struct fleet *fleet)
 {
-    size_t count;
-    const struct problem *list = problems_sorted(fleet->problems, &count);
-    for (size_t boat = 0; boat < fleet->boat_count; boat++) {
-        size_t counts[SEVERITY_COUNT] = {0};
-        for (size_t i = 0; i < count; i++)
-            if (is_for_check(&list[i]) && text_equal(list[i].boat, fleet->boat_keys[boat]))
-                counts[list[i].severity]++;
-        left_for_check(fleet->boat_keys[boat], counts[SEVERITY_DEFICIENCY],
-                       counts[SEVERITY_NOTE]);
-    }
+    left_of_boat(fleet, NULL, "base.yaml");
+    for (size_t boat = 0; boat < fleet->boat_count; boat++)
+        left_of_boat(fleet, fleet->boat_keys[boat], fleet->boat_keys[boat]);
 }

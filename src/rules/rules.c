@@ -8,7 +8,10 @@
 
 /* In the order of the files' sections, so that the reader of this list finds them. */
 static rule_family *const families[] = {
-    silence_rules,
+    identity_rules,
+    name_rules,
+    quotes_rules,
+    silence_rules,   /* the last: it tells which silences nothing was found for */
 };
 
 /* The silence that covers the check today, or NULL. */
@@ -16,7 +19,7 @@ static const struct silence *silence_of(const struct rule_run *run, const struct
                                         size_t *index)
 {
     const struct boat *boat = run->in->boat;
-    for (*index = 0; *index < boat->silence_count; ++*index) {
+    for (*index = 0; boat != NULL && *index < boat->silence_count; ++*index) {
         const struct silence *silence = &boat->silences[*index];
         if (text_equal(silence->check.text, check->id) && silence->until.given &&
             date_compare(date_last_day(silence->until.date), run->in->today) >= 0)
@@ -55,5 +58,15 @@ bool rules_check(const struct rules_input *input, struct arena *arena,
                                                sizeof *run.used)};
     for (size_t i = 0; i < sizeof families / sizeof *families; i++)
         families[i](&run);
+    return problems_count(problems, SEVERITY_ERROR) == before;
+}
+
+bool rules_check_base(const struct base_record *base, struct arena *arena,
+                      struct problems *problems)
+{
+    size_t before = problems_count(problems, SEVERITY_ERROR);
+    struct rules_input input = {.base = base};
+    struct rule_run run = {.in = &input, .arena = arena, .problems = problems};
+    contact_rules(&run);
     return problems_count(problems, SEVERITY_ERROR) == before;
 }

@@ -30,6 +30,20 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
 
 /* One family of checks: one function, called once a boat. */
 typedef void rule_family(const struct rule_run *run);
+rule_family identity_rules;
+rule_family name_rules;
+rule_family quotes_rules;
 rule_family silence_rules;
+
+/* The same, called once a base: there is no boat in the run. */
+rule_family contact_rules;
+
+/* For values that other YAML readers would not take for the text that it is: a note.
+ * `key`: what stands before the value. */
+void quotes_check(const struct rule_run *run, const char *key, const struct text_value *value);
+
+/* MMSI: the ship's and those of handhelds; call sign. Private to identity_rules. */
+void mmsi_rules(const struct rule_run *run);
+void call_sign_rules(const struct rule_run *run);
 
 #endif

@@ -1,4 +1,4 @@
-/* test_identity.c - the checks of MMSI, call sign and flag. */
+/* test_identity_rules.c - what the checks tell of MMSI, call sign and flag. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -9,6 +9,7 @@
 #include "arena.h"
 #include "problem.h"
 #include "radio.h"
+#include "rules/rules_room.h"
 
 static struct arena *arena;
 static struct problems *problems;
@@ -48,8 +49,12 @@ static struct boat boat_of(const char *call_sign, const char *mmsi, const char *
 
 static bool check(const struct boat *boat)
 {
+    struct rules_input input = {.boat = boat, .today = {2026, 11, 20}};
+    bool used[4] = {false};
     problems = problems_new(arena);
-    return identity_check(boat, arena, problems);
+    struct rule_run run = {.in = &input, .arena = arena, .problems = problems, .used = used};
+    identity_rules(&run);
+    return problems_count(problems, SEVERITY_ERROR) == 0;
 }
 
 /* The one problem of this severity; NULL if there is none. Fails on two. */
@@ -101,7 +106,7 @@ static void sound_identities_are_silent(void **state)
         struct boat boat = boat_of(sound[i].call_sign, sound[i].mmsi, sound[i].flag);
         assert_true(check(&boat));
         if (strcmp(sound[i].call_sign, "LXAB") == 0)
-            tells(SEVERITY_NOTE, "call sign Luxembourg", 12);
+            tells(SEVERITY_DEFICIENCY, "call sign Luxembourg", 12);
         else
             is_silent();
     }
@@ -111,19 +116,19 @@ static void damaged_mmsi_are_errors(void **state)
 {
     (void)state;
     static const struct { const char *mmsi, *words; } damaged[] = {
-        {"238,123,456", "spreadsheet formatted it"}, {"238.123.456", "spreadsheet formatted it"},
-        {"238_123_456", "spreadsheet formatted it"}, {"'238123456", "spreadsheet formatted it"},
+        {"238,123,456", "commas, full stops"}, {"238.123.456", "commas, full stops"},
+        {"238_123_456", "underscores"}, {"'238123456", "apostrophe in front"},
         {"23812345", "8 digits, not nine: were zeros in front lost"},
         {"2320014", "7 digits, not nine: were zeros in front lost"},
         {"2381234567", "10 digits, not nine"}, {"238123456238123456", "18 digits, not nine"},
-        {"23812345O", "letter O"}, {"2381234o6", "letter O"}, {"l23812345", "letter l"},
-        {"238I23456", "letter l"}, {"23812345\xEF\xBC\x92", "full-width digits"},
+        {"23812345O", "letter O"}, {"2381234o6", "letter o"}, {"l23812345", "letter l"},
+        {"238I23456", "letter l"}, {"23812345\xEF\xBC\x92", "full-width digit in place 9 (U+FF12)"},
         {"2.38123E+08", "exponent"}, {"2.38E+08", "exponent"}, {"238E6", "exponent"},
         {"238123456.0", "decimal number"}, {"238123456,0", "decimal number"},
-        {"23812345x", "character 9 (U+0078) is no digit"},
-        {"+238123456", "character 1 (U+002B) is no digit"},
-        {"238-123-456", "character 4 (U+002D) is no digit"},
-        {"\xD9\xA2" "38123456", "character 1 (U+0662) is no digit"},
+        {"23812345x", "no digit in place 9 (U+0078)"},
+        {"+238123456", "no digit in place 1 (U+002B)"},
+        {"238-123-456", "no digit in place 4 (U+002D)"},
+        {"\xD9\xA2" "38123456", "no digit in place 1 (U+0662)"},
         {"238  123456", "spaces where none belong"}, {" 238123456", "spaces where none belong"},
         {"238123456 ", "spaces where none belong"},
     };
@@ -231,10 +236,10 @@ static void unsound_call_signs_are_errors(void **state)
 {
     (void)state;
     static const struct { const char *call_sign, *words; } unsound[] = {
-        {"9A", "has 2 characters"}, {"9A234567", "has 8 characters"},
+        {"9A", "it has 2 characters"}, {"9A234567", "has 8 characters"},
         {"238123456", "has 9 characters"}, {"SV\xC3\x84" "B", "character 3 (U+00C4)"},
         {"S VAB", "character 2 (U+0020) is a space"}, {"9a2345", "character 2 (U+0061) is a sm"},
-        {"\xD0\xA1\xD0\x92\xD0\x90\xD0\x92", "character 1 (U+0421)"},
+        {"\xD0\xA1\xD0\x92\xD0\x90\xD0\x92", "character 1 (U+0421) is not C, though"},
         {"SV\xCE\x91" "B", "character 3 (U+0391)"},
         {"SV\xC5\x81" "B", "character 3 (U+0141)"}, {"SV-AB", "neither a letter nor a digit"},
         {"None", "small letter"}, {"4U2345", "United Nations"}, {"C7AB", "Meteorological"},
@@ -255,7 +260,7 @@ static void odd_call_signs_are_noted(void **state)
         {"ZM1726", "NZ", "0 or 1 straight after a letter"},
         {"SVAB22", "GR", "liferaft"}, {"SV1ABC", "GR", "amateur"}, {"9A2AB", "HR", "amateur"},
         {"SVABC", "GR", "aircraft"}, {"SVA2", "GR", "land station"},
-        {"SVABCD", "GR", "no pattern"}, {"3D2345", "FJ", "two countries share the series 3D"},
+        {"SVABCD", "GR", "no pattern"}, {"3D2345", "FJ", "Eswatini and Fiji share the series 3D"},
     };
     for (size_t i = 0; i < sizeof odd / sizeof odd[0]; i++) {
         struct boat boat = boat_of(odd[i].call_sign, NULL, odd[i].flag);
@@ -283,22 +288,22 @@ static void a_missing_call_sign_is_a_deficiency(void **state)
 
 /* ---- agreement ---- */
 
-static void disagreement_is_noted_with_all_three(void **state)
+static void disagreement_is_told_with_all_three(void **state)
 {
     (void)state;
     struct boat boat = boat_of("SVAB", "238123457", "HR");
     assert_true(check(&boat));
-    tells(SEVERITY_NOTE, "MMSI Croatia, call sign Greece, flag Croatia", 12);
+    tells(SEVERITY_DEFICIENCY, "MMSI Croatia, call sign Greece, flag Croatia", 12);
     boat = boat_of("SVAB", "237123457", "HR");
     assert_true(check(&boat));
-    tells(SEVERITY_NOTE, "MMSI Greece, call sign Greece, flag Croatia", 12);
+    tells(SEVERITY_DEFICIENCY, "MMSI Greece, call sign Greece, flag Croatia", 12);
     boat = boat_of("none", "237123457", "HR");
     assert_true(check(&boat));
-    tells(SEVERITY_NOTE, "MMSI Greece, call sign not known, flag Croatia", 12);
+    tells(SEVERITY_DEFICIENCY, "MMSI Greece, call sign not known, flag Croatia", 12);
     boat = boat_of("SVAB", NULL, "HR");
     boat.radio.dsc.answer = ANSWER_NO;
     assert_true(check(&boat));
-    tells(SEVERITY_NOTE, "MMSI not known, call sign Greece, flag Croatia", 11);
+    tells(SEVERITY_DEFICIENCY, "MMSI not known, call sign Greece, flag Croatia", 11);
 }
 
 static void a_flag_that_is_no_code_is_noted(void **state)
@@ -380,7 +385,7 @@ int main(void)
         cmocka_unit_test(odd_call_signs_are_noted),
         cmocka_unit_test(an_unallocated_series_is_a_deficiency),
         cmocka_unit_test(a_missing_call_sign_is_a_deficiency),
-        cmocka_unit_test(disagreement_is_noted_with_all_three),
+        cmocka_unit_test(disagreement_is_told_with_all_three),
         cmocka_unit_test(a_flag_that_is_no_code_is_noted),
         cmocka_unit_test(specimens_carry_reserved_identities),
         cmocka_unit_test(specimens_never_carry_real_ones),
