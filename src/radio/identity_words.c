@@ -178,6 +178,6 @@ const char *name_remedy(const struct name *name, struct arena *arena)
         return ASK_LATIN;
     const char *other = name->other_proposal == NULL
                             ? "" : text_format(arena, " (or %s)", name->other_proposal);
-    return text_format(arena, ASK_LATIN ";\nproposed, to be compared with the licence%s: "
+    return text_format(arena, ASK_LATIN ";\nproposed, to be compared with the licence%s:\n"
                        "name_latin: %s%s", caution_of(name->alphabet), name->proposal, other);
 }
