@@ -301,7 +301,6 @@ static const struct boat *boat_record(const struct options *options, const struc
     if (boat == NULL)
         return NULL;
     struct rules_input input = rules_input_make(options, fleet, boat);
-    *sound = identity_check(boat, fleet->arena, fleet->problems) && *sound;
     *sound = rules_check(&input, fleet->arena, fleet->problems) && *sound;
     /* Reserved identities send nobody to a wrong boat: copies of an example may be
      * printed, and only `check` tells. */

@@ -62,7 +62,7 @@ static void beacon_add(struct text_builder *out, const struct equipment *gear)
 const char *call_spelling(const struct boat *boat, struct arena *arena,
                           struct problems *problems)
 {
-    const char *name = spoken_name(boat, arena, problems);
+    const char *name = spelled_name(boat, arena, problems);
     struct text_builder out = text_builder_in(arena);
     if (name == NULL)
         return NULL;

@@ -7,7 +7,6 @@
 
 #include "text.h"
 
-enum { MID_DIGITS = 3 };
 
 static bool disagree(const struct administration *a, const struct administration *b)
 {

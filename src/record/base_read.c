@@ -185,8 +185,10 @@ static void phone_check(const struct base_reading *reading, const char *key,
                     "%s begins with +999, which is no country's", key);
     else if (!specimen && !is_international(number) && !(short_code_allowed && is_short))
         problem_add(reading->problems, SEVERITY_ERROR, phone->place,
-                    "write + and the country code first, digits and spaces only: it must work "
-                    "from any telephone", "%s is not an international number", key);
+                    text_begins(number, "00")
+                        ? "write + in place of the 00, which is not dialled everywhere"
+                        : "write + and the country code first, digits and spaces only: it must "
+                          "work from any telephone", "%s is not an international number", key);
 }
 
 static void channel_check(const struct base_reading *reading)
@@ -318,6 +320,7 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
     languages_check(&reading);
     approvals_read(&reading, &file.approvals);
     rules_read(&reading, &file.local_rules);
+    voice_words_check(file.local_rules.node, arena, problems);
     return base;
 }
 

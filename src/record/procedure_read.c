@@ -145,6 +145,7 @@ static void file_read(struct procedure_reading *reading, const struct yaml_node 
     cautions_read(reading, &file.cautions);
     calls_read(reading, &file.calls);
     procedure_check(reading);
+    voice_words_check(root, reading->arena, reading->problems);
 }
 
 const struct procedure *procedure_read(const struct source *source,

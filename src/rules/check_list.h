@@ -48,6 +48,22 @@
     X(co2_in_cabins, NOTE, "a carbon dioxide extinguisher is stowed in or next to the cabins", \
       "United Kingdom workboat code: not for accommodation save for electrical risk") \
     X(co2_share_unknown, NOTE, "how much of the cabin's air it would be is not known", "judged") \
+    /* beacons */ \
+    X(beacon_not_recorded, DEFICIENCY, "the coded identity of the EPIRB is not recorded", \
+      "judged: the rescue centre asks for it") \
+    X(beacon_doubtful, DEFICIENCY, "a beacon's identity can hardly be right", "C/S T.001, T.018") \
+    X(beacon_copied, DEFICIENCY, "a beacon's identity was copied from a transmission", \
+      "C/S T.001 Annex A") \
+    X(beacon_other_kind, DEFICIENCY, "a beacon's identity is that of another kind of beacon", \
+      "C/S T.001 Annex A") \
+    X(beacon_country_unknown, DEFICIENCY, "a beacon's country code is no country's", \
+      "ITU table of 2024") \
+    X(beacon_of_specimen, DEFICIENCY, "a beacon of an invented boat could be a real one", \
+      "maydeck") \
+    X(beacon_other_call_sign, DEFICIENCY, "a beacon codes another call sign than the boat's", \
+      "C/S T.001 Annex A") \
+    X(beacon_other_country, DEFICIENCY, "a beacon is coded for another country than the boat's", \
+      "C/S T.001: the country of coding keeps the register") \
     /* across the fleet */ \
     X(mmsi_twice, ERROR, "two boats have the same MMSI", "ITU-R M.585: one ship, one number") \
     X(call_sign_twice, ERROR, "two boats have the same call sign", "ITU Radio Regulations 19") \
@@ -172,6 +188,59 @@
     X(centre_contact_unrecorded, DEFICIENCY, \
       "the rescue centre's number, or what to call it, is not recorded", "trade practice") \
     X(sea_area_unrecorded, NOTE, "the radio sea area is not recorded", "sea areas of the IMO") \
+    /* MMSI */ \
+    X(mmsi_damaged, ERROR, "the MMSI is not made of digits alone", "ITU-R M.585") \
+    X(mmsi_length, ERROR, "the MMSI has not nine digits", "ITU-R M.585") \
+    X(mmsi_form, ERROR, "the MMSI is of another kind of station than a ship", "ITU-R M.585") \
+    X(mmsi_mid_unknown, DEFICIENCY, "no country is known to have the digits of the MMSI", \
+      "ITU table of MIDs, " RADIO_TABLES_DATED) \
+    X(mmsi_made_up, NOTE, "the MMSI looks like one put in for the time being", "judged") \
+    X(mmsi_reserved, ERROR, "a real boat has an MMSI that is kept for specimens", "maydeck") \
+    X(mmsi_of_specimen, ERROR, "a specimen has an MMSI that could be a real one", "maydeck") \
+    X(mmsi_missing, DEFICIENCY, "the set has DSC, but no MMSI is recorded", "ITU-R M.493") \
+    X(mmsi_not_programmed, DEFICIENCY, "the set has no MMSI programmed", "ITU-R M.493") \
+    X(mmsi_programming_unknown, DEFICIENCY, "whether the set has its MMSI is not recorded", \
+      "ITU-R M.493") \
+    X(handheld_mmsi, ERROR, "the handheld's MMSI is neither a handheld's nor the ship's", \
+      "ITU-R M.585") \
+    X(handheld_mmsi_ships, NOTE, "the handheld bears the ship's own MMSI", "trade practice") \
+    /* call sign */ \
+    X(call_sign_missing, DEFICIENCY, "no call sign is recorded", "ITU Radio Regulations 19") \
+    X(call_sign_characters, ERROR, "the call sign holds what no call sign may hold", \
+      "ITU Radio Regulations 19.45") \
+    X(call_sign_length, ERROR, "the call sign is too short or too long", \
+      "ITU Radio Regulations 19") \
+    X(call_sign_impossible, ERROR, "no call sign can begin so", "ITU Radio Regulations 19.50") \
+    X(call_sign_of_a_body, ERROR, "the call sign is of a body such as the United Nations", \
+      "ITU table of call sign series, " RADIO_TABLES_DATED) \
+    X(call_sign_series_unknown, DEFICIENCY, "no country is known to hold the series", \
+      "ITU table of call sign series, " RADIO_TABLES_DATED) \
+    X(call_sign_halved, NOTE, "two countries share the series, and no letter tells which", \
+      "ITU table of call sign series, " RADIO_TABLES_DATED) \
+    X(call_sign_pattern, NOTE, "the call sign has not the pattern of a ship's", \
+      "ITU Radio Regulations 19.55, 19.56") \
+    X(call_sign_reserved, ERROR, "a real boat has a call sign that is kept for specimens", \
+      "maydeck") \
+    X(call_sign_of_specimen, ERROR, "a specimen has a call sign that could be a real one", \
+      "maydeck") \
+    X(identities_disagree, DEFICIENCY, "MMSI, call sign and flag are not of one country", \
+      "ITU tables, " RADIO_TABLES_DATED) \
+    X(flag_unknown, NOTE, "the flag is no country's code", "ISO 3166") \
+    /* name */ \
+    X(name_unspeakable, ERROR, "the name cannot be called out or spelled", \
+      "ITU Radio Regulations, Appendix 14") \
+    X(name_latin_missing, DEFICIENCY, "the name is not recorded in Latin letters", "judged") \
+    X(name_latin_differs, NOTE, "the Latin spelling is not how such a name is spelled", \
+      "ICAO Doc 9303-3") \
+    X(name_roman, DEFICIENCY, "the name ends in a numeral that can be said in two ways", \
+      "judged") \
+    X(name_apostrophe, NOTE, "the name has an apostrophe that is on no keyboard", "judged") \
+    X(name_long, NOTE, "the name is longer than AIS can show", "ITU-R M.1371") \
+    /* how it is written */ \
+    X(without_quotes, NOTE, "other programs do not read a value as it is written", \
+      "YAML 1.1 and 1.2") \
+    X(centre_phone_short, DEFICIENCY, "the rescue centre has no number that works everywhere", \
+      "ITU-T E.164") \
     /* the silencing of checks */ \
     X(silence_unknown, ERROR, "a silenced check does not exist", "maydeck") \
     X(silence_of_error, ERROR, "an error is silenced: it must be put right instead", "maydeck") \
@@ -181,6 +250,15 @@
 /* What is wrong with the boat, not with her record: an error, but her cards are true
  * and are printed. */
 #define DANGER_LIST(X) \
+    X(beacon_unreadable, ERROR, "a beacon's identity is no identity", "C/S T.001, T.018") \
+    X(beacon_impossible, ERROR, "a beacon's identity codes what cannot be", "C/S T.001, T.018") \
+    X(beacon_device_identity, ERROR, "a beacon is coded with a tender's or AIS device's number", \
+      "United Kingdom safety bulletin 30 (2022), read in a copy") \
+    X(beacon_test, ERROR, "a beacon is coded for tests or measuring", "C/S T.001 Annex A") \
+    X(beacon_wrong_kind, ERROR, "a beacon is coded for an aircraft or for ship security", \
+      "C/S T.001 Annex A") \
+    X(beacon_other_mmsi, ERROR, "a beacon codes another MMSI than the boat's", \
+      "C/S T.001 Annex A") \
     X(co2_share, ERROR, "carbon dioxide would be more than 3 % of the air in the cabins", \
       "NIOSH: short-term limit 3 %, immediately dangerous 4 %")
 

@@ -2,6 +2,7 @@
  * made. */
 #include "rules_room.h"
 
+#include "identity.h"
 #include "text.h"
 
 static const struct check checks[] = {

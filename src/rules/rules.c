@@ -8,6 +8,10 @@
 
 /* In the order of the files' sections, so that the reader of this list finds them. */
 static rule_family *const families[] = {
+    identity_rules,
+    name_rules,
+    quotes_rules,
+    beacon_rules,
     date_rules,
     capacity_rules,
     conflict_rules,
@@ -77,5 +81,6 @@ bool rules_check_base(const struct rules_input *input, struct arena *arena,
     struct rule_run run = {.in = &base_only, .arena = arena, .problems = problems, .held = &held};
     base_only.boat = NULL;
     base_rules(&run);
+    contact_rules(&run);
     return held == 0;
 }

@@ -32,7 +32,11 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
 
 /* One family of checks: one function, called once a boat. */
 typedef void rule_family(const struct rule_run *run);
+rule_family identity_rules;
+rule_family name_rules;
+rule_family quotes_rules;
 rule_family base_rules;   /* with no boat: see rules_check_base */
+rule_family beacon_rules;
 rule_family date_rules;
 rule_family capacity_rules;
 /* conflicts and deficiencies in one record */
@@ -66,5 +70,16 @@ struct place field_place(const struct field *field, const void *record);
 
 /* `given`, or `otherwise` where the field is not recorded. */
 struct place place_else(struct place given, struct place otherwise);
+
+/* The same, called once a base: there is no boat in the run. */
+rule_family contact_rules;
+
+/* For values that other YAML readers would not take for the text that it is: a note.
+ * `key`: what stands before the value. */
+void quotes_check(const struct rule_run *run, const char *key, const struct text_value *value);
+
+/* MMSI: the ship's and those of handhelds; call sign. Private to identity_rules. */
+void mmsi_rules(const struct rule_run *run);
+void call_sign_rules(const struct rule_run *run);
 
 #endif
