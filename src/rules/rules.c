@@ -51,7 +51,8 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
     const struct silence *silence = check->severity < SEVERITY_HELD
                                         ? silence_of(run, check, &index) : NULL;
     if (silence == NULL) {
-        *run->held += check->severity == SEVERITY_ERROR && !check->danger ? 1 : 0;
+        if (run->held != NULL && check->severity == SEVERITY_ERROR && !check->danger)
+            ++*run->held;
         problem_add_check(run->problems, check->id, check->severity, place, remedy, "%s", what);
         return;
     }

@@ -21,7 +21,7 @@ struct rule_run {
     struct arena *arena;
     struct problems *problems;
     bool *used;                /* one for each silence: it silenced something */
-    size_t *held;              /* errors that hold the boat back */
+    size_t *held;              /* counts errors that hold the boat back; may be NULL */
 };
 
 /* Tells that a check found something, or that it would have if it were not silenced

@@ -101,7 +101,9 @@ static void base_run(const char *phone, const char *channel)
     const struct base_record *base = base_read(source, test.arena, test.problems, &sound);
     assert_non_null(base);
     test.problems = problems_new(test.arena);
-    (void)rules_check_base(base, test.arena, test.problems);
+    const struct date today = {2026, 11, 20};
+    struct rules_input input = {.base = base, .today = today, .from = today, .to = today};
+    (void)rules_check_base(&input, test.arena, test.problems);
 }
 
 /* S12 */
