@@ -19,10 +19,15 @@ struct identities {
     struct arena *arena;
 };
 
+/* A no-break space is one too: the decoder of MMSI passes over both. */
 static const char *plain_text(const char *text, struct arena *arena)
 {
     struct text_builder plain = text_builder_in(arena);
     for (; *text != '\0'; text++) {
+        if (text_begins(text, "\xC2\xA0")) {
+            text++;
+            continue;
+        }
         char sign = *text >= 'a' && *text <= 'z' ? (char)(*text - 'a' + 'A') : *text;
         if (sign != ' ')
             text_add_bytes(&plain, &sign, 1);

@@ -88,6 +88,16 @@ else
 fi
 cp tests/errors/base/base.yaml "$fleet/base.yaml"
 
+# One number on two boats is found also where no-break spaces part the digits.
+boat 'name: Alder' "$good_call" 'mmsi: "238 014 810"'
+sed -e 's/name: Alder/name: Birch/' -e 's/call_sign: "9A2345"/call_sign: "9A2346"/' \
+    -e 's/mmsi: "238 014 810"/mmsi: "238 014 810"/' \
+    "$fleet/boats/alder.yaml" >"$fleet/boats/birch.yaml"
+maydeck check "$fleet" --date "$print_date"
+expect_status identity-twice 1
+tells identity-twice-told 'error: MMSI 238014810 is that of alder too'
+rm "$fleet/boats/birch.yaml"
+
 # ---- names ----
 
 # held NAME PROPOSAL: an error that proposes a spelling, and no page for her.

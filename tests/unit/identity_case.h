@@ -8,23 +8,24 @@
 #include "radio.h"
 
 /* A real boat whose set has its MMSI. Lines: call sign 11, MMSI 12, flag 5, name 3. */
-static inline struct boat boat_of(const char *call_sign, const char *mmsi, const char *flag)
+static inline struct boat *boat_of(const char *call_sign, const char *mmsi, const char *flag)
 {
-    struct boat boat = {.key = "boat"};
-    boat.facts.name = text_at("Tamarisk", 3);
-    boat.facts.flag = text_at(flag, 5);
-    boat.radio_place.line = 10;
-    boat.radio.call_sign = text_at(call_sign, 11);
-    boat.radio.mmsi = text_at(mmsi, 12);
-    boat.radio.dsc.answer = ANSWER_YES;
-    boat.radio.mmsi_programmed.answer = ANSWER_YES;
+    struct boat *boat = arena_alloc(test.arena, sizeof *boat);
+    boat->key = "boat";
+    boat->facts.name = text_at("Tamarisk", 3);
+    boat->facts.flag = text_at(flag, 5);
+    boat->radio_place.line = 10;
+    boat->radio.call_sign = text_at(call_sign, 11);
+    boat->radio.mmsi = text_at(mmsi, 12);
+    boat->radio.dsc.answer = ANSWER_YES;
+    boat->radio.mmsi_programmed.answer = ANSWER_YES;
     return boat;
 }
 
-static inline struct boat specimen_of(const char *call_sign, const char *mmsi)
+static inline struct boat *specimen_of(const char *call_sign, const char *mmsi)
 {
-    struct boat boat = boat_of(call_sign, mmsi, "QZ");
-    boat.facts.specimen.answer = ANSWER_YES;
+    struct boat *boat = boat_of(call_sign, mmsi, "QZ");
+    boat->facts.specimen.answer = ANSWER_YES;
     return boat;
 }
 

@@ -14,8 +14,8 @@ static void sound_identities_are_silent(void **state)
         {"none", "503123457", "AU"}, {"3E2345", "351123000", "PA"}, {"LXAB", "257123457", "NO"},
     };
     for (size_t i = 0; i < sizeof sound / sizeof sound[0]; i++) {
-        struct boat boat = boat_of(sound[i].call_sign, sound[i].mmsi, sound[i].flag);
-        assert_true(check(&boat));
+        struct boat *boat = boat_of(sound[i].call_sign, sound[i].mmsi, sound[i].flag);
+        assert_true(check(boat));
         if (strcmp(sound[i].call_sign, "LXAB") == 0)
             tells("identities_disagree", "call sign Luxembourg", 12);
         else
@@ -47,8 +47,8 @@ static void unsound_call_signs_are_errors(void **state)
         {"call_sign_impossible", "99AB", "none can begin with 99"},
     };
     for (size_t i = 0; i < sizeof unsound / sizeof unsound[0]; i++) {
-        struct boat boat = boat_of(unsound[i].call_sign, "238123457", NULL);
-        assert_false(check(&boat));
+        struct boat *boat = boat_of(unsound[i].call_sign, "238123457", NULL);
+        assert_false(check(boat));
         tells(unsound[i].check, unsound[i].words, 11);
     }
 }
@@ -64,9 +64,9 @@ static void odd_call_signs_are_noted(void **state)
         {"SVABCD", "GR", "no pattern"}, {"3D2345", "FJ", "Eswatini and Fiji share the series 3D"},
     };
     for (size_t i = 0; i < sizeof odd / sizeof odd[0]; i++) {
-        struct boat boat = boat_of(odd[i].call_sign, NULL, odd[i].flag);
-        boat.radio.dsc.answer = ANSWER_NO;
-        assert_true(check(&boat));
+        struct boat *boat = boat_of(odd[i].call_sign, NULL, odd[i].flag);
+        boat->radio.dsc.answer = ANSWER_NO;
+        assert_true(check(boat));
         tells(strstr(odd[i].words, "share") != NULL ? "call_sign_halved" : "call_sign_pattern",
               odd[i].words, 11);
     }
@@ -75,8 +75,8 @@ static void odd_call_signs_are_noted(void **state)
 static void an_unallocated_series_is_a_deficiency(void **state)
 {
     (void)state;
-    struct boat boat = boat_of("4NAB", "238123457", "HR");
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("4NAB", "238123457", "HR");
+    assert_true(check(boat));
     tells("call_sign_series_unknown", "no country holds the series 4N", 11);
     assert_non_null(strstr(only(SEVERITY_DEFICIENCY)->remedy,
                            "`silenced: [{check: call_sign_series_unknown, reason: , until: }]`"));
@@ -85,8 +85,8 @@ static void an_unallocated_series_is_a_deficiency(void **state)
 static void a_missing_call_sign_is_a_deficiency(void **state)
 {
     (void)state;
-    struct boat boat = boat_of(NULL, "238123457", "HR");
-    assert_true(check(&boat));
+    struct boat *boat = boat_of(NULL, "238123457", "HR");
+    assert_true(check(boat));
     tells("call_sign_missing", "call sign not recorded", 10);
 }
 
@@ -95,26 +95,26 @@ static void a_missing_call_sign_is_a_deficiency(void **state)
 static void disagreement_is_told_with_all_three(void **state)
 {
     (void)state;
-    struct boat boat = boat_of("SVAB", "238123457", "HR");
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("SVAB", "238123457", "HR");
+    assert_true(check(boat));
     tells("identities_disagree", "MMSI Croatia, call sign Greece, flag Croatia", 12);
     boat = boat_of("SVAB", "237123457", "HR");
-    assert_true(check(&boat));
+    assert_true(check(boat));
     tells("identities_disagree", "MMSI Greece, call sign Greece, flag Croatia", 12);
     boat = boat_of("none", "237123457", "HR");
-    assert_true(check(&boat));
+    assert_true(check(boat));
     tells("identities_disagree", "MMSI Greece, call sign not known, flag Croatia", 12);
     boat = boat_of("SVAB", NULL, "HR");
-    boat.radio.dsc.answer = ANSWER_NO;
-    assert_true(check(&boat));
+    boat->radio.dsc.answer = ANSWER_NO;
+    assert_true(check(boat));
     tells("identities_disagree", "MMSI not known, call sign Greece, flag Croatia", 11);
 }
 
 static void a_flag_that_is_no_code_is_noted(void **state)
 {
     (void)state;
-    struct boat boat = boat_of("9A2345", "238123457", "Croatia");
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("9A2345", "238123457", "Croatia");
+    assert_true(check(boat));
     tells("flag_unknown", "flag `Croatia` is not known", 5);
 }
 
@@ -122,11 +122,11 @@ static void a_flag_that_is_no_code_is_noted(void **state)
 static void a_halved_series_may_still_disagree(void **state)
 {
     (void)state;
-    struct boat boat = boat_of("3D2345", "520123457", "FJ");
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("3D2345", "520123457", "FJ");
+    assert_true(check(boat));
     assert_null(told_by("identities_disagree"));
     boat = boat_of("3D2345", "238123457", "HR");
-    assert_true(check(&boat));
+    assert_true(check(boat));
     tells("identities_disagree", "call sign Eswatini or Fiji, flag Croatia", 12);
 }
 
@@ -140,8 +140,8 @@ static void specimens_carry_reserved_identities(void **state)
         {"QTA2345", "799123456"}, {"none", "200014730"},
     };
     for (size_t i = 0; i < sizeof reserved / sizeof reserved[0]; i++) {
-        struct boat boat = specimen_of(reserved[i].call_sign, reserved[i].mmsi);
-        assert_true(check(&boat));
+        struct boat *boat = specimen_of(reserved[i].call_sign, reserved[i].mmsi);
+        assert_true(check(boat));
         is_silent();
     }
 }
@@ -151,15 +151,15 @@ static void specimens_never_carry_real_ones(void **state)
     (void)state;
     static const char *const real[] = {"9A2345", "4NAB", "QTA", "Q1AB2", "QT1ABC"};
     for (size_t i = 0; i < sizeof real / sizeof real[0]; i++) {
-        struct boat boat = specimen_of(real[i], "200014730");
-        assert_false(check(&boat));
+        struct boat *boat = specimen_of(real[i], "200014730");
+        assert_false(check(boat));
         tells("call_sign_of_specimen", "of a specimen boat could be a real one", 11);
     }
-    struct boat boat = specimen_of("QTAB2", "238123457");
-    assert_false(check(&boat));
+    struct boat *boat = specimen_of("QTAB2", "238123457");
+    assert_false(check(boat));
     tells("mmsi_of_specimen", "MID 238, Croatia", 12);
     boat = specimen_of("QTAB2", "002320014");
-    assert_false(check(&boat));
+    assert_false(check(boat));
     tells("mmsi_form", "coast station", 12);
 }
 
@@ -168,13 +168,13 @@ static void real_boats_never_carry_reserved_ones(void **state)
     (void)state;
     static const enum answer not_specimens[] = {ANSWER_NO, ANSWER_NOT_RECORDED};
     for (size_t i = 0; i < 2; i++) {
-        struct boat boat = boat_of("QTAB2", "238123457", "HR");
-        boat.facts.specimen.answer = not_specimens[i];
-        assert_false(check(&boat));
+        struct boat *boat = boat_of("QTAB2", "238123457", "HR");
+        boat->facts.specimen.answer = not_specimens[i];
+        assert_false(check(boat));
         tells("call_sign_reserved", "nobody holds the series Q", 11);
         boat = boat_of("9A2345", "200014730", "HR");
-        boat.facts.specimen.answer = not_specimens[i];
-        assert_false(check(&boat));
+        boat->facts.specimen.answer = not_specimens[i];
+        assert_false(check(boat));
         tells("mmsi_reserved", "MID 200", 12);
     }
 }

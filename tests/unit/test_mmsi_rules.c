@@ -24,8 +24,8 @@ static void damaged_mmsi_are_errors(void **state)
         {"238123456 ", "spaces where none belong"},
     };
     for (size_t i = 0; i < sizeof damaged / sizeof damaged[0]; i++) {
-        struct boat boat = boat_of("none", damaged[i].mmsi, "HR");
-        assert_false(check(&boat));
+        struct boat *boat = boat_of("none", damaged[i].mmsi, "HR");
+        assert_false(check(boat));
         tells(strstr(damaged[i].words, "digits, not nine") != NULL ? "mmsi_length"
                                                                   : "mmsi_damaged",
               damaged[i].words, 12);
@@ -45,8 +45,8 @@ static void numbers_of_others_are_named(void **state)
         {"975123456", "not assigned"}, {"901234567", "not assigned"},
     };
     for (size_t i = 0; i < sizeof others / sizeof others[0]; i++) {
-        struct boat boat = boat_of("none", others[i].mmsi, "HR");
-        assert_false(check(&boat));
+        struct boat *boat = boat_of("none", others[i].mmsi, "HR");
+        assert_false(check(boat));
         tells("mmsi_form", others[i].words, 12);
     }
 }
@@ -56,8 +56,8 @@ static void an_unallocated_mid_is_a_deficiency(void **state)
     (void)state;
     static const char *const unallocated[] = {"217123457", "260123457", "799123457"};
     for (size_t i = 0; i < 3; i++) {
-        struct boat boat = boat_of("9A2345", unallocated[i], "HR");
-        assert_true(check(&boat));
+        struct boat *boat = boat_of("9A2345", unallocated[i], "HR");
+        assert_true(check(boat));
         tells("mmsi_mid_unknown", "(ITU table of " RADIO_TABLES_DATED ")", 12);
         assert_non_null(strstr(told_by("mmsi_mid_unknown")->remedy,
                                "`silenced: [{check: mmsi_mid_unknown, reason: , until: }]`"));
@@ -72,8 +72,8 @@ static void stand_ins_are_noted(void **state)
     (void)state;
     static const char *const stand_ins[] = {"238000000", "238123456", "238999999"};
     for (size_t i = 0; i < 3; i++) {
-        struct boat boat = boat_of("9A2345", stand_ins[i], "HR");
-        assert_true(check(&boat));
+        struct boat *boat = boat_of("9A2345", stand_ins[i], "HR");
+        assert_true(check(boat));
         tells("mmsi_made_up", "for the time being", 12);
     }
 }
@@ -83,57 +83,57 @@ static void stand_ins_are_noted(void **state)
 static void dsc_needs_a_programmed_mmsi(void **state)
 {
     (void)state;
-    struct boat boat = boat_of("9A2345", "238123457", "HR");
-    assert_true(dsc_ready(&boat));
-    boat.radio.mmsi_programmed = (struct answer_value){ANSWER_NO, {.line = 13}};
-    assert_false(dsc_ready(&boat));
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("9A2345", "238123457", "HR");
+    assert_true(dsc_ready(boat));
+    boat->radio.mmsi_programmed = (struct answer_value){ANSWER_NO, {.line = 13}};
+    assert_false(dsc_ready(boat));
+    assert_true(check(boat));
     tells("mmsi_not_programmed", "DSC not available: voice only", 13);
     assert_non_null(strstr(only(SEVERITY_DEFICIENCY)->remedy, "dealer"));
-    boat.radio.mmsi_programmed.answer = ANSWER_NOT_RECORDED;
-    boat.radio.dsc.place.line = 14;
-    assert_false(dsc_ready(&boat));
-    assert_true(check(&boat));
+    boat->radio.mmsi_programmed.answer = ANSWER_NOT_RECORDED;
+    boat->radio.dsc.place.line = 14;
+    assert_false(dsc_ready(boat));
+    assert_true(check(boat));
     tells("mmsi_programming_unknown", "DSC not available: voice only", 14);
 }
 
 static void dsc_needs_an_mmsi(void **state)
 {
     (void)state;
-    struct boat boat = boat_of("9A2345", NULL, "HR");
-    boat.radio.dsc.place.line = 14;
-    assert_false(dsc_ready(&boat));
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("9A2345", NULL, "HR");
+    boat->radio.dsc.place.line = 14;
+    assert_false(dsc_ready(boat));
+    assert_true(check(boat));
     tells("mmsi_missing", "DSC not available: voice only", 14);
     assert_non_null(strstr(only(SEVERITY_DEFICIENCY)->remedy, "do not guess"));
-    boat.radio.mmsi = text_at("23812345", 12);
-    assert_false(dsc_ready(&boat));
+    boat->radio.mmsi = text_at("23812345", 12);
+    assert_false(dsc_ready(boat));
 }
 
 static void a_set_without_dsc_needs_none(void **state)
 {
     (void)state;
-    struct boat boat = boat_of("9A2345", NULL, "HR");
-    boat.radio.mmsi_programmed.answer = ANSWER_NOT_RECORDED;
-    boat.radio.dsc.answer = ANSWER_NO;
-    assert_false(dsc_ready(&boat));
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("9A2345", NULL, "HR");
+    boat->radio.mmsi_programmed.answer = ANSWER_NOT_RECORDED;
+    boat->radio.dsc.answer = ANSWER_NO;
+    assert_false(dsc_ready(boat));
+    assert_true(check(boat));
     is_silent();
-    boat.radio.mmsi = text_at("238123457", 12);
-    boat.radio.mmsi_programmed.answer = ANSWER_YES;
-    boat.radio.dsc.answer = ANSWER_NOT_RECORDED;
-    assert_false(dsc_ready(&boat));
+    boat->radio.mmsi = text_at("238123457", 12);
+    boat->radio.mmsi_programmed.answer = ANSWER_YES;
+    boat->radio.dsc.answer = ANSWER_NOT_RECORDED;
+    assert_false(dsc_ready(boat));
 }
 
 /* ---- handhelds ---- */
 
 /* A boat with a handheld; its MMSI stands in line 20. */
-static struct boat boat_with_handheld(struct equipment *gear, const char *mmsi)
+static struct boat *boat_with_handheld(struct equipment *gear, const char *mmsi)
 {
-    struct boat boat = boat_of("9A2345", "238123457", "HR");
+    struct boat *boat = boat_of("9A2345", "238123457", "HR");
     *gear = (struct equipment){.kind = item_find("vhf_handheld"), .mmsi = text_at(mmsi, 20)};
-    boat.equipment = gear;
-    boat.equipment_count = 1;
+    boat->equipment = gear;
+    boat->equipment_count = 1;
     return boat;
 }
 
@@ -155,8 +155,8 @@ static void a_handheld_has_a_number_of_its_own(void **state)
     };
     for (size_t i = 0; i < sizeof numbers / sizeof numbers[0]; i++) {
         struct equipment gear;
-        struct boat boat = boat_with_handheld(&gear, numbers[i].mmsi);
-        assert_int_equal(check(&boat), numbers[i].sound);
+        struct boat *boat = boat_with_handheld(&gear, numbers[i].mmsi);
+        assert_int_equal(check(boat), numbers[i].sound);
         if (numbers[i].check == NULL)
             is_silent();
         else
@@ -168,12 +168,12 @@ static void a_handheld_needs_no_number(void **state)
 {
     (void)state;
     struct equipment gear;
-    struct boat boat = boat_with_handheld(&gear, NULL);
-    assert_true(check(&boat));
+    struct boat *boat = boat_with_handheld(&gear, NULL);
+    assert_true(check(boat));
     is_silent();
     boat = boat_with_handheld(&gear, "123");
     gear.kind = item_find("sart");
-    assert_true(check(&boat));
+    assert_true(check(boat));
     is_silent();
 }
 
@@ -181,14 +181,14 @@ static void a_specimen_s_handheld_has_a_reserved_number(void **state)
 {
     (void)state;
     struct equipment gear;
-    struct boat boat = boat_with_handheld(&gear, "820012345");
-    boat.facts.specimen.answer = ANSWER_YES;
-    boat.radio.call_sign = text_at("QTAB2", 11);
-    boat.radio.mmsi = text_at("200014730", 12);
-    assert_true(check(&boat));
+    struct boat *boat = boat_with_handheld(&gear, "820012345");
+    boat->facts.specimen.answer = ANSWER_YES;
+    boat->radio.call_sign = text_at("QTAB2", 11);
+    boat->radio.mmsi = text_at("200014730", 12);
+    assert_true(check(boat));
     is_silent();
     gear.mmsi = text_at("823812345", 20);
-    assert_false(check(&boat));
+    assert_false(check(boat));
     tells("mmsi_of_specimen", "MID 238, Croatia", 20);
 }
 
@@ -201,13 +201,13 @@ static void an_unknown_mid_can_be_silenced(void **state)
                               .reason = text_at("as on the licence", 30),
                               .until = {.date = {2027, 12, 31}, .text = "2027-12-31",
                                         .given = true}};
-    struct boat boat = boat_of("none", "217123457", NULL);
-    boat.silences = &silence;
-    boat.silence_count = 1;
-    assert_true(check(&boat));
+    struct boat *boat = boat_of("none", "217123457", NULL);
+    boat->silences = &silence;
+    boat->silence_count = 1;
+    assert_true(check(boat));
     assert_int_equal(told_by("mmsi_mid_unknown")->severity, SEVERITY_SILENCED);
     silence.until.date = (struct date){2026, 11, 19};
-    assert_true(check(&boat));
+    assert_true(check(boat));
     tells("mmsi_mid_unknown", "MID 217", 12);
 }
 
