@@ -119,6 +119,12 @@ const struct script *script_make(const struct script_request *request, const str
                                  const struct base_record *base, struct arena *arena,
                                  struct problems *problems);
 
+/* The same script with the blanks of its position filled in, the minutes with
+ * POSITION_SAID_DECIMALS, and the position's own hemispheres. */
+#define POSITION_SAID_DECIMALS 2
+const struct script *script_placed(const struct script *script, const struct position *position,
+                                   struct arena *arena);
+
 /* The script as plain lines of text, blanks as "____ (name)". */
 const char *script_text(const struct script *script, struct arena *arena);
 

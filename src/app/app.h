@@ -23,6 +23,7 @@ struct options {
     bool all;                 /* why: every card, none named */
     const char *nature;       /* call: a key of nature_find */
     bool relay, downgrade, cancel, spell;
+    const char *position, *bearing;  /* call: as given */
     const char *type;         /* start: monohull or catamaran; NULL: not told */
     /* check */
     struct date from, to;     /* the charter; year 0: not told */
@@ -111,6 +112,24 @@ struct progress progress_begin(bool quiet, size_t total);
 void progress_tell(struct progress *progress, size_t done, const char *boat);
 /* Takes the line away: before anything else is printed, and at the end. */
 void progress_clear(struct progress *progress);
+
+/* ---- call_place.c ---- */
+
+/* Where a call says that the boat is. */
+struct call_place {
+    bool position_given, bearing_given;
+    struct position position;
+    struct bearing bearing;
+};
+
+/* Reads --position and --bearing. False, with a problem, when one is wrong, has no
+ * place in what is asked for, or is magnetic and the base's variation is not recorded. */
+bool call_place_read(const struct options *options, const struct fleet *fleet,
+                     struct call_place *place);
+
+/* Prints the position in its three forms and as it is spoken; the true bearing and the
+ * direction from the mark. */
+void call_place_print(const struct call_place *place, const struct fleet *fleet);
 
 /* ---- report.c ---- */
 

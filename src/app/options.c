@@ -27,9 +27,12 @@ const struct command commands[] = {
      "of the boat file, on which sources, and what still awaits sign-off. Without\n"
      "--card or --all it names the cards that exist.",
      command_why},
-    {"call", "show what to say on the radio", "bcnRGXs",
+    {"call", "show what to say on the radio", "bcnRGXspB",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
-     "be filled in: the general MAYDAY, or what one of the options asks for.",
+     "be filled in: the general MAYDAY, or what one of the options asks for. A position\n"
+     "is filled into it and shown in other forms. The bearing of a mark is turned into\n"
+     "the true direction from it; with M it is magnetic, and the base's variation is\n"
+     "used. A position is written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
      command_call},
     {"start", "write a new base folder or boat file to fill in", "bt",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
@@ -56,6 +59,8 @@ static const struct option_row {
     {'G', "downgrade", NULL, "help is no longer needed at once"},
     {'X', "cancel", NULL, "cancel a false alert"},
     {'s', "spell", NULL, "name and call sign spelled, MMSI, beacons"},
+    {'p', "position", "POSITION", "fill this position in (such as \"43 28.35 N 16 26.1 E\")"},
+    {'B', "bearing", "BEARING", "of a mark, as taken (such as \"100 M\" or \"086 T\")"},
     {'t', "type", "TYPE", "monohull or catamaran"},
     {'f', "from", "DATE", "first day of a charter"},
     {'u', "to", "DATE", "its last day, when the boat is handed back"},
@@ -91,7 +96,7 @@ static void options_help(const char *letters)
             continue;
         snprintf(name, sizeof name, "--%s%s%s", row->name, row->argument == NULL ? "" : " ",
                  row->argument == NULL ? "" : row->argument);
-        printf("  %s  %-16s %s\n", row->letter == 'o' ? "-o" : "  ", name, row->about);
+        printf("  %s  %-19s %s\n", row->letter == 'o' ? "-o" : "  ", name, row->about);
     }
 }
 
@@ -171,6 +176,7 @@ static const struct kept texts[] = {
     {'b', offsetof(struct options, boat)}, {'c', offsetof(struct options, card)},
     {'o', offsetof(struct options, output)}, {'n', offsetof(struct options, nature)},
     {'t', offsetof(struct options, type)}, {'w', offsetof(struct options, crew)},
+    {'p', offsetof(struct options, position)}, {'B', offsetof(struct options, bearing)},
 };
 static const struct kept dates[] = {
     {'d', offsetof(struct options, today)}, {'f', offsetof(struct options, from)},

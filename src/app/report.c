@@ -52,7 +52,7 @@ enum exit_status report_of_cards(struct fleet *fleet)
 
 static void left_for_check(const char *boat, size_t deficiencies, size_t notes)
 {
-    if (deficiencies + notes > 0)
+    if (deficiencies > 0)
         printf("%s: `maydeck check` tells of %zu deficienc%s and %zu note%s\n", boat,
                deficiencies, deficiencies == 1 ? "y" : "ies", notes, notes == 1 ? "" : "s");
 }

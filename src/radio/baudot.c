@@ -19,7 +19,7 @@ size_t baudot_read(const char *digits, size_t first, size_t count, char *out)
     size_t wrong = 0;
     for (size_t i = 0; i < count; i++) {
         size_t at = first + i * BAUDOT_BITS;
-        char character = baudot_character(bits_of(digits, at, at + BAUDOT_BITS - 1));
+        char character = baudot_character(beacon_bits(digits, at, at + BAUDOT_BITS - 1));
         if (character == '\0' && wrong == 0)
             wrong = i + 1;
         out[i] = character == '\0' ? '?' : character;

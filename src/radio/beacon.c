@@ -49,10 +49,10 @@ static void sign_refuse(struct beacon *beacon, uint32_t code_point, size_t at)
     for (size_t i = 0; i < sizeof look_alikes / sizeof look_alikes[0]; i++)
         if (look_alikes[i].sign == upper(code_point)) {
             beacon->meant = look_alikes[i].meant;
-            fault_add_at(beacon, BEACON_FAULT_LOOK_ALIKE, at);
+            beacon_fault_add_at(beacon, BEACON_FAULT_LOOK_ALIKE, at);
             return;
         }
-    fault_add_at(beacon, BEACON_FAULT_SIGN, at);
+    beacon_fault_add_at(beacon, BEACON_FAULT_SIGN, at);
 }
 
 static void digit_keep(struct digit_list *list, char digit)
@@ -71,7 +71,7 @@ static bool digits_read(const char *text, struct beacon *beacon, struct digit_li
         uint32_t code_point = NOT_A_SIGN;
         if (utf8_next(text, length, &index, &code_point) && code_point == ' ') {
             if (space_refused || index == length) {
-                fault_add_at(beacon, BEACON_FAULT_SPACE, at);
+                beacon_fault_add_at(beacon, BEACON_FAULT_SPACE, at);
                 return false;
             }
             space_refused = true;
@@ -106,7 +106,7 @@ static bool check_bits_fit(const char *message)
     enum { DATA_BITS = 61, CHECK_BITS = 21 };
     uint64_t left = 0;
     for (size_t bit = 1; bit <= DATA_BITS + CHECK_BITS; bit++) {
-        left = left << 1 | bits_of(message, bit, bit);
+        left = left << 1 | beacon_bits(message, bit, bit);
         if ((left >> CHECK_BITS & 1) != 0)
             left ^= generator;
     }
@@ -119,13 +119,13 @@ static void message_take(struct beacon *beacon, const struct digit_list *list)
     bool framed = list->count == FRAMED_MESSAGE_DIGITS;
     const char *message = list->digits + (framed ? FRAME_DIGITS : 0);
     bool is_long = list->count != SHORT_MESSAGE_DIGITS;
-    fault_add(beacon, BEACON_FAULT_WHOLE_MESSAGE);
-    if ((framed && !frame_known(list->digits)) || (bits_of(message, 1, 1) != 0) != is_long)
-        fault_add(beacon, BEACON_FAULT_FRAME);
+    beacon_fault_add(beacon, BEACON_FAULT_WHOLE_MESSAGE);
+    if ((framed && !frame_known(list->digits)) || (beacon_bits(message, 1, 1) != 0) != is_long)
+        beacon_fault_add(beacon, BEACON_FAULT_FRAME);
     if (!check_bits_fit(message))
-        fault_add(beacon, BEACON_FAULT_CHECK_BITS);
+        beacon_fault_add(beacon, BEACON_FAULT_CHECK_BITS);
     memset(beacon->digits, '0', BEACON_SHORT_DIGITS);
-    bits_set(beacon->digits, 1, 60, bits_of(message, 2, 61));
+    beacon_bits_set(beacon->digits, 1, 60, beacon_bits(message, 2, 61));
 }
 
 /* False, with a fault, when there are too few or too many. */
@@ -146,7 +146,7 @@ static bool identity_take(struct beacon *beacon, const struct digit_list *list)
         message_take(beacon, list);
         return true;
     default:
-        fault_add(beacon, BEACON_FAULT_LENGTH);
+        beacon_fault_add(beacon, BEACON_FAULT_LENGTH);
         return false;
     }
 }
@@ -163,19 +163,19 @@ static void kind_judge(struct beacon *beacon)
     case BEACON_NATIONAL:
         break;
     case BEACON_PLB:
-        fault_add(beacon, BEACON_FAULT_PLB);
+        beacon_fault_add(beacon, BEACON_FAULT_PLB);
         break;
     case BEACON_ELT:
-        fault_add(beacon, BEACON_FAULT_AVIATION);
+        beacon_fault_add(beacon, BEACON_FAULT_AVIATION);
         break;
     case BEACON_SHIP_SECURITY:
-        fault_add(beacon, BEACON_FAULT_SHIP_SECURITY);
+        beacon_fault_add(beacon, BEACON_FAULT_SHIP_SECURITY);
         break;
     case BEACON_TEST:
-        fault_add(beacon, BEACON_FAULT_TEST);
+        beacon_fault_add(beacon, BEACON_FAULT_TEST);
         break;
     case BEACON_ORBITOGRAPHY:
-        fault_add(beacon, BEACON_FAULT_ORBITOGRAPHY);
+        beacon_fault_add(beacon, BEACON_FAULT_ORBITOGRAPHY);
         break;
     }
 }
@@ -186,8 +186,8 @@ static void identity_read(struct beacon *beacon)
     if (beacon->generation == BEACON_SECOND_GENERATION) {
         beacon_second_read(beacon);
     } else {
-        country_take(beacon, message_bits(beacon, 27, 36));
-        if (message_bits(beacon, 26, 26) != 0)
+        beacon_country_take(beacon, beacon_message_bits(beacon, 27, 36));
+        if (beacon_message_bits(beacon, 26, 26) != 0)
             beacon_user_read(beacon);
         else
             beacon_location_read(beacon);

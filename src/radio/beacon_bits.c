@@ -18,7 +18,7 @@ static unsigned digit_value(char digit)
     return (unsigned)(digit <= '9' ? digit - '0' : digit - 'A' + 10);
 }
 
-uint64_t bits_of(const char *digits, size_t first, size_t last)
+uint64_t beacon_bits(const char *digits, size_t first, size_t last)
 {
     uint64_t value = 0;
     for (size_t bit = first - 1; bit < last; bit++) {
@@ -29,7 +29,7 @@ uint64_t bits_of(const char *digits, size_t first, size_t last)
     return value;
 }
 
-void bits_set(char *digits, size_t first, size_t last, uint64_t value)
+void beacon_bits_set(char *digits, size_t first, size_t last, uint64_t value)
 {
     for (size_t bit = last; bit >= first; bit--, value >>= 1) {
         char *digit = &digits[(bit - 1) / BITS_A_DIGIT];
@@ -39,46 +39,46 @@ void bits_set(char *digits, size_t first, size_t last, uint64_t value)
     }
 }
 
-uint64_t message_bits(const struct beacon *beacon, size_t first, size_t last)
+uint64_t beacon_message_bits(const struct beacon *beacon, size_t first, size_t last)
 {
-    return bits_of(beacon->digits, first - FIRST_BIT + 1, last - FIRST_BIT + 1);
+    return beacon_bits(beacon->digits, first - FIRST_BIT + 1, last - FIRST_BIT + 1);
 }
 
 /* ---- faults ---- */
 
-void fault_add(struct beacon *beacon, enum beacon_fault fault)
+void beacon_fault_add(struct beacon *beacon, enum beacon_fault fault)
 {
     beacon->faults |= UINT32_C(1) << fault;
 }
 
-void fault_add_at(struct beacon *beacon, enum beacon_fault fault, size_t at)
+void beacon_fault_add_at(struct beacon *beacon, enum beacon_fault fault, size_t at)
 {
-    fault_add(beacon, fault);
+    beacon_fault_add(beacon, fault);
     if (beacon->fault_at == 0)
         beacon->fault_at = at;
 }
 
 /* ---- fields ---- */
 
-void call_sign_take(struct beacon *beacon, const char *field, enum beacon_padding padding)
+void beacon_call_sign_take(struct beacon *beacon, const char *field, enum beacon_padding padding)
 {
     const char *start = field + strspn(field, " ");
     size_t length = strcspn(start, " ");
     bool ends_there = start[length + strspn(start + length, " ")] == '\0';
     bool at_edge = padding == PADDED_LEFT ? start[length] == '\0' : start == field;
     if (*start == '\0') {
-        fault_add(beacon, BEACON_FAULT_BLANK);
+        beacon_fault_add(beacon, BEACON_FAULT_BLANK);
         return;
     }
     if (!ends_there || !at_edge)
-        fault_add(beacon, BEACON_FAULT_ALIGNMENT);
+        beacon_fault_add(beacon, BEACON_FAULT_ALIGNMENT);
     beacon->coding = BEACON_CODED_CALL_SIGN;
     snprintf(beacon->call_sign, sizeof beacon->call_sign, "%s", start);
     for (size_t end = strlen(beacon->call_sign); end > 0 && beacon->call_sign[end - 1] == ' ';)
         beacon->call_sign[--end] = '\0';
 }
 
-void country_take(struct beacon *beacon, uint64_t code)
+void beacon_country_take(struct beacon *beacon, uint64_t code)
 {
     char mid[5];
     beacon->country = (unsigned)code;
@@ -86,15 +86,15 @@ void country_take(struct beacon *beacon, uint64_t code)
     if (code <= COUNTRY_HIGHEST)
         beacon->administration = mid_find(mid);
     if (code >= DEVICES_FIRST && code <= DEVICES_LAST)
-        fault_add(beacon, BEACON_FAULT_DEVICE_IDENTITY);
+        beacon_fault_add(beacon, BEACON_FAULT_DEVICE_IDENTITY);
     else if (beacon->administration == NULL)
-        fault_add(beacon, BEACON_FAULT_COUNTRY_UNKNOWN);
+        beacon_fault_add(beacon, BEACON_FAULT_COUNTRY_UNKNOWN);
 }
 
-void mmsi_tail_take(struct beacon *beacon, uint64_t tail)
+void beacon_mmsi_tail_take(struct beacon *beacon, uint64_t tail)
 {
     if (tail > MMSI_TAIL_HIGHEST || beacon->country > COUNTRY_HIGHEST) {
-        fault_add(beacon, BEACON_FAULT_MMSI_RANGE);
+        beacon_fault_add(beacon, BEACON_FAULT_MMSI_RANGE);
         return;
     }
     beacon->coding = BEACON_CODED_MMSI;

@@ -23,31 +23,31 @@ static const struct { size_t first; uint64_t none; } layouts[] = {
 
 static void standard_mmsi_read(struct beacon *beacon)
 {
-    mmsi_tail_take(beacon, message_bits(beacon, 41, 60));
+    beacon_mmsi_tail_take(beacon, beacon_message_bits(beacon, 41, 60));
     snprintf(beacon->number, sizeof beacon->number, "%u",
-             (unsigned)message_bits(beacon, 61, 64) % 16U);
+             (unsigned)beacon_message_bits(beacon, 61, 64) % 16U);
 }
 
 static void security_read(struct beacon *beacon)
 {
-    mmsi_tail_take(beacon, message_bits(beacon, 41, 60));
-    if (message_bits(beacon, 61, 64) != 0)
-        fault_add(beacon, BEACON_FAULT_SPARE_BITS);
+    beacon_mmsi_tail_take(beacon, beacon_message_bits(beacon, 41, 60));
+    if (beacon_message_bits(beacon, 61, 64) != 0)
+        beacon_fault_add(beacon, BEACON_FAULT_SPARE_BITS);
 }
 
 static void serial_take(struct beacon *beacon, size_t first, size_t last)
 {
     beacon->coding = BEACON_CODED_SERIAL;
     beacon->serial_given = true;
-    beacon->serial = (unsigned)message_bits(beacon, first, last);
+    beacon->serial = (unsigned)beacon_message_bits(beacon, first, last);
 }
 
 static void standard_serial_read(struct beacon *beacon)
 {
     serial_take(beacon, 51, 64);
-    beacon->certificate = (unsigned)message_bits(beacon, 41, 50);
+    beacon->certificate = (unsigned)beacon_message_bits(beacon, 41, 50);
     if (beacon->certificate == 0 || beacon->serial == 0)
-        fault_add(beacon, BEACON_FAULT_NOT_NUMBERED);
+        beacon_fault_add(beacon, BEACON_FAULT_NOT_NUMBERED);
 }
 
 static void national_read(struct beacon *beacon)
@@ -69,15 +69,15 @@ static const struct { enum beacon_kind kind; unsigned certificates_from; } retur
 static void return_link_mmsi_read(struct beacon *beacon, uint64_t type)
 {
     beacon->kind = type == TYPE_TEST ? BEACON_TEST : type == TYPE_PLB ? BEACON_PLB : BEACON_EPIRB;
-    mmsi_tail_take(beacon, message_bits(beacon, 47, 66));
+    beacon_mmsi_tail_take(beacon, beacon_message_bits(beacon, 47, 66));
     if (beacon->kind == BEACON_EPIRB)
         snprintf(beacon->number, sizeof beacon->number, "%s", type == 0 ? "0" : "1");
 }
 
 static void return_link_read(struct beacon *beacon)
 {
-    uint64_t type = message_bits(beacon, 41, 42);
-    if (message_bits(beacon, 43, 46) == RETURN_LINK_MMSI) {
+    uint64_t type = beacon_message_bits(beacon, 41, 42);
+    if (beacon_message_bits(beacon, 43, 46) == RETURN_LINK_MMSI) {
         return_link_mmsi_read(beacon, type);
         return;
     }
@@ -85,7 +85,7 @@ static void return_link_read(struct beacon *beacon)
     serial_take(beacon, 53, 66);
     if (type != TYPE_TEST)
         beacon->certificate = return_links[type].certificates_from +
-                              (unsigned)message_bits(beacon, 43, 52);
+                              (unsigned)beacon_message_bits(beacon, 43, 52);
 }
 
 /* ---- the table ---- */
@@ -119,20 +119,20 @@ static void position_settle(struct beacon *beacon, enum position_layout layout)
         return;
     size_t first = layouts[layout].first;
     beacon->position = BEACON_POSITION_DEFAULT;
-    if (message_bits(beacon, first, IDENTITY_LAST_BIT) == layouts[layout].none)
+    if (beacon_message_bits(beacon, first, IDENTITY_LAST_BIT) == layouts[layout].none)
         return;
     beacon->position = BEACON_POSITION_CARRIED;
-    fault_add(beacon, BEACON_FAULT_POSITION);
-    bits_set(beacon->identity, first - 25, IDENTITY_LAST_BIT - 25, layouts[layout].none);
+    beacon_fault_add(beacon, BEACON_FAULT_POSITION);
+    beacon_bits_set(beacon->identity, first - 25, IDENTITY_LAST_BIT - 25, layouts[layout].none);
 }
 
 void beacon_location_read(struct beacon *beacon)
 {
-    const struct location *location = &locations[message_bits(beacon, 37, 40)];
+    const struct location *location = &locations[beacon_message_bits(beacon, 37, 40)];
     beacon->protocol = location->protocol;
     beacon->kind = location->kind;
     if (location->protocol == BEACON_PROTOCOL_RESERVED)
-        fault_add(beacon, BEACON_FAULT_RESERVED);
+        beacon_fault_add(beacon, BEACON_FAULT_RESERVED);
     if (location->read != NULL)
         location->read(beacon);
     position_settle(beacon, location->layout);

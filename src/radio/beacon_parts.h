@@ -10,11 +10,11 @@
 
 /* Bits `first` to `last` (from 1, 64 at most) of a text of upper-case hexadecimal
  * digits, the first being the most significant bit of the first digit. */
-uint64_t bits_of(const char *digits, size_t first, size_t last);
-void bits_set(char *digits, size_t first, size_t last, uint64_t value);
+uint64_t beacon_bits(const char *digits, size_t first, size_t last);
+void beacon_bits_set(char *digits, size_t first, size_t last, uint64_t value);
 
 /* The same of a 15-digit identity, with bits counted as the standard does: 26 to 85. */
-uint64_t message_bits(const struct beacon *beacon, size_t first, size_t last);
+uint64_t beacon_message_bits(const struct beacon *beacon, size_t first, size_t last);
 
 /* The character of a 6-bit code of modified Baudot; '\0' where the code is none. */
 char baudot_character(uint64_t code);
@@ -23,19 +23,19 @@ char baudot_character(uint64_t code);
  * '?' where the code is none. The first such character, from 1, or 0. */
 size_t baudot_read(const char *digits, size_t first, size_t count, char *out);
 
-void fault_add(struct beacon *beacon, enum beacon_fault fault);
-void fault_add_at(struct beacon *beacon, enum beacon_fault fault, size_t at);
+void beacon_fault_add(struct beacon *beacon, enum beacon_fault fault);
+void beacon_fault_add_at(struct beacon *beacon, enum beacon_fault fault, size_t at);
 
 /* Takes a call sign out of a field of characters padded with spaces on one side;
  * tells a blank field and spaces elsewhere. */
 enum beacon_padding { PADDED_LEFT, PADDED_RIGHT };
-void call_sign_take(struct beacon *beacon, const char *field, enum beacon_padding padding);
+void beacon_call_sign_take(struct beacon *beacon, const char *field, enum beacon_padding padding);
 
 /* The country code, who has it, and what is wrong with it. */
-void country_take(struct beacon *beacon, uint64_t code);
+void beacon_country_take(struct beacon *beacon, uint64_t code);
 
 /* An MMSI from country code and last six digits. */
-void mmsi_tail_take(struct beacon *beacon, uint64_t tail);
+void beacon_mmsi_tail_take(struct beacon *beacon, uint64_t tail);
 
 /* Fill in what follows from the protocol. digits, generation and country are set. */
 void beacon_user_read(struct beacon *beacon);

@@ -18,21 +18,21 @@ enum {
 
 static void mmsi_read(struct beacon *beacon)
 {
-    uint64_t mmsi = bits_of(beacon->digits, 49, 78), ais = bits_of(beacon->digits, 79, 92);
+    uint64_t mmsi = beacon_bits(beacon->digits, 49, 78), ais = beacon_bits(beacon->digits, 79, 92);
     if (mmsi > MMSI_HIGHEST) {
-        fault_add(beacon, BEACON_FAULT_MMSI_RANGE);
+        beacon_fault_add(beacon, BEACON_FAULT_MMSI_RANGE);
     } else if (mmsi != MMSI_NONE) {
         beacon->coding = BEACON_CODED_MMSI;
         snprintf(beacon->mmsi, sizeof beacon->mmsi, "%09u", (unsigned)mmsi % 1000000000U);
         if (mmsi / 1000000 != beacon->country)
-            fault_add(beacon, BEACON_FAULT_COUNTRY_NOT_MMSI);
+            beacon_fault_add(beacon, BEACON_FAULT_COUNTRY_NOT_MMSI);
         if (text_begins(beacon->mmsi, "97") || text_begins(beacon->mmsi, "98"))
-            fault_add(beacon, BEACON_FAULT_DEVICE_IDENTITY);
+            beacon_fault_add(beacon, BEACON_FAULT_DEVICE_IDENTITY);
     }
     if (ais <= AIS_HIGHEST)
         snprintf(beacon->ais, sizeof beacon->ais, "%04u", (unsigned)ais % 10000U);
     else if (ais != AIS_NONE)
-        fault_add(beacon, BEACON_FAULT_AIS_RANGE);
+        beacon_fault_add(beacon, BEACON_FAULT_AIS_RANGE);
 }
 
 /* All spaces: the ship has no call sign, which is allowed here. */
@@ -41,20 +41,20 @@ static void call_sign_read(struct beacon *beacon)
     char field[CHARACTERS + 1];
     size_t wrong = baudot_read(beacon->digits, 49, CHARACTERS, field);
     if (wrong > 0)
-        fault_add_at(beacon, BEACON_FAULT_BAUDOT, wrong);
+        beacon_fault_add_at(beacon, BEACON_FAULT_BAUDOT, wrong);
     else if (strspn(field, " ") < CHARACTERS)
-        call_sign_take(beacon, field, PADDED_RIGHT);
-    if (bits_of(beacon->digits, 91, 92) != 0)
-        fault_add(beacon, BEACON_FAULT_SPARE_BITS);
+        beacon_call_sign_take(beacon, field, PADDED_RIGHT);
+    if (beacon_bits(beacon->digits, 91, 92) != 0)
+        beacon_fault_add(beacon, BEACON_FAULT_SPARE_BITS);
 }
 
 static void nothing_read(struct beacon *beacon)
 {
-    if (bits_of(beacon->digits, 49, 92) != 0)
-        fault_add(beacon, BEACON_FAULT_SPARE_BITS);
+    if (beacon_bits(beacon->digits, 49, 92) != 0)
+        beacon_fault_add(beacon, BEACON_FAULT_SPARE_BITS);
 }
 
-static void spare_read(struct beacon *beacon) { fault_add(beacon, BEACON_FAULT_RESERVED); }
+static void spare_read(struct beacon *beacon) { beacon_fault_add(beacon, BEACON_FAULT_RESERVED); }
 
 /* By bits 46-48: what the vessel's identity is; reading it where it is a ship's. */
 static const struct { enum beacon_kind kind; void (*read)(struct beacon *); } vessels[] = {
@@ -65,12 +65,12 @@ static const struct { enum beacon_kind kind; void (*read)(struct beacon *); } ve
 
 static void vessel_read(struct beacon *beacon)
 {
-    uint64_t type = bits_of(beacon->digits, 46, 48);
-    if (bits_of(beacon->digits, 45, 45) != 0)
-        fault_add(beacon, BEACON_FAULT_TEST);
+    uint64_t type = beacon_bits(beacon->digits, 46, 48);
+    if (beacon_bits(beacon->digits, 45, 45) != 0)
+        beacon_fault_add(beacon, BEACON_FAULT_TEST);
     beacon->kind = beacon_has(beacon, BEACON_FAULT_TEST) ? BEACON_TEST : vessels[type].kind;
     if (beacon->generation == BEACON_FIRST_GENERATION)
-        fault_add(beacon, BEACON_FAULT_SHORT_FORM);
+        beacon_fault_add(beacon, BEACON_FAULT_SHORT_FORM);
     else if (vessels[type].read != NULL)
         vessels[type].read(beacon);
 }
@@ -80,20 +80,20 @@ static void vessel_read(struct beacon *beacon)
 void beacon_second_read(struct beacon *beacon)
 {
     bool is_short = beacon->generation == BEACON_FIRST_GENERATION;
-    uint64_t fixed = bits_of(beacon->digits, 1, 1) << 3 | bits_of(beacon->digits, 12, 14);
+    uint64_t fixed = beacon_bits(beacon->digits, 1, 1) << 3 | beacon_bits(beacon->digits, 12, 14);
     beacon->protocol = BEACON_SECOND;
     if (!is_short)
-        country_take(beacon, bits_of(beacon->digits, 2, 11));
+        beacon_country_take(beacon, beacon_bits(beacon->digits, 2, 11));
     if (fixed != FIXED_BITS) {
-        fault_add(beacon, BEACON_FAULT_FIXED_BITS);
+        beacon_fault_add(beacon, BEACON_FAULT_FIXED_BITS);
         return;
     }
-    beacon->certificate = (unsigned)bits_of(beacon->digits, 15, 30);
+    beacon->certificate = (unsigned)beacon_bits(beacon->digits, 15, 30);
     beacon->coding = BEACON_CODED_SERIAL;
     beacon->serial_given = true;
-    beacon->serial = (unsigned)bits_of(beacon->digits, 31, 44);
+    beacon->serial = (unsigned)beacon_bits(beacon->digits, 31, 44);
     if (beacon->certificate < TAC_LOWEST)
-        fault_add(beacon, BEACON_FAULT_TAC);
+        beacon_fault_add(beacon, BEACON_FAULT_TAC);
     vessel_read(beacon);
     beacon->generation = BEACON_SECOND_GENERATION;
 }

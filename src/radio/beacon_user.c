@@ -16,23 +16,23 @@ static void homing_read(struct beacon *beacon)
 {
     static const enum beacon_homing homings[] = {BEACON_HOMING_NONE, BEACON_HOMING_121_5,
                                                  BEACON_HOMING_SART, BEACON_HOMING_OTHER};
-    beacon->homing = homings[message_bits(beacon, 84, 85)];
+    beacon->homing = homings[beacon_message_bits(beacon, 84, 85)];
 }
 
 static void spare_check(struct beacon *beacon)
 {
-    if (message_bits(beacon, 82, 83) != 0)
-        fault_add(beacon, BEACON_FAULT_SPARE_BITS);
+    if (beacon_message_bits(beacon, 82, 83) != 0)
+        beacon_fault_add(beacon, BEACON_FAULT_SPARE_BITS);
 }
 
 /* Which of a ship's beacons: 0 the first or only one, then 1 to 9 and A to Z. */
 static void number_read(struct beacon *beacon)
 {
-    char number = baudot_character(message_bits(beacon, 76, 81));
+    char number = baudot_character(beacon_message_bits(beacon, 76, 81));
     if ((number >= '0' && number <= '9') || (number >= 'A' && number <= 'Z'))
         beacon->number[0] = number;
     else
-        fault_add(beacon, BEACON_FAULT_BEACON_NUMBER);
+        beacon_fault_add(beacon, BEACON_FAULT_BEACON_NUMBER);
 }
 
 /* What both protocols of ships have behind the identity. */
@@ -58,11 +58,11 @@ static void maritime_read(struct beacon *beacon)
     size_t wrong = baudot_read(beacon->digits, CHARACTERS_FROM, MARITIME_CHARACTERS, field);
     ship_read(beacon);
     if (wrong > 0)
-        fault_add_at(beacon, BEACON_FAULT_BAUDOT, wrong);
+        beacon_fault_add_at(beacon, BEACON_FAULT_BAUDOT, wrong);
     else if (strspn(field, "0123456789") == MARITIME_CHARACTERS)
-        mmsi_tail_take(beacon, number_from(field));
+        beacon_mmsi_tail_take(beacon, number_from(field));
     else
-        call_sign_take(beacon, field, PADDED_LEFT);
+        beacon_call_sign_take(beacon, field, PADDED_LEFT);
 }
 
 /* The last three as figures of four bits each; the first that is none, or 0. */
@@ -71,7 +71,7 @@ static size_t figures_read(const struct beacon *beacon, char *out)
     size_t wrong = 0;
     for (size_t i = 0; i < CALL_SIGN_FIGURES; i++) {
         size_t at = FIGURES_FROM + i * FIGURE_BITS;
-        uint64_t figure = message_bits(beacon, at, at + FIGURE_BITS - 1);
+        uint64_t figure = beacon_message_bits(beacon, at, at + FIGURE_BITS - 1);
         out[i] = figure == FIGURE_SPACE ? ' ' : (char)('0' + (int)figure);
         if (figure > FIGURE_HIGHEST && figure != FIGURE_SPACE && wrong == 0)
             wrong = CALL_SIGN_LETTERS + i + 1;
@@ -87,11 +87,11 @@ static void call_sign_read(struct beacon *beacon)
     size_t no_figure = figures_read(beacon, field + CALL_SIGN_LETTERS);
     ship_read(beacon);
     if (no_letter > 0)
-        fault_add_at(beacon, BEACON_FAULT_BAUDOT, no_letter);
+        beacon_fault_add_at(beacon, BEACON_FAULT_BAUDOT, no_letter);
     else if (no_figure > 0)
-        fault_add_at(beacon, BEACON_FAULT_FIGURE, no_figure);
+        beacon_fault_add_at(beacon, BEACON_FAULT_FIGURE, no_figure);
     else
-        call_sign_take(beacon, field, PADDED_RIGHT);
+        beacon_call_sign_take(beacon, field, PADDED_RIGHT);
 }
 
 /* By bits 40-42. */
@@ -104,20 +104,20 @@ enum { AVIATION_OPERATOR = 1, AVIATION_ADDRESS = 3 };
 
 static void serial_read(struct beacon *beacon)
 {
-    uint64_t type = message_bits(beacon, 40, 42);
+    uint64_t type = beacon_message_bits(beacon, 40, 42);
     beacon->kind = serial_kinds[type];
     homing_read(beacon);
     if (beacon->kind == BEACON_KIND_NOT_TOLD) {
-        fault_add(beacon, BEACON_FAULT_RESERVED);
+        beacon_fault_add(beacon, BEACON_FAULT_RESERVED);
         return;
     }
-    if (message_bits(beacon, 43, 43) != 0)
-        beacon->certificate = (unsigned)message_bits(beacon, 74, 83);
+    if (beacon_message_bits(beacon, 43, 43) != 0)
+        beacon->certificate = (unsigned)beacon_message_bits(beacon, 74, 83);
     if (type == AVIATION_OPERATOR || type == AVIATION_ADDRESS)
         return;
     beacon->coding = BEACON_CODED_SERIAL;
     beacon->serial_given = true;
-    beacon->serial = (unsigned)message_bits(beacon, 44, 63);
+    beacon->serial = (unsigned)beacon_message_bits(beacon, 44, 63);
 }
 
 static void aviation_read(struct beacon *beacon)
@@ -145,7 +145,7 @@ static const struct { enum beacon_protocol protocol; void (*read)(struct beacon 
 
 void beacon_user_read(struct beacon *beacon)
 {
-    uint64_t code = message_bits(beacon, 37, 39);
+    uint64_t code = beacon_message_bits(beacon, 37, 39);
     beacon->protocol = users[code].protocol;
     users[code].read(beacon);
 }

@@ -57,7 +57,4 @@ const char *hemisphere_word(char letter);
 #define BLANK_LONGITUDE_DEGREES "longitude degrees"
 #define BLANK_LONGITUDE_MINUTES "longitude minutes"
 
-/* The blank for another vessel: only a relay has it. */
-#define BLANK_OTHER_VESSEL "name or description of the vessel in distress"
-
 #endif

@@ -146,7 +146,7 @@ static struct script_line part_message_signal(const struct telling *telling)
     struct line_draft draft = {.count = 0};
     if (shape->message_signal != NULL && shape->of_another) {
         add(&draft, PIECE_STRONG, shape->message_signal);
-        add_blank(&draft, BLANK_OTHER_VESSEL, WIDTH_WORDS);
+        add_blank(&draft, "name or description of the vessel in distress", WIDTH_WORDS);
     } else if (shape->message_signal != NULL) {
         add_own_identity(&draft, telling);
     }

@@ -294,6 +294,7 @@ static void shelters_read(struct base_reading *reading, const struct node_value 
         plain_section_read(list->node->items[i], &shelter_table, &rows[i], reading->arena,
                            reading->problems);
         rows[i].place = list->node->items[i]->place;
+        shelter_settle(reading->base, &rows[i], reading->problems);
     }
     reading->base->shelters = rows;
     reading->base->shelter_count = count;
@@ -312,6 +313,7 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
     plain_section_read(file.rescue_centre.node, &centre_table, base, arena, problems);
     section_read(file.cruising_area.node, &area_table, base, arena, problems);
     plain_section_read(file.dates.node, &date_table, base, arena, problems);
+    base_places_settle(base, problems);
     intervals_read(&reading, &file.intervals);
     shelters_read(&reading, &file.shelters);
     phone_check(&reading, "phone_24h", &base->phone_24h, false);

@@ -73,6 +73,15 @@ struct base_section {
 };
 const struct base_section *base_section_at(size_t index);   /* NULL past the end */
 
+/* ---- base_places.c ---- */
+
+/* Reads the texts of positions and of the variation into numbers. What is wrong with
+ * one, or lies outside the cruising area's hemispheres, is an error, and the number
+ * stays not given. The cruising area must have been read. */
+void base_places_settle(struct base_record *base, struct problems *problems);
+void shelter_settle(const struct base_record *base, struct shelter *shelter,
+                    struct problems *problems);
+
 /* ---- boat_*.c ---- */
 
 /* One boat as it is being read: all entries, also those that cannot be used. */

@@ -8,10 +8,10 @@ mkdir "$fleet" "$fleet/boats"
 cp tests/errors/base/base.yaml "$fleet/base.yaml"
 
 # boat NAME-LINE CALL-SIGN-LINE MMSI-LINE: the boat of the error goldens, no specimen,
-# with these in place of her own.
+# with these in place of her own, and her beacon of Croatia.
 boat() {
     sed -e "s/name: Alder, specimen: yes,/$1,/" -e "s/call_sign: QALD3/$2/" \
-        -e "s/mmsi: \"200014810\"/$3/" tests/errors/base/boats/alder.yaml >"$fleet/boats/alder.yaml"
+        -e "s/mmsi: \"200014810\"/$3/" -e 's/"990D0 /"9DCD0 /' tests/errors/base/boats/alder.yaml >"$fleet/boats/alder.yaml"
     maydeck check "$fleet" --date "$print_date"
 }
 

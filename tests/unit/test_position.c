@@ -255,6 +255,31 @@ static void any_position_reads_back_as_printed(void **state)
     }
 }
 
+/* Any row of signs is either refused with a place inside it (or just behind), or a
+ * position that lies on the earth. */
+static void any_signs_are_judged(void **state)
+{
+    (void)state;
+    static const char *const signs[] = {"4", "3", "0", "60", "28.35", "16", "N", "E", "s", "W",
+                                        "-", " ", " ", ",", ".", "°", "'", "″", "x", "\xC2",
+                                        "999999999"};
+    size_t read = 0;
+    for (int i = 0; i < 200000; i++) {
+        struct text_builder text = text_builder_in(arena);
+        struct position position = {0};
+        struct position_error error;
+        for (uint64_t count = 1 + chance(10); count > 0; count--)
+            text_add(&text, signs[chance(sizeof signs / sizeof signs[0])]);
+        bool sound = position_parse(text.at, &position, &error);
+        read += sound;
+        assert_int_equal(sound, error.fault == POSITION_SOUND);
+        assert_true(sound || (error.at >= 1 && error.at <= strlen(text.at) + 1));
+        assert_true(position.latitude_e7 >= -900000000 && position.latitude_e7 <= 900000000);
+        assert_true(position.longitude_e7 >= -1800000000 && position.longitude_e7 <= 1800000000);
+    }
+    assert_true(read > 100);
+}
+
 #define CASE(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -264,6 +289,7 @@ int main(void)
         CASE(positions_are_read),
         CASE(what_can_be_read_in_two_ways_is_refused),
         CASE(any_position_reads_back_as_printed),
+        CASE(any_signs_are_judged),
     };
     return cmocka_run_group_tests_name("position", tests, NULL, NULL) != 0;
 }
