@@ -8,10 +8,11 @@ mkdir "$fleet" "$fleet/boats"
 cp tests/errors/base/base.yaml "$fleet/base.yaml"
 
 # boat NAME-LINE CALL-SIGN-LINE MMSI-LINE: the boat of the error goldens, no specimen,
-# with these in place of her own, and her beacon of Croatia.
+# with these in place of her own, and her beacon coded for the country
+# of $beacon.
 boat() {
     sed -e "s/name: Alder, specimen: yes,/$1,/" -e "s/call_sign: QALD3/$2/" \
-        -e "s/mmsi: \"200014810\"/$3/" -e 's/"990D0 /"9DCD0 /' tests/errors/base/boats/alder.yaml >"$fleet/boats/alder.yaml"
+        -e "s/mmsi: \"200014810\"/$3/" -e "s/\"990D0 /\"${beacon}D0 /" tests/errors/base/boats/alder.yaml >"$fleet/boats/alder.yaml"
     maydeck check "$fleet" --date "$print_date"
 }
 
@@ -33,6 +34,7 @@ says_not() {
     fi
 }
 
+beacon=9DC # Croatia
 good_call='call_sign: "9A2345"'
 good_mmsi='mmsi: "238014810"'
 
@@ -42,10 +44,12 @@ boat 'name: Alder, flag: HR' "$good_call" "$good_mmsi"
 expect_status identity-sound 0
 expect_empty identity-sound-silent "$(cat "$scratch/stderr")"
 
+beacon=9E4 # Morocco
 boat 'name: Alder' 'call_sign: 5E12' 'mmsi: "242014810"'
 expect_status identity-5E12 0
 tells identity-5E12-kept 'call sign `5E12` has no pattern that ships'
 tells identity-5E12-quotes 'write it in quotes: call_sign: "5E12"'
+beacon=ABE # Panama
 boat 'name: Alder, flag: PA' 'call_sign: 3E2345' 'mmsi: "351014810"'
 expect_status identity-3E2345 0
 tells identity-3E2345-quotes 'write it in quotes: call_sign: "3E2345"'
@@ -54,6 +58,7 @@ expect_status identity-3E2345-spelled 0
 expect_equal identity-3E2345-said 'CALL SIGN 3E2345: THREE ECHO TWO THREE FOUR FIVE' \
     "$(grep '^CALL SIGN' "$scratch/stdout")"
 
+beacon=9DC
 boat 'name: Alder, flag: NO' 'call_sign: LXAB' 'mmsi: "257014810"'
 expect_status identity-norway 1
 tells identity-norway-is-a-country 'MMSI Norway, call sign Luxembourg, flag Norway'
