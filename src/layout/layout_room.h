@@ -146,6 +146,12 @@ mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struc
 bool distress_fits(struct sheet *sheet, const struct frame *frame);
 bool distress_place(struct sheet *sheet, const struct frame *frame);
 
+/* ---- safety_page.c ---- */
+
+/* false, with problems, when it does not fit. It shares no height with the other
+ * cards but that of the head and the footer. */
+bool safety_place(struct sheet *sheet, const struct frame *frame);
+
 /* ---- hull.c: the boat's outline ---- */
 
 /* Half the breadth of the hull at `along` (thousandths from bow to transom), in

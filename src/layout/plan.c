@@ -1,16 +1,12 @@
 /* plan.c - the small plan: outline, tags at their places, words round it (room:
  * layout). Tags never overlap and stay on the boat; names of zones give way. */
-#include "layout_room.h"
+#include "plan_spot.h"
 
 #include <string.h>
 
 #define HEAD_HEIGHT MM(4.2)
 #define LEGEND_HEIGHT MM(4.4)
-#define TAG_GAP MM(0.4)
-#define SEARCH_STEP MM(0.6)
-#define SEARCH_RINGS 70
 #define SIDE_MARGIN MM(2)
-#define STERN_ROOM MM(2)
 #define DRIFT_AIM MM(7)
 
 static struct style label_style(enum ink ink)
@@ -21,56 +17,6 @@ static struct style label_style(enum ink ink)
 static struct style tag_style(mpt size)
 {
     return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
-}
-
-static bool overlap(struct area a, struct area b, mpt gap)
-{
-    return a.x < b.x + b.width + gap && b.x < a.x + a.width + gap &&
-           a.y < b.y + b.height + gap && b.y < a.y + a.height + gap;
-}
-
-static bool free_of(struct area box, const struct area *taken, size_t count, mpt gap)
-{
-    for (size_t i = 0; i < count; i++)
-        if (overlap(box, taken[i], gap))
-            return false;
-    return true;
-}
-
-static struct area box_at(struct point centre, mpt width, mpt height)
-{
-    return (struct area){centre.x - width / 2, centre.y - height / 2, width, height};
-}
-
-/* A stern platform lies behind the hull; what is on it may stand there, as far as
- * the legend leaves room. */
-static bool allowed(const struct hull_view *view, const struct marker *marker, struct area box)
-{
-    mpt stern = view->area.y + view->area.height;
-    if (marker->zone->to <= 100 || hull_holds(view, box))
-        return hull_holds(view, box);
-    return box.y + box.height <= stern + STERN_ROOM && box.x >= view->area.x &&
-           box.x + box.width <= view->area.x + view->area.width;
-}
-
-/* The free place nearest to the true one: rings of growing distance, in a fixed
- * order, fore and aft before sideways. */
-static bool place_find(const struct hull_view *view, const struct marker *marker, mpt width,
-                       mpt height, const struct area *taken, size_t count, struct area *out)
-{
-    struct point true_place = hull_point(view, marker);
-    for (mpt ring = 0; ring <= SEARCH_RINGS; ring++)
-        for (mpt side = 0; side <= ring; side++) {
-            mpt dx = side * SEARCH_STEP, dy = (ring - side) * SEARCH_STEP;
-            const struct point tries[] = {{dx, dy}, {-dx, dy}, {dx, -dy}, {-dx, -dy}};
-            for (size_t i = 0; i < 4; i++) {
-                struct point centre = {true_place.x + tries[i].x, true_place.y + tries[i].y};
-                *out = box_at(centre, width, height);
-                if (allowed(view, marker, *out) && free_of(*out, taken, count, TAG_GAP))
-                    return true;
-            }
-        }
-    return false;
 }
 
 static void tag_draw(struct sheet *sheet, const struct marker *marker, struct area box, mpt size)
@@ -103,16 +49,9 @@ struct plan_trial {
     mpt drift;            /* how far the worst tag stands from its true place */
 };
 
-static mpt distance(mpt a, mpt b)
-{
-    return a < b ? b - a : a - b;
-}
-
 static void drift_note(struct plan_trial *trial, const struct marker *marker, struct area box)
 {
-    struct point true_place = hull_point(&trial->view, marker);
-    mpt drift = distance(true_place.x, box.x + box.width / 2) +
-                distance(true_place.y, box.y + box.height / 2);
+    mpt drift = spot_drift(&trial->view, marker, box);
     trial->drift = drift > trial->drift ? drift : trial->drift;
 }
 
@@ -120,20 +59,20 @@ static void drift_note(struct plan_trial *trial, const struct marker *marker, st
 static void tags_find(struct sheet *sheet, struct plan_trial *trial)
 {
     const struct card *card = sheet->card;
-    struct area *taken = arena_array(sheet->arena, card->marker_count, sizeof *taken);
+    struct taken taken = {arena_array(sheet->arena, card->marker_count, sizeof(struct area)), 0};
     for (int pass = 0; pass < 2; pass++)
         for (size_t i = 0; i < card->marker_count; i++) {
             const struct marker *marker = &card->markers[i];
             if (marker->exact != (pass == 0))
                 continue;
-            trial->found[i] = place_find(&trial->view, marker,
-                                         tag_box_width(sheet, marker, trial->size),
-                                         trial->size * 118 / 100, taken, trial->placed,
-                                         &trial->boxes[i]);
+            trial->found[i] = spot_find(&trial->view, marker,
+                                        tag_box_width(sheet, marker, trial->size),
+                                        trial->size * 118 / 100, &taken, &trial->boxes[i]);
             if (!trial->found[i])
                 continue;
             drift_note(trial, marker, trial->boxes[i]);
-            taken[trial->placed++] = trial->boxes[i];
+            taken.areas[taken.count++] = trial->boxes[i];
+            trial->placed++;
         }
 }
 
@@ -173,12 +112,6 @@ static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
 }
 
 /* ---- names of zones: light, and they give way to everything ---- */
-
-/* Boxes that a name must not touch. */
-struct taken {
-    struct area *areas;
-    size_t count;
-};
 
 /* Bulkheads, the mast: what was drawn inside the outline so far. */
 static void lines_take(const struct sheet *sheet, size_t from, struct taken *taken)

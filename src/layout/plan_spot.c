@@ -1,0 +1,70 @@
+/* plan_spot.c - the free spot on the boat nearest to where a thing is (room:
+ * layout). Never draws. */
+#include "plan_spot.h"
+
+#define SPOT_GAP MM(0.4)
+#define SEARCH_STEP MM(0.6)
+#define SEARCH_RINGS 70
+#define STERN_ROOM MM(2)
+
+static bool overlap(struct area a, struct area b, mpt gap)
+{
+    return a.x < b.x + b.width + gap && b.x < a.x + a.width + gap &&
+           a.y < b.y + b.height + gap && b.y < a.y + a.height + gap;
+}
+
+bool free_of(struct area box, const struct area *taken, size_t count, mpt gap)
+{
+    for (size_t i = 0; i < count; i++)
+        if (overlap(box, taken[i], gap))
+            return false;
+    return true;
+}
+
+struct area box_at(struct point centre, mpt width, mpt height)
+{
+    return (struct area){centre.x - width / 2, centre.y - height / 2, width, height};
+}
+
+/* A stern platform lies behind the hull; what is on it may stand there, as far as
+ * the legend leaves room. */
+static bool allowed(const struct hull_view *view, const struct marker *marker, struct area box)
+{
+    mpt stern = view->area.y + view->area.height;
+    if (marker->zone->to <= 100 || hull_holds(view, box))
+        return hull_holds(view, box);
+    return box.y + box.height <= stern + STERN_ROOM && box.x >= view->area.x &&
+           box.x + box.width <= view->area.x + view->area.width;
+}
+
+/* Rings of growing distance, in a fixed order, fore and aft before sideways. */
+bool spot_find(const struct hull_view *view, const struct marker *marker, mpt width, mpt height,
+               const struct taken *taken, struct area *out)
+{
+    struct point true_place = hull_point(view, marker);
+    for (mpt ring = 0; ring <= SEARCH_RINGS; ring++)
+        for (mpt side = 0; side <= ring; side++) {
+            mpt dx = side * SEARCH_STEP, dy = (ring - side) * SEARCH_STEP;
+            const struct point tries[] = {{dx, dy}, {-dx, dy}, {dx, -dy}, {-dx, -dy}};
+            for (size_t i = 0; i < 4; i++) {
+                struct point centre = {true_place.x + tries[i].x, true_place.y + tries[i].y};
+                *out = box_at(centre, width, height);
+                if (allowed(view, marker, *out) &&
+                    free_of(*out, taken->areas, taken->count, SPOT_GAP))
+                    return true;
+            }
+        }
+    return false;
+}
+
+static mpt distance(mpt a, mpt b)
+{
+    return a < b ? b - a : a - b;
+}
+
+mpt spot_drift(const struct hull_view *view, const struct marker *marker, struct area box)
+{
+    struct point true_place = hull_point(view, marker);
+    return distance(true_place.x, box.x + box.width / 2) +
+           distance(true_place.y, box.y + box.height / 2);
+}
