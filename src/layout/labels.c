@@ -5,6 +5,7 @@
 #include "assignment.h"
 
 #define ROUNDS_MOST 20
+#define STEPS_MOST 60
 #define RAISE 4.0              /* what an unwanted pair costs more, in column heights */
 
 /* The labels while they are being arranged. A port is where a label could stand:
@@ -38,6 +39,22 @@ static struct point middle(struct area box)
     return (struct point){box.x + box.width / 2, box.y + box.height / 2};
 }
 
+/* Where a leader leaves its box: on the side towards the label, as nearly level
+ * with it as the side allows. */
+static struct point rim_towards(struct area box, struct point to)
+{
+    mpt inset = box.height / 4, low = box.y + inset, high = box.y + box.height - inset;
+    struct point from = {to.x < box.x ? box.x : box.x + box.width, to.y};
+    from.y = from.y < low ? low : from.y;
+    from.y = from.y > high ? high : from.y;
+    return from;
+}
+
+static double leader_length(struct area box, struct point to)
+{
+    return length_between(rim_towards(box, to), to);
+}
+
 /* ---- ports ---- */
 
 /* To begin with: as many of equal distance on each side. */
@@ -61,8 +78,8 @@ static void ports_choose(struct arranging *arranging)
     size_t cells = arranging->count * arranging->port_count;
     double *at = arena_array(arranging->arena, cells, sizeof *at);
     for (size_t i = 0; i < cells; i++)
-        at[i] = length_between(middle(arranging->labels[i / arranging->port_count].box),
-                               arranging->ports[i % arranging->port_count]) +
+        at[i] = leader_length(arranging->labels[i / arranging->port_count].box,
+                              arranging->ports[i % arranging->port_count]) +
                 arranging->raised[i];
     struct costs costs = {arranging->count, arranging->port_count, at};
     assignment_solve(&costs, arranging->arena, arranging->chosen);
@@ -133,19 +150,10 @@ static void column_stack(struct arranging *arranging, const size_t *order, size_
     }
 }
 
-/* From the rim of its box straight to the label. */
 static void leader_set(struct arranging *arranging, struct label *label)
 {
-    struct point centre = middle(label->box);
     label->to = (struct point){edge_of(arranging, label->right), label->top + label->drop};
-    double dx = (double)(label->to.x - centre.x), dy = (double)(label->to.y - centre.y);
-    double half_width = label->box.width / 2.0, half_height = label->box.height / 2.0;
-    double wide = dx < 0 ? -dx : dx, tall = dy < 0 ? -dy : dy;
-    double part = wide * half_height > tall * half_width ? half_width / wide
-                  : tall > 0                             ? half_height / tall
-                                                         : 0;
-    part = part > 1 ? 1 : part;
-    label->from = (struct point){centre.x + (mpt)(dx * part), centre.y + (mpt)(dy * part)};
+    label->from = rim_towards(label->box, label->to);
 }
 
 /* Labels at their heights, and the ports where they now are. */
@@ -166,11 +174,23 @@ static void columns_stack(struct arranging *arranging)
 
 /* ---- what is wrong with a leader ---- */
 
+/* Most boxes lie far off: they are told by their bounds alone. */
+static bool box_near(const struct label *led, struct area box, mpt clearance)
+{
+    mpt left = led->from.x < led->to.x ? led->from.x : led->to.x;
+    mpt right = led->from.x > led->to.x ? led->from.x : led->to.x;
+    mpt top = led->from.y < led->to.y ? led->from.y : led->to.y;
+    mpt foot = led->from.y > led->to.y ? led->from.y : led->to.y;
+    if (right + clearance < box.x || left - clearance > box.x + box.width ||
+        foot + clearance < box.y || top - clearance > box.y + box.height)
+        return false;
+    return segment_to_box(led->from, led->to, box) < (double)clearance;
+}
+
 static bool boxes_hit(const struct label *labels, size_t count, size_t index, mpt clearance)
 {
     for (size_t i = 0; i < count; i++)
-        if (i != index && segment_to_box(labels[index].from, labels[index].to, labels[i].box) <
-                              (double)clearance)
+        if (i != index && box_near(&labels[index], labels[i].box, clearance))
             return true;
     return false;
 }
@@ -249,6 +269,118 @@ static bool leaders_find(struct arranging *arranging)
     return false;
 }
 
+/* ---- where raised costs find nothing: small changes, each for the better ---- */
+
+struct worth { size_t wrong; double length; };
+
+static struct worth worth_of(const struct arranging *arranging)
+{
+    const struct label *labels = arranging->labels;
+    struct worth worth = {0, 0};
+    for (size_t i = 0; i < arranging->count; i++) {
+        for (size_t j = 0; j < arranging->count; j++) {
+            if (i == j)
+                continue;
+            worth.wrong += box_near(&labels[i], labels[j].box, arranging->columns->clearance);
+            worth.wrong += i < j && segments_meet(labels[i].from, labels[i].to, labels[j].from,
+                                                  labels[j].to);
+        }
+        worth.length += length_between(labels[i].from, labels[i].to);
+    }
+    return worth;
+}
+
+static bool worth_better(struct worth a, struct worth b)
+{
+    return a.wrong < b.wrong || (a.wrong == b.wrong && a.length < b.length - 1);
+}
+
+static void order_swap(struct arranging *arranging, size_t a, size_t b)
+{
+    size_t label = arranging->order[a];
+    arranging->order[a] = arranging->order[b];
+    arranging->order[b] = label;
+}
+
+/* The sides follow the order: the first `left` stand in the left column. */
+static void sides_set(struct arranging *arranging, size_t left)
+{
+    for (size_t i = 0; i < arranging->count; i++)
+        arranging->labels[arranging->order[i]].right = i >= left;
+}
+
+/* Takes the label at one place of the order to another. */
+static void order_move(struct arranging *arranging, size_t from, size_t to)
+{
+    for (; from < to; from++)
+        order_swap(arranging, from, from + 1);
+    for (; from > to; from--)
+        order_swap(arranging, from, from - 1);
+}
+
+/* Stacks anew; better than what is known? */
+static bool order_judge(struct arranging *arranging, size_t left, struct worth *known)
+{
+    sides_set(arranging, left);
+    if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
+        return false;
+    columns_stack(arranging);
+    struct worth worth = worth_of(arranging);
+    if (!worth_better(worth, *known))
+        return false;
+    *known = worth;
+    return true;
+}
+
+/* One label elsewhere in the order, in its column or in the other. */
+static bool move_try(struct arranging *arranging, size_t *left, struct worth *known)
+{
+    for (size_t from = 0; from < arranging->count; from++)
+        for (size_t to = 0; to < arranging->count; to++) {
+            size_t now_left = *left;
+            if (from < *left && to >= *left)
+                now_left--;
+            if (from >= *left && to <= *left)
+                now_left++;
+            for (size_t way = 0; way < 2; way++) {
+                size_t kept = way == 0 ? now_left : *left;
+                if (way == 1 && kept == now_left)
+                    continue;
+                order_move(arranging, from, to);
+                if (order_judge(arranging, kept, known)) {
+                    *left = kept;
+                    return true;
+                }
+                order_move(arranging, to, from);
+            }
+        }
+    return false;
+}
+
+static bool swap_try(struct arranging *arranging, size_t left, struct worth *known)
+{
+    for (size_t a = 0; a < arranging->count; a++)
+        for (size_t b = a + 1; b < arranging->count; b++) {
+            order_swap(arranging, a, b);
+            if (order_judge(arranging, left, known))
+                return true;
+            order_swap(arranging, a, b);
+        }
+    return false;
+}
+
+static bool order_improve(struct arranging *arranging)
+{
+    size_t left = count_of(arranging, false);
+    struct worth worth = worth_of(arranging);
+    for (int step = 0; worth.wrong > 0 && step < STEPS_MOST; step++)
+        if (!swap_try(arranging, left, &worth) && !move_try(arranging, &left, &worth))
+            break;
+    sides_set(arranging, left);
+    columns_stack(arranging);
+    return worth.wrong == 0;
+}
+
 static mpt excess_of(const struct arranging *arranging)
 {
     mpt height = 0;
@@ -278,5 +410,5 @@ enum labels_found labels_arrange(struct label *labels, size_t count,
     costs_clear(&arranging);
     sides_choose(&arranging);
     columns_stack(&arranging);
-    return LABELS_KEYED;
+    return order_improve(&arranging) ? LABELS_LED : LABELS_KEYED;
 }

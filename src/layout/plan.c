@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+#define TAG_GAP MM(0.4)
 #define HEAD_HEIGHT MM(4.2)
 #define LEGEND_HEIGHT MM(4.4)
 #define SIDE_MARGIN MM(2)
@@ -59,7 +60,8 @@ static void drift_note(struct plan_trial *trial, const struct marker *marker, st
 static void tags_find(struct sheet *sheet, struct plan_trial *trial)
 {
     const struct card *card = sheet->card;
-    struct taken taken = {arena_array(sheet->arena, card->marker_count, sizeof(struct area)), 0};
+    struct taken taken = {arena_array(sheet->arena, card->marker_count, sizeof(struct area)), 0,
+                          TAG_GAP};
     for (int pass = 0; pass < 2; pass++)
         for (size_t i = 0; i < card->marker_count; i++) {
             const struct marker *marker = &card->markers[i];
@@ -162,7 +164,7 @@ static void zone_names_place(struct sheet *sheet, const struct hull_view *view,
 {
     const struct card *card = sheet->card;
     size_t room = card->marker_count + (sheet->count - drawn_from) + card->plan_zone_count;
-    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0};
+    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0, 0};
     for (size_t i = 0; i < card->marker_count; i++)
         taken.areas[taken.count++] = boxes[i];
     lines_take(sheet, drawn_from, &taken);

@@ -2,7 +2,6 @@
  * layout). Never draws. */
 #include "plan_spot.h"
 
-#define SPOT_GAP MM(0.4)
 #define SEARCH_STEP MM(0.6)
 #define SEARCH_RINGS 70
 #define STERN_ROOM MM(2)
@@ -50,7 +49,7 @@ bool spot_find(const struct hull_view *view, const struct marker *marker, mpt wi
                 struct point centre = {true_place.x + tries[i].x, true_place.y + tries[i].y};
                 *out = box_at(centre, width, height);
                 if (allowed(view, marker, *out) &&
-                    free_of(*out, taken->areas, taken->count, SPOT_GAP))
+                    free_of(*out, taken->areas, taken->count, taken->gap))
                     return true;
             }
         }

@@ -4,10 +4,11 @@
 
 #include "layout_room.h"
 
-/* Boxes that others must not touch. */
+/* Boxes that others must not touch, nor come nearer to than the gap. */
 struct taken {
     struct area *areas;
     size_t count;
+    mpt gap;
 };
 
 bool free_of(struct area box, const struct area *taken, size_t count, mpt gap);

@@ -30,13 +30,17 @@ struct tag_group {
     size_t columns;           /* chips side by side */
     mpt cell;                 /* width of each */
     mpt size;                 /* of their type */
+    bool compact;             /* one mark stands for all tags: the label lists them */
     bool found;
 };
 
+#define CHIPS_ALL 99
+
 /* Finds a spot for every place's tags, and for the mark of where the card hangs
- * (the last group, if the record says where). */
+ * (the last group, if the record says where). A place with more than `most` chips
+ * has one mark for all. */
 struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
-                                  size_t *placed);
+                                  size_t most, size_t *placed);
 void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
                     const struct tag_group *group);
 void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing);

@@ -13,7 +13,7 @@
 #define CLEARANCE MM(0.5)
 #define LEADER MM(0.5)
 #define HALO MM(1.5)
-#define SIZE_STEP 250
+#define SIZE_STEP 500
 
 /* Where the blocks of this page stand, and what was found for it. */
 struct safety_page {
@@ -122,14 +122,22 @@ static void labels_fit(const struct sheet *sheet, struct safety_page *page)
         labels_try(sheet, page, keyed, LABEL_GAP_LEAST);
 }
 
+/* All tags on the plan if leaders can be led past them; else one mark stands for
+ * the tags of a place with many, its label lists them. Where even that fails the
+ * tags on the plan are the key to labels without leaders. */
 static struct safety_page page_fit(struct sheet *sheet, const struct frame *frame)
 {
+    static const size_t most[] = {CHIPS_ALL, 3, 1, 0, CHIPS_ALL};
     struct safety_page page = page_make(sheet, frame);
     size_t room = sheet->card->safety->place_count + 1;
     page.view = view_make(sheet, page.middle);
-    page.groups = tag_groups_find(sheet, &page.view, &page.groups_placed);
     page.labels = arena_array(sheet->arena, room, sizeof *page.labels);
-    labels_fit(sheet, &page);
+    for (size_t i = 0; i < sizeof most / sizeof *most; i++) {
+        page.groups = tag_groups_find(sheet, &page.view, most[i], &page.groups_placed);
+        labels_fit(sheet, &page);
+        if (page.found == LABELS_LED && page.groups_placed == sheet->card->safety->place_count)
+            break;
+    }
     return page;
 }
 

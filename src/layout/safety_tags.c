@@ -4,10 +4,12 @@
 
 #include <string.h>
 
+#define GROUP_GAP MM(1.2)
 #define CELL_GAP MM(0.5)
 #define FRAME_PAD MM(0.8)
 #define FRAME_LINE MM(0.35)
 #define COLUMNS_MOST 4
+#define MARK_SIDE MM(4.4)
 #define HERE_SIDE MM(7)
 #define DOT MM(1.4)
 
@@ -71,6 +73,15 @@ static struct tag_group group_in(const struct sheet *sheet, const struct plan_pl
     return group;
 }
 
+static struct tag_group mark_find(const struct hull_view *view, const struct plan_place *place,
+                                  const struct taken *taken)
+{
+    struct tag_group group = {.compact = true};
+    mpt width = place->marker.level == LEVEL_BELOW ? MARK_SIDE * 3 / 2 : MARK_SIDE;
+    group.found = spot_find(view, &place->marker, width, MARK_SIDE, taken, &group.box);
+    return group;
+}
+
 /* Of the ways to stack the chips the one that stays nearest to its place. */
 static struct tag_group group_find(const struct sheet *sheet, const struct hull_view *view,
                                    const struct plan_place *place, mpt size,
@@ -106,11 +117,12 @@ static void here_find(const struct safety_plan *safety, const struct hull_view *
 
 /* Exact places first, so that only the others move; then the larger groups. */
 static size_t groups_at(const struct sheet *sheet, const struct hull_view *view, mpt size,
-                        struct tag_group *groups, mpt *drift)
+                        size_t most, struct tag_group *groups, mpt *drift)
 {
     const struct safety_plan *safety = sheet->card->safety;
     size_t room = safety->place_count + 1, placed = 0;
-    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0};
+    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0,
+                          GROUP_GAP};
     *drift = 0;
     for (int pass = 0; pass < 3; pass++)
         for (size_t i = 0; i < safety->place_count; i++) {
@@ -118,7 +130,8 @@ static size_t groups_at(const struct sheet *sheet, const struct hull_view *view,
             int own = place->marker.exact ? 0 : chips_of(place) > 2 ? 1 : 2;
             if (own != pass)
                 continue;
-            groups[i] = group_find(sheet, view, place, size, &taken);
+            groups[i] = chips_of(place) > most ? mark_find(view, place, &taken)
+                                               : group_find(sheet, view, place, size, &taken);
             if (!groups[i].found)
                 continue;
             mpt off = spot_drift(view, &place->marker, groups[i].box);
@@ -132,15 +145,15 @@ static size_t groups_at(const struct sheet *sheet, const struct hull_view *view,
 }
 
 struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
-                                  size_t *placed)
+                                  size_t most, size_t *placed)
 {
     size_t room = sheet->card->safety->place_count + 1;
     const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
     struct tag_group *aim = arena_array(sheet->arena, room, sizeof *aim);
     struct tag_group *least = arena_array(sheet->arena, room, sizeof *least);
     mpt aim_drift, least_drift;
-    size_t aim_placed = groups_at(sheet, view, rule->aim, aim, &aim_drift);
-    size_t least_placed = groups_at(sheet, view, rule->floor, least, &least_drift);
+    size_t aim_placed = groups_at(sheet, view, rule->aim, most, aim, &aim_drift);
+    size_t least_placed = groups_at(sheet, view, rule->floor, most, least, &least_drift);
     bool small = least_placed > aim_placed ||
                  (least_placed == aim_placed && least_drift + MM(4) < aim_drift);
     *placed = small ? least_placed : aim_placed;
@@ -162,8 +175,11 @@ void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
                     const struct tag_group *group)
 {
     struct style style = tag_style(group->size);
-    size_t chips = chips_of(place);
+    size_t chips = group->compact ? 0 : chips_of(place);
     mpt pad = chips > 1 ? FRAME_PAD : 0;
+    if (group->compact)
+        sheet_box(sheet, group->box, INK_BLACK, INK_NONE, 0,
+                  place->marker.level == LEVEL_BELOW ? group->box.height / 2 : 0);
     if (chips > 1)
         sheet_box(sheet, group->box, INK_WHITE, INK_BLACK, FRAME_LINE, MM(0.8));
     for (size_t i = 0; i < chips; i++) {
