@@ -332,28 +332,34 @@ static bool order_judge(struct arranging *arranging, size_t left, struct worth *
     return true;
 }
 
-/* One label elsewhere in the order, in its column or in the other. */
+/* The label at one place of the order goes to another, and the left column then
+ * holds `left` labels. */
+static bool move_judge(struct arranging *arranging, size_t from, size_t to, size_t left,
+                       struct worth *known)
+{
+    order_move(arranging, from, to);
+    if (order_judge(arranging, left, known))
+        return true;
+    order_move(arranging, to, from);
+    return false;
+}
+
+/* One label elsewhere, in its column or in the other. */
 static bool move_try(struct arranging *arranging, size_t *left, struct worth *known)
 {
-    for (size_t from = 0; from < arranging->count; from++)
+    for (size_t from = 0; from < arranging->count; from++) {
+        size_t others = *left - (from < *left ? 1 : 0);
         for (size_t to = 0; to < arranging->count; to++) {
-            size_t now_left = *left;
-            if (from < *left && to >= *left)
-                now_left--;
-            if (from >= *left && to <= *left)
-                now_left++;
-            for (size_t way = 0; way < 2; way++) {
-                size_t kept = way == 0 ? now_left : *left;
-                if (way == 1 && kept == now_left)
-                    continue;
-                order_move(arranging, from, to);
-                if (order_judge(arranging, kept, known)) {
-                    *left = kept;
-                    return true;
-                }
-                order_move(arranging, to, from);
+            if (to <= others && move_judge(arranging, from, to, others + 1, known)) {
+                *left = others + 1;
+                return true;
+            }
+            if (to >= others && move_judge(arranging, from, to, others, known)) {
+                *left = others;
+                return true;
             }
         }
+    }
     return false;
 }
 
@@ -373,7 +379,7 @@ static bool order_improve(struct arranging *arranging)
 {
     size_t left = count_of(arranging, false);
     struct worth worth = worth_of(arranging);
-    for (int step = 0; worth.wrong > 0 && step < STEPS_MOST; step++)
+    for (int step = 0; step < STEPS_MOST; step++)
         if (!swap_try(arranging, left, &worth) && !move_try(arranging, &left, &worth))
             break;
     sides_set(arranging, left);
@@ -406,7 +412,7 @@ enum labels_found labels_arrange(struct label *labels, size_t count,
         return LABELS_NO_ROOM;
     }
     if (leaders_find(&arranging))
-        return LABELS_LED;
+        return order_improve(&arranging) ? LABELS_LED : LABELS_KEYED;
     costs_clear(&arranging);
     sides_choose(&arranging);
     columns_stack(&arranging);

@@ -162,6 +162,7 @@ struct hull_view {
     struct area area;             /* the boat's own rectangle on paper */
     bool catamaran;
     int32_t loa_mm, beam_mm;
+    enum plan_part part;          /* what is drawn inside the outline */
 };
 
 /* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is

@@ -1,6 +1,6 @@
 /* plan.c - the small plan: outline, tags at their places, words round it (room:
  * layout). Tags never overlap and stay on the boat; names of zones give way. */
-#include "plan_spot.h"
+#include "zone_names.h"
 
 #include <string.h>
 
@@ -113,65 +113,6 @@ static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
     return best;
 }
 
-/* ---- names of zones: light, and they give way to everything ---- */
-
-/* Bulkheads, the mast: what was drawn inside the outline so far. */
-static void lines_take(const struct sheet *sheet, size_t from, struct taken *taken)
-{
-    for (size_t i = from; i < sheet->count; i++) {
-        enum page_kind kind = sheet->items[i].kind;
-        if (kind == PAGE_LINE || kind == PAGE_ELLIPSE)
-            taken->areas[taken->count++] = sheet->items[i].area;
-    }
-}
-
-static mpt zone_edge(const struct hull_view *view, int hundredths)
-{
-    return view->area.y + (mpt)((int64_t)view->area.height * hundredths / 100);
-}
-
-/* The nearest free line to the middle of the zone, within the zone. */
-static bool zone_name_find(const struct hull_view *view, const struct zone *zone, mpt width,
-                           mpt height, const struct taken *taken, struct area *box)
-{
-    mpt low = zone_edge(view, zone->from), high = zone_edge(view, zone->to);
-    mpt centre = view->area.x + view->area.width / 2;
-    for (mpt off = 0; off <= (high - low) / 2; off += MM(0.5))
-        for (int side = 0; side < 2; side++) {
-            mpt middle = (low + high) / 2 + (side == 0 ? off : -off);
-            *box = box_at((struct point){centre, middle}, width, height);
-            if (hull_encloses(view, *box) && free_of(*box, taken->areas, taken->count, MM(0.3)))
-                return true;
-        }
-    return false;
-}
-
-static void zone_name_place(struct sheet *sheet, const struct hull_view *view,
-                            const struct plan_zone *plan_zone, struct taken *taken)
-{
-    struct style style = label_style(INK_GREY);
-    mpt width = sheet_width(sheet, &style, plan_zone->name), height = style.size;
-    struct area box;
-    if (!zone_name_find(view, plan_zone->zone, width, height, taken, &box))
-        return;
-    sheet_text(sheet, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,
-               strlen(plan_zone->name), sheet->card->origin);
-    taken->areas[taken->count++] = box;
-}
-
-static void zone_names_place(struct sheet *sheet, const struct hull_view *view,
-                             const struct area *boxes, size_t drawn_from)
-{
-    const struct card *card = sheet->card;
-    size_t room = card->marker_count + (sheet->count - drawn_from) + card->plan_zone_count;
-    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0, 0};
-    for (size_t i = 0; i < card->marker_count; i++)
-        taken.areas[taken.count++] = boxes[i];
-    lines_take(sheet, drawn_from, &taken);
-    for (size_t i = 0; i < card->plan_zone_count; i++)
-        zone_name_place(sheet, view, &card->plan_zones[i], &taken);
-}
-
 /* ---- words round the plan ---- */
 
 static mpt word_place(struct sheet *sheet, enum face_role face, mpt x, mpt baseline,
@@ -236,7 +177,8 @@ static void not_placed_tell(struct sheet *sheet, const struct marker *marker)
 static void tags_place(struct sheet *sheet, const struct plan_trial *trial, size_t drawn_from)
 {
     const struct card *card = sheet->card;
-    zone_names_place(sheet, &trial->view, trial->boxes, drawn_from);
+    struct taken taken = {trial->boxes, card->marker_count, 0};
+    zone_names_place(sheet, &trial->view, &taken, NULL, 0, drawn_from);
     for (size_t i = 0; i < card->marker_count; i++) {
         if (trial->found[i])
             tag_draw(sheet, &card->markers[i], trial->boxes[i], trial->size);

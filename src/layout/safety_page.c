@@ -1,11 +1,12 @@
 /* safety_page.c - the safety plan's page: the boat large, bow up, the tags of
  * each place on it, and labels led to them in two columns (room: layout). */
 #include "safety.h"
+#include "zone_names.h"
 
 #include <string.h>
 
-#define SIDE_COLUMN MM(61)
-#define GUTTER MM(5)
+#define SIDE_COLUMN MM(60)
+#define GUTTER MM(4.5)
 #define HEAD_HEIGHT MM(7)
 #define LEGEND_HEIGHT MM(8)
 #define LABEL_GAP MM(2)
@@ -77,7 +78,9 @@ static struct hull_view view_make(const struct sheet *sheet, struct area area)
         area.y += (area.height - longest * 3 / 2) / 2;
         area.height = longest * 3 / 2;
     }
-    return hull_view_in(boat, area, boat->catamaran ? 150 : 120);
+    struct hull_view view = hull_view_in(boat, area, boat->catamaran ? 150 : 120);
+    view.part = sheet->card->safety->part;
+    return view;
 }
 
 static void labels_measure(const struct sheet *sheet, struct safety_page *page)
@@ -191,6 +194,16 @@ static mpt word_place(struct sheet *sheet, struct style style, mpt x, mpt baseli
     return x + sheet_text(sheet, &style, x, baseline, text, strlen(text), sheet->card->origin);
 }
 
+static void arrow_place(struct sheet *sheet, struct point foot)
+{
+    struct path_step *steps = arena_array(sheet->arena, 4, sizeof *steps);
+    steps[0] = (struct path_step){.verb = PATH_MOVE, .to = {foot.x, foot.y - MM(3.2)}};
+    steps[1] = (struct path_step){.verb = PATH_LINE, .to = {foot.x - MM(1.7), foot.y}};
+    steps[2] = (struct path_step){.verb = PATH_LINE, .to = {foot.x + MM(1.7), foot.y}};
+    steps[3] = (struct path_step){.verb = PATH_CLOSE};
+    sheet_path(sheet, steps, 4, INK_BLACK, INK_NONE, 0);
+}
+
 /* PORT left, an arrow and BOW, right STARB'D. */
 static void head_words_place(struct sheet *sheet, struct area head)
 {
@@ -204,15 +217,7 @@ static void head_words_place(struct sheet *sheet, struct area head)
     mpt bow = sheet_width(sheet, &bold, words[PLAN_BOW]);
     x = centre - bow / 2;
     word_place(sheet, bold, x, baseline, words[PLAN_BOW]);
-    for (int side = -1; side <= 1; side += 2) {
-        struct path_step *steps = arena_array(sheet->arena, 4, sizeof *steps);
-        mpt tip = centre + side * (bow / 2 + MM(4)), foot = baseline;
-        steps[0] = (struct path_step){.verb = PATH_MOVE, .to = {tip, foot - MM(3.2)}};
-        steps[1] = (struct path_step){.verb = PATH_LINE, .to = {tip - MM(1.7), foot}};
-        steps[2] = (struct path_step){.verb = PATH_LINE, .to = {tip + MM(1.7), foot}};
-        steps[3] = (struct path_step){.verb = PATH_CLOSE};
-        sheet_path(sheet, steps, 4, INK_BLACK, INK_NONE, 0);
-    }
+    arrow_place(sheet, (struct point){x - MM(3), baseline});
     x = right - sheet_width(sheet, &bold, words[PLAN_STARBOARD]);
     word_place(sheet, bold, x, baseline, words[PLAN_STARBOARD]);
     word_place(sheet, plain, x - gap - sheet_width(sheet, &plain, words[PLAN_STARBOARD_HINT]),
@@ -280,10 +285,23 @@ static void leaders_place(struct sheet *sheet, const struct safety_page *page)
         sheet_line(sheet, page->labels[i].from, page->labels[i].to, INK_BLACK, LEADER);
 }
 
+static void names_place(struct sheet *sheet, const struct safety_page *page, size_t drawn_from)
+{
+    size_t count = sheet->card->safety->place_count;
+    struct taken tags = {arena_array(sheet->arena, count + 1, sizeof(struct area)), 0, 0};
+    for (size_t i = 0; i <= count; i++)
+        if (page->groups[i].found)
+            tags.areas[tags.count++] = page->groups[i].box;
+    zone_names_place(sheet, &page->view, &tags, page->labels,
+                     page->found == LABELS_LED ? page->label_count : 0, drawn_from);
+}
+
 static void boat_place(struct sheet *sheet, const struct safety_page *page)
 {
     const struct safety_plan *safety = sheet->card->safety;
+    size_t drawn_from = sheet->count;
     hull_draw(sheet, &page->view);
+    names_place(sheet, page, drawn_from);
     sheet->block = "leaders";
     leaders_place(sheet, page);
     sheet->block = "plan";
