@@ -1,26 +1,9 @@
 /* labels.c - which label stands where beside the plan (room: layout): sides and
  * order by least total length of leaders. Pure geometry; never draws. */
-#include "labels.h"
-
-#include "assignment.h"
+#include "labels_room.h"
 
 #define ROUNDS_MOST 20
-#define STEPS_MOST 60
 #define RAISE 4.0              /* what an unwanted pair costs more, in column heights */
-
-/* The labels while they are being arranged. A port is where a label could stand:
- * first those of the left column from the top, then those of the right. */
-struct arranging {
-    struct label *labels;
-    size_t count;
-    const struct label_columns *columns;
-    struct arena *arena;
-    struct point *ports;
-    size_t port_count, left_ports;
-    double *raised;            /* by label and port */
-    size_t *chosen;            /* by label: its port */
-    size_t *order;             /* labels by port */
-};
 
 static const struct area *column_of(const struct arranging *arranging, bool right)
 {
@@ -94,7 +77,7 @@ static void ports_choose(struct arranging *arranging)
 
 /* ---- heights ---- */
 
-static size_t count_of(const struct arranging *arranging, bool right)
+size_t column_count(const struct arranging *arranging, bool right)
 {
     size_t count = 0;
     for (size_t i = 0; i < arranging->count; i++)
@@ -102,8 +85,7 @@ static size_t count_of(const struct arranging *arranging, bool right)
     return count;
 }
 
-/* How far the labels of a column pass its foot; negative: they fit. */
-static mpt column_over(const struct arranging *arranging, bool right)
+mpt column_over(const struct arranging *arranging, bool right)
 {
     mpt height = 0;
     for (size_t i = 0; i < arranging->count; i++)
@@ -156,10 +138,9 @@ static void leader_set(struct arranging *arranging, struct label *label)
     label->from = rim_towards(label->box, label->to);
 }
 
-/* Labels at their heights, and the ports where they now are. */
-static void columns_stack(struct arranging *arranging)
+void columns_stack(struct arranging *arranging)
 {
-    size_t left = count_of(arranging, false), count = arranging->count;
+    size_t left = column_count(arranging, false), count = arranging->count;
     column_stack(arranging, arranging->order, left, column_of(arranging, false));
     column_stack(arranging, arranging->order + left, count - left, column_of(arranging, true));
     arranging->port_count = count;
@@ -175,7 +156,7 @@ static void columns_stack(struct arranging *arranging)
 /* ---- what is wrong with a leader ---- */
 
 /* Most boxes lie far off: they are told by their bounds alone. */
-static bool box_near(const struct label *led, struct area box, mpt clearance)
+bool box_near(const struct label *led, struct area box, mpt clearance)
 {
     mpt left = led->from.x < led->to.x ? led->from.x : led->to.x;
     mpt right = led->from.x > led->to.x ? led->from.x : led->to.x;
@@ -225,7 +206,7 @@ static bool sides_choose(struct arranging *arranging)
         if (left_over <= 0 && right_over <= 0)
             return true;
         bool shorten_right = right_over > left_over;
-        size_t taken = count_of(arranging, shorten_right);
+        size_t taken = column_count(arranging, shorten_right);
         if (taken == 0)
             return false;
         if (shorten_right)
@@ -267,124 +248,6 @@ static bool leaders_find(struct arranging *arranging)
         columns_stack(arranging);
     }
     return false;
-}
-
-/* ---- where raised costs find nothing: small changes, each for the better ---- */
-
-struct worth { size_t wrong; double length; };
-
-static struct worth worth_of(const struct arranging *arranging)
-{
-    const struct label *labels = arranging->labels;
-    struct worth worth = {0, 0};
-    for (size_t i = 0; i < arranging->count; i++) {
-        for (size_t j = 0; j < arranging->count; j++) {
-            if (i == j)
-                continue;
-            worth.wrong += box_near(&labels[i], labels[j].box, arranging->columns->clearance);
-            worth.wrong += i < j && segments_meet(labels[i].from, labels[i].to, labels[j].from,
-                                                  labels[j].to);
-        }
-        worth.length += length_between(labels[i].from, labels[i].to);
-    }
-    return worth;
-}
-
-static bool worth_better(struct worth a, struct worth b)
-{
-    return a.wrong < b.wrong || (a.wrong == b.wrong && a.length < b.length - 1);
-}
-
-static void order_swap(struct arranging *arranging, size_t a, size_t b)
-{
-    size_t label = arranging->order[a];
-    arranging->order[a] = arranging->order[b];
-    arranging->order[b] = label;
-}
-
-/* The sides follow the order: the first `left` stand in the left column. */
-static void sides_set(struct arranging *arranging, size_t left)
-{
-    for (size_t i = 0; i < arranging->count; i++)
-        arranging->labels[arranging->order[i]].right = i >= left;
-}
-
-/* Takes the label at one place of the order to another. */
-static void order_move(struct arranging *arranging, size_t from, size_t to)
-{
-    for (; from < to; from++)
-        order_swap(arranging, from, from + 1);
-    for (; from > to; from--)
-        order_swap(arranging, from, from - 1);
-}
-
-/* Stacks anew; better than what is known? */
-static bool order_judge(struct arranging *arranging, size_t left, struct worth *known)
-{
-    sides_set(arranging, left);
-    if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
-        return false;
-    columns_stack(arranging);
-    struct worth worth = worth_of(arranging);
-    if (!worth_better(worth, *known))
-        return false;
-    *known = worth;
-    return true;
-}
-
-/* The label at one place of the order goes to another, and the left column then
- * holds `left` labels. */
-static bool move_judge(struct arranging *arranging, size_t from, size_t to, size_t left,
-                       struct worth *known)
-{
-    order_move(arranging, from, to);
-    if (order_judge(arranging, left, known))
-        return true;
-    order_move(arranging, to, from);
-    return false;
-}
-
-/* One label elsewhere, in its column or in the other. */
-static bool move_try(struct arranging *arranging, size_t *left, struct worth *known)
-{
-    for (size_t from = 0; from < arranging->count; from++) {
-        size_t others = *left - (from < *left ? 1 : 0);
-        for (size_t to = 0; to < arranging->count; to++) {
-            if (to <= others && move_judge(arranging, from, to, others + 1, known)) {
-                *left = others + 1;
-                return true;
-            }
-            if (to >= others && move_judge(arranging, from, to, others, known)) {
-                *left = others;
-                return true;
-            }
-        }
-    }
-    return false;
-}
-
-static bool swap_try(struct arranging *arranging, size_t left, struct worth *known)
-{
-    for (size_t a = 0; a < arranging->count; a++)
-        for (size_t b = a + 1; b < arranging->count; b++) {
-            order_swap(arranging, a, b);
-            if (order_judge(arranging, left, known))
-                return true;
-            order_swap(arranging, a, b);
-        }
-    return false;
-}
-
-static bool order_improve(struct arranging *arranging)
-{
-    size_t left = count_of(arranging, false);
-    struct worth worth = worth_of(arranging);
-    for (int step = 0; step < STEPS_MOST; step++)
-        if (!swap_try(arranging, left, &worth) && !move_try(arranging, &left, &worth))
-            break;
-    sides_set(arranging, left);
-    columns_stack(arranging);
-    return worth.wrong == 0;
 }
 
 static mpt excess_of(const struct arranging *arranging)

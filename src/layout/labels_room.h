@@ -1,0 +1,36 @@
+/* labels_room.h - what the two files that arrange labels share. Private to them. */
+#ifndef MAYDECK_LABELS_ROOM_H
+#define MAYDECK_LABELS_ROOM_H
+
+#include "assignment.h"
+#include "labels.h"
+
+/* The labels while they are being arranged. A port is where a label could stand:
+ * first those of the left column from the top, then those of the right. */
+struct arranging {
+    struct label *labels;
+    size_t count;
+    const struct label_columns *columns;
+    struct arena *arena;
+    struct point *ports;
+    size_t port_count, left_ports;
+    double *raised;            /* by label and port */
+    size_t *chosen;            /* by label: its port */
+    size_t *order;             /* labels by port */
+};
+
+/* How many labels a column has, and how far they pass its foot; negative: they fit. */
+size_t column_count(const struct arranging *arranging, bool right);
+mpt column_over(const struct arranging *arranging, bool right);
+
+/* Puts the labels at their heights in the order they have, and the ports there. */
+void columns_stack(struct arranging *arranging);
+
+/* Does the leader of the label come nearer than the clearance to the box? */
+bool box_near(const struct label *led, struct area box, mpt clearance);
+
+/* labels_improve.c: moves and swaps labels as long as leaders get less wrong, then
+ * shorter. Are they clean in the end? */
+bool order_improve(struct arranging *arranging);
+
+#endif
