@@ -271,6 +271,15 @@ static bool on_catamaran(const struct hull_view *view, mpt x, mpt y)
     return along >= 130 && along <= 930 && out <= centre;
 }
 
+int hull_body(const struct hull_view *view, struct point point)
+{
+    mpt half = view->area.width / 2, off = point.x - centre_x(view);
+    mpt inner = scaled(half, HULL_CENTRE - HULL_HALF);
+    if (!view->catamaran || (off > -inner && off < inner))
+        return 0;
+    return off < 0 ? -1 : 1;
+}
+
 static bool corners_hold(const struct hull_view *view, struct area box)
 {
     bool (*on)(const struct hull_view *, mpt, mpt) = view->catamaran ? on_catamaran : on_monohull;

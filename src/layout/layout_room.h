@@ -175,6 +175,10 @@ void hull_draw(struct sheet *sheet, const struct hull_view *view);
 struct point hull_point(const struct hull_view *view, const struct marker *marker);
 bool hull_holds(const struct hull_view *view, struct area box);
 
+/* The part of a catamaran a point lies on, by its distance from the middle line: -1
+ * the port hull, 0 the bridge deck, 1 the starboard hull. 0 on a monohull. */
+int hull_body(const struct hull_view *view, struct point point);
+
 /* The same for a box that must lie wholly within the outline. */
 bool hull_encloses(const struct hull_view *view, struct area box);
 

@@ -1,5 +1,6 @@
 /* plan.c - the small plan: outline, tags at their places, words round it (room:
  * layout). Tags never overlap and stay on the boat; names of zones give way. */
+#include "plan_lead.h"
 #include "zone_names.h"
 
 #include <string.h>
@@ -8,7 +9,8 @@
 #define HEAD_HEIGHT MM(4.2)
 #define LEGEND_HEIGHT MM(4.4)
 #define SIDE_MARGIN MM(2)
-#define DRIFT_AIM MM(7)
+#define DRIFT_AIM MM(9)
+#define WIDENINGS 5
 
 static struct style label_style(enum ink ink)
 {
@@ -47,8 +49,15 @@ struct plan_trial {
     struct area *boxes;
     bool *found;
     size_t placed;
+    size_t lost;          /* tags away from their place that no line can be led to it */
     mpt drift;            /* how far the worst tag stands from its true place */
 };
+
+static struct placed_tags tags_of(const struct sheet *sheet, const struct plan_trial *trial)
+{
+    return (struct placed_tags){&trial->view, sheet->card->markers, trial->boxes, trial->found,
+                                sheet->card->marker_count};
+}
 
 static void drift_note(struct plan_trial *trial, const struct marker *marker, struct area box)
 {
@@ -86,28 +95,35 @@ static struct plan_trial plan_try(struct sheet *sheet, struct area area, int wid
         .boxes = arena_array(sheet->arena, count, sizeof *trial.boxes),
         .found = arena_array(sheet->arena, count, sizeof *trial.found)};
     tags_find(sheet, &trial);
+    struct placed_tags tags = tags_of(sheet, &trial);
+    for (size_t i = 0; i < count; i++)
+        trial.lost += trial.found[i] && tag_lead(&tags, i) == LEAD_LOST ? 1 : 0;
     return trial;
 }
 
 static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
 {
-    return a->placed > b->placed || (a->placed == b->placed && a->drift < b->drift);
+    if (a->placed != b->placed)
+        return a->placed > b->placed;
+    return a->lost != b->lost ? a->lost < b->lost : a->drift < b->drift;
 }
 
-/* A boat's own look first; where tags would drift from their places, smaller
- * tags, then a wider hull. */
+/* A boat's own look first, smaller tags next; a wider hull where tags would stand
+ * away from their places and no line could show whereto they belong. */
 static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
 {
-    static const int widenings[2][3] = {{165, 195, 225}, {150, 165, 180}};
+    static const int widenings[2][WIDENINGS] = {{130, 150, 170, 190, 210},
+                                                {125, 140, 155, 170, 180}};
     const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
     const int *wide = widenings[sheet->card->boat_record->catamaran ? 1 : 0];
     struct plan_trial best = plan_try(sheet, area, wide[0], rule->aim);
-    for (size_t i = 0; i < 6; i++) {
+    for (size_t i = 0; i < 2 * WIDENINGS; i++) {
         mpt size = i % 2 == 0 ? rule->aim : rule->floor;
         struct plan_trial trial = plan_try(sheet, area, wide[i / 2], size);
         if (trial_better(&trial, &best))
             best = trial;
-        if (best.placed == sheet->card->marker_count && best.drift <= DRIFT_AIM)
+        if (best.placed == sheet->card->marker_count && best.lost == 0 &&
+            best.drift <= DRIFT_AIM)
             break;
     }
     return best;
@@ -178,6 +194,10 @@ static void tags_place(struct sheet *sheet, const struct plan_trial *trial, size
 {
     const struct card *card = sheet->card;
     struct taken taken = {trial->boxes, card->marker_count, 0};
+    struct placed_tags tags = tags_of(sheet, trial);
+    for (size_t i = 0; i < card->marker_count; i++)
+        if (trial->found[i] && tag_lead(&tags, i) == LEAD_DRAWN)
+            tag_lead_draw(sheet, &tags, i);
     zone_names_place(sheet, &trial->view, &taken, NULL, 0, drawn_from);
     for (size_t i = 0; i < card->marker_count; i++) {
         if (trial->found[i])

@@ -4,6 +4,7 @@
 
 #define SEARCH_STEP MM(0.6)
 #define SEARCH_RINGS 70
+#define BODY_RINGS 25
 #define STERN_ROOM MM(2)
 
 static bool overlap(struct area a, struct area b, mpt gap)
@@ -36,24 +37,51 @@ static bool allowed(const struct hull_view *view, const struct marker *marker, s
            box.x + box.width <= view->area.x + view->area.width;
 }
 
-/* Rings of growing distance, in a fixed order, fore and aft before sideways. */
-bool spot_find(const struct hull_view *view, const struct marker *marker, mpt width, mpt height,
-               const struct taken *taken, struct area *out)
+/* What a spot must hold to. */
+struct search {
+    const struct hull_view *view;
+    const struct marker *marker;
+    const struct taken *taken;
+    int body;                 /* of the true place, see hull_body */
+    bool keep_body;
+};
+
+static bool spot_is_free(const struct search *search, struct point centre, struct area box)
 {
-    struct point true_place = hull_point(view, marker);
-    for (mpt ring = 0; ring <= SEARCH_RINGS; ring++)
+    return allowed(search->view, search->marker, box) &&
+           (!search->keep_body || hull_body(search->view, centre) == search->body) &&
+           free_of(box, search->taken->areas, search->taken->count, search->taken->gap);
+}
+
+/* Rings of growing distance, in a fixed order, fore and aft before sideways. */
+static bool rings_search(const struct search *search, mpt rings, mpt width, mpt height,
+                         struct area *out)
+{
+    struct point true_place = hull_point(search->view, search->marker);
+    for (mpt ring = 0; ring <= rings; ring++)
         for (mpt side = 0; side <= ring; side++) {
             mpt dx = side * SEARCH_STEP, dy = (ring - side) * SEARCH_STEP;
             const struct point tries[] = {{dx, dy}, {-dx, dy}, {dx, -dy}, {-dx, -dy}};
             for (size_t i = 0; i < 4; i++) {
                 struct point centre = {true_place.x + tries[i].x, true_place.y + tries[i].y};
                 *out = box_at(centre, width, height);
-                if (allowed(view, marker, *out) &&
-                    free_of(*out, taken->areas, taken->count, taken->gap))
+                if (spot_is_free(search, centre, *out))
                     return true;
             }
         }
     return false;
+}
+
+/* What is in a hull stays in it, and what is on the bridge deck there, if there is
+ * room not far off. */
+bool spot_find(const struct hull_view *view, const struct marker *marker, mpt width, mpt height,
+               const struct taken *taken, struct area *out)
+{
+    struct search search = {view, marker, taken, hull_body(view, hull_point(view, marker)), true};
+    if (rings_search(&search, BODY_RINGS, width, height, out))
+        return true;
+    search.keep_body = false;
+    return rings_search(&search, SEARCH_RINGS, width, height, out);
 }
 
 static mpt distance(mpt a, mpt b)
