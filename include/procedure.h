@@ -188,6 +188,7 @@ struct procedure_set {
     X(SPACE_STARBOARD, "space_starboard") \
     X(SIDE_PORT, "side_port") X(SIDE_STARBOARD, "side_starboard") X(SIDE_CENTRE, "side_centre") \
     X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to") \
+    X(ENGINE_PORT, "engine_port") X(ENGINE_STARBOARD, "engine_starboard") \
     X(SAFETY_DECK, "safety_deck") X(SAFETY_BELOW, "safety_below") \
     X(SAFETY_SIGNS_DECK, "safety_signs_deck") X(SAFETY_SIGNS_BELOW, "safety_signs_below") \
     X(SAFETY_CALL_LINE, "safety_call_line") X(SOURCES, "sources") X(HERE, "here") \

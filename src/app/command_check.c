@@ -96,6 +96,8 @@ enum exit_status command_check(const struct options *options)
     for (size_t i = 0; i < count; i++) {
         works[i] = boat_work(options, &fleet, i);
         state_tell(&works[i]);
+        if (works[i].set != NULL)
+            safety_plan_notes(works[i].boat, fleet.problems);
     }
     /* On a terminal the lists come last, where they are seen. */
     fflush(stdout);

@@ -101,15 +101,31 @@ static bool is_seacock(const struct equipment *gear)
 }
 
 /* Seacocks of one place share a line whatever they are for: the flooding card has
- * each by name. Other gear shares one when its words are equal. */
+ * each by name. The record lets no other gear of one kind stand at one spot twice. */
 static bool same_line(const struct equipment *a, const struct equipment *b)
 {
-    if (a->kind != b->kind)
-        return false;
-    return is_seacock(a) ||
-           (!a->count.given && !b->count.given && text_equal(a->name.text, b->name.text) &&
-            text_equal(a->spot.text, b->spot.text) && a->kg.milli == b->kg.milli &&
-            a->persons.milli == b->persons.milli);
+    return a == b || (is_seacock(a) && is_seacock(b));
+}
+
+/* On a boat with two engines: which one the gear is for; "" where it is for both. */
+static const char *engine_words(const struct composing *composing, const struct equipment *gear)
+{
+    if (composing->in->boat->engine_space_count < 2 || gear->serves.count != 1)
+        return "";
+    const struct zone *space = zone_find(gear->serves.items[0].text);
+    if (space == NULL || (space->side != SIDE_PORT && space->side != SIDE_STARBOARD))
+        return "";
+    return words_get(composing->in->words, space->side == SIDE_PORT ? WORD_ENGINE_PORT
+                                                                    : WORD_ENGINE_STARBOARD);
+}
+
+/* The spot, and the engine it is for. */
+static const char *detail_words(const struct composing *composing, const struct equipment *gear)
+{
+    const char *spot = TEXT_OR_EMPTY(gear->spot), *engine = engine_words(composing, gear);
+    if (text_empty(spot) || text_empty(engine))
+        return text_empty(spot) ? engine : spot;
+    return text_format(composing->arena, "%s, %s", spot, engine);
 }
 
 /* Tags that follow each other stand as one chip from three on: "C11–C14". The
@@ -181,7 +197,7 @@ static struct plan_row row_of(struct composing *composing, const struct equipmen
         return row;
     }
     row.name = gear_name(composing, pieces[0], count);
-    row.detail = TEXT_OR_EMPTY(pieces[0]->spot);
+    row.detail = detail_words(composing, pieces[0]);
     return row;
 }
 
@@ -199,7 +215,7 @@ static void rows_of(struct composing *composing, const struct piece *pieces, siz
         if (told[i])
             continue;
         for (size_t j = i; j < count; j++) {
-            if (told[j] || (j > i && !same_line(pieces[i].gear, pieces[j].gear)))
+            if (told[j] || !same_line(pieces[i].gear, pieces[j].gear))
                 continue;
             told[j] = true;
             line[pieces_in_line++] = pieces[j].gear;
