@@ -95,16 +95,13 @@ mpt column_over(const struct arranging *arranging, bool right)
            column_of(arranging, right)->height;
 }
 
-/* A run of labels that touch, as near to their places as they come together. */
-struct run_of_labels { int64_t wish; int64_t count; mpt offset; };
-
 /* Each label as near to the height of its place as the others allow: neighbours
  * that would overlap are pooled (isotonic regression by pooling, Ayer et al.
  * 1955), then kept within the column. */
 static void column_stack(struct arranging *arranging, const size_t *order, size_t count,
                          const struct area *column)
 {
-    struct run_of_labels *runs = arena_array(arranging->arena, count, sizeof *runs);
+    struct run_of_labels *runs = arranging->runs;
     mpt offset = 0, gap = arranging->columns->gap;
     size_t run_count = 0, place = 0;
     for (size_t i = 0; i < count; i++) {
@@ -268,7 +265,8 @@ enum labels_found labels_arrange(struct label *labels, size_t count,
         .ports = arena_array(arena, 2 * count + 1, sizeof(struct point)),
         .raised = arena_array(arena, 2 * count * count + 1, sizeof(double)),
         .chosen = arena_array(arena, count + 1, sizeof(size_t)),
-        .order = arena_array(arena, count + 1, sizeof(size_t))};
+        .order = arena_array(arena, count + 1, sizeof(size_t)),
+        .runs = arena_array(arena, count + 1, sizeof(struct run_of_labels))};
     *over = 0;
     if (!sides_choose(&arranging)) {
         *over = excess_of(&arranging);

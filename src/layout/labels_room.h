@@ -5,6 +5,9 @@
 #include "assignment.h"
 #include "labels.h"
 
+/* A run of labels that touch, as near to their places as they come together. */
+struct run_of_labels { int64_t wish; int64_t count; mpt offset; };
+
 /* The labels while they are being arranged. A port is where a label could stand:
  * first those of the left column from the top, then those of the right. */
 struct arranging {
@@ -17,6 +20,7 @@ struct arranging {
     double *raised;            /* by label and port */
     size_t *chosen;            /* by label: its port */
     size_t *order;             /* labels by port */
+    struct run_of_labels *runs;  /* room for columns_stack, which runs many times */
 };
 
 /* How many labels a column has, and how far they pass its foot; negative: they fit. */

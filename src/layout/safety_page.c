@@ -15,6 +15,7 @@
 #define LEADER MM(0.5)
 #define HALO MM(1.5)
 #define SIZE_STEP 500
+#define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* Where the blocks of this page stand, and what was found for it. */
 struct safety_page {
@@ -334,17 +335,25 @@ static void column_labels_place(struct sheet *sheet, const struct safety_page *p
     }
 }
 
+static void page_place(struct sheet *sheet, const struct safety_page *page)
+{
+    sheet->block = "plan";
+    head_words_place(sheet, page->head);
+    boat_place(sheet, page);
+    column_labels_place(sheet, page, false);
+    column_labels_place(sheet, page, true);
+    legend_place(sheet, page->legend);
+    sources_place(sheet, page->sources);
+}
+
+/* Trials take much memory: it is given back when the page stands. */
 bool safety_place(struct sheet *sheet, const struct frame *frame)
 {
-    struct safety_page page = page_fit(sheet, frame);
-    if (!page_told(sheet, &page))
-        return false;
-    sheet->block = "plan";
-    head_words_place(sheet, page.head);
-    boat_place(sheet, &page);
-    column_labels_place(sheet, &page, false);
-    column_labels_place(sheet, &page, true);
-    legend_place(sheet, page.legend);
-    sources_place(sheet, page.sources);
+    struct sheet trial = *sheet;
+    trial.arena = arena_new(SCRATCH_LIMIT);
+    struct safety_page page = page_fit(&trial, frame);
+    if (page_told(sheet, &page))
+        page_place(sheet, &page);
+    arena_free(trial.arena);
     return !sheet->failed;
 }
