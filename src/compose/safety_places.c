@@ -107,13 +107,29 @@ static bool same_line(const struct equipment *a, const struct equipment *b)
     return a == b || (is_seacock(a) && is_seacock(b));
 }
 
-/* On a boat with two engines: which one the gear is for; "" where it is for both. */
+/* Does gear of the kind stand there for another engine too? */
+static bool twin_here(const struct composing *composing, const struct equipment *gear)
+{
+    const struct boat *boat = composing->in->boat;
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *other = &boat->equipment[i];
+        if (other != gear && other->kind == gear->kind && other->serves.count == 1 &&
+            other->place_zone == gear->place_zone && other->place_side == gear->place_side &&
+            !text_equal(other->serves.items[0].text, gear->serves.items[0].text))
+            return true;
+    }
+    return false;
+}
+
+/* On a boat with two engines: which one the gear is for, unless its place on the
+ * same side of the boat, alone of its kind, tells; "" where it is for both. */
 static const char *engine_words(const struct composing *composing, const struct equipment *gear)
 {
     if (composing->in->boat->engine_space_count < 2 || gear->serves.count != 1)
         return "";
     const struct zone *space = zone_find(gear->serves.items[0].text);
-    if (space == NULL || (space->side != SIDE_PORT && space->side != SIDE_STARBOARD))
+    if (space == NULL || (space->side != SIDE_PORT && space->side != SIDE_STARBOARD) ||
+        (space->side == gear->place_side && !twin_here(composing, gear)))
         return "";
     return words_get(composing->in->words, space->side == SIDE_PORT ? WORD_ENGINE_PORT
                                                                     : WORD_ENGINE_STARBOARD);

@@ -274,6 +274,8 @@ enum labels_found labels_arrange(struct label *labels, size_t count,
     }
     if (leaders_find(&arranging))
         return order_improve(&arranging) ? LABELS_LED : LABELS_KEYED;
+    if (order_by_height(&arranging) && order_improve(&arranging))
+        return LABELS_LED;
     costs_clear(&arranging);
     sides_choose(&arranging);
     columns_stack(&arranging);

@@ -119,3 +119,65 @@ bool order_improve(struct arranging *arranging)
     columns_stack(arranging);
     return worth.wrong == 0;
 }
+
+/* ---- another beginning: each label on the side of its place, by height ---- */
+
+static mpt off_middle(const struct arranging *arranging, size_t label)
+{
+    const struct area *left = &arranging->columns->left, *right = &arranging->columns->right;
+    struct area box = arranging->labels[label].box;
+    return box.x + box.width / 2 - (left->x + right->x + right->width) / 2;
+}
+
+/* The label of a column whose place is nearest to the middle line. */
+static size_t innermost(const struct arranging *arranging, bool right)
+{
+    size_t found = arranging->count;
+    mpt least = 0;
+    for (size_t i = 0; i < arranging->count; i++) {
+        mpt off = off_middle(arranging, i);
+        off = off < 0 ? -off : off;
+        if (arranging->labels[i].right != right || (found < arranging->count && off >= least))
+            continue;
+        found = i;
+        least = off;
+    }
+    return found;
+}
+
+/* Places near the middle line go over to where there is room. */
+static bool sides_balance(struct arranging *arranging)
+{
+    for (size_t i = 0; i < arranging->count; i++)
+        arranging->labels[i].right = off_middle(arranging, i) > 0;
+    for (size_t tries = 0; tries <= arranging->count; tries++) {
+        bool right = column_over(arranging, true) > 0;
+        if (!right && column_over(arranging, false) <= 0)
+            return true;
+        arranging->labels[innermost(arranging, right)].right = !right;
+    }
+    return false;
+}
+
+static bool comes_before(const struct arranging *arranging, size_t a, size_t b)
+{
+    const struct label *one = &arranging->labels[a], *two = &arranging->labels[b];
+    if (one->right != two->right)
+        return two->right;
+    mpt one_y = one->box.y + one->box.height / 2, two_y = two->box.y + two->box.height / 2;
+    return one_y != two_y ? one_y < two_y : a < b;
+}
+
+bool order_by_height(struct arranging *arranging)
+{
+    if (!sides_balance(arranging))
+        return false;
+    for (size_t i = 0; i < arranging->count; i++) {
+        size_t at = i;
+        for (; at > 0 && comes_before(arranging, i, arranging->order[at - 1]); at--)
+            arranging->order[at] = arranging->order[at - 1];
+        arranging->order[at] = i;
+    }
+    columns_stack(arranging);
+    return true;
+}

@@ -37,4 +37,8 @@ bool box_near(const struct label *led, struct area box, mpt clearance);
  * shorter. Are they clean in the end? */
 bool order_improve(struct arranging *arranging);
 
+/* labels_improve.c: each label on the side of its place, in the order of height, as
+ * another beginning. false: a column would overflow. */
+bool order_by_height(struct arranging *arranging);
+
 #endif

@@ -173,10 +173,10 @@ static void groups_told(struct sheet *sheet, const struct safety_page *page)
 
 static bool page_told(struct sheet *sheet, const struct safety_page *page)
 {
-    const struct plan_place *longest;
-    groups_told(sheet, page);
-    if (page->found == LABELS_NO_ROOM) {
-        longest = longest_place(sheet->card->safety);
+    if (page->found != LABELS_NO_ROOM) {
+        groups_told(sheet, page);
+    } else {
+        const struct plan_place *longest = longest_place(sheet->card->safety);
         sheet_too_long(sheet, longest->marker.origin, page->over,
                        text_format(sheet->arena,
                                    "shorten name and spot of gear; gear of one kind at one place "

@@ -35,7 +35,8 @@ static void lines_take(struct naming *naming, size_t from)
     const struct sheet *sheet = naming->sheet;
     for (size_t i = from; i < sheet->count; i++) {
         const struct page_item *item = &sheet->items[i];
-        if (item->kind == PAGE_ELLIPSE || (item->kind == PAGE_LINE && (item->line_width > NET_LINE || item->stroke == INK_BLACK)))
+        bool net = item->line_width <= NET_LINE && item->stroke == INK_GREY;
+        if (item->kind == PAGE_ELLIPSE || (item->kind == PAGE_LINE && !net))
             take(naming, item->area);
         if (item->kind == PAGE_BOX && item->fill == INK_NONE)
             edges_take(naming, item->area);

@@ -116,7 +116,8 @@ static void places_are_parted_by_side_and_by_exact_place(void **state)
     const struct card *card = plan_of(
         "  - {item: torch, tag: C1, zone: saloon, side: port}\n"
         "  - {item: torch, tag: C2, zone: saloon, side: starboard}\n"
-        "  - {item: torch, tag: C3, zone: saloon, side: port, spot: hook, at: [5.0, -1.2]}\n", "");
+        "  - {item: torch, tag: C3, zone: saloon, side: port, spot: hook, "
+        "at: [5.0, -1.2]}\n", "");
     const struct safety_plan *safety = card->safety;
     assert_int_equal(safety->place_count, 4);         /* and the radio */
     assert_string_equal(rows_text(&safety->places[0]), "[C3] Torch, hook");
