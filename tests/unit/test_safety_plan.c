@@ -103,8 +103,8 @@ static void seacocks_of_a_place_share_a_line_and_say_what_for(void **state)
 {
     (void)state;
     const struct card *card = plan_of(COCK("C5", "sink drain", "") COCK("C3", "inlet", "")
-                                      COCK("C4", "inlet", ", spot: aft") COCK("C9", "log", ", valve: no"),
-                                      "");
+                                      COCK("C4", "inlet", ", spot: aft")
+                                      COCK("C9", "log", ", valve: no"), "");
     assert_string_equal(rows_text(place_titled(card, "Galley, port")),
                         "[C3–C5] [C9] 4 seacocks, inlet, sink drain, log: no valve");
 }
