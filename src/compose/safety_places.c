@@ -241,6 +241,14 @@ static void rows_of(struct composing *composing, const struct piece *pieces, siz
     place->rows = rows;
 }
 
+/* "Port hull" says its side itself. */
+static const char *title_words(const struct composing *composing, const struct equipment *gear)
+{
+    const struct zone *zone = gear->place_zone;
+    bool named = zone->side != SIDE_NONE && text_equal(zone->key, zone->family);
+    return place_words(composing, zone, named ? SIDE_NONE : gear->place_side, NULL);
+}
+
 static size_t together(const struct piece *pieces, size_t count)
 {
     size_t length = 1;
@@ -261,8 +269,7 @@ const struct plan_place *plan_places(struct composing *composing, enum plan_part
         struct plan_place *place = &places[(*count)++];
         place->marker = pieces[i].marker;
         place->marker.tag = "";
-        place->title = place_words(composing, place->marker.zone, pieces[i].gear->place_side,
-                                   NULL);
+        place->title = title_words(composing, pieces[i].gear);
         rows_of(composing, pieces + i, length, place);
         i += length;
     }

@@ -141,7 +141,7 @@ static void source_word(struct text_builder *out, const struct authority *author
     if (tag_told)
         text_add_format(out, "; %s", authority->id.text);
     else
-        text_add_format(out, "%s**%s** %s, %s", out->length == 0 ? "" : " · ",
+        text_add_format(out, "%s**%s** %s, %s", out->length == 0 ? "" : ". ",
                         authority->tag.text, authority->issuer.text, authority->id.text);
 }
 
@@ -161,7 +161,7 @@ static const char *sources_joined(struct composing *composing, const struct sour
         }
     }
     return out.length == 0 ? ""
-                           : text_format(composing->arena, "**%s**  %s",
+                           : text_format(composing->arena, "**%s:** %s.",
                                          words_get(composing->in->words, WORD_SOURCES), out.at);
 }
 
