@@ -9,7 +9,7 @@
 #define CHIP_PAD MM(2)
 #define CHIP_GAP MM(0.7)
 #define TEXT_GAP MM(1.2)
-#define ROW_LEAST MM(7.4)
+#define ROW_LEAST MM(7.3)
 #define HEAD_GAP MM(0.5)
 #define RULE MM(0.35)
 #define TEXT_LEAST MM(26)

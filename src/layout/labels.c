@@ -3,6 +3,8 @@
 #include "labels_room.h"
 
 #define ROUNDS_MOST 20
+#define WELL_OFF MM(8)
+#define ASTRAY 8.0             /* the same for a label on the other side */
 #define RAISE 4.0              /* what an unwanted pair costs more, in column heights */
 
 static const struct area *column_of(const struct arranging *arranging, bool right)
@@ -56,6 +58,15 @@ static void ports_spread(struct arranging *arranging, size_t left, size_t right)
     }
 }
 
+bool label_astray(const struct arranging *arranging, const struct label *label, bool right)
+{
+    const struct area *left = &arranging->columns->left, *far = &arranging->columns->right;
+    mpt off = middle(label->box).x - (left->x + far->x + far->width) / 2;
+    if (!arranging->columns->own_side || (off > -WELL_OFF && off < WELL_OFF))
+        return false;
+    return (off > 0) != right;
+}
+
 static void ports_choose(struct arranging *arranging)
 {
     size_t cells = arranging->count * arranging->port_count;
@@ -63,7 +74,11 @@ static void ports_choose(struct arranging *arranging)
     for (size_t i = 0; i < cells; i++)
         at[i] = leader_length(arranging->labels[i / arranging->port_count].box,
                               arranging->ports[i % arranging->port_count]) +
-                arranging->raised[i];
+                arranging->raised[i] +
+                (label_astray(arranging, &arranging->labels[i / arranging->port_count],
+                              i % arranging->port_count >= arranging->left_ports)
+                     ? ASTRAY * (double)arranging->columns->left.height
+                     : 0);
     struct costs costs = {arranging->count, arranging->port_count, at};
     assignment_solve(&costs, arranging->arena, arranging->chosen);
     size_t place = 0;
@@ -272,9 +287,10 @@ enum labels_found labels_arrange(struct label *labels, size_t count,
         *over = excess_of(&arranging);
         return LABELS_NO_ROOM;
     }
-    if (leaders_find(&arranging))
-        return order_improve(&arranging) ? LABELS_LED : LABELS_KEYED;
-    if (order_by_height(&arranging) && order_improve(&arranging))
+    if (leaders_find(&arranging) && order_improve(&arranging))
+        return LABELS_LED;
+    if (order_by_height(&arranging) &&
+        (order_improve(&arranging) || order_shake(&arranging)))
         return LABELS_LED;
     costs_clear(&arranging);
     sides_choose(&arranging);

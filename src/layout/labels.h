@@ -24,6 +24,7 @@ struct label_columns {
     struct area left, right;
     mpt gap;                      /* least space between two labels */
     mpt clearance;                /* least space between a leader and a foreign box */
+    bool own_side;                /* what lies well to one side is led to that side only */
 };
 
 enum labels_found {

@@ -3,6 +3,8 @@
 #include "labels_room.h"
 
 #define STEPS_MOST 60
+#define SHAKES_MOST 12
+#define MOVES_A_SHAKE 3
 
 struct worth { size_t wrong; double length; };
 
@@ -18,6 +20,7 @@ static struct worth worth_of(const struct arranging *arranging)
             worth.wrong += i < j && segments_meet(labels[i].from, labels[i].to, labels[j].from,
                                                   labels[j].to);
         }
+        worth.wrong += label_astray(arranging, &labels[i], labels[i].right);
         worth.length += length_between(labels[i].from, labels[i].to);
     }
     return worth;
@@ -118,6 +121,30 @@ bool order_improve(struct arranging *arranging)
     sides_set(arranging, left);
     columns_stack(arranging);
     return worth.wrong == 0;
+}
+
+/* ---- out of a corner ---- */
+
+/* Where no single change helps: some labels are put elsewhere, by fixed numbers so
+ * that the page repeats, and improved again. */
+bool order_shake(struct arranging *arranging)
+{
+    uint32_t number = 1;
+    for (int shake = 0; shake < SHAKES_MOST && arranging->count > 1; shake++) {
+        size_t left = column_count(arranging, false);
+        for (int move = 0; move < MOVES_A_SHAKE; move++) {
+            number = number * 1664525u + 1013904223u;
+            size_t from = (number >> 8) % arranging->count, to = (number >> 20) % arranging->count;
+            order_move(arranging, from, to);
+        }
+        sides_set(arranging, left);
+        if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
+            continue;
+        columns_stack(arranging);
+        if (order_improve(arranging))
+            return true;
+    }
+    return false;
 }
 
 /* ---- another beginning: each label on the side of its place, by height ---- */

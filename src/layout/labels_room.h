@@ -33,9 +33,16 @@ void columns_stack(struct arranging *arranging);
 /* Does the leader of the label come nearer than the clearance to the box? */
 bool box_near(const struct label *led, struct area box, mpt clearance);
 
+/* Is the label on the other side of the boat than its place, which lies well off the
+ * middle line? Never, where that is allowed. */
+bool label_astray(const struct arranging *arranging, const struct label *label, bool right);
+
 /* labels_improve.c: moves and swaps labels as long as leaders get less wrong, then
  * shorter. Are they clean in the end? */
 bool order_improve(struct arranging *arranging);
+
+/* labels_improve.c: changes the order at random and improves it, several times. */
+bool order_shake(struct arranging *arranging);
 
 /* labels_improve.c: each label on the side of its place, in the order of height, as
  * another beginning. false: a column would overflow. */

@@ -10,7 +10,7 @@
 #define HEAD_HEIGHT MM(7)
 #define LEGEND_HEIGHT MM(8)
 #define LABEL_GAP MM(2)
-#define LABEL_GAP_LEAST MM(1)
+#define LABEL_GAP_LEAST MM(0.7)
 #define CLEARANCE MM(0.5)
 #define LEADER MM(0.5)
 #define HALO MM(1.5)
@@ -24,6 +24,7 @@ struct safety_page {
     struct hull_view view;
     struct tag_group *groups;
     size_t groups_placed;
+    bool own_side;               /* see label_columns */
     struct label *labels;        /* one a place; the last: where the card hangs */
     size_t label_count;
     enum labels_found found;
@@ -102,7 +103,7 @@ static void labels_try(const struct sheet *sheet, struct safety_page *page, mpt 
 {
     page->size = size;
     labels_measure(sheet, page);
-    struct label_columns columns = {page->left, page->right, gap, CLEARANCE};
+    struct label_columns columns = {page->left, page->right, gap, CLEARANCE, page->own_side};
     page->found = labels_arrange(page->labels, page->label_count, &columns, sheet->arena,
                                  &page->over);
 }
@@ -115,7 +116,7 @@ static void labels_fit(const struct sheet *sheet, struct safety_page *page)
     mpt keyed = 0;
     for (mpt size = rule->aim; size >= rule->floor; size -= SIZE_STEP) {
         labels_try(sheet, page, size, LABEL_GAP);
-        if (page->found == LABELS_NO_ROOM)
+        if (page->found != LABELS_LED)
             labels_try(sheet, page, size, LABEL_GAP_LEAST);
         if (page->found == LABELS_LED)
             return;
@@ -126,18 +127,23 @@ static void labels_fit(const struct sheet *sheet, struct safety_page *page)
         labels_try(sheet, page, keyed, LABEL_GAP_LEAST);
 }
 
-/* All tags on the plan if leaders can be led past them; else one mark stands for
- * the tags of a place with many, its label lists them. Where even that fails the
- * tags on the plan are the key to labels without leaders. */
+/* Ways to draw the page, the best first. All tags on the plan if leaders can be led
+ * past them; else one mark stands for the tags of a place with many, its label
+ * lists them; else a label may stand on the other side of the boat. Where even that
+ * fails the tags on the plan are the key to labels without leaders. */
+static const struct way { size_t most; bool own_side; } ways[] = {
+    {CHIPS_ALL, true}, {3, true},  {1, true},  {0, true},
+    {CHIPS_ALL, false}, {0, false}, {CHIPS_ALL, false}};
+
 static struct safety_page page_fit(struct sheet *sheet, const struct frame *frame)
 {
-    static const size_t most[] = {CHIPS_ALL, 3, 1, 0, CHIPS_ALL};
     struct safety_page page = page_make(sheet, frame);
     size_t room = sheet->card->safety->place_count + 1;
     page.view = view_make(sheet, page.middle);
     page.labels = arena_array(sheet->arena, room, sizeof *page.labels);
-    for (size_t i = 0; i < sizeof most / sizeof *most; i++) {
-        page.groups = tag_groups_find(sheet, &page.view, most[i], &page.groups_placed);
+    for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {
+        page.own_side = ways[i].own_side;
+        page.groups = tag_groups_find(sheet, &page.view, ways[i].most, &page.groups_placed);
         labels_fit(sheet, &page);
         if (page.found == LABELS_LED && page.groups_placed == sheet->card->safety->place_count)
             break;

@@ -17,7 +17,8 @@
 
 static const struct label_columns columns = {.left = {MM(10), MM(60), MM(60), MM(200)},
                                              .right = {MM(140), MM(60), MM(60), MM(200)},
-                                             .gap = MM(1), .clearance = CLEARANCE};
+                                             .gap = MM(1), .clearance = CLEARANCE,
+                                             .own_side = false};
 
 static uint32_t random_next(uint32_t *state)
 {
