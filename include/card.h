@@ -101,6 +101,48 @@ enum plan_word {
 /* A zone that the plan names as a landmark. */
 struct plan_zone { const struct zone *zone; const char *name; };
 
+/* ---- the safety plan ---- */
+
+/* A line of a label: gear of one kind at one place. Chips carry its tags, runs of
+ * them as one: "C11–C14". */
+struct plan_row {
+    const struct item_kind *kind;
+    const char *const *chips;
+    size_t chip_count;
+    const char *name;
+    const char *detail;           /* the spot; what seacocks are for; "" for none */
+    struct place origin;          /* of its first piece */
+};
+
+/* A place of the boat and all gear there: tags together on the plan, one label. */
+struct plan_place {
+    const char *title;            /* Cockpit locker, port */
+    struct marker marker;         /* where; its tag is empty */
+    const struct plan_row *rows;
+    size_t row_count;
+};
+
+/* Which way a reader of the hung card looks. */
+enum facing { FACING_BOW, FACING_STARBOARD, FACING_STERN, FACING_PORT };
+
+/* Which part of a boat a safety plan shows. */
+enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
+
+/* A boat with more lines than PLAN_ROWS_MOST has two safety plans, deck and below. */
+#define PLAN_ROWS_MOST 25
+
+struct safety_plan {
+    enum plan_part part;
+    const struct plan_place *places;   /* from the bow aft, port before starboard */
+    size_t place_count;
+    bool here_given;              /* the record says where the cards hang */
+    struct marker here;
+    enum facing facing;
+    const char *here_word, *here_words;
+    const char *legend[3];        /* of the classes F, E, C */
+    const char *sources;          /* "**Sources** ..."; "" on all but the last plan */
+};
+
 /* A titled block of the distress card. */
 struct card_section {
     const char *key, *title;
@@ -142,6 +184,7 @@ struct card {
     struct card_call call;
     const struct card_section *sections;
     size_t section_count;
+    const struct safety_plan *safety;  /* the safety plan's own blocks; NULL on other cards */
     const struct marker *markers;
     size_t marker_count;
     /* What the plan says: see enum plan_word. */
@@ -206,6 +249,9 @@ const char *call_spelling(const struct boat *boat, struct arena *arena,
  * procedures: an error each with the nearest one. False when one is not. */
 bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
                       struct arena *arena, struct problems *problems);
+
+/* Notes what the safety plan of this boat cannot show for want of a record. */
+void safety_plan_notes(const struct boat *boat, struct problems *problems);
 
 /* The check code of a composed card (product.md, "Check code"): CRC-32 of the
  * canonical content as seven Crockford base-32 signs and a check sign, such as

@@ -187,7 +187,14 @@ struct procedure_set {
     X(PLAN_BELOW, "plan_below") X(SPACE_PORT, "space_port") \
     X(SPACE_STARBOARD, "space_starboard") \
     X(SIDE_PORT, "side_port") X(SIDE_STARBOARD, "side_starboard") X(SIDE_CENTRE, "side_centre") \
-    X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to")
+    X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to") \
+    X(ENGINE_PORT, "engine_port") X(ENGINE_STARBOARD, "engine_starboard") \
+    X(SAFETY_DECK, "safety_deck") X(SAFETY_BELOW, "safety_below") \
+    X(SAFETY_SIGNS_DECK, "safety_signs_deck") X(SAFETY_SIGNS_BELOW, "safety_signs_below") \
+    X(SAFETY_CALL_LINE, "safety_call_line") X(SOURCES, "sources") X(HERE, "here") \
+    X(HERE_BOW, "here_bow") X(HERE_STERN, "here_stern") X(HERE_PORT, "here_port") \
+    X(HERE_STARBOARD, "here_starboard") X(LEGEND_FIRE, "legend_fire") \
+    X(LEGEND_RESCUE, "legend_rescue") X(LEGEND_CONTROL, "legend_control")
 
 enum word {
 #define WORD_ENUM(name, key) WORD_##name,

@@ -86,6 +86,11 @@ static void boat_check(const struct options *options, struct check_run *run, siz
 {
     struct fleet one = fleet_for_boat(run->fleet);
     struct boat_work work = boat_work(options, &one, index);
+    if (work.set != NULL) {
+        problems_about(one.problems, work.key, "cards");
+        safety_plan_notes(work.boat, one.problems);
+        problems_about(one.problems, NULL, "run");
+    }
     run->rows[index] = check_row_make(&one, &work, run->fleet->arena);
     rest_tell(options, &one, &work, &run->rest);
     arena_free(one.arena);

@@ -23,6 +23,8 @@ struct slot {
     const char *key, *title, *subject;
     int number;
     bool undecided;         /* it is not known whether the boat needs the card: held */
+    enum plan_part part;    /* of a safety plan */
+    bool last_part;
 };
 
 struct composing {
@@ -99,6 +101,10 @@ void rows_make(struct composing *composing, const struct list_value *uses,
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot);
 
+/* "8 lifejackets", "Raft, 8 persons", or the name given in the record. */
+const char *gear_name(const struct composing *composing, const struct equipment *gear,
+                      size_t pieces);
+
 /* seacock_table.c */
 void table_make(struct composing *composing, const char *item, struct card_step *step);
 
@@ -108,6 +114,11 @@ const struct card_step *step_by_id(const struct card *card, const char *id);
 
 /* boxes.c: decision, nevers, cautions, local rules, signs, call line */
 void boxes_make(struct composing *composing, struct card *card);
+
+/* The source whose tag is printed beside a warning: its first that still stands;
+ * NULL when it has none. */
+const struct authority *basis_authority(const struct composing *composing,
+                                        const struct basis *basis);
 
 /* call_panel.c */
 void call_make(struct composing *composing, struct card *card);
@@ -123,6 +134,33 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 
 /* distress.c */
 void distress_make(struct composing *composing, struct card *card);
+
+/* safety_places.c */
+
+/* Where a piece of gear stands on the boat: a marker with its tag. */
+struct marker marker_of(const struct boat *boat, const struct equipment *gear);
+
+/* The boat's gear of that part by places, from the bow aft. */
+const struct plan_place *plan_places(struct composing *composing, enum plan_part part,
+                                     size_t *count);
+
+/* Lines that its labels have together. */
+size_t plan_rows_count(const struct plan_place *places, size_t count);
+
+/* safety_plan.c */
+
+bool is_safety_plan(const struct procedure *procedure);
+
+/* One slot, or two for a boat with much gear on deck and below. */
+void safety_slots_add(struct composing *composing, const struct procedure *procedure);
+
+/* `others`: the set's cards so far; what their warnings stand on is listed. */
+void safety_plan_make(struct composing *composing, struct card *card,
+                      const struct card *const *others, size_t other_count);
+
+/* compose_set.c */
+struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
+                      const char *space);
 
 /* surround.c: title band, contact line, footer, marks */
 void surround_make(struct composing *composing, struct card *card);

@@ -53,4 +53,7 @@ void boxes_tell(const struct explaining *explaining);
 /* explain_call.c: contacts, call panel, sections of the distress card */
 void call_tell(const struct explaining *explaining);
 
+/* explain_safety.c: the labels of a safety plan */
+void safety_tell(const struct explaining *explaining);
+
 #endif

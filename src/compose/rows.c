@@ -50,9 +50,8 @@ static const char *capacity_words(const struct composing *composing, const struc
     return NULL;
 }
 
-/* "8 lifejackets", "Liferaft, 8 persons", or the name given in the record. */
-static const char *gear_name(const struct composing *composing, const struct equipment *gear,
-                             size_t pieces)
+const char *gear_name(const struct composing *composing, const struct equipment *gear,
+                      size_t pieces)
 {
     const struct words *words = composing->in->words;
     const char *capacity = capacity_words(composing, gear);

@@ -166,6 +166,8 @@ static bool card_holds(const struct fitting *fitting, const struct card *card,
                        const struct frame *frame, mpt least_row)
 {
     struct sheet sheet = trial_for(fitting, card);
+    if (card->safety != NULL)
+        return true;
     if (card->distress)
         return distress_fits(&sheet, frame);
     struct card_sizes sizes = card_fit(fitting, card, frame);
@@ -327,7 +329,10 @@ static const struct page *card_layout(const struct fitting *fitting, const struc
 {
     struct sheet sheet = sheet_for(fitting, card, fitting->problems);
     head_place(&sheet, &shared->frame, shared->when_size);
-    if (card->distress) {
+    if (card->safety != NULL) {
+        if (!safety_place(&sheet, &shared->frame))
+            return NULL;
+    } else if (card->distress) {
         if (!distress_place(&sheet, &shared->frame))
             return NULL;
         panel_place(&sheet, shared->script_size, &shared->frame);

@@ -46,6 +46,12 @@ for boat in tests/fleet/boats/*.yaml; do
         card=$(basename "$file" .pdf)
         card=${card#"$boat"-}
         maydeck call tests/fleet --boat "$boat" --card "$card"
+        case $card in
+        safety_plan*)                   # there is nothing to say on it
+            expect_status "call-$boat-$card" 2
+            continue
+            ;;
+        esac
         expect_status "call-$boat-$card" 0
         expect_empty "call-$boat-$card-stderr" "$(cat "$scratch/stderr")"
         cp "$scratch/stdout" "$scratch/script"
