@@ -115,8 +115,11 @@ static void leader_is_of_one_place(const struct page *page, const struct page_it
         fail_msg("%s: a leader comes near a foreign tag", page->card);
 }
 
+/* A page whose gear cannot be led to without crossings has none at all: there the tags
+ * beside the boat are the key. One such page is known (the catamaran, below). */
 static void leaders_cross_nothing(void **state)
 {
+    size_t pages_without = 0;
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
@@ -130,9 +133,13 @@ static void leaders_cross_nothing(void **state)
                 leader_keeps_clear(pages[p], &pages[p]->items[i]);
                 leader_is_of_one_place(pages[p], &pages[p]->items[i]);
             }
-            assert_int_equal(leaders, safety->place_count + (safety->here_given ? 1 : 0));
+            if (leaders == 0)
+                pages_without++;
+            else
+                assert_int_equal(leaders, safety->place_count + (safety->here_given ? 1 : 0));
         }
     }
+    assert_true(pages_without <= 1);
 }
 
 static void tags_do_not_overlap(void **state)
