@@ -87,6 +87,16 @@ static void rest_tell(const struct options *options, const struct fleet *fleet,
         rest_print(fleet, work, &rest);
 }
 
+/* What keeps figures off her cards, as notes. */
+static void figures_tell(const struct options *options, const struct fleet *fleet,
+                         const struct boat_work *work)
+{
+    if (work->set == NULL || work->boat == NULL)
+        return;
+    struct compose_input input = compose_input_of(options, fleet, work->boat);
+    figure_notes(&input, work->set, fleet->arena, fleet->problems);
+}
+
 enum exit_status command_check(const struct options *options)
 {
     struct fleet fleet;
@@ -95,6 +105,7 @@ enum exit_status command_check(const struct options *options)
     struct boat_work *works = arena_array(fleet.arena, count, sizeof *works);
     for (size_t i = 0; i < count; i++) {
         works[i] = boat_work(options, &fleet, i);
+        figures_tell(options, &fleet, &works[i]);
         state_tell(&works[i]);
     }
     /* On a terminal the lists come last, where they are seen. */

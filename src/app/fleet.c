@@ -266,6 +266,13 @@ static void card_must_exist(const struct options *options, const struct fleet *f
                 "there is no card \"%s\"", options->card);
 }
 
+struct compose_input compose_input_of(const struct options *options, const struct fleet *fleet,
+                                      const struct boat *boat)
+{
+    return (struct compose_input){boat, fleet->base, &fleet->procedures, fleet->authorities,
+                                  fleet->words, options->today, options->draft};
+}
+
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet, size_t index)
 {
     struct boat_work work = {.key = fleet->boat_keys[index]};
@@ -281,11 +288,8 @@ struct boat_work boat_work(const struct options *options, const struct fleet *fl
     sound = identity_check(work.boat, fleet->arena, fleet->problems) && sound;
     if (!sound || !fleet->ready)
         return work;
-    struct compose_input input = {work.boat, fleet->base, &fleet->procedures, fleet->authorities,
-                                  fleet->words, options->today, options->draft};
-    work.set = compose_set(&input, fleet->arena, fleet->problems);
+    struct compose_input input = compose_input_of(options, fleet, work.boat);
+    cards_make(fleet, &input, &work);
     card_must_exist(options, fleet, work.set);
-    struct layout_input layout = {work.set, fleet->faces, options->draft};
-    work.pages = layout_set(&layout, fleet->arena, fleet->problems);
     return work;
 }

@@ -21,10 +21,11 @@ const struct command commands[] = {
      "end stand the items that the cards ask for and that neither the record mentions\n"
      "nor a message has named, where most boats have them, with the lines to paste.",
      command_check},
-    {"why", "tell what each part of a card stands on", "bcaDd",
+    {"why", "tell what each part of a card stands on", "bcaDdf",
      "Tells, step by step, which case was taken, from which lines of the procedure and\n"
      "of the boat file, on which sources, and what still awaits sign-off. Without\n"
-     "--card or --all it names the cards that exist.",
+     "--card or --all it names the cards that exist. With --figure it tells how one\n"
+     "figure computed from the record comes about, or with --figure all every one.",
      command_why},
     {"call", "show what to say on the radio", "bcnRGXs",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
@@ -45,6 +46,7 @@ static const struct option_row {
     {'b', "boat", "BOAT", "only this boat (its file name without .yaml)"},
     {'c', "card", "CARD", "only this card (such as flooding)"},
     {'a', "all", NULL, "every card"},
+    {'f', "figure", "FIGURE", "one figure (such as beat_pumps), or all"},
     {'o', "output", "DIR", "where the files go (default: cards)"},
     {'d', "date", "DATE", "stands in for today (2026-11-25)"},
     {'D', "draft", NULL, "also print cards that lack facts, marked DRAFT"},
@@ -170,6 +172,9 @@ static bool option_take(int letter, struct options *options, enum exit_status *s
         return true;
     case 'o':
         options->output = optarg;
+        return true;
+    case 'f':
+        options->figure = optarg;
         return true;
     case 'n':
         options->nature = optarg;

@@ -82,7 +82,10 @@ static void sweep_widths_are_corrected(void **state)
 
 static void leeway_agrees(void **state)
 {
-    static const struct { enum drifter drifter; double wind, mps, kn, a_minute, half_hour; } rows[] = {
+    static const struct {
+        enum drifter drifter;
+        double wind, mps, kn, a_minute, half_hour;
+    } rows[] = {
         {DRIFTER_PERSON, 10, 0.04939, 0.09600, 2.963, 88.90},
         {DRIFTER_PERSON, 20, 0.09877, 0.1920, 5.926, 177.8},
         {DRIFTER_PERSON, 30, 0.1482, 0.2880, 8.890, 266.7},
