@@ -128,4 +128,27 @@ gone pump 's/, rated_lph: 12000//' beat_pumps flooding 'Pumps lose to' \
 gone speed '/usual_kn/d' distance_run man_overboard 'At 6 knots' 'usual_kn of boat'
 gone seconds '/tag: F1,/s/discharge_s: 9, //' discharge engine_fire 'empty in 9 s' \
     'discharge_s of engine_extinguisher F1'
+
+# ---- no room ----
+
+# A small pump loses to many: the words take two lines, and the other figure yields.
+cp -R tests/fleet/. "$scratch/fleet"
+sed 's/rated_lph: 12000/rated_lph: 6000/' tests/fleet/boats/tamarisk.yaml \
+    >"$scratch/fleet/boats/tamarisk.yaml"
+rm -rf "$scratch/now"
+maydeck print "$scratch/fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/now"
+expect_status figures-tight 0
+expect_equal figures-tight-cards "$(ls "$scratch/dumps" | grep -c '^tamarisk-')" \
+    "$(ls "$scratch/now" | wc -l | tr -d ' ')"
+page_words "$scratch/now/tamarisk-flooding.dump" >"$scratch/page"
+grep -qF 'Pumps lose to C13, C15, C17, C18, maybe C11, C12, C14 (estimated).' "$scratch/page" &&
+    ok figures-tight-first || not_ok figures-tight-first "$(cat "$scratch/page")"
+! grep -qF 'Most water' "$scratch/page" && ok figures-tight-second ||
+    not_ok figures-tight-second "$(cat "$scratch/page")"
+expect_equal figures-tight-steps "$(grep -c 'role=number' "$scratch/dumps/tamarisk-flooding.dump")" \
+    "$(grep -c 'role=number' "$scratch/now/tamarisk-flooding.dump")"
+maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
+expect_status figures-tight-check 0
+grep -q 'note: the figure worst_openings finds no room on the card FLOODING' "$scratch/stderr" &&
+    ok figures-tight-note || not_ok figures-tight-note "$(cat "$scratch/stderr")"
 exit $failures
