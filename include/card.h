@@ -26,6 +26,7 @@ struct card_row {
     size_t tag_count;
     const char *name;
     const char *where;
+    bool shared;                  /* pieces of several places and kinds in one row */
     struct place origin;
 };
 
@@ -41,6 +42,18 @@ struct table_row {
     struct table_cell cells[TABLE_CELLS];
 };
 
+/* A figure in words, under the step or in the section it serves. */
+struct card_figure {
+    const char *id;               /* key of figure_find */
+    const char *step;             /* id of the step; NULL: in a section of its own */
+    const char *text;
+    struct place origin;
+};
+
+/* Rows of a card, those of tables and figures counted, and figures among them. */
+#define CARD_ROWS_MOST 14
+#define CARD_FIGURES_MOST 2
+
 struct card_step {
     const char *id;
     int number;
@@ -54,6 +67,8 @@ struct card_step {
     const struct item_kind *table_kind;
     const char *table_note;       /* handling that is the same for all: "all: across = shut" */
     const char *table_heads[TABLE_CELLS];
+    const struct card_figure *figures;
+    size_t figure_count;
     const struct procedure_step *step;
     const struct step_case *taken; /* NULL: the step's own words */
 };
@@ -171,6 +186,11 @@ struct card {
     const char *call_line;
     const struct card_step *steps;
     size_t step_count;
+    /* All figures that stand on the card, and those that belong here and find no room. */
+    const struct card_figure *figures;
+    size_t figure_count;
+    const struct card_figure *left_out;
+    size_t left_out_count;
     struct card_decision decision;
     const char *yes_word, *no_word, *never_word, *caution_word, *local_word;
     const struct card_warning *nevers;
@@ -232,6 +252,21 @@ struct compose_input {
  * holds and the YAML to paste. NULL only when nothing could be composed. */
 const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems);
+
+/* How many figures a card may carry at most, where it does not fit its page with
+ * more. With 0 the rows of extinguishers carry none either. */
+struct figure_limit { const char *card; size_t most; };
+
+/* The same, with fewer figures on these cards; a card that is not among them keeps
+ * to CARD_FIGURES_MOST. */
+const struct card_set *compose_set_limited(const struct compose_input *input,
+                                           const struct figure_limit *limits, size_t limit_count,
+                                           struct arena *arena, struct problems *problems);
+
+/* Notes: each field that a figure of these cards lacks, with its place, and each
+ * figure that found no room. */
+void figure_notes(const struct compose_input *input, const struct card_set *set,
+                  struct arena *arena, struct problems *problems);
 
 /* A script of the distress card in full; with a nature, the MAYDAY with that
  * phrase. Also what boats without a fixed set say. NULL (with problems) when it

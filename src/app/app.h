@@ -21,6 +21,7 @@ struct options {
     bool dump;                /* pages as text instead of PDF: for the tests */
     bool quiet, each;         /* print */
     bool all;                 /* why: every card, none named */
+    const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
     const char *nature;       /* call: a key of nature_find */
     bool relay, downgrade, cancel, spell;
     const char *position, *bearing;  /* call: as given */
@@ -94,8 +95,17 @@ struct boat_work {
     const struct card_set *set;
     const struct page *const *pages;
 };
+struct compose_input compose_input_of(const struct options *options, const struct fleet *fleet,
+                                      const struct boat *boat);
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet,
                            size_t index);
+
+/* ---- cards.c ---- */
+
+/* Composes and lays out the boat's set into `work`. Figures that make a card too long
+ * for its page are left out of it, one after the other. */
+void cards_make(const struct fleet *fleet, const struct compose_input *input,
+                struct boat_work *work);
 
 /* Is this the card that --card asks for? */
 bool card_wanted(const struct options *options, const struct card *card);

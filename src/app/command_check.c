@@ -72,6 +72,16 @@ static void rest_tell(const struct options *options, const struct fleet *fleet,
         rest_add(fleet, work, &rest, out);
 }
 
+/* What keeps figures off her cards, as notes. */
+static void figures_tell(const struct options *options, const struct fleet *fleet,
+                         const struct boat_work *work)
+{
+    if (work->set == NULL || work->boat == NULL)
+        return;
+    struct compose_input input = compose_input_of(options, fleet, work->boat);
+    figure_notes(&input, work->set, fleet->arena, fleet->problems);
+}
+
 /* ---- the run ---- */
 
 /* What is left of each boat when her arena is gone. */
@@ -89,6 +99,7 @@ static void boat_check(const struct options *options, struct check_run *run, siz
     if (work.set != NULL) {
         problems_about(one.problems, work.key, "cards");
         safety_plan_notes(work.boat, one.problems);
+        figures_tell(options, &one, &work);
         problems_about(one.problems, NULL, "run");
     }
     run->rows[index] = check_row_make(&one, &work, run->fleet->arena);

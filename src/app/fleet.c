@@ -288,6 +288,13 @@ static void card_must_exist(const struct options *options, const struct fleet *f
                 "there is no card \"%s\"", options->card);
 }
 
+struct compose_input compose_input_of(const struct options *options, const struct fleet *fleet,
+                                      const struct boat *boat)
+{
+    return (struct compose_input){boat, fleet->base, &fleet->procedures, fleet->authorities,
+                                  fleet->words, options->today, options->draft};
+}
+
 /* The record, and whether nothing in it holds the boat back. */
 static const struct boat *boat_record(const struct options *options, const struct fleet *fleet,
                                       const char *key, size_t index, bool *sound)
@@ -312,16 +319,10 @@ static const struct boat *boat_record(const struct options *options, const struc
 static void boat_compose(const struct options *options, const struct fleet *fleet,
                          struct boat_work *work)
 {
-    struct compose_input input = {work->boat, fleet->base, &fleet->procedures,
-                                  fleet->authorities, fleet->words, options->today,
-                                  options->draft};
-    problems_about(fleet->problems, work->key, "cards");
-    work->set = compose_set(&input, fleet->arena, fleet->problems);
+    struct compose_input input = compose_input_of(options, fleet, work->boat);
+    cards_make(fleet, &input, work);
     problems_about(fleet->problems, work->key, "run");
     card_must_exist(options, fleet, work->set);
-    struct layout_input layout = {work->set, fleet->faces, options->draft};
-    problems_about(fleet->problems, work->key, "page");
-    work->pages = layout_set(&layout, fleet->arena, fleet->problems);
 }
 
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet, size_t index)

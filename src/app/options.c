@@ -22,10 +22,11 @@ const struct command commands[] = {
      "\"recorded\" counts the items of the register that the boat's record mentions,\n"
      "fitted or not fitted, of all; pieces of one item count once.",
      command_check},
-    {"why", "tell what each part of a card stands on", "bcaDd",
+    {"why", "tell what each part of a card stands on", "bcaDdF",
      "Tells, step by step, which case was taken, from which lines of the procedure and\n"
      "of the boat file, on which sources, and what still awaits sign-off. Without\n"
-     "--card or --all it names the cards that exist.",
+     "--card or --all it names the cards that exist. With --figure it tells how one\n"
+     "figure computed from the record comes about, or with --figure all every one.",
      command_why},
     {"call", "show what to say on the radio", "bcnRGXspB",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
@@ -49,6 +50,7 @@ static const struct option_row {
     {'b', "boat", "BOAT", "only this boat (its file name without .yaml)"},
     {'c', "card", "CARD", "only this card (such as flooding)"},
     {'a', "all", NULL, "every card"},
+    {'F', "figure", "FIGURE", "one figure (such as beat_pumps), or all"},
     {'o', "output", "DIR", "where the files go (default: cards)"},
     {'d', "date", "DATE", "stands in for today (2026-11-25)"},
     {'D', "draft", NULL, "also print cards that lack facts, marked DRAFT"},
@@ -177,6 +179,7 @@ static const struct kept texts[] = {
     {'o', offsetof(struct options, output)}, {'n', offsetof(struct options, nature)},
     {'t', offsetof(struct options, type)}, {'w', offsetof(struct options, crew)},
     {'p', offsetof(struct options, position)}, {'B', offsetof(struct options, bearing)},
+    {'F', offsetof(struct options, figure)},
 };
 static const struct kept dates[] = {
     {'d', offsetof(struct options, today)}, {'f', offsetof(struct options, from)},

@@ -44,6 +44,8 @@ static void put_step(struct canon *canon, const struct card_step *step, struct a
         put(canon, step->rows[i].name);
         put(canon, step->rows[i].where);
     }
+    for (size_t i = 0; i < step->figure_count; i++)
+        put(canon, step->figures[i].text);
     put(canon, step->table_note);
     for (size_t c = 0; c < TABLE_CELLS; c++)
         put(canon, step->table_heads[c]);

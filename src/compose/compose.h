@@ -36,6 +36,8 @@ struct composing {
     struct card_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
+    const struct figure_limit *limits;
+    size_t limit_count;
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */
@@ -111,6 +113,13 @@ void table_make(struct composing *composing, const char *item, struct card_step 
 /* steps.c */
 void steps_make(struct composing *composing, struct card *card);
 const struct card_step *step_by_id(const struct card *card, const char *id);
+
+/* figure_rows.c: figures under the steps they serve, and on the distress card the
+ * section of ranges. Needs all steps and sections. */
+void figures_make(struct composing *composing, struct card *card);
+
+/* How many figures the card being made may carry. */
+size_t figures_allowed(const struct composing *composing);
 
 /* boxes.c: decision, nevers, cautions, local rules, signs, call line */
 void boxes_make(struct composing *composing, struct card *card);

@@ -114,6 +114,7 @@ static void card_make(struct composing *composing, const struct slot *slot, stru
     boxes_make(composing, card);
     if (card->distress)
         distress_make(composing, card);
+    figures_make(composing, card);
     call_make(composing, card);
     card_finish(composing, card);
 }
@@ -143,7 +144,15 @@ static const struct card *const *cards_make(struct composing *composing)
 const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems)
 {
-    struct composing composing = {.in = input, .arena = arena, .problems = problems};
+    return compose_set_limited(input, NULL, 0, arena, problems);
+}
+
+const struct card_set *compose_set_limited(const struct compose_input *input,
+                                           const struct figure_limit *limits, size_t limit_count,
+                                           struct arena *arena, struct problems *problems)
+{
+    struct composing composing = {.in = input, .arena = arena, .problems = problems,
+                                  .limits = limits, .limit_count = limit_count};
     struct card_set *set = arena_alloc(arena, sizeof *set);
     for (size_t i = 0; i < input->procedures->count; i++)
         slots_of_procedure(&composing, input->procedures->rows[i]);

@@ -115,6 +115,12 @@ void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size);
 mpt when_height(const struct sheet *sheet, mpt size, mpt width);
 void foot_place(struct sheet *sheet, const struct frame *frame);
 
+/* figure_block.c: a step's figures below its rows; gives the height. */
+mpt figures_height(const struct sheet *sheet, const struct card_step *step, mpt row_size,
+                   mpt width);
+mpt figures_place(struct sheet *sheet, const struct card_step *step, mpt row_size,
+                  struct area column);
+
 struct step_sizes { mpt headline, row; };
 
 /* Height of all steps with least spacing. *widest: how far the longest row
