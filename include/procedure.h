@@ -179,6 +179,7 @@ struct procedure_set {
     X(DEFER, "defer") X(DEFER_ORDER, "defer_order") \
     X(CHECK_CODE, "check_code") X(PRINTED, "printed") X(LANGUAGE, "language") \
     X(GEAR_DATES, "gear_dates") X(GEAR_DATES_NONE, "gear_dates_none") X(REPLACE, "replace") \
+    X(GEAR_DATES_PAST, "gear_dates_past") X(GEAR_DATES_SOME, "gear_dates_some") \
     X(APPROVED, "approved") X(MARK_SPECIMEN, "mark_specimen") X(MARK_DRAFT, "mark_draft") \
     X(MARK_NOT_APPROVED, "mark_not_approved") X(NOT_RECORDED, "not_recorded") \
     X(PLAN_BOW, "plan_bow") X(PLAN_PORT, "plan_port") X(PLAN_STARBOARD, "plan_starboard") \

@@ -45,7 +45,7 @@ struct composing {
     bool held;                        /* the card being made lacks a fact */
     struct marker *markers;
     size_t marker_count, marker_room;
-    struct gear_date first_date;      /* of the card's gear, the first to run out */
+    struct gear_dates dates;          /* of the card's gear */
 };
 
 enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };
