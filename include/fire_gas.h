@@ -1,7 +1,9 @@
 /* fire_gas.h - extinguishing agents, cooking gas and fuel (room: figure).
- * Pure functions. Formulas: figures dossier sections 3.1, 3.3, 4 and 5. */
+ * Pure functions. Formulas: figures dossier sections 3.1, 3.3, 3.4, 4 and 5. */
 #ifndef MAYDECK_FIRE_GAS_H
 #define MAYDECK_FIRE_GAS_H
+
+#include <stdbool.h>
 
 /* ---- extinguishers and engine-space systems (3.1, 3.3) ---- */
 
@@ -24,6 +26,20 @@ double co2_engine_space_kg(double space_m3);
 
 /* Condensed aerosol: the density is the label's. */
 double aerosol_kg(double space_m3, double label_g_per_m3);
+
+/* ---- least outfit (3.4) ---- */
+
+/* Portable extinguishers that 33 CFR 175.320 asks of a boat of the United States, as
+ * ratings of 5-B: so many of them, or `beside_20b` of them beside one of 20-B. A 10-B
+ * counts as one 5-B. Another flag has another list. */
+struct us_outfit {
+    int count_5b;
+    int beside_20b;            /* -1: there is no such way */
+};
+
+/* For a boat with a closed engine or cabins, without or with a fixed system. False: she
+ * is longer than the 65 feet that it covers. */
+bool us_outfit_least(double loa_m, bool fixed, struct us_outfit *outfit);
 
 /* ---- cooking gas (4) ---- */
 
