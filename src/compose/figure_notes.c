@@ -12,9 +12,11 @@ static const struct card *card_of(const struct card_set *set, const char *proced
     return NULL;
 }
 
-/* Would the figure stand on a card of this boat? */
+/* Would the figure stand on a card of this boat, or does the base ask for it? */
 static bool is_wanted(const struct card_set *set, const struct figure *figure)
 {
+    if (figure->in_check)
+        return true;
     if (!figure_may_be_printed(figure))
         return false;
     return figure->in_rows ||

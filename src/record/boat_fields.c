@@ -126,7 +126,7 @@ static const struct field boat_rows[] = {
     BOAT(engine_space_m3, FIELD_NUMBER, .low = 100, .high = 100000,
          .about = "an engine space with its bilge, in cubic metres"),
     BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
-         .about = "litres of water until the floorboards are wet"),
+         .about = "litres of water in one hull until the floorboards are wet"),
     BOAT(mounted, FIELD_NODE, .about = "where the cards hang: {zone: , faces: }"),
 };
 

@@ -124,8 +124,9 @@ static void every_card_keeps_to_the_budget(void **state)
 static void each_stands_under_the_step_it_serves(void **state)
 {
     static const struct { const char *card, *step, *text; } rows[] = {
-        {"flooding", "find", "**Most water (estimated):** C13, C15, C17 (bung 38 mm)."},
-        {"flooding", "seacocks", "**Pumps lose to** C13, C15, C17, maybe C18 (estimated)."},
+        {"flooding", "find", "**Most water (estimated):** C13, C15, C17 (bung 38 mm), shaft seal."},
+        {"flooding", "seacocks",
+         "**Pumps lose to** C13, C15, C17, maybe C18, shaft seal (estimated)."},
         {"man_overboard", "stop", "**At 6 knots:** 31 metres in 10 seconds."},
         {"gas_leak", "bottle",
          "**One full bottle:** more than a boat-full of explosive air (estimated)."},
@@ -199,18 +200,18 @@ static const struct card_set *composed_and_noted(void)
 
 static const struct { const char *piece, *instead, *card, *id, *note; } missing[] = {
     {"name: intake, bore_mm: 38, ", "name: intake, ", "flooding", "beat_pumps",
-     "bore_mm of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet "
-     "wait for it"},
+     "bore_mm of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet, "
+     "largest_hole wait for it"},
     {"name: intake, bore_mm: 38, depth_m: 0.45", "name: intake, bore_mm: 38", "flooding",
      "worst_openings",
-     "depth_m of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet "
-     "wait for it"},
+     "depth_m of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet, "
+     "largest_hole wait for it"},
     {", rated_lph: 12000", "", "flooding", "beat_pumps",
-     "rated_lph of bilge_pump_electric C9 is not recorded: the figures beat_pumps, floor_wet wait "
-     "for it"},
+     "rated_lph of bilge_pump_electric C9 is not recorded: the figures beat_pumps, floor_wet, "
+     "pump_rate, largest_hole wait for it"},
     {", stroke_l: 0.8", "", "flooding", "beat_pumps",
-     "stroke_l of bilge_pump_manual C10 is not recorded: the figures beat_pumps, floor_wet wait "
-     "for it"},
+     "stroke_l of bilge_pump_manual C10 is not recorded: the figures beat_pumps, floor_wet, "
+     "pump_rate, largest_hole wait for it"},
     {"  usual_kn: 6\n", "", "man_overboard", "distance_run",
      "usual_kn of boat is not recorded: the figure distance_run waits for it"},
     {"  cabin_m3: 32\n", "", "gas_leak", "boat_fulls",
