@@ -12,6 +12,10 @@
                       "the electric pumps of the hull with less (those of its zones, and one of " \
                       "each pair in other zones) and no hand pump"
 
+/* The order on a card, the safest first. Flooding: which openings the pumps lose to
+ * keeps a crew from trusting pumps, and names the worst as well; then where to look and
+ * with which bung; the minutes last, since they start from a dry bilge and the card is
+ * often taken down when the floor is wet already. */
 static const struct figure figures[] = {
     {.id = "beat_pumps", .title = "Openings that beat the pumps", .verdict = FIGURE_ESTIMATE,
      .reads = OPENING_FIELDS "; " PUMP_FIELDS,

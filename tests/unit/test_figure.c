@@ -276,7 +276,7 @@ static void the_floor_is_wet_sooner_than_it_computes(void **state)
     assert_string_equal(result.before, "16.461 min with the inflow as it is");
     assert_string_equal(result.after, "under 3 min with twice the inflow");
     assert_string_equal(result.sentence,
-                        "**Floor wet in under 3 minutes,** one open (estimated).");
+                        "**Floor wet in under 3 minutes,** worst one open (estimated).");
     /* with her waterplane she settles, and the hole goes deeper */
     result = of_boat("floor_wet", ", bilge_to_sole_l: 700, lwl_m: 11.2, bwl_m: 3.5",
                      PUMPS INTAKE);

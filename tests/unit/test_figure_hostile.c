@@ -189,7 +189,7 @@ static void the_widest_and_deepest_opening_is_told(void **state)
     assert_string_equal(of("worst_openings").sentence,
                         "**Most water (estimated):** C9 (bung 200 mm).");
     assert_string_equal(of("floor_wet").sentence,
-                        "**Floor wet in under 1 minute,** one open (estimated).");
+                        "**Floor wet in under 1 minute,** worst one open (estimated).");
 }
 
 /* The smallest pump that a record may hold, and none at all. */
