@@ -61,7 +61,9 @@ static void read_tell(const struct explaining *explaining, const struct figure_r
                     result->lacks[i].about);
 }
 
-static void result_tell(const struct explaining *explaining, const struct figure_result *result)
+/* Why nothing is said is told once, where it is why no card carries it. */
+static void result_tell(const struct explaining *explaining, const struct figure *figure,
+                        const struct figure_result *result)
 {
     if (result->before != NULL)
         line_tell(explaining, INDENT_REASON, "result: %s", result->before);
@@ -74,11 +76,13 @@ static void result_tell(const struct explaining *explaining, const struct figure
         line_tell(explaining, INDENT_REASON, "no result: an input is not recorded");
         break;
     case FIGURE_NOT_APPLICABLE:
-        line_tell(explaining, INDENT_REASON, "nothing said: %s", result->reason);
+        if (!text_equal(result->reason, figure->why_not))
+            line_tell(explaining, INDENT_REASON, "nothing said: %s", result->reason);
         break;
     }
 }
 
+/* False: no card carries it or has tried to. */
 static bool carried_tell(const struct explaining *explaining, const struct card *card,
                          const struct figure *figure)
 {
@@ -90,9 +94,11 @@ static bool carried_tell(const struct explaining *explaining, const struct card 
             carried = true;
         }
     for (size_t i = 0; i < card->left_out_count; i++)
-        if (text_equal(card->left_out[i].id, figure->id))
+        if (text_equal(card->left_out[i].id, figure->id)) {
             line_tell(explaining, INDENT_REASON, "no room on the card %s: %s", card->title,
                       card->left_out[i].text);
+            carried = true;
+        }
     return carried;
 }
 
@@ -184,6 +190,6 @@ void figure_reasons(const struct compose_input *input, const struct card_set *se
     if (figure->assumed != NULL)
         line_tell(&explaining, INDENT_REASON, "assumed, so estimated: %s", figure->assumed);
     read_tell(&explaining, &result);
-    result_tell(&explaining, &result);
+    result_tell(&explaining, figure, &result);
     cards_tell(&explaining, set, figure);
 }

@@ -2,6 +2,7 @@
  * figure). Never fills a gap: what is not recorded makes the figure go. */
 #include "evaluate.h"
 
+#include "capacity.h"
 #include "number.h"
 
 static const char *about_of(const char *owner, const char *field)
@@ -59,6 +60,13 @@ double gear_number_take(struct evaluation *evaluation, const struct equipment *g
                         const char *field, const struct number_value *number)
 {
     return number_take(evaluation, gear_label(evaluation, gear), gear->place, field, number);
+}
+
+int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear)
+{
+    if (gear->count.given)
+        gear_number_take(evaluation, gear, "count", &gear->count);
+    return gear_count(gear);
 }
 
 double boat_number_take(struct evaluation *evaluation, const char *field,

@@ -29,6 +29,9 @@ const char *gear_label(const struct evaluation *evaluation, const struct equipme
 double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
                         const char *field, const struct number_value *number);
 
+/* How many pieces the entry is: its count is noted as input where it is recorded. */
+int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear);
+
 double boat_number_take(struct evaluation *evaluation, const char *field,
                         const struct number_value *number);
 

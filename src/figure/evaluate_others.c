@@ -239,7 +239,7 @@ static int64_t raft_places_take(struct evaluation *evaluation)
     int64_t places = 0;
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, "liferaft", &index)) != NULL;) {
-        int64_t count = gear->count.given ? gear->count.milli / 1000 : 1;
+        int64_t count = pieces_take(evaluation, gear);
         gear_number_take(evaluation, gear, "persons", &gear->persons);
         places += count * (gear->persons.milli / 1000);
         evaluation->origin = gear->place;

@@ -16,7 +16,7 @@ static double piece_lpm(struct evaluation *evaluation, const struct equipment *g
 
 static double electric_lpm(struct evaluation *evaluation, const struct equipment *gear)
 {
-    return (double)gear_count(gear) * piece_lpm(evaluation, gear);
+    return (double)pieces_take(evaluation, gear) * piece_lpm(evaluation, gear);
 }
 
 static double hand_lpm(struct evaluation *evaluation, const struct equipment *gear)
@@ -51,6 +51,8 @@ static int64_t pieces_in(const struct equipment *gear, enum side hull)
 
 static double port_lpm(struct evaluation *evaluation, const struct equipment *gear)
 {
+    gear_text_take(evaluation, gear, "zone", &gear->zone);
+    pieces_take(evaluation, gear);
     return (double)pieces_in(gear, SIDE_PORT) * piece_lpm(evaluation, gear);
 }
 
@@ -61,11 +63,11 @@ static double starboard_lpm(struct evaluation *evaluation, const struct equipmen
 
 static double weaker_hull_lpm(struct evaluation *evaluation)
 {
-    size_t inputs = evaluation->input_count, lacks = evaluation->lack_count;
     double port = sum_of(evaluation, "bilge_pump_electric", port_lpm);
-    evaluation->input_count = inputs;    /* the same are read again */
-    evaluation->lack_count = lacks;
+    size_t inputs = evaluation->input_count, lacks = evaluation->lack_count;
     double starboard = sum_of(evaluation, "bilge_pump_electric", starboard_lpm);
+    evaluation->input_count = inputs;    /* the same were read again */
+    evaluation->lack_count = lacks;
     return port < starboard ? port : starboard;
 }
 

@@ -3,8 +3,8 @@
 #include "evaluate.h"
 
 #define OPENING_FIELDS "bore_mm and depth_m of each seacock and shaft_seal"
-#define PUMP_FIELDS "measured_lpm or rated_lph of each electric pump, measured_lpm or stroke_l " \
-                    "of each hand pump"
+#define PUMP_FIELDS "measured_lpm or rated_lph, and count, of each electric pump (of a catamaran " \
+                    "zone too); measured_lpm or stroke_l of each hand pump"
 #define CD_ASSUMED "Cd 0.80 for a through-hull with its hose off or a shaft tube with its " \
                    "shaft out"
 #define PUMPS_ASSUMED "electric pumps half their label unless measured, hand pumps 30 strokes a " \
@@ -45,7 +45,7 @@ static const struct figure figures[] = {
      .verdict = FIGURE_FACT, .reads = "usual_kn of the boat",
      .formula = "d = v * t, 1 kn = 0.5144 m/s", .source = "section 2.1; kinematics",
      .procedure = "man_overboard", .step = "stop", .evaluate = evaluate_distance_run},
-    {.id = "boat_fulls", .title = "Explosive air from the largest bottle, against the cabins",
+    {.id = "boat_fulls", .title = "Explosive air from the worst bottle, against the cabins",
      .verdict = FIGURE_ESTIMATE,
      .reads = "kg and gas of each lpg_bottle_valve; cabin_m3 of the boat",
      .formula = "V = m R T / (M p) at 15 degrees, divided by the least share that explodes and by "
@@ -99,7 +99,7 @@ static const struct figure figures[] = {
      .verdict = FIGURE_ESTIMATE, .reads = "height of eye and the day's waves",
      .formula = "90 % of (e + H/2 - c) L / (2 (H - c))", .source = "section 2.2; derived",
      .assumed = "one regular wave", .why_not = "no record holds the day's waves"},
-    {.id = "gas_volume", .title = "Gas and explosive air from the largest bottle",
+    {.id = "gas_volume", .title = "Gas and explosive air from the worst bottle",
      .verdict = FIGURE_ESTIMATE, .reads = "kg and gas of each lpg_bottle_valve",
      .formula = "V = m R T / (M p) at 15 degrees; divided by the least share that explodes",
      .source = "section 4.1; handbook limits",

@@ -61,7 +61,7 @@ static const struct field gear_rows[] = {
     GEAR(bore_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "bore of the opening"),
     GEAR(depth_m, FIELD_NUMBER, .low = 0, .high = 3000, .about = "below the waterline"),
     GEAR(bung_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "size of its bung"),
-    GEAR(discharge_s, FIELD_NUMBER, .low = 1000, .high = 600000, .about = "how long it empties"),
+    GEAR(discharge_s, FIELD_NUMBER, .low = 1000, .high = 600000, .about = "seconds until it is empty, from its label"),
     GEAR(length_m, FIELD_NUMBER, .low = 500, .high = 200000, .about = "length of line or chain"),
     GEAR(rated_lph, FIELD_NUMBER, .low = 100000, .high = 100000000,
          .about = "litres an hour printed on the pump"),

@@ -113,7 +113,11 @@ static void a_catamaran_s_pump_is_read_once(void **state)
     assert_string_equal(result.lacks[0].field, "rated_lph");
     of_boat(HEAD("catamaran", "") PUMP("C1", "bridgedeck", ", count: 2") HAND
             OPENING("C9", "38", "0.3"));
-    assert_int_equal(of("pump_rate").input_count, 1);
+    struct figure_result found = of("pump_rate");
+    assert_int_equal(found.input_count, 3);
+    assert_string_equal(found.inputs[0].what, "bilge_pump_electric C1 zone");
+    assert_string_equal(found.inputs[1].what, "bilge_pump_electric C1 count");
+    assert_string_equal(found.inputs[2].what, "bilge_pump_electric C1 rated_lph");
 }
 
 /* Without pumps that are known to reach her water the floor is wet sooner. */

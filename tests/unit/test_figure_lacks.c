@@ -42,14 +42,16 @@ struct taken {
 /* Read where recorded; the figure stands without. */
 static bool is_optional(const char *figure, const char *field)
 {
-    return text_equal(figure, "floor_wet") &&
-           (text_equal(field, "lwl_m") || text_equal(field, "bwl_m"));
+    return text_equal(field, "count") ||
+           (text_equal(figure, "floor_wet") &&
+            (text_equal(field, "lwl_m") || text_equal(field, "bwl_m")));
 }
 
 static bool is_required(const struct taken *taken)
 {
-    const struct field *row = field_find(boat_fields(), taken->field);
-    return text_equal(taken->owner, "boat") && row != NULL && row->required;
+    bool boat = text_equal(taken->owner, "boat");
+    const struct field *row = field_find(boat ? boat_fields() : equipment_fields(), taken->field);
+    return row != NULL && row->required;
 }
 
 static struct figure_result result_of(const struct figure *figure)
