@@ -187,7 +187,8 @@ void evaluate_worst_openings(struct evaluation *evaluation)
     if (evaluation->lack_count > 0)
         return;
     evaluation->before = order_words(evaluation, &openings);
-    evaluation->after = text_format(evaluation->arena, "%s, where = is nearer than the spread of Cd",
+    evaluation->after = text_format(evaluation->arena,
+                                    "%s, where = is nearer than the spread of Cd",
                                     evaluation->before);
     evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
                                       WORD_FIGURE_WORST, "openings",

@@ -41,8 +41,8 @@ static struct figure_result of(const char *id)
 #define PUMP(tag, zone, more) \
     "  - {item: bilge_pump_electric, tag: " tag ", zone: " zone ", rated_lph: 6000" more "}\n"
 #define OPENING(tag, bore, depth) \
-    "  - {item: seacock, tag: " tag ", name: hole " tag ", zone: forward_heads, side: port, bore_mm: " bore \
-    ", depth_m: " depth ", bung_mm: " bore "}\n"
+    "  - {item: seacock, tag: " tag ", name: hole " tag ", zone: forward_heads, " \
+    "side: port, bore_mm: " bore ", depth_m: " depth ", bung_mm: " bore "}\n"
 #define SEAL(tag, bore, depth) \
     "  - {item: shaft_seal, tag: " tag ", name: shaft " tag ", zone: engine_space, bore_mm: " bore \
     ", depth_m: " depth "}\n"
