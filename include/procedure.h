@@ -199,7 +199,9 @@ struct procedure_set {
     X(FIGURE_ESTIMATED, "figure_estimated") X(FIGURE_BEATS, "figure_beats") \
     X(FIGURE_MAY_BEAT, "figure_may_beat") X(FIGURE_BEATS_AND_MAY, "figure_beats_and_may") \
     X(FIGURE_ANY_BEATS, "figure_any_beats") X(FIGURE_WORST, "figure_worst") \
-    X(FIGURE_BUNG, "figure_bung") X(FIGURE_FLOOR, "figure_floor") X(FIGURE_RUN, "figure_run") \
+    X(FIGURE_BUNG, "figure_bung") X(FIGURE_SEAL, "figure_seal") \
+    X(FIGURE_SEALS, "figure_seals") X(FIGURE_FLOOR, "figure_floor") \
+    X(FIGURE_FLOOR_ONE, "figure_floor_one") X(FIGURE_RUN, "figure_run") \
     X(FIGURE_BOAT_FULL, "figure_boat_full") X(FIGURE_RAFT, "figure_raft") \
     X(FIGURE_EMPTY, "figure_empty") X(FIGURE_EMPTY_EACH, "figure_empty_each") \
     X(FIGURE_RANGE_TITLE, "figure_range_title") \

@@ -114,6 +114,9 @@ void table_make(struct composing *composing, const char *item, struct card_step 
 void steps_make(struct composing *composing, struct card *card);
 const struct card_step *step_by_id(const struct card *card, const char *id);
 
+/* Of a figure's words: two lines at the least size. */
+#define FIGURE_CHARACTERS_MOST 100
+
 /* figure_rows.c: figures under the steps they serve, and on the distress card the
  * section of ranges. Needs all steps and sections. */
 void figures_make(struct composing *composing, struct card *card);

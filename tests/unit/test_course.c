@@ -38,6 +38,8 @@ static void horizons_agree(void **state)
         assert_four_digits("visible", i, rows[i].visible,
                            range_nm(VISIBLE_HORIZON, rows[i].height, 0));
     }
+    /* light bends less than radio: an earth of 7/6 of its radius */
+    assert_four_digits("of light", 0, 2.082, radio_horizon_exact() * sqrt(7.0 / 8.0));
     assert_four_digits("eye and head", 0, 4.329, range_nm(VISIBLE_HORIZON, 2.5, 0.25));
 }
 
