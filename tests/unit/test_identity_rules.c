@@ -41,6 +41,7 @@ static void unsound_call_signs_are_errors(void **state)
         {"call_sign_characters", "SV\xC5\x81" "B", "character 3 (U+0141)"},
         {"call_sign_characters", "SV-AB", "neither a letter nor a digit"},
         {"call_sign_characters", "None", "small letter"},
+        {"call_sign_characters", "NONE", "called out as a call sign"},
         {"call_sign_of_a_body", "4U2345", "United Nations"},
         {"call_sign_of_a_body", "C7AB", "Meteorological"},
         {"call_sign_impossible", "1AAB", "none can begin with 1A"},
