@@ -5,6 +5,7 @@
 static void sound_identities_are_silent(void **state)
 {
     (void)state;
+    /* A01, A03, A04, A06, A08 to A12 and more */
     static const struct { const char *call_sign, *mmsi, *flag; } sound[] = {
         {"9A2345", "238123457", "HR"}, {"9A2345", "238 123 457", "HR"},
         {"9A2345", "238\xC2\xA0" "123\xC2\xA0" "457", "HR"},
