@@ -294,6 +294,81 @@ fault silence_of_error alder "/^equipment:/i\\silenced: [$(echo "$silence" | sed
 fault silence_lapsed alder "/^equipment:/i\\silenced: [$(echo "$silence" | sed 's/2027-01/2026-10/')]"
 fault silence_idle alder "/^equipment:/i\\silenced: [$silence]"
 
+# ---- other ways into the same checks, and cases that must stay quiet ----
+
+# says CHECK PIECE BOAT SCRIPT: the changed record tells that check in these words.
+says() {
+    change "$3" "$4"
+    told "$bad" >/dev/null
+    if grep "\"check\": \"$1\"" "$scratch/stdout" | grep -qF -- "$2"; then
+        ok "each-$1-says"
+    else
+        not_ok "each-$1-says" "nothing says: $2" "$(cat "$scratch/stdout")"
+    fi
+}
+
+# quiet CHECK BOAT SCRIPT: the changed record does not tell it.
+quiet() {
+    change "$2" "$3"
+    if diff -r "$good/$2" "$bad" >/dev/null; then
+        not_ok "each-$1-quiet" "nothing changed: $3"
+    else
+        expect_empty "each-$1-quiet" "$(told "$bad" | grep "^$1 ")"
+    fi
+}
+
+# a side against the zone's own
+says record 'aft_cabin_starboard lies to starboard, but side says port' alder \
+    's/zone: aft_cabin_starboard,/& side: port,/'
+says record 'cockpit_locker_port lies to port, but side says starboard' alder \
+    '/tag: C2,/s/zone: cockpit_locker, side: port/zone: cockpit_locker_port, side: starboard/'
+says record 'aft_cabin_port lies to port, but side says starboard' alder \
+    's/^  zone: navigation_station/  zone: aft_cabin_port/'
+says record 'hull_step_port lies to port, but side says starboard' samphire \
+    '/tag: F3,/s/zone: hull_step_port,/& side: starboard,/'
+says record 'engine_space_starboard lies to starboard, but side says port' samphire \
+    '/tag: C34,/s/zone: engine_space_starboard,/& side: port,/'
+quiet record alder 's/zone: aft_cabin_starboard,/& side: starboard,/'
+
+# openings that the record lets expect
+says opening_expected "the sink's drain, though gas_alarm C9 is there" alder '/tag: C7,/d'
+says opening_expected 'for the engine in engine_space, such as its intake' alder '/tag: C6,/d'
+says opening_expected 'for aft_heads, such as the inlet and outlet' alder '/tag: F3,/s/zone: saloon/zone: aft_heads/'
+says opening_expected 'for the engine in engine_space_port' samphire '/tag: C33,/d'
+says opening_expected 'for the engine in engine_space_starboard' samphire '/tag: C34,/d'
+says opening_expected 'though smoke_alarm F8 is there' samphire \
+    '/zone: forward_heads, side: port/d; /tag: F8,/s/zone: aft_cabin_port/zone: forward_heads, side: port/'
+quiet opening_expected samphire '/tag: C30,/d'
+quiet opening_expected alder '/tag: C7,/s/zone: galley/zone: saloon/'
+says openings_too_few 'she has 5 openings, but only 2 are recorded' alder 's/openings: 2/openings: 5/'
+
+# what lies inside the space that burns
+says control_inside 'engine_stop C1 lies inside engine_space' alder \
+    '/item: engine_stop,/s/zone: cockpit, side: starboard/zone: engine_space/'
+says control_inside 'battery_isolator_engine C3 lies inside engine_space' alder \
+    '/item: battery_isolator_engine,/s/how:/inside: [engine_space], how:/'
+quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/inside: [engine_space_starboard]/
+/^  - {check: control_inside/,+0d
+/^silenced:/d
+/tag: C7,/s/zone: engine_space_starboard, how: across = shut, inside: \[engine_space_starboard\]/zone: cockpit_locker_starboard, how: across = shut, inside: []/'
+
+# one piece in reach is enough; each that is wrong by itself is told
+quiet handheld_out_of_reach alder '/item: vhf_handheld,/{p;s/tag: E5,/tag: E95,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
+quiet pump_not_from_cockpit alder '/item: bilge_pump_manual,/{p;s/tag: C5,/tag: C95,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
+quiet inverted_out_of_reach samphire '/item: knife,/{p;s/tag: E8,/tag: E98,/;s/reach_inverted: yes/reach_inverted: no/;s/by the wheel/by the door/;}'
+quiet inverted_out_of_reach alder '/item: liferaft,/s/persons/reach_inverted: no, persons/'
+says gear_locked 'liferaft E3 is under lock' alder '/item: liferaft,/s/persons/locked: yes, persons/'
+says raft_line_unrecorded 'liferaft E3 has no release recorded' alder 's/, release: slip hook//'
+says isolator_leaves_no_radio 'battery_isolator_engine C3 cuts the fixed radio' alder \
+    '/item: battery_isolator_engine,/s/cuts: \[\]/cuts: [vhf_dsc]/; /item: vhf_handheld,/s/from_cockpit: yes/from_cockpit: no/'
+quiet isolator_leaves_no_radio alder '/item: battery_isolator_engine,/s/cuts: \[\]/cuts: [vhf_dsc]/'
+quiet beacon_missing alder "$(without epirb)
+s/sea_area: A1/sea_area: A3/"
+quiet bung_misfit alder '/tag: C7,/s/bung_mm: 25/bung_mm: 37/'
+says bung_misfit 'it may not go in' alder '/tag: C7,/s/bung_mm: 25/bung_mm: 38/'
+quiet co2_share tamarisk '/tag: F4,/s/agent: powder, kg: 1/agent: co2, kg: 2/; s/cabin_m3: .*/cabin_m3: 37/'
+quiet co2_in_cabins tamarisk '/tag: F3,/s/agent: powder/agent: co2/'
+
 # ---- none left out ----
 
 sort -u "$scratch/tried" >"$scratch/sorted"
