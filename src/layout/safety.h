@@ -41,6 +41,11 @@ struct tag_group {
  * has one mark for all. */
 struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
                                   size_t most, size_t *placed);
+
+/* How many of them lie partly in another hull than their place, or cannot be shown by
+ * a line to it because others lie between. */
+size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view *view,
+                       const struct tag_group *groups);
 void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
                     const struct tag_group *group);
 void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing);
@@ -52,5 +57,9 @@ void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const
 /* A tag that stands away from its place: a thin line to a dot there. */
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
                      const struct marker *marker, struct area box);
+
+/* safety_words.c: port, bow and starboard above the boat; the legend below it. */
+void safety_head_place(struct sheet *sheet, struct area head);
+void safety_legend_place(struct sheet *sheet, struct area area);
 
 #endif
