@@ -127,6 +127,10 @@ struct step_sizes { mpt headline, row; };
  * passes the column's right edge (negative: it does not). */
 mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, mpt *excess,
                  struct place *excess_at);
+
+/* Tells of each line of gear that is too long; false: of none. */
+bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width);
+
 void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area column);
 
 mpt boxes_height(const struct sheet *sheet, mpt size, mpt width);

@@ -4,6 +4,7 @@
 #include "zone_names.h"
 
 #define SIDE_COLUMN MM(60)
+#define WIDE_COLUMN MM(72)       /* where labels have no room else: the boat is narrower */
 #define GUTTER MM(4.5)
 #define HEAD_HEIGHT MM(7)
 #define LEGEND_HEIGHT MM(8)
@@ -50,7 +51,8 @@ static mpt sources_height(const struct sheet *sheet, mpt width)
 }
 
 /* Between the line that all cards have on top and the footer: no call panel. */
-static struct safety_page page_make(const struct sheet *sheet, const struct frame *frame)
+static struct safety_page page_make(const struct sheet *sheet, const struct frame *frame,
+                                    mpt column)
 {
     struct area whole = {frame->body.x, frame->body.y, frame->body.width,
                          frame->footer.y - MM(1) - frame->body.y};
@@ -59,9 +61,9 @@ static struct safety_page page_make(const struct sheet *sheet, const struct fram
     mpt top = whole.y + HEAD_HEIGHT;
     return (struct safety_page){
         .whole = whole, .head = {whole.x, whole.y, whole.width, HEAD_HEIGHT},
-        .left = {whole.x, top, SIDE_COLUMN, tall},
-        .right = {whole.x + whole.width - SIDE_COLUMN, top, SIDE_COLUMN, tall},
-        .middle = {whole.x + SIDE_COLUMN + GUTTER, top, whole.width - 2 * SIDE_COLUMN - 2 * GUTTER,
+        .left = {whole.x, top, column, tall},
+        .right = {whole.x + whole.width - column, top, column, tall},
+        .middle = {whole.x + column + GUTTER, top, whole.width - 2 * column - 2 * GUTTER,
                    tall - MM(2)},
         .legend = {whole.x, foot - sources - LEGEND_HEIGHT, whole.width, LEGEND_HEIGHT},
         .sources = {whole.x, foot - sources + MM(1), whole.width, sources}};
@@ -144,21 +146,27 @@ static void labels_fit(const struct sheet *sheet, struct safety_page *page)
 
 /* Ways to draw the page, the best first. All tags on the plan if leaders can be led
  * past them; else one mark stands for the tags of a place with many, its label
- * lists them; else a label may stand on the other side of the boat. Where even that
- * fails the tags on the plan are the key to labels without leaders. */
-static const struct way { size_t most; bool own_side; } ways[] = {
-    {CHIPS_ALL, true}, {3, true},  {1, true},  {0, true},
-    {CHIPS_ALL, false}, {0, false}, {CHIPS_ALL, false}};
+ * lists them; else a label may stand on the other side of the boat; else labels have more
+ * room and the boat less. Where even that fails the tags on the plan are the key to labels
+ * without leaders. */
+static const struct way { size_t most; bool own_side; mpt column; } ways[] = {
+    {CHIPS_ALL, true, SIDE_COLUMN}, {3, true, SIDE_COLUMN}, {1, true, SIDE_COLUMN},
+    {0, true, SIDE_COLUMN}, {CHIPS_ALL, false, SIDE_COLUMN}, {0, false, SIDE_COLUMN},
+    {CHIPS_ALL, true, WIDE_COLUMN}, {0, true, WIDE_COLUMN}, {0, false, WIDE_COLUMN}};
 #define WAYS (sizeof ways / sizeof *ways)
 
-static void way_try(struct sheet *sheet, struct safety_page *page, const struct way *way)
+static struct safety_page way_try(struct sheet *sheet, const struct frame *frame,
+                                  const struct way *way)
 {
     const struct safety_plan *safety = sheet->card->safety;
-    page->labels = arena_array(sheet->arena, safety->place_count + 1, sizeof *page->labels);
-    page->own_side = way->own_side;
-    page->groups = tag_groups_find(sheet, &page->view, way->most, &page->groups_placed);
-    page->groups_lost = tag_groups_lost(safety, &page->view, page->groups);
-    labels_fit(sheet, page);
+    struct safety_page page = page_make(sheet, frame, way->column);
+    page.view = view_make(sheet, page.middle);
+    page.labels = arena_array(sheet->arena, safety->place_count + 1, sizeof *page.labels);
+    page.own_side = way->own_side;
+    page.groups = tag_groups_find(sheet, &page.view, way->most, &page.groups_placed);
+    page.groups_lost = tag_groups_lost(safety, &page.view, page.groups);
+    labels_fit(sheet, &page);
+    return page;
 }
 
 /* All on the boat; with leaders, at least with labels; as few tags as can be away from
@@ -167,21 +175,24 @@ static bool page_better(const struct safety_page *a, const struct safety_page *b
 {
     if (a->groups_placed != b->groups_placed)
         return a->groups_placed > b->groups_placed;
-    return a->found != b->found ? a->found < b->found : a->groups_lost < b->groups_lost;
+    if (a->found != b->found)
+        return a->found < b->found;
+    return a->found == LABELS_NO_ROOM ? a->over < b->over : a->groups_lost < b->groups_lost;
+}
+
+static bool page_is_good(const struct sheet *sheet, const struct safety_page *page)
+{
+    return page->found == LABELS_LED && page->groups_lost == 0 &&
+           page->groups_placed == sheet->card->safety->place_count;
 }
 
 static struct safety_page page_fit(struct sheet *sheet, const struct frame *frame)
 {
-    struct safety_page best = page_make(sheet, frame);
-    best.view = view_make(sheet, best.middle);
-    for (size_t i = 0; i < WAYS; i++) {
-        struct safety_page page = best;
-        way_try(sheet, &page, &ways[i]);
-        if (i == 0 || page_better(&page, &best))
+    struct safety_page best = way_try(sheet, frame, &ways[0]);
+    for (size_t i = 1; i < WAYS && !page_is_good(sheet, &best); i++) {
+        struct safety_page page = way_try(sheet, frame, &ways[i]);
+        if (page_better(&page, &best))
             best = page;
-        if (best.found == LABELS_LED && best.groups_lost == 0 &&
-            best.groups_placed == sheet->card->safety->place_count)
-            break;
     }
     return best;
 }
@@ -195,6 +206,41 @@ static const struct plan_place *longest_place(const struct safety_plan *safety)
         if (safety->places[i].row_count > longest->row_count)
             longest = &safety->places[i];
     return longest;
+}
+
+/* The line that needs the least cut to go on one line of type. */
+static const char *cheapest_cut(const struct sheet *sheet, const struct safety_page *page)
+{
+    const struct safety_plan *safety = sheet->card->safety;
+    const struct plan_row *found = NULL;
+    mpt least = 0;
+    for (size_t i = 0; i < safety->place_count; i++)
+        for (size_t r = 0; r < safety->places[i].row_count; r++) {
+            const struct plan_row *row = &safety->places[i].rows[r];
+            mpt cut = label_row_cut(sheet, row, page->size, page->left.width);
+            if (cut > 0 && (found == NULL || cut < least)) {
+                least = cut;
+                found = row;
+            }
+        }
+    if (found == NULL)
+        return "";
+    return text_format(sheet->arena, "\nthe cheapest line to save: %s mm of \"%s %s\"",
+                       mm_text(sheet->arena, least), found->name, found->detail);
+}
+
+static void labels_told(struct sheet *sheet, const struct safety_page *page)
+{
+    const struct plan_place *longest = longest_place(sheet->card->safety);
+    mpt line = page->size / 100 * size_rule(ROLE_ROW)->leading;
+    sheet_too_long(sheet, longest->marker.origin, page->over,
+                   text_format(sheet->arena,
+                               "save %d lines: shorten name and spot of gear that needs two; gear "
+                               "of one kind at one place with equal spot shares a line%s\n"
+                               "the label of %s is the longest (%zu lines)",
+                               (int)((page->over + line - 1) / line),
+                               cheapest_cut(sheet, page), longest->title, longest->row_count),
+                   "the text of the labels");
 }
 
 static void groups_told(struct sheet *sheet, const struct safety_page *page)
@@ -214,17 +260,10 @@ static void groups_told(struct sheet *sheet, const struct safety_page *page)
 
 static bool page_told(struct sheet *sheet, const struct safety_page *page)
 {
-    if (page->found != LABELS_NO_ROOM) {
+    if (page->found == LABELS_NO_ROOM)
+        labels_told(sheet, page);
+    else
         groups_told(sheet, page);
-    } else {
-        const struct plan_place *longest = longest_place(sheet->card->safety);
-        sheet_too_long(sheet, longest->marker.origin, page->over,
-                       text_format(sheet->arena,
-                                   "shorten name and spot of gear; gear of one kind at one place "
-                                   "with equal spot shares a line\nthe label of %s is the longest "
-                                   "(%zu lines)", longest->title, longest->row_count),
-                       "the labels of the safety plan");
-    }
     return !sheet->failed;
 }
 
@@ -270,7 +309,7 @@ static void boat_place(struct sheet *sheet, const struct safety_page *page)
     leaders_place(sheet, page);
     sheet->block = "plan";
     for (size_t i = 0; i < safety->place_count; i++)
-        true_place_draw(sheet, &page->view, &safety->places[i].marker, page->groups[i].box);
+        true_place_draw(sheet, &page->view, page->groups, i);
     for (size_t i = 0; i < safety->place_count; i++)
         tag_group_draw(sheet, &safety->places[i], &page->groups[i]);
     if (page->label_count > safety->place_count)

@@ -13,6 +13,7 @@
 #define MARK_SIDE MM(4.4)
 #define HERE_SIDE MM(7)
 #define DOT MM(1.4)
+#define RIM MM(0.3)             /* shapes are told apart on the outline and each other */
 
 static struct style tag_style(mpt size)
 {
@@ -189,18 +190,30 @@ static bool spills_over(const struct hull_view *view, struct point place, struct
     return hull_body(view, left) != body || hull_body(view, right) != body;
 }
 
+/* Others lie between the tags and their place. */
+static bool place_is_hidden(const struct safety_plan *safety, const struct hull_view *view,
+                            const struct tag_group *groups, size_t index)
+{
+    struct point place = hull_point(view, &safety->places[index].marker);
+    size_t count = safety->place_count + (safety->here_given ? 1 : 0);
+    if (!place_is_shown(view, place, groups[index].box))
+        return false;
+    for (size_t i = 0; i < count; i++)
+        if (i != index && groups[i].found &&
+            segment_to_box(middle(groups[index].box), place, groups[i].box) < DOT / 2)
+            return true;
+    return false;
+}
+
 size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view *view,
                        const struct tag_group *groups)
 {
-    size_t lost = 0, count = safety->place_count + (safety->here_given ? 1 : 0);
+    size_t lost = 0;
     for (size_t i = 0; i < safety->place_count; i++) {
         struct point place = hull_point(view, &safety->places[i].marker);
-        struct area box = groups[i].box;
-        bool hidden = false;
-        for (size_t j = 0; j < count && groups[i].found; j++)
-            hidden = hidden || (j != i && groups[j].found && place_is_shown(view, place, box) &&
-                               segment_to_box(middle(box), place, groups[j].box) < DOT / 2);
-        lost += hidden || spills_over(view, place, box) ? 1 : 0;
+        if (groups[i].found)
+            lost += spills_over(view, place, groups[i].box) ||
+                    place_is_hidden(safety, view, groups, i);
     }
     return lost;
 }
@@ -211,7 +224,8 @@ void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const
                    const struct style *style, struct place origin)
 {
     mpt width = sheet_width(sheet, style, tag);
-    sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, level == LEVEL_BELOW ? box.height / 2 : 0);
+    sheet_box(sheet, box, INK_BLACK, INK_WHITE, RIM,
+              level == LEVEL_BELOW ? box.height / 2 : 0);
     sheet_text(sheet, style, box.x + (box.width - width) / 2,
                baseline_in(box.y, box.height, style->size), tag, strlen(tag), origin);
 }
@@ -223,7 +237,7 @@ void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
     size_t chips = group->compact ? 0 : chips_of(place);
     mpt pad = chips > 1 ? FRAME_PAD : 0;
     if (group->compact)
-        sheet_box(sheet, group->box, INK_BLACK, INK_NONE, 0,
+        sheet_box(sheet, group->box, INK_BLACK, INK_WHITE, RIM,
                   place->marker.level == LEVEL_BELOW ? group->box.height / 2 : 0);
     if (chips > 1)
         sheet_box(sheet, group->box, INK_WHITE, INK_BLACK, FRAME_LINE, MM(0.8));
@@ -263,10 +277,12 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
 }
 
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
-                     const struct marker *marker, struct area box)
+                     const struct tag_group *groups, size_t index)
 {
-    struct point at = hull_point(view, marker);
-    if (!place_is_shown(view, at, box))
+    const struct safety_plan *safety = sheet->card->safety;
+    struct point at = hull_point(view, &safety->places[index].marker);
+    struct area box = groups[index].box;
+    if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index))
         return;
     sheet_line(sheet, middle(box), at, INK_BLACK, MM(0.35));
     sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
