@@ -234,6 +234,11 @@ mpt label_row_cut(const struct sheet *sheet, const struct plan_row *row, mpt siz
     return over > 0 ? over : 0;
 }
 
+mpt label_line_saved(mpt size)
+{
+    return 2 * line_height(size) - ROW_LEAST;
+}
+
 void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,
                  struct area area)
 {

@@ -19,6 +19,9 @@ mpt label_drop(mpt size);
 /* How far the words of a line of gear pass one line of type; 0: they do not. */
 mpt label_row_cut(const struct sheet *sheet, const struct plan_row *row, mpt size, mpt width);
 
+/* What a label gets shorter by when such a line of gear is cut so far. */
+mpt label_line_saved(mpt size);
+
 void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,
                  struct area area);
 

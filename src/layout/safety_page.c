@@ -208,38 +208,50 @@ static const struct plan_place *longest_place(const struct safety_plan *safety)
     return longest;
 }
 
-/* The line that needs the least cut to go on one line of type. */
-static const char *cheapest_cut(const struct sheet *sheet, const struct safety_page *page)
+/* The entries that need more than one line of type: how many, and the one that needs
+ * the least cut. */
+struct cuts { size_t count; const struct plan_row *cheapest; mpt least; };
+
+static struct cuts cuts_of(const struct sheet *sheet, const struct safety_page *page)
 {
     const struct safety_plan *safety = sheet->card->safety;
-    const struct plan_row *found = NULL;
-    mpt least = 0;
+    struct cuts cuts = {0};
     for (size_t i = 0; i < safety->place_count; i++)
         for (size_t r = 0; r < safety->places[i].row_count; r++) {
             const struct plan_row *row = &safety->places[i].rows[r];
             mpt cut = label_row_cut(sheet, row, page->size, page->left.width);
-            if (cut > 0 && (found == NULL || cut < least)) {
-                least = cut;
-                found = row;
-            }
+            if (cut <= 0)
+                continue;
+            cuts.count++;
+            if (cuts.cheapest != NULL && cut >= cuts.least)
+                continue;
+            cuts.least = cut;
+            cuts.cheapest = row;
         }
-    if (found == NULL)
-        return "";
-    return text_format(sheet->arena, "\nthe cheapest line to save: %s mm of \"%s %s\"",
-                       mm_text(sheet->arena, least), found->name, found->detail);
+    return cuts;
+}
+
+static const char *cut_words(const struct sheet *sheet, const struct safety_page *page)
+{
+    struct cuts cuts = cuts_of(sheet, page);
+    mpt saved = label_line_saved(page->size);
+    size_t needed = (size_t)((page->over + saved - 1) / saved);
+    if (needed > cuts.count)
+        return text_format(sheet->arena, "she has too much gear for the page: shortening the %zu "
+                           "entries that need two lines is not enough", cuts.count);
+    return text_format(sheet->arena, "shorten name or spot of about %zu of the %zu entries that "
+                       "need two lines\nthe cheapest: %s mm of \"%s %s\"", needed, cuts.count,
+                       mm_text(sheet->arena, cuts.least), cuts.cheapest->name,
+                       cuts.cheapest->detail);
 }
 
 static void labels_told(struct sheet *sheet, const struct safety_page *page)
 {
     const struct plan_place *longest = longest_place(sheet->card->safety);
-    mpt line = page->size / 100 * size_rule(ROLE_ROW)->leading;
     sheet_too_long(sheet, longest->marker.origin, page->over,
-                   text_format(sheet->arena,
-                               "save %d lines: shorten name and spot of gear that needs two; gear "
-                               "of one kind at one place with equal spot shares a line%s\n"
-                               "the label of %s is the longest (%zu lines)",
-                               (int)((page->over + line - 1) / line),
-                               cheapest_cut(sheet, page), longest->title, longest->row_count),
+                   text_format(sheet->arena, "%s\ngear of one kind at one place with equal spot "
+                               "shares a line\nthe label of %s is the longest (%zu lines)",
+                               cut_words(sheet, page), longest->title, longest->row_count),
                    "the text of the labels");
 }
 
