@@ -70,35 +70,19 @@ static mpt chip_lines(const struct sheet *sheet, const struct plan_row *row, mpt
     return lines;
 }
 
-/* Width of the pieces from `first` to before `end` on one line. */
-static mpt pieces_length(const struct paragraph *words, size_t first, size_t end)
-{
-    mpt length = 0;
-    for (size_t i = first; i < end; i++)
-        length += words->pieces[i].width +
-                  (i > first && !words->pieces[i].joined ? words->space : 0);
-    return length;
-}
-
 /* On more lines than one the name is not torn, nor the words behind it, if each has
  * room on a line and that takes no more lines. */
 static void row_break(const struct sheet *sheet, struct paragraph *words)
 {
-    struct paragraph kept = *words;
     size_t name = 0, count = words->piece_count;
-    struct piece *pieces = arena_array(sheet->arena, count + 1, sizeof *pieces);
+    bool *keep = arena_array(sheet->arena, count + 1, sizeof *keep);
     while (name < count && words->pieces[name].bold)
         name++;
-    bool tie_name = pieces_length(words, 0, name) <= words->width;
-    bool tie_rest = pieces_length(words, name, count) <= words->width;
-    for (size_t i = 0; i < count; i++) {
-        pieces[i] = words->pieces[i];
-        pieces[i].tied |= (i > 0 && i < name && tie_name) || (i > name && tie_rest);
-    }
-    kept.pieces = pieces;
-    paragraph_break(&kept, sheet->arena);
-    if (kept.line_count <= words->line_count)
-        *words = kept;
+    bool keep_name = paragraph_length(words, 0, name) <= words->width;
+    bool keep_rest = paragraph_length(words, name, count) <= words->width;
+    for (size_t i = 0; i < count; i++)
+        keep[i] = i < name ? keep_name : i > name && keep_rest;
+    paragraph_keep(words, keep, sheet->arena);
 }
 
 /* The words behind the tags, or below them. */
@@ -230,7 +214,7 @@ mpt label_height(const struct sheet *sheet, const struct plan_place *place, mpt 
 mpt label_row_cut(const struct sheet *sheet, const struct plan_row *row, mpt size, mpt width)
 {
     struct row_plan plan = row_plan(sheet, row, size, width);
-    mpt over = pieces_length(&plan.words, 0, plan.words.piece_count) - plan.words.width;
+    mpt over = paragraph_length(&plan.words, 0, plan.words.piece_count) - plan.words.width;
     return over > 0 ? over : 0;
 }
 
