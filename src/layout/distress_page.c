@@ -13,8 +13,9 @@
 #define BOX_GAP_MOST MM(7)
 #define FRAME MM(0.7)
 
-/* Of the left column: the second takes the longest phrase at the least size. */
-static const mpt left_widths[] = {MM(104), MM(105)};
+/* Of the left column: the wider ones take the longest phrases, and names that are long to
+ * spell, at the least size. */
+static const mpt left_widths[] = {MM(104), MM(105), MM(106)};
 #define LEFT_WIDTHS (sizeof left_widths / sizeof *left_widths)
 
 /* Which column a block stands in, in order from the top. */

@@ -154,6 +154,7 @@ static const struct way { size_t most; bool own_side; mpt column; } ways[] = {
     {0, true, SIDE_COLUMN}, {CHIPS_ALL, false, SIDE_COLUMN}, {0, false, SIDE_COLUMN},
     {CHIPS_ALL, true, WIDE_COLUMN}, {0, true, WIDE_COLUMN}, {0, false, WIDE_COLUMN}};
 #define WAYS (sizeof ways / sizeof *ways)
+#define WAYS_OWN_SIDE 4u          /* the others only where none of these has leaders */
 
 static struct safety_page way_try(struct sheet *sheet, const struct frame *frame,
                                   const struct way *way)
@@ -190,6 +191,8 @@ static struct safety_page page_fit(struct sheet *sheet, const struct frame *fram
 {
     struct safety_page best = way_try(sheet, frame, &ways[0]);
     for (size_t i = 1; i < WAYS && !page_is_good(sheet, &best); i++) {
+        if (i >= WAYS_OWN_SIDE && best.found == LABELS_LED)
+            break;
         struct safety_page page = way_try(sheet, frame, &ways[i]);
         if (page_better(&page, &best))
             best = page;

@@ -46,7 +46,7 @@ static struct paragraph lettered(const char *text, int width)
     for (const char *at = text; *at != '\0';) {
         size_t length = strcspn(at, " ~");
         pieces[count++] = (struct piece){.text = at, .length = length,
-                                         .tied = count > 0 && at[-1] == '~',
+                                         .tied = at > text && at[-1] == '~',
                                          .width = (mpt)length * LETTER};
         at += length + strspn(at + length, " ~");
     }
