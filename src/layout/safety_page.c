@@ -156,8 +156,10 @@ static const struct way { size_t most; bool own_side; mpt column; } ways[] = {
 #define WAYS (sizeof ways / sizeof *ways)
 #define WAYS_OWN_SIDE 4u          /* the others only where none of these has leaders */
 
+/* Labels take the time: they are not arranged for tags that are no better placed than
+ * those that have leaders already. */
 static struct safety_page way_try(struct sheet *sheet, const struct frame *frame,
-                                  const struct way *way)
+                                  const struct way *way, const struct safety_page *best)
 {
     const struct safety_plan *safety = sheet->card->safety;
     struct safety_page page = page_make(sheet, frame, way->column);
@@ -166,7 +168,10 @@ static struct safety_page way_try(struct sheet *sheet, const struct frame *frame
     page.own_side = way->own_side;
     page.groups = tag_groups_find(sheet, &page.view, way->most, &page.groups_placed);
     page.groups_lost = tag_groups_lost(safety, &page.view, page.groups);
-    labels_fit(sheet, &page);
+    page.found = LABELS_NO_ROOM;
+    if (best == NULL || best->found != LABELS_LED || page.groups_placed > best->groups_placed ||
+        page.groups_lost < best->groups_lost)
+        labels_fit(sheet, &page);
     return page;
 }
 
@@ -189,11 +194,11 @@ static bool page_is_good(const struct sheet *sheet, const struct safety_page *pa
 
 static struct safety_page page_fit(struct sheet *sheet, const struct frame *frame)
 {
-    struct safety_page best = way_try(sheet, frame, &ways[0]);
+    struct safety_page best = way_try(sheet, frame, &ways[0], NULL);
     for (size_t i = 1; i < WAYS && !page_is_good(sheet, &best); i++) {
         if (i >= WAYS_OWN_SIDE && best.found == LABELS_LED)
             break;
-        struct safety_page page = way_try(sheet, frame, &ways[i]);
+        struct safety_page page = way_try(sheet, frame, &ways[i], &best);
         if (page_better(&page, &best))
             best = page;
     }
