@@ -8,24 +8,8 @@
 #include <string.h>
 #include <zlib.h>
 
-#include "card_case.h"
+#include "card_fixture.h"
 #include "text.h"
-
-static struct card_case test;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    case_end(&test);
-    return 0;
-}
 
 static const char *code_of(const char *bytes, size_t length)
 {

@@ -7,24 +7,8 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_case.h"
+#include "card_fixture.h"
 #include "text.h"
-
-static struct card_case test;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    case_end(&test);
-    return 0;
-}
 
 /* One procedure `smoke` of these steps. */
 static void procedure_with(const char *steps, const char *rest)

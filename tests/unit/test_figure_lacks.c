@@ -8,26 +8,10 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_case.h"
+#include "card_fixture.h"
 #include "figure.h"
 #include "source.h"
 #include "text.h"
-
-static struct card_case test;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    case_end(&test);
-    return 0;
-}
 
 #define INPUTS_MOST 200
 #define FIGURES_MOST 40

@@ -7,33 +7,8 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_case.h"
-#include "layout/layout_room.h"
+#include "sheet_fixture.h"
 #include "text.h"
-
-static struct card_case test;
-static struct faces *faces;
-static struct card card;
-static struct sheet sheet;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    faces = case_faces(&test);
-    card = (struct card){.title = "CARD", .language = "en"};
-    sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
-                           .card = &card, .block = "block"};
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    faces_close(faces);
-    case_end(&test);
-    return 0;
-}
 
 /* ---- a measure in letters: each as wide as a space; `~` ties two words ---- */
 

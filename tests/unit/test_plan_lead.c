@@ -6,24 +6,8 @@
 #include <stdint.h>
 #include <cmocka.h>
 
-#include "card_case.h"
+#include "card_fixture.h"
 #include "layout/plan_lead.h"
-
-static struct card_case test;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    case_end(&test);
-    return 0;
-}
 
 static const struct area paper = {MM(20), MM(30), MM(60), MM(70)};
 

@@ -1,0 +1,33 @@
+/* sheet_fixture.h - a case with faces and an empty sheet of a card without a boat, begun
+ * and ended with the group of tests. */
+#ifndef MAYDECK_SHEET_FIXTURE_H
+#define MAYDECK_SHEET_FIXTURE_H
+
+#include "card_case.h"
+#include "layout/layout_room.h"
+
+static struct card_case test;
+static struct faces *faces;
+static struct card card;
+static struct sheet sheet;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    faces = case_faces(&test);
+    card = (struct card){.title = "CARD", .language = "en"};
+    sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
+                           .card = &card, .block = "block"};
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    faces_close(faces);
+    case_end(&test);
+    return 0;
+}
+
+#endif
