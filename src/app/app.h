@@ -7,6 +7,7 @@
 #include "draw.h"
 #include "layout.h"
 #include "problem.h"
+#include "proof.h"
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
 
@@ -20,6 +21,7 @@ struct options {
     bool dump;                /* pages as text instead of PDF: for the tests */
     bool quiet, each;         /* print */
     bool all;                 /* why: every card, none named */
+    bool page;                /* check: tell what the proofreader measured */
     const char *nature;       /* call: a key of nature_find */
     bool relay, downgrade, cancel, spell;
     const char *type;         /* start: monohull or catamaran; NULL: not told */
@@ -78,7 +80,8 @@ struct boat_work {
     const char *key;
     const struct boat *boat;  /* NULL: the file could not be used */
     const struct card_set *set;
-    const struct page *const *pages;
+    const struct page *const *pages;       /* NULL: not laid out, or not to be read */
+    const struct proof_report *reports;    /* one a card, as pages */
 };
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet,
                            size_t index);

@@ -22,6 +22,19 @@ static void state_tell(const struct boat_work *work)
                work->set->not_hers[i].reason);
 }
 
+/* ---- how the pages were proofread ---- */
+
+static void proofs_print(const struct options *options, const struct fleet *fleet,
+                         const struct boat_work *work)
+{
+    struct text_builder out = text_builder_in(fleet->arena);
+    for (size_t i = 0; work->set != NULL && i < work->set->count; i++)
+        if (work->reports[i].measured > 0 && card_wanted(options, work->set->cards[i]))
+            proof_print(&work->reports[i], work->key, work->set->cards[i]->key, &out);
+    if (out.length > 0)
+        fputs(out.at, stdout);
+}
+
 /* ---- what else to record ---- */
 
 static struct asked_list asked_of(const struct options *options, const struct fleet *fleet,
@@ -96,6 +109,8 @@ enum exit_status command_check(const struct options *options)
     for (size_t i = 0; i < count; i++) {
         works[i] = boat_work(options, &fleet, i);
         state_tell(&works[i]);
+        if (options->page)
+            proofs_print(options, &fleet, &works[i]);
     }
     /* On a terminal the lists come last, where they are seen. */
     fflush(stdout);

@@ -266,6 +266,33 @@ static void card_must_exist(const struct options *options, const struct fleet *f
                 "there is no card \"%s\"", options->card);
 }
 
+/* A page with an error is held: nobody shall have to read it. */
+static void proof_tell(const struct fleet *fleet, const struct card *card,
+                       const struct proof_report *report)
+{
+    for (size_t i = 0; i < report->count; i++) {
+        const struct proof_finding *finding = &report->findings[i];
+        const struct proof_rule *rule = proof_rule(finding->rule);
+        struct place place = finding->origin.line > 0 ? finding->origin
+                                                      : card->boat_record->facts.name.place;
+        if (rule->severity == PROOF_ERROR)
+            problem_add(fleet->problems, SEVERITY_ERROR, place, rule->remedy,
+                        "%s (%s): %s: %s: %s; limit: %s", card->title, card->language, rule->id,
+                        rule->sentence, finding->measured, rule->limit);
+    }
+}
+
+static void work_proof(const struct fleet *fleet, struct boat_work *work)
+{
+    const struct page **pages = arena_array(fleet->arena, work->set->count, sizeof *pages);
+    work->reports = proof_set(work->set, work->pages, fleet->faces, fleet->arena);
+    for (size_t i = 0; i < work->set->count; i++) {
+        proof_tell(fleet, work->set->cards[i], &work->reports[i]);
+        pages[i] = work->reports[i].errors == 0 ? work->pages[i] : NULL;
+    }
+    work->pages = pages;
+}
+
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet, size_t index)
 {
     struct boat_work work = {.key = fleet->boat_keys[index]};
@@ -287,5 +314,6 @@ struct boat_work boat_work(const struct options *options, const struct fleet *fl
     card_must_exist(options, fleet, work.set);
     struct layout_input layout = {work.set, fleet->faces, options->draft};
     work.pages = layout_set(&layout, fleet->arena, fleet->problems);
+    work_proof(fleet, &work);
     return work;
 }

@@ -13,7 +13,7 @@ const struct command commands[] = {
      "Prints one PDF a boat, one page a card. A card whose facts are not recorded is\n"
      "held back and named; the others are printed.",
      command_print},
-    {"check", "tell what is wrong or missing, print nothing", "bcDd",
+    {"check", "tell what is wrong or missing, print nothing", "bcDdp",
      "Reads the base and its boats, composes and lays out every card, and tells\n"
      "what is wrong, which cards are held back and what to record. \"recorded N of M\"\n"
      "counts the items of the register that the boat's record mentions, fitted or\n"
@@ -45,6 +45,7 @@ static const struct option_row {
     {'b', "boat", "BOAT", "only this boat (its file name without .yaml)"},
     {'c', "card", "CARD", "only this card (such as flooding)"},
     {'a', "all", NULL, "every card"},
+    {'p', "page", NULL, "also tell how each page was proofread, a finding a line"},
     {'o', "output", "DIR", "where the files go (default: cards)"},
     {'d', "date", "DATE", "stands in for today (2026-11-25)"},
     {'D', "draft", NULL, "also print cards that lack facts, marked DRAFT"},
@@ -146,7 +147,7 @@ static const struct { char letter; size_t at; } flags[] = {
     {'q', offsetof(struct options, quiet)}, {'e', offsetof(struct options, each)},
     {'R', offsetof(struct options, relay)}, {'G', offsetof(struct options, downgrade)},
     {'X', offsetof(struct options, cancel)}, {'s', offsetof(struct options, spell)},
-    {'a', offsetof(struct options, all)},
+    {'a', offsetof(struct options, all)}, {'p', offsetof(struct options, page)},
 };
 
 static bool flag_take(int letter, struct options *options)

@@ -136,12 +136,14 @@ static void blank_line_place(struct sheet *sheet, const struct paragraph *paragr
         mpt width = paragraph->pieces[i++].width + (share > 0 ? share : 0);
         sheet_line(sheet, (struct point){x, baseline + MM(0.6)},
                    (struct point){x + width, baseline + MM(0.6)}, INK_BLACK, BLANK_RULE);
+        sheet_part(sheet, PART_BLANK);
         x += width;
     }
 }
 
 static void phrase_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top)
 {
+    paragraph_begin(sheet, true);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         if (blanks_in(paragraph, i) > 0)
             blank_line_place(sheet, paragraph, i, x, top);
@@ -154,6 +156,7 @@ static void phrase_place(struct sheet *sheet, const struct paragraph *paragraph,
                            "give a shorter name_spoken, or shorter looks", "a line of the call");
         top += set_line_height(paragraph, i);
     }
+    paragraph_end(sheet, true);
 }
 
 static mpt label_width(const struct sheet *sheet, const char *label, mpt size)

@@ -90,15 +90,21 @@ static enum sign_class class_sign(enum item_class class)
 }
 
 /* A kind of gear without a sign of its own shows the frame of its class with its
- * tag: never a neighbour's sign. */
+ * tag: never a neighbour's sign. White on the class colour would fade in red light
+ * (fire) and is weak for small type (rescue), so the tag has a black ground. */
 static void row_sign_place(struct sheet *sheet, const struct card_row *row, struct area area)
 {
     struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size_rule(ROLE_PLAN_TAG)->floor, INK_WHITE};
     const char *tag = row->tag_count > 0 ? row->tags[0] : "?";
     sheet_sign(sheet, area, class_sign(row->kind->class), row->kind->symbol, row->origin);
-    if (row->kind->symbol == NULL)
-        sheet_text(sheet, &style, area.x + (area.width - sheet_width(sheet, &style, tag)) / 2,
-                   baseline_in(area.y, area.height, style.size), tag, strlen(tag), row->origin);
+    if (row->kind->symbol != NULL)
+        return;
+    mpt width = sheet_width(sheet, &style, tag), height = style.size * 118 / 100;
+    mpt x = area.x + (area.width - width) / 2;
+    sheet_box(sheet, (struct area){x - MM(0.4), area.y + (area.height - height) / 2,
+                                   width + MM(0.8), height}, INK_BLACK, INK_NONE, 0, MM(0.5));
+    sheet_text(sheet, &style, x, baseline_in(area.y, area.height, style.size), tag, strlen(tag),
+               row->origin);
 }
 
 static void row_place(struct sheet *sheet, const struct card_row *row, mpt size, mpt tag,
