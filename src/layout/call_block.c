@@ -4,7 +4,7 @@
 
 #include <string.h>
 
-#define HEAD_HEIGHT MM(6.0)
+#define HEAD_HEIGHT MM(6.1)
 #define SET_WIDTH MM(52)
 #define PAD MM(2.4)
 #define PAD_TOP MM(0.6)

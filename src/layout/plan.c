@@ -42,6 +42,13 @@ static struct area box_at(struct point centre, mpt width, mpt height)
     return (struct area){centre.x - width / 2, centre.y - height / 2, width, height};
 }
 
+/* What is to port stands to port, whatever stands there already. */
+static bool own_side(const struct hull_view *view, const struct marker *marker, struct area box)
+{
+    mpt off = box.x + box.width / 2 - (view->area.x + view->area.width / 2);
+    return !(marker->side == SIDE_PORT && off > 0) && !(marker->side == SIDE_STARBOARD && off < 0);
+}
+
 /* A stern platform lies behind the hull; what is on it may stand there, as far as
  * the legend leaves room. */
 static bool allowed(const struct hull_view *view, const struct marker *marker, struct area box)
@@ -66,7 +73,8 @@ static bool place_find(const struct hull_view *view, const struct marker *marker
             for (size_t i = 0; i < 4; i++) {
                 struct point centre = {true_place.x + tries[i].x, true_place.y + tries[i].y};
                 *out = box_at(centre, width, height);
-                if (allowed(view, marker, *out) && free_of(*out, taken, count, TAG_GAP))
+                if (own_side(view, marker, *out) && allowed(view, marker, *out) &&
+                    free_of(*out, taken, count, TAG_GAP))
                     return true;
             }
         }

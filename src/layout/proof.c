@@ -3,6 +3,7 @@
 #include "proof_room.h"
 
 #define NOTES_MOST 3
+#define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* ---- what is measured once ---- */
 
@@ -36,7 +37,7 @@ static void blocks_find(struct proofing *p)
         struct proof_block *last = p->block_count > 0 ? &blocks[p->block_count - 1] : NULL;
         if (last == NULL || !text_equal(last->name, item->block)) {
             last = &blocks[p->block_count++];
-            *last = (struct proof_block){item->block, i, i, item->area};
+            *last = (struct proof_block){item->block, i, i, item->area, NULL};
         }
         last->end = i + 1;
         last->area = area_union(last->area, is_text(item) ? p->ink[i] : item->area);
@@ -95,15 +96,21 @@ static size_t found_of(const struct proofing *p, enum proof_severity severity)
     return count;
 }
 
-/* Small faults add up: the sum is a fault of its own. */
-static struct proof_report report_close(struct proofing *p)
+/* Small faults add up: the sum is a fault of its own. What is reported outlives the
+ * arena that the judging was done in. */
+static struct proof_report report_close(struct proofing *p, struct arena *arena)
 {
     size_t notes = found_of(p, PROOF_NOTE);
     proof_measured(p, 1);
     if (notes > NOTES_MOST)
         proof_found(p, RULE_NOTES, NULL, "%zu notes", notes);
+    struct proof_finding *kept = arena_array(arena, p->count, sizeof *kept);
+    for (size_t i = 0; i < p->count; i++) {
+        kept[i] = p->findings[i];
+        kept[i].measured = text_format(arena, "%s", p->findings[i].measured);
+    }
     return (struct proof_report){
-        .findings = p->findings, .count = p->count, .errors = found_of(p, PROOF_ERROR),
+        .findings = kept, .count = p->count, .errors = found_of(p, PROOF_ERROR),
         .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured};
 }
 
@@ -120,28 +127,32 @@ static void page_judge(struct proofing *p)
 
 void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out)
 {
-    struct proofing p = proofing_begin(input, arena);
+    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct proofing p = proofing_begin(input, scratch);
     page_judge(&p);
-    *out = report_close(&p);
+    *out = report_close(&p, arena);
+    arena_free(scratch);
 }
 
 const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
                                      const struct faces *faces, struct arena *arena)
 {
+    struct arena *scratch = arena_new(SCRATCH_LIMIT);
     struct proof_report *reports = arena_array(arena, set->count, sizeof *reports);
-    struct proofing **all = arena_array(arena, set->count, sizeof *all);
-    size_t *card = arena_array(arena, set->count, sizeof *card), count = 0;
+    struct proofing **all = arena_array(scratch, set->count, sizeof *all);
+    size_t *card = arena_array(scratch, set->count, sizeof *card), count = 0;
     for (size_t i = 0; i < set->count; i++) {
         struct proof_input input = {pages[i], set->cards[i], faces};
         if (pages[i] == NULL)
             continue;
-        all[count] = arena_alloc(arena, sizeof **all);
-        *all[count] = proofing_begin(&input, arena);
+        all[count] = arena_alloc(scratch, sizeof **all);
+        *all[count] = proofing_begin(&input, scratch);
         page_judge(all[count]);
         card[count++] = i;
     }
     proof_together(set, all, count);
     for (size_t i = 0; i < count; i++)
-        reports[card[i]] = report_close(all[i]);
+        reports[card[i]] = report_close(all[i], arena);
+    arena_free(scratch);
     return reports;
 }

@@ -79,15 +79,29 @@ static void line_told(struct proofing *p, size_t i, struct contrast contrast)
                     ratio_words(p->arena, contrast.ratio), light_word(contrast.light));
 }
 
-/* A line must show all along; a frame on one of its sides; an area by its line or,
- * without one, by itself. */
+/* Without its ends: a line may end at a frame. */
+static struct area line_middle(const struct page_item *line, struct area ink)
+{
+    mpt half = line->line_width / 2 + MM(0.2);
+    if (ink.width > ink.height && ink.width > 2 * half)
+        return (struct area){ink.x + half, ink.y, ink.width - 2 * half, ink.height};
+    if (ink.height > 2 * half)
+        return (struct area){ink.x, ink.y + half, ink.width, ink.height - 2 * half};
+    return ink;
+}
+
+/* A white line is a halo, to keep others apart. A line must show all along; a frame on
+ * one of its sides; an area by its line or, without one, by itself. */
 static void shape_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
     bool seen[INK_COUNT] = {false};
     if (item->fill == INK_NONE && item->stroke == INK_NONE)
         return;
-    grounds_under(p, i, area_grown(p->ink[i], MM(0.1)), seen);
+    if (item->kind == PAGE_LINE && item->stroke == INK_WHITE)
+        return;
+    grounds_under(p, i, item->kind == PAGE_LINE ? line_middle(item, p->ink[i])
+                                                : area_grown(p->ink[i], MM(0.1)), seen);
     if (item->kind == PAGE_LINE)
         line_told(p, i, worst_on(item->stroke, seen));
     else if (item->stroke != INK_NONE)

@@ -11,7 +11,7 @@
 #define STACKED MM(0.5)
 #define SIGN_APART MM(0.5)
 #define MARKERS_APART MM(0.3)
-#define EDGE_CLEAR MM(0.2)
+#define EDGE_CLEAR MM(0.1)
 #define WORD_SPACE 15          /* hundredths of the size */
 
 static const char *apart_words(const struct proofing *p, mpt gap)
@@ -193,6 +193,15 @@ static mpt clear_of_edge(const struct page_item *shape, struct area ink)
     return outside > inside ? outside : inside;
 }
 
+/* Painted over by what the words stand on: not to be seen. */
+static bool edge_hidden(const struct proofing *p, size_t text, size_t shape)
+{
+    for (size_t i = shape + 1; i < text; i++)
+        if (item_covers(&p->page->items[i], p->ink[text]))
+            return true;
+    return false;
+}
+
 static void edge_judge(struct proofing *p, size_t text, size_t shape)
 {
     const struct page_item *words = &p->page->items[text], *edge = &p->page->items[shape];
@@ -202,9 +211,15 @@ static void edge_judge(struct proofing *p, size_t text, size_t shape)
     if (in_plan(words) && in_plan(edge) && edge->fill == INK_NONE)
         return;
     mpt clear = clear_of_edge(edge, p->ink[text]);
-    if (clear < EDGE_CLEAR)
+    if (clear < EDGE_CLEAR && !edge_hidden(p, text, shape))
         proof_found(p, RULE_EDGE_CROSSED, words, "%s the edge of a line or box",
                     apart_words(p, clear));
+}
+
+/* Names stand round a plan with lines to it: their block is all of the page. */
+static bool round_a_plan(const struct proof_block *block)
+{
+    return text_equal(block->name, "labels") || text_equal(block->name, "leaders");
 }
 
 static void blocks_judge(struct proofing *p)
@@ -213,7 +228,7 @@ static void blocks_judge(struct proofing *p)
         for (size_t j = i + 1; j < p->block_count; j++) {
             const struct proof_block *a = &p->blocks[i], *b = &p->blocks[j];
             proof_measured(p, 1);
-            if (area_meets(a->area, b->area))
+            if (area_meets(a->area, b->area) && !round_a_plan(a) && !round_a_plan(b))
                 proof_found(p, RULE_BLOCKS_APART, &p->page->items[b->first],
                             "%s the block \"%s\"", apart_words(p, area_gap(a->area, b->area)),
                             a->name == NULL ? "page" : a->name);

@@ -9,6 +9,7 @@ struct proof_block {
     const char *name;
     size_t first, end;
     struct area area;          /* all it holds */
+    const char *words;         /* all it says, without blanks; made when asked */
 };
 
 /* A page being judged. */
@@ -18,8 +19,9 @@ struct proofing {
     const struct faces *faces;
     struct arena *arena;
     const struct area *ink;    /* by item: where its ink stands, lines with their width */
-    const struct proof_block *blocks;
+    struct proof_block *blocks;
     size_t block_count;
+    const char *words;         /* all words of the page, without blanks; made when asked */
     struct proof_finding *findings;
     size_t count, room;
     size_t measured;
@@ -79,7 +81,7 @@ const char *text_plain(struct arena *arena, const char *text);
 const char *text_command(struct arena *arena, const char *text);
 
 /* Do the words of the page's block hold these, blanks aside? "" is held. */
-bool block_says(const struct proofing *p, const char *block, const char *text);
+bool block_says(struct proofing *p, const char *block, const char *text);
 
 /* All texts of a card that are sentences, one after the other. */
 struct sentence { const char *text; struct place origin; };

@@ -14,12 +14,18 @@ static const struct fixed_block {
              {"contact", false}, {"call", false},  {"footer", false}, {"steps", true},
              {"plan", true}};
 
-static const struct page_item *block_first(const struct proofing *p, const char *name)
+/* Where a block stands: its first thing; of steps and plan, whose first things
+ * differ in size, all of it. */
+static bool block_corner(const struct proofing *p, const struct fixed_block *row,
+                         struct area *corner, const struct page_item **first)
 {
     for (size_t i = 0; i < p->block_count; i++)
-        if (text_equal(p->blocks[i].name, name))
-            return &p->page->items[p->blocks[i].first];
-    return NULL;
+        if (text_equal(p->blocks[i].name, row->name)) {
+            *first = &p->page->items[p->blocks[i].first];
+            *corner = row->with_steps ? p->blocks[i].area : (*first)->area;
+            return true;
+        }
+    return false;
 }
 
 static mpt apart(struct area a, struct area b)
@@ -30,20 +36,20 @@ static mpt apart(struct area a, struct area b)
 
 static void block_judge(struct proofing *const *all, size_t count, const struct fixed_block *row)
 {
-    const struct page_item *model = NULL;
-    const char *model_card = "";
+    const char *model_card = NULL;
+    struct area model = {0, 0, 0, 0}, own;
     for (size_t i = 0; i < count; i++) {
-        const struct page_item *own = block_first(all[i], row->name);
-        if (own == NULL || (row->with_steps && all[i]->card->step_count == 0))
+        const struct page_item *first;
+        if ((row->with_steps && all[i]->card->step_count == 0) ||
+            !block_corner(all[i], row, &own, &first))
             continue;
         proof_measured(all[i], 1);
-        if (model == NULL) {
+        if (model_card == NULL) {
             model = own;
             model_card = all[i]->card->key;
-        } else if (apart(own->area, model->area) > PLACE_SLACK) {
-            proof_found(all[i], RULE_BLOCKS_SET, own, "\"%s\" stands %s mm from where %s has it",
-                        row->name, mm_words(all[i]->arena, apart(own->area, model->area)),
-                        model_card);
+        } else if (apart(own, model) > PLACE_SLACK) {
+            proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
+                        row->name, mm_words(all[i]->arena, apart(own, model)), model_card);
         }
     }
 }

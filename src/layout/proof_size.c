@@ -5,7 +5,7 @@
 #include "proof_room.h"
 
 #define LINE_LEAST MM(0.35)
-#define BLANK_LEAST MM(8.45)     /* 9 mm less the rule and rounding */
+#define BLANK_LEAST MM(8.4)      /* 9 mm less the rule and rounding */
 #define LEADING_LEAST 1195       /* thousandths: rounding of a line's height */
 #define LEADING_MOST 1505
 #define MEASURE_MOST 55
@@ -14,28 +14,29 @@
  * of so many mm, or a distance for capitals or small letters. */
 enum tier { TIER_TITLE, TIER_HEADLINE, TIER_TEXT, TIER_SMALL, TIER_COUNT };
 static const struct role_need {
+    const char *word;
     enum tier tier;
     double capital_mm;           /* 0: none asked */
     double capitals_read_mm, small_read_mm;
     bool one_line;               /* needs no way back: G6 */
 } needs[ROLE_COUNT] = {
-    [ROLE_TITLE] = {TIER_TITLE, 8.0, 1600, 0, true},
-    [ROLE_BOAT] = {TIER_TEXT, 0, 0, 500, true},
-    [ROLE_SIGNS] = {TIER_TEXT, 0, 0, 500, true},
-    [ROLE_CALL_LINE] = {TIER_TEXT, 0, 0, 500, true},
-    [ROLE_HEADLINE] = {TIER_HEADLINE, 0, 800, 0, false},
-    [ROLE_ROW] = {TIER_TEXT, 0, 0, 500, true},
-    [ROLE_TABLE] = {TIER_TEXT, 0, 0, 500, true},
-    [ROLE_BOX] = {TIER_TEXT, 0, 0, 500, false},
-    [ROLE_CONTACT] = {TIER_TEXT, 0, 0, 500, true},
-    [ROLE_SCRIPT] = {TIER_TEXT, 0, 0, 500, true},
-    [ROLE_CODE] = {TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_FOOTER] = {TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_SOURCE_TAG] = {TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_MARK] = {TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_PLAN_TAG] = {TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_PLAN_LABEL] = {TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_NUMBER] = {TIER_TEXT, 0, 500, 0, true},
+    [ROLE_TITLE] = {"title", TIER_TITLE, 8.0, 1600, 0, true},
+    [ROLE_BOAT] = {"boat and number", TIER_TEXT, 0, 0, 500, true},
+    [ROLE_SIGNS] = {"signs", TIER_TEXT, 0, 0, 500, true},
+    [ROLE_CALL_LINE] = {"call line", TIER_TEXT, 0, 0, 500, true},
+    [ROLE_HEADLINE] = {"headline", TIER_HEADLINE, 0, 800, 0, false},
+    [ROLE_ROW] = {"row", TIER_TEXT, 0, 0, 500, true},
+    [ROLE_TABLE] = {"table", TIER_TEXT, 0, 0, 500, true},
+    [ROLE_BOX] = {"box", TIER_TEXT, 0, 0, 500, false},
+    [ROLE_CONTACT] = {"contact line", TIER_TEXT, 0, 0, 500, true},
+    [ROLE_SCRIPT] = {"call", TIER_TEXT, 0, 0, 500, true},
+    [ROLE_CODE] = {"code", TIER_SMALL, 2.0, 0, 0, true},
+    [ROLE_FOOTER] = {"footer", TIER_SMALL, 2.0, 0, 0, true},
+    [ROLE_SOURCE_TAG] = {"source", TIER_SMALL, 2.0, 0, 0, true},
+    [ROLE_MARK] = {"strip", TIER_SMALL, 2.0, 0, 0, true},
+    [ROLE_PLAN_TAG] = {"tag on the plan", TIER_SMALL, 2.0, 0, 0, true},
+    [ROLE_PLAN_LABEL] = {"name on the plan", TIER_SMALL, 2.0, 0, 0, true},
+    [ROLE_NUMBER] = {"number", TIER_TEXT, 0, 500, 0, true},
 };
 
 static double letter_mm(const struct proofing *p, const struct run *run, bool capitals)
@@ -54,7 +55,7 @@ static void floor_judge(struct proofing *p, const struct page_item *item)
     double capital = letter_mm(p, item->run, true), small = letter_mm(p, item->run, false);
     mpt floor = size_rule(item->role)->floor;
     if (item->run->size < floor)
-        proof_found(p, RULE_SIZE_FLOOR, item, "%s pt, floor %s",
+        proof_found(p, RULE_SIZE_FLOOR, item, "%s %s pt, floor %s", need->word,
                     pt_words(p->arena, item->run->size), pt_words(p->arena, floor));
     else if (capital < need->capital_mm)
         proof_found(p, RULE_SIZE_FLOOR, item, "capitals of %s mm",
@@ -82,7 +83,7 @@ static void aim_judge(struct proofing *p, enum page_role role)
     bool capitals = needs[role].small_read_mm < 1;
     double letter = letter_mm(p, least->run, capitals);
     double reach = letter / (capitals ? READ_CAPITALS : READ_SMALL);
-    proof_found(p, RULE_SIZE_AIM, least, "%s pt, read to %s m, aim %s pt",
+    proof_found(p, RULE_SIZE_AIM, least, "%s %s pt, read to %s m, aim %s pt", needs[role].word,
                 pt_words(p->arena, least->run->size), ratio_words(p->arena, reach / 1000),
                 pt_words(p->arena, size_rule(role)->aim));
 }
@@ -131,7 +132,7 @@ static void tiers_judge(struct proofing *p)
         for (int lower = upper + 1; lower < TIER_COUNT; lower++) {
             proof_measured(p, 1);
             if (least[upper] > 0 && most[lower] > 0 &&
-                (int64_t)least[upper] * 10 < (int64_t)most[lower] * 12)
+                (int64_t)least[upper] * 7 < (int64_t)most[lower] * 8)
                 proof_found(p, RULE_TIERS, NULL, "%s pt over %s pt",
                             pt_words(p->arena, least[upper]), pt_words(p->arena, most[lower]));
         }
@@ -209,7 +210,7 @@ static void measure_judge(struct proofing *p, size_t i)
 
 static void line_judge(struct proofing *p, const struct page_item *item)
 {
-    if (item->stroke == INK_NONE)
+    if (item->stroke == INK_NONE || item->stroke == INK_WHITE)
         return;
     proof_measured(p, 1);
     if (item->line_width < LINE_LEAST)

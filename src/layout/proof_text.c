@@ -73,23 +73,42 @@ static void squeeze_into(struct text_builder *out, const char *text)
             text_add_bytes(out, text, 1);
 }
 
-/* The words of a block in order of painting, without blanks; made again for each
- * question: a page has some hundred items. */
-static const char *block_words(const struct proofing *p, const char *block)
+static const char *words_from(const struct proofing *p, size_t first, size_t end)
 {
     struct text_builder out = text_builder_in(p->arena);
-    for (size_t i = 0; i < p->page->count; i++)
-        if (is_text(&p->page->items[i]) &&
-            (block == NULL || in_block(&p->page->items[i], block)))
+    for (size_t i = first; i < end; i++)
+        if (is_text(&p->page->items[i]))
             squeeze_into(&out, p->page->items[i].run->text);
     return out.at == NULL ? "" : out.at;
 }
 
-bool block_says(const struct proofing *p, const char *block, const char *text)
+static const char *page_words(struct proofing *p)
+{
+    if (p->words == NULL)
+        p->words = words_from(p, 0, p->page->count);
+    return p->words;
+}
+
+static const char *stretch_words(struct proofing *p, struct proof_block *block)
+{
+    if (block->words == NULL)
+        block->words = words_from(p, block->first, block->end);
+    return block->words;
+}
+
+bool block_says(struct proofing *p, const char *block, const char *text)
 {
     struct text_builder wanted = text_builder_in(p->arena);
     squeeze_into(&wanted, text_plain(p->arena, text));
-    return wanted.length == 0 || strstr(block_words(p, block), wanted.at) != NULL;
+    if (wanted.length == 0)
+        return true;
+    if (block == NULL)
+        return strstr(page_words(p), wanted.at) != NULL;
+    for (size_t i = 0; i < p->block_count; i++)
+        if (text_equal(p->blocks[i].name, block) &&
+            strstr(stretch_words(p, &p->blocks[i]), wanted.at) != NULL)
+            return true;
+    return false;
 }
 
 /* ---- sentences ---- */

@@ -6,6 +6,7 @@
 
 #define BLANK_HEIGHT MM(9)
 #define BLANK_RULE MM(0.5)
+#define BLANK_DROP MM(0.65)
 #define LABEL_GAP MM(1.5)
 
 static struct style script_style(enum face_role face, mpt size)
@@ -122,7 +123,7 @@ static void blank_line_place(struct sheet *sheet, const struct paragraph *paragr
 {
     const struct line *set = &paragraph->lines[line];
     mpt height = set_line_height(paragraph, line), size = paragraph->style.size;
-    mpt baseline = top + height - size * 30 / 100;
+    mpt baseline = top + height - size * 22 / 100;
     mpt share = blanks_in(paragraph, line) == 0
                     ? 0
                     : (paragraph->width - set->width) / (mpt)blanks_in(paragraph, line);
@@ -134,8 +135,8 @@ static void blank_line_place(struct sheet *sheet, const struct paragraph *paragr
             continue;
         }
         mpt width = paragraph->pieces[i++].width + (share > 0 ? share : 0);
-        sheet_line(sheet, (struct point){x, baseline + MM(0.6)},
-                   (struct point){x + width, baseline + MM(0.6)}, INK_BLACK, BLANK_RULE);
+        sheet_line(sheet, (struct point){x, baseline + BLANK_DROP},
+                   (struct point){x + width, baseline + BLANK_DROP}, INK_BLACK, BLANK_RULE);
         sheet_part(sheet, PART_BLANK);
         x += width;
     }

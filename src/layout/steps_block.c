@@ -7,7 +7,8 @@
 #define SIGN_SIDE MM(7)
 #define ROW_PITCH MM(7.05)
 #define SIGN_AT MM(1.2)        /* signs stand below the number, tags below the headline */
-#define STEP_GAP MM(0.5)
+#define STEP_GAP MM(0.8)
+#define LINE_LOW MM(0.2)       /* a headline reaches below its height, a disc does not */
 #define STEP_GAP_MOST MM(12)
 #define ROW_EXTRA_MOST MM(3.5)
 
@@ -287,7 +288,7 @@ mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, 
 static void headline_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
                            mpt top)
 {
-    mpt height = headline_height(size), disc = size * 106 / 100;
+    mpt height = headline_height(size), disc = size;
     struct style style = headline_style(size);
     mpt floor = size_rule(ROLE_NUMBER)->floor, digit = size * 76 / 100;
     struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
@@ -350,9 +351,9 @@ void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area colum
     for (size_t i = 0; i < sheet->card->step_count; i++) {
         top = step_place(sheet, &sheet->card->steps[i], sizes, column, top, pitch);
         if (i + 1 < sheet->card->step_count)
-            sheet_line(sheet, (struct point){column.x, top + gap / 2},
-                       (struct point){column.x + column.width, top + gap / 2}, INK_GREY,
-                       MM(0.35));
+            sheet_line(sheet, (struct point){column.x, top + gap / 2 + LINE_LOW},
+                       (struct point){column.x + column.width, top + gap / 2 + LINE_LOW},
+                       INK_GREY, MM(0.35));
         top += gap;
     }
 }
