@@ -7,6 +7,7 @@
 
 #include "arena.h"
 #include "item.h"
+#include "position.h"
 #include "problem.h"
 #include "yaml_fields.h"
 
@@ -28,7 +29,7 @@ struct equipment {
     struct text_value gas, wearer, lanyard;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
-    struct answer_value below, charged, dsc, automatic, reach_inverted;
+    struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
 };
 
 struct boat_facts {
@@ -117,6 +118,8 @@ struct interval {
 struct shelter {
     struct text_value name, position;
     struct place place;
+    struct position at;                     /* `position`, read */
+    bool at_given;
 };
 
 struct base_record {
@@ -128,7 +131,11 @@ struct base_record {
     struct text_value latitude, longitude, sea_area; /* north|south|both, east|west|both */
     struct number_value centre_antenna_m;   /* of the centre's aerial above the sea */
     struct text_value position;             /* of the berths, as written */
-    struct text_value variation;            /* magnetic, such as 4 E */
+    struct position berths;                 /* the same, read */
+    bool berths_given;
+    struct text_value variation;            /* magnetic, such as 4 E, as written */
+    int variation_tenths;                   /* the same, read: of a degree, east positive */
+    bool variation_given;
     struct date_value variation_on;
     struct text_value month_means;          /* end|start; NULL: end */
     struct number_value margin_days;

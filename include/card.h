@@ -26,6 +26,7 @@ struct card_row {
     size_t tag_count;
     const char *name;
     const char *where;
+    bool shared;                  /* pieces of several places and kinds in one row */
     struct place origin;
 };
 
@@ -41,6 +42,18 @@ struct table_row {
     struct table_cell cells[TABLE_CELLS];
 };
 
+/* A figure in words, under the step or in the section it serves. */
+struct card_figure {
+    const char *id;               /* key of figure_find */
+    const char *step;             /* id of the step; NULL: in a section of its own */
+    const char *text;
+    struct place origin;
+};
+
+/* Rows of a card, those of tables and figures counted, and figures among them. */
+#define CARD_ROWS_MOST 14
+#define CARD_FIGURES_MOST 2
+
 struct card_step {
     const char *id;
     int number;
@@ -54,6 +67,8 @@ struct card_step {
     const struct item_kind *table_kind;
     const char *table_note;       /* handling that is the same for all: "all: across = shut" */
     const char *table_heads[TABLE_CELLS];
+    const struct card_figure *figures;
+    size_t figure_count;
     const struct procedure_step *step;
     const struct step_case *taken; /* NULL: the step's own words */
 };
@@ -101,6 +116,48 @@ enum plan_word {
 /* A zone that the plan names as a landmark. */
 struct plan_zone { const struct zone *zone; const char *name; };
 
+/* ---- the safety plan ---- */
+
+/* A line of a label: gear of one kind at one place. Chips carry its tags, runs of
+ * them as one: "C11–C14". */
+struct plan_row {
+    const struct item_kind *kind;
+    const char *const *chips;
+    size_t chip_count;
+    const char *name;
+    const char *detail;           /* the spot; what seacocks are for; "" for none */
+    struct place origin;          /* of its first piece */
+};
+
+/* A place of the boat and all gear there: tags together on the plan, one label. */
+struct plan_place {
+    const char *title;            /* Cockpit locker, port */
+    struct marker marker;         /* where; its tag is empty */
+    const struct plan_row *rows;
+    size_t row_count;
+};
+
+/* Which way a reader of the hung card looks. */
+enum facing { FACING_BOW, FACING_STARBOARD, FACING_STERN, FACING_PORT };
+
+/* Which part of a boat a safety plan shows. */
+enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
+
+/* A boat with more lines than PLAN_ROWS_MOST has two safety plans, deck and below. */
+#define PLAN_ROWS_MOST 25
+
+struct safety_plan {
+    enum plan_part part;
+    const struct plan_place *places;   /* from the bow aft, port before starboard */
+    size_t place_count;
+    bool here_given;              /* the record says where the cards hang */
+    struct marker here;
+    enum facing facing;
+    const char *here_word, *here_words;
+    const char *legend[3];        /* of the classes F, E, C */
+    const char *sources;          /* "**Sources** ..."; "" on all but the last plan */
+};
+
 /* A titled block of the distress card. */
 struct card_section {
     const char *key, *title;
@@ -129,6 +186,11 @@ struct card {
     const char *call_line;
     const struct card_step *steps;
     size_t step_count;
+    /* All figures that stand on the card, and those that belong here and find no room. */
+    const struct card_figure *figures;
+    size_t figure_count;
+    const struct card_figure *left_out;
+    size_t left_out_count;
     struct card_decision decision;
     const char *yes_word, *no_word, *never_word, *caution_word, *local_word;
     const struct card_warning *nevers;
@@ -142,6 +204,7 @@ struct card {
     struct card_call call;
     const struct card_section *sections;
     size_t section_count;
+    const struct safety_plan *safety;  /* the safety plan's own blocks; NULL on other cards */
     const struct marker *markers;
     size_t marker_count;
     /* What the plan says: see enum plan_word. */
@@ -190,6 +253,21 @@ struct compose_input {
 const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems);
 
+/* How many figures a card may carry at most, where it does not fit its page with
+ * more. With 0 the rows of extinguishers carry none either. */
+struct figure_limit { const char *card; size_t most; };
+
+/* The same, with fewer figures on these cards; a card that is not among them keeps
+ * to CARD_FIGURES_MOST. */
+const struct card_set *compose_set_limited(const struct compose_input *input,
+                                           const struct figure_limit *limits, size_t limit_count,
+                                           struct arena *arena, struct problems *problems);
+
+/* Notes: each field that a figure of these cards lacks, with its place, and each
+ * figure that found no room. */
+void figure_notes(const struct compose_input *input, const struct card_set *set,
+                  struct arena *arena, struct problems *problems);
+
 /* A script of the distress card in full; with a nature, the MAYDAY with that
  * phrase. Also what boats without a fixed set say. NULL (with problems) when it
  * cannot be said. */
@@ -206,6 +284,9 @@ const char *call_spelling(const struct boat *boat, struct arena *arena,
  * procedures: an error each with the nearest one. False when one is not. */
 bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
                       struct arena *arena, struct problems *problems);
+
+/* Notes what the safety plan of this boat cannot show for want of a record. */
+void safety_plan_notes(const struct boat *boat, struct problems *problems);
 
 /* The check code of a composed card (product.md, "Check code"): CRC-32 of the
  * canonical content as seven Crockford base-32 signs and a check sign, such as

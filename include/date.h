@@ -21,6 +21,25 @@ bool date_parse(const char *string, struct date *out);
 /* The last day the date covers: 2027-04 gives 2027-04-30. */
 struct date date_last_day(struct date date);
 
+/* What a mark without a day stands for, and what one without a month does. The
+ * first values are what holds where nobody said otherwise. */
+enum month_means { MONTH_MEANS_END, MONTH_MEANS_START };
+enum year_means { YEAR_MEANS_FIRST_DAY, YEAR_MEANS_LAST_DAY };
+
+/* The last day a mark is good for: 2027-05 gives 2027-05-31 or 2027-05-01, 2027
+ * gives 2027-01-01 or 2027-12-31, a full date itself. */
+struct date date_last_valid_day(struct date mark, enum month_means month, enum year_means year);
+
+/* The date so many months later (negative: earlier), in its own precision. A day
+ * that the month lacks becomes the month's last: 2025-01-31 + 1 = 2025-02-28. Add
+ * once, from the first date: each step may lose days. A year stays a year, whole
+ * years only are counted, the rest is dropped so that it is never later. The
+ * result is to lie in the years 1 to 9999. */
+struct date date_add_months(struct date date, int months);
+
+/* Days from `from` to `to`, negative when `to` is earlier, by their last days. */
+int64_t date_days_between(struct date from, struct date to);
+
 /* Negative, zero or positive as a is before, equal to or after b, by their
  * last days. */
 int date_compare(struct date a, struct date b);

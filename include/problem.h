@@ -13,6 +13,7 @@
 #include "text.h"
 
 enum severity {
+    SEVERITY_SILENCED,    /* the base has silenced it for this boat, with a reason */
     SEVERITY_NOTE,        /* worth knowing; no effect on the exit status */
     SEVERITY_DEFICIENCY,  /* the boat or its record lacks something */
     SEVERITY_HELD,        /* a card was held back */
@@ -24,6 +25,8 @@ enum severity {
 
 struct problem {
     enum severity severity;
+    const char *check;    /* the check that found it: an id of `check --list` */
+    const char *boat;     /* key of the boat it is about; NULL: of none */
     struct place place;
     const char *what;
     const char *remedy;   /* how to put it right; may hold several lines; NULL: none */
@@ -33,12 +36,21 @@ struct problems;
 
 struct problems *problems_new(struct arena *arena);
 
+/* Of what, and by which check, the problems added from now on are told, until it is
+ * said again. The strings must live as long as the problems. */
+void problems_about(struct problems *problems, const char *boat, const char *check);
+
 /* Adds one; message and remedy are copied, so that they outlive the arena of the
  * boat they speak of. The message names what is wrong without file and line. The
  * place's source must live as long as the problems. */
 void problem_add(struct problems *problems, enum severity severity, struct place place,
                  const char *remedy, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
+
+/* The same, found by the check of that id. */
+void problem_add_check(struct problems *problems, const char *check, enum severity severity,
+                       struct place place, const char *remedy, const char *format, ...)
+    __attribute__((format(printf, 6, 7)));
 
 size_t problems_count(const struct problems *problems, enum severity severity);
 

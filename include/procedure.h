@@ -187,7 +187,23 @@ struct procedure_set {
     X(PLAN_BELOW, "plan_below") X(SPACE_PORT, "space_port") \
     X(SPACE_STARBOARD, "space_starboard") \
     X(SIDE_PORT, "side_port") X(SIDE_STARBOARD, "side_starboard") X(SIDE_CENTRE, "side_centre") \
-    X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to")
+    X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to") \
+    X(ENGINE_PORT, "engine_port") X(ENGINE_STARBOARD, "engine_starboard") \
+    X(SAFETY_DECK, "safety_deck") X(SAFETY_BELOW, "safety_below") \
+    X(SAFETY_SIGNS_DECK, "safety_signs_deck") X(SAFETY_SIGNS_BELOW, "safety_signs_below") \
+    X(SAFETY_CALL_LINE, "safety_call_line") X(SOURCES, "sources") X(HERE, "here") \
+    X(HERE_BOW, "here_bow") X(HERE_STERN, "here_stern") X(HERE_PORT, "here_port") \
+    X(HERE_STARBOARD, "here_starboard") X(LEGEND_FIRE, "legend_fire") \
+    X(LEGEND_RESCUE, "legend_rescue") X(LEGEND_CONTROL, "legend_control") \
+    X(FIGURE_ESTIMATED, "figure_estimated") X(FIGURE_BEATS, "figure_beats") \
+    X(FIGURE_MAY_BEAT, "figure_may_beat") X(FIGURE_BEATS_AND_MAY, "figure_beats_and_may") \
+    X(FIGURE_ANY_BEATS, "figure_any_beats") X(FIGURE_WORST, "figure_worst") \
+    X(FIGURE_BUNG, "figure_bung") X(FIGURE_FLOOR, "figure_floor") X(FIGURE_RUN, "figure_run") \
+    X(FIGURE_BOAT_FULL, "figure_boat_full") X(FIGURE_RAFT, "figure_raft") \
+    X(FIGURE_EMPTY, "figure_empty") X(FIGURE_EMPTY_EACH, "figure_empty_each") \
+    X(FIGURE_RANGE_TITLE, "figure_range_title") \
+    X(FIGURE_HORIZON_TITLE, "figure_horizon_title") \
+    X(FIGURE_RADIO, "figure_radio") X(FIGURE_HANDHELD, "figure_handheld")
 
 enum word {
 #define WORD_ENUM(name, key) WORD_##name,

@@ -12,6 +12,8 @@
 
 #include "arena.h"
 #include "boat.h"
+#include "identity.h"
+#include "position.h"
 #include "problem.h"
 #include "procedure.h"
 
@@ -25,27 +27,21 @@ const char *spell(struct arena *arena, const char *word, uint32_t *bad);
 /* 200014730 gives "200 014 730". */
 const char *mmsi_in_threes(struct arena *arena, const char *mmsi);
 
-/* ---- identities ---- */
+/* "FOUR THREE DEGREES TWO EIGHT DECIMAL THREE FIVE MINUTES NORTH, ZERO ONE SIX DEGREES
+ * ... EAST": minutes with 0 to 3 decimals. */
+const char *position_spoken(struct arena *arena, const struct position *position, int decimals);
 
-struct administration { const char *iso, *administration, *name; };
-
-/* The administration of a MID (first three digits of a ship's MMSI) or of a
- * call sign's prefix; NULL: unallocated. ITU tables as of RADIO_TABLES_DATED. */
-#define RADIO_TABLES_DATED "2024"
-const struct administration *mid_find(const char *mid);
-const struct administration *call_sign_find(const char *call_sign);
-
-/* Identity checks of the boat's radio section: MMSI of nine digits that is a
- * ship's, spreadsheet damage named; call sign characters (homoglyphs, lower
- * case), `none` allowed; specimen boats only with reserved identities (a ship
- * pattern of the unallocated Q series, an unallocated MID), others never with
- * those; administrations of MMSI, call sign and flag that disagree (note).
- * Errors hold the boat back; the rest does not. */
-bool identity_check(const struct boat *boat, struct arena *arena, struct problems *problems);
+/* ---- who speaks (MMSI, call sign and name are taken apart by identity.h) ---- */
 
 /* The name to be spoken: name_spoken, else name_latin, else the name if it is
  * plain Latin; upper case. NULL with an error when none can be spoken. */
 const char *spoken_name(const struct boat *boat, struct arena *arena, struct problems *problems);
+
+/* The name to be spelled, in capitals: what the rescuers look up, so name_latin, else
+ * the name if it is plain Latin, and only then name_spoken. NULL with an error when
+ * none can be spelled. */
+const char *spelled_name(const struct boat *boat, struct arena *arena,
+                         struct problems *problems);
 
 /* Is there a call sign to say? Not when it is `none` or missing. */
 bool call_sign_given(const struct text_value *call_sign);
@@ -122,6 +118,12 @@ struct script_request {
 const struct script *script_make(const struct script_request *request, const struct boat *boat,
                                  const struct base_record *base, struct arena *arena,
                                  struct problems *problems);
+
+/* The same script with the blanks of its position filled in, the minutes with
+ * POSITION_SAID_DECIMALS, and the position's own hemispheres. */
+#define POSITION_SAID_DECIMALS 2
+const struct script *script_placed(const struct script *script, const struct position *position,
+                                   struct arena *arena);
 
 /* The script as plain lines of text, blanks as "____ (name)". */
 const char *script_text(const struct script *script, struct arena *arena);

@@ -5,6 +5,7 @@
 
 #include "arena.h"
 #include "card.h"
+#include "figure.h"
 #include "procedure.h"
 #include "text.h"
 
@@ -20,5 +21,12 @@ const char *condition_words(const struct condition *condition, struct arena *are
  * and `card` one of its cards. */
 void card_reasons(const struct compose_input *input, const struct card_set *set,
                   const struct card *card, struct text_builder *out);
+
+/* Adds how one figure of this boat comes about: what it reads, with file and line, the
+ * formula and its source, the result before and after rounding, the verdict, and
+ * whether a card carries it. `set` is what compose_set made of `input`; NULL: the boat
+ * has no cards. */
+void figure_reasons(const struct compose_input *input, const struct card_set *set,
+                    const struct figure *figure, struct text_builder *out);
 
 #endif

@@ -8,6 +8,7 @@
 #include "layout.h"
 #include "problem.h"
 #include "proof.h"
+#include "rules.h"
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
 
@@ -21,10 +22,17 @@ struct options {
     bool dump;                /* pages as text instead of PDF: for the tests */
     bool quiet, each;         /* print */
     bool all;                 /* why: every card, none named */
-    bool page;                /* check: tell what the proofreader measured */
+    const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
     const char *nature;       /* call: a key of nature_find */
     bool relay, downgrade, cancel, spell;
+    const char *position, *bearing;  /* call: as given */
     const char *type;         /* start: monohull or catamaran; NULL: not told */
+    /* check */
+    struct date from, to;     /* the charter; year 0: not told */
+    const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
+    bool json, list, schema;
+    bool page;                /* the audit of each page */
+    bool fail_on_error;       /* --fail error: a deficiency is no failure */
 };
 
 /* ---- options.c ---- */
@@ -59,6 +67,9 @@ struct fleet {
     const char *const *boat_paths;
     const char *const *boat_keys;
     size_t boat_count;
+    struct crew crew;             /* of --crew */
+    struct identities *identities;
+    bool specimens_compared;      /* an identity on two specimen boats is told, too */
     bool ready;           /* own files and base are sound: cards can be made */
 };
 
@@ -69,6 +80,10 @@ bool fleet_open(const struct options *options, struct fleet *fleet);
 
 /* The same without a base: procedures, words and faces. */
 bool fleet_begin(struct fleet *fleet);
+
+/* --crew as body masses in kg; a wrong one is a wrong use. (crew.c) */
+void crew_read(const struct options *options, struct fleet *fleet);
+
 void fleet_close(struct fleet *fleet);
 
 /* The same fleet with an arena for one boat, to be freed when she is done: what is
@@ -83,11 +98,30 @@ struct boat_work {
     const struct page *const *pages;       /* NULL: not laid out, or not to be read */
     const struct proof_report *reports;    /* one a card, as pages */
 };
+struct compose_input compose_input_of(const struct options *options, const struct fleet *fleet,
+                                      const struct boat *boat);
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet,
                            size_t index);
 
+/* ---- cards.c ---- */
+
+/* Composes and lays out the boat's set into `work`. Figures that make a card too long
+ * for its page are left out of it, one after the other. */
+void cards_make(const struct fleet *fleet, const struct compose_input *input,
+                struct boat_work *work);
+
 /* Is this the card that --card asks for? */
 bool card_wanted(const struct options *options, const struct card *card);
+
+/* ---- proofread.c ---- */
+
+/* Holds each laid-out page against the page rules. A page with an error is no page any
+ * more: it is told as held back by a problem of the family "page". */
+void pages_proofread(const struct fleet *fleet, struct boat_work *work);
+
+/* What was measured on the pages of the cards that are wanted: see proof_print. */
+void audit_add(const struct options *options, const struct boat_work *work,
+               struct text_builder *out);
 
 /* ---- progress.c ---- */
 
@@ -102,10 +136,73 @@ void progress_tell(struct progress *progress, size_t done, const char *boat);
 /* Takes the line away: before anything else is printed, and at the end. */
 void progress_clear(struct progress *progress);
 
+/* ---- call_place.c ---- */
+
+/* Where a call says that the boat is. */
+struct call_place {
+    bool position_given, bearing_given;
+    struct position position;
+    struct bearing bearing;
+};
+
+/* Reads --position and --bearing. False, with a problem, when one is wrong, has no
+ * place in what is asked for, or is magnetic and the base's variation is not recorded. */
+bool call_place_read(const struct options *options, const struct fleet *fleet,
+                     struct call_place *place);
+
+/* Prints the position in its three forms and as it is spoken; the true bearing and the
+ * direction from the mark. */
+void call_place_print(const struct call_place *place, const struct fleet *fleet);
+
 /* ---- report.c ---- */
+
+/* The exit status for all problems: 1 for an error and what is held back, and for
+ * a deficiency if those count. */
+enum exit_status status_of(const struct problems *problems, bool deficiencies_count);
 
 /* Prints all problems to standard error and gives the exit status for them. */
 enum exit_status report(struct fleet *fleet, bool deficiencies_count);
+
+/* The same without what the checks found short of an error: whoever prints has cards
+ * to look at, and `check` tells the rest. What is held back counts. */
+enum exit_status report_of_cards(struct fleet *fleet);
+
+/* How much that is, a line a boat, on standard output. */
+void report_left_for_check(struct fleet *fleet);
+
+/* ---- check_rows.c: what `check` says of each boat ---- */
+
+struct check_row {
+    const char *key;
+    bool read;                /* her file could be used */
+    bool composed;
+    size_t recorded, items;   /* kinds of gear mentioned, of all */
+    size_t ready, of;         /* cards */
+    const struct card_not_hers *not_hers;
+    size_t not_hers_count;
+    size_t counts[SEVERITY_COUNT];
+    const char *first_date;   /* the first date of her gear; NULL: none recorded */
+    const char *first_item, *first_tag;
+};
+
+/* All texts are copied into the arena. The counts are filled in by check_rows_count. */
+struct check_row check_row_make(const struct fleet *fleet, const struct boat_work *work,
+                                struct arena *arena);
+void check_rows_count(struct check_row *rows, size_t count, struct problems *problems);
+
+/* The table of the fleet, and the cards that are not a boat's. */
+void check_rows_print(const struct check_row *rows, size_t count);
+
+/* ---- check_json.c ---- */
+
+/* The result of a check as JSON (see check_schema_print), on standard output. */
+void check_json_print(const struct options *options, struct fleet *fleet,
+                      const struct check_row *rows, size_t count);
+/* Its JSON Schema (draft 2020-12). */
+void check_schema_print(void);
+
+/* ---- check_list.c ---- */
+void check_list_print(void);
 
 /* ---- places.c: where the program's own files are ---- */
 const char *program_folder(struct arena *arena, const char *what);

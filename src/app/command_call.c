@@ -5,6 +5,13 @@
 
 static const struct place no_place = {0};
 
+/* One call of the command. */
+struct call {
+    const struct options *options;
+    const struct fleet *fleet;
+    struct call_place place;
+};
+
 /* ---- is it asked for rightly? ---- */
 
 static bool one_asked(const struct options *options, struct problems *problems)
@@ -59,9 +66,11 @@ static bool nature_known(const struct options *options, const struct fleet *flee
 
 /* ---- what is said ---- */
 
-static void lines_print(const struct fleet *fleet, const struct script *script)
+static void lines_print(const struct call *call, const struct script *script)
 {
-    fputs(script_text(script, fleet->arena), stdout);
+    if (call->place.position_given)
+        script = script_placed(script, &call->place.position, call->fleet->arena);
+    fputs(script_text(script, call->fleet->arena), stdout);
 }
 
 static const char *without_stars(struct arena *arena, const char *text)
@@ -73,53 +82,54 @@ static const char *without_stars(struct arena *arena, const char *text)
     return out.at;
 }
 
-/* The other scripts of the distress card, with the words that stand round them. */
-static void section_print(const struct fleet *fleet, const struct card_section *section)
+/* The other scripts of the distress card, with the words that stand round them. No
+ * position is filled in: in a relay it is another vessel's. */
+static void section_print(struct arena *arena, const struct card_section *section)
 {
     if (section->script == NULL)
         return;
     printf("\n%s\n", section->title);
     if (section->note != NULL)
-        printf("%s\n", without_stars(fleet->arena, section->note));
-    lines_print(fleet, section->script);
+        printf("%s\n", without_stars(arena, section->note));
+    fputs(script_text(section->script, arena), stdout);
     if (section->end_note != NULL)
-        printf("%s\n", without_stars(fleet->arena, section->end_note));
+        printf("%s\n", without_stars(arena, section->end_note));
 }
 
 /* False when the card's script could not be made, which is told as an error. */
-static bool card_print(const struct fleet *fleet, const struct card *card)
+static bool card_print(const struct call *call, const struct card *card)
 {
     if (!card->call.given)
-        problem_add(fleet->problems, SEVERITY_USE, no_place,
+        problem_add(call->fleet->problems, SEVERITY_USE, no_place,
                     "leave out --card for the general MAYDAY", "the card %s has no call",
                     card->key);
     if (card->call.script == NULL)
         return false;
-    lines_print(fleet, card->call.script);
+    lines_print(call, card->call.script);
     for (size_t i = 0; i < card->section_count; i++)
-        section_print(fleet, &card->sections[i]);
+        section_print(call->fleet->arena, &card->sections[i]);
     return true;
 }
 
-static bool cards_print(const struct options *options, const struct fleet *fleet,
-                        const struct card_set *set)
+static bool cards_print(const struct call *call, const struct card_set *set)
 {
     size_t printed = 0;
     for (size_t i = 0; i < set->count; i++) {
-        if (!card_wanted(options, set->cards[i]))
+        if (!card_wanted(call->options, set->cards[i]))
             continue;
         if (printed > 0)
             puts("");
-        if (!card_print(fleet, set->cards[i]))
+        if (!card_print(call, set->cards[i]))
             return false;
         printed++;
     }
     return printed > 0;
 }
 
-static bool form_print(const struct options *options, const struct fleet *fleet,
-                       const struct boat *boat)
+static bool form_print(const struct call *call, const struct boat *boat)
 {
+    const struct options *options = call->options;
+    const struct fleet *fleet = call->fleet;
     enum script_form form = SCRIPT_MAYDAY;
     if (options->relay)
         form = SCRIPT_RELAY;
@@ -131,7 +141,7 @@ static bool form_print(const struct options *options, const struct fleet *fleet,
     const struct script *script = call_script(&input, form, nature_find(options->nature),
                                               fleet->arena, fleet->problems);
     if (script != NULL)
-        lines_print(fleet, script);
+        lines_print(call, script);
     return script != NULL;
 }
 
@@ -145,25 +155,29 @@ static bool spelling_print(const struct fleet *fleet, const struct boat *boat)
 
 /* A boat file with errors gives no script: her name or identity may be what is
  * wrong. Facts of gear that hold cards back do not matter here. */
-static bool call_print(const struct options *options, const struct fleet *fleet)
+static bool call_print(const struct call *call)
 {
-    struct boat_work work = boat_work(options, fleet, 0);
-    if (work.set == NULL || problems_reach(fleet->problems, SEVERITY_USE))
+    const struct options *options = call->options;
+    struct boat_work work = boat_work(options, call->fleet, 0);
+    if (work.set == NULL || problems_reach(call->fleet->problems, SEVERITY_USE))
         return false;
-    if (options->card != NULL)
-        return cards_print(options, fleet, work.set);
     if (options->spell)
-        return spelling_print(fleet, work.boat);
-    return form_print(options, fleet, work.boat);
+        return spelling_print(call->fleet, work.boat);
+    bool printed = options->card != NULL ? cards_print(call, work.set)
+                                         : form_print(call, work.boat);
+    if (printed)
+        call_place_print(&call->place, call->fleet);
+    return printed;
 }
 
 enum exit_status command_call(const struct options *options)
 {
     struct fleet fleet;
+    struct call call = {.options = options, .fleet = &fleet};
     enum exit_status status = EXIT_GOOD;
     bool told = fleet_open(options, &fleet) && one_asked(options, fleet.problems) &&
                 boat_chosen(&fleet) && nature_known(options, &fleet) &&
-                call_print(options, &fleet);
+                call_place_read(options, &fleet, &call.place) && call_print(&call);
     if (!told)
         status = report(&fleet, false);
     fleet_close(&fleet);

@@ -4,37 +4,6 @@
 
 #include <stdio.h>
 
-static void state_tell(const struct boat_work *work)
-{
-    size_t ready = 0;
-    printf("%s: ", work->key);
-    if (work->boat != NULL)
-        printf("recorded %zu of %zu, ", boat_items_mentioned(work->boat), item_count());
-    if (work->set == NULL) {
-        puts("no cards: errors in her file or in the base's");
-        return;
-    }
-    for (size_t i = 0; i < work->set->count; i++)
-        ready += work->pages[i] != NULL && !work->set->cards[i]->held ? 1 : 0;
-    printf("cards ready %zu of %zu\n", ready, work->set->count);
-    for (size_t i = 0; i < work->set->not_hers_count; i++)
-        printf("%s: no card %s: %s\n", work->key, work->set->not_hers[i].title,
-               work->set->not_hers[i].reason);
-}
-
-/* ---- how the pages were proofread ---- */
-
-static void proofs_print(const struct options *options, const struct fleet *fleet,
-                         const struct boat_work *work)
-{
-    struct text_builder out = text_builder_in(fleet->arena);
-    for (size_t i = 0; work->set != NULL && i < work->set->count; i++)
-        if (work->reports[i].measured > 0 && card_wanted(options, work->set->cards[i]))
-            proof_print(&work->reports[i], work->key, work->set->cards[i]->key, &out);
-    if (out.length > 0)
-        fputs(out.at, stdout);
-}
-
 /* ---- what else to record ---- */
 
 static struct asked_list asked_of(const struct options *options, const struct fleet *fleet,
@@ -71,52 +40,115 @@ static struct asked_list rest_of(const struct fleet *fleet, const struct boat_wo
     return rest;
 }
 
-static void rest_print(const struct fleet *fleet, const struct boat_work *work,
-                       const struct asked_list *rest)
+static void rest_add(const struct fleet *fleet, const struct boat_work *work,
+                     const struct asked_list *rest, struct text_builder *out)
 {
     const char *const *tags = starter_tags(rest, work->boat, work->set->unrecorded,
                                            work->set->unrecorded_count, fleet->arena);
     const struct zone *zone = NULL;
-    printf("\n%s: not recorded either, though no card waits for it just now: %zu.\n"
-           "Add to equipment what she has, and to not_fitted the names of what she has not:\n",
-           work->key, rest->count);
+    text_add_format(out,
+                    "%s: not recorded either, though no card waits for it just now: %zu.\n"
+                    "Add to equipment what she has, and to not_fitted the names of what she "
+                    "has not:\n", work->key, rest->count);
     for (size_t i = 0; i < rest->count; i++) {
         const struct asked_item *row = &rest->rows[i];
         if (row->usual != zone)
-            printf("  # on most boats: %s\n", row->usual->key);
+            text_add_format(out, "  # on most boats: %s\n", row->usual->key);
         zone = row->usual;
-        printf("  %s  # %s\n", starter_entry(row, tags[i], fleet->arena), row->kind->record);
+        text_add_format(out, "  %s  # %s\n", starter_entry(row, tags[i], fleet->arena),
+                        row->kind->record);
     }
+    text_add(out, "\n");
 }
 
 static void rest_tell(const struct options *options, const struct fleet *fleet,
-                      const struct boat_work *work)
+                      const struct boat_work *work, struct text_builder *out)
 {
     if (work->set == NULL)
         return;
     struct asked_list asked = asked_of(options, fleet, work);
     struct asked_list rest = rest_of(fleet, work, &asked);
     if (rest.count > 0)
-        rest_print(fleet, work, &rest);
+        rest_add(fleet, work, &rest, out);
+}
+
+/* What keeps figures off her cards, as notes. */
+static void figures_tell(const struct options *options, const struct fleet *fleet,
+                         const struct boat_work *work)
+{
+    if (work->set == NULL || work->boat == NULL)
+        return;
+    struct compose_input input = compose_input_of(options, fleet, work->boat);
+    figure_notes(&input, work->set, fleet->arena, fleet->problems);
+}
+
+/* ---- the run ---- */
+
+/* What is left of each boat when her arena is gone. */
+struct check_run {
+    struct fleet *fleet;
+    struct check_row *rows;
+    struct text_builder rest, audit;
+    size_t count;
+};
+
+static void boat_check(const struct options *options, struct check_run *run, size_t index)
+{
+    struct fleet one = fleet_for_boat(run->fleet);
+    struct boat_work work = boat_work(options, &one, index);
+    if (work.set != NULL) {
+        problems_about(one.problems, work.key, "cards");
+        safety_plan_notes(work.boat, one.problems);
+        figures_tell(options, &one, &work);
+        problems_about(one.problems, NULL, "run");
+    }
+    run->rows[index] = check_row_make(&one, &work, run->fleet->arena);
+    rest_tell(options, &one, &work, &run->rest);
+    if (options->page)
+        audit_add(options, &work, &run->audit);
+    arena_free(one.arena);
+}
+
+static void boats_check(const struct options *options, struct check_run *run)
+{
+    struct fleet *fleet = run->fleet;
+    run->count = fleet->boat_count;
+    run->rows = arena_array(fleet->arena, run->count, sizeof *run->rows);
+    for (size_t i = 0; i < run->count; i++)
+        boat_check(options, run, i);
+    check_rows_count(run->rows, run->count, fleet->problems);
+}
+
+/* Problems first, then what else to record, and the table where the eye ends. */
+static enum exit_status text_tell(const struct options *options, struct check_run *run)
+{
+    enum exit_status status = report(run->fleet, !options->fail_on_error);
+    if (status == EXIT_USE)
+        return status;
+    fputs(run->rest.at == NULL ? "" : run->rest.at, stdout);
+    fputs(run->audit.at == NULL ? "" : run->audit.at, stdout);
+    check_rows_print(run->rows, run->count);
+    return status;
 }
 
 enum exit_status command_check(const struct options *options)
 {
     struct fleet fleet;
-    bool open = fleet_open(options, &fleet);
-    size_t count = open ? fleet.boat_count : 0;
-    struct boat_work *works = arena_array(fleet.arena, count, sizeof *works);
-    for (size_t i = 0; i < count; i++) {
-        works[i] = boat_work(options, &fleet, i);
-        state_tell(&works[i]);
-        if (options->page)
-            proofs_print(options, &fleet, &works[i]);
+    if (options->list || options->schema) {
+        (options->list ? check_list_print : check_schema_print)();
+        return EXIT_GOOD;
     }
-    /* On a terminal the lists come last, where they are seen. */
-    fflush(stdout);
-    enum exit_status status = report(&fleet, true);
-    for (size_t i = 0; status != EXIT_USE && i < count; i++)
-        rest_tell(options, &fleet, &works[i]);
+    bool open = fleet_open(options, &fleet);
+    fleet.specimens_compared = true;
+    struct check_run run = {.fleet = &fleet, .rest = text_builder_in(fleet.arena),
+                            .audit = text_builder_in(fleet.arena)};
+    if (open)
+        boats_check(options, &run);
+    enum exit_status status = status_of(fleet.problems, !options->fail_on_error);
+    if (options->json)
+        check_json_print(options, &fleet, run.rows, run.count);
+    else
+        status = text_tell(options, &run);
     fleet_close(&fleet);
     return status;
 }

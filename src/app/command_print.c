@@ -152,7 +152,9 @@ enum exit_status command_print(const struct options *options)
             boat_print(options, &fleet, &progress, i);
         progress_clear(&progress);
     }
-    enum exit_status status = report(&fleet, false);
+    enum exit_status status = report_of_cards(&fleet);
+    if (!options->quiet && status != EXIT_USE)
+        report_left_for_check(&fleet);
     fleet_close(&fleet);
     return status;
 }

@@ -1,5 +1,5 @@
-/* command_why.c - each card's reasons on standard output (room: app). Knows no
- * reason itself: compose tells them. */
+/* command_why.c - the reasons of cards or figures on standard output (room: app).
+ * Knows no reason itself: compose tells them. */
 #include "app.h"
 
 #include <stdio.h>
@@ -16,10 +16,7 @@ static void cards_list(const struct boat_work *work)
 static void reasons_print(const struct options *options, const struct fleet *fleet,
                           const struct boat_work *work)
 {
-    struct compose_input input = {
-        .boat = work->boat, .base = fleet->base, .procedures = &fleet->procedures,
-        .authorities = fleet->authorities, .words = fleet->words, .today = options->today,
-        .draft = options->draft};
+    struct compose_input input = compose_input_of(options, fleet, work->boat);
     struct text_builder out = text_builder_in(fleet->arena);
     size_t count = 0;
     for (size_t i = 0; i < work->set->count; i++) {
@@ -27,6 +24,22 @@ static void reasons_print(const struct options *options, const struct fleet *fle
             continue;
         text_add(&out, count++ == 0 ? "" : "\n\n");
         card_reasons(&input, work->set, work->set->cards[i], &out);
+    }
+    fwrite(out.at, 1, out.length, stdout);
+}
+
+static void figures_print(const struct options *options, const struct fleet *fleet,
+                          const struct boat_work *work)
+{
+    struct compose_input input = compose_input_of(options, fleet, work->boat);
+    struct text_builder out = text_builder_in(fleet->arena);
+    const struct figure *figure;
+    size_t count = 0;
+    for (size_t i = 0; (figure = figure_at(i)) != NULL; i++) {
+        if (!text_equal(options->figure, "all") && !text_equal(options->figure, figure->id))
+            continue;
+        text_add(&out, count++ == 0 ? "" : "\n");
+        figure_reasons(&input, work->set, figure, &out);
     }
     fwrite(out.at, 1, out.length, stdout);
 }
@@ -41,6 +54,8 @@ static bool boat_tell(const struct options *options, const struct fleet *fleet, 
     fputs(after_another ? "\n\n" : "", stdout);
     if (work.set == NULL)
         printf("%s: no cards: errors in her file or in the base's\n", work.key);
+    else if (options->figure != NULL)
+        figures_print(options, fleet, &work);
     else if (options->card == NULL && !options->all && work.set->count > 1)
         cards_list(&work);
     else
@@ -48,24 +63,50 @@ static bool boat_tell(const struct options *options, const struct fleet *fleet, 
     return true;
 }
 
-/* False, with a problem, when one card and all of them are asked for. */
+/* False, with a problem, when two things are asked for that exclude each other. */
 static bool choice_is_clear(const struct options *options, const struct fleet *fleet)
 {
-    if (options->card == NULL || !options->all)
+    const char *what = NULL;
+    if (options->card != NULL && options->all)
+        what = "--card names one card and --all asks for every one";
+    else if (options->figure != NULL && (options->card != NULL || options->all))
+        what = "--figure asks for a figure, --card and --all for cards";
+    if (what != NULL)
+        problem_add(fleet->problems, SEVERITY_USE, (struct place){0}, "leave one of the two out",
+                    "%s", what);
+    return what == NULL;
+}
+
+/* False, with a problem, when there is no such figure. */
+static bool figure_is_known(const struct options *options, const struct fleet *fleet)
+{
+    const char **ids = arena_array(fleet->arena, figure_count() + 1, sizeof *ids);
+    struct text_builder list = text_builder_in(fleet->arena);
+    text_add(&list, "figures: all");
+    if (options->figure == NULL || text_equal(options->figure, "all") ||
+        figure_find(options->figure) != NULL)
         return true;
+    for (size_t i = 0; i < figure_count(); i++) {
+        ids[i] = figure_at(i)->id;
+        text_add_format(&list, ", %s", ids[i]);
+    }
+    const char *nearest = text_nearest(options->figure, ids, figure_count());
     problem_add(fleet->problems, SEVERITY_USE, (struct place){0},
-                "leave one of the two out", "--card names one card and --all asks for every one");
+                nearest == NULL ? list.at
+                                : text_format(fleet->arena, "did you mean \"%s\"?", nearest),
+                "there is no figure \"%s\"", options->figure);
     return false;
 }
 
 enum exit_status command_why(const struct options *options)
 {
     struct fleet fleet;
-    bool open = fleet_open(options, &fleet) && choice_is_clear(options, &fleet);
+    bool open = fleet_open(options, &fleet) && choice_is_clear(options, &fleet) &&
+                figure_is_known(options, &fleet);
     bool printed = false;
     for (size_t i = 0; open && i < fleet.boat_count; i++)
         printed = boat_tell(options, &fleet, i, printed);
-    enum exit_status status = report(&fleet, true);
+    enum exit_status status = report_of_cards(&fleet);
     fleet_close(&fleet);
     return status;
 }

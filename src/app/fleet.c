@@ -11,6 +11,15 @@
 #define ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
 #define BOAT_BYTES YAML_FILE_LIMIT
 
+static struct rules_input rules_input_make(const struct options *options,
+                                           const struct fleet *fleet, const struct boat *boat)
+{
+    bool charter = options->from.year != 0;
+    return (struct rules_input){boat, fleet->base, options->today,
+                                charter ? options->from : options->today,
+                                charter ? options->to : options->today, fleet->crew};
+}
+
 /* ---- folders ---- */
 
 static int by_bytes(const void *a, const void *b)
@@ -154,8 +163,10 @@ static bool base_read_from(const struct options *options, struct fleet *fleet)
                                                         options->base),
                                             SEVERITY_USE,
                                             "name the folder that holds base.yaml and boats/");
+    problems_about(fleet->problems, NULL, "base");
     if (source != NULL)
         fleet->base = base_read(source, fleet->arena, fleet->problems, &sound);
+    problems_about(fleet->problems, NULL, "run");
     return fleet->base != NULL && sound;
 }
 
@@ -211,8 +222,12 @@ bool fleet_begin(struct fleet *fleet)
 {
     *fleet = (struct fleet){.arena = arena_new(ARENA_LIMIT)};
     fleet->sources = fleet->arena;
+    fleet->identities = identities_new(fleet->arena);
     fleet->problems = problems_new(fleet->arena);
-    return own_files_read(fleet);
+    problems_about(fleet->problems, NULL, "program");
+    bool sound = own_files_read(fleet);
+    problems_about(fleet->problems, NULL, "run");
+    return sound;
 }
 
 bool fleet_open(const struct options *options, struct fleet *fleet)
@@ -220,9 +235,16 @@ bool fleet_open(const struct options *options, struct fleet *fleet)
     bool own = fleet_begin(fleet);
     bool base = base_read_from(options, fleet);
     bool boats = is_folder(options->base) && boats_list(options, fleet);
+    problems_about(fleet->problems, NULL, "base");
     if (own && fleet->base != NULL)
         base = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
                                 fleet->problems) && base;
+    problems_about(fleet->problems, NULL, "run");
+    crew_read(options, fleet);
+    if (fleet->base != NULL) {
+        struct rules_input input = rules_input_make(options, fleet, NULL);
+        base = rules_check_base(&input, fleet->arena, fleet->problems) && base;
+    }
     fleet->ready = own && base;
     return boats && !problems_reach(fleet->problems, SEVERITY_USE);
 }
@@ -266,54 +288,51 @@ static void card_must_exist(const struct options *options, const struct fleet *f
                 "there is no card \"%s\"", options->card);
 }
 
-/* A page with an error is held: nobody shall have to read it. */
-static void proof_tell(const struct fleet *fleet, const struct card *card,
-                       const struct proof_report *report)
+struct compose_input compose_input_of(const struct options *options, const struct fleet *fleet,
+                                      const struct boat *boat)
 {
-    for (size_t i = 0; i < report->count; i++) {
-        const struct proof_finding *finding = &report->findings[i];
-        const struct proof_rule *rule = proof_rule(finding->rule);
-        struct place place = finding->origin.line > 0 ? finding->origin
-                                                      : card->boat_record->facts.name.place;
-        if (rule->severity == PROOF_ERROR)
-            problem_add(fleet->problems, SEVERITY_ERROR, place, rule->remedy,
-                        "%s (%s): %s: %s: %s; limit: %s", card->title, card->language, rule->id,
-                        rule->sentence, finding->measured, rule->limit);
-    }
+    return (struct compose_input){boat, fleet->base, &fleet->procedures, fleet->authorities,
+                                  fleet->words, options->today, options->draft};
 }
 
-static void work_proof(const struct fleet *fleet, struct boat_work *work)
+/* The record, and whether nothing in it holds the boat back. */
+static const struct boat *boat_record(const struct options *options, const struct fleet *fleet,
+                                      const char *key, size_t index, bool *sound)
 {
-    const struct page **pages = arena_array(fleet->arena, work->set->count, sizeof *pages);
-    work->reports = proof_set(work->set, work->pages, fleet->faces, fleet->arena);
-    for (size_t i = 0; i < work->set->count; i++) {
-        proof_tell(fleet, work->set->cards[i], &work->reports[i]);
-        pages[i] = work->reports[i].errors == 0 ? work->pages[i] : NULL;
-    }
-    work->pages = pages;
+    problems_about(fleet->problems, key, "record");
+    const struct source *source = file_read(fleet, fleet->sources, fleet->boat_paths[index],
+                                            SEVERITY_ERROR, "put the boat's file there");
+    if (source == NULL)
+        return NULL;
+    const struct boat *boat = boat_read(source, key, fleet->arena, fleet->problems, sound);
+    if (boat == NULL)
+        return NULL;
+    struct rules_input input = rules_input_make(options, fleet, boat);
+    *sound = rules_check(&input, fleet->arena, fleet->problems) && *sound;
+    /* Reserved identities send nobody to a wrong boat: copies of an example may be
+     * printed, and only `check` tells. */
+    if (boat->facts.specimen.answer != ANSWER_YES || fleet->specimens_compared)
+        *sound = identities_add(fleet->identities, boat, key, fleet->problems) && *sound;
+    return boat;
+}
+
+static void boat_compose(const struct options *options, const struct fleet *fleet,
+                         struct boat_work *work)
+{
+    struct compose_input input = compose_input_of(options, fleet, work->boat);
+    cards_make(fleet, &input, work);
+    pages_proofread(fleet, work);
+    problems_about(fleet->problems, work->key, "run");
+    card_must_exist(options, fleet, work->set);
 }
 
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet, size_t index)
 {
     struct boat_work work = {.key = fleet->boat_keys[index]};
     bool sound = true;
-    const struct source *source = file_read(fleet, fleet->sources,
-                                            fleet->boat_paths[index], SEVERITY_ERROR,
-                                            "put the boat's file there");
-    if (source == NULL)
-        return work;
-    work.boat = boat_read(source, work.key, fleet->arena, fleet->problems, &sound);
-    if (work.boat == NULL)
-        return work;
-    sound = identity_check(work.boat, fleet->arena, fleet->problems) && sound;
-    if (!sound || !fleet->ready)
-        return work;
-    struct compose_input input = {work.boat, fleet->base, &fleet->procedures, fleet->authorities,
-                                  fleet->words, options->today, options->draft};
-    work.set = compose_set(&input, fleet->arena, fleet->problems);
-    card_must_exist(options, fleet, work.set);
-    struct layout_input layout = {work.set, fleet->faces, options->draft};
-    work.pages = layout_set(&layout, fleet->arena, fleet->problems);
-    work_proof(fleet, &work);
+    work.boat = boat_record(options, fleet, work.key, index, &sound);
+    if (work.boat != NULL && sound && fleet->ready)
+        boat_compose(options, fleet, &work);
+    problems_about(fleet->problems, NULL, "run");
     return work;
 }

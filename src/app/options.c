@@ -13,22 +13,27 @@ const struct command commands[] = {
      "Prints one PDF a boat, one page a card. A card whose facts are not recorded is\n"
      "held back and named; the others are printed.",
      command_print},
-    {"check", "tell what is wrong or missing, print nothing", "bcDdp",
-     "Reads the base and its boats, composes and lays out every card, and tells\n"
-     "what is wrong, which cards are held back and what to record. \"recorded N of M\"\n"
-     "counts the items of the register that the boat's record mentions, fitted or\n"
-     "not fitted, of all items of the register; pieces of one item count once. At the\n"
-     "end stand the items that the cards ask for and that neither the record mentions\n"
-     "nor a message has named, where most boats have them, with the lines to paste.",
+    {"check", "tell what is wrong, missing or out of date, print nothing", "bcDdfuwxjlSP",
+     "Reads the base and its boats, composes and lays out every card, and tells what is\n"
+     "wrong, out of date or contradictory, which cards are held back and what to record.\n"
+     "Dates of gear are held against today, or against a charter with --from and --to.\n"
+     "Then come the items that the cards ask for and that neither the record mentions\n"
+     "nor a message has named, with the lines to paste; and last a table of the fleet:\n"
+     "\"recorded\" counts the items of the register that the boat's record mentions,\n"
+     "fitted or not fitted, of all; pieces of one item count once.",
      command_check},
-    {"why", "tell what each part of a card stands on", "bcaDd",
+    {"why", "tell what each part of a card stands on", "bcaDdF",
      "Tells, step by step, which case was taken, from which lines of the procedure and\n"
      "of the boat file, on which sources, and what still awaits sign-off. Without\n"
-     "--card or --all it names the cards that exist.",
+     "--card or --all it names the cards that exist. With --figure it tells how one\n"
+     "figure computed from the record comes about, or with --figure all every one.",
      command_why},
-    {"call", "show what to say on the radio", "bcnRGXs",
+    {"call", "show what to say on the radio", "bcnRGXspB",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
-     "be filled in: the general MAYDAY, or what one of the options asks for.",
+     "be filled in: the general MAYDAY, or what one of the options asks for. A position\n"
+     "is filled into it and shown in other forms. The bearing of a mark is turned into\n"
+     "the true direction from it; with M it is magnetic, and the base's variation is\n"
+     "used. A position is written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
      command_call},
     {"start", "write a new base folder or boat file to fill in", "bt",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
@@ -45,7 +50,7 @@ static const struct option_row {
     {'b', "boat", "BOAT", "only this boat (its file name without .yaml)"},
     {'c', "card", "CARD", "only this card (such as flooding)"},
     {'a', "all", NULL, "every card"},
-    {'p', "page", NULL, "also tell how each page was proofread, a finding a line"},
+    {'F', "figure", "FIGURE", "one figure (such as beat_pumps), or all"},
     {'o', "output", "DIR", "where the files go (default: cards)"},
     {'d', "date", "DATE", "stands in for today (2026-11-25)"},
     {'D', "draft", NULL, "also print cards that lack facts, marked DRAFT"},
@@ -55,13 +60,31 @@ static const struct option_row {
     {'R', "relay", NULL, "MAYDAY RELAY for another boat"},
     {'G', "downgrade", NULL, "help is no longer needed at once"},
     {'X', "cancel", NULL, "cancel a false alert"},
-    {'s', "spell", NULL, "name, call sign and MMSI spelled"},
+    {'s', "spell", NULL, "name and call sign spelled, MMSI, beacons"},
+    {'p', "position", "POSITION", "fill this position in (such as \"43 28.35 N 16 26.1 E\")"},
+    {'B', "bearing", "BEARING", "of a mark, as taken (such as \"100 M\" or \"086 T\")"},
     {'t', "type", "TYPE", "monohull or catamaran"},
+    {'f', "from", "DATE", "first day of a charter"},
+    {'u', "to", "DATE", "its last day, when the boat is handed back"},
+    {'w', "crew", "LIST", "body masses in kg, such as 80,75,18"},
+    {'x', "fail", "SEVERITY", "exit 1 from `deficiency` on (default), or from `error`"},
+    {'P', "page", NULL, "also the audit of each page: what was measured by which rule"},
+    {'j', "json", NULL, "all that was found as JSON, on standard output"},
+    {'l', "list", NULL, "list every check; needs no BASE"},
+    {'S', "schema", NULL, "print the JSON Schema of --json; needs no BASE"},
     {'m', "dump", NULL, NULL},
     {'h', "help", NULL, "tell how it is used"},
     {'V', "version", NULL, "tell the version"},
 };
 #define OPTION_COUNT (sizeof option_rows / sizeof *option_rows)
+
+static const char *option_name(int letter)
+{
+    for (size_t i = 0; i < OPTION_COUNT; i++)
+        if (option_rows[i].letter == letter)
+            return option_rows[i].name;
+    return "";
+}
 
 /* ---- help ---- */
 
@@ -76,7 +99,7 @@ static void options_help(const char *letters)
             continue;
         snprintf(name, sizeof name, "--%s%s%s", row->name, row->argument == NULL ? "" : " ",
                  row->argument == NULL ? "" : row->argument);
-        printf("  %s  %-16s %s\n", row->letter == 'o' ? "-o" : "  ", name, row->about);
+        printf("  %s  %-19s %s\n", row->letter == 'o' ? "-o" : "  ", name, row->about);
     }
 }
 
@@ -143,55 +166,72 @@ static bool today_default(struct date *today)
 }
 
 /* Options that are only kept: where. */
-static const struct { char letter; size_t at; } flags[] = {
+struct kept { char letter; size_t at; };
+static const struct kept flags[] = {
     {'q', offsetof(struct options, quiet)}, {'e', offsetof(struct options, each)},
     {'R', offsetof(struct options, relay)}, {'G', offsetof(struct options, downgrade)},
     {'X', offsetof(struct options, cancel)}, {'s', offsetof(struct options, spell)},
-    {'a', offsetof(struct options, all)}, {'p', offsetof(struct options, page)},
+    {'a', offsetof(struct options, all)}, {'j', offsetof(struct options, json)},
+    {'l', offsetof(struct options, list)}, {'S', offsetof(struct options, schema)},
+    {'D', offsetof(struct options, draft)}, {'m', offsetof(struct options, dump)},
+    {'P', offsetof(struct options, page)},
+};
+static const struct kept texts[] = {
+    {'b', offsetof(struct options, boat)}, {'c', offsetof(struct options, card)},
+    {'o', offsetof(struct options, output)}, {'n', offsetof(struct options, nature)},
+    {'t', offsetof(struct options, type)}, {'w', offsetof(struct options, crew)},
+    {'p', offsetof(struct options, position)}, {'B', offsetof(struct options, bearing)},
+    {'F', offsetof(struct options, figure)},
+};
+static const struct kept dates[] = {
+    {'d', offsetof(struct options, today)}, {'f', offsetof(struct options, from)},
+    {'u', offsetof(struct options, to)},
 };
 
-static bool flag_take(int letter, struct options *options)
+/* Where the table keeps the option's value; NULL: not in this table. */
+static void *kept_at(const struct kept *table, size_t count, int letter,
+                     struct options *options)
 {
-    for (size_t i = 0; i < sizeof flags / sizeof *flags; i++)
-        if (flags[i].letter == letter) {
-            *(bool *)((char *)options + flags[i].at) = true;
-            return true;
-        }
+    for (size_t i = 0; i < count; i++)
+        if (table[i].letter == letter)
+            return (char *)options + table[i].at;
+    return NULL;
+}
+#define KEPT(table) kept_at(table, sizeof table / sizeof *table, letter, options)
+
+static bool date_take(int letter, struct date *out, enum exit_status *status)
+{
+    char what[32];
+    if (date_parse(optarg, out) && out->day != 0)
+        return true;
+    snprintf(what, sizeof what, "--%s does not take", option_name(letter));
+    *status = wrong_use(what, optarg, "write it as 2026-11-25");
+    return false;
+}
+
+static bool fail_take(struct options *options, enum exit_status *status)
+{
+    options->fail_on_error = strcmp(optarg, "error") == 0;
+    if (options->fail_on_error || strcmp(optarg, "deficiency") == 0)
+        return true;
+    *status = wrong_use("--fail does not take", optarg, "write error or deficiency");
     return false;
 }
 
 static bool option_take(int letter, struct options *options, enum exit_status *status)
 {
-    switch (letter) {
-    case 'b':
-        options->boat = optarg;
-        return true;
-    case 'c':
-        options->card = optarg;
-        return true;
-    case 'o':
-        options->output = optarg;
-        return true;
-    case 'n':
-        options->nature = optarg;
-        return true;
-    case 't':
-        options->type = optarg;
-        return true;
-    case 'D':
-        options->draft = true;
-        return true;
-    case 'm':
-        options->dump = true;
-        return true;
-    case 'd':
-        if (date_parse(optarg, &options->today) && options->today.day != 0)
-            return true;
-        *status = wrong_use("--date does not take", optarg, "write it as 2026-11-25");
-        return false;
-    default:
-        return flag_take(letter, options);
-    }
+    bool *flag = KEPT(flags);
+    const char **text = KEPT(texts);
+    struct date *date = KEPT(dates);
+    if (flag != NULL)
+        *flag = true;
+    else if (text != NULL)
+        *text = optarg;
+    else if (date != NULL)
+        return date_take(letter, date, status);
+    else
+        return fail_take(options, status);
+    return true;
 }
 
 static void long_options(struct option *out)
@@ -209,12 +249,26 @@ static bool takes(const struct command *command, int letter)
     return letter == 'm' || strchr(command->options, letter) != NULL;
 }
 
-static const char *option_name(int letter)
+/* A charter has two ends; without one it is today's. */
+static bool charter_sound(struct options *options, const char *help, enum exit_status *status)
 {
-    for (size_t i = 0; i < OPTION_COUNT; i++)
-        if (option_rows[i].letter == letter)
-            return option_rows[i].name;
-    return "";
+    if ((options->from.year == 0) != (options->to.year == 0))
+        *status = wrong_use("--from and --to go together", NULL, help);
+    else if (options->from.year != 0 && date_compare(options->to, options->from) < 0)
+        *status = wrong_use("--to lies before --from", NULL,
+                            "--from is the first day, --to the day she is handed back");
+    else
+        return true;
+    return false;
+}
+
+/* The audit is text for people. */
+static bool audit_sound(const struct options *options, const char *help,
+                        enum exit_status *status)
+{
+    if (options->page && options->json)
+        *status = wrong_use("--page and --json do not go together", NULL, help);
+    return !(options->page && options->json);
 }
 
 /* False: leave with *status. */
@@ -244,6 +298,10 @@ static bool command_line(int argc, char **argv, const struct command *command,
         if (!option_take(letter, options, status))
             return false;
     }
+    if (!charter_sound(options, help, status) || !audit_sound(options, help, status))
+        return false;
+    if (optind == argc && (options->list || options->schema))
+        return true;
     if (optind + 1 == argc) {
         options->base = argv[optind];
         return true;

@@ -3,7 +3,7 @@
 
 #include <stdio.h>
 
-static enum exit_status status_of(const struct problems *problems, bool deficiencies_count)
+enum exit_status status_of(const struct problems *problems, bool deficiencies_count)
 {
     if (problems_reach(problems, SEVERITY_FAILURE))
         return EXIT_SYSTEM;
@@ -13,6 +13,12 @@ static enum exit_status status_of(const struct problems *problems, bool deficien
     return problems_reach(problems, least) ? EXIT_FOUND : EXIT_GOOD;
 }
 
+static void text_print(const struct text_builder *out)
+{
+    if (out->length > 0)
+        fwrite(out->at, 1, out->length, stderr);
+}
+
 enum exit_status report(struct fleet *fleet, bool deficiencies_count)
 {
     size_t count;
@@ -20,7 +26,54 @@ enum exit_status report(struct fleet *fleet, bool deficiencies_count)
     struct text_builder out = text_builder_in(fleet->arena);
     for (size_t i = 0; i < count; i++)
         problem_print(&list[i], &out);
-    if (out.length > 0)
-        fwrite(out.at, 1, out.length, stderr);
+    text_print(&out);
     return status_of(fleet->problems, deficiencies_count);
+}
+
+/* ---- where cards are the point ---- */
+
+static bool is_for_check(const struct problem *problem)
+{
+    const struct check *check = check_find(problem->check);
+    return check != NULL && !check->family && problem->severity < SEVERITY_HELD;
+}
+
+enum exit_status report_of_cards(struct fleet *fleet)
+{
+    size_t count;
+    const struct problem *list = problems_sorted(fleet->problems, &count);
+    struct text_builder out = text_builder_in(fleet->arena);
+    for (size_t i = 0; i < count; i++)
+        if (!is_for_check(&list[i]))
+            problem_print(&list[i], &out);
+    text_print(&out);
+    return status_of(fleet->problems, false);
+}
+
+static void left_for_check(const char *boat, size_t deficiencies, size_t notes)
+{
+    if (deficiencies > 0)
+        printf("%s: `maydeck check` tells of %zu deficienc%s and %zu note%s\n", boat,
+               deficiencies, deficiencies == 1 ? "y" : "ies", notes, notes == 1 ? "" : "s");
+}
+
+/* Those of one boat, or (NULL) those of the base. */
+static void left_count(const struct problem *list, size_t count, const char *boat,
+                       const char *label)
+{
+    size_t counts[SEVERITY_COUNT] = {0};
+    for (size_t i = 0; i < count; i++)
+        if (is_for_check(&list[i]) && (boat == NULL ? list[i].boat == NULL
+                                                    : text_equal(list[i].boat, boat)))
+            counts[list[i].severity]++;
+    left_for_check(label, counts[SEVERITY_DEFICIENCY], counts[SEVERITY_NOTE]);
+}
+
+void report_left_for_check(struct fleet *fleet)
+{
+    size_t count;
+    const struct problem *list = problems_sorted(fleet->problems, &count);
+    left_count(list, count, NULL, "base.yaml");
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        left_count(list, count, fleet->boat_keys[i], fleet->boat_keys[i]);
 }

@@ -61,6 +61,37 @@ struct date date_last_day(struct date date)
     return date;
 }
 
+struct date date_last_valid_day(struct date mark, enum month_means month, enum year_means year)
+{
+    if (mark.month == 0) {
+        mark.month = year == YEAR_MEANS_LAST_DAY ? 12 : 1;
+        mark.day = year == YEAR_MEANS_LAST_DAY ? 31 : 1;
+    } else if (mark.day == 0) {
+        mark.day = month == MONTH_MEANS_START ? 1 : month_days(mark.year, mark.month);
+    }
+    return mark;
+}
+
+/* Division that rounds down, also below zero, where C rounds towards it. */
+static int floor_divide(int value, int by)
+{
+    return value / by - (value % by < 0 ? 1 : 0);
+}
+
+struct date date_add_months(struct date date, int months)
+{
+    if (date.month == 0) {
+        date.year += floor_divide(months, 12);
+        return date;
+    }
+    int counted = date.year * 12 + date.month - 1 + months;
+    date.year = floor_divide(counted, 12);
+    date.month = counted - date.year * 12 + 1;
+    if (date.day > month_days(date.year, date.month))
+        date.day = month_days(date.year, date.month);
+    return date;
+}
+
 int date_compare(struct date a, struct date b)
 {
     a = date_last_day(a);
@@ -100,6 +131,24 @@ static struct date date_from_days(int64_t days)
         .month = (int)month,
         .day = (int)(day_of_year - (153 * month_from_march + 2) / 5 + 1),
     };
+}
+
+/* The inverse, for years from 1 on. */
+static int64_t days_of(struct date date)
+{
+    int64_t year = date.month <= 2 ? date.year - 1 : date.year;
+    int64_t era = year / 400;
+    int64_t year_of_era = year - era * 400;
+    int64_t month_from_march = date.month > 2 ? date.month - 3 : date.month + 9;
+    int64_t day_of_year = (153 * month_from_march + 2) / 5 + date.day - 1;
+
+    return era * 146097 + year_of_era * 365 + year_of_era / 4 - year_of_era / 100 +
+           day_of_year - 719468;
+}
+
+int64_t date_days_between(struct date from, struct date to)
+{
+    return days_of(date_last_day(to)) - days_of(date_last_day(from));
 }
 
 struct date date_from_seconds(int64_t seconds)

@@ -15,6 +15,7 @@ struct problems {
     size_t *slots;      /* hash table: index of an item plus 1, or 0 */
     size_t slot_count;  /* a power of two, at least twice `count` */
     size_t counts[SEVERITY_COUNT];
+    const char *boat, *check;   /* what is being worked on */
 };
 
 struct problems *problems_new(struct arena *arena)
@@ -22,7 +23,14 @@ struct problems *problems_new(struct arena *arena)
     struct problems *problems = arena_alloc(arena, sizeof *problems);
 
     problems->arena = arena;
+    problems->check = "run";
     return problems;
+}
+
+void problems_about(struct problems *problems, const char *boat, const char *check)
+{
+    problems->boat = boat;
+    problems->check = check;
 }
 
 static const char *place_name(struct place place)
@@ -99,21 +107,37 @@ static void problem_store(struct problems *problems, const struct problem *probl
     problems->counts[problem->severity]++;
 }
 
+/* Message and remedy are copied: those of a boat die with her arena. */
+static void problem_make(struct problems *problems, struct problem *problem, const char *remedy,
+                         const char *format, va_list list)
+{
+    problem->boat = problems->boat;
+    problem->what = text_format_list(problems->arena, format, list);
+    problem->remedy = remedy == NULL ? NULL
+                                     : arena_copy(problems->arena, remedy, strlen(remedy));
+    problem_store(problems, problem);
+}
+
 void problem_add(struct problems *problems, enum severity severity, struct place place,
                  const char *remedy, const char *format, ...)
 {
+    struct problem problem = {.severity = severity, .check = problems->check, .place = place};
     va_list list;
 
     va_start(list, format);
-    struct problem problem = {
-        .severity = severity,
-        .place = place,
-        .what = text_format_list(problems->arena, format, list),
-        .remedy = remedy == NULL ? NULL
-                                 : arena_copy(problems->arena, remedy, strlen(remedy)),
-    };
+    problem_make(problems, &problem, remedy, format, list);
     va_end(list);
-    problem_store(problems, &problem);
+}
+
+void problem_add_check(struct problems *problems, const char *check, enum severity severity,
+                       struct place place, const char *remedy, const char *format, ...)
+{
+    struct problem problem = {.severity = severity, .check = check, .place = place};
+    va_list list;
+
+    va_start(list, format);
+    problem_make(problems, &problem, remedy, format, list);
+    va_end(list);
 }
 
 size_t problems_count(const struct problems *problems, enum severity severity)

@@ -16,6 +16,7 @@
 const char *severity_word(enum severity severity)
 {
     static const char *const words[SEVERITY_COUNT] = {
+        [SEVERITY_SILENCED] = "silenced",
         [SEVERITY_NOTE] = "note",
         [SEVERITY_DEFICIENCY] = "deficiency",
         [SEVERITY_HELD] = "held",

@@ -96,17 +96,24 @@ static void decision_make(struct composing *composing, struct card *card)
         .origin = decision->place};
 }
 
-/* The tag printed beside a warning: of its first source that still stands. */
-static const char *source_tag(const struct composing *composing, const struct basis *basis)
+const struct authority *basis_authority(const struct composing *composing,
+                                        const struct basis *basis)
 {
-    const char *tag = "";
+    const struct authority *found = NULL;
     for (size_t i = basis->sources.count; i-- > 0;) {
         const struct authority *authority = authority_find(composing->in->authorities,
                                                            basis->sources.items[i].text);
-        if (authority != NULL && (tag[0] == '\0' || text_equal(authority->status.text, "current")))
-            tag = authority->tag.text;
+        if (authority != NULL &&
+            (found == NULL || text_equal(authority->status.text, "current")))
+            found = authority;
     }
-    return tag;
+    return found;
+}
+
+static const char *source_tag(const struct composing *composing, const struct basis *basis)
+{
+    const struct authority *authority = basis_authority(composing, basis);
+    return authority == NULL ? "" : authority->tag.text;
 }
 
 static const struct card_warning *warnings_make(struct composing *composing,

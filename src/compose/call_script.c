@@ -2,6 +2,8 @@
  * rehearse a call without it (room: compose). Never shortens them: the card does. */
 #include "compose.h"
 
+#include "beacon.h"
+
 bool by_handheld_only(const struct boat *boat)
 {
     return boat_fitted(boat, "vhf_dsc") == ANSWER_NO;
@@ -31,10 +33,36 @@ static void spelled_add(struct text_builder *out, const char *what, const char *
         text_add_format(out, "%s %s: %s\n", what, word, spelled);
 }
 
+/* An item's key as it is said: epirb gives EPIRB. */
+static const char *item_said(const struct equipment *gear, struct arena *arena)
+{
+    char *said = text_upper(arena, gear->kind->key);
+    for (char *at = said; *at != '\0'; at++)
+        if (*at == '_')
+            *at = ' ';
+    return said;
+}
+
+/* The rescue centre asks for it when a false alert is cancelled. An identity that
+ * cannot be decoded is likely mistyped, and would stop nobody's search. */
+static void beacon_add(struct text_builder *out, const struct equipment *gear)
+{
+    if (gear->kind == NULL || text_empty(gear->hex_id.text))
+        return;
+    struct beacon beacon = beacon_decode(gear->hex_id.text);
+    if (!beacon_decodable(&beacon))
+        return;
+    text_add(out, item_said(gear, out->arena));
+    if (!text_empty(gear->tag.text))
+        text_add_format(out, " %s", gear->tag.text);
+    text_add_format(out, " %s: %s\n", beacon_grouped(&beacon, out->arena),
+                    beacon_words(&beacon, out->arena));
+}
+
 const char *call_spelling(const struct boat *boat, struct arena *arena,
                           struct problems *problems)
 {
-    const char *name = spoken_name(boat, arena, problems);
+    const char *name = spelled_name(boat, arena, problems);
     struct text_builder out = text_builder_in(arena);
     if (name == NULL)
         return NULL;
@@ -43,5 +71,7 @@ const char *call_spelling(const struct boat *boat, struct arena *arena,
         spelled_add(&out, "CALL SIGN", boat->radio.call_sign.text);
     if (boat->radio.mmsi.text != NULL)
         text_add_format(&out, "MMSI %s\n", mmsi_in_threes(arena, boat->radio.mmsi.text));
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        beacon_add(&out, &boat->equipment[i]);
     return out.at;
 }

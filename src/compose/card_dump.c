@@ -30,6 +30,10 @@ static void dump_step(struct text_builder *out, const struct card_step *step)
                                 step->table[i].cells[c].name);
         text_add(out, "\n");
     }
+    for (size_t i = 0; i < step->figure_count; i++) {
+        text_add_format(out, "  figure %s: %s", step->figures[i].id, step->figures[i].text);
+        dump_place(out, step->figures[i].origin);
+    }
 }
 
 static void dump_warnings(struct text_builder *out, const char *word,

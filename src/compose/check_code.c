@@ -44,6 +44,8 @@ static void put_step(struct canon *canon, const struct card_step *step, struct a
         put(canon, step->rows[i].name);
         put(canon, step->rows[i].where);
     }
+    for (size_t i = 0; i < step->figure_count; i++)
+        put(canon, step->figures[i].text);
     put(canon, step->table_note);
     for (size_t c = 0; c < TABLE_CELLS; c++)
         put(canon, step->table_heads[c]);
@@ -90,6 +92,29 @@ static void put_sections(struct canon *canon, const struct card *card)
         put_script(canon, section->script);
         put(canon, section->end_note);
     }
+}
+
+static void put_safety(struct canon *canon, const struct safety_plan *safety,
+                       struct arena *arena)
+{
+    for (size_t i = 0; i < safety->place_count; i++) {
+        const struct plan_place *place = &safety->places[i];
+        put(canon, place->title);
+        for (size_t r = 0; r < place->row_count; r++) {
+            for (size_t c = 0; c < place->rows[r].chip_count; c++)
+                put(canon, place->rows[r].chips[c]);
+            put(canon, place->rows[r].name);
+            put(canon, place->rows[r].detail);
+        }
+    }
+    if (safety->here_given) {
+        put(canon, safety->here_words);
+        put_number(canon, arena, safety->here.x_mm);
+        put_number(canon, arena, safety->here.y_mm);
+    }
+    for (size_t i = 0; i < 3; i++)
+        put(canon, safety->legend[i]);
+    put(canon, safety->sources);
 }
 
 static void put_plan_words(struct canon *canon, const struct card *card)
@@ -139,6 +164,8 @@ const char *check_code(const struct card *card, struct arena *arena)
     put_warnings(&canon, card->caution_word, card->cautions, card->caution_count);
     put_warnings(&canon, card->local_word, card->local_rules, card->local_rule_count);
     put_sections(&canon, card);
+    if (card->safety != NULL)
+        put_safety(&canon, card->safety, arena);
     put(&canon, card->contact_left);
     put(&canon, card->contact_right);
     put(&canon, card->call.title);

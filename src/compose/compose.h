@@ -4,6 +4,7 @@
 #define MAYDECK_COMPOSE_H
 
 #include "card.h"
+#include "gear_date.h"
 #include "starter.h"
 
 /* A fact that a card asks for and the record lacks. */
@@ -22,6 +23,8 @@ struct slot {
     const char *key, *title, *subject;
     int number;
     bool undecided;         /* it is not known whether the boat needs the card: held */
+    enum plan_part part;    /* of a safety plan */
+    bool last_part;
 };
 
 struct composing {
@@ -33,6 +36,8 @@ struct composing {
     struct card_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
+    const struct figure_limit *limits;
+    size_t limit_count;
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */
@@ -40,8 +45,7 @@ struct composing {
     bool held;                        /* the card being made lacks a fact */
     struct marker *markers;
     size_t marker_count, marker_room;
-    struct date first_date;           /* the first date on the card's gear to run out */
-    bool first_date_given;
+    struct gear_date first_date;      /* of the card's gear, the first to run out */
 };
 
 enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };
@@ -99,6 +103,10 @@ void rows_make(struct composing *composing, const struct list_value *uses,
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot);
 
+/* "8 lifejackets", "Raft, 8 persons", or the name given in the record. */
+const char *gear_name(const struct composing *composing, const struct equipment *gear,
+                      size_t pieces);
+
 /* seacock_table.c */
 void table_make(struct composing *composing, const char *item, struct card_step *step);
 
@@ -106,8 +114,20 @@ void table_make(struct composing *composing, const char *item, struct card_step 
 void steps_make(struct composing *composing, struct card *card);
 const struct card_step *step_by_id(const struct card *card, const char *id);
 
+/* figure_rows.c: figures under the steps they serve, and on the distress card the
+ * section of ranges. Needs all steps and sections. */
+void figures_make(struct composing *composing, struct card *card);
+
+/* How many figures the card being made may carry. */
+size_t figures_allowed(const struct composing *composing);
+
 /* boxes.c: decision, nevers, cautions, local rules, signs, call line */
 void boxes_make(struct composing *composing, struct card *card);
+
+/* The source whose tag is printed beside a warning: its first that still stands;
+ * NULL when it has none. */
+const struct authority *basis_authority(const struct composing *composing,
+                                        const struct basis *basis);
 
 /* call_panel.c */
 void call_make(struct composing *composing, struct card *card);
@@ -123,6 +143,33 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 
 /* distress.c */
 void distress_make(struct composing *composing, struct card *card);
+
+/* safety_places.c */
+
+/* Where a piece of gear stands on the boat: a marker with its tag. */
+struct marker marker_of(const struct boat *boat, const struct equipment *gear);
+
+/* The boat's gear of that part by places, from the bow aft. */
+const struct plan_place *plan_places(struct composing *composing, enum plan_part part,
+                                     size_t *count);
+
+/* Lines that its labels have together. */
+size_t plan_rows_count(const struct plan_place *places, size_t count);
+
+/* safety_plan.c */
+
+bool is_safety_plan(const struct procedure *procedure);
+
+/* One slot, or two for a boat with much gear on deck and below. */
+void safety_slots_add(struct composing *composing, const struct procedure *procedure);
+
+/* `others`: the set's cards so far; what their warnings stand on is listed. */
+void safety_plan_make(struct composing *composing, struct card *card,
+                      const struct card *const *others, size_t other_count);
+
+/* compose_set.c */
+struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
+                      const char *space);
 
 /* surround.c: title band, contact line, footer, marks */
 void surround_make(struct composing *composing, struct card *card);

@@ -32,8 +32,8 @@ static void slot_name(struct composing *composing, struct slot *slot)
                               space_word(composing, slot->space));
 }
 
-static void slot_add(struct composing *composing, const struct procedure *procedure,
-                     const char *space)
+struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
+                      const char *space)
 {
     composing->slots = arena_grow(composing->arena, composing->slots, composing->slot_count,
                                   &composing->slot_room, sizeof *composing->slots);
@@ -41,6 +41,7 @@ static void slot_add(struct composing *composing, const struct procedure *proced
     *slot = (struct slot){.procedure = procedure, .space = space,
                           .number = (int)composing->slot_count};
     slot_name(composing, slot);
+    return slot;
 }
 
 static void not_hers_add(struct composing *composing, const struct procedure *procedure)
@@ -67,7 +68,9 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
         not_hers_add(composing, procedure);
         return;
     }
-    if (procedure->per.text == NULL)
+    if (is_safety_plan(procedure))
+        safety_slots_add(composing, procedure);
+    else if (procedure->per.text == NULL)
         slot_add(composing, procedure, NULL);
     else
         for (size_t i = 0; i < boat->engine_space_count; i++)
@@ -82,7 +85,7 @@ static void card_begin(struct composing *composing, const struct slot *slot, str
     composing->held = slot->undecided;
     composing->markers = NULL;
     composing->marker_count = composing->marker_room = 0;
-    composing->first_date_given = false;
+    composing->first_date = (struct gear_date){.known = false};
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
         .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.text,
@@ -95,37 +98,68 @@ static void card_begin(struct composing *composing, const struct slot *slot, str
         .origin = source_whole(slot->procedure->source)};
 }
 
-static struct card *card_make(struct composing *composing, const struct slot *slot)
+static void card_finish(struct composing *composing, struct card *card)
 {
-    struct card *card = arena_alloc(composing->arena, sizeof *card);
-    card_begin(composing, slot, card);
-    steps_make(composing, card);
-    boxes_make(composing, card);
-    if (card->distress)
-        distress_make(composing, card);
-    call_make(composing, card);
     card->markers = composing->markers;
     card->marker_count = composing->marker_count;
     card->held = composing->held;
     surround_make(composing, card);
     card->code = check_code(card, composing->arena);
-    return card;
+}
+
+static void card_make(struct composing *composing, const struct slot *slot, struct card *card)
+{
+    card_begin(composing, slot, card);
+    steps_make(composing, card);
+    boxes_make(composing, card);
+    if (card->distress)
+        distress_make(composing, card);
+    figures_make(composing, card);
+    call_make(composing, card);
+    card_finish(composing, card);
+}
+
+/* Safety plans come last: they list what the other cards stand on. */
+static const struct card *const *cards_make(struct composing *composing)
+{
+    size_t count = composing->slot_count;
+    struct card *cards = arena_array(composing->arena, count, sizeof *cards);
+    const struct card **list = arena_array(composing->arena, count, sizeof *list);
+    for (size_t i = 0; i < count; i++) {
+        list[i] = &cards[i];
+        if (!is_safety_plan(composing->slots[i].procedure))
+            card_make(composing, &composing->slots[i], &cards[i]);
+    }
+    for (size_t i = 0; i < count; i++) {
+        if (!is_safety_plan(composing->slots[i].procedure))
+            continue;
+        card_begin(composing, &composing->slots[i], &cards[i]);
+        boxes_make(composing, &cards[i]);
+        safety_plan_make(composing, &cards[i], list, count);
+        card_finish(composing, &cards[i]);
+    }
+    return list;
 }
 
 const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems)
 {
-    struct composing composing = {.in = input, .arena = arena, .problems = problems};
+    return compose_set_limited(input, NULL, 0, arena, problems);
+}
+
+const struct card_set *compose_set_limited(const struct compose_input *input,
+                                           const struct figure_limit *limits, size_t limit_count,
+                                           struct arena *arena, struct problems *problems)
+{
+    struct composing composing = {.in = input, .arena = arena, .problems = problems,
+                                  .limits = limits, .limit_count = limit_count};
     struct card_set *set = arena_alloc(arena, sizeof *set);
     for (size_t i = 0; i < input->procedures->count; i++)
         slots_of_procedure(&composing, input->procedures->rows[i]);
-    const struct card **cards = arena_array(arena, composing.slot_count, sizeof *cards);
-    for (size_t i = 0; i < composing.slot_count; i++) {
-        cards[i] = card_make(&composing, &composing.slots[i]);
-        set->held += cards[i]->held ? 1 : 0;
-    }
-    set->cards = cards;
+    set->cards = cards_make(&composing);
     set->count = composing.slot_count;
+    for (size_t i = 0; i < set->count; i++)
+        set->held += set->cards[i]->held ? 1 : 0;
     set->not_hers = composing.not_hers;
     set->not_hers_count = composing.not_hers_count;
     missing_tell(&composing);

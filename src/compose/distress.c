@@ -147,7 +147,7 @@ static void nature_section(struct composing *composing, struct sections *section
 static void spell_section(struct composing *composing, struct sections *sections)
 {
     struct card_section *section = section_add(composing, sections, "spell", WORD_DISTRESS_SPELL);
-    const char *name = spoken_name(composing->in->boat, composing->arena, composing->problems);
+    const char *name = spelled_name(composing->in->boat, composing->arena, composing->problems);
     struct card_text *line = arena_array(composing->arena, 1, sizeof *line);
     uint32_t bad = 0;
     if (name == NULL) {

@@ -47,10 +47,21 @@ const struct list_value *step_also(const struct card_step *step);
  * be decided. */
 size_t cases_tried(const struct explaining *explaining, const struct card_step *step);
 
+/* explain_figures.c */
+
+/* The figures of one step; NULL: those that stand in a section of their own. */
+void figures_tell(const struct explaining *explaining, const char *step);
+
+/* Figures that found no room on the card. */
+void left_out_tell(const struct explaining *explaining);
+
 /* explain_boxes.c: decision, nevers, cautions, local rules */
 void boxes_tell(const struct explaining *explaining);
 
 /* explain_call.c: contacts, call panel, sections of the distress card */
 void call_tell(const struct explaining *explaining);
+
+/* explain_safety.c: the labels of a safety plan */
+void safety_tell(const struct explaining *explaining);
 
 #endif

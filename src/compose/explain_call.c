@@ -208,6 +208,8 @@ static void section_tell(const struct explaining *explaining, const struct card_
 {
     line_tell(explaining, INDENT_PART, "Section %s: %s", section->key, section->title);
     rule_tell(explaining, section->key);
+    if (text_equal(section->key, "range"))
+        figures_tell(explaining, NULL);
     note_tell(explaining, section);
     for (size_t i = 0; i < section->line_count; i++)
         placed_tell(explaining, INDENT_REASON, section_line_place(section, i), "line: %s",

@@ -131,6 +131,7 @@ static void step_tell(const struct explaining *explaining, const struct card_ste
     for (size_t i = 0; i < step->row_count; i++)
         row_tell(explaining, &step->rows[i]);
     table_tell(explaining, step);
+    figures_tell(explaining, step->id);
     record_tell(explaining, step);
     reason_tell(explaining, step);
     blank_tell(explaining);

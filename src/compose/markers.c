@@ -39,26 +39,19 @@ static bool marker_known(const struct composing *composing, const char *tag)
     return false;
 }
 
-static void date_keep(struct composing *composing, const struct date_value *value)
+/* As the checks of the record find it, so that card and check say the same. */
+static void date_keep(struct composing *composing, const struct equipment *gear)
 {
-    if (!value->given)
-        return;
-    if (!composing->first_date_given || date_compare(value->date, composing->first_date) < 0)
-        composing->first_date = value->date;
-    composing->first_date_given = true;
+    struct gear_date date;
+    if (gear_date(gear, composing->in->base, &date))
+        gear_date_keep_first(&composing->first_date, &date);
 }
 
-void marker_add(struct composing *composing, const struct equipment *gear)
+struct marker marker_of(const struct boat *boat, const struct equipment *gear)
 {
-    date_keep(composing, &gear->service_due);
-    date_keep(composing, &gear->expires);
     struct marker marker = {.tag = TEXT_OR_EMPTY(gear->tag), .zone = gear->place_zone,
-                            .origin = gear->place};
-    if (text_empty(marker.tag) || gear->place_zone == NULL ||
-        marker_known(composing, marker.tag))
-        return;
-    marker.side = marker_side(gear);
-    marker.level = gear->place_zone->level;
+                            .origin = gear->place, .side = marker_side(gear),
+                            .level = gear->place_zone->level};
     if (gear->below.answer == ANSWER_YES)
         marker.level = LEVEL_BELOW;
     marker.exact = gear->at_x.given && gear->at_y.given;
@@ -66,9 +59,18 @@ void marker_add(struct composing *composing, const struct equipment *gear)
         marker.x_mm = (int32_t)gear->at_x.milli;
         marker.y_mm = (int32_t)gear->at_y.milli;
     } else {
-        place_by_zone(composing->in->boat, gear, &marker);
+        place_by_zone(boat, gear, &marker);
     }
+    return marker;
+}
+
+void marker_add(struct composing *composing, const struct equipment *gear)
+{
+    date_keep(composing, gear);
+    const char *tag = TEXT_OR_EMPTY(gear->tag);
+    if (text_empty(tag) || gear->place_zone == NULL || marker_known(composing, tag))
+        return;
     composing->markers = arena_grow(composing->arena, composing->markers, composing->marker_count,
                                     &composing->marker_room, sizeof *composing->markers);
-    composing->markers[composing->marker_count++] = marker;
+    composing->markers[composing->marker_count++] = marker_of(composing->in->boat, gear);
 }

@@ -165,6 +165,8 @@ void card_reasons(const struct compose_input *input, const struct card_set *set,
     steps_tell(&explaining);
     boxes_tell(&explaining);
     call_tell(&explaining);
+    safety_tell(&explaining);
+    left_out_tell(&explaining);
     sign_off_tell(&explaining);
     if (card->held)
         holds_tell(&explaining);

@@ -3,6 +3,8 @@
 
 #include <string.h>
 
+#include "figure.h"
+
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot)
 {
@@ -39,20 +41,32 @@ static const char *where_words(const struct composing *composing, const struct e
     return text_empty(how) ? place : text_format(composing->arena, "%s: %s", place, how);
 }
 
+/* "empty in 9 s", from the label of an extinguisher. */
+static const char *discharge_words(const struct composing *composing,
+                                   const struct equipment *gear)
+{
+    if (gear->kind->class != ITEM_FIRE || figures_allowed(composing) == 0)
+        return NULL;
+    return figure_discharge_words(composing->in->words, gear, composing->arena);
+}
+
 static const char *capacity_words(const struct composing *composing, const struct equipment *gear)
 {
     const struct words *words = composing->in->words;
     if (gear->persons.given)
         return words_fill(words, composing->arena, WORD_PERSONS, "count", gear->persons.text,
                           NULL);
-    if (gear->kg.given)
+    /* Seconds say more of an extinguisher than kilograms. */
+    const char *discharge = discharge_words(composing, gear);
+    if (discharge != NULL)
+        return discharge;
+    if (gear->kg.given && gear->kind->class == ITEM_FIRE)
         return words_fill(words, composing->arena, WORD_KILOGRAMS, "count", gear->kg.text, NULL);
     return NULL;
 }
 
-/* "8 lifejackets", "Liferaft, 8 persons", or the name given in the record. */
-static const char *gear_name(const struct composing *composing, const struct equipment *gear,
-                             size_t pieces)
+const char *gear_name(const struct composing *composing, const struct equipment *gear,
+                      size_t pieces)
 {
     const struct words *words = composing->in->words;
     const char *capacity = capacity_words(composing, gear);
@@ -76,6 +90,7 @@ static bool same_row(const struct composing *composing, const struct equipment *
     return text_equal(a->item.text, b->item.text) && !a->count.given && !b->count.given &&
            text_equal(a->name.text, b->name.text) && a->kg.milli == b->kg.milli &&
            a->persons.milli == b->persons.milli &&
+           a->discharge_s.milli == b->discharge_s.milli &&
            text_equal(where_words(composing, a), where_words(composing, b));
 }
 
@@ -175,6 +190,7 @@ static void pieces_add(struct composing *composing, struct row_list *list, const
     row->name = text_format(composing->arena, "%zu %s", count,
                             words_items(composing->in->words, item));
     row->where = zones.at;
+    row->shared = true;
 }
 
 /* In a draft, what is not recorded is seen on the card, not left out. */

@@ -51,9 +51,10 @@ static const char *dates_words(struct composing *composing)
     const struct words *words = composing->in->words;
     const char *replace = words_get(words, WORD_REPLACE);
     const char *dates = words_get(words, WORD_GEAR_DATES_NONE);
-    if (composing->first_date_given)
+    if (composing->first_date.known)
         dates = words_fill(words, composing->arena, WORD_GEAR_DATES, "date",
-                           date_text(composing->arena, composing->first_date), NULL);
+                           date_text(composing->arena, gear_date_shown(&composing->first_date)),
+                           NULL);
     return text_format(composing->arena, "%s %s", dates, replace);
 }
 
@@ -105,15 +106,33 @@ static bool is_landmark(const struct zone *zone, bool catamaran)
     return !zone->catamaran_only;
 }
 
+/* A safety plan of the deck names what is on deck, the other what is below. */
+static bool of_part(const struct zone *zone, enum plan_part part)
+{
+    switch (part) {
+    case PLAN_PART_WHOLE:
+        return true;
+    case PLAN_PART_DECK:
+        return zone->level != LEVEL_BELOW;
+    case PLAN_PART_BELOW:
+        return zone->level == LEVEL_BELOW;
+    }
+    return true;
+}
+
 /* Landmarks of this kind of boat, named on the plan. */
 static void plan_zones_make(struct composing *composing, struct card *card)
 {
     bool catamaran = composing->in->boat->catamaran;
+    enum plan_part part = card->safety == NULL ? PLAN_PART_WHOLE : card->safety->part;
     struct plan_zone *zones = NULL;
     size_t room = 0;
     for (size_t i = 0; zone_at(i) != NULL; i++) {
         const struct zone *zone = zone_at(i);
-        if (!is_landmark(zone, catamaran))
+        bool deck_landmark = part == PLAN_PART_DECK &&
+                             (text_equal(zone->key, "coachroof") ||
+                              (!catamaran && text_equal(zone->key, "foredeck")));
+        if (!of_part(zone, part) || !(is_landmark(zone, catamaran) || deck_landmark))
             continue;
         zones = arena_grow(composing->arena, zones, card->plan_zone_count, &room, sizeof *zones);
         zones[card->plan_zone_count++] = (struct plan_zone){

@@ -190,6 +190,18 @@ const struct symbol symbols_rescue[] = {
               SHAPE('P', 16, 57, 19, 63, 8, 74, 3, 66),
               SHAPE('P', 84, 57, 81, 63, 92, 74, 97, 66)),
     },
+    {
+        /* a boat seen from above, bow up, two places marked on it and led out to words */
+        .key = "boatplan",
+        .sign = SIGN_RESCUE,
+        .meaning = "Plan of the boat with places",
+        PARTS(SHAPE('L', 6, 50, 92, 36, 74, 30, 54, 30, 30, 34, 10, 66, 10, 70, 30, 70, 54, 64,
+                    74, 50, 92),
+              SHAPE('R', 43, 54, 14, 14),
+              SHAPE('C', 50, 30, 8),
+              SHAPE('L', 4, 57, 61, 92, 61),
+              SHAPE('L', 4, 42, 30, 8, 30)),
+    },
 };
 
 const size_t symbols_rescue_count = sizeof symbols_rescue / sizeof symbols_rescue[0];

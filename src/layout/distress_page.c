@@ -20,7 +20,7 @@ static const struct block_row {
     bool right;
 } blocks[] = {
     {"nature", false},   {"pan_pan", false}, {"spell", false},   {"relay", true},
-    {"downgrade", true}, {"cancel", true},   {"cautions", true}};
+    {"downgrade", true}, {"cancel", true},   {"range", true}, {"cautions", true}};
 #define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
 
 static const struct card_section *section_of(const struct sheet *sheet, const char *key)
@@ -148,12 +148,18 @@ static mpt block_height(struct sheet *sheet, const char *key, mpt size, mpt widt
     return section_set(sheet, section, size, (struct area){0, 0, width, 0}, true);
 }
 
+/* A section that the card lacks takes no gap either. */
+static bool block_given(const struct sheet *sheet, const char *key)
+{
+    return text_equal(key, "cautions") || section_of(sheet, key) != NULL;
+}
+
 static mpt column_height(struct sheet *sheet, bool right, mpt size, mpt width, size_t *count)
 {
     mpt height = 0;
     *count = 0;
     for (size_t i = 0; i < BLOCK_COUNT; i++) {
-        if (blocks[i].right != right)
+        if (blocks[i].right != right || !block_given(sheet, blocks[i].key))
             continue;
         height += block_height(sheet, blocks[i].key, size, width);
         (*count)++;
@@ -169,7 +175,7 @@ static void column_place(struct sheet *sheet, bool right, mpt size, struct area 
     gap = gap > BOX_GAP_MOST ? BOX_GAP_MOST : gap;
     for (size_t i = 0; i < BLOCK_COUNT; i++) {
         const struct card_section *section = section_of(sheet, blocks[i].key);
-        if (blocks[i].right != right)
+        if (blocks[i].right != right || !block_given(sheet, blocks[i].key))
             continue;
         mpt height = block_height(sheet, blocks[i].key, size, column.width);
         if (section != NULL)

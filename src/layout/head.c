@@ -140,7 +140,7 @@ static void band_place(struct sheet *sheet, const struct frame *frame)
 static struct paragraph when_paragraph(const struct sheet *sheet, mpt size, mpt width)
 {
     struct style style = {ROLE_SIGNS, FACE_TEXT, size, INK_BLACK};
-    const char *text = sheet->card->distress
+    const char *text = sheet->card->distress || sheet->card->safety != NULL
                            ? sheet->card->signs
                            : text_format(sheet->arena, "**%s** %s", sheet->card->when_word,
                                          sheet->card->signs);

@@ -5,21 +5,52 @@
 #define OUTLINE MM(1.0)
 #define BULKHEAD MM(0.5)
 
-/* Half breadth at eleven stations from bow to transom: a full modern hull. */
-int32_t hull_half_breadth(int32_t along)
+#define STATIONS 11
+
+/* Half breadths at eleven stations from bow to transom: a full modern hull, and a
+ * catamaran's, slender, its sides nearly parallel. Neighbours of the greatest are
+ * equal, so that nothing is broader between stations. */
+static const int32_t stations[2][STATIONS] = {
+    {0, 375, 615, 785, 895, 960, 990, 1000, 990, 955, 890},
+    {0, 480, 740, 890, 965, 993, 1000, 993, 980, 950, 880}};
+
+/* The line goes on beyond its ends as it came. */
+static int32_t station(bool slender, int32_t at)
 {
-    static const int32_t stations[] = {0, 330, 560, 730, 850, 935, 980, 1000, 990, 950, 880};
-    int32_t last = (int32_t)(sizeof stations / sizeof *stations) - 1;
+    const int32_t *row = stations[slender ? 1 : 0];
+    if (at < 0)
+        return -row[1];
+    if (at >= STATIONS)
+        return 2 * row[STATIONS - 1] - row[STATIONS - 2];
+    return row[at];
+}
+
+/* Between stations a cubic through them (Catmull and Rom 1974): the very curve that
+ * is drawn. */
+static int32_t breadth_at(bool slender, int32_t along)
+{
+    int32_t last = STATIONS - 1;
     if (along <= 0)
         return 0;
     if (along >= 1000)
-        return stations[last];
-    int32_t at = along * last / 1000, rest = along * last - at * 1000;
-    return stations[at] + (stations[at + 1] - stations[at]) * rest / 1000;
+        return station(slender, last);
+    int32_t at = along * last / 1000;
+    int64_t t = along * last - at * 1000, unit = 1000;
+    int64_t p0 = station(slender, at - 1), p1 = station(slender, at);
+    int64_t p2 = station(slender, at + 1), p3 = station(slender, at + 2);
+    int64_t first = p2 - p0, second = 2 * p0 - 5 * p1 + 4 * p2 - p3;
+    int64_t third = 3 * (p1 - p2) + p3 - p0, cube = unit * unit * unit;
+    int64_t twice = 2 * p1 * cube + first * t * unit * unit + second * t * t * unit +
+                    third * t * t * t;
+    return (int32_t)(twice / (2 * cube));
 }
 
-/* A catamaran's hull is slender, and fuller forward for its length. */
-#define HULL_CENTRE 740   /* thousandths of the half beam */
+int32_t hull_half_breadth(int32_t along)
+{
+    return breadth_at(false, along);
+}
+
+#define HULL_CENTRE 740   /* of a catamaran's hull, thousandths of the half beam */
 #define HULL_HALF 250
 
 static mpt scaled(mpt length, int32_t thousandths)
@@ -53,20 +84,48 @@ static struct path_step line_to(mpt x, mpt y)
     return (struct path_step){.verb = PATH_LINE, .to = {x, y}};
 }
 
-/* One hull's outline round its own centre line: stations down the port side,
- * across the transom, up the starboard side, smoothed by curves. */
-static void one_hull_draw(struct sheet *sheet, struct area area, mpt centre, mpt half)
+/* One hull's outline round its own centre line, given by its half breadth. */
+struct outline { struct area area; mpt centre, half; bool slender; };
+
+static mpt outline_y(const struct outline *outline, int32_t thirds)
 {
-    enum { STATIONS = 20 };
+    return outline->area.y + (mpt)((int64_t)outline->area.height * thirds / (3 * (STATIONS - 1)));
+}
+
+/* The curve between two stations; `side` is -1 to port, 1 to starboard, `step` 1
+ * aft, -1 forward. */
+static struct path_step curve_to(const struct outline *outline, int32_t from, int32_t step,
+                                 int32_t side)
+{
+    int32_t to = from + step, before = from - step, after = to + step;
+    bool slender = outline->slender;
+    int32_t lean_from = station(slender, to) - station(slender, before);
+    int32_t lean_to = station(slender, after) - station(slender, from);
+    int32_t first = station(slender, from) + lean_from / 6;
+    int32_t second = station(slender, to) - lean_to / 6;
+    mpt half = outline->half * side;
+    return (struct path_step){
+        .verb = PATH_CURVE,
+        .control = {{outline->centre + scaled(half, first), outline_y(outline, 3 * from + step)},
+                    {outline->centre + scaled(half, second), outline_y(outline, 3 * to - step)}},
+        .to = {outline->centre + scaled(half, station(slender, to)),
+               outline_y(outline, 3 * to)}};
+}
+
+/* Down the port side, across the transom, up the starboard side. */
+static void one_hull_draw(struct sheet *sheet, const struct outline *outline)
+{
     struct path_step *steps = arena_array(sheet->arena, 2 * STATIONS + 4, sizeof *steps);
+    int32_t last = STATIONS - 1;
     size_t count = 0;
-    steps[count++] = move_to(centre, area.y);
-    for (int32_t i = 1; i <= STATIONS; i++)
-        steps[count++] = line_to(centre - scaled(half, hull_half_breadth(i * 1000 / STATIONS)),
-                                 area.y + area.height * i / STATIONS);
-    for (int32_t i = STATIONS; i >= 1; i--)
-        steps[count++] = line_to(centre + scaled(half, hull_half_breadth(i * 1000 / STATIONS)),
-                                 area.y + area.height * i / STATIONS);
+    steps[count++] = move_to(outline->centre, outline->area.y);
+    for (int32_t i = 0; i < last; i++)
+        steps[count++] = curve_to(outline, i, 1, -1);
+    steps[count++] = line_to(outline->centre +
+                                 scaled(outline->half, station(outline->slender, last)),
+                             outline_y(outline, 3 * last));
+    for (int32_t i = last; i > 0; i--)
+        steps[count++] = curve_to(outline, i, -1, 1);
     steps[count++] = (struct path_step){.verb = PATH_CLOSE};
     sheet_path(sheet, steps, count, INK_NONE, INK_BLACK, OUTLINE);
 }
@@ -81,22 +140,52 @@ static mpt centre_x(const struct hull_view *view)
     return view->area.x + view->area.width / 2;
 }
 
-/* A light line across a hull where a bulkhead stands. */
-static void bulkhead_draw(struct sheet *sheet, const struct hull_view *view, int32_t along)
+static void line_across(struct sheet *sheet, const struct hull_view *view, int32_t along,
+                        mpt half)
 {
-    mpt half = scaled(view->area.width / 2, hull_half_breadth(along)) - OUTLINE;
     mpt y = deck_y(view, along), x = centre_x(view);
     sheet_line(sheet, (struct point){x - half, y}, (struct point){x + half, y}, INK_GREY,
                BULKHEAD);
 }
 
-static void monohull_draw(struct sheet *sheet, const struct hull_view *view)
+/* Where bulkheads stand; ahead of the cockpit on a plan of the whole boat. */
+static void bulkheads_draw(struct sheet *sheet, const struct hull_view *view)
 {
     static const int32_t bulkheads[] = {120, 360, 640, 920};
-    mpt x = centre_x(view), y = deck_y(view, 400);
     for (size_t i = 0; i < sizeof bulkheads / sizeof *bulkheads; i++)
-        bulkhead_draw(sheet, view, bulkheads[i]);
-    one_hull_draw(sheet, view->area, x, view->area.width / 2);
+        line_across(sheet, view, bulkheads[i],
+                    scaled(view->area.width / 2, hull_half_breadth(bulkheads[i])) - OUTLINE);
+}
+
+static void grey_box(struct sheet *sheet, const struct hull_view *view, int32_t from, int32_t to,
+                     int32_t half_share, mpt radius)
+{
+    mpt half = scaled(view->area.width / 2, half_share), x = centre_x(view);
+    sheet_box(sheet, (struct area){x - half, deck_y(view, from), 2 * half,
+                                   deck_y(view, to) - deck_y(view, from)},
+              INK_NONE, INK_GREY, BULKHEAD, radius);
+}
+
+/* Cabin roof with the companionway, cockpit with its seats, anchor locker. */
+static void deck_draw(struct sheet *sheet, const struct hull_view *view)
+{
+    mpt whole = view->area.width;
+    grey_box(sheet, view, 270, 640, 560, scaled(whole, 160));
+    grey_box(sheet, view, 575, 640, 190, MM(1));
+    grey_box(sheet, view, 660, 950, 600, scaled(whole, 50));
+    grey_box(sheet, view, 690, 950, 260, MM(1));
+    line_across(sheet, view, 100, scaled(whole / 2, hull_half_breadth(100)) - OUTLINE);
+}
+
+static void monohull_draw(struct sheet *sheet, const struct hull_view *view)
+{
+    mpt x = centre_x(view), y = deck_y(view, 400);
+    struct outline outline = {view->area, x, view->area.width / 2, false};
+    if (view->part == PLAN_PART_DECK)
+        deck_draw(sheet, view);
+    else
+        bulkheads_draw(sheet, view);
+    one_hull_draw(sheet, &outline);
     sheet_ellipse(sheet, (struct area){x - MM(0.8), y - MM(0.8), MM(1.6), MM(1.6)}, INK_GREY);
 }
 
@@ -119,8 +208,10 @@ static void catamaran_draw(struct sheet *sheet, const struct hull_view *view)
     struct area bridge = {left, deck_y(view, 340), right - left,
                           deck_y(view, 930) - deck_y(view, 340)};
     net_draw(sheet, view, left, right);
-    one_hull_draw(sheet, view->area, x - centre, own);
-    one_hull_draw(sheet, view->area, x + centre, own);
+    for (int side = -1; side <= 1; side += 2) {
+        struct outline outline = {view->area, x + side * centre, own, true};
+        one_hull_draw(sheet, &outline);
+    }
     sheet_box(sheet, bridge, INK_NONE, INK_BLACK, OUTLINE, MM(1.5));
     sheet_line(sheet, (struct point){left, deck_y(view, 690)},
                (struct point){right, deck_y(view, 690)}, INK_GREY, BULKHEAD);
@@ -171,13 +262,22 @@ static bool on_catamaran(const struct hull_view *view, mpt x, mpt y)
     int32_t along = (int32_t)((int64_t)(y - view->area.y) * 1000 / view->area.height);
     mpt half = view->area.width / 2, off = x - centre_x(view);
     mpt centre = scaled(half, HULL_CENTRE);
-    mpt own = scaled(scaled(half, HULL_HALF), hull_half_breadth(along));
+    mpt own = scaled(scaled(half, HULL_HALF), breadth_at(true, along));
     mpt out = off < 0 ? -off : off;
     if (along < 0 || along > 1000)
         return false;
     if (out >= centre - own && out <= centre + own)
         return true;
     return along >= 130 && along <= 930 && out <= centre;
+}
+
+int hull_body(const struct hull_view *view, struct point point)
+{
+    mpt half = view->area.width / 2, off = point.x - centre_x(view);
+    mpt inner = scaled(half, HULL_CENTRE - HULL_HALF);
+    if (!view->catamaran || (off > -inner && off < inner))
+        return 0;
+    return off < 0 ? -1 : 1;
 }
 
 static bool corners_hold(const struct hull_view *view, struct area box)

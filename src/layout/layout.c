@@ -8,7 +8,6 @@
 #define SIZE_STEP 250
 #define PLAN_GAP MM(0.8)
 #define STEPS_MOST 8
-#define ROWS_MOST 14
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* What cards share, and which cards cannot fit whatever is done: those do not
@@ -166,6 +165,8 @@ static bool card_holds(const struct fitting *fitting, const struct card *card,
                        const struct frame *frame, mpt least_row)
 {
     struct sheet sheet = trial_for(fitting, card);
+    if (card->safety != NULL)
+        return true;
     if (card->distress)
         return distress_fits(&sheet, frame);
     struct card_sizes sizes = card_fit(fitting, card, frame);
@@ -217,7 +218,7 @@ static void panel_fit(const struct fitting *fitting, struct shared *shared)
 
 static size_t rows_of(const struct card_step *step)
 {
-    return step->row_count + step->table_count;
+    return step->row_count + step->table_count + step->figure_count;
 }
 
 /* The number of the step with the most rows. */
@@ -236,14 +237,14 @@ static bool budget_kept(struct sheet *sheet)
     size_t rows = 0;
     for (size_t i = 0; i < card->step_count; i++)
         rows += rows_of(&card->steps[i]);
-    if (rows <= ROWS_MOST && card->step_count <= STEPS_MOST)
+    if (rows <= CARD_ROWS_MOST && card->step_count <= STEPS_MOST)
         return true;
     sheet->failed = true;
     problem_add(sheet->problems, SEVERITY_ERROR, card->boat_record->facts.name.place,
                 text_format(sheet->arena, "step %zu has the most rows: gear of one kind at one "
                             "place shares a row when its words are equal", longest_step(card)),
                 "%s (%s): %zu steps and %zu rows, %d and %d at most", card->title,
-                card->language, card->step_count, rows, STEPS_MOST, ROWS_MOST);
+                card->language, card->step_count, rows, STEPS_MOST, CARD_ROWS_MOST);
     return false;
 }
 
@@ -327,7 +328,10 @@ static const struct page *card_layout(const struct fitting *fitting, const struc
 {
     struct sheet sheet = sheet_for(fitting, card, fitting->problems);
     head_place(&sheet, &shared->frame, shared->when_size);
-    if (card->distress) {
+    if (card->safety != NULL) {
+        if (!safety_place(&sheet, &shared->frame))
+            return NULL;
+    } else if (card->distress) {
         if (!distress_place(&sheet, &shared->frame))
             return NULL;
         panel_place(&sheet, shared->script_size, &shared->frame);

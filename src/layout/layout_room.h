@@ -123,6 +123,12 @@ void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size);
 mpt when_height(const struct sheet *sheet, mpt size, mpt width);
 void foot_place(struct sheet *sheet, const struct frame *frame);
 
+/* figure_block.c: a step's figures below its rows; gives the height. */
+mpt figures_height(const struct sheet *sheet, const struct card_step *step, mpt row_size,
+                   mpt width);
+mpt figures_place(struct sheet *sheet, const struct card_step *step, mpt row_size,
+                  struct area column);
+
 struct step_sizes { mpt headline, row; };
 
 /* Height of all steps with least spacing. *widest: how far the longest row
@@ -154,6 +160,12 @@ mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struc
 bool distress_fits(struct sheet *sheet, const struct frame *frame);
 bool distress_place(struct sheet *sheet, const struct frame *frame);
 
+/* ---- safety_page.c ---- */
+
+/* false, with problems, when it does not fit. It shares no height with the other
+ * cards but that of the head and the footer. */
+bool safety_place(struct sheet *sheet, const struct frame *frame);
+
 /* ---- hull.c: the boat's outline ---- */
 
 /* Half the breadth of the hull at `along` (thousandths from bow to transom), in
@@ -164,6 +176,7 @@ struct hull_view {
     struct area area;             /* the boat's own rectangle on paper */
     bool catamaran;
     int32_t loa_mm, beam_mm;
+    enum plan_part part;          /* what is drawn inside the outline */
 };
 
 /* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is
@@ -175,6 +188,10 @@ void hull_draw(struct sheet *sheet, const struct hull_view *view);
  * round a point lies on the boat. */
 struct point hull_point(const struct hull_view *view, const struct marker *marker);
 bool hull_holds(const struct hull_view *view, struct area box);
+
+/* The part of a catamaran a point lies on, by its distance from the middle line: -1
+ * the port hull, 0 the bridge deck, 1 the starboard hull. 0 on a monohull. */
+int hull_body(const struct hull_view *view, struct point point);
 
 /* The same for a box that must lie wholly within the outline. */
 bool hull_encloses(const struct hull_view *view, struct area box);

@@ -230,10 +230,12 @@ static mpt lethal_height(const struct card_step *step, mpt row_size)
     return step->lethal.text == NULL ? 0 : row_size / 100 * size_rule(ROLE_ROW)->leading;
 }
 
-static mpt step_height(const struct card_step *step, struct step_sizes sizes, mpt pitch)
+static mpt step_height(const struct sheet *sheet, const struct card_step *step,
+                       struct step_sizes sizes, mpt pitch, mpt width)
 {
     return headline_height(sizes.headline) + lethal_height(step, sizes.row) +
-           (mpt)step->row_count * pitch + table_height(step, sizes.row);
+           (mpt)step->row_count * pitch + table_height(step, sizes.row) +
+           figures_height(sheet, step, sizes.row, width - INDENT);
 }
 
 static mpt headline_width(const struct sheet *sheet, const struct card_step *step, mpt size)
@@ -279,7 +281,7 @@ mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, 
     *excess = -width;
     for (size_t i = 0; i < sheet->card->step_count; i++) {
         const struct card_step *step = &sheet->card->steps[i];
-        height += step_height(step, sizes, ROW_PITCH) + (i > 0 ? STEP_GAP : 0);
+        height += step_height(sheet, step, sizes, ROW_PITCH, width) + (i > 0 ? STEP_GAP : 0);
         step_excess(sheet, step, sizes, width, excess, excess_at);
     }
     return height;
@@ -321,7 +323,9 @@ static mpt step_place(struct sheet *sheet, const struct card_step *step, struct 
         row_place(sheet, &step->rows[r], sizes.row, tag, column.x, top, pitch);
     if (step->table_count > 0)
         table_place(sheet, step, sizes.row, column.x + INDENT, top, column.width - INDENT);
-    return top + table_height(step, sizes.row);
+    top += table_height(step, sizes.row);
+    return top + figures_place(sheet, step, sizes.row,
+                               (struct area){column.x + INDENT, top, column.width - INDENT, 0});
 }
 
 /* Room that is left goes to the gaps between steps and between rows, evenly, as

@@ -3,7 +3,7 @@
  * (292 digits, RADIO_TABLES_DATED). The second column is the administration that
  * answers for the territory, by which MMSI, call sign and flag are compared: two
  * identities agree when it is the same. Never judges a boat. */
-#include "identity.h"
+#include "administrations.h"
 
 #include "text.h"
 

@@ -4,7 +4,7 @@
  * of RADIO_TABLES_DATED; its gaps were checked against the published list of what
  * is unallocated (4N, E8, E9, H5, J9, T9, Z4 to Z7, Z9, all of Q and others).
  * Never says whether a call sign was really issued. */
-#include "identity.h"
+#include "administrations.h"
 
 #include <string.h>
 
@@ -113,7 +113,10 @@ static const struct { char first; const char *iso; } single_series[] = {
 };
 
 /* Series parted between two holders by the third character, a letter. */
-static const char *const halved_series[] = {"SS", "3D"};
+static const struct { const char *start, *first, *second; } halved_series[] = {
+    {.start = "SS", .first = "EG", .second = "SD"},
+    {.start = "3D", .first = "SZ", .second = "FJ"},
+};
 
 static bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
@@ -125,11 +128,16 @@ static const char *single_holder(char first)
     return NULL;
 }
 
-static bool is_halved(const char *call_sign)
+/* True, and both holders, where only a letter in third place would tell which. */
+static bool is_halved(const char *call_sign, const struct administration **holder,
+                      const struct administration **other)
 {
     for (size_t i = 0; i < sizeof halved_series / sizeof halved_series[0]; i++)
-        if (is_digit(call_sign[2]) && strncmp(call_sign, halved_series[i], 2) == 0)
+        if (is_digit(call_sign[2]) && strncmp(call_sign, halved_series[i].start, 2) == 0) {
+            *holder = administration_find(halved_series[i].first);
+            *other = administration_find(halved_series[i].second);
             return true;
+        }
     return false;
 }
 
@@ -150,22 +158,24 @@ static const char *holder_of(const char *call_sign)
     return single_holder(call_sign[0]);
 }
 
-enum series_kind call_sign_series(const char *call_sign, const struct administration **owner)
+enum series_kind call_sign_series(const char *call_sign, const struct administration **holder,
+                                  const struct administration **other)
 {
-    *owner = NULL;
+    *holder = NULL;
+    *other = NULL;
     if (strlen(call_sign) < 3)
         return SERIES_UNALLOCATED;
     if (is_impossible(call_sign))
         return SERIES_IMPOSSIBLE;
-    if (is_halved(call_sign))
+    if (is_halved(call_sign, holder, other))
         return SERIES_HALVED;
     const char *iso = holder_of(call_sign);
-    *owner = iso != NULL ? administration_find(iso) : NULL;
-    return *owner != NULL ? SERIES_ALLOCATED : SERIES_UNALLOCATED;
+    *holder = iso != NULL ? administration_find(iso) : NULL;
+    return *holder != NULL ? SERIES_ALLOCATED : SERIES_UNALLOCATED;
 }
 
 const struct administration *call_sign_find(const char *call_sign)
 {
-    const struct administration *owner;
-    return call_sign_series(call_sign, &owner) == SERIES_ALLOCATED ? owner : NULL;
+    const struct administration *holder, *other;
+    return call_sign_series(call_sign, &holder, &other) == SERIES_ALLOCATED ? holder : NULL;
 }

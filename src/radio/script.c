@@ -3,7 +3,6 @@
  * card. Never invents: a name or call sign that cannot be said gives no script. */
 #include "script.h"
 
-#include "identity.h"
 #include "number.h"
 #include "text.h"
 
@@ -40,10 +39,11 @@ static const struct form_shape form_shapes[] = {
 
 bool dsc_ready(const struct boat *boat)
 {
-    char digits[MMSI_DIGITS + 1];
+    struct mmsi mmsi;
     return boat->radio.dsc.answer == ANSWER_YES
         && boat->radio.mmsi_programmed.answer == ANSWER_YES
-        && boat->radio.mmsi.text != NULL && mmsi_read(boat->radio.mmsi.text, digits);
+        && boat->radio.mmsi.text != NULL
+        && mmsi_decode_as(boat->radio.mmsi.text, MMSI_SHIP, &mmsi);
 }
 
 /* NULL where the MMSI is not to be said. */
@@ -78,6 +78,24 @@ static const char *description_of(const struct boat *boat, struct arena *arena)
                          : text_format(arena, "LENGTH %s METRES", length);
 }
 
+bool call_sign_given(const struct text_value *call_sign)
+{
+    return !text_empty(call_sign->text) && !text_equal(call_sign->text, "none");
+}
+
+/* False, with an error, when it holds what no call sign holds. The same words as the
+ * checks have, so that the fault is told once. */
+static bool call_sign_sound(const struct text_value *value, struct arena *arena,
+                            struct problems *problems)
+{
+    struct call_sign call_sign;
+    if (!call_sign_given(value) || call_sign_decode(value->text, &call_sign))
+        return true;
+    problem_add(problems, SEVERITY_ERROR, value->place, CALL_SIGN_REMEDY, "call sign `%s`: %s",
+                value->text, call_sign_fault_words(&call_sign, arena));
+    return false;
+}
+
 /* False, with problems, when the boat cannot say who it is. */
 static bool speaker_read(struct telling *telling, const struct boat *boat,
                          struct problems *problems)
@@ -85,7 +103,7 @@ static bool speaker_read(struct telling *telling, const struct boat *boat,
     const struct text_value *call_sign = &boat->radio.call_sign;
     uint32_t bad = 0;
     telling->name = spoken_name(boat, telling->arena, problems);
-    bool sound = call_sign_sound(call_sign, problems);
+    bool sound = call_sign_sound(call_sign, telling->arena, problems);
     if (sound && call_sign_given(call_sign))
         telling->call_sign = spell(telling->arena, call_sign->text, &bad);
     telling->description = description_of(boat, telling->arena);

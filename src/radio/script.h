@@ -48,4 +48,13 @@ struct telling {
 struct script_line script_part(size_t index, const struct telling *telling);
 size_t script_part_count(void);
 
+/* NORTH for N and so on; "" for any other letter. */
+const char *hemisphere_word(char letter);
+
+/* The blanks that a position fills. */
+#define BLANK_LATITUDE_DEGREES "latitude degrees"
+#define BLANK_LATITUDE_MINUTES "latitude minutes"
+#define BLANK_LONGITUDE_DEGREES "longitude degrees"
+#define BLANK_LONGITUDE_MINUTES "longitude minutes"
+
 #endif

@@ -181,9 +181,9 @@ static struct script_line part_latitude(const struct telling *telling)
     struct line_draft draft = {.count = 0};
     if (telling->shape->position) {
         add(&draft, PIECE_WORDS, "LAT");
-        add_blank(&draft, "latitude degrees", WIDTH_TWO_DIGITS);
+        add_blank(&draft, BLANK_LATITUDE_DEGREES, WIDTH_TWO_DIGITS);
         add(&draft, PIECE_WORDS, "DEGREES");
-        add_blank(&draft, "latitude minutes", WIDTH_MINUTES);
+        add_blank(&draft, BLANK_LATITUDE_MINUTES, WIDTH_MINUTES);
         add(&draft, PIECE_WORDS, "MINUTES");
         add_hemisphere(&draft, base != NULL ? base->latitude.text : NULL, "NORTH SOUTH");
     }
@@ -196,9 +196,9 @@ static struct script_line part_longitude(const struct telling *telling)
     struct line_draft draft = {.count = 0};
     if (telling->shape->position) {
         add(&draft, PIECE_WORDS, "LONG");
-        add_blank(&draft, "longitude degrees", WIDTH_THREE_DIGITS);
+        add_blank(&draft, BLANK_LONGITUDE_DEGREES, WIDTH_THREE_DIGITS);
         add(&draft, PIECE_WORDS, "DEGREES");
-        add_blank(&draft, "longitude minutes", WIDTH_MINUTES);
+        add_blank(&draft, BLANK_LONGITUDE_MINUTES, WIDTH_MINUTES);
         add(&draft, PIECE_WORDS, "MINUTES");
         add_hemisphere(&draft, base != NULL ? base->longitude.text : NULL, "EAST WEST");
         add(&draft, PIECE_WORDS, "AT");

@@ -185,8 +185,10 @@ static void phone_check(const struct base_reading *reading, const char *key,
                     "%s begins with +999, which is no country's", key);
     else if (!specimen && !is_international(number) && !(short_code_allowed && is_short))
         problem_add(reading->problems, SEVERITY_ERROR, phone->place,
-                    "write + and the country code first, digits and spaces only: it must work "
-                    "from any telephone", "%s is not an international number", key);
+                    text_begins(number, "00")
+                        ? "write + in place of the 00, which is not dialled everywhere"
+                        : "write + and the country code first, digits and spaces only: it must "
+                          "work from any telephone", "%s is not an international number", key);
 }
 
 static void channel_check(const struct base_reading *reading)
@@ -292,6 +294,7 @@ static void shelters_read(struct base_reading *reading, const struct node_value 
         plain_section_read(list->node->items[i], &shelter_table, &rows[i], reading->arena,
                            reading->problems);
         rows[i].place = list->node->items[i]->place;
+        shelter_settle(reading->base, &rows[i], reading->problems);
     }
     reading->base->shelters = rows;
     reading->base->shelter_count = count;
@@ -310,6 +313,7 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
     plain_section_read(file.rescue_centre.node, &centre_table, base, arena, problems);
     section_read(file.cruising_area.node, &area_table, base, arena, problems);
     plain_section_read(file.dates.node, &date_table, base, arena, problems);
+    base_places_settle(base, problems);
     intervals_read(&reading, &file.intervals);
     shelters_read(&reading, &file.shelters);
     phone_check(&reading, "phone_24h", &base->phone_24h, false);
@@ -318,6 +322,7 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
     languages_check(&reading);
     approvals_read(&reading, &file.approvals);
     rules_read(&reading, &file.local_rules);
+    voice_words_check(file.local_rules.node, arena, problems);
     return base;
 }
 

@@ -90,6 +90,7 @@ static const struct field gear_rows[] = {
     GEAR(from_cockpit, FIELD_ANSWER, .about = "can it be reached without going below?"),
     GEAR(fails_shut, FIELD_ANSWER, .about = "does it shut when the current fails?"),
     GEAR(locked, FIELD_ANSWER, .about = "is it under lock?"),
+    GEAR(disposable, FIELD_ANSWER, .about = "is the extinguisher thrown away, never refilled?"),
     GEAR(below, FIELD_ANSWER, .about = "is it below deck, whatever its zone?"),
     GEAR(charged, FIELD_ANSWER, .about = "is it kept charged?"),
     GEAR(dsc, FIELD_ANSWER, .about = "can it send a digital distress alert?"),

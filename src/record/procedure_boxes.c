@@ -181,6 +181,8 @@ void calls_read(struct procedure_reading *reading, const struct node_value *list
         const struct yaml_node *node = list->node->items[i];
         section_read(node, &call_table, &calls[i], reading->arena, reading->problems);
         calls[i].place = node->place;
+        english_check("say", &calls[i].say, reading->problems);
+        english_check("assist", &calls[i].assist, reading->problems);
         nature_check(reading, &calls[i], node);
         if_check(reading, &calls[i], count);
         gravity_check(reading, calls, i);

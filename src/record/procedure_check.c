@@ -6,9 +6,11 @@
 
 enum { MOST_STEPS = 8, MOST_NEVERS = 3, MOST_CAUTIONS = 3 };
 
-static bool is_distress(const struct procedure *procedure)
+/* The distress call and the safety plan are made from the boat's record. */
+static bool is_from_record(const struct procedure *procedure)
 {
-    return text_equal(procedure->kind.text, "distress");
+    return text_equal(procedure->kind.text, "distress") ||
+           text_equal(procedure->kind.text, "safety_plan");
 }
 
 static void whole_tell(const struct procedure_reading *reading, const char *remedy,
@@ -55,7 +57,7 @@ static void numbers_check(const struct procedure_reading *reading)
     if (procedure->never_count > MOST_NEVERS)
         too_many_tell(reading, procedure->never_count, MOST_NEVERS,
                       procedure->nevers[MOST_NEVERS].place, "nevers");
-    if (is_distress(procedure))
+    if (is_from_record(procedure))
         return;
     if (procedure->caution_count > MOST_CAUTIONS)
         too_many_tell(reading, procedure->caution_count, MOST_CAUTIONS,
@@ -68,16 +70,20 @@ static void numbers_check(const struct procedure_reading *reading)
                    "the procedure has no steps");
 }
 
-/* The distress card is made from the radio's record: what it does not print must
- * not be written as if it were. */
-static void distress_check(const struct procedure_reading *reading)
+/* What these cards do not print must not be written as if they did. */
+static void from_record_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
-    if (!is_distress(procedure))
+    if (!is_from_record(procedure))
         return;
     if (procedure->step_count > 0 || procedure->decision.given || procedure->call_count > 0)
-        whole_tell(reading, "take them out: its texts come from the radio's record",
-                   "a distress card has no steps, decision or calls");
+        whole_tell(reading, "take them out: its texts come from the boat's record",
+                   text_format(reading->arena, "a card of the kind %s has no steps, decision "
+                               "or calls", procedure->kind.text));
+    if (text_equal(procedure->kind.text, "safety_plan") &&
+        (procedure->never_count > 0 || procedure->caution_count > 0 || procedure->when != NULL))
+        whole_tell(reading, "take them out: every boat has one, and it only shows where gear is",
+                   "a safety plan has no never, cautions or when");
 }
 
 static bool has_step(const struct procedure *procedure, const char *id)
@@ -150,7 +156,7 @@ void procedure_check(const struct procedure_reading *reading)
     const struct procedure *procedure = reading->procedure;
     key_check(reading);
     numbers_check(reading);
-    distress_check(reading);
+    from_record_check(reading);
     for (size_t i = 0; i < procedure->step_count; i++)
         ids_unique_check(reading, i);
     step_name_check(reading, "after", &procedure->decision.after, false);

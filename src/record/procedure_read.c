@@ -17,7 +17,7 @@ struct procedure_file {
 
 static const char *const pers[] = {"engine_space", NULL};
 static const char *const stripes[] = {"fire", "rescue", "control", "warning", NULL};
-static const char *const kinds[] = {"card", "distress", NULL};
+static const char *const kinds[] = {"card", "distress", "safety_plan", NULL};
 
 static const struct field file_rows[] = {
     FILE_ROW("procedure", procedure.key, FIELD_TEXT, .required = true,
@@ -25,7 +25,7 @@ static const struct field file_rows[] = {
     FILE_ROW("order", procedure.order, FIELD_NUMBER, .required = true, .low = 0, .high = 9999000,
              .about = "its place in the set"),
     FILE_ROW("kind", procedure.kind, FIELD_CHOICE, .choices = kinds,
-             .about = "card, or distress for the distress call"),
+             .about = "card; distress: the distress call; safety_plan: where everything is"),
     FILE_ROW("per", procedure.per, FIELD_CHOICE, .choices = pers,
              .about = "engine_space: a boat with two gets two cards"),
     FILE_ROW("title", procedure.title, FIELD_TEXT, .required = true, .about = "the card's title"),
@@ -145,6 +145,7 @@ static void file_read(struct procedure_reading *reading, const struct yaml_node 
     cautions_read(reading, &file.cautions);
     calls_read(reading, &file.calls);
     procedure_check(reading);
+    voice_words_check(root, reading->arena, reading->problems);
 }
 
 const struct procedure *procedure_read(const struct source *source,

@@ -48,6 +48,16 @@ bool list_holds(const struct list_value *list, const char *word);
 const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
                            struct arena *arena);
 
+/* ---- voice_words.c ---- */
+
+/* Tells signal words that are written by ear or in another alphabet, PENTAFIVE, and
+ * channel 70 where somebody is told to talk: in all texts of a tree. */
+void voice_words_check(const struct yaml_node *node, struct arena *arena,
+                       struct problems *problems);
+
+/* Tells what a call cannot hold: any letter besides those of English. */
+void english_check(const char *key, const struct text_value *value, struct problems *problems);
+
 /* ---- boat_fields.c ---- */
 
 const struct field_table *mounted_fields(void);
@@ -62,6 +72,15 @@ struct base_section {
     bool list;
 };
 const struct base_section *base_section_at(size_t index);   /* NULL past the end */
+
+/* ---- base_places.c ---- */
+
+/* Reads the texts of positions and of the variation into numbers. What is wrong with
+ * one, or lies outside the cruising area's hemispheres, is an error, and the number
+ * stays not given. The cruising area must have been read. */
+void base_places_settle(struct base_record *base, struct problems *problems);
+void shelter_settle(const struct base_record *base, struct shelter *shelter,
+                    struct problems *problems);
 
 /* ---- boat_*.c ---- */
 

@@ -149,7 +149,9 @@ const struct words *words_read(const struct source *source, struct arena *arena,
     size_t before = errors_so_far(problems);
     struct words_file file = {0};
     struct words *words = arena_alloc(arena, sizeof *words);
-    section_read(yaml_tree_read(source, arena, problems), &file_table, &file, arena, problems);
+    const struct yaml_node *root = yaml_tree_read(source, arena, problems);
+    section_read(root, &file_table, &file, arena, problems);
+    voice_words_check(root, arena, problems);
     words->language = file.language;
     words->name = file.name;
     section_read(file.words.node, &word_table, words, arena, problems);

@@ -56,7 +56,7 @@ fi
 rm -rf "$scratch/out"
 maydeck print "$scratch/many" --date "$print_date" -o "$scratch/out"
 expect_empty progress-not-on-a-file "$(cat "$scratch/stderr")"
-expect_equal progress-lines "$boats" "$(wc -l <"$scratch/stdout" | tr -d ' ')"
+expect_equal progress-lines "$boats" "$(grep -c ' cards$' "$scratch/stdout")"
 
 # --quiet: problems and nothing else.
 maydeck print tests/fleet --quiet --date "$print_date" -o "$scratch/silent"

@@ -79,9 +79,9 @@ done
 sed -i 's/^  #- \([a-z_]*\)$/  - \1/' "$base/boats/tern.yaml"
 maydeck check "$base" --boat tern
 items=$(grep -c '^  - [a-z_]*$' "$base/boats/tern.yaml")
-grep -q "^tern: recorded $items of [0-9]*, cards ready [0-9]* of [0-9]*\$" "$scratch/stdout" ||
+grep -q "^tern  *$items of [0-9]* *[0-9]* of [0-9]* " "$scratch/stdout" ||
     not_ok start-recorded "$(cat "$scratch/stdout")"
-expect_equal start-nothing-left 1 "$(grep -vc '^tern: no card ' "$scratch/stdout")"
+expect_equal start-nothing-left 2 "$(grep -vc '^tern: no card ' "$scratch/stdout")"
 expect_equal start-not-hers \
     'tern: no card PETROL LEAK: Only a boat that carries petrol can leak it.' \
     "$(grep '^tern: no card ' "$scratch/stdout")"
@@ -94,7 +94,7 @@ pasted=$(wc -l <"$scratch/paste" | tr -d ' ')
 sed -i "/^equipment:/r $scratch/paste" "$base/boats/sea_rose.yaml"
 maydeck check "$base" --boat sea_rose
 expect_empty start-paste-no-error "$(grep 'error: ' "$scratch/stderr")"
-grep -q "^sea_rose: recorded $pasted of " "$scratch/stdout" || not_ok start-paste "$(cat "$scratch/stdout")"
+grep -q "^sea_rose  *$pasted of " "$scratch/stdout" || not_ok start-paste "$(cat "$scratch/stdout")"
 [ "$pasted" -ge 5 ] || not_ok start-paste-some "$pasted lines"
 
 # refused NAME ARGUMENT...: status 2, nothing made.

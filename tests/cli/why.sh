@@ -12,13 +12,13 @@ why() {
 
 # ---- which cards ----
 
-maydeck check tests/fleet --date "$print_date"
+maydeck check tests/fleet --fail error --date "$print_date"
 checked=$status
 why tests/fleet
 expect_status why-list "$checked"
 for boat in $boats; do
     why tests/fleet --boat "$boat"
-    sed -n 's/^  \([a-z_]*\) .*/\1/p' "$scratch/stdout" >"$scratch/keys"
+    sed -n 's/^  \([a-z_0-9]*\) .*/\1/p' "$scratch/stdout" >"$scratch/keys"
     maydeck print tests/fleet --boat "$boat" --date "$print_date" -o "$scratch/cards" --dump
     expect_equal "why-list-$boat" \
         "$(ls "$scratch/cards" | sed -n "s/^$boat-\(.*\)\.dump\$/\1/p" | sort)" \
@@ -26,10 +26,10 @@ for boat in $boats; do
     why tests/fleet --boat "$boat" --all
     found=$status
     cp "$scratch/stdout" "$scratch/$boat.why"
-    maydeck check tests/fleet --boat "$boat" --date "$print_date"
+    maydeck check tests/fleet --fail error --boat "$boat" --date "$print_date"
     expect_status "why-all-$boat-as-check" "$found"
     expect_equal "why-all-$boat-covers" "$(cat "$scratch/keys")" \
-        "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_]*\)), check code.*/\1/p' "$scratch/$boat.why")"
+        "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_0-9]*\)), check code.*/\1/p' "$scratch/$boat.why")"
     why tests/fleet --boat "$boat" --all
     if cmp -s "$scratch/stdout" "$scratch/$boat.why"; then
         ok "why-all-$boat-again"

@@ -13,14 +13,14 @@
 
 static bool sound;
 
-static const struct boat *boat_of(const char *text)
+static inline const struct boat *boat_of(const char *text)
 {
     return boat_read(file_of("boats/tamarisk.yaml", text), "tamarisk", test.arena, test.problems,
                      &sound);
 }
 
 /* One piece of gear in line 3 of a monohull's file. */
-static const struct boat *gear_of(const char *entry)
+static inline const struct boat *gear_of(const char *entry)
 {
     return boat_of(text_format(test.arena, MONOHULL "equipment:\n  - {%s}\n", entry));
 }

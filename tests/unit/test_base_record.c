@@ -60,6 +60,26 @@ static void real_numbers_are_international(void **state)
     }
 }
 
+/* S13 */
+static void a_plus_stands_in_place_of_00(void **state)
+{
+    (void)state;
+    base_of(REAL "rescue_centre: {name: Centre, channel: \"06\", phone: 00385 1 195}\n" AREA);
+    expect_errors(1);
+    expect_error(2, "phone is not an international number",
+                 "write + in place of the 00, which is not dialled everywhere");
+}
+
+/* S14 */
+static void local_rules_send_nobody_to_channel_70(void **state)
+{
+    (void)state;
+    base_of(REAL CENTRE AREA "local_rules:\n"
+            "  - {card: flooding, rule: Call the harbour on channel 70., source: Order 3}\n");
+    expect_errors(1);
+    expect_error(5, "channel 70 carries data only: nobody can be heard there", NULL);
+}
+
 static void a_real_base_has_no_reserved_number(void **state)
 {
     (void)state;
@@ -172,6 +192,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(a_whole_base_is_read),
         TEST(real_numbers_are_international),
+        TEST(a_plus_stands_in_place_of_00),
+        TEST(local_rules_send_nobody_to_channel_70),
         TEST(a_real_base_has_no_reserved_number),
         TEST(a_specimen_has_only_reserved_numbers),
         TEST(a_centre_may_have_a_short_number),

@@ -103,7 +103,28 @@ static void identities_are_spelled(void **state)
     assert_string_equal(call_spelling(here.boat, here.arena, here.problems),
                         "NAME TAMARISK: TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO\n"
                         "CALL SIGN QTAB2: QUEBEC TANGO ALFA BRAVO TWO\n"
-                        "MMSI 200 014 730\n");
+                        "MMSI 200 014 730\n"
+                        "EPIRB E3 9908D 74A71 034D1: MMSI-coded EPIRB, MMSI 200 014 730, "
+                        "country code 200 (no country's), homing 121.5 MHz\n");
+}
+
+/* The centre asks for it; one that is mistyped would name another boat, or none. */
+static void beacons_are_told_as_coded(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, case_boat_text(
+        &here, CASE_RADIO,
+        "  - {item: epirb, tag: E3, zone: cockpit, hex_id: 2024F7252457804}\n"
+        "  - {item: epirb, tag: E4, zone: saloon, hex_id: 9DC9D65O28154D1}\n"
+        "  - {item: epirb, tag: E5, zone: galley, hex_id: 9DC8075940A04D1}\n"
+        "  - {item: epirb, tag: E6, zone: gas_locker, hex_id: adcd0 08004 40401}\n"
+        "  - {item: epirb, tag: E7, zone: transom}\n", ""));
+    const char *beacons = strstr(call_spelling(here.boat, here.arena, here.problems), "EPIRB");
+    assert_string_equal(beacons,
+                        "EPIRB E3 2024F 72524 FFBFF: MMSI-coded EPIRB, MMSI 257 506 153, beacon "
+                        "number 2, country code 257 (Norway)\n"
+                        "EPIRB E6 ADCD0 08004 40401: serial-coded float-free EPIRB, country code "
+                        "366 (United States of America), homing 121.5 MHz\n");
 }
 
 static void what_cannot_be_said_gives_nothing(void **state)
@@ -126,6 +147,7 @@ int main(void)
         CASE(without_a_fixed_set_no_mmsi_is_said),
         CASE(without_a_call_sign_no_slot_is_left),
         CASE(identities_are_spelled),
+        CASE(beacons_are_told_as_coded),
         CASE(what_cannot_be_said_gives_nothing),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);

@@ -1,4 +1,5 @@
-/* test_call_sign.c - holders of series and patterns of call signs. */
+/* test_call_sign.c - call signs taken apart: what they are made of, holders of series,
+ * patterns. Vectors: radio dossier, section 11, C01 to C34. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -9,7 +10,7 @@
 #include "arena.h"
 #include "radio.h"
 #include "text.h"
-#include "../../src/radio/identity.h"
+#include "radio/administrations.h"
 
 static void all_holders_are_found(void **state)
 {
@@ -48,11 +49,11 @@ static void the_gaps_are_the_published_ones(void **state)
     static const char signs[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789";
     struct arena *arena = arena_new((size_t)1 << 20);
     struct text_builder gaps = text_builder_in(arena);
-    const struct administration *owner;
+    const struct administration *owner, *other;
     for (const char *first = signs; *first != '\0'; first++)
         for (const char *second = signs; *second != '\0'; second++) {
             char key[] = {*first, *second, 'A', 'B', '\0'};
-            if (*first != 'Q' && call_sign_series(key, &owner) == SERIES_UNALLOCATED)
+            if (*first != 'Q' && call_sign_series(key, &owner, &other) == SERIES_UNALLOCATED)
                 text_add_format(&gaps, "%.2s ", key);
         }
     assert_string_equal(gaps.at,
@@ -66,13 +67,13 @@ static void no_series_ends_too_soon(void **state)
 {
     (void)state;
     static const char signs[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789";
-    const struct administration *owner;
+    const struct administration *owner, *other;
     for (const char *first = signs; *first != '\0'; first++)
         for (const char *second = signs; *second != '\0'; second++) {
             char key[] = {*first, *second, 'A', 'B', '\0'};
-            enum series_kind kind = call_sign_series(key, &owner);
+            enum series_kind kind = call_sign_series(key, &owner, &other);
             for (; key[2] <= 'Z'; key[2]++)
-                assert_int_equal(call_sign_series(key, &owner), kind);
+                assert_int_equal(call_sign_series(key, &owner, &other), kind);
         }
 }
 
@@ -80,10 +81,10 @@ static void all_of_q_is_unallocated(void **state)
 {
     (void)state;
     static const char signs[] = "ABCDEFGHIJKLMNOPQRSTUVWXYZ23456789";
-    const struct administration *owner;
+    const struct administration *owner, *other;
     for (const char *second = signs; *second != '\0'; second++) {
         char key[] = {'Q', *second, 'A', 'B', '\0'};
-        assert_int_equal(call_sign_series(key, &owner), SERIES_UNALLOCATED);
+        assert_int_equal(call_sign_series(key, &owner, &other), SERIES_UNALLOCATED);
         assert_null(owner);
     }
 }
@@ -91,11 +92,13 @@ static void all_of_q_is_unallocated(void **state)
 static void halved_series_need_a_letter(void **state)
 {
     (void)state;
-    const struct administration *owner;
-    assert_int_equal(call_sign_series("3D2345", &owner), SERIES_HALVED);
+    const struct administration *owner, *other;
+    assert_int_equal(call_sign_series("3D2345", &owner, &other), SERIES_HALVED);
+    assert_string_equal(owner->iso, "SZ");
+    assert_string_equal(other->iso, "FJ");
     assert_null(call_sign_find("3D2345"));
-    assert_int_equal(call_sign_series("SS2345", &owner), SERIES_HALVED);
-    assert_int_equal(call_sign_series("SSA2345", &owner), SERIES_ALLOCATED);
+    assert_int_equal(call_sign_series("SS2345", &owner, &other), SERIES_HALVED);
+    assert_int_equal(call_sign_series("SSA2345", &owner, &other), SERIES_ALLOCATED);
     assert_string_equal(owner->iso, "EG");
 }
 
@@ -103,9 +106,9 @@ static void impossible_beginnings_are_known(void **state)
 {
     (void)state;
     static const char *const impossible[] = {"1AAB", "0AAB", "99AB", "22AB", "S1AB", "A0AB"};
-    const struct administration *owner;
+    const struct administration *owner, *other;
     for (size_t i = 0; i < sizeof impossible / sizeof impossible[0]; i++)
-        assert_int_equal(call_sign_series(impossible[i], &owner), SERIES_IMPOSSIBLE);
+        assert_int_equal(call_sign_series(impossible[i], &owner, &other), SERIES_IMPOSSIBLE);
 }
 
 static void patterns_are_told_apart(void **state)
@@ -128,6 +131,113 @@ static void patterns_are_told_apart(void **state)
         assert_int_equal(call_sign_pattern(expected[i].call_sign), expected[i].pattern);
 }
 
+/* ---- the whole, with a fault or without ---- */
+
+static const struct vector {
+    const char *name, *text;
+    enum call_sign_fault fault;
+    enum call_sign_pattern pattern;
+    enum series_kind series;
+    const char *iso;         /* the holder; NULL: none */
+    size_t at;               /* the character at fault */
+    char looks_like;
+} vectors[] = {
+    {"C01", "SVAB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "GR", 0, 0},
+    {"C02", "9A2345", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "HR", 0, 0},
+    {"C03", "9A1234", CALL_SIGN_SOUND, PATTERN_SHIP_0_OR_1, SERIES_ALLOCATED, "HR", 0, 0},
+    {"C04", "ZM1726", CALL_SIGN_SOUND, PATTERN_SHIP_0_OR_1, SERIES_ALLOCATED, "NZ", 0, 0},
+    {"C05", "9HAB2", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "MT", 0, 0},
+    {"C06", "2ABC3", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "GB", 0, 0},
+    {"C07", "FAB2345", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "FR", 0, 0},
+    {"C08", "WDE5678", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "US", 0, 0},
+    {"C09", "V2AB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "AG", 0, 0},
+    {"C10", "5BAB2", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "CY", 0, 0},
+    {"C11", "P3CD4", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "CY", 0, 0},
+    {"C12", "TCAB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "TR", 0, 0},
+    {"C13", "DH4567", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "DE", 0, 0},
+    {"C14", "E7AB2", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "BA", 0, 0},
+    {"C15", "OXAB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "DK", 0, 0},
+    {"C16", "MABC2", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "GB", 0, 0},
+    {"C17", "PQ4821", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "BR", 0, 0},
+    {"C18", "SVAB22", CALL_SIGN_SOUND, PATTERN_SURVIVAL_CRAFT, SERIES_ALLOCATED, "GR", 0, 0},
+    {"C19", "QABC", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_UNALLOCATED, NULL, 0, 0},
+    {"C20", "4NAB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_UNALLOCATED, NULL, 0, 0},
+    {"C21", "1AAB", CALL_SIGN_SOUND, PATTERN_UNKNOWN, SERIES_IMPOSSIBLE, NULL, 0, 0},
+    {"C22", "99AB", CALL_SIGN_SOUND, PATTERN_UNKNOWN, SERIES_IMPOSSIBLE, NULL, 0, 0},
+    {"C23", "SV1ABC", CALL_SIGN_SOUND, PATTERN_AMATEUR, SERIES_ALLOCATED, "GR", 0, 0},
+    {"C24", "9A2AB", CALL_SIGN_SOUND, PATTERN_AMATEUR, SERIES_ALLOCATED, "HR", 0, 0},
+    {"C25", "9A", CALL_SIGN_LENGTH, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL, 0, 0},
+    {"C27", "SV\xC3\x84" "B", CALL_SIGN_OTHER_LETTER, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL,
+     3, 0},
+    {"C28", "S VAB", CALL_SIGN_SPACE, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL, 2, 0},
+    {"C29", "\xD0\xA1\xD0\x92\xD0\x90\xD0\x92", CALL_SIGN_OTHER_LETTER, PATTERN_UNKNOWN,
+     SERIES_UNALLOCATED, NULL, 1, 'C'},
+    {"C30 SS", "SSAB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "EG", 0, 0},
+    {"C30 SSN", "SSNB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "SD", 0, 0},
+    {"C30 3DA", "3DAB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "SZ", 0, 0},
+    {"C30 3DN", "3DNB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "FJ", 0, 0},
+    {"C32", "3E2345", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "PA", 0, 0},
+    {"C33", "HBAB", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "CH", 0, 0},
+    {"C33 F2", "F2AB2", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_ALLOCATED, "FR", 0, 0},
+    {"C34", "3D2345", CALL_SIGN_SOUND, PATTERN_SHIP, SERIES_HALVED, "SZ", 0, 0},
+    {"5E12", "5E12", CALL_SIGN_SOUND, PATTERN_UNKNOWN, SERIES_ALLOCATED, "MA", 0, 0},
+    {"too long", "9A234567", CALL_SIGN_LENGTH, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL, 0, 0},
+    {"small", "9a2345", CALL_SIGN_SMALL_LETTER, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL, 2, 0},
+    {"hyphen", "SV-AB", CALL_SIGN_SIGN, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL, 3, 0},
+    {"Greek", "SV\xCE\x91" "B", CALL_SIGN_OTHER_LETTER, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL,
+     3, 'A'},
+    {"wide digit", "9A234\xEF\xBC\x95", CALL_SIGN_OTHER_LETTER, PATTERN_UNKNOWN,
+     SERIES_UNALLOCATED, NULL, 6, '5'},
+    {"bytes", "SV\xFF" "B", CALL_SIGN_BYTES, PATTERN_UNKNOWN, SERIES_UNALLOCATED, NULL, 3, 0},
+};
+
+static void every_vector_is_taken_apart(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < sizeof vectors / sizeof vectors[0]; i++) {
+        const struct vector *vector = &vectors[i];
+        struct call_sign found;
+        assert_int_equal(call_sign_decode(vector->text, &found),
+                         vector->fault == CALL_SIGN_SOUND);
+        if (found.fault != vector->fault || found.pattern != vector->pattern ||
+            found.series != vector->series || found.at != vector->at ||
+            found.looks_like != vector->looks_like)
+            fail_msg("%s: fault %d pattern %d series %d at %zu", vector->name, (int)found.fault,
+                     (int)found.pattern, (int)found.series, found.at);
+        assert_int_equal(found.holder == NULL, vector->iso == NULL);
+        if (found.holder != NULL)
+            assert_string_equal(found.holder->iso, vector->iso);
+    }
+}
+
+static void bodies_are_known(void **state)
+{
+    (void)state;
+    static const struct { const char *text; bool body; } texts[] = {
+        {"4U2345", true}, {"4YAB", true}, {"C7AB", true}, {"9A2345", false}, {"4X2345", false},
+    };
+    for (size_t i = 0; i < sizeof texts / sizeof texts[0]; i++) {
+        struct call_sign call_sign;
+        assert_true(call_sign_decode(texts[i].text, &call_sign));
+        assert_int_equal(call_sign.of_a_body, texts[i].body);
+    }
+}
+
+/* What the eye takes for a Latin letter is named; other letters are not. */
+static void lookalikes_are_named(void **state)
+{
+    (void)state;
+    struct arena *arena = arena_new((size_t)1 << 20);
+    struct call_sign call_sign;
+    assert_false(call_sign_decode("SV\xD0\x92" "B", &call_sign));
+    assert_string_equal(call_sign_fault_words(&call_sign, arena),
+                        "character 3 (U+0412) is not B, though it looks like it");
+    assert_false(call_sign_decode("SV\xD0\x96" "B", &call_sign));
+    assert_string_equal(call_sign_fault_words(&call_sign, arena),
+                        "character 3 (U+0416) is not one of the letters A to Z");
+    arena_free(arena);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -139,6 +249,9 @@ int main(void)
         cmocka_unit_test(halved_series_need_a_letter),
         cmocka_unit_test(impossible_beginnings_are_known),
         cmocka_unit_test(patterns_are_told_apart),
+        cmocka_unit_test(every_vector_is_taken_apart),
+        cmocka_unit_test(bodies_are_known),
+        cmocka_unit_test(lookalikes_are_named),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
     return failed != 0;

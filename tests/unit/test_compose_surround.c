@@ -176,8 +176,39 @@ static void the_first_date_of_the_card_s_own_gear_is_printed(void **state)
     expect_dates(dates_of("", ", expires: 2027-08"), "2027-08");
     expect_dates(dates_of(", service_due: 2027-04-30", ", expires: 2027-08"), "2027-04-30");
     expect_dates(dates_of(", service_due: 2027-04", ", expires: 2027-04-29"), "2027-04-29");
-    expect_dates(dates_of(", service_due: 2027", ", expires: 2027-08"), "2027-08");
     expect_dates(dates_of(", service_due: 2029-01, expires: 2028-01", ""), "2028-01");
+}
+
+/* A year alone may mean its first day; that day is said. */
+static void a_year_alone_is_told_as_its_first_day(void **state)
+{
+    (void)state;
+    expect_dates(dates_of(", service_due: 2027", ", expires: 2027-08"), "2027-01-01");
+    expect_dates(dates_of(", service_due: 2028", ", expires: 2027-08"), "2027-08");
+}
+
+static void a_computed_date_is_told_like_a_stamped_one(void **state)
+{
+    (void)state;
+    expect_dates(dates_of("", ", made: 2024-08"), "2027-08");
+    expect_dates(dates_of(", expires: 2027-07", ", made: 2024-08-15"), "2027-07");
+    expect_dates(dates_of(", expires: 2027-09", ", made: 2024-08-15"), "2027-08-15");
+    expect_dates(dates_of(", made: 2024-08", ", expires: 2027-08, made: 2020-01"), "2027-08");
+}
+
+/* The base says how months are read, and its own months count. */
+static void the_base_has_its_say_in_dates(void **state)
+{
+    (void)state;
+    case_base(&test,
+              "base: {name: Base, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
+              "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
+              "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n"
+              "dates: {month_means: start}\n"
+              "intervals: [{item: torch, months: 6}]\n"
+              "languages: [en]\napprovals: []\nlocal_rules: []\n");
+    expect_dates(dates_of("", ", expires: 2027-08"), "2027-08-01");
+    expect_dates(dates_of(", serviced: 2026-10-31", ", expires: 2027-08"), "2027-04-30");
 }
 
 /* ---- warnings and signs ---- */
@@ -252,6 +283,9 @@ int main(void)
         TEST(a_rule_may_be_for_one_engine_only),
         TEST(the_contact_line_names_centre_channel_and_base),
         TEST(the_first_date_of_the_card_s_own_gear_is_printed),
+        TEST(a_year_alone_is_told_as_its_first_day),
+        TEST(a_computed_date_is_told_like_a_stamped_one),
+        TEST(the_base_has_its_say_in_dates),
         TEST(warnings_follow_the_boat_and_name_a_source_that_stands),
         TEST(the_head_names_boat_card_and_signs),
         TEST(the_plan_names_zones_of_this_kind_of_boat),

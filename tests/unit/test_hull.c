@@ -118,7 +118,8 @@ static void an_exact_place_is_not_squeezed_by_the_bow(void **state)
     mpt quarter = view.area.width / 8;                /* half the beam is half the width */
     struct point exact = point_of(&view, x, y, true), by_zone = point_of(&view, x, y, false);
     assert_in_range(exact.x - centre_of(&view) - quarter + 200, 0, 400);
-    assert_in_range(by_zone.x - centre_of(&view) - quarter * 330 / 1000 + 200, 0, 400);
+    mpt share = quarter * hull_half_breadth(100) / 1000;
+    assert_in_range(by_zone.x - centre_of(&view) - share + 200, 0, 400);
 }
 
 /* ---- what lies on the boat ---- */

@@ -187,14 +187,19 @@ static void the_same_blocks_stand_at_the_same_place(void **state)
     static const char *const blocks[] = {"mark", "title", "call line", "contact", "call"};
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        size_t distress = 0;
+        const struct page *last = pages[set->count - 1];
+        size_t distress = 0, safety = 0;
         for (size_t p = 0; p < set->count; p++) {
+            bool plan = set->cards[p]->safety != NULL;  /* it has no contacts and no panel */
             distress += set->cards[p]->distress ? 1 : 0;
-            for (size_t i = 0; i < sizeof blocks / sizeof blocks[0]; i++)
-                same_area(pages[p], box_of(pages[p], blocks[i]), box_of(pages[0], blocks[i]));
-            same_area(pages[p], panel_of(pages[p]), panel_of(pages[0]));
+            safety += plan ? 1 : 0;
+            for (size_t i = 0; i < (plan ? 3 : sizeof blocks / sizeof blocks[0]); i++)
+                same_area(pages[p], box_of(pages[p], blocks[i]), box_of(last, blocks[i]));
+            if (!plan)
+                same_area(pages[p], panel_of(pages[p]), panel_of(last));
         }
-        assert_int_equal(distress, 1);                 /* it is among those compared */
+        assert_int_equal(distress, 1);                 /* they are among those compared */
+        assert_int_equal(safety, 2);
     }
 }
 
@@ -263,7 +268,8 @@ static void every_row_cell_and_tag_is_on_its_page(void **state)
                         if (step->table[r].cells[c].name != NULL)
                             must_say(pages[p], step->table[r].cells[c].name);
             }
-            for (size_t m = 0; m < card->marker_count && !card->distress; m++)
+            bool by_rows = card->distress || card->safety != NULL;   /* test_safety_page */
+            for (size_t m = 0; m < card->marker_count && !by_rows; m++)
                 must_say(pages[p], text_format(test.arena, "%s\n", card->markers[m].tag));
         }
     }

@@ -8,7 +8,7 @@
 #include <string.h>
 
 #include "radio.h"
-#include "../../src/radio/identity.h"
+#include "radio/administrations.h"
 
 static void is_of(const char *mid, const char *iso, const char *administration)
 {

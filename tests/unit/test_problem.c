@@ -54,6 +54,7 @@ static void test_words(void **state)
 {
     (void)state;
     static const char *const words[SEVERITY_COUNT] = {
+        [SEVERITY_SILENCED] = "silenced",
         [SEVERITY_NOTE] = "note", [SEVERITY_DEFICIENCY] = "deficiency",
         [SEVERITY_HELD] = "held", [SEVERITY_ERROR] = "error",
         [SEVERITY_USE] = "error", [SEVERITY_FAILURE] = "failure",

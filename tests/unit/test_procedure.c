@@ -315,8 +315,21 @@ static void a_distress_card_is_another_kind(void **state)
     (void)state;
     assert_non_null(procedure_of("kind: distress\n"));
     expect_errors(0);
-    refused("kind: distress\n" STEPS, 1, "a distress card has no steps, decision or calls",
-            "take them out: its texts come from the radio's record");
+    refused("kind: distress\n" STEPS, 1,
+            "a card of the kind distress has no steps, decision or calls",
+            "take them out: its texts come from the boat's record");
+}
+
+static void a_safety_plan_only_shows_where_gear_is(void **state)
+{
+    (void)state;
+    assert_non_null(procedure_of("kind: safety_plan\n"));
+    expect_errors(0);
+    refused("kind: safety_plan\n" STEPS, 1,
+            "a card of the kind safety_plan has no steps, decision or calls",
+            "take them out: its texts come from the boat's record");
+    refused("kind: safety_plan\n" CAUTIONS, 1, "a safety plan has no never, cautions or when",
+            "take them out: every boat has one, and it only shows where gear is");
 }
 
 static void a_card_that_some_boats_lack_says_why(void **state)
@@ -377,6 +390,7 @@ int main(void)
         TEST(every_nature_of_the_set_may_be_called),
         TEST(a_call_has_its_moment),
         TEST(a_distress_card_is_another_kind),
+        TEST(a_safety_plan_only_shows_where_gear_is),
         TEST(a_card_that_some_boats_lack_says_why),
         TEST(unknown_words_get_the_nearest),
         TEST(a_file_without_a_head_is_refused),

@@ -9,6 +9,7 @@
 #include "arena.h"
 #include "problem.h"
 #include "radio.h"
+#include "rules/rules_room.h"
 #include "text.h"
 
 static struct arena *arena;
@@ -341,7 +342,10 @@ static void the_same_fault_is_told_once(void **state) {
     struct script_request request = {.form = SCRIPT_MAYDAY};
     size_t count = 0;
     boat.radio.call_sign.text = "SV\xC3\x84" "B";
-    assert_false(identity_check(&boat, arena, problems));
+    struct rules_input input = {.boat = &boat};
+    struct rule_run run = {.in = &input, .arena = arena, .problems = problems};
+    identity_rules(&run);
+    assert_int_equal(problems_count(problems, SEVERITY_ERROR), 1);
     assert_null(script_make(&request, &boat, &base, arena, problems));
     assert_null(script_make(&request, &boat, &base, arena, problems));
     problems_sorted(problems, &count);

@@ -1,0 +1,114 @@
+/* gear_date.h - the day until which a piece of gear is good, and whether it lasts
+ * a charter (room: figure). Source of the rules: figures dossier 6.1 to 6.3 and
+ * corrections B13; each row of the table names its own. */
+#ifndef MAYDECK_GEAR_DATE_H
+#define MAYDECK_GEAR_DATE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "boat.h"
+#include "date.h"
+
+/* The recorded dates. The first two are stamped on the piece or its certificate;
+ * from the others a date is computed. */
+enum gear_field {
+    GEAR_NO_FIELD,
+    GEAR_EXPIRES,
+    GEAR_SERVICE_DUE,
+    GEAR_SERVICED,
+    GEAR_INSTALLED,
+    GEAR_MADE
+};
+
+enum { GEAR_FIELDS_FROM = 3 };
+
+/* How the date of one kind of gear is found. A stamped date, or the earlier of
+ * both, beats all that could be computed. Else `months` are added to the first of
+ * `from` that is recorded, and never past `life_months` from making; a row without
+ * `from` knows stamps alone. The months of the base (`intervals:`) stand in for
+ * `months` unless `months_fixed`. */
+struct gear_rule {
+    const char *item;                        /* NULL: the kinds without a row of their own */
+    enum gear_field from[GEAR_FIELDS_FROM];  /* in this order; GEAR_NO_FIELD ends it */
+    int months;                              /* 0: only where the base sets months */
+    int life_months;                         /* from `made` at most; 0: no such limit */
+    enum year_means year_means;
+    bool whole_years;                        /* of the mark, the year alone counts */
+    bool months_fixed;                       /* the base may not change them */
+    bool disposable;                         /* a row for pieces with `disposable: yes` */
+    bool us_rated;                           /* ... whose rating is of the US system */
+    bool needed;                             /* without a date it is not known to be good */
+    const char *why;                         /* it is needed, or not */
+    const char *source;                      /* of the months, in plain words */
+};
+
+/* The row for this piece: never NULL. */
+const struct gear_rule *gear_rule_of(const struct equipment *gear);
+
+/* All rows, in order; NULL past the end. */
+const struct gear_rule *gear_rule_at(size_t index);
+
+struct gear_date {
+    bool known;
+    struct date last;                /* the last day it is good, that day included */
+    struct date mark;                /* the same as marked or computed: 2027-04 */
+    bool stamped;                    /* false: computed */
+    enum gear_field field;           /* the recorded date it comes from */
+    struct place place;              /* of that date in the boat file */
+    int months;                      /* added to it; 0 for a stamp */
+    const struct interval *interval; /* of the base, where its months were used; or NULL */
+    const struct gear_rule *rule;    /* of its kind, known or not */
+};
+
+/* Finds the date; false, and `known` false, when the record gives none. base NULL:
+ * no intervals, months hold to their end. */
+bool gear_date(const struct equipment *gear, const struct base_record *base,
+               struct gear_date *out);
+
+/* The recorded value of that name; GEAR_NO_FIELD gives NULL. */
+const struct date_value *gear_date_field(const struct equipment *gear, enum gear_field field);
+
+/* The key of the field in a boat file, such as service_due. */
+const char *gear_field_key(enum gear_field field);
+
+/* *first becomes `other` when that is known and runs out before it. */
+void gear_date_keep_first(struct gear_date *first, const struct gear_date *other);
+
+/* The first of these pieces to run out: what they are good for together. False,
+ * `known` false and `rule` NULL, when none has a date. How many need a date and have none is
+ * left in *unknown. */
+bool gear_date_first(const struct equipment *gear, size_t count, const struct base_record *base,
+                     struct gear_date *first, size_t *unknown);
+
+/* To be printed: 2027-04 where that month holds to its end, as a label reads, else
+ * the full day. */
+struct date gear_date_shown(const struct gear_date *date);
+
+/* ---- through a charter ---- */
+
+/* Full local calendar dates; the boat is handed back on the last. */
+struct charter {
+    struct date start, end;
+    int margin_days;                 /* a date should last beyond the end; below 0 counts as 0 */
+};
+
+enum charter_outcome {
+    CHARTER_EXPIRED,                 /* before the first day */
+    CHARTER_EXPIRES_DURING,          /* good on the first day, not on the last */
+    CHARTER_OK,
+    CHARTER_OK_INSIDE_MARGIN,        /* good on the last day, not for the margin after it */
+    CHARTER_NOT_KNOWN,               /* no date */
+    CHARTER_DATES_WRONG              /* the charter ends before it starts */
+};
+
+enum charter_outcome charter_outcome(const struct gear_date *date, const struct charter *charter);
+
+/* Is this a failure for a piece of this rule? A date that is not known is one
+ * where the rule needs it. */
+bool charter_outcome_fails(enum charter_outcome outcome, const struct gear_rule *rule);
+
+/* The base's margin in whole days, a part of a day counted as one. */
+int charter_margin_days(const struct base_record *base);
+
+#endif

@@ -1,0 +1,62 @@
+/* rules.h - the checks of a boat's record against itself, its dates and its base
+ * (room: rules). Every check is one row of one table: src/rules/check_list.h. */
+#ifndef MAYDECK_RULES_H
+#define MAYDECK_RULES_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+#include "boat.h"
+#include "date.h"
+#include "problem.h"
+
+/* One check. The rows below "run" to "page" are families: what reading, composing,
+ * laying out and running as a whole have to say. */
+struct check {
+    const char *id;            /* raft_places: what `silenced:` and `check --list` name */
+    enum severity severity;    /* of what it finds; of a family: the worst */
+    bool family;
+    bool danger;               /* an error of the boat, not of her record: holds nothing */
+    const char *sentence;      /* what is wrong when it speaks */
+    const char *source;        /* whose rule it is; "judged" and "trade practice" say so */
+};
+
+const struct check *check_at(size_t index);        /* NULL past the end */
+const struct check *check_find(const char *id);    /* NULL: no such check */
+
+/* The people of a charter, as far as they are known. */
+struct crew {
+    const int *kg;             /* body masses; NULL: not told */
+    size_t count;              /* 0: as many as the boat may carry */
+};
+
+struct rules_input {
+    const struct boat *boat;
+    const struct base_record *base;   /* NULL: the base's file could not be used */
+    struct date today;                /* all three of day precision */
+    struct date from, to;             /* the charter, hand-back day included */
+    struct crew crew;
+};
+
+/* Runs every check over one boat. What a check finds is told with its id; what the
+ * base has silenced for this boat is told as silenced. True when no error of
+ * the record was found: those hold the whole boat back. The input is sound of its own kind
+ * (boat_read gave it), but may have been told to hold errors. */
+bool rules_check(const struct rules_input *input, struct arena *arena,
+                 struct problems *problems);
+
+/* The same for the base's own record, once a run: input->boat is not looked at, nothing
+ * can be silenced. */
+bool rules_check_base(const struct rules_input *input, struct arena *arena,
+                      struct problems *problems);
+
+/* What only shows across the fleet: one identity on two boats. The identities live in
+ * the arena; boats may die. `key` names the boat and must live as long; the boat's
+ * source too. False, and an error at the later boat's line, when another has one. */
+struct identities;
+struct identities *identities_new(struct arena *arena);
+bool identities_add(struct identities *all, const struct boat *boat, const char *key,
+                    struct problems *problems);
+
+#endif

@@ -1,0 +1,131 @@
+/* call_place.c - the position and the bearing that a call is rehearsed with (room:
+ * app). Never takes a magnetic bearing for a true one. */
+#include "app.h"
+
+#include <stdio.h>
+
+#include "radio.h"
+
+static const struct place no_place = {0};
+
+/* ---- reading ---- */
+
+/* Only some scripts say where the boat is. */
+static bool place_said(const struct options *options, struct problems *problems)
+{
+    const char *without = options->spell ? "--spell" : options->downgrade ? "--downgrade"
+                        : options->cancel ? "--cancel" : NULL;
+    if (without == NULL || (options->position == NULL && options->bearing == NULL))
+        return true;
+    problem_add(problems, SEVERITY_USE, no_place, "leave one of the two out",
+                "%s has no place in %s, which does not say where the boat is",
+                options->position != NULL ? "--position" : "--bearing", without);
+    return false;
+}
+
+static bool position_read(const struct options *options, struct problems *problems,
+                          struct call_place *place)
+{
+    struct position_error error = {.fault = POSITION_SOUND};
+    if (options->position == NULL)
+        return true;
+    place->position_given = position_parse(options->position, &place->position, &error);
+    if (!place->position_given)
+        problem_add(problems, SEVERITY_USE, no_place, position_fault_remedy(error.fault),
+                    "--position \"%s\" %s (character %zu)", options->position,
+                    position_fault_text(error.fault), error.at);
+    return place->position_given;
+}
+
+/* A base that could not be read, or whose variation could not, has been told already. */
+static bool variation_known(const struct fleet *fleet)
+{
+    const struct base_record *base = fleet->base;
+    if (base != NULL && !base->variation_given && base->variation.text == NULL)
+        problem_add(fleet->problems, SEVERITY_ERROR, base->latitude.place,
+                    "record `variation:` in cruising_area from the chart, such as 4 E, and its\n"
+                    "date as `variation_on:`; or give a true bearing",
+                    "a magnetic bearing cannot be made true: no variation is recorded");
+    return base != NULL && base->variation_given;
+}
+
+static bool bearing_read(const struct options *options, const struct fleet *fleet,
+                         struct call_place *place)
+{
+    if (options->bearing == NULL)
+        return true;
+    if (!bearing_parse(options->bearing, &place->bearing)) {
+        problem_add(fleet->problems, SEVERITY_USE, no_place,
+                    "write degrees from 0 to 360, with M if a compass showed them and T if they\n"
+                    "are true: \"100 M\", \"086 T\"",
+                    "--bearing \"%s\" is no bearing", options->bearing);
+        return false;
+    }
+    place->bearing_given = !place->bearing.magnetic || variation_known(fleet);
+    return place->bearing_given;
+}
+
+bool call_place_read(const struct options *options, const struct fleet *fleet,
+                     struct call_place *place)
+{
+    if (!place_said(options, fleet->problems))
+        return false;
+    bool position = position_read(options, fleet->problems, place);
+    bool bearing = bearing_read(options, fleet, place);
+    return position && bearing;
+}
+
+/* ---- printing ---- */
+
+static bool outside(const struct text_value *area, int64_t e7, const char *positive,
+                    const char *negative)
+{
+    return (e7 > 0 && text_equal(area->text, negative)) ||
+           (e7 < 0 && text_equal(area->text, positive));
+}
+
+/* A wrong letter is easily given; the boat may still be there. */
+static void area_compare(const struct position *position, const struct base_record *base)
+{
+    if (outside(&base->latitude, position->latitude_e7, "north", "south"))
+        printf("  Is the hemisphere right? The base's boats sail %s.\n", base->latitude.text);
+    if (outside(&base->longitude, position->longitude_e7, "east", "west"))
+        printf("  Is the hemisphere right? The base's boats sail %s.\n", base->longitude.text);
+}
+
+static void position_print(const struct position *position, const struct fleet *fleet)
+{
+    struct arena *arena = fleet->arena;
+    printf("\nPOSITION\n  %s\n  %s\n  %s\n",
+           position_text(arena, position, POSITION_DEGREES, 5),
+           position_text(arena, position, POSITION_MINUTES_OF, 3),
+           position_text(arena, position, POSITION_SECONDS_OF, 1));
+    area_compare(position, fleet->base);
+    printf("  SAY: %s\n", position_spoken(arena, position, POSITION_SAID_DECIMALS));
+}
+
+static void bearing_print(const struct bearing *bearing, const struct fleet *fleet)
+{
+    const struct base_record *base = fleet->base;
+    struct arena *arena = fleet->arena;
+    int64_t towards = bearing_true(bearing, base->variation_tenths);
+    int64_t from = bearing_reverse(towards);
+    const char *digits = bearing_text(arena, from);
+    uint32_t bad = 0;
+    printf("\nBEARING\n  the mark bears %s TRUE", bearing_text(arena, towards));
+    if (bearing->magnetic)
+        printf(" (%s MAGNETIC, variation %s, %s)", bearing_text(arena, bearing->milli),
+               variation_text(arena, base->variation_tenths),
+               base->variation_on.given ? base->variation_on.text : "date not recorded");
+    printf("\n  direction FROM the mark: %s TRUE (%s)\n", digits, compass_point(from));
+    printf("  SAY: %s DEGREES TRUE, ____ (miles) MILES FROM ____ (the mark)\n",
+           spell(arena, digits, &bad));
+}
+
+void call_place_print(const struct call_place *place, const struct fleet *fleet)
+{
+    if (place->position_given)
+        position_print(&place->position, fleet);
+    if (place->bearing_given)
+        bearing_print(&place->bearing, fleet);
+}

@@ -1,0 +1,148 @@
+/* check_rows.c - what `check` says of each boat in one line of a table (room: app). */
+#include "app.h"
+#include "gear_date.h"
+#include "starter.h"
+
+#include <stdio.h>
+#include <string.h>
+
+static const char *kept(struct arena *arena, const char *text)
+{
+    return text == NULL ? NULL : arena_copy(arena, text, strlen(text));
+}
+
+static void cards_count(const struct boat_work *work, struct check_row *row)
+{
+    row->of = work->set->count;
+    for (size_t i = 0; i < work->set->count; i++)
+        row->ready += work->pages[i] != NULL && !work->set->cards[i]->held ? 1 : 0;
+}
+
+static void not_hers_keep(const struct boat_work *work, struct check_row *row,
+                          struct arena *arena)
+{
+    struct card_not_hers *list = arena_array(arena, work->set->not_hers_count, sizeof *list);
+    row->not_hers_count = work->set->not_hers_count;
+    for (size_t i = 0; i < row->not_hers_count; i++)
+        list[i] = (struct card_not_hers){kept(arena, work->set->not_hers[i].title),
+                                         kept(arena, work->set->not_hers[i].reason)};
+    row->not_hers = list;
+}
+
+/* The piece of gear that runs out first. */
+static void first_date_find(const struct fleet *fleet, const struct boat *boat,
+                            struct check_row *row, struct arena *arena)
+{
+    struct gear_date first = {0};
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        struct gear_date date;
+        if (!gear_date(gear, fleet->base, &date) ||
+            (first.known && date_compare(date.last, first.last) >= 0))
+            continue;
+        first = date;
+        row->first_item = gear->kind->key;
+        row->first_tag = kept(arena, gear->tag.text);
+    }
+    if (first.known)
+        row->first_date = date_text(arena, gear_date_shown(&first));
+}
+
+struct check_row check_row_make(const struct fleet *fleet, const struct boat_work *work,
+                                struct arena *arena)
+{
+    struct check_row row = {.key = work->key, .read = work->boat != NULL,
+                            .composed = work->set != NULL, .items = item_count()};
+    if (row.read) {
+        row.recorded = boat_items_mentioned(work->boat);
+        first_date_find(fleet, work->boat, &row, arena);
+    }
+    if (!row.composed)
+        return row;
+    cards_count(work, &row);
+    not_hers_keep(work, &row, arena);
+    return row;
+}
+
+void check_rows_count(struct check_row *rows, size_t count, struct problems *problems)
+{
+    size_t total;
+    const struct problem *list = problems_sorted(problems, &total);
+    for (size_t i = 0; i < total; i++)
+        for (size_t boat = 0; boat < count; boat++)
+            if (text_equal(rows[boat].key, list[i].boat))
+                rows[boat].counts[list[i].severity]++;
+}
+
+/* ---- the table ---- */
+
+enum { COLUMNS = 8, CELL_BYTES = 64 };
+struct cells { char at[COLUMNS][CELL_BYTES]; };
+
+static const char *const heads[COLUMNS] = {
+    "boat", "recorded", "cards", "errors", "deficiencies", "notes", "silenced", "first date"};
+
+static void number_set(char *cell, size_t number)
+{
+    snprintf(cell, CELL_BYTES, "%zu", number);
+}
+
+static struct cells row_cells(const struct check_row *row)
+{
+    struct cells cells;
+    snprintf(cells.at[0], CELL_BYTES, "%s", row->key);
+    snprintf(cells.at[1], CELL_BYTES, "%zu of %zu", row->recorded, row->items);
+    snprintf(cells.at[2], CELL_BYTES, "%zu of %zu", row->ready, row->of);
+    if (!row->read)
+        snprintf(cells.at[1], CELL_BYTES, "-");
+    if (!row->composed)
+        snprintf(cells.at[2], CELL_BYTES, "none");
+    number_set(cells.at[3], row->counts[SEVERITY_ERROR] + row->counts[SEVERITY_HELD]);
+    number_set(cells.at[4], row->counts[SEVERITY_DEFICIENCY]);
+    number_set(cells.at[5], row->counts[SEVERITY_NOTE]);
+    number_set(cells.at[6], row->counts[SEVERITY_SILENCED]);
+    if (row->first_date == NULL)
+        snprintf(cells.at[7], CELL_BYTES, "none recorded");
+    else
+        snprintf(cells.at[7], CELL_BYTES, "%s %s %s", row->first_date, row->first_item,
+                 row->first_tag == NULL ? "" : row->first_tag);
+    return cells;
+}
+
+static void widths_find(const struct check_row *rows, size_t count, int widths[COLUMNS])
+{
+    for (int column = 0; column < COLUMNS; column++)
+        widths[column] = (int)strlen(heads[column]);
+    for (size_t i = 0; i < count; i++) {
+        struct cells cells = row_cells(&rows[i]);
+        for (int column = 0; column < COLUMNS; column++) {
+            int length = (int)strlen(cells.at[column]);
+            widths[column] = length > widths[column] ? length : widths[column];
+        }
+    }
+}
+
+static void line_print(const char *const *texts, const int widths[COLUMNS])
+{
+    for (int column = 0; column + 1 < COLUMNS; column++)
+        printf("%-*s  ", widths[column], texts[column]);
+    printf("%s\n", texts[COLUMNS - 1]);
+}
+
+void check_rows_print(const struct check_row *rows, size_t count)
+{
+    int widths[COLUMNS];
+    widths_find(rows, count, widths);
+    for (size_t i = 0; i < count; i++)
+        for (size_t k = 0; k < rows[i].not_hers_count; k++)
+            printf("%s: no card %s: %s\n", rows[i].key, rows[i].not_hers[k].title,
+                   rows[i].not_hers[k].reason);
+    line_print(heads, widths);
+    for (size_t i = 0; i < count; i++) {
+        struct cells cells = row_cells(&rows[i]);
+        const char *texts[COLUMNS];
+        for (int column = 0; column < COLUMNS; column++)
+            texts[column] = cells.at[column];
+        line_print(texts, widths);
+    }
+}

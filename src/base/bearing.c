@@ -1,0 +1,145 @@
+/* bearing.c - bearings and magnetic variation (room: base). A hand-bearing compass
+ * reads magnetic, the radio speaks true. Never takes a bearing whose letter it does
+ * not know for a true one. */
+#include "position.h"
+
+#include <string.h>
+
+#include "text.h"
+#include "utf8.h"
+
+enum {
+    FULL_CIRCLE = 360000, HALF_CIRCLE = 180000, MILLI = 1000, POINT = 22500, POINTS = 16,
+    DEGREE_DIGITS = 3, FRACTION_DIGITS = 3, DEGREE_SIGN = 0xB0, MINUTE_SIGN = 0x2032,
+    VARIATION_HIGHEST = 900, MINUTES_A_TENTH = 6
+};
+
+static bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/* Up to `most` digits at *text; how many. */
+static int digits_take(const char **text, int most, int64_t *value)
+{
+    int count = 0;
+    for (; count < most && is_digit(**text); (*text)++, count++)
+        *value = *value * 10 + (**text - '0');
+    return count;
+}
+
+/* Degrees in thousandths: one to three digits, perhaps decimals. */
+static bool degrees_take(const char **text, int64_t *milli)
+{
+    int fraction = 0;
+    *milli = 0;
+    if (digits_take(text, DEGREE_DIGITS, milli) == 0)
+        return false;
+    if (**text == '.') {
+        (*text)++;
+        fraction = digits_take(text, FRACTION_DIGITS, milli);
+        if (fraction == 0)
+            return false;
+    }
+    for (; fraction < FRACTION_DIGITS; fraction++)
+        *milli *= 10;
+    return !is_digit(**text);
+}
+
+/* Moves past a sign, if it stands there. */
+static bool sign_take(const char **text, uint32_t wanted)
+{
+    size_t index = 0;
+    uint32_t code_point = 0;
+    if (!utf8_next(*text, strlen(*text), &index, &code_point) || code_point != wanted)
+        return false;
+    *text += index;
+    return true;
+}
+
+/* The letter at the end, upper case, with a space before it or none; '\0': the text
+ * ends here; '?': something else stands there. */
+static char last_letter(const char *text)
+{
+    const char *at = text + (*text == ' ');
+    if (*text == '\0')
+        return '\0';
+    if (*at == '\0' || at[1] != '\0')
+        return '?';
+    return *at >= 'a' && *at <= 'z' ? (char)(*at - 'a' + 'A') : *at;
+}
+
+bool bearing_parse(const char *text, struct bearing *bearing)
+{
+    int64_t milli = 0;
+    if (!degrees_take(&text, &milli) || milli > FULL_CIRCLE)
+        return false;
+    sign_take(&text, DEGREE_SIGN);
+    char letter = last_letter(text);
+    if (letter != 'M' && letter != 'T' && letter != '\0')
+        return false;
+    *bearing = (struct bearing){.milli = milli, .magnetic = letter == 'M'};
+    return true;
+}
+
+/* ---- variation ---- */
+
+/* Minutes behind whole degrees, as charts print them; 0 where there are none. */
+static bool minutes_take(const char **text, bool degrees_whole, int64_t *minutes)
+{
+    *minutes = 0;
+    if (!is_digit(**text))
+        return true;
+    if (!degrees_whole || digits_take(text, 2, minutes) == 0 || *minutes >= 60)
+        return false;
+    return sign_take(text, '\'') || sign_take(text, MINUTE_SIGN);
+}
+
+bool variation_parse(const char *text, int *tenths)
+{
+    int64_t milli = 0, minutes = 0;
+    if (!degrees_take(&text, &milli) || milli % (MILLI / 10) != 0)
+        return false;
+    if (sign_take(&text, DEGREE_SIGN) && !minutes_take(&text, milli % MILLI == 0, &minutes))
+        return false;
+    int64_t value = milli / (MILLI / 10) + (minutes + MINUTES_A_TENTH / 2) / MINUTES_A_TENTH;
+    char letter = last_letter(text);
+    bool side_known = letter == 'E' || letter == 'W' || (letter == '\0' && value == 0);
+    if (!side_known || value > VARIATION_HIGHEST)
+        return false;
+    *tenths = (int)(letter == 'W' ? -value : value);
+    return true;
+}
+
+const char *variation_text(struct arena *arena, int tenths)
+{
+    int size = tenths < 0 ? -tenths : tenths;
+    const char *side = tenths < 0 ? " W" : tenths > 0 ? " E" : "";
+    return size % 10 == 0 ? text_format(arena, "%d%s", size / 10, side)
+                          : text_format(arena, "%d.%d%s", size / 10, size % 10, side);
+}
+
+/* ---- reckoning ---- */
+
+static int64_t into_circle(int64_t milli)
+{
+    return (milli % FULL_CIRCLE + FULL_CIRCLE) % FULL_CIRCLE;
+}
+
+int64_t bearing_true(const struct bearing *bearing, int variation_tenths)
+{
+    int64_t variation = bearing->magnetic ? (int64_t)variation_tenths * (MILLI / 10) : 0;
+    return into_circle(bearing->milli + variation);
+}
+
+int64_t bearing_reverse(int64_t milli) { return into_circle(milli + HALF_CIRCLE); }
+
+const char *bearing_text(struct arena *arena, int64_t milli)
+{
+    int64_t degrees = (into_circle(milli) + MILLI / 2) / MILLI % (FULL_CIRCLE / MILLI);
+    return text_format(arena, "%03lld", (long long)degrees);
+}
+
+const char *compass_point(int64_t milli)
+{
+    static const char *const points[POINTS] = {"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
+                                               "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
+    return points[(into_circle(milli) + POINT / 2) / POINT % POINTS];
+}

@@ -1,0 +1,99 @@
+/* figure_notes.c - what keeps figures off the cards: fields that the record lacks, and
+ * no room (room: compose). Never more than notes: a card is whole without figures. */
+#include "compose.h"
+
+#include "figure.h"
+
+static const struct card *card_of(const struct card_set *set, const char *procedure)
+{
+    for (size_t i = 0; i < set->count; i++)
+        if (text_equal(set->cards[i]->procedure_key, procedure))
+            return set->cards[i];
+    return NULL;
+}
+
+/* Would the figure stand on a card of this boat? */
+static bool is_wanted(const struct card_set *set, const struct figure *figure)
+{
+    if (!figure_may_be_printed(figure))
+        return false;
+    return figure->in_rows ||
+           (figure->procedure != NULL && card_of(set, figure->procedure) != NULL);
+}
+
+/* A field that is missing, and the figures that wait for it. */
+struct wanting {
+    struct figure_lack lack;
+    struct text_builder figures;
+    size_t count;
+};
+
+struct wanting_list {
+    struct wanting *at;
+    size_t count, room;
+};
+
+static struct wanting *wanting_of(struct wanting_list *list, const struct figure_lack *lack,
+                                  struct arena *arena)
+{
+    for (size_t i = 0; i < list->count; i++)
+        if (text_equal(list->at[i].lack.owner, lack->owner) &&
+            text_equal(list->at[i].lack.field, lack->field))
+            return &list->at[i];
+    list->at = arena_grow(arena, list->at, list->count, &list->room, sizeof *list->at);
+    list->at[list->count] = (struct wanting){.lack = *lack, .figures = text_builder_in(arena)};
+    return &list->at[list->count++];
+}
+
+static void lacks_collect(struct wanting_list *list, const struct figure *figure,
+                          const struct figure_result *result, struct arena *arena)
+{
+    for (size_t i = 0; i < result->lack_count; i++) {
+        struct wanting *wanting = wanting_of(list, &result->lacks[i], arena);
+        text_add_format(&wanting->figures, "%s%s", wanting->count++ == 0 ? "" : ", ",
+                        figure->id);
+    }
+}
+
+static void lacks_note(const struct wanting_list *list, struct arena *arena,
+                       struct problems *problems)
+{
+    for (size_t i = 0; i < list->count; i++) {
+        const struct wanting *wanting = &list->at[i];
+        const struct figure_lack *lack = &wanting->lack;
+        problem_add(problems, SEVERITY_NOTE, lack->place,
+                    text_format(arena, "look at the boat, then record %s (%s)", lack->field,
+                                lack->about),
+                    "%s of %s is not recorded: the figure%s %s for it", lack->field, lack->owner,
+                    wanting->count == 1 ? "" : "s",
+                    text_format(arena, "%s %s", wanting->figures.at,
+                                wanting->count == 1 ? "waits" : "wait"));
+    }
+}
+
+static void room_note(const struct card *card, struct arena *arena, struct problems *problems)
+{
+    for (size_t i = 0; i < card->left_out_count; i++)
+        problem_add(problems, SEVERITY_NOTE, card->left_out[i].origin,
+                    text_format(arena, "`maydeck why --figure %s` shows it; shorter or fewer rows "
+                                "on the card make room", card->left_out[i].id),
+                    "the figure %s finds no room on the card %s", card->left_out[i].id,
+                    card->title);
+}
+
+void figure_notes(const struct compose_input *input, const struct card_set *set,
+                  struct arena *arena, struct problems *problems)
+{
+    struct figure_record record = {input->boat, input->base, input->words};
+    struct wanting_list list = {0};
+    const struct figure *figure;
+    for (size_t i = 0; (figure = figure_at(i)) != NULL; i++) {
+        if (!is_wanted(set, figure))
+            continue;
+        struct figure_result result = figure_evaluate(figure, &record, arena);
+        lacks_collect(&list, figure, &result, arena);
+    }
+    lacks_note(&list, arena, problems);
+    for (size_t i = 0; i < set->count; i++)
+        room_note(set->cards[i], arena, problems);
+}

@@ -1,0 +1,285 @@
+/* safety_places.c - the gear of a safety plan by places: what stands at one place
+ * shares a label, gear of one kind there a line (room: compose). Never leaves a
+ * piece out: each is on the plan of its own level. */
+#include "compose.h"
+
+#include <stdlib.h>
+
+/* A piece of gear and where it stands. */
+struct piece {
+    const struct equipment *gear;
+    struct marker marker;
+    size_t index;              /* in the boat's file: keeps the order of equals */
+};
+
+static bool in_part(const struct marker *marker, enum plan_part part)
+{
+    switch (part) {
+    case PLAN_PART_WHOLE:
+        return true;
+    case PLAN_PART_DECK:
+        return marker->level != LEVEL_BELOW;
+    case PLAN_PART_BELOW:
+        return marker->level == LEVEL_BELOW;
+    }
+    return true;
+}
+
+/* ---- order ---- */
+
+static int class_rank(enum item_class class)
+{
+    switch (class) {
+    case ITEM_FIRE:
+        return 0;
+    case ITEM_RESCUE:
+        return 1;
+    case ITEM_CONTROL:
+        return 2;
+    }
+    return 3;
+}
+
+static int tag_number(const char *tag)
+{
+    int number = 0;
+    for (size_t i = 1; tag[0] != '\0' && tag[i] >= '0' && tag[i] <= '9' && number < 100000; i++)
+        number = number * 10 + (tag[i] - '0');
+    return number;
+}
+
+static int sign_of(long long difference)
+{
+    return (difference > 0) - (difference < 0);
+}
+
+/* Two places of one level in one zone on one side are one place. */
+static int place_compare(const struct marker *a, const struct marker *b)
+{
+    if (a->x_mm != b->x_mm)
+        return sign_of((long long)a->x_mm - b->x_mm);
+    if (a->y_mm != b->y_mm)
+        return sign_of((long long)a->y_mm - b->y_mm);
+    if (a->zone != b->zone)
+        return sign_of(a->zone - b->zone);
+    if (a->side != b->side)
+        return sign_of((long long)a->side - (long long)b->side);
+    return sign_of((long long)a->level - (long long)b->level);
+}
+
+static int piece_compare(const void *first, const void *second)
+{
+    const struct piece *a = first, *b = second;
+    int order = place_compare(&a->marker, &b->marker);
+    if (order == 0)
+        order = class_rank(a->gear->kind->class) - class_rank(b->gear->kind->class);
+    if (order == 0)
+        order = tag_number(a->marker.tag) - tag_number(b->marker.tag);
+    return order != 0 ? order : sign_of((long long)a->index - (long long)b->index);
+}
+
+static struct piece *pieces_of(struct composing *composing, enum plan_part part, size_t *count)
+{
+    const struct boat *boat = composing->in->boat;
+    struct piece *pieces = arena_array(composing->arena, boat->equipment_count, sizeof *pieces);
+    *count = 0;
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        struct marker marker = marker_of(boat, &boat->equipment[i]);
+        if (in_part(&marker, part))
+            pieces[(*count)++] = (struct piece){&boat->equipment[i], marker, i};
+    }
+    if (*count > 0)
+        qsort(pieces, *count, sizeof *pieces, piece_compare);
+    return pieces;
+}
+
+/* ---- lines ---- */
+
+static bool is_seacock(const struct equipment *gear)
+{
+    return text_equal(gear->kind->key, "seacock");
+}
+
+/* Seacocks of one place share a line whatever they are for: the flooding card has
+ * each by name. The record lets no other gear of one kind stand at one spot twice. */
+static bool same_line(const struct equipment *a, const struct equipment *b)
+{
+    return a == b || (is_seacock(a) && is_seacock(b));
+}
+
+/* Does gear of the kind stand there for another engine too? */
+static bool twin_here(const struct composing *composing, const struct equipment *gear)
+{
+    const struct boat *boat = composing->in->boat;
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *other = &boat->equipment[i];
+        if (other != gear && other->kind == gear->kind && other->serves.count == 1 &&
+            other->place_zone == gear->place_zone && other->place_side == gear->place_side &&
+            !text_equal(other->serves.items[0].text, gear->serves.items[0].text))
+            return true;
+    }
+    return false;
+}
+
+/* On a boat with two engines: which one the gear is for, unless its place on the
+ * same side of the boat, alone of its kind, tells; "" where it is for both. */
+static const char *engine_words(const struct composing *composing, const struct equipment *gear)
+{
+    if (composing->in->boat->engine_space_count < 2 || gear->serves.count != 1)
+        return "";
+    const struct zone *space = zone_find(gear->serves.items[0].text);
+    if (space == NULL || (space->side != SIDE_PORT && space->side != SIDE_STARBOARD) ||
+        (space->side == gear->place_side && !twin_here(composing, gear)))
+        return "";
+    return words_get(composing->in->words, space->side == SIDE_PORT ? WORD_ENGINE_PORT
+                                                                    : WORD_ENGINE_STARBOARD);
+}
+
+/* The spot, and the engine it is for. */
+static const char *detail_words(const struct composing *composing, const struct equipment *gear)
+{
+    const char *spot = TEXT_OR_EMPTY(gear->spot), *engine = engine_words(composing, gear);
+    if (text_empty(spot) || text_empty(engine))
+        return text_empty(spot) ? engine : spot;
+    return text_format(composing->arena, "%s, %s", spot, engine);
+}
+
+/* Tags that follow each other stand as one chip from three on: "C11–C14". The
+ * pieces come in order of their tags. */
+static size_t run_length(const struct equipment *const *pieces, size_t count)
+{
+    size_t length = 1;
+    while (length < count && tag_number(TEXT_OR_EMPTY(pieces[length]->tag)) ==
+                                 tag_number(TEXT_OR_EMPTY(pieces[length - 1]->tag)) + 1)
+        length++;
+    return length;
+}
+
+static void chips_make(struct composing *composing, const struct equipment *const *pieces,
+                       size_t count, struct plan_row *row)
+{
+    const char **chips = arena_array(composing->arena, count, sizeof *chips);
+    for (size_t i = 0; i < count;) {
+        const char *tag = TEXT_OR_EMPTY(pieces[i]->tag);
+        size_t run = run_length(pieces + i, count - i);
+        if (run < 3)
+            run = 1;
+        if (!text_empty(tag))
+            chips[row->chip_count++] =
+                run == 1 ? tag : text_format(composing->arena, "%s–%s", tag,
+                                             TEXT_OR_EMPTY(pieces[i + run - 1]->tag));
+        i += run;
+    }
+    row->chips = chips;
+}
+
+static bool purpose_told(const struct equipment *const *pieces, size_t before,
+                         const struct equipment *gear)
+{
+    for (size_t i = 0; i < before; i++)
+        if (text_equal(pieces[i]->name.text, gear->name.text) &&
+            pieces[i]->valve.answer == gear->valve.answer)
+            return true;
+    return false;
+}
+
+static void seacocks_name(struct composing *composing, const struct equipment *const *pieces,
+                          size_t count, struct plan_row *row)
+{
+    const struct words *words = composing->in->words;
+    struct text_builder purposes = text_builder_in(composing->arena);
+    for (size_t i = 0; i < count; i++) {
+        const char *name = TEXT_OR_EMPTY(pieces[i]->name);
+        bool none = pieces[i]->valve.answer == ANSWER_NO;
+        if (purpose_told(pieces, i, pieces[i]) || (text_empty(name) && !none))
+            continue;
+        text_add_format(&purposes, "%s%s%s%s", purposes.length == 0 ? "" : ", ", name,
+                        text_empty(name) || !none ? "" : ": ",
+                        none ? words_get(words, WORD_VALVE_NONE) : "");
+    }
+    row->name = count == 1 ? words_item(words, pieces[0]->kind->key)
+                           : text_format(composing->arena, "%zu %s", count,
+                                         words_items(words, pieces[0]->kind->key));
+    row->detail = purposes.length == 0 ? "" : purposes.at;
+}
+
+static struct plan_row row_of(struct composing *composing, const struct equipment *const *pieces,
+                              size_t count)
+{
+    struct plan_row row = {.kind = pieces[0]->kind, .origin = pieces[0]->place};
+    chips_make(composing, pieces, count, &row);
+    if (is_seacock(pieces[0])) {
+        seacocks_name(composing, pieces, count, &row);
+        return row;
+    }
+    row.name = gear_name(composing, pieces[0], count);
+    row.detail = detail_words(composing, pieces[0]);
+    return row;
+}
+
+/* ---- places ---- */
+
+/* The lines of one place from its pieces, each with all that share it. */
+static void rows_of(struct composing *composing, const struct piece *pieces, size_t count,
+                    struct plan_place *place)
+{
+    struct plan_row *rows = arena_array(composing->arena, count, sizeof *rows);
+    bool *told = arena_array(composing->arena, count, sizeof *told);
+    const struct equipment **line = arena_array(composing->arena, count, sizeof *line);
+    for (size_t i = 0; i < count; i++) {
+        size_t pieces_in_line = 0;
+        if (told[i])
+            continue;
+        for (size_t j = i; j < count; j++) {
+            if (told[j] || !same_line(pieces[i].gear, pieces[j].gear))
+                continue;
+            told[j] = true;
+            line[pieces_in_line++] = pieces[j].gear;
+        }
+        rows[place->row_count++] = row_of(composing, line, pieces_in_line);
+    }
+    place->rows = rows;
+}
+
+/* "Port hull" says its side itself. */
+static const char *title_words(const struct composing *composing, const struct equipment *gear)
+{
+    const struct zone *zone = gear->place_zone;
+    bool named = zone->side != SIDE_NONE && text_equal(zone->key, zone->family);
+    return place_words(composing, zone, named ? SIDE_NONE : gear->place_side, NULL);
+}
+
+static size_t together(const struct piece *pieces, size_t count)
+{
+    size_t length = 1;
+    while (length < count && place_compare(&pieces[0].marker, &pieces[length].marker) == 0)
+        length++;
+    return length;
+}
+
+const struct plan_place *plan_places(struct composing *composing, enum plan_part part,
+                                     size_t *count)
+{
+    size_t piece_count;
+    const struct piece *pieces = pieces_of(composing, part, &piece_count);
+    struct plan_place *places = arena_array(composing->arena, piece_count, sizeof *places);
+    *count = 0;
+    for (size_t i = 0; i < piece_count;) {
+        size_t length = together(pieces + i, piece_count - i);
+        struct plan_place *place = &places[(*count)++];
+        place->marker = pieces[i].marker;
+        place->marker.tag = "";
+        place->title = title_words(composing, pieces[i].gear);
+        rows_of(composing, pieces + i, length, place);
+        i += length;
+    }
+    return places;
+}
+
+size_t plan_rows_count(const struct plan_place *places, size_t count)
+{
+    size_t rows = 0;
+    for (size_t i = 0; i < count; i++)
+        rows += places[i].row_count;
+    return rows;
+}

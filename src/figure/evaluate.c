@@ -1,0 +1,151 @@
+/* evaluate.c - a figure from a record: what was read, what is missing (room:
+ * figure). Never fills a gap: what is not recorded makes the figure go. */
+#include "evaluate.h"
+
+#include "number.h"
+
+static const char *about_of(const char *owner, const char *field)
+{
+    const struct field_table *table = equipment_fields();
+    const struct field *row;
+    if (text_equal(owner, "boat"))
+        table = boat_fields();
+    else if (text_equal(owner, "radio"))
+        table = radio_fields();
+    row = field_find(table, field);
+    return row == NULL || row->about == NULL ? "what is true of it" : row->about;
+}
+
+static void lack_add(struct evaluation *evaluation, const char *owner, const char *field,
+                     struct place place)
+{
+    evaluation->lacks = arena_grow(evaluation->arena, evaluation->lacks, evaluation->lack_count,
+                                   &evaluation->lack_room, sizeof *evaluation->lacks);
+    evaluation->lacks[evaluation->lack_count++] = (struct figure_lack){
+        owner, field, about_of(owner, field), place};
+}
+
+static void input_add(struct evaluation *evaluation, const char *what, const char *value,
+                      struct place place)
+{
+    evaluation->inputs = arena_grow(evaluation->arena, evaluation->inputs,
+                                    evaluation->input_count, &evaluation->input_room,
+                                    sizeof *evaluation->inputs);
+    evaluation->inputs[evaluation->input_count++] = (struct figure_input){what, value, place};
+}
+
+double number_take(struct evaluation *evaluation, const char *owner, struct place place,
+                   const char *field, const struct number_value *number)
+{
+    if (!number->given) {
+        lack_add(evaluation, owner, field, place);
+        return 0.0;
+    }
+    input_add(evaluation, text_format(evaluation->arena, "%s %s", owner, field), number->text,
+              number->place);
+    return (double)number->milli / 1000.0;
+}
+
+const char *gear_label(const struct evaluation *evaluation, const struct equipment *gear)
+{
+    if (gear->tag.text == NULL)
+        return gear->item.text;
+    return text_format(evaluation->arena, "%s %s", gear->item.text, gear->tag.text);
+}
+
+double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
+                        const char *field, const struct number_value *number)
+{
+    return number_take(evaluation, gear_label(evaluation, gear), gear->place, field, number);
+}
+
+double boat_number_take(struct evaluation *evaluation, const char *field,
+                        const struct number_value *number)
+{
+    return number_take(evaluation, "boat", evaluation->record->boat->place, field, number);
+}
+
+void text_take(struct evaluation *evaluation, const struct equipment *gear, const char *field,
+               const struct text_value *text)
+{
+    const char *owner = gear_label(evaluation, gear);
+    if (text->text == NULL)
+        lack_add(evaluation, owner, field, gear->place);
+    else
+        input_add(evaluation, text_format(evaluation->arena, "%s %s", owner, field), text->text,
+                  text->place);
+}
+
+const struct equipment *gear_of(const struct boat *boat, const char *item, size_t *index)
+{
+    for (; *index < boat->equipment_count; (*index)++)
+        if (text_equal(boat->equipment[*index].item.text, item))
+            return &boat->equipment[(*index)++];
+    return NULL;
+}
+
+void not_applicable(struct evaluation *evaluation, const char *reason)
+{
+    evaluation->reason = reason;
+}
+
+const char *number_words(const struct evaluation *evaluation, double value)
+{
+    return number_text_milli(evaluation->arena, nearest_milli(value));
+}
+
+const char *up_words(const struct evaluation *evaluation, double value)
+{
+    return number_text_milli(evaluation->arena, rounded_up_milli(value));
+}
+
+const char *down_words(const struct evaluation *evaluation, double value)
+{
+    return number_text_milli(evaluation->arena, rounded_down_milli(value));
+}
+
+bool figure_may_be_printed(const struct figure *figure)
+{
+    return figure->verdict == FIGURE_FACT || figure->verdict == FIGURE_ESTIMATE;
+}
+
+/* What rests on an assumed coefficient says so, in its own words or at its end. */
+static const char *sentence_of(const struct evaluation *evaluation)
+{
+    const struct figure *figure = evaluation->figure;
+    if (evaluation->sentence == NULL || !figure_may_be_printed(figure))
+        return NULL;
+    if (figure->label_tells)
+        return evaluation->sentence;
+    if (figure->assumed == NULL)
+        return text_format(evaluation->arena, "%s.", evaluation->sentence);
+    return words_fill(evaluation->record->words, evaluation->arena, WORD_FIGURE_ESTIMATED,
+                      "figure", evaluation->sentence, NULL);
+}
+
+struct figure_result figure_evaluate(const struct figure *figure,
+                                     const struct figure_record *record, struct arena *arena)
+{
+    struct evaluation evaluation = {.record = record, .figure = figure, .arena = arena,
+                                    .origin = record->boat->place};
+    if (figure->evaluate == NULL)
+        return (struct figure_result){.status = FIGURE_NOT_APPLICABLE, .reason = figure->why_not};
+    figure->evaluate(&evaluation);
+    struct figure_result result = {
+        .status = FIGURE_VALUE, .inputs = evaluation.inputs,
+        .input_count = evaluation.input_count, .lacks = evaluation.lacks,
+        .lack_count = evaluation.lack_count, .origin = evaluation.origin};
+    if (evaluation.lack_count > 0) {
+        result.status = FIGURE_INPUT_MISSING;
+        return result;
+    }
+    result.before = evaluation.before;
+    result.after = evaluation.after;
+    if (evaluation.reason != NULL) {
+        result.status = FIGURE_NOT_APPLICABLE;
+        result.reason = evaluation.reason;
+        return result;
+    }
+    result.sentence = sentence_of(&evaluation);
+    return result;
+}

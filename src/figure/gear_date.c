@@ -1,0 +1,166 @@
+/* gear_date.c - the day until which a piece of gear is good, stamped or computed,
+ * by the table in gear_rules.c (room: figure). Never asks what day it is and never
+ * tells anybody. */
+#include "gear_date.h"
+
+#include "text.h"
+
+const struct date_value *gear_date_field(const struct equipment *gear, enum gear_field field)
+{
+    switch (field) {
+    case GEAR_NO_FIELD:
+        return NULL;
+    case GEAR_EXPIRES:
+        return &gear->expires;
+    case GEAR_SERVICE_DUE:
+        return &gear->service_due;
+    case GEAR_SERVICED:
+        return &gear->serviced;
+    case GEAR_INSTALLED:
+        return &gear->installed;
+    case GEAR_MADE:
+        return &gear->made;
+    }
+    return NULL;
+}
+
+const char *gear_field_key(enum gear_field field)
+{
+    static const char *const keys[] = {
+        [GEAR_NO_FIELD] = "",
+        [GEAR_EXPIRES] = "expires",
+        [GEAR_SERVICE_DUE] = "service_due",
+        [GEAR_SERVICED] = "serviced",
+        [GEAR_INSTALLED] = "installed",
+        [GEAR_MADE] = "made"};
+
+    return keys[field];
+}
+
+/* One finding: what is read, and how. */
+struct finding {
+    const struct equipment *gear;
+    const struct gear_rule *rule;
+    enum month_means month_means;
+    const struct interval *interval;   /* of the base, or NULL */
+};
+
+/* The date of one field, `months` later; not known when it is not recorded. */
+static struct gear_date dated(const struct finding *finding, enum gear_field field, int months)
+{
+    const struct date_value *value = gear_date_field(finding->gear, field);
+    struct gear_date date = {.rule = finding->rule};
+    if (value == NULL || !value->given)
+        return date;
+    struct date mark = value->date;
+    if (months > 0 && finding->rule->whole_years)
+        mark.month = mark.day = 0;
+    date.known = true;
+    date.mark = date_add_months(mark, months);
+    date.last = date_last_valid_day(date.mark, finding->month_means, finding->rule->year_means);
+    date.field = field;
+    date.place = value->place;
+    date.months = months;
+    return date;
+}
+
+void gear_date_keep_first(struct gear_date *first, const struct gear_date *other)
+{
+    if (other->known && (!first->known || date_compare(other->last, first->last) < 0))
+        *first = *other;
+}
+
+static struct gear_date stamped(const struct finding *finding)
+{
+    struct gear_date first = dated(finding, GEAR_EXPIRES, 0);
+    struct gear_date due = dated(finding, GEAR_SERVICE_DUE, 0);
+    gear_date_keep_first(&first, &due);
+    first.stamped = first.known;
+    return first;
+}
+
+static int interval_months(const struct interval *interval)
+{
+    return (int)(interval->months.milli / 1000);
+}
+
+/* The base's months for this kind, the shortest where it gave several. */
+static const struct interval *interval_of(const struct base_record *base,
+                                          const struct equipment *gear)
+{
+    const struct interval *shortest = NULL;
+    for (size_t i = 0; base != NULL && i < base->interval_count; i++) {
+        const struct interval *interval = &base->intervals[i];
+        if (text_equal(interval->item.text, gear->kind->key) && interval_months(interval) > 0 &&
+            (shortest == NULL || interval_months(interval) < interval_months(shortest)))
+            shortest = interval;
+    }
+    return shortest;
+}
+
+/* From the first recorded date the rule counts from. */
+static struct gear_date counted(const struct finding *finding)
+{
+    const struct gear_rule *rule = finding->rule;
+    int months = finding->interval != NULL ? interval_months(finding->interval) : rule->months;
+    struct gear_date none = {.rule = rule};
+    for (size_t i = 0; months > 0 && i < GEAR_FIELDS_FROM; i++) {
+        struct gear_date date = dated(finding, rule->from[i], months);
+        date.interval = finding->interval;
+        if (date.known)
+            return date;
+    }
+    return none;
+}
+
+/* Its age ends it even where the last service or fitting was late. The age alone
+ * makes no date: fitted early, it would run out before. */
+static struct gear_date computed(const struct finding *finding)
+{
+    const struct gear_rule *rule = finding->rule;
+    struct gear_date first = counted(finding);
+    if (!first.known || rule->life_months == 0)
+        return first;
+    struct gear_date age = dated(finding, GEAR_MADE, rule->life_months);
+    gear_date_keep_first(&first, &age);
+    return first;
+}
+
+static enum month_means month_means_of(const struct base_record *base)
+{
+    bool start = base != NULL && text_equal(base->month_means.text, "start");
+    return start ? MONTH_MEANS_START : MONTH_MEANS_END;
+}
+
+bool gear_date(const struct equipment *gear, const struct base_record *base,
+               struct gear_date *out)
+{
+    const struct gear_rule *rule = gear_rule_of(gear);
+    struct finding finding = {.gear = gear, .rule = rule, .month_means = month_means_of(base)};
+    if (!rule->months_fixed)
+        finding.interval = interval_of(base, gear);
+    *out = stamped(&finding);
+    if (!out->known)
+        *out = computed(&finding);
+    return out->known;
+}
+
+bool gear_date_first(const struct equipment *gear, size_t count, const struct base_record *base,
+                     struct gear_date *first, size_t *unknown)
+{
+    *first = (struct gear_date){.rule = NULL};
+    *unknown = 0;
+    for (size_t i = 0; i < count; i++) {
+        struct gear_date date;
+        if (!gear_date(&gear[i], base, &date) && date.rule->needed)
+            (*unknown)++;
+        gear_date_keep_first(first, &date);
+    }
+    return first->known;
+}
+
+struct date gear_date_shown(const struct gear_date *date)
+{
+    bool whole_month = date->mark.month != 0 && date_compare(date->mark, date->last) == 0;
+    return whole_month ? date->mark : date->last;
+}

@@ -1,0 +1,210 @@
+/* labels_improve.c - labels in a better order by small changes (room: layout): each
+ * moves or swaps labels, and is kept only when it is for the better. Never draws. */
+#include "labels_room.h"
+
+#define STEPS_MOST 60
+#define SHAKES_MOST 12
+#define MOVES_A_SHAKE 3
+
+struct worth { size_t wrong; double length; };
+
+static struct worth worth_of(const struct arranging *arranging)
+{
+    const struct label *labels = arranging->labels;
+    struct worth worth = {0, 0};
+    for (size_t i = 0; i < arranging->count; i++) {
+        for (size_t j = 0; j < arranging->count; j++) {
+            if (i == j)
+                continue;
+            worth.wrong += box_near(&labels[i], labels[j].box, arranging->columns->clearance);
+            worth.wrong += i < j && segments_meet(labels[i].from, labels[i].to, labels[j].from,
+                                                  labels[j].to);
+        }
+        worth.wrong += label_astray(arranging, &labels[i], labels[i].right);
+        worth.length += length_between(labels[i].from, labels[i].to);
+    }
+    return worth;
+}
+
+static bool worth_better(struct worth a, struct worth b)
+{
+    return a.wrong < b.wrong || (a.wrong == b.wrong && a.length < b.length - 1);
+}
+
+static void order_swap(struct arranging *arranging, size_t a, size_t b)
+{
+    size_t label = arranging->order[a];
+    arranging->order[a] = arranging->order[b];
+    arranging->order[b] = label;
+}
+
+/* The sides follow the order: the first `left` stand in the left column. */
+static void sides_set(struct arranging *arranging, size_t left)
+{
+    for (size_t i = 0; i < arranging->count; i++)
+        arranging->labels[arranging->order[i]].right = i >= left;
+}
+
+/* Takes the label at one place of the order to another. */
+static void order_move(struct arranging *arranging, size_t from, size_t to)
+{
+    for (; from < to; from++)
+        order_swap(arranging, from, from + 1);
+    for (; from > to; from--)
+        order_swap(arranging, from, from - 1);
+}
+
+/* Stacks anew; better than what is known? */
+static bool order_judge(struct arranging *arranging, size_t left, struct worth *known)
+{
+    sides_set(arranging, left);
+    if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
+        return false;
+    columns_stack(arranging);
+    struct worth worth = worth_of(arranging);
+    if (!worth_better(worth, *known))
+        return false;
+    *known = worth;
+    return true;
+}
+
+/* The label at one place of the order goes to another, and the left column then
+ * holds `left` labels. */
+static bool move_judge(struct arranging *arranging, size_t from, size_t to, size_t left,
+                       struct worth *known)
+{
+    order_move(arranging, from, to);
+    if (order_judge(arranging, left, known))
+        return true;
+    order_move(arranging, to, from);
+    return false;
+}
+
+/* One label elsewhere, in its column or in the other. */
+static bool move_try(struct arranging *arranging, size_t *left, struct worth *known)
+{
+    for (size_t from = 0; from < arranging->count; from++) {
+        size_t others = *left - (from < *left ? 1 : 0);
+        for (size_t to = 0; to < arranging->count; to++) {
+            if (to <= others && move_judge(arranging, from, to, others + 1, known)) {
+                *left = others + 1;
+                return true;
+            }
+            if (to >= others && move_judge(arranging, from, to, others, known)) {
+                *left = others;
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
+static bool swap_try(struct arranging *arranging, size_t left, struct worth *known)
+{
+    for (size_t a = 0; a < arranging->count; a++)
+        for (size_t b = a + 1; b < arranging->count; b++) {
+            order_swap(arranging, a, b);
+            if (order_judge(arranging, left, known))
+                return true;
+            order_swap(arranging, a, b);
+        }
+    return false;
+}
+
+bool order_improve(struct arranging *arranging)
+{
+    size_t left = column_count(arranging, false);
+    struct worth worth = worth_of(arranging);
+    for (int step = 0; step < STEPS_MOST; step++)
+        if (!swap_try(arranging, left, &worth) && !move_try(arranging, &left, &worth))
+            break;
+    sides_set(arranging, left);
+    columns_stack(arranging);
+    return worth.wrong == 0;
+}
+
+/* ---- out of a corner ---- */
+
+/* Where no single change helps: some labels are put elsewhere, by fixed numbers so
+ * that the page repeats, and improved again. */
+bool order_shake(struct arranging *arranging)
+{
+    uint32_t number = 1;
+    for (int shake = 0; shake < SHAKES_MOST && arranging->count > 1; shake++) {
+        size_t left = column_count(arranging, false);
+        for (int move = 0; move < MOVES_A_SHAKE; move++) {
+            number = number * 1664525u + 1013904223u;
+            size_t from = (number >> 8) % arranging->count, to = (number >> 20) % arranging->count;
+            order_move(arranging, from, to);
+        }
+        sides_set(arranging, left);
+        if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
+            continue;
+        columns_stack(arranging);
+        if (order_improve(arranging))
+            return true;
+    }
+    return false;
+}
+
+/* ---- another beginning: each label on the side of its place, by height ---- */
+
+static mpt off_middle(const struct arranging *arranging, size_t label)
+{
+    const struct area *left = &arranging->columns->left, *right = &arranging->columns->right;
+    struct area box = arranging->labels[label].box;
+    return box.x + box.width / 2 - (left->x + right->x + right->width) / 2;
+}
+
+/* The label of a column whose place is nearest to the middle line. */
+static size_t innermost(const struct arranging *arranging, bool right)
+{
+    size_t found = arranging->count;
+    mpt least = 0;
+    for (size_t i = 0; i < arranging->count; i++) {
+        mpt off = off_middle(arranging, i);
+        off = off < 0 ? -off : off;
+        if (arranging->labels[i].right != right || (found < arranging->count && off >= least))
+            continue;
+        found = i;
+        least = off;
+    }
+    return found;
+}
+
+/* Places near the middle line go over to where there is room. */
+static bool sides_balance(struct arranging *arranging)
+{
+    for (size_t i = 0; i < arranging->count; i++)
+        arranging->labels[i].right = off_middle(arranging, i) > 0;
+    for (size_t tries = 0; tries <= arranging->count; tries++) {
+        bool right = column_over(arranging, true) > 0;
+        if (!right && column_over(arranging, false) <= 0)
+            return true;
+        arranging->labels[innermost(arranging, right)].right = !right;
+    }
+    return false;
+}
+
+static bool comes_before(const struct arranging *arranging, size_t a, size_t b)
+{
+    const struct label *one = &arranging->labels[a], *two = &arranging->labels[b];
+    if (one->right != two->right)
+        return two->right;
+    mpt one_y = one->box.y + one->box.height / 2, two_y = two->box.y + two->box.height / 2;
+    return one_y != two_y ? one_y < two_y : a < b;
+}
+
+bool order_by_height(struct arranging *arranging)
+{
+    if (!sides_balance(arranging))
+        return false;
+    for (size_t i = 0; i < arranging->count; i++) {
+        size_t at = i;
+        for (; at > 0 && comes_before(arranging, i, arranging->order[at - 1]); at--)
+            arranging->order[at] = arranging->order[at - 1];
+        arranging->order[at] = i;
+    }
+    columns_stack(arranging);
+    return true;
+}

@@ -1,0 +1,56 @@
+/* plan_lead.c - the thin line from a tag that had to move to the place it speaks of
+ * (room: layout). Never moves a tag. */
+#include "plan_lead.h"
+
+#include "assignment.h"
+
+#define DOT MM(1.1)
+#define LINE MM(0.35)
+#define CLEAR MM(0.2)
+
+static bool covers(struct area box, struct point place)
+{
+    return place.x >= box.x && place.x <= box.x + box.width && place.y >= box.y &&
+           place.y <= box.y + box.height;
+}
+
+static bool same_place(const struct marker *a, const struct marker *b)
+{
+    return a->x_mm == b->x_mm && a->y_mm == b->y_mm && a->level == b->level;
+}
+
+static struct point middle(struct area box)
+{
+    return (struct point){box.x + box.width / 2, box.y + box.height / 2};
+}
+
+/* Nothing but the boat lies between the tag and its place. */
+static bool way_is_free(const struct placed_tags *tags, size_t index, struct point place)
+{
+    struct point from = middle(tags->boxes[index]);
+    for (size_t i = 0; i < tags->count; i++)
+        if (i != index && tags->found[i] &&
+            segment_to_box(from, place, tags->boxes[i]) < (double)(DOT / 2 + CLEAR))
+            return false;
+    return true;
+}
+
+enum lead tag_lead(const struct placed_tags *tags, size_t index)
+{
+    struct point place = hull_point(tags->view, &tags->markers[index]);
+    if (covers(tags->boxes[index], place))
+        return LEAD_NONE;
+    for (size_t i = 0; i < tags->count; i++)
+        if (i != index && tags->found[i] && covers(tags->boxes[i], place) &&
+            same_place(&tags->markers[i], &tags->markers[index]))
+            return LEAD_TOGETHER;
+    return way_is_free(tags, index, place) ? LEAD_DRAWN : LEAD_LOST;
+}
+
+void tag_lead_draw(struct sheet *sheet, const struct placed_tags *tags, size_t index)
+{
+    struct point place = hull_point(tags->view, &tags->markers[index]);
+    sheet_line(sheet, middle(tags->boxes[index]), place, INK_BLACK, LINE);
+    sheet_ellipse(sheet, (struct area){place.x - DOT / 2, place.y - DOT / 2, DOT, DOT},
+                  INK_BLACK);
+}

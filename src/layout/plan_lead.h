@@ -1,0 +1,26 @@
+/* plan_lead.h - tags that stand away from their true place. Private to src/layout. */
+#ifndef MAYDECK_PLAN_LEAD_H
+#define MAYDECK_PLAN_LEAD_H
+
+#include "plan_spot.h"
+
+/* Tags as they were placed: boxes and found are by marker. */
+struct placed_tags {
+    const struct hull_view *view;
+    const struct marker *markers;
+    const struct area *boxes;
+    const bool *found;
+    size_t count;
+};
+
+enum lead {
+    LEAD_NONE,        /* the tag covers its true place */
+    LEAD_TOGETHER,    /* a tag of the same place covers it: they stand together there */
+    LEAD_DRAWN,       /* a thin line can be drawn to a dot at the true place */
+    LEAD_LOST         /* other tags lie on the true place or between */
+};
+
+enum lead tag_lead(const struct placed_tags *tags, size_t index);
+void tag_lead_draw(struct sheet *sheet, const struct placed_tags *tags, size_t index);
+
+#endif

@@ -1,0 +1,97 @@
+/* plan_spot.c - the free spot on the boat nearest to where a thing is (room:
+ * layout). Never draws. */
+#include "plan_spot.h"
+
+#define SEARCH_STEP MM(0.6)
+#define SEARCH_RINGS 70
+#define BODY_RINGS 25
+#define STERN_ROOM MM(2)
+
+static bool overlap(struct area a, struct area b, mpt gap)
+{
+    return a.x < b.x + b.width + gap && b.x < a.x + a.width + gap &&
+           a.y < b.y + b.height + gap && b.y < a.y + a.height + gap;
+}
+
+bool free_of(struct area box, const struct area *taken, size_t count, mpt gap)
+{
+    for (size_t i = 0; i < count; i++)
+        if (overlap(box, taken[i], gap))
+            return false;
+    return true;
+}
+
+struct area box_at(struct point centre, mpt width, mpt height)
+{
+    return (struct area){centre.x - width / 2, centre.y - height / 2, width, height};
+}
+
+/* A stern platform lies behind the hull; what is on it may stand there, as far as
+ * the legend leaves room. */
+static bool allowed(const struct hull_view *view, const struct marker *marker, struct area box)
+{
+    mpt stern = view->area.y + view->area.height;
+    if (marker->zone->to <= 100 || hull_holds(view, box))
+        return hull_holds(view, box);
+    return box.y + box.height <= stern + STERN_ROOM && box.x >= view->area.x &&
+           box.x + box.width <= view->area.x + view->area.width;
+}
+
+/* What a spot must hold to. */
+struct search {
+    const struct hull_view *view;
+    const struct marker *marker;
+    const struct taken *taken;
+    int body;                 /* of the true place, see hull_body */
+    bool keep_body;
+};
+
+static bool spot_is_free(const struct search *search, struct point centre, struct area box)
+{
+    return allowed(search->view, search->marker, box) &&
+           (!search->keep_body || hull_body(search->view, centre) == search->body) &&
+           free_of(box, search->taken->areas, search->taken->count, search->taken->gap);
+}
+
+/* Rings of growing distance, in a fixed order, fore and aft before sideways. */
+static bool rings_search(const struct search *search, mpt rings, mpt width, mpt height,
+                         struct area *out)
+{
+    struct point true_place = hull_point(search->view, search->marker);
+    for (mpt ring = 0; ring <= rings; ring++)
+        for (mpt side = 0; side <= ring; side++) {
+            mpt dx = side * SEARCH_STEP, dy = (ring - side) * SEARCH_STEP;
+            const struct point tries[] = {{dx, dy}, {-dx, dy}, {dx, -dy}, {-dx, -dy}};
+            for (size_t i = 0; i < 4; i++) {
+                struct point centre = {true_place.x + tries[i].x, true_place.y + tries[i].y};
+                *out = box_at(centre, width, height);
+                if (spot_is_free(search, centre, *out))
+                    return true;
+            }
+        }
+    return false;
+}
+
+/* What is in a hull stays in it, and what is on the bridge deck there, if there is
+ * room not far off. */
+bool spot_find(const struct hull_view *view, const struct marker *marker, mpt width, mpt height,
+               const struct taken *taken, struct area *out)
+{
+    struct search search = {view, marker, taken, hull_body(view, hull_point(view, marker)), true};
+    if (rings_search(&search, BODY_RINGS, width, height, out))
+        return true;
+    search.keep_body = false;
+    return rings_search(&search, SEARCH_RINGS, width, height, out);
+}
+
+static mpt distance(mpt a, mpt b)
+{
+    return a < b ? b - a : a - b;
+}
+
+mpt spot_drift(const struct hull_view *view, const struct marker *marker, struct area box)
+{
+    struct point true_place = hull_point(view, marker);
+    return distance(true_place.x, box.x + box.width / 2) +
+           distance(true_place.y, box.y + box.height / 2);
+}

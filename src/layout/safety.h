@@ -1,0 +1,56 @@
+/* safety.h - what the files of the safety plan's page share. Private to src/layout. */
+#ifndef MAYDECK_SAFETY_H
+#define MAYDECK_SAFETY_H
+
+#include "labels.h"
+#include "layout_room.h"
+#include "plan_spot.h"
+
+/* label_block.c: the label of a place, its name over a rule, then a line for each
+ * kind of gear there */
+
+/* Height at that size of type; how far an unbreakable word passes the right edge
+ * is told when it is placed. */
+mpt label_height(const struct sheet *sheet, const struct plan_place *place, mpt size, mpt width);
+
+/* Where the rule lies below the label's top: leaders arrive there. */
+mpt label_drop(mpt size);
+
+void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,
+                 struct area area);
+
+/* The label of where the card hangs. */
+mpt here_height(const struct sheet *sheet, mpt size, mpt width);
+void here_label_place(struct sheet *sheet, mpt size, struct area area);
+
+/* safety_tags.c: the tags of each place together, on the boat */
+
+struct tag_group {
+    struct area box;
+    size_t columns;           /* chips side by side */
+    mpt cell;                 /* width of each */
+    mpt size;                 /* of their type */
+    bool compact;             /* one mark stands for all tags: the label lists them */
+    bool found;
+};
+
+#define CHIPS_ALL 99
+
+/* Finds a spot for every place's tags, and for the mark of where the card hangs
+ * (the last group, if the record says where). A place with more than `most` chips
+ * has one mark for all. */
+struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
+                                  size_t most, size_t *placed);
+void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
+                    const struct tag_group *group);
+void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing);
+
+/* Square: on deck; round: below. */
+void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const char *tag,
+                   const struct style *style, struct place origin);
+
+/* A tag that stands away from its place: a thin line to a dot there. */
+void true_place_draw(struct sheet *sheet, const struct hull_view *view,
+                     const struct marker *marker, struct area box);
+
+#endif

@@ -1,0 +1,230 @@
+/* safety_tags.c - on the safety plan's boat: the tags of each place together,
+ * and the mark of where the card hangs (room: layout). */
+#include "safety.h"
+
+#include <string.h>
+
+#define GROUP_GAP MM(1.2)
+#define CELL_GAP MM(0.5)
+#define FRAME_PAD MM(0.8)
+#define FRAME_LINE MM(0.35)
+#define COLUMNS_MOST 4
+#define MARK_SIDE MM(4.4)
+#define HERE_SIDE MM(7)
+#define DOT MM(1.4)
+
+static struct style tag_style(mpt size)
+{
+    return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
+}
+
+static size_t chips_of(const struct plan_place *place)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < place->row_count; i++)
+        count += place->rows[i].chip_count;
+    return count;
+}
+
+static const char *chip_at(const struct plan_place *place, size_t index, struct place *origin)
+{
+    for (size_t i = 0; i < place->row_count; i++) {
+        *origin = place->rows[i].origin;
+        if (index < place->rows[i].chip_count)
+            return place->rows[i].chips[index];
+        index -= place->rows[i].chip_count;
+    }
+    return "";
+}
+
+static mpt cell_width(const struct sheet *sheet, const struct plan_place *place, mpt size)
+{
+    struct style style = tag_style(size);
+    struct place origin;
+    mpt widest = 0, pad = place->marker.level == LEVEL_BELOW ? MM(2.6) : MM(1.8);
+    for (size_t i = 0; i < chips_of(place); i++) {
+        mpt width = sheet_width(sheet, &style, chip_at(place, i, &origin)) + pad;
+        widest = width > widest ? width : widest;
+    }
+    return widest;
+}
+
+static mpt cell_height(mpt size)
+{
+    return size * 118 / 100;
+}
+
+static size_t lines_of(size_t chips, size_t columns)
+{
+    return (chips + columns - 1) / columns;
+}
+
+/* ---- spots ---- */
+
+static struct tag_group group_in(const struct sheet *sheet, const struct plan_place *place,
+                                 size_t columns, mpt size)
+{
+    size_t chips = chips_of(place);
+    struct tag_group group = {.columns = columns, .size = size,
+                              .cell = cell_width(sheet, place, size)};
+    mpt pad = chips > 1 ? FRAME_PAD : 0, lines = (mpt)lines_of(chips, columns);
+    group.box.width = (mpt)columns * (group.cell + CELL_GAP) - CELL_GAP + 2 * pad;
+    group.box.height = lines * (cell_height(size) + CELL_GAP) - CELL_GAP + 2 * pad;
+    return group;
+}
+
+static struct tag_group mark_find(const struct hull_view *view, const struct plan_place *place,
+                                  const struct taken *taken)
+{
+    struct tag_group group = {.compact = true};
+    mpt width = place->marker.level == LEVEL_BELOW ? MARK_SIDE * 3 / 2 : MARK_SIDE;
+    group.found = spot_find(view, &place->marker, width, MARK_SIDE, taken, &group.box);
+    return group;
+}
+
+/* Of the ways to stack the chips the one that stays nearest to its place. */
+static struct tag_group group_find(const struct sheet *sheet, const struct hull_view *view,
+                                   const struct plan_place *place, mpt size,
+                                   const struct taken *taken)
+{
+    struct tag_group best = {.found = false};
+    size_t chips = chips_of(place);
+    mpt best_drift = 0;
+    for (size_t columns = 1; columns <= COLUMNS_MOST && columns <= chips; columns++) {
+        struct tag_group group = group_in(sheet, place, columns, size);
+        struct area box;
+        if (lines_of(chips, columns) > 5 ||
+            !spot_find(view, &place->marker, group.box.width, group.box.height, taken, &box))
+            continue;
+        mpt drift = spot_drift(view, &place->marker, box);
+        if (best.found && drift >= best_drift)
+            continue;
+        group.box = box;
+        group.found = true;
+        best = group;
+        best_drift = drift;
+    }
+    return best;
+}
+
+static void here_find(const struct safety_plan *safety, const struct hull_view *view,
+                      struct taken *taken, struct tag_group *group)
+{
+    group->found = spot_find(view, &safety->here, HERE_SIDE, HERE_SIDE, taken, &group->box);
+    if (group->found)
+        taken->areas[taken->count++] = group->box;
+}
+
+/* Exact places first, so that only the others move; then the larger groups. */
+static size_t groups_at(const struct sheet *sheet, const struct hull_view *view, mpt size,
+                        size_t most, struct tag_group *groups, mpt *drift)
+{
+    const struct safety_plan *safety = sheet->card->safety;
+    size_t room = safety->place_count + 1, placed = 0;
+    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0,
+                          GROUP_GAP};
+    *drift = 0;
+    for (int pass = 0; pass < 3; pass++)
+        for (size_t i = 0; i < safety->place_count; i++) {
+            const struct plan_place *place = &safety->places[i];
+            int own = place->marker.exact ? 0 : chips_of(place) > 2 ? 1 : 2;
+            if (own != pass)
+                continue;
+            groups[i] = chips_of(place) > most ? mark_find(view, place, &taken)
+                                               : group_find(sheet, view, place, size, &taken);
+            if (!groups[i].found)
+                continue;
+            mpt off = spot_drift(view, &place->marker, groups[i].box);
+            *drift = off > *drift ? off : *drift;
+            taken.areas[taken.count++] = groups[i].box;
+            placed++;
+        }
+    if (safety->here_given)
+        here_find(safety, view, &taken, &groups[safety->place_count]);
+    return placed;
+}
+
+struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
+                                  size_t most, size_t *placed)
+{
+    size_t room = sheet->card->safety->place_count + 1;
+    const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
+    struct tag_group *aim = arena_array(sheet->arena, room, sizeof *aim);
+    struct tag_group *least = arena_array(sheet->arena, room, sizeof *least);
+    mpt aim_drift, least_drift;
+    size_t aim_placed = groups_at(sheet, view, rule->aim, most, aim, &aim_drift);
+    size_t least_placed = groups_at(sheet, view, rule->floor, most, least, &least_drift);
+    bool small = least_placed > aim_placed ||
+                 (least_placed == aim_placed && least_drift + MM(4) < aim_drift);
+    *placed = small ? least_placed : aim_placed;
+    return small ? least : aim;
+}
+
+/* ---- drawing ---- */
+
+void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const char *tag,
+                   const struct style *style, struct place origin)
+{
+    mpt width = sheet_width(sheet, style, tag);
+    sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, level == LEVEL_BELOW ? box.height / 2 : 0);
+    sheet_text(sheet, style, box.x + (box.width - width) / 2,
+               baseline_in(box.y, box.height, style->size), tag, strlen(tag), origin);
+}
+
+void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
+                    const struct tag_group *group)
+{
+    struct style style = tag_style(group->size);
+    size_t chips = group->compact ? 0 : chips_of(place);
+    mpt pad = chips > 1 ? FRAME_PAD : 0;
+    if (group->compact)
+        sheet_box(sheet, group->box, INK_BLACK, INK_NONE, 0,
+                  place->marker.level == LEVEL_BELOW ? group->box.height / 2 : 0);
+    if (chips > 1)
+        sheet_box(sheet, group->box, INK_WHITE, INK_BLACK, FRAME_LINE, MM(0.8));
+    for (size_t i = 0; i < chips; i++) {
+        struct place origin;
+        const char *chip = chip_at(place, i, &origin);
+        mpt x = group->box.x + pad + (mpt)(i % group->columns) * (group->cell + CELL_GAP);
+        mpt y = group->box.y + pad +
+                (mpt)(i / group->columns) * (cell_height(group->size) + CELL_GAP);
+        tag_chip_draw(sheet, (struct area){x, y, group->cell, cell_height(group->size)},
+                      place->marker.level, chip, &style, origin);
+    }
+}
+
+/* A ring with a wedge that points the way its reader looks. */
+void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
+{
+    static const struct point tips[] = {[FACING_BOW] = {0, -1}, [FACING_STARBOARD] = {1, 0},
+                                        [FACING_STERN] = {0, 1}, [FACING_PORT] = {-1, 0}};
+    struct point tip = tips[facing], centre = {box.x + box.width / 2, box.y + box.height / 2};
+    mpt inner = box.width * 30 / 100, out = box.width / 2, half = box.width * 22 / 100;
+    struct area ring = {centre.x - inner, centre.y - inner, 2 * inner, 2 * inner};
+    struct path_step *steps = arena_array(sheet->arena, 4, sizeof *steps);
+    struct point base = {centre.x + tip.x * inner / 2, centre.y + tip.y * inner / 2};
+    steps[0] = (struct path_step){.verb = PATH_MOVE,
+                                  .to = {centre.x + tip.x * out, centre.y + tip.y * out}};
+    steps[1] = (struct path_step){.verb = PATH_LINE,
+                                  .to = {base.x + tip.y * half, base.y + tip.x * half}};
+    steps[2] = (struct path_step){.verb = PATH_LINE,
+                                  .to = {base.x - tip.y * half, base.y - tip.x * half}};
+    steps[3] = (struct path_step){.verb = PATH_CLOSE};
+    sheet_ellipse(sheet, box, INK_WHITE);
+    sheet_box(sheet, ring, INK_WHITE, INK_BLACK, MM(1.1), inner);
+    sheet_path(sheet, steps, 4, INK_BLACK, INK_WHITE, MM(0.2));
+    sheet_ellipse(sheet, (struct area){centre.x - MM(0.7), centre.y - MM(0.7), MM(1.4), MM(1.4)},
+                  INK_BLACK);
+}
+
+void true_place_draw(struct sheet *sheet, const struct hull_view *view,
+                     const struct marker *marker, struct area box)
+{
+    struct point at = hull_point(view, marker);
+    struct point centre = {box.x + box.width / 2, box.y + box.height / 2};
+    if (at.x >= box.x && at.x <= box.x + box.width && at.y >= box.y &&
+        at.y <= box.y + box.height)
+        return;
+    sheet_line(sheet, centre, at, INK_BLACK, MM(0.35));
+    sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
+}

@@ -1,0 +1,109 @@
+/* zone_names.c - names of zones on a plan: light, and they give way to everything
+ * else on it (room: layout). */
+#include "zone_names.h"
+
+#include <string.h>
+
+#define NAME_GAP MM(0.3)
+#define NET_LINE MM(0.4)      /* thinner grey lines are the net: a name may stand on it */
+#define EDGES 4               /* of a box */
+
+struct naming {
+    struct sheet *sheet;
+    const struct hull_view *view;
+    struct taken taken;
+    const struct label *leaders;
+    size_t leader_count;
+};
+
+static void take(struct naming *naming, struct area area)
+{
+    naming->taken.areas[naming->taken.count++] = area;
+}
+
+static void edges_take(struct naming *naming, struct area box)
+{
+    take(naming, (struct area){box.x, box.y, box.width, 0});
+    take(naming, (struct area){box.x, box.y + box.height, box.width, 0});
+    take(naming, (struct area){box.x, box.y, 0, box.height});
+    take(naming, (struct area){box.x + box.width, box.y, 0, box.height});
+}
+
+/* Bulkheads, the mast, the cockpit: what was drawn inside the outline so far. */
+static void lines_take(struct naming *naming, size_t from)
+{
+    const struct sheet *sheet = naming->sheet;
+    for (size_t i = from; i < sheet->count; i++) {
+        const struct page_item *item = &sheet->items[i];
+        bool net = item->line_width <= NET_LINE && item->stroke == INK_GREY;
+        if (item->kind == PAGE_ELLIPSE || (item->kind == PAGE_LINE && !net))
+            take(naming, item->area);
+        if (item->kind == PAGE_BOX && item->fill == INK_NONE)
+            edges_take(naming, item->area);
+    }
+}
+
+static bool free_of_leaders(const struct naming *naming, struct area box)
+{
+    for (size_t i = 0; i < naming->leader_count; i++)
+        if (segment_to_box(naming->leaders[i].from, naming->leaders[i].to, box) <
+            (double)NAME_GAP)
+            return false;
+    return true;
+}
+
+static mpt zone_edge(const struct hull_view *view, int hundredths)
+{
+    return view->area.y + (mpt)((int64_t)view->area.height * hundredths / 100);
+}
+
+/* The nearest free line to the middle of the zone, within the zone. */
+static bool name_find(const struct naming *naming, const struct zone *zone, mpt width, mpt height,
+                      struct area *box)
+{
+    const struct hull_view *view = naming->view;
+    mpt low = zone_edge(view, zone->from), high = zone_edge(view, zone->to);
+    mpt centre = view->area.x + view->area.width / 2;
+    for (mpt off = 0; off <= (high - low) / 2; off += MM(0.5))
+        for (int side = 0; side < 2; side++) {
+            mpt middle = (low + high) / 2 + (side == 0 ? off : -off);
+            *box = box_at((struct point){centre, middle}, width, height);
+            if (hull_encloses(view, *box) && free_of_leaders(naming, *box) &&
+                free_of(*box, naming->taken.areas, naming->taken.count, NAME_GAP))
+                return true;
+        }
+    return false;
+}
+
+static void name_place(struct naming *naming, const struct plan_zone *plan_zone)
+{
+    struct sheet *sheet = naming->sheet;
+    struct style style = {ROLE_PLAN_LABEL, FACE_TEXT, size_rule(ROLE_PLAN_LABEL)->floor,
+                          INK_GREY};
+    mpt width = sheet_width(sheet, &style, plan_zone->name), height = style.size;
+    struct area box;
+    if (!name_find(naming, plan_zone->zone, width, height, &box))
+        return;
+    if (text_equal(plan_zone->zone->key, "trampoline"))
+        sheet_box(sheet, (struct area){box.x - NAME_GAP, box.y, box.width + 2 * NAME_GAP,
+                                       box.height}, INK_WHITE, INK_NONE, 0, 0);
+    sheet_text(sheet, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,
+               strlen(plan_zone->name), sheet->card->origin);
+    take(naming, box);
+}
+
+void zone_names_place(struct sheet *sheet, const struct hull_view *view,
+                      const struct taken *tags, const struct label *leaders,
+                      size_t leader_count, size_t drawn_from)
+{
+    const struct card *card = sheet->card;
+    size_t room = tags->count + EDGES * (sheet->count - drawn_from) + card->plan_zone_count;
+    struct naming naming = {.sheet = sheet, .view = view, .leaders = leaders,
+                            .leader_count = leader_count};
+    naming.taken.areas = arena_array(sheet->arena, room, sizeof(struct area));
+    for (size_t i = 0; i < tags->count; i++)
+        take(&naming, tags->areas[i]);
+    lines_take(&naming, drawn_from);
+    for (size_t i = 0; i < card->plan_zone_count; i++)
+        name_place(&naming, &card->plan_zones[i]);
+}

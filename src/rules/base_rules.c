@@ -1,0 +1,115 @@
+/* base_rules.c - what only the base can put right (room: rules): the rescue centre's
+ * channel and number, the sea area. Told once a run, of no boat, so no boat can
+ * silence it. */
+#include "rules_room.h"
+
+#include "gear_date.h"
+#include "text.h"
+
+/* A year after the last day the mark covers. */
+static bool older_than_a_year(struct date checked, struct date today)
+{
+    checked = date_last_day(checked);
+    checked.year++;
+    return date_compare(checked, today) < 0;
+}
+
+static const char *centre_words(const struct base_record *base)
+{
+    return base->centre_name.text == NULL ? "the rescue centre" : base->centre_name.text;
+}
+
+static void centre_date_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    static const char remedy[] =
+        "look its channel and number up with the coastguard or in the list of radio signals,\n"
+        "correct them, then write the day as checked_on in the section rescue_centre:";
+    if (!base->centre_checked_on.given)
+        rule_tell(run, CHECK_centre_unchecked, place_else(base->centre_channel.place,
+                                                          base->centre_name.place), remedy,
+                  "when channel and number of %s were last checked is not recorded",
+                  centre_words(base));
+    else if (older_than_a_year(base->centre_checked_on.date, run->in->today))
+        rule_tell(run, CHECK_centre_check_old, base->centre_checked_on.place, remedy,
+                  "channel and number of %s were last checked on %s, more than 12 months ago",
+                  centre_words(base), base->centre_checked_on.text);
+}
+
+static void centre_contact_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    bool call = !text_empty(base->centre_call.text), phone = !text_empty(base->centre_phone.text);
+    if (call && phone)
+        return;
+    rule_tell(run, CHECK_centre_contact_unrecorded, place_else(base->centre_name.place,
+                                                               base->centre_channel.place),
+              "ask the coastguard, then write call and phone in the section rescue_centre:",
+              "%s%s%s of %s %s not recorded", call ? "" : "call", call || phone ? "" : " and ",
+              phone ? "" : "phone", centre_words(base), call || phone ? "is" : "are");
+}
+
+static void sea_area_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    if (base->sea_area.text == NULL)
+        rule_tell(run, CHECK_sea_area_unrecorded, base->latitude.place,
+                  "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
+                  "A4 in\nthe section cruising_area:",
+                  "the radio sea area is not recorded: the cards take it for A1");
+}
+
+static void approvals_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    for (size_t i = 0; i < base->approval_count; i++) {
+        const struct approval *approval = &base->approvals[i];
+        if (!approval->until.given || approval->card.text == NULL)
+            continue;
+        if (date_compare(approval->until.date, run->in->today) < 0)
+            rule_tell(run, CHECK_approval_lapsed, approval->until.place,
+                      "let a qualified person look at the card again",
+                      "the approval of %s lapsed on %s: the card says it is not approved",
+                      approval->card.text, approval->until.text);
+        else if (date_compare(approval->until.date, run->in->to) < 0)
+            rule_tell(run, CHECK_approval_lapses_during, approval->until.place,
+                      "let a qualified person look at the card again before then",
+                      "the approval of %s lapses on %s, before the charter ends",
+                      approval->card.text, approval->until.text);
+    }
+}
+
+static const struct gear_rule *rule_of_item(const char *item)
+{
+    for (size_t i = 0; gear_rule_at(i) != NULL; i++)
+        if (text_equal(gear_rule_at(i)->item, item) && !gear_rule_at(i)->disposable)
+            return gear_rule_at(i);
+    return NULL;
+}
+
+/* Months of the base that nothing is computed from. */
+static void intervals_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    for (size_t i = 0; i < base->interval_count; i++) {
+        const struct text_value *item = &base->intervals[i].item;
+        const struct gear_rule *rule = item->text == NULL ? NULL : rule_of_item(item->text);
+        if (rule != NULL && rule->months_fixed)
+            rule_tell(run, CHECK_interval_unused, item->place, "take this entry out",
+                      "the months for %s are not used: what counts is %s", item->text,
+                      rule->source);
+        for (size_t k = 0; k < i; k++)
+            if (text_equal(base->intervals[k].item.text, item->text))
+                rule_tell(run, CHECK_interval_twice, item->place, "keep one of the two",
+                          "%s has an interval already", item->text);
+    }
+}
+
+void base_rules(const struct rule_run *run)
+{
+    centre_date_check(run);
+    centre_contact_check(run);
+    sea_area_check(run);
+    approvals_check(run);
+    intervals_check(run);
+}

@@ -1,0 +1,179 @@
+/* capacity_rules.c - places in the raft, lifejackets, ratings of extinguishers, carbon
+ * dioxide in the cabins (room: rules). The arithmetic is src/figure's. */
+#include "rules_room.h"
+
+#include "capacity.h"
+#include "text.h"
+
+enum { MILLI = 1000, GRAMS = 1000 };
+
+/* As many as are told to come; else as many as the boat may carry. */
+static int64_t persons_of(const struct rule_run *run)
+{
+    const struct crew *crew = &run->in->crew;
+    return crew->count > 0 ? (int64_t)crew->count
+                           : run->in->boat->facts.persons_max.milli / MILLI;
+}
+
+static const char *persons_words(const struct rule_run *run)
+{
+    return run->in->crew.count > 0 ? "on board" : "allowed on board";
+}
+
+/* The first piece of that kind, where what is told of all of them stands. */
+static const struct equipment *first_of(const struct rule_run *run, const char *item)
+{
+    const struct boat *boat = run->in->boat;
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (text_equal(boat->equipment[i].kind->key, item))
+            return &boat->equipment[i];
+    return NULL;
+}
+
+static void persons_check(const struct rule_run *run)
+{
+    const struct number_value *most = &run->in->boat->facts.persons_max;
+    if ((int64_t)run->in->crew.count * MILLI > most->milli && most->given)
+        rule_tell(run, CHECK_persons_too_many, most->place,
+                  "fewer people, or another boat: persons_max is what her papers allow",
+                  "%zu people for a boat that may carry %s", run->in->crew.count, most->text);
+}
+
+static void raft_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    const struct equipment *first = first_of(run, "liferaft");
+    int64_t persons = persons_of(run);
+    if (first == NULL || persons == 0)
+        return;
+    struct raft_capacity raft = raft_capacity(boat->equipment, boat->equipment_count, persons);
+    struct place place = first->persons.given ? first->persons.place : first->place;
+    if (!raft.enough && raft.unrecorded == 0)
+        rule_tell(run, CHECK_raft_places_few, place,
+                  "a larger raft or a second one: each person counts, infants too",
+                  "places in the raft: %lld, people %s: %lld", (long long)raft.places,
+                  persons_words(run), (long long)persons);
+    else if (raft.short_without_one)
+        rule_tell(run, CHECK_raft_places_without_one, place,
+                  "know it: with one raft lost there is no place for all",
+                  "without the largest raft %lld places are left for %lld people",
+                  (long long)(raft.places - raft.largest), (long long)persons);
+}
+
+/* ---- lifejackets ---- */
+
+static void jackets_match_check(const struct rule_run *run, const struct equipment *first)
+{
+    const struct boat *boat = run->in->boat;
+    const struct crew *crew = &run->in->crew;
+    size_t sizes_count;
+    const struct jacket_size *sizes = jacket_sizes(boat->equipment, boat->equipment_count,
+                                                   run->arena, &sizes_count);
+    int64_t *masses = arena_array(run->arena, crew->count, sizeof *masses);
+    for (size_t i = 0; i < crew->count; i++)
+        masses[i] = (int64_t)crew->kg[i] * GRAMS;
+    size_t without = jackets_match(masses, crew->count, sizes, sizes_count, run->arena, NULL);
+    if (without > 0)
+        rule_tell(run, CHECK_jackets_unfit, first->place,
+                  "bring jackets for these body masses; write kg_low: and kg_high: as on the label",
+                  "lifejackets of a recorded size do not fit %zu of %zu people", without,
+                  crew->count);
+}
+
+static void jackets_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    const struct equipment *first = first_of(run, "lifejacket");
+    if (first == NULL)
+        return;
+    struct jacket_count jackets = jackets_counted(boat->equipment, boat->equipment_count);
+    int64_t all = jackets.adult + jackets.child + jackets.unsaid;
+    if (all < persons_of(run))
+        rule_tell(run, CHECK_jackets_few, first->place,
+                  "bring more, or correct count: of the entries",
+                  "lifejackets: %lld, people %s: %lld", (long long)all, persons_words(run),
+                  (long long)persons_of(run));
+    if (run->in->crew.kg != NULL && run->in->crew.count > 0)
+        jackets_match_check(run, first);
+    else if (jackets.unsized > 0)
+        rule_tell(run, CHECK_jackets_unsized, first->place,
+                  "write kg_low: and kg_high: as on the label of each",
+                  "for %lld of %lld lifejackets it is not recorded whom they fit",
+                  (long long)jackets.unsized, (long long)all);
+}
+
+/* ---- extinguishers ---- */
+
+static void rating_check(const struct rule_run *run, const struct equipment *gear)
+{
+    struct fire_rating rating;
+    if (gear->rating.text == NULL)
+        return;
+    switch (fire_rating_parse(gear->rating.text, &rating)) {
+    case RATING_READ:
+        return;
+    case RATING_WITHOUT_SYSTEM:
+        rule_tell(run, CHECK_rating_without_system, gear->rating.place,
+                  text_format(run->arena, "write en %s or us %s, as the label is European or "
+                              "American: their letters are not the same",
+                              gear->rating.text, gear->rating.text),
+                  "%s: rating %s names no system", gear_named(run, gear), gear->rating.text);
+        return;
+    case RATING_WRONG:
+        rule_tell(run, CHECK_rating_unknown, gear->rating.place,
+                  "write it as on the label, such as en 13A 70B or us 1-A:10-B:C",
+                  "%s: rating %s cannot be one", gear_named(run, gear), gear->rating.text);
+        return;
+    }
+}
+
+/* The families of zones where people sleep and sit, or that open into them. */
+static const char *const lived_in[] = {
+    "forward_cabin", "forward_heads", "saloon", "galley", "navigation_station", "aft_heads",
+    "companionway", "aft_cabin", "bridgedeck", "port_hull", "starboard_hull",
+};
+
+static bool is_lived_in(const struct zone *zone)
+{
+    for (size_t i = 0; i < sizeof lived_in / sizeof *lived_in; i++)
+        if (zone_within(zone, lived_in[i]))
+            return true;
+    return false;
+}
+
+static void carbon_dioxide_check(const struct rule_run *run, const struct equipment *gear)
+{
+    const struct number_value *cabin = &run->in->boat->facts.cabin_m3;
+    const char *name = gear_named(run, gear);
+    bool portable = text_equal(gear->kind->key, "fire_extinguisher") ||
+                    text_equal(gear->kind->key, "engine_extinguisher");
+    if (!portable || !text_equal(gear->agent.text, "co2") || !is_lived_in(gear->place_zone))
+        return;
+    rule_tell(run, CHECK_co2_in_cabins, gear->agent.place,
+              "better another agent here: the gas lies on the floor, where people sleep",
+              "%s holds carbon dioxide and is stowed in or next to the cabins", name);
+    if (!gear->kg.given || !cabin->given)
+        rule_tell(run, CHECK_co2_share_unknown, gear->agent.place,
+                  gear->kg.given ? "measure the cabins and write cabin_m3: under boat"
+                                 : "read the filling off the label and write kg:",
+                  "%s: its share of the cabin's air is not known", name);
+    else if (co2_share_too_high(gear->kg.milli, cabin->milli))
+        rule_tell(run, CHECK_co2_share, gear->kg.place,
+                  "stow it on deck or replace it by another agent: whoever stays below is in "
+                  "danger",
+                  "%s: emptied in cabins of %s m3 it makes %.1f %% of the air, over %d %%", name,
+                  cabin->text, co2_share_percent(gear->kg.milli, cabin->milli),
+                  CO2_PERCENT_MOST);
+}
+
+void capacity_rules(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    persons_check(run);
+    raft_check(run);
+    jackets_check(run);
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        rating_check(run, &boat->equipment[i]);
+        carbon_dioxide_check(run, &boat->equipment[i]);
+    }
+}

@@ -1,0 +1,265 @@
+/* check_list.h - every check, one row each (private to src/rules). Columns: id,
+ * severity of what it finds, sentence, source. Adding a check is adding a row here
+ * and a call of rule_tell in the file of its family. */
+#ifndef MAYDECK_CHECK_LIST_H
+#define MAYDECK_CHECK_LIST_H
+
+/* What the stages before and after the checks have to say, each under one id. */
+#define FAMILY_LIST(X) \
+    X(run, FAILURE, "the run itself cannot go on, or was asked for in a wrong way", "maydeck") \
+    X(program, FAILURE, "a procedure, word or face of the program is wrong", "maydeck") \
+    X(base, ERROR, "base.yaml cannot be read, or says something that cannot be", "maydeck") \
+    X(record, ERROR, "a boat's file cannot be read, or says something that cannot be", \
+      "maydeck") \
+    X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
+    X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck")
+
+#define CHECK_LIST(X) \
+    /* the base */ \
+    X(approval_lapsed, DEFICIENCY, "an approval of a card has lapsed", "the base's approvals") \
+    X(approval_lapses_during, NOTE, "an approval lapses before the charter ends", \
+      "the base's approvals") \
+    X(interval_unused, NOTE, "an interval of the base changes nothing", \
+      "the row of the item in src/figure/gear_rules.c") \
+    X(interval_twice, DEFICIENCY, "an item has two intervals", "reason") \
+    /* dates of gear: the row of each kind in src/figure/gear_rules.c names its source */ \
+    X(gear_expired, DEFICIENCY, "a piece of gear is out of date when the charter begins", \
+      "the date stamped on it, else its interval") \
+    X(gear_expires_during, DEFICIENCY, "a piece of gear runs out before the charter ends", \
+      "the date stamped on it, else its interval") \
+    X(gear_inside_margin, NOTE, "a piece of gear runs out within the base's margin", \
+      "the base's margin_days") \
+    X(gear_date_unknown, DEFICIENCY, "gear that runs out unseen has no date", "judged") \
+    X(gear_dates_order, DEFICIENCY, "a piece was serviced or fitted before it was made", \
+      "reason") \
+    X(gear_date_to_come, DEFICIENCY, "something was done to a piece on a day to come", "reason") \
+    /* capacities */ \
+    X(persons_too_many, DEFICIENCY, "more people than the boat may carry", "the boat's papers") \
+    X(raft_places_few, DEFICIENCY, "fewer places in the rafts than people", \
+      "the raft's approval: one place a person") \
+    X(raft_places_without_one, NOTE, "with one raft lost there are too few places", "judged") \
+    X(jackets_few, DEFICIENCY, "fewer lifejackets than people", "trade practice") \
+    X(jackets_unfit, DEFICIENCY, "not everybody has a lifejacket that fits", \
+      "the body mass on its label") \
+    X(jackets_unsized, NOTE, "whom a lifejacket fits is not recorded", "judged") \
+    X(rating_without_system, DEFICIENCY, "a rating tells not whether it is EN or US", \
+      "EN 3 and the US scale share letters, not units") \
+    X(rating_unknown, DEFICIENCY, "a rating is none of either system", "EN 3; US scale") \
+    X(co2_in_cabins, NOTE, "a carbon dioxide extinguisher is stowed in or next to the cabins", \
+      "United Kingdom workboat code: not for accommodation save for electrical risk") \
+    X(co2_share_unknown, NOTE, "how much of the cabin's air it would be is not known", "judged") \
+    /* beacons */ \
+    X(beacon_not_recorded, DEFICIENCY, "the coded identity of the EPIRB is not recorded", \
+      "judged: the rescue centre asks for it") \
+    X(beacon_doubtful, DEFICIENCY, "a beacon's identity can hardly be right", "C/S T.001, T.018") \
+    X(beacon_copied, DEFICIENCY, "a beacon's identity was copied from a transmission", \
+      "C/S T.001 Annex A") \
+    X(beacon_other_kind, DEFICIENCY, "a beacon's identity is that of another kind of beacon", \
+      "C/S T.001 Annex A") \
+    X(beacon_country_unknown, DEFICIENCY, "a beacon's country code is no country's", \
+      "ITU table of 2024") \
+    X(beacon_of_specimen, DEFICIENCY, "a beacon of an invented boat could be a real one", \
+      "maydeck") \
+    X(beacon_other_call_sign, DEFICIENCY, "a beacon codes another call sign than the boat's", \
+      "C/S T.001 Annex A") \
+    X(beacon_other_country, DEFICIENCY, "a beacon is coded for another country than the boat's", \
+      "C/S T.001: the country of coding keeps the register") \
+    /* across the fleet */ \
+    X(mmsi_twice, ERROR, "two boats have the same MMSI", "ITU-R M.585: one ship, one number") \
+    X(call_sign_twice, ERROR, "two boats have the same call sign", "ITU Radio Regulations 19") \
+    X(beacon_twice, ERROR, "two boats have a beacon of the same identity", "C/S T.001") \
+    /* ---- contradictions and deficiencies in one boat's record ---- */ \
+    /* A deficiency is what lives hang on, or a hole in the record that counts as the */ \
+    /* dangerous case; a note is what a card or a figure would be better with. */ \
+    /* what is turned off, and what lies where it burns */ \
+    X(isolator_unrecorded, DEFICIENCY, \
+      "what an isolator cuts is not recorded: it is taken to cut radio and pumps", \
+      "trade practice") \
+    X(isolator_leaves_no_radio, DEFICIENCY, \
+      "an isolator cuts the fixed radio, and no handheld is left in reach", "trade practice") \
+    X(isolator_leaves_no_pump, DEFICIENCY, \
+      "an isolator cuts the electric bilge pumps, and there is no hand pump", "trade practice") \
+    X(control_inside, DEFICIENCY, \
+      "what must be worked in an engine fire lies inside the space that burns", \
+      "Boat Safety Scheme: the space must stay shut") \
+    X(gas_valve_below, DEFICIENCY, "the gas bottles stand below deck", "trade practice") \
+    X(gear_locked, DEFICIENCY, "gear for an emergency is under lock", \
+      "Boat Safety Scheme: gas locker unlocked in use; other gear: trade practice") \
+    X(pump_not_from_cockpit, DEFICIENCY, \
+      "no hand bilge pump can be worked from the cockpit", "trade practice") \
+    /* engine fire */ \
+    X(engine_space_unprotected, DEFICIENCY, \
+      "an engine space has neither a fire port nor a fixed extinguisher", \
+      "Boat Safety Scheme: air makes an engine fire grow") \
+    X(port_extinguisher_misfit, DEFICIENCY, \
+      "an engine extinguisher does not fit the fire port", "Royal Yachting Association") \
+    X(port_fit_unrecorded, NOTE, \
+      "whether an engine extinguisher fits the fire port is not recorded", \
+      "Royal Yachting Association") \
+    X(port_without_extinguisher, DEFICIENCY, \
+      "a fire port has no extinguisher to go into it", "trade practice") \
+    X(extinguisher_without_port, DEFICIENCY, \
+      "an engine extinguisher has no fire port to go into", \
+      "Boat Safety Scheme: air makes an engine fire grow") \
+    /* gas, battery, alarms */ \
+    X(gas_switch_fails_open, DEFICIENCY, "the gas switch leaves the gas open without current", \
+      "trade practice") \
+    X(gas_switch_unrecorded, NOTE, \
+      "whether the gas switch shuts without current is not recorded", "trade practice") \
+    X(gas_valve_kind_unrecorded, NOTE, "how the gas bottle is shut is not recorded", \
+      "trade practice") \
+    X(lithium_vent_unrecorded, DEFICIENCY, \
+      "where a lithium battery below deck lets its gas out is not recorded", \
+      "Norwegian Maritime Authority") \
+    X(alarm_missing, DEFICIENCY, "an alarm for smoke, carbon monoxide or gas is not fitted", \
+      "Marine Accident Investigation Branch; gas: trade practice") \
+    X(alarm_unrecorded, DEFICIENCY, \
+      "an alarm for smoke, carbon monoxide or gas is not recorded", \
+      "Marine Accident Investigation Branch; gas: trade practice") \
+    /* raft, beacon, what a capsized boat leaves in reach */ \
+    X(raft_missing, DEFICIENCY, "there is no liferaft", "trade practice") \
+    X(raft_line_unrecorded, DEFICIENCY, \
+      "where the raft's line is made fast, or how the raft is freed, is not recorded", \
+      "Royal National Lifeboat Institution") \
+    X(raft_persons_unrecorded, DEFICIENCY, "for how many a raft is, is not recorded", \
+      "trade practice") \
+    X(beacon_missing, NOTE, "there is no EPIRB", "trade practice") \
+    X(beacon_missing_beyond_a1, DEFICIENCY, \
+      "there is no EPIRB, where coast stations may not hear VHF", "sea areas of the IMO") \
+    X(beacon_made_fast, DEFICIENCY, "a beacon's own line is made fast to the boat", \
+      "Netherlands Shipping Inspectorate") \
+    X(beacon_line_unrecorded, NOTE, "where a beacon's own line is, is not recorded", \
+      "Netherlands Shipping Inspectorate") \
+    X(inverted_out_of_reach, DEFICIENCY, \
+      "what keeps people alive cannot be reached in a capsized catamaran", \
+      "Marine Accident Investigation Branch, leisure digest") \
+    X(inverted_unrecorded, NOTE, \
+      "whether it can be reached in a capsized catamaran is not recorded", \
+      "Marine Accident Investigation Branch, leisure digest") \
+    /* one piece written twice */ \
+    X(identity_twice, ERROR, "two pieces have one beacon identity or MMSI", \
+      "C/S T.001; ITU-R M.585") \
+    X(identity_of_several, DEFICIENCY, "one identity or serial number stands for several pieces", \
+      "trade practice") \
+    X(serial_twice, DEFICIENCY, "two pieces of a kind have one serial number", \
+      "trade practice") \
+    /* openings in the hull */ \
+    X(bung_unrecorded, DEFICIENCY, "no bung is recorded for an opening", "trade practice") \
+    X(opening_without_stop, DEFICIENCY, "an opening without a valve has no bung recorded", \
+      "trade practice") \
+    X(bung_misfit, DEFICIENCY, \
+      "a bung is thinner than the bore, or more than half as wide again", "judged") \
+    X(opening_unmeasured, NOTE, "bore or depth of an opening is not recorded", "trade practice") \
+    X(seacock_stiff, DEFICIENCY, "a seacock is recorded as stiff", "trade practice") \
+    X(openings_too_few, DEFICIENCY, "fewer openings are recorded than were counted", \
+      "trade practice") \
+    X(openings_too_many, NOTE, "more openings are recorded than were counted", \
+      "trade practice") \
+    X(openings_uncounted, NOTE, "how many openings she has is not recorded", "trade practice") \
+    X(opening_expected, NOTE, "an opening that the record lets expect is not recorded", \
+      "judged") \
+    /* radio */ \
+    X(dsc_missing, DEFICIENCY, "the fixed radio cannot send a digital distress alert", \
+      "trade practice") \
+    X(dsc_unrecorded, DEFICIENCY, \
+      "whether the fixed radio sends a digital distress alert is not recorded", \
+      "trade practice") \
+    X(dsc_without_position, DEFICIENCY, "the distress alert carries no position", \
+      "ITU-R M.493") \
+    X(dsc_position_unrecorded, NOTE, \
+      "whether the distress alert carries the position is not recorded", "ITU-R M.493") \
+    X(dsc_key_unrecorded, DEFICIENCY, \
+      "how this set's distress key is worked is not recorded", "MSC/Circ.862") \
+    X(radio_switch_unrecorded, DEFICIENCY, "what gives the fixed radio current is not recorded", \
+      "trade practice") \
+    X(spare_aerial_missing, NOTE, "nothing replaces an aerial that goes with the mast", \
+      "trade practice") \
+    X(handheld_out_of_reach, DEFICIENCY, \
+      "no handheld radio can be reached without going below", "trade practice") \
+    X(handheld_not_charged, DEFICIENCY, "a handheld radio is not kept charged", \
+      "trade practice") \
+    X(handheld_charge_unrecorded, NOTE, \
+      "whether a handheld radio is kept charged is not recorded", "trade practice") \
+    /* the base: told once, of no boat */ \
+    X(centre_unchecked, DEFICIENCY, \
+      "nobody recorded when the rescue centre's channel and number were checked", "judged") \
+    X(centre_check_old, DEFICIENCY, \
+      "the rescue centre's channel and number were checked more than 12 months ago", "judged") \
+    X(centre_contact_unrecorded, DEFICIENCY, \
+      "the rescue centre's number, or what to call it, is not recorded", "trade practice") \
+    X(sea_area_unrecorded, NOTE, "the radio sea area is not recorded", "sea areas of the IMO") \
+    /* MMSI */ \
+    X(mmsi_damaged, ERROR, "the MMSI is not made of digits alone", "ITU-R M.585") \
+    X(mmsi_length, ERROR, "the MMSI has not nine digits", "ITU-R M.585") \
+    X(mmsi_form, ERROR, "the MMSI is of another kind of station than a ship", "ITU-R M.585") \
+    X(mmsi_mid_unknown, DEFICIENCY, "no country is known to have the digits of the MMSI", \
+      "ITU table of MIDs, " RADIO_TABLES_DATED) \
+    X(mmsi_made_up, NOTE, "the MMSI looks like one put in for the time being", "judged") \
+    X(mmsi_reserved, ERROR, "a real boat has an MMSI that is kept for specimens", "maydeck") \
+    X(mmsi_of_specimen, ERROR, "a specimen has an MMSI that could be a real one", "maydeck") \
+    X(mmsi_missing, DEFICIENCY, "the set has DSC, but no MMSI is recorded", "ITU-R M.493") \
+    X(mmsi_not_programmed, DEFICIENCY, "the set has no MMSI programmed", "ITU-R M.493") \
+    X(mmsi_programming_unknown, DEFICIENCY, "whether the set has its MMSI is not recorded", \
+      "ITU-R M.493") \
+    X(handheld_mmsi, ERROR, "the handheld's MMSI is neither a handheld's nor the ship's", \
+      "ITU-R M.585") \
+    X(handheld_mmsi_ships, NOTE, "the handheld bears the ship's own MMSI", "trade practice") \
+    /* call sign */ \
+    X(call_sign_missing, DEFICIENCY, "no call sign is recorded", "ITU Radio Regulations 19") \
+    X(call_sign_characters, ERROR, "the call sign holds what no call sign may hold", \
+      "ITU Radio Regulations 19.45") \
+    X(call_sign_length, ERROR, "the call sign is too short or too long", \
+      "ITU Radio Regulations 19") \
+    X(call_sign_impossible, ERROR, "no call sign can begin so", "ITU Radio Regulations 19.50") \
+    X(call_sign_of_a_body, ERROR, "the call sign is of a body such as the United Nations", \
+      "ITU table of call sign series, " RADIO_TABLES_DATED) \
+    X(call_sign_series_unknown, DEFICIENCY, "no country is known to hold the series", \
+      "ITU table of call sign series, " RADIO_TABLES_DATED) \
+    X(call_sign_halved, NOTE, "two countries share the series, and no letter tells which", \
+      "ITU table of call sign series, " RADIO_TABLES_DATED) \
+    X(call_sign_pattern, NOTE, "the call sign has not the pattern of a ship's", \
+      "ITU Radio Regulations 19.55, 19.56") \
+    X(call_sign_reserved, ERROR, "a real boat has a call sign that is kept for specimens", \
+      "maydeck") \
+    X(call_sign_of_specimen, ERROR, "a specimen has a call sign that could be a real one", \
+      "maydeck") \
+    X(identities_disagree, DEFICIENCY, "MMSI, call sign and flag are not of one country", \
+      "ITU tables, " RADIO_TABLES_DATED) \
+    X(flag_unknown, NOTE, "the flag is no country's code", "ISO 3166") \
+    /* name */ \
+    X(name_unspeakable, ERROR, "the name cannot be called out or spelled", \
+      "ITU Radio Regulations, Appendix 14") \
+    X(name_latin_missing, DEFICIENCY, "the name is not recorded in Latin letters", "judged") \
+    X(name_latin_differs, NOTE, "the Latin spelling is not how such a name is spelled", \
+      "ICAO Doc 9303-3") \
+    X(name_roman, DEFICIENCY, "the name ends in a numeral that can be said in two ways", \
+      "judged") \
+    X(name_apostrophe, NOTE, "the name has an apostrophe that is on no keyboard", "judged") \
+    X(name_long, NOTE, "the name is longer than AIS can show", "ITU-R M.1371") \
+    /* how it is written */ \
+    X(without_quotes, NOTE, "other programs do not read a value as it is written", \
+      "YAML 1.1 and 1.2") \
+    X(centre_phone_short, DEFICIENCY, "the rescue centre has no number that works everywhere", \
+      "ITU-T E.164") \
+    /* the silencing of checks */ \
+    X(silence_unknown, ERROR, "a silenced check does not exist", "maydeck") \
+    X(silence_of_error, ERROR, "an error is silenced: it must be put right instead", "maydeck") \
+    X(silence_lapsed, DEFICIENCY, "the date by which a silence lapses is past", "maydeck") \
+    X(silence_idle, NOTE, "a silenced check has nothing to say", "maydeck")
+
+/* What is wrong with the boat, not with her record: an error, but her cards are true
+ * and are printed. */
+#define DANGER_LIST(X) \
+    X(beacon_unreadable, ERROR, "a beacon's identity is no identity", "C/S T.001, T.018") \
+    X(beacon_impossible, ERROR, "a beacon's identity codes what cannot be", "C/S T.001, T.018") \
+    X(beacon_device_identity, ERROR, "a beacon is coded with a tender's or AIS device's number", \
+      "United Kingdom safety bulletin 30 (2022), read in a copy") \
+    X(beacon_test, ERROR, "a beacon is coded for tests or measuring", "C/S T.001 Annex A") \
+    X(beacon_wrong_kind, ERROR, "a beacon is coded for an aircraft or for ship security", \
+      "C/S T.001 Annex A") \
+    X(beacon_other_mmsi, ERROR, "a beacon codes another MMSI than the boat's", \
+      "C/S T.001 Annex A") \
+    X(co2_share, ERROR, "carbon dioxide would be more than 3 % of the air in the cabins", \
+      "NIOSH: short-term limit 3 %, immediately dangerous 4 %")
+
+#endif

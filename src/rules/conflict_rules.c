@@ -1,0 +1,233 @@
+/* conflict_rules.c - facts of one record that stand against each other: what an isolator
+ * takes away, what lies inside the space that burns, one piece written twice (room:
+ * rules). What holds a card back is told there and not again here. */
+#include "rules_room.h"
+
+#include "text.h"
+
+/* ---- isolators ---- */
+
+static bool list_has(const struct list_value *list, const char *word, struct place *place)
+{
+    for (size_t i = 0; i < list->count; i++)
+        if (text_equal(list->items[i].text, word)) {
+            *place = list->items[i].place;
+            return true;
+        }
+    return false;
+}
+
+/* Not when the record does not say: the cards then wait for it, and tell. */
+static bool no_handheld_in_reach(const struct boat *boat)
+{
+    size_t index = 0;
+    for (const struct equipment *gear; (gear = gear_of_kind(boat, "vhf_handheld", &index)) != NULL;)
+        if (gear->from_cockpit.answer != ANSWER_NO)
+            return false;
+    return boat_fitted(boat, "vhf_handheld") != ANSWER_NOT_RECORDED;
+}
+
+static void cut_unrecorded_tell(const struct rule_run *run, const struct equipment *gear)
+{
+    const struct boat *boat = run->in->boat;
+    if (boat_fitted(boat, "vhf_dsc") == ANSWER_NO &&
+        boat_fitted(boat, "bilge_pump_electric") == ANSWER_NO)
+        return;
+    rule_tell(run, CHECK_isolator_unrecorded, gear->place,
+              "turn it off, and see what goes dead; then write what it cuts, such as\n"
+              "cuts: [vhf_dsc, bilge_pump_electric], or cuts: [] for neither",
+              "whether %s cuts the radio and the pumps is not recorded: it is taken to do so",
+              gear_named(run, gear));
+}
+
+static void isolator_check(const struct rule_run *run, const struct equipment *gear, bool asked)
+{
+    const struct boat *boat = run->in->boat;
+    struct place place;
+    if (!gear->cuts.given && asked)
+        cut_unrecorded_tell(run, gear);
+    if (list_has(&gear->cuts, "vhf_dsc", &place) && no_handheld_in_reach(boat))
+        rule_tell(run, CHECK_isolator_leaves_no_radio, place,
+                  "keep a charged handheld where it is reached without going below, and write "
+                  "its\nplace with from_cockpit: yes; or have the radio wired past this isolator "
+                  "and take\nvhf_dsc out of cuts",
+                  "%s cuts the fixed radio, and no handheld can be reached from the cockpit",
+                  gear_named(run, gear));
+    if (list_has(&gear->cuts, "bilge_pump_electric", &place) &&
+        boat_fitted(boat, "bilge_pump_manual") == ANSWER_NO)
+        rule_tell(run, CHECK_isolator_leaves_no_pump, place,
+                  "have the pump wired past this isolator and take bilge_pump_electric out of "
+                  "cuts;\nor have a hand pump fitted and write it down as bilge_pump_manual",
+                  "%s cuts the electric bilge pumps, and she has no hand pump",
+                  gear_named(run, gear));
+}
+
+static void isolators_check(const struct rule_run *run)
+{
+    /* No card turns off the thruster's: what it cuts is looked at where it is recorded. */
+    static const struct { const char *item; bool asked; } isolators[] = {
+        {"battery_isolator_service", true},
+        {"battery_isolator_engine", true},
+        {"battery_isolator_thruster", false}};
+    for (size_t i = 0; i < sizeof isolators / sizeof *isolators; i++) {
+        size_t index = 0;
+        for (const struct equipment *gear;
+             (gear = gear_of_kind(run->in->boat, isolators[i].item, &index)) != NULL;)
+            isolator_check(run, gear, isolators[i].asked);
+    }
+}
+
+/* ---- inside the space that burns ---- */
+
+/* Of the fixed extinguisher the place of its pull is what counts; one that goes off by
+ * itself may lie where it is needed. */
+static const char *const engine_controls[] = {
+    "fuel_shutoff_diesel", "fuel_shutoff_generator", "fuel_shutoff_heater", "engine_stop",
+    "generator_stop", "engine_blower", "engine_vent_closure", "engine_extinguisher",
+    "fixed_extinguisher", "battery_isolator_engine", "battery_isolator_service"};
+
+static bool is_engine_control(const struct equipment *gear)
+{
+    if (text_equal(gear->kind->key, "fixed_extinguisher") &&
+        gear->automatic.answer == ANSWER_YES)
+        return false;
+    for (size_t i = 0; i < sizeof engine_controls / sizeof *engine_controls; i++)
+        if (text_equal(gear->kind->key, engine_controls[i]))
+            return true;
+    return false;
+}
+
+/* Its own zone, or one that must be opened to reach it. */
+static bool lies_within(const struct equipment *gear, const char *space, struct place *place)
+{
+    if (zone_within(gear->place_zone, space)) {
+        *place = gear->zone.place;
+        return true;
+    }
+    for (size_t i = 0; i < gear->inside.count; i++)
+        if (zone_within(zone_find(gear->inside.items[i].text), space)) {
+            *place = gear->inside.items[i].place;
+            return true;
+        }
+    return false;
+}
+
+static void inside_check(const struct rule_run *run, const struct equipment *gear)
+{
+    const struct boat *boat = run->in->boat;
+    struct place place;
+    for (size_t i = 0; i < boat->engine_space_count; i++)
+        if (gear_may_serve(boat, gear, boat->engine_spaces[i]) &&
+            lies_within(gear, boat->engine_spaces[i], &place)) {
+            rule_tell(run, CHECK_control_inside, place,
+                      "have it moved, or worked by a pull from outside, then write the place it "
+                      "is worked\nfrom as zone and spot, and inside: []; if it is outside "
+                      "already, correct the zone",
+                      "%s lies inside %s: nobody can reach it when that burns",
+                      gear_named(run, gear), boat->engine_spaces[i]);
+            return;
+        }
+}
+
+static bool is_below(const struct equipment *gear, struct place *place)
+{
+    *place = gear->zone.place;
+    if (gear->below.answer == ANSWER_YES || gear->place_zone->level == LEVEL_BELOW)
+        return true;
+    for (size_t i = 0; i < gear->inside.count; i++) {
+        const struct zone *zone = zone_find(gear->inside.items[i].text);
+        *place = gear->inside.items[i].place;
+        if (zone != NULL && zone->level == LEVEL_BELOW)
+            return true;
+    }
+    return false;
+}
+
+static void bottle_check(const struct rule_run *run, const struct equipment *gear)
+{
+    struct place place;
+    if (text_equal(gear->kind->key, "lpg_bottle_valve") && is_below(gear, &place))
+        rule_tell(run, CHECK_gas_valve_below, place,
+                  "have the bottles stand in a locker that opens on deck only and drains "
+                  "overboard,\nthen write zone: gas_locker; if they stand there already, "
+                  "correct the zone",
+                  "%s is below deck: its gas stays in the boat, and a fire there cuts it off",
+                  gear_named(run, gear));
+}
+
+/* ---- one piece as if it were two ---- */
+
+static char next_sign(const char **at)
+{
+    while (**at == ' ')
+        ++*at;
+    char sign = **at;
+    if (sign != '\0')
+        ++*at;
+    return sign >= 'a' && sign <= 'z' ? (char)(sign - 'a' + 'A') : sign;
+}
+
+/* Spaces and small letters aside. */
+static bool same_number(const struct text_value *a, const struct text_value *b)
+{
+    const char *one = a->text, *other = b->text;
+    if (text_empty(one) || text_empty(other) || text_equal(one, "none"))
+        return false;
+    for (;;) {
+        char sign = next_sign(&one);
+        if (sign != next_sign(&other))
+            return false;
+        if (sign == '\0')
+            return true;
+    }
+}
+
+static void pair_check(const struct rule_run *run, const struct equipment *first,
+                       const struct equipment *gear)
+{
+    bool radio = text_equal(gear->kind->key, "vhf_dsc");
+    const struct text_value *twice = NULL;
+    if (same_number(&first->hex_id, &gear->hex_id))
+        twice = &gear->hex_id;
+    else if (!radio && same_number(&first->mmsi, &gear->mmsi))
+        twice = &gear->mmsi;
+    if (twice != NULL)
+        rule_tell(run, CHECK_identity_twice, twice->place,
+                  "read both off their labels and correct one; if it is one piece, take out the "
+                  "entry\nwhose place is wrong",
+                  "%s has the identity %s, as has %s on line %d", gear_named(run, gear),
+                  twice->text, gear_named(run, first), first->place.line);
+    if (first->kind == gear->kind && same_number(&first->serial, &gear->serial))
+        rule_tell(run, CHECK_serial_twice, gear->serial.place,
+                  "read both off the gear and correct one; if it is one piece, take out the "
+                  "entry\nwhose place is wrong",
+                  "%s has the serial number %s, as has %s on line %d", gear_named(run, gear),
+                  gear->serial.text, gear_named(run, first), first->place.line);
+}
+
+static void count_check(const struct rule_run *run, const struct equipment *gear)
+{
+    const struct text_value *one[] = {&gear->hex_id, &gear->mmsi, &gear->serial};
+    for (size_t i = 0; gear->count.milli > 1000 && i < sizeof one / sizeof *one; i++)
+        if (!text_empty(one[i]->text))
+            rule_tell(run, CHECK_identity_of_several, one[i]->place,
+                      "write an entry for each piece, with its own tag and number, and take "
+                      "count out",
+                      "%s is %s pieces, but %s is the number of one", gear_named(run, gear),
+                      gear->count.text, one[i]->text);
+}
+
+void conflict_rules(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    isolators_check(run);
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        if (is_engine_control(gear))
+            inside_check(run, gear);
+        bottle_check(run, gear);
+        count_check(run, gear);
+        for (size_t k = 0; k < i; k++)
+            pair_check(run, &boat->equipment[k], gear);
+    }
+}

@@ -1,0 +1,128 @@
+/* date_rules.c - gear out of date, before or during the charter, and dates that cannot
+ * be (room: rules). How a date is found is src/figure's. */
+#include "rules_room.h"
+
+#include "gear_date.h"
+#include "text.h"
+
+static struct place date_place(const struct gear_date *date, const struct equipment *gear)
+{
+    return date->known ? date->place : gear->place;
+}
+
+/* "service_due 2027-04", or "serviced 2026-04-30 and 12 months, 2027-04-30". */
+static const char *date_words(const struct rule_run *run, const struct equipment *gear,
+                              const struct gear_date *date)
+{
+    const char *key = gear_field_key(date->field);
+    const char *written = gear_date_field(gear, date->field)->text;
+    if (date->stamped)
+        return text_format(run->arena, "%s %s", key, written);
+    return text_format(run->arena, "%s %s, so to %s by %s", key, written,
+                       date_text(run->arena, gear_date_shown(date)),
+                       date->interval != NULL ? "the base's months" : date->rule->source);
+}
+
+static const char *day(const struct rule_run *run, struct date date)
+{
+    return date_text(run->arena, date);
+}
+
+#define REPLACE \
+    "have it serviced or replaced, then write the date that is stamped on it now"
+
+static void outcome_tell(const struct rule_run *run, const struct equipment *gear,
+                         const struct gear_date *date, enum charter_outcome outcome)
+{
+    struct place place = date_place(date, gear);
+    const char *name = gear_named(run, gear);
+    switch (outcome) {
+    case CHARTER_EXPIRED:
+        rule_tell(run, CHECK_gear_expired, place, REPLACE, "%s is out of date on %s: %s", name,
+                  day(run, run->in->from), date_words(run, gear, date));
+        return;
+    case CHARTER_EXPIRES_DURING:
+        rule_tell(run, CHECK_gear_expires_during, place, REPLACE,
+                  "%s runs out before the boat is back on %s: %s", name, day(run, run->in->to),
+                  date_words(run, gear, date));
+        return;
+    case CHARTER_OK_INSIDE_MARGIN:
+        rule_tell(run, CHECK_gear_inside_margin, place,
+                  "plan its service: the base wants a margin (margin_days)",
+                  "%s runs out within the margin after %s: %s", name, day(run, run->in->to),
+                  date_words(run, gear, date));
+        return;
+    case CHARTER_NOT_KNOWN:
+        if (date->rule->needed)
+            rule_tell(run, CHECK_gear_date_unknown, place,
+                      date->rule->months_fixed && date->rule->from[0] == GEAR_NO_FIELD
+                          ? "read the date stamped on it, and write expires: or service_due:"
+                          : "read the date off it, and write expires:, service_due:, serviced: "
+                            "or made:",
+                      "%s has no date: not known to be good (%s)", name, date->rule->why);
+        return;
+    case CHARTER_OK:
+    case CHARTER_DATES_WRONG:
+        return;
+    }
+}
+
+/* ---- dates that cannot be ---- */
+
+/* What is done to a piece, in the order in which it can happen. */
+static const enum gear_field events[] = {GEAR_MADE, GEAR_INSTALLED, GEAR_SERVICED};
+enum { EVENTS = sizeof events / sizeof *events };
+
+static void order_check(const struct rule_run *run, const struct equipment *gear)
+{
+    for (int later = 1; later < EVENTS; later++)
+        for (int earlier = 0; earlier < later; earlier++) {
+            const struct date_value *first = gear_date_field(gear, events[earlier]);
+            const struct date_value *then = gear_date_field(gear, events[later]);
+            /* A service may come before the fitting in this boat, never before the making. */
+            if (events[earlier] == GEAR_INSTALLED || !first->given || !then->given ||
+                date_compare(then->date, first->date) >= 0)
+                continue;
+            rule_tell(run, CHECK_gear_dates_order, then->place,
+                      "read both dates off it again and correct one",
+                      "%s: %s %s is before %s %s", gear_named(run, gear),
+                      gear_field_key(events[later]), then->text, gear_field_key(events[earlier]),
+                      first->text);
+        }
+}
+
+/* A date of the past that is still to come, by its first day. */
+static bool is_to_come(const struct date_value *value, struct date today)
+{
+    struct date first = value->date;
+    first.month = first.month == 0 ? 1 : first.month;
+    first.day = first.day == 0 ? 1 : first.day;
+    return value->given && date_compare(first, today) > 0;
+}
+
+static void future_check(const struct rule_run *run, const struct equipment *gear)
+{
+    for (int i = 0; i < EVENTS; i++) {
+        const struct date_value *value = gear_date_field(gear, events[i]);
+        if (is_to_come(value, run->in->today))
+            rule_tell(run, CHECK_gear_date_to_come, value->place,
+                      "write the day it was done; a date that is due belongs in service_due:",
+                      "%s: %s %s is after today, %s", gear_named(run, gear),
+                      gear_field_key(events[i]), value->text, day(run, run->in->today));
+    }
+}
+
+void date_rules(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    struct charter charter = {run->in->from, run->in->to,
+                              run->in->base == NULL ? 0 : charter_margin_days(run->in->base)};
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        struct gear_date date;
+        gear_date(gear, run->in->base, &date);
+        outcome_tell(run, gear, &date, charter_outcome(&date, &charter));
+        order_check(run, gear);
+        future_check(run, gear);
+    }
+}

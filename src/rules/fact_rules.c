@@ -1,0 +1,121 @@
+/* fact_rules.c - checks of single fields, one row each (room: rules): a value that is
+ * wrong, or one that is not recorded. Not here: fields that hold a card back when they
+ * are not recorded. */
+#include "rules_room.h"
+
+#include "text.h"
+
+struct fact {
+    enum check_name check;
+    const char *item;         /* NULL: every kind */
+    const char *field;
+    const char *value;        /* NULL: told where it is not recorded */
+    bool catamaran;           /* on catamarans only */
+    bool one_will_do;         /* not told where another of its kind has `yes` */
+    const char *says;         /* after the name of the piece */
+    const char *remedy;
+};
+
+#define CAPSIZED(kind) \
+    {.check = CHECK_inverted_out_of_reach, .item = kind, .field = "reach_inverted", \
+     .value = "no", .catamaran = true, .one_will_do = true, \
+     .says = "cannot be reached when she has capsized", \
+     .remedy = "stow it where people in and on the upturned hull get at it, then write its " \
+               "place and\nreach_inverted: yes"}, \
+    {.check = CHECK_inverted_unrecorded, .item = kind, .field = "reach_inverted", \
+     .catamaran = true, .one_will_do = true, \
+     .says = "may be out of reach when she has capsized: that is not recorded", \
+     .remedy = "think her upside down, and look whether a hand gets at it; then write\n" \
+               "reach_inverted: yes or reach_inverted: no"}
+
+#define MADE_FAST(kind) \
+    {.check = CHECK_beacon_made_fast, .item = kind, .field = "lanyard", .value = "made_fast", \
+     .says = "is tied to the boat by its own line: it goes down with her", \
+     .remedy = "untie it and stow the line in its pocket: it is for the raft or a person; " \
+               "then write\nlanyard: stowed"}
+
+static const struct fact facts[] = {
+    {.check = CHECK_gear_locked, .field = "locked", .value = "yes",
+     .says = "is under lock: nobody has the key in time",
+     .remedy = "take the lock off while she is in use, then write locked: no"},
+    {.check = CHECK_pump_not_from_cockpit, .item = "bilge_pump_manual", .field = "from_cockpit",
+     .value = "no", .one_will_do = true, .says = "cannot be worked from the cockpit",
+     .remedy = "have a hand pump fitted there: with gas or smoke below nobody can pump; then\n"
+               "record it with from_cockpit: yes"},
+    {.check = CHECK_gas_switch_fails_open, .item = "lpg_remote_switch", .field = "fails_shut",
+     .value = "no", .says = "leaves the gas open when the current fails",
+     .remedy = "have a valve put in that shuts without current, then write fails_shut: yes"},
+    {.check = CHECK_gas_switch_unrecorded, .item = "lpg_remote_switch", .field = "fails_shut",
+     .says = "may leave the gas open when the current fails: that is not recorded",
+     .remedy = "light a burner and cut its current; if the flame dies write fails_shut: yes, "
+               "else\nfails_shut: no"},
+    {.check = CHECK_gas_valve_kind_unrecorded, .item = "lpg_bottle_valve", .field = "kind",
+     .says = "is not said to be a handwheel, a lever or a clip-on",
+     .remedy = "look at the bottle, then write kind: handwheel, kind: lever or kind: clip-on"},
+    {.check = CHECK_raft_line_unrecorded, .item = "liferaft", .field = "painter",
+     .says = "has no painter recorded: where its line is made fast",
+     .remedy = "follow the line from the raft to the strong point it is tied to, or must be tied "
+               "to,\nthen write that as painter"},
+    {.check = CHECK_raft_line_unrecorded, .item = "liferaft", .field = "release",
+     .says = "has no release recorded: how it comes free of its stowage",
+     .remedy = "look how the lashing opens, then write it as release, such as release: slip "
+               "hook"},
+    {.check = CHECK_raft_persons_unrecorded, .item = "liferaft", .field = "persons",
+     .says = "is not said to be for how many people",
+     .remedy = "read it off the raft or its service card, then write it as persons"},
+    MADE_FAST("epirb"),
+    MADE_FAST("personal_beacon"),
+    MADE_FAST("sart"),
+    {.check = CHECK_beacon_line_unrecorded, .item = "epirb", .field = "lanyard",
+     .says = "may be tied to the boat by its own line: that is not recorded",
+     .remedy = "look at the line; stow it in its pocket and write lanyard: stowed"},
+    CAPSIZED("grab_bag"),
+    CAPSIZED("vhf_handheld"),
+    CAPSIZED("epirb"),
+    CAPSIZED("liferaft"),
+    CAPSIZED("flares"),
+    CAPSIZED("knife"),
+    {.check = CHECK_handheld_out_of_reach, .item = "vhf_handheld", .field = "from_cockpit",
+     .value = "no", .one_will_do = true, .says = "cannot be reached from the cockpit",
+     .remedy = "keep it where it is reached without going below, then write its place and\n"
+               "from_cockpit: yes"},
+    {.check = CHECK_handheld_not_charged, .item = "vhf_handheld", .field = "charged",
+     .value = "no", .says = "is not kept charged",
+     .remedy = "give it a charger with current where it is kept, then write charged: yes"},
+    {.check = CHECK_handheld_charge_unrecorded, .item = "vhf_handheld", .field = "charged",
+     .says = "may be flat: whether it is kept charged is not recorded",
+     .remedy = "switch it on, and look for its charger; then write charged: yes or charged: no"},
+};
+
+static bool another_has_yes(const struct rule_run *run, const struct fact *fact,
+                            const struct field *field)
+{
+    size_t index = 0;
+    for (const struct equipment *gear;
+         (gear = gear_of_kind(run->in->boat, fact->item, &index)) != NULL;)
+        if (text_equal(field_text(field, gear, run->arena), "yes"))
+            return true;
+    return false;
+}
+
+static void fact_check(const struct rule_run *run, const struct fact *fact,
+                       const struct equipment *gear)
+{
+    const struct field *field = field_find(equipment_fields(), fact->field);
+    if (!text_equal(field_text(field, gear, run->arena), fact->value) ||
+        (fact->one_will_do && another_has_yes(run, fact, field)))
+        return;
+    rule_tell(run, fact->check, place_else(field_place(field, gear), gear->place), fact->remedy,
+              "%s %s", gear_named(run, gear), fact->says);
+}
+
+void fact_rules(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        for (size_t k = 0; k < sizeof facts / sizeof *facts; k++)
+            if ((facts[k].item == NULL ||
+                 text_equal(facts[k].item, boat->equipment[i].kind->key)) &&
+                (boat->catamaran || !facts[k].catamaran))
+                fact_check(run, &facts[k], &boat->equipment[i]);
+}

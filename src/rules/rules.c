@@ -1,0 +1,87 @@
+/* rules.c - runs every family of checks over one boat, and keeps silent what the base
+ * has silenced for her (room: rules). Never changes a record. */
+#include "rules_room.h"
+
+#include <stdarg.h>
+
+#include "text.h"
+
+/* In the order of the files' sections, so that the reader of this list finds them. */
+static rule_family *const families[] = {
+    identity_rules,
+    name_rules,
+    quotes_rules,
+    beacon_rules,
+    date_rules,
+    capacity_rules,
+    conflict_rules,
+    fire_rules,
+    rescue_rules,
+    fact_rules,
+    opening_rules,
+    radio_gear_rules,
+    silence_rules,    /* the last: it tells which silences nothing was found for */
+};
+
+/* The silence that covers the check today, or NULL. */
+static const struct silence *silence_of(const struct rule_run *run, const struct check *check,
+                                        size_t *index)
+{
+    const struct boat *boat = run->in->boat;
+    if (boat == NULL)
+        return NULL;
+    for (*index = 0; *index < boat->silence_count; ++*index) {
+        const struct silence *silence = &boat->silences[*index];
+        if (text_equal(silence->check.text, check->id) && silence->until.given &&
+            date_compare(date_last_day(silence->until.date), run->in->today) >= 0)
+            return silence;
+    }
+    return NULL;
+}
+
+void rule_tell(const struct rule_run *run, enum check_name name, struct place place,
+               const char *remedy, const char *format, ...)
+{
+    const struct check *check = check_at(name);
+    size_t index;
+    va_list list;
+    va_start(list, format);
+    const char *what = text_format_list(run->arena, format, list);
+    va_end(list);
+    const struct silence *silence = check->severity < SEVERITY_HELD
+                                        ? silence_of(run, check, &index) : NULL;
+    if (silence == NULL) {
+        if (run->held != NULL && check->severity == SEVERITY_ERROR && !check->danger)
+            ++*run->held;
+        problem_add_check(run->problems, check->id, check->severity, place, remedy, "%s", what);
+        return;
+    }
+    run->used[index] = true;
+    problem_add_check(run->problems, check->id, SEVERITY_SILENCED, place, NULL,
+                      "%s (silenced until %s: %s)", what, silence->until.text,
+                      silence->reason.text == NULL ? "" : silence->reason.text);
+}
+
+bool rules_check(const struct rules_input *input, struct arena *arena,
+                 struct problems *problems)
+{
+    size_t held = 0;
+    struct rule_run run = {.in = input, .arena = arena, .problems = problems, .held = &held,
+                           .used = arena_array(arena, input->boat->silence_count,
+                                               sizeof *run.used)};
+    for (size_t i = 0; i < sizeof families / sizeof *families; i++)
+        families[i](&run);
+    return held == 0;
+}
+
+bool rules_check_base(const struct rules_input *input, struct arena *arena,
+                      struct problems *problems)
+{
+    struct rules_input base_only = *input;
+    size_t held = 0;
+    struct rule_run run = {.in = &base_only, .arena = arena, .problems = problems, .held = &held};
+    base_only.boat = NULL;
+    base_rules(&run);
+    contact_rules(&run);
+    return held == 0;
+}

@@ -1,0 +1,77 @@
+/* rules_gear.c - what several families of checks ask of a piece of gear (room: rules).
+ * Tells nothing. */
+#include "rules_room.h"
+
+#include "text.h"
+
+const struct equipment *gear_of_kind(const struct boat *boat, const char *item, size_t *index)
+{
+    while (*index < boat->equipment_count) {
+        const struct equipment *gear = &boat->equipment[(*index)++];
+        if (text_equal(gear->kind->key, item))
+            return gear;
+    }
+    return NULL;
+}
+
+bool gear_may_serve(const struct boat *boat, const struct equipment *gear, const char *space)
+{
+    if (boat->engine_space_count < 2 || !gear->serves.given)
+        return true;
+    for (size_t i = 0; i < gear->serves.count; i++)
+        if (zone_within(zone_find(space), gear->serves.items[i].text))
+            return true;
+    return false;
+}
+
+bool space_served(const struct boat *boat, const char *item, const char *space)
+{
+    size_t index = 0;
+    for (const struct equipment *gear; (gear = gear_of_kind(boat, item, &index)) != NULL;)
+        if (gear_may_serve(boat, gear, space))
+            return true;
+    return false;
+}
+
+const char *gear_named(const struct rule_run *run, const struct equipment *gear)
+{
+    const char *tag = gear->tag.text, *name = gear->name.text;
+    return text_format(run->arena, "%s%s%s%s%s%s", gear->kind->key, tag == NULL ? "" : " ",
+                       tag == NULL ? "" : tag, name == NULL ? "" : " (",
+                       name == NULL ? "" : name, name == NULL ? "" : ")");
+}
+
+struct place place_not_fitted(const struct boat *boat, const char *item)
+{
+    for (size_t i = 0; i < boat->not_fitted.count; i++)
+        if (text_equal(boat->not_fitted.items[i].text, item))
+            return boat->not_fitted.items[i].place;
+    return boat->place;
+}
+
+struct place field_place(const struct field *field, const void *record)
+{
+    const void *value = (const char *)record + field->offset;
+    switch (field->kind) {
+    case FIELD_TEXT:
+    case FIELD_CHOICE:
+        return ((const struct text_value *)value)->place;
+    case FIELD_NUMBER:
+        return ((const struct number_value *)value)->place;
+    case FIELD_ANSWER:
+        return ((const struct answer_value *)value)->place;
+    case FIELD_DATE:
+        return ((const struct date_value *)value)->place;
+    case FIELD_LIST:
+    case FIELD_WORDS:
+        return ((const struct list_value *)value)->place;
+    case FIELD_NODE:
+        return ((const struct node_value *)value)->place;
+    }
+    return (struct place){0};
+}
+
+struct place place_else(struct place given, struct place otherwise)
+{
+    return given.line != 0 ? given : otherwise;
+}

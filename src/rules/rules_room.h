@@ -1,0 +1,85 @@
+/* rules_room.h - what the files of this room share (private to it). */
+#ifndef MAYDECK_RULES_ROOM_H
+#define MAYDECK_RULES_ROOM_H
+
+#include "rules.h"
+
+#include "check_list.h"
+
+enum check_name {
+#define CHECK_ENUM(name, severity, sentence, source) CHECK_##name,
+    FAMILY_LIST(CHECK_ENUM)
+    CHECK_LIST(CHECK_ENUM)
+    DANGER_LIST(CHECK_ENUM)
+#undef CHECK_ENUM
+    CHECK_COUNT
+};
+
+/* What a check works with. */
+struct rule_run {
+    const struct rules_input *in;
+    struct arena *arena;
+    struct problems *problems;
+    bool *used;                /* one for each silence: it silenced something */
+    size_t *held;              /* counts errors that hold the boat back; may be NULL */
+};
+
+/* Tells that a check found something, or that it would have if it were not silenced
+ * for this boat. The severity is the row's. */
+void rule_tell(const struct rule_run *run, enum check_name name, struct place place,
+               const char *remedy, const char *format, ...)
+    __attribute__((format(printf, 5, 6)));
+
+/* One family of checks: one function, called once a boat. */
+typedef void rule_family(const struct rule_run *run);
+rule_family identity_rules;
+rule_family name_rules;
+rule_family quotes_rules;
+rule_family base_rules;   /* with no boat: see rules_check_base */
+rule_family beacon_rules;
+rule_family date_rules;
+rule_family capacity_rules;
+/* conflicts and deficiencies in one record */
+rule_family conflict_rules;    /* isolators, controls inside, one piece twice */
+rule_family fire_rules;        /* fire ports, engine spaces, battery, alarms */
+rule_family rescue_rules;      /* raft and beacon that are not there */
+rule_family fact_rules;        /* single fields: a table */
+rule_family opening_rules;
+rule_family radio_gear_rules;
+rule_family silence_rules;
+
+/* ---- rules_gear.c: looking at gear ---- */
+
+/* Goes through the pieces of one kind; *index starts at 0. NULL at the end. */
+const struct equipment *gear_of_kind(const struct boat *boat, const char *item, size_t *index);
+
+/* May it be of use for this engine space? Also where `serves` is not recorded. */
+bool gear_may_serve(const struct boat *boat, const struct equipment *gear, const char *space);
+
+/* Some piece of the kind serves the space. */
+bool space_served(const struct boat *boat, const char *item, const char *space);
+
+/* "seacock C12 (sink drain)": how a message names it. */
+const char *gear_named(const struct rule_run *run, const struct equipment *gear);
+
+/* Where the word stands in `not_fitted`, else the boat. */
+struct place place_not_fitted(const struct boat *boat, const char *item);
+
+/* Where the field's value stands in the file; line 0 where it is not recorded. */
+struct place field_place(const struct field *field, const void *record);
+
+/* `given`, or `otherwise` where the field is not recorded. */
+struct place place_else(struct place given, struct place otherwise);
+
+/* The same, called once a base: there is no boat in the run. */
+rule_family contact_rules;
+
+/* For values that other YAML readers would not take for the text that it is: a note.
+ * `key`: what stands before the value. */
+void quotes_check(const struct rule_run *run, const char *key, const struct text_value *value);
+
+/* MMSI: the ship's and those of handhelds; call sign. Private to identity_rules. */
+void mmsi_rules(const struct rule_run *run);
+void call_sign_rules(const struct rule_run *run);
+
+#endif

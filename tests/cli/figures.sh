@@ -1,0 +1,154 @@
+#!/bin/sh
+# Figures computed from the record: what `why --figure` tells, that only what may be
+# printed reaches a card, and that a figure goes with its inputs.
+. tests/tap.sh
+
+maydeck print tests/fleet --dump --date "$print_date" -o "$scratch/dumps"
+expect_status figures-printed 0
+
+# All texts of a page, in order, as one line without the lines' ends.
+page_words() {
+    sed -n 's/^text .* "\(.*\)"$/\1/p' "$1" | tr '\n' ' ' | tr -s ' '
+}
+
+# figures_list BOAT: lines "id<TAB>verdict<TAB>what<TAB>text" from why; what is card, room
+# or rounded.
+figures_list() {
+    maydeck why --figure all tests/fleet --boat "$1" --date "$print_date"
+    awk '
+        /^Figure / { id = $2; sub(/,$/, "", id); verdict = ""; at = ""; next }
+        /^   verdict: / { verdict = $2; sub(/,$/, "", verdict) }
+        /^      / { sub(/^ */, " "); if (at != "") text = text $0; next }
+        at != "" { print id "\t" verdict "\t" at "\t" text; at = "" }
+        /^   on the card / { at = "card"; text = $0; sub(/.*on the card [A-Z, ]*: /, "", text) }
+        /^   no room on / { at = "room"; text = $0; sub(/.*the card [A-Z, ]*: /, "", text) }
+        /^   rounded: / { at = "rounded"; text = $0; sub(/^ *rounded: /, "", text) }
+        END { if (at != "") print id "\t" verdict "\t" at "\t" text }' "$scratch/stdout"
+}
+
+tab=$(printf '\t')
+shown=0
+hidden=0
+for record in tests/fleet/boats/*.yaml; do
+    boat=$(basename "$record" .yaml)
+    figures_list "$boat" >"$scratch/$boat.figures"
+    : >"$scratch/$boat.words"
+    for dump in "$scratch/dumps/$boat"-*.dump; do
+        page_words "$dump" >>"$scratch/$boat.words"
+        echo >>"$scratch/$boat.words"
+    done
+
+    expect_empty "figures-$boat-verdicts" \
+        "$(awk -F '\t' '$3 == "card" && $2 != "F" && $2 != "A"' "$scratch/$boat.figures")"
+
+    # What stands on a card stands on its page; what found no room does not.
+    while IFS=$tab read -r id verdict what text; do
+        case $what in
+        card)
+            grep -qF -- "$text" "$scratch/$boat.words" ||
+                not_ok "figures-$boat-$id-printed" "$text"
+            shown=$((shown + 1)) ;;
+        room)
+            ! grep -qF -- "$text" "$scratch/$boat.words" ||
+                not_ok "figures-$boat-$id-left-out" "$text" ;;
+        rounded)
+            case $verdict in
+            B | N)
+                ! grep -qF -- "$text" "$scratch/$boat.words" ||
+                    not_ok "figures-$boat-$id-hidden" "$text"
+                hidden=$((hidden + 1)) ;;
+            esac ;;
+        esac
+    done <"$scratch/$boat.figures"
+
+    # What the verdicts forbid, in the words it might have.
+    expect_empty "figures-$boat-forbidden" "$(grep -oiE \
+        'L/min|pumps (cope|hold|keep up)|will float|sinks? in|surviv|drifts? [0-9]|[0-9]+ hours' \
+        "$scratch/$boat.words")"
+done
+[ "$shown" -ge 15 ] && ok figures-shown || not_ok figures-shown "$shown figures on cards"
+[ "$hidden" -ge 6 ] && ok figures-hidden || not_ok figures-hidden "$hidden figures for the office"
+
+# At most two a card, and each estimate says so.
+expect_empty figures-two-a-card "$(for dump in "$scratch"/dumps/*.dump; do
+    page_words "$dump" | grep -o '(estimated)' | wc -l |
+        awk -v page="$dump" '$1 > 2 { print page, $1 }'
+done)"
+awk -F '\t' '$3 == "card" && $2 == "A" && $1 != "discharge" && $1 !~ /_range$/ &&
+    $4 !~ /\(estimated\)/' "$scratch"/*.figures >"$scratch/unlabelled"
+expect_empty figures-labelled "$(cat "$scratch/unlabelled")"
+
+# ---- one figure ----
+
+maydeck why --figure beat_pumps tests/fleet --boat tamarisk --date "$print_date"
+cp "$scratch/stdout" "$scratch/one"
+expect_equal figures-one 1 "$(grep -c '^Figure ' "$scratch/one")"
+for part in '^   verdict: A' '^   formula: ' '^   source: figures dossier, section 1.3' \
+    '^   assumed, so estimated: Cd 0.80' '^   result: pumps 119.2 L/min' '^   rounded: ' \
+    '^   read: seacock C15 bore_mm = 38 at tests/fleet/boats/tamarisk.yaml:[0-9]*$' \
+    '^   on the card FLOODING: '; do
+    grep -q "$part" "$scratch/one" && ok figures-one-tells || not_ok figures-one-tells "$part"
+done
+line=$(sed -n 's/.*seacock C15 bore_mm = 38 at .*:\([0-9]*\)$/\1/p' "$scratch/one")
+sed -n "${line}p" tests/fleet/boats/tamarisk.yaml | grep -q 'tag: C15,.*bore_mm: 38' &&
+    ok figures-one-line || not_ok figures-one-line "line $line"
+maydeck why --figure all tests/fleet --boat bramble --date "$print_date"
+expect_equal figures-all "$(grep -c '{\.id = ' src/figure/figure_table.c)" \
+    "$(grep -c '^Figure ' "$scratch/stdout")"
+
+# ---- an input taken away ----
+
+# gone WHAT SED ID CARD WORDS NOTE: with the record changed so, the card keeps its steps,
+# loses the words, and check notes the field without failing for it.
+gone() {
+    rm -rf "$scratch/fleet" "$scratch/now"
+    cp -R tests/fleet "$scratch/fleet"
+    sed "$2" tests/fleet/boats/tamarisk.yaml >"$scratch/fleet/boats/tamarisk.yaml"
+    ! cmp -s tests/fleet/boats/tamarisk.yaml "$scratch/fleet/boats/tamarisk.yaml" ||
+        not_ok "figures-gone-$1-changed"
+    maydeck print "$scratch/fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/now"
+    page_words "$scratch/dumps/tamarisk-$4.dump" | grep -qF "$5" ||
+        not_ok "figures-gone-$1-before" "$5"
+    page_words "$scratch/now/tamarisk-$4.dump" >"$scratch/page"
+    ! grep -qF "$5" "$scratch/page" && ok "figures-gone-$1" || not_ok "figures-gone-$1" "$5"
+    expect_equal "figures-gone-$1-steps" \
+        "$(grep -c 'role=number' "$scratch/dumps/tamarisk-$4.dump")" \
+        "$(grep -c 'role=number' "$scratch/now/tamarisk-$4.dump")"
+    maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
+    cp "$scratch/stderr" "$scratch/notes"
+    grep -q "note: $6 is not recorded: the figures\{0,1\} .*$3.* waits\{0,1\} for it" \
+        "$scratch/notes" || not_ok "figures-gone-$1-note" "$(cat "$scratch/notes")"
+    grep -q "then record ${6%% *} (" "$scratch/notes" || not_ok "figures-gone-$1-remedy"
+}
+
+gone bore '/tag: C15/s/bore_mm: 38, //' beat_pumps flooding 'Pumps lose to' \
+    'bore_mm of seacock C15'
+gone pump 's/, rated_lph: 12000//' beat_pumps flooding 'Pumps lose to' \
+    'rated_lph of bilge_pump_electric C9'
+gone speed '/usual_kn/d' distance_run man_overboard 'At 6 knots' 'usual_kn of boat'
+gone seconds '/tag: F1,/s/discharge_s: 9, //' discharge engine_fire 'empty in 9 s' \
+    'discharge_s of engine_extinguisher F1'
+
+# ---- no room ----
+
+# A small pump loses to many: the words take two lines, and the other figure yields.
+cp -R tests/fleet/. "$scratch/fleet"
+sed 's/rated_lph: 12000/rated_lph: 6000/' tests/fleet/boats/tamarisk.yaml \
+    >"$scratch/fleet/boats/tamarisk.yaml"
+rm -rf "$scratch/now"
+maydeck print "$scratch/fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/now"
+expect_status figures-tight 0
+expect_equal figures-tight-cards "$(ls "$scratch/dumps" | grep -c '^tamarisk-')" \
+    "$(ls "$scratch/now" | wc -l | tr -d ' ')"
+page_words "$scratch/now/tamarisk-flooding.dump" >"$scratch/page"
+grep -qF 'Pumps lose to C13, C15, C17, C18, maybe C11, C12, C14 (estimated).' "$scratch/page" &&
+    ok figures-tight-first || not_ok figures-tight-first "$(cat "$scratch/page")"
+! grep -qF 'Most water' "$scratch/page" && ok figures-tight-second ||
+    not_ok figures-tight-second "$(cat "$scratch/page")"
+expect_equal figures-tight-steps "$(grep -c 'role=number' "$scratch/dumps/tamarisk-flooding.dump")" \
+    "$(grep -c 'role=number' "$scratch/now/tamarisk-flooding.dump")"
+maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
+expect_status figures-tight-check 0
+grep -q 'note: the figure worst_openings finds no room on the card FLOODING' "$scratch/stderr" &&
+    ok figures-tight-note || not_ok figures-tight-note "$(cat "$scratch/stderr")"
+exit $failures

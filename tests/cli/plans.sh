@@ -1,0 +1,174 @@
+#!/bin/sh
+# Safety plans of boats with little gear and with much: all of it stands on the page
+# and can be read, or a message says what to do.
+. tests/tap.sh
+
+base=$scratch/base
+mkdir -p "$base/boats"
+cp tests/fleet/base.yaml "$base/"
+
+# boat_begin NAME TYPE: a boat's head on standard output.
+boat_begin() {
+    beam=4.0
+    [ "$2" = catamaran ] && beam=7.0
+    cat <<BOAT
+boat: {name: $1, name_spoken: Tern, specimen: yes, type: $2, loa_m: 12.0, beam_m: $beam, persons_max: 8, looks: White boat, mounted: {zone: companionway, faces: port}}
+radio: {tag: E99, call_sign: QTAB2, dsc: no, zone: navigation_station, side: port}
+equipment:
+BOAT
+}
+
+# gear ITEM TAG ZONE MORE
+gear() {
+    echo "  - {item: $1, tag: $2, zone: $3$4}"
+}
+
+# Three pieces of gear, short names.
+{
+    boat_begin Ida monohull
+    gear torch C1 saloon
+    gear flares E1 cockpit_locker ', side: port'
+    gear fire_blanket F1 galley
+} >"$base/boats/three.yaml"
+
+# Forty pieces, spread over the boat; tags F, E and C.
+forty() {
+    i=0
+    for zone in forepeak forward_cabin saloon galley companionway anchor_locker foredeck \
+        coachroof cockpit transom; do
+        for side in port starboard; do
+            i=$((i + 1))
+            gear torch "C$i" $zone ", side: $side, spot: hook $i"
+            gear knife "E$i" $zone ", side: $side, spot: sheath $i"
+        done
+    done
+}
+{ boat_begin Quarante monohull; forty; } >"$base/boats/forty.yaml"
+{ boat_begin Quarante catamaran; forty | sed 's/zone: forepeak/zone: bridgedeck/'; } \
+    >"$base/boats/fortytwin.yaml"
+
+# Names of 34 letters, of gear and boat.
+name='Long-winded name of a piece, to 34'
+{
+    boat_begin 'Wandering Albatross of the Far Sea' monohull
+    i=0
+    for zone in forward_cabin saloon galley companionway cockpit cockpit_locker aft_cabin; do
+        i=$((i + 1))
+        gear torch "C$i" $zone ", name: \"$name\", spot: behind the door"
+    done
+} >"$base/boats/names.yaml"
+
+# Sixteen seacocks, four at a place.
+{
+    boat_begin Sieve monohull
+    i=10
+    for zone in forward_heads galley engine_space aft_heads; do
+        for use in inlet outlet 'basin drain' 'deck wash'; do
+            i=$((i + 1))
+            gear seacock "C$i" $zone ", side: port, name: $use, how: across = shut, bore_mm: 25"
+        done
+    done
+} >"$base/boats/seacocks.yaml"
+
+# Too much below for one page.
+{
+    boat_begin Magpie monohull
+    i=0
+    while [ $i -lt 70 ]; do
+        i=$((i + 1))
+        gear torch "C$i" saloon ", spot: hook $i"
+    done
+} >"$base/boats/magpie.yaml"
+
+# ---- printed ----
+
+mkdir "$scratch/dumps" "$scratch/out"
+for boat in three forty fortytwin names seacocks; do
+    maydeck print "$base" --boat $boat --card safety_plan --dump --date "$print_date" \
+        -o "$scratch/dumps"
+    # The other cards of these boats lack nearly everything: status 1.
+    grep -q 'SAFETY PLAN' "$scratch/stderr" && not_ok "plans-$boat" "$(cat "$scratch/stderr")"
+    [ -s "$scratch/dumps/$boat-safety_plan.dump" ] && ok "plans-$boat" ||
+        not_ok "plans-$boat" 'no page' "$(cat "$scratch/stderr")"
+done
+expect_equal plans-two-where-there-is-much 'forty
+fortytwin' "$(cd "$scratch/dumps" && ls | sed -n 's/-safety_plan_2.dump//p')"
+
+# texts FILE: the texts of the labels, a line each.
+texts() {
+    sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$1"
+}
+
+# Every tag of the boat's file stands in a label: alone or within C11–C14.
+tags_missing() {
+    grep -o 'tag: [FEC][0-9]*' "$base/boats/$1.yaml" | cut -d' ' -f2 | sort >"$scratch/tags"
+    cat "$scratch/dumps/$1"-safety_plan*.dump | sed -n 's/^text labels .* "\([FEC][0-9][0-9]*\)"$/\1/p' \
+        >"$scratch/told"
+    cat "$scratch/dumps/$1"-safety_plan*.dump |
+        sed -n 's/^text labels .* "\([FEC]\)\([0-9]*\)–[FEC]\([0-9]*\)"$/\1 \2 \3/p' |
+        while read -r letter from to; do
+            while [ "$from" -le "$to" ]; do
+                echo "$letter$from"
+                from=$((from + 1))
+            done
+        done >>"$scratch/told"
+    sort "$scratch/told" | comm -3 "$scratch/tags" -
+}
+for boat in three forty fortytwin names seacocks; do
+    expect_empty "plans-$boat-every-tag-once" "$(tags_missing $boat)"
+done
+
+expect_equal plans-seacocks-by-place 'C11–C14
+C15–C18
+C19–C22
+C23–C26' "$(texts "$scratch/dumps/seacocks-safety_plan.dump" | grep '–' | sort)"
+expect_equal plans-long-names-are-whole 7 \
+    "$(texts "$scratch/dumps/names-safety_plan.dump" | tr '\n' ' ' | grep -o "$name" | wc -l | tr -d ' ')"
+
+# Texts of a page apart from each other, and none below 8 pt; labels not below 12 pt.
+overlaps() {
+    awk '/^text / && match($0, / -?[0-9]+,-?[0-9]+ -?[0-9]+x-?[0-9]+/) {
+        split(substr($0, RSTART + 1, RLENGTH - 1), part, /[ ,x]/)
+        n++; x[n] = part[1]; y[n] = part[2]; w[n] = part[3]; h[n] = part[4]; line[n] = $0
+        for (i = 1; i < n; i++)
+            if (x[n] < x[i] + w[i] && x[i] < x[n] + w[n] && y[n] < y[i] + h[i] && y[i] < y[n] + h[n])
+                print line[n], "lies on", line[i]
+    }' "$1"
+}
+small() {
+    awk '/^text labels / && match($0, / size=[0-9]+/) &&
+        substr($0, RSTART + 6, RLENGTH - 6) + 0 < 12000' "$1"
+}
+for page in "$scratch"/dumps/*.dump; do
+    expect_empty "plans-apart-$(basename "$page" .dump)" "$(overlaps "$page" | head -n 3)"
+    expect_empty "plans-legible-$(basename "$page" .dump)" "$(small "$page" | head -n 3)"
+done
+
+# ---- where the card hangs ----
+
+grep -q '"You look to port:' "$scratch/dumps/three-safety_plan.dump" &&
+    grep -q '"YOU ARE HERE"' "$scratch/dumps/three-safety_plan.dump" && ok plans-here ||
+    not_ok plans-here
+sed 's/, mounted: {[^}]*}//' "$base/boats/three.yaml" >"$base/boats/nowhere.yaml"
+maydeck print "$base" --boat nowhere --card safety_plan --dump --date "$print_date" -o "$scratch/dumps"
+grep -q 'YOU ARE HERE' "$scratch/dumps/nowhere-safety_plan.dump" && not_ok plans-not-here || ok plans-not-here
+maydeck check "$base" --boat nowhere
+grep -q 'nowhere.yaml:1:.*: note: where the cards hang is not recorded' "$scratch/stderr" &&
+    ok plans-not-here-noted || not_ok plans-not-here-noted "$(cat "$scratch/stderr")"
+rm "$base/boats/nowhere.yaml"
+
+# ---- one card alone, from the PDF ----
+
+maydeck print "$base" --boat forty --card safety_plan --date "$print_date" -o "$scratch/out"
+expect_equal plans-both-pages 2 "$(pdfinfo "$scratch/out/forty.pdf" | sed -n 's/^Pages: *//p')"
+pdftotext "$scratch/out/forty.pdf" - | grep -q 'SAFETY PLAN' && ok plans-read-back || not_ok plans-read-back
+
+# ---- what does not fit ----
+
+maydeck print "$base" --boat magpie --card safety_plan --date "$print_date" -o "$scratch/out"
+expect_status plans-too-much 1
+grep -q 'magpie.yaml:[0-9]*:.*: error: SAFETY PLAN (en): the labels of the safety plan is [0-9.]* mm too long' \
+    "$scratch/stderr" && grep -q 'the label of Saloon is the longest (70 lines)' "$scratch/stderr" &&
+    ok plans-too-much-told || not_ok plans-too-much-told "$(cat "$scratch/stderr")"
+[ ! -e "$scratch/out/magpie.pdf" ] && ok plans-too-much-none || not_ok plans-too-much-none
+exit $failures

@@ -1,0 +1,326 @@
+/* test_figure_rows.c - figures on the cards: only those that may be printed, under
+ * the step they serve, within the budget, and gone with their inputs. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "figure.h"
+#include "source.h"
+#include "text.h"
+
+static struct card_case test;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+static const char *const fleet[] = {
+    "tests/fleet/boats/tamarisk.yaml", "tests/fleet/boats/samphire.yaml",
+    "tests/fleet/boats/bramble.yaml"};
+#define TAMARISK (fleet[0])
+
+static struct compose_input input_of(void)
+{
+    return (struct compose_input){test.boat, test.base, &test.procedures, test.authorities,
+                                  test.words, test.today, false};
+}
+
+static const char *dump_of(const struct card *card)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    card_dump(card, &out);
+    return out.at;
+}
+
+static struct figure_result result_of(const struct figure *figure)
+{
+    struct figure_record record = {test.boat, test.base, test.words};
+    return figure_evaluate(figure, &record, test.arena);
+}
+
+/* ---- what stands on cards ---- */
+
+static void figures_must_be_printable(const struct card *card)
+{
+    for (size_t i = 0; i < card->figure_count; i++) {
+        const struct figure *figure = figure_find(card->figures[i].id);
+        assert_non_null(figure);
+        if (!figure_may_be_printed(figure))
+            fail_msg("%s: %s is %c", card->key, figure->id, (char)figure->verdict);
+        if (strstr(dump_of(card), card->figures[i].text) == NULL && !card->distress)
+            fail_msg("%s: %s does not stand there", card->key, card->figures[i].text);
+    }
+}
+
+/* No words of a figure that is only for the office stand anywhere on it. */
+static size_t office_words_must_be_absent(const struct card *card)
+{
+    const struct figure *figure;
+    size_t looked_for = 0;
+    for (size_t i = 0; (figure = figure_at(i)) != NULL; i++) {
+        struct figure_result result = result_of(figure);
+        if (figure_may_be_printed(figure) || result.status != FIGURE_VALUE)
+            continue;
+        if (strstr(dump_of(card), result.after) != NULL ||
+            strstr(dump_of(card), result.before) != NULL)
+            fail_msg("%s says %s: %s", card->key, figure->id, result.after);
+        looked_for++;
+    }
+    return looked_for;
+}
+
+static void no_card_of_the_fleet_shows_what_may_not_be_printed(void **state)
+{
+    size_t figures = 0, looked_for = 0;
+    (void)state;
+    for (size_t b = 0; b < sizeof fleet / sizeof *fleet; b++) {
+        case_boat(&test, fleet[b]);
+        const struct card_set *set = case_compose(&test, false);
+        assert_true(set->count >= 9);
+        for (size_t i = 0; i < set->count; i++) {
+            figures_must_be_printable(set->cards[i]);
+            looked_for += office_words_must_be_absent(set->cards[i]);
+            figures += set->cards[i]->figure_count;
+        }
+    }
+    assert_true(figures >= 10);
+    assert_true(looked_for >= 40);
+}
+
+static void every_card_keeps_to_the_budget(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < sizeof fleet / sizeof *fleet; b++) {
+        case_boat(&test, fleet[b]);
+        const struct card_set *set = case_compose(&test, false);
+        for (size_t i = 0; i < set->count; i++) {
+            size_t rows = 0, figures = 0;
+            for (size_t s = 0; s < set->cards[i]->step_count; s++) {
+                const struct card_step *step = &set->cards[i]->steps[s];
+                figures += step->figure_count;
+                rows += step->row_count + step->table_count + step->figure_count;
+            }
+            assert_true(figures <= CARD_FIGURES_MOST && rows <= CARD_ROWS_MOST);
+            if (!set->cards[i]->distress)
+                assert_int_equal(figures, set->cards[i]->figure_count);
+        }
+    }
+}
+
+static void each_stands_under_the_step_it_serves(void **state)
+{
+    static const struct { const char *card, *step, *text; } rows[] = {
+        {"flooding", "find", "**Most water (estimated):** C13, C15, C17 (bung 38 mm)."},
+        {"flooding", "seacocks", "**Pumps lose to** C13, C15, C17, maybe C18 (estimated)."},
+        {"man_overboard", "stop", "**At 6 knots:** 31 metres in 10 seconds."},
+        {"gas_leak", "bottle",
+         "**One full bottle:** more than a boat-full of explosive air (estimated)."},
+        {"abandon_ship", "painter", "**Raft places: 8.** Most people aboard: 8."},
+        {"cabin_fire", "fight", "**Empty in:** F3 9 s, F4 6 s."}};
+    (void)state;
+    case_boat(&test, TAMARISK);
+    const struct card_set *set = case_compose(&test, false);
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        const struct card_step *step = case_step(case_card(set, rows[i].card), rows[i].step);
+        assert_int_equal(step->figure_count, 1);
+        assert_string_equal(step->figures[0].text, rows[i].text);
+    }
+}
+
+static void ranges_stand_on_the_distress_card(void **state)
+{
+    (void)state;
+    case_boat(&test, TAMARISK);
+    const struct card *card = case_card(case_compose(&test, false), "distress_call");
+    const struct card_section *section = &card->sections[card->section_count - 1];
+    assert_string_equal(section->key, "range");
+    assert_string_equal(section->lines[0].text, "**Radio:** 33 miles. **Handheld:** 27 miles.");
+    assert_non_null(strstr(section->title, "ESTIMATED"));
+    assert_int_equal(card->figure_count, 2);
+}
+
+static void an_extinguisher_s_row_says_when_it_is_empty(void **state)
+{
+    (void)state;
+    case_boat(&test, TAMARISK);
+    const struct card *card = case_card(case_compose(&test, false), "engine_fire");
+    assert_string_equal(case_step(card, "discharge")->rows[0].name,
+                        "Engine extinguisher, empty in 9 s");
+}
+
+/* ---- without an input ---- */
+
+/* The specimen boat's file with one piece of text replaced. */
+static const char *tamarisk_with(const char *piece, const char *instead)
+{
+    struct source *source = NULL;
+    struct text_builder text = text_builder_in(test.arena);
+    assert_int_equal(source_read(test.arena, TAMARISK, (size_t)256 * 1024, &source), SOURCE_READ);
+    const char *at = strstr(source->bytes, piece);
+    if (at == NULL)
+        fail_msg("%s is not in her file", piece);
+    text_add_bytes(&text, source->bytes, (size_t)(at - source->bytes));
+    text_add(&text, instead);
+    text_add(&text, at + strlen(piece));
+    return text.at;
+}
+
+static bool has_figure(const struct card_set *set, const char *card_key, const char *id)
+{
+    const struct card *card = case_card(set, card_key);
+    for (size_t i = 0; i < card->figure_count; i++)
+        if (text_equal(card->figures[i].id, id))
+            return true;
+    return false;
+}
+
+/* The set, with the notes of its figures among the problems. */
+static const struct card_set *composed_and_noted(void)
+{
+    const struct card_set *set = case_compose(&test, false);
+    struct compose_input input = input_of();
+    figure_notes(&input, set, test.arena, test.problems);
+    return set;
+}
+
+static const struct { const char *piece, *instead, *card, *id, *note; } missing[] = {
+    {"name: intake, bore_mm: 38, ", "name: intake, ", "flooding", "beat_pumps",
+     "bore_mm of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet "
+     "wait for it"},
+    {"name: intake, bore_mm: 38, depth_m: 0.45", "name: intake, bore_mm: 38", "flooding",
+     "worst_openings",
+     "depth_m of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet "
+     "wait for it"},
+    {", rated_lph: 12000", "", "flooding", "beat_pumps",
+     "rated_lph of bilge_pump_electric C9 is not recorded: the figures beat_pumps, floor_wet wait "
+     "for it"},
+    {", stroke_l: 0.8", "", "flooding", "beat_pumps",
+     "stroke_l of bilge_pump_manual C10 is not recorded: the figures beat_pumps, floor_wet wait "
+     "for it"},
+    {"  usual_kn: 6\n", "", "man_overboard", "distance_run",
+     "usual_kn of boat is not recorded: the figure distance_run waits for it"},
+    {"  cabin_m3: 32\n", "", "gas_leak", "boat_fulls",
+     "cabin_m3 of boat is not recorded: the figure boat_fulls waits for it"},
+    {", gas: butane", "", "gas_leak", "boat_fulls",
+     "gas of lpg_bottle_valve C8 is not recorded: the figure boat_fulls waits for it"},
+    {"discharge_s: 6, ", "", "cabin_fire", "discharge",
+     "discharge_s of fire_extinguisher F4 is not recorded: the figure discharge waits for it"},
+    {", persons: 8, painter", ", painter", "abandon_ship", "raft_places",
+     "persons of liferaft E2 is not recorded: the figure raft_places waits for it"},
+    {"  antenna_m: 18\n", "", "distress_call", "radio_range",
+     "antenna_m of radio is not recorded: the figure radio_range waits for it"},
+    {", antenna_m: 2}", "}", "distress_call", "handheld_range",
+     "antenna_m of vhf_handheld E4 is not recorded: the figure handheld_range waits for it"}};
+
+static void the_figure_goes_and_a_note_comes(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < sizeof missing / sizeof *missing; i++) {
+        case_boat(&test, TAMARISK);
+        const struct card_set *whole = composed_and_noted();
+        assert_true(has_figure(whole, missing[i].card, missing[i].id));
+        assert_null(case_problem(&test, missing[i].note));
+        case_boat(&test, tamarisk_with(missing[i].piece, missing[i].instead));
+        const struct card_set *set = composed_and_noted();
+        if (has_figure(set, missing[i].card, missing[i].id))
+            fail_msg("%s stands without %s", missing[i].id, missing[i].piece);
+        const struct problem *problem = case_problem(&test, missing[i].note);
+        if (problem == NULL)
+            fail_msg("not told: %s\n%s", missing[i].note, case_problems_text(&test));
+        assert_int_equal(problem->severity, SEVERITY_NOTE);
+        assert_true(problem->place.line > 1);
+        assert_non_null(strstr(problem->remedy, "then record "));
+        /* a figure never decides whether a card is whole */
+        assert_int_equal(set->held, 0);
+        assert_int_equal(case_card(set, missing[i].card)->step_count,
+                         case_card(whole, missing[i].card)->step_count);
+    }
+}
+
+static void an_extinguisher_without_its_seconds_says_its_weight(void **state)
+{
+    (void)state;
+    case_boat(&test, tamarisk_with("rating: en 34B, discharge_s: 9, ", "rating: en 34B, "));
+    const struct card *card = case_card(case_compose(&test, false), "engine_fire");
+    assert_string_equal(case_step(card, "discharge")->rows[0].name, "Engine extinguisher, 2 kg");
+}
+
+/* ---- room ---- */
+
+static void what_finds_no_room_is_told(void **state)
+{
+    (void)state;
+    case_boat(&test, "tests/fleet/boats/samphire.yaml");
+    const struct card *card = case_card(composed_and_noted(), "flooding");
+    assert_int_equal(card->figure_count, 1);
+    assert_string_equal(card->figures[0].id, "beat_pumps");
+    assert_int_equal(card->left_out_count, 2);
+    assert_string_equal(card->left_out[0].id, "worst_openings");
+    const struct problem *problem = case_problem(
+        &test, "the figure worst_openings finds no room on the card FLOODING");
+    assert_non_null(problem);
+    assert_non_null(strstr(problem->remedy, "maydeck why --figure worst_openings"));
+}
+
+static void a_card_that_is_too_long_gives_its_figures_up(void **state)
+{
+    static const struct figure_limit limits[] = {{"flooding", 1}, {"engine_fire", 0},
+                                                 {"distress_call", 1}};
+    (void)state;
+    case_boat(&test, TAMARISK);
+    struct compose_input input = input_of();
+    const struct card_set *set = compose_set_limited(&input, limits, 3, test.arena,
+                                                     test.problems);
+    assert_int_equal(case_card(set, "flooding")->figure_count, 1);
+    assert_string_equal(case_card(set, "flooding")->figures[0].id, "beat_pumps");
+    assert_int_equal(case_card(set, "engine_fire")->figure_count, 0);
+    assert_string_equal(case_step(case_card(set, "engine_fire"), "discharge")->rows[0].name,
+                        "Engine extinguisher, 2 kg");
+    assert_int_equal(case_card(set, "distress_call")->figure_count, 0);
+    assert_int_equal(case_card(set, "distress_call")->left_out_count, 2);
+    assert_int_equal(case_card(set, "man_overboard")->figure_count, 1);
+}
+
+static void the_check_code_tells_a_changed_figure(void **state)
+{
+    (void)state;
+    case_boat(&test, TAMARISK);
+    const char *six = case_card(case_compose(&test, false), "man_overboard")->code;
+    case_boat(&test, tamarisk_with("usual_kn: 6", "usual_kn: 7"));
+    assert_string_not_equal(six, case_card(case_compose(&test, false), "man_overboard")->code);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(no_card_of_the_fleet_shows_what_may_not_be_printed, set_up,
+                                        tear_down),
+        cmocka_unit_test_setup_teardown(every_card_keeps_to_the_budget, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(each_stands_under_the_step_it_serves, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(ranges_stand_on_the_distress_card, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(an_extinguisher_s_row_says_when_it_is_empty, set_up,
+                                        tear_down),
+        cmocka_unit_test_setup_teardown(the_figure_goes_and_a_note_comes, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(an_extinguisher_without_its_seconds_says_its_weight,
+                                        set_up, tear_down),
+        cmocka_unit_test_setup_teardown(what_finds_no_room_is_told, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(a_card_that_is_too_long_gives_its_figures_up, set_up,
+                                        tear_down),
+        cmocka_unit_test_setup_teardown(the_check_code_tells_a_changed_figure, set_up, tear_down),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}

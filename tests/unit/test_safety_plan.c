@@ -1,0 +1,341 @@
+/* test_safety_plan.c - the composed safety plan: every piece of gear, by places;
+ * one plan or two; where the cards hang; what the set stands on. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "compose/compose.h"
+#include "text.h"
+
+static struct card_case test;
+static const struct card_set *set;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+static const struct card *plan_of(const char *gear, const char *not_fitted)
+{
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
+    set = case_compose(&test, false);
+    return case_card(set, "safety_plan");
+}
+
+static const struct plan_place *place_titled(const struct card *card, const char *title)
+{
+    for (size_t i = 0; i < card->safety->place_count; i++)
+        if (strcmp(card->safety->places[i].title, title) == 0)
+            return &card->safety->places[i];
+    fail_msg("no place is called %s", title);
+    return NULL;
+}
+
+/* "[C1] Torch, hook; ..." of a place. */
+static const char *rows_text(const struct plan_place *place)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t r = 0; r < place->row_count; r++) {
+        const struct plan_row *row = &place->rows[r];
+        text_add(&out, r == 0 ? "" : "; ");
+        for (size_t c = 0; c < row->chip_count; c++)
+            text_add_format(&out, "[%s] ", row->chips[c]);
+        text_add_format(&out, "%s%s%s", row->name, row->detail[0] == '\0' ? "" : ", ",
+                        row->detail);
+    }
+    return out.at;
+}
+
+/* ---- lines ---- */
+
+#define COCK(tag, name, more) \
+    "  - {item: seacock, tag: " tag ", name: " name ", zone: galley, side: port" more "}\n"
+#define TORCH(tag, more) "  - {item: torch, tag: " tag ", zone: saloon" more "}\n"
+
+static void gear_of_one_place_stands_together_by_class(void **state)
+{
+    (void)state;
+    const struct card *card = plan_of(TORCH("C3", ", spot: hook") TORCH("C1", "")
+                                      "  - {item: lifejacket, tag: E2, zone: saloon, count: 4}\n"
+                                      "  - {item: fire_blanket, tag: F9, zone: saloon}\n", "");
+    assert_string_equal(rows_text(place_titled(card, "Saloon")),
+                        "[F9] Fire blanket; [E2] 4 lifejackets; [C1] Torch; [C3] Torch, hook");
+}
+
+static void each_line_tells_its_piece_from_the_others(void **state)
+{
+    (void)state;
+    const struct card *card = plan_of(
+        "  - {item: fire_extinguisher, tag: F1, zone: saloon, spot: door, kg: 1}\n"
+        "  - {item: fire_extinguisher, tag: F2, zone: saloon, spot: seat, kg: 2}\n"
+        TORCH("C1", ", spot: hook, count: 2"), "");
+    assert_string_equal(rows_text(place_titled(card, "Saloon")),
+                        "[F1] Extinguisher, 1 kg, door; [F2] Extinguisher, 2 kg, seat; "
+                        "[C1] 2 torches, hook");
+}
+
+/* Two levers side by side: a crew must not take the wrong engine's. */
+static void gear_of_one_engine_of_two_says_which(void **state)
+{
+    (void)state;
+    case_boat(&test, "tests/fleet/boats/samphire.yaml");
+    set = case_compose(&test, false);
+    const struct plan_place *cockpit = place_titled(case_card(set, "safety_plan"),
+                                                    "Cockpit, starboard");
+    assert_non_null(strstr(rows_text(cockpit), "[C1] Engine stop, helm, port engine; "
+                                               "[C2] Engine stop, helm, starboard engine"));
+}
+
+static void seacocks_of_a_place_share_a_line_and_say_what_for(void **state)
+{
+    (void)state;
+    const struct card *card = plan_of(COCK("C5", "sink drain", "") COCK("C3", "inlet", "")
+                                      COCK("C4", "inlet", ", spot: aft")
+                                      COCK("C9", "log", ", valve: no"), "");
+    assert_string_equal(rows_text(place_titled(card, "Galley, port")),
+                        "[C3–C5] [C9] 4 seacocks, inlet, sink drain, log: no valve");
+}
+
+/* The two sides of a zone are two places; an exact place is one of its own. */
+static void places_are_parted_by_side_and_by_exact_place(void **state)
+{
+    (void)state;
+    const struct card *card = plan_of(
+        "  - {item: torch, tag: C1, zone: saloon, side: port}\n"
+        "  - {item: torch, tag: C2, zone: saloon, side: starboard}\n"
+        "  - {item: torch, tag: C3, zone: saloon, side: port, spot: hook, "
+        "at: [5.0, -1.2]}\n", "");
+    const struct safety_plan *safety = card->safety;
+    assert_int_equal(safety->place_count, 4);         /* and the radio */
+    assert_string_equal(rows_text(&safety->places[0]), "[C3] Torch, hook");
+    assert_true(safety->places[0].marker.exact);
+    assert_string_equal(rows_text(&safety->places[1]), "[C1] Torch");
+    assert_string_equal(rows_text(&safety->places[2]), "[C2] Torch");
+    assert_string_equal(rows_text(&safety->places[3]), "[E9] Radio, over the table");
+}
+
+/* ---- nothing is left out, nothing holds it ---- */
+
+/* Of "C14": 14. */
+static int number_of(const char *tag)
+{
+    int number = 0;
+    for (const char *at = tag + 1; *at >= '0' && *at <= '9'; at++)
+        number = number * 10 + (*at - '0');
+    return number;
+}
+
+static bool chip_holds(const char *chip, const char *tag)
+{
+    int number = number_of(tag);
+    const char *dash = strstr(chip, "–");
+    if (strcmp(chip, tag) == 0)
+        return true;
+    return dash != NULL && chip[0] == tag[0] && number_of(chip) <= number &&
+           number <= number_of(dash + strlen("–"));
+}
+
+static size_t times_told(const char *tag)
+{
+    size_t times = 0;
+    for (size_t i = 0; i < set->count; i++) {
+        const struct safety_plan *safety = set->cards[i]->safety;
+        for (size_t p = 0; safety != NULL && p < safety->place_count; p++)
+            for (size_t r = 0; r < safety->places[p].row_count; r++)
+                for (size_t c = 0; c < safety->places[p].rows[r].chip_count; c++)
+                    times += chip_holds(safety->places[p].rows[r].chips[c], tag) ? 1 : 0;
+    }
+    return times;
+}
+
+static void every_piece_of_gear_stands_on_it_once(void **state)
+{
+    static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
+                                        "tests/fleet/boats/samphire.yaml",
+                                        "tests/fleet/boats/bramble.yaml"};
+    (void)state;
+    for (size_t b = 0; b < 3; b++) {
+        const struct boat *boat = case_boat(&test, boats[b]);
+        set = case_compose(&test, false);
+        for (size_t i = 0; i < boat->equipment_count; i++)
+            if (times_told(boat->equipment[i].tag.text) != 1)
+                fail_msg("%s: %s stands there %zu times", boats[b], boat->equipment[i].tag.text,
+                         times_told(boat->equipment[i].tag.text));
+    }
+}
+
+static void it_is_first_and_never_held_back(void **state)
+{
+    (void)state;
+    const struct card *card = plan_of(TORCH("C1", ""), "");
+    assert_ptr_equal(set->cards[0], card);
+    assert_false(card->held);
+    assert_true(set->held > 0);                       /* the others lack nearly everything */
+    assert_null(strstr(card->mark, "DRAFT"));
+    assert_false(card->call.given);
+    assert_int_equal(card->step_count, 0);
+}
+
+/* ---- one plan or two ---- */
+
+static const char *many(size_t deck, size_t below)
+{
+    struct text_builder gear = text_builder_in(test.arena);
+    for (size_t i = 0; i < deck + below; i++)
+        text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: %s, spot: hook %zu}\n", i + 1,
+                        i < deck ? "cockpit" : "saloon", i + 1);
+    return gear.at;
+}
+
+static size_t plans_of(size_t deck, size_t below)
+{
+    size_t plans = 0;
+    plan_of(many(deck, below), "");
+    for (size_t i = 0; i < set->count; i++)
+        plans += set->cards[i]->safety != NULL ? 1 : 0;
+    return plans;
+}
+
+static void much_gear_has_a_plan_of_the_deck_and_one_of_below(void **state)
+{
+    (void)state;
+    assert_int_equal(plans_of(3, 3), 1);
+    assert_int_equal(plans_of(12, PLAN_ROWS_MOST - 12 - 1), 1);   /* the radio is one */
+    assert_int_equal(plans_of(12, PLAN_ROWS_MOST - 12), 2);
+    const struct card *deck = set->cards[0], *below = set->cards[1];
+    assert_string_equal(deck->key, "safety_plan");
+    assert_string_equal(below->key, "safety_plan_2");
+    assert_string_equal(deck->procedure_key, below->procedure_key);
+    assert_string_equal(deck->title, "SAFETY PLAN, ON DECK");
+    assert_string_equal(below->title, "SAFETY PLAN, BELOW");
+    assert_non_null(strstr(deck->signs, "card 2"));
+    assert_non_null(strstr(below->signs, "card 1"));
+    for (size_t i = 0; i < deck->safety->place_count; i++)
+        assert_int_equal(deck->safety->places[i].marker.level, LEVEL_DECK);
+    for (size_t i = 0; i < below->safety->place_count; i++)
+        assert_int_equal(below->safety->places[i].marker.level, LEVEL_BELOW);
+    assert_string_equal(deck->safety->sources, "");
+    assert_non_null(strstr(below->safety->sources, "**MNZ handbook**"));
+}
+
+/* A plan of nothing would only be paper. */
+static void all_gear_on_one_level_is_one_plan(void **state)
+{
+    (void)state;
+    assert_int_equal(plans_of(0, 30), 1);
+    assert_string_equal(set->cards[0]->title, "SAFETY PLAN");
+}
+
+/* ---- sources ---- */
+
+static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
+{
+    (void)state;
+    size_t tags = 0;
+    case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
+    set = case_compose(&test, false);
+    const char *sources = case_card(set, "safety_plan_2")->safety->sources;
+    for (size_t i = 0; i < set->count; i++)
+        for (size_t c = 0; c < set->cards[i]->caution_count; c++, tags++)
+            assert_non_null(strstr(sources, text_format(test.arena, "**%s** ",
+                                                        set->cards[i]->cautions[c].tag)));
+    assert_true(tags > 10);
+    assert_null(strstr(sources, "TM 55"));            /* of steps only: no tag is printed */
+}
+
+/* ---- where the cards hang ---- */
+
+static const struct safety_plan *hung(const char *type, const char *mounted)
+{
+    case_boat(&test, text_format(test.arena,
+                                 "boat: {name: Tamarisk, specimen: yes, type: %s, loa_m: 12, "
+                                 "beam_m: 4, persons_max: 8%s}\n" CASE_RADIO "equipment: []\n",
+                                 type, mounted));
+    set = case_compose(&test, false);
+    test.problems = problems_new(test.arena);
+    safety_plan_notes(test.boat, test.problems);
+    return case_card(set, "safety_plan")->safety;
+}
+
+static void the_plan_says_which_way_its_reader_looks(void **state)
+{
+    static const struct { const char *word; enum facing facing; const char *words; } rows[] = {
+        {"bow", FACING_BOW, "You look to the bow."},
+        {"stern", FACING_STERN, "You look to the stern: the bow is behind you."},
+        {"port", FACING_PORT, "You look to port: the bow is on your right."},
+        {"starboard", FACING_STARBOARD, "You look to starboard: the bow is on your left."}};
+    (void)state;
+    for (size_t i = 0; i < 4; i++) {
+        const struct safety_plan *safety = hung(
+            "monohull", text_format(test.arena, ", mounted: {zone: companionway, faces: %s}",
+                                    rows[i].word));
+        assert_true(safety->here_given);
+        assert_int_equal(safety->facing, rows[i].facing);
+        assert_string_equal(safety->here_words, rows[i].words);
+        assert_int_equal(safety->here.x_mm, 12000 * 62 / 100);
+        assert_int_equal(problems_count(test.problems, SEVERITY_NOTE), 0);
+    }
+}
+
+static void where_nobody_recorded_it_nothing_is_drawn_and_a_note_tells(void **state)
+{
+    static const struct { const char *type, *mounted; } rows[] = {
+        {"monohull", ""},
+        {"monohull", ", mounted: {zone: bridgedeck, faces: bow}"},      /* she has none */
+        {"catamaran", ", mounted: {zone: aft_cabin, faces: bow}"}};     /* of which hull? */
+    (void)state;
+    for (size_t i = 0; i < 3; i++) {
+        assert_false(hung(rows[i].type, rows[i].mounted)->here_given);
+        assert_int_equal(problems_count(test.problems, SEVERITY_NOTE), 1);
+    }
+    assert_true(hung("catamaran", ", mounted: {zone: aft_cabin_port, faces: bow}")->here_given);
+}
+
+/* ---- the check code ---- */
+
+static void the_code_changes_with_what_is_printed(void **state)
+{
+    static const char *const changed[] = {TORCH("C1", ", spot: hook"), TORCH("C2", ""),
+                                          TORCH("C1", ", at: [5.0, 0.0]"),
+                                          TORCH("C1", ", side: port")};
+    (void)state;
+    const char *code = plan_of(TORCH("C1", ""), "")->code;
+    for (size_t i = 0; i < 4; i++)
+        assert_string_not_equal(plan_of(changed[i], "")->code, code);
+    assert_string_equal(plan_of(TORCH("C1", ""), "")->code, code);
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(gear_of_one_place_stands_together_by_class),
+        TEST(each_line_tells_its_piece_from_the_others),
+        TEST(gear_of_one_engine_of_two_says_which),
+        TEST(seacocks_of_a_place_share_a_line_and_say_what_for),
+        TEST(places_are_parted_by_side_and_by_exact_place),
+        TEST(every_piece_of_gear_stands_on_it_once),
+        TEST(it_is_first_and_never_held_back),
+        TEST(much_gear_has_a_plan_of_the_deck_and_one_of_below),
+        TEST(all_gear_on_one_level_is_one_plan),
+        TEST(every_tag_printed_on_a_card_is_among_the_sources),
+        TEST(the_plan_says_which_way_its_reader_looks),
+        TEST(where_nobody_recorded_it_nothing_is_drawn_and_a_note_tells),
+        TEST(the_code_changes_with_what_is_printed),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL) != 0;
+}
