@@ -54,7 +54,8 @@ enum page_kind { PAGE_TEXT, PAGE_BOX, PAGE_ELLIPSE, PAGE_LINE, PAGE_PATH, PAGE_S
 enum page_part {
     PART_NONE,
     PART_BLANK,        /* a line to write upon */
-    PART_LEADER,       /* from a name to its place on a plan */
+    PART_LEADER,       /* from a name or tag to its place on a plan */
+    PART_NET,          /* of a net's many lines, none of which means anything alone */
     PART_COUNT
 };
 

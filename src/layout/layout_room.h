@@ -48,6 +48,11 @@ void sheet_path(struct sheet *sheet, const struct path_step *steps, size_t count
 void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign, const char *glyph,
                 struct place origin);
 
+/* gear_sign.c: the sign of that kind of gear; without one, the frame of its class and
+ * the letters in it, at that size (NULL: the letter of the class). */
+void gear_sign_place(struct sheet *sheet, struct area area, const struct item_kind *kind,
+                     mpt size, const char *letters, struct place origin);
+
 /* Tells what the line or shape placed last is for. */
 void sheet_part(struct sheet *sheet, enum page_part part);
 
@@ -177,6 +182,7 @@ struct hull_view {
     bool catamaran;
     int32_t loa_mm, beam_mm;
     enum plan_part part;          /* what is drawn inside the outline */
+    bool large;                   /* a page of its own: stronger lines */
 };
 
 /* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is

@@ -32,12 +32,17 @@ static struct contrast worst_on(enum ink ink, const bool seen[INK_COUNT])
 static struct contrast best_on(enum ink ink, const bool seen[INK_COUNT])
 {
     struct contrast best = {0.0, LIGHT_WHITE};
-    for (int ground = INK_BLACK; ground < INK_COUNT; ground++) {
+    for (int ground = INK_BLACK; ground < INK_COUNT && ink != INK_NONE; ground++) {
         struct contrast one = contrast_worst(ink, (enum ink)ground);
         if (seen[ground] && one.ratio > best.ratio)
             best = one;
     }
     return best;
+}
+
+static struct contrast better(struct contrast a, struct contrast b)
+{
+    return a.ratio >= b.ratio ? a : b;
 }
 
 /* Painted over later: not to be read at all. */
@@ -90,24 +95,25 @@ static struct area line_middle(const struct page_item *line, struct area ink)
     return ink;
 }
 
-/* A white line is a halo, to keep others apart. A line must show all along; a frame on
- * one of its sides; an area by its line or, without one, by itself. */
+/* White lines are halos and white areas without a line are ground: they keep others
+ * apart and mean nothing. A line must show all along; a frame on
+ * one of its sides; an area by its line or by itself. */
 static void shape_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
     bool seen[INK_COUNT] = {false};
     if (item->fill == INK_NONE && item->stroke == INK_NONE)
         return;
-    if (item->kind == PAGE_LINE && item->stroke == INK_WHITE)
+    bool halo = item->kind == PAGE_LINE && item->stroke == INK_WHITE;
+    bool ground = item->fill == INK_WHITE && item->stroke == INK_NONE;
+    if (halo || ground)
         return;
     grounds_under(p, i, item->kind == PAGE_LINE ? line_middle(item, p->ink[i])
                                                 : area_grown(p->ink[i], MM(0.1)), seen);
     if (item->kind == PAGE_LINE)
         line_told(p, i, worst_on(item->stroke, seen));
-    else if (item->stroke != INK_NONE)
-        line_told(p, i, best_on(item->stroke, seen));
     else
-        line_told(p, i, best_on(item->fill, seen));
+        line_told(p, i, better(best_on(item->stroke, seen), best_on(item->fill, seen)));
 }
 
 /* The black line round a sign must show on its ground. */

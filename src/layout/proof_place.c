@@ -1,5 +1,6 @@
 /* proof_place.c - where things stand: inside the paper's safe area, apart from each
  * other, whole (room: layout). Rules G1 to G3. */
+#include "assignment.h"
 #include "layout_room.h"
 #include "proof_room.h"
 
@@ -181,6 +182,8 @@ static void markers_judge(struct proofing *p, size_t i, size_t j)
 static mpt clear_of_edge(const struct page_item *shape, struct area ink)
 {
     mpt half = shape->stroke == INK_NONE ? 0 : shape->line_width / 2;
+    if (shape->kind == PAGE_LINE)
+        return (mpt)segment_to_box(shape->from, shape->to, ink) - half;
     mpt outside = area_gap(ink, area_grown(shape->area, half));
     struct area inner = area_grown(shape->area, -half);
     mpt left = ink.x - inner.x, right = AREA_RIGHT(inner) - AREA_RIGHT(ink);
@@ -188,8 +191,6 @@ static mpt clear_of_edge(const struct page_item *shape, struct area ink)
     mpt inside = left < right ? left : right;
     inside = head < inside ? head : inside;
     inside = foot < inside ? foot : inside;
-    if (shape->kind == PAGE_LINE)
-        return outside;
     return outside > inside ? outside : inside;
 }
 
@@ -206,9 +207,10 @@ static void edge_judge(struct proofing *p, size_t text, size_t shape)
 {
     const struct page_item *words = &p->page->items[text], *edge = &p->page->items[shape];
     bool drawn = edge->kind == PAGE_LINE || edge->kind == PAGE_BOX || edge->kind == PAGE_ELLIPSE;
-    if (!drawn || (in_plan(words) && in_plan(edge) && words->role != ROLE_PLAN_TAG))
-        return;
-    if (in_plan(words) && in_plan(edge) && edge->fill == INK_NONE)
+    bool halo = edge->kind == PAGE_LINE && edge->stroke == INK_WHITE && shape < text;
+    bool own_lines = in_plan(words) && in_plan(edge) && edge->part != PART_LEADER &&
+                     (words->role != ROLE_PLAN_TAG || edge->fill == INK_NONE);
+    if (!drawn || halo || own_lines)
         return;
     mpt clear = clear_of_edge(edge, p->ink[text]);
     if (clear < EDGE_CLEAR && !edge_hidden(p, text, shape))
@@ -216,10 +218,13 @@ static void edge_judge(struct proofing *p, size_t text, size_t shape)
                     apart_words(p, clear));
 }
 
-/* Names stand round a plan with lines to it: their block is all of the page. */
-static bool round_a_plan(const struct proof_block *block)
+/* Names stand round a plan with lines to it: their block is all of the page. The plan
+ * itself is painted in two goes, under the lines and over them. */
+static bool round_a_plan(const struct proof_block *a, const struct proof_block *b)
 {
-    return text_equal(block->name, "labels") || text_equal(block->name, "leaders");
+    return text_equal(a->name, "labels") || text_equal(b->name, "labels") ||
+           text_equal(a->name, "leaders") || text_equal(b->name, "leaders") ||
+           text_equal(a->name, b->name);
 }
 
 static void blocks_judge(struct proofing *p)
@@ -228,69 +233,11 @@ static void blocks_judge(struct proofing *p)
         for (size_t j = i + 1; j < p->block_count; j++) {
             const struct proof_block *a = &p->blocks[i], *b = &p->blocks[j];
             proof_measured(p, 1);
-            if (area_meets(a->area, b->area) && !round_a_plan(a) && !round_a_plan(b))
+            if (area_meets(a->area, b->area) && !round_a_plan(a, b))
                 proof_found(p, RULE_BLOCKS_APART, &p->page->items[b->first],
                             "%s the block \"%s\"", apart_words(p, area_gap(a->area, b->area)),
                             a->name == NULL ? "page" : a->name);
         }
-}
-
-static void says_judge(struct proofing *p, const char *block, const char *text)
-{
-    proof_measured(p, 1);
-    if (!text_empty(text) && !block_says(p, block, text))
-        proof_found(p, RULE_WORDS_LOST, NULL, "\"%s\" is not on the page", text);
-}
-
-static void warnings_say(struct proofing *p, const struct card_warning *warnings, size_t count)
-{
-    for (size_t i = 0; i < count; i++)
-        says_judge(p, NULL, warnings[i].text);
-}
-
-static void step_says(struct proofing *p, const struct card_step *step)
-{
-    says_judge(p, "steps", step->headline.text);
-    says_judge(p, "steps", step->lethal.text);
-    for (size_t r = 0; r < step->row_count; r++) {
-        says_judge(p, "steps", step->rows[r].name);
-        says_judge(p, "steps", step->rows[r].where);
-    }
-    for (size_t r = 0; r < step->table_count; r++)
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            says_judge(p, "steps", step->table[r].cells[c].name);
-}
-
-static void script_says(struct proofing *p, const struct script *script)
-{
-    for (size_t i = 0; script != NULL && i < script->count; i++)
-        for (size_t k = 0; k < script->lines[i].count; k++)
-            if (script->lines[i].pieces[k].kind == PIECE_WORDS ||
-                script->lines[i].pieces[k].kind == PIECE_STRONG)
-                says_judge(p, NULL, script->lines[i].pieces[k].text);
-}
-
-static void words_judge(struct proofing *p)
-{
-    const struct card *card = p->card;
-    const char *const single[] = {card->title, card->boat, card->number_text, card->signs,
-                                  card->call_line, card->contact_left, card->contact_right,
-                                  card->footer_left[0], card->footer_left[1],
-                                  card->footer_right, card->code, card->printed, card->mark,
-                                  card->decision.ask, card->decision.yes, card->decision.no,
-                                  card->call.title, card->call.station};
-    for (size_t i = 0; i < sizeof single / sizeof *single; i++)
-        says_judge(p, NULL, single[i]);
-    for (size_t i = 0; i < card->step_count; i++)
-        step_says(p, &card->steps[i]);
-    warnings_say(p, card->nevers, card->never_count);
-    warnings_say(p, card->cautions, card->caution_count);
-    warnings_say(p, card->local_rules, card->local_rule_count);
-    for (size_t i = 0; i < card->call.operate_count; i++)
-        says_judge(p, "call", card->call.operate[i].text);
-    script_says(p, card->call.script);
-    for (size_t i = 0; i < card->section_count; i++)
-        script_says(p, card->sections[i].script);
 }
 
 /* ---- all ---- */
@@ -320,5 +267,4 @@ void proof_places(struct proofing *p)
     }
     pairs_judge(p);
     blocks_judge(p);
-    words_judge(p);
 }

@@ -1,31 +1,35 @@
 /* proof_plan.c - the plan: tags on the boat, on their side, those of the card and no
  * others; leaders; strength of lines (room: layout). Rules G20, G21. */
+#include "assignment.h"
 #include "proof_room.h"
 
 #include <string.h>
 
-#define OUTLINE_LEAST MM(0.9)
-#define OUTLINE_LEAST_LARGE MM(1.6)
-#define LARGE_PLAN "safety_plan"
 #define TOUCH 4                  /* a tag may reach over the outline by a quarter of itself */
+#define LEADER_CLEAR MM(0.5)     /* from the middle of a leader to a foreign tag */
 
 static bool is_marker(const struct page_item *item)
 {
     return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
 }
 
-/* The boat's outline: lines of a plan that enclose something. */
-static bool is_outline(const struct page_item *item)
+/* The boat's own lines, strong ones round her and light ones inside. */
+static bool is_boat_line(const struct page_item *item)
 {
-    return in_plan(item) && item->fill == INK_NONE && item->stroke != INK_NONE &&
-           (item->kind == PAGE_PATH || item->kind == PAGE_BOX) && item->part != PART_LEADER;
+    return in_plan(item) && item->kind != PAGE_TEXT && item->fill == INK_NONE &&
+           item->stroke != INK_NONE && item->part == PART_NONE;
 }
 
-/* Lines from names to places, marked so or in a block of their own; not their halos. */
+static bool is_outline(const struct page_item *item)
+{
+    return is_boat_line(item) && item->stroke == INK_BLACK &&
+           (item->kind == PAGE_PATH || item->kind == PAGE_BOX);
+}
+
+/* From names and tags to places; not their halos. */
 static bool is_leader(const struct page_item *item)
 {
-    return item->kind == PAGE_LINE && item->stroke != INK_WHITE &&
-           (item->part == PART_LEADER || in_block(item, "leaders"));
+    return item->kind == PAGE_LINE && item->stroke != INK_WHITE && item->part == PART_LEADER;
 }
 
 static bool has_plan(const struct proofing *p)
@@ -44,12 +48,24 @@ static const struct page_item *frame_of(const struct proofing *p, size_t text)
     return NULL;
 }
 
+/* On the safety plan a tag may stand for a run of them, and stands at its place. */
+static const struct plan_place *place_of(const struct safety_plan *safety, const char *chip)
+{
+    for (size_t i = 0; i < safety->place_count; i++)
+        for (size_t r = 0; r < safety->places[i].row_count; r++)
+            for (size_t c = 0; c < safety->places[i].rows[r].chip_count; c++)
+                if (text_equal(safety->places[i].rows[r].chips[c], chip))
+                    return &safety->places[i];
+    return NULL;
+}
+
 static const struct marker *marker_of(const struct card *card, const char *tag)
 {
-    for (size_t i = 0; i < card->marker_count; i++)
+    const struct plan_place *place = card->safety == NULL ? NULL : place_of(card->safety, tag);
+    for (size_t i = 0; i < card->marker_count && card->safety == NULL; i++)
         if (text_equal(card->markers[i].tag, tag))
             return &card->markers[i];
-    return NULL;
+    return place == NULL ? NULL : &place->marker;
 }
 
 /* ---- inside ---- */
@@ -70,8 +86,8 @@ static struct area plan_area(const struct proofing *p, const char *block, bool l
     struct area area = {0, 0, 0, 0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        bool line = lines && item->kind == PAGE_LINE && item->part == PART_NONE;
-        if (!text_equal(item->block, block) || (!line && (lines || !is_outline(item))))
+        bool line = item->kind == PAGE_LINE && is_boat_line(item);
+        if (!text_equal(item->block, block) || !(lines ? line : is_outline(item)))
             continue;
         area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
     }
@@ -129,20 +145,27 @@ static void side_judge(struct proofing *p, const struct page_item *tag,
                     mm_words(p->arena, off < 0 ? -off : off));
 }
 
+/* Where the frame stands, against where its marker belongs. */
+static void frame_judge(struct proofing *p, const struct page_item *tag,
+                        const struct page_item *frame, const struct marker *marker)
+{
+    proof_measured(p, 2);
+    if (marker->zone == NULL || marker->zone->to <= 100)
+        inside_judge(p, tag, frame);
+    side_judge(p, tag, frame, marker->side);
+}
+
 static void marker_judge(struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = frame_of(p, i);
     const struct marker *marker = marker_of(p->card, tag->run->text);
-    proof_measured(p, 3);
+    proof_measured(p, 1);
     if (frame == NULL)
         proof_found(p, RULE_MARKERS_ROWS, tag, "has no frame");
     if (marker == NULL)
         proof_found(p, RULE_MARKERS_ROWS, tag, "is no tag of the card");
-    if (frame == NULL || marker == NULL)
-        return;
-    if (marker->zone == NULL || marker->zone->to <= 100)
-        inside_judge(p, tag, frame);
-    side_judge(p, tag, frame, marker->side);
+    if (frame != NULL && marker != NULL)
+        frame_judge(p, tag, frame, marker);
 }
 
 /* ---- tags and words ---- */
@@ -175,53 +198,108 @@ static size_t tag_count(const struct proofing *p, const char *tag, bool on_plan)
     return count;
 }
 
+static void tag_told(struct proofing *p, const char *tag, size_t drawn)
+{
+    proof_measured(p, 2);
+    if (drawn != 1)
+        proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);
+    else if (tag_count(p, tag, false) == 0)
+        proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
+}
+
+/* ---- places of the safety plan ---- */
+
+/* A black box without letters, which stands for all tags of a place. */
+static bool is_mark(const struct proofing *p, size_t i)
+{
+    const struct page_item *item = &p->page->items[i];
+    if (item->kind != PAGE_BOX || item->fill != INK_BLACK || !in_plan(item))
+        return false;
+    for (size_t t = i + 1; t < p->page->count; t++)
+        if (is_marker(&p->page->items[t]) && area_within(p->ink[t], item->area))
+            return false;
+    return true;
+}
+
+static const struct page_item *next_mark(const struct proofing *p, size_t *from)
+{
+    while (*from < p->page->count)
+        if (is_mark(p, (*from)++))
+            return &p->page->items[*from - 1];
+    return NULL;
+}
+
+static size_t chips_drawn(const struct proofing *p, const struct plan_place *place)
+{
+    size_t drawn = 0;
+    for (size_t r = 0; r < place->row_count; r++)
+        for (size_t c = 0; c < place->rows[r].chip_count; c++)
+            drawn += tag_count(p, place->rows[r].chips[c], true);
+    return drawn;
+}
+
+/* Either all tags of the place stand on the plan, or a mark stands for them: marks are
+ * painted in the order of the places. */
+static void place_judge(struct proofing *p, const struct plan_place *place, size_t *mark_at)
+{
+    bool drawn = chips_drawn(p, place) > 0;
+    const struct page_item *mark = drawn ? NULL : next_mark(p, mark_at);
+    for (size_t r = 0; r < place->row_count; r++)
+        for (size_t c = 0; c < place->rows[r].chip_count; c++)
+            tag_told(p, place->rows[r].chips[c],
+                     drawn ? tag_count(p, place->rows[r].chips[c], true) : mark != NULL);
+    if (mark != NULL)
+        frame_judge(p, mark, mark, &place->marker);
+}
+
 static void rows_judge(struct proofing *p)
 {
-    for (size_t i = 0; i < p->card->marker_count; i++) {
-        const char *tag = p->card->markers[i].tag;
-        size_t drawn = tag_count(p, tag, true);
-        proof_measured(p, 2);
-        bool large = text_equal(p->card->key, LARGE_PLAN);
-        if (drawn != 1 && !(large && drawn == 0 && tag_count(p, tag, false) > 0))
-            proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag,
-                        drawn);
-        else if (tag_count(p, tag, false) == 0)
-            proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words",
-                        tag);
-    }
+    const struct safety_plan *safety = p->card->safety;
+    size_t mark_at = 0;
+    for (size_t i = 0; i < p->card->marker_count && safety == NULL; i++)
+        tag_told(p, p->card->markers[i].tag, tag_count(p, p->card->markers[i].tag, true));
+    for (size_t i = 0; safety != NULL && i < safety->place_count; i++)
+        place_judge(p, &safety->places[i], &mark_at);
 }
 
 /* ---- leaders ---- */
 
-static int64_t turn(struct point a, struct point b, struct point c)
+static bool ends_in(const struct page_item *leader, struct area box)
 {
-    return (int64_t)(b.x - a.x) * (c.y - a.y) - (int64_t)(b.y - a.y) * (c.x - a.x);
-}
-
-static bool opposite(int64_t a, int64_t b)
-{
-    return (a > 0 && b < 0) || (a < 0 && b > 0);
-}
-
-static bool lines_cross(struct point a, struct point b, struct point c, struct point d)
-{
-    return opposite(turn(a, b, c), turn(a, b, d)) && opposite(turn(c, d, a), turn(c, d, b));
-}
-
-static bool line_hits(const struct page_item *line, struct area box)
-{
-    struct point head = {box.x, box.y}, foot = {AREA_RIGHT(box), AREA_FOOT(box)};
-    struct point right = {foot.x, head.y}, left = {head.x, foot.y};
-    return lines_cross(line->from, line->to, head, foot) ||
-           lines_cross(line->from, line->to, right, left);
-}
-
-/* A leader ends at its own name and tag, inside or at their edge. */
-static bool ends_at(const struct page_item *line, struct area box)
-{
-    struct area near = area_grown(box, MM(1));
-    struct area from = {line->from.x, line->from.y, 1, 1}, to = {line->to.x, line->to.y, 1, 1};
+    struct area near = area_grown(box, MM(0.2));
+    struct area from = {leader->from.x, leader->from.y, 1, 1};
+    struct area to = {leader->to.x, leader->to.y, 1, 1};
     return area_meets(near, from) || area_meets(near, to);
+}
+
+/* Is the box the tag that the leader belongs to, or one of a group that it belongs to? */
+static bool own_tag(const struct proofing *p, const struct page_item *leader, struct area box)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (item->kind == PAGE_BOX && item->fill != INK_NONE && in_plan(item) &&
+            area_within(box, item->area) && ends_in(leader, item->area))
+            return true;
+    }
+    return false;
+}
+
+static void leader_tag_judge(struct proofing *p, const struct page_item *leader,
+                             const struct page_item *tag)
+{
+    mpt clear = (mpt)segment_to_box(leader->from, leader->to, tag->area);
+    proof_measured(p, 1);
+    if (clear < LEADER_CLEAR && !own_tag(p, leader, tag->area))
+        proof_found(p, RULE_LEADERS, leader, "%s mm from the tag at %s, %s mm",
+                    mm_words(p->arena, clear), mm_words(p->arena, tag->area.x),
+                    mm_words(p->arena, tag->area.y));
+}
+
+/* One may end on another: two names of one place. */
+static bool leaders_cross(const struct page_item *a, const struct page_item *b)
+{
+    bool share = a->from.x == b->from.x && a->from.y == b->from.y;
+    return !share && segments_meet(a->from, a->to, b->from, b->to);
 }
 
 static void leader_judge(struct proofing *p, size_t i)
@@ -229,27 +307,27 @@ static void leader_judge(struct proofing *p, size_t i)
     const struct page_item *leader = &p->page->items[i];
     for (size_t j = 0; j < p->page->count; j++) {
         const struct page_item *other = &p->page->items[j];
-        bool crosses = j < i && is_leader(other) &&
-                       lines_cross(leader->from, leader->to, other->from, other->to);
-        bool hits = is_text(other) && in_plan(other) && line_hits(leader, p->ink[j]) &&
-                    !ends_at(leader, p->ink[j]);
+        if (other->kind == PAGE_BOX && other->fill == INK_BLACK && in_plan(other))
+            leader_tag_judge(p, leader, other);
+        if (j >= i || !is_leader(other))
+            continue;
         proof_measured(p, 1);
-        if (crosses)
+        if (leaders_cross(leader, other))
             proof_found(p, RULE_LEADERS, leader, "crosses another leader");
-        if (hits)
-            proof_found(p, RULE_LEADERS, leader, "runs through \"%s\"", other->run->text);
     }
 }
 
-/* ---- all ---- */
+/* ---- lines and head ---- */
 
-static void outline_judge(struct proofing *p, const struct page_item *item)
+static void strength_judge(struct proofing *p, const struct page_item *line)
 {
-    mpt least = text_equal(p->card->key, LARGE_PLAN) ? OUTLINE_LEAST_LARGE : OUTLINE_LEAST;
+    bool large = p->card->safety != NULL;
+    mpt least = is_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
     proof_measured(p, 1);
-    if (item->line_width < least)
-        proof_found(p, RULE_PLAN_LINES, item, "outline of %s mm",
-                    mm_words(p->arena, item->line_width));
+    if (line->line_width < least)
+        proof_found(p, RULE_PLAN_LINES, line, "%s of %s mm",
+                    is_outline(line) ? "outline" : "line inside",
+                    mm_words(p->arena, line->line_width));
 }
 
 void proof_plan(struct proofing *p)
@@ -262,8 +340,8 @@ void proof_plan(struct proofing *p)
             marker_judge(p, i);
         if (is_leader(item))
             leader_judge(p, i);
-        if (is_outline(item))
-            outline_judge(p, item);
+        if (is_boat_line(item))
+            strength_judge(p, item);
     }
     rows_judge(p);
 }

@@ -95,6 +95,7 @@ bool has_word(const char *text, const char *const *list, size_t count);
 /* ---- rules, by what they look at ---- */
 
 void proof_places(struct proofing *p);      /* proof_place.c: G1 G2 G3 */
+void proof_said(struct proofing *p);        /* proof_said.c: G3, words lost */
 void proof_sizes(struct proofing *p);       /* proof_size.c: G4 G5 G6 G30 */
 void proof_lights(struct proofing *p);      /* proof_light.c: G7 G8 G9 */
 void proof_signs(struct proofing *p);       /* proof_sign.c: G10 P4, size of signs */

@@ -53,4 +53,8 @@ void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
                      const struct marker *marker, struct area box);
 
+/* What that line takes up; no width and no height: there is none. */
+struct area true_place_area(const struct hull_view *view, const struct marker *marker,
+                            struct area box);
+
 #endif

@@ -217,14 +217,32 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
                   INK_BLACK);
 }
 
+static bool holds(struct area box, struct point at)
+{
+    return at.x >= box.x && at.x <= box.x + box.width && at.y >= box.y &&
+           at.y <= box.y + box.height;
+}
+
+struct area true_place_area(const struct hull_view *view, const struct marker *marker,
+                            struct area box)
+{
+    struct point at = hull_point(view, marker);
+    struct point centre = {box.x + box.width / 2, box.y + box.height / 2};
+    mpt x = at.x < centre.x ? at.x : centre.x, y = at.y < centre.y ? at.y : centre.y;
+    mpt width = at.x + centre.x - 2 * x, height = at.y + centre.y - 2 * y;
+    if (holds(box, at))
+        return (struct area){at.x, at.y, 0, 0};
+    return (struct area){x - DOT / 2, y - DOT / 2, width + DOT, height + DOT};
+}
+
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
                      const struct marker *marker, struct area box)
 {
     struct point at = hull_point(view, marker);
     struct point centre = {box.x + box.width / 2, box.y + box.height / 2};
-    if (at.x >= box.x && at.x <= box.x + box.width && at.y >= box.y &&
-        at.y <= box.y + box.height)
+    if (holds(box, at))
         return;
     sheet_line(sheet, centre, at, INK_BLACK, MM(0.35));
+    sheet_part(sheet, PART_LEADER);
     sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
 }

@@ -77,44 +77,14 @@ static mpt row_width(const struct sheet *sheet, const struct card_row *row, mpt 
            sheet_width(sheet, &plain, row->where);
 }
 
-static enum sign_class class_sign(enum item_class class)
-{
-    switch (class) {
-    case ITEM_FIRE:
-        return SIGN_FIRE;
-    case ITEM_RESCUE:
-        return SIGN_RESCUE;
-    case ITEM_CONTROL:
-        return SIGN_CONTROL;
-    }
-    return SIGN_CONTROL;
-}
-
-/* A kind of gear without a sign of its own shows the frame of its class with its
- * tag: never a neighbour's sign. White on the class colour would fade in red light
- * (fire) and is weak for small type (rescue), so the tag has a black ground. */
-static void row_sign_place(struct sheet *sheet, const struct card_row *row, struct area area)
-{
-    struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size_rule(ROLE_PLAN_TAG)->floor, INK_WHITE};
-    const char *tag = row->tag_count > 0 ? row->tags[0] : "?";
-    sheet_sign(sheet, area, class_sign(row->kind->class), row->kind->symbol, row->origin);
-    if (row->kind->symbol != NULL)
-        return;
-    mpt width = sheet_width(sheet, &style, tag), height = style.size * 118 / 100;
-    mpt x = area.x + (area.width - width) / 2;
-    sheet_box(sheet, (struct area){x - MM(0.4), area.y + (area.height - height) / 2,
-                                   width + MM(0.8), height}, INK_BLACK, INK_NONE, 0, MM(0.5));
-    sheet_text(sheet, &style, x, baseline_in(area.y, area.height, style.size), tag, strlen(tag),
-               row->origin);
-}
-
 static void row_place(struct sheet *sheet, const struct card_row *row, mpt size, mpt tag,
                       mpt x, mpt top, mpt pitch)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     struct area sign = {x + SIGN_AT, top + (pitch - SIGN_SIDE) / 2, SIGN_SIDE, SIGN_SIDE};
     mpt baseline = baseline_in(top, pitch, size), at = x + INDENT;
-    row_sign_place(sheet, row, sign);
+    gear_sign_place(sheet, sign, row->kind, size_rule(ROLE_PLAN_TAG)->floor,
+                    row->tag_count > 0 ? row->tags[0] : "?", row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
         tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
         at += tag + MM(0.7);
@@ -182,8 +152,8 @@ static void table_head_place(struct sheet *sheet, const struct card_step *step, 
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     mpt half = width / (mpt)TABLE_CELLS, baseline = baseline_in(top, table_pitch(size), size);
     struct area sign = {x - INDENT + SIGN_AT, top + MM(0.6), SIGN_SIDE, SIGN_SIDE};
-    sheet_sign(sheet, sign, class_sign(step->table_kind->class), step->table_kind->symbol,
-               step->headline.origin);
+    gear_sign_place(sheet, sign, step->table_kind, size_rule(ROLE_PLAN_TAG)->aim, NULL,
+                    step->headline.origin);
     mpt at = x;
     at += sheet_text(sheet, &bold, at, baseline, step->table_heads[0],
                      strlen(step->table_heads[0]), step->headline.origin);
