@@ -119,8 +119,8 @@ static struct proof_report report_close(struct proofing *p, struct arena *arena)
 static void page_judge(struct proofing *p)
 {
     static void (*const judges[])(struct proofing *) = {
-        proof_places, proof_said, proof_sizes, proof_glyphs, proof_lights, proof_signs, proof_wording,
-        proof_steps,  proof_plan};
+        proof_places, proof_said,    proof_sizes, proof_glyphs, proof_lights,
+        proof_signs,  proof_wording, proof_steps, proof_plan};
     for (size_t i = 0; i < sizeof judges / sizeof *judges; i++)
         judges[i](p);
 }

@@ -319,6 +319,24 @@ static void leader_judge(struct proofing *p, size_t i)
 
 /* ---- lines and head ---- */
 
+/* The head of an escape plan: 7 % of the shorter side, its letters 60 % of that. */
+static void header_judge(struct proofing *p)
+{
+    mpt shorter = p->page->width < p->page->height ? p->page->width : p->page->height;
+    mpt least = shorter * 7 / 100, letters = least * 60 / 100;
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        mpt tall = is_text(item) ? p->ink[i].height : item->area.height;
+        bool band = item->kind == PAGE_BOX && item->fill == INK_BLACK && in_block(item, "title");
+        bool title = is_text(item) && item->role == ROLE_TITLE;
+        if (!band && !title)
+            continue;
+        proof_measured(p, 1);
+        if (tall < (title ? letters : least))
+            proof_found(p, RULE_PLAN_HEADER, item, "%s mm high", mm_words(p->arena, tall));
+    }
+}
+
 static void strength_judge(struct proofing *p, const struct page_item *line)
 {
     bool large = p->card->safety != NULL;
@@ -344,4 +362,6 @@ void proof_plan(struct proofing *p)
             strength_judge(p, item);
     }
     rows_judge(p);
+    if (p->card->safety != NULL)
+        header_judge(p);
 }

@@ -2,6 +2,8 @@
  * exits that lead to a card (room: layout). Rules G14, G16, G22. */
 #include "proof_room.h"
 
+#include <string.h>
+
 #define PLACE_SLACK MM(0.5)
 
 /* ---- G22 ---- */
@@ -56,35 +58,75 @@ static void block_judge(struct proofing *const *all, size_t count, const struct 
 
 /* ---- G16 ---- */
 
-struct term { const struct card_row *row; const char *card; };
-struct term_list { struct term *at; size_t count, room; };
+/* What one tag is called somewhere. */
+struct term {
+    const char *tag, *name;
+    const struct item_kind *kind;
+    struct place origin;
+};
+struct term_list { struct term *at; const char **cards; size_t count, room, card_room; };
 
-static void term_judge(struct proofing *p, struct term_list *terms, const struct card_row *row)
+/* The safety plan may add how long an extinguisher lasts: "..., empty in 9 s". */
+static bool one_name(const char *a, const char *b)
 {
-    if (row->tag_count != 1)
-        return;
+    return text_begins(a, b) || text_begins(b, a);
+}
+
+static void term_judge(struct proofing *p, struct term_list *terms, const struct term *term)
+{
     proof_measured(p, 1);
     for (size_t i = 0; i < terms->count; i++) {
-        const struct card_row *known = terms->at[i].row;
-        if (!text_equal(known->tags[0], row->tags[0]))
+        const struct term *known = &terms->at[i];
+        if (!text_equal(known->tag, term->tag))
             continue;
-        struct page_item words = {.origin = row->origin, .block = "steps", .kind = PAGE_BOX};
-        if (!text_equal(known->name, row->name) || known->kind != row->kind)
+        struct page_item words = {.origin = term->origin, .block = "steps", .kind = PAGE_BOX};
+        if (!one_name(known->name, term->name) || known->kind != term->kind)
             proof_found(p, RULE_ONE_TERM, &words, "%s is \"%s\" here and \"%s\" on %s",
-                        row->tags[0], row->name, known->name, terms->at[i].card);
+                        term->tag, term->name, known->name, terms->cards[i]);
         return;
     }
-    terms->at = arena_grow(p->arena, terms->at, terms->count, &terms->room, sizeof *terms->at);
-    terms->at[terms->count++] = (struct term){row, p->card->key};
+    size_t at = terms->count++;
+    terms->at = arena_grow(p->arena, terms->at, at, &terms->room, sizeof *terms->at);
+    terms->cards = arena_grow(p->arena, terms->cards, at, &terms->card_room,
+                              sizeof *terms->cards);
+    terms->at[at] = *term;
+    terms->cards[at] = p->card->key;
+}
+
+static void step_terms(struct proofing *p, struct term_list *terms, const struct card_step *step)
+{
+    for (size_t r = 0; r < step->row_count; r++) {
+        const struct card_row *row = &step->rows[r];
+        struct term term = {row->tag_count == 1 ? row->tags[0] : NULL, row->name, row->kind,
+                            row->origin};
+        if (term.tag != NULL)
+            term_judge(p, terms, &term);
+    }
+}
+
+/* A tag that stands for a run of them is none of its own. */
+static void place_terms(struct proofing *p, struct term_list *terms,
+                        const struct plan_place *place)
+{
+    for (size_t r = 0; r < place->row_count; r++) {
+        const struct plan_row *row = &place->rows[r];
+        struct term term = {row->chip_count == 1 ? row->chips[0] : NULL, row->name, row->kind,
+                            row->origin};
+        if (term.tag != NULL && strstr(term.tag, "–") == NULL)
+            term_judge(p, terms, &term);
+    }
 }
 
 static void terms_judge(struct proofing *const *all, size_t count)
 {
     struct term_list terms = {0};
-    for (size_t i = 0; i < count; i++)
-        for (size_t s = 0; s < all[i]->card->step_count; s++)
-            for (size_t r = 0; r < all[i]->card->steps[s].row_count; r++)
-                term_judge(all[i], &terms, &all[i]->card->steps[s].rows[r]);
+    for (size_t i = 0; i < count; i++) {
+        const struct card *card = all[i]->card;
+        for (size_t s = 0; s < card->step_count; s++)
+            step_terms(all[i], &terms, &card->steps[s]);
+        for (size_t s = 0; card->safety != NULL && s < card->safety->place_count; s++)
+            place_terms(all[i], &terms, &card->safety->places[s]);
+    }
 }
 
 /* ---- G14 ---- */

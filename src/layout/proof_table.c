@@ -37,15 +37,17 @@ static const struct proof_rule rules[RULE_COUNT] = {
         CD("E G2, D4")},
     [RULE_EDGE_CROSSED] = {"G3", "no words run over a line or over the edge of a box",
         "0.1 mm from any line", "shorten the words, or give the box more room", PROOF_ERROR,
-        PROOF_PAGE, "names and tags on the plan may touch the boat's own lines; what is lit "
-        "by contrast is judged by G7", CD("E G3")},
+        PROOF_PAGE, "names and tags on the plan may touch the boat's own lines, and white "
+        "halos that were painted before them; what they stand on is judged by G7", CD("E G3")},
     [RULE_BLOCKS_APART] = {"G3", "no block runs into another", "0 mm of overlap",
         "shorten what is in the block", PROOF_ERROR, PROOF_PAGE,
-        "names round a plan and the lines to them: their words are judged one by one (G2, G20)",
+        "names round a plan and the lines to them: their words are judged one by one (G2, "
+        "G20); the two goes in which a plan is painted, under those lines and over them",
         CD("E G3")},
     [RULE_WORDS_LOST] = {"G3", "every word of the card stands on the page", "no word less",
         "shorten the words, or give them room", PROOF_ERROR, PROOF_PAGE,
-        "one page a card holds by itself: a page is made or the card is held",
+        "the line of rescue centre and base, which the safety plan has no call to need; one "
+        "page a card holds by itself: a page is made or the card is held",
         "product.md ground rule 2"},
     [RULE_SIZE_FLOOR] = {"G4", "no type is smaller than its floor",
         "title capitals 8 mm, headline 16 pt, rows, script, boxes 12 pt, footer 8 pt; what is "
@@ -82,7 +84,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         CD("A3 34-36, B") "; figures 9.2"},
     [RULE_LINE_CONTRAST] = {"G8", "lines, frames and signs stand out from what lies under them, "
         "in all three lights", "3:1", "use black on white", PROOF_ERROR, PROOF_PAGE,
-        "a frame or area needs it on one side; a coloured area may have a black line instead",
+        "a frame or area needs it on one side; a coloured area may have a black line instead; "
+        "white areas without a line, and white halos, are ground for others and mean nothing",
         CD("E G8, A3 39")},
     [RULE_COLOURED_TEXT] = {"G9", "no words are printed in a colour", "black, white or grey",
         "print the words in black", PROOF_ERROR, PROOF_PAGE, EVERY, CD("A3 36, E G9")},
@@ -151,7 +154,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "a draft, which says in its strips that facts are missing", CD("E G15")},
     [RULE_ONE_TERM] = {"G16", "one piece of gear has one name and one sign in the whole set",
         "no difference", "name it alike in every procedure", PROOF_ERROR, PROOF_SET,
-        "rows that gather several pieces count them in their name", CD("A2 28, E G16")},
+        "rows that gather several pieces count them in their name; the safety plan may add to "
+        "a name how long an extinguisher lasts", CD("A2 28, E G16")},
     [RULE_GLOSSARY] = {"G17", "one word an object over all cards", "no synonym", "", PROOF_ERROR,
         PROOF_ELSEWHERE, "words and items come from one file a language, whose reader refuses a "
         "missing one; tests/cli/terms.sh looks for synonyms on the specimen cards", CD("E G17")},
@@ -176,14 +180,19 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
         "bow up, as the plan is drawn", CD("E G20, D4")},
-    [RULE_LEADERS] = {"G20", "leaders do not cross and run through no tag or name", "none",
-        "give the names other places", PROOF_ERROR, PROOF_PAGE,
-        "their order is free: names sorted by height cross (corrections B7)",
+    [RULE_LEADERS] = {"G20", "leaders do not cross and keep clear of foreign tags",
+        "0.5 mm from the middle of the line", "record at: for one of them, or a nearer zone",
+        PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3. The order of names is "
+        "free: sorted by height their leaders cross (corrections B7)",
         CD("E G20, D4") "; figures 10; corrections B7"},
     [RULE_PLAN_LINES] = {"G21", "the lines of a plan are strong enough",
         "outline 1.6 mm, bulkheads 0.6 mm", "draw them wider", PROOF_ERROR, PROOF_PAGE,
         "the small plan beside the steps, a third as large: outline 0.9, others 0.35 mm; white "
-        "halos are no lines",
+        "halos, and the lines of a net, none of which means anything alone",
+        CD("A4 47, E G21")},
+    [RULE_PLAN_HEADER] = {"G21", "the head of a plan is found across a cabin",
+        "7 % of the shorter side high, its letters 60 % of that", "shorten the title",
+        PROOF_ERROR, PROOF_PAGE, "the small plan beside the steps has no head of its own",
         CD("A4 47, E G21")},
     [RULE_SIGN_SIZE] = {"G21", "no sign is too small to be known", "7 mm",
         "give it more room", PROOF_ERROR, PROOF_PAGE,
@@ -226,7 +235,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_LINE_WIDTH] = {"G30", "no line is a hair", "0.35 mm", "draw it wider", PROOF_ERROR,
         PROOF_PAGE, "strokes of letters follow from the face and the size of the type (G4)",
         CD("A3 40, E G30")},
-    [RULE_BLANKS] = {"R59", "a blank has room for a wax pencil", "9 mm high, 8.4 of them free of ink",
+    [RULE_BLANKS] = {"R59", "a blank has room for a wax pencil",
+        "9 mm high, 8.4 of them free of ink",
         "give the line more height", PROOF_ERROR, PROOF_PAGE,
         "product.md's 9 mm, not 12: so that the call fits", "product.md; " CD("A5 59")},
     [RULE_CONTRARY_SIGN] = {"P4", "no sign shows the contrary of what is said beside it",

@@ -49,9 +49,10 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing);
 void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const char *tag,
                    const struct style *style, struct place origin);
 
-/* A tag that stands away from its place: a thin line to a dot there. */
-void true_place_draw(struct sheet *sheet, const struct hull_view *view,
-                     const struct marker *marker, struct area box);
+/* Tags that stand away from their place: a thin line to a dot there, if the tags of
+ * other places leave it the way. */
+void true_places_draw(struct sheet *sheet, const struct hull_view *view,
+                      const struct tag_group *groups);
 
 /* What that line takes up; no width and no height: there is none. */
 struct area true_place_area(const struct hull_view *view, const struct marker *marker,

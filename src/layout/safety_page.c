@@ -322,8 +322,7 @@ static void boat_place(struct sheet *sheet, const struct safety_page *page)
     sheet->block = "leaders";
     leaders_place(sheet, page);
     sheet->block = "plan";
-    for (size_t i = 0; i < safety->place_count; i++)
-        true_place_draw(sheet, &page->view, &safety->places[i].marker, page->groups[i].box);
+    true_places_draw(sheet, &page->view, page->groups);
     for (size_t i = 0; i < safety->place_count; i++)
         tag_group_draw(sheet, &safety->places[i], &page->groups[i]);
     if (page->label_count > safety->place_count)

@@ -1,5 +1,6 @@
 /* safety_tags.c - on the safety plan's boat: the tags of each place together,
  * and the mark of where the card hangs (room: layout). */
+#include "assignment.h"
 #include "safety.h"
 
 #include <string.h>
@@ -12,6 +13,7 @@
 #define MARK_SIDE MM(4.4)
 #define HERE_SIDE MM(7)
 #define DOT MM(1.4)
+#define WAY_CLEAR MM(0.2)
 
 static struct style tag_style(mpt size)
 {
@@ -235,14 +237,33 @@ struct area true_place_area(const struct hull_view *view, const struct marker *m
     return (struct area){x - DOT / 2, y - DOT / 2, width + DOT, height + DOT};
 }
 
-void true_place_draw(struct sheet *sheet, const struct hull_view *view,
-                     const struct marker *marker, struct area box)
+/* The last group is the mark of where the card hangs, if it has one. */
+static bool way_is_free(const struct tag_group *groups, size_t count, size_t index,
+                        struct point centre, struct point at)
 {
-    struct point at = hull_point(view, marker);
-    struct point centre = {box.x + box.width / 2, box.y + box.height / 2};
-    if (holds(box, at))
-        return;
+    for (size_t i = 0; i <= count; i++)
+        if (i != index && groups[i].found &&
+            segment_to_box(centre, at, groups[i].box) < (double)(DOT / 2 + WAY_CLEAR))
+            return false;
+    return true;
+}
+
+static void true_place_draw(struct sheet *sheet, struct point centre, struct point at)
+{
     sheet_line(sheet, centre, at, INK_BLACK, MM(0.35));
     sheet_part(sheet, PART_LEADER);
     sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
+}
+
+void true_places_draw(struct sheet *sheet, const struct hull_view *view,
+                      const struct tag_group *groups)
+{
+    const struct safety_plan *safety = sheet->card->safety;
+    for (size_t i = 0; i < safety->place_count; i++) {
+        struct area box = groups[i].box;
+        struct point at = hull_point(view, &safety->places[i].marker);
+        struct point centre = {box.x + box.width / 2, box.y + box.height / 2};
+        if (!holds(box, at) && way_is_free(groups, safety->place_count, i, centre, at))
+            true_place_draw(sheet, centre, at);
+    }
 }

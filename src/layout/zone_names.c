@@ -5,6 +5,7 @@
 #include <string.h>
 
 #define NAME_GAP MM(0.3)
+#define LEADER_GAP MM(0.7)    /* from its middle; letters reach a little below their box */
 #define EDGES 4               /* of a box */
 
 struct naming {
@@ -46,7 +47,7 @@ static bool free_of_leaders(const struct naming *naming, struct area box)
 {
     for (size_t i = 0; i < naming->leader_count; i++)
         if (segment_to_box(naming->leaders[i].from, naming->leaders[i].to, box) <
-            (double)NAME_GAP)
+            (double)LEADER_GAP)
             return false;
     return true;
 }
