@@ -44,11 +44,12 @@ enum proof_rule_key {
     RULE_PLAN_HEADER,
     RULE_SIGN_SIZE, RULE_BLOCKS_SET, RULE_CHANNEL, RULE_DIGITS, RULE_POUCH, RULE_DATES,
     RULE_PLACEHOLDERS, RULE_BYTES, RULE_ORDER, RULE_PDF, RULE_RASTER, RULE_LINE_WIDTH,
-    RULE_BLANKS, RULE_CONTRARY_SIGN, RULE_NOTES, RULE_COUNT
+    RULE_BLANKS, RULE_CONTRARY_SIGN, RULE_NOTES, RULE_FILM, RULE_TRIAL, RULE_COUNT
 };
 
 struct proof_rule {
-    const char *id;            /* G1 ... G31 of card-design E, or P and R rules of their own */
+    const char *id;            /* G1 ... G31 of card-design E; A59: a rule of its section A;
+                                  P4: a ground rule of product.md; T: a trial */
     const char *sentence;      /* what a card must be */
     const char *limit;         /* in words */
     const char *remedy;        /* how to put it right */
@@ -90,9 +91,12 @@ void proof_page(const struct proof_input *input, struct arena *arena, struct pro
 const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
                                      const struct faces *faces, struct arena *arena);
 
-/* The audit of one card as lines of text, aligned, and a last line: "clean" where
- * there is no error, the notes, the aims and what was measured. */
+/* The audit of one card as text: a line with the result and how many things were
+ * measured, then what was found by rule, with what the rule asks and how to mend it. */
 void proof_print(const struct proof_report *report, const char *boat, const char *card,
                  struct text_builder *out);
+
+/* One line: what no program can judge, and people must. */
+void proof_people_print(struct text_builder *out);
 
 #endif

@@ -144,6 +144,8 @@ enum exit_status command_check(const struct options *options)
                             .audit = text_builder_in(fleet.arena)};
     if (open)
         boats_check(options, &run);
+    if (run.audit.length > 0)
+        proof_people_print(&run.audit);
     enum exit_status status = status_of(fleet.problems, !options->fail_on_error);
     if (options->json)
         check_json_print(options, &fleet, run.rows, run.count);

@@ -68,7 +68,7 @@ static const struct option_row {
     {'u', "to", "DATE", "its last day, when the boat is handed back"},
     {'w', "crew", "LIST", "body masses in kg, such as 80,75,18"},
     {'x', "fail", "SEVERITY", "exit 1 from `deficiency` on (default), or from `error`"},
-    {'P', "page", NULL, "also the audit of each page: what was measured by which rule"},
+    {'P', "page", NULL, "also the audit of each page: what was measured, by which rule"},
     {'j', "json", NULL, "all that was found as JSON, on standard output"},
     {'l', "list", NULL, "list every check; needs no BASE"},
     {'S', "schema", NULL, "print the JSON Schema of --json; needs no BASE"},

@@ -6,7 +6,7 @@
 #define BAND_HEIGHT MM(21)
 #define STRIPE_HEIGHT MM(1.8)
 #define CALL_LINE_HEIGHT MM(6.4)
-#define CONTACT_HEIGHT MM(6.75)
+#define CONTACT_HEIGHT MM(6.55)
 #define FOOTER_HEIGHT MM(6.8)
 #define GAP MM(0.6)
 #define LEFT_WIDTH MM(122)

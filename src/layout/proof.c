@@ -67,7 +67,7 @@ static const char *said(const struct proofing *p, const struct page_item *item)
         return "";
     if (is_text(item))
         return text_format(p->arena, "\"%s\": ", item->run->text);
-    return text_format(p->arena, "%s: ", item->block == NULL ? "page" : item->block);
+    return item->block == NULL ? "" : text_format(p->arena, "%s: ", item->block);
 }
 
 void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page_item *item,

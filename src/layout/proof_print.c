@@ -1,53 +1,53 @@
-/* proof_print.c - the audit of a card as text (room:
- * layout). It judges nothing. */
+/* proof_print.c - the audit of a card as text (room: layout). It judges nothing. */
 #include "proof.h"
-
-#include <string.h>
 
 static const char *const severity_words[] = {
     [PROOF_ERROR] = "error", [PROOF_NOTE] = "note", [PROOF_AIM] = "aim"};
 
-static void padded_add(struct text_builder *out, const char *text, size_t width)
-{
-    long length = text_code_points(text);
-    text_add(out, text);
-    for (size_t at = length < 0 ? strlen(text) : (size_t)length; at < width; at++)
-        text_add(out, " ");
-}
+#define INDENT "              "
 
-static size_t widest_measured(const struct proof_report *report)
+/* All that breaks one rule; what the rule asks stands below, once. */
+static void rule_print(const struct proof_report *report, enum proof_rule_key key,
+                       struct text_builder *out)
 {
-    size_t widest = 0;
+    const struct proof_rule *rule = proof_rule(key);
+    bool any = false;
     for (size_t i = 0; i < report->count; i++) {
-        long length = text_code_points(report->findings[i].measured);
-        widest = length > 0 && (size_t)length > widest ? (size_t)length : widest;
+        if (report->findings[i].rule != key)
+            continue;
+        text_add_format(out, "  %-5s  %-3s  %s\n", severity_words[rule->severity], rule->id,
+                        report->findings[i].measured);
+        any = true;
     }
-    return widest;
-}
-
-static void finding_print(const struct proof_finding *finding, const char *boat,
-                          size_t width, struct text_builder *out)
-{
-    const struct proof_rule *rule = proof_rule(finding->rule);
-    text_add_format(out, "%s %s  ", boat, finding->card);
-    padded_add(out, severity_words[rule->severity], 5);
-    text_add(out, "  ");
-    padded_add(out, rule->id, 3);
-    text_add(out, "  ");
-    padded_add(out, finding->measured, width);
-    text_add_format(out, "  limit: %s; remedy: %s\n", rule->limit, rule->remedy);
+    if (any)
+        text_add_format(out, INDENT "rule:   %s\n" INDENT "limit:  %s\n" INDENT "remedy: %s\n",
+                        rule->sentence, rule->limit, rule->remedy);
 }
 
 void proof_print(const struct proof_report *report, const char *boat, const char *card,
                  struct text_builder *out)
 {
-    size_t width = widest_measured(report);
-    for (size_t i = 0; i < report->count; i++)
-        finding_print(&report->findings[i], boat, width, out);
+    text_add_format(out, "%s %s: ", boat, card);
     if (report->errors == 0)
-        text_add_format(out, "%s %s  clean", boat, card);
+        text_add(out, "clean");
     else
-        text_add_format(out, "%s %s  held by %zu errors", boat, card, report->errors);
-    text_add_format(out, ": %zu notes, %zu below aim, %zu things measured\n", report->notes,
-                    report->aims, report->measured);
+        text_add_format(out, "held back by %zu %s", report->errors,
+                        report->errors == 1 ? "error" : "errors");
+    text_add_format(out, "; %zu %s, %zu below aim, %zu things measured\n", report->notes,
+                    report->notes == 1 ? "note" : "notes", report->aims, report->measured);
+    for (int key = 0; key < RULE_COUNT; key++)
+        rule_print(report, (enum proof_rule_key)key, out);
+}
+
+void proof_people_print(struct text_builder *out)
+{
+    const char *between = "left to people: ";
+    for (int key = 0; key < RULE_COUNT; key++) {
+        const struct proof_rule *rule = proof_rule((enum proof_rule_key)key);
+        if (rule->judge != PROOF_PERSON)
+            continue;
+        text_add_format(out, "%s%s %s", between, rule->id, rule->sentence);
+        between = "; ";
+    }
+    text_add(out, "\n");
 }

@@ -1,5 +1,5 @@
 /* proof_size.c - sizes of type, leading, measure, widths of lines, heights of
- * blanks, glyphs (room: layout). Rules G4, G5, G6, G18, G30, R59. */
+ * blanks, glyphs (room: layout). Rules G4, G5, G6, G18, G30, A59. */
 #include "layout_room.h"
 #include "legible.h"
 #include "proof_room.h"
@@ -206,7 +206,7 @@ static void measure_judge(struct proofing *p, size_t i)
         proof_found(p, RULE_MEASURE, item, "%ld characters", characters);
 }
 
-/* ---- G30, R59 ---- */
+/* ---- G30, A59 ---- */
 
 static void line_judge(struct proofing *p, const struct page_item *item)
 {

@@ -210,7 +210,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "write the MMSI in threes", PROOF_ERROR, PROOF_PAGE, "the check code is no number",
         "product.md; " CD("E G23")},
     [RULE_POUCH] = {"G24", "sheet, pouch and cut leave a sealed border", "3 mm, wet 5 mm", "",
-        PROOF_ERROR, PROOF_PERSON, "the program does not know the pouch: the safe area (G1) "
+        PROOF_ERROR, PROOF_PERSON, "the program does not see the pouch: the safe area (G1) "
         "leaves 8 mm and more all round", CD("A5 52-54, E G24")},
     [RULE_DATES] = {"G25", "dates are in order: approved, printed, runs out",
         "approved <= printed <= first gear date", "renew the gear, or mend the date",
@@ -225,17 +225,17 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_ORDER] = {"G27", "read aloud, the card goes from head to foot",
         "title, WHEN, call line, steps, plan, boxes, rescue centre, call, footer",
         "lay the blocks out in that order", PROOF_ERROR, PROOF_PAGE,
-        "the words of the PDF itself are read back by tests/cli/proof.sh", CD("E G27")},
+        "the words of the PDF itself are read back by tests/cli/proof.sh in the same order", CD("E G27")},
     [RULE_PDF] = {"G28", "the PDF is whole", "faces, Unicode, boxes, language, title", "",
         PROOF_ERROR, PROOF_ELSEWHERE, "the draw room checks what it makes; "
         "tests/cli/readback.sh reads it with other programs", CD("E G28, F")},
     [RULE_RASTER] = {"G29", "the printed words are as legible as the page claims",
         "4.5:1 in three lights", "", PROOF_NOTE, PROOF_ELSEWHERE,
-        "tests/cli/proof.sh measures rendered pixels", CD("E G29")},
+        "tests/unit/test_proof_raster.c measures rendered pixels", CD("E G29")},
     [RULE_LINE_WIDTH] = {"G30", "no line is a hair", "0.35 mm", "draw it wider", PROOF_ERROR,
         PROOF_PAGE, "strokes of letters follow from the face and the size of the type (G4)",
         CD("A3 40, E G30")},
-    [RULE_BLANKS] = {"R59", "a blank has room for a wax pencil",
+    [RULE_BLANKS] = {"A59", "a blank has room for a wax pencil",
         "9 mm high, 8.4 of them free of ink",
         "give the line more height", PROOF_ERROR, PROOF_PAGE,
         "product.md's 9 mm, not 12: so that the call fits", "product.md; " CD("A5 59")},
@@ -245,6 +245,11 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_NOTES] = {"G31", "small faults do not add up", "3 notes a card", "mend one of them",
         PROOF_ERROR, PROOF_PAGE, "sizes below their aim: a full card may be set at its floors "
         "(product.md)", CD("A1 13, E G31")},
+    [RULE_FILM] = {"A41", "the face of the film is matt", "no glare of a torch", "",
+        PROOF_ERROR, PROOF_PERSON, "the program does not see the film", CD("A3 41")},
+    [RULE_TRIAL] = {"T", "people who have never seen the cards find the right one and do what it "
+        "says", "crew of other languages, red torch, wet hands", "", PROOF_ERROR, PROOF_PERSON,
+        "only people can be tried", "corrections 3, point 12"},
 };
 
 const struct proof_rule *proof_rule(enum proof_rule_key key)

@@ -20,7 +20,7 @@
 static void told(struct proofing *p, enum proof_rule_key rule, struct place origin,
                  const char *text, const char *measured)
 {
-    struct page_item words = {.origin = origin, .block = "words", .kind = PAGE_BOX};
+    struct page_item words = {.origin = origin, .kind = PAGE_BOX};
     proof_found(p, rule, &words, "\"%s\": %s", text, measured);
 }
 

@@ -7,10 +7,10 @@
 
 #define SIDE_COLUMN MM(60)
 #define GUTTER MM(4.5)
-#define HEAD_HEIGHT MM(7)
-#define LEGEND_HEIGHT MM(8)
+#define HEAD_HEIGHT MM(6.2)
+#define LEGEND_HEIGHT MM(7.4)
 #define LABEL_GAP MM(2)
-#define LABEL_GAP_LEAST MM(0.7)
+#define LABEL_GAP_LEAST MM(0.5)
 #define CLEARANCE MM(0.5)
 #define LEADER MM(0.5)
 #define HALO MM(1.5)

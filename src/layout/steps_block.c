@@ -7,7 +7,7 @@
 #define SIGN_SIDE MM(7)
 #define ROW_PITCH MM(7.05)
 #define SIGN_AT MM(1.2)        /* signs stand below the number, tags below the headline */
-#define STEP_GAP MM(0.8)
+#define STEP_GAP MM(0.6)
 #define LINE_LOW MM(0.2)       /* a headline reaches below its height, a disc does not */
 #define STEP_GAP_MOST MM(12)
 #define ROW_EXTRA_MOST MM(3.5)

@@ -5,7 +5,7 @@
 #include <string.h>
 
 #define NAME_GAP MM(0.3)
-#define LEADER_GAP MM(0.7)    /* from its middle; letters reach a little below their box */
+#define LEADER_GAP MM(1.1)    /* from its middle, whose halo must not cut letters */
 #define EDGES 4               /* of a box */
 
 struct naming {
