@@ -319,6 +319,12 @@ static void leader_judge(struct proofing *p, size_t i)
 
 /* ---- lines and head ---- */
 
+static mpt capital_height(const struct proofing *p, const struct run *run)
+{
+    const struct face_metrics *metrics = face_metrics(p->faces, run->role);
+    return (mpt)((int64_t)run->size * metrics->cap_height / metrics->units_per_em);
+}
+
 /* The head of an escape plan: 7 % of the shorter side, its letters 60 % of that. */
 static void header_judge(struct proofing *p)
 {
@@ -326,7 +332,7 @@ static void header_judge(struct proofing *p)
     mpt least = shorter * 7 / 100, letters = least * 60 / 100;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        mpt tall = is_text(item) ? p->ink[i].height : item->area.height;
+        mpt tall = is_text(item) ? capital_height(p, item->run) : item->area.height;
         bool band = item->kind == PAGE_BOX && item->fill == INK_BLACK && in_block(item, "title");
         bool title = is_text(item) && item->role == ROLE_TITLE;
         if (!band && !title)

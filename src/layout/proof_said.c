@@ -26,6 +26,22 @@ static void warnings_judge(struct proofing *p, const struct card_warning *warnin
         says_judge(p, NULL, warnings[i].text);
 }
 
+static const char *or_nothing(const char *text)
+{
+    return text == NULL ? "" : text;
+}
+
+/* Tags, name and place stand beside each other: other rows may have one of them too. */
+static const char *row_words(struct proofing *p, const struct card_row *row)
+{
+    struct text_builder out = text_builder_in(p->arena);
+    for (size_t t = 0; t < row->tag_count; t++)
+        text_add(&out, row->tags[t]);
+    text_add(&out, or_nothing(row->name));
+    text_add(&out, or_nothing(row->where));
+    return out.at;
+}
+
 static void table_judge(struct proofing *p, const struct card_step *step)
 {
     if (step->table_count == 0)
@@ -34,8 +50,9 @@ static void table_judge(struct proofing *p, const struct card_step *step)
     texts_judge(p, "steps", step->table_heads, TABLE_CELLS);
     for (size_t r = 0; r < step->table_count; r++)
         for (size_t c = 0; c < TABLE_CELLS; c++) {
-            says_judge(p, "steps", step->table[r].cells[c].tag);
-            says_judge(p, "steps", step->table[r].cells[c].name);
+            const struct table_cell *cell = &step->table[r].cells[c];
+            says_judge(p, "steps", text_format(p->arena, "%s%s", or_nothing(cell->tag),
+                                               or_nothing(cell->name)));
         }
 }
 
@@ -43,11 +60,8 @@ static void step_judge(struct proofing *p, const struct card_step *step)
 {
     says_judge(p, "steps", step->headline.text);
     says_judge(p, "steps", step->lethal.text);
-    for (size_t r = 0; r < step->row_count; r++) {
-        says_judge(p, "steps", step->rows[r].name);
-        says_judge(p, "steps", step->rows[r].where);
-        texts_judge(p, "steps", step->rows[r].tags, step->rows[r].tag_count);
-    }
+    for (size_t r = 0; r < step->row_count; r++)
+        says_judge(p, "steps", row_words(p, &step->rows[r]));
     table_judge(p, step);
 }
 

@@ -207,7 +207,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "a boat without a radio. Whether identities are sound the radio room decides",
         CD("E G23")},
     [RULE_DIGITS] = {"G23", "long numbers are read in threes", "no more than 6 digits in a row",
-        "write the MMSI in threes", PROOF_ERROR, PROOF_PAGE, "the check code is no number",
+        "write it in threes", PROOF_ERROR, PROOF_PAGE, "the check code is no number",
         "product.md; " CD("E G23")},
     [RULE_POUCH] = {"G24", "sheet, pouch and cut leave a sealed border", "3 mm, wet 5 mm", "",
         PROOF_ERROR, PROOF_PERSON, "the program does not see the pouch: the safe area (G1) "
@@ -225,7 +225,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_ORDER] = {"G27", "read aloud, the card goes from head to foot",
         "title, WHEN, call line, steps, plan, boxes, rescue centre, call, footer",
         "lay the blocks out in that order", PROOF_ERROR, PROOF_PAGE,
-        "the words of the PDF itself are read back by tests/cli/proof.sh in the same order", CD("E G27")},
+        "the words of the PDF itself are read back by tests/cli/proof.sh in the same order",
+        CD("E G27")},
     [RULE_PDF] = {"G28", "the PDF is whole", "faces, Unicode, boxes, language, title", "",
         PROOF_ERROR, PROOF_ELSEWHERE, "the draw room checks what it makes; "
         "tests/cli/readback.sh reads it with other programs", CD("E G28, F")},

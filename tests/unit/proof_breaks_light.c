@@ -6,20 +6,14 @@
 
 /* ---- G7 ---- */
 
-/* Words of that ink on a field of another, both beside the steps. */
-static struct page_item *words_on(struct proof_try *try, enum ink ink, enum ink field, mpt size)
+/* Words of that ink on a field of another, in the empty margin. */
+static void words_on(struct proof_try *try, enum ink ink, enum ink field, mpt size)
 {
-    struct page_item *words = try_saying(try, "Engine stop"), *top;
-    struct area area = words->area;
-    struct page_item copy = *words;
-    box_add(try, (struct area){area.x - MM(1), area.y - MM(1), area.width + MM(40),
-                               area.height + MM(8)}, field);
-    top = item_add(try, PAGE_TEXT);
-    *top = copy;
-    top->fill = ink;
-    item_resize(try, top, size);
-    item_remove(try, words);
-    return &try->items[try->page.count - 1];
+    const struct page_item *like = try_saying(try, "Engine stop");
+    box_add(try, (struct area){MM(15), MM(3), MM(60), MM(10)}, field);
+    struct page_item *words = words_add(try, like, MM(20), MM(10));
+    words->fill = ink;
+    item_resize(try, words, size);
 }
 
 static void white_on_white(struct proof_try *try, bool broken)
@@ -53,19 +47,14 @@ static void grey_on_yellow(struct proof_try *try, bool broken)
 /* Half of the words lies on another ground. */
 static void half_on_black(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Engine stop");
-    struct page_item copy = *words, *top;
-    mpt half = broken ? copy.area.width / 2 : -MM(12);
-    box_add(try, (struct area){copy.area.x - MM(11), copy.area.y, half + MM(11),
-                               copy.area.height}, INK_BLACK);
-    top = item_add(try, PAGE_TEXT);
-    *top = copy;
+    box_add(try, (struct area){MM(15), MM(3), broken ? MM(10) : MM(4), MM(10)}, INK_BLACK);
+    words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
 }
 
 static void painted_over(struct proof_try *try, bool broken)
 {
-    struct area area = try_saying(try, "Engine stop")->area;
-    box_add(try, (struct area){area.x, area.y + (broken ? 0 : MM(30)), MM(5), MM(5)}, INK_WHITE);
+    words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
+    box_add(try, (struct area){broken ? MM(22) : MM(60), MM(6), MM(5), MM(5)}, INK_WHITE);
 }
 
 /* ---- G8 ---- */

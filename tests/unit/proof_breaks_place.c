@@ -137,11 +137,9 @@ static void words_over_a_line(struct proof_try *try, bool broken)
 /* A slanted line is where it is, not all of the area it spans. */
 static void words_over_a_slanted_line(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Engine stop");
-    struct area area = words->area;
-    struct point low = {area.x - MM(30), area.y + MM(34)};
-    struct point high = {area.x + area.width + (broken ? MM(1) : MM(32)), area.y - MM(1)};
-    line_add(try, low, high, INK_BLACK, MM(0.5));
+    words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
+    line_add(try, (struct point){MM(18), MM(14)}, (struct point){broken ? MM(60) : MM(120), MM(4)},
+             INK_BLACK, MM(0.5));
 }
 
 static void words_over_the_edge_of_a_box(struct proof_try *try, bool broken)
@@ -185,7 +183,8 @@ static void a_phrase_of_the_call_is_lost(struct proof_try *try, bool broken)
 
 static void a_seacock_is_lost(struct proof_try *try, bool broken)
 {
-    item_say(try, try_text(try, "steps", ROLE_TABLE, 1), broken ? "Forward" : "Forward toilet, basin");
+    struct page_item *cell = try_saying(try, "Forward toilet, basin");
+    item_say(try, cell, broken ? "Forward" : cell->run->text);
 }
 
 static void a_label_of_the_safety_plan_is_lost(struct proof_try *try, bool broken)

@@ -155,8 +155,11 @@ static void mark_off_the_boat(struct proof_try *try, bool broken)
 
 static void tag_of_a_place_lost(struct proof_try *try, bool broken)
 {
-    if (broken)
-        item_remove(try, try_saying(try, "C11–C13"));
+    struct page_item *tag = try_saying(try, "C11–C13"), *frame = tag - 1;
+    if (!broken)
+        return;
+    item_remove(try, tag);
+    item_remove(try, frame);
 }
 
 /* ---- leaders ---- */
@@ -184,9 +187,9 @@ static void leader_by_a_foreign_tag(struct proof_try *try, bool broken)
 {
     struct page_item *frame = try_text(try, "plan", ROLE_PLAN_TAG, 1) - 1;
     mpt y = frame->area.y - (broken ? MM(0.4) : MM(0.6)), x = frame->area.x;
-    struct page_item *line = line_add(try, (struct point){x - MM(3), y},
-                                      (struct point){x + frame->area.width + MM(3), y},
-                                      INK_BLACK, MM(0.35));
+    struct page_item *line = line_add(try, (struct point){x, y},
+                                      (struct point){x + frame->area.width, y}, INK_BLACK,
+                                      MM(0.35));
     line->part = PART_LEADER;
     line->block = "plan";
 }

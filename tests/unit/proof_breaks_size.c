@@ -40,11 +40,6 @@ static void row_small(struct proof_try *try, bool broken)
     item_resize(try, try_text(try, "steps", ROLE_ROW, 1), broken ? PT(11.75) : PT(12));
 }
 
-static void table_small(struct proof_try *try, bool broken)
-{
-    item_resize(try, try_text(try, "steps", ROLE_TABLE, 1), broken ? PT(11) : PT(12));
-}
-
 static void box_small(struct proof_try *try, bool broken)
 {
     item_resize(try, try_text(try, "never", ROLE_BOX, 0), broken ? PT(11.5) : PT(12));
@@ -225,7 +220,7 @@ static void blank_low(struct proof_try *try, bool broken)
 {
     for (size_t i = 0; i < try->page.count; i++)
         if (try->items[i].part == PART_BLANK) {
-            item_move(&try->items[i], 0, broken ? -MM(1) : 0);
+            item_move(&try->items[i], 0, broken ? -MM(2.5) : 0);
             return;
         }
 }
@@ -239,7 +234,6 @@ static const struct proof_break rows[] = {
     {RULE_SIZE_FLOOR, "call line", "engine_fire", call_line_small},
     {RULE_SIZE_FLOOR, "headline", "engine_fire", headline_small},
     {RULE_SIZE_FLOOR, "row", "engine_fire", row_small},
-    {RULE_SIZE_FLOOR, "table", "samphire flooding", table_small},
     {RULE_SIZE_FLOOR, "box", "engine_fire", box_small},
     {RULE_SIZE_FLOOR, "contact", "engine_fire", contact_small},
     {RULE_SIZE_FLOOR, "script", "engine_fire", script_small},

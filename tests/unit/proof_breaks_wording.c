@@ -70,7 +70,8 @@ static void passive(struct proof_try *try, bool broken)
 
 static void two_negatives(struct proof_try *try, bool broken)
 {
-    headline_says(try, broken ? "**LEAVE** it. Do not look, never open." : "**LEAVE** it. No look.");
+    headline_says(try, broken ? "**LEAVE** it. Do not look, never open."
+                              : "**LEAVE** it. Do not look.");
 }
 
 /* ---- G13 ---- */

@@ -72,6 +72,9 @@ void item_move_to(struct page_item *item, mpt x, mpt y);
 /* One more thing, painted last; in no block. */
 struct page_item *item_add(struct proof_try *try, enum page_kind kind);
 void item_remove(struct proof_try *try, struct page_item *item);
+/* A copy of that text elsewhere, such as in the empty margin at the head of the paper. */
+struct page_item *words_add(struct proof_try *try, const struct page_item *like, mpt x,
+                           mpt baseline);
 /* A line between two points, a box. */
 struct page_item *line_add(struct proof_try *try, struct point from, struct point to,
                            enum ink ink, mpt width);

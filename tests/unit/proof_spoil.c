@@ -119,6 +119,17 @@ void item_remove(struct proof_try *try, struct page_item *item)
     memmove(item, item + 1, (--try->page.count - index) * sizeof *item);
 }
 
+struct page_item *words_add(struct proof_try *try, const struct page_item *like, mpt x,
+                           mpt baseline)
+{
+    struct page_item copy = *like, *item = item_add(try, PAGE_TEXT);
+    *item = copy;
+    item->block = "added";
+    item->paragraph = 0;
+    item_move(item, x - item->area.x, baseline - item->baseline);
+    return item;
+}
+
 struct page_item *line_add(struct proof_try *try, struct point from, struct point to,
                            enum ink ink, mpt width)
 {
