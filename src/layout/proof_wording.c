@@ -200,16 +200,32 @@ static void letters_judge(struct proofing *p, const struct page_item *item)
         proof_found(p, RULE_HYPHEN, item, "ends in a hyphen");
 }
 
+/* Written so: "todo" is a word of other languages, and XX a number on an old clock. */
+static const char *stand_in(const char *text)
+{
+    static const char *const words[] = {"TODO", "FIXME", "lorem", "Lorem", "xx", "xxx", "xxxx"};
+    for (const char *at = text; *at != '\0';) {
+        size_t length = strcspn(at, " .,:;?!()");
+        for (size_t i = 0; i < COUNT_OF(words); i++)
+            if (strlen(words[i]) == length && strncmp(at, words[i], length) == 0)
+                return words[i];
+        at += length + strspn(at + length, " .,:;?!()");
+    }
+    return NULL;
+}
+
 static void placeholder_judge(struct proofing *p, const struct page_item *item)
 {
-    static const char *const left[] = {"{", "}", "TODO", "FIXME", "???", "____", "lorem",
-                                       "Lorem", "XXX", "**"};
+    static const char *const signs[] = {"{", "}", "???", "____", "**"};
+    const char *word = stand_in(item->run->text);
     proof_measured(p, 1);
-    for (size_t i = 0; i < COUNT_OF(left); i++)
-        if (strstr(item->run->text, left[i]) != NULL) {
-            proof_found(p, RULE_PLACEHOLDERS, item, "%s", left[i]);
+    for (size_t i = 0; i < COUNT_OF(signs); i++)
+        if (strstr(item->run->text, signs[i]) != NULL) {
+            proof_found(p, RULE_PLACEHOLDERS, item, "%s is left", signs[i]);
             return;
         }
+    if (word != NULL)
+        proof_found(p, RULE_PLACEHOLDERS, item, "%s is left", word);
 }
 
 void proof_wording(struct proofing *p)

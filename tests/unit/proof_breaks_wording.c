@@ -129,7 +129,17 @@ static void braces_left(struct proof_try *try, bool broken)
 
 static void todo_left(struct proof_try *try, bool broken)
 {
-    left_to_fill_in(try, broken, "TODO: name");
+    item_say(try, try_saying(try, "Engine stop"), broken ? "TODO: name" : "TODOS SANTOS");
+}
+
+static void crosses_left(struct proof_try *try, bool broken)
+{
+    item_say(try, try_saying(try, "Engine stop"), broken ? "Engine xx" : "Engine XX, todo");
+}
+
+static void lorem_left(struct proof_try *try, bool broken)
+{
+    item_say(try, try_saying(try, "Engine stop"), broken ? "Lorem ipsum" : "Floremar");
 }
 
 static void question_marks_left(struct proof_try *try, bool broken)
@@ -169,6 +179,8 @@ static const struct proof_break rows[] = {
     {RULE_HEADLINE, "51 letters", "engine_fire", headline_of_51_characters},
     {RULE_PLACEHOLDERS, "braces", "engine_fire", braces_left},
     {RULE_PLACEHOLDERS, "to do", "engine_fire", todo_left},
+    {RULE_PLACEHOLDERS, "crosses", "engine_fire", crosses_left},
+    {RULE_PLACEHOLDERS, "lorem", "engine_fire", lorem_left},
     {RULE_PLACEHOLDERS, "question marks", "engine_fire", question_marks_left},
     {RULE_PLACEHOLDERS, "underscores", "engine_fire", underscores_left},
     {RULE_PLACEHOLDERS, "stars", "engine_fire", stars_left},
