@@ -306,10 +306,16 @@ static bool corners_hold(const struct hull_view *view, struct area box)
            on(view, right, bottom);
 }
 
-/* Drawn in a little: a tag may touch the outline. */
+static mpt lesser(mpt a, mpt b)
+{
+    return a < b ? a : b;
+}
+
+/* Drawn in a little: a tag may touch the outline. Of a group of them the tag in the
+ * corner must not lie off the boat. */
 bool hull_holds(const struct hull_view *view, struct area box)
 {
-    mpt in_x = box.width / 5, in_y = box.height / 5;
+    mpt in_x = lesser(box.width / 5, MM(2.2)), in_y = lesser(box.height / 5, MM(1.5));
     return corners_hold(view, (struct area){box.x + in_x, box.y + in_y, box.width - 2 * in_x,
                                             box.height - 2 * in_y});
 }

@@ -217,8 +217,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         PROOF_NOTE, PROOF_PAGE, "gear that ran out is told by the checks of the record, and its "
         "date stays on the card: a note here", CD("E G25")},
     [RULE_PLACEHOLDERS] = {"G25", "nothing is left to be filled in by the maker",
-        "no { }, **, ???, ____, no word TODO, FIXME, lorem or xx", "fill it in", PROOF_ERROR, PROOF_PAGE,
-        "blanks for wax pencil are drawn lines, not letters", CD("E G25")},
+        "no { }, **, ???, ____, no word TODO, FIXME, lorem or xx", "fill it in", PROOF_ERROR,
+        PROOF_PAGE, "blanks for wax pencil are drawn lines, not letters", CD("E G25")},
     [RULE_BYTES] = {"G26", "the same input gives the same bytes", "equal", "", PROOF_ERROR,
         PROOF_ELSEWHERE, "tests/cli/determinism.sh prints twice, in other orders and locales",
         CD("E G26")},
