@@ -68,6 +68,7 @@ struct boat {
     /* In file order; the radio of `radio:` is the last, as vhf_dsc. */
     const struct equipment *equipment;
     size_t equipment_count;
+    bool gear_unclear;                /* errors left some piece out, or its number unread */
     struct list_value not_fitted;
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */
     const struct silence *silences;   /* checks that the base has silenced for this boat */

@@ -85,6 +85,7 @@ struct figure {
     const char *step;
     bool in_rows;              /* stands in the rows of the gear it is about */
     bool label_tells;          /* its own first words, or its block's, say "estimated" */
+    bool in_check;             /* for the base: `check` tells it, and what it lacks */
     const char *why_not;       /* why it is on no card; NULL where it may be */
     void (*evaluate)(struct evaluation *evaluation); /* NULL: not from the record */
 };

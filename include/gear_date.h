@@ -72,14 +72,16 @@ const struct date_value *gear_date_field(const struct equipment *gear, enum gear
 /* The key of the field in a boat file, such as service_due. */
 const char *gear_field_key(enum gear_field field);
 
-/* *first becomes `other` when that is known and runs out before it. */
-void gear_date_keep_first(struct gear_date *first, const struct gear_date *other);
+/* What several pieces are good for together. All zero: of none. */
+struct gear_dates {
+    struct gear_date first;          /* `known` false while none has a date */
+    const struct equipment *piece;   /* the one that runs out first */
+    size_t undated;                  /* how many need a date and have none */
+};
 
-/* The first of these pieces to run out: what they are good for together. False,
- * `known` false and `rule` NULL, when none has a date. How many need a date and have none is
- * left in *unknown. */
-bool gear_date_first(const struct equipment *gear, size_t count, const struct base_record *base,
-                     struct gear_date *first, size_t *unknown);
+/* Takes one piece more into it; of two that run out on one day the first stays. */
+void gear_dates_add(struct gear_dates *dates, const struct equipment *gear,
+                    const struct base_record *base);
 
 /* To be printed: 2027-04 where that month holds to its end, as a label reads, else
  * the full day. */

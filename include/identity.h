@@ -103,7 +103,8 @@ enum call_sign_fault {
     CALL_SIGN_OTHER_LETTER,   /* above U+007F; `looks_like` may tell */
     CALL_SIGN_SIGN,           /* ASCII, but neither letter nor digit */
     CALL_SIGN_BYTES,          /* not valid UTF-8 */
-    CALL_SIGN_LENGTH
+    CALL_SIGN_LENGTH,
+    CALL_SIGN_NONE            /* the word in capitals: it would be called out */
 };
 
 enum call_sign_pattern {
@@ -163,13 +164,15 @@ enum { AIS_NAME_LONGEST = 20 };   /* characters; the six-bit name of AIS */
 struct name {
     enum name_fault fault;
     size_t at;                   /* the character at fault, from 1, of the NFC text */
-    uint32_t code_point;         /* upper case */
+    uint32_t code_point;         /* upper case, unless that is one of A to Z */
     const char *spoken;          /* in capitals; NULL on a fault */
     const char *spelled;         /* in code words; NULL on a fault */
     const char *proposal;        /* in letters A to Z, to be compared with the licence; NULL */
     const char *other_proposal;  /* where ICAO 9303-3 permits a second; NULL: none */
     enum name_alphabet alphabet;
-    const char *roman;           /* the numeral that is the last word; NULL: none */
+    const char *roman;           /* a numeral that is a word behind another; NULL: none */
+    const char *roman_word;      /* its number in English: TWO */
+    size_t roman_at;             /* where in `spoken` it stands, in bytes from 0 */
     bool typographic;            /* holds U+2019, which is not on a licence's keyboard */
     size_t length;               /* characters, of the spoken name or its proposal */
 };

@@ -52,6 +52,9 @@ void problem_add_check(struct problems *problems, const char *check, enum severi
                        struct place place, const char *remedy, const char *format, ...)
     __attribute__((format(printf, 6, 7)));
 
+/* Was an error told at just this place, of the boat being worked on? */
+bool problems_error_at(const struct problems *problems, struct place place);
+
 size_t problems_count(const struct problems *problems, enum severity severity);
 
 /* True once anything of this severity or worse was added. */

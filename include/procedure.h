@@ -179,6 +179,7 @@ struct procedure_set {
     X(DEFER, "defer") X(DEFER_ORDER, "defer_order") \
     X(CHECK_CODE, "check_code") X(PRINTED, "printed") X(LANGUAGE, "language") \
     X(GEAR_DATES, "gear_dates") X(GEAR_DATES_NONE, "gear_dates_none") X(REPLACE, "replace") \
+    X(GEAR_DATES_PAST, "gear_dates_past") X(GEAR_DATES_SOME, "gear_dates_some") \
     X(APPROVED, "approved") X(MARK_SPECIMEN, "mark_specimen") X(MARK_DRAFT, "mark_draft") \
     X(MARK_NOT_APPROVED, "mark_not_approved") X(NOT_RECORDED, "not_recorded") \
     X(PLAN_BOW, "plan_bow") X(PLAN_PORT, "plan_port") X(PLAN_STARBOARD, "plan_starboard") \
@@ -198,7 +199,9 @@ struct procedure_set {
     X(FIGURE_ESTIMATED, "figure_estimated") X(FIGURE_BEATS, "figure_beats") \
     X(FIGURE_MAY_BEAT, "figure_may_beat") X(FIGURE_BEATS_AND_MAY, "figure_beats_and_may") \
     X(FIGURE_ANY_BEATS, "figure_any_beats") X(FIGURE_WORST, "figure_worst") \
-    X(FIGURE_BUNG, "figure_bung") X(FIGURE_FLOOR, "figure_floor") X(FIGURE_RUN, "figure_run") \
+    X(FIGURE_BUNG, "figure_bung") X(FIGURE_SEAL, "figure_seal") \
+    X(FIGURE_SEALS, "figure_seals") X(FIGURE_FLOOR, "figure_floor") \
+    X(FIGURE_FLOOR_ONE, "figure_floor_one") X(FIGURE_RUN, "figure_run") \
     X(FIGURE_BOAT_FULL, "figure_boat_full") X(FIGURE_RAFT, "figure_raft") \
     X(FIGURE_EMPTY, "figure_empty") X(FIGURE_EMPTY_EACH, "figure_empty_each") \
     X(FIGURE_RANGE_TITLE, "figure_range_title") \

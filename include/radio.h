@@ -24,6 +24,11 @@
  * NULL for any other character: *bad then holds its code point. */
 const char *spell(struct arena *arena, const char *word, uint32_t *bad);
 
+/* 20 gives "BISSOTWO NADAZERO": the figure words of Radio Regulations Appendix 14, for
+ * training only. Hardly anybody uses them, and they may hinder a real call (dossier:
+ * radio 3.2), so no card and no script has them. What is no digit is passed over. */
+const char *spell_itu_figures(struct arena *arena, const char *digits);
+
 /* 200014730 gives "200 014 730". */
 const char *mmsi_in_threes(struct arena *arena, const char *mmsi);
 

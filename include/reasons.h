@@ -26,6 +26,10 @@ void card_reasons(const struct compose_input *input, const struct card_set *set,
  * formula and its source, the result before and after rounding, the verdict, and
  * whether a card carries it. `set` is what compose_set made of `input`; NULL: the boat
  * has no cards. */
+/* What the record gives for the base and the skipper alone: each figure of `check` that
+ * has a result, with its inputs and formula. Nothing where there is none. */
+void figures_for_base(const struct compose_input *input, struct text_builder *out);
+
 void figure_reasons(const struct compose_input *input, const struct card_set *set,
                     const struct figure *figure, struct text_builder *out);
 

@@ -16,7 +16,8 @@
 
 /* Values as read. A field that the file lacks leaves all zero: given false,
  * text NULL, answer ANSWER_NOT_RECORDED. A key with an empty value (`spot:`)
- * counts as not given. */
+ * counts as not given. One whose value was refused keeps its place alone, so that
+ * what is then missing is told where it was refused. */
 struct text_value { const char *text; struct place place; };
 struct number_value { int64_t milli; const char *text; bool given; struct place place; };
 struct date_value { struct date date; const char *text; bool given; struct place place; };
@@ -65,6 +66,9 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
  * written in the file; NULL when not given, "yes"/"no" for answers. For lists
  * the words joined by a space. */
 const char *field_text(const struct field *field, const void *record, struct arena *arena);
+
+/* Where the value stands in the file, also one that was refused; line 0: nowhere. */
+struct place field_place(const struct field *field, const void *record);
 
 const struct field *field_find(const struct field_table *table, const char *key);
 

@@ -25,6 +25,7 @@ struct options {
     const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
     const char *nature;       /* call: a key of nature_find */
     bool relay, downgrade, cancel, spell;
+    bool itu_figures;         /* call: with spell */
     const char *position, *bearing;  /* call: as given */
     const char *type;         /* start: monohull or catamaran; NULL: not told */
     /* check */

@@ -33,19 +33,14 @@ static void not_hers_keep(const struct boat_work *work, struct check_row *row,
 static void first_date_find(const struct fleet *fleet, const struct boat *boat,
                             struct check_row *row, struct arena *arena)
 {
-    struct gear_date first = {0};
-    for (size_t i = 0; i < boat->equipment_count; i++) {
-        const struct equipment *gear = &boat->equipment[i];
-        struct gear_date date;
-        if (!gear_date(gear, fleet->base, &date) ||
-            (first.known && date_compare(date.last, first.last) >= 0))
-            continue;
-        first = date;
-        row->first_item = gear->kind->key;
-        row->first_tag = kept(arena, gear->tag.text);
-    }
-    if (first.known)
-        row->first_date = date_text(arena, gear_date_shown(&first));
+    struct gear_dates dates = {0};
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        gear_dates_add(&dates, &boat->equipment[i], fleet->base);
+    if (!dates.first.known)
+        return;
+    row->first_date = date_text(arena, gear_date_shown(&dates.first));
+    row->first_item = dates.piece->kind->key;
+    row->first_tag = kept(arena, dates.piece->tag.text);
 }
 
 struct check_row check_row_make(const struct fleet *fleet, const struct boat_work *work,

@@ -25,6 +25,15 @@ static bool one_asked(const struct options *options, struct problems *problems)
     return false;
 }
 
+static bool figures_asked(const struct options *options, struct problems *problems)
+{
+    if (!options->itu_figures || options->spell)
+        return true;
+    problem_add(problems, SEVERITY_USE, no_place, "add --spell, or leave it out",
+                "--itu-figures is for --spell alone: no call is made with these words");
+    return false;
+}
+
 static bool boat_chosen(const struct fleet *fleet)
 {
     if (fleet->boat_count == 1)
@@ -145,11 +154,15 @@ static bool form_print(const struct call *call, const struct boat *boat)
     return script != NULL;
 }
 
-static bool spelling_print(const struct fleet *fleet, const struct boat *boat)
+static bool spelling_print(const struct options *options, const struct fleet *fleet,
+                           const struct boat *boat)
 {
     const char *spelling = call_spelling(boat, fleet->arena, fleet->problems);
     if (spelling != NULL)
         fputs(spelling, stdout);
+    if (spelling != NULL && options->itu_figures && boat->radio.mmsi.text != NULL)
+        printf("FOR TRAINING ONLY, the MMSI in the figure words of the Radio Regulations:\n"
+               "%s\n", spell_itu_figures(fleet->arena, boat->radio.mmsi.text));
     return spelling != NULL;
 }
 
@@ -162,7 +175,7 @@ static bool call_print(const struct call *call)
     if (work.set == NULL || problems_reach(call->fleet->problems, SEVERITY_USE))
         return false;
     if (options->spell)
-        return spelling_print(call->fleet, work.boat);
+        return spelling_print(options, call->fleet, work.boat);
     bool printed = options->card != NULL ? cards_print(call, work.set)
                                          : form_print(call, work.boat);
     if (printed)
@@ -176,8 +189,9 @@ enum exit_status command_call(const struct options *options)
     struct call call = {.options = options, .fleet = &fleet};
     enum exit_status status = EXIT_GOOD;
     bool told = fleet_open(options, &fleet) && one_asked(options, fleet.problems) &&
-                boat_chosen(&fleet) && nature_known(options, &fleet) &&
-                call_place_read(options, &fleet, &call.place) && call_print(&call);
+                figures_asked(options, fleet.problems) && boat_chosen(&fleet) &&
+                nature_known(options, &fleet) && call_place_read(options, &fleet, &call.place) &&
+                call_print(&call);
     if (!told)
         status = report(&fleet, false);
     fleet_close(&fleet);

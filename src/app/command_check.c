@@ -1,5 +1,6 @@
 /* command_check.c - everything but printing (room: app). */
 #include "app.h"
+#include "reasons.h"
 #include "starter.h"
 
 #include <stdio.h>
@@ -72,14 +73,15 @@ static void rest_tell(const struct options *options, const struct fleet *fleet,
         rest_add(fleet, work, &rest, out);
 }
 
-/* What keeps figures off her cards, as notes. */
+/* What keeps figures off her cards, as notes; and the figures that are for the base. */
 static void figures_tell(const struct options *options, const struct fleet *fleet,
-                         const struct boat_work *work)
+                         const struct boat_work *work, struct text_builder *out)
 {
     if (work->set == NULL || work->boat == NULL)
         return;
     struct compose_input input = compose_input_of(options, fleet, work->boat);
     figure_notes(&input, work->set, fleet->arena, fleet->problems);
+    figures_for_base(&input, out);
 }
 
 /* ---- the run ---- */
@@ -88,7 +90,8 @@ static void figures_tell(const struct options *options, const struct fleet *flee
 struct check_run {
     struct fleet *fleet;
     struct check_row *rows;
-    struct text_builder rest, audit;
+    struct text_builder rest;      /* for the base, and what else to record */
+    struct text_builder audit;     /* of her pages, if asked for */
     size_t count;
 };
 
@@ -99,7 +102,7 @@ static void boat_check(const struct options *options, struct check_run *run, siz
     if (work.set != NULL) {
         problems_about(one.problems, work.key, "cards");
         safety_plan_notes(work.boat, one.problems);
-        figures_tell(options, &one, &work);
+        figures_tell(options, &one, &work, &run->rest);
         problems_about(one.problems, NULL, "run");
     }
     run->rows[index] = check_row_make(&one, &work, run->fleet->arena);

@@ -28,7 +28,7 @@ const struct command commands[] = {
      "--card or --all it names the cards that exist. With --figure it tells how one\n"
      "figure computed from the record comes about, or with --figure all every one.",
      command_why},
-    {"call", "show what to say on the radio", "bcnRGXspB",
+    {"call", "show what to say on the radio", "bcnRGXsIpB",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
      "be filled in: the general MAYDAY, or what one of the options asks for. A position\n"
      "is filled into it and shown in other forms. The bearing of a mark is turned into\n"
@@ -61,6 +61,7 @@ static const struct option_row {
     {'G', "downgrade", NULL, "help is no longer needed at once"},
     {'X', "cancel", NULL, "cancel a false alert"},
     {'s', "spell", NULL, "name and call sign spelled, MMSI, beacons"},
+    {'I', "itu-figures", NULL, "with --spell: the ITU's words for the figures, for training"},
     {'p', "position", "POSITION", "fill this position in (such as \"43 28.35 N 16 26.1 E\")"},
     {'B', "bearing", "BEARING", "of a mark, as taken (such as \"100 M\" or \"086 T\")"},
     {'t', "type", "TYPE", "monohull or catamaran"},
@@ -171,6 +172,7 @@ static const struct kept flags[] = {
     {'q', offsetof(struct options, quiet)}, {'e', offsetof(struct options, each)},
     {'R', offsetof(struct options, relay)}, {'G', offsetof(struct options, downgrade)},
     {'X', offsetof(struct options, cancel)}, {'s', offsetof(struct options, spell)},
+    {'I', offsetof(struct options, itu_figures)},
     {'a', offsetof(struct options, all)}, {'j', offsetof(struct options, json)},
     {'l', offsetof(struct options, list)}, {'S', offsetof(struct options, schema)},
     {'D', offsetof(struct options, draft)}, {'m', offsetof(struct options, dump)},

@@ -45,7 +45,7 @@ struct composing {
     bool held;                        /* the card being made lacks a fact */
     struct marker *markers;
     size_t marker_count, marker_room;
-    struct gear_date first_date;      /* of the card's gear, the first to run out */
+    struct gear_dates dates;          /* of the card's gear */
 };
 
 enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };
@@ -113,6 +113,9 @@ void table_make(struct composing *composing, const char *item, struct card_step 
 /* steps.c */
 void steps_make(struct composing *composing, struct card *card);
 const struct card_step *step_by_id(const struct card *card, const char *id);
+
+/* Of a figure's words: two lines at the least size. */
+#define FIGURE_CHARACTERS_MOST 100
 
 /* figure_rows.c: figures under the steps they serve, and on the distress card the
  * section of ranges. Needs all steps and sections. */

@@ -85,7 +85,7 @@ static void card_begin(struct composing *composing, const struct slot *slot, str
     composing->held = slot->undecided;
     composing->markers = NULL;
     composing->marker_count = composing->marker_room = 0;
-    composing->first_date = (struct gear_date){.known = false};
+    composing->dates = (struct gear_dates){.undated = 0};
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
         .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.text,

@@ -2,6 +2,8 @@
  * to what a card says of it (room: compose). Never computes: it asks figure. */
 #include "explain.h"
 
+#include <string.h>
+
 static const char *verdict_words(enum figure_verdict verdict)
 {
     switch (verdict) {
@@ -59,7 +61,9 @@ static void read_tell(const struct explaining *explaining, const struct figure_r
                     result->lacks[i].about);
 }
 
-static void result_tell(const struct explaining *explaining, const struct figure_result *result)
+/* Why nothing is said is told once, where it is why no card carries it. */
+static void result_tell(const struct explaining *explaining, const struct figure *figure,
+                        const struct figure_result *result)
 {
     if (result->before != NULL)
         line_tell(explaining, INDENT_REASON, "result: %s", result->before);
@@ -72,11 +76,13 @@ static void result_tell(const struct explaining *explaining, const struct figure
         line_tell(explaining, INDENT_REASON, "no result: an input is not recorded");
         break;
     case FIGURE_NOT_APPLICABLE:
-        line_tell(explaining, INDENT_REASON, "nothing said: %s", result->reason);
+        if (!text_equal(result->reason, figure->why_not))
+            line_tell(explaining, INDENT_REASON, "nothing said: %s", result->reason);
         break;
     }
 }
 
+/* False: no card carries it or has tried to. */
 static bool carried_tell(const struct explaining *explaining, const struct card *card,
                          const struct figure *figure)
 {
@@ -88,9 +94,11 @@ static bool carried_tell(const struct explaining *explaining, const struct card 
             carried = true;
         }
     for (size_t i = 0; i < card->left_out_count; i++)
-        if (text_equal(card->left_out[i].id, figure->id))
+        if (text_equal(card->left_out[i].id, figure->id)) {
             line_tell(explaining, INDENT_REASON, "no room on the card %s: %s", card->title,
                       card->left_out[i].text);
+            carried = true;
+        }
     return carried;
 }
 
@@ -109,6 +117,64 @@ static void cards_tell(const struct explaining *explaining, const struct card_se
                   figure->why_not == NULL ? "" : figure->why_not);
 }
 
+/* ---- for the base ---- */
+
+/* Characters of "seacock C13 bore_mm" before the field. */
+static size_t owner_length(const char *what)
+{
+    const char *field = strrchr(what, ' ');
+    return field == NULL ? 0 : (size_t)(field + 1 - what);
+}
+
+/* "seacock C13 bore_mm = 38, depth_m = 0.35; boat lwl_m = 11" in one piece, each owner
+ * once: `why` has the lines of the files. */
+static const char *inputs_text(const struct explaining *explaining,
+                               const struct figure_result *result)
+{
+    struct text_builder text = text_builder_in(explaining->arena);
+    const char *owner = "";
+    for (size_t i = 0; i < result->input_count; i++) {
+        const char *what = result->inputs[i].what;
+        size_t length = owner_length(what);
+        bool same = length == owner_length(owner) && strncmp(what, owner, length) == 0;
+        text_add_format(&text, "%s%s = %s", i == 0 ? "" : same ? ", " : "; ",
+                        same ? what + length : what, result->inputs[i].value);
+        owner = what;
+    }
+    return text.at;
+}
+
+static void office_tell(const struct explaining *explaining, const struct figure *figure,
+                        const struct figure_result *result)
+{
+    line_tell(explaining, INDENT_REASON, "%s: %s", figure->id, result->after);
+    line_tell(explaining, INDENT_DETAIL, "formula: %s", figure->formula);
+    line_tell(explaining, INDENT_DETAIL, "read: %s", inputs_text(explaining, result));
+}
+
+void figures_for_base(const struct compose_input *input, struct text_builder *out)
+{
+    struct explaining explaining = {.in = input, .arena = out->arena, .out = out};
+    struct figure_record record = {input->boat, input->base, input->words};
+    const struct figure *figure;
+    bool any = false;
+    for (size_t i = 0; (figure = figure_at(i)) != NULL; i++) {
+        struct figure_result result = {.status = FIGURE_NOT_APPLICABLE};
+        if (figure->in_check)
+            result = figure_evaluate(figure, &record, out->arena);
+        if (result.status != FIGURE_VALUE)
+            continue;
+        if (!any)
+            line_tell(&explaining, INDENT_PART, "%s: figures for the base and the skipper, on no "
+                      "card (`maydeck why --figure NAME` tells what is assumed):",
+                      input->boat->key);
+        any = true;
+        office_tell(&explaining, figure, &result);
+    }
+    if (any)
+        blank_tell(&explaining);
+}
+
 void figure_reasons(const struct compose_input *input, const struct card_set *set,
                     const struct figure *figure, struct text_builder *out)
 {
@@ -124,6 +190,6 @@ void figure_reasons(const struct compose_input *input, const struct card_set *se
     if (figure->assumed != NULL)
         line_tell(&explaining, INDENT_REASON, "assumed, so estimated: %s", figure->assumed);
     read_tell(&explaining, &result);
-    result_tell(&explaining, &result);
+    result_tell(&explaining, figure, &result);
     cards_tell(&explaining, set, figure);
 }

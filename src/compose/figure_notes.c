@@ -12,9 +12,11 @@ static const struct card *card_of(const struct card_set *set, const char *proced
     return NULL;
 }
 
-/* Would the figure stand on a card of this boat? */
+/* Would the figure stand on a card of this boat, or does the base ask for it? */
 static bool is_wanted(const struct card_set *set, const struct figure *figure)
 {
+    if (figure->in_check)
+        return true;
     if (!figure_may_be_printed(figure))
         return false;
     return figure->in_rows ||
@@ -71,12 +73,20 @@ static void lacks_note(const struct wanting_list *list, struct arena *arena,
     }
 }
 
+/* No other row makes room for words that are too long themselves. */
+static const char *room_remedy(const struct card_figure *figure, struct arena *arena)
+{
+    bool too_long = text_code_points(figure->text) > FIGURE_CHARACTERS_MOST;
+    return text_format(arena, "`maydeck why --figure %s` shows it; %s", figure->id,
+                       too_long ? "its words are too long for a row, tell the crew at the briefing"
+                                : "shorter or fewer rows on the card make room");
+}
+
 static void room_note(const struct card *card, struct arena *arena, struct problems *problems)
 {
     for (size_t i = 0; i < card->left_out_count; i++)
         problem_add(problems, SEVERITY_NOTE, card->left_out[i].origin,
-                    text_format(arena, "`maydeck why --figure %s` shows it; shorter or fewer rows "
-                                "on the card make room", card->left_out[i].id),
+                    room_remedy(&card->left_out[i], arena),
                     "the figure %s finds no room on the card %s", card->left_out[i].id,
                     card->title);
 }

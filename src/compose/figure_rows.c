@@ -5,9 +5,6 @@
 
 #include "figure.h"
 
-/* Two lines at the least size. */
-#define FIGURE_CHARACTERS_MOST 100
-
 struct figure_list {
     struct card_figure *at;
     size_t count, room;

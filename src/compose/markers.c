@@ -39,14 +39,6 @@ static bool marker_known(const struct composing *composing, const char *tag)
     return false;
 }
 
-/* As the checks of the record find it, so that card and check say the same. */
-static void date_keep(struct composing *composing, const struct equipment *gear)
-{
-    struct gear_date date;
-    if (gear_date(gear, composing->in->base, &date))
-        gear_date_keep_first(&composing->first_date, &date);
-}
-
 struct marker marker_of(const struct boat *boat, const struct equipment *gear)
 {
     struct marker marker = {.tag = TEXT_OR_EMPTY(gear->tag), .zone = gear->place_zone,
@@ -66,10 +58,10 @@ struct marker marker_of(const struct boat *boat, const struct equipment *gear)
 
 void marker_add(struct composing *composing, const struct equipment *gear)
 {
-    date_keep(composing, gear);
     const char *tag = TEXT_OR_EMPTY(gear->tag);
     if (text_empty(tag) || gear->place_zone == NULL || marker_known(composing, tag))
         return;
+    gear_dates_add(&composing->dates, gear, composing->in->base);
     composing->markers = arena_grow(composing->arena, composing->markers, composing->marker_count,
                                     &composing->marker_room, sizeof *composing->markers);
     composing->markers[composing->marker_count++] = marker_of(composing->in->boat, gear);

@@ -46,16 +46,25 @@ static const char *approval_words(struct composing *composing, const struct appr
                                   NULL));
 }
 
+/* As the checks of the record find them, so that card and check say the same. */
 static const char *dates_words(struct composing *composing)
 {
     const struct words *words = composing->in->words;
+    const struct gear_dates *dates = &composing->dates;
     const char *replace = words_get(words, WORD_REPLACE);
-    const char *dates = words_get(words, WORD_GEAR_DATES_NONE);
-    if (composing->first_date.known)
-        dates = words_fill(words, composing->arena, WORD_GEAR_DATES, "date",
-                           date_text(composing->arena, gear_date_shown(&composing->first_date)),
-                           NULL);
-    return text_format(composing->arena, "%s %s", dates, replace);
+    if (!dates->first.known)
+        return text_format(composing->arena, "%s %s", words_get(words, WORD_GEAR_DATES_NONE),
+                           replace);
+    enum word word = WORD_GEAR_DATES;
+    if (date_compare(dates->first.last, composing->in->today) < 0)
+        word = WORD_GEAR_DATES_PAST;
+    else if (dates->undated > 0)
+        word = WORD_GEAR_DATES_SOME;
+    return text_format(composing->arena, "%s %s",
+                       words_fill(words, composing->arena, word, "date",
+                                  date_text(composing->arena, gear_date_shown(&dates->first)),
+                                  "count", text_format(composing->arena, "%zu", dates->undated),
+                                  NULL), replace);
 }
 
 static void contacts_make(struct composing *composing, struct card *card)

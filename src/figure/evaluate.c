@@ -2,12 +2,15 @@
  * figure). Never fills a gap: what is not recorded makes the figure go. */
 #include "evaluate.h"
 
+#include "capacity.h"
 #include "number.h"
 
 static const char *about_of(const char *owner, const char *field)
 {
     const struct field_table *table = equipment_fields();
     const struct field *row;
+    if (text_equal(owner, "base"))
+        return "of the berths, such as 43 30.50 N 016 26.40 E";
     if (text_equal(owner, "boat"))
         table = boat_fields();
     else if (text_equal(owner, "radio"))
@@ -17,12 +20,12 @@ static const char *about_of(const char *owner, const char *field)
 }
 
 static void lack_add(struct evaluation *evaluation, const char *owner, const char *field,
-                     struct place place)
+                     struct place place, const char *about)
 {
     evaluation->lacks = arena_grow(evaluation->arena, evaluation->lacks, evaluation->lack_count,
                                    &evaluation->lack_room, sizeof *evaluation->lacks);
     evaluation->lacks[evaluation->lack_count++] = (struct figure_lack){
-        owner, field, about_of(owner, field), place};
+        owner, field, about, place};
 }
 
 static void input_add(struct evaluation *evaluation, const char *what, const char *value,
@@ -38,7 +41,7 @@ double number_take(struct evaluation *evaluation, const char *owner, struct plac
                    const char *field, const struct number_value *number)
 {
     if (!number->given) {
-        lack_add(evaluation, owner, field, place);
+        lack_add(evaluation, owner, field, place, about_of(owner, field));
         return 0.0;
     }
     input_add(evaluation, text_format(evaluation->arena, "%s %s", owner, field), number->text,
@@ -59,21 +62,39 @@ double gear_number_take(struct evaluation *evaluation, const struct equipment *g
     return number_take(evaluation, gear_label(evaluation, gear), gear->place, field, number);
 }
 
+int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear)
+{
+    if (gear->count.given)
+        gear_number_take(evaluation, gear, "count", &gear->count);
+    return gear_count(gear);
+}
+
 double boat_number_take(struct evaluation *evaluation, const char *field,
                         const struct number_value *number)
 {
     return number_take(evaluation, "boat", evaluation->record->boat->place, field, number);
 }
 
-void text_take(struct evaluation *evaluation, const struct equipment *gear, const char *field,
-               const struct text_value *text)
+void text_take(struct evaluation *evaluation, const char *owner, struct place place,
+               const char *field, const struct text_value *text)
 {
-    const char *owner = gear_label(evaluation, gear);
     if (text->text == NULL)
-        lack_add(evaluation, owner, field, gear->place);
+        lack_add(evaluation, owner, field, place, about_of(owner, field));
     else
         input_add(evaluation, text_format(evaluation->arena, "%s %s", owner, field), text->text,
                   text->place);
+}
+
+void gear_text_take(struct evaluation *evaluation, const struct equipment *gear,
+                    const char *field, const struct text_value *text)
+{
+    text_take(evaluation, gear_label(evaluation, gear), gear->place, field, text);
+}
+
+void lack_take(struct evaluation *evaluation, const struct equipment *gear, const char *what,
+               const char *about)
+{
+    lack_add(evaluation, gear_label(evaluation, gear), what, gear->place, about);
 }
 
 const struct equipment *gear_of(const struct boat *boat, const char *item, size_t *index)

@@ -29,12 +29,21 @@ const char *gear_label(const struct evaluation *evaluation, const struct equipme
 double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
                         const char *field, const struct number_value *number);
 
+/* How many pieces the entry is: its count is noted as input where it is recorded. */
+int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear);
+
 double boat_number_take(struct evaluation *evaluation, const char *field,
                         const struct number_value *number);
 
-/* A word of the record that is an input. */
-void text_take(struct evaluation *evaluation, const struct equipment *gear, const char *field,
-               const struct text_value *text);
+/* A word of the record that is an input; `place` tells where it is missing. */
+void text_take(struct evaluation *evaluation, const char *owner, struct place place,
+               const char *field, const struct text_value *text);
+void gear_text_take(struct evaluation *evaluation, const struct equipment *gear,
+                    const char *field, const struct text_value *text);
+
+/* What is missing though no field of its own tells it; `about` says how to record it. */
+void lack_take(struct evaluation *evaluation, const struct equipment *gear, const char *what,
+               const char *about);
 
 /* The gear of one kind: the first at or after *index; NULL when there is no more. */
 const struct equipment *gear_of(const struct boat *boat, const char *item, size_t *index);
@@ -52,12 +61,14 @@ const char *down_words(const struct evaluation *evaluation, double value);
 /* Does the record say of each kind of pump whether it is fitted? Else nothing applies. */
 bool pumps_recorded(struct evaluation *evaluation);
 
-/* All pumps together, 0 for none. In a catamaran water stands in one hull: no more than
- * half of the electric pumps draw from it, and a hand pump may not reach it. */
+/* All pumps together, 0 for none. In a catamaran water stands in one hull, and a pump
+ * serves only its own: of the hull with less, as far as the record tells. A pump whose
+ * zone lies in a hull is that hull's; of others that are counted in pairs each hull has
+ * half; a single one is nobody's. A hand pump may not reach the water. */
 double pumps_lpm(struct evaluation *evaluation);
 
 /* The same, to compare with: 0, and nothing applies, where there are none; 0 too where
- * an input is missing. */
+ * an input is missing, such as the hull of a catamaran's pump. */
 double pumps_take(struct evaluation *evaluation);
 
 /* ---- the functions of the table ---- */
@@ -71,10 +82,13 @@ void evaluate_largest_hole(struct evaluation *evaluation);
 void evaluate_floor_wet(struct evaluation *evaluation);
 void evaluate_sinkage(struct evaluation *evaluation);
 
+void evaluate_shelters(struct evaluation *evaluation);
+
 void evaluate_distance_run(struct evaluation *evaluation);
 void evaluate_separation(struct evaluation *evaluation);
 void evaluate_discharge(struct evaluation *evaluation);
 void evaluate_agent(struct evaluation *evaluation);
+void evaluate_us_outfit(struct evaluation *evaluation);
 void evaluate_gas_volume(struct evaluation *evaluation);
 void evaluate_boat_fulls(struct evaluation *evaluation);
 void evaluate_gas_limit(struct evaluation *evaluation);

@@ -5,6 +5,7 @@
 #include "flooding.h"
 
 #define SETTLING_LITRES 1000.0
+#define DRY "no opening lies below the water"
 
 /* The openings of a boat with what they let in; count 0: the evaluation is over. */
 struct openings {
@@ -12,6 +13,28 @@ struct openings {
     const struct equipment **gear;       /* by ranked_opening.index */
     size_t count;
 };
+
+/* A shaft's seal is an opening as wide as its tube once the shaft is out. It has no valve
+ * and no tag on the card: the card calls it by its name. */
+static bool is_seal(const struct equipment *gear)
+{
+    return text_equal(gear->item.text, "shaft_seal");
+}
+
+static void openings_add(struct evaluation *evaluation, struct openings *openings,
+                         const char *item)
+{
+    size_t index = 0;
+    for (const struct equipment *gear;
+         (gear = gear_of(evaluation->record->boat, item, &index)) != NULL;) {
+        double bore_mm = gear_number_take(evaluation, gear, "bore_mm", &gear->bore_mm);
+        double depth_m = gear_number_take(evaluation, gear, "depth_m", &gear->depth_m);
+        openings->gear[openings->count] = gear;
+        openings->ranked[openings->count] = (struct ranked_opening){
+            .bore_mm = bore_mm, .depth_m = depth_m, .index = openings->count};
+        openings->count++;
+    }
+}
 
 static struct openings openings_take(struct evaluation *evaluation)
 {
@@ -21,15 +44,8 @@ static struct openings openings_take(struct evaluation *evaluation)
                               sizeof *openings.ranked),
         .gear = arena_array(evaluation->arena, boat->equipment_count + 1,
                             sizeof *openings.gear)};
-    size_t index = 0;
-    for (const struct equipment *gear; (gear = gear_of(boat, "seacock", &index)) != NULL;) {
-        double bore_mm = gear_number_take(evaluation, gear, "bore_mm", &gear->bore_mm);
-        double depth_m = gear_number_take(evaluation, gear, "depth_m", &gear->depth_m);
-        openings.gear[openings.count] = gear;
-        openings.ranked[openings.count] = (struct ranked_opening){
-            .bore_mm = bore_mm, .depth_m = depth_m, .index = openings.count};
-        openings.count++;
-    }
+    openings_add(evaluation, &openings, "seacock");
+    openings_add(evaluation, &openings, "shaft_seal");
     openings_rank(openings.ranked, openings.count);
     if (openings.count > 0)
         evaluation->origin = openings.gear[0]->place;
@@ -104,11 +120,21 @@ static bool in_worst(const struct openings *openings, size_t index)
     return false;
 }
 
+/* ", shaft seal": how many there are, in words, after what else is named. */
+static void seals_add(const struct evaluation *evaluation, struct text_builder *out,
+                      size_t count)
+{
+    if (count > 0)
+        text_add_format(out, "%s%s", out->length == 0 ? "" : ", ",
+                        words_get(evaluation->record->words,
+                                  count == 1 ? WORD_FIGURE_SEAL : WORD_FIGURE_SEALS));
+}
+
 /* Those with this bung that no earlier one has shown. */
 static bool bung_told(const struct openings *openings, size_t index)
 {
     for (size_t i = 0; i < index; i++)
-        if (in_worst(openings, i) &&
+        if (in_worst(openings, i) && !is_seal(openings->gear[i]) &&
             openings->gear[i]->bung_mm.milli == openings->gear[index]->bung_mm.milli)
             return true;
     return false;
@@ -120,20 +146,29 @@ static void bung_group_add(const struct evaluation *evaluation, struct text_buil
     const struct number_value *bung = &openings->gear[first]->bung_mm;
     text_add(out, out->length == 0 ? "" : ", ");
     for (size_t i = first; i < openings->count; i++)
-        if (in_worst(openings, i) && openings->gear[i]->bung_mm.milli == bung->milli)
+        if (in_worst(openings, i) && !is_seal(openings->gear[i]) &&
+            openings->gear[i]->bung_mm.milli == bung->milli)
             text_add_format(out, "%s%s", i == first ? "" : ", ",
                             gear_tag(openings->gear[i]));
     text_add_format(out, " %s", words_fill(evaluation->record->words, evaluation->arena,
                                            WORD_FIGURE_BUNG, "size", bung->text, NULL));
 }
 
-/* "C13, C15 (bung 38 mm), C27 (bung 32 mm)": the worst by the bung that fits. */
+/* "C13, C15 (bung 38 mm), C27 (bung 32 mm), shaft seal": the worst by the bung that
+ * fits. */
 static const char *worst_words(struct evaluation *evaluation, const struct openings *openings)
 {
     struct text_builder out = text_builder_in(evaluation->arena);
-    for (size_t i = 0; i < openings->count; i++)
-        if (in_worst(openings, i) && !bung_told(openings, i))
+    size_t seals = 0;
+    for (size_t i = 0; i < openings->count; i++) {
+        if (!in_worst(openings, i))
+            continue;
+        if (is_seal(openings->gear[i]))
+            seals++;
+        else if (!bung_told(openings, i))
             bung_group_add(evaluation, &out, openings, i);
+    }
+    seals_add(evaluation, &out, seals);
     return out.at;
 }
 
@@ -143,16 +178,17 @@ void evaluate_worst_openings(struct evaluation *evaluation)
     if (openings.count == 0 || evaluation->lack_count > 0)
         return;
     if (inflow_of(&openings.ranked[0]) <= 0.0) {
-        not_applicable(evaluation, "no opening lies below the water");
+        not_applicable(evaluation, DRY);
         return;
     }
     for (size_t i = 0; i < openings.count; i++)
-        if (in_worst(&openings, i))
+        if (in_worst(&openings, i) && !is_seal(openings.gear[i]))
             gear_number_take(evaluation, openings.gear[i], "bung_mm", &openings.gear[i]->bung_mm);
     if (evaluation->lack_count > 0)
         return;
     evaluation->before = order_words(evaluation, &openings);
-    evaluation->after = text_format(evaluation->arena, "%s (equal: nearer than the spread of Cd)",
+    evaluation->after = text_format(evaluation->arena,
+                                    "%s, where = is nearer than the spread of Cd",
                                     evaluation->before);
     evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
                                       WORD_FIGURE_WORST, "openings",
@@ -161,18 +197,34 @@ void evaluate_worst_openings(struct evaluation *evaluation)
 
 /* ---- openings against pumps ---- */
 
-/* The tags in one band in the file's order, so that no order is shown; how many. */
-static size_t band_add(struct text_builder *out, const struct openings *openings, double pumps,
-                       enum pump_band band)
+static bool in_band(const struct openings *openings, size_t index, double pumps,
+                    enum pump_band band)
 {
-    size_t count = 0;
-    for (size_t index = 0; index < openings->count; index++)
-        for (size_t i = 0; i < openings->count; i++)
-            if (openings->ranked[i].index == index &&
-                pump_band(inflow_of(&openings->ranked[i]), pumps) == band)
-                text_add_format(out, "%s%s", count++ == 0 ? "" : ", ",
-                                gear_tag(openings->gear[index]));
-    return count;
+    for (size_t i = 0; i < openings->count; i++)
+        if (openings->ranked[i].index == index)
+            return pump_band(inflow_of(&openings->ranked[i]), pumps) == band;
+    return false;
+}
+
+/* The tags in one band in the file's order, so that no order is shown; how many. */
+static size_t band_add(const struct evaluation *evaluation, struct text_builder *out,
+                       const struct openings *openings, double pumps, enum pump_band band)
+{
+    struct text_builder names = text_builder_in(evaluation->arena);
+    size_t tags = 0, seals = 0;
+    for (size_t index = 0; index < openings->count; index++) {
+        if (!in_band(openings, index, pumps, band))
+            continue;
+        if (is_seal(openings->gear[index]))
+            seals++;
+        else
+            text_add_format(&names, "%s%s", tags++ == 0 ? "" : ", ",
+                            gear_tag(openings->gear[index]));
+    }
+    seals_add(evaluation, &names, seals);
+    if (tags + seals > 0)
+        text_add(out, names.at);
+    return tags + seals;
 }
 
 static const char *beat_sentence(const struct evaluation *evaluation,
@@ -181,8 +233,8 @@ static const char *beat_sentence(const struct evaluation *evaluation,
     const struct words *words = evaluation->record->words;
     struct text_builder beat = text_builder_in(evaluation->arena);
     struct text_builder may = text_builder_in(evaluation->arena);
-    size_t beating = band_add(&beat, openings, pumps, BAND_BEATS);
-    size_t doubtful = band_add(&may, openings, pumps, BAND_MAY_BEAT);
+    size_t beating = band_add(evaluation, &beat, openings, pumps, BAND_BEATS);
+    size_t doubtful = band_add(evaluation, &may, openings, pumps, BAND_MAY_BEAT);
     if (beating + doubtful == openings->count)
         return words_get(words, WORD_FIGURE_ANY_BEATS);
     if (beating == 0)
@@ -204,10 +256,10 @@ static void bands_tell(struct evaluation *evaluation, const struct openings *ope
         text_add_format(&before, ", %s %s L/min", tag_of(openings, &openings->ranked[i]),
                         number_words(evaluation, inflow_of(&openings->ranked[i])));
     text_add(&after, "more than the pumps move: ");
-    if (band_add(&after, openings, pumps, BAND_BEATS) == 0)
+    if (band_add(evaluation, &after, openings, pumps, BAND_BEATS) == 0)
         text_add(&after, "none");
     text_add(&after, "; half of it or more: ");
-    if (band_add(&after, openings, pumps, BAND_MAY_BEAT) == 0)
+    if (band_add(evaluation, &after, openings, pumps, BAND_MAY_BEAT) == 0)
         text_add(&after, "none");
     evaluation->before = before.at;
     evaluation->after = after.at;
@@ -241,6 +293,10 @@ void evaluate_largest_hole(struct evaluation *evaluation)
     double depth_m = openings.ranked[0].depth_m;
     for (size_t i = 0; i < openings.count; i++)
         depth_m = openings.ranked[i].depth_m > depth_m ? openings.ranked[i].depth_m : depth_m;
+    if (depth_m <= 0.0) {
+        not_applicable(evaluation, DRY);
+        return;
+    }
     double bore_mm = largest_hole_mm(pumps, depth_m, CD_OPEN_FITTING);
     evaluation->before = text_format(evaluation->arena, "%s mm at %s m",
                                      number_words(evaluation, bore_mm),
@@ -277,11 +333,14 @@ static void floor_tell(struct evaluation *evaluation, const struct flooding *flo
                                    "would reassure");
         return;
     }
+    if (minutes == 1)
+        evaluation->sentence = words_get(evaluation->record->words, WORD_FIGURE_FLOOR_ONE);
+    else
+        evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
+                                          WORD_FIGURE_FLOOR, "minutes",
+                                          text_format(evaluation->arena, "%d", minutes), NULL);
     evaluation->after = text_format(evaluation->arena, "under %d min with twice the inflow",
                                     minutes);
-    evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
-                                      WORD_FIGURE_FLOOR, "minutes",
-                                      text_format(evaluation->arena, "%d", minutes), NULL);
 }
 
 void evaluate_floor_wet(struct evaluation *evaluation)
@@ -295,7 +354,9 @@ void evaluate_floor_wet(struct evaluation *evaluation)
         .bore_mm = openings.ranked[0].bore_mm, .depth_m = openings.ranked[0].depth_m,
         .coefficient = CD_OPEN_FITTING, .waterplane_m2 = waterplane_take(evaluation),
         .pumps_lpm = pumps_lpm(evaluation)};
-    if (evaluation->lack_count == 0)
+    if (inflow_of(&openings.ranked[0]) <= 0.0)
+        not_applicable(evaluation, DRY);
+    else if (evaluation->lack_count == 0)
         floor_tell(evaluation, &flooding, litres);
 }
 

@@ -107,14 +107,55 @@ void evaluate_agent(struct evaluation *evaluation)
                                     up_words(evaluation, co2));
 }
 
+static const char *outfit_words(const struct evaluation *evaluation,
+                                const struct us_outfit *outfit)
+{
+    if (outfit->count_5b == 0)
+        return "none";
+    if (outfit->beside_20b < 0)
+        return text_format(evaluation->arena, "%d of 5-B", outfit->count_5b);
+    if (outfit->beside_20b == 0)
+        return text_format(evaluation->arena, "%d of 5-B, or 1 of 20-B", outfit->count_5b);
+    return text_format(evaluation->arena, "%d of 5-B, or 1 of 20-B and %d of 5-B",
+                       outfit->count_5b, outfit->beside_20b);
+}
+
+void evaluate_us_outfit(struct evaluation *evaluation)
+{
+    const struct boat *boat = evaluation->record->boat;
+    bool fixed = boat_fitted(boat, "fixed_extinguisher") == ANSWER_YES;
+    struct us_outfit outfit;
+    if (!text_equal(boat->facts.flag.text, "US")) {
+        not_applicable(evaluation, "her flag is not known to be that of the United States");
+        return;
+    }
+    text_take(evaluation, "boat", boat->place, "flag", &boat->facts.flag);
+    double loa_m = boat_number_take(evaluation, "loa_m", &boat->facts.loa_m);
+    if (!us_outfit_least(loa_m, fixed, &outfit)) {
+        not_applicable(evaluation, "she is longer than the 65 feet that the rule covers");
+        return;
+    }
+    evaluation->before = text_format(evaluation->arena, "%s feet, %s fixed system recorded",
+                                     number_words(evaluation, loa_m / 0.3048),
+                                     fixed ? "a" : "no");
+    evaluation->after = text_format(evaluation->arena, "%s; indicative, her flag's own list "
+                                    "decides", outfit_words(evaluation, &outfit));
+}
+
 /* ---- gas ---- */
 
-/* The largest bottle; its gas as recorded. */
+/* The bottle that makes most air explosive; its gas as recorded. */
 struct bottle {
     const struct equipment *gear;
     enum gas gas;
     double kg;
 };
+
+static double mixture_of(const struct bottle *bottle)
+{
+    double vapour = gas_vapour_m3(bottle->gas, bottle->kg, GAS_USUAL_CELSIUS);
+    return gas_mixture_m3(vapour, gas_limit_percent(bottle->gas));
+}
 
 /* False: there is none, or its inputs are missing. */
 static bool bottle_take(struct evaluation *evaluation, struct bottle *bottle)
@@ -124,11 +165,11 @@ static bool bottle_take(struct evaluation *evaluation, struct bottle *bottle)
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, "lpg_bottle_valve", &index)) != NULL;) {
         double kg = gear_number_take(evaluation, gear, "kg", &gear->kg);
-        text_take(evaluation, gear, "gas", &gear->gas);
-        if (bottle->gear != NULL && kg <= bottle->kg)
-            continue;
-        *bottle = (struct bottle){gear, text_equal(gear->gas.text, "butane") ? GAS_BUTANE
-                                                                              : GAS_PROPANE, kg};
+        gear_text_take(evaluation, gear, "gas", &gear->gas);
+        struct bottle next = {gear, text_equal(gear->gas.text, "butane") ? GAS_BUTANE
+                                                                          : GAS_PROPANE, kg};
+        if (bottle->gear == NULL || mixture_of(&next) > mixture_of(bottle))
+            *bottle = next;
     }
     if (bottle->gear == NULL) {
         not_applicable(evaluation, "no gas bottle is recorded");
@@ -136,12 +177,6 @@ static bool bottle_take(struct evaluation *evaluation, struct bottle *bottle)
     }
     evaluation->origin = bottle->gear->place;
     return evaluation->lack_count == 0;
-}
-
-static double mixture_of(const struct bottle *bottle)
-{
-    double vapour = gas_vapour_m3(bottle->gas, bottle->kg, GAS_USUAL_CELSIUS);
-    return gas_mixture_m3(vapour, gas_limit_percent(bottle->gas));
 }
 
 void evaluate_gas_volume(struct evaluation *evaluation)
@@ -204,7 +239,7 @@ static int64_t raft_places_take(struct evaluation *evaluation)
     int64_t places = 0;
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, "liferaft", &index)) != NULL;) {
-        int64_t count = gear->count.given ? gear->count.milli / 1000 : 1;
+        int64_t count = pieces_take(evaluation, gear);
         gear_number_take(evaluation, gear, "persons", &gear->persons);
         places += count * (gear->persons.milli / 1000);
         evaluation->origin = gear->place;

@@ -2,14 +2,20 @@
  * here is computed nowhere; the verdict decides what a card may say. */
 #include "evaluate.h"
 
-#define OPENING_FIELDS "bore_mm and depth_m of each seacock"
-#define PUMP_FIELDS "measured_lpm or rated_lph of each electric pump, measured_lpm or stroke_l " \
-                    "of each hand pump"
-#define CD_ASSUMED "Cd 0.80 for a through-hull with its hose off"
+#define OPENING_FIELDS "bore_mm and depth_m of each seacock and shaft_seal"
+#define PUMP_FIELDS "measured_lpm or rated_lph, and count, of each electric pump (of a catamaran " \
+                    "zone too); measured_lpm or stroke_l of each hand pump"
+#define CD_ASSUMED "Cd 0.80 for a through-hull with its hose off or a shaft tube with its " \
+                   "shaft out"
 #define PUMPS_ASSUMED "electric pumps half their label unless measured, hand pumps 30 strokes a " \
-                      "minute filled to 0.8; of a catamaran half the electric pumps and no " \
-                      "hand pump"
+                      "minute filled to 0.8; of a catamaran, where water stands in one hull, " \
+                      "the electric pumps of the hull with less (those of its zones, and one of " \
+                      "each pair in other zones) and no hand pump"
 
+/* The order on a card, the safest first. Flooding: which openings the pumps lose to
+ * keeps a crew from trusting pumps, and names the worst as well; then where to look and
+ * with which bung; the minutes last, since they start from a dry bilge and the card is
+ * often taken down when the floor is wet already. */
 static const struct figure figures[] = {
     {.id = "beat_pumps", .title = "Openings that beat the pumps", .verdict = FIGURE_ESTIMATE,
      .reads = OPENING_FIELDS "; " PUMP_FIELDS,
@@ -39,7 +45,7 @@ static const struct figure figures[] = {
      .verdict = FIGURE_FACT, .reads = "usual_kn of the boat",
      .formula = "d = v * t, 1 kn = 0.5144 m/s", .source = "section 2.1; kinematics",
      .procedure = "man_overboard", .step = "stop", .evaluate = evaluate_distance_run},
-    {.id = "boat_fulls", .title = "Explosive air from the largest bottle, against the cabins",
+    {.id = "boat_fulls", .title = "Explosive air from the worst bottle, against the cabins",
      .verdict = FIGURE_ESTIMATE,
      .reads = "kg and gas of each lpg_bottle_valve; cabin_m3 of the boat",
      .formula = "V = m R T / (M p) at 15 degrees, divided by the least share that explodes and by "
@@ -93,7 +99,7 @@ static const struct figure figures[] = {
      .verdict = FIGURE_ESTIMATE, .reads = "height of eye and the day's waves",
      .formula = "90 % of (e + H/2 - c) L / (2 (H - c))", .source = "section 2.2; derived",
      .assumed = "one regular wave", .why_not = "no record holds the day's waves"},
-    {.id = "gas_volume", .title = "Gas and explosive air from the largest bottle",
+    {.id = "gas_volume", .title = "Gas and explosive air from the worst bottle",
      .verdict = FIGURE_ESTIMATE, .reads = "kg and gas of each lpg_bottle_valve",
      .formula = "V = m R T / (M p) at 15 degrees; divided by the least share that explodes",
      .source = "section 4.1; handbook limits",
@@ -109,16 +115,16 @@ static const struct figure figures[] = {
     {.id = "pump_rate", .title = "What the pumps move", .verdict = FIGURE_OFFICE,
      .reads = PUMP_FIELDS, .formula = "measured, else half the label; rounded down",
      .source = "section 1.2; pump tests of boating associations", .assumed = PUMPS_ASSUMED,
-     .why_not = "it would reassure", .evaluate = evaluate_pump_rate},
+     .in_check = true, .why_not = "it would reassure", .evaluate = evaluate_pump_rate},
     {.id = "largest_hole", .title = "Largest hole the pumps match at her deepest opening",
      .verdict = FIGURE_OFFICE, .reads = OPENING_FIELDS "; " PUMP_FIELDS,
      .formula = "d = sqrt(Q / (0.2087 Cd sqrt h)), rounded down",
      .source = "section 1.4; derived", .assumed = CD_ASSUMED "; " PUMPS_ASSUMED,
-     .why_not = "it would reassure", .evaluate = evaluate_largest_hole},
+     .in_check = true, .why_not = "it would reassure", .evaluate = evaluate_largest_hole},
     {.id = "sinkage", .title = "How far water inside lowers her", .verdict = FIGURE_OFFICE,
      .reads = "lwl_m and bwl_m of the boat", .formula = "A_w = lwl * bwl * Cwp; V / A_w",
      .source = "section 1.5; derived", .assumed = "Cwp 0.65, 0.75 for one hull of a catamaran",
-     .why_not = "it takes her for a box", .evaluate = evaluate_sinkage},
+     .in_check = true, .why_not = "it takes her for a box", .evaluate = evaluate_sinkage},
     {.id = "manoeuvre_time", .title = "Time to return to a person", .verdict = FIGURE_OFFICE,
      .reads = "a drill", .formula = "half turn pi R / v; reach and return as the sum of its parts",
      .source = "section 2.4; trials of crew-overboard recovery",
@@ -128,7 +134,23 @@ static const struct figure figures[] = {
      .formula = "halocarbon (V/S) C / (100 - C) at 0 degrees; CO2 0.40 V / 0.56",
      .source = "section 3.3; MSC/Circ.848 and makers' tables",
      .assumed = "9 % of HFC-227ea, 5.9 % of FK-5-1-12, 40 % of CO2",
-     .why_not = "the designer's work: the label counts", .evaluate = evaluate_agent},
+     .in_check = true, .why_not = "the designer's work: the label counts",
+     .evaluate = evaluate_agent},
+    {.id = "us_outfit", .title = "Least extinguishers of a boat of the United States",
+     .verdict = FIGURE_OFFICE, .reads = "flag and loa_m of the boat; fixed_extinguisher",
+     .formula = "by length in feet: under 26, under 40, up to 65; fewer with a fixed system",
+     .source = "section 3.4; 33 CFR 175.320", .assumed = "no fixed system where none is recorded",
+     .in_check = true, .why_not = "a list of one nation, and it changes",
+     .evaluate = evaluate_us_outfit},
+    {.id = "shelters", .title = "Shelters, from the berths", .verdict = FIGURE_ESTIMATE,
+     .reads = "position of the base; name and position of each of its shelters; variation and "
+              "variation_on where recorded",
+     .formula = "rhumb line on a sphere of 6371008.8 m; miles rounded up, bearing true, magnetic "
+                "by the recorded variation; straight, land and shoals ignored",
+     .source = "section 8.2; derived", .assumed = "a round earth, off by 0.6 % at most",
+     .in_check = true,
+     .why_not = "they start from the berths, not from where she is: for the briefing, with the "
+                "chart", .evaluate = evaluate_shelters},
     {.id = "fuel_range", .title = "Hours and range on the fuel aboard", .verdict = FIGURE_OFFICE,
      .reads = "the gauge, read today", .formula = "L (1 - reserve) / burn; hours * knots",
      .source = "section 5; arithmetic", .why_not = "no record holds the gauge of the day"},

@@ -64,7 +64,8 @@ static struct gear_date dated(const struct finding *finding, enum gear_field fie
     return date;
 }
 
-void gear_date_keep_first(struct gear_date *first, const struct gear_date *other)
+/* *first becomes `other` when that is known and runs out before it. */
+static void keep_first(struct gear_date *first, const struct gear_date *other)
 {
     if (other->known && (!first->known || date_compare(other->last, first->last) < 0))
         *first = *other;
@@ -74,7 +75,7 @@ static struct gear_date stamped(const struct finding *finding)
 {
     struct gear_date first = dated(finding, GEAR_EXPIRES, 0);
     struct gear_date due = dated(finding, GEAR_SERVICE_DUE, 0);
-    gear_date_keep_first(&first, &due);
+    keep_first(&first, &due);
     first.stamped = first.known;
     return first;
 }
@@ -122,7 +123,7 @@ static struct gear_date computed(const struct finding *finding)
     if (!first.known || rule->life_months == 0)
         return first;
     struct gear_date age = dated(finding, GEAR_MADE, rule->life_months);
-    gear_date_keep_first(&first, &age);
+    keep_first(&first, &age);
     return first;
 }
 
@@ -145,18 +146,18 @@ bool gear_date(const struct equipment *gear, const struct base_record *base,
     return out->known;
 }
 
-bool gear_date_first(const struct equipment *gear, size_t count, const struct base_record *base,
-                     struct gear_date *first, size_t *unknown)
+void gear_dates_add(struct gear_dates *dates, const struct equipment *gear,
+                    const struct base_record *base)
 {
-    *first = (struct gear_date){.rule = NULL};
-    *unknown = 0;
-    for (size_t i = 0; i < count; i++) {
-        struct gear_date date;
-        if (!gear_date(&gear[i], base, &date) && date.rule->needed)
-            (*unknown)++;
-        gear_date_keep_first(first, &date);
+    struct gear_date date;
+    if (!gear_date(gear, base, &date)) {
+        dates->undated += date.rule->needed ? 1 : 0;
+        return;
     }
-    return first->known;
+    if (dates->first.known && date_compare(date.last, dates->first.last) >= 0)
+        return;
+    dates->first = date;
+    dates->piece = gear;
 }
 
 struct date gear_date_shown(const struct gear_date *date)

@@ -200,8 +200,16 @@ static bool within(struct point a, struct point b, struct point c)
            c.y >= (a.y < b.y ? a.y : b.y) && c.y <= (a.y > b.y ? a.y : b.y);
 }
 
+/* Both ends of the one beyond both of the other: most pairs are told apart by this. */
+static bool lies_apart(mpt a, mpt b, mpt c, mpt d)
+{
+    return (a < c && a < d && b < c && b < d) || (a > c && a > d && b > c && b > d);
+}
+
 bool segments_meet(struct point a, struct point b, struct point c, struct point d)
 {
+    if (lies_apart(a.x, b.x, c.x, d.x) || lies_apart(a.y, b.y, c.y, d.y))
+        return false;
     int64_t abc = turn(a, b, c), abd = turn(a, b, d), cda = turn(c, d, a), cdb = turn(c, d, b);
     if (abc != abd && cda != cdb)
         return true;

@@ -8,27 +8,50 @@
 
 struct worth { size_t wrong; double length; };
 
-static struct worth worth_of(const struct arranging *arranging)
+static double lengths_sum(const struct arranging *arranging)
 {
-    const struct label *labels = arranging->labels;
-    struct worth worth = {0, 0};
-    for (size_t i = 0; i < arranging->count; i++) {
-        for (size_t j = 0; j < arranging->count; j++) {
-            if (i == j)
-                continue;
-            worth.wrong += box_near(&labels[i], labels[j].box, arranging->columns->clearance);
-            worth.wrong += i < j && segments_meet(labels[i].from, labels[i].to, labels[j].from,
-                                                  labels[j].to);
-        }
-        worth.wrong += label_astray(arranging, &labels[i], labels[i].right);
-        worth.length += length_between(labels[i].from, labels[i].to);
-    }
-    return worth;
+    double sum = 0;
+    for (size_t i = 0; i < arranging->count; i++)
+        sum += length_between(arranging->labels[i].from, arranging->labels[i].to);
+    return sum;
 }
 
-static bool worth_better(struct worth a, struct worth b)
+/* Counted no further once it is more than `most`. */
+static size_t wrong_count(const struct arranging *arranging, size_t most)
 {
-    return a.wrong < b.wrong || (a.wrong == b.wrong && a.length < b.length - 1);
+    const struct label *labels = arranging->labels;
+    size_t wrong = 0;
+    for (size_t i = 0; i < arranging->count && wrong <= most; i++) {
+        for (size_t j = 0; j < arranging->count && wrong <= most; j++) {
+            if (i == j)
+                continue;
+            wrong += box_near(&labels[i], labels[j].box, arranging->columns->clearance);
+            wrong += i < j && segments_meet(labels[i].from, labels[i].to, labels[j].from,
+                                            labels[j].to);
+        }
+        wrong += label_astray(arranging, &labels[i], labels[i].right);
+    }
+    return wrong;
+}
+
+static struct worth worth_of(const struct arranging *arranging)
+{
+    return (struct worth){wrong_count(arranging, SIZE_MAX - 1), lengths_sum(arranging)};
+}
+
+/* Better than what is known: then it is known. */
+static bool worth_gain(const struct arranging *arranging, struct worth *known)
+{
+    struct worth worth = {.length = lengths_sum(arranging)};
+    bool shorter = worth.length < known->length - 1;
+    if (known->wrong == 0 && !shorter)
+        return false;
+    size_t most = shorter ? known->wrong : known->wrong - 1;
+    worth.wrong = wrong_count(arranging, most);
+    if (worth.wrong > most)
+        return false;
+    *known = worth;
+    return true;
 }
 
 static void order_swap(struct arranging *arranging, size_t a, size_t b)
@@ -61,11 +84,7 @@ static bool order_judge(struct arranging *arranging, size_t left, struct worth *
     if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
         return false;
     columns_stack(arranging);
-    struct worth worth = worth_of(arranging);
-    if (!worth_better(worth, *known))
-        return false;
-    *known = worth;
-    return true;
+    return worth_gain(arranging, known);
 }
 
 /* The label at one place of the order goes to another, and the left column then

@@ -9,7 +9,8 @@
 #include "utf8.h"
 
 /* One pattern a row. L a letter, D a digit, T a digit from 2 to 9, N 0 or 1, S
- * letter or digit from 2. The two characters in front are checked apart. */
+ * letter or digit from 2, H a letter whose whole series one country holds, so that it
+ * is a prefix by itself. The two characters in front are checked apart. */
 static const struct { const char *shape; enum call_sign_pattern pattern; } shapes[] = {
     {.shape = "SSLL", .pattern = PATTERN_SHIP},
     {.shape = "SSLLT", .pattern = PATTERN_SHIP},
@@ -29,6 +30,10 @@ static const struct { const char *shape; enum call_sign_pattern pattern; } shape
     {.shape = "SSDLL", .pattern = PATTERN_AMATEUR},
     {.shape = "SSDLLL", .pattern = PATTERN_AMATEUR},
     {.shape = "SSDLLLL", .pattern = PATTERN_AMATEUR},
+    {.shape = "HNL", .pattern = PATTERN_AMATEUR},
+    {.shape = "HNLL", .pattern = PATTERN_AMATEUR},
+    {.shape = "HNLLL", .pattern = PATTERN_AMATEUR},
+    {.shape = "HNLLLL", .pattern = PATTERN_AMATEUR},
 };
 
 static bool is_letter(char c) { return c >= 'A' && c <= 'Z'; }
@@ -41,6 +46,7 @@ static bool sign_fits(char sign, char c)
     case 'D': return is_digit(c);
     case 'T': return c >= '2' && c <= '9';
     case 'N': return c == '0' || c == '1';
+    case 'H': return c != '\0' && strchr("BFGIKMNRW", c) != NULL;
     case 'S': return is_letter(c) || (c >= '2' && c <= '9');
     }
     return false;
@@ -113,6 +119,8 @@ bool call_sign_decode(const char *text, struct call_sign *call_sign)
     if (call_sign->fault == CALL_SIGN_SOUND && (call_sign->length < CALL_SIGN_SHORTEST ||
                                                 call_sign->length > CALL_SIGN_LONGEST))
         call_sign->fault = CALL_SIGN_LENGTH;
+    if (text_equal(text, "NONE"))
+        call_sign->fault = CALL_SIGN_NONE;
     if (call_sign->fault != CALL_SIGN_SOUND)
         return false;
     call_sign->pattern = call_sign_pattern(text);

@@ -106,8 +106,11 @@ const char *call_sign_fault_words(const struct call_sign *call_sign, struct aren
         what = "not valid UTF-8";
         break;
     case CALL_SIGN_LENGTH:
-        return text_format(arena, "it has %zu characters; call signs have %d to %d",
-                           call_sign->length, CALL_SIGN_SHORTEST, CALL_SIGN_LONGEST);
+        return text_format(arena, "it has %zu character%s; call signs have %d to %d",
+                           call_sign->length, call_sign->length == 1 ? "" : "s",
+                           CALL_SIGN_SHORTEST, CALL_SIGN_LONGEST);
+    case CALL_SIGN_NONE:
+        return "in capitals this is called out as a call sign";
     }
     return text_format(arena, "character %zu (U+%04X) is %s", call_sign->at,
                        (unsigned)call_sign->code_point, what);

@@ -35,6 +35,25 @@ static bool is_plain(const char *upper, struct name *name)
     return true;
 }
 
+/* Two small letters, the Turkish dotless i and the long s, have a capital of ASCII: which
+ * letter the licence has is not theirs to say. */
+static bool hides_a_letter(const char *text, struct name *name)
+{
+    static const uint32_t hiding[] = {0x131, 0x17F};
+    size_t length = strlen(text), index = 0;
+    for (size_t at = 1; index < length; at++) {
+        uint32_t code_point = 0xFFFD;
+        if (!utf8_next(text, length, &index, &code_point))
+            index++;
+        if (code_point != hiding[0] && code_point != hiding[1])
+            continue;
+        name->at = at;
+        name->code_point = code_point;
+        return true;
+    }
+    return false;
+}
+
 static bool has_letter_or_digit(const char *upper)
 {
     for (; *upper != '\0'; upper++)
@@ -43,19 +62,49 @@ static bool has_letter_or_digit(const char *upper)
     return false;
 }
 
-static const char *const roman_numerals[] = {
-    "I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X", "XI", "XII", "XIII", "XIV",
-    "XV", "XVI", "XVII", "XVIII", "XIX", "XX",
+/* ---- roman numerals ---- */
+
+static const struct numeral {
+    const char *roman, *word;
+    bool may_be_a_word;   /* within a name: an initial, Vi, Xi */
+} numerals[] = {
+    {"I", "ONE", true}, {"II", "TWO", false}, {"III", "THREE", false}, {"IV", "FOUR", false},
+    {"V", "FIVE", true}, {"VI", "SIX", true}, {"VII", "SEVEN", false}, {"VIII", "EIGHT", false},
+    {"IX", "NINE", false}, {"X", "TEN", true}, {"XI", "ELEVEN", true}, {"XII", "TWELVE", false},
+    {"XIII", "THIRTEEN", false}, {"XIV", "FOURTEEN", false}, {"XV", "FIFTEEN", false},
+    {"XVI", "SIXTEEN", false}, {"XVII", "SEVENTEEN", false}, {"XVIII", "EIGHTEEN", false},
+    {"XIX", "NINETEEN", false}, {"XX", "TWENTY", false},
 };
 
-/* The roman numeral at the end of a name of several words, or NULL. */
-static const char *roman_at_end(const char *upper)
+/* What parts the words of a name; a full stop only ends one. */
+#define PARTINGS " -"
+
+static const struct numeral *numeral_find(const char *word, size_t length, bool is_last)
 {
-    const char *space = strrchr(upper, ' ');
-    for (size_t i = 0; space != NULL && i < sizeof roman_numerals / sizeof roman_numerals[0]; i++)
-        if (text_equal(space + 1, roman_numerals[i]))
-            return roman_numerals[i];
+    for (size_t i = 0; i < sizeof numerals / sizeof numerals[0]; i++)
+        if (strlen(numerals[i].roman) == length && strncmp(numerals[i].roman, word, length) == 0 &&
+            (is_last || !numerals[i].may_be_a_word))
+            return &numerals[i];
     return NULL;
+}
+
+/* The first numeral behind another word; the first word itself is taken for a name. */
+static void roman_read(struct name *name)
+{
+    const char *at = name->spoken + strcspn(name->spoken, PARTINGS);
+    while (*at != '\0') {
+        at += strspn(at, PARTINGS);
+        size_t length = strcspn(at, PARTINGS ".");
+        const char *after = at + length + strspn(at + length, ".");
+        const struct numeral *numeral = numeral_find(at, length, *after == '\0');
+        if (numeral != NULL) {
+            name->roman = numeral->roman;
+            name->roman_word = numeral->word;
+            name->roman_at = (size_t)(at - name->spoken);
+            return;
+        }
+        at += strcspn(at, PARTINGS);
+    }
 }
 
 static size_t characters_in(const char *text)
@@ -75,10 +124,11 @@ static void refused_read(const char *upper, struct arena *arena, struct name *na
 
 bool name_decode(const char *text, struct arena *arena, struct name *name)
 {
-    const char *upper = text_nfc(arena, text_upper(arena, text_nfc(arena, text)));
+    const char *composed = text_nfc(arena, text);
+    const char *upper = text_nfc(arena, text_upper(arena, composed));
     uint32_t bad = 0;
     *name = (struct name){.fault = NAME_SOUND, .alphabet = name_alphabet(upper)};
-    if (!is_plain(upper, name)) {
+    if (!is_plain(upper, name) || hides_a_letter(composed, name)) {
         refused_read(upper, arena, name);
         return false;
     }
@@ -88,7 +138,7 @@ bool name_decode(const char *text, struct arena *arena, struct name *name)
     }
     name->spoken = upper;
     name->spelled = spell(arena, upper, &bad);
-    name->roman = roman_at_end(upper);
+    roman_read(name);
     name->length = characters_in(upper);
     return true;
 }

@@ -20,6 +20,11 @@ static const char *const digit_words[10] = {
     "ZERO", "ONE", "TWO", "THREE", "FOUR", "FIVE", "SIX", "SEVEN", "EIGHT", "NINE",
 };
 
+static const char *const itu_figure_words[10] = {
+    "NADAZERO", "UNAONE", "BISSOTWO", "TERRATHREE", "KARTEFOUR", "PANTAFIVE", "SOXISIX",
+    "SETTESEVEN", "OKTOEIGHT", "NOVENINE",
+};
+
 static const struct { uint32_t code_point; const char *word; } sign_words[] = {
     {.code_point = '-', .word = "HYPHEN"},
     {.code_point = '&', .word = "AND"},
@@ -64,6 +69,16 @@ const char *spell(struct arena *arena, const char *word, uint32_t *bad)
             pause = false;
         }
     }
+    return spelled.at;
+}
+
+const char *spell_itu_figures(struct arena *arena, const char *digits)
+{
+    struct text_builder spelled = text_builder_in(arena);
+    for (; *digits != '\0'; digits++)
+        if (*digits >= '0' && *digits <= '9')
+            text_add_format(&spelled, "%s%s", spelled.length > 0 ? " " : "",
+                            itu_figure_words[*digits - '0']);
     return spelled.at;
 }
 

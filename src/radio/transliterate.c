@@ -150,10 +150,20 @@ static void both_add(struct spelling *spelling, const char *latin, const char *o
     text_add(&spelling->other, other != NULL ? other : latin);
 }
 
-/* In a name of several alphabets a letter is likely to be what it looks like. */
+/* In a name of several alphabets a letter may be what it looks like, or a stray one may
+ * be the other: both spellings are proposed. */
 static bool looks_count(const struct spelling *spelling, uint32_t code_point)
 {
     return spelling->alphabet == ALPHABET_MIXED || code_point > 0xFF00;
+}
+
+/* The second spelling of a letter; NULL: none. */
+static const char *other_latin(const struct spelling *spelling, uint32_t code_point)
+{
+    const char *latin = spelling->alphabet == ALPHABET_MIXED
+                            ? letter_latin(code_point, spelling->ukrainian) : NULL;
+    const char *other = letter_find(others, COUNT(others), code_point);
+    return other != NULL ? other : latin;
 }
 
 static bool letter_add(struct spelling *spelling, uint32_t code_point)
@@ -172,7 +182,7 @@ static bool letter_add(struct spelling *spelling, uint32_t code_point)
         sign[0] = (char)code_point;
         latin = sign;
     }
-    both_add(spelling, latin, letter_find(others, COUNT(others), code_point));
+    both_add(spelling, latin, other_latin(spelling, code_point));
     return true;
 }
 

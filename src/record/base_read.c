@@ -3,6 +3,7 @@
  * of that name exists: that is another record. */
 #include "boat.h"
 
+#include "channel.h"
 #include "record.h"
 #include "text.h"
 
@@ -200,6 +201,10 @@ static void channel_check(const struct base_reading *reading)
         problem_add(reading->problems, SEVERITY_ERROR, channel->place,
                     "write two digits: 06, 67",
                     "channel \"%s\" is not two digits", channel->text);
+    else if (channel_ship_khz(channel->text) == 0)
+        problem_add(reading->problems, SEVERITY_ERROR, channel->place,
+                    "write the channel that the centre names: 01 to 28 or 60 to 88",
+                    "there is no channel \"%s\" in the marine VHF band", channel->text);
     else if (text_equal(channel->text, "70"))
         problem_add(reading->problems, SEVERITY_ERROR, channel->place,
                     "name the channel on which the centre talks",

@@ -61,7 +61,8 @@ static const struct field gear_rows[] = {
     GEAR(bore_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "bore of the opening"),
     GEAR(depth_m, FIELD_NUMBER, .low = 0, .high = 3000, .about = "below the waterline"),
     GEAR(bung_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "size of its bung"),
-    GEAR(discharge_s, FIELD_NUMBER, .low = 1000, .high = 600000, .about = "how long it empties"),
+    GEAR(discharge_s, FIELD_NUMBER, .low = 1000, .high = 600000,
+         .about = "seconds until it is empty, from its label"),
     GEAR(length_m, FIELD_NUMBER, .low = 500, .high = 200000, .about = "length of line or chain"),
     GEAR(rated_lph, FIELD_NUMBER, .low = 100000, .high = 100000000,
          .about = "litres an hour printed on the pump"),
@@ -126,7 +127,7 @@ static const struct field boat_rows[] = {
     BOAT(engine_space_m3, FIELD_NUMBER, .low = 100, .high = 100000,
          .about = "an engine space with its bilge, in cubic metres"),
     BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
-         .about = "litres of water until the floorboards are wet"),
+         .about = "litres of water in one hull until the floorboards are wet"),
     BOAT(mounted, FIELD_NODE, .about = "where the cards hang: {zone: , faces: }"),
 };
 

@@ -163,6 +163,11 @@ static void equipment_read(struct boat_reading *reading, const struct boat_file 
     reading->boat->equipment_count = reading->gear_count;
 }
 
+static bool is_refused(const struct number_value *value)
+{
+    return !value->given && value->place.line > 0;
+}
+
 /* Entries whose kind or place is not known are told as errors and then left out,
  * so that nobody after this has to ask whether there is a kind and a zone. */
 static void unusable_leave_out(struct boat_reading *reading)
@@ -171,8 +176,12 @@ static void unusable_leave_out(struct boat_reading *reading)
     for (size_t i = 0; i < reading->gear_count; i++)
         if (reading->gear[i].kind != NULL && reading->gear[i].place_zone != NULL)
             reading->gear[kept++] = reading->gear[i];
+    reading->boat->gear_unclear = kept < reading->gear_count;
     reading->gear_count = kept;
     reading->boat->equipment_count = kept;
+    for (size_t i = 0; i < kept; i++)
+        if (is_refused(&reading->gear[i].count) || is_refused(&reading->gear[i].persons))
+            reading->boat->gear_unclear = true;
 }
 
 static struct boat *boat_begin(const struct source *source, const char *key,

@@ -115,11 +115,18 @@ static const char *proposal(struct tag_ledger *ledger, enum item_class class, st
     return text_format(arena, "the next free one, here and on the gear itself: tag: %s", tag);
 }
 
+/* A tag of the wrong letter takes none from the gear that it belongs to. */
+static bool tag_stands(const struct equipment *gear)
+{
+    return gear->kind == NULL || gear->tag.text == NULL ||
+           gear->tag.text[0] == (char)gear->kind->class;
+}
+
 static const struct equipment *first_with(const struct boat_reading *reading,
                                           const struct equipment *gear)
 {
     for (const struct equipment *first = reading->gear; first < gear; first++)
-        if (text_equal(first->tag.text, gear->tag.text))
+        if (text_equal(first->tag.text, gear->tag.text) && tag_stands(first))
             return first;
     return NULL;
 }

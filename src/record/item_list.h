@@ -58,7 +58,7 @@
     X(bilge_pump_manual, CONTROL, "bilgeman", cockpit, false, "where its handle is, which bilge") \
     X(bilge_alarm, CONTROL, NULL, navigation_station, false, "where it sounds") \
     X(bilge_access, CONTROL, "panel", bilge, false, "how it lifts, tool needed") \
-    X(shaft_seal, CONTROL, NULL, engine_space, false, "kind, bore, age") \
+    X(shaft_seal, CONTROL, NULL, engine_space, false, "kind, bore, depth, age") \
     X(leak_kit, CONTROL, "leakkit", saloon, false, "what is in it, dates of putty and tape") \
     X(lifejacket, RESCUE, "jacket", saloon, false, \
       "how many, weights in kg, automatic, service date") \

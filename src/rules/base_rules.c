@@ -53,7 +53,8 @@ static void sea_area_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
     if (base->sea_area.text == NULL)
-        rule_tell(run, CHECK_sea_area_unrecorded, base->latitude.place,
+        rule_tell(run, CHECK_sea_area_unrecorded,
+                  place_else(base->sea_area.place, base->latitude.place),
                   "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
                   "A4 in\nthe section cruising_area:",
                   "the radio sea area is not recorded: the cards take it for A1");

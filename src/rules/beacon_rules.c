@@ -74,13 +74,25 @@ struct beacon_run {
     const char *name;
 };
 
+/* Which character stands there, where one does that the eye may not tell. */
+static const char *sign_words(const struct beacon_run *run, enum beacon_fault fault)
+{
+    if (fault == BEACON_FAULT_LOOK_ALIKE)
+        return text_format(run->rules->arena, " (%c for %c?)", (char)run->beacon->sign,
+                           run->beacon->meant);
+    if (fault == BEACON_FAULT_SIGN)
+        return text_format(run->rules->arena, " (U+%04X)", (unsigned)run->beacon->sign);
+    return "";
+}
+
 static void fault_tell(const struct beacon_run *run, size_t row)
 {
     const char *what = faults[row].what, *number = strstr(what, "%zu");
     const char *told = what;
     if (number != NULL)
-        told = text_format(run->rules->arena, "%.*s%zu%s", (int)(number - what), what,
-                           run->beacon->fault_at, number + strlen("%zu"));
+        told = text_format(run->rules->arena, "%.*s%zu%s%s", (int)(number - what), what,
+                           run->beacon->fault_at, sign_words(run, faults[row].fault),
+                           number + strlen("%zu"));
     rule_tell(run->rules, faults[row].check, run->gear->hex_id.place, faults[row].remedy,
               "%s: identity `%s`: %s", run->name, run->gear->hex_id.text, told);
 }
@@ -104,7 +116,8 @@ static void country_check(const struct beacon_run *run)
                   run->name, run->beacon->country);
 }
 
-/* Right in itself, but not what the label says. */
+/* Right in itself, but not what the label says. Never called where a sign is known to
+ * be wrong: what would be proposed then is another beacon's. */
 static void copy_check(const struct beacon_run *run)
 {
     const char *label = beacon_grouped(run->beacon, run->rules->arena);
@@ -184,9 +197,9 @@ static void beacon_check(const struct rule_run *rules, const struct equipment *g
             fault_tell(&run, i);
     if (beacon.outcome == BEACON_UNREADABLE)
         return;
-    copy_check(&run);
     if (!beacon_decodable(&beacon))
         return;
+    copy_check(&run);
     country_check(&run);
     kind_check(&run);
     if (text_equal(gear->kind->key, "epirb"))

@@ -80,7 +80,7 @@ void call_sign_rules(const struct rule_run *run)
     const struct text_value *value = &boat->radio.call_sign;
     struct call_sign call_sign;
     if (text_empty(value->text))
-        rule_tell(run, CHECK_call_sign_missing, boat->radio_place,
+        rule_tell(run, CHECK_call_sign_missing, place_else(value->place, boat->radio_place),
                   "write `call_sign:` from the ship's radio licence, or `call_sign: none`",
                   "call sign not recorded: the call is printed without one");
     if (!call_sign_given(value))

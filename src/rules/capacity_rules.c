@@ -47,7 +47,7 @@ static void raft_check(const struct rule_run *run)
     if (first == NULL || persons == 0)
         return;
     struct raft_capacity raft = raft_capacity(boat->equipment, boat->equipment_count, persons);
-    struct place place = first->persons.given ? first->persons.place : first->place;
+    struct place place = place_else(first->persons.place, first->place);
     if (!raft.enough && raft.unrecorded == 0)
         rule_tell(run, CHECK_raft_places_few, place,
                   "a larger raft or a second one: each person counts, infants too",
@@ -96,7 +96,7 @@ static void jackets_check(const struct rule_run *run)
     if (run->in->crew.kg != NULL && run->in->crew.count > 0)
         jackets_match_check(run, first);
     else if (jackets.unsized > 0)
-        rule_tell(run, CHECK_jackets_unsized, first->place,
+        rule_tell(run, CHECK_jackets_unsized, place_else(first->kg_low.place, first->place),
                   "write kg_low: and kg_high: as on the label of each",
                   "for %lld of %lld lifejackets it is not recorded whom they fit",
                   (long long)jackets.unsized, (long long)all);
@@ -153,7 +153,8 @@ static void carbon_dioxide_check(const struct rule_run *run, const struct equipm
               "better another agent here: the gas lies on the floor, where people sleep",
               "%s holds carbon dioxide and is stowed in or next to the cabins", name);
     if (!gear->kg.given || !cabin->given)
-        rule_tell(run, CHECK_co2_share_unknown, gear->agent.place,
+        rule_tell(run, CHECK_co2_share_unknown,
+                  place_else(gear->kg.given ? cabin->place : gear->kg.place, gear->agent.place),
                   gear->kg.given ? "measure the cabins and write cabin_m3: under boat"
                                  : "read the filling off the label and write kg:",
                   "%s: its share of the cabin's air is not known", name);

@@ -232,7 +232,7 @@
     X(name_latin_missing, DEFICIENCY, "the name is not recorded in Latin letters", "judged") \
     X(name_latin_differs, NOTE, "the Latin spelling is not how such a name is spelled", \
       "ICAO Doc 9303-3") \
-    X(name_roman, DEFICIENCY, "the name ends in a numeral that can be said in two ways", \
+    X(name_roman, DEFICIENCY, "the name holds a numeral that can be said in two ways", \
       "judged") \
     X(name_apostrophe, NOTE, "the name has an apostrophe that is on no keyboard", "judged") \
     X(name_long, NOTE, "the name is longer than AIS can show", "ITU-R M.1371") \

@@ -33,7 +33,7 @@ static void cut_unrecorded_tell(const struct rule_run *run, const struct equipme
     if (boat_fitted(boat, "vhf_dsc") == ANSWER_NO &&
         boat_fitted(boat, "bilge_pump_electric") == ANSWER_NO)
         return;
-    rule_tell(run, CHECK_isolator_unrecorded, gear->place,
+    rule_tell(run, CHECK_isolator_unrecorded, place_else(gear->cuts.place, gear->place),
               "turn it off, and see what goes dead; then write what it cuts, such as\n"
               "cuts: [vhf_dsc, bilge_pump_electric], or cuts: [] for neither",
               "whether %s cuts the radio and the pumps is not recorded: it is taken to do so",

@@ -5,9 +5,16 @@
 #include "gear_date.h"
 #include "text.h"
 
+/* Of the date, of the first one that was refused, or of the piece. */
 static struct place date_place(const struct gear_date *date, const struct equipment *gear)
 {
-    return date->known ? date->place : gear->place;
+    if (date->known)
+        return date->place;
+    for (int field = GEAR_NO_FIELD + 1; field <= GEAR_MADE; field++)
+        if (gear_date_field(gear, (enum gear_field)field)->place.line > 0 &&
+            !gear_date_field(gear, (enum gear_field)field)->given)
+            return gear_date_field(gear, (enum gear_field)field)->place;
+    return gear->place;
 }
 
 /* "service_due 2027-04", or "serviced 2026-04-30 and 12 months, 2027-04-30". */

@@ -89,7 +89,7 @@ static void extinguisher_check(const struct rule_run *run, const struct equipmen
                   "fits_port: yes",
                   "%s does not fit the fire port", gear_named(run, gear));
     else if (gear->fits_port.answer == ANSWER_NOT_RECORDED && card_goes_ahead(boat, gear))
-        rule_tell(run, CHECK_port_fit_unrecorded, gear->place,
+        rule_tell(run, CHECK_port_fit_unrecorded, place_else(gear->fits_port.place, gear->place),
                   "try its nozzle in the port, then write fits_port: yes or fits_port: no",
                   "whether %s fits the fire port is not recorded", gear_named(run, gear));
 }
@@ -125,7 +125,8 @@ static void lithium_check(const struct rule_run *run)
     for (const struct equipment *bank;
          (bank = gear_of_kind(run->in->boat, "lithium_bank", &index)) != NULL;)
         if (text_empty(bank->vents_to.text) && shares_cabin_air(bank))
-            rule_tell(run, CHECK_lithium_vent_unrecorded, bank->place,
+            rule_tell(run, CHECK_lithium_vent_unrecorded,
+                      place_else(bank->vents_to.place, bank->place),
                       "follow its vent to where it ends and write that, such as vents_to: deck; "
                       "if it has\nnone, ask the maker or a fitter how its gas is to leave the "
                       "boat, and have it done",

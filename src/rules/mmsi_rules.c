@@ -138,12 +138,13 @@ static void programmed_check(const struct rule_run *run)
     if (radio->dsc.answer != ANSWER_YES)
         return;
     if (text_empty(radio->mmsi.text))
-        rule_tell(run, CHECK_mmsi_missing, radio->dsc.place,
+        rule_tell(run, CHECK_mmsi_missing, place_else(radio->mmsi.place, radio->dsc.place),
                   "record `mmsi:` from the ship's radio licence and have a dealer program it\n"
                   "into the set, which takes it only once; do not guess it",
                   "DSC not available: voice only (the MMSI is not recorded)");
     else if (radio->mmsi_programmed.answer == ANSWER_NOT_RECORDED)
-        rule_tell(run, CHECK_mmsi_programming_unknown, radio->dsc.place,
+        rule_tell(run, CHECK_mmsi_programming_unknown,
+                  place_else(radio->mmsi_programmed.place, radio->dsc.place),
                   "let the set show its MMSI; if it shows this one, record\n"
                   "`mmsi_programmed: yes`, if it shows none, `mmsi_programmed: no`",
                   "DSC not available: voice only (whether the set has its MMSI is not "

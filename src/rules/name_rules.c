@@ -94,13 +94,12 @@ static void roman_check(const struct rule_run *run, const struct text_value *val
     struct name name;
     if (!given(value) || !name_decode(value->text, run->arena, &name) || name.roman == NULL)
         return;
-    size_t kept = strlen(name.spoken) - strlen(name.roman) - 1;
+    const char *after = name.spoken + name.roman_at + strlen(name.roman);
     const char *remedy = text_format(run->arena,
         "write how the name is called out, the number as a word, such as\n"
-        "`name_spoken: %.*s TWO`", (int)kept, name.spoken);
+        "`name_spoken: %.*s%s%s`", (int)name.roman_at, name.spoken, name.roman_word, after);
     rule_tell(run, CHECK_name_roman, value->place, remedy,
-              "name `%s`: %s at the end can be said as a number or as letters", value->text,
-              name.roman);
+              "name `%s`: %s can be said as a number or as letters", value->text, name.roman);
 }
 
 static void spelled_check(const struct rule_run *run, const struct text_value *value)

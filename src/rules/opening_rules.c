@@ -28,12 +28,13 @@ static void no_bung_tell(const struct rule_run *run, const struct equipment *gea
     static const char remedy[] =
         "look for a bung tied beside it, and put it to the opening; then write its thick\n"
         "end as bung_mm; if there is none, tie one there";
+    struct place place = place_else(gear->bung_mm.place, gear->place);
     if (gear->valve.answer == ANSWER_NO)
-        rule_tell(run, CHECK_opening_without_stop, gear->place, remedy,
+        rule_tell(run, CHECK_opening_without_stop, place, remedy,
                   "%s has no valve, and no bung is recorded for it: nothing stops its water",
                   gear_named(run, gear));
     else
-        rule_tell(run, CHECK_bung_unrecorded, gear->place, remedy,
+        rule_tell(run, CHECK_bung_unrecorded, place, remedy,
                   "no bung is recorded for %s", gear_named(run, gear));
 }
 
@@ -56,7 +57,8 @@ static void measures_check(const struct rule_run *run, const struct equipment *g
     bool bore = gear->bore_mm.given, depth = gear->depth_m.given;
     if (bore && depth)
         return;
-    rule_tell(run, CHECK_opening_unmeasured, gear->place,
+    struct place refused = bore ? gear->depth_m.place : gear->bore_mm.place;
+    rule_tell(run, CHECK_opening_unmeasured, place_else(refused, gear->place),
               "measure the hose's inside, and from the waterline down, afloat; then write "
               "bore_mm\nand depth_m",
               "%s%s%s of %s %s not recorded", bore ? "" : "bore_mm",
@@ -101,7 +103,7 @@ static void number_check(const struct rule_run *run)
     const struct number_value *counted = &boat->facts.openings;
     int64_t recorded = openings_recorded(boat);
     if (!counted->given)
-        rule_tell(run, CHECK_openings_uncounted, boat->place,
+        rule_tell(run, CHECK_openings_uncounted, place_else(counted->place, boat->place),
                   "count them from outside when she is out of the water, those without a valve "
                   "too,\nthen write the number as openings: in the section boat:",
                   "how many openings she has below the waterline is not recorded; recorded one "

@@ -20,7 +20,7 @@ static void dsc_check(const struct rule_run *run)
                   "the fixed radio has no DSC: nobody is called by one key, and the alert gives "
                   "no position");
     else if (radio->dsc.answer == ANSWER_NOT_RECORDED)
-        rule_tell(run, CHECK_dsc_unrecorded, boat->radio_place,
+        rule_tell(run, CHECK_dsc_unrecorded, place_else(radio->dsc.place, boat->radio_place),
                   "look for a red key under a lid, marked DISTRESS; then write dsc: yes or "
                   "dsc: no in\nthe section radio:",
                   "whether the fixed radio has DSC is not recorded: the cards are for voice "
@@ -38,8 +38,8 @@ static void position_check(const struct rule_run *run)
                   "manual_position_steps",
                   "the fixed radio does not know the position: its distress alert gives none");
     else if (radio->gnss.answer == ANSWER_NOT_RECORDED)
-        rule_tell(run, CHECK_dsc_position_unrecorded, place_else(radio->dsc.place,
-                                                                 boat->radio_place),
+        rule_tell(run, CHECK_dsc_position_unrecorded,
+                  place_else(radio->gnss.place, radio->dsc.place),
                   "switch the set on, and see whether it shows the position; then write gnss: "
                   "yes or\ngnss: no",
                   "whether the fixed radio knows the position is not recorded");
@@ -52,7 +52,8 @@ static void key_check(const struct rule_run *run)
     bool key = radio->distress_key.text != NULL, hold = radio->hold_s.given;
     if (key && hold)
         return;
-    rule_tell(run, CHECK_dsc_key_unrecorded, place_else(radio->dsc.place, boat->radio_place),
+    struct place refused = key ? radio->hold_s.place : radio->distress_key.place;
+    rule_tell(run, CHECK_dsc_key_unrecorded, place_else(refused, radio->dsc.place),
               "read in the set's manual how the red key is uncovered and for how many seconds "
               "it is\nheld, without pressing it; then write distress_key and hold_s",
               "%s%s%s of the fixed radio %s not recorded: the cards cannot say how this set's "
@@ -64,7 +65,8 @@ static void switch_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     if (text_empty(boat->radio.power_switch.text))
-        rule_tell(run, CHECK_radio_switch_unrecorded, boat->radio_place,
+        rule_tell(run, CHECK_radio_switch_unrecorded,
+                  place_else(boat->radio.power_switch.place, boat->radio_place),
                   "turn switches off until the set goes dead, then write that one as "
                   "power_switch, as it\nis labelled, and where",
                   "power_switch of the fixed radio is not recorded: the cards cannot say what "

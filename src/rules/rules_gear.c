@@ -49,28 +49,6 @@ struct place place_not_fitted(const struct boat *boat, const char *item)
     return boat->place;
 }
 
-struct place field_place(const struct field *field, const void *record)
-{
-    const void *value = (const char *)record + field->offset;
-    switch (field->kind) {
-    case FIELD_TEXT:
-    case FIELD_CHOICE:
-        return ((const struct text_value *)value)->place;
-    case FIELD_NUMBER:
-        return ((const struct number_value *)value)->place;
-    case FIELD_ANSWER:
-        return ((const struct answer_value *)value)->place;
-    case FIELD_DATE:
-        return ((const struct date_value *)value)->place;
-    case FIELD_LIST:
-    case FIELD_WORDS:
-        return ((const struct list_value *)value)->place;
-    case FIELD_NODE:
-        return ((const struct node_value *)value)->place;
-    }
-    return (struct place){0};
-}
-
 struct place place_else(struct place given, struct place otherwise)
 {
     return given.line != 0 ? given : otherwise;

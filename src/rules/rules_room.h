@@ -25,7 +25,9 @@ struct rule_run {
 };
 
 /* Tells that a check found something, or that it would have if it were not silenced
- * for this boat. The severity is the row's. */
+ * for this boat. The severity is the row's. Nothing short of an error is told of a value
+ * that an error was told of, since that value has to be written anew; nor that something
+ * is lacking while a piece of gear could not be read. */
 void rule_tell(const struct rule_run *run, enum check_name name, struct place place,
                const char *remedy, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
@@ -64,9 +66,6 @@ const char *gear_named(const struct rule_run *run, const struct equipment *gear)
 
 /* Where the word stands in `not_fitted`, else the boat. */
 struct place place_not_fitted(const struct boat *boat, const char *item);
-
-/* Where the field's value stands in the file; line 0 where it is not recorded. */
-struct place field_place(const struct field *field, const void *record);
 
 /* `given`, or `otherwise` where the field is not recorded. */
 struct place place_else(struct place given, struct place otherwise);

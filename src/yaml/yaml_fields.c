@@ -54,6 +54,12 @@ const char *words_joined(struct arena *arena, const char *start, const char *con
     return list.at;
 }
 
+struct place field_place(const struct field *field, const void *record)
+{
+    const void *place = (const char *)record + field->offset + value_place_offset(field->kind);
+    return *(const struct place *)place;
+}
+
 const struct field *field_find(const struct field_table *table, const char *key)
 {
     for (size_t i = 0; i < table->count; i++)

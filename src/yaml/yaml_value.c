@@ -262,6 +262,22 @@ static void node_read(struct field_reading *reading, const struct field *field,
     *(struct node_value *)value = (struct node_value){.node = node, .place = node->place};
 }
 
+size_t value_place_offset(enum field_kind kind)
+{
+    static const size_t offsets[] = {
+        [FIELD_TEXT] = offsetof(struct text_value, place),
+        [FIELD_CHOICE] = offsetof(struct text_value, place),
+        [FIELD_NUMBER] = offsetof(struct number_value, place),
+        [FIELD_ANSWER] = offsetof(struct answer_value, place),
+        [FIELD_DATE] = offsetof(struct date_value, place),
+        [FIELD_LIST] = offsetof(struct list_value, place),
+        [FIELD_WORDS] = offsetof(struct list_value, place),
+        [FIELD_NODE] = offsetof(struct node_value, place),
+    };
+
+    return offsets[kind];
+}
+
 void value_read(struct field_reading *reading, const struct field *field,
                 const struct yaml_node *node, void *value)
 {
@@ -277,5 +293,8 @@ void value_read(struct field_reading *reading, const struct field *field,
         [FIELD_NODE] = node_read,
     };
 
+    /* a value that is refused leaves this alone */
+    void *place = (char *)value + value_place_offset(field->kind);
+    *(struct place *)place = node->place;
     readers[field->kind](reading, field, node, value);
 }

@@ -19,6 +19,9 @@ struct field_reading {
 void value_read(struct field_reading *reading, const struct field *field,
                 const struct yaml_node *node, void *value);
 
+/* Where each kind of value keeps its place, from its first byte. */
+size_t value_place_offset(enum field_kind kind);
+
 void field_error(struct field_reading *reading, struct place place, const char *remedy,
                  const char *format, ...) __attribute__((format(printf, 4, 5)));
 

@@ -124,6 +124,10 @@ coded='MMSI-coded EPIRB, MMSI 200 014 730, country code 200'
 expect_equal call-spell-beacon \
     "EPIRB E3 9908D 74A71 034D1: $coded (no country's), homing 121.5 MHz" \
     "$(sed 1,3d "$scratch/stdout")"
+maydeck call tests/fleet --boat tamarisk --spell --itu-figures
+expect_equal call-itu-figures 'BISSOTWO NADAZERO NADAZERO NADAZERO UNAONE KARTEFOUR SETTESEVEN TERRATHREE NADAZERO' \
+    "$(sed -n '$p' "$scratch/stdout")"
+maydeck call tests/fleet --boat tamarisk --spell
 card_words "$scratch/cards/tamarisk-distress_call.pdf"
 if grep -qF " $(sed -n '1s/.*: //p' "$scratch/stdout") " "$scratch/card.words"; then
     ok call-spell-as-card
@@ -244,6 +248,7 @@ refused nature-mistyped 'did you mean "flooding"?' --boat tamarisk --nature flod
 refused nature-unknown 'natures of distress: fire,' --boat tamarisk --nature xyzzyxyzzy
 refused card-unknown 'cards of this boat' --boat tamarisk --card nosuchcard
 refused two 'exclude each other' --boat tamarisk --relay --spell
+refused itu-figures-alone '--itu-figures is for --spell alone' --boat tamarisk --itu-figures
 refused two-with-card 'exclude each other' --boat tamarisk --card flooding --nature fire
 refused position-minutes '60 minutes or more (character 4)' --boat tamarisk --position '12 60 N 60 1 E'
 refused position-comma 'write decimals with a full stop' --boat tamarisk --position '12,5 60,1'

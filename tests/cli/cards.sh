@@ -335,4 +335,16 @@ if [ "$count" -gt 100 ] && [ "$count" -le 400 ]; then
 else
     not_ok cards-words "$count different words: at most 400 (and no fewer than 100 can be right)"
 fi
+
+# The footer tells the first of the gear's dates, one that is past, and dates that lack.
+# footer NAME BOAT DATE WORDS
+footer() {
+    maydeck print tests/fleet --boat "$2" --date "$3" -o "$scratch/dated"
+    found=$(pdftotext -layout "$scratch/dated/$2.pdf" - | grep -cF "$4")
+    [ "$found" -gt 0 ] && ok "cards-dates-$1" || not_ok "cards-dates-$1" "nowhere: $4"
+}
+footer first tamarisk 2026-11-20 'Gear dates run to 2027-03. Replace'
+footer last-day tamarisk 2027-03-31 'Gear dates run to 2027-03. Replace'
+footer past tamarisk 2027-04-01 'GEAR OUT OF DATE: 2027-03. Replace'
+footer undated bramble 2026-11-20 'Gear dates to 2026-12, 1 undated. Replace'
 exit $failures

@@ -96,6 +96,28 @@ maydeck why --figure all tests/fleet --boat bramble --date "$print_date"
 expect_equal figures-all "$(grep -c '{\.id = ' src/figure/figure_table.c)" \
     "$(grep -c '^Figure ' "$scratch/stdout")"
 
+# ---- for the base alone ----
+
+maydeck check tests/fleet --boat tamarisk --date "$print_date"
+cp "$scratch/stdout" "$scratch/base"
+for part in '^tamarisk: figures for the base and the skipper, on no card' \
+    '^   pump_rate: all pumps: 110 L/min$' '^      formula: measured, else half the label' \
+    '^      read: bilge_pump_electric C9 rated_lph = 12000; bilge_pump_manual C10 stroke_l = 0.8$' \
+    '^   largest_hole: 30 mm$' '^   sinkage: 4 cm for 1000 L$' '^   agent_mass: HFC-227ea 1.5 kg' \
+    '^   shelters: Inner Skerry Pool (specimen) 6.1 nm, 052 T (048 M); '; do
+    grep -q "$part" "$scratch/base" && ok figures-base || not_ok figures-base "$part"
+done
+expect_empty figures-base-others "$(grep -E '^   (us_outfit|beat_pumps|inflow):' "$scratch/base")"
+! grep -qE 'Inner Skerry Pool|Thornback Quay' "$scratch"/*.words && ok figures-shelters-no-card ||
+    not_ok figures-shelters-no-card
+maydeck why --figure shelters tests/fleet --boat tamarisk --date "$print_date"
+line=$(sed -n 's/.*shelter Thornback Quay .* = .* at tests\/fleet\/base.yaml:\([0-9]*\)$/\1/p' \
+    "$scratch/stdout")
+sed -n "${line:-1}p" tests/fleet/base.yaml | grep -q 'name: Thornback Quay' &&
+    ok figures-shelters-line || not_ok figures-shelters-line "line $line"
+grep -q '^   on no card: they start from the berths' "$scratch/stdout" &&
+    ok figures-shelters-why || not_ok figures-shelters-why "$(cat "$scratch/stdout")"
+
 # ---- an input taken away ----
 
 # gone WHAT SED ID CARD WORDS NOTE: with the record changed so, the card keeps its steps,
@@ -125,6 +147,8 @@ gone bore '/tag: C15/s/bore_mm: 38, //' beat_pumps flooding 'Pumps lose to' \
     'bore_mm of seacock C15'
 gone pump 's/, rated_lph: 12000//' beat_pumps flooding 'Pumps lose to' \
     'rated_lph of bilge_pump_electric C9'
+gone shaft '/tag: C32,/s/bore_mm: 30, //' worst_openings flooding 'Most water' \
+    'bore_mm of shaft_seal C32'
 gone speed '/usual_kn/d' distance_run man_overboard 'At 6 knots' 'usual_kn of boat'
 gone seconds '/tag: F1,/s/discharge_s: 9, //' discharge engine_fire 'empty in 9 s' \
     'discharge_s of engine_extinguisher F1'
@@ -141,7 +165,7 @@ expect_status figures-tight 0
 expect_equal figures-tight-cards "$(ls "$scratch/dumps" | grep -c '^tamarisk-')" \
     "$(ls "$scratch/now" | wc -l | tr -d ' ')"
 page_words "$scratch/now/tamarisk-flooding.dump" >"$scratch/page"
-grep -qF 'Pumps lose to C13, C15, C17, C18, maybe C11, C12, C14 (estimated).' "$scratch/page" &&
+grep -qF 'Pumps lose to C13, C15, C17, C18, shaft seal, maybe C11, C12, C14 (estimated).' "$scratch/page" &&
     ok figures-tight-first || not_ok figures-tight-first "$(cat "$scratch/page")"
 ! grep -qF 'Most water' "$scratch/page" && ok figures-tight-second ||
     not_ok figures-tight-second "$(cat "$scratch/page")"

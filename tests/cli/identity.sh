@@ -16,9 +16,9 @@ boat() {
     maydeck check "$fleet" --date "$print_date"
 }
 
-# What the last run told, but for figures that wait for a field.
+# What the last run told, but for figures that find no room on their cards.
 told() {
-    grep ': [a-z]*: ' "$scratch/stderr" | grep -v ' waits\{0,1\} for it$'
+    grep ': [a-z]*: ' "$scratch/stderr" | grep -v ': note: the figure .* finds no room '
 }
 
 # tells NAME PIECE: the last run says so somewhere.

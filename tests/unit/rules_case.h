@@ -61,7 +61,7 @@ static inline void expect_told(const char *check, const char *words, int line)
 
 static inline struct text_value text_at(const char *text, int line)
 {
-    return (struct text_value){.text = text, .place = {.line = line}};
+    return (struct text_value){.text = text, .place = {.line = text == NULL ? 0 : line}};
 }
 
 #endif

@@ -70,6 +70,28 @@ static void a_plus_stands_in_place_of_00(void **state)
                  "write + in place of the 00, which is not dialled everywhere");
 }
 
+static void the_centre_s_channel_is_one_that_talks(void **state)
+{
+    (void)state;
+    static const struct { const char *channel, *what; } wrong[] = {
+        {"45", "there is no channel \"45\""}, {"00", "there is no channel \"00\""},
+        {"29", "there is no channel \"29\""}, {"89", "there is no channel \"89\""},
+        {"70", "channel 70 carries data only"}, {"6", "channel \"6\" is not two digits"},
+        {"16A", "channel \"16A\" is not two digits"},
+        {"\xEF\xBC\x96", "channel \"\xEF\xBC\x96\" is not two digits"},
+    };
+    for (size_t i = 0; i < sizeof wrong / sizeof *wrong; i++) {
+        test.problems = problems_new(test.arena);
+        base_of(text_format(test.arena, REAL "rescue_centre: {name: Centre, channel: \"%s\"}\n"
+                            AREA, wrong[i].channel));
+        expect_error_with(2, wrong[i].what, "");
+        expect_errors(1);
+    }
+    test.problems = problems_new(test.arena);
+    base_of(REAL "rescue_centre: {name: Centre, channel: 08}\n" AREA);
+    expect_errors(0);
+}
+
 /* S14 */
 static void local_rules_send_nobody_to_channel_70(void **state)
 {
@@ -193,6 +215,7 @@ int main(void)
         TEST(a_whole_base_is_read),
         TEST(real_numbers_are_international),
         TEST(a_plus_stands_in_place_of_00),
+        TEST(the_centre_s_channel_is_one_that_talks),
         TEST(local_rules_send_nobody_to_channel_70),
         TEST(a_real_base_has_no_reserved_number),
         TEST(a_specimen_has_only_reserved_numbers),

@@ -25,6 +25,15 @@ static void ranges_agree(void **state)
     }
 }
 
+/* R05, R06: A1 reckoned with an aerial of 4 m, and heights in feet. */
+static void vectors_of_range_agree(void **state)
+{
+    (void)state;
+    assert_true(fabs(range_nm(RADIO_HORIZON_COVERAGE, 4, 100) - 30.0) < 1e-9);
+    assert_true(fabs(range_nm(RADIO_HORIZON_PRINTED, 60 * 0.3048, 0) - 9.5) < 0.15);
+    assert_true(fabs(range_nm(radio_horizon_exact(), 60 * 0.3048, 0) - 9.5) < 0.05);
+}
+
 static void horizons_agree(void **state)
 {
     static const struct { double height, radio, visible; } rows[] = {
@@ -38,6 +47,8 @@ static void horizons_agree(void **state)
         assert_four_digits("visible", i, rows[i].visible,
                            range_nm(VISIBLE_HORIZON, rows[i].height, 0));
     }
+    /* light bends less than radio: an earth of 7/6 of its radius */
+    assert_four_digits("of light", 0, 2.082, radio_horizon_exact() * sqrt(7.0 / 8.0));
     assert_four_digits("eye and head", 0, 4.329, range_nm(VISIBLE_HORIZON, 2.5, 0.25));
 }
 
@@ -154,6 +165,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(ranges_agree),
+        cmocka_unit_test(vectors_of_range_agree),
         cmocka_unit_test(horizons_agree),
         cmocka_unit_test(what_is_printed_is_less_than_the_range),
         cmocka_unit_test(distance_and_bearing_agree),

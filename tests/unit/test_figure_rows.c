@@ -124,8 +124,9 @@ static void every_card_keeps_to_the_budget(void **state)
 static void each_stands_under_the_step_it_serves(void **state)
 {
     static const struct { const char *card, *step, *text; } rows[] = {
-        {"flooding", "find", "**Most water (estimated):** C13, C15, C17 (bung 38 mm)."},
-        {"flooding", "seacocks", "**Pumps lose to** C13, C15, C17, maybe C18 (estimated)."},
+        {"flooding", "find", "**Most water (estimated):** C13, C15, C17 (bung 38 mm), shaft seal."},
+        {"flooding", "seacocks",
+         "**Pumps lose to** C13, C15, C17, maybe C18, shaft seal (estimated)."},
         {"man_overboard", "stop", "**At 6 knots:** 31 metres in 10 seconds."},
         {"gas_leak", "bottle",
          "**One full bottle:** more than a boat-full of explosive air (estimated)."},
@@ -199,18 +200,18 @@ static const struct card_set *composed_and_noted(void)
 
 static const struct { const char *piece, *instead, *card, *id, *note; } missing[] = {
     {"name: intake, bore_mm: 38, ", "name: intake, ", "flooding", "beat_pumps",
-     "bore_mm of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet "
-     "wait for it"},
+     "bore_mm of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet, "
+     "largest_hole wait for it"},
     {"name: intake, bore_mm: 38, depth_m: 0.45", "name: intake, bore_mm: 38", "flooding",
      "worst_openings",
-     "depth_m of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet "
-     "wait for it"},
+     "depth_m of seacock C15 is not recorded: the figures beat_pumps, worst_openings, floor_wet, "
+     "largest_hole wait for it"},
     {", rated_lph: 12000", "", "flooding", "beat_pumps",
-     "rated_lph of bilge_pump_electric C9 is not recorded: the figures beat_pumps, floor_wet wait "
-     "for it"},
+     "rated_lph of bilge_pump_electric C9 is not recorded: the figures beat_pumps, floor_wet, "
+     "pump_rate, largest_hole wait for it"},
     {", stroke_l: 0.8", "", "flooding", "beat_pumps",
-     "stroke_l of bilge_pump_manual C10 is not recorded: the figures beat_pumps, floor_wet wait "
-     "for it"},
+     "stroke_l of bilge_pump_manual C10 is not recorded: the figures beat_pumps, floor_wet, "
+     "pump_rate, largest_hole wait for it"},
     {"  usual_kn: 6\n", "", "man_overboard", "distance_run",
      "usual_kn of boat is not recorded: the figure distance_run waits for it"},
     {"  cabin_m3: 32\n", "", "gas_leak", "boat_fulls",
@@ -276,6 +277,48 @@ static void what_finds_no_room_is_told(void **state)
     assert_non_null(strstr(problem->remedy, "maydeck why --figure worst_openings"));
 }
 
+/* Pumps first, then where to look, the minutes last: they have the second row when no
+ * bung of the worst opening is recorded. */
+static void the_minutes_come_last(void **state)
+{
+    static const char *const order[] = {"beat_pumps", "worst_openings", "floor_wet"};
+    (void)state;
+    for (size_t i = 0; i < 3; i++)
+        assert_string_equal(figure_at(i)->id, order[i]);
+    case_boat(&test, tamarisk_with("how: across = shut, bung_mm: 38}\n  - {item: seacock, tag: "
+                                   "C16", "how: across = shut}\n  - {item: seacock, tag: C16"));
+    const struct card *card = case_card(composed_and_noted(), "flooding");
+    assert_int_equal(card->figure_count, 2);
+    assert_string_equal(card->figures[0].id, "beat_pumps");
+    assert_string_equal(card->figures[1].id, "floor_wet");
+    assert_string_equal(card->figures[1].text,
+                        "**Floor wet in under 3 minutes,** worst one open (estimated).");
+    assert_string_equal(card->figures[1].step, "find");
+    assert_int_equal(card->left_out_count, 0);
+    /* a larger bilge takes over 15 minutes: no row, and no note that it finds no room */
+    case_boat(&test, tamarisk_with("bilge_to_sole_l: 700", "bilge_to_sole_l: 9000"));
+    assert_false(has_figure(composed_and_noted(), "flooding", "floor_wet"));
+    assert_null(case_problem(&test, "the figure floor_wet finds no room on the card FLOODING"));
+}
+
+/* Eight names and their bungs fill more than two lines: the next figure has the row. */
+static void words_that_are_too_long_are_told(void **state)
+{
+    struct text_builder many = text_builder_in(test.arena);
+    (void)state;
+    for (int i = 50; i < 62; i++)
+        text_add_format(&many, "  - {item: seacock, tag: C%d, name: hole %d, zone: saloon, "
+                        "bore_mm: 38, depth_m: 0.4, how: across = shut, bung_mm: %d}\n", i, i,
+                        38 + i % 3);
+    text_add(&many, "  - {item: shaft_seal");
+    case_boat(&test, tamarisk_with("  - {item: shaft_seal", many.at));
+    assert_false(has_figure(composed_and_noted(), "flooding", "worst_openings"));
+    const struct problem *problem = case_problem(
+        &test, "the figure worst_openings finds no room on the card FLOODING");
+    assert_non_null(problem);
+    assert_non_null(strstr(problem->remedy, "too long for a row"));
+}
+
 static void a_card_that_is_too_long_gives_its_figures_up(void **state)
 {
     static const struct figure_limit limits[] = {{"flooding", 1}, {"engine_fire", 0},
@@ -318,6 +361,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(an_extinguisher_without_its_seconds_says_its_weight,
                                         set_up, tear_down),
         cmocka_unit_test_setup_teardown(what_finds_no_room_is_told, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(the_minutes_come_last, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(words_that_are_too_long_are_told, set_up, tear_down),
         cmocka_unit_test_setup_teardown(a_card_that_is_too_long_gives_its_figures_up, set_up,
                                         tear_down),
         cmocka_unit_test_setup_teardown(the_check_code_tells_a_changed_figure, set_up, tear_down),

@@ -57,6 +57,29 @@ static void inflow_agrees_with_the_vectors(void **state)
                            inflow_lpm(rows[i].bore_mm, rows[i].depth_m, rows[i].coefficient));
 }
 
+/* 0.2087 Cd d^2 sqrt(h), and the half of a 100 mm hole of A10, still 500 L/min. */
+static void the_constant_of_inflow_agrees(void **state)
+{
+    double half_mm = 100.0 * sqrt(0.5);
+    (void)state;
+    assert_four_digits("constant", 0, 0.2087, inflow_lpm(1, 1, 1));
+    assert_true(fabs(inflow_lpm(half_mm, 0.6, CD_HOLED_SKIN) - 500.0) < 5.0);
+}
+
+/* A rule of thumb that grows with the bore, not with its square, is not this one: 1 to
+ * 4 inches at 2, 3, 2, 2 feet. */
+static void inflow_is_not_linear_in_the_bore(void **state)
+{
+    static const struct { double inches, feet, thumb, gpm; } rows[] = {
+        {1, 2, 28.28, 16.66}, {2, 3, 69.28, 81.63}, {3, 2, 84.85, 150.0}, {4, 2, 113.1, 266.6}};
+    (void)state;
+    for (size_t i = 0; i < ROWS(rows); i++) {
+        double lpm = inflow_lpm(rows[i].inches * 25.4, rows[i].feet * 0.3048, 0.6);
+        assert_four_digits("thumb", i, rows[i].thumb, 20 * rows[i].inches * sqrt(rows[i].feet));
+        assert_four_digits("gpm", i, rows[i].gpm, lpm / us_gallons_per_hour_lpm(60.0));
+    }
+}
+
 /* 2 inches at 1 foot, in US gallons a minute, as two published tables have it. */
 static void inflow_agrees_with_published_tables(void **state)
 {
@@ -298,6 +321,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(the_two_tables_of_inflow_agree),
         cmocka_unit_test(inflow_agrees_with_the_vectors),
+        cmocka_unit_test(the_constant_of_inflow_agrees),
+        cmocka_unit_test(inflow_is_not_linear_in_the_bore),
         cmocka_unit_test(inflow_agrees_with_published_tables),
         cmocka_unit_test(coefficients_of_fittings_agree),
         cmocka_unit_test(odd_holes_equal_round_ones),

@@ -267,11 +267,17 @@ static void what_must_have_a_date_is_marked(void **state)
 
 /* ---- several pieces ---- */
 
+static struct gear_dates dates_of(const struct equipment *gear, size_t count)
+{
+    struct gear_dates dates = {0};
+    for (size_t i = 0; i < count; i++)
+        gear_dates_add(&dates, &gear[i], NULL);
+    return dates;
+}
+
 static void the_first_to_run_out_is_the_date_of_all(void **state)
 {
     (void)state;
-    struct gear_date first;
-    size_t unknown = 0;
     const struct boat *boat = boat_of(
         MONOHULL "equipment:\n"
         "  - {item: liferaft, tag: E1, zone: coachroof, service_due: 2026-04-30}\n"
@@ -280,16 +286,22 @@ static void the_first_to_run_out_is_the_date_of_all(void **state)
         "  - {item: epirb, tag: E4, zone: saloon, expires: 2029-11}\n"
         "  - {item: grab_bag, tag: C1, zone: saloon}\n"
         "  - {item: torch, tag: C2, zone: saloon}\n");
-    assert_true(gear_date_first(boat->equipment, 6, NULL, &first, &unknown));
-    assert_string_equal(date_text(test.arena, first.last), "2026-04-30");
-    assert_int_equal(unknown, 1);
-    assert_true(gear_date_first(boat->equipment + 1, 3, NULL, &first, &unknown));
-    assert_string_equal(date_text(test.arena, first.last), "2026-05-31");
-    assert_int_equal(unknown, 0);
-    assert_false(gear_date_first(boat->equipment + 4, 2, NULL, &first, &unknown));
-    assert_int_equal(unknown, 1);
-    assert_false(gear_date_first(boat->equipment, 0, NULL, &first, &unknown));
-    assert_null(first.rule);
+    static const struct {
+        size_t from, count, undated;
+        const char *first, *piece;    /* NULL: none is dated */
+    } cases[] = {{0, 6, 1, "2026-04-30", "E1"}, {1, 3, 0, "2026-05-31", "E3"},
+                 {4, 2, 1, NULL, NULL}, {0, 0, 0, NULL, NULL}};
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        struct gear_dates dates = dates_of(boat->equipment + cases[i].from, cases[i].count);
+        assert_int_equal(dates.undated, cases[i].undated);
+        assert_int_equal(dates.first.known, cases[i].first != NULL);
+        if (!dates.first.known) {
+            assert_null(dates.piece);
+            continue;
+        }
+        assert_string_equal(date_text(test.arena, dates.first.last), cases[i].first);
+        assert_string_equal(dates.piece->tag.text, cases[i].piece);
+    }
 }
 
 static void a_date_is_shown_as_short_as_it_says_the_same(void **state)
@@ -325,17 +337,14 @@ static void the_specimen_fleet_has_the_dates_that_are_needed(void **state)
         {"tamarisk", "2027-03-31", 0}, {"samphire", "2026-12-31", 0}, {"bramble", "2026-12-31", 1}};
     for (size_t i = 0; i < sizeof fleet / sizeof fleet[0]; i++) {
         struct source *source = NULL;
-        struct gear_date first;
-        size_t unknown = 0;
         const char *path = text_format(test.arena, "tests/fleet/boats/%s.yaml", fleet[i].boat);
         assert_int_equal(source_read(test.arena, path, (size_t)256 * 1024, &source), SOURCE_READ);
         const struct boat *boat = boat_read(source, fleet[i].boat, test.arena, test.problems,
                                             &sound);
         assert_true(sound);
-        assert_true(gear_date_first(boat->equipment, boat->equipment_count, NULL, &first,
-                                    &unknown));
-        assert_string_equal(date_text(test.arena, first.last), fleet[i].first);
-        assert_int_equal(unknown, fleet[i].unknown);
+        struct gear_dates dates = dates_of(boat->equipment, boat->equipment_count);
+        assert_string_equal(date_text(test.arena, dates.first.last), fleet[i].first);
+        assert_int_equal(dates.undated, fleet[i].unknown);
     }
 }
 

@@ -5,6 +5,7 @@
 static void sound_identities_are_silent(void **state)
 {
     (void)state;
+    /* A01, A03, A04, A06, A08 to A12 and more */
     static const struct { const char *call_sign, *mmsi, *flag; } sound[] = {
         {"9A2345", "238123457", "HR"}, {"9A2345", "238 123 457", "HR"},
         {"9A2345", "238\xC2\xA0" "123\xC2\xA0" "457", "HR"},
@@ -41,6 +42,7 @@ static void unsound_call_signs_are_errors(void **state)
         {"call_sign_characters", "SV\xC5\x81" "B", "character 3 (U+0141)"},
         {"call_sign_characters", "SV-AB", "neither a letter nor a digit"},
         {"call_sign_characters", "None", "small letter"},
+        {"call_sign_characters", "NONE", "called out as a call sign"},
         {"call_sign_of_a_body", "4U2345", "United Nations"},
         {"call_sign_of_a_body", "C7AB", "Meteorological"},
         {"call_sign_impossible", "1AAB", "none can begin with 1A"},

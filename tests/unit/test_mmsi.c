@@ -179,13 +179,18 @@ static void every_form_has_words(void **state)
     assert_string_equal(mmsi_form_words(MMSI_COAST), "a coast station's");
 }
 
-/* M29; the words of the ITU's own figures (M30) are printed on no card. */
+/* M29 and M30. */
 static void it_is_spoken_digit_by_digit(void **state)
 {
     (void)state;
     uint32_t bad = 0;
     assert_string_equal(spell(arena, mmsi_in_threes(arena, "238123456"), &bad),
                         "TWO THREE EIGHT / ONE TWO THREE / FOUR FIVE SIX");
+    assert_string_equal(spell_itu_figures(arena, "238123456"),
+                        "BISSOTWO TERRATHREE OKTOEIGHT UNAONE BISSOTWO TERRATHREE KARTEFOUR "
+                        "PANTAFIVE SOXISIX");
+    assert_string_equal(spell_itu_figures(arena, "70 9"), "SETTESEVEN NADAZERO NOVENINE");
+    assert_string_equal(spell_itu_figures(arena, ""), "");
 }
 
 int main(void)

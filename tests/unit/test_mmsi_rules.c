@@ -90,7 +90,7 @@ static void dsc_needs_a_programmed_mmsi(void **state)
     assert_true(check(boat));
     tells("mmsi_not_programmed", "DSC not available: voice only", 13);
     assert_non_null(strstr(only(SEVERITY_DEFICIENCY)->remedy, "dealer"));
-    boat->radio.mmsi_programmed.answer = ANSWER_NOT_RECORDED;
+    boat->radio.mmsi_programmed = (struct answer_value){0};
     boat->radio.dsc.place.line = 14;
     assert_false(dsc_ready(boat));
     assert_true(check(boat));
@@ -114,7 +114,7 @@ static void a_set_without_dsc_needs_none(void **state)
 {
     (void)state;
     struct boat *boat = boat_of("9A2345", NULL, "HR");
-    boat->radio.mmsi_programmed.answer = ANSWER_NOT_RECORDED;
+    boat->radio.mmsi_programmed = (struct answer_value){0};
     boat->radio.dsc.answer = ANSWER_NO;
     assert_false(dsc_ready(boat));
     assert_true(check(boat));

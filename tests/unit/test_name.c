@@ -95,7 +95,12 @@ static const struct vector {
     {"he and y with Ukrainian letters", "\xD0\x93\xD0\xB8\xD1\x96", 0x413, "HYI", NULL,
      ALPHABET_CYRILLIC},
     {"full-width digit", "Anna \xEF\xBC\x92", 0xFF12, "ANNA 2", NULL, ALPHABET_LATIN},
-    {"Cyrillic in a Latin name", "T\xD0\xB0mar\xD0\xB2", 0x410, "TAMARB", NULL, ALPHABET_MIXED},
+    {"Cyrillic in a Latin name", "T\xD0\xB0mar\xD0\xB2", 0x410, "TAMARB", "TAMARV",
+     ALPHABET_MIXED},
+    {"Latin in a Cyrillic name", "T\xD0\xB0\xD0\xBC\xD0\xB0\xD1\x80\xD0\xB0", 0x410, "TAMAPA",
+     "TAMARA", ALPHABET_MIXED},
+    {"dotless i alone", "Bal\xC4\xB1k", 0x131, "BALIK", NULL, ALPHABET_LATIN},
+    {"long s", "\xC5\xBFun", 0x17F, "SUN", NULL, ALPHABET_LATIN},
 };
 
 static void other_letters_get_a_proposal_and_no_speech(void **state)
@@ -159,17 +164,27 @@ static void a_name_without_letters_is_none(void **state)
     }
 }
 
-static void numerals_at_the_end_are_seen(void **state)
+static void numerals_are_seen(void **state)
 {
     (void)state;
-    static const struct { const char *text, *roman; } names[] = {
-        {"Anna II", "II"}, {"Anna iv", "IV"}, {"Anna Maria III", "III"}, {"Anna V", "V"},
-        {"II", NULL}, {"Anna Vi A", NULL}, {"Anna IIII", NULL}, {"Anna 2", NULL},
+    static const struct { const char *text, *roman, *word; size_t at; } names[] = {
+        {"Anna II", "II", "TWO", 5}, {"Anna iv", "IV", "FOUR", 5},
+        {"Anna Maria III", "III", "THREE", 11}, {"Anna V", "V", "FIVE", 5},
+        {"Anna I", "I", "ONE", 5}, {"Anna-XX", "XX", "TWENTY", 5}, {"Anna VII.", "VII", "SEVEN", 5},
+        {"Anna II of Split", "II", "TWO", 5}, {"Anna III-B", "III", "THREE", 5},
+        {"A. IX", "IX", "NINE", 3}, {"Anna Vi", "VI", "SIX", 5}, {"Anna - II", "II", "TWO", 7},
+        {"II", NULL, NULL, 0}, {"II Anna", NULL, NULL, 0}, {"Anna Vi A", NULL, NULL, 0},
+        {"Anna V Maria", NULL, NULL, 0}, {"Anna IIII", NULL, NULL, 0}, {"Anna 2", NULL, NULL, 0},
+        {"Anna XXI", NULL, NULL, 0}, {"Anna-", NULL, NULL, 0}, {"Anna .", NULL, NULL, 0},
+        {"AnnaII", NULL, NULL, 0},
     };
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         struct name name;
         assert_true(name_decode(names[i].text, arena, &name));
-        assert_true(text_equal(name.roman, names[i].roman));
+        if (!text_equal(name.roman, names[i].roman))
+            fail_msg("%s: %s", names[i].text, name.roman == NULL ? "none" : name.roman);
+        assert_true(text_equal(name.roman_word, names[i].word));
+        assert_int_equal(name.roman_at, names[i].at);
     }
 }
 
@@ -193,7 +208,7 @@ int main(void)
         cmocka_unit_test(the_second_spelling_is_offered_too),
         cmocka_unit_test(what_nobody_can_say_gets_none),
         cmocka_unit_test(a_name_without_letters_is_none),
-        cmocka_unit_test(numerals_at_the_end_are_seen),
+        cmocka_unit_test(numerals_are_seen),
         cmocka_unit_test(characters_are_counted),
     };
     int failed = cmocka_run_group_tests(tests, set_up, tear_down);

@@ -99,14 +99,20 @@ static void another_boat_s_name_is_noted(void **state)
 static void numerals_ask_how_they_are_said(void **state)
 {
     (void)state;
-    static const struct { const char *name, *latin, *spoken; int line; } names[] = {
-        {"Anna II", NULL, NULL, 3}, {"Anna iv", NULL, NULL, 3}, {"Anna", "Anna V", NULL, 6},
-        {"Anna", NULL, "Anna III", 7},
+    static const struct {
+        const char *name, *latin, *spoken;
+        int line;
+        const char *proposal;
+    } names[] = {
+        {"Anna II", NULL, NULL, 3, "ANNA TWO"}, {"Anna iv", NULL, NULL, 3, "ANNA FOUR"},
+        {"Anna", "Anna V", NULL, 6, "ANNA FIVE"}, {"Anna", NULL, "Anna III", 7, "ANNA THREE"},
+        {"Anna II of Wick", NULL, NULL, 3, "ANNA TWO OF WICK"},
     };
     for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
         names_run(names[i].name, names[i].latin, names[i].spoken);
         expect_told("name_roman", "as a number or as letters", names[i].line);
-        assert_non_null(strstr(told_by("name_roman")->remedy, "`name_spoken: ANNA TWO`"));
+        assert_non_null(strstr(told_by("name_roman")->remedy,
+                               text_format(test.arena, "`name_spoken: %s`", names[i].proposal)));
     }
 }
 

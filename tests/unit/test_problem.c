@@ -220,6 +220,26 @@ static void test_print_long_line(void **state)
     assert_string_equal(printed(*state, place_at(source, 1, 1001, 0), "w", NULL), expected.at);
 }
 
+/* Of this boat, at this place, and an error: each of them counts. */
+static void test_error_at(void **state)
+{
+    struct problems *problems = problems_new(*state);
+    const struct source *source = source_named(*state, "f", "a: 1\nb: 2\n");
+    struct place value = place_at(source, 2, 4, 1);
+
+    problems_about(problems, "alder", "record");
+    problem_add(problems, SEVERITY_DEFICIENCY, value, NULL, "lesser");
+    assert_false(problems_error_at(problems, value));
+    problem_add(problems, SEVERITY_ERROR, value, NULL, "wrong");
+    problem_add(problems, SEVERITY_ERROR, place_at(source, 1, 4, 1), NULL, "wrong too");
+    assert_true(problems_error_at(problems, value));
+    assert_false(problems_error_at(problems, place_at(source, 2, 1, 1)));
+    assert_false(problems_error_at(problems, place_at(source, 3, 4, 1)));
+    assert_false(problems_error_at(problems, place_at(NULL, 2, 4, 1)));
+    problems_about(problems, "birch", "record");
+    assert_false(problems_error_at(problems, value));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -232,6 +252,7 @@ int main(void)
         cmocka_unit_test(test_print_edges),
         cmocka_unit_test(test_print_odd_characters),
         cmocka_unit_test(test_print_long_line),
+        cmocka_unit_test(test_error_at),
     };
 
     return cmocka_run_group_tests_name("problem", tests, arena_set_up, arena_tear_down) != 0;
