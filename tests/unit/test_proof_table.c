@@ -41,7 +41,7 @@ static bool rule_stands(const char *id)
 static void no_rule_of_card_design_is_missing(void **state)
 {
     (void)state;
-    char id[8];
+    char id[16];
     for (int n = 1; n <= 31; n++) {
         snprintf(id, sizeof id, "G%d", n);
         if (!rule_stands(id))
