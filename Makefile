@@ -38,6 +38,7 @@ else
 program := $(build)/maydeck
 endif
 shim := $(build)/fault.so
+contrast := $(build)/contrast
 archive := $(build)/rooms.a
 
 sources      := $(sort $(wildcard src/*/*.c))
@@ -141,6 +142,11 @@ $(shim): tests/shim/fault.c $(build)/flags
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(CC) -std=c11 $(WARN) -O1 -g -fPIC -shared -o $@ $< -ldl
 
+$(contrast): tests/readback/contrast.c $(build)/flags
+	@mkdir -p $(@D)
+	@[ $(V) = 1 ] || echo "  LINK $@"
+	$(Q)$(CC) -std=c11 $(WARN) -O2 -g -o $@ $< -lm
+
 out/fonts/.copied: fonts/faces.txt fonts/copy
 	@mkdir -p $(@D)
 	$(Q)sh fonts/copy out/fonts
@@ -176,7 +182,7 @@ test: ## Install what is missing, build and run all tests (ONLY=word: those name
 	@$(MAKE) check
 
 .PHONY: check check-unit check-errors check-pages check-cli check-layers check-style
-check: headers $(tested) $(test_programs) $(shim) ## All tests, without looking for packages
+check: headers $(tested) $(test_programs) $(shim) $(contrast) ## All tests, without looking for packages
 	@$(run_tests) unit layers style errors pages cli
 check-unit: $(test_programs) out/fonts/.copied ## Unit tests
 	@$(run_tests) unit
@@ -184,7 +190,7 @@ check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
 check-pages: $(tested) ## Page goldens: every page of the specimen fleet
 	@$(run_tests) pages
-check-cli: $(tested) $(shim) ## Command line: output, read back, determinism, faults
+check-cli: $(tested) $(shim) $(contrast) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli
 check-layers: ## Who includes whom
 	@$(run_tests) layers
@@ -218,7 +224,7 @@ $(build)/headers/%.ok: % $(headers) $(build)/flags
 coverage: ## Run all tests and show the lines reached, file by file
 	@$(MAKE) VARIANT=coverage coverage-run
 .PHONY: coverage-run
-coverage-run: $(tested) $(test_programs) $(shim)
+coverage-run: $(tested) $(test_programs) $(shim) $(contrast)
 	@find $(build) -name '*.gcda' -delete
 	-@$(run_tests) unit errors pages cli
 	@sh tests/style/coverage $(build)

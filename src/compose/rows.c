@@ -41,11 +41,13 @@ static const char *where_words(const struct composing *composing, const struct e
     return text_empty(how) ? place : text_format(composing->arena, "%s: %s", place, how);
 }
 
-/* "empty in 9 s", from the label of an extinguisher. */
+/* "empty in 9 s", from the label of an extinguisher, for whoever uses it. The safety plan,
+ * by which it is looked for, has its weight. */
 static const char *discharge_words(const struct composing *composing,
                                    const struct equipment *gear)
 {
-    if (gear->kind->class != ITEM_FIRE || figures_allowed(composing) == 0)
+    if (gear->kind->class != ITEM_FIRE || figures_allowed(composing) == 0 ||
+        is_safety_plan(composing->slot->procedure))
         return NULL;
     return figure_discharge_words(composing->in->words, gear, composing->arena);
 }

@@ -4,7 +4,6 @@
 
 #include <string.h>
 
-#define LEFT_WIDTH MM(103)
 #define COLUMN_GAP MM(3)
 #define HEAD_HEIGHT MM(5.4)
 #define PAD MM(2.2)
@@ -13,6 +12,11 @@
 #define BOX_GAP MM(1.0)
 #define BOX_GAP_MOST MM(7)
 #define FRAME MM(0.7)
+
+/* Of the left column: the wider ones take the longest phrases, and names that are long to
+ * spell, at the least size. */
+static const mpt left_widths[] = {MM(104), MM(105), MM(106)};
+#define LEFT_WIDTHS (sizeof left_widths / sizeof *left_widths)
 
 /* Which column a block stands in, in order from the top. */
 static const struct block_row {
@@ -188,12 +192,12 @@ static void column_place(struct sheet *sheet, bool right, mpt size, struct area 
 
 struct columns { struct area left, right; };
 
-static struct columns columns_of(const struct frame *frame)
+static struct columns columns_of(const struct frame *frame, mpt left)
 {
     struct area body = frame->body;
-    return (struct columns){{body.x, body.y, LEFT_WIDTH, body.height},
-                            {body.x + LEFT_WIDTH + COLUMN_GAP, body.y,
-                             body.width - LEFT_WIDTH - COLUMN_GAP, body.height}};
+    return (struct columns){{body.x, body.y, left, body.height},
+                            {body.x + left + COLUMN_GAP, body.y, body.width - left - COLUMN_GAP,
+                             body.height}};
 }
 
 /* The largest size at which both columns fit; gives what is too long at it. */
@@ -212,17 +216,35 @@ static mpt size_find(struct sheet *sheet, const struct columns *columns, mpt *si
     return over;
 }
 
+/* The columns that allow the largest size; gives what is too long in the best. */
+static mpt columns_choose(struct sheet *sheet, const struct frame *frame, struct columns *best,
+                          mpt *best_size)
+{
+    mpt least = 0;
+    for (size_t i = 0; i < LEFT_WIDTHS; i++) {
+        struct columns columns = columns_of(frame, left_widths[i]);
+        mpt size, over = size_find(sheet, &columns, &size);
+        bool better = over <= 0 ? least > 0 || size > *best_size : over < least;
+        if (i > 0 && !better)
+            continue;
+        *best = columns;
+        *best_size = size;
+        least = over;
+    }
+    return least;
+}
+
 bool distress_fits(struct sheet *sheet, const struct frame *frame)
 {
-    struct columns columns = columns_of(frame);
+    struct columns columns;
     mpt size;
-    return size_find(sheet, &columns, &size) <= 0;
+    return columns_choose(sheet, frame, &columns, &size) <= 0;
 }
 
 bool distress_place(struct sheet *sheet, const struct frame *frame)
 {
-    struct columns columns = columns_of(frame);
-    mpt size, over = size_find(sheet, &columns, &size);
+    struct columns columns;
+    mpt size, over = columns_choose(sheet, frame, &columns, &size);
     if (over > 0) {
         sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over,
                        "give a short name_spoken and looks, or shorter nature_steps",

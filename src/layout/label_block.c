@@ -72,25 +72,52 @@ static mpt chip_lines(const struct sheet *sheet, const struct plan_row *row, mpt
     return lines;
 }
 
-static struct row_plan row_plan(const struct sheet *sheet, const struct plan_row *row, mpt size,
-                                mpt width)
+/* On more lines than one the name is not torn, nor the words behind it, if each has
+ * room on a line and that takes no more lines. */
+static void row_break(const struct sheet *sheet, struct paragraph *words)
+{
+    size_t name = 0, count = words->piece_count;
+    bool *keep = arena_array(sheet->arena, count + 1, sizeof *keep);
+    while (name < count && words->pieces[name].bold)
+        name++;
+    bool keep_name = paragraph_length(words, 0, name) <= words->width;
+    bool keep_rest = paragraph_length(words, name, count) <= words->width;
+    for (size_t i = 0; i < count; i++)
+        keep[i] = i < name ? keep_name : i > name && keep_rest;
+    paragraph_keep(words, keep, sheet->arena);
+}
+
+/* The words behind the tags, or below them. */
+static struct row_plan row_set(const struct sheet *sheet, const struct plan_row *row, mpt size,
+                               mpt width, bool below)
 {
     struct style style = label_style(FACE_TEXT, size, INK_BLACK);
-    struct row_plan plan = {.text_x = SIGN_SIDE + SIGN_GAP + chips_width(sheet, row, size) +
-                                      TEXT_GAP - CHIP_GAP};
-    if (row->chip_count == 0)
-        plan.text_x = SIGN_SIDE + SIGN_GAP;
-    if (row->chip_count > 1 && width - plan.text_x < TEXT_LEAST) {
-        plan.text_x = SIGN_SIDE + SIGN_GAP;
+    struct row_plan plan = {.text_x = SIGN_SIDE + SIGN_GAP};
+    if (below)
         plan.text_down = chip_lines(sheet, row, size, width - plan.text_x) *
                          (size * 118 / 100 + CHIP_GAP);
-    }
+    else if (row->chip_count > 0)
+        plan.text_x += chips_width(sheet, row, size) + TEXT_GAP - CHIP_GAP;
     plan.words = paragraph_make(sheet, &style, row_words(sheet, row), width - plan.text_x,
                                 row->origin);
+    if (plan.words.line_count > 1)
+        row_break(sheet, &plan.words);
     plan.height = plan.text_down + paragraph_height(&plan.words);
     if (plan.height < ROW_LEAST)
         plan.height = ROW_LEAST;
     return plan;
+}
+
+/* Words stand below tags that leave them little room, where that takes less height. */
+static struct row_plan row_plan(const struct sheet *sheet, const struct plan_row *row, mpt size,
+                                mpt width)
+{
+    struct row_plan behind = row_set(sheet, row, size, width, false);
+    if (row->chip_count == 0 || behind.words.line_count < 2)
+        return behind;
+    struct row_plan below = row_set(sheet, row, size, width, true);
+    bool narrow = row->chip_count > 1 && behind.words.width < TEXT_LEAST;
+    return narrow || below.height < behind.height ? below : behind;
 }
 
 static void row_sign_place(struct sheet *sheet, const struct plan_row *row, mpt x, mpt top)
@@ -165,6 +192,18 @@ mpt label_height(const struct sheet *sheet, const struct plan_place *place, mpt 
     for (size_t i = 0; i < place->row_count; i++)
         height += row_plan(sheet, &place->rows[i], size, width).height;
     return height;
+}
+
+mpt label_row_cut(const struct sheet *sheet, const struct plan_row *row, mpt size, mpt width)
+{
+    struct row_plan plan = row_plan(sheet, row, size, width);
+    mpt over = paragraph_length(&plan.words, 0, plan.words.piece_count) - plan.words.width;
+    return over > 0 ? over : 0;
+}
+
+mpt label_line_saved(mpt size)
+{
+    return 2 * line_height(size) - ROW_LEAST;
 }
 
 void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,

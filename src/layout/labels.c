@@ -35,6 +35,15 @@ static struct point rim_towards(struct area box, struct point to)
     return from;
 }
 
+/* Level with the box, as far as the label reaches. */
+static mpt arrival(const struct label *label)
+{
+    mpt wish = middle(label->box).y, low = label->top + label->drop;
+    mpt high = label->top + label->foot;
+    wish = wish > high ? high : wish;
+    return wish < low ? low : wish;
+}
+
 static double leader_length(struct area box, struct point to)
 {
     return length_between(rim_towards(box, to), to);
@@ -121,7 +130,8 @@ static void column_stack(struct arranging *arranging, const size_t *order, size_
     size_t run_count = 0, place = 0;
     for (size_t i = 0; i < count; i++) {
         const struct label *label = &arranging->labels[order[i]];
-        struct run_of_labels run = {middle(label->box).y - label->drop - offset, 1, offset};
+        mpt wish = middle(label->box).y - (label->drop + label->foot) / 2 - offset;
+        struct run_of_labels run = {wish, 1, offset};
         for (; run_count > 0 && runs[run_count - 1].wish * run.count >=
                                     run.wish * runs[run_count - 1].count; run_count--) {
             run.wish += runs[run_count - 1].wish;
@@ -146,7 +156,7 @@ static void column_stack(struct arranging *arranging, const size_t *order, size_
 
 static void leader_set(struct arranging *arranging, struct label *label)
 {
-    label->to = (struct point){edge_of(arranging, label->right), label->top + label->drop};
+    label->to = (struct point){edge_of(arranging, label->right), arrival(label)};
     label->from = rim_towards(label->box, label->to);
 }
 

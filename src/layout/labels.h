@@ -13,7 +13,8 @@
 struct label {
     struct area box;              /* given */
     mpt height;                   /* given */
-    mpt drop;                     /* given: where the leader arrives, below its top */
+    mpt drop, foot;               /* given: a leader may arrive from `drop` to `foot` below
+                                     its top */
     bool right;                   /* found: in the right column */
     mpt top;                      /* found */
     struct point from, to;        /* found: the leader, from the rim of the box */
@@ -27,6 +28,7 @@ struct label_columns {
     bool own_side;                /* what lies well to one side is led to that side only */
 };
 
+/* The better first. */
 enum labels_found {
     LABELS_LED,       /* leaders that cross nothing */
     LABELS_KEYED,     /* all labels have their place, but no leaders are possible: the

@@ -290,7 +290,7 @@ static void right_told(struct sheet *sheet, const struct shared *shared, mpt ove
 static bool fit_told(struct sheet *sheet, const struct shared *shared,
                      const struct card_sizes *sizes)
 {
-    if (sizes->row_excess > 0)
+    if (sizes->row_excess > 0 && !rows_tell(sheet, sizes->steps, shared->frame.left.width))
         sheet_too_long(sheet, sizes->row_at, sizes->row_excess,
                        "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)

@@ -100,6 +100,13 @@ struct paragraph paragraph_make(const struct sheet *sheet, const struct style *s
 struct piece *pieces_parse(const struct sheet *sheet, const struct style *style, const char *text,
                            size_t *count);
 void paragraph_break(struct paragraph *paragraph, struct arena *arena);
+
+/* Breaks it again so that no line begins with a piece of which `keep` is true, if that
+ * takes no more lines and makes none too wide; else it stays as it is. */
+void paragraph_keep(struct paragraph *paragraph, const bool *keep, struct arena *arena);
+
+/* The width of the pieces from `first` to before `end` on one line. */
+mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end);
 mpt paragraph_height(const struct paragraph *paragraph);
 void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top);
 
@@ -140,6 +147,10 @@ struct step_sizes { mpt headline, row; };
  * passes the column's right edge (negative: it does not). */
 mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, mpt *excess,
                  struct place *excess_at);
+
+/* Tells of each line of gear that is too long; false: of none. */
+bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width);
+
 void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area column);
 
 mpt boxes_height(const struct sheet *sheet, mpt size, mpt width);

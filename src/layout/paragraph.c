@@ -44,7 +44,18 @@ static bool begins(const struct piece *piece, const char *start)
     return piece->length >= strlen(start) && memcmp(start, piece->text, strlen(start)) == 0;
 }
 
-/* A number stays with its unit, and a channel, card or step with its number. */
+/* Digits, perhaps of a telephone number: +999. */
+static bool is_number(const struct piece *piece)
+{
+    size_t i = piece->text[0] == '+' ? 1 : 0;
+    bool digits = i < piece->length;
+    for (; i < piece->length; i++)
+        digits = digits && is_digit(piece->text[i]);
+    return digits;
+}
+
+/* A number stays with its unit and all its groups of digits, a channel, card or step
+ * with its number, a dot between two things with the first. */
 static bool ties(const struct piece *before, const struct piece *after)
 {
     static const char *const units[] = {"kg", "m", "mm", "s", "W", "nm", "V", "minutes",
@@ -56,6 +67,8 @@ static bool ties(const struct piece *before, const struct piece *after)
         {"PAN", "PAN"}, {"MAYDAY", "RELAY"}, {"ALL", "STATIONS"}};
     if (before->blank_height > 0 || after->blank_height > 0)
         return false;
+    if (is_word(after, "·") || (is_number(before) && is_digit(after->text[0])))
+        return true;
     if (is_digit(before->text[before->length - 1]) && in_list_pointed(*after, units))
         return true;
     for (size_t i = 0; i < sizeof pairs / sizeof *pairs; i++)
@@ -235,6 +248,27 @@ void paragraph_break(struct paragraph *paragraph, struct arena *arena)
     for (size_t i = 0; i < paragraph->line_count; i++)
         if (paragraph->lines[i].width > paragraph->widest_piece)
             paragraph->widest_piece = paragraph->lines[i].width;
+}
+
+void paragraph_keep(struct paragraph *paragraph, const bool *keep, struct arena *arena)
+{
+    struct paragraph kept = *paragraph;
+    struct piece *pieces = arena_array(arena, paragraph->piece_count + 1, sizeof *pieces);
+    for (size_t i = 0; i < paragraph->piece_count; i++) {
+        pieces[i] = paragraph->pieces[i];
+        pieces[i].tied |= i > 0 && keep[i];
+    }
+    kept.pieces = pieces;
+    kept.widest_piece = 0;
+    paragraph_break(&kept, arena);
+    if (kept.line_count <= paragraph->line_count &&
+        (kept.widest_piece <= kept.width || kept.widest_piece <= paragraph->widest_piece))
+        *paragraph = kept;
+}
+
+mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end)
+{
+    return pieces_width(paragraph, first, end);
 }
 
 struct paragraph paragraph_make(const struct sheet *sheet, const struct style *style,

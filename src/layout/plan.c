@@ -6,6 +6,7 @@
 #include <string.h>
 
 #define TAG_GAP MM(0.4)
+#define TAG_RIM MM(0.3)          /* its shape is seen where it stands on the outline */
 #define HEAD_HEIGHT MM(4.2)
 #define LEGEND_HEIGHT MM(4.4)
 #define SIDE_MARGIN MM(2)
@@ -26,10 +27,8 @@ static void tag_draw(struct sheet *sheet, const struct marker *marker, struct ar
 {
     struct style style = tag_style(size);
     mpt width = sheet_width(sheet, &style, marker->tag);
-    if (marker->level == LEVEL_BELOW)
-        sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, box.height / 2);
-    else
-        sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, 0);
+    sheet_box(sheet, box, INK_BLACK, INK_WHITE, TAG_RIM,
+              marker->level == LEVEL_BELOW ? box.height / 2 : 0);
     sheet_text(sheet, &style, box.x + (box.width - width) / 2,
                baseline_in(box.y, box.height, size), marker->tag, strlen(marker->tag),
                marker->origin);

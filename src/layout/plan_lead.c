@@ -38,7 +38,7 @@ static bool way_is_free(const struct placed_tags *tags, size_t index, struct poi
 enum lead tag_lead(const struct placed_tags *tags, size_t index)
 {
     struct point place = hull_point(tags->view, &tags->markers[index]);
-    if (covers(tags->boxes[index], place))
+    if (covers(tags->boxes[index], place) || !hull_holds(tags->view, box_at(place, 0, 0)))
         return LEAD_NONE;
     for (size_t i = 0; i < tags->count; i++)
         if (i != index && tags->found[i] && covers(tags->boxes[i], place) &&

@@ -178,10 +178,12 @@ static void markers_judge(struct proofing *p, size_t i, size_t j)
 
 /* ---- G3 ---- */
 
-/* Negative: some of the text is on the edge or beyond it. */
+/* Negative: some of the text is on the edge or beyond it. A white rim is no edge: what
+ * it parts from the ground begins inside it. */
 static mpt clear_of_edge(const struct page_item *shape, struct area ink)
 {
-    mpt half = shape->stroke == INK_NONE ? 0 : shape->line_width / 2;
+    bool rim = shape->stroke == INK_NONE || (shape->stroke == INK_WHITE && shape->kind == PAGE_BOX);
+    mpt half = rim ? 0 : shape->line_width / 2;
     if (shape->kind == PAGE_LINE)
         return (mpt)segment_to_box(shape->from, shape->to, ink) - half;
     mpt outside = area_gap(ink, area_grown(shape->area, half));

@@ -338,7 +338,7 @@ static void header_judge(struct proofing *p)
         if (!band && !title)
             continue;
         proof_measured(p, 1);
-        if (tall < (title ? letters : least))
+        if (tall < (title ? letters : least) && (band || item->paragraph == 0))
             proof_found(p, RULE_PLAN_HEADER, item, "%s mm high", mm_words(p->arena, tall));
     }
 }

@@ -66,10 +66,12 @@ struct term {
 };
 struct term_list { struct term *at; const char **cards; size_t count, room, card_room; };
 
-/* The safety plan may add how long an extinguisher lasts: "..., empty in 9 s". */
+/* Cards may add how long an extinguisher lasts, the safety plan what it holds:
+ * "Extinguisher, empty in 9 s", "Extinguisher, 2 kg". */
 static bool one_name(const char *a, const char *b)
 {
-    return text_begins(a, b) || text_begins(b, a);
+    size_t length = strcspn(a, ",");
+    return length == strcspn(b, ",") && strncmp(a, b, length) == 0;
 }
 
 static void term_judge(struct proofing *p, struct term_list *terms, const struct term *term)

@@ -154,8 +154,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "a draft, which says in its strips that facts are missing", CD("E G15")},
     [RULE_ONE_TERM] = {"G16", "one piece of gear has one name and one sign in the whole set",
         "no difference", "name it alike in every procedure", PROOF_ERROR, PROOF_SET,
-        "rows that gather several pieces count them in their name; the safety plan may add to "
-        "a name how long an extinguisher lasts", CD("A2 28, E G16")},
+        "rows that gather several pieces count them in their name; of an extinguisher, "
+        "cards add how long it lasts and the safety plan what it holds", CD("A2 28, E G16")},
     [RULE_GLOSSARY] = {"G17", "one word an object over all cards", "no synonym", "", PROOF_ERROR,
         PROOF_ELSEWHERE, "words and items come from one file a language, whose reader refuses a "
         "missing one; tests/cli/terms.sh looks for synonyms on the specimen cards", CD("E G17")},
@@ -192,7 +192,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         CD("A4 47, E G21")},
     [RULE_PLAN_HEADER] = {"G21", "the head of a plan is found across a cabin",
         "7 % of the shorter side high, its letters 60 % of that", "shorten the title",
-        PROOF_ERROR, PROOF_PAGE, "the small plan beside the steps has no head of its own",
+        PROOF_ERROR, PROOF_PAGE, "the small plan beside the steps has no head of its own; a title on "
+        "two lines, whose letters are 8 mm (product.md, G4)",
         CD("A4 47, E G21")},
     [RULE_SIGN_SIZE] = {"G21", "no sign is too small to be known", "7 mm",
         "give it more room", PROOF_ERROR, PROOF_PAGE,

@@ -16,6 +16,12 @@ mpt label_height(const struct sheet *sheet, const struct plan_place *place, mpt 
 /* Where the rule lies below the label's top: leaders arrive there. */
 mpt label_drop(mpt size);
 
+/* How far the words of a line of gear pass one line of type; 0: they do not. */
+mpt label_row_cut(const struct sheet *sheet, const struct plan_row *row, mpt size, mpt width);
+
+/* What a label gets shorter by when such a line of gear is cut so far. */
+mpt label_line_saved(mpt size);
+
 void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,
                  struct area area);
 
@@ -41,6 +47,11 @@ struct tag_group {
  * has one mark for all. */
 struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
                                   size_t most, size_t *placed);
+
+/* How many of them lie partly in another hull than their place, or cannot be shown by
+ * a line to it because others lie between. */
+size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view *view,
+                       const struct tag_group *groups);
 void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
                     const struct tag_group *group);
 void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing);
@@ -49,13 +60,17 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing);
 void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const char *tag,
                    const struct style *style, struct place origin);
 
-/* Tags that stand away from their place: a thin line to a dot there, if the tags of
- * other places leave it the way. */
-void true_places_draw(struct sheet *sheet, const struct hull_view *view,
-                      const struct tag_group *groups);
+/* Tags that stand away from their place: a thin line to a dot there, unless others lie
+ * between. */
+void true_place_draw(struct sheet *sheet, const struct hull_view *view,
+                     const struct tag_group *groups, size_t index);
 
 /* What that line takes up; no width and no height: there is none. */
 struct area true_place_area(const struct hull_view *view, const struct marker *marker,
                             struct area box);
+
+/* safety_words.c: port, bow and starboard above the boat; the legend below it. */
+void safety_head_place(struct sheet *sheet, struct area head);
+void safety_legend_place(struct sheet *sheet, struct area area);
 
 #endif

@@ -3,15 +3,16 @@
 #include "safety.h"
 #include "zone_names.h"
 
-#include <string.h>
-
 #define SIDE_COLUMN MM(60)
+#define WIDE_COLUMN MM(72)       /* where labels have no room else: the boat is narrower */
 #define GUTTER MM(4.5)
 #define HEAD_HEIGHT MM(6.2)
 #define LEGEND_HEIGHT MM(7.4)
 #define LABEL_GAP MM(2)
 #define LABEL_GAP_LEAST MM(0.5)
 #define CLEARANCE MM(0.5)
+#define BAR MM(1)                /* a label's bar stands so far towards the boat */
+#define BAR_LINE MM(0.35)
 #define LEADER MM(0.5)
 #define HALO MM(1.5)
 #define SIZE_STEP 500
@@ -23,7 +24,7 @@ struct safety_page {
     mpt size;                    /* of the labels' type */
     struct hull_view view;
     struct tag_group *groups;
-    size_t groups_placed;
+    size_t groups_placed, groups_lost;
     bool own_side;               /* see label_columns */
     struct label *labels;        /* one a place; the last: where the card hangs */
     size_t label_count;
@@ -50,7 +51,8 @@ static mpt sources_height(const struct sheet *sheet, mpt width)
 }
 
 /* Between the line that all cards have on top and the footer: no call panel. */
-static struct safety_page page_make(const struct sheet *sheet, const struct frame *frame)
+static struct safety_page page_make(const struct sheet *sheet, const struct frame *frame,
+                                    mpt column)
 {
     struct area whole = {frame->body.x, frame->body.y, frame->body.width,
                          frame->footer.y - MM(1) - frame->body.y};
@@ -59,9 +61,9 @@ static struct safety_page page_make(const struct sheet *sheet, const struct fram
     mpt top = whole.y + HEAD_HEIGHT;
     return (struct safety_page){
         .whole = whole, .head = {whole.x, whole.y, whole.width, HEAD_HEIGHT},
-        .left = {whole.x, top, SIDE_COLUMN, tall},
-        .right = {whole.x + whole.width - SIDE_COLUMN, top, SIDE_COLUMN, tall},
-        .middle = {whole.x + SIDE_COLUMN + GUTTER, top, whole.width - 2 * SIDE_COLUMN - 2 * GUTTER,
+        .left = {whole.x, top, column, tall},
+        .right = {whole.x + whole.width - column, top, column, tall},
+        .middle = {whole.x + column + GUTTER, top, whole.width - 2 * column - 2 * GUTTER,
                    tall - MM(2)},
         .legend = {whole.x, foot - sources - LEGEND_HEIGHT, whole.width, LEGEND_HEIGHT},
         .sources = {whole.x, foot - sources + MM(1), whole.width, sources}};
@@ -86,25 +88,40 @@ static struct hull_view view_make(const struct sheet *sheet, struct area area)
     return view;
 }
 
+static struct label label_of(const struct safety_page *page, size_t group, mpt height)
+{
+    return (struct label){.box = page->groups[group].box, .height = height,
+                          .drop = label_drop(page->size), .foot = height - BAR_LINE};
+}
+
+/* The columns as far as the bars of their labels. */
+static struct label_columns columns_make(const struct safety_page *page, mpt gap)
+{
+    struct label_columns columns = {page->left, page->right, gap, CLEARANCE, page->own_side};
+    columns.left.width += BAR;
+    columns.right.x -= BAR;
+    columns.right.width += BAR;
+    return columns;
+}
+
 static void labels_measure(const struct sheet *sheet, struct safety_page *page)
 {
     const struct safety_plan *safety = sheet->card->safety;
     page->label_count = 0;
     for (size_t i = 0; i < safety->place_count; i++)
-        page->labels[page->label_count++] = (struct label){
-            .box = page->groups[i].box, .drop = label_drop(page->size),
-            .height = label_height(sheet, &safety->places[i], page->size, page->left.width)};
+        page->labels[page->label_count++] =
+            label_of(page, i, label_height(sheet, &safety->places[i], page->size,
+                                           page->left.width));
     if (safety->here_given && page->groups[safety->place_count].found)
-        page->labels[page->label_count++] = (struct label){
-            .box = page->groups[safety->place_count].box, .drop = label_drop(page->size),
-            .height = here_height(sheet, page->size, page->left.width)};
+        page->labels[page->label_count++] =
+            label_of(page, safety->place_count, here_height(sheet, page->size, page->left.width));
 }
 
 static void labels_try(const struct sheet *sheet, struct safety_page *page, mpt size, mpt gap)
 {
     page->size = size;
     labels_measure(sheet, page);
-    struct label_columns columns = {page->left, page->right, gap, CLEARANCE, page->own_side};
+    struct label_columns columns = columns_make(page, gap);
     page->found = labels_arrange(page->labels, page->label_count, &columns, sheet->arena,
                                  &page->over);
 }
@@ -130,26 +147,63 @@ static void labels_fit(const struct sheet *sheet, struct safety_page *page)
 
 /* Ways to draw the page, the best first. All tags on the plan if leaders can be led
  * past them; else one mark stands for the tags of a place with many, its label
- * lists them; else a label may stand on the other side of the boat. Where even that
- * fails the tags on the plan are the key to labels without leaders. */
-static const struct way { size_t most; bool own_side; } ways[] = {
-    {CHIPS_ALL, true}, {3, true},  {1, true},  {0, true},
-    {CHIPS_ALL, false}, {0, false}, {CHIPS_ALL, false}};
+ * lists them; else a label may stand on the other side of the boat; else labels have more
+ * room and the boat less. Where even that fails the tags on the plan are the key to labels
+ * without leaders. */
+static const struct way { size_t most; bool own_side; mpt column; } ways[] = {
+    {CHIPS_ALL, true, SIDE_COLUMN}, {3, true, SIDE_COLUMN}, {1, true, SIDE_COLUMN},
+    {0, true, SIDE_COLUMN}, {CHIPS_ALL, false, SIDE_COLUMN}, {0, false, SIDE_COLUMN},
+    {CHIPS_ALL, true, WIDE_COLUMN}, {0, true, WIDE_COLUMN}, {0, false, WIDE_COLUMN}};
+#define WAYS (sizeof ways / sizeof *ways)
+#define WAYS_OWN_SIDE 4u          /* the others only where none of these has leaders */
+
+/* Labels take the time: they are not arranged for tags that are no better placed than
+ * those that have leaders already. */
+static struct safety_page way_try(struct sheet *sheet, const struct frame *frame,
+                                  const struct way *way, const struct safety_page *best)
+{
+    const struct safety_plan *safety = sheet->card->safety;
+    struct safety_page page = page_make(sheet, frame, way->column);
+    page.view = view_make(sheet, page.middle);
+    page.labels = arena_array(sheet->arena, safety->place_count + 1, sizeof *page.labels);
+    page.own_side = way->own_side;
+    page.groups = tag_groups_find(sheet, &page.view, way->most, &page.groups_placed);
+    page.groups_lost = tag_groups_lost(safety, &page.view, page.groups);
+    page.found = LABELS_NO_ROOM;
+    if (best == NULL || best->found != LABELS_LED || page.groups_placed > best->groups_placed ||
+        page.groups_lost < best->groups_lost)
+        labels_fit(sheet, &page);
+    return page;
+}
+
+/* All on the boat; with leaders, at least with labels; as few tags as can be away from
+ * their places. */
+static bool page_better(const struct safety_page *a, const struct safety_page *b)
+{
+    if (a->groups_placed != b->groups_placed)
+        return a->groups_placed > b->groups_placed;
+    if (a->found != b->found)
+        return a->found < b->found;
+    return a->found == LABELS_NO_ROOM ? a->over < b->over : a->groups_lost < b->groups_lost;
+}
+
+static bool page_is_good(const struct sheet *sheet, const struct safety_page *page)
+{
+    return page->found == LABELS_LED && page->groups_lost == 0 &&
+           page->groups_placed == sheet->card->safety->place_count;
+}
 
 static struct safety_page page_fit(struct sheet *sheet, const struct frame *frame)
 {
-    struct safety_page page = page_make(sheet, frame);
-    size_t room = sheet->card->safety->place_count + 1;
-    page.view = view_make(sheet, page.middle);
-    page.labels = arena_array(sheet->arena, room, sizeof *page.labels);
-    for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {
-        page.own_side = ways[i].own_side;
-        page.groups = tag_groups_find(sheet, &page.view, ways[i].most, &page.groups_placed);
-        labels_fit(sheet, &page);
-        if (page.found == LABELS_LED && page.groups_placed == sheet->card->safety->place_count)
+    struct safety_page best = way_try(sheet, frame, &ways[0], NULL);
+    for (size_t i = 1; i < WAYS && !page_is_good(sheet, &best); i++) {
+        if (i >= WAYS_OWN_SIDE && best.found == LABELS_LED)
             break;
+        struct safety_page page = way_try(sheet, frame, &ways[i], &best);
+        if (page_better(&page, &best))
+            best = page;
     }
-    return page;
+    return best;
 }
 
 /* ---- what does not fit ---- */
@@ -161,6 +215,53 @@ static const struct plan_place *longest_place(const struct safety_plan *safety)
         if (safety->places[i].row_count > longest->row_count)
             longest = &safety->places[i];
     return longest;
+}
+
+/* The entries that need more than one line of type: how many, and the one that needs
+ * the least cut. */
+struct cuts { size_t count; const struct plan_row *cheapest; mpt least; };
+
+static struct cuts cuts_of(const struct sheet *sheet, const struct safety_page *page)
+{
+    const struct safety_plan *safety = sheet->card->safety;
+    struct cuts cuts = {0};
+    for (size_t i = 0; i < safety->place_count; i++)
+        for (size_t r = 0; r < safety->places[i].row_count; r++) {
+            const struct plan_row *row = &safety->places[i].rows[r];
+            mpt cut = label_row_cut(sheet, row, page->size, page->left.width);
+            if (cut <= 0)
+                continue;
+            cuts.count++;
+            if (cuts.cheapest != NULL && cut >= cuts.least)
+                continue;
+            cuts.least = cut;
+            cuts.cheapest = row;
+        }
+    return cuts;
+}
+
+static const char *cut_words(const struct sheet *sheet, const struct safety_page *page)
+{
+    struct cuts cuts = cuts_of(sheet, page);
+    mpt saved = label_line_saved(page->size);
+    size_t needed = (size_t)((page->over + saved - 1) / saved);
+    if (needed > cuts.count)
+        return text_format(sheet->arena, "she has too much gear for the page: shortening the %zu "
+                           "entries that need two lines is not enough", cuts.count);
+    return text_format(sheet->arena, "shorten name or spot of about %zu of the %zu entries that "
+                       "need two lines\nthe cheapest: %s mm of \"%s %s\"", needed, cuts.count,
+                       mm_text(sheet->arena, cuts.least), cuts.cheapest->name,
+                       cuts.cheapest->detail);
+}
+
+static void labels_told(struct sheet *sheet, const struct safety_page *page)
+{
+    const struct plan_place *longest = longest_place(sheet->card->safety);
+    sheet_too_long(sheet, longest->marker.origin, page->over,
+                   text_format(sheet->arena, "%s\ngear of one kind at one place with equal spot "
+                               "shares a line\nthe label of %s is the longest (%zu lines)",
+                               cut_words(sheet, page), longest->title, longest->row_count),
+                   "the text of the labels");
 }
 
 static void groups_told(struct sheet *sheet, const struct safety_page *page)
@@ -180,96 +281,11 @@ static void groups_told(struct sheet *sheet, const struct safety_page *page)
 
 static bool page_told(struct sheet *sheet, const struct safety_page *page)
 {
-    if (page->found != LABELS_NO_ROOM) {
+    if (page->found == LABELS_NO_ROOM)
+        labels_told(sheet, page);
+    else
         groups_told(sheet, page);
-    } else {
-        const struct plan_place *longest = longest_place(sheet->card->safety);
-        sheet_too_long(sheet, longest->marker.origin, page->over,
-                       text_format(sheet->arena,
-                                   "shorten name and spot of gear; gear of one kind at one place "
-                                   "with equal spot shares a line\nthe label of %s is the longest "
-                                   "(%zu lines)", longest->title, longest->row_count),
-                       "the labels of the safety plan");
-    }
     return !sheet->failed;
-}
-
-/* ---- words round the boat ---- */
-
-static mpt word_place(struct sheet *sheet, struct style style, mpt x, mpt baseline,
-                      const char *text)
-{
-    return x + sheet_text(sheet, &style, x, baseline, text, strlen(text), sheet->card->origin);
-}
-
-static void arrow_place(struct sheet *sheet, struct point foot)
-{
-    struct path_step *steps = arena_array(sheet->arena, 4, sizeof *steps);
-    steps[0] = (struct path_step){.verb = PATH_MOVE, .to = {foot.x, foot.y - MM(3.2)}};
-    steps[1] = (struct path_step){.verb = PATH_LINE, .to = {foot.x - MM(1.7), foot.y}};
-    steps[2] = (struct path_step){.verb = PATH_LINE, .to = {foot.x + MM(1.7), foot.y}};
-    steps[3] = (struct path_step){.verb = PATH_CLOSE};
-    sheet_path(sheet, steps, 4, INK_BLACK, INK_NONE, 0);
-}
-
-/* PORT left, an arrow and BOW, right STARB'D. */
-static void head_words_place(struct sheet *sheet, struct area head)
-{
-    const char *const *words = sheet->card->plan_words;
-    mpt size = size_rule(ROLE_ROW)->floor, baseline = baseline_in(head.y, head.height, size);
-    struct style bold = {ROLE_ROW, FACE_BOLD, size, INK_BLACK};
-    struct style plain = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
-    mpt right = head.x + head.width, centre = head.x + head.width / 2, gap = MM(1.4);
-    mpt x = word_place(sheet, bold, head.x, baseline, words[PLAN_PORT]);
-    word_place(sheet, plain, x + gap, baseline, words[PLAN_PORT_HINT]);
-    mpt bow = sheet_width(sheet, &bold, words[PLAN_BOW]);
-    x = centre - bow / 2;
-    word_place(sheet, bold, x, baseline, words[PLAN_BOW]);
-    arrow_place(sheet, (struct point){x - MM(3), baseline});
-    x = right - sheet_width(sheet, &bold, words[PLAN_STARBOARD]);
-    word_place(sheet, bold, x, baseline, words[PLAN_STARBOARD]);
-    word_place(sheet, plain, x - gap - sheet_width(sheet, &plain, words[PLAN_STARBOARD_HINT]),
-               baseline, words[PLAN_STARBOARD_HINT]);
-}
-
-static mpt shape_place(struct sheet *sheet, struct style style, mpt x, struct area area,
-                       bool below)
-{
-    mpt mark = MM(4.2), wide = below ? MM(6.4) : mark;
-    mpt top = area.y + (area.height - mark) / 2;
-    sheet_box(sheet, (struct area){x, top, wide, mark}, INK_BLACK, INK_NONE, 0,
-              below ? mark / 2 : 0);
-    return word_place(sheet, style, x + wide + MM(1.4),
-                      baseline_in(area.y, area.height, style.size),
-                      sheet->card->plan_words[below ? PLAN_BELOW : PLAN_DECK]) + MM(5);
-}
-
-static mpt class_place(struct sheet *sheet, struct style style, mpt x, struct area area,
-                       enum sign_class sign, const char *words)
-{
-    mpt side = MM(7);
-    sheet_sign(sheet, (struct area){x, area.y + (area.height - side) / 2, side, side}, sign, NULL,
-               sheet->card->origin);
-    return word_place(sheet, style, x + side + MM(1.4),
-                      baseline_in(area.y, area.height, style.size), words) + MM(5);
-}
-
-static void legend_place(struct sheet *sheet, struct area area)
-{
-    const struct safety_plan *safety = sheet->card->safety;
-    struct style style = {ROLE_ROW, FACE_TEXT, size_rule(ROLE_ROW)->floor, INK_BLACK};
-    mpt x = area.x;
-    sheet->block = "legend";
-    if (safety->part != PLAN_PART_BELOW)
-        x = shape_place(sheet, style, x, area, false);
-    if (safety->part != PLAN_PART_DECK)
-        x = shape_place(sheet, style, x, area, true);
-    x = class_place(sheet, style, x, area, SIGN_FIRE, safety->legend[0]);
-    x = class_place(sheet, style, x, area, SIGN_RESCUE, safety->legend[1]);
-    class_place(sheet, style, x, area, SIGN_CONTROL, safety->legend[2]);
-    const char *facing = sheet->card->plan_words[PLAN_FACING];
-    word_place(sheet, style, area.x + area.width - sheet_width(sheet, &style, facing),
-               baseline_in(area.y, area.height, style.size), facing);
 }
 
 static void sources_place(struct sheet *sheet, struct area area)
@@ -322,11 +338,25 @@ static void boat_place(struct sheet *sheet, const struct safety_page *page)
     sheet->block = "leaders";
     leaders_place(sheet, page);
     sheet->block = "plan";
-    true_places_draw(sheet, &page->view, page->groups);
+    for (size_t i = 0; i < safety->place_count; i++)
+        true_place_draw(sheet, &page->view, page->groups, i);
     for (size_t i = 0; i < safety->place_count; i++)
         tag_group_draw(sheet, &safety->places[i], &page->groups[i]);
     if (page->label_count > safety->place_count)
         here_mark_draw(sheet, page->groups[safety->place_count].box, safety->facing);
+}
+
+/* From the rule down: what the label lists is of one place. */
+static void bars_place(struct sheet *sheet, const struct safety_page *page)
+{
+    for (size_t i = 0; i < page->label_count && page->found == LABELS_LED; i++) {
+        const struct label *label = &page->labels[i];
+        mpt x = label->to.x, top = label->top + label->drop;
+        mpt inner = label->right ? x + BAR : x - BAR;
+        sheet_line(sheet, (struct point){inner, top}, (struct point){x, top}, INK_BLACK, BAR_LINE);
+        sheet_line(sheet, (struct point){x, top}, (struct point){x, label->top + label->foot},
+                   INK_BLACK, BAR_LINE);
+    }
 }
 
 static void column_labels_place(struct sheet *sheet, const struct safety_page *page, bool right)
@@ -353,11 +383,12 @@ static void column_labels_place(struct sheet *sheet, const struct safety_page *p
 static void page_place(struct sheet *sheet, const struct safety_page *page)
 {
     sheet->block = "plan";
-    head_words_place(sheet, page->head);
+    safety_head_place(sheet, page->head);
     boat_place(sheet, page);
     column_labels_place(sheet, page, false);
     column_labels_place(sheet, page, true);
-    legend_place(sheet, page->legend);
+    bars_place(sheet, page);
+    safety_legend_place(sheet, page->legend);
     sources_place(sheet, page->sources);
 }
 

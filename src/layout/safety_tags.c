@@ -13,7 +13,7 @@
 #define MARK_SIDE MM(4.4)
 #define HERE_SIDE MM(7)
 #define DOT MM(1.4)
-#define WAY_CLEAR MM(0.2)
+#define RIM MM(0.3)             /* shapes are told apart on the outline and each other */
 
 static struct style tag_style(mpt size)
 {
@@ -162,13 +162,70 @@ struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *v
     return small ? least : aim;
 }
 
+/* ---- what is not where it belongs ---- */
+
+static struct point middle(struct area box)
+{
+    return (struct point){box.x + box.width / 2, box.y + box.height / 2};
+}
+
+static bool covers(struct area box, struct point point)
+{
+    return point.x >= box.x && point.x <= box.x + box.width && point.y >= box.y &&
+           point.y <= box.y + box.height;
+}
+
+/* A dot beside the boat would show a place that is not there: the crossbeams of a
+ * catamaran are drawn within what their zones span. */
+static bool place_is_shown(const struct hull_view *view, struct point place, struct area box)
+{
+    return !covers(box, place) && hull_holds(view, box_at(place, 0, 0));
+}
+
+/* Part of it lies in another hull than its place, or on the bridge deck. */
+static bool spills_over(const struct hull_view *view, struct point place, struct area box)
+{
+    struct point left = {box.x, middle(box).y}, right = {box.x + box.width, middle(box).y};
+    int body = hull_body(view, place);
+    return hull_body(view, left) != body || hull_body(view, right) != body;
+}
+
+/* Others lie between the tags and their place. */
+static bool place_is_hidden(const struct safety_plan *safety, const struct hull_view *view,
+                            const struct tag_group *groups, size_t index)
+{
+    struct point place = hull_point(view, &safety->places[index].marker);
+    size_t count = safety->place_count + (safety->here_given ? 1 : 0);
+    if (!place_is_shown(view, place, groups[index].box))
+        return false;
+    for (size_t i = 0; i < count; i++)
+        if (i != index && groups[i].found &&
+            segment_to_box(middle(groups[index].box), place, groups[i].box) < DOT / 2)
+            return true;
+    return false;
+}
+
+size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view *view,
+                       const struct tag_group *groups)
+{
+    size_t lost = 0;
+    for (size_t i = 0; i < safety->place_count; i++) {
+        struct point place = hull_point(view, &safety->places[i].marker);
+        if (groups[i].found)
+            lost += spills_over(view, place, groups[i].box) ||
+                    place_is_hidden(safety, view, groups, i);
+    }
+    return lost;
+}
+
 /* ---- drawing ---- */
 
 void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const char *tag,
                    const struct style *style, struct place origin)
 {
     mpt width = sheet_width(sheet, style, tag);
-    sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, level == LEVEL_BELOW ? box.height / 2 : 0);
+    sheet_box(sheet, box, INK_BLACK, INK_WHITE, RIM,
+              level == LEVEL_BELOW ? box.height / 2 : 0);
     sheet_text(sheet, style, box.x + (box.width - width) / 2,
                baseline_in(box.y, box.height, style->size), tag, strlen(tag), origin);
 }
@@ -180,7 +237,7 @@ void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
     size_t chips = group->compact ? 0 : chips_of(place);
     mpt pad = chips > 1 ? FRAME_PAD : 0;
     if (group->compact)
-        sheet_box(sheet, group->box, INK_BLACK, INK_NONE, 0,
+        sheet_box(sheet, group->box, INK_BLACK, INK_WHITE, RIM,
                   place->marker.level == LEVEL_BELOW ? group->box.height / 2 : 0);
     if (chips > 1)
         sheet_box(sheet, group->box, INK_WHITE, INK_BLACK, FRAME_LINE, MM(0.8));
@@ -200,7 +257,7 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
 {
     static const struct point tips[] = {[FACING_BOW] = {0, -1}, [FACING_STARBOARD] = {1, 0},
                                         [FACING_STERN] = {0, 1}, [FACING_PORT] = {-1, 0}};
-    struct point tip = tips[facing], centre = {box.x + box.width / 2, box.y + box.height / 2};
+    struct point tip = tips[facing], centre = middle(box);
     mpt inner = box.width * 30 / 100, out = box.width / 2, half = box.width * 22 / 100;
     struct area ring = {centre.x - inner, centre.y - inner, 2 * inner, 2 * inner};
     struct path_step *steps = arena_array(sheet->arena, 4, sizeof *steps);
@@ -219,51 +276,26 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
                   INK_BLACK);
 }
 
-static bool holds(struct area box, struct point at)
-{
-    return at.x >= box.x && at.x <= box.x + box.width && at.y >= box.y &&
-           at.y <= box.y + box.height;
-}
-
 struct area true_place_area(const struct hull_view *view, const struct marker *marker,
                             struct area box)
 {
-    struct point at = hull_point(view, marker);
-    struct point centre = {box.x + box.width / 2, box.y + box.height / 2};
+    struct point at = hull_point(view, marker), centre = middle(box);
     mpt x = at.x < centre.x ? at.x : centre.x, y = at.y < centre.y ? at.y : centre.y;
     mpt width = at.x + centre.x - 2 * x, height = at.y + centre.y - 2 * y;
-    if (holds(box, at))
+    if (!place_is_shown(view, at, box))
         return (struct area){at.x, at.y, 0, 0};
     return (struct area){x - DOT / 2, y - DOT / 2, width + DOT, height + DOT};
 }
 
-/* The last group is the mark of where the card hangs, if it has one. */
-static bool way_is_free(const struct tag_group *groups, size_t count, size_t index,
-                        struct point centre, struct point at)
-{
-    for (size_t i = 0; i <= count; i++)
-        if (i != index && groups[i].found &&
-            segment_to_box(centre, at, groups[i].box) < (double)(DOT / 2 + WAY_CLEAR))
-            return false;
-    return true;
-}
-
-static void true_place_draw(struct sheet *sheet, struct point centre, struct point at)
-{
-    sheet_line(sheet, centre, at, INK_BLACK, MM(0.35));
-    sheet_part(sheet, PART_LEADER);
-    sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
-}
-
-void true_places_draw(struct sheet *sheet, const struct hull_view *view,
-                      const struct tag_group *groups)
+void true_place_draw(struct sheet *sheet, const struct hull_view *view,
+                     const struct tag_group *groups, size_t index)
 {
     const struct safety_plan *safety = sheet->card->safety;
-    for (size_t i = 0; i < safety->place_count; i++) {
-        struct area box = groups[i].box;
-        struct point at = hull_point(view, &safety->places[i].marker);
-        struct point centre = {box.x + box.width / 2, box.y + box.height / 2};
-        if (!holds(box, at) && way_is_free(groups, safety->place_count, i, centre, at))
-            true_place_draw(sheet, centre, at);
-    }
+    struct point at = hull_point(view, &safety->places[index].marker);
+    struct area box = groups[index].box;
+    if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index))
+        return;
+    sheet_line(sheet, middle(box), at, INK_BLACK, MM(0.35));
+    sheet_part(sheet, PART_LEADER);
+    sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
 }

@@ -17,11 +17,15 @@ static struct style script_style(enum face_role face, mpt size)
 /* The pieces of a line as words and blanks. */
 struct phrase {
     struct piece *pieces;
-    size_t count, room;
+    bool *keep;                /* by piece: of one part of the line with the one before */
+    size_t count, room, keep_room;
 };
 
-static struct piece *phrase_grow(struct sheet *sheet, struct phrase *phrase)
+static struct piece *phrase_grow(struct sheet *sheet, struct phrase *phrase, bool keep)
 {
+    phrase->keep = arena_grow(sheet->arena, phrase->keep, phrase->count, &phrase->keep_room,
+                              sizeof *phrase->keep);
+    phrase->keep[phrase->count] = keep;
     phrase->pieces = arena_grow(sheet->arena, phrase->pieces, phrase->count, &phrase->room,
                                 sizeof *phrase->pieces);
     return &phrase->pieces[phrase->count++];
@@ -36,7 +40,7 @@ static void words_add(struct sheet *sheet, struct phrase *phrase, const char *te
     struct piece *pieces = pieces_parse(sheet, &style, marked, &count);
     for (size_t i = 0; i < count; i++) {
         bool point = i == 0 && (pieces[i].text[0] == '.' || pieces[i].text[0] == ',');
-        *phrase_grow(sheet, phrase) = pieces[i];
+        *phrase_grow(sheet, phrase, i > 0) = pieces[i];
         if (point && phrase->count > 1)
             phrase->pieces[phrase->count - 1].joined = true;
     }
@@ -44,8 +48,8 @@ static void words_add(struct sheet *sheet, struct phrase *phrase, const char *te
 
 static void blank_add(struct sheet *sheet, struct phrase *phrase, int width_mm)
 {
-    *phrase_grow(sheet, phrase) = (struct piece){.text = "", .width = MM(width_mm),
-                                                 .blank_height = BLANK_HEIGHT};
+    *phrase_grow(sheet, phrase, false) = (struct piece){.text = "", .width = MM(width_mm),
+                                                        .blank_height = BLANK_HEIGHT};
 }
 
 /* NORTH SOUTH to be circled becomes NORTH / SOUTH. */
@@ -80,6 +84,23 @@ static struct phrase phrase_make(struct sheet *sheet, const struct script_line *
     return phrase;
 }
 
+/* A call sign, a name or an identity stays on one line where it has room there. */
+static void parts_keep(struct sheet *sheet, const struct phrase *phrase,
+                       struct paragraph *paragraph)
+{
+    bool *keep = arena_array(sheet->arena, phrase->count + 1, sizeof *keep);
+    for (size_t first = 0; first < phrase->count;) {
+        size_t end = first + 1;
+        while (end < phrase->count && phrase->keep[end])
+            end++;
+        bool fits = paragraph_length(paragraph, first, end) <= paragraph->width;
+        for (size_t i = first + 1; i < end; i++)
+            keep[i] = fits;
+        first = end;
+    }
+    paragraph_keep(paragraph, keep, sheet->arena);
+}
+
 static struct paragraph phrase_break(struct sheet *sheet, const struct phrase *phrase, mpt size,
                                      mpt width)
 {
@@ -89,6 +110,8 @@ static struct paragraph phrase_break(struct sheet *sheet, const struct phrase *p
     paragraph.space = run_width(sheet->faces, FACE_TEXT, size, " ", 1, NULL);
     paragraph.origin = sheet->card->boat_record->facts.name.place;
     paragraph_break(&paragraph, sheet->arena);
+    if (paragraph.line_count > 1)
+        parts_keep(sheet, phrase, &paragraph);
     return paragraph;
 }
 

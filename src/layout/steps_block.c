@@ -195,9 +195,10 @@ static mpt headline_height(mpt size)
     return size / 100 * size_rule(ROLE_HEADLINE)->leading;
 }
 
+/* One line, as those of a table are. */
 static mpt lethal_height(const struct card_step *step, mpt row_size)
 {
-    return step->lethal.text == NULL ? 0 : row_size / 100 * size_rule(ROLE_ROW)->leading;
+    return step->lethal.text == NULL ? 0 : row_size / 100 * size_rule(ROLE_TABLE)->leading;
 }
 
 static mpt step_height(const struct sheet *sheet, const struct card_step *step,
@@ -255,6 +256,33 @@ mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, 
         step_excess(sheet, step, sizes, width, excess, excess_at);
     }
     return height;
+}
+
+/* At least one, more than less: letters are of many widths. */
+static int letters_of(mpt excess, mpt size)
+{
+    mpt letter = size * 45 / 100;
+    return (int)((excess + letter - 1) / letter);
+}
+
+bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width)
+{
+    mpt tag = widest_tag(sheet, sizes.row);
+    bool told = false;
+    for (size_t i = 0; i < sheet->card->step_count; i++)
+        for (size_t r = 0; r < sheet->card->steps[i].row_count; r++) {
+            const struct card_row *row = &sheet->card->steps[i].rows[r];
+            mpt over = row_width(sheet, row, sizes.row, tag) - width;
+            int letters = letters_of(over, sizes.row);
+            if (over <= 0)
+                continue;
+            sheet_too_long(sheet, row->origin, over,
+                           text_format(sheet->arena, "shorten spot, how or name of this entry by "
+                                       "about %d letter%s", letters, letters == 1 ? "" : "s"),
+                           "a line of the steps");
+            told = true;
+        }
+    return told;
 }
 
 static void headline_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,

@@ -137,7 +137,7 @@ fault interval_twice alder '/^approvals:/i\intervals: [{item: torch, months: 12}
 fault centre_unchecked alder '/checked_on:/d'
 fault centre_check_old alder 's/checked_on: .*/checked_on: 2025-11-19/'
 fault centre_contact_unrecorded alder '/^  call:/d'
-fault centre_phone_short alder 's/phone: "+999 00 000 001"/phone: "112"/'
+fault centre_phone_short birch '/^  specimen: yes/d; s/"+999 00 000 000"/"+44 20 7946 0000"/; s/"+999 00 000 001"/"112"/'
 fault sea_area_unrecorded alder 's/ sea_area: A1,//'
 
 # ---- dates ----
@@ -202,7 +202,7 @@ fault gear_locked alder '/item: lpg_bottle_valve,/s/kind/locked: yes, kind/'
 fault pump_not_from_cockpit alder '/item: bilge_pump_manual,/s/from_cockpit: yes/from_cockpit: no/'
 fault engine_space_unprotected alder "$(without fire_port engine_extinguisher)"
 fault port_extinguisher_misfit alder 's/fits_port: yes/fits_port: no/'
-fault port_fit_unrecorded alder '/item: engine_extinguisher,/{p;s/tag: F1,/tag: F91,/;s/fits_port: yes, //;}'
+fault port_fit_unrecorded alder '/item: engine_extinguisher,/{p;s/tag: F1,/tag: F91,/;s/by the door/by the table/;s/fits_port: yes, //;}'
 fault port_without_extinguisher alder "$(without engine_extinguisher)"
 fault extinguisher_without_port alder "$(without fire_port)"
 fault gas_switch_fails_open samphire 's/fails_shut: yes/fails_shut: no/'

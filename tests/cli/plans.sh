@@ -167,7 +167,7 @@ pdftotext "$scratch/out/forty.pdf" - | grep -q 'SAFETY PLAN' && ok plans-read-ba
 
 maydeck print "$base" --boat magpie --card safety_plan --date "$print_date" -o "$scratch/out"
 expect_status plans-too-much 1
-grep -q 'magpie.yaml:[0-9]*:.*: error: SAFETY PLAN (en): the labels of the safety plan is [0-9.]* mm too long' \
+grep -q 'magpie.yaml:[0-9]*:.*: error: SAFETY PLAN (en): the text of the labels is [0-9.]* mm too long' \
     "$scratch/stderr" && grep -q 'the label of Saloon is the longest (70 lines)' "$scratch/stderr" &&
     ok plans-too-much-told || not_ok plans-too-much-told "$(cat "$scratch/stderr")"
 [ ! -e "$scratch/out/magpie.pdf" ] && ok plans-too-much-none || not_ok plans-too-much-none

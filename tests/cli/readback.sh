@@ -1,6 +1,7 @@
 #!/bin/sh
 # The printed files as other programs see them: paper, type, structure, words.
 . tests/tap.sh
+. tests/readback/checks
 
 mkdir "$scratch/cards" "$scratch/dumps"
 maydeck print tests/fleet --date "$print_date" -o "$scratch/cards"
@@ -38,48 +39,6 @@ poppler_check() {
     pdftoppm -r 40 -png "$1" "$scratch/picture" 2>&1
 }
 
-# Words stand inside the safe area (sides 10, head 16, foot 8 mm), and their ink does
-# not meet. A word's box reaches from the ascender to the descender of its face; of
-# plain letters the ink ends below the one and, without descending letters, above
-# the other, so that much of the box is left out (measured on the faces used).
-words_check() {
-    pdftotext -bbox "$1" "$scratch/boxes" 2>/dev/null && awk '
-        function number(attribute,    rest) {
-            rest = substr($0, index($0, attribute "=\"") + length(attribute) + 2)
-            return substr(rest, 1, index(rest, "\"") - 1) + 0
-        }
-        function overlap(a, b, c, d) { return (b < d ? b : d) - (a > c ? a : c) }
-        function head_room(word) {
-            if (word !~ /^[!-~]+$/) return 0
-            if (word ~ /[$(){}\[\]]/) return 0.08
-            return word ~ /[^A-Z0-9.,:;-]/ ? 0.14 : 0.17
-        }
-        function foot_room(word) {
-            if (word !~ /^[!-~]+$/ || word ~ /[gjpqyQ()\[\]{}|_@$&\/]/) return 0
-            return word ~ /[,;J]/ ? 0.05 : 0.19
-        }
-        /<page / {
-            page++; count = 0
-            left = 10 * mm - slack; right = number("width") - 10 * mm + slack
-            head = 16 * mm - slack; foot = number("height") - 8 * mm + slack
-        }
-        /<word / {
-            x1 = number("xMin"); x2 = number("xMax"); y1 = number("yMin"); y2 = number("yMax")
-            word = $0; sub(/^[^>]*>/, "", word); sub(/<.*$/, "", word)
-            if (x1 < left || x2 > right || y1 < head || y2 > foot)
-                printf "page %d: %s is outside the safe area: %.1f %.1f %.1f %.1f\n",
-                    page, word, x1, y1, x2, y2
-            height = y2 - y1; y1 += head_room(word) * height; y2 -= foot_room(word) * height
-            for (i = 1; i <= count; i++)
-                if (overlap(x1, x2, X1[i], X2[i]) > 0.3 && overlap(y1, y2, Y1[i], Y2[i]) > 0.3)
-                    printf "page %d: %s lies over %s by %.2f x %.2f\n", page, word, W[i],
-                        overlap(x1, x2, X1[i], X2[i]), overlap(y1, y2, Y1[i], Y2[i])
-            count++; words++
-            X1[count] = x1; X2[count] = x2; Y1[count] = y1; Y2[count] = y2; W[count] = word
-        }
-        END { if (!words) print "no words" }
-    ' mm=2.834646 slack=0.05 "$scratch/boxes"
-}
 
 # One page a card: as many as pages were laid out for the boat.
 pages_check() {
@@ -98,9 +57,53 @@ for boat in tests/fleet/boats/*.yaml; do
         continue
     fi
     found=$((found + 1))
-    for what in paper faces structure poppler words pages; do
+    for what in paper faces structure poppler words contrast pages; do
         expect_empty "readback-$name-$what" "$("${what}_check" "$file" 2>&1)"
     done
 done
 expect_equal readback-all "$found" "$(folder_list "$scratch/cards" | wc -l | tr -d ' ')"
+
+# ---- the checks can fail ----
+
+# changed NAME AWK...: Bramble's first page with the lines of its stream changed so.
+changed() {
+    name=$1
+    shift
+    qpdf --qdf --object-streams=disable --pages . 1 -- "$scratch/cards/bramble.pdf" "$scratch/plain.pdf"
+    LC_ALL=C awk "$@" "$scratch/plain.pdf" >"$scratch/changed.pdf"
+    fix-qdf "$scratch/changed.pdf" >"$scratch/$name.pdf"
+}
+
+# doctored NAME COLOUR: its black words in that colour.
+doctored() {
+    changed "$1" -v colour="$2" '
+        held { print ($0 == "BT" ? colour : "0 g"); held = 0 }
+        $0 == "0 g" { held = 1; next }
+        { print }'
+}
+
+# lights FILE: those in which some word cannot be read. The footer's dot is smaller than a
+# pixel: of another colour than black it is lighter than it is printed.
+lights() {
+    contrast_check "$1" 2>&1 | grep -v ' · at ' | sed 's/: .*//' | sort -u | tr '\n' ' '
+}
+
+doctored same '0 g'
+expect_equal readback-doctored-same '' "$(lights "$scratch/same.pdf")"
+doctored pale '0.6 g'
+expect_equal readback-doctored-pale 'colour grey red ' "$(lights "$scratch/pale.pdf")"
+doctored bright '0.5 0 0 rg'
+expect_equal readback-doctored-red 'red ' "$(lights "$scratch/bright.pdf")"
+doctored blue '0 0.7 0.9 rg'
+expect_equal readback-doctored-blue 'colour grey ' "$(lights "$scratch/blue.pdf")"
+
+# found WORDS FILE: does the check of words say so?
+found() {
+    words_check "$2" | grep -q "$1" && ok "readback-finds-$1" || not_ok "readback-finds-$1"
+}
+
+changed outside '/ Tm$/ { $5 -= 15 } { print }'
+found 'outside the safe area' "$scratch/outside.pdf"
+changed over '/ Tm$/ { $6 = int($6 / 20) * 20 } { print }'
+found 'lies over' "$scratch/over.pdf"
 exit $failures

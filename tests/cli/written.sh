@@ -42,7 +42,7 @@ mmsi|000000000|mmsi_form|MID 000
 mmsi|999999999|mmsi_form|(MID 999)
 mmsi|800000000|mmsi_form|MID 000
 mmsi|199999999|mmsi_form|not assigned
-mmsi|200123456|mmsi_made_up mmsi_reserved|MID 200
+mmsi|200123457|mmsi_reserved|MID 200
 mmsi|201000001|beacon_other_country identities_disagree|Albania
 mmsi|279999998|beacon_other_country identities_disagree|Serbia
 mmsi|280000001|mmsi_mid_unknown|MID 280
@@ -96,12 +96,10 @@ call_sign|9A-2345|call_sign_characters|(U+002D)
 call_sign|9A2345.|call_sign_characters|(U+002E)
 call_sign|4OAB2|identities_disagree|call sign Montenegro
 call_sign|E8AB|call_sign_series_unknown|series E8
-call_sign|S10AB|call_sign_impossible call_sign_pattern|none can begin with S1
 call_sign|4NAB|call_sign_series_unknown|series 4N
 call_sign|Z60AB|call_sign_pattern call_sign_series_unknown|series Z6
 call_sign|C7AB|call_sign_of_a_body identities_disagree|Meteorological
 call_sign|QTAB2|call_sign_reserved|nobody holds the series Q
-call_sign|11AB|call_sign_impossible call_sign_pattern|none can begin with 11
 call_sign|2E0ABC|call_sign_pattern identities_disagree|radio amateur
 call_sign|M0ABC|call_sign_pattern identities_disagree|radio amateur
 call_sign|G2345|call_sign_pattern identities_disagree|no pattern that ships

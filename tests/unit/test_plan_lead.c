@@ -146,6 +146,24 @@ static void a_spot_stays_in_its_hull(void **state)
     }
 }
 
+/* The anchor of a catamaran is on the beam between the bows: no dot in the water ahead
+ * of it. */
+static void no_line_leads_off_the_boat(void **state)
+{
+    (void)state;
+    struct hull_view view = hull_view_in(case_boat(&test, "tests/fleet/boats/samphire.yaml"),
+                                         paper, 150);
+    struct marker marker = {.tag = "C1", .zone = zone_find("anchor_locker"), .x_mm = 800,
+                            .level = LEVEL_DECK};
+    struct taken none = {0};
+    struct area box;
+    bool found = spot_find(&view, &marker, MM(7), MM(4), &none, &box);
+    struct placed_tags tags = {&view, &marker, &box, &found, 1};
+    assert_true(found);
+    assert_false(hull_holds(&view, box_at(hull_point(&view, &marker), 0, 0)));
+    assert_int_equal(tag_lead(&tags, 0), LEAD_NONE);
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -157,6 +175,7 @@ int main(void)
         TEST(the_line_ends_in_a_dot_at_the_true_place),
         TEST(a_catamaran_has_two_hulls_and_a_bridge),
         TEST(a_spot_stays_in_its_hull),
+        TEST(no_line_leads_off_the_boat),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;
 }

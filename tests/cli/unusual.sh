@@ -1,0 +1,67 @@
+#!/bin/sh
+# Boats of unusual kinds (tests/unusual): crammed, bare, unknown, with a short and a long
+# name, with sixteen openings. Each of their cards is printed, or a message says which
+# entry to mend and how; and what it asks for mends it.
+. tests/tap.sh
+. tests/readback/checks
+
+base=$scratch/base
+out=$scratch/out
+mkdir "$out"
+cp -R tests/unusual "$base"
+
+# printed BOAT CARDS: all cards of the boat, and no message of anything else.
+printed() {
+    maydeck print "$base" --boat "$1" --date "$print_date" -o "$out"
+    expect_status "unusual-$1" 0
+    expect_equal "unusual-$1-cards" "$2" "$(pdfinfo "$out/$1.pdf" 2>/dev/null | sed -n 's/^Pages: *//p')"
+    for what in words contrast; do
+        expect_empty "unusual-$1-$what" "$("${what}_check" "$out/$1.pdf" 2>&1)"
+    done
+}
+printed laden 11
+printed bare 10
+printed ida 12
+printed albatross 11
+
+# told NAME BOAT PATTERN...: printing the boat ends with 1 and each message stands there.
+told() {
+    name=$1
+    boat=$2
+    shift 2
+    maydeck print "$base" --boat "$boat" --date "$print_date" -o "$out"
+    expect_status "unusual-$name" 1
+    for pattern in "$@"; do
+        grep -q -- "$pattern" "$scratch/stderr" && ok "unusual-$name-told" ||
+            not_ok "unusual-$name-told" "not told: $pattern" "$(cat "$scratch/stderr")"
+    done
+}
+
+# Every card asks for what is not known; only the safety plan can be printed.
+told unknown unknown 'held: vhf_handheld is not recorded: it holds back the cards DISTRESS CALL' \
+    'held: seacock is not recorded: it holds back the card FLOODING'
+expect_equal unusual-unknown-cards 1 "$(pdfinfo "$out/unknown.pdf" | sed -n 's/^Pages: *//p')"
+maydeck print "$base" --boat unknown --draft --date "$print_date" -o "$out"
+expect_equal unusual-unknown-draft 11 "$(pdfinfo "$out/unknown.pdf" | sed -n 's/^Pages: *//p')"
+pdftotext "$out/unknown.pdf" "$scratch/text"
+# At head and foot of each card but the safety plan, which lacks nothing.
+expect_equal unusual-unknown-marked 20 "$(grep -c 'DRAFT' "$scratch/text")"
+
+# More gear than two pages hold: the other cards are printed.
+told cargo cargo 'SAFETY PLAN, ON DECK (en): the text of the labels is [0-9.]* mm too long' \
+    'SAFETY PLAN, BELOW (en): the text of the labels is [0-9.]* mm too long' \
+    'the label of Cockpit, port is the longest (7 lines)'
+expect_equal unusual-cargo-cards 11 "$(pdfinfo "$out/cargo.pdf" | sed -n 's/^Pages: *//p')"
+
+# Each line of gear that is too long is told, with what to save; saved, it fits.
+sed 's/spot: 2nd step/spot: under the second step/; s/spot: in the bag/spot: in the yellow bag on top/' \
+    tests/unusual/boats/laden.yaml >"$base/boats/laden.yaml"
+told long laden 'laden.yaml:5:5: error: ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
+    'laden.yaml:11:5: error: ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
+    'remedy: shorten spot, how or name of this entry by about [0-9]* letters'
+cp tests/unusual/boats/laden.yaml "$base/boats/"
+
+# A name that is too long to be said three times: the shorter spoken one makes room.
+sed '/name_spoken:/d' tests/unusual/boats/albatross.yaml >"$base/boats/albatross.yaml"
+told name albatross 'albatross.yaml:4:9: error: .* mm too long' 'give a short name_spoken'
+exit $failures
