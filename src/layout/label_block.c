@@ -243,3 +243,9 @@ void here_label_place(struct sheet *sheet, mpt size, struct area area)
                                   sheet->card->safety->here.origin);
     paragraph_place(sheet, &words, area.x, top);
 }
+
+void label_leader_place(struct sheet *sheet, const struct label *label, enum ink ink, mpt width)
+{
+    sheet_line(sheet, label->from, label->to, ink, width);
+    sheet_part(sheet, PART_LEADER);
+}

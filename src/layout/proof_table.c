@@ -192,9 +192,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         CD("A4 47, E G21")},
     [RULE_PLAN_HEADER] = {"G21", "the head of a plan is found across a cabin",
         "7 % of the shorter side high, its letters 60 % of that", "shorten the title",
-        PROOF_ERROR, PROOF_PAGE, "the small plan beside the steps has no head of its own; a title on "
-        "two lines, whose letters are 8 mm (product.md, G4)",
-        CD("A4 47, E G21")},
+        PROOF_ERROR, PROOF_PAGE, "the small plan beside the steps has no head of its own; the "
+        "letters of a title on two lines, 8 mm each (product.md, G4)", CD("A4 47, E G21")},
     [RULE_SIGN_SIZE] = {"G21", "no sign is too small to be known", "7 mm",
         "give it more room", PROOF_ERROR, PROOF_PAGE,
         "10 mm is a house aim for plans (A4 48); ISO 23601 and product.md have 7", CD("A4 47")},

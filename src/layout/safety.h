@@ -29,6 +29,9 @@ void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,
 mpt here_height(const struct sheet *sheet, mpt size, mpt width);
 void here_label_place(struct sheet *sheet, mpt size, struct area area);
 
+/* The line from a label to its place, or its halo. */
+void label_leader_place(struct sheet *sheet, const struct label *label, enum ink ink, mpt width);
+
 /* safety_tags.c: the tags of each place together, on the boat */
 
 struct tag_group {

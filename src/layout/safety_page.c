@@ -299,20 +299,14 @@ static void sources_place(struct sheet *sheet, struct area area)
 
 /* ---- the page ---- */
 
-static void leader_line(struct sheet *sheet, const struct label *label, enum ink ink, mpt width)
-{
-    sheet_line(sheet, label->from, label->to, ink, width);
-    sheet_part(sheet, PART_LEADER);
-}
-
 static void leaders_place(struct sheet *sheet, const struct safety_page *page)
 {
     if (page->found != LABELS_LED)
         return;
     for (size_t i = 0; i < page->label_count; i++)
-        leader_line(sheet, &page->labels[i], INK_WHITE, HALO);
+        label_leader_place(sheet, &page->labels[i], INK_WHITE, HALO);
     for (size_t i = 0; i < page->label_count; i++)
-        leader_line(sheet, &page->labels[i], INK_BLACK, LEADER);
+        label_leader_place(sheet, &page->labels[i], INK_BLACK, LEADER);
 }
 
 static void names_place(struct sheet *sheet, const struct safety_page *page, size_t drawn_from)
