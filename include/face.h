@@ -61,6 +61,11 @@ bool run_shape(const struct faces *faces, enum face_role role, mpt size, const c
 mpt run_width(const struct faces *faces, enum face_role role, mpt size, const char *text,
               size_t length, uint32_t *missing);
 
+/* Where the ink of a run stands, from its start on the base line; y down, so `top`
+ * is negative. Rounded outward. All zero for a run that leaves no ink. */
+struct run_ink { mpt left, top, right, bottom; };
+struct run_ink run_ink(const struct faces *faces, const struct run *run);
+
 /* Real metrics in font units. */
 struct face_metrics {
     int units_per_em;

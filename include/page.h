@@ -12,18 +12,23 @@
 struct point { mpt x, y; };
 struct area { mpt x, y, width, height; };
 
-/* The colours of card-design B, and no others. */
+/* The colours of card-design B, and no others. The grey is darker than its 60 % grey:
+ * the names on the plan are small, and need 7:1 as other text. */
 enum ink {
     INK_NONE,
     INK_BLACK,
     INK_WHITE,
-    INK_GREY,      /* #666666: light zone names and zone lines on the plan */
+    INK_GREY,      /* #555555: light zone names and zone lines on the plan */
     INK_FIRE,      /* #9B2423 */
     INK_RESCUE,    /* #237F52 */
     INK_CONTROL,   /* #005387 */
     INK_WARNING,   /* #F9A800 */
     INK_COUNT
 };
+
+/* What an ink is on paper, as sRGB. INK_NONE is the paper: white. */
+struct rgb { unsigned char red, green, blue; };
+struct rgb ink_rgb(enum ink ink);
 
 /* Frame shape of a sign: the class is told by shape, never by colour alone. */
 enum sign_class {
@@ -44,6 +49,15 @@ enum page_role {
 };
 
 enum page_kind { PAGE_TEXT, PAGE_BOX, PAGE_ELLIPSE, PAGE_LINE, PAGE_PATH, PAGE_SIGN };
+
+/* What a line or shape is for, where its looks do not tell. */
+enum page_part {
+    PART_NONE,
+    PART_BLANK,        /* a line to write upon */
+    PART_LEADER,       /* from a name or tag to its place on a plan */
+    PART_NET,          /* of a net's many lines, none of which means anything alone */
+    PART_COUNT
+};
 
 enum path_verb { PATH_MOVE, PATH_LINE, PATH_CURVE, PATH_CLOSE };
 struct path_step {
@@ -67,6 +81,8 @@ struct page_item {
     enum sign_class sign;          /* PAGE_SIGN: area is the square it fills */
     const char *glyph;             /* PAGE_SIGN: key of symbol_find, or NULL: frame only */
     enum page_role role;           /* text */
+    enum page_part part;           /* lines and shapes */
+    size_t paragraph;              /* text: lines of one paragraph share a number; 0: alone */
     const char *block;             /* which block of the card it belongs to */
     struct place origin;           /* the line of the record or procedure it came from */
 };

@@ -7,6 +7,7 @@
 #include "draw.h"
 #include "layout.h"
 #include "problem.h"
+#include "proof.h"
 #include "rules.h"
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
@@ -31,6 +32,7 @@ struct options {
     struct date from, to;     /* the charter; year 0: not told */
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
     bool json, list, schema;
+    bool page;                /* the audit of each page */
     bool fail_on_error;       /* --fail error: a deficiency is no failure */
 };
 
@@ -94,7 +96,8 @@ struct boat_work {
     const char *key;
     const struct boat *boat;  /* NULL: the file could not be used */
     const struct card_set *set;
-    const struct page *const *pages;
+    const struct page *const *pages;       /* NULL: not laid out, or not to be read */
+    const struct proof_report *reports;    /* one a card, as pages */
 };
 struct compose_input compose_input_of(const struct options *options, const struct fleet *fleet,
                                       const struct boat *boat);
@@ -110,6 +113,16 @@ void cards_make(const struct fleet *fleet, const struct compose_input *input,
 
 /* Is this the card that --card asks for? */
 bool card_wanted(const struct options *options, const struct card *card);
+
+/* ---- proofread.c ---- */
+
+/* Holds each laid-out page against the page rules. A page with an error is no page any
+ * more: it is told as held back by a problem of the family "page". */
+void pages_proofread(const struct fleet *fleet, struct boat_work *work);
+
+/* What was measured on the pages of the cards that are wanted: see proof_print. */
+void audit_add(const struct options *options, const struct boat_work *work,
+               struct text_builder *out);
 
 /* ---- progress.c ---- */
 

@@ -91,6 +91,7 @@ struct check_run {
     struct fleet *fleet;
     struct check_row *rows;
     struct text_builder rest;      /* for the base, and what else to record */
+    struct text_builder audit;     /* of her pages, if asked for */
     size_t count;
 };
 
@@ -106,6 +107,8 @@ static void boat_check(const struct options *options, struct check_run *run, siz
     }
     run->rows[index] = check_row_make(&one, &work, run->fleet->arena);
     rest_tell(options, &one, &work, &run->rest);
+    if (options->page)
+        audit_add(options, &work, &run->audit);
     arena_free(one.arena);
 }
 
@@ -126,6 +129,7 @@ static enum exit_status text_tell(const struct options *options, struct check_ru
     if (status == EXIT_USE)
         return status;
     fputs(run->rest.at == NULL ? "" : run->rest.at, stdout);
+    fputs(run->audit.at == NULL ? "" : run->audit.at, stdout);
     check_rows_print(run->rows, run->count);
     return status;
 }
@@ -139,9 +143,12 @@ enum exit_status command_check(const struct options *options)
     }
     bool open = fleet_open(options, &fleet);
     fleet.specimens_compared = true;
-    struct check_run run = {.fleet = &fleet, .rest = text_builder_in(fleet.arena)};
+    struct check_run run = {.fleet = &fleet, .rest = text_builder_in(fleet.arena),
+                            .audit = text_builder_in(fleet.arena)};
     if (open)
         boats_check(options, &run);
+    if (run.audit.length > 0)
+        proof_people_print(&run.audit);
     enum exit_status status = status_of(fleet.problems, !options->fail_on_error);
     if (options->json)
         check_json_print(options, &fleet, run.rows, run.count);

@@ -321,6 +321,7 @@ static void boat_compose(const struct options *options, const struct fleet *flee
 {
     struct compose_input input = compose_input_of(options, fleet, work->boat);
     cards_make(fleet, &input, work);
+    pages_proofread(fleet, work);
     problems_about(fleet->problems, work->key, "run");
     card_must_exist(options, fleet, work->set);
 }

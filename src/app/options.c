@@ -13,7 +13,7 @@ const struct command commands[] = {
      "Prints one PDF a boat, one page a card. A card whose facts are not recorded is\n"
      "held back and named; the others are printed.",
      command_print},
-    {"check", "tell what is wrong, missing or out of date, print nothing", "bcDdfuwxjlS",
+    {"check", "tell what is wrong, missing or out of date, print nothing", "bcDdfuwxjlSP",
      "Reads the base and its boats, composes and lays out every card, and tells what is\n"
      "wrong, out of date or contradictory, which cards are held back and what to record.\n"
      "Dates of gear are held against today, or against a charter with --from and --to.\n"
@@ -69,6 +69,7 @@ static const struct option_row {
     {'u', "to", "DATE", "its last day, when the boat is handed back"},
     {'w', "crew", "LIST", "body masses in kg, such as 80,75,18"},
     {'x', "fail", "SEVERITY", "exit 1 from `deficiency` on (default), or from `error`"},
+    {'P', "page", NULL, "also the audit of each page: what was measured, by which rule"},
     {'j', "json", NULL, "all that was found as JSON, on standard output"},
     {'l', "list", NULL, "list every check; needs no BASE"},
     {'S', "schema", NULL, "print the JSON Schema of --json; needs no BASE"},
@@ -175,6 +176,7 @@ static const struct kept flags[] = {
     {'a', offsetof(struct options, all)}, {'j', offsetof(struct options, json)},
     {'l', offsetof(struct options, list)}, {'S', offsetof(struct options, schema)},
     {'D', offsetof(struct options, draft)}, {'m', offsetof(struct options, dump)},
+    {'P', offsetof(struct options, page)},
 };
 static const struct kept texts[] = {
     {'b', offsetof(struct options, boat)}, {'c', offsetof(struct options, card)},
@@ -262,6 +264,15 @@ static bool charter_sound(struct options *options, const char *help, enum exit_s
     return false;
 }
 
+/* The audit is text for people. */
+static bool audit_sound(const struct options *options, const char *help,
+                        enum exit_status *status)
+{
+    if (options->page && options->json)
+        *status = wrong_use("--page and --json do not go together", NULL, help);
+    return !(options->page && options->json);
+}
+
 /* False: leave with *status. */
 static bool command_line(int argc, char **argv, const struct command *command,
                          struct options *options, enum exit_status *status)
@@ -289,7 +300,7 @@ static bool command_line(int argc, char **argv, const struct command *command,
         if (!option_take(letter, options, status))
             return false;
     }
-    if (!charter_sound(options, help, status))
+    if (!charter_sound(options, help, status) || !audit_sound(options, help, status))
         return false;
     if (optind == argc && (options->list || options->schema))
         return true;

@@ -5,25 +5,6 @@
 /* Length of a cubic curve's handles for a quarter of a circle of radius 1. */
 #define QUARTER 0.5522847498
 
-/* Greys are told as grey, so that black text is printed in black alone. */
-struct colour {
-    bool grey;
-    HPDF_REAL red, green, blue;
-};
-
-#define BYTE(value) ((HPDF_REAL)((value) / 255.0))
-
-static const struct colour colours[INK_COUNT] = {
-    [INK_NONE] = {.grey = true, .red = 0},
-    [INK_BLACK] = {.grey = true, .red = 0},
-    [INK_WHITE] = {.grey = true, .red = 1},
-    [INK_GREY] = {.grey = true, .red = BYTE(0x66)},
-    [INK_FIRE] = {false, BYTE(0x9B), BYTE(0x24), BYTE(0x23)},
-    [INK_RESCUE] = {false, BYTE(0x23), BYTE(0x7F), BYTE(0x52)},
-    [INK_CONTROL] = {false, BYTE(0x00), BYTE(0x53), BYTE(0x87)},
-    [INK_WARNING] = {false, BYTE(0xF9), BYTE(0xA8), BYTE(0x00)},
-};
-
 HPDF_REAL points(mpt length)
 {
     return (HPDF_REAL)((double)length / MPT_PER_POINT);
@@ -34,24 +15,36 @@ HPDF_REAL sheet_y(const struct sheet *sheet, mpt y)
     return points(sheet->height - y);
 }
 
+/* Greys are told as grey, so that black text is printed in black alone. */
+static bool is_grey(struct rgb colour)
+{
+    return colour.red == colour.green && colour.green == colour.blue;
+}
+
+static HPDF_REAL level(unsigned char value)
+{
+    return (HPDF_REAL)(value / 255.0);
+}
+
 void ink_fill(HPDF_Page page, enum ink ink)
 {
-    const struct colour *colour = &colours[ink];
+    struct rgb colour = ink_rgb(ink);
 
-    if (colour->grey)
-        HPDF_Page_SetGrayFill(page, colour->red);
+    if (is_grey(colour))
+        HPDF_Page_SetGrayFill(page, level(colour.red));
     else
-        HPDF_Page_SetRGBFill(page, colour->red, colour->green, colour->blue);
+        HPDF_Page_SetRGBFill(page, level(colour.red), level(colour.green), level(colour.blue));
 }
 
 void ink_stroke(HPDF_Page page, enum ink ink)
 {
-    const struct colour *colour = &colours[ink];
+    struct rgb colour = ink_rgb(ink);
 
-    if (colour->grey)
-        HPDF_Page_SetGrayStroke(page, colour->red);
+    if (is_grey(colour))
+        HPDF_Page_SetGrayStroke(page, level(colour.red));
     else
-        HPDF_Page_SetRGBStroke(page, colour->red, colour->green, colour->blue);
+        HPDF_Page_SetRGBStroke(page, level(colour.red), level(colour.green),
+                               level(colour.blue));
 }
 
 static void inks_set(const struct sheet *sheet, const struct page_item *item)

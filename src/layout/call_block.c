@@ -4,11 +4,11 @@
 
 #include <string.h>
 
-#define HEAD_HEIGHT MM(6.0)
+#define HEAD_HEIGHT MM(6.1)
 #define SET_WIDTH MM(52)
 #define PAD MM(2.4)
 #define PAD_TOP MM(0.6)
-#define PAD_FOOT MM(1.2)
+#define PAD_FOOT MM(0.8)
 #define FRAME MM(0.7)
 #define PANEL_LINES_USUAL 3
 

@@ -5,7 +5,7 @@
 #include <string.h>
 
 #define COLUMN_GAP MM(3)
-#define HEAD_HEIGHT MM(6.0)
+#define HEAD_HEIGHT MM(5.4)
 #define PAD MM(2.2)
 #define PAD_TOP MM(0.6)
 #define PAD_FOOT MM(0.9)

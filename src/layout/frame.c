@@ -2,13 +2,13 @@
  * head to foot; the body takes what is left. */
 #include "layout_room.h"
 
-#define STRIP_HEIGHT MM(4.2)
+#define STRIP_HEIGHT MM(4.0)
 #define BAND_HEIGHT MM(21)
 #define STRIPE_HEIGHT MM(1.8)
-#define CALL_LINE_HEIGHT MM(6.4)
-#define CONTACT_HEIGHT MM(6.0)
+#define CALL_LINE_HEIGHT MM(6.2)
+#define CONTACT_HEIGHT MM(6.55)
 #define FOOTER_HEIGHT MM(6.8)
-#define GAP MM(0.6)
+#define GAP MM(0.45)
 #define LEFT_WIDTH MM(122)
 #define COLUMN_GAP MM(4)
 
@@ -40,12 +40,12 @@ struct frame frame_make(mpt when_height, mpt panel_height, bool marked)
     frame.band = slice(&rest, BAND_HEIGHT, GAP);
     frame.stripe = slice(&rest, STRIPE_HEIGHT, GAP);
     frame.when = slice(&rest, when_height, GAP);
-    frame.call_line = slice(&rest, CALL_LINE_HEIGHT, MM(1.2));
+    frame.call_line = slice(&rest, CALL_LINE_HEIGHT, MM(0.7));
     if (marked)
         frame.strip_foot = slice_below(&rest, STRIP_HEIGHT, GAP);
     frame.footer = slice_below(&rest, FOOTER_HEIGHT, GAP);
     frame.panel = slice_below(&rest, panel_height, 0);
-    frame.contact = slice_below(&rest, CONTACT_HEIGHT, MM(1.2));
+    frame.contact = slice_below(&rest, CONTACT_HEIGHT, MM(0.7));
     frame.body = rest;
     frame.left = (struct area){rest.x, rest.y, LEFT_WIDTH, rest.height};
     frame.right = (struct area){rest.x + LEFT_WIDTH + COLUMN_GAP, rest.y,

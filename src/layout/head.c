@@ -118,8 +118,10 @@ static void title_place(struct sheet *sheet, struct area area)
     style.size = size_rule(ROLE_TITLE)->floor;
     mpt capital = style.size * 711 / 1000, gap = MM(2.8);
     mpt top = area.y + (area.height - 2 * capital - gap) / 2;
+    paragraph_begin(sheet, true);
     title_line(sheet, &style, area, top + capital, title, (size_t)(part - title));
     title_line(sheet, &style, area, top + 2 * capital + gap, part + 1, strlen(part + 1));
+    paragraph_end(sheet, true);
 }
 
 static void band_place(struct sheet *sheet, const struct frame *frame)

@@ -2,8 +2,17 @@
  * Not to scale across: the hull is drawn wide enough for its tags. */
 #include "layout_room.h"
 
-#define OUTLINE MM(1.0)
-#define BULKHEAD MM(0.5)
+/* On a page of its own as walls and outlines of an escape plan (ISO 23601); beside the
+ * steps a third as large. */
+static mpt outline_width(const struct hull_view *view)
+{
+    return view->large ? MM(1.6) : MM(1.0);
+}
+
+static mpt bulkhead_width(const struct hull_view *view)
+{
+    return view->large ? MM(0.6) : MM(0.5);
+}
 
 #define STATIONS 11
 
@@ -85,7 +94,7 @@ static struct path_step line_to(mpt x, mpt y)
 }
 
 /* One hull's outline round its own centre line, given by its half breadth. */
-struct outline { struct area area; mpt centre, half; bool slender; };
+struct outline { struct area area; mpt centre, half, line; bool slender; };
 
 static mpt outline_y(const struct outline *outline, int32_t thirds)
 {
@@ -127,7 +136,7 @@ static void one_hull_draw(struct sheet *sheet, const struct outline *outline)
     for (int32_t i = last; i > 0; i--)
         steps[count++] = curve_to(outline, i, -1, 1);
     steps[count++] = (struct path_step){.verb = PATH_CLOSE};
-    sheet_path(sheet, steps, count, INK_NONE, INK_BLACK, OUTLINE);
+    sheet_path(sheet, steps, count, INK_NONE, INK_BLACK, outline->line);
 }
 
 static mpt deck_y(const struct hull_view *view, int32_t along)
@@ -145,7 +154,7 @@ static void line_across(struct sheet *sheet, const struct hull_view *view, int32
 {
     mpt y = deck_y(view, along), x = centre_x(view);
     sheet_line(sheet, (struct point){x - half, y}, (struct point){x + half, y}, INK_GREY,
-               BULKHEAD);
+               bulkhead_width(view));
 }
 
 /* Where bulkheads stand; ahead of the cockpit on a plan of the whole boat. */
@@ -154,7 +163,8 @@ static void bulkheads_draw(struct sheet *sheet, const struct hull_view *view)
     static const int32_t bulkheads[] = {120, 360, 640, 920};
     for (size_t i = 0; i < sizeof bulkheads / sizeof *bulkheads; i++)
         line_across(sheet, view, bulkheads[i],
-                    scaled(view->area.width / 2, hull_half_breadth(bulkheads[i])) - OUTLINE);
+                    scaled(view->area.width / 2, hull_half_breadth(bulkheads[i])) -
+                        outline_width(view));
 }
 
 static void grey_box(struct sheet *sheet, const struct hull_view *view, int32_t from, int32_t to,
@@ -163,7 +173,7 @@ static void grey_box(struct sheet *sheet, const struct hull_view *view, int32_t 
     mpt half = scaled(view->area.width / 2, half_share), x = centre_x(view);
     sheet_box(sheet, (struct area){x - half, deck_y(view, from), 2 * half,
                                    deck_y(view, to) - deck_y(view, from)},
-              INK_NONE, INK_GREY, BULKHEAD, radius);
+              INK_NONE, INK_GREY, bulkhead_width(view), radius);
 }
 
 /* Cabin roof with the companionway, cockpit with its seats, anchor locker. */
@@ -174,13 +184,14 @@ static void deck_draw(struct sheet *sheet, const struct hull_view *view)
     grey_box(sheet, view, 575, 640, 190, MM(1));
     grey_box(sheet, view, 660, 950, 600, scaled(whole, 50));
     grey_box(sheet, view, 690, 950, 260, MM(1));
-    line_across(sheet, view, 100, scaled(whole / 2, hull_half_breadth(100)) - OUTLINE);
+    line_across(sheet, view, 100, scaled(whole / 2, hull_half_breadth(100)) -
+                                 outline_width(view));
 }
 
 static void monohull_draw(struct sheet *sheet, const struct hull_view *view)
 {
     mpt x = centre_x(view), y = deck_y(view, 400);
-    struct outline outline = {view->area, x, view->area.width / 2, false};
+    struct outline outline = {view->area, x, view->area.width / 2, outline_width(view), false};
     if (view->part == PLAN_PART_DECK)
         deck_draw(sheet, view);
     else
@@ -189,15 +200,22 @@ static void monohull_draw(struct sheet *sheet, const struct hull_view *view)
     sheet_ellipse(sheet, (struct area){x - MM(0.8), y - MM(0.8), MM(1.6), MM(1.6)}, INK_GREY);
 }
 
+static void net_line(struct sheet *sheet, struct point from, struct point to)
+{
+    sheet_line(sheet, from, to, INK_GREY, MM(0.35));
+    sheet_part(sheet, PART_NET);
+}
+
 /* The net between the bows: light lines crossing. */
 static void net_draw(struct sheet *sheet, const struct hull_view *view, mpt left, mpt right)
 {
     mpt top = deck_y(view, 130), bottom = deck_y(view, 340), pitch = MM(3.2);
     for (mpt x = left + pitch; x < right; x += pitch)
-        sheet_line(sheet, (struct point){x, top}, (struct point){x, bottom}, INK_GREY, MM(0.35));
+        net_line(sheet, (struct point){x, top}, (struct point){x, bottom});
     for (mpt y = top + pitch; y < bottom; y += pitch)
-        sheet_line(sheet, (struct point){left, y}, (struct point){right, y}, INK_GREY, MM(0.35));
-    sheet_line(sheet, (struct point){left, top}, (struct point){right, top}, INK_BLACK, OUTLINE);
+        net_line(sheet, (struct point){left, y}, (struct point){right, y});
+    sheet_line(sheet, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
+               outline_width(view));
 }
 
 static void catamaran_draw(struct sheet *sheet, const struct hull_view *view)
@@ -209,12 +227,12 @@ static void catamaran_draw(struct sheet *sheet, const struct hull_view *view)
                           deck_y(view, 930) - deck_y(view, 340)};
     net_draw(sheet, view, left, right);
     for (int side = -1; side <= 1; side += 2) {
-        struct outline outline = {view->area, x + side * centre, own, true};
+        struct outline outline = {view->area, x + side * centre, own, outline_width(view), true};
         one_hull_draw(sheet, &outline);
     }
-    sheet_box(sheet, bridge, INK_NONE, INK_BLACK, OUTLINE, MM(1.5));
+    sheet_box(sheet, bridge, INK_NONE, INK_BLACK, outline_width(view), MM(1.5));
     sheet_line(sheet, (struct point){left, deck_y(view, 690)},
-               (struct point){right, deck_y(view, 690)}, INK_GREY, BULKHEAD);
+               (struct point){right, deck_y(view, 690)}, INK_GREY, bulkhead_width(view));
     sheet_ellipse(sheet, (struct area){x - MM(0.8), deck_y(view, 400), MM(1.6), MM(1.6)},
                   INK_GREY);
 }
@@ -288,16 +306,23 @@ static bool corners_hold(const struct hull_view *view, struct area box)
            on(view, right, bottom);
 }
 
-/* Drawn in a little: a tag may touch the outline. */
+static mpt lesser(mpt a, mpt b)
+{
+    return a < b ? a : b;
+}
+
+/* Drawn in a little: a tag may touch the outline. Of a group of them the tag in the
+ * corner must not lie off the boat. */
 bool hull_holds(const struct hull_view *view, struct area box)
 {
-    mpt in_x = box.width / 5, in_y = box.height / 5;
+    mpt in_x = lesser(box.width / 5, MM(2.2)), in_y = lesser(box.height / 5, MM(1.5));
     return corners_hold(view, (struct area){box.x + in_x, box.y + in_y, box.width - 2 * in_x,
                                             box.height - 2 * in_y});
 }
 
 bool hull_encloses(const struct hull_view *view, struct area box)
 {
-    return corners_hold(view, (struct area){box.x - OUTLINE, box.y, box.width + 2 * OUTLINE,
+    mpt line = outline_width(view);
+    return corners_hold(view, (struct area){box.x - line, box.y, box.width + 2 * line,
                                             box.height});
 }

@@ -9,8 +9,9 @@
 #define CHIP_PAD MM(2)
 #define CHIP_GAP MM(0.7)
 #define TEXT_GAP MM(1.2)
-#define ROW_LEAST MM(7.3)
+#define ROW_LEAST MM(7.1)
 #define HEAD_GAP MM(0.5)
+#define RULE_DROP MM(0.35)
 #define RULE MM(0.35)
 #define TEXT_LEAST MM(26)
 
@@ -24,9 +25,10 @@ static mpt line_height(mpt size)
     return size / 100 * size_rule(ROLE_ROW)->leading;
 }
 
+/* Below what reaches under the line, as p and y do. */
 mpt label_drop(mpt size)
 {
-    return line_height(size);
+    return line_height(size) + RULE_DROP;
 }
 
 /* ---- a line ---- */
@@ -118,29 +120,10 @@ static struct row_plan row_plan(const struct sheet *sheet, const struct plan_row
     return narrow || below.height < behind.height ? below : behind;
 }
 
-static enum sign_class class_sign(enum item_class class)
-{
-    switch (class) {
-    case ITEM_FIRE:
-        return SIGN_FIRE;
-    case ITEM_RESCUE:
-        return SIGN_RESCUE;
-    case ITEM_CONTROL:
-        return SIGN_CONTROL;
-    }
-    return SIGN_CONTROL;
-}
-
-/* Gear without a sign of its own has the frame of its class and the class letter. */
 static void row_sign_place(struct sheet *sheet, const struct plan_row *row, mpt x, mpt top)
 {
-    struct area area = {x, top, SIGN_SIDE, SIGN_SIDE};
-    struct style style = label_style(FACE_BOLD, size_rule(ROLE_ROW)->floor, INK_WHITE);
-    char letter[2] = {(char)row->kind->class, '\0'};
-    sheet_sign(sheet, area, class_sign(row->kind->class), row->kind->symbol, row->origin);
-    if (row->kind->symbol == NULL)
-        sheet_text(sheet, &style, x + (SIGN_SIDE - sheet_width(sheet, &style, letter)) / 2,
-                   baseline_in(top, SIGN_SIDE, style.size), letter, 1, row->origin);
+    gear_sign_place(sheet, (struct area){x, top, SIGN_SIDE, SIGN_SIDE}, row->kind,
+                    size_rule(ROLE_PLAN_TAG)->aim, NULL, row->origin);
 }
 
 static void chips_place(struct sheet *sheet, const struct plan_row *row, enum level level,
@@ -259,4 +242,10 @@ void here_label_place(struct sheet *sheet, mpt size, struct area area)
     mpt top = area.y + name_place(sheet, here_title(sheet), size, area,
                                   sheet->card->safety->here.origin);
     paragraph_place(sheet, &words, area.x, top);
+}
+
+void label_leader_place(struct sheet *sheet, const struct label *label, enum ink ink, mpt width)
+{
+    sheet_line(sheet, label->from, label->to, ink, width);
+    sheet_part(sheet, PART_LEADER);
 }

@@ -20,6 +20,7 @@ struct sheet {
     struct problems *problems;
     const struct card *card;
     const char *block;            /* where new items belong */
+    size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
     struct page_item *items;
     size_t count, room;
     bool failed;                  /* something does not fit or has no glyph */
@@ -46,6 +47,14 @@ void sheet_path(struct sheet *sheet, const struct path_step *steps, size_t count
                 enum ink stroke, mpt line_width);
 void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign, const char *glyph,
                 struct place origin);
+
+/* gear_sign.c: the sign of that kind of gear; without one, the frame of its class and
+ * the letters in it, at that size (NULL: the letter of the class). */
+void gear_sign_place(struct sheet *sheet, struct area area, const struct item_kind *kind,
+                     mpt size, const char *letters, struct place origin);
+
+/* Tells what the line or shape placed last is for. */
+void sheet_part(struct sheet *sheet, enum page_part part);
 
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);
@@ -100,6 +109,10 @@ void paragraph_keep(struct paragraph *paragraph, const bool *keep, struct arena 
 mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end);
 mpt paragraph_height(const struct paragraph *paragraph);
 void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top);
+
+/* What is placed between these two is of one paragraph (page.h). */
+void paragraph_begin(struct sheet *sheet, bool first);
+void paragraph_end(struct sheet *sheet, bool last);
 
 /* Places the words of one line from x on; gives where it ended. */
 mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line, mpt x,
@@ -180,6 +193,7 @@ struct hull_view {
     bool catamaran;
     int32_t loa_mm, beam_mm;
     enum plan_part part;          /* what is drawn inside the outline */
+    bool large;                   /* a page of its own: stronger lines */
 };
 
 /* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is

@@ -289,11 +289,26 @@ mpt paragraph_height(const struct paragraph *paragraph)
 
 /* ---- placing ---- */
 
+/* A line set by itself is a paragraph too. */
+void paragraph_begin(struct sheet *sheet, bool first)
+{
+    if (first)
+        sheet->paragraph = ++sheet->paragraphs;
+}
+
+void paragraph_end(struct sheet *sheet, bool last)
+{
+    if (last)
+        sheet->paragraph = 0;
+}
+
 /* Neighbours of one weight are set as one run, their spaces in it. */
 mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line, mpt x,
                mpt baseline)
 {
     const struct line *set = &paragraph->lines[line];
+    bool alone = sheet->paragraph == 0;
+    paragraph_begin(sheet, alone);
     for (size_t i = set->first; i < set->end;) {
         struct text_builder builder = text_builder_in(sheet->arena);
         bool bold = paragraph->pieces[i].bold;
@@ -308,11 +323,13 @@ mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t li
         x += sheet_text(sheet, &style, x, baseline, builder.at, builder.length,
                         paragraph->origin);
     }
+    paragraph_end(sheet, alone);
     return x;
 }
 
 void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top)
 {
+    paragraph_begin(sheet, true);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         mpt baseline = baseline_in(top + (mpt)i * paragraph->line_height, paragraph->line_height,
                                    paragraph->style.size);
@@ -324,4 +341,5 @@ void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt
                            text_format(sheet->arena, "a word in the block \"%s\"",
                                        sheet->block));
     }
+    paragraph_end(sheet, true);
 }

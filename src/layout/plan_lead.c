@@ -51,6 +51,7 @@ void tag_lead_draw(struct sheet *sheet, const struct placed_tags *tags, size_t i
 {
     struct point place = hull_point(tags->view, &tags->markers[index]);
     sheet_line(sheet, middle(tags->boxes[index]), place, INK_BLACK, LINE);
+    sheet_part(sheet, PART_LEADER);
     sheet_ellipse(sheet, (struct area){place.x - DOT / 2, place.y - DOT / 2, DOT, DOT},
                   INK_BLACK);
 }

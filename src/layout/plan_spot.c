@@ -37,6 +37,18 @@ static bool allowed(const struct hull_view *view, const struct marker *marker, s
            box.x + box.width <= view->area.x + view->area.width;
 }
 
+/* What is to port stands to port, whatever stands there already: unless its own place
+ * is drawn on the other side. */
+static bool own_side(const struct hull_view *view, const struct marker *marker,
+                     struct point centre)
+{
+    mpt middle = view->area.x + view->area.width / 2, off = centre.x - middle;
+    mpt true_off = hull_point(view, marker).x - middle;
+    bool port = marker->side == SIDE_PORT && true_off <= 0;
+    bool starboard = marker->side == SIDE_STARBOARD && true_off >= 0;
+    return !(port && off > 0) && !(starboard && off < 0);
+}
+
 /* What a spot must hold to. */
 struct search {
     const struct hull_view *view;
@@ -49,6 +61,7 @@ struct search {
 static bool spot_is_free(const struct search *search, struct point centre, struct area box)
 {
     return allowed(search->view, search->marker, box) &&
+           own_side(search->view, search->marker, centre) &&
            (!search->keep_body || hull_body(search->view, centre) == search->body) &&
            free_of(box, search->taken->areas, search->taken->count, search->taken->gap);
 }

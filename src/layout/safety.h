@@ -29,6 +29,9 @@ void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,
 mpt here_height(const struct sheet *sheet, mpt size, mpt width);
 void here_label_place(struct sheet *sheet, mpt size, struct area area);
 
+/* The line from a label to its place, or its halo. */
+void label_leader_place(struct sheet *sheet, const struct label *label, enum ink ink, mpt width);
+
 /* safety_tags.c: the tags of each place together, on the boat */
 
 struct tag_group {
@@ -64,6 +67,10 @@ void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const
  * between. */
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
                      const struct tag_group *groups, size_t index);
+
+/* What that line takes up; no width and no height: there is none. */
+struct area true_place_area(const struct hull_view *view, const struct marker *marker,
+                            struct area box);
 
 /* safety_words.c: port, bow and starboard above the boat; the legend below it. */
 void safety_head_place(struct sheet *sheet, struct area head);

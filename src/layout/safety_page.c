@@ -6,10 +6,10 @@
 #define SIDE_COLUMN MM(60)
 #define WIDE_COLUMN MM(72)       /* where labels have no room else: the boat is narrower */
 #define GUTTER MM(4.5)
-#define HEAD_HEIGHT MM(7)
-#define LEGEND_HEIGHT MM(8)
+#define HEAD_HEIGHT MM(6.2)
+#define LEGEND_HEIGHT MM(7.4)
 #define LABEL_GAP MM(2)
-#define LABEL_GAP_LEAST MM(0.7)
+#define LABEL_GAP_LEAST MM(0.5)
 #define CLEARANCE MM(0.5)
 #define BAR MM(1)                /* a label's bar stands so far towards the boat */
 #define BAR_LINE MM(0.35)
@@ -84,6 +84,7 @@ static struct hull_view view_make(const struct sheet *sheet, struct area area)
     }
     struct hull_view view = hull_view_in(boat, area, boat->catamaran ? 150 : 120);
     view.part = sheet->card->safety->part;
+    view.large = true;
     return view;
 }
 
@@ -303,18 +304,21 @@ static void leaders_place(struct sheet *sheet, const struct safety_page *page)
     if (page->found != LABELS_LED)
         return;
     for (size_t i = 0; i < page->label_count; i++)
-        sheet_line(sheet, page->labels[i].from, page->labels[i].to, INK_WHITE, HALO);
+        label_leader_place(sheet, &page->labels[i], INK_WHITE, HALO);
     for (size_t i = 0; i < page->label_count; i++)
-        sheet_line(sheet, page->labels[i].from, page->labels[i].to, INK_BLACK, LEADER);
+        label_leader_place(sheet, &page->labels[i], INK_BLACK, LEADER);
 }
 
 static void names_place(struct sheet *sheet, const struct safety_page *page, size_t drawn_from)
 {
     size_t count = sheet->card->safety->place_count;
-    struct taken tags = {arena_array(sheet->arena, count + 1, sizeof(struct area)), 0, 0};
+    struct taken tags = {arena_array(sheet->arena, 2 * count + 1, sizeof(struct area)), 0, 0};
     for (size_t i = 0; i <= count; i++)
         if (page->groups[i].found)
             tags.areas[tags.count++] = page->groups[i].box;
+    for (size_t i = 0; i < count; i++)
+        tags.areas[tags.count++] = true_place_area(
+            &page->view, &sheet->card->safety->places[i].marker, page->groups[i].box);
     zone_names_place(sheet, &page->view, &tags, page->labels,
                      page->found == LABELS_LED ? page->label_count : 0, drawn_from);
 }

@@ -276,6 +276,17 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
                   INK_BLACK);
 }
 
+struct area true_place_area(const struct hull_view *view, const struct marker *marker,
+                            struct area box)
+{
+    struct point at = hull_point(view, marker), centre = middle(box);
+    mpt x = at.x < centre.x ? at.x : centre.x, y = at.y < centre.y ? at.y : centre.y;
+    mpt width = at.x + centre.x - 2 * x, height = at.y + centre.y - 2 * y;
+    if (!place_is_shown(view, at, box))
+        return (struct area){at.x, at.y, 0, 0};
+    return (struct area){x - DOT / 2, y - DOT / 2, width + DOT, height + DOT};
+}
+
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
                      const struct tag_group *groups, size_t index)
 {
@@ -285,5 +296,6 @@ void true_place_draw(struct sheet *sheet, const struct hull_view *view,
     if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index))
         return;
     sheet_line(sheet, middle(box), at, INK_BLACK, MM(0.35));
+    sheet_part(sheet, PART_LEADER);
     sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
 }

@@ -6,6 +6,7 @@
 
 #define BLANK_HEIGHT MM(9)
 #define BLANK_RULE MM(0.5)
+#define BLANK_DROP MM(0.65)
 #define LABEL_GAP MM(1.5)
 
 static struct style script_style(enum face_role face, mpt size)
@@ -145,7 +146,7 @@ static void blank_line_place(struct sheet *sheet, const struct paragraph *paragr
 {
     const struct line *set = &paragraph->lines[line];
     mpt height = set_line_height(paragraph, line), size = paragraph->style.size;
-    mpt baseline = top + height - size * 30 / 100;
+    mpt baseline = top + height - size * 22 / 100;
     mpt share = blanks_in(paragraph, line) == 0
                     ? 0
                     : (paragraph->width - set->width) / (mpt)blanks_in(paragraph, line);
@@ -157,14 +158,16 @@ static void blank_line_place(struct sheet *sheet, const struct paragraph *paragr
             continue;
         }
         mpt width = paragraph->pieces[i++].width + (share > 0 ? share : 0);
-        sheet_line(sheet, (struct point){x, baseline + MM(0.6)},
-                   (struct point){x + width, baseline + MM(0.6)}, INK_BLACK, BLANK_RULE);
+        sheet_line(sheet, (struct point){x, baseline + BLANK_DROP},
+                   (struct point){x + width, baseline + BLANK_DROP}, INK_BLACK, BLANK_RULE);
+        sheet_part(sheet, PART_BLANK);
         x += width;
     }
 }
 
 static void phrase_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top)
 {
+    paragraph_begin(sheet, true);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         if (blanks_in(paragraph, i) > 0)
             blank_line_place(sheet, paragraph, i, x, top);
@@ -177,6 +180,7 @@ static void phrase_place(struct sheet *sheet, const struct paragraph *paragraph,
                            "give a shorter name_spoken, or shorter looks", "a line of the call");
         top += set_line_height(paragraph, i);
     }
+    paragraph_end(sheet, true);
 }
 
 static mpt label_width(const struct sheet *sheet, const char *label, mpt size)

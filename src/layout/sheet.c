@@ -8,7 +8,8 @@ static struct page_item *item_add(struct sheet *sheet, enum page_kind kind, stru
     sheet->items = arena_grow(sheet->arena, sheet->items, sheet->count, &sheet->room,
                               sizeof *sheet->items);
     struct page_item *item = &sheet->items[sheet->count++];
-    *item = (struct page_item){.kind = kind, .area = area, .block = sheet->block};
+    *item = (struct page_item){.kind = kind, .area = area, .block = sheet->block,
+                                .paragraph = sheet->paragraph};
     return item;
 }
 
@@ -104,6 +105,12 @@ void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign, con
     item->sign = sign;
     item->glyph = glyph;
     item->origin = origin;
+}
+
+void sheet_part(struct sheet *sheet, enum page_part part)
+{
+    if (sheet->count > 0)
+        sheet->items[sheet->count - 1].part = part;
 }
 
 mpt baseline_in(mpt top, mpt height, mpt size)

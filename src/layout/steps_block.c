@@ -7,7 +7,8 @@
 #define SIGN_SIDE MM(7)
 #define ROW_PITCH MM(7.05)
 #define SIGN_AT MM(1.2)        /* signs stand below the number, tags below the headline */
-#define STEP_GAP MM(0.5)
+#define STEP_GAP MM(0.6)
+#define LINE_LOW MM(0.2)       /* a headline reaches below its height, a disc does not */
 #define STEP_GAP_MOST MM(12)
 #define ROW_EXTRA_MOST MM(3.5)
 
@@ -76,38 +77,14 @@ static mpt row_width(const struct sheet *sheet, const struct card_row *row, mpt 
            sheet_width(sheet, &plain, row->where);
 }
 
-static enum sign_class class_sign(enum item_class class)
-{
-    switch (class) {
-    case ITEM_FIRE:
-        return SIGN_FIRE;
-    case ITEM_RESCUE:
-        return SIGN_RESCUE;
-    case ITEM_CONTROL:
-        return SIGN_CONTROL;
-    }
-    return SIGN_CONTROL;
-}
-
-/* A kind of gear without a sign of its own shows the frame of its class with its
- * tag: never a neighbour's sign. */
-static void row_sign_place(struct sheet *sheet, const struct card_row *row, struct area area)
-{
-    struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size_rule(ROLE_PLAN_TAG)->floor, INK_WHITE};
-    const char *tag = row->tag_count > 0 ? row->tags[0] : "?";
-    sheet_sign(sheet, area, class_sign(row->kind->class), row->kind->symbol, row->origin);
-    if (row->kind->symbol == NULL)
-        sheet_text(sheet, &style, area.x + (area.width - sheet_width(sheet, &style, tag)) / 2,
-                   baseline_in(area.y, area.height, style.size), tag, strlen(tag), row->origin);
-}
-
 static void row_place(struct sheet *sheet, const struct card_row *row, mpt size, mpt tag,
                       mpt x, mpt top, mpt pitch)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     struct area sign = {x + SIGN_AT, top + (pitch - SIGN_SIDE) / 2, SIGN_SIDE, SIGN_SIDE};
     mpt baseline = baseline_in(top, pitch, size), at = x + INDENT;
-    row_sign_place(sheet, row, sign);
+    gear_sign_place(sheet, sign, row->kind, size_rule(ROLE_PLAN_TAG)->floor,
+                    row->tag_count > 0 ? row->tags[0] : "?", row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
         tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
         at += tag + MM(0.7);
@@ -175,8 +152,8 @@ static void table_head_place(struct sheet *sheet, const struct card_step *step, 
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     mpt half = width / (mpt)TABLE_CELLS, baseline = baseline_in(top, table_pitch(size), size);
     struct area sign = {x - INDENT + SIGN_AT, top + MM(0.6), SIGN_SIDE, SIGN_SIDE};
-    sheet_sign(sheet, sign, class_sign(step->table_kind->class), step->table_kind->symbol,
-               step->headline.origin);
+    gear_sign_place(sheet, sign, step->table_kind, size_rule(ROLE_PLAN_TAG)->aim, NULL,
+                    step->headline.origin);
     mpt at = x;
     at += sheet_text(sheet, &bold, at, baseline, step->table_heads[0],
                      strlen(step->table_heads[0]), step->headline.origin);
@@ -218,9 +195,10 @@ static mpt headline_height(mpt size)
     return size / 100 * size_rule(ROLE_HEADLINE)->leading;
 }
 
+/* One line, as those of a table are. */
 static mpt lethal_height(const struct card_step *step, mpt row_size)
 {
-    return step->lethal.text == NULL ? 0 : row_size / 100 * size_rule(ROLE_ROW)->leading;
+    return step->lethal.text == NULL ? 0 : row_size / 100 * size_rule(ROLE_TABLE)->leading;
 }
 
 static mpt step_height(const struct sheet *sheet, const struct card_step *step,
@@ -310,7 +288,7 @@ bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width)
 static void headline_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
                            mpt top)
 {
-    mpt height = headline_height(size), disc = size * 106 / 100;
+    mpt height = headline_height(size), disc = size;
     struct style style = headline_style(size);
     mpt floor = size_rule(ROLE_NUMBER)->floor, digit = size * 76 / 100;
     struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
@@ -375,9 +353,9 @@ void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area colum
     for (size_t i = 0; i < sheet->card->step_count; i++) {
         top = step_place(sheet, &sheet->card->steps[i], sizes, column, top, pitch);
         if (i + 1 < sheet->card->step_count)
-            sheet_line(sheet, (struct point){column.x, top + gap / 2},
-                       (struct point){column.x + column.width, top + gap / 2}, INK_GREY,
-                       MM(0.35));
+            sheet_line(sheet, (struct point){column.x, top + gap / 2 + LINE_LOW},
+                       (struct point){column.x + column.width, top + gap / 2 + LINE_LOW},
+                       INK_GREY, MM(0.35));
         top += gap;
     }
 }

@@ -5,7 +5,7 @@
 #include <string.h>
 
 #define NAME_GAP MM(0.3)
-#define NET_LINE MM(0.4)      /* thinner grey lines are the net: a name may stand on it */
+#define LEADER_GAP MM(1.1)    /* from its middle, whose halo must not cut letters */
 #define EDGES 4               /* of a box */
 
 struct naming {
@@ -35,7 +35,7 @@ static void lines_take(struct naming *naming, size_t from)
     const struct sheet *sheet = naming->sheet;
     for (size_t i = from; i < sheet->count; i++) {
         const struct page_item *item = &sheet->items[i];
-        bool net = item->line_width <= NET_LINE && item->stroke == INK_GREY;
+        bool net = item->part == PART_NET;   /* a name may stand on it */
         if (item->kind == PAGE_ELLIPSE || (item->kind == PAGE_LINE && !net))
             take(naming, item->area);
         if (item->kind == PAGE_BOX && item->fill == INK_NONE)
@@ -47,7 +47,7 @@ static bool free_of_leaders(const struct naming *naming, struct area box)
 {
     for (size_t i = 0; i < naming->leader_count; i++)
         if (segment_to_box(naming->leaders[i].from, naming->leaders[i].to, box) <
-            (double)NAME_GAP)
+            (double)LEADER_GAP)
             return false;
     return true;
 }

@@ -123,3 +123,39 @@ mpt run_width(const struct faces *faces, enum face_role role, mpt size, const ch
         return 0;
     return shaped_width(&shaped, faces->of[role].metrics.units_per_em, size);
 }
+
+/* Rounded down, below zero too. */
+static mpt scaled_down(int64_t units, mpt size, int units_per_em)
+{
+    int64_t scaled = units * size;
+    int64_t down = scaled / units_per_em;
+    return (mpt)(scaled % units_per_em < 0 ? down - 1 : down);
+}
+
+static mpt scaled_up(int64_t units, mpt size, int units_per_em)
+{
+    return -scaled_down(-units, size, units_per_em);
+}
+
+struct run_ink run_ink(const struct faces *faces, const struct run *run)
+{
+    const struct face *face = &faces->of[run->role];
+    int64_t pen = 0, left = INT32_MAX, right = INT32_MIN, high = INT32_MIN, low = INT32_MAX;
+    int em = face->metrics.units_per_em;
+
+    for (size_t i = 0; i < run->count; pen += run->glyphs[i++].advance) {
+        const struct glyph *glyph = &run->glyphs[i];
+        hb_glyph_extents_t box;
+        if (!hb_font_get_glyph_extents(face->font, glyph->id, &box) || box.width == 0)
+            continue;
+        int64_t x = pen + glyph->offset + box.x_bearing, y = glyph->rise + box.y_bearing;
+        left = x < left ? x : left;
+        right = x + box.width > right ? x + box.width : right;
+        high = y > high ? y : high;
+        low = y + box.height < low ? y + box.height : low;
+    }
+    if (left > right)
+        return (struct run_ink){0, 0, 0, 0};
+    return (struct run_ink){scaled_down(left, run->size, em), scaled_down(-high, run->size, em),
+                            scaled_up(right, run->size, em), scaled_up(-low, run->size, em)};
+}

@@ -132,7 +132,7 @@ static struct hull_view view_drawn(void)
     }
     return (struct hull_view){whole, test.boat->catamaran,
                               (int32_t)test.boat->facts.loa_m.milli,
-                              (int32_t)test.boat->facts.beam_m.milli, PLAN_PART_WHOLE};
+                              (int32_t)test.boat->facts.beam_m.milli, PLAN_PART_WHOLE, false};
 }
 
 static bool overlap(struct area a, struct area b)

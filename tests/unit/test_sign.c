@@ -37,7 +37,7 @@ static void shapes_are_drawn_where_they_stand(void **state)
     assert_int_equal(grey_at(&image, 21, 21), 0);
     assert_int_equal(grey_at(&image, 78, 58), 0);
     assert_int_equal(grey_at(&image, 19, 21), 255);
-    assert_int_equal(grey_at(&image, 130, 40), 0x66);
+    assert_int_equal(grey_at(&image, 130, 40), 0x55);
     assert_int_equal(grey_at(&image, 102, 22), 255);
     assert_int_equal(grey_at(&image, 158, 58), 255);
     assert_int_equal(grey_at(&image, 50, 100), 0);

@@ -1,0 +1,102 @@
+/* proof.h - every card proves that it can be read before it is drawn (room:
+ * layout). The rules are one table, proof_rule; what is measured is the page as
+ * it was laid out, against the card it was laid out from and the faces' own
+ * numbers. Proofreading changes nothing and knows no PDF. */
+#ifndef MAYDECK_PROOF_H
+#define MAYDECK_PROOF_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+#include "card.h"
+#include "face.h"
+#include "page.h"
+#include "text.h"
+
+/* What a breach of a rule does. */
+enum proof_severity {
+    PROOF_ERROR,       /* the card is held: it is not printed */
+    PROOF_NOTE,        /* more than three on a card hold it */
+    PROOF_AIM          /* below what is aimed at, above the floor: told, no more */
+};
+
+/* Who decides a rule. */
+enum proof_judge {
+    PROOF_PAGE,        /* proof_page, of one page */
+    PROOF_SET,         /* proof_set, of the pages of a boat together */
+    PROOF_ELSEWHERE,   /* another part of the program or a test: `exempt` tells which */
+    PROOF_PERSON       /* no program can: `exempt` tells why */
+};
+
+/* The rules, in the order of the table. */
+enum proof_rule_key {
+    RULE_SAFE_AREA, RULE_HOLE, RULE_CORNERS, RULE_TEXT_OVER_TEXT, RULE_TEXT_OVER_SIGN,
+    RULE_SIGN_OVER_SIGN, RULE_MARKERS_APART, RULE_EDGE_CROSSED, RULE_BLOCKS_APART,
+    RULE_WORDS_LOST, RULE_SIZE_FLOOR, RULE_SIZE_AIM, RULE_FACE_PROPORTIONS, RULE_TIERS,
+    RULE_FACES, RULE_LEADING, RULE_MEASURE, RULE_TEXT_CONTRAST, RULE_LINE_CONTRAST,
+    RULE_COLOURED_TEXT, RULE_RED_SHARE, RULE_SIGN_SHAPE, RULE_SIGN_WORD, RULE_STRIPE,
+    RULE_COLOUR_BLIND, RULE_CAPITALS, RULE_ITALIC, RULE_TABS, RULE_HYPHEN, RULE_ONE_ACTION,
+    RULE_VERB_FIRST, RULE_PASSIVE, RULE_NEGATIVE, RULE_SENTENCE_LONGEST, RULE_SENTENCE,
+    RULE_HEADLINE, RULE_STEPS, RULE_NEVERS, RULE_EXITS, RULE_EXIT_CARD, RULE_TAG_RECORDED,
+    RULE_ONE_TERM, RULE_GLOSSARY, RULE_GLYPHS, RULE_WARNING_SOURCE, RULE_LETHAL,
+    RULE_MARKERS_INSIDE, RULE_MARKERS_ROWS, RULE_MARKER_SIDE, RULE_LEADERS, RULE_PLAN_LINES,
+    RULE_PLAN_HEADER,
+    RULE_SIGN_SIZE, RULE_BLOCKS_SET, RULE_CHANNEL, RULE_DIGITS, RULE_POUCH, RULE_DATES,
+    RULE_PLACEHOLDERS, RULE_BYTES, RULE_ORDER, RULE_PDF, RULE_RASTER, RULE_LINE_WIDTH,
+    RULE_BLANKS, RULE_CONTRARY_SIGN, RULE_NOTES, RULE_FILM, RULE_TRIAL, RULE_COUNT
+};
+
+struct proof_rule {
+    const char *id;            /* G1 ... G31 of card-design E; A59: a rule of its section A;
+                                  P4: a ground rule of product.md; T: a trial */
+    const char *sentence;      /* what a card must be */
+    const char *limit;         /* in words */
+    const char *remedy;        /* how to put it right */
+    enum proof_severity severity;
+    enum proof_judge judge;
+    const char *exempt;        /* what is exempt and why; who else judges; "" */
+    const char *source;        /* where the rule and its number come from */
+};
+const struct proof_rule *proof_rule(enum proof_rule_key key);
+
+struct proof_finding {
+    enum proof_rule_key rule;
+    const char *card;          /* key, such as engine_fire */
+    const char *measured;
+    struct area where;         /* place on the page; all 0: the card as a whole */
+    struct place origin;       /* the line the words came from; line 0: none */
+};
+
+struct proof_report {
+    const struct proof_finding *findings;
+    size_t count;
+    size_t errors, notes, aims;
+    size_t measured;           /* things that were measured against a rule */
+};
+
+/* A page and what it was laid out from. */
+struct proof_input {
+    const struct page *page;
+    const struct card *card;
+    const struct faces *faces;
+};
+
+/* Judges one page by all rules of PROOF_PAGE. */
+void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out);
+
+/* Judges each page, and the pages together by the rules of PROOF_SET. `pages` as
+ * layout_set gave them (NULL: not laid out, and not judged). Gives one report a
+ * card, in the order of the set. */
+const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
+                                     const struct faces *faces, struct arena *arena);
+
+/* The audit of one card as text: a line with the result and how many things were
+ * measured, then what was found by rule, with what the rule asks and how to mend it. */
+void proof_print(const struct proof_report *report, const char *boat, const char *card,
+                 struct text_builder *out);
+
+/* One line: what no program can judge, and people must. */
+void proof_people_print(struct text_builder *out);
+
+#endif

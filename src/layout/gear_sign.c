@@ -1,0 +1,41 @@
+/* gear_sign.c - the sign of a piece of gear beside its name (room: layout). It never
+ * borrows the sign of other gear. */
+#include "layout_room.h"
+
+#include <string.h>
+
+static enum sign_class class_sign(enum item_class class)
+{
+    switch (class) {
+    case ITEM_FIRE:
+        return SIGN_FIRE;
+    case ITEM_RESCUE:
+        return SIGN_RESCUE;
+    case ITEM_CONTROL:
+        return SIGN_CONTROL;
+    }
+    return SIGN_CONTROL;
+}
+
+/* White on the class colour would fade in red light (fire) and is weak for small
+ * type (rescue), so the letters have a black ground. */
+static void letters_place(struct sheet *sheet, struct area area, mpt size, const char *letters,
+                          struct place origin)
+{
+    struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
+    mpt width = sheet_width(sheet, &style, letters), height = size * 118 / 100;
+    mpt x = area.x + (area.width - width) / 2;
+    sheet_box(sheet, (struct area){x - MM(0.4), area.y + (area.height - height) / 2,
+                                   width + MM(0.8), height}, INK_BLACK, INK_NONE, 0, MM(0.5));
+    sheet_text(sheet, &style, x, baseline_in(area.y, area.height, size), letters,
+               strlen(letters), origin);
+}
+
+void gear_sign_place(struct sheet *sheet, struct area area, const struct item_kind *kind,
+                     mpt size, const char *letters, struct place origin)
+{
+    char letter[2] = {(char)kind->class, '\0'};
+    sheet_sign(sheet, area, class_sign(kind->class), kind->symbol, origin);
+    if (kind->symbol == NULL)
+        letters_place(sheet, area, size, letters == NULL ? letter : letters, origin);
+}

@@ -1,0 +1,61 @@
+/* proof_breaks_set.c - cards that differ from the others of their boat (rules G14, G16,
+ * G22): see proof_case.h. */
+#include <string.h>
+
+#include "proof_case.h"
+
+#define COUNT_OF(list) (sizeof list / sizeof *(list))
+
+/* Everything of one block, moved. */
+static void block_move(struct proof_try *try, const char *block, mpt right, mpt down)
+{
+    for (size_t i = 0; i < try->page.count; i++)
+        if (strcmp(try->items[i].block, block) == 0)
+            item_move(&try->items[i], right, down);
+}
+
+static void contact_lower(struct proof_try *try, bool broken)
+{
+    block_move(try, "contact", 0, broken ? MM(0.6) : MM(0.4));
+}
+
+static void footer_to_the_right(struct proof_try *try, bool broken)
+{
+    block_move(try, "footer", broken ? MM(1) : 0, 0);
+}
+
+static void steps_lower(struct proof_try *try, bool broken)
+{
+    block_move(try, "steps", 0, broken ? MM(2) : 0);
+}
+
+static void another_name(struct proof_try *try, bool broken)
+{
+    struct card_row *row = try_row(try, 1);
+    row->name = broken ? "Motor switch" : row->name;
+}
+
+static void another_kind(struct proof_try *try, bool broken)
+{
+    struct card_row *row = try_row(try, 1);
+    row->kind = broken ? item_find("epirb") : row->kind;
+}
+
+static void exit_to_no_card(struct proof_try *try, bool broken)
+{
+    struct procedure *procedure = arena_alloc(try->arena, sizeof *procedure);
+    *procedure = *try->card.procedure;
+    procedure->decision.yes.card.text = broken ? "volcano" : "abandon_ship";
+    try->card.procedure = procedure;
+}
+
+static const struct proof_break rows[] = {
+    {RULE_BLOCKS_SET, "contact lower", "flooding", contact_lower},
+    {RULE_BLOCKS_SET, "footer to the right", "flooding", footer_to_the_right},
+    {RULE_BLOCKS_SET, "steps lower", "flooding", steps_lower},
+    {RULE_ONE_TERM, "another name", "engine_fire", another_name},
+    {RULE_ONE_TERM, "another kind", "engine_fire", another_kind},
+    {RULE_EXIT_CARD, "no such card", "engine_fire", exit_to_no_card},
+};
+
+const struct proof_breaks breaks_set = {rows, COUNT_OF(rows)};

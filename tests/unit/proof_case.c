@@ -1,0 +1,160 @@
+/* proof_case.c - pages of the specimen fleet that a test may spoil. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "proof_case.h"
+#include "text.h"
+
+#define ITEMS_SPARE 12
+#define ROWS_SPARE 16
+
+static struct card_case test;
+static struct faces *faces;
+
+static struct boat_pages {
+    const char *word, *file;
+    const struct card_set *set;
+    const struct page *const *pages;
+} boats[] = {{.word = "", .file = "tests/fleet/boats/tamarisk.yaml"},
+             {.word = "samphire ", .file = "tests/fleet/boats/samphire.yaml"}};
+#define BOAT_COUNT (sizeof boats / sizeof *boats)
+
+int proof_case_open(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    faces = case_faces(&test);
+    for (size_t i = 0; i < BOAT_COUNT; i++) {
+        case_boat(&test, boats[i].file);
+        boats[i].set = case_compose(&test, false);
+        struct layout_input input = {boats[i].set, faces, false};
+        boats[i].pages = layout_set(&input, test.arena, test.problems);
+        if (problems_reach(test.problems, SEVERITY_HELD))
+            fail_msg("%s", case_problems_text(&test));
+    }
+    return 0;
+}
+
+int proof_case_close(void **state)
+{
+    (void)state;
+    faces_close(faces);
+    case_end(&test);
+    return 0;
+}
+
+/* ---- copies ---- */
+
+/* Copies of a list with room for more. */
+static void *copied(const void *list, size_t count, size_t spare, size_t size)
+{
+    void *copy = arena_array(test.arena, count + spare, size);
+    if (count > 0)
+        memcpy(copy, list, count * size);
+    return copy;
+}
+
+static void card_copy(struct proof_try *try, const struct card *card)
+{
+    try->card = *card;
+    try->steps = copied(card->steps, card->step_count, ROWS_SPARE, sizeof *try->steps);
+    try->card.steps = try->steps;
+    for (size_t i = 0; i < card->step_count; i++)
+        try->steps[i].rows = copied(card->steps[i].rows, card->steps[i].row_count, ROWS_SPARE,
+                                    sizeof *card->steps[i].rows);
+    try->card.nevers = copied(card->nevers, card->never_count, ROWS_SPARE, sizeof *card->nevers);
+    try->card.cautions = copied(card->cautions, card->caution_count, ROWS_SPARE,
+                                sizeof *card->cautions);
+    try->card.local_rules = copied(card->local_rules, card->local_rule_count, ROWS_SPARE,
+                                   sizeof *card->local_rules);
+}
+
+static const struct boat_pages *boat_named(const char **card)
+{
+    for (size_t i = BOAT_COUNT; i-- > 1;)
+        if (text_begins(*card, boats[i].word)) {
+            *card += strlen(boats[i].word);
+            return &boats[i];
+        }
+    return &boats[0];
+}
+
+static size_t page_index(const struct boat_pages *boat, const char *card)
+{
+    for (size_t i = 0; i < boat->set->count; i++)
+        if (strcmp(boat->set->cards[i]->key, card) == 0)
+            return i;
+    fail_msg("there is no card %s", card);
+    return 0;
+}
+
+struct proof_try try_begin(const char *card)
+{
+    const struct boat_pages *boat = boat_named(&card);
+    size_t index = page_index(boat, card);
+    struct proof_try try = {.arena = test.arena, .faces = faces, .page = *boat->pages[index]};
+    card_copy(&try, boat->set->cards[index]);
+    try.items = copied(try.page.items, try.page.count, ITEMS_SPARE, sizeof *try.items);
+    try.page.items = try.items;
+    return try;
+}
+
+/* ---- judging ---- */
+
+struct proof_report try_judge(struct proof_try *try)
+{
+    struct proof_input input = {&try->page, &try->card, try->faces};
+    struct proof_report report;
+    proof_page(&input, try->arena, &report);
+    return report;
+}
+
+/* The boat whose page it is a copy of: by the boat's record. */
+struct proof_report try_judge_in_set(struct proof_try *try)
+{
+    const struct boat_pages *boat = &boats[0];
+    for (size_t i = 0; i < BOAT_COUNT; i++)
+        if (boats[i].set->cards[0]->boat_record == try->card.boat_record)
+            boat = &boats[i];
+    size_t own = page_index(boat, try->card.key);
+    struct card_set set = *boat->set;
+    const struct card **cards = copied(set.cards, set.count, 0, sizeof *cards);
+    const struct page **pages = copied(boat->pages, set.count, 0, sizeof *pages);
+    cards[own] = &try->card;
+    pages[own] = &try->page;
+    set.cards = cards;
+    return proof_set(&set, pages, try->faces, try->arena)[own];
+}
+
+size_t found_of(const struct proof_report *report, enum proof_rule_key rule)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < report->count; i++)
+        count += report->findings[i].rule == rule ? 1 : 0;
+    return count;
+}
+
+static struct proof_report broken_report(const struct proof_break *row, bool broken)
+{
+    struct proof_try try = try_begin(row->card);
+    row->spoil(&try, broken);
+    if (proof_rule(row->rule)->judge == PROOF_SET)
+        return try_judge_in_set(&try);
+    return try_judge(&try);
+}
+
+void break_must_be_caught(const struct proof_break *row)
+{
+    struct proof_report mended = broken_report(row, false), broken = broken_report(row, true);
+    if (found_of(&mended, row->rule) > 0)
+        for (size_t i = 0; i < mended.count; i++)
+            if (mended.findings[i].rule == row->rule)
+                fail_msg("%s: the mended page is caught: %s", row->name,
+                         mended.findings[i].measured);
+    if (found_of(&broken, row->rule) == 0)
+        fail_msg("%s: the broken page passes", row->name);
+}
