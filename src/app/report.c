@@ -50,23 +50,21 @@ enum exit_status report_of_cards(struct fleet *fleet)
     return status_of(fleet->problems, false);
 }
 
-static void left_for_check(const char *boat, size_t deficiencies, size_t notes)
-{
-    if (deficiencies > 0)
-        printf("%s: `maydeck check` tells of %zu deficienc%s and %zu note%s\n", boat,
-               deficiencies, deficiencies == 1 ? "y" : "ies", notes, notes == 1 ? "" : "s");
-}
-
-/* Those of one boat, or (NULL) those of the base. */
+/*
+ * The deficiencies of one boat, or (NULL) those of the base. Notes are not
+ * counted here: those of the figures are known to `check` alone.
+ */
 static void left_count(const struct problem *list, size_t count, const char *boat,
                        const char *label)
 {
-    size_t counts[SEVERITY_COUNT] = {0};
+    size_t found = 0;
     for (size_t i = 0; i < count; i++)
-        if (is_for_check(&list[i]) && (boat == NULL ? list[i].boat == NULL
-                                                    : text_equal(list[i].boat, boat)))
-            counts[list[i].severity]++;
-    left_for_check(label, counts[SEVERITY_DEFICIENCY], counts[SEVERITY_NOTE]);
+        if (list[i].severity == SEVERITY_DEFICIENCY && is_for_check(&list[i]) &&
+            (boat == NULL ? list[i].boat == NULL : text_equal(list[i].boat, boat)))
+            found++;
+    if (found > 0)
+        printf("%s: `maydeck check` tells of %zu deficienc%s\n", label, found,
+               found == 1 ? "y" : "ies");
 }
 
 void report_left_for_check(struct fleet *fleet)
