@@ -127,6 +127,7 @@ struct base_record {
     const struct source *source;
     struct text_value name, phone_24h;
     struct answer_value specimen;
+    struct place centre_place, area_place;  /* of their sections; else of the file's head */
     struct text_value centre_name, centre_call, centre_channel, centre_phone;
     struct date_value centre_checked_on;
     struct text_value latitude, longitude, sea_area; /* north|south|both, east|west|both */

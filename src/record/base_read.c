@@ -305,6 +305,16 @@ static void shelters_read(struct base_reading *reading, const struct node_value 
     reading->base->shelter_count = count;
 }
 
+/* Where a section is named, for what it does not hold; without one the whole file. */
+static struct place section_place(const struct yaml_node *root, const char *key,
+                                  const struct source *source)
+{
+    for (size_t i = 0; i < root->count; i++)
+        if (root->pairs != NULL && text_equal(root->pairs[i].key, key))
+            return root->pairs[i].key_place;
+    return source_whole(source);
+}
+
 static struct base_record *file_read(const struct yaml_node *root, const struct source *source,
                                      struct arena *arena, struct problems *problems)
 {
@@ -313,6 +323,8 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
     struct base_reading reading = {.base = base, .arena = arena, .problems = problems};
     section_read(root, &file_table, &file, arena, problems);
     base->source = source;
+    base->centre_place = section_place(root, "rescue_centre", source);
+    base->area_place = section_place(root, "cruising_area", source);
     base->languages = file.languages;
     plain_section_read(file.base.node, &base_table, base, arena, problems);
     plain_section_read(file.rescue_centre.node, &centre_table, base, arena, problems);

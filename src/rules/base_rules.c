@@ -27,7 +27,7 @@ static void centre_date_check(const struct rule_run *run)
         "correct them, then write the day as checked_on in the section rescue_centre:";
     if (!base->centre_checked_on.given)
         rule_tell(run, CHECK_centre_unchecked, place_else(base->centre_channel.place,
-                                                          base->centre_name.place), remedy,
+                                                          base->centre_place), remedy,
                   "when channel and number of %s were last checked is not recorded",
                   centre_words(base));
     else if (older_than_a_year(base->centre_checked_on.date, run->in->today))
@@ -43,7 +43,7 @@ static void centre_contact_check(const struct rule_run *run)
     if (call && phone)
         return;
     rule_tell(run, CHECK_centre_contact_unrecorded, place_else(base->centre_name.place,
-                                                               base->centre_channel.place),
+                                                               base->centre_place),
               "ask the coastguard, then write call and phone in the section rescue_centre:",
               "%s%s%s of %s %s not recorded", call ? "" : "call", call || phone ? "" : " and ",
               phone ? "" : "phone", centre_words(base), call || phone ? "is" : "are");
@@ -54,7 +54,7 @@ static void sea_area_check(const struct rule_run *run)
     const struct base_record *base = run->in->base;
     if (base->sea_area.text == NULL)
         rule_tell(run, CHECK_sea_area_unrecorded,
-                  place_else(base->sea_area.place, base->latitude.place),
+                  place_else(base->sea_area.place, base->area_place),
                   "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
                   "A4 in\nthe section cruising_area:",
                   "the radio sea area is not recorded: the cards take it for A1");

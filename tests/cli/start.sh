@@ -17,6 +17,9 @@ expect_status start-check 1
 expect_empty start-check-only-empty "$(grep ': error: ' "$scratch/stderr" | grep -v 'has no value$')"
 grep -q 'base.yaml:[0-9:]* error: "phone_24h" has no value' "$scratch/stderr" ||
     not_ok start-check-names "$(cat "$scratch/stderr")"
+expect_equal start-check-lacks-have-lines 'base.yaml:14: deficiency: when channel and
+base.yaml:14: deficiency: call and phone
+base.yaml:23: note: the radio sea' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/stderr")"
 
 # Nothing that is there is changed.
 maydeck start "$base" --boat tern
