@@ -9,6 +9,7 @@
 #include <stdarg.h>
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdint.h>
 
 #include "arena.h"
 
@@ -37,6 +38,11 @@ bool text_equal(const char *a, const char *b);          /* NULL equals NULL only
 bool text_empty(const char *string);                    /* NULL or "" */
 bool text_begins(const char *string, const char *start);
 bool text_ends(const char *string, const char *end);
+
+/* FNV-1a, 64 bits: `hash` is BYTES_HASH_START, or what was made of bytes before these.
+ * For tables within one run: never printed, never kept. */
+#define BYTES_HASH_START UINT64_C(14695981039346656037)
+uint64_t bytes_hash(uint64_t hash, const void *at, size_t length);
 
 /* Upper case of all letters (utf8proc's simple mapping), and NFC. */
 char *text_upper(struct arena *arena, const char *string);

@@ -38,27 +38,18 @@ static const char *place_name(struct place place)
     return place.source == NULL ? NULL : place.source->name;
 }
 
-static uint64_t hash_bytes(uint64_t hash, const void *at, size_t length)
-{
-    const unsigned char *bytes = at;
-
-    for (size_t i = 0; i < length; i++)
-        hash = (hash ^ bytes[i]) * UINT64_C(1099511628211);
-    return hash;
-}
-
 static uint64_t hash_string(uint64_t hash, const char *string)
 {
-    return string == NULL ? hash + 1 : hash_bytes(hash, string, strlen(string) + 1);
+    return string == NULL ? hash + 1 : bytes_hash(hash, string, strlen(string) + 1);
 }
 
 static uint64_t problem_hash(const struct problem *problem)
 {
-    uint64_t hash = UINT64_C(14695981039346656037);
+    uint64_t hash = BYTES_HASH_START;
 
-    hash = hash_bytes(hash, &problem->severity, sizeof problem->severity);
-    hash = hash_bytes(hash, &problem->place.line, sizeof problem->place.line);
-    hash = hash_bytes(hash, &problem->place.column, sizeof problem->place.column);
+    hash = bytes_hash(hash, &problem->severity, sizeof problem->severity);
+    hash = bytes_hash(hash, &problem->place.line, sizeof problem->place.line);
+    hash = bytes_hash(hash, &problem->place.column, sizeof problem->place.column);
     hash = hash_string(hash, place_name(problem->place));
     return hash_string(hash, problem->what);
 }

@@ -119,3 +119,12 @@ bool text_ends(const char *string, const char *end)
     size_t tail = strlen(end);
     return tail <= length && memcmp(string + length - tail, end, tail) == 0;
 }
+
+uint64_t bytes_hash(uint64_t hash, const void *at, size_t length)
+{
+    const unsigned char *bytes = at;
+
+    for (size_t i = 0; i < length; i++)
+        hash = (hash ^ bytes[i]) * UINT64_C(1099511628211);
+    return hash;
+}

@@ -142,6 +142,7 @@ struct faces *faces_open(const char *folder, struct arena *arena, struct problem
         return NULL;
     for (size_t i = 0; i < FACE_COUNT; i++)
         good = face_open(&faces->of[i], &lines[i], folder, arena, problems) && good;
+    faces->measured = arena_array(arena, MEASURED_SLOTS, sizeof *faces->measured);
     shaping_prepare(faces);
     if (good && hb_buffer_allocation_successful(faces->buffer))
         return faces;

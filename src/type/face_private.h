@@ -17,9 +17,21 @@ struct face {
     size_t glyph_count;
 };
 
+/* A text that was measured, and its advances in font units. Free while length is 0. */
+struct measured {
+    int64_t units;
+    unsigned char role, length;
+    char text[46];
+};
+
+/* Fitting measures the same words at many sizes: a slot keeps the last one of its
+ * hash. A power of two. */
+#define MEASURED_SLOTS 4096
+
 /* `buffer` is used again for every run: shaping is what fitting does most. */
 struct faces {
     struct face of[FACE_COUNT];
+    struct measured *measured;
     hb_buffer_t *buffer;
     hb_language_t language;
 };

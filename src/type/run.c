@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "face_private.h"
+#include "text.h"
 #include "utf8.h"
 
 /* Stands for bytes that are no UTF-8 in *missing. */
@@ -58,15 +59,21 @@ static bool letters_complete(const struct shaped *shaped, const char *text, size
     return true;
 }
 
-/* Widths are rounded up: what was measured to fit does fit. */
-static mpt shaped_width(const struct shaped *shaped, int units_per_em, mpt size)
+static int64_t shaped_units(const struct shaped *shaped)
 {
-    int64_t units = 0, scaled;
+    int64_t units = 0;
 
     for (size_t i = 0; i < shaped->count; i++)
         units += shaped->places[i].x_advance;
-    scaled = units * size;
-    return (mpt)((scaled + units_per_em - 1) / units_per_em);
+    return units;
+}
+
+/* Widths are rounded up: what was measured to fit does fit. */
+static mpt width_of(const struct face *face, int64_t units, mpt size)
+{
+    int units_per_em = face->metrics.units_per_em;
+
+    return (mpt)((units * size + units_per_em - 1) / units_per_em);
 }
 
 /* Shapes and checks: false when a letter is missing or the bytes are no UTF-8. */
@@ -108,20 +115,48 @@ bool run_shape(const struct faces *faces, enum face_role role, mpt size, const c
         .text = arena_copy(arena, text, length),
         .glyphs = glyphs,
         .count = shaped.count,
-        .width = shaped_width(&shaped, faces->of[role].metrics.units_per_em, size),
+        .width = width_of(&faces->of[role], shaped_units(&shaped), size),
     };
     return true;
+}
+
+/* The slot of a text, whatever it holds; NULL for one that no slot can keep. */
+static struct measured *slot_of(const struct faces *faces, const char *text, size_t length)
+{
+    if (length == 0 || length > sizeof faces->measured->text)
+        return NULL;
+    return &faces->measured[bytes_hash(BYTES_HASH_START, text, length) & (MEASURED_SLOTS - 1)];
+}
+
+static bool slot_holds(const struct measured *slot, enum face_role role, const char *text,
+                       size_t length)
+{
+    return slot->length == length && slot->role == role && memcmp(slot->text, text, length) == 0;
+}
+
+static void slot_fill(struct measured *slot, enum face_role role, const char *text,
+                      size_t length, int64_t units)
+{
+    *slot = (struct measured){.units = units, .role = (unsigned char)role,
+                              .length = (unsigned char)length};
+    memcpy(slot->text, text, length);
 }
 
 mpt run_width(const struct faces *faces, enum face_role role, mpt size, const char *text,
               size_t length, uint32_t *missing)
 {
+    struct measured *slot = slot_of(faces, text, length);
     struct shaped shaped;
     uint32_t lost;
 
+    if (slot != NULL && slot_holds(slot, role, text, length))
+        return width_of(&faces->of[role], slot->units, size);
     if (!text_shape(faces, role, text, length, &shaped, missing ? missing : &lost))
         return 0;
-    return shaped_width(&shaped, faces->of[role].metrics.units_per_em, size);
+    int64_t units = shaped_units(&shaped);
+    if (slot != NULL)
+        slot_fill(slot, role, text, length, units);
+    return width_of(&faces->of[role], units, size);
 }
 
 /* Rounded down, below zero too. */

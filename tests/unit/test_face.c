@@ -224,6 +224,29 @@ static void run_and_width_agree(void **state)
             }
 }
 
+/* What is kept of a measured text is given for no other: more texts than there are
+ * slots, of every length around a slot's, asked again in other roles and sizes. */
+static void widths_kept_are_of_the_same_text(void **state)
+{
+    char text[64];
+    struct run run;
+    uint32_t missing;
+
+    (void)state;
+    for (int round = 0; round < 2; round++)
+        for (int i = 0; i < 5000; i++) {
+            int length = snprintf(text, sizeof text, "%d%.*s", i * 7919, 34 + i % 18,
+                                  "WOil WOil WOil WOil WOil WOil WOil WOil WOil WOil WOil");
+            enum face_role role = (enum face_role)((i + round) % FACE_COUNT);
+            mpt size = 9000 + 500 * (i % 7) + 100 * round;
+            assert_in_range(length, 35, sizeof text - 1);
+            mpt first = run_width(faces, role, size, text, (size_t)length, NULL);
+            assert_true(run_shape(faces, role, size, text, (size_t)length, arena, &run, &missing));
+            assert_int_equal(first, run.width);
+            assert_int_equal(run_width(faces, role, size, text, (size_t)length, NULL), run.width);
+        }
+}
+
 /* The width is the sum of advances scaled and rounded up, no more. */
 static void width_is_rounded_up(void **state)
 {
@@ -332,6 +355,7 @@ int main(void)
         cmocka_unit_test(known_file_that_is_no_font_is_told),
         cmocka_unit_test(absent_list_is_told),
         cmocka_unit_test(run_and_width_agree),
+        cmocka_unit_test(widths_kept_are_of_the_same_text),
         cmocka_unit_test(width_is_rounded_up),
         cmocka_unit_test(kerning_is_on),
         cmocka_unit_test(ligatures_are_off),
