@@ -36,7 +36,8 @@ struct course {
  * bearing is the one at the start. */
 struct course great_circle(struct geographic from, struct geographic to);
 
-/* A constant course: what a card prints. Not across a pole. */
+/* A constant course: what a card prints. Not across a pole; from one and to one it runs
+ * due south or north. */
 struct course rhumb_line(struct geographic from, struct geographic to);
 
 /* 0 to 359, for three digits. */

@@ -8,6 +8,7 @@
 
 #define RADIO_BENDING (4.0 / 3.0)    /* of the earth's radius */
 #define PARALLEL_LEAST 1e-12         /* below this a rhumb line runs along a parallel */
+#define POLE_LEAST 1e-11             /* nearer to it than this a place is the pole */
 
 double radio_horizon_exact(void)
 {
@@ -40,15 +41,23 @@ struct course great_circle(struct geographic from, struct geographic to)
     double east = (to.longitude - from.longitude) * RADIANS_PER_DEGREE;
     double half_north = sin((north - south) / 2.0), half_east = sin(east / 2.0);
     double a = half_north * half_north + cos(south) * cos(north) * half_east * half_east;
-    double angle = 2.0 * atan2(sqrt(a), sqrt(1.0 - a));
+    double angle = 2.0 * atan2(sqrt(a), sqrt(fmax(0.0, 1.0 - a)));
     double direction = atan2(sin(east) * cos(north),
                              cos(south) * sin(north) - sin(south) * cos(north) * cos(east));
     return course_of(angle, direction);
 }
 
+/* A pole is infinitely far up the chart: courses from and to it are due south or north. */
 static double mercator(double latitude)
 {
+    if (PI / 2.0 - fabs(latitude) < POLE_LEAST)
+        return copysign((double)INFINITY, latitude);
     return log(tan(PI / 4.0 + latitude / 2.0));
+}
+
+static double stretched_between(double south, double north)
+{
+    return fabs(north - south) < PARALLEL_LEAST ? 0.0 : mercator(north) - mercator(south);
 }
 
 /* The shorter way round. */
@@ -63,7 +72,7 @@ struct course rhumb_line(struct geographic from, struct geographic to)
 {
     double south = from.latitude * RADIANS_PER_DEGREE, north = to.latitude * RADIANS_PER_DEGREE;
     double east = wrapped((to.longitude - from.longitude) * RADIANS_PER_DEGREE);
-    double stretched = mercator(north) - mercator(south);
+    double stretched = stretched_between(south, north);
     double narrowing = fabs(stretched) < PARALLEL_LEAST ? cos(south)
                                                         : (north - south) / stretched;
     double angle = hypot(north - south, narrowing * east);

@@ -2,8 +2,13 @@
  * figure). Never fills a gap: what is not recorded makes the figure go. */
 #include "evaluate.h"
 
+#include <math.h>
+
 #include "capacity.h"
 #include "number.h"
+
+/* From here to 1 a thousandth is too coarse for four significant digits. */
+#define SMALL_LEAST 1e-4
 
 static const char *about_of(const char *owner, const char *field)
 {
@@ -112,6 +117,8 @@ void not_applicable(struct evaluation *evaluation, const char *reason)
 
 const char *number_words(const struct evaluation *evaluation, double value)
 {
+    if (fabs(value) >= SMALL_LEAST && fabs(value) < 1.0)
+        return text_format(evaluation->arena, "%.4g", value);
     return number_text_milli(evaluation->arena, nearest_milli(value));
 }
 

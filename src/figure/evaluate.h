@@ -51,7 +51,7 @@ const struct equipment *gear_of(const struct boat *boat, const char *item, size_
 /* The figure says nothing of this boat. */
 void not_applicable(struct evaluation *evaluation, const char *reason);
 
-/* A number in words, to a thousandth. */
+/* A number in words, to a thousandth; below 1 to four significant digits. */
 const char *number_words(const struct evaluation *evaluation, double value);
 const char *up_words(const struct evaluation *evaluation, double value);
 const char *down_words(const struct evaluation *evaluation, double value);

@@ -2,6 +2,7 @@
  * figure). Never says that the pumps cope. */
 #include "evaluate.h"
 
+#include "capacity.h"
 #include "flooding.h"
 
 #define SETTLING_LITRES 1000.0
@@ -120,9 +121,9 @@ static bool in_worst(const struct openings *openings, size_t index)
     return false;
 }
 
-/* ", shaft seal": how many there are, in words, after what else is named. */
+/* ", shaft seal": one or more of them, after what else is named. */
 static void seals_add(const struct evaluation *evaluation, struct text_builder *out,
-                      size_t count)
+                      int64_t count)
 {
     if (count > 0)
         text_add_format(out, "%s%s", out->length == 0 ? "" : ", ",
@@ -159,12 +160,12 @@ static void bung_group_add(const struct evaluation *evaluation, struct text_buil
 static const char *worst_words(struct evaluation *evaluation, const struct openings *openings)
 {
     struct text_builder out = text_builder_in(evaluation->arena);
-    size_t seals = 0;
+    int64_t seals = 0;
     for (size_t i = 0; i < openings->count; i++) {
         if (!in_worst(openings, i))
             continue;
         if (is_seal(openings->gear[i]))
-            seals++;
+            seals += gear_count(openings->gear[i]);
         else if (!bung_told(openings, i))
             bung_group_add(evaluation, &out, openings, i);
     }
@@ -206,25 +207,27 @@ static bool in_band(const struct openings *openings, size_t index, double pumps,
     return false;
 }
 
-/* The tags in one band in the file's order, so that no order is shown; how many. */
+/* The tags in one band in the file's order, so that no order is shown; how many entries. */
 static size_t band_add(const struct evaluation *evaluation, struct text_builder *out,
                        const struct openings *openings, double pumps, enum pump_band band)
 {
     struct text_builder names = text_builder_in(evaluation->arena);
-    size_t tags = 0, seals = 0;
+    size_t entries = 0;
+    int64_t seals = 0;
     for (size_t index = 0; index < openings->count; index++) {
         if (!in_band(openings, index, pumps, band))
             continue;
+        entries++;
         if (is_seal(openings->gear[index]))
-            seals++;
+            seals += gear_count(openings->gear[index]);
         else
-            text_add_format(&names, "%s%s", tags++ == 0 ? "" : ", ",
+            text_add_format(&names, "%s%s", names.length == 0 ? "" : ", ",
                             gear_tag(openings->gear[index]));
     }
     seals_add(evaluation, &names, seals);
-    if (tags + seals > 0)
+    if (entries > 0)
         text_add(out, names.at);
-    return tags + seals;
+    return entries;
 }
 
 static const char *beat_sentence(const struct evaluation *evaluation,

@@ -86,7 +86,7 @@ static const struct figure figures[] = {
      .reads = "measured_lpm or stroke_l of each bilge_pump_manual",
      .formula = "stroke * strokes a minute * fill, rounded down",
      .source = "section 1.3; sailing press on pumping rates, figures of human power",
-     .assumed = "30 strokes a minute filled to 0.8",
+     .assumed = "30 strokes a minute filled to 0.8", .in_check = true,
      .why_not = "a card says which openings beat the pumps, not what pumps move",
      .evaluate = evaluate_hand_pump},
     {.id = "separation", .title = "How fast a stopped yacht leaves a person",

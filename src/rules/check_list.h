@@ -79,6 +79,8 @@
       "an isolator cuts the fixed radio, and no handheld is left in reach", "trade practice") \
     X(isolator_leaves_no_pump, DEFICIENCY, \
       "an isolator cuts the electric bilge pumps, and there is no hand pump", "trade practice") \
+    X(pump_over_label, DEFICIENCY, "a pump is measured at more than its label has", \
+      "trade practice") \
     X(control_inside, DEFICIENCY, \
       "what must be worked in an engine fire lies inside the space that burns", \
       "Boat Safety Scheme: the space must stay shut") \

@@ -77,6 +77,22 @@ static void isolators_check(const struct rule_run *run)
     }
 }
 
+/* ---- pumps ---- */
+
+/* A label is for a free outlet at full voltage: on board no pump moves more. Litres an
+ * hour taken for litres a minute make pumps seem to win that lose. */
+static void pump_check(const struct rule_run *run, const struct equipment *gear)
+{
+    if (!text_equal(gear->kind->key, "bilge_pump_electric") || !gear->measured_lpm.given ||
+        !gear->rated_lph.given || gear->measured_lpm.milli * 60 <= gear->rated_lph.milli)
+        return;
+    rule_tell(run, CHECK_pump_over_label, gear->measured_lpm.place,
+              "time a bucket at its outlet, engine off: 60 times the litres by the seconds; "
+              "then correct\nmeasured_lpm, or rated_lph as printed on the pump",
+              "%s is measured at %s litres a minute, more than the %s litres an hour of its label",
+              gear_named(run, gear), gear->measured_lpm.text, gear->rated_lph.text);
+}
+
 /* ---- inside the space that burns ---- */
 
 /* Of the fixed extinguisher the place of its pull is what counts; one that goes off by
@@ -226,6 +242,7 @@ void conflict_rules(const struct rule_run *run)
         if (is_engine_control(gear))
             inside_check(run, gear);
         bottle_check(run, gear);
+        pump_check(run, gear);
         count_check(run, gear);
         for (size_t k = 0; k < i; k++)
             pair_check(run, &boat->equipment[k], gear);

@@ -195,6 +195,7 @@ done
 
 fault isolator_unrecorded tamarisk '/item: battery_isolator_service,/s/, cuts: \[[a-z_, ]*\]//'
 fault isolator_leaves_no_radio tamarisk '/item: vhf_handheld,/s/from_cockpit: yes/from_cockpit: no/'
+fault pump_over_label tamarisk 's/rated_lph: 12000/rated_lph: 12000, measured_lpm: 200.1/'
 fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
 fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
 fault gas_valve_below alder '/item: lpg_bottle_valve,/s/zone: gas_locker/zone: saloon/'

@@ -120,6 +120,39 @@ static void there_and_back_is_as_far_and_opposite(void **state)
     }
 }
 
+/* One degree of latitude is 60.041 miles of this sphere, from the pole as from elsewhere. */
+static void courses_at_a_pole_are_due_north_or_south(void **state)
+{
+    static const struct { struct geographic from, to; double nm, degrees; } rows[] = {
+        {{90, 0}, {89, 10}, 60.04, 180}, {{89, 10}, {90, -170}, 60.04, 0},
+        {{-90, 0}, {-89, 10}, 60.04, 0}, {{-89, 170}, {-90, -10}, 60.04, 180},
+        {{90, 0}, {-90, 10}, 10810, 180}, {{-90, 0}, {90, -120}, 10810, 0}};
+    (void)state;
+    for (size_t i = 0; i < ROWS(rows); i++) {
+        struct course course = rhumb_line(rows[i].from, rows[i].to);
+        assert_true(course.defined);
+        assert_four_digits("miles", i, rows[i].nm, course.nm);
+        assert_four_digits("degrees", i, rows[i].degrees, course.degrees);
+    }
+    for (double pole = -90; pole <= 90; pole += 180) {
+        struct geographic one = {pole, 0}, same = {pole, 120};
+        assert_false(rhumb_line(one, same).defined);
+        assert_true(rhumb_line(one, same).nm < 1e-6);
+        assert_false(great_circle(one, same).defined);
+    }
+}
+
+/* Half round the earth, where rounding may pass the largest sine. */
+static void the_other_side_of_the_earth_is_at_a_distance(void **state)
+{
+    (void)state;
+    for (double latitude = -90; latitude <= 90; latitude += 7.5)
+        for (double longitude = -180; longitude <= 0; longitude += 12.3) {
+            struct geographic from = {latitude, longitude}, to = {-latitude, longitude + 180};
+            assert_true(fabs(great_circle(from, to).nm - 10807.297) < 0.01);
+        }
+}
+
 static void bearings_are_named(void **state)
 {
     static const struct { double degrees; int rounded; const char *point; } rows[] = {
@@ -172,6 +205,8 @@ int main(void)
         cmocka_unit_test(the_sphere_errs_by_six_thousandths_at_most),
         cmocka_unit_test(the_same_place_has_no_bearing),
         cmocka_unit_test(there_and_back_is_as_far_and_opposite),
+        cmocka_unit_test(courses_at_a_pole_are_due_north_or_south),
+        cmocka_unit_test(the_other_side_of_the_earth_is_at_a_distance),
         cmocka_unit_test(bearings_are_named),
         cmocka_unit_test(numbers_round_to_the_safe_side),
         cmocka_unit_test(rounding_never_passes_the_value),

@@ -136,6 +136,22 @@ static void a_shaft_is_an_opening(void **state)
                         "**Most water (estimated):** C10 (bung 38 mm), shaft seals.");
 }
 
+/* Two in one entry are two, and no opening more than the entries there are. */
+static void shafts_of_one_entry_are_several(void **state)
+{
+    static const char pair[] = "  - {item: shaft_seal, tag: C11, zone: engine_space, count: 2, "
+                               "bore_mm: 40, depth_m: 0.5}\n";
+    (void)state;
+    of_boat(text_format(test.arena, "%s%s", HEAD("monohull", "") PUMP("C1", "saloon", "") HAND
+                        OPENING("C9", "13", "0.3"), pair));
+    assert_string_equal(of("worst_openings").sentence, "**Most water (estimated):** shaft seals.");
+    assert_string_equal(of("beat_pumps").sentence, "**Pumps lose to** shaft seals (estimated).");
+    of_boat(text_format(test.arena, "%s%s", HEAD("monohull", "") PUMP("C1", "saloon", "") HAND,
+                        pair));
+    assert_string_equal(of("beat_pumps").sentence,
+                        "**Pumps can lose to any one open** (estimated).");
+}
+
 /* Which opening is the worst cannot be said without it. */
 static void an_unmeasured_shaft_makes_the_figures_go(void **state)
 {
@@ -188,6 +204,7 @@ static void next_to_no_pump_loses_to_all(void **state)
     of_boat(text_format(test.arena, HEAD("monohull", "")
                         "  - {item: bilge_pump_electric, tag: C1, zone: saloon, rated_lph: 100}\n"
                         "%snot_fitted: [bilge_pump_manual]\n", opening));
+    assert_string_equal(of("pump_rate").before, "all pumps: 0.8333 L/min");
     assert_string_equal(of("pump_rate").after, "all pumps: 0.83 L/min");
     assert_string_equal(of("beat_pumps").sentence,
                         "**Pumps can lose to any one open** (estimated).");
@@ -272,6 +289,12 @@ static void shelters_need_berths_and_a_dated_variation(void **state)
                                  BASE(", position: 18 06.00 S 178 54.00 E"),
                                  AREA(", variation: 4 E"), shelters));
     assert_string_equal(of("shelters").after, "Far Wall 99 nm, 069 T; Home at the berths");
+    case_base(&test, text_format(test.arena, "%s%s%s", BASE(", position: 90 00.00 S 000 00.00 E"),
+                                 AREA(""), "shelters:\n"
+                                 "  - {name: Home, position: 90 00.00 S 120 00.00 E}\n"
+                                 "  - {name: Ice, position: 89 00.00 S 120 00.00 E}\n"));
+    assert_string_equal(of("shelters").before, "Home 0 nm; Ice 60.041 nm at 0 degrees");
+    assert_string_equal(of("shelters").after, "Home at the berths; Ice 61 nm, 000 T");
     case_base(&test, text_format(test.arena, "%s%s%s", BASE(""), AREA(""), shelters));
     struct figure_result result = of("shelters");
     assert_int_equal(result.status, FIGURE_INPUT_MISSING);
@@ -305,6 +328,7 @@ int main(void)
         cmocka_unit_test_setup_teardown(a_catamaran_s_pump_is_read_once, set_up, tear_down),
         cmocka_unit_test_setup_teardown(unknown_pumps_hold_no_water_back, set_up, tear_down),
         cmocka_unit_test_setup_teardown(a_shaft_is_an_opening, set_up, tear_down),
+        cmocka_unit_test_setup_teardown(shafts_of_one_entry_are_several, set_up, tear_down),
         cmocka_unit_test_setup_teardown(an_unmeasured_shaft_makes_the_figures_go, set_up,
                                         tear_down),
         cmocka_unit_test_setup_teardown(what_lies_dry_says_nothing, set_up, tear_down),

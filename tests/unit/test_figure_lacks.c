@@ -134,24 +134,26 @@ static void figure_must_be_gone(const struct card_set *set, const struct figure 
                      taken->field, taken->owner);
 }
 
-/* "bore_mm of seacock C15 is not recorded: the figures beat_pumps, ... wait for it". */
+static bool is_noted(const struct figure *figure)
+{
+    return figure->in_check || figure->in_rows || figure->procedure != NULL;
+}
+
+/* "bore_mm of seacock C15 is not recorded: the figures beat_pumps, ... wait for it": of a
+ * figure that is only explained another one's note must name the field. */
 static void note_must_name(const struct taken *taken, const struct figure *figure)
 {
+    const char *id = is_noted(figure) ? figure->id : "";
     size_t count = 0;
     const struct problem *all = problems_sorted(test.problems, &count);
     const char *what = text_format(test.arena, "%s of %s is not recorded: the figure",
                                    taken->field, taken->owner);
     for (size_t i = 0; i < count; i++)
-        if (text_begins(all[i].what, what) && strstr(all[i].what, figure->id) != NULL) {
+        if (text_begins(all[i].what, what) && strstr(all[i].what, id) != NULL) {
             assert_int_equal(all[i].severity, SEVERITY_NOTE);
             return;
         }
-    fail_msg("no note says %s ... %s\n%s", what, figure->id, case_problems_text(&test));
-}
-
-static bool is_noted(const struct figure *figure)
-{
-    return figure->in_check || figure->in_rows || figure->procedure != NULL;
+    fail_msg("no note says %s ... %s\n%s", what, id, case_problems_text(&test));
 }
 
 static void cards_must_keep_their_steps(const struct card_set *set, const struct card_set *whole)
@@ -176,8 +178,7 @@ static void taken_away(const struct source *source, const struct taken *taken,
         if (!taken->figures[f] || is_optional(figure->id, taken->field))
             continue;
         figure_must_be_gone(set, figure, taken);
-        if (is_noted(figure))
-            note_must_name(taken, figure);
+        note_must_name(taken, figure);
     }
 }
 

@@ -195,7 +195,7 @@ static const struct { const char *piece, *instead, *card, *id, *note; } missing[
      "pump_rate, largest_hole wait for it"},
     {", stroke_l: 0.8", "", "flooding", "beat_pumps",
      "stroke_l of bilge_pump_manual C10 is not recorded: the figures beat_pumps, floor_wet, "
-     "pump_rate, largest_hole wait for it"},
+     "hand_pump, pump_rate, largest_hole wait for it"},
     {"  usual_kn: 6\n", "", "man_overboard", "distance_run",
      "usual_kn of boat is not recorded: the figure distance_run waits for it"},
     {"  cabin_m3: 32\n", "", "gas_leak", "boat_fulls",
