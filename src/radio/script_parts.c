@@ -158,15 +158,29 @@ static const struct { const char *area, *word; } hemispheres[] = {
     {.area = "east", .word = "EAST"}, {.area = "west", .word = "WEST"},
 };
 
-/* The cruising area may lie on both sides, or be unknown: then the crew circles. */
-static void add_hemisphere(struct line_draft *draft, const char *area, const char *choice)
+/* NULL where the cruising area lies on both sides, or is unknown. */
+static const char *area_word(const char *area)
 {
     for (size_t i = 0; i < sizeof hemispheres / sizeof hemispheres[0]; i++)
-        if (text_equal(area, hemispheres[i].area)) {
-            add(draft, PIECE_STRONG, hemispheres[i].word);
-            return;
-        }
-    add(draft, PIECE_CHOICE, choice);
+        if (text_equal(area, hemispheres[i].area))
+            return hemispheres[i].word;
+    return NULL;
+}
+
+/* Without a word the crew circles one. */
+static void add_hemisphere(struct line_draft *draft, const char *area, const char *choice)
+{
+    const char *word = area_word(area);
+    add(draft, word != NULL ? PIECE_STRONG : PIECE_CHOICE, word != NULL ? word : choice);
+}
+
+/* On both sides of Greenwich the time of the position comes before it, which is
+ * heard as well (radio dossier, 4): EAST / WEST leaves it no room in the line of the
+ * longitude, and a line more is what full cards have not. */
+static bool time_leads(const struct base_record *base)
+{
+    return base != NULL && area_word(base->longitude.text) == NULL &&
+           area_word(base->latitude.text) != NULL;
 }
 
 static void add_time(struct line_draft *draft)
@@ -180,7 +194,11 @@ static struct script_line part_latitude(const struct telling *telling)
     const struct base_record *base = telling->base;
     struct line_draft draft = {.count = 0};
     if (telling->shape->position) {
-        add(&draft, PIECE_WORDS, "LAT");
+        if (time_leads(base)) {
+            add(&draft, PIECE_WORDS, "AT");
+            add_time(&draft);
+        }
+        add(&draft, PIECE_WORDS, time_leads(base) ? "· LAT" : "LAT");
         add_blank(&draft, BLANK_LATITUDE_DEGREES, WIDTH_TWO_DIGITS);
         add(&draft, PIECE_WORDS, "DEGREES");
         add_blank(&draft, BLANK_LATITUDE_MINUTES, WIDTH_MINUTES);
@@ -201,8 +219,10 @@ static struct script_line part_longitude(const struct telling *telling)
         add_blank(&draft, BLANK_LONGITUDE_MINUTES, WIDTH_MINUTES);
         add(&draft, PIECE_WORDS, "MINUTES");
         add_hemisphere(&draft, base != NULL ? base->longitude.text : NULL, "EAST WEST");
-        add(&draft, PIECE_WORDS, "AT");
-        add_time(&draft);
+        if (!time_leads(base)) {
+            add(&draft, PIECE_WORDS, "AT");
+            add_time(&draft);
+        }
     }
     return line_from(telling, ELEMENT_POSITION, &draft);
 }

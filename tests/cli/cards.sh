@@ -336,6 +336,18 @@ else
     not_ok cards-words "$count different words: at most 400 (and no fewer than 100 can be right)"
 fi
 
+# Bases near Greenwich sail on both sides of it: the full cards hold the choice too.
+mkdir -p "$scratch/astride"
+cp -R tests/fleet "$scratch/astride/fleet"
+sed 's/longitude: east/longitude: both/' tests/fleet/base.yaml >"$scratch/astride/fleet/base.yaml"
+maydeck print "$scratch/astride/fleet" --date "$print_date" -o "$scratch/astride"
+expect_status cards-astride 0
+for boat in tamarisk samphire bramble; do
+    pdftotext "$scratch/astride/$boat.pdf" "$scratch/astride/$boat.txt"
+    expect_equal "cards-astride-$boat" "$(grep -c 'PERSONS ON BOARD' "$scratch/astride/$boat.txt")" \
+        "$(grep -c 'MINUTES EAST / WEST$' "$scratch/astride/$boat.txt")"
+done
+
 # The footer tells the first of the gear's dates, one that is past, and dates that lack.
 # footer NAME BOAT DATE WORDS
 footer() {

@@ -126,6 +126,20 @@ static void hemispheres_are_circled_where_both_occur(void **state)
     IN_ORDER(script_text(script, arena), "NORTH / SOUTH", "EAST / WEST");
 }
 
+/* East or west to be circled leaves the time no room behind the longitude. */
+static void time_leads_astride_greenwich(void **state)
+{
+    (void)state;
+    struct script_request request = {.form = SCRIPT_MAYDAY};
+    base.latitude.text = "north";
+    base.longitude.text = "both";
+    IN_ORDER(said(request), "\nAT ____ (time UTC) UTC · LAT ____", "MINUTES NORTH\nLONG ____",
+             "MINUTES EAST / WEST\n");
+    base.latitude.text = "both";
+    IN_ORDER(said(request), "\nLAT ____", "MINUTES NORTH / SOUTH\nLONG ____",
+             "MINUTES EAST / WEST AT ____ (time UTC) UTC\n");
+}
+
 static void natures_are_worded_as_given(void **state)
 {
     (void)state;
@@ -306,6 +320,7 @@ int main(void)
         TEST(every_piece_is_complete),
         TEST(blanks_have_room_for_a_wax_pencil),
         TEST(hemispheres_are_circled_where_both_occur),
+        TEST(time_leads_astride_greenwich),
         TEST(natures_are_worded_as_given),
         TEST(nothing_is_invented_about_the_boat),
         TEST(each_form_keeps_the_order_of_the_regulations),
