@@ -45,6 +45,7 @@ struct field {
     size_t offset;               /* offsetof the value in the struct */
     const char *const *choices;  /* FIELD_CHOICE, FIELD_LIST, FIELD_WORDS: NULL-ended, or NULL */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */
+    bool whole;                  /* FIELD_NUMBER: of people or things, no part of one */
     const char *about;           /* one line for messages and the reference */
 };
 

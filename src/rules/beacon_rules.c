@@ -181,7 +181,8 @@ static void agreement_check(const struct beacon_run *run)
                   "more",
                   "%s codes call sign %s, the boat's is %s", run->name, run->beacon->call_sign,
                   radio->call_sign.text);
-    if (differs & (BEACON_OTHER_COUNTRY_MMSI | BEACON_OTHER_COUNTRY_FLAG))
+    if ((differs & (BEACON_OTHER_COUNTRY_MMSI | BEACON_OTHER_COUNTRY_FLAG)) &&
+        !country_in_dispute(boat, run->beacon->administration))
         rule_tell(run->rules, CHECK_beacon_other_country, place,
                   "the register of that country is searched: have it registered there, or coded "
                   "anew",
