@@ -179,8 +179,8 @@ static void tag_check(const struct boat_reading *reading, const struct equipment
                       struct tag_ledger *ledger)
 {
     struct tag tag;
-    if (gear->kind == NULL)
-        return;
+    if (gear->kind == NULL || (gear->tag.text == NULL && gear->tag.place.line > 0))
+        return;   /* told where it was read */
     if (gear->tag.text == NULL)
         problem_add(reading->problems, SEVERITY_ERROR, gear->place,
                     proposal(ledger, gear->kind->class, reading->arena), "item %s has no tag",

@@ -215,7 +215,8 @@ void beacon_rules(const struct rule_run *run)
         if (gear->hex_id.text != NULL)
             beacon_check(run, gear);
         else if (text_equal(gear->kind->key, "epirb"))
-            rule_tell(run, CHECK_beacon_not_recorded, gear->place,
+            rule_tell(run, CHECK_beacon_not_recorded,
+                      place_else(gear->hex_id.place, gear->place),
                       "read it off the label and write hex_id: \"...\" in quotes",
                       "%s: its coded identity (hex_id) is not recorded",
                       gear_named(run, gear));

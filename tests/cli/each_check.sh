@@ -394,6 +394,20 @@ quiet beacon_other_country birch 's/flag: HR/flag: "NO"/'
 says beacon_other_country 'country code 237 (Greece)' birch '/item: epirb,/s/9DCD0/9DAD0/'
 says beacon_other_country 'country code 237 (Greece)' birch 's/flag: HR/flag: "NO"/; /item: epirb,/s/9DCD0/9DAD0/'
 
+# a key misspelt: that, and not that its field is missing too
+for key in boat radio equipment not_fitted persons_max type call_sign mmsi power_switch hex_id \
+    expires painter inside; do
+    change alder "s/\b$key:/${key}x:/"
+    told "$bad" >/dev/null
+    expect_equal "each-misspelt-$key" 'record error' "$(sed -n \
+        's/^ *{"check": "\([a-z0-9_]*\)", "severity": "\([a-z]*\)".*/\1 \2/p' "$scratch/stdout" | sort -u)"
+    grep '"check": "record"' "$scratch/stdout" | grep -qv 'has no key' && not_ok "each-misspelt-$key-else" "$(cat "$scratch/stdout")"
+done
+for key in item tag zone; do
+    change alder "/item: epirb,/s/$key:/${key}x:/"
+    expect_equal "each-misspelt-$key" 'record error' "$(told "$bad")"
+done
+
 # people and things are whole
 for field in 'persons_max: 6' 'openings: 2' 'count: 6' 'persons: 6'; do
     says record "${field%:*}\\\" must be a whole number, not 1.5" alder "s/$field,*/${field%:*}: 1.5,/"
