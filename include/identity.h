@@ -34,6 +34,7 @@ enum { MMSI_DIGITS = 9, MID_DIGITS = 3 };
 /* What keeps a text from being nine digits; the first that is found, in this order. */
 enum mmsi_fault {
     MMSI_SOUND,
+    MMSI_WORDS,        /* none, unknown: no digit in it */
     MMSI_EXPONENT,     /* 2.38E+08: a spreadsheet's, digits lost */
     MMSI_DECIMAL,      /* 238123456.0 */
     MMSI_APOSTROPHE,   /* '238123456: how a spreadsheet keeps a number as text */

@@ -52,8 +52,10 @@ void problem_add_check(struct problems *problems, const char *check, enum severi
                        struct place place, const char *remedy, const char *format, ...)
     __attribute__((format(printf, 6, 7)));
 
-/* Was an error told at just this place, of the boat being worked on? */
-bool problems_error_at(const struct problems *problems, struct place place);
+/* Was an error told at just this place, of the boat being worked on, and by the check
+ * of that id? NULL: by any. */
+bool problems_error_at(const struct problems *problems, struct place place,
+                       const char *check);
 
 size_t problems_count(const struct problems *problems, enum severity severity);
 

@@ -45,6 +45,7 @@ struct field {
     size_t offset;               /* offsetof the value in the struct */
     const char *const *choices;  /* FIELD_CHOICE, FIELD_LIST, FIELD_WORDS: NULL-ended, or NULL */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */
+    bool whole;                  /* FIELD_NUMBER: of people or things, no part of one */
     const char *about;           /* one line for messages and the reference */
 };
 
@@ -55,7 +56,8 @@ struct field_table {
 };
 
 /* Reads `mapping` into `record` (already zeroed). Every wrong field is told:
- * not a mapping, unknown key (with the nearest known one, else the list), key
+ * not a mapping, unknown key (with the nearest known one, which then is not missing but
+ * has the place of that key; else the list), key
  * missing, wrong kind, not a number / out of range, not a choice (nearest), a
  * word twice in a list. Texts that hold a line break or only spaces, and ~ and
  * null without quotes, are wrong too. True when nothing was wrong. */

@@ -131,14 +131,16 @@ void problem_add_check(struct problems *problems, const char *check, enum severi
     va_end(list);
 }
 
-bool problems_error_at(const struct problems *problems, struct place place)
+bool problems_error_at(const struct problems *problems, struct place place,
+                       const char *check)
 {
     for (size_t i = problems->count; i-- > 0;) {
         const struct problem *problem = &problems->items[i];
         if (!text_equal(problem->boat, problems->boat))
             return false;
         if (problem->severity == SEVERITY_ERROR && problem->place.source == place.source &&
-            problem->place.line == place.line && problem->place.column == place.column)
+            problem->place.line == place.line && problem->place.column == place.column &&
+            (check == NULL || text_equal(problem->check, check)))
             return true;
     }
     return false;

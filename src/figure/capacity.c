@@ -43,7 +43,8 @@ struct raft_capacity raft_capacity(const struct equipment *gear, size_t count, i
     capacity.spare = capacity.places - persons;
     capacity.enough = capacity.spare >= 0;
     capacity.short_without_one =
-        capacity.rafts > 1 && capacity.places - capacity.largest < persons;
+        capacity.rafts > 1 && capacity.unrecorded == 0 &&
+        capacity.places - capacity.largest < persons;
     return capacity;
 }
 

@@ -38,6 +38,8 @@ const char *mmsi_fault_words(const struct mmsi *mmsi, struct arena *arena)
     switch (mmsi->fault) {
     case MMSI_SOUND:
         return NULL;
+    case MMSI_WORDS:
+        return "is no number";
     case MMSI_EXPONENT:
         return "is what a spreadsheet made of it, a number with an exponent: its last digits "
                "are lost";

@@ -49,6 +49,19 @@ static bool is_made_of(const char *text, const char *signs)
     return text[0] != '\0' && strspn(text, signs) == strlen(text);
 }
 
+/* Somebody's word for having none. */
+static bool is_words(const char *text)
+{
+    bool letters = false;
+    for (; *text != '\0'; text++) {
+        bool letter = (*text >= 'A' && *text <= 'Z') || (*text >= 'a' && *text <= 'z');
+        letters = letters || letter;
+        if (!letter && strchr(" _-/.?", *text) == NULL)
+            return false;
+    }
+    return letters;
+}
+
 static bool is_exponent(const char *text)
 {
     return is_digit((unsigned char)text[0]) && strpbrk(text, "Ee") != NULL &&
@@ -72,6 +85,7 @@ static bool is_kept_as_text(const char *text)
 
 /* Damage that only the whole text shows. */
 static const struct { bool (*found)(const char *text); enum mmsi_fault fault; } damages[] = {
+    {.found = is_words, .fault = MMSI_WORDS},
     {.found = is_exponent, .fault = MMSI_EXPONENT},
     {.found = ends_in_fraction, .fault = MMSI_DECIMAL},
     {.found = is_kept_as_text, .fault = MMSI_APOSTROPHE},

@@ -81,7 +81,7 @@ static const struct field interval_rows[] = {
     ROW(struct interval, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
         .about = "the gear"),
     ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
-        .about = "months from one to the next"),
+        .whole = true, .about = "months from one to the next"),
 };
 static const struct field shelter_rows[] = {
     ROW(struct shelter, name, FIELD_TEXT, .required = true, .about = "its name"),

@@ -145,7 +145,7 @@ static bool same_engines(const struct equipment *a, const struct equipment *b)
     return a->serves.count == b->serves.count;
 }
 
-static bool same_place(const struct equipment *a, const struct equipment *b)
+bool equipment_same_place(const struct equipment *a, const struct equipment *b)
 {
     return a->kind != NULL && a->kind == b->kind && a->place_zone != NULL &&
            a->place_zone == b->place_zone && a->place_side == b->place_side &&
@@ -156,7 +156,7 @@ static bool same_place(const struct equipment *a, const struct equipment *b)
 static void twin_tell(struct boat_reading *reading, const struct equipment *gear)
 {
     for (const struct equipment *first = reading->gear; first < gear; first++)
-        if (same_place(first, gear)) {
+        if (equipment_same_place(first, gear)) {
             problem_add(reading->problems, SEVERITY_ERROR, gear->place,
                         "take one out, tell them apart by `spot` or `name`, or write `count`",
                         "%s stands in the same place twice (first on line %d)", gear->kind->key,

@@ -217,6 +217,8 @@ static const struct boat *file_read(const struct yaml_node *root, const struct s
     tags_check(&reading);
     doubles_check(&reading);
     unusable_leave_out(&reading);
+    if (file.equipment.node == NULL && file.equipment.place.line > 0)
+        reading.boat->gear_unclear = true;   /* its key is misspelt */
     return reading.boat;
 }
 

@@ -147,14 +147,25 @@ static void wrong_letter_tell(const struct boat_reading *reading, const struct e
                 gear->kind->key, (char)gear->kind->class);
 }
 
+/* A copied entry is often one piece that was moved. */
+static const char *reuse_remedy(const struct boat_reading *reading, const struct equipment *gear,
+                                const struct equipment *first, struct tag_ledger *ledger)
+{
+    const char *next = proposal(ledger, gear->kind->class, reading->arena);
+    return first->kind != gear->kind ? next
+        : text_format(reading->arena, "if it is one piece, take out the entry whose place is "
+                      "wrong; if two,\n%s", next);
+}
+
 /* Used by another, or by something that is gone. */
 static void reuse_tell(const struct boat_reading *reading, const struct equipment *gear,
                        struct tag_ledger *ledger)
 {
     const struct equipment *first = first_with(reading, gear);
-    if (first != NULL)
+    /* An entry that stands there twice is told as that: its tag would go with it. */
+    if (first != NULL && !equipment_same_place(first, gear))
         problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
-                    proposal(ledger, gear->kind->class, reading->arena),
+                    reuse_remedy(reading, gear, first, ledger),
                     "tag %s is already that of %s (line %d)", gear->tag.text,
                     text_empty(first->item.text) ? "another item" : first->item.text,
                     place_or(first->tag.place, first->place).line);
@@ -168,8 +179,8 @@ static void tag_check(const struct boat_reading *reading, const struct equipment
                       struct tag_ledger *ledger)
 {
     struct tag tag;
-    if (gear->kind == NULL)
-        return;
+    if (gear->kind == NULL || (gear->tag.text == NULL && gear->tag.place.line > 0))
+        return;   /* told where it was read */
     if (gear->tag.text == NULL)
         problem_add(reading->problems, SEVERITY_ERROR, gear->place,
                     proposal(ledger, gear->kind->class, reading->arena), "item %s has no tag",

@@ -106,6 +106,9 @@ void tags_check(struct boat_reading *reading);
 /* Tells gear that is both fitted and not fitted, or twice in one place. */
 void doubles_check(struct boat_reading *reading);
 
+/* Are the two entries of one kind, with nothing in their places that parts them? */
+bool equipment_same_place(const struct equipment *a, const struct equipment *b);
+
 /* ---- procedure_*.c ---- */
 
 /* One procedure as it is being read. */

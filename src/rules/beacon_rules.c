@@ -181,7 +181,8 @@ static void agreement_check(const struct beacon_run *run)
                   "more",
                   "%s codes call sign %s, the boat's is %s", run->name, run->beacon->call_sign,
                   radio->call_sign.text);
-    if (differs & (BEACON_OTHER_COUNTRY_MMSI | BEACON_OTHER_COUNTRY_FLAG))
+    if ((differs & (BEACON_OTHER_COUNTRY_MMSI | BEACON_OTHER_COUNTRY_FLAG)) &&
+        !country_in_dispute(boat, run->beacon->administration))
         rule_tell(run->rules, CHECK_beacon_other_country, place,
                   "the register of that country is searched: have it registered there, or coded "
                   "anew",
@@ -214,7 +215,8 @@ void beacon_rules(const struct rule_run *run)
         if (gear->hex_id.text != NULL)
             beacon_check(run, gear);
         else if (text_equal(gear->kind->key, "epirb"))
-            rule_tell(run, CHECK_beacon_not_recorded, gear->place,
+            rule_tell(run, CHECK_beacon_not_recorded,
+                      place_else(gear->hex_id.place, gear->place),
                       "read it off the label and write hex_id: \"...\" in quotes",
                       "%s: its coded identity (hex_id) is not recorded",
                       gear_named(run, gear));

@@ -88,7 +88,11 @@ static void jackets_check(const struct rule_run *run)
         return;
     struct jacket_count jackets = jackets_counted(boat->equipment, boat->equipment_count);
     int64_t all = jackets.adult + jackets.child + jackets.unsaid;
-    if (all < persons_of(run))
+    if (all > 0 && jackets.child == all)
+        rule_tell(run, CHECK_jackets_few, first->wearer.place,
+                  "bring some for adults, or correct wearer: of the entries",
+                  "all lifejackets are for children, none is for an adult");
+    else if (all < persons_of(run))
         rule_tell(run, CHECK_jackets_few, first->place,
                   "bring more, or correct count: of the entries",
                   "lifejackets: %lld, people %s: %lld", (long long)all, persons_words(run),
@@ -141,30 +145,68 @@ static bool is_lived_in(const struct zone *zone)
     return false;
 }
 
+/* A portable extinguisher of carbon dioxide, in or next to the cabins? */
+static bool is_cabin_co2(const struct equipment *gear)
+{
+    bool portable = text_equal(gear->kind->key, "fire_extinguisher") ||
+                    text_equal(gear->kind->key, "engine_extinguisher");
+    return portable && text_equal(gear->agent.text, "co2") && is_lived_in(gear->place_zone);
+}
+
+static void co2_share_tell(const struct rule_run *run, struct place place, const char *name,
+                           int64_t filling)
+{
+    const struct number_value *cabin = &run->in->boat->facts.cabin_m3;
+    rule_tell(run, CHECK_co2_share, place,
+              "stow it on deck or replace it by another agent: whoever stays below is in danger",
+              "%s: emptied in cabins of %s m3 the gas makes %.2f %% of the air, over %d %%", name,
+              cabin->text, co2_share_percent(filling, cabin->milli), CO2_PERCENT_MOST);
+}
+
 static void carbon_dioxide_check(const struct rule_run *run, const struct equipment *gear)
 {
     const struct number_value *cabin = &run->in->boat->facts.cabin_m3;
     const char *name = gear_named(run, gear);
-    bool portable = text_equal(gear->kind->key, "fire_extinguisher") ||
-                    text_equal(gear->kind->key, "engine_extinguisher");
-    if (!portable || !text_equal(gear->agent.text, "co2") || !is_lived_in(gear->place_zone))
+    if (!is_cabin_co2(gear))
         return;
+    int64_t filling = gear->kg.milli * gear_count(gear);
+    bool known = gear->kg.given && cabin->given;
+    if (known && co2_share_too_high(filling, cabin->milli)) {
+        co2_share_tell(run, gear->kg.place, name, filling);
+        return;
+    }
     rule_tell(run, CHECK_co2_in_cabins, gear->agent.place,
               "better another agent here: the gas lies on the floor, where people sleep",
               "%s holds carbon dioxide and is stowed in or next to the cabins", name);
-    if (!gear->kg.given || !cabin->given)
+    if (!known)
         rule_tell(run, CHECK_co2_share_unknown,
                   place_else(gear->kg.given ? cabin->place : gear->kg.place, gear->agent.place),
                   gear->kg.given ? "measure the cabins and write cabin_m3: under boat"
                                  : "read the filling off the label and write kg:",
                   "%s: its share of the cabin's air is not known", name);
-    else if (co2_share_too_high(gear->kg.milli, cabin->milli))
-        rule_tell(run, CHECK_co2_share, gear->kg.place,
-                  "stow it on deck or replace it by another agent: whoever stays below is in "
-                  "danger",
-                  "%s: emptied in cabins of %s m3 it makes %.1f %% of the air, over %d %%", name,
-                  cabin->text, co2_share_percent(gear->kg.milli, cabin->milli),
-                  CO2_PERCENT_MOST);
+}
+
+/* None of them too large alone, but emptied one after the other? Told at the last. */
+static void carbon_dioxide_sum_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    const struct number_value *cabin = &boat->facts.cabin_m3;
+    const struct equipment *last = NULL;
+    int64_t sum = 0;
+    for (size_t i = 0; cabin->given && i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        int64_t filling = gear->kg.milli * gear_count(gear);
+        if (!is_cabin_co2(gear) || !gear->kg.given)
+            continue;
+        if (co2_share_too_high(filling, cabin->milli))
+            return;
+        sum += filling;
+        last = gear;
+    }
+    if (last != NULL && co2_share_too_high(sum, cabin->milli))
+        co2_share_tell(run, last->kg.place,
+                       text_format(run->arena, "%s and the others in or next to the cabins",
+                                   gear_named(run, last)), sum);
 }
 
 void capacity_rules(const struct rule_run *run)
@@ -177,4 +219,5 @@ void capacity_rules(const struct rule_run *run)
         rating_check(run, &boat->equipment[i]);
         carbon_dioxide_check(run, &boat->equipment[i]);
     }
+    carbon_dioxide_sum_check(run);
 }

@@ -75,6 +75,11 @@
     X(isolator_unrecorded, DEFICIENCY, \
       "what an isolator cuts is not recorded: it is taken to cut radio and pumps", \
       "trade practice") \
+    X(isolator_cuts_radio, NOTE, \
+      "an isolator that is not the service isolator cuts the fixed radio", "trade practice") \
+    X(isolator_cuts_pumps, NOTE, \
+      "an isolator that is not the service isolator cuts the electric bilge pumps", \
+      "trade practice") \
     X(isolator_leaves_no_radio, DEFICIENCY, \
       "an isolator cuts the fixed radio, and no handheld is left in reach", "trade practice") \
     X(isolator_leaves_no_pump, DEFICIENCY, \

@@ -40,26 +40,58 @@ static void cut_unrecorded_tell(const struct rule_run *run, const struct equipme
               gear_named(run, gear));
 }
 
-static void isolator_check(const struct rule_run *run, const struct equipment *gear, bool asked)
+/* The service isolator cuts radio and pumps on most boats, and the cards are made for
+ * it; of another one nobody expects it. */
+static bool is_expected_to_cut(const struct equipment *gear)
 {
-    const struct boat *boat = run->in->boat;
+    return text_equal(gear->kind->key, "battery_isolator_service");
+}
+
+static void radio_cut_check(const struct rule_run *run, const struct equipment *gear)
+{
     struct place place;
-    if (!gear->cuts.given && asked)
-        cut_unrecorded_tell(run, gear);
-    if (list_has(&gear->cuts, "vhf_dsc", &place) && no_handheld_in_reach(boat))
+    if (!list_has(&gear->cuts, "vhf_dsc", &place))
+        return;
+    if (no_handheld_in_reach(run->in->boat))
         rule_tell(run, CHECK_isolator_leaves_no_radio, place,
                   "keep a charged handheld where it is reached without going below, and write "
                   "its\nplace with from_cockpit: yes; or have the radio wired past this isolator "
                   "and take\nvhf_dsc out of cuts",
                   "%s cuts the fixed radio, and no handheld can be reached from the cockpit",
                   gear_named(run, gear));
-    if (list_has(&gear->cuts, "bilge_pump_electric", &place) &&
-        boat_fitted(boat, "bilge_pump_manual") == ANSWER_NO)
+    else if (!is_expected_to_cut(gear))
+        rule_tell(run, CHECK_isolator_cuts_radio, place,
+                  "have the radio wired past this isolator and take vhf_dsc out of cuts; until "
+                  "then the\ncall comes first, and the handheld after",
+                  "%s cuts the fixed radio: with it off only a handheld calls for help",
+                  gear_named(run, gear));
+}
+
+static void pumps_cut_check(const struct rule_run *run, const struct equipment *gear)
+{
+    struct place place;
+    if (!list_has(&gear->cuts, "bilge_pump_electric", &place))
+        return;
+    if (boat_fitted(run->in->boat, "bilge_pump_manual") == ANSWER_NO)
         rule_tell(run, CHECK_isolator_leaves_no_pump, place,
                   "have the pump wired past this isolator and take bilge_pump_electric out of "
                   "cuts;\nor have a hand pump fitted and write it down as bilge_pump_manual",
                   "%s cuts the electric bilge pumps, and she has no hand pump",
                   gear_named(run, gear));
+    else if (!is_expected_to_cut(gear))
+        rule_tell(run, CHECK_isolator_cuts_pumps, place,
+                  "have the pump wired past this isolator and take bilge_pump_electric out of "
+                  "cuts; until\nthen leave it on when water comes in",
+                  "%s cuts the electric bilge pumps: with it off nothing pumps by itself",
+                  gear_named(run, gear));
+}
+
+static void isolator_check(const struct rule_run *run, const struct equipment *gear, bool asked)
+{
+    if (!gear->cuts.given && asked)
+        cut_unrecorded_tell(run, gear);
+    radio_cut_check(run, gear);
+    pumps_cut_check(run, gear);
 }
 
 static void isolators_check(const struct rule_run *run)
@@ -203,6 +235,8 @@ static void pair_check(const struct rule_run *run, const struct equipment *first
 {
     bool radio = text_equal(gear->kind->key, "vhf_dsc");
     const struct text_value *twice = NULL;
+    if (!text_empty(gear->tag.text) && text_equal(first->tag.text, gear->tag.text))
+        return;   /* one entry copied: the record has told it */
     if (same_number(&first->hex_id, &gear->hex_id))
         twice = &gear->hex_id;
     else if (!radio && same_number(&first->mmsi, &gear->mmsi))

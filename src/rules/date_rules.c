@@ -17,6 +17,15 @@ static struct place date_place(const struct gear_date *date, const struct equipm
     return gear->place;
 }
 
+/* Where a stamp without a day is not counted to its last one. */
+static const char *counted_words(const struct rule_run *run, const struct gear_date *date)
+{
+    if (date_compare(date->last, date_last_day(date->mark)) == 0)
+        return "";
+    return text_format(run->arena, ", which counts to %s for want of a %s",
+                       date_text(run->arena, date->last), date->mark.month == 0 ? "month" : "day");
+}
+
 /* "service_due 2027-04", or "serviced 2026-04-30 and 12 months, 2027-04-30". */
 static const char *date_words(const struct rule_run *run, const struct equipment *gear,
                               const struct gear_date *date)
@@ -24,7 +33,7 @@ static const char *date_words(const struct rule_run *run, const struct equipment
     const char *key = gear_field_key(date->field);
     const char *written = gear_date_field(gear, date->field)->text;
     if (date->stamped)
-        return text_format(run->arena, "%s %s", key, written);
+        return text_format(run->arena, "%s %s%s", key, written, counted_words(run, date));
     return text_format(run->arena, "%s %s, so to %s by %s", key, written,
                        date_text(run->arena, gear_date_shown(date)),
                        date->interval != NULL ? "the base's months" : date->rule->source);
@@ -33,6 +42,14 @@ static const char *date_words(const struct rule_run *run, const struct equipment
 static const char *day(const struct rule_run *run, struct date date)
 {
     return date_text(run->arena, date);
+}
+
+static bool has_a_date(const struct equipment *gear)
+{
+    for (int field = GEAR_NO_FIELD + 1; field <= GEAR_MADE; field++)
+        if (gear_date_field(gear, (enum gear_field)field)->given)
+            return true;
+    return false;
 }
 
 #define REPLACE \
@@ -66,7 +83,9 @@ static void outcome_tell(const struct rule_run *run, const struct equipment *gea
                           ? "read the date stamped on it, and write expires: or service_due:"
                           : "read the date off it, and write expires:, service_due:, serviced: "
                             "or made:",
-                      "%s has no date: not known to be good (%s)", name, date->rule->why);
+                      "%s has no %s: not known to be good (%s)", name,
+                      has_a_date(gear) ? "date that tells how long it is good" : "date",
+                      date->rule->why);
         return;
     case CHARTER_OK:
     case CHARTER_DATES_WRONG:

@@ -61,22 +61,49 @@ static const char *owner_words(const struct rule_run *run, struct owner owner)
 }
 
 #define AGREE_REMEDY \
-    "compare all three with the ship's papers: one is wrong, or was not changed\n" \
-    "with the flag"
+    "compare all three with the ship's papers, and the country of her beacon: one is\n" \
+    "wrong, or was not changed with the flag"
+
+/* Whose the boat is by each of the three. */
+struct owners {
+    struct owner mmsi, call_sign, flag;
+};
+
+static struct owners owners_of(const struct boat *boat)
+{
+    return (struct owners){owner_by_mmsi(&boat->radio.mmsi),
+                           owner_by_call_sign(&boat->radio.call_sign),
+                           owner_by_flag(&boat->facts.flag)};
+}
+
+static bool any_disagree(const struct owners *owners)
+{
+    return disagree(owners->mmsi, owners->call_sign) || disagree(owners->mmsi, owners->flag) ||
+           disagree(owners->call_sign, owners->flag);
+}
+
+bool country_in_dispute(const struct boat *boat, const struct administration *country)
+{
+    struct owners owners = owners_of(boat);
+    struct owner other = {country, NULL};
+    return any_disagree(&owners) &&
+           ((owners.mmsi.first != NULL && !disagree(owners.mmsi, other)) ||
+            (owners.call_sign.first != NULL && !disagree(owners.call_sign, other)) ||
+            (owners.flag.first != NULL && !disagree(owners.flag, other)));
+}
 
 static void agreement_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    struct owner mmsi = owner_by_mmsi(&boat->radio.mmsi);
-    struct owner call_sign = owner_by_call_sign(&boat->radio.call_sign);
-    struct owner flag = owner_by_flag(&boat->facts.flag);
-    if (disagree(mmsi, call_sign) || disagree(mmsi, flag) || disagree(call_sign, flag))
+    struct owners owners = owners_of(boat);
+    if (any_disagree(&owners))
         rule_tell(run, CHECK_identities_disagree,
-                  mmsi.first != NULL ? boat->radio.mmsi.place : boat->radio.call_sign.place,
+                  owners.mmsi.first != NULL ? boat->radio.mmsi.place
+                                            : boat->radio.call_sign.place,
                   AGREE_REMEDY,
                   "MMSI, call sign and flag are not of one country: MMSI %s, call sign %s, "
-                  "flag %s", owner_words(run, mmsi), owner_words(run, call_sign),
-                  owner_words(run, flag));
+                  "flag %s", owner_words(run, owners.mmsi), owner_words(run, owners.call_sign),
+                  owner_words(run, owners.flag));
 }
 
 static void handheld_agreement_check(const struct rule_run *run)

@@ -7,6 +7,8 @@
 
 #define FROM_LICENCE \
     "write the nine digits of the ship's radio licence in quotes, such as mmsi: \"NNNNNNNNN\""
+#define OR_EMPTY \
+    FROM_LICENCE "; where she has\nnone, leave the value empty"
 #define SHIP_REMEDY \
     "write the ship's own MMSI from its radio licence: nine digits, the first 2 to 7"
 #define HANDHELD_REMEDY \
@@ -77,7 +79,8 @@ static void ship_fault_tell(const struct rule_run *run, const struct text_value 
                   "MMSI %s is not a ship's: it %s", mmsi->digits, words);
     else
         rule_tell(run, mmsi->fault == MMSI_LENGTH ? CHECK_mmsi_length : CHECK_mmsi_damaged,
-                  value->place, FROM_LICENCE, "MMSI `%s` %s", value->text, words);
+                  value->place, mmsi->fault == MMSI_WORDS ? OR_EMPTY : FROM_LICENCE,
+                  "MMSI `%s` %s", value->text, words);
 }
 
 static void ship_check(const struct rule_run *run)

@@ -23,6 +23,12 @@ static rule_family *const families[] = {
     silence_rules,    /* the last: it tells which silences nothing was found for */
 };
 
+/* With a reason and a date, as it must be; the record has told what it lacks. */
+bool silence_whole(const struct silence *silence)
+{
+    return silence->until.given && !text_empty(silence->reason.text);
+}
+
 /* The silence that covers the check today, or NULL. */
 static const struct silence *silence_of(const struct rule_run *run, const struct check *check,
                                         size_t *index)
@@ -32,7 +38,7 @@ static const struct silence *silence_of(const struct rule_run *run, const struct
         return NULL;
     for (*index = 0; *index < boat->silence_count; ++*index) {
         const struct silence *silence = &boat->silences[*index];
-        if (text_equal(silence->check.text, check->id) && silence->until.given &&
+        if (text_equal(silence->check.text, check->id) && silence_whole(silence) &&
             date_compare(date_last_day(silence->until.date), run->in->today) >= 0)
             return silence;
     }
@@ -62,8 +68,10 @@ static const bool finds_too_little[CHECK_COUNT] = {
 static bool follows_from_error(const struct rule_run *run, enum check_name name,
                                struct place place)
 {
+    if (problems_error_at(run->problems, place, check_at(CHECK_record)->id))
+        return true;
     return check_at(name)->severity < SEVERITY_HELD &&
-           (problems_error_at(run->problems, place) ||
+           (problems_error_at(run->problems, place, NULL) ||
             (finds_too_little[name] && run->in->boat != NULL && run->in->boat->gear_unclear));
 }
 
@@ -78,7 +86,7 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
     va_start(list, format);
     const char *what = text_format_list(run->arena, format, list);
     va_end(list);
-    const struct silence *silence = check->severity < SEVERITY_HELD
+    const struct silence *silence = check_may_be_silent(check)
                                         ? silence_of(run, check, &index) : NULL;
     if (silence == NULL) {
         if (run->held != NULL && check->severity == SEVERITY_ERROR && !check->danger)
@@ -89,7 +97,7 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
     run->used[index] = true;
     problem_add_check(run->problems, check->id, SEVERITY_SILENCED, place, NULL,
                       "%s (silenced until %s: %s)", what, silence->until.text,
-                      silence->reason.text == NULL ? "" : silence->reason.text);
+                      silence->reason.text);
 }
 
 bool rules_check(const struct rules_input *input, struct arena *arena,

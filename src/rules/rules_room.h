@@ -24,9 +24,16 @@ struct rule_run {
     size_t *held;              /* counts errors that hold the boat back; may be NULL */
 };
 
+/* Has the silence what makes it one: a reason and a date? */
+bool silence_whole(const struct silence *silence);
+
+/* Can the check be silenced? No error can, nor what is told of silences. */
+bool check_may_be_silent(const struct check *check);
+
 /* Tells that a check found something, or that it would have if it were not silenced
- * for this boat. The severity is the row's. Nothing short of an error is told of a value
- * that an error was told of, since that value has to be written anew; nor that something
+ * for this boat. The severity is the row's. Nothing is told of a value that
+ * the record refused, nor, short of an error, of one that another error was told of,
+ * since that value has to be written anew; nor that something
  * is lacking while a piece of gear could not be read. */
 void rule_tell(const struct rule_run *run, enum check_name name, struct place place,
                const char *remedy, const char *format, ...)
@@ -76,6 +83,13 @@ rule_family contact_rules;
 /* For values that other YAML readers would not take for the text that it is: a note.
  * `key`: what stands before the value. */
 void quotes_check(const struct rule_run *run, const char *key, const struct text_value *value);
+
+struct administration;
+
+/* Do MMSI, call sign and flag disagree whose the boat is, with this country named by one
+ * of them? Then that is told, and a beacon of this country says nothing new. The country
+ * may be NULL: not known. */
+bool country_in_dispute(const struct boat *boat, const struct administration *country);
 
 /* MMSI: the ship's and those of handhelds; call sign. Private to identity_rules. */
 void mmsi_rules(const struct rule_run *run);

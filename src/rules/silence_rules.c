@@ -15,6 +15,26 @@ static const char *nearest_check(const struct rule_run *run, const char *id)
                            : text_format(run->arena, "did you mean \"%s\"?", nearest);
 }
 
+/* A silence of these would keep all others for ever. */
+static bool tells_of_silences(const struct check *check)
+{
+    return check == check_at(CHECK_silence_lapsed) || check == check_at(CHECK_silence_idle);
+}
+
+bool check_may_be_silent(const struct check *check)
+{
+    return !check->family && check->severity < SEVERITY_HELD && !tells_of_silences(check);
+}
+
+static void not_silent_tell(const struct rule_run *run, const struct silence *silence,
+                            const struct check *check)
+{
+    rule_tell(run, CHECK_silence_of_error, silence->check.place,
+              "put right what it finds, and take this entry out",
+              "check %s tells what %s: it cannot be silenced", check->id,
+              tells_of_silences(check) ? "silences there are" : "holds cards back");
+}
+
 static void silence_check(const struct rule_run *run, const struct silence *silence, bool used)
 {
     const struct check *check = check_find(silence->check.text);
@@ -22,12 +42,11 @@ static void silence_check(const struct rule_run *run, const struct silence *sile
         rule_tell(run, CHECK_silence_unknown, silence->check.place,
                   nearest_check(run, silence->check.text), "there is no check `%s`",
                   silence->check.text);
-    else if (check->family || check->severity >= SEVERITY_HELD)
-        rule_tell(run, CHECK_silence_of_error, silence->check.place,
-                  "put right what it finds, and take this entry out",
-                  "check %s tells what holds cards back: it cannot be silenced", check->id);
-    else if (silence->until.given &&
-             date_compare(date_last_day(silence->until.date), run->in->today) < 0)
+    else if (!check_may_be_silent(check))
+        not_silent_tell(run, silence, check);
+    else if (!silence_whole(silence))
+        return;   /* it silences nothing, and the record has told why */
+    else if (date_compare(date_last_day(silence->until.date), run->in->today) < 0)
         rule_tell(run, CHECK_silence_lapsed, silence->until.place,
                   "put right what it finds, or write a new reason and a new date",
                   "the silence of check %s lapsed on %s", check->id, silence->until.text);

@@ -123,6 +123,22 @@ static void unknown_tell(struct field_reading *reading, const struct yaml_pair *
                 what_article(table), table->what, text_shown(reading->arena, pair->key));
 }
 
+/* A field that a misspelt key was meant for is not missing: it takes the place of the
+ * key, as that of a value that was refused, so that nobody tells of it again. */
+static void misspelt_place(const struct field_reading *reading, const struct yaml_node *mapping,
+                           const struct yaml_pair *pair, void *record)
+{
+    const struct field_table *table = reading->table;
+    const char *const *keys = table_keys(table, reading->arena);
+    const char *nearest = key_nearest(pair->key, keys, table->count);
+    const struct field *field = nearest == NULL ? NULL : field_find(table, nearest);
+
+    if (field == NULL || yaml_get(mapping, field->key) != NULL)
+        return;
+    void *place = (char *)record + field->offset + value_place_offset(field->kind);
+    *(struct place *)place = pair->key_place;
+}
+
 static const char *about_remedy(struct field_reading *reading, const struct field *field)
 {
     if (text_empty(field->about))
@@ -135,27 +151,30 @@ static bool node_empty(const struct yaml_node *node)
     return node->kind == YAML_SCALAR && text_empty(node->text);
 }
 
-static void pair_read(struct field_reading *reading, const struct yaml_pair *pair,
-                      void *record)
+static void pair_read(struct field_reading *reading, const struct yaml_node *mapping,
+                      const struct yaml_pair *pair, void *record)
 {
     const struct field *field = field_find(reading->table, pair->key);
 
-    if (field == NULL)
+    if (field == NULL) {
         unknown_tell(reading, pair);
-    else if (!node_empty(pair->value))
+        misspelt_place(reading, mapping, pair, record);
+    } else if (!node_empty(pair->value))
         value_read(reading, field, pair->value, (char *)record + field->offset);
     else if (field->required)
         field_error(reading, pair->key_place, about_remedy(reading, field),
                     "\"%s\" has no value", field->key);
 }
 
-static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping)
+static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping,
+                         const void *record)
 {
     const struct field_table *table = reading->table;
 
     for (size_t i = 0; i < table->count; i++) {
         const struct field *field = &table->fields[i];
-        if (!field->required || yaml_get(mapping, field->key) != NULL)
+        if (!field->required || yaml_get(mapping, field->key) != NULL ||
+            field_place(field, record).line > 0)
             continue;
         field_error(reading, mapping->place, about_remedy(reading, field),
                     "%s %s needs the key \"%s\"", what_article(table), table->what, field->key);
@@ -175,7 +194,7 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
         return false;
     }
     for (size_t i = 0; i < mapping->count; i++)
-        pair_read(&reading, &mapping->pairs[i], record);
-    missing_tell(&reading, mapping);
+        pair_read(&reading, mapping, &mapping->pairs[i], record);
+    missing_tell(&reading, mapping, record);
     return !reading.wrong;
 }

@@ -143,6 +143,11 @@ static void number_read(struct field_reading *reading, const struct field *field
                     number_text_milli(reading->arena, field->high), node->text);
         return;
     }
+    if (field->whole && milli % 1000 != 0) {
+        field_error(reading, node->place, range_remedy(reading->arena, field),
+                    "\"%s\" must be a whole number, not %s", field->key, node->text);
+        return;
+    }
     *(struct number_value *)value = (struct number_value){
         .milli = milli, .text = node->text, .given = true, .place = node->place};
 }

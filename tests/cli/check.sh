@@ -153,8 +153,17 @@ silenced error '{check: mmsi_length, reason: it is so, until: 2027-01}'
 grep -q '^error silence_of_error ' "$scratch/silenced" || not_ok check-silence-error
 silenced idle '{check: gear_locked, reason: known, until: 2027-01}'
 grep -q '^note silence_idle ' "$scratch/silenced" || not_ok check-silence-idle
-silenced no-reason '{check: gear_locked, until: 2027-01}'
-grep -q '^error record ' "$scratch/silenced" || not_ok check-silence-reason
+# without a reason or a date that can be, it silences nothing, and nothing else is told of it
+for entry in '{check: seacock_stiff, until: 2027-01}' '{check: seacock_stiff, reason: "", until: 2027-01}' \
+    '{check: seacock_stiff, reason: fitter ordered}' \
+    '{check: seacock_stiff, reason: fitter ordered, until: 2027-02-30}'; do
+    silenced half "$entry"
+    expect_equal "check-silence-half-$entry" 'deficiency seacock_stiff error record' \
+        "$(sed -n 's/^\(error [a-z_]*\|silenced [a-z_]*\|note silence_idle\|deficiency seacock_stiff\) .*/\1/p' \
+            "$scratch/silenced" | tr '\n' ' ' | sed 's/ $//')"
+done
+silenced of-silences '{check: silence_lapsed, reason: it is so, until: 2099}'
+grep -q '^error silence_of_error ' "$scratch/silenced" || not_ok check-silence-of-silences
 cp tests/fleet/boats/bramble.yaml "$fleet/boats/bramble.yaml"
 
 # ---- many faults in one run ----

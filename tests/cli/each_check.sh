@@ -194,6 +194,8 @@ done
 # ---- one boat's record against itself ----
 
 fault isolator_unrecorded tamarisk '/item: battery_isolator_service,/s/, cuts: \[[a-z_, ]*\]//'
+fault isolator_cuts_radio alder '/item: battery_isolator_engine,/s/cuts: \[\]/cuts: [vhf_dsc]/'
+fault isolator_cuts_pumps alder '/item: battery_isolator_engine,/s/cuts: \[\]/cuts: [bilge_pump_electric]/'
 fault isolator_leaves_no_radio tamarisk '/item: vhf_handheld,/s/from_cockpit: yes/from_cockpit: no/'
 fault pump_over_label tamarisk 's/rated_lph: 12000/rated_lph: 12000, measured_lpm: 200.1/'
 fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
@@ -369,6 +371,48 @@ quiet bung_misfit alder '/tag: C7,/s/bung_mm: 25/bung_mm: 37/'
 says bung_misfit 'it may not go in' alder '/tag: C7,/s/bung_mm: 25/bung_mm: 38/'
 quiet co2_share tamarisk '/tag: F4,/s/agent: powder, kg: 1/agent: co2, kg: 2/; s/cabin_m3: .*/cabin_m3: 37/'
 quiet co2_in_cabins tamarisk '/tag: F3,/s/agent: powder/agent: co2/'
+says co2_share 'makes 3.02 % of the air, over 3 %' tamarisk \
+    '/tag: F4,/s/agent: powder, kg: 1/agent: co2, kg: 2/; s/cabin_m3: .*/cabin_m3: 36/'
+quiet co2_in_cabins tamarisk '/tag: F4,/s/agent: powder, kg: 1/agent: co2, kg: 2/'
+says co2_share 'the gas makes 3.38 % of the air' tamarisk '/tag: F4,/s/agent: powder, kg: 1/agent: co2, kg: 1, count: 2/'
+says co2_share 'F4 and the others in or next to the cabins: emptied in cabins of 32 m3' tamarisk \
+    '/tag: F1,/s/agent: powder, kg: 2/agent: co2, kg: 1/; /tag: F4,/s/agent: powder/agent: co2/'
+quiet isolator_cuts_radio tamarisk '/item: battery_isolator_service,/s/cuts: .*\]/cuts: [vhf_dsc]/'
+quiet isolator_cuts_pumps tamarisk "$(without bilge_pump_manual)"
+quiet raft_places_without_one tamarisk '/item: liferaft,/{p;s/tag: E2,/tag: E92,/;s/coachroof/transom/;s/persons: 8, //;}'
+says jackets_few 'none is for an adult' alder '/item: lifejacket,/s/kg_low/wearer: child, kg_low/'
+says gear_expired 'expires 2026, which counts to 2026-01-01 for want of a month' alder \
+    '/item: epirb,/s/expires: 2030-04/expires: 2026/'
+says gear_date_unknown 'liferaft E3 has no date that tells how long it is good' alder \
+    '/item: liferaft,/s/service_due: 2030-04/serviced: 2026-04/'
+
+# one fault, one problem: an entry copied is told as that, a piece that moved by its tag
+says record 'epirb stands in the same place twice' alder '/item: epirb,/{p;}'
+quiet identity_twice alder '/item: epirb,/{p;s/zone: companionway/zone: saloon/;}'
+says record 'tag E4 is already that of epirb' alder '/item: epirb,/{p;s/zone: companionway/zone: saloon/;}'
+# a beacon that agrees with one of three that disagree says nothing new
+quiet beacon_other_country birch 's/flag: HR/flag: "NO"/'
+says beacon_other_country 'country code 237 (Greece)' birch '/item: epirb,/s/9DCD0/9DAD0/'
+says beacon_other_country 'country code 237 (Greece)' birch 's/flag: HR/flag: "NO"/; /item: epirb,/s/9DCD0/9DAD0/'
+
+# a key misspelt: that, and not that its field is missing too
+for key in boat radio equipment not_fitted persons_max type call_sign mmsi power_switch hex_id \
+    expires painter inside; do
+    change alder "s/\b$key:/${key}x:/"
+    told "$bad" >/dev/null
+    expect_equal "each-misspelt-$key" 'record error' "$(sed -n \
+        's/^ *{"check": "\([a-z0-9_]*\)", "severity": "\([a-z]*\)".*/\1 \2/p' "$scratch/stdout" | sort -u)"
+    grep '"check": "record"' "$scratch/stdout" | grep -qv 'has no key' && not_ok "each-misspelt-$key-else" "$(cat "$scratch/stdout")"
+done
+for key in item tag zone; do
+    change alder "/item: epirb,/s/$key:/${key}x:/"
+    expect_equal "each-misspelt-$key" 'record error' "$(told "$bad")"
+done
+
+# people and things are whole
+for field in 'persons_max: 6' 'openings: 2' 'count: 6' 'persons: 6'; do
+    says record "${field%:*}\\\" must be a whole number, not 1.5" alder "s/$field,*/${field%:*}: 1.5,/"
+done
 
 # ---- none left out ----
 

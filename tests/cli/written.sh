@@ -23,8 +23,8 @@ mmsi|982380014|mmsi_form|a tender's, carried by a ship (MID 238)
 mmsi|823800014|mmsi_form|a handheld radio's (MID 238)
 mmsi|123456789|mmsi_form|not assigned
 mmsi|971380014|mmsi_form|not assigned
-mmsi|238014810 |mmsi_damaged record|spaces where none belong
-mmsi| 238014810|mmsi_damaged record|spaces where none belong
+mmsi|238014810 |record|ends with a space
+mmsi| 238014810|record|begins with a space
 mmsi|238 014 810||
 mmsi|238-014-810|mmsi_damaged|(U+002D)
 mmsi|238 014 810|mmsi_damaged|(U+202F)
@@ -43,23 +43,27 @@ mmsi|999999999|mmsi_form|(MID 999)
 mmsi|800000000|mmsi_form|MID 000
 mmsi|199999999|mmsi_form|not assigned
 mmsi|200123457|mmsi_reserved|MID 200
-mmsi|201000001|beacon_other_country identities_disagree|Albania
-mmsi|279999998|beacon_other_country identities_disagree|Serbia
+mmsi|201000001|identities_disagree|Albania
+mmsi|279999998|identities_disagree|Serbia
 mmsi|280000001|mmsi_mid_unknown|MID 280
 mmsi|300000001|mmsi_mid_unknown|MID 300
-mmsi|775000001|beacon_other_country identities_disagree|Venezuela
+mmsi|775000001|identities_disagree|Venezuela
 mmsi|776000001|mmsi_mid_unknown|MID 776
 mmsi|702000001|mmsi_mid_unknown|MID 702
 mmsi|335000001|mmsi_mid_unknown|MID 335
 mmsi|456000001|mmsi_mid_unknown|MID 456
 mmsi|217123456|mmsi_made_up mmsi_mid_unknown|MID 217
-mmsi|306000123|beacon_other_country identities_disagree|Curacao
+mmsi|306000123|identities_disagree|Curacao
 mmsi|238000000|mmsi_made_up|
 mmsi|238999999|mmsi_made_up|
 mmsi|238111111|mmsi_made_up|
 mmsi|238123000||
 mmsi|238123456|mmsi_made_up|
 mmsi|MMSI 238014810|mmsi_damaged|
+mmsi|none|mmsi_damaged|is no number
+mmsi|not_programmed|mmsi_damaged|is no number
+mmsi|N/A|mmsi_damaged|is no number
+mmsi|to be done|mmsi_damaged|is no number
 handheld|823800014||
 handheld|238014810|handheld_mmsi_ships|
 handheld|238014811|handheld_mmsi|
@@ -85,8 +89,8 @@ call_sign|nil|call_sign_characters|small letter
 call_sign|N/A|call_sign_characters|(U+002F)
 call_sign|TBA|call_sign_pattern identities_disagree|land station
 call_sign|9a2345|call_sign_characters|small letter
-call_sign|9A2345 |call_sign_characters record|is a space
-call_sign| 9A2345|call_sign_characters record|is a space
+call_sign|9A2345 |record|ends with a space
+call_sign| 9A2345|record|begins with a space
 call_sign|9A 2345|call_sign_characters|is a space
 call_sign|9А2345|call_sign_characters|(U+0410) is not A
 call_sign|9AЗ345|call_sign_characters|(U+0417) is not 3
@@ -210,12 +214,12 @@ hex_id|9DC8D 74A31 D34D1||
 hex_id|9DC8D-74A31-D34D1|beacon_unreadable|sign 6 (U+002D)
 hex_id|9dc8d74a31d34d1||
 hex_id|9DC8D74A31D34O1|beacon_unreadable|sign 14 (O for 0?)
-hex_id|9DC8D74A31D34D1 |beacon_unreadable record|space too many
+hex_id|9DC8D74A31D34D1 |record|ends with a space
 hex_id|9DC8D74A31D34D|beacon_unreadable|has not 15 or 23
 hex_id|9DC8D74A31D34D10|beacon_unreadable|has not 15 or 23
 hex_id|АDC8D74A31D34D1|beacon_unreadable|sign 1 (U+0410)
 hex_id|0x9DC8D74A31D34D1|beacon_unreadable|sign 2 (U+0078)
-hex_id|9DC8D  74A31D34D1|beacon_unreadable record|space too many
+hex_id|9DC8D  74A31D34D1|record|two spaces
 name|Ñandú|name_unspeakable|name_latin: NANDU
 name|Čarli|name_unspeakable|name_latin: CARLI
 name|Fő|name_unspeakable|name_latin: FO

@@ -66,7 +66,7 @@ static void a_raft_without_a_number_has_no_places(void **state)
     assert_int_equal(found.places, 8);
     assert_int_equal(found.largest, 8);
     assert_true(found.enough);
-    assert_true(found.short_without_one);
+    assert_false(found.short_without_one);   /* the other may hold all of them */
     assert_false(rafts_of("item: liferaft", NULL, 1).enough);
 }
 

@@ -76,6 +76,8 @@ static const struct vector {
     {"decimal comma", "238123456,00", MMSI_SHIP, MMSI_DECIMAL, MMSI_UNASSIGNED, "", NULL, 0},
     {"apostrophe", "'238123456", MMSI_SHIP, MMSI_APOSTROPHE, MMSI_UNASSIGNED, "", NULL, 0},
     {"thousands", "238'123'456", MMSI_SHIP, MMSI_SEPARATED, MMSI_UNASSIGNED, "", NULL, 4},
+    {"word", "none", MMSI_SHIP, MMSI_WORDS, MMSI_UNASSIGNED, "", NULL, 0},
+    {"words", "not_programmed", MMSI_SHIP, MMSI_WORDS, MMSI_UNASSIGNED, "", NULL, 0},
     {"underscore", "238_123_456", MMSI_SHIP, MMSI_UNDERSCORE, MMSI_UNASSIGNED, "", NULL, 4},
     {"letter l", "238l23456", MMSI_SHIP, MMSI_LETTER_L, MMSI_UNASSIGNED, "", NULL, 4},
     {"letter I", "238I23456", MMSI_SHIP, MMSI_LETTER_L, MMSI_UNASSIGNED, "", NULL, 4},

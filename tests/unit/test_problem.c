@@ -229,15 +229,17 @@ static void test_error_at(void **state)
 
     problems_about(problems, "alder", "record");
     problem_add(problems, SEVERITY_DEFICIENCY, value, NULL, "lesser");
-    assert_false(problems_error_at(problems, value));
+    assert_false(problems_error_at(problems, value, NULL));
     problem_add(problems, SEVERITY_ERROR, value, NULL, "wrong");
     problem_add(problems, SEVERITY_ERROR, place_at(source, 1, 4, 1), NULL, "wrong too");
-    assert_true(problems_error_at(problems, value));
-    assert_false(problems_error_at(problems, place_at(source, 2, 1, 1)));
-    assert_false(problems_error_at(problems, place_at(source, 3, 4, 1)));
-    assert_false(problems_error_at(problems, place_at(NULL, 2, 4, 1)));
+    assert_true(problems_error_at(problems, value, NULL));
+    assert_true(problems_error_at(problems, value, "record"));
+    assert_false(problems_error_at(problems, value, "page"));
+    assert_false(problems_error_at(problems, place_at(source, 2, 1, 1), NULL));
+    assert_false(problems_error_at(problems, place_at(source, 3, 4, 1), NULL));
+    assert_false(problems_error_at(problems, place_at(NULL, 2, 4, 1), NULL));
     problems_about(problems, "birch", "record");
-    assert_false(problems_error_at(problems, value));
+    assert_false(problems_error_at(problems, value, NULL));
 }
 
 int main(void)
