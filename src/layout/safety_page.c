@@ -244,7 +244,7 @@ static const char *cut_words(const struct sheet *sheet, const struct safety_page
     struct cuts cuts = cuts_of(sheet, page);
     mpt saved = label_line_saved(page->size);
     size_t needed = (size_t)((page->over + saved - 1) / saved);
-    if (needed > cuts.count)
+    if (needed > cuts.count || cuts.cheapest == NULL)
         return text_format(sheet->arena, "it needs %zu lines less, but only %zu entr%s two",
                            needed, cuts.count, cuts.count == 1 ? "y needs" : "ies need");
     return text_format(sheet->arena, "shorten name or spot of about %zu of the %zu entries that "
