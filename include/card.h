@@ -31,7 +31,8 @@ struct card_row {
 };
 
 /* A line of the table of openings: port on the left, starboard on the right. A
- * cell with no tag and no name is empty. */
+ * cell with no tag and no name is empty. With `head` not NULL the line is the head of
+ * those that follow, which lie on neither side, and its cells are empty. */
 struct table_cell {
     const char *tag;
     const char *name;
@@ -39,6 +40,7 @@ struct table_cell {
 };
 #define TABLE_CELLS 2
 struct table_row {
+    const char *head;
     struct table_cell cells[TABLE_CELLS];
 };
 

@@ -176,6 +176,8 @@ struct procedure_set {
     X(DISTRESS_WHAT_ENDED, "distress_what_ended") \
     X(INSIDE_LEAVE, "inside_leave") X(PERSONS, "persons") X(KILOGRAMS, "kilograms") \
     X(ALL_HANDLED, "all_handled") X(OTHERS_HANDLED, "others_handled") \
+    X(TABLE_CENTRE, "table_centre") X(TABLE_BOTH_SIDES, "table_both_sides") \
+    X(TABLE_SIDE_UNKNOWN, "table_side_unknown") \
     X(DEFER, "defer") X(DEFER_ORDER, "defer_order") \
     X(CHECK_CODE, "check_code") X(PRINTED, "printed") X(LANGUAGE, "language") \
     X(GEAR_DATES, "gear_dates") X(GEAR_DATES_NONE, "gear_dates_none") X(REPLACE, "replace") \

@@ -24,6 +24,8 @@ static void dump_step(struct text_builder *out, const struct card_step *step)
     }
     for (size_t i = 0; i < step->table_count; i++) {
         text_add(out, "  table");
+        if (step->table[i].head != NULL)
+            text_add_format(out, " %s", step->table[i].head);
         for (size_t c = 0; c < TABLE_CELLS; c++)
             if (step->table[i].cells[c].name != NULL)
                 text_add_format(out, " [%s] %s", step->table[i].cells[c].tag,

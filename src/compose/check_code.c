@@ -49,11 +49,14 @@ static void put_step(struct canon *canon, const struct card_step *step, struct a
     put(canon, step->table_note);
     for (size_t c = 0; c < TABLE_CELLS; c++)
         put(canon, step->table_heads[c]);
-    for (size_t i = 0; i < step->table_count; i++)
+    for (size_t i = 0; i < step->table_count; i++) {
+        if (step->table[i].head != NULL)
+            put(canon, step->table[i].head);
         for (size_t c = 0; c < TABLE_CELLS; c++) {
             put(canon, step->table[i].cells[c].tag);
             put(canon, step->table[i].cells[c].name);
         }
+    }
 }
 
 /* The signal word belongs to each: a never must not pass for a caution. */

@@ -93,15 +93,20 @@ static void row_tell(const struct explaining *explaining, const struct card_row 
 
 static void table_tell(const struct explaining *explaining, const struct card_step *step)
 {
-    for (size_t c = 0; c < TABLE_CELLS; c++)
+    for (size_t c = 0; c < TABLE_CELLS; c++) {
+        const char *head = text_empty(step->table_heads[c]) ? step->table_heads[0]
+                                                            : step->table_heads[c];
         for (size_t i = 0; i < step->table_count; i++) {
             const struct table_cell *cell = &step->table[i].cells[c];
+            if (step->table[i].head != NULL)
+                head = step->table[i].head;
             if (cell->name == NULL)
                 continue;
             placed_tell(explaining, INDENT_REASON, cell->origin, "gear %s %s", cell->tag,
                         step->table_kind->key);
-            line_tell(explaining, INDENT_DETAIL, "%s | %s", step->table_heads[c], cell->name);
+            line_tell(explaining, INDENT_DETAIL, "%s | %s", head, cell->name);
         }
+    }
     if (step->table_count > 0 && !text_empty(step->table_note))
         line_tell(explaining, INDENT_REASON, "for all of them: %s", step->table_note);
 }

@@ -5,6 +5,9 @@
 
 #include "figure.h"
 
+#define PIECES_MOST 3            /* on a line of gear that only helps */
+#define ZONES_MOST 2
+
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot)
 {
@@ -171,28 +174,52 @@ static void zone_add(const struct composing *composing, struct text_builder *zon
     text_add_format(zones, "%s%s", zones->length == 0 ? "" : "; ", zone);
 }
 
-/* Gear that helps but is not the step itself shares one row, however many
- * pieces there are: all tags, and the zones. The plan shows each place. */
-static void pieces_add(struct composing *composing, struct row_list *list, const char *item)
+/* Does a piece more fit on the line? Not with a fourth tag, nor with a third zone. */
+static bool piece_fits(const struct composing *composing, const struct equipment *gear,
+                       const char *zones, size_t zone_count, size_t pieces)
+{
+    const char *zone = place_words(composing, gear->place_zone, SIDE_NONE, NULL);
+    return pieces < PIECES_MOST && (zone_count < ZONES_MOST || zone_told(zones, zone));
+}
+
+/* Gear that helps but is not the step itself shares a row, or a few rows where there
+ * are many pieces: tags, and the zones. The plan shows each place. */
+static bool pieces_row_add(struct composing *composing, struct row_list *list, const char *item,
+                           size_t *index)
 {
     struct text_builder zones = text_builder_in(composing->arena);
-    size_t index = 0, count = 0, room = pieces_of(composing, item);
-    const char **tags = arena_array(composing->arena, room, sizeof *tags);
-    const struct equipment *first = NULL;
-    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
+    const char **tags = arena_array(composing->arena, PIECES_MOST, sizeof *tags);
+    const struct equipment *first = NULL, *gear;
+    size_t count = 0, zone_count = 0, next = *index;
+    while ((gear = gear_next(composing, item, &next)) != NULL &&
+           piece_fits(composing, gear, zones.at, zone_count, count)) {
+        size_t length = zones.length;
         first = first == NULL ? gear : first;
         tags[count++] = TEXT_OR_EMPTY(gear->tag);
         zone_add(composing, &zones, gear);
+        zone_count += zones.length > length ? 1 : 0;
         marker_add(composing, gear);
+        *index = next;
     }
+    if (first == NULL)
+        return false;
     row_begin(composing, list, first);
     struct card_row *row = &list->rows[list->count - 1];
     row->tags = tags;
     row->tag_count = count;
-    row->name = text_format(composing->arena, "%zu %s", count,
-                            words_items(composing->in->words, item));
+    if (count > 1)
+        row->name = text_format(composing->arena, "%zu %s", count,
+                                words_items(composing->in->words, item));
     row->where = zones.at;
     row->shared = true;
+    return true;
+}
+
+static void pieces_add(struct composing *composing, struct row_list *list, const char *item)
+{
+    size_t index = 0;
+    while (pieces_row_add(composing, list, item, &index))
+        continue;
 }
 
 /* In a draft, what is not recorded is seen on the card, not left out. */

@@ -2,11 +2,6 @@
  * bow first (room: compose). */
 #include "compose.h"
 
-struct column {
-    struct table_cell *cells;
-    size_t count, room;
-};
-
 /* Handling that most share is said once, in the table's head. */
 struct handling {
     const char *how;      /* NULL: nothing is shared, or not all is recorded */
@@ -91,17 +86,6 @@ static const struct equipment **gear_by_station(const struct composing *composin
     return list;
 }
 
-static void cell_add(struct composing *composing, struct column *column,
-                     const struct equipment *gear, const struct handling *common)
-{
-    column->cells = arena_grow(composing->arena, column->cells, column->count, &column->room,
-                               sizeof *column->cells);
-    column->cells[column->count++] = (struct table_cell){
-        .tag = TEXT_OR_EMPTY(gear->tag), .name = cell_name(composing, gear, common),
-        .origin = gear->place};
-    marker_add(composing, gear);
-}
-
 static enum side gear_side(const struct equipment *gear)
 {
     if (gear->place_side != SIDE_NONE || gear->place_zone == NULL)
@@ -109,34 +93,113 @@ static enum side gear_side(const struct equipment *gear)
     return gear->place_zone->side;
 }
 
-/* What stands on neither side goes where there is more room. */
-static void columns_fill(struct composing *composing, const char *item,
-                         const struct handling *common, struct column columns[TABLE_CELLS])
+/* ---- lines ---- */
+
+/* Nothing stands under the word of a side that its record does not tell. */
+static const char *head_word(const struct composing *composing, enum side side)
 {
-    size_t count;
-    const struct equipment **list = gear_by_station(composing, item, &count);
-    for (size_t i = 0; i < count; i++) {
-        enum side side = gear_side(list[i]);
-        size_t shorter = columns[0].count <= columns[1].count ? 0 : 1;
-        size_t column = side == SIDE_PORT ? 0 : side == SIDE_STARBOARD ? 1 : shorter;
-        cell_add(composing, &columns[column], list[i], common);
+    static const enum word heads[] = {
+        [SIDE_NONE] = WORD_TABLE_SIDE_UNKNOWN, [SIDE_PORT] = WORD_PLAN_PORT,
+        [SIDE_STARBOARD] = WORD_PLAN_STARBOARD, [SIDE_CENTRE] = WORD_TABLE_CENTRE,
+        [SIDE_BOTH] = WORD_TABLE_BOTH_SIDES};
+    return words_get(composing->in->words, heads[side]);
+}
+
+/* The table while it is written: the gear of each side in its order. */
+struct writing {
+    struct composing *composing;
+    const struct equipment **list;
+    size_t gear_count;
+    const struct handling *common;
+    struct table_row *lines;
+    size_t line_count;
+};
+
+static struct table_cell cell_of(const struct writing *writing, const struct equipment *gear)
+{
+    return (struct table_cell){.tag = TEXT_OR_EMPTY(gear->tag), .origin = gear->place,
+                               .name = cell_name(writing->composing, gear, writing->common)};
+}
+
+static size_t side_count(const struct writing *writing, enum side side)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < writing->gear_count; i++)
+        count += gear_side(writing->list[i]) == side ? 1 : 0;
+    return count;
+}
+
+/* One side down a column, from that line on. */
+static void column_write(struct writing *writing, enum side side, size_t column)
+{
+    size_t line = writing->line_count;
+    for (size_t i = 0; i < writing->gear_count; i++)
+        if (gear_side(writing->list[i]) == side)
+            writing->lines[line++].cells[column] = cell_of(writing, writing->list[i]);
+}
+
+/* What has no other side beside it takes both columns: the first half left, the second
+ * right. */
+static void block_write(struct writing *writing, enum side side)
+{
+    size_t count = side_count(writing, side), half = (count + 1) / 2, written = 0;
+    for (size_t i = 0; i < writing->gear_count; i++) {
+        if (gear_side(writing->list[i]) != side)
+            continue;
+        writing->lines[writing->line_count + written % half].cells[written / half] =
+            cell_of(writing, writing->list[i]);
+        written++;
     }
+    writing->line_count += half;
+}
+
+/* Under the heads of the table if nothing stands there yet, else under its own. */
+static void group_write(struct writing *writing, enum side side, struct card_step *step)
+{
+    if (side_count(writing, side) == 0)
+        return;
+    bool first = writing->line_count == 0;
+    if (first)
+        step->table_heads[0] = head_word(writing->composing, side);
+    else
+        writing->lines[writing->line_count++].head = head_word(writing->composing, side);
+    block_write(writing, side);
+}
+
+static void sides_write(struct writing *writing, struct card_step *step)
+{
+    size_t port = side_count(writing, SIDE_PORT), starboard = side_count(writing, SIDE_STARBOARD);
+    if (port == 0 || starboard == 0) {
+        enum side side = port > 0 ? SIDE_PORT : SIDE_STARBOARD;
+        group_write(writing, side, step);
+        if (port + starboard > 1)
+            step->table_heads[1] = step->table_heads[0];
+        return;
+    }
+    column_write(writing, SIDE_PORT, 0);
+    column_write(writing, SIDE_STARBOARD, 1);
+    writing->line_count = port > starboard ? port : starboard;
+    step->table_heads[0] = head_word(writing->composing, SIDE_PORT);
+    step->table_heads[1] = head_word(writing->composing, SIDE_STARBOARD);
 }
 
 void table_make(struct composing *composing, const char *item, struct card_step *step)
 {
-    struct column columns[TABLE_CELLS] = {{0}, {0}};
+    static const enum side others[] = {SIDE_CENTRE, SIDE_BOTH, SIDE_NONE};
     struct handling common = common_handling(composing, item);
-    columns_fill(composing, item, &common, columns);
-    size_t lines = columns[0].count > columns[1].count ? columns[0].count : columns[1].count;
-    struct table_row *table = arena_array(composing->arena, lines, sizeof *table);
-    for (size_t c = 0; c < TABLE_CELLS; c++)
-        for (size_t i = 0; i < columns[c].count; i++)
-            table[i].cells[c] = columns[c].cells[i];
-    step->table = table;
-    step->table_count = lines;
-    step->table_heads[0] = words_get(composing->in->words, WORD_PLAN_PORT);
-    step->table_heads[1] = words_get(composing->in->words, WORD_PLAN_STARBOARD);
+    struct writing writing = {.composing = composing, .common = &common};
+    writing.list = gear_by_station(composing, item, &writing.gear_count);
+    writing.lines = arena_array(composing->arena,
+                                writing.gear_count + sizeof others / sizeof *others,
+                                sizeof *writing.lines);
+    step->table_heads[0] = step->table_heads[1] = "";
+    for (size_t i = 0; i < writing.gear_count; i++)
+        marker_add(composing, writing.list[i]);
+    sides_write(&writing, step);
+    for (size_t i = 0; i < sizeof others / sizeof *others; i++)
+        group_write(&writing, others[i], step);
+    step->table = writing.lines;
+    step->table_count = writing.line_count;
     step->table_kind = item_find(item);
     step->table_note = "";
     if (common.how != NULL)

@@ -241,14 +241,39 @@ bool distress_fits(struct sheet *sheet, const struct frame *frame)
     return columns_choose(sheet, frame, &columns, &size) <= 0;
 }
 
+/* How many lines the name takes, spelled. */
+static size_t spelling_lines(const struct sheet *sheet, mpt size, mpt width)
+{
+    const struct card_section *section = section_of(sheet, "spell");
+    struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
+    if (section == NULL || section->line_count == 0)
+        return 0;
+    struct paragraph words = paragraph_make(sheet, &style, section->lines[0].text, width,
+                                            section->lines[0].origin);
+    return words.line_count;
+}
+
+/* Only what is not done already: a short name to say may be recorded. */
+static const char *distress_remedy(const struct sheet *sheet, size_t spelling)
+{
+    const struct boat *boat = sheet->card->boat_record;
+    const char *spoken = text_empty(boat->facts.name_spoken.text) ? "give a short name_spoken, "
+                                                                  : "";
+    if (spelling < 3)
+        return text_format(sheet->arena, "%sgive a short looks, or shorter nature_steps", spoken);
+    return text_format(sheet->arena, "%sgive a short looks, or shorter nature_steps\nthe name is "
+                       "spelled letter by letter on %zu lines: where that is not enough, only a "
+                       "shorter name of the boat is", spoken, spelling);
+}
+
 bool distress_place(struct sheet *sheet, const struct frame *frame)
 {
     struct columns columns;
     mpt size, over = columns_choose(sheet, frame, &columns, &size);
     if (over > 0) {
+        size_t spelling = spelling_lines(sheet, size, columns.left.width);
         sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over,
-                       "give a short name_spoken and looks, or shorter nature_steps",
-                       "the distress card");
+                       distress_remedy(sheet, spelling), "the distress card");
         return false;
     }
     column_place(sheet, false, size, columns.left);

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #define BAND_PAD MM(1.5)
+#define BOAT_WIDTH MM(60)
 
 /* The classes a procedure may be of: colour of the stripe, frame of the sign. */
 static const struct stripe {
@@ -51,18 +52,59 @@ static void band_sign_place(struct sheet *sheet, struct area band, enum sign_cla
     sheet_sign(sheet, area, sign, sheet->card->symbol, sheet->card->origin);
 }
 
+/* Where a name that is long at its least size is parted: at the space nearest to its
+ * middle; NULL: nowhere. */
+static const char *name_break(const struct sheet *sheet, const struct style *style,
+                              const char *name)
+{
+    const char *best = NULL;
+    size_t half = strlen(name) / 2, nearest = strlen(name);
+    if (sheet_width(sheet, style, name) <= BOAT_WIDTH)
+        return NULL;
+    for (const char *at = strchr(name, ' '); at != NULL; at = strchr(at + 1, ' ')) {
+        size_t left = (size_t)(at - name), off = left > half ? left - half : half - left;
+        if (off < nearest) {
+            nearest = off;
+            best = at;
+        }
+    }
+    return best;
+}
+
+static mpt name_line(struct sheet *sheet, const struct style *style, mpt right, mpt baseline,
+                     const char *text)
+{
+    mpt width = sheet_width(sheet, style, text);
+    sheet_text(sheet, style, right - width, baseline, text, strlen(text),
+               sheet->card->boat_record->facts.name.place);
+    return width;
+}
+
+/* The name on one line, or its halves on two; gives their width. */
+static mpt name_place(struct sheet *sheet, const struct style *style, mpt right, mpt baseline)
+{
+    const char *name = sheet->card->boat, *part = name_break(sheet, style, name);
+    if (part == NULL)
+        return name_line(sheet, style, right, baseline, name);
+    const char *first = text_format(sheet->arena, "%.*s", (int)(part - name), name);
+    mpt pitch = style->size / 100 * size_rule(ROLE_BOAT)->leading;
+    paragraph_begin(sheet, true);
+    mpt one = name_line(sheet, style, right, baseline - pitch, first);
+    mpt two = name_line(sheet, style, right, baseline, part + 1);
+    paragraph_end(sheet, true);
+    return one > two ? one : two;
+}
+
 static mpt boat_block_place(struct sheet *sheet, struct area band)
 {
     struct style name = {ROLE_BOAT, FACE_BOLD, size_rule(ROLE_BOAT)->aim, INK_WHITE};
     struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(ROLE_BOAT)->floor, INK_WHITE};
     const struct card *card = sheet->card;
     mpt right = band.x + band.width - MM(3);
-    while (name.size > number.size && sheet_width(sheet, &name, card->boat) > MM(60))
+    while (name.size > number.size && sheet_width(sheet, &name, card->boat) > BOAT_WIDTH)
         name.size -= 250;
-    mpt name_width = sheet_width(sheet, &name, card->boat);
     mpt number_width = sheet_width(sheet, &number, card->number_text);
-    sheet_text(sheet, &name, right - name_width, band.y + MM(10), card->boat, strlen(card->boat),
-               card->boat_record->facts.name.place);
+    mpt name_width = name_place(sheet, &name, right, band.y + MM(10));
     sheet_text(sheet, &number, right - number_width, band.y + MM(16), card->number_text,
                strlen(card->number_text), card->origin);
     return name_width > number_width ? name_width : number_width;
@@ -83,7 +125,8 @@ static void title_line(struct sheet *sheet, const struct style *style, struct ar
     mpt width = sheet_text(sheet, style, area.x, baseline, text, length, sheet->card->origin);
     if (width > area.width)
         sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, width - area.width,
-                       "shorten the boat's name", "the title beside it");
+                       "shorten the boat's name, or part it by a space: it may take two lines",
+                       "the title beside the boat's name");
 }
 
 /* Where a title is parted: behind its comma, else at the space nearest to its
@@ -104,13 +147,20 @@ static const char *title_break(const char *title)
     return best;
 }
 
+/* The head of a plan has letters of 60 % of 7 % of the shorter side (ISO 23601), or two
+ * lines. */
+static bool line_is_tall(const struct sheet *sheet, mpt size, mpt shorter_side)
+{
+    return sheet->card->safety == NULL || size * 711 / 1000 >= shorter_side * 7 / 100 * 60 / 100;
+}
+
 /* On one line if its capitals can be 8 mm or more there; else on two. */
-static void title_place(struct sheet *sheet, struct area area)
+static void title_place(struct sheet *sheet, struct area area, mpt shorter_side)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
     const char *title = sheet->card->title, *part = title_break(title);
     mpt width = title_size(sheet, &style, title, area.width);
-    if (width <= area.width || part == NULL) {
+    if ((width <= area.width && line_is_tall(sheet, style.size, shorter_side)) || part == NULL) {
         title_line(sheet, &style, area, baseline_in(area.y, area.height, style.size), title,
                    strlen(title));
         return;
@@ -133,7 +183,8 @@ static void band_place(struct sheet *sheet, const struct frame *frame)
     mpt left = band.height + MM(2);
     mpt boat_width = boat_block_place(sheet, band);
     title_place(sheet, (struct area){band.x + left, band.y,
-                                     band.width - left - boat_width - MM(6), band.height});
+                                     band.width - left - boat_width - MM(6), band.height},
+                frame->paper.width);
     sheet_box(sheet, frame->stripe, stripe_of(sheet->card)->ink, INK_BLACK, MM(0.35), 0);
 }
 

@@ -5,6 +5,7 @@
 #define STEPS_MOST 60
 #define SHAKES_MOST 12
 #define MOVES_A_SHAKE 3
+#define WORK_MOST ((size_t)4000000)
 
 struct worth { size_t wrong; double length; };
 
@@ -77,9 +78,22 @@ static void order_move(struct arranging *arranging, size_t from, size_t to)
         order_swap(arranging, from, from - 1);
 }
 
+/* Every judgement looks at each pair of labels. A boat with many places must not take
+ * minutes: what is not found by then is not found. Counted, not timed: pages repeat. */
+static bool work_allowed(struct arranging *arranging)
+{
+    size_t work = arranging->count * arranging->count;
+    if (arranging->work_done > WORK_MOST - work)
+        return false;
+    arranging->work_done += work;
+    return true;
+}
+
 /* Stacks anew; better than what is known? */
 static bool order_judge(struct arranging *arranging, size_t left, struct worth *known)
 {
+    if (!work_allowed(arranging))
+        return false;
     sides_set(arranging, left);
     if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
         return false;

@@ -21,6 +21,7 @@ struct arranging {
     size_t *chosen;            /* by label: its port */
     size_t *order;             /* labels by port */
     struct run_of_labels *runs;  /* room for columns_stack, which runs many times */
+    size_t work_done;          /* pairs of labels looked at by labels_improve.c */
 };
 
 /* How many labels a column has, and how far they pass its foot; negative: they fit. */

@@ -231,6 +231,32 @@ static size_t longest_step(const struct card *card)
     return longest + 1;
 }
 
+/* The entry of the record that the step's first line is about. */
+static struct place step_place_told(const struct card *card, size_t number)
+{
+    const struct card_step *step = &card->steps[number - 1];
+    for (size_t c = 0; step->table_count > step->row_count && c < TABLE_CELLS; c++)
+        if (step->table[0].cells[c].name != NULL)
+            return step->table[0].cells[c].origin;
+    return step->row_count > 0 ? step->rows[0].origin : card->boat_record->facts.name.place;
+}
+
+/* What makes the longest step shorter. Gear at one place cannot be entered twice alike:
+ * several pieces there are one entry with a count. */
+static const char *rows_remedy(const struct sheet *sheet)
+{
+    size_t number = longest_step(sheet->card);
+    const struct card_step *step = &sheet->card->steps[number - 1];
+    if (step->table_count > step->row_count)
+        return text_format(sheet->arena, "step %zu lists openings in %zu lines, port beside "
+                           "starboard: enter those that stand side by side as one, with "
+                           "`count`, one tag and a short name for all of them, such as in, "
+                           "out\nrecord the side of each: openings without one have lines of "
+                           "their own", number, step->table_count);
+    return text_format(sheet->arena, "step %zu has the most rows (%zu): enter gear of one kind "
+                       "at one place as one, with `count`", number, rows_of(step));
+}
+
 static bool budget_kept(struct sheet *sheet)
 {
     const struct card *card = sheet->card;
@@ -240,9 +266,8 @@ static bool budget_kept(struct sheet *sheet)
     if (rows <= CARD_ROWS_MOST && card->step_count <= STEPS_MOST)
         return true;
     sheet->failed = true;
-    problem_add(sheet->problems, SEVERITY_ERROR, card->boat_record->facts.name.place,
-                text_format(sheet->arena, "step %zu has the most rows: gear of one kind at one "
-                            "place shares a row when its words are equal", longest_step(card)),
+    problem_add(sheet->problems, SEVERITY_ERROR,
+                step_place_told(card, longest_step(card)), rows_remedy(sheet),
                 "%s (%s): %zu steps and %zu rows, %d and %d at most", card->title,
                 card->language, card->step_count, rows, STEPS_MOST, CARD_ROWS_MOST);
     return false;
@@ -250,13 +275,9 @@ static bool budget_kept(struct sheet *sheet)
 
 static const char *steps_remedy(const struct sheet *sheet)
 {
-    const struct card *card = sheet->card;
-    size_t longest = longest_step(card);
-    return text_format(sheet->arena,
-                       "step %zu has the most rows (%zu): gear of one kind at one place shares a "
-                       "row when its words are equal\n"
+    return text_format(sheet->arena, "%s\n"
                        "a call with fewer lines makes room too: give a short name_spoken and looks",
-                       longest, rows_of(&card->steps[longest - 1]));
+                       rows_remedy(sheet));
 }
 
 /* A block that is too long for want of room: the cause may be a line of the call

@@ -35,7 +35,7 @@ static bool way_is_free(const struct placed_tags *tags, size_t index, struct poi
     return true;
 }
 
-enum lead tag_lead(const struct placed_tags *tags, size_t index)
+static enum lead lead_alone(const struct placed_tags *tags, size_t index)
 {
     struct point place = hull_point(tags->view, &tags->markers[index]);
     if (covers(tags->boxes[index], place) || !hull_holds(tags->view, box_at(place, 0, 0)))
@@ -45,6 +45,29 @@ enum lead tag_lead(const struct placed_tags *tags, size_t index)
             same_place(&tags->markers[i], &tags->markers[index]))
             return LEAD_TOGETHER;
     return way_is_free(tags, index, place) ? LEAD_DRAWN : LEAD_LOST;
+}
+
+/* Does the line come to the other's line, or to the dot at its end? */
+static bool leads_meet(const struct placed_tags *tags, size_t index, size_t other)
+{
+    struct point from = middle(tags->boxes[index]), other_from = middle(tags->boxes[other]);
+    struct point to = hull_point(tags->view, &tags->markers[index]);
+    struct point other_to = hull_point(tags->view, &tags->markers[other]);
+    struct area dot = box_at(to, DOT, DOT), other_dot = box_at(other_to, DOT, DOT);
+    return segments_meet(from, to, other_from, other_to) ||
+           segment_to_box(from, to, other_dot) < (double)(LINE / 2 + CLEAR) ||
+           segment_to_box(other_from, other_to, dot) < (double)(LINE / 2 + CLEAR);
+}
+
+/* Of two lines that meet, the later is not drawn; those of one place may end in one dot. */
+enum lead tag_lead(const struct placed_tags *tags, size_t index)
+{
+    enum lead lead = lead_alone(tags, index);
+    for (size_t i = 0; i < index && lead == LEAD_DRAWN; i++)
+        if (tags->found[i] && !same_place(&tags->markers[i], &tags->markers[index]) &&
+            lead_alone(tags, i) == LEAD_DRAWN && leads_meet(tags, index, i))
+            lead = LEAD_LOST;
+    return lead;
 }
 
 void tag_lead_draw(struct sheet *sheet, const struct placed_tags *tags, size_t index)

@@ -17,7 +17,8 @@ enum lead {
     LEAD_NONE,        /* the tag covers its true place, or that is not drawn */
     LEAD_TOGETHER,    /* a tag of the same place covers it: they stand together there */
     LEAD_DRAWN,       /* a thin line can be drawn to a dot at the true place */
-    LEAD_LOST         /* other tags lie on the true place or between */
+    LEAD_LOST         /* other tags lie on the true place or between, or the line meets that
+                       * of a tag before it */
 };
 
 enum lead tag_lead(const struct placed_tags *tags, size_t index);

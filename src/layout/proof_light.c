@@ -1,5 +1,6 @@
 /* proof_light.c - do words, lines and frames stand out from what lies under them, in
  * white light, printed grey and in red light (room: layout). Rules G7, G8, G9. */
+#include "assignment.h"
 #include "legible.h"
 #include "proof_room.h"
 
@@ -85,14 +86,62 @@ static void line_told(struct proofing *p, size_t i, struct contrast contrast)
 }
 
 /* Without its ends: a line may end at a frame. */
-static struct area line_middle(const struct page_item *line, struct area ink)
+static mpt pulled_in(mpt from, mpt to, double share)
 {
-    mpt half = line->line_width / 2 + MM(0.2);
-    if (ink.width > ink.height && ink.width > 2 * half)
-        return (struct area){ink.x + half, ink.y, ink.width - 2 * half, ink.height};
-    if (ink.height > 2 * half)
-        return (struct area){ink.x, ink.y + half, ink.width, ink.height - 2 * half};
-    return ink;
+    return from + (mpt)((double)(to - from) * share);
+}
+
+static struct page_item line_shortened(const struct page_item *line)
+{
+    struct page_item middle = *line;
+    double length = length_between(line->from, line->to);
+    double end = line->line_width / 2 + MM(0.2), share = length > 2 * end ? end / length : 0.0;
+    middle.from = (struct point){pulled_in(line->from.x, line->to.x, share),
+                                 pulled_in(line->from.y, line->to.y, share)};
+    middle.to = (struct point){pulled_in(line->to.x, line->from.x, share),
+                               pulled_in(line->to.y, line->from.y, share)};
+    return middle;
+}
+
+/* Does the line itself meet it, not only the rectangle round a slanting line? */
+static bool line_meets(const struct page_item *line, struct area area)
+{
+    return segment_to_box(line->from, line->to, area) < (double)line->line_width / 2;
+}
+
+/* A wider white line along all of it. */
+static bool is_halo_of(const struct page_item *halo, const struct page_item *line)
+{
+    return halo->kind == PAGE_LINE && halo->stroke == INK_WHITE &&
+           halo->line_width > line->line_width && halo->from.x == line->from.x &&
+           halo->from.y == line->from.y && halo->to.x == line->to.x && halo->to.y == line->to.y;
+}
+
+/* The mast: a grey dot that a line may cross, as it may the boat's other grey lines. */
+static bool is_mast(const struct page_item *item)
+{
+    return item->kind == PAGE_ELLIPSE && item->fill == INK_GREY && in_plan(item);
+}
+
+/* As grounds_under, but of what the line itself runs over. */
+static void grounds_of_line(const struct proofing *p, size_t above, bool seen[INK_COUNT])
+{
+    const struct page_item *line = &p->page->items[above];
+    struct page_item middle = line_shortened(line);
+    for (size_t i = above; i-- > 0;) {
+        const struct page_item *item = &p->page->items[i];
+        bool filled = item->kind == PAGE_SIGN || item_touches(item, p->ink[above]);
+        if (is_halo_of(item, line))
+            break;
+        if (!filled || is_mast(item) || !line_meets(&middle, item->area))
+            continue;
+        if (item->kind == PAGE_SIGN)
+            seen[INK_BLACK] = true;
+        seen[item->kind == PAGE_SIGN ? INK_WHITE : item->fill] = true;
+        if (item_covers(item, p->ink[above]))
+            return;
+    }
+    seen[INK_WHITE] = true;
 }
 
 /* White lines are halos and white areas without a line are ground: they keep others
@@ -108,12 +157,13 @@ static void shape_judge(struct proofing *p, size_t i)
     bool ground = item->fill == INK_WHITE && item->stroke == INK_NONE;
     if (halo || ground)
         return;
-    grounds_under(p, i, item->kind == PAGE_LINE ? line_middle(item, p->ink[i])
-                                                : area_grown(p->ink[i], MM(0.1)), seen);
-    if (item->kind == PAGE_LINE)
+    if (item->kind == PAGE_LINE) {
+        grounds_of_line(p, i, seen);
         line_told(p, i, worst_on(item->stroke, seen));
-    else
-        line_told(p, i, better(best_on(item->stroke, seen), best_on(item->fill, seen)));
+        return;
+    }
+    grounds_under(p, i, area_grown(p->ink[i], MM(0.1)), seen);
+    line_told(p, i, better(best_on(item->stroke, seen), best_on(item->fill, seen)));
 }
 
 /* The black line round a sign must show on its ground. */

@@ -295,10 +295,11 @@ static void leader_tag_judge(struct proofing *p, const struct page_item *leader,
                     mm_words(p->arena, tag->area.y));
 }
 
-/* One may end on another: two names of one place. */
+/* One may end on another: two names, or two tags, of one place. */
 static bool leaders_cross(const struct page_item *a, const struct page_item *b)
 {
-    bool share = a->from.x == b->from.x && a->from.y == b->from.y;
+    bool share = (a->from.x == b->from.x && a->from.y == b->from.y) ||
+                 (a->to.x == b->to.x && a->to.y == b->to.y);
     return !share && segments_meet(a->from, a->to, b->from, b->to);
 }
 

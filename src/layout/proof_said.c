@@ -48,12 +48,14 @@ static void table_judge(struct proofing *p, const struct card_step *step)
         return;
     says_judge(p, "steps", step->table_note);
     texts_judge(p, "steps", step->table_heads, TABLE_CELLS);
-    for (size_t r = 0; r < step->table_count; r++)
+    for (size_t r = 0; r < step->table_count; r++) {
+        says_judge(p, "steps", or_nothing(step->table[r].head));
         for (size_t c = 0; c < TABLE_CELLS; c++) {
             const struct table_cell *cell = &step->table[r].cells[c];
             says_judge(p, "steps", text_format(p->arena, "%s%s", or_nothing(cell->tag),
                                                or_nothing(cell->name)));
         }
+    }
 }
 
 static void step_judge(struct proofing *p, const struct card_step *step)

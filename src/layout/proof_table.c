@@ -85,7 +85,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_LINE_CONTRAST] = {"G8", "lines, frames and signs stand out from what lies under them, "
         "in all three lights", "3:1", "use black on white", PROOF_ERROR, PROOF_PAGE,
         "a frame or area needs it on one side; a coloured area may have a black line instead; "
-        "white areas without a line, and white halos, are ground for others and mean nothing",
+        "white areas without a line, and white halos, are ground for others and mean nothing; "
+        "a line may cross the boat's own grey lines and the grey dot of her mast, 1.6 mm",
         CD("E G8, A3 39")},
     [RULE_COLOURED_TEXT] = {"G9", "no words are printed in a colour", "black, white or grey",
         "print the words in black", PROOF_ERROR, PROOF_PAGE, EVERY, CD("A3 36, E G9")},

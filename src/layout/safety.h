@@ -64,7 +64,7 @@ void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const
                    const struct style *style, struct place origin);
 
 /* Tags that stand away from their place: a thin line to a dot there, unless others lie
- * between. */
+ * between, or the line would cross a leader that is painted already. */
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
                      const struct tag_group *groups, size_t index);
 

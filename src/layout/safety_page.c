@@ -94,7 +94,7 @@ static struct label label_of(const struct safety_page *page, size_t group, mpt h
                           .drop = label_drop(page->size), .foot = height - BAR_LINE};
 }
 
-/* The columns as far as the bars of their labels. */
+/* Up to the bars of their labels. */
 static struct label_columns columns_make(const struct safety_page *page, mpt gap)
 {
     struct label_columns columns = {page->left, page->right, gap, CLEARANCE, page->own_side};
@@ -157,8 +157,7 @@ static const struct way { size_t most; bool own_side; mpt column; } ways[] = {
 #define WAYS (sizeof ways / sizeof *ways)
 #define WAYS_OWN_SIDE 4u          /* the others only where none of these has leaders */
 
-/* Labels take the time: they are not arranged for tags that are no better placed than
- * those that have leaders already. */
+/* Labels take time: not for tags no better placed than those that have leaders already. */
 static struct safety_page way_try(struct sheet *sheet, const struct frame *frame,
                                   const struct way *way, const struct safety_page *best)
 {
@@ -245,9 +244,9 @@ static const char *cut_words(const struct sheet *sheet, const struct safety_page
     struct cuts cuts = cuts_of(sheet, page);
     mpt saved = label_line_saved(page->size);
     size_t needed = (size_t)((page->over + saved - 1) / saved);
-    if (needed > cuts.count)
-        return text_format(sheet->arena, "she has too much gear for the page: shortening the %zu "
-                           "entries that need two lines is not enough", cuts.count);
+    if (needed > cuts.count || cuts.cheapest == NULL)
+        return text_format(sheet->arena, "it needs %zu lines less, but only %zu entr%s two",
+                           needed, cuts.count, cuts.count == 1 ? "y needs" : "ies need");
     return text_format(sheet->arena, "shorten name or spot of about %zu of the %zu entries that "
                        "need two lines\nthe cheapest: %s mm of \"%s %s\"", needed, cuts.count,
                        mm_text(sheet->arena, cuts.least), cuts.cheapest->name,
@@ -258,9 +257,11 @@ static void labels_told(struct sheet *sheet, const struct safety_page *page)
 {
     const struct plan_place *longest = longest_place(sheet->card->safety);
     sheet_too_long(sheet, longest->marker.origin, page->over,
-                   text_format(sheet->arena, "%s\ngear of one kind at one place with equal spot "
-                               "shares a line\nthe label of %s is the longest (%zu lines)",
-                               cut_words(sheet, page), longest->title, longest->row_count),
+                   text_format(sheet->arena, "%s\nenter gear of one kind at one place as one, with "
+                               "`count`; gear of one zone and side without an `at` shares a label "
+                               "(%zu now)\nthe label of %s is the longest (%zu lines)",
+                               cut_words(sheet, page), sheet->card->safety->place_count,
+                               longest->title, longest->row_count),
                    "the text of the labels");
 }
 
@@ -281,10 +282,7 @@ static void groups_told(struct sheet *sheet, const struct safety_page *page)
 
 static bool page_told(struct sheet *sheet, const struct safety_page *page)
 {
-    if (page->found == LABELS_NO_ROOM)
-        labels_told(sheet, page);
-    else
-        groups_told(sheet, page);
+    (page->found == LABELS_NO_ROOM ? labels_told : groups_told)(sheet, page);
     return !sheet->failed;
 }
 
@@ -340,7 +338,7 @@ static void boat_place(struct sheet *sheet, const struct safety_page *page)
         here_mark_draw(sheet, page->groups[safety->place_count].box, safety->facing);
 }
 
-/* From the rule down: what the label lists is of one place. */
+/* From the rule down. */
 static void bars_place(struct sheet *sheet, const struct safety_page *page)
 {
     for (size_t i = 0; i < page->label_count && page->found == LABELS_LED; i++) {

@@ -287,13 +287,25 @@ struct area true_place_area(const struct hull_view *view, const struct marker *m
     return (struct area){x - DOT / 2, y - DOT / 2, width + DOT, height + DOT};
 }
 
+static bool leader_is_met(const struct sheet *sheet, struct point from, struct point to)
+{
+    for (size_t i = 0; i < sheet->count; i++) {
+        const struct page_item *item = &sheet->items[i];
+        if (item->kind == PAGE_LINE && item->part == PART_LEADER && item->stroke == INK_BLACK &&
+            segments_meet(from, to, item->from, item->to))
+            return true;
+    }
+    return false;
+}
+
 void true_place_draw(struct sheet *sheet, const struct hull_view *view,
                      const struct tag_group *groups, size_t index)
 {
     const struct safety_plan *safety = sheet->card->safety;
     struct point at = hull_point(view, &safety->places[index].marker);
     struct area box = groups[index].box;
-    if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index))
+    if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index) ||
+        leader_is_met(sheet, middle(box), at))
         return;
     sheet_line(sheet, middle(box), at, INK_BLACK, MM(0.35));
     sheet_part(sheet, PART_LEADER);

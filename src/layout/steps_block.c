@@ -175,17 +175,28 @@ static void cell_place(struct sheet *sheet, const struct table_cell *cell, mpt s
                strlen(cell->name), cell->origin);
 }
 
+static void subhead_place(struct sheet *sheet, const struct card_step *step, const char *head,
+                          mpt size, mpt x, mpt top)
+{
+    struct style bold = row_style(FACE_BOLD, size);
+    sheet_text(sheet, &bold, x, baseline_in(top, table_pitch(size), size), head, strlen(head),
+               step->headline.origin);
+}
+
 static void table_place(struct sheet *sheet, const struct card_step *step, mpt row_size, mpt x,
                         mpt top, mpt width)
 {
     mpt size = table_size(row_size), pitch = table_pitch(row_size);
     mpt tag = table_tag(sheet, step, size);
     table_head_place(sheet, step, size, x, top, width);
-    top += pitch;
-    for (size_t i = 0; i < step->table_count; i++)
+    for (size_t i = 0; i < step->table_count; i++) {
+        top += pitch;
+        if (step->table[i].head != NULL)
+            subhead_place(sheet, step, step->table[i].head, size, x, top);
         for (size_t c = 0; c < TABLE_CELLS; c++)
             cell_place(sheet, &step->table[i].cells[c], size, tag,
-                       x + (mpt)c * width / (mpt)TABLE_CELLS, top + (mpt)i * pitch, pitch);
+                       x + (mpt)c * width / (mpt)TABLE_CELLS, top, pitch);
+    }
 }
 
 /* ---- steps ---- */

@@ -163,6 +163,22 @@ maydeck print "$base" --boat forty --card safety_plan --date "$print_date" -o "$
 expect_equal plans-both-pages 2 "$(pdfinfo "$scratch/out/forty.pdf" | sed -n 's/^Pages: *//p')"
 pdftotext "$scratch/out/forty.pdf" - | grep -q 'SAFETY PLAN' && ok plans-read-back || not_ok plans-read-back
 
+# Every piece at a place of its own: found or told, but not searched for by the minute.
+{
+    boat_begin Scatter monohull
+    i=0
+    while [ $i -lt 56 ]; do
+        i=$((i + 1))
+        gear torch "C$i" saloon ", spot: hook $i, at: [$((2 + i / 7)).$((i % 7)), 0.$((i % 9))]"
+    done
+} >"$base/boats/scatter.yaml"
+(ulimit -t 60 && maydeck print "$base" --boat scatter --card safety_plan --date "$print_date" \
+    -o "$scratch/out"
+expect_status plans-scattered-in-time 1)
+grep -q 'SAFETY PLAN (en): the text of the labels is [0-9.]* mm too long' "$scratch/stderr" &&
+    ok plans-scattered-told || not_ok plans-scattered-told "$(cat "$scratch/stderr")"
+rm "$base/boats/scatter.yaml"
+
 # ---- what does not fit ----
 
 maydeck print "$base" --boat magpie --card safety_plan --date "$print_date" -o "$scratch/out"

@@ -61,6 +61,23 @@ told long laden 'laden.yaml:5:5: error: ENGINE FIRE (en): a line of the steps is
     'remedy: shorten spot, how or name of this entry by about [0-9]* letters'
 cp tests/unusual/boats/laden.yaml "$base/boats/"
 
+# A name of thirty-four wide capitals stands on two lines. Where to spell it is too long for
+# the distress card, what is done already is not asked for.
+sed 's/name: Wandering.*/name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW/' \
+    tests/unusual/boats/albatross.yaml >"$base/boats/albatross.yaml"
+printed albatross 11
+sed 's/^  name: .*/  name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW\
+  name_spoken: Wim/' tests/fleet/boats/tamarisk.yaml >"$base/boats/wide.yaml"
+told wide wide 'wide.yaml:3:9: error: DISTRESS CALL (en): the distress card is .* mm too long' \
+    'the name is spelled letter by letter on [0-9]* lines'
+grep -q 'remedy: .*name_spoken' "$scratch/stderr" && not_ok unusual-wide-asked "$(cat "$scratch/stderr")"
+expect_equal unusual-wide-errors 1 "$(grep -c ': error: ' "$scratch/stderr")"
+expect_equal unusual-wide-cards 11 "$(pdfinfo "$out/wide.pdf" | sed -n 's/^Pages: *//p')"
+for what in words contrast; do
+    expect_empty "unusual-wide-$what" "$("${what}_check" "$out/wide.pdf" 2>&1)"
+done
+rm "$base/boats/wide.yaml"
+
 # A name that is too long to be said three times: the shorter spoken one makes room.
 sed '/name_spoken:/d' tests/unusual/boats/albatross.yaml >"$base/boats/albatross.yaml"
 told name albatross 'albatross.yaml:4:9: error: .* mm too long' 'give a short name_spoken'

@@ -119,6 +119,16 @@ static void much_red(struct proof_try *try, bool broken)
     box_add(try, (struct area){MM(15), MM(80), MM(100), broken ? MM(76) : MM(70)}, INK_FIRE);
 }
 
+/* The rectangle round a slanting line is not the line. */
+static void black_on_black_aslant(struct proof_try *try, bool broken)
+{
+    struct point from = {MM(20), MM(2)}, to = {MM(40), MM(12)};
+    struct page_item *dot = item_add(try, PAGE_ELLIPSE);
+    dot->area = (struct area){broken ? MM(29) : MM(36), broken ? MM(6) : MM(3), MM(2), MM(2)};
+    dot->fill = INK_BLACK;
+    line_add(try, from, to, INK_BLACK, MM(0.5));
+}
+
 /* ---- all ---- */
 
 static const struct proof_break rows[] = {
@@ -133,6 +143,7 @@ static const struct proof_break rows[] = {
     {RULE_LINE_CONTRAST, "red line", "engine_fire", red_line},
     {RULE_LINE_CONTRAST, "grey frame on black", "engine_fire", frame_on_its_own_ground},
     {RULE_LINE_CONTRAST, "yellow area", "engine_fire", yellow_area_without_a_line},
+    {RULE_LINE_CONTRAST, "black line over a dot", "engine_fire", black_on_black_aslant},
     {RULE_LINE_CONTRAST, "sign on blue", "engine_fire", sign_on_blue},
     {RULE_COLOURED_TEXT, "blue words", "engine_fire", blue_words},
     {RULE_RED_SHARE, "much red", "engine_fire", much_red},

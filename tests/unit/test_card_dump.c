@@ -25,8 +25,8 @@ static const struct card_row rows[] = {
      .origin = {.source = &file, .line = 12}},
     {.name = "Knife", .where = "NOT RECORDED"}};
 static const struct table_row table[] = {
-    {{{.tag = "C3", .name = "Galley, drain"}, {.tag = "C4", .name = "Saloon, log"}}},
-    {{{0}, {.tag = "C5", .name = "Aft toilet, inlet"}}}};
+    {.cells = {{.tag = "C3", .name = "Galley, drain"}, {.tag = "C4", .name = "Saloon, log"}}},
+    {.cells = {{0}, {.tag = "C5", .name = "Aft toilet, inlet"}}}};
 static const struct card_step steps[] = {
     {.id = "stop", .number = 1, .headline = {"**STOP.**", {.source = &file, .line = 3}},
      .lethal = {.text = "Never run it dry."}, .rows = rows, .row_count = 2},

@@ -1,5 +1,5 @@
 /* test_compose_rows.c - the lines under a step: names, places, gear that shares a
- * row, and the table of openings. */
+ * row. The table of openings: test_compose_table.c. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -160,6 +160,19 @@ static void gear_that_only_helps_shares_one_row(void **state)
                 "[F1] Extinguisher | Saloon");
 }
 
+/* Tags and zones of many would pass the line: nobody could shorten them. */
+static void many_pieces_that_only_help_take_more_rows(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"),
+                              EXTINGUISHER("F1", "saloon") EXTINGUISHER("F2", "galley")
+                              EXTINGUISHER("F3", "cockpit") EXTINGUISHER("F4", "forepeak")
+                              EXTINGUISHER("F5", "mast")),
+                "[F1][F2] 2 extinguishers | Saloon; Galley",
+                "[F3][F4] 2 extinguishers | Cockpit; Forepeak",
+                "[F5] Extinguisher | Mast");
+}
+
 static void gear_that_only_helps_may_be_lacking(void **state)
 {
     (void)state;
@@ -187,147 +200,6 @@ static void every_tag_of_a_row_is_on_the_plan_once(void **state)
     assert_int_equal(card->markers[1].level, LEVEL_BELOW);
 }
 
-/* ---- the table of openings ---- */
-
-#define TABLE_STEP USE("uses: [seacock], table: zones")
-#define SEACOCK(tag, name, zone, rest) \
-    "  - {item: seacock, tag: " tag ", name: " name ", zone: " zone rest "}\n"
-#define ACROSS ", how: across = shut"
-
-static const char *cell_text(const struct table_cell *cell)
-{
-    return cell->name == NULL ? "-" : text_format(test.arena, "[%s] %s", cell->tag, cell->name);
-}
-
-static void expect_table(const struct card_step *step, const char *const (*cells)[TABLE_CELLS],
-                         size_t count)
-{
-    assert_int_equal(step->row_count, 0);
-    assert_int_equal(step->table_count, count);
-    for (size_t i = 0; i < count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            assert_string_equal(cell_text(&step->table[i].cells[c]), cells[i][c]);
-}
-
-static void openings_stand_bow_first_port_beside_starboard(void **state)
-{
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C4] Forward toilet, inlet", "[C2] Galley, drain"},
-        {"[C1] Engine space, intake", "[C3] Aft toilet, outlet"},
-        {"[C5] Aft locker, drain", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP,
-        SEACOCK("C1", "intake", "engine_space", ", side: port" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "outlet", "aft_heads", ", side: starboard" ACROSS)
-        SEACOCK("C4", "inlet", "forward_heads", ", side: port" ACROSS)
-        SEACOCK("C5", "drain", "lazarette", ", side: port" ACROSS));
-    expect_table(step, cells, 3);
-    assert_string_equal(step->table_heads[0], "PORT");
-    assert_string_equal(step->table_heads[1], words_get(test.words, WORD_PLAN_STARBOARD));
-    assert_string_equal(step->table_note, "all: across = shut");
-    assert_string_equal(step->table_kind->key, "seacock");
-}
-
-static void handling_that_differs_stands_with_each(void **state)
-{
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, log: no valve", "[C2] Galley, drain: across = shut"},
-        {"[C3] Aft toilet, inlet: turn right", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "log", "saloon", ", side: port, valve: no")
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: turn right"));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "");
-}
-
-/* What most share is said once in the head; the odd one says its own. */
-static void the_odd_one_says_its_own_handling(void **state)
-{
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, sink drain", "[C2] Galley, drain"},
-        {"[C3] Aft toilet, inlet: turn right", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: turn right"));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "others: across = shut");
-}
-
-/* Where one is not known, none may be taken for handled like the others. */
-static void unknown_handling_lets_nothing_be_said_of_all(void **state)
-{
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, sink drain: across = shut", "[C2] Galley, drain: across = shut"},
-        {"[C3] Aft toilet, inlet", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port"));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "");
-}
-
-/* An opening without a valve keeps no other's handling from being said once. */
-static void an_opening_without_a_valve_says_so(void **state)
-{
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Saloon, log: no valve", "[C2] Galley, drain"},
-        {"[C3] Aft toilet, inlet", "-"}};
-    const struct card_step *step = monohull_step(
-        TABLE_STEP, SEACOCK("C1", "log", "saloon", ", side: port, valve: no" ACROSS)
-        SEACOCK("C2", "drain", "galley", ", side: starboard, valve: yes" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port" ACROSS));
-    expect_table(step, cells, 2);
-    assert_string_equal(step->table_note, "all: across = shut");
-}
-
-static void openings_on_neither_side_go_where_there_is_room(void **state)
-{
-    (void)state;
-    static const char *const cells[][TABLE_CELLS] = {
-        {"[C1] Forward toilet, inlet", "[C2] Saloon, log"},
-        {"[C3] Aft toilet, outlet", "-"}};
-    expect_table(monohull_step(TABLE_STEP,
-                               SEACOCK("C1", "inlet", "forward_heads", ", side: port" ACROSS)
-                               SEACOCK("C2", "log", "saloon", ", side: centre" ACROSS)
-                               SEACOCK("C3", "outlet", "aft_heads", ", side: centre" ACROSS)),
-                 cells, 2);
-}
-
-/* What the specimen boats' table says is what their record says, opening by opening. */
-static void every_opening_of_the_fleet_is_in_the_table_once(void **state)
-{
-    (void)state;
-    static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
-                                        "tests/fleet/boats/samphire.yaml"};
-    for (size_t b = 0; b < 2; b++) {
-        case_boat(&test, boats[b]);
-        const struct card_step *step = case_step(
-            case_card(case_compose(&test, false), "flooding"), "seacocks");
-        for (size_t g = 0; g < test.boat->equipment_count; g++) {
-            const struct equipment *gear = &test.boat->equipment[g];
-            size_t seen = 0;
-            if (strcmp(gear->item.text, "seacock") != 0)
-                continue;
-            for (size_t i = 0; i < step->table_count; i++)
-                for (size_t c = 0; c < TABLE_CELLS; c++)
-                    if (text_equal(step->table[i].cells[c].tag, gear->tag.text)) {
-                        seen++;
-                        assert_int_equal(c, gear->place_side == SIDE_PORT ? 0 : 1);
-                    }
-            assert_int_equal(seen, 1);
-        }
-    }
-}
-
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -339,15 +211,9 @@ int main(void)
         TEST(equal_neighbours_share_a_row),
         TEST(unlike_neighbours_keep_their_rows),
         TEST(gear_that_only_helps_shares_one_row),
+        TEST(many_pieces_that_only_help_take_more_rows),
         TEST(gear_that_only_helps_may_be_lacking),
         TEST(every_tag_of_a_row_is_on_the_plan_once),
-        TEST(openings_stand_bow_first_port_beside_starboard),
-        TEST(handling_that_differs_stands_with_each),
-        TEST(the_odd_one_says_its_own_handling),
-        TEST(unknown_handling_lets_nothing_be_said_of_all),
-        TEST(an_opening_without_a_valve_says_so),
-        TEST(openings_on_neither_side_go_where_there_is_room),
-        TEST(every_opening_of_the_fleet_is_in_the_table_once),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
     return failed != 0;

@@ -71,6 +71,29 @@ static void no_line_runs_under_another_tag(void **state)
     assert_int_equal(tag_lead(&tags, 0), LEAD_DRAWN);
 }
 
+/* Two lines across each other would lead to the wrong tag: one is drawn. Two tags of one
+ * place may share its dot. */
+static void two_lines_do_not_cross(void **state)
+{
+    (void)state;
+    struct hull_view view = hull_view_in(case_boat(&test, "tests/fleet/boats/tamarisk.yaml"),
+                                         paper, 150);
+    struct marker markers[] = {marker_at(6000, -500, "saloon"), marker_at(6000, 500, "saloon")};
+    struct area left = box_near_place(&view, &markers[0], 0, MM(14));
+    struct area right = box_near_place(&view, &markers[1], 0, MM(14));
+    struct area boxes[] = {left, right};
+    bool found[] = {true, true};
+    struct placed_tags tags = {&view, markers, boxes, found, 2};
+    assert_int_equal(tag_lead(&tags, 0), LEAD_DRAWN);
+    assert_int_equal(tag_lead(&tags, 1), LEAD_DRAWN);
+    boxes[0] = right;
+    boxes[1] = left;
+    assert_int_equal(tag_lead(&tags, 0), LEAD_DRAWN);
+    assert_int_equal(tag_lead(&tags, 1), LEAD_LOST);
+    markers[0].y_mm = markers[1].y_mm;
+    assert_int_equal(tag_lead(&tags, 1), LEAD_DRAWN);
+}
+
 /* From the middle of the tag to the very place. */
 static void the_line_ends_in_a_dot_at_the_true_place(void **state)
 {
@@ -156,6 +179,7 @@ int main(void)
         TEST(a_tag_on_its_place_needs_no_line),
         TEST(tags_of_one_place_stand_together),
         TEST(no_line_runs_under_another_tag),
+        TEST(two_lines_do_not_cross),
         TEST(the_line_ends_in_a_dot_at_the_true_place),
         TEST(a_catamaran_has_two_hulls_and_a_bridge),
         TEST(a_spot_stays_in_its_hull),
