@@ -52,7 +52,7 @@ struct card_figure {
     struct place origin;
 };
 
-/* Rows of a card, those of tables and figures counted, and figures among them. */
+/* Rows of a card as card_step_rows counts them, and figures among them. */
 #define CARD_ROWS_MOST 14
 #define CARD_FIGURES_MOST 2
 
@@ -74,6 +74,10 @@ struct card_step {
     const struct procedure_step *step;
     const struct step_case *taken; /* NULL: the step's own words */
 };
+
+/* Rows of a step as the budget counts them: gear, figures, and two lines of its table,
+ * which are set closer and are shut one like the other, as one. */
+size_t card_step_rows(const struct card_step *step);
 
 struct card_decision {
     bool given;

@@ -44,7 +44,7 @@ static size_t rows_of(const struct card *card)
 {
     size_t rows = 0;
     for (size_t i = 0; i < card->step_count; i++)
-        rows += card->steps[i].row_count + card->steps[i].table_count;
+        rows += card_step_rows(&card->steps[i]);
     return rows;
 }
 

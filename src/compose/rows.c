@@ -299,3 +299,8 @@ void rows_make(struct composing *composing, const struct list_value *uses,
     step->rows = list.rows;
     step->row_count = list.count;
 }
+
+size_t card_step_rows(const struct card_step *step)
+{
+    return step->row_count + step->figure_count + (step->table_count + 1) / 2;
+}

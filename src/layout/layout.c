@@ -216,17 +216,12 @@ static void panel_fit(const struct fitting *fitting, struct shared *shared)
 
 /* ---- one card ---- */
 
-static size_t rows_of(const struct card_step *step)
-{
-    return step->row_count + step->table_count + step->figure_count;
-}
-
 /* The number of the step with the most rows. */
 static size_t longest_step(const struct card *card)
 {
     size_t longest = 0;
     for (size_t i = 0; i < card->step_count; i++)
-        if (rows_of(&card->steps[i]) > rows_of(&card->steps[longest]))
+        if (card_step_rows(&card->steps[i]) > card_step_rows(&card->steps[longest]))
             longest = i;
     return longest + 1;
 }
@@ -254,7 +249,7 @@ static const char *rows_remedy(const struct sheet *sheet)
                            "out\nrecord the side of each: openings without one have lines of "
                            "their own", number, step->table_count);
     return text_format(sheet->arena, "step %zu has the most rows (%zu): enter gear of one kind "
-                       "at one place as one, with `count`", number, rows_of(step));
+                       "at one place as one, with `count`", number, card_step_rows(step));
 }
 
 static bool budget_kept(struct sheet *sheet)
@@ -262,7 +257,7 @@ static bool budget_kept(struct sheet *sheet)
     const struct card *card = sheet->card;
     size_t rows = 0;
     for (size_t i = 0; i < card->step_count; i++)
-        rows += rows_of(&card->steps[i]);
+        rows += card_step_rows(&card->steps[i]);
     if (rows <= CARD_ROWS_MOST && card->step_count <= STEPS_MOST)
         return true;
     sheet->failed = true;

@@ -46,7 +46,7 @@ static void steps_judge(struct proofing *p)
 {
     size_t rows = 0;
     for (size_t i = 0; i < p->card->step_count; i++)
-        rows += p->card->steps[i].row_count + p->card->steps[i].table_count;
+        rows += card_step_rows(&p->card->steps[i]);
     proof_measured(p, 2);
     if (p->card->step_count > STEPS_MOST || rows > ROWS_MOST)
         proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", p->card->step_count, rows);

@@ -139,7 +139,9 @@ static const struct proof_rule rules[RULE_COUNT] = {
         CD("A2 16, E G13") "; product.md sketch"},
     [RULE_STEPS] = {"G14", "a card holds no more than can be done",
         "8 steps, 14 rows, numbered 1, 2, 3 ... downwards", "merge rows, or cut a step",
-        PROOF_ERROR, PROOF_PAGE, "product.md's budget of 8 steps, not card-design's 9",
+        PROOF_ERROR, PROOF_PAGE, "product.md's budget of 8 steps, not card-design's 9; two "
+        "lines of the table of openings, which are set closer and shut one like the other, "
+        "are one row",
         "product.md; " CD("A2 17, 23, E G14")},
     [RULE_NEVERS] = {"G14", "few prohibitions, cautions and local rules",
         "nevers 3, cautions 3, local rules 2", "rank them and cut", PROOF_ERROR, PROOF_PAGE,
