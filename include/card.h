@@ -148,12 +148,17 @@ enum facing { FACING_BOW, FACING_STARBOARD, FACING_STERN, FACING_PORT };
 
 /* Which part of a boat a safety plan shows. */
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
+#define PLAN_PART_COUNT 3
 
 /* A boat with more lines than PLAN_ROWS_MOST has two safety plans, deck and below. */
 #define PLAN_ROWS_MOST 25
 
+/* Plans that one part may have. */
+#define PLAN_PAGES_MOST 4
+
 struct safety_plan {
     enum plan_part part;
+    int number, of;               /* of the plans of this part, from the bow aft */
     const struct plan_place *places;   /* from the bow aft, port before starboard */
     size_t place_count;
     bool here_given;              /* the record says where the cards hang */
@@ -263,10 +268,20 @@ const struct card_set *compose_set(const struct compose_input *input, struct are
  * more. With 0 the rows of extinguishers carry none either. */
 struct figure_limit { const char *card; size_t most; };
 
+/* What a try of the pages taught: cards with room for fewer figures, and how many
+ * pages the gear of each part of the safety plan takes (0: not tried). */
+struct set_limits {
+    const struct figure_limit *figures;
+    size_t figure_count;
+    int plan_pages[PLAN_PART_COUNT];
+};
+
 /* The same, with fewer figures on these cards; a card that is not among them keeps
- * to CARD_FIGURES_MOST. */
+ * to CARD_FIGURES_MOST. A boat that one page does not hold is told deck and below. A part
+ * of more pages is cut across, from the bow aft, so that what stands abreast stays
+ * together; where it cannot be cut so often it has fewer. */
 const struct card_set *compose_set_limited(const struct compose_input *input,
-                                           const struct figure_limit *limits, size_t limit_count,
+                                           const struct set_limits *limits,
                                            struct arena *arena, struct problems *problems);
 
 /* Notes: each field that a figure of these cards lacks, with its place, and each

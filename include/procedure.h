@@ -193,7 +193,11 @@ struct procedure_set {
     X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to") \
     X(ENGINE_PORT, "engine_port") X(ENGINE_STARBOARD, "engine_starboard") \
     X(SAFETY_DECK, "safety_deck") X(SAFETY_BELOW, "safety_below") \
+    X(SAFETY_NUMBER, "safety_number") \
     X(SAFETY_SIGNS_DECK, "safety_signs_deck") X(SAFETY_SIGNS_BELOW, "safety_signs_below") \
+    X(SAFETY_SIGNS_MANY, "safety_signs_many") \
+    X(SAFETY_SIGNS_DECK_MANY, "safety_signs_deck_many") \
+    X(SAFETY_SIGNS_BELOW_MANY, "safety_signs_below_many") \
     X(SAFETY_CALL_LINE, "safety_call_line") X(SOURCES, "sources") X(HERE, "here") \
     X(HERE_BOW, "here_bow") X(HERE_STERN, "here_stern") X(HERE_PORT, "here_port") \
     X(HERE_STARBOARD, "here_starboard") X(LEGEND_FIRE, "legend_fire") \

@@ -1,5 +1,6 @@
 /* cards.c - a boat's cards from record to page: where figures make a card too long
- * for its page, they yield (room: app). Never takes away anything but figures. */
+ * for its page, they yield; where gear makes a safety plan too full for one, it has
+ * more (room: app). Never takes away anything but figures. */
 #include "app.h"
 
 /* Problems of the try that is kept; those of the others are forgotten. */
@@ -12,39 +13,64 @@ static void problems_pass_on(struct problems *from, struct problems *to)
                           "%s", list[i].what);
 }
 
-static struct figure_limit *limit_of(struct figure_limit *limits, size_t count, const char *card)
+/* What is to be tried next; the figures' limits are as many as cards. */
+struct trying {
+    struct set_limits limits;
+    struct figure_limit *figures;
+};
+
+static struct figure_limit *limit_of(struct trying *trying, const char *card)
 {
-    for (size_t i = 0; i < count; i++)
-        if (text_equal(limits[i].card, card))
-            return &limits[i];
+    for (size_t i = 0; i < trying->limits.figure_count; i++)
+        if (text_equal(trying->figures[i].card, card))
+            return &trying->figures[i];
     return NULL;
 }
 
+/* False: it carries none any more. */
+static bool figures_lower(struct trying *trying, const struct card *card)
+{
+    struct figure_limit *limit = limit_of(trying, card->key);
+    if (limit != NULL && limit->most == 0)
+        return false;
+    if (limit == NULL)
+        limit = &trying->figures[trying->limits.figure_count++];
+    *limit = (struct figure_limit){card->key,
+                                   card->figure_count > 0 ? card->figure_count - 1 : 0};
+    return true;
+}
+
+/* One page more than it had. False: it has as many as it may, or fewer than it was to
+ * have, because it cannot be cut again. */
+static bool plan_spread(struct trying *trying, const struct safety_plan *plan)
+{
+    int *pages = &trying->limits.plan_pages[plan->part];
+    if (plan->of >= PLAN_PAGES_MOST || plan->of < *pages)
+        return false;
+    *pages = plan->of + 1;
+    return true;
+}
+
 /* Lowers what the cards without a page may carry. False: there is nothing to lower. */
-static bool limits_lower(const struct boat_work *work, bool draft, struct figure_limit *limits,
-                         size_t *count)
+static bool limits_lower(const struct boat_work *work, bool draft, struct trying *trying)
 {
     bool lowered = false;
     for (size_t i = 0; i < work->set->count; i++) {
         const struct card *card = work->set->cards[i];
-        struct figure_limit *limit = limit_of(limits, *count, card->key);
-        if (work->pages[i] != NULL || (card->held && !draft) || (limit && limit->most == 0))
+        if (work->pages[i] != NULL || (card->held && !draft))
             continue;
-        if (limit == NULL)
-            limit = &limits[(*count)++];
-        *limit = (struct figure_limit){card->key,
-                                       card->figure_count > 0 ? card->figure_count - 1 : 0};
-        lowered = true;
+        lowered |= card->safety != NULL ? plan_spread(trying, card->safety)
+                                        : figures_lower(trying, card);
     }
     return lowered;
 }
 
 static void cards_try(const struct fleet *fleet, const struct compose_input *input,
-                      const struct figure_limit *limits, size_t limit_count,
-                      struct problems *problems, struct boat_work *work)
+                      const struct set_limits *limits, struct problems *problems,
+                      struct boat_work *work)
 {
     problems_about(problems, work->key, "cards");
-    work->set = compose_set_limited(input, limits, limit_count, fleet->arena, problems);
+    work->set = compose_set_limited(input, limits, fleet->arena, problems);
     struct layout_input layout = {work->set, fleet->faces, input->draft};
     problems_about(problems, work->key, "page");
     work->pages = layout_set(&layout, fleet->arena, problems);
@@ -54,13 +80,14 @@ void cards_make(const struct fleet *fleet, const struct compose_input *input,
                 struct boat_work *work)
 {
     struct problems *problems = problems_new(fleet->arena);
-    size_t count = 0;
+    struct trying trying = {.figures = NULL};
     problems_about(fleet->problems, work->key, "cards");
-    cards_try(fleet, input, NULL, 0, problems, work);
-    struct figure_limit *limits = arena_array(fleet->arena, work->set->count, sizeof *limits);
-    while (limits_lower(work, input->draft, limits, &count)) {
+    cards_try(fleet, input, &trying.limits, problems, work);
+    trying.figures = arena_array(fleet->arena, work->set->count, sizeof *trying.figures);
+    trying.limits.figures = trying.figures;
+    while (limits_lower(work, input->draft, &trying)) {
         problems = problems_new(fleet->arena);
-        cards_try(fleet, input, limits, count, problems, work);
+        cards_try(fleet, input, &trying.limits, problems, work);
     }
     problems_pass_on(problems, fleet->problems);
 }

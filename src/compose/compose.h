@@ -17,14 +17,21 @@ struct missing {
 };
 
 /* One card as it is being made, or planned. */
+/* What one safety plan shows: of a part, what stands from there until there. */
+struct plan_section {
+    enum plan_part part;
+    int number, of;
+    int32_t from_mm, to_mm;  /* of the bow; `to` itself is the next one's */
+};
+
 struct slot {
     const struct procedure *procedure;
     const char *space;      /* zone key of `per`, or NULL */
     const char *key, *title, *subject;
     int number;
     bool undecided;         /* it is not known whether the boat needs the card: held */
-    enum plan_part part;    /* of a safety plan */
-    bool last_part;
+    struct plan_section section;    /* of a safety plan */
+    bool last_section;
 };
 
 struct composing {
@@ -36,8 +43,7 @@ struct composing {
     struct card_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
-    const struct figure_limit *limits;
-    size_t limit_count;
+    const struct set_limits *limits;
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */
@@ -152,9 +158,11 @@ void distress_make(struct composing *composing, struct card *card);
 /* Where a piece of gear stands on the boat: a marker with its tag. */
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
-/* The boat's gear of that part by places, from the bow aft. */
-const struct plan_place *plan_places(struct composing *composing, enum plan_part part,
-                                     size_t *count);
+bool in_section(const struct marker *marker, const struct plan_section *section);
+
+/* The boat's gear of that section by places, from the bow aft. */
+const struct plan_place *plan_places(struct composing *composing,
+                                     const struct plan_section *section, size_t *count);
 
 /* Lines that its labels have together. */
 size_t plan_rows_count(const struct plan_place *places, size_t count);
@@ -163,7 +171,7 @@ size_t plan_rows_count(const struct plan_place *places, size_t count);
 
 bool is_safety_plan(const struct procedure *procedure);
 
-/* One slot, or two for a boat with much gear on deck and below. */
+/* One slot; more for a boat with much gear: deck and below, each on as many as it needs. */
 void safety_slots_add(struct composing *composing, const struct procedure *procedure);
 
 /* `others`: the set's cards so far; what their warnings stand on is listed. */

@@ -144,15 +144,15 @@ static const struct card *const *cards_make(struct composing *composing)
 const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems)
 {
-    return compose_set_limited(input, NULL, 0, arena, problems);
+    return compose_set_limited(input, &(struct set_limits){.figure_count = 0}, arena, problems);
 }
 
 const struct card_set *compose_set_limited(const struct compose_input *input,
-                                           const struct figure_limit *limits, size_t limit_count,
+                                           const struct set_limits *limits,
                                            struct arena *arena, struct problems *problems)
 {
     struct composing composing = {.in = input, .arena = arena, .problems = problems,
-                                  .limits = limits, .limit_count = limit_count};
+                                  .limits = limits};
     struct card_set *set = arena_alloc(arena, sizeof *set);
     for (size_t i = 0; i < input->procedures->count; i++)
         slots_of_procedure(&composing, input->procedures->rows[i]);

@@ -50,9 +50,10 @@ static size_t rows_of(const struct card *card)
 
 size_t figures_allowed(const struct composing *composing)
 {
-    for (size_t i = 0; i < composing->limit_count; i++)
-        if (text_equal(composing->limits[i].card, composing->slot->key))
-            return composing->limits[i].most;
+    const struct set_limits *limits = composing->limits;
+    for (size_t i = 0; i < limits->figure_count; i++)
+        if (text_equal(limits->figures[i].card, composing->slot->key))
+            return limits->figures[i].most;
     return CARD_FIGURES_MOST;
 }
 

@@ -8,45 +8,141 @@ bool is_safety_plan(const struct procedure *procedure)
     return text_equal(procedure->kind.text, "safety_plan");
 }
 
-/* ---- one plan or two ---- */
+/* ---- one plan or more ---- */
+
+static const char *section_title(const struct composing *composing, const char *title,
+                                 const struct plan_section *section)
+{
+    static const enum word parts[] = {
+        [PLAN_PART_DECK] = WORD_SAFETY_DECK, [PLAN_PART_BELOW] = WORD_SAFETY_BELOW};
+    const struct words *words = composing->in->words;
+    struct arena *arena = composing->arena;
+    if (section->part != PLAN_PART_WHOLE)
+        title = text_format(arena, "%s, %s", title, words_get(words, parts[section->part]));
+    if (section->of == 1)
+        return title;
+    return text_format(arena, "%s%s %s", title, section->part == PLAN_PART_WHOLE ? "," : "",
+                       words_fill(words, arena, WORD_SAFETY_NUMBER, "number",
+                                  text_format(arena, "%d", section->number), "of",
+                                  text_format(arena, "%d", section->of), NULL));
+}
+
+static void section_add(struct composing *composing, const struct procedure *procedure,
+                        const struct plan_section *section)
+{
+    size_t before = 0;
+    for (size_t i = 0; i < composing->slot_count; i++)
+        before += composing->slots[i].procedure == procedure ? 1 : 0;
+    struct slot *slot = slot_add(composing, procedure, NULL);
+    slot->section = *section;
+    slot->title = section_title(composing, slot->title, section);
+    if (before > 0)
+        slot->key = text_format(composing->arena, "%s_%zu", slot->key, before + 1);
+}
+
+/* The station where the next section begins: as near as can be to that share of the
+ * part's lines, a place's title being one. False where no gear stands further aft. */
+static bool cut_find(const struct plan_place *places, size_t count, size_t share, int32_t after,
+                     int32_t *cut)
+{
+    size_t before = 0, least = SIZE_MAX;
+    for (size_t i = 0; i + 1 < count; i++) {
+        before += places[i].row_count + 1;
+        size_t off = before > share ? before - share : share - before;
+        int32_t next = places[i + 1].marker.x_mm;
+        if (places[i].marker.x_mm == next || next <= after || off >= least)
+            continue;
+        least = off;
+        *cut = next;
+    }
+    return least != SIZE_MAX;
+}
+
+static struct plan_section whole_part(enum plan_part part)
+{
+    return (struct plan_section){part, 1, 1, INT32_MIN, INT32_MAX};
+}
+
+/* The sections of a part, from the bow aft; gives how many there are. */
+static int sections_cut(struct composing *composing, enum plan_part part,
+                        struct plan_section sections[PLAN_PAGES_MOST])
+{
+    size_t place_count;
+    sections[0] = whole_part(part);
+    const struct plan_place *places = plan_places(composing, &sections[0], &place_count);
+    size_t lines = plan_rows_count(places, place_count) + place_count;
+    int wanted = composing->limits->plan_pages[part], count = 1;
+    for (int32_t cut; count < wanted && count < PLAN_PAGES_MOST; count++) {
+        size_t share = lines * (size_t)count / (size_t)wanted;
+        if (!cut_find(places, place_count, share, sections[count - 1].from_mm, &cut))
+            break;
+        sections[count] = sections[count - 1];
+        sections[count - 1].to_mm = sections[count].from_mm = cut;
+    }
+    for (int i = 0; i < count; i++) {
+        sections[i].number = i + 1;
+        sections[i].of = count;
+    }
+    return count;
+}
 
 static void part_add(struct composing *composing, const struct procedure *procedure,
-                     enum plan_part part, enum word word)
+                     enum plan_part part)
 {
-    struct slot *slot = slot_add(composing, procedure, NULL);
-    slot->part = part;
-    slot->title = text_format(composing->arena, "%s, %s", slot->title,
-                              words_get(composing->in->words, word));
-    slot->last_part = part == PLAN_PART_BELOW;
-    if (part == PLAN_PART_BELOW)
-        slot->key = text_format(composing->arena, "%s_2", slot->key);
+    struct plan_section sections[PLAN_PAGES_MOST];
+    int count = sections_cut(composing, part, sections);
+    for (int i = 0; i < count; i++)
+        section_add(composing, procedure, &sections[i]);
+}
+
+static size_t rows_in(struct composing *composing, enum plan_part part)
+{
+    size_t count;
+    const struct plan_section section = whole_part(part);
+    const struct plan_place *places = plan_places(composing, &section, &count);
+    return plan_rows_count(places, count);
 }
 
 void safety_slots_add(struct composing *composing, const struct procedure *procedure)
 {
-    size_t whole, deck, below;
-    const struct plan_place *places = plan_places(composing, PLAN_PART_WHOLE, &whole);
-    plan_places(composing, PLAN_PART_DECK, &deck);
-    plan_places(composing, PLAN_PART_BELOW, &below);
-    if (plan_rows_count(places, whole) <= PLAN_ROWS_MOST || deck == 0 || below == 0) {
-        slot_add(composing, procedure, NULL)->last_part = true;
-        return;
+    bool much = rows_in(composing, PLAN_PART_WHOLE) > PLAN_ROWS_MOST ||
+                composing->limits->plan_pages[PLAN_PART_WHOLE] > 1;
+    if (much && rows_in(composing, PLAN_PART_DECK) > 0 &&
+        rows_in(composing, PLAN_PART_BELOW) > 0) {
+        part_add(composing, procedure, PLAN_PART_DECK);
+        part_add(composing, procedure, PLAN_PART_BELOW);
+    } else {
+        part_add(composing, procedure, PLAN_PART_WHOLE);
     }
-    part_add(composing, procedure, PLAN_PART_DECK, WORD_SAFETY_DECK);
-    part_add(composing, procedure, PLAN_PART_BELOW, WORD_SAFETY_BELOW);
+    composing->slots[composing->slot_count - 1].last_section = true;
 }
 
-/* "Gear on deck. Below: card 2." */
+/* "Gear on deck. Below: card 2."; of more than two plans the first and the last. */
 static const char *signs_words(struct composing *composing, const struct card *card)
 {
-    enum plan_part part = composing->slot->part;
-    if (part == PLAN_PART_WHOLE)
+    enum plan_part part = composing->slot->section.part;
+    int first = 0, last = 0;
+    for (size_t i = 0; i < composing->slot_count; i++) {
+        const struct slot *slot = &composing->slots[i];
+        if (slot->procedure != composing->slot->procedure)
+            continue;
+        first = first == 0 ? slot->number : first;
+        last = slot->number;
+    }
+    if (first == last)
         return card->signs;
-    bool deck = part == PLAN_PART_DECK;
-    const char *other = text_format(composing->arena, "%d", card->number + (deck ? 1 : -1));
-    return words_fill(composing->in->words, composing->arena,
-                      deck ? WORD_SAFETY_SIGNS_DECK : WORD_SAFETY_SIGNS_BELOW, "number", other,
-                      NULL);
+    if (last - first == 1 && part != PLAN_PART_WHOLE) {
+        bool deck = part == PLAN_PART_DECK;
+        return words_fill(composing->in->words, composing->arena,
+                          deck ? WORD_SAFETY_SIGNS_DECK : WORD_SAFETY_SIGNS_BELOW, "number",
+                          text_format(composing->arena, "%d", deck ? last : first), NULL);
+    }
+    static const enum word many[] = {
+        [PLAN_PART_WHOLE] = WORD_SAFETY_SIGNS_MANY, [PLAN_PART_DECK] = WORD_SAFETY_SIGNS_DECK_MANY,
+        [PLAN_PART_BELOW] = WORD_SAFETY_SIGNS_BELOW_MANY};
+    return words_fill(composing->in->words, composing->arena, many[part], "first",
+                      text_format(composing->arena, "%d", first), "last",
+                      text_format(composing->arena, "%d", last), NULL);
 }
 
 /* ---- where the cards hang ---- */
@@ -183,12 +279,12 @@ static const char *sources_words(struct composing *composing, const struct card 
 
 /* ---- the card ---- */
 
-static void markers_all(struct composing *composing, enum plan_part part)
+static void markers_all(struct composing *composing)
 {
     const struct boat *boat = composing->in->boat;
     for (size_t i = 0; i < boat->equipment_count; i++) {
-        bool below = marker_of(boat, &boat->equipment[i]).level == LEVEL_BELOW;
-        if (part == PLAN_PART_WHOLE || below == (part == PLAN_PART_BELOW))
+        struct marker marker = marker_of(boat, &boat->equipment[i]);
+        if (in_section(&marker, &composing->slot->section))
             marker_add(composing, &boat->equipment[i]);
     }
 }
@@ -199,13 +295,15 @@ void safety_plan_make(struct composing *composing, struct card *card,
     static const enum word legend[3] = {WORD_LEGEND_FIRE, WORD_LEGEND_RESCUE,
                                         WORD_LEGEND_CONTROL};
     struct safety_plan *plan = arena_alloc(composing->arena, sizeof *plan);
-    *plan = (struct safety_plan){.part = composing->slot->part, .sources = ""};
-    plan->places = plan_places(composing, plan->part, &plan->place_count);
-    markers_all(composing, plan->part);
+    const struct plan_section *section = &composing->slot->section;
+    *plan = (struct safety_plan){.part = section->part, .number = section->number,
+                                 .of = section->of, .sources = ""};
+    plan->places = plan_places(composing, section, &plan->place_count);
+    markers_all(composing);
     here_make(composing, plan);
     for (size_t i = 0; i < 3; i++)
         plan->legend[i] = words_get(composing->in->words, legend[i]);
-    if (composing->slot->last_part)
+    if (composing->slot->last_section)
         plan->sources = sources_words(composing, others, other_count);
     card->signs = signs_words(composing, card);
     card->call_line = words_get(composing->in->words, WORD_SAFETY_CALL_LINE);

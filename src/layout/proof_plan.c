@@ -238,16 +238,34 @@ static size_t chips_drawn(const struct proofing *p, const struct plan_place *pla
     return drawn;
 }
 
-/* Either all tags of the place stand on the plan, or a mark stands for them: marks are
- * painted in the order of the places. */
+static bool ends_in(const struct page_item *leader, struct area box)
+{
+    struct area near = area_grown(box, MM(0.2));
+    struct area from = {leader->from.x, leader->from.y, 1, 1};
+    struct area to = {leader->to.x, leader->to.y, 1, 1};
+    return area_meets(near, from) || area_meets(near, to);
+}
+
+/* Does a leader tell which label the mark belongs to? */
+static bool is_led(const struct proofing *p, const struct page_item *mark)
+{
+    for (size_t i = 0; i < p->page->count; i++)
+        if (is_leader(&p->page->items[i]) && ends_in(&p->page->items[i], mark->area))
+            return true;
+    return false;
+}
+
+/* Either all tags of the place stand on the plan, or a mark with a leader stands for
+ * them: marks are painted in the order of the places. */
 static void place_judge(struct proofing *p, const struct plan_place *place, size_t *mark_at)
 {
     bool drawn = chips_drawn(p, place) > 0;
     const struct page_item *mark = drawn ? NULL : next_mark(p, mark_at);
+    bool led = mark != NULL && is_led(p, mark);
     for (size_t r = 0; r < place->row_count; r++)
         for (size_t c = 0; c < place->rows[r].chip_count; c++)
             tag_told(p, place->rows[r].chips[c],
-                     drawn ? tag_count(p, place->rows[r].chips[c], true) : mark != NULL);
+                     drawn ? tag_count(p, place->rows[r].chips[c], true) : led);
     if (mark != NULL)
         frame_judge(p, mark, mark, &place->marker);
 }
@@ -263,14 +281,6 @@ static void rows_judge(struct proofing *p)
 }
 
 /* ---- leaders ---- */
-
-static bool ends_in(const struct page_item *leader, struct area box)
-{
-    struct area near = area_grown(box, MM(0.2));
-    struct area from = {leader->from.x, leader->from.y, 1, 1};
-    struct area to = {leader->to.x, leader->to.y, 1, 1};
-    return area_meets(near, from) || area_meets(near, to);
-}
 
 /* Is the box the tag that the leader belongs to, or one of a group that it belongs to? */
 static bool own_tag(const struct proofing *p, const struct page_item *leader, struct area box)

@@ -178,8 +178,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "reach over the outline by a quarter of itself", CD("E G20")},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
         "each row's tag once, no tag without words", "record the zone of the gear", PROOF_ERROR,
-        PROOF_PAGE, "gear of no zone has no place on the plan; on the safety plan one mark may "
-        "stand for the gear of a place, whose name lists the tags", CD("E G20")},
+        PROOF_PAGE, "gear of no zone has no place on the plan; on the safety plan one mark "
+        "with a leader may stand for the gear of a place, whose name lists the tags", CD("E G20")},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
         "bow up, as the plan is drawn", CD("E G20, D4")},

@@ -172,6 +172,8 @@ static struct safety_page way_try(struct sheet *sheet, const struct frame *frame
     if (best == NULL || best->found != LABELS_LED || page.groups_placed > best->groups_placed ||
         page.groups_lost < best->groups_lost)
         labels_fit(sheet, &page);
+    if (page.found == LABELS_KEYED)
+        page.groups_placed -= marks_give_up(safety, page.groups);
     return page;
 }
 

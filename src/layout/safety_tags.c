@@ -84,6 +84,17 @@ static struct tag_group mark_find(const struct hull_view *view, const struct pla
     return group;
 }
 
+size_t marks_give_up(const struct safety_plan *safety, struct tag_group *groups)
+{
+    size_t given_up = 0;
+    for (size_t i = 0; i < safety->place_count; i++)
+        if (groups[i].found && groups[i].compact) {
+            groups[i].found = false;
+            given_up++;
+        }
+    return given_up;
+}
+
 /* Of the ways to stack the chips the one that stays nearest to its place. */
 static struct tag_group group_find(const struct sheet *sheet, const struct hull_view *view,
                                    const struct plan_place *place, mpt size,

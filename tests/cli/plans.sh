@@ -175,16 +175,24 @@ pdftotext "$scratch/out/forty.pdf" - | grep -q 'SAFETY PLAN' && ok plans-read-ba
 (ulimit -t 60 && maydeck print "$base" --boat scatter --card safety_plan --date "$print_date" \
     -o "$scratch/out"
 expect_status plans-scattered-in-time 1)
-grep -q 'SAFETY PLAN (en): the text of the labels is [0-9.]* mm too long' "$scratch/stderr" &&
-    ok plans-scattered-told || not_ok plans-scattered-told "$(cat "$scratch/stderr")"
+grep -q ': error: ' "$scratch/stderr" && not_ok plans-scattered-fits "$(cat "$scratch/stderr")"
+expect_equal plans-scattered 'SAFETY PLAN, 1 OF 3
+SAFETY PLAN, 2 OF 3
+SAFETY PLAN, 3 OF 3' "$(pdftotext "$scratch/out/scatter.pdf" - | grep '^SAFETY PLAN')"
+# No leaders there: each tag stands on the boat and in its label.
+found=$(pdftotext "$scratch/out/scatter.pdf" - | grep -cx "C[0-9]*")
+expect_equal plans-scattered-tags 56 "$found"
 rm "$base/boats/scatter.yaml"
 
 # ---- what does not fit ----
 
 maydeck print "$base" --boat magpie --card safety_plan --date "$print_date" -o "$scratch/out"
 expect_status plans-too-much 1
-grep -q 'magpie.yaml:[0-9]*:.*: error: SAFETY PLAN (en): the text of the labels is [0-9.]* mm too long' \
+grep -q 'magpie.yaml:[0-9]*:.*: error: SAFETY PLAN, 1 OF 2 (en): the text of the labels is [0-9.]* mm too long' \
     "$scratch/stderr" && grep -q 'the label of Saloon is the longest (70 lines)' "$scratch/stderr" &&
     ok plans-too-much-told || not_ok plans-too-much-told "$(cat "$scratch/stderr")"
-[ ! -e "$scratch/out/magpie.pdf" ] && ok plans-too-much-none || not_ok plans-too-much-none
+# The rest of her gear has its page, which names the one that is held.
+pdftotext "$scratch/out/magpie.pdf" "$scratch/text"
+expect_equal plans-too-much-rest 'SAFETY PLAN, 2 OF 2' "$(grep '^SAFETY PLAN' "$scratch/text")"
+expect_equal plans-too-much-names 1 "$(grep -c 'All gear: cards 1 to 2\.$' "$scratch/text")"
 exit $failures

@@ -131,13 +131,29 @@ void case_procedures(struct card_case *card_case, const char *const *texts)
     card_case->procedures = (struct procedure_set){rows, count};
 }
 
-const struct card_set *case_compose(struct card_case *card_case, bool draft)
+static struct compose_input input_of(const struct card_case *card_case, bool draft)
 {
-    struct compose_input input = {card_case->boat, card_case->base, &card_case->procedures,
+    return (struct compose_input){card_case->boat, card_case->base, &card_case->procedures,
                                   card_case->authorities, card_case->words, card_case->today,
                                   draft};
+}
+
+const struct card_set *case_compose(struct card_case *card_case, bool draft)
+{
+    struct compose_input input = input_of(card_case, draft);
     card_case->problems = problems_new(card_case->arena);
     const struct card_set *set = compose_set(&input, card_case->arena, card_case->problems);
+    assert_non_null(set);
+    return set;
+}
+
+const struct card_set *case_compose_limited(struct card_case *card_case,
+                                            const struct set_limits *limits)
+{
+    struct compose_input input = input_of(card_case, false);
+    card_case->problems = problems_new(card_case->arena);
+    const struct card_set *set = compose_set_limited(&input, limits, card_case->arena,
+                                                     card_case->problems);
     assert_non_null(set);
     return set;
 }

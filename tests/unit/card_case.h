@@ -36,6 +36,8 @@ void case_procedures(struct card_case *card_case, const char *const *texts);
 
 /* The set of the case's boat; problems of an earlier set are forgotten. */
 const struct card_set *case_compose(struct card_case *card_case, bool draft);
+const struct card_set *case_compose_limited(struct card_case *card_case,
+                                            const struct set_limits *limits);
 
 /* The card of that key; the test fails where the set has none. */
 const struct card *case_card(const struct card_set *set, const char *key);

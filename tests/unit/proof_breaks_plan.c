@@ -148,6 +148,20 @@ static void mark_lost(struct proof_try *try, bool broken)
         item_remove(try, first_mark(try));
 }
 
+/* Lines of other tags stay: only this one's label is not told any more. */
+static void mark_not_led(struct proof_try *try, bool broken)
+{
+    struct area mark = first_mark(try)->area;
+    for (size_t i = 0; broken && i < try->page.count; i++) {
+        struct page_item *item = &try->items[i];
+        bool from_it = item->kind == PAGE_LINE && item->part == PART_LEADER &&
+                       item->from.x >= mark.x - 1 && item->from.x <= mark.x + mark.width + 1 &&
+                       item->from.y >= mark.y - 1 && item->from.y <= mark.y + mark.height + 1;
+        if (from_it)
+            item->from = item->to;
+    }
+}
+
 static void mark_off_the_boat(struct proof_try *try, bool broken)
 {
     item_move(first_mark(try), 0, broken ? MM(60) : 0);
@@ -250,6 +264,7 @@ static const struct proof_break rows[] = {
     {RULE_MARKERS_ROWS, "in no words", "engine_fire", tag_in_no_words},
     {RULE_MARKERS_ROWS, "no frame", "engine_fire", tag_without_frame},
     {RULE_MARKERS_ROWS, "mark lost", "samphire safety_plan", mark_lost},
+    {RULE_MARKERS_ROWS, "mark not led", "samphire safety_plan", mark_not_led},
     {RULE_MARKERS_ROWS, "run of tags lost", "safety_plan_2", tag_of_a_place_lost},
     {RULE_LEADERS, "cross", "samphire safety_plan", leaders_cross},
     {RULE_LEADERS, "foreign tag", "engine_fire", leader_by_a_foreign_tag},

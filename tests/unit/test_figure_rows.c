@@ -319,13 +319,12 @@ static void words_that_are_too_long_are_told(void **state)
 
 static void a_card_that_is_too_long_gives_its_figures_up(void **state)
 {
-    static const struct figure_limit limits[] = {{"flooding", 1}, {"engine_fire", 0},
-                                                 {"distress_call", 1}};
+    static const struct figure_limit figures[] = {{"flooding", 1}, {"engine_fire", 0},
+                                                  {"distress_call", 1}};
+    static const struct set_limits limits = {.figures = figures, .figure_count = 3};
     (void)state;
     case_boat(&test, TAMARISK);
-    struct compose_input input = input_of();
-    const struct card_set *set = compose_set_limited(&input, limits, 3, test.arena,
-                                                     test.problems);
+    const struct card_set *set = case_compose_limited(&test, &limits);
     assert_int_equal(case_card(set, "flooding")->figure_count, 1);
     assert_string_equal(case_card(set, "flooding")->figures[0].id, "beat_pumps");
     assert_int_equal(case_card(set, "engine_fire")->figure_count, 0);

@@ -1,0 +1,165 @@
+/* test_safety_sections.c - a part of the safety plan that one page does not hold: cut
+ * across from the bow aft, every piece of gear on one page of it. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "text.h"
+
+static struct card_case test;
+static const struct card_set *set;
+
+static int set_up(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+static void compose(int whole, int deck, int below)
+{
+    struct set_limits limits = {.plan_pages = {[PLAN_PART_WHOLE] = whole, [PLAN_PART_DECK] = deck,
+                                               [PLAN_PART_BELOW] = below}};
+    set = case_compose_limited(&test, &limits);
+}
+
+static void boat_with(const char *gear)
+{
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, ""));
+}
+
+static size_t plan_count(void)
+{
+    size_t count = 0;
+    while (count < set->count && set->cards[count]->safety != NULL)
+        count++;
+    return count;
+}
+
+/* The titles of all plans behind the first comma, joined. */
+static const char *titles(void)
+{
+    struct text_builder out = text_builder_in(test.arena);
+    for (size_t i = 0; i < plan_count(); i++) {
+        const char *title = strchr(set->cards[i]->title, ',');
+        text_add_format(&out, "%s%s", i == 0 ? "" : "; ", title == NULL ? "-" : title + 2);
+    }
+    return out.at;
+}
+
+static size_t plans_with(const char *tag)
+{
+    size_t plans = 0;
+    for (size_t i = 0; i < plan_count(); i++)
+        for (size_t m = 0; m < set->cards[i]->marker_count; m++)
+            plans += strcmp(set->cards[i]->markers[m].tag, tag) == 0 ? 1 : 0;
+    return plans;
+}
+
+/* From that plan to the next of its part: nothing lies abreast, nothing further forward. */
+static void assert_in_order(const struct safety_plan *plan, const struct safety_plan *next)
+{
+    int32_t last = plan->places[plan->place_count - 1].marker.x_mm;
+    assert_true(plan->place_count > 0 && next->place_count > 0);
+    for (size_t p = 0; p < plan->place_count; p++)
+        assert_true(plan->places[p].marker.x_mm <= last);
+    for (size_t p = 0; p < next->place_count; p++)
+        assert_true(next->places[p].marker.x_mm > last);
+}
+
+static const char *const fleet[] = {"tests/fleet/boats/tamarisk.yaml",
+                                    "tests/fleet/boats/samphire.yaml",
+                                    "tests/fleet/boats/bramble.yaml"};
+
+static void every_piece_stands_on_one_page_of_its_part(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < 3; b++)
+        for (int pages = 2; pages <= PLAN_PAGES_MOST; pages++) {
+            const struct boat *boat = case_boat(&test, fleet[b]);
+            compose(0, pages, pages);
+            assert_int_equal(plan_count(), 2 * pages);
+            for (size_t i = 0; i < boat->equipment_count; i++)
+                assert_int_equal(plans_with(boat->equipment[i].tag.text), 1);
+            for (size_t i = 0; i + 1 < plan_count(); i++)
+                if (set->cards[i]->safety->part == set->cards[i + 1]->safety->part)
+                    assert_in_order(set->cards[i]->safety, set->cards[i + 1]->safety);
+        }
+}
+
+static void plans_are_numbered_and_name_each_other(void **state)
+{
+    static const char *const keys[] = {"safety_plan", "safety_plan_2", "safety_plan_3"};
+    (void)state;
+    case_boat(&test, fleet[0]);
+    compose(0, 1, 2);
+    assert_string_equal(titles(), "ON DECK; BELOW 1 OF 2; BELOW 2 OF 2");
+    for (size_t i = 0; i < 3; i++) {
+        assert_string_equal(set->cards[i]->key, keys[i]);
+        assert_int_equal(set->cards[i]->number, i + 1);
+        assert_non_null(strstr(set->cards[i]->signs, "All gear: cards 1 to 3."));
+        assert_int_equal(set->cards[i]->safety->sources[0] != '\0', i == 2);
+    }
+    compose(0, 2, 1);
+    assert_string_equal(titles(), "ON DECK 1 OF 2; ON DECK 2 OF 2; BELOW");
+}
+
+#define TORCH(tag, zone, side) \
+    "  - {item: torch, tag: " tag ", zone: " zone ", side: " side ", spot: " tag "}\n"
+
+/* A crew looks for both sides of the saloon on one page. */
+static void what_stands_abreast_stays_together(void **state)
+{
+    (void)state;
+    boat_with(TORCH("C1", "navigation_station", "port") TORCH("C2", "navigation_station",
+              "starboard") TORCH("C3", "navigation_station", "centre"));
+    compose(3, 0, 0);
+    assert_string_equal(titles(), "-");
+    assert_int_equal(set->cards[0]->safety->of, 1);
+}
+
+static void no_more_pages_than_there_are_stations(void **state)
+{
+    (void)state;
+    boat_with(TORCH("C1", "forward_cabin", "port") TORCH("C2", "forward_cabin", "starboard"));
+    compose(4, 0, 0);
+    assert_string_equal(titles(), "1 OF 2; 2 OF 2");
+    assert_string_equal(set->cards[0]->signs, "All gear: cards 1 to 2.");
+}
+
+/* Even with few lines: they may be long ones. */
+static void a_whole_boat_is_first_told_deck_and_below(void **state)
+{
+    (void)state;
+    boat_with(TORCH("C1", "cockpit", "port") TORCH("C2", "saloon", "port"));
+    compose(1, 0, 0);
+    assert_string_equal(titles(), "-");
+    compose(2, 0, 0);
+    assert_string_equal(titles(), "ON DECK; BELOW");
+    assert_non_null(strstr(set->cards[0]->signs, "card 2"));
+}
+
+#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(every_piece_stands_on_one_page_of_its_part),
+        TEST(plans_are_numbered_and_name_each_other),
+        TEST(what_stands_abreast_stays_together),
+        TEST(no_more_pages_than_there_are_stations),
+        TEST(a_whole_boat_is_first_told_deck_and_below),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL) != 0;
+}
