@@ -21,6 +21,7 @@ struct layout_input {
     const struct card_set *set;
     const struct faces *faces;
     bool draft;                /* held cards are laid out too */
+    bool *full;                /* one a card, told here: with less on it it may fit; or NULL */
 };
 
 /* One page a card, in the order of the set; NULL where a card is held or does

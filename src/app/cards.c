@@ -13,8 +13,10 @@ static void problems_pass_on(struct problems *from, struct problems *to)
                           "%s", list[i].what);
 }
 
-/* What is to be tried next; the figures' limits are as many as cards. */
+/* What the last try found full, and what is to be tried next; the figures' limits are as
+ * many as cards. */
 struct trying {
+    const bool *full;
     struct set_limits limits;
     struct figure_limit *figures;
 };
@@ -51,43 +53,41 @@ static bool plan_spread(struct trying *trying, const struct safety_plan *plan)
     return true;
 }
 
-/* Lowers what the cards without a page may carry. False: there is nothing to lower. */
-static bool limits_lower(const struct boat_work *work, bool draft, struct trying *trying)
+/* Lowers what full cards may carry. False: there is nothing to lower. */
+static bool limits_lower(const struct card_set *set, struct trying *trying)
 {
     bool lowered = false;
-    for (size_t i = 0; i < work->set->count; i++) {
-        const struct card *card = work->set->cards[i];
-        if (work->pages[i] != NULL || (card->held && !draft))
-            continue;
-        lowered |= card->safety != NULL ? plan_spread(trying, card->safety)
-                                        : figures_lower(trying, card);
-    }
+    for (size_t i = 0; i < set->count; i++)
+        if (trying->full[i])
+            lowered |= set->cards[i]->safety != NULL ? plan_spread(trying, set->cards[i]->safety)
+                                                     : figures_lower(trying, set->cards[i]);
     return lowered;
 }
 
 static void cards_try(const struct fleet *fleet, const struct compose_input *input,
-                      const struct set_limits *limits, struct problems *problems,
-                      struct boat_work *work)
+                      struct trying *trying, struct problems *problems, struct boat_work *work)
 {
     problems_about(problems, work->key, "cards");
-    work->set = compose_set_limited(input, limits, fleet->arena, problems);
-    struct layout_input layout = {work->set, fleet->faces, input->draft};
+    work->set = compose_set_limited(input, &trying->limits, fleet->arena, problems);
+    bool *full = arena_array(fleet->arena, work->set->count, sizeof *full);
+    struct layout_input layout = {work->set, fleet->faces, input->draft, full};
     problems_about(problems, work->key, "page");
     work->pages = layout_set(&layout, fleet->arena, problems);
+    trying->full = full;
 }
 
 void cards_make(const struct fleet *fleet, const struct compose_input *input,
                 struct boat_work *work)
 {
     struct problems *problems = problems_new(fleet->arena);
-    struct trying trying = {.figures = NULL};
+    struct trying trying = {.full = NULL};
     problems_about(fleet->problems, work->key, "cards");
-    cards_try(fleet, input, &trying.limits, problems, work);
+    cards_try(fleet, input, &trying, problems, work);
     trying.figures = arena_array(fleet->arena, work->set->count, sizeof *trying.figures);
     trying.limits.figures = trying.figures;
-    while (limits_lower(work, input->draft, &trying)) {
+    while (limits_lower(work->set, &trying)) {
         problems = problems_new(fleet->arena);
-        cards_try(fleet, input, &trying.limits, problems, work);
+        cards_try(fleet, input, &trying, problems, work);
     }
     problems_pass_on(problems, fleet->problems);
 }

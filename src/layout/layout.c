@@ -339,24 +339,37 @@ static const struct page *page_of(const struct sheet *sheet, const struct frame 
     return page;
 }
 
+/* False: there is more than the page holds. A word that is too long for its line, or has
+ * a letter too many, fails the sheet alone. */
+static bool card_place(struct sheet *sheet, const struct fitting *fitting,
+                       const struct shared *shared)
+{
+    const struct frame *frame = &shared->frame;
+    if (sheet->card->safety != NULL)
+        return safety_place(sheet, frame);
+    if (sheet->card->distress) {
+        if (!distress_place(sheet, frame))
+            return false;
+        panel_place(sheet, shared->script_size, frame);
+        return true;
+    }
+    struct card_sizes sizes = card_fit(fitting, sheet->card, frame);
+    if (!budget_kept(sheet) || !fit_told(sheet, shared, &sizes))
+        return false;
+    body_place(sheet, shared, &sizes);
+    return true;
+}
+
+/* Figures may be what is too long for a line: cards of steps may fit without them. */
 static const struct page *card_layout(const struct fitting *fitting, const struct shared *shared,
-                                      const struct card *card)
+                                      const struct card *card, bool *full)
 {
     struct sheet sheet = sheet_for(fitting, card, fitting->problems);
     head_place(&sheet, &shared->frame, shared->when_size);
-    if (card->safety != NULL) {
-        if (!safety_place(&sheet, &shared->frame))
-            return NULL;
-    } else if (card->distress) {
-        if (!distress_place(&sheet, &shared->frame))
-            return NULL;
-        panel_place(&sheet, shared->script_size, &shared->frame);
-    } else {
-        struct card_sizes sizes = card_fit(fitting, card, &shared->frame);
-        if (!budget_kept(&sheet) || !fit_told(&sheet, shared, &sizes))
-            return NULL;
-        body_place(&sheet, shared, &sizes);
-    }
+    bool fits = card_place(&sheet, fitting, shared);
+    *full = !fits || (sheet.failed && card->safety == NULL);
+    if (!fits)
+        return NULL;
     foot_place(&sheet, &shared->frame);
     return sheet.failed ? NULL : page_of(&sheet, &shared->frame);
 }
@@ -370,9 +383,13 @@ const struct page *const *layout_set(const struct layout_input *input, struct ar
     marks_find(&fitting, &shared);
     signs_fit(&fitting, &shared);
     panel_fit(&fitting, &shared);
-    for (size_t i = 0; i < input->set->count; i++)
+    for (size_t i = 0; i < input->set->count; i++) {
+        bool full = false;
         if (wanted(&fitting, input->set->cards[i]))
-            pages[i] = card_layout(&fitting, &shared, input->set->cards[i]);
+            pages[i] = card_layout(&fitting, &shared, input->set->cards[i], &full);
+        if (input->full != NULL)
+            input->full[i] = full;
+    }
     arena_free(fitting.scratch);
     return pages;
 }

@@ -178,7 +178,7 @@ bool distress_place(struct sheet *sheet, const struct frame *frame);
 
 /* ---- safety_page.c ---- */
 
-/* false, with problems, when it does not fit. It shares no height with the other
+/* false, with problems, when its gear is too much for a page. It shares no height with the other
  * cards but that of the head and the footer. */
 bool safety_place(struct sheet *sheet, const struct frame *frame);
 

@@ -267,25 +267,23 @@ static void labels_told(struct sheet *sheet, const struct safety_page *page)
                    "the text of the labels");
 }
 
-static void groups_told(struct sheet *sheet, const struct safety_page *page)
+/* False: one has no room. */
+static bool groups_told(struct sheet *sheet, const struct safety_page *page)
 {
     const struct safety_plan *safety = sheet->card->safety;
+    bool all = true;
     for (size_t i = 0; i < safety->place_count; i++) {
         if (page->groups[i].found)
             continue;
         sheet->failed = true;
+        all = false;
         problem_add(sheet->problems, SEVERITY_ERROR, safety->places[i].marker.origin,
                     "record `at: [metres aft of the bow, metres to starboard]` for gear of that "
                     "zone, or give it a nearer zone",
                     "%s: no room on the plan for the tags of %s", sheet->card->title,
                     safety->places[i].title);
     }
-}
-
-static bool page_told(struct sheet *sheet, const struct safety_page *page)
-{
-    (page->found == LABELS_NO_ROOM ? labels_told : groups_told)(sheet, page);
-    return !sheet->failed;
+    return all;
 }
 
 static void sources_place(struct sheet *sheet, struct area area)
@@ -392,8 +390,11 @@ bool safety_place(struct sheet *sheet, const struct frame *frame)
     struct sheet trial = *sheet;
     trial.arena = arena_new(SCRATCH_LIMIT);
     struct safety_page page = page_fit(&trial, frame);
-    if (page_told(sheet, &page))
+    bool fits = page.found != LABELS_NO_ROOM && groups_told(sheet, &page);
+    if (page.found == LABELS_NO_ROOM)
+        labels_told(sheet, &page);
+    else if (fits)
         page_place(sheet, &page);
     arena_free(trial.arena);
-    return !sheet->failed;
+    return fits;
 }

@@ -39,7 +39,7 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
 
 static const struct page *const *laid_out(const struct card_set *cards, bool draft)
 {
-    struct layout_input input = {cards, faces, draft};
+    struct layout_input input = {cards, faces, draft, NULL};
     set = cards;
     return layout_set(&input, test.arena, test.problems);
 }

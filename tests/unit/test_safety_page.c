@@ -50,7 +50,7 @@ static void lay_out(const char *boat)
         if (whole->cards[i]->safety != NULL)
             plans[only->count++] = whole->cards[i];
     test.problems = problems_new(test.arena);
-    struct layout_input input = {only, faces, false};
+    struct layout_input input = {only, faces, false, NULL};
     set = only;
     pages = layout_set(&input, test.arena, test.problems);
 }
