@@ -35,7 +35,8 @@ struct card_row {
  * those that follow, which lie on neither side, and its cells are empty. */
 struct table_cell {
     const char *tag;
-    const char *name;
+    const char *name;             /* Galley, sink drain: turn left = shut */
+    size_t handling_at;           /* where in it the handling begins; 0: it has none */
     struct place origin;
 };
 #define TABLE_CELLS 2

@@ -2,6 +2,8 @@
  * bow first (room: compose). */
 #include "compose.h"
 
+#include <string.h>
+
 /* Handling that most share is said once, in the table's head. */
 struct handling {
     const char *how;      /* NULL: nothing is shared, or not all is recorded */
@@ -48,21 +50,23 @@ static struct handling common_handling(const struct composing *composing, const 
     return common;
 }
 
-static const char *cell_name(const struct composing *composing, const struct equipment *gear,
-                             const struct handling *common)
+static const char *cell_name(const struct composing *composing, const struct equipment *gear)
 {
     const struct words *words = composing->in->words;
     const char *zone = gear->place_zone == NULL ? ""
                                                 : words_zone(words, gear->place_zone->key);
     const char *name = gear->name.text == NULL ? words_item(words, gear->item.text)
                                                : gear->name.text;
-    const char *line = text_format(composing->arena, "%s, %s", zone, name);
+    return text_format(composing->arena, "%s, %s", zone, name);
+}
+
+/* What the head of the table does not say of all; NULL: nothing. */
+static const char *own_handling(const struct composing *composing, const struct equipment *gear,
+                                const struct handling *common)
+{
     if (gear->valve.answer == ANSWER_NO)
-        return text_format(composing->arena, "%s: %s", line,
-                           words_get(words, WORD_VALVE_NONE));
-    if (gear->how.text != NULL && !text_equal(gear->how.text, common->how))
-        return text_format(composing->arena, "%s: %s", line, gear->how.text);
-    return line;
+        return words_get(composing->in->words, WORD_VALVE_NONE);
+    return text_equal(gear->how.text, common->how) ? NULL : gear->how.text;
 }
 
 static int station(const struct equipment *gear)
@@ -117,8 +121,15 @@ struct writing {
 
 static struct table_cell cell_of(const struct writing *writing, const struct equipment *gear)
 {
-    return (struct table_cell){.tag = TEXT_OR_EMPTY(gear->tag), .origin = gear->place,
-                               .name = cell_name(writing->composing, gear, writing->common)};
+    struct arena *arena = writing->composing->arena;
+    struct table_cell cell = {.tag = TEXT_OR_EMPTY(gear->tag), .origin = gear->place,
+                              .name = cell_name(writing->composing, gear)};
+    const char *handling = own_handling(writing->composing, gear, writing->common);
+    if (handling == NULL)
+        return cell;
+    cell.handling_at = strlen(cell.name) + strlen(": ");
+    cell.name = text_format(arena, "%s: %s", cell.name, handling);
+    return cell;
 }
 
 static size_t side_count(const struct writing *writing, enum side side)

@@ -1,12 +1,9 @@
-/* steps_block.c - the steps: number disc, headline, rows, table (room: layout). */
-#include "layout_room.h"
+/* steps_block.c - the steps: number disc, headline, rows (room: layout). */
+#include "steps.h"
 
 #include <string.h>
 
-#define INDENT MM(10.4)
-#define SIGN_SIDE MM(7)
 #define ROW_PITCH MM(7.05)
-#define SIGN_AT MM(1.2)        /* signs stand below the number, tags below the headline */
 #define STEP_GAP MM(0.6)
 #define LINE_LOW MM(0.2)       /* a headline reaches below its height, a disc does not */
 #define STEP_GAP_MOST MM(12)
@@ -17,7 +14,7 @@ static struct style headline_style(mpt size)
     return (struct style){ROLE_HEADLINE, FACE_TEXT, size, INK_BLACK};
 }
 
-static struct style row_style(enum face_role face, mpt size)
+struct style row_style(enum face_role face, mpt size)
 {
     return (struct style){ROLE_ROW, face, size, INK_BLACK};
 }
@@ -29,13 +26,13 @@ static struct style tag_style(mpt size)
     return (struct style){ROLE_ROW, FACE_BOLD, size, INK_WHITE};
 }
 
-static mpt tag_width(const struct sheet *sheet, const char *tag, mpt size)
+mpt row_tag_width(const struct sheet *sheet, const char *tag, mpt size)
 {
     struct style style = tag_style(size);
     return sheet_width(sheet, &style, tag) + MM(2);
 }
 
-static void tag_place(struct sheet *sheet, const char *tag, mpt size, mpt x, mpt top, mpt height,
+void row_tag_place(struct sheet *sheet, const char *tag, mpt size, mpt x, mpt top, mpt height,
                       mpt width, struct place origin)
 {
     struct style style = tag_style(size);
@@ -56,7 +53,7 @@ static mpt widest_tag(const struct sheet *sheet, mpt size)
     for (size_t s = 0; s < sheet->card->step_count; s++)
         for (size_t r = 0; r < sheet->card->steps[s].row_count; r++)
             for (size_t t = 0; t < sheet->card->steps[s].rows[r].tag_count; t++) {
-                mpt width = tag_width(sheet, sheet->card->steps[s].rows[r].tags[t], size);
+                mpt width = row_tag_width(sheet, sheet->card->steps[s].rows[r].tags[t], size);
                 widest = width > widest ? width : widest;
             }
     return widest;
@@ -86,117 +83,13 @@ static void row_place(struct sheet *sheet, const struct card_row *row, mpt size,
     gear_sign_place(sheet, sign, row->kind, size_rule(ROLE_PLAN_TAG)->floor,
                     row->tag_count > 0 ? row->tags[0] : "?", row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
-        tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
+        row_tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
         at += tag + MM(0.7);
     }
     at = x + row_text_start(row, tag);
     at += sheet_text(sheet, &bold, at, baseline, row->name, strlen(row->name), row->origin);
     sheet_text(sheet, &plain, at + MM(1.8), baseline, row->where, strlen(row->where),
                row->origin);
-}
-
-/* ---- the table of openings ---- */
-
-static mpt table_size(mpt row_size)
-{
-    const struct size_rule *rule = size_rule(ROLE_TABLE);
-    return row_size > rule->aim ? rule->aim : row_size;
-}
-
-static mpt table_pitch(mpt row_size)
-{
-    return table_size(row_size) / 100 * size_rule(ROLE_TABLE)->leading;
-}
-
-static mpt table_height(const struct card_step *step, mpt row_size)
-{
-    return step->table_count == 0 ? 0
-                                  : (mpt)(step->table_count + 1) * table_pitch(row_size);
-}
-
-static mpt table_tag(const struct sheet *sheet, const struct card_step *step, mpt size)
-{
-    mpt widest = 0;
-    for (size_t i = 0; i < step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            if (step->table[i].cells[c].tag != NULL) {
-                mpt width = tag_width(sheet, step->table[i].cells[c].tag, size);
-                widest = width > widest ? width : widest;
-            }
-    return widest;
-}
-
-static mpt table_excess(const struct sheet *sheet, const struct card_step *step, mpt row_size,
-                        mpt width, struct place *at)
-{
-    struct style style = row_style(FACE_TEXT, table_size(row_size));
-    mpt tag = table_tag(sheet, step, style.size), excess = -width;
-    for (size_t i = 0; i < step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++) {
-            const struct table_cell *cell = &step->table[i].cells[c];
-            if (cell->name == NULL)
-                continue;
-            mpt over = tag + MM(1.2) + sheet_width(sheet, &style, cell->name) + MM(1.5) -
-                       width / (mpt)TABLE_CELLS;
-            if (over > excess) {
-                excess = over;
-                *at = cell->origin;
-            }
-        }
-    return excess;
-}
-
-static void table_head_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
-                             mpt top, mpt width)
-{
-    struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
-    mpt half = width / (mpt)TABLE_CELLS, baseline = baseline_in(top, table_pitch(size), size);
-    struct area sign = {x - INDENT + SIGN_AT, top + MM(0.6), SIGN_SIDE, SIGN_SIDE};
-    gear_sign_place(sheet, sign, step->table_kind, size_rule(ROLE_PLAN_TAG)->aim, NULL,
-                    step->headline.origin);
-    mpt at = x;
-    at += sheet_text(sheet, &bold, at, baseline, step->table_heads[0],
-                     strlen(step->table_heads[0]), step->headline.origin);
-    sheet_text(sheet, &plain, at + MM(2), baseline, step->table_note, strlen(step->table_note),
-               step->headline.origin);
-    sheet_text(sheet, &bold, x + half, baseline, step->table_heads[1],
-               strlen(step->table_heads[1]), step->headline.origin);
-}
-
-static void cell_place(struct sheet *sheet, const struct table_cell *cell, mpt size, mpt tag,
-                       mpt x, mpt top, mpt pitch)
-{
-    struct style plain = row_style(FACE_TEXT, size);
-    if (cell->name == NULL)
-        return;
-    if (!text_empty(cell->tag))
-        tag_place(sheet, cell->tag, size, x, top, pitch, tag, cell->origin);
-    sheet_text(sheet, &plain, x + tag + MM(1.2), baseline_in(top, pitch, size), cell->name,
-               strlen(cell->name), cell->origin);
-}
-
-static void subhead_place(struct sheet *sheet, const struct card_step *step, const char *head,
-                          mpt size, mpt x, mpt top)
-{
-    struct style bold = row_style(FACE_BOLD, size);
-    sheet_text(sheet, &bold, x, baseline_in(top, table_pitch(size), size), head, strlen(head),
-               step->headline.origin);
-}
-
-static void table_place(struct sheet *sheet, const struct card_step *step, mpt row_size, mpt x,
-                        mpt top, mpt width)
-{
-    mpt size = table_size(row_size), pitch = table_pitch(row_size);
-    mpt tag = table_tag(sheet, step, size);
-    table_head_place(sheet, step, size, x, top, width);
-    for (size_t i = 0; i < step->table_count; i++) {
-        top += pitch;
-        if (step->table[i].head != NULL)
-            subhead_place(sheet, step, step->table[i].head, size, x, top);
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            cell_place(sheet, &step->table[i].cells[c], size, tag,
-                       x + (mpt)c * width / (mpt)TABLE_CELLS, top, pitch);
-    }
 }
 
 /* ---- steps ---- */
@@ -216,7 +109,7 @@ static mpt step_height(const struct sheet *sheet, const struct card_step *step,
                        struct step_sizes sizes, mpt pitch, mpt width)
 {
     return headline_height(sizes.headline) + lethal_height(step, sizes.row) +
-           (mpt)step->row_count * pitch + table_height(step, sizes.row) +
+           (mpt)step->row_count * pitch + table_height(sheet, step, sizes.row, width - INDENT) +
            figures_height(sheet, step, sizes.row, width - INDENT);
 }
 
@@ -276,23 +169,30 @@ static int letters_of(mpt excess, mpt size)
     return (int)((excess + letter - 1) / letter);
 }
 
+bool too_long_tell(struct sheet *sheet, struct place origin, mpt over, mpt size)
+{
+    int letters = letters_of(over, size);
+    if (over <= 0)
+        return false;
+    sheet_too_long(sheet, origin, over,
+                   text_format(sheet->arena, "shorten spot, how or name of this entry by "
+                               "about %d letter%s", letters, letters == 1 ? "" : "s"),
+                   "a line of the steps");
+    return true;
+}
+
 bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width)
 {
     mpt tag = widest_tag(sheet, sizes.row);
     bool told = false;
-    for (size_t i = 0; i < sheet->card->step_count; i++)
-        for (size_t r = 0; r < sheet->card->steps[i].row_count; r++) {
-            const struct card_row *row = &sheet->card->steps[i].rows[r];
-            mpt over = row_width(sheet, row, sizes.row, tag) - width;
-            int letters = letters_of(over, sizes.row);
-            if (over <= 0)
-                continue;
-            sheet_too_long(sheet, row->origin, over,
-                           text_format(sheet->arena, "shorten spot, how or name of this entry by "
-                                       "about %d letter%s", letters, letters == 1 ? "" : "s"),
-                           "a line of the steps");
-            told = true;
-        }
+    for (size_t i = 0; i < sheet->card->step_count; i++) {
+        const struct card_step *step = &sheet->card->steps[i];
+        for (size_t r = 0; r < step->row_count; r++)
+            told |= too_long_tell(sheet, step->rows[r].origin,
+                              row_width(sheet, &step->rows[r], sizes.row, tag) - width,
+                              sizes.row);
+        told |= table_tell(sheet, step, sizes.row, width - INDENT);
+    }
     return told;
 }
 
@@ -332,7 +232,7 @@ static mpt step_place(struct sheet *sheet, const struct card_step *step, struct 
         row_place(sheet, &step->rows[r], sizes.row, tag, column.x, top, pitch);
     if (step->table_count > 0)
         table_place(sheet, step, sizes.row, column.x + INDENT, top, column.width - INDENT);
-    top += table_height(step, sizes.row);
+    top += table_height(sheet, step, sizes.row, column.width - INDENT);
     return top + figures_place(sheet, step, sizes.row,
                                (struct area){column.x + INDENT, top, column.width - INDENT, 0});
 }

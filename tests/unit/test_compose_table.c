@@ -142,6 +142,9 @@ static void the_odd_one_says_its_own_handling(void **state)
         SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: turn right"));
     expect_table(step, cells, 2);
     assert_string_equal(step->table_note, "others: across = shut");
+    assert_int_equal(step->table[0].cells[0].handling_at, 0);
+    const struct table_cell *odd = &step->table[1].cells[0];
+    assert_string_equal(odd->name + odd->handling_at, "turn right");
 }
 
 /* Where one is not known, none may be taken for handled like the others. */
