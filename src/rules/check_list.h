@@ -251,7 +251,7 @@
     /* the silencing of checks */ \
     X(silence_unknown, ERROR, "a silenced check does not exist", "maydeck") \
     X(silence_of_error, ERROR, "an error is silenced: it must be put right instead", "maydeck") \
-    X(silence_lapsed, DEFICIENCY, "the date by which a silence lapses is past", "maydeck") \
+    X(silence_lapsed, DEFICIENCY, "a silence lapses before the boat is back", "maydeck") \
     X(silence_idle, NOTE, "a silenced check has nothing to say", "maydeck")
 
 /* What is wrong with the boat, not with her record: an error, but her cards are true

@@ -29,7 +29,13 @@ bool silence_whole(const struct silence *silence)
     return silence->until.given && !text_empty(silence->reason.text);
 }
 
-/* The silence that covers the check today, or NULL. */
+/* Before the boat is back nobody can mend what it covers. */
+bool silence_lapses(const struct rule_run *run, const struct silence *silence)
+{
+    return date_compare(date_last_day(silence->until.date), run->in->to) < 0;
+}
+
+/* The silence that covers the check until the charter's end, or NULL. */
 static const struct silence *silence_of(const struct rule_run *run, const struct check *check,
                                         size_t *index)
 {
@@ -39,7 +45,7 @@ static const struct silence *silence_of(const struct rule_run *run, const struct
     for (*index = 0; *index < boat->silence_count; ++*index) {
         const struct silence *silence = &boat->silences[*index];
         if (text_equal(silence->check.text, check->id) && silence_whole(silence) &&
-            date_compare(date_last_day(silence->until.date), run->in->today) >= 0)
+            !silence_lapses(run, silence))
             return silence;
     }
     return NULL;

@@ -27,6 +27,9 @@ struct rule_run {
 /* Has the silence what makes it one: a reason and a date? */
 bool silence_whole(const struct silence *silence);
 
+/* It covers not all of the charter. */
+bool silence_lapses(const struct rule_run *run, const struct silence *silence);
+
 /* Can the check be silenced? No error can, nor what is told of silences. */
 bool check_may_be_silent(const struct check *check);
 

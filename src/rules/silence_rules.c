@@ -35,6 +35,19 @@ static void not_silent_tell(const struct rule_run *run, const struct silence *si
               tells_of_silences(check) ? "silences there are" : "holds cards back");
 }
 
+static void lapsed_tell(const struct rule_run *run, const struct silence *silence,
+                        const struct check *check)
+{
+    static const char remedy[] = "put right what it finds, or write a new reason and a new date";
+    if (date_compare(date_last_day(silence->until.date), run->in->today) < 0)
+        rule_tell(run, CHECK_silence_lapsed, silence->until.place, remedy,
+                  "the silence of check %s lapsed on %s", check->id, silence->until.text);
+    else
+        rule_tell(run, CHECK_silence_lapsed, silence->until.place, remedy,
+                  "the silence of check %s lapses on %s, before the boat is back on %s",
+                  check->id, silence->until.text, date_text(run->arena, run->in->to));
+}
+
 static void silence_check(const struct rule_run *run, const struct silence *silence, bool used)
 {
     const struct check *check = check_find(silence->check.text);
@@ -46,10 +59,8 @@ static void silence_check(const struct rule_run *run, const struct silence *sile
         not_silent_tell(run, silence, check);
     else if (!silence_whole(silence))
         return;   /* it silences nothing, and the record has told why */
-    else if (date_compare(date_last_day(silence->until.date), run->in->today) < 0)
-        rule_tell(run, CHECK_silence_lapsed, silence->until.place,
-                  "put right what it finds, or write a new reason and a new date",
-                  "the silence of check %s lapsed on %s", check->id, silence->until.text);
+    else if (silence_lapses(run, silence))
+        lapsed_tell(run, silence, check);
     else if (!used)
         rule_tell(run, CHECK_silence_idle, silence->check.place, "take this entry out",
                   "check %s finds nothing that had to be silenced", check->id);

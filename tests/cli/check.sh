@@ -146,6 +146,13 @@ expect_equal check-silenced-rest 12 "$(grep -c '^deficiency ' "$scratch/silenced
 silenced lapsed '{check: seacock_stiff, reason: fitter ordered, until: 2026-11-19}'
 expect_equal check-silence-lapsed 14 "$(grep -c '^deficiency ' "$scratch/silenced")"
 grep -q '^deficiency silence_lapsed ' "$scratch/silenced" || not_ok check-silence-lapsed-told
+silenced charter '{check: seacock_stiff, reason: fitter ordered, until: 2026-12}'
+grep -q '^silenced seacock_stiff ' "$scratch/silenced" || not_ok check-silence-before-charter
+checks_list --boat bramble --from 2026-12-27 --to 2027-01-02 >"$scratch/silenced"
+expect_equal check-silence-lapses-during 'deficiency seacock_stiff deficiency silence_lapsed' \
+    "$(sed -n 's/^\([a-z]* seacock_stiff\|[a-z]* silence_[a-z]*\) .*/\1/p' "$scratch/silenced" | tr '\n' ' ' | sed 's/ $//')"
+grep -q 'lapses on 2026-12, before the boat is back on 2027-01-02' "$scratch/stdout" ||
+    not_ok check-silence-lapses-during-told
 silenced unknown '{check: seacock_stif, reason: fitter ordered, until: 2027-01}'
 grep -q '^error silence_unknown ' "$scratch/silenced" || not_ok check-silence-unknown
 grep -q 'did you mean \\"seacock_stiff\\"' "$scratch/stdout" || not_ok check-silence-nearest
