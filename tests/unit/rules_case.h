@@ -14,7 +14,9 @@ enum { SILENCES_MOST = 4 };
 static inline void family_run(rule_family *family, const struct boat *boat,
                               const struct base_record *base)
 {
-    struct rules_input input = {.boat = boat, .base = base, .today = {2026, 11, 20}};
+    static const struct date today = {2026, 11, 20};
+    struct rules_input input = {.boat = boat, .base = base, .today = today, .from = today,
+                                .to = today};
     bool used[SILENCES_MOST] = {false};
     test.problems = problems_new(test.arena);
     struct rule_run run = {.in = &input, .arena = test.arena, .problems = test.problems,
