@@ -52,23 +52,26 @@ static void band_sign_place(struct sheet *sheet, struct area band, enum sign_cla
     sheet_sign(sheet, area, sign, sheet->card->symbol, sheet->card->origin);
 }
 
-/* Where a name that is long at its least size is parted: at the space nearest to its
- * middle; NULL: nowhere. */
-static const char *name_break(const struct sheet *sheet, const struct style *style,
-                              const char *name)
+/* The space nearest to the middle; NULL: there is none. */
+static const char *middle_space(const char *words)
 {
     const char *best = NULL;
-    size_t half = strlen(name) / 2, nearest = strlen(name);
-    if (sheet_width(sheet, style, name) <= BOAT_WIDTH)
-        return NULL;
-    for (const char *at = strchr(name, ' '); at != NULL; at = strchr(at + 1, ' ')) {
-        size_t left = (size_t)(at - name), off = left > half ? left - half : half - left;
+    size_t half = strlen(words) / 2, nearest = strlen(words);
+    for (const char *at = strchr(words, ' '); at != NULL; at = strchr(at + 1, ' ')) {
+        size_t left = (size_t)(at - words), off = left > half ? left - half : half - left;
         if (off < nearest) {
             nearest = off;
             best = at;
         }
     }
     return best;
+}
+
+/* Where a name that is long at its least size is parted; NULL: nowhere. */
+static const char *name_break(const struct sheet *sheet, const struct style *style,
+                              const char *name)
+{
+    return sheet_width(sheet, style, name) <= BOAT_WIDTH ? NULL : middle_space(name);
 }
 
 static mpt name_line(struct sheet *sheet, const struct style *style, mpt right, mpt baseline,
@@ -129,22 +132,11 @@ static void title_line(struct sheet *sheet, const struct style *style, struct ar
                        "the title beside the boat's name");
 }
 
-/* Where a title is parted: behind its comma, else at the space nearest to its
- * middle. */
+/* Where a title is parted: behind its comma, else in its middle. */
 static const char *title_break(const char *title)
 {
-    const char *comma = strchr(title, ','), *best = NULL;
-    size_t half = strlen(title) / 2, nearest = strlen(title);
-    if (comma != NULL)
-        return comma + 1;
-    for (const char *at = strchr(title, ' '); at != NULL; at = strchr(at + 1, ' ')) {
-        size_t left = (size_t)(at - title), off = left > half ? left - half : half - left;
-        if (off < nearest) {
-            nearest = off;
-            best = at;
-        }
-    }
-    return best;
+    const char *comma = strchr(title, ',');
+    return comma != NULL ? comma + 1 : middle_space(title);
 }
 
 /* The head of a plan has letters of 60 % of 7 % of the shorter side (ISO 23601), or two

@@ -62,7 +62,7 @@ static void radio_cut_check(const struct rule_run *run, const struct equipment *
     else if (!is_expected_to_cut(gear))
         rule_tell(run, CHECK_isolator_cuts_radio, place,
                   "have the radio wired past this isolator and take vhf_dsc out of cuts; until "
-                  "then the\ncall comes first, and the handheld after",
+                  "then\ntell each crew so",
                   "%s cuts the fixed radio: with it off only a handheld calls for help",
                   gear_named(run, gear));
 }
@@ -81,7 +81,7 @@ static void pumps_cut_check(const struct rule_run *run, const struct equipment *
     else if (!is_expected_to_cut(gear))
         rule_tell(run, CHECK_isolator_cuts_pumps, place,
                   "have the pump wired past this isolator and take bilge_pump_electric out of "
-                  "cuts; until\nthen leave it on when water comes in",
+                  "cuts; until\nthen tell each crew so",
                   "%s cuts the electric bilge pumps: with it off nothing pumps by itself",
                   gear_named(run, gear));
 }
