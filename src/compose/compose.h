@@ -43,7 +43,7 @@ struct composing {
     struct card_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
-    const struct set_limits *limits;
+    struct set_limits limits;         /* nothing limited where it is not given */
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */

@@ -152,7 +152,7 @@ const struct card_set *compose_set_limited(const struct compose_input *input,
                                            struct arena *arena, struct problems *problems)
 {
     struct composing composing = {.in = input, .arena = arena, .problems = problems,
-                                  .limits = limits};
+                                  .limits = *limits};
     struct card_set *set = arena_alloc(arena, sizeof *set);
     for (size_t i = 0; i < input->procedures->count; i++)
         slots_of_procedure(&composing, input->procedures->rows[i]);

@@ -50,7 +50,7 @@ static size_t rows_of(const struct card *card)
 
 size_t figures_allowed(const struct composing *composing)
 {
-    const struct set_limits *limits = composing->limits;
+    const struct set_limits *limits = &composing->limits;
     for (size_t i = 0; i < limits->figure_count; i++)
         if (text_equal(limits->figures[i].card, composing->slot->key))
             return limits->figures[i].most;

@@ -71,7 +71,7 @@ static int sections_cut(struct composing *composing, enum plan_part part,
     sections[0] = whole_part(part);
     const struct plan_place *places = plan_places(composing, &sections[0], &place_count);
     size_t lines = plan_rows_count(places, place_count) + place_count;
-    int wanted = composing->limits->plan_pages[part], count = 1;
+    int wanted = composing->limits.plan_pages[part], count = 1;
     for (int32_t cut; count < wanted && count < PLAN_PAGES_MOST; count++) {
         size_t share = lines * (size_t)count / (size_t)wanted;
         if (!cut_find(places, place_count, share, sections[count - 1].from_mm, &cut))
@@ -106,7 +106,7 @@ static size_t rows_in(struct composing *composing, enum plan_part part)
 void safety_slots_add(struct composing *composing, const struct procedure *procedure)
 {
     bool much = rows_in(composing, PLAN_PART_WHOLE) > PLAN_ROWS_MOST ||
-                composing->limits->plan_pages[PLAN_PART_WHOLE] > 1;
+                composing->limits.plan_pages[PLAN_PART_WHOLE] > 1;
     if (much && rows_in(composing, PLAN_PART_DECK) > 0 &&
         rows_in(composing, PLAN_PART_BELOW) > 0) {
         part_add(composing, procedure, PLAN_PART_DECK);
