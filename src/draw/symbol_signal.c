@@ -41,7 +41,7 @@ const struct symbol symbols_signal[] = {
               SHAPE('L', 4, 79, 54, 62, 44)),
     },
     {
-        .key = "sart",  /* stubby tube with thin mast; two concentric arcs above (arcs face up) */
+        .key = "sart",  /* short tube with thin mast; two concentric arcs above (arcs face up) */
         .sign = SIGN_RESCUE,
         .meaning = "Search-and-rescue transponder (SART / AIS-SART)",
         PARTS(SHAPE('R', 40, 10, 20, 46, 8),

@@ -8,30 +8,12 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_case.h"
+#include "faces_fixture.h"
 #include "draw.h"
 #include "layout/layout_room.h"
 #include "text.h"
 
-static struct card_case test;
-static struct faces *faces;
 static const struct card_set *set;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    faces = case_faces(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    faces_close(faces);
-    case_end(&test);
-    return 0;
-}
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml"};

@@ -7,33 +7,15 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_case.h"
+#include "faces_fixture.h"
 #include "compose/compose.h"
 #include "layout/layout_room.h"
 #include "text.h"
 
 #define MOST_TAGS 64
 
-static struct card_case test;
-static struct faces *faces;
 static struct card card;
 static struct sheet sheet;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    faces = case_faces(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    faces_close(faces);
-    case_end(&test);
-    return 0;
-}
 
 /* The paper that the plan has on a card: the right column, of some height. */
 static struct area paper(mpt height)

@@ -9,6 +9,7 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "faces_fixture.h"
 #include "proof_case.h"
 #include "text.h"
 
@@ -70,25 +71,6 @@ static void tests_that_are_named_exist(void **state)
 }
 
 /* ---- the fleet ---- */
-
-static struct card_case test;
-static struct faces *faces;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    faces = case_faces(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    faces_close(faces);
-    case_end(&test);
-    return 0;
-}
 
 #define NOTES_MOST 3
 #define MEASURED_LEAST 1000

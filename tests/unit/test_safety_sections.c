@@ -7,25 +7,10 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_case.h"
+#include "card_fixture.h"
 #include "text.h"
 
-static struct card_case test;
 static const struct card_set *set;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    case_end(&test);
-    return 0;
-}
 
 static void compose(int whole, int deck, int below)
 {
