@@ -26,14 +26,14 @@ struct equipment {
     struct text_value painter, release, handle;
     struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
     struct number_value rated_lph, measured_lpm, stroke_l, kg_low, kg_high, protects_m3, antenna_m;
-    struct text_value gas, wearer, lanyard;
+    struct text_value gas, wearer, lanyard, fed_by;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
 };
 
 struct boat_facts {
-    struct text_value name, name_spoken, name_latin, type, flag, looks;
+    struct text_value name, name_spoken, name_latin, type, flag, looks, gas;
     struct answer_value specimen;
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;

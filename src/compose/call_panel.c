@@ -31,15 +31,20 @@ static const struct equipment *first_gear(const struct composing *composing, con
     return gear_next(composing, item, &index);
 }
 
-/* The handheld that may be taken without going into the vapour. */
-static const struct equipment *handheld_at_hand(const struct composing *composing)
+/* The first piece that is taken with both feet on deck; NULL: none. */
+static const struct equipment *on_deck(const struct composing *composing, const char *item)
 {
     size_t index = 0;
-    for (const struct equipment *gear;
-         (gear = gear_next(composing, "vhf_handheld", &index)) != NULL;)
-        if (gear->from_cockpit.answer == ANSWER_YES)
+    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
+        if (gear_reach(gear) <= REACH_DECK)
             return gear;
     return NULL;
+}
+
+/* The handheld that may be taken without going into vapour or smoke. */
+static const struct equipment *handheld_at_hand(const struct composing *composing)
+{
+    return on_deck(composing, "vhf_handheld");
 }
 
 /* Of several handhelds the one that is reached without going below. */
@@ -83,15 +88,16 @@ static void key_line(struct composing *composing, struct lines *lines, bool mayd
 {
     const struct radio_facts *radio = &composing->in->boat->radio;
     const struct words *words = composing->in->words;
-    const char *key = radio->distress_key.text != NULL ? radio->distress_key.text
-                                                       : words_get(words, WORD_SET_KEY_PLAIN);
-    enum word word = mayday_only ? WORD_SET_KEY_MAYDAY_ONLY : WORD_SET_KEY;
-    if (!radio->hold_s.given)
-        word = WORD_SET_NO_KEY_HOLD;
-    line_add(composing, lines, true,
-             words_fill(words, composing->arena, word, "key", key, "seconds",
-                        radio->hold_s.given ? radio->hold_s.text : "", NULL),
-             radio->distress_key.place);
+    const char *cover = radio->distress_key.text != NULL ? radio->distress_key.text
+                                                         : words_get(words, WORD_SET_KEY_PLAIN);
+    const char *press = radio->hold_s.given
+                            ? words_fill(words, composing->arena, WORD_SET_KEY, "cover", cover,
+                                         "seconds", radio->hold_s.text, NULL)
+                            : words_fill(words, composing->arena, WORD_SET_KEY_NO_HOLD, "cover",
+                                         cover, NULL);
+    if (mayday_only)
+        press = words_fill(words, composing->arena, WORD_MAYDAY_ONLY, "what", press, NULL);
+    line_add(composing, lines, true, press, radio->distress_key.place);
 }
 
 /* Without a fixed set the handheld is the radio that is worked. */
@@ -145,68 +151,166 @@ static bool beyond_a1(const struct composing *composing)
     return area != NULL && !text_equal(area, "A1");
 }
 
+/* The beacon that may be switched on there: with vapour about, only one on deck. */
+static const struct equipment *beacon_of(struct composing *composing, bool from_deck)
+{
+    if (!fitted(composing, "epirb", composing->in->boat->place))
+        return NULL;
+    return from_deck ? on_deck(composing, "epirb") : first_gear(composing, "epirb");
+}
+
 static void no_answer_line(struct composing *composing, struct lines *lines, bool mayday,
                            bool from_deck)
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
     struct text_builder builder = text_builder_in(composing->arena);
-    bool epirb = mayday && fitted(composing, "epirb", origin);
+    const struct equipment *epirb = mayday ? beacon_of(composing, from_deck) : NULL;
     text_add(&builder, words_get(words, WORD_NO_ANSWER));
     if (!from_deck && !by_handheld_only(composing->in->boat) &&
         fitted(composing, "vhf_handheld", origin))
         text_add(&builder, gear_words(composing, WORD_THEN_HANDHELD,
                                       handheld_best(composing)));
-    if (epirb && !beyond_a1(composing))
-        text_add(&builder, gear_words(composing, WORD_THEN_EPIRB,
-                                      first_gear(composing, "epirb")));
-    if (mayday && !epirb && fitted(composing, "flares", origin))
+    if (epirb != NULL && !beyond_a1(composing))
+        text_add(&builder, gear_words(composing, WORD_THEN_EPIRB, epirb));
+    if (mayday && epirb == NULL && !from_deck && fitted(composing, "flares", origin))
         text_add(&builder, gear_words(composing, WORD_THEN_FLARES,
                                       first_gear(composing, "flares")));
     text_add(&builder, ".");
-    if (epirb && beyond_a1(composing))
-        line_add(composing, lines, false,
-                 gear_words(composing, WORD_BEACON_FIRST, first_gear(composing, "epirb")),
-                 origin);
+    if (epirb != NULL && beyond_a1(composing))
+        line_add(composing, lines, false, gear_words(composing, WORD_BEACON_FIRST, epirb), origin);
     line_add(composing, lines, false, builder.at, origin);
+}
+
+/* ---- without a radio ---- */
+
+/* A line about gear that is for a MAYDAY alone where the card knows two signals. */
+static void distress_means_add(struct composing *composing, struct lines *lines, enum word word,
+                               const struct equipment *gear, bool other)
+{
+    if (gear == NULL)
+        return;
+    const char *line = gear_words(composing, word, gear);
+    if (other)
+        line = words_fill(composing->in->words, composing->arena, WORD_MAYDAY_ONLY, "what", line,
+                          NULL);
+    line_add(composing, lines, false, line, gear->place);
+}
+
+/* What is left to those who cannot call: beacon, phone, flares, sound; with vapour about
+ * only what makes neither spark nor flame there. */
+static void no_radio_lines(struct composing *composing, struct lines *lines, bool mayday,
+                           bool other, bool from_deck)
+{
+    const struct words *words = composing->in->words;
+    struct place origin = composing->in->boat->place;
+    const struct equipment *handheld = first_gear(composing, "vhf_handheld");
+    if (from_deck && handheld != NULL)
+        line_add(composing, lines, false,
+                 words_fill(words, composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
+                            TEXT_OR_EMPTY(handheld->tag), NULL), handheld->place);
+    if (from_deck)
+        line_add(composing, lines, false, words_get(words, WORD_SET_DECK), origin);
+    if (mayday)
+        distress_means_add(composing, lines, WORD_BEACON_NOW, beacon_of(composing, from_deck),
+                           other);
+    line_add(composing, lines, false,
+             words_get(words, from_deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE), origin);
+    if (mayday && !from_deck && fitted(composing, "flares", origin))
+        distress_means_add(composing, lines, WORD_FLARES_NOW, first_gear(composing, "flares"),
+                           other);
+    line_add(composing, lines, false, words_get(words, WORD_WAVE_WHISTLE), origin);
+}
+
+/* ---- from deck, where there is vapour or nobody may go below ---- */
+
+static void leave_fixed_line(struct composing *composing, struct lines *lines)
+{
+    if (!by_handheld_only(composing->in->boat))
+        line_add(composing, lines, false, words_get(composing->in->words, WORD_SET_LEAVE_FIXED),
+                 composing->in->boat->place);
 }
 
 static void deck_lines(struct composing *composing, struct lines *lines)
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
-    bool any = fitted(composing, "vhf_handheld", origin);
     const struct equipment *at_hand = handheld_at_hand(composing);
     if (at_hand != NULL)
         line_add(composing, lines, true,
                  gear_words(composing, WORD_SET_HANDHELD_FIRST, at_hand), at_hand->place);
-    else if (any)
-        line_add(composing, lines, false,
-                 gear_words(composing, WORD_SET_HANDHELD_BELOW,
-                            first_gear(composing, "vhf_handheld")), origin);
+    else
+        line_add(composing, lines, true, words_get(words, WORD_SET_HANDHELD_CARRIED), origin);
     line_add(composing, lines, true, words_get(words, WORD_SET_DECK), origin);
-    if (at_hand != NULL) {
-        line_add(composing, lines, true, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
-        line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
-    }
-    line_add(composing, lines, false, words_get(words, WORD_SET_LEAVE_FIXED), origin);
+    line_add(composing, lines, true, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
+    line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
+}
+
+/* ---- the panel's left side ---- */
+
+/* How a card's call is made on this boat. */
+struct calling {
+    enum call_from from;
+    bool from_deck;       /* with the handheld alone, on deck */
+    bool can_call;        /* else there is no script to say */
+    bool mayday, other;   /* the graver call; beside it a milder one */
+};
+
+static struct calling calling_of(struct composing *composing, enum call_from from,
+                                 const struct script_request *request, bool other)
+{
+    struct calling calling = {.from = from, .mayday = request->form == SCRIPT_MAYDAY,
+                              .other = other};
+    calling.from_deck = from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
+    calling.can_call = !no_radio_aboard(composing->in->boat);
+    if (calling.from_deck)
+        calling.can_call = handheld_at_hand(composing) != NULL ||
+                           (from == CALL_FROM_HANDHELD_CARRIED &&
+                            first_gear(composing, "vhf_handheld") != NULL);
+    return calling;
+}
+
+/* Where the fixed set stands in the smoke, or who works it must leave the deck. */
+static void before_fixed_lines(struct composing *composing, struct lines *lines,
+                               const struct calling *calling)
+{
+    const struct equipment *set = first_gear(composing, "vhf_dsc");
+    const struct equipment *handheld = handheld_at_hand(composing);
+    if (calling->from == CALL_FROM_DECK_FIRST && handheld != NULL && set != NULL)
+        line_add(composing, lines, false, gear_words(composing, WORD_SET_DECK_FIRST, handheld),
+                 handheld->place);
+    if (calling->from == CALL_FROM_FIXED_IN_FIRE && set != NULL && gear_reach(set) > REACH_DECK)
+        line_add(composing, lines, false,
+                 words_get(composing->in->words, WORD_SET_OUTSIDE_SMOKE), set->place);
+}
+
+static void fixed_lines(struct composing *composing, struct lines *lines,
+                        const struct calling *calling)
+{
+    before_fixed_lines(composing, lines, calling);
+    set_lines(composing, lines, calling->mayday, calling->other);
+    if (calling->from == CALL_FROM_DECK_FIRST)
+        return;
+    if (!by_handheld_only(composing->in->boat) ||
+        boat_fitted(composing->in->boat, "vhf_handheld") != ANSWER_YES)
+        second_station_line(composing, lines);
 }
 
 /* What the set's own panel says, a line each. */
-static const struct card_text *operate_lines(struct composing *composing, bool mayday, bool other,
-                                             bool from_deck, size_t *count)
+static const struct card_text *operate_lines(struct composing *composing,
+                                             const struct calling *calling, size_t *count)
 {
     struct lines lines = {0};
-    if (from_deck) {
+    if (!calling->can_call)
+        no_radio_lines(composing, &lines, calling->mayday, calling->other, calling->from_deck);
+    else if (calling->from_deck)
         deck_lines(composing, &lines);
-    } else {
-        set_lines(composing, &lines, mayday, other);
-        if (!by_handheld_only(composing->in->boat) ||
-            boat_fitted(composing->in->boat, "vhf_handheld") != ANSWER_YES)
-            second_station_line(composing, &lines);
-    }
-    if (!from_deck || handheld_at_hand(composing) != NULL)
-        no_answer_line(composing, &lines, mayday, from_deck);
+    else
+        fixed_lines(composing, &lines, calling);
+    if (calling->from_deck)
+        leave_fixed_line(composing, &lines);
+    if (calling->can_call)
+        no_answer_line(composing, &lines, calling->mayday, calling->from_deck);
     *count = lines.count;
     return lines.at;
 }
@@ -222,25 +326,27 @@ static struct script_request request_of(const struct composing *composing,
         form = SCRIPT_SECURITE;
     return (struct script_request){
         .form = form, .label = label, .nature = call->say.text, .assistance = call->assist.text,
-        .from_handheld = text_equal(call->from.text, "handheld_on_deck") ||
+        .from_handheld = call_from_of(call) == CALL_FROM_HANDHELD ||
+                         call_from_of(call) == CALL_FROM_HANDHELD_CARRIED ||
                          by_handheld_only(composing->in->boat)};
 }
 
-static enum word panel_title(const struct composing *composing,
-                             const struct script_request *first, bool both, bool from_deck)
+static enum word panel_title(const struct calling *calling)
 {
-    if (from_deck)
-        return handheld_at_hand(composing) != NULL ? WORD_CALL_HANDHELD : WORD_CALL_NO_RADIO;
-    if (both)
+    if (!calling->can_call)
+        return calling->from_deck ? WORD_CALL_NO_RADIO : WORD_CALL_NO_RADIO_ABOARD;
+    if (calling->from_deck)
+        return WORD_CALL_HANDHELD;
+    if (calling->other)
         return WORD_CALL_BOTH;
-    return first->form == SCRIPT_MAYDAY ? WORD_CALL_MAYDAY : WORD_CALL_PAN_PAN;
+    return calling->mayday ? WORD_CALL_MAYDAY : WORD_CALL_PAN_PAN;
 }
 
-static const char *station_words(struct composing *composing, bool from_deck)
+static const char *station_words(struct composing *composing, const struct calling *calling)
 {
-    const struct equipment *gear = from_deck ? handheld_at_hand(composing)
-                                             : first_gear(composing, "vhf_dsc");
-    if (gear == NULL && !from_deck)
+    const struct equipment *gear = calling->from_deck ? handheld_at_hand(composing)
+                                                      : first_gear(composing, "vhf_dsc");
+    if (gear == NULL && !calling->from_deck)
         gear = first_gear(composing, "vhf_handheld");
     if (gear == NULL)
         return "";
@@ -249,19 +355,21 @@ static const char *station_words(struct composing *composing, bool from_deck)
 }
 
 static void panel_fill(struct composing *composing, struct card *card,
-                       const struct script_request *request, bool from_deck)
+                       const struct script_request *request, enum call_from from)
 {
-    bool both = request->other != NULL;
+    struct calling calling = calling_of(composing, from, request,
+                                        request->other != NULL || card->distress);
     card->call = (struct card_call){
         .given = true,
-        .title = words_get(composing->in->words, panel_title(composing, request, both, from_deck)),
-        .station = station_words(composing, from_deck),
-        .script = script_make(request, composing->in->boat, composing->in->base,
-                              composing->arena, composing->problems),
+        .station = station_words(composing, &calling),
         .origin = card->origin};
-    card->call.operate = operate_lines(composing, request->form == SCRIPT_MAYDAY,
-                                       both || card->distress, from_deck,
-                                       &card->call.operate_count);
+    card->call.operate = operate_lines(composing, &calling, &card->call.operate_count);
+    calling.other = request->other != NULL;
+    card->call.title = words_get(composing->in->words, panel_title(&calling));
+    if (!calling.can_call)
+        return;
+    card->call.script = script_make(request, composing->in->boat, composing->in->base,
+                                    composing->arena, composing->problems);
     if (card->call.script == NULL)
         composing->held = true;
 }
@@ -270,7 +378,7 @@ static void panel_fill(struct composing *composing, struct card *card,
 static void general_call_make(struct composing *composing, struct card *card)
 {
     struct script_request request = call_request(composing->in->boat, SCRIPT_MAYDAY, NULL);
-    panel_fill(composing, card, &request, false);
+    panel_fill(composing, card, &request, CALL_FROM_FIXED);
 }
 
 void call_make(struct composing *composing, struct card *card)
@@ -288,6 +396,5 @@ void call_make(struct composing *composing, struct card *card)
         requests[i] = request_of(composing, &procedure->calls[i], both);
     if (both)
         requests[0].other = &requests[1];
-    panel_fill(composing, card, &requests[0],
-               text_equal(procedure->calls[0].from.text, "handheld_on_deck"));
+    panel_fill(composing, card, &requests[0], call_from_of(&procedure->calls[0]));
 }

@@ -1,8 +1,8 @@
 /* condition.c - deciding a procedure's conditions for one boat (room: compose).
  *
  * Three answers: yes, no, and not known. Not known never passes for no: the fact
- * is noted and the card waits for it. The one exception is what an isolator
- * cuts: not known counts as cut, the dangerous case. */
+ * is noted and the card waits for it. Where one answer is the dangerous one, not known
+ * counts as that: an isolator cuts, gas is carried, gear is below. */
 #include "compose.h"
 
 static bool space_is_burning(const struct composing *composing, const char *zone_key)
@@ -46,6 +46,36 @@ bool gear_cuts(const struct equipment *gear, const char *other)
         if (text_equal(gear->cuts.items[i].text, other))
             return true;
     return false;
+}
+
+enum reach gear_reach(const struct equipment *gear)
+{
+    bool below = gear->below.answer == ANSWER_YES ||
+                 (gear->place_zone != NULL && gear->place_zone->level == LEVEL_BELOW);
+    if (gear->from_cockpit.answer == ANSWER_NO)
+        return REACH_BELOW;
+    if (below)
+        return gear->from_cockpit.answer == ANSWER_YES ? REACH_COMPANIONWAY : REACH_BELOW;
+    return gear->place_zone != NULL && gear->place_zone->locker ? REACH_DECK : REACH_OPEN_DECK;
+}
+
+static enum reach reach_of(const char *word)
+{
+    int reach = REACH_OPEN_DECK;
+    while (reach < REACH_BELOW && !text_equal(reach_words[reach], word))
+        reach++;
+    return (enum reach)reach;
+}
+
+bool gear_within(const struct composing *composing, const struct equipment *gear,
+                 const char *reach)
+{
+    const char *space = composing->slot->space;
+    if (reach == NULL)
+        return true;
+    if (space != NULL && gear_inside(composing, gear, &space, 1) == TRUTH_YES)
+        return false;
+    return gear_reach(gear) <= reach_of(reach);
 }
 
 static bool serves_space(const struct equipment *gear, const char *space)
@@ -193,6 +223,21 @@ static enum truth judge_cuts(struct composing *composing, const struct condition
     return TRUTH_NO;
 }
 
+/* Is one piece reached so, and not inside the space that the card is about? */
+static enum truth judge_reach(struct composing *composing, const struct condition *condition,
+                              bool note)
+{
+    enum truth fitted = judge_fitted(composing, condition->item, note);
+    size_t index = 0;
+    if (fitted != TRUTH_YES)
+        return fitted;
+    for (const struct equipment *gear;
+         (gear = gear_next(composing, condition->item, &index)) != NULL;)
+        if (gear_within(composing, gear, condition->words[0]))
+            return TRUTH_YES;
+    return TRUTH_NO;
+}
+
 static enum truth judge(struct composing *composing, const struct condition *condition, bool note);
 
 /* All and any, with three answers: one decisive child decides even beside an
@@ -211,6 +256,19 @@ static enum truth judge_children(struct composing *composing, const struct condi
     return result;
 }
 
+static bool asks_of_piece(const struct condition *condition)
+{
+    return condition->kind == CONDITION_IS || condition->kind == CONDITION_REACH;
+}
+
+static enum truth piece_has(const struct composing *composing, const struct equipment *gear,
+                            const struct condition *condition)
+{
+    if (condition->kind == CONDITION_REACH)
+        return gear_within(composing, gear, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
+    return gear_is(composing, gear, condition);
+}
+
 /* Has this piece all that the children ask of its kind? */
 static enum truth piece_has_all(struct composing *composing, const struct condition *condition,
                                 const struct equipment *gear, bool note)
@@ -218,9 +276,9 @@ static enum truth piece_has_all(struct composing *composing, const struct condit
     enum truth all = TRUTH_YES;
     for (size_t i = 0; i < condition->child_count; i++) {
         const struct condition *child = condition->children[i];
-        if (child->kind != CONDITION_IS || !text_equal(child->item, gear->item.text))
+        if (!asks_of_piece(child) || !text_equal(child->item, gear->item.text))
             continue;
-        enum truth is = gear_is(composing, gear, child);
+        enum truth is = piece_has(composing, gear, child);
         if (is == TRUTH_NO)
             return TRUTH_NO;
         if (is == TRUTH_UNKNOWN && note)
@@ -252,7 +310,7 @@ static enum truth judge_all(struct composing *composing, const struct condition 
 {
     enum truth all = judge_children(composing, condition, TRUTH_NO, note);
     for (size_t i = 0; all != TRUTH_NO && i < condition->child_count; i++) {
-        if (condition->children[i]->kind != CONDITION_IS || all == TRUTH_UNKNOWN)
+        if (!asks_of_piece(condition->children[i]) || all == TRUTH_UNKNOWN)
             continue;
         all = one_has_all(composing, condition, condition->children[i]->item, note);
     }
@@ -266,9 +324,19 @@ static enum truth negated(enum truth truth)
     return truth == TRUTH_YES ? TRUTH_NO : TRUTH_YES;
 }
 
-static bool boat_is(const struct boat *boat, const char *type)
+static bool boat_is(const struct boat *boat, const char *word)
 {
-    return text_equal(type, boat->catamaran ? "catamaran" : "monohull");
+    if (text_equal(word, "gas"))
+        return !text_equal(boat->facts.gas.text, "none");
+    if (text_equal(word, "dsc"))
+        return boat_can_alert(boat);
+    return text_equal(word, boat->catamaran ? "catamaran" : "monohull");
+}
+
+/* Known to hold? Nothing is asked for: the next case is that of the dangerous answer. */
+static enum truth judge_surely(struct composing *composing, const struct condition *condition)
+{
+    return judge(composing, condition->children[0], false) == TRUTH_YES ? TRUTH_YES : TRUTH_NO;
 }
 
 static enum truth judge(struct composing *composing, const struct condition *condition, bool note)
@@ -284,6 +352,10 @@ static enum truth judge(struct composing *composing, const struct condition *con
         return judge_is(composing, condition, note);
     case CONDITION_CUTS:
         return judge_cuts(composing, condition, note);
+    case CONDITION_REACH:
+        return judge_reach(composing, condition, note);
+    case CONDITION_SURELY:
+        return judge_surely(composing, condition);
     case CONDITION_BOAT:
         return boat_is(composing->in->boat, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
     case CONDITION_ALL:
@@ -310,8 +382,10 @@ bool condition_admits(const struct composing *composing, const struct condition 
 {
     if (condition == NULL)
         return true;
-    if (condition->kind == CONDITION_IS && text_equal(condition->item, gear->item.text))
-        return gear_is(composing, gear, condition) == TRUTH_YES;
+    if (asks_of_piece(condition) && text_equal(condition->item, gear->item.text))
+        return piece_has(composing, gear, condition) == TRUTH_YES;
+    if (condition->kind == CONDITION_SURELY)
+        return condition_admits(composing, condition->children[0], gear);
     if (condition->kind != CONDITION_ALL)
         return true;
     for (size_t i = 0; i < condition->child_count; i++)

@@ -80,9 +80,17 @@ static void words_add(struct text_builder *out, const struct condition *conditio
         text_add_format(out, "%s cuts ", condition->item);
         values_add(out, condition);
         break;
-    case CONDITION_BOAT:
-        text_add(out, "the boat is a ");
+    case CONDITION_REACH:
+        text_add_format(out, "%s reached from ", condition->item);
         values_add(out, condition);
+        break;
+    case CONDITION_BOAT:
+        text_add(out, "the boat: ");
+        values_add(out, condition);
+        break;
+    case CONDITION_SURELY:
+        text_add(out, "recorded so: ");
+        each_add(out, condition, " and ");
         break;
     case CONDITION_ALL:
     case CONDITION_ANY:

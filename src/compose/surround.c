@@ -67,16 +67,18 @@ static const char *dates_words(struct composing *composing)
                                   NULL), replace);
 }
 
+/* The rescue centre's number stands first; the base's is not for emergencies. */
 static void contacts_make(struct composing *composing, struct card *card)
 {
     const struct base_record *base = composing->in->base;
     const struct words *words = composing->in->words;
-    const char *channels = words_fill(words, composing->arena, WORD_CHANNEL_16_THEN, "channel",
-                                      base->centre_channel.text, NULL);
+    const char *phone = TEXT_OR_EMPTY(base->centre_phone);
     card->contact_origin = base->centre_name.place;
-    card->contact_left = text_format(composing->arena, "**%s** %s, %s",
+    card->contact_left = text_format(composing->arena, "**%s %s** %s%s%s",
                                      words_get(words, WORD_RESCUE_CENTRE),
-                                     base->centre_name.text, channels);
+                                     base->centre_name.text, phone,
+                                     text_empty(phone) ? "" : " · ",
+                                     words_get(words, WORD_CHANNEL_16));
     card->contact_right = text_format(composing->arena, "**%s** %s",
                                       words_get(words, WORD_BASE_PHONE), base->phone_24h.text);
 }

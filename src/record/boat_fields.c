@@ -17,6 +17,8 @@ static const char *const agents[] = {
     "powder", "foam", "co2", "clean_agent", "water_mist", "wet_chemical", "water", NULL};
 static const char *const directions[] = {"bow", "stern", "port", "starboard", NULL};
 static const char *const gases[] = {"butane", "propane", NULL};
+static const char *const gas_carried[] = {"none", "carried", NULL};
+static const char *const feeds[] = {"battery", "mains", NULL};
 static const char *const wearers[] = {"adult", "child", NULL};
 static const char *const lanyards[] = {"stowed", "made_fast", NULL};
 static const char *const engine_space_keys[] = {
@@ -74,6 +76,8 @@ static const struct field gear_rows[] = {
          .about = "litres a stroke of the hand pump"),
     GEAR(protects_m3, FIELD_NUMBER, .low = 10, .high = 100000,
          .about = "the space its label covers, in cubic metres"),
+    GEAR(fed_by, FIELD_CHOICE, .choices = feeds,
+         .about = "what drives the pump: battery (12 or 24 V), or mains (230 V)"),
     GEAR(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
          .about = "height of its aerial above the water in use"),
     GEAR(gas, FIELD_CHOICE, .choices = gases, .about = "what the gas bottle holds"),
@@ -130,6 +134,8 @@ static const struct field boat_rows[] = {
          .about = "an engine space with its bilge, in cubic metres"),
     BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
          .about = "litres of water in one hull until the floorboards are wet"),
+    BOAT(gas, FIELD_CHOICE, .choices = gas_carried,
+         .about = "cooking gas on board: none, or carried"),
     BOAT(mounted, FIELD_NODE, .about = "where the cards hang: {zone: , faces: }"),
 };
 

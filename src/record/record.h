@@ -130,6 +130,7 @@ void basis_check(const struct procedure_reading *reading, const struct basis *ba
 
 void steps_read(struct procedure_reading *reading, const struct node_value *list);
 void decision_read(struct procedure_reading *reading, const struct node_value *node);
+void call_when_read(struct procedure_reading *reading, const struct node_value *node);
 void nevers_read(struct procedure_reading *reading, const struct node_value *list);
 void cautions_read(struct procedure_reading *reading, const struct node_value *list);
 void calls_read(struct procedure_reading *reading, const struct node_value *list);
