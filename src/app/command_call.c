@@ -112,6 +112,10 @@ static bool card_print(const struct call *call, const struct card *card)
         problem_add(call->fleet->problems, SEVERITY_USE, no_place,
                     "leave out --card for the general MAYDAY", "the card %s has no call",
                     card->key);
+    else if (card->call.script == NULL && !card->held)
+        problem_add(call->fleet->problems, SEVERITY_USE, no_place,
+                    "the card tells what is left to do: see `maydeck why`",
+                    "from the card %s nobody can call: %s", card->key, card->call.title);
     if (card->call.script == NULL)
         return false;
     lines_print(call, card->call.script);
@@ -146,6 +150,13 @@ static bool form_print(const struct call *call, const struct boat *boat)
         form = SCRIPT_DOWNGRADE;
     else if (options->cancel)
         form = SCRIPT_CANCEL;
+    if (options->cancel && !boat_can_alert(boat)) {
+        problem_add(fleet->problems, SEVERITY_USE, boat->radio_place,
+                    "a beacon's false alert is cancelled by telling the rescue centre its "
+                    "identity: --spell",
+                    "no distress alert can leave %s: there is none to cancel", boat->key);
+        return false;
+    }
     struct compose_input input = {.boat = boat, .base = fleet->base};
     const struct script *script = call_script(&input, form, nature_find(options->nature),
                                               fleet->arena, fleet->problems);

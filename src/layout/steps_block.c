@@ -4,9 +4,9 @@
 #include <string.h>
 
 #define ROW_PITCH MM(7.05)
-#define STEP_GAP MM(0.6)
+#define STEP_GAP MM(0.7)
 #define LETHAL_GAP MM(0.3)      /* below the headline, whose letters reach low */
-#define LINE_LOW MM(0.2)       /* a headline reaches below its height, a disc does not */
+#define LINE_LOW MM(0.25)      /* a headline reaches below its height, a disc does not */
 #define STEP_GAP_MOST MM(12)
 #define ROW_EXTRA_MOST MM(3.5)
 
