@@ -59,6 +59,16 @@ static void group_add(struct text_builder *out, const struct condition *group, b
     text_add(out, bracketed ? ")" : "");
 }
 
+static void boat_add(struct text_builder *out, const char *word)
+{
+    if (text_equal(word, "gas"))
+        text_add(out, "the boat carries gas");
+    else if (text_equal(word, "dsc"))
+        text_add(out, "the boat can send a digital alert");
+    else
+        text_add_format(out, "the boat is a %s", word);
+}
+
 static void words_add(struct text_builder *out, const struct condition *condition, bool nested)
 {
     switch (condition->kind) {
@@ -85,8 +95,7 @@ static void words_add(struct text_builder *out, const struct condition *conditio
         values_add(out, condition);
         break;
     case CONDITION_BOAT:
-        text_add(out, "the boat: ");
-        values_add(out, condition);
+        boat_add(out, condition->words[0]);
         break;
     case CONDITION_SURELY:
         text_add(out, "recorded so: ");

@@ -42,9 +42,9 @@ static bool is_letter(char c)
 /* Does a word that ends there end what is said, or stand before "=" or ":"? */
 static bool ends_saying(const char *at, const char *end)
 {
-    while (at < end && !is_letter(*at) && *at != '=' && *at != ':' && (*at < '0' || *at > '9'))
+    while (at < end && !is_letter(*at) && strchr("=:/", *at) == NULL && (*at < '0' || *at > '9'))
         at++;
-    return at == end || *at == '=' || *at == ':';
+    return at == end || strchr("=:/", *at) != NULL;
 }
 
 /* All states that this part of a handling names. */

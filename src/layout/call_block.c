@@ -12,8 +12,6 @@
 #define FRAME MM(0.7)
 #define PANEL_LINES_USUAL 3
 
-#define ALONE_SIZE 20000       /* of lines that have the panel to themselves */
-
 /* Where there is nothing to say, the lines have the whole panel. */
 static mpt operate_width(const struct sheet *sheet, mpt panel)
 {
@@ -137,20 +135,9 @@ static mpt line_gap(mpt room, size_t lines)
     return gap > MM(1.6) ? MM(1.6) : gap;
 }
 
-/* Lines alone in the panel are set as large as they have room, like headlines. */
-static mpt operate_size(const struct sheet *sheet, mpt size, struct area column)
+static void operate_place(struct sheet *sheet, mpt size, struct area column)
 {
-    mpt larger = ALONE_SIZE;
-    if (sheet->card->call.script != NULL)
-        return size;
-    while (larger > size && operate_height(sheet, larger, column.width) > column.height)
-        larger -= 250;
-    return larger;
-}
-
-static void operate_place(struct sheet *sheet, mpt set_size, struct area column)
-{
-    mpt width = column.width, top = column.y, size = operate_size(sheet, set_size, column);
+    mpt width = column.width, top = column.y;
     mpt gap = line_gap(column.height - operate_height(sheet, size, width),
                        sheet->card->call.operate_count);
     for (size_t i = 0; i < sheet->card->call.operate_count; i++) {

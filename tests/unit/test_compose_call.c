@@ -15,6 +15,10 @@
     "from_cockpit: yes}\n"
 #define HANDHELD_BELOW \
     "  - {item: vhf_handheld, tag: E4, zone: saloon, side: port, from_cockpit: no}\n"
+#define HANDHELD_DECK \
+    "  - {item: vhf_handheld, tag: E4, zone: cockpit, side: port, from_cockpit: yes}\n"
+#define DECK_PLACE "Cockpit, port"
+#define EPIRB_DECK "  - {item: epirb, tag: E3, zone: cockpit, side: starboard}\n"
 #define EPIRB "  - {item: epirb, tag: E3, zone: companionway, side: starboard}\n"
 #define FLARES "  - {item: flares, tag: E5, zone: cockpit_locker, side: port, from_cockpit: yes}\n"
 #define NO_DSC \
@@ -55,8 +59,13 @@ static const char *set_on(void)
 
 static const char *key(enum word word_)
 {
-    return numbered(2, words_fill(test.words, test.arena, word_, "key", "Lift the red lid",
+    return numbered(2, words_fill(test.words, test.arena, word_, "cover", "Lift the red lid",
                                   "seconds", "5", NULL));
+}
+
+static const char *mayday_only(const char *what)
+{
+    return words_fill(test.words, test.arena, WORD_MAYDAY_ONLY, "what", what, NULL);
 }
 
 static const char *no_answer(const char *first, const char *second)
@@ -96,8 +105,8 @@ static void a_dsc_set_is_worked_in_four_numbered_lines(void **state)
 {
     (void)state;
     const struct card_call *call = panel("engine_fire", CASE_RADIO, HANDHELD EPIRB FLARES, "");
-    EXPECT_LINES(call, set_on(), key(WORD_SET_KEY), numbered(3, word(WORD_SET_CHANNEL)),
-                 numbered(4, word(WORD_SET_TALK)),
+    EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
+                 numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
     assert_string_equal(call->title, word(WORD_CALL_MAYDAY));
@@ -112,18 +121,19 @@ static void what_the_record_lacks_is_said_in_plain_words(void **state)
     const struct card_call *call = panel(
         "engine_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
         "mmsi_programmed: yes, dsc: yes, zone: navigation_station}\n", HANDHELD EPIRB, "");
-    assert_string_equal(call->operate[0].text, numbered(1, word(WORD_SET_ON_PLAIN)));
-    const char *lift = words_fill(test.words, test.arena, WORD_SET_NO_KEY_HOLD, "key",
+    assert_string_equal(call->operate[1].text, numbered(1, word(WORD_SET_ON_PLAIN)));
+    const char *lift = words_fill(test.words, test.arena, WORD_SET_KEY_NO_HOLD, "cover",
                                   word(WORD_SET_KEY_PLAIN), NULL);
-    assert_string_equal(call->operate[1].text, numbered(2, lift));
+    assert_string_equal(call->operate[2].text, numbered(2, lift));
 }
 
 static void without_dsc_there_is_no_key_and_it_is_said(void **state)
 {
     (void)state;
     const struct card_call *call = panel("engine_fire", NO_DSC, HANDHELD EPIRB, "");
-    EXPECT_LINES(call, set_on(), numbered(2, word(WORD_SET_CHANNEL)),
-                 numbered(3, word(WORD_SET_TALK)), word(WORD_SET_NO_DSC),
+    EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(),
+                 numbered(2, word(WORD_SET_CHANNEL)), numbered(3, word(WORD_SET_TALK)),
+                 word(WORD_SET_NO_DSC),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
     assert_null(strstr(said(call), "MMSI"));
@@ -139,7 +149,7 @@ static void a_set_without_its_mmsi_counts_as_without_dsc(void **state)
         "hold_s: 5}\n", HANDHELD EPIRB, "");
     for (size_t i = 0; i < call->operate_count; i++)
         assert_null(strstr(call->operate[i].text, "Lift"));
-    assert_string_equal(call->operate[3].text, word(WORD_SET_NO_DSC));
+    assert_string_equal(call->operate[4].text, word(WORD_SET_NO_DSC));
     assert_null(strstr(said(call), "MMSI"));
 }
 
@@ -160,6 +170,16 @@ static void without_a_fixed_radio_no_set_is_worked(void **state)
     assert_null(strstr(said(call), "MMSI"));
 }
 
+static bool calls_from_deck(const char *card)
+{
+    static const char *const cards[] = {"gas_leak", "petrol_leak", "battery_fire",
+                                        "abandon_fire"};
+    for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
+        if (strcmp(cards[i], card) == 0)
+            return true;
+    return false;
+}
+
 static void a_radio_nobody_recorded_holds_the_card(void **state)
 {
     (void)state;
@@ -173,8 +193,7 @@ static void a_radio_nobody_recorded_holds_the_card(void **state)
         told++;
         for (size_t c = 0; c < set->count; c++)      /* all that call with the fixed set */
             assert_int_equal(strstr(all[i].what, set->cards[c]->title) != NULL,
-                             strcmp(set->cards[c]->key, "gas_leak") != 0 &&
-                                 strcmp(set->cards[c]->key, "petrol_leak") != 0 &&
+                             !calls_from_deck(set->cards[c]->key) &&
                                  set->cards[c]->safety == NULL);
     }
     assert_int_equal(told, 1);
@@ -188,8 +207,9 @@ static void without_a_handheld_the_deck_is_left(void **state)
     (void)state;
     const struct card_call *call = panel("engine_fire", CASE_RADIO, EPIRB,
                                          "  - vhf_handheld\n");
-    EXPECT_LINES(call, set_on(), key(WORD_SET_KEY), numbered(3, word(WORD_SET_CHANNEL)),
-                 numbered(4, word(WORD_SET_TALK)), word(WORD_SET_HANDHELD_NONE),
+    EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
+                 numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
+                 word(WORD_SET_HANDHELD_NONE),
                  no_answer(tagged(WORD_THEN_EPIRB, "E3", ""), ""));
 }
 
@@ -214,13 +234,13 @@ static void beyond_a1_the_beacon_goes_with_the_first_call(void **state)
         "cruising_area: {latitude: north, longitude: both, sea_area: A2}\nlanguages: [en]\n";
     case_base(&test, area);
     const struct card_call *call = panel("engine_fire", CASE_RADIO, HANDHELD EPIRB, "");
-    assert_int_equal(call->operate_count, 7);
-    assert_string_equal(call->operate[5].text, tagged(WORD_BEACON_FIRST, "E3", ""));
-    assert_string_equal(call->operate[6].text,
+    assert_int_equal(call->operate_count, 8);
+    assert_string_equal(call->operate[6].text, tagged(WORD_BEACON_FIRST, "E3", ""));
+    assert_string_equal(call->operate[7].text,
                         no_answer(tagged(WORD_THEN_HANDHELD, "E4", ""), ""));
     assert_non_null(strstr(said(call), "EAST / WEST"));
     call = panel("engine_fire", CASE_RADIO, HANDHELD, "  - epirb\n  - flares\n");
-    assert_int_equal(call->operate_count, 6);
+    assert_int_equal(call->operate_count, 7);
 }
 
 static void what_the_panel_names_stands_on_the_plan(void **state)
@@ -245,7 +265,9 @@ static void the_key_is_for_mayday_only_where_both_may_be_called(void **state)
     static const char *const cards[] = {"flooding", "distress_call"};
     for (size_t i = 0; i < 2; i++) {
         const struct card_call *call = panel(cards[i], CASE_RADIO, HANDHELD EPIRB, "");
-        assert_string_equal(call->operate[1].text, key(WORD_SET_KEY_MAYDAY_ONLY));
+        const char *press = words_fill(test.words, test.arena, WORD_SET_KEY, "cover",
+                                       "Lift the red lid", "seconds", "5", NULL);
+        assert_string_equal(call->operate[1].text, numbered(2, mayday_only(press)));
     }
     const struct card_call *call = panel("flooding", CASE_RADIO, HANDHELD EPIRB, "");
     assert_string_equal(call->title, word(WORD_CALL_BOTH));
@@ -258,7 +280,7 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
     (void)state;
     const char *const texts[] = {
         case_procedure_text(&test, "smoke", 10, "  - {id: a, act: \"**A.**\", sources: [S5]}\n",
-                            "call_when: {second_person: now, alone: now}\n"
+                            "call_when: {say: \"ALL: call now.\"}\n"
                             "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n"), NULL};
     case_procedures(&test, texts);
     const struct card_call *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
@@ -283,31 +305,50 @@ static void no_line_touches_the_fixed_set(const struct card_call *call, enum wor
         assert_null(strstr(text, "breaker"));
         assert_null(strstr(text, "DSC"));
     }
-    assert_null(strstr(said(call), "MMSI"));
-    assert_null(strstr(said(call), "200 014 730"));
+    if (call->script != NULL) {
+        assert_null(strstr(said(call), "MMSI"));
+        assert_null(strstr(said(call), "200 014 730"));
+    }
     assert_string_equal(call->title, word(title));
 }
 
 static void gas_is_told_by_handheld_from_the_deck(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD EPIRB FLARES, "");
-    EXPECT_LINES(call, numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E4", HANDHELD_PLACE)),
+    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD_DECK EPIRB FLARES, "");
+    EXPECT_LINES(call, numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E4", DECK_PLACE)),
                  numbered(2, word(WORD_SET_DECK)),
                  numbered(3, word(WORD_SET_CHANNEL_HANDHELD)), numbered(4, word(WORD_SET_TALK)),
                  word(WORD_SET_LEAVE_FIXED), no_answer("", ""));
-    assert_string_equal(call->station, tagged(WORD_HANDHELD_AT, "E4", HANDHELD_PLACE));
+    assert_string_equal(call->station, tagged(WORD_HANDHELD_AT, "E4", DECK_PLACE));
     no_line_touches_the_fixed_set(call, WORD_CALL_HANDHELD);
+    assert_non_null(strstr(said(call), "FIRE: MAYDAY MAYDAY MAYDAY"));
+    assert_non_null(strstr(said(call), "NO FIRE: PAN PAN"));
 }
 
+/* A beacon below lies in the gas; one on deck may be switched on, for a MAYDAY. */
+static void a_beacon_on_deck_answers_silence(void **state)
+{
+    (void)state;
+    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD_DECK EPIRB_DECK, "");
+    assert_string_equal(call->operate[call->operate_count - 1].text,
+                        no_answer(tagged(WORD_THEN_EPIRB, "E3", ""), ""));
+}
+
+/* In the companionway it is an arm's length into the gas; in the saloon farther. */
 static void a_handheld_below_is_not_fetched_from_the_gas(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD_BELOW, "");
-    EXPECT_LINES(call, tagged(WORD_SET_HANDHELD_BELOW, "E4", ""),
-                 numbered(1, word(WORD_SET_DECK)), word(WORD_SET_LEAVE_FIXED));
-    assert_string_equal(call->station, "");
-    no_line_touches_the_fixed_set(call, WORD_CALL_NO_RADIO);
+    static const char *const below[] = {HANDHELD, HANDHELD_BELOW};
+    for (size_t i = 0; i < 2; i++) {
+        const struct card_call *call = panel("gas_leak", CASE_RADIO, below[i], "");
+        EXPECT_LINES(call, tagged(WORD_SET_HANDHELD_BELOW, "E4", ""), word(WORD_SET_DECK),
+                     word(WORD_PHONE_UPWIND), word(WORD_WAVE_WHISTLE),
+                     word(WORD_SET_LEAVE_FIXED));
+        assert_string_equal(call->station, "");
+        assert_null(call->script);
+        no_line_touches_the_fixed_set(call, WORD_CALL_NO_RADIO);
+    }
 }
 
 static void of_two_handhelds_the_one_on_deck_is_taken(void **state)
@@ -325,8 +366,72 @@ static void without_a_handheld_the_gas_card_fetches_none(void **state)
 {
     (void)state;
     const struct card_call *call = panel("gas_leak", CASE_RADIO, EPIRB, "  - vhf_handheld\n");
-    EXPECT_LINES(call, numbered(1, word(WORD_SET_DECK)), word(WORD_SET_LEAVE_FIXED));
+    EXPECT_LINES(call, word(WORD_SET_DECK), word(WORD_PHONE_UPWIND), word(WORD_WAVE_WHISTLE),
+                 word(WORD_SET_LEAVE_FIXED));
+    assert_null(call->script);
     no_line_touches_the_fixed_set(call, WORD_CALL_NO_RADIO);
+}
+
+/* Who leaves a burning boat may have it in the hand: the words stand there for him. */
+static void a_handheld_that_is_carried_may_be_used(void **state)
+{
+    (void)state;
+    const struct card_call *call = panel("abandon_fire", CASE_RADIO, HANDHELD_BELOW, "");
+    assert_string_equal(call->operate[0].text, numbered(1, word(WORD_SET_HANDHELD_CARRIED)));
+    assert_string_equal(call->station, "");
+    assert_non_null(call->script);
+    no_line_touches_the_fixed_set(call, WORD_CALL_HANDHELD);
+    assert_null(panel("abandon_fire", CASE_RADIO, EPIRB, "  - vhf_handheld\n")->script);
+}
+
+/* ---- a boat without any radio ---- */
+
+#define NO_RADIO_AT_ALL "  - vhf_dsc\n  - vhf_handheld\n"
+
+static void without_a_radio_the_beacon_is_switched_on_at_once(void **state)
+{
+    (void)state;
+    const struct card_call *call = panel("engine_fire", "radio: {call_sign: none}\n",
+                                         EPIRB_DECK FLARES, NO_RADIO_AT_ALL);
+    EXPECT_LINES(call, tagged(WORD_BEACON_NOW, "E3", "Cockpit, starboard"),
+                 word(WORD_PHONE_CENTRE), tagged(WORD_FLARES_NOW, "E5", "Cockpit locker, port"),
+                 word(WORD_WAVE_WHISTLE));
+    assert_string_equal(call->title, word(WORD_CALL_NO_RADIO_ABOARD));
+    assert_null(call->script);
+    call = panel("flooding", "radio: {call_sign: none}\n", EPIRB_DECK, NO_RADIO_AT_ALL);
+    assert_string_equal(call->operate[0].text,
+                        mayday_only(tagged(WORD_BEACON_NOW, "E3", "Cockpit, starboard")));
+    call = panel("diesel_leak", "radio: {call_sign: none}\n", EPIRB_DECK FLARES,
+                 NO_RADIO_AT_ALL);
+    EXPECT_LINES(call, word(WORD_PHONE_CENTRE), word(WORD_WAVE_WHISTLE));
+    call = panel("gas_leak", "radio: {call_sign: none}\n", EPIRB_DECK FLARES, NO_RADIO_AT_ALL);
+    EXPECT_LINES(call, word(WORD_SET_DECK),
+                 mayday_only(tagged(WORD_BEACON_NOW, "E3", "Cockpit, starboard")),
+                 word(WORD_PHONE_UPWIND), word(WORD_WAVE_WHISTLE));
+}
+
+static void who_cannot_call_has_no_words_to_say(void **state)
+{
+    (void)state;
+    case_boat(&test, case_boat_text(&test, "radio: {call_sign: none}\n", EPIRB,
+                                    NO_RADIO_AT_ALL));
+    const struct card *card = case_card(case_compose(&test, false), "distress_call");
+    assert_int_equal(card->section_count, 2);
+    assert_string_equal(card->sections[0].key, "nature");
+    assert_string_equal(card->sections[1].key, "spell");
+    assert_int_equal(card->caution_count, 0);
+}
+
+/* ---- man overboard: the deck first ---- */
+
+static void the_handheld_on_deck_comes_first_when_one_is_lost(void **state)
+{
+    (void)state;
+    const struct card_call *call = panel("man_overboard", CASE_RADIO, HANDHELD_DECK EPIRB, "");
+    assert_string_equal(call->operate[0].text, tagged(WORD_SET_DECK_FIRST, "E4", DECK_PLACE));
+    assert_string_equal(call->operate[1].text, set_on());
+    call = panel("man_overboard", CASE_RADIO, HANDHELD_BELOW EPIRB, "");
+    assert_string_equal(call->operate[0].text, set_on());
 }
 
 /* ---- the distress card ---- */
@@ -355,6 +460,9 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     case_boat(&test, case_boat_text(&test, NO_DSC, HANDHELD EPIRB, ""));
     card = case_card(case_compose(&test, false), "distress_call");
     assert_null(card->sections[0].note);             /* no set to be told the nature */
+    assert_int_equal(card->section_count, 5);        /* and no alert to cancel */
+    assert_string_equal(card->sections[3].key, "downgrade");
+    assert_int_equal(card->caution_count, 0);        /* nor a red key to warn of */
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
@@ -375,6 +483,11 @@ int main(void)
         TEST(the_key_is_for_mayday_only_where_both_may_be_called),
         TEST(an_urgency_call_never_speaks_of_the_key),
         TEST(gas_is_told_by_handheld_from_the_deck),
+        TEST(a_beacon_on_deck_answers_silence),
+        TEST(a_handheld_that_is_carried_may_be_used),
+        TEST(without_a_radio_the_beacon_is_switched_on_at_once),
+        TEST(who_cannot_call_has_no_words_to_say),
+        TEST(the_handheld_on_deck_comes_first_when_one_is_lost),
         TEST(a_handheld_below_is_not_fetched_from_the_gas),
         TEST(of_two_handhelds_the_one_on_deck_is_taken),
         TEST(without_a_handheld_the_gas_card_fetches_none),

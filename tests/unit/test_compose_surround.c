@@ -128,8 +128,11 @@ static void the_contact_line_names_centre_channel_and_base(void **state)
     (void)state;
     base_with("[]", "[]");
     const struct card *card = card_with(TORCH, NO_FLARES, "");
-    assert_string_equal(card->contact_left, "**Rescue centre** Skerry Sound, VHF 16 then 67");
-    assert_string_equal(card->contact_right, "**Base, day and night** +999 00 000 000");
+    assert_string_equal(card->contact_left, "**Rescue centre Skerry Sound** VHF 16");
+    assert_string_equal(card->contact_right, "**Base, no emergencies** +999 00 000 000");
+    case_base(&test, "tests/fleet/base.yaml");
+    assert_string_equal(card_with(TORCH, NO_FLARES, "")->contact_left,
+                        "**Rescue centre Skerry Sound** +999 00 000 001 · VHF 16");
 }
 
 /* ---- gear dates ---- */

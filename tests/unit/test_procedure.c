@@ -48,7 +48,7 @@ static void a_whole_procedure_is_read(void **state)
     const struct procedure *procedure = procedure_of(
         "per: engine_space\n"
         "when: {fitted: cooker}\nwhen_reason: Nothing to burn.\n"
-        "call_when: {second_person: now, alone: fuel}\n"
+        "call_when: [{when: {fitted: torch}, say: \"ALONE: after {fuel}.\"}, {say: Now.}]\n"
         "steps:\n"
         "  - id: fuel\n"
         "    act: \"**SHUT** the fuel.\"\n"
@@ -59,7 +59,7 @@ static void a_whole_procedure_is_read(void **state)
         "      - act: \"**TELL** them.\"\n"
         "        practice: yes\n"
         "    because: It feeds the fire.\n"
-        "    lethal: Do not open it.\n"
+        "    lethal: [Do not open it.]\n    within: deck\n    state: \"off\"\n"
         "    who: deckhand\n"
         "    sources: [S1]\n"
         "  - {id: holes, act: \"**CLOSE** all.\", table: zones, uses: [seacock], practice: yes,"
@@ -81,14 +81,19 @@ static void a_whole_procedure_is_read(void **state)
     assert_int_equal(procedure->order.milli, 10000);
     assert_string_equal(procedure->per.text, "engine_space");
     assert_int_equal(procedure->when->kind, CONDITION_FITTED);
-    assert_string_equal(procedure->alone.text, "fuel");
+    assert_int_equal(procedure->call_when.count, 2);
+    assert_non_null(procedure->call_when.items[0].when);
+    assert_string_equal(procedure->call_when.items[1].say.text, "Now.");
+    assert_string_equal(procedure->steps[0].lethal.items[0].text, "Do not open it.");
+    assert_string_equal(procedure->steps[0].cases[0].within.text, "deck");
+    assert_string_equal(procedure->steps[0].cases[1].state.text, "off");
     assert_int_equal(procedure->step_count, 2);
     assert_string_equal(procedure->steps[1].table.text, "zones");
     assert_non_null(procedure->steps[1].when);
     assert_string_equal(procedure->steps[0].who.text, "deckhand");
     assert_true(procedure->decision.given);
-    assert_string_equal(procedure->decision.yes.card.text, "abandon_ship");
-    assert_string_equal(procedure->decision.no.say.text, "Watch.");
+    assert_string_equal(procedure->decision.yes.items[0].card.text, "abandon_ship");
+    assert_string_equal(procedure->decision.no.items[0].say.text, "Watch.");
     assert_int_equal(procedure->never_count, 1);
     assert_string_equal(procedure->nevers[0].symbol.text, "pfire");
     assert_non_null(procedure->nevers[0].when);
@@ -198,16 +203,29 @@ static void steps_are_counted_and_named(void **state)
     refused("steps:\n  - {id: a, act: A, practice: yes}\n"
             "  - {id: a, act: B, practice: yes}\n" CAUTIONS, 10,
             "two steps are called a (first on line 9)", "give each step an id of its own");
-    refused_step("  - {id: now, act: A, practice: yes}\n", "a step is called now", NULL);
+    refused_step("  - {id: a, act: A, lethal: [A, B, C], practice: yes}\n",
+                 "3 lethal lines: a step has at most 2", "keep the two that save most lives");
+}
+
+static void one_of_the_words_is_for_every_boat(void **state)
+{
+    (void)state;
+    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
+            "call_when: [{when: {fitted: torch}, say: A}]\n", 11,
+            "the line that says when to call says nothing to a boat that fits none of its cases",
+            "write a last case without when");
+    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
+            "call_when: [{say: A}, {say: B}]\n", 11,
+            "a case of the line that says when to call has no when, so those after it never come",
+            "make it the last, or give it a when");
 }
 
 static void named_steps_exist(void **state)
 {
     (void)state;
-    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
-            "call_when: {second_person: now, alone: stopp}\n"
-            "decision: {ask: \"A?\", after: stop, yes: {say: A}, no: {say: B}, practice: yes}\n",
-            11, "alone: no step is called stopp", "did you mean stop?");
+    refused(STEPS CAUTIONS
+            "decision: {ask: \"A?\", after: stopp, yes: {say: A}, no: {say: B}, practice: yes}\n",
+            10, "after: no step is called stopp", "did you mean stop?");
 }
 
 static void a_decision_has_both_exits(void **state)
@@ -260,7 +278,7 @@ static void warnings_are_few(void **state)
             "4 nevers: a card holds at most 3", NULL);
 }
 
-#define CALLS STEPS CAUTIONS "call_when: {second_person: now, alone: now}\ncalls:\n"
+#define CALLS STEPS CAUTIONS "call_when: {say: Now.}\ncalls:\n"
 
 static void calls_are_ordered_and_told_apart(void **state)
 {
@@ -306,7 +324,7 @@ static void a_call_has_its_moment(void **state)
     (void)state;
     refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n", 1,
             "the procedure has a call but no call_when", NULL);
-    refused(STEPS CAUTIONS "call_when: {second_person: now, alone: stop}\n", 10,
+    refused(STEPS CAUTIONS "call_when: {say: Now.}\n", 10,
             "the procedure says when to call but has no call", NULL);
 }
 
@@ -382,6 +400,7 @@ int main(void)
         TEST(some_case_always_holds),
         TEST(a_broken_when_is_not_left_out),
         TEST(steps_are_counted_and_named),
+        TEST(one_of_the_words_is_for_every_boat),
         TEST(named_steps_exist),
         TEST(a_decision_has_both_exits),
         TEST(warnings_stand_on_authorities),
