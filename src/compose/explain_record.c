@@ -117,8 +117,8 @@ static void dsc_tell(const struct record_list *list, const struct boat *boat)
 {
     static const char *const words[] = {[ANSWER_NOT_RECORDED] = "not recorded, which counts as yes",
                                         [ANSWER_NO] = "no", [ANSWER_YES] = "yes"};
-    placed_tell(list->explaining, INDENT_REASON, boat->radio.dsc.place, "record: dsc of the radio %s",
-                words[boat->radio.dsc.answer]);
+    placed_tell(list->explaining, INDENT_REASON, boat->radio.dsc.place,
+                "record: dsc of the radio %s", words[boat->radio.dsc.answer]);
 }
 
 /* What she is, in the word that the condition asks for. */

@@ -113,8 +113,8 @@ const struct card_text *panel_longest(const struct sheet *sheet, mpt size, mpt w
     const struct card_text *longest = NULL;
     size_t most = PANEL_LINES_USUAL;
     mpt lines = operate_width(sheet, width);
-    if (operate_height(sheet, size, lines) <= script_set(&trial, sheet->card->call.script, size, column,
-                                                  true))
+    if (operate_height(sheet, size, lines) <=
+        script_set(&trial, sheet->card->call.script, size, column, true))
         return NULL;
     for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
         struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size,

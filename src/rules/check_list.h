@@ -94,7 +94,7 @@
     X(gas_unrecorded, DEFICIENCY, \
       "she has no bottle valve, and whether she carries gas is not recorded", "reason") \
     X(reach_unrecorded, NOTE, \
-      "gear below that is wanted in smoke or gas: whether it is reached from deck is not recorded", \
+      "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \
       "judged: cards take it for out of reach") \
     X(pump_feed_unrecorded, NOTE, "what drives an electric bilge pump is not recorded", \
       "judged: the card of flooding leaves the generator on") \

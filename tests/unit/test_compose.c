@@ -183,7 +183,8 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
     (void)state;
     const char *const texts[] = {
         case_procedure_text(&test, "smoke", 10, THREE_STEPS,
-                            ASK_AFTER_THREE "call_when: {say: \"ALONE: call after step {three}.\"}\n"
+                            ASK_AFTER_THREE
+                            "call_when: {say: \"ALONE: call after step {three}.\"}\n"
                             "calls: [{signal: mayday, nature: fire, say: I AM ON FIRE, "
                             "from: fixed}]\n"),
         case_procedure_text(&test, "steam", 20, THREE_STEPS, ""), NULL};
@@ -245,7 +246,8 @@ static void a_card_may_belong_to_some_boats_only(void **state)
 static void the_specimen_boats_lack_nothing(void **state)
 {
     (void)state;
-    static const struct { const char *file; size_t more; } boats[] = {   /* two safety plans; a card more for each engine */
+    /* two safety plans; a card more for each engine */
+    static const struct { const char *file; size_t more; } boats[] = {
         {"tests/fleet/boats/tamarisk.yaml", 1}, {"tests/fleet/boats/samphire.yaml", 3}};
     for (size_t b = 0; b < 2; b++) {
         case_boat(&test, boats[b].file);

@@ -1,46 +1,6 @@
 /* test_procedure.c - reading a procedure: what it gives, and what would make a
  * card that misleads. */
-#include "record_test.h"
-
-#include "procedure.h"
-#include "radio.h"
-
-#define SOURCES \
-    "sources:\n" \
-    "  - {key: S1, issuer: O, id: N1, title: T, tag: N1, read: 2026, status: current," \
-    " grade: VA}\n" \
-    "  - {key: S2, issuer: O, id: N2, title: T, tag: N2, read: 2026, status: superseded," \
-    " grade: VB}\n" \
-    "  - {key: S3, issuer: O, id: N3, title: T, tag: N3, read: 2026, status: current," \
-    " grade: VC}\n"
-
-/* What a test adds begins in line 8. */
-static const struct procedure *procedure_of(const char *text)
-{
-    static const char head[] = "procedure: trial\norder: 10\ntitle: Trial\nsubject: TRIAL\n"
-                               "symbol: flame\nstripe: fire\nsigns: [Smoke]\n";
-    const struct authorities *authorities =
-        authorities_read(file_of("sources.yaml", SOURCES), test.arena, test.problems);
-    const char *whole = text_format(test.arena, "%s%s", head, text);
-    return procedure_read(file_of("trial.yaml", whole), authorities, test.arena, test.problems);
-}
-
-/* What every card needs, so that only the fault of the test is told. */
-#define STEPS "steps: [{id: stop, act: \"**STOP**\", sources: [S1]}]\n"
-#define CAUTIONS "cautions: [{say: Hot., sources: [S1]}]\n"
-
-static void refused(const char *section, int line, const char *what, const char *remedy)
-{
-    test.problems = problems_new(test.arena);
-    assert_null(procedure_of(section));
-    expect_errors(1);
-    expect_error(line, what, remedy);
-}
-
-static void refused_step(const char *steps, const char *what, const char *remedy)
-{
-    refused(text_format(test.arena, "steps:\n%s" CAUTIONS, steps), 9, what, remedy);
-}
+#include "procedure_case.h"
 
 static void a_whole_procedure_is_read(void **state)
 {
@@ -207,19 +167,6 @@ static void steps_are_counted_and_named(void **state)
                  "3 lethal lines: a step has at most 2", "keep the two that save most lives");
 }
 
-static void one_of_the_words_is_for_every_boat(void **state)
-{
-    (void)state;
-    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
-            "call_when: [{when: {fitted: torch}, say: A}]\n", 11,
-            "the line that says when to call says nothing to a boat that fits none of its cases",
-            "write a last case without when");
-    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
-            "call_when: [{say: A}, {say: B}]\n", 11,
-            "a case of the line that says when to call has no when, so those after it never come",
-            "make it the last, or give it a when");
-}
-
 static void named_steps_exist(void **state)
 {
     (void)state;
@@ -276,56 +223,6 @@ static void warnings_are_few(void **state)
             "4 cautions: a card holds at most 3", NULL);
     refused(text_format(test.arena, STEPS CAUTIONS "never:%s", four), 14,
             "4 nevers: a card holds at most 3", NULL);
-}
-
-#define CALLS STEPS CAUTIONS "call_when: {say: Now.}\ncalls:\n"
-
-static void calls_are_ordered_and_told_apart(void **state)
-{
-    (void)state;
-    refused(CALLS "  - {signal: pan_pan, nature: fire, say: A, from: fixed}\n", 12,
-            "nature fire goes with signal mayday only",
-            "take it out: only a distress alert has a nature");
-    refused(CALLS "  - {signal: mayday, say: A, from: fixed}\n", 12,
-            "a MAYDAY from the fixed radio needs a nature",
-            "write nature: with what the set shall tell, such as nature: fire");
-    refused(CALLS "  - {signal: pan_pan, say: A, from: fixed, if: steady}\n", 12,
-            "the card has one call: its if would not be printed", "take it out");
-    refused(CALLS "  - {signal: mayday, nature: fire, say: A, from: fixed, if: rising}\n"
-                  "  - {signal: pan_pan, say: A, from: fixed}\n", 13,
-            "a card with several calls needs an if in each",
-            "write if: with the word that tells this call from the other");
-    refused(CALLS "  - {signal: pan_pan, say: A, from: fixed, if: steady}\n"
-                  "  - {signal: mayday, nature: fire, say: A, from: fixed, if: rising}\n", 13,
-            "mayday stands after the milder pan_pan", "put the graver call first");
-    test.problems = problems_new(test.arena);
-    assert_null(procedure_of(CALLS "  - {signal: mayday, nature: floding, say: A, from: fixed}\n"));
-    expect_errors(1);
-    expect_error_with(12, "floding", "flooding");
-}
-
-/* The list here and the radio's own table may not drift apart. */
-static void every_nature_of_the_set_may_be_called(void **state)
-{
-    (void)state;
-    size_t count = 0;
-    for (; nature_at(count) != NULL; count++) {
-        const struct procedure *procedure = procedure_of(text_format(
-            test.arena, CALLS "  - {signal: mayday, nature: %s, say: A, from: fixed}\n",
-            nature_at(count)->key));
-        expect_errors(0);
-        assert_string_equal(procedure->calls[0].nature.text, nature_at(count)->key);
-    }
-    assert_int_equal(count, 11);
-}
-
-static void a_call_has_its_moment(void **state)
-{
-    (void)state;
-    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n", 1,
-            "the procedure has a call but no call_when", NULL);
-    refused(STEPS CAUTIONS "call_when: {say: Now.}\n", 10,
-            "the procedure says when to call but has no call", NULL);
 }
 
 static void a_distress_card_is_another_kind(void **state)
@@ -400,14 +297,10 @@ int main(void)
         TEST(some_case_always_holds),
         TEST(a_broken_when_is_not_left_out),
         TEST(steps_are_counted_and_named),
-        TEST(one_of_the_words_is_for_every_boat),
         TEST(named_steps_exist),
         TEST(a_decision_has_both_exits),
         TEST(warnings_stand_on_authorities),
         TEST(warnings_are_few),
-        TEST(calls_are_ordered_and_told_apart),
-        TEST(every_nature_of_the_set_may_be_called),
-        TEST(a_call_has_its_moment),
         TEST(a_distress_card_is_another_kind),
         TEST(a_safety_plan_only_shows_where_gear_is),
         TEST(a_card_that_some_boats_lack_says_why),
