@@ -31,12 +31,13 @@ static const struct equipment *first_gear(const struct composing *composing, con
     return gear_next(composing, item, &index);
 }
 
-/* The first piece that is taken with both feet on deck; NULL: none. */
-static const struct equipment *on_deck(const struct composing *composing, const char *item)
+/* The first piece that is no farther away; NULL: none. */
+static const struct equipment *first_within(const struct composing *composing, const char *item,
+                                            enum reach most)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
-        if (gear_reach(gear) <= REACH_DECK)
+        if (gear_reach(gear) <= most)
             return gear;
     return NULL;
 }
@@ -44,7 +45,7 @@ static const struct equipment *on_deck(const struct composing *composing, const 
 /* The handheld that may be taken without going into vapour or smoke. */
 static const struct equipment *handheld_at_hand(const struct composing *composing)
 {
-    return on_deck(composing, "vhf_handheld");
+    return first_within(composing, "vhf_handheld", REACH_DECK);
 }
 
 /* Of several handhelds the one that is reached without going below. */
@@ -132,12 +133,16 @@ static void set_lines(struct composing *composing, struct lines *lines, bool may
         line_add(composing, lines, false, words_get(words, WORD_SET_NO_DSC), origin);
 }
 
-static void second_station_line(struct composing *composing, struct lines *lines)
+static void second_station_line(struct composing *composing, struct lines *lines,
+                                enum reach most)
 {
     struct place origin = composing->in->boat->place;
+    const struct equipment *handheld = NULL;
     if (fitted(composing, "vhf_handheld", origin))
-        line_add(composing, lines, false,
-                 gear_words(composing, WORD_SET_HANDHELD, handheld_best(composing)),
+        handheld = most < REACH_BELOW ? first_within(composing, "vhf_handheld", most)
+                                      : handheld_best(composing);
+    if (handheld != NULL)
+        line_add(composing, lines, false, gear_words(composing, WORD_SET_HANDHELD, handheld),
                  origin);
     else
         line_add(composing, lines, false,
@@ -151,31 +156,46 @@ static bool beyond_a1(const struct composing *composing)
     return area != NULL && !text_equal(area, "A1");
 }
 
-/* The beacon that may be switched on there: with vapour about, only one on deck. */
-static const struct equipment *beacon_of(struct composing *composing, bool from_deck)
+/* How a card's call is made on this boat. */
+struct calling {
+    enum call_from from;
+    bool from_deck;       /* with the handheld alone, on deck */
+    bool can_call;        /* else there is no script to say */
+    bool mayday, other;   /* the graver call; beside it a milder one */
+    enum reach most;      /* how far one may go for what calls for help */
+};
+
+/* The best piece that may be fetched; NULL: none, or none is fitted. */
+static const struct equipment *fetched(struct composing *composing, const char *item,
+                                       const struct calling *calling)
 {
-    if (!fitted(composing, "epirb", composing->in->boat->place))
+    if (!fitted(composing, item, composing->in->boat->place))
         return NULL;
-    return from_deck ? on_deck(composing, "epirb") : first_gear(composing, "epirb");
+    const struct equipment *at_hand = first_within(composing, item, REACH_DECK);
+    return at_hand != NULL ? at_hand : first_within(composing, item, calling->most);
 }
 
-static void no_answer_line(struct composing *composing, struct lines *lines, bool mayday,
-                           bool from_deck)
+static void then_add(struct composing *composing, struct text_builder *builder, enum word word,
+                     const struct equipment *gear)
 {
-    const struct words *words = composing->in->words;
+    if (gear != NULL)
+        text_add(builder, gear_words(composing, word, gear));
+}
+
+static void no_answer_line(struct composing *composing, struct lines *lines,
+                           const struct calling *calling)
+{
     struct place origin = composing->in->boat->place;
     struct text_builder builder = text_builder_in(composing->arena);
-    const struct equipment *epirb = mayday ? beacon_of(composing, from_deck) : NULL;
-    text_add(&builder, words_get(words, WORD_NO_ANSWER));
-    if (!from_deck && !by_handheld_only(composing->in->boat) &&
-        fitted(composing, "vhf_handheld", origin))
-        text_add(&builder, gear_words(composing, WORD_THEN_HANDHELD,
-                                      handheld_best(composing)));
-    if (epirb != NULL && !beyond_a1(composing))
-        text_add(&builder, gear_words(composing, WORD_THEN_EPIRB, epirb));
-    if (mayday && epirb == NULL && !from_deck && fitted(composing, "flares", origin))
-        text_add(&builder, gear_words(composing, WORD_THEN_FLARES,
-                                      first_gear(composing, "flares")));
+    const struct equipment *epirb = calling->mayday ? fetched(composing, "epirb", calling) : NULL;
+    text_add(&builder, words_get(composing->in->words, WORD_NO_ANSWER));
+    if (!calling->from_deck && !by_handheld_only(composing->in->boat))
+        then_add(composing, &builder, WORD_THEN_HANDHELD,
+                 fetched(composing, "vhf_handheld", calling));
+    if (!beyond_a1(composing))
+        then_add(composing, &builder, WORD_THEN_EPIRB, epirb);
+    if (calling->mayday && epirb == NULL && !calling->from_deck)
+        then_add(composing, &builder, WORD_THEN_FLARES, fetched(composing, "flares", calling));
     text_add(&builder, ".");
     if (epirb != NULL && beyond_a1(composing))
         line_add(composing, lines, false, gear_words(composing, WORD_BEACON_FIRST, epirb), origin);
@@ -199,26 +219,26 @@ static void distress_means_add(struct composing *composing, struct lines *lines,
 
 /* What is left to those who cannot call: beacon, phone, flares, sound; with vapour about
  * only what makes neither spark nor flame there. */
-static void no_radio_lines(struct composing *composing, struct lines *lines, bool mayday,
-                           bool other, bool from_deck)
+static void no_radio_lines(struct composing *composing, struct lines *lines,
+                           const struct calling *calling)
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
     const struct equipment *handheld = first_gear(composing, "vhf_handheld");
-    if (from_deck && handheld != NULL)
+    if (calling->from_deck && handheld != NULL)
         line_add(composing, lines, false,
                  words_fill(words, composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
                             TEXT_OR_EMPTY(handheld->tag), NULL), handheld->place);
-    if (from_deck)
+    if (calling->from_deck)
         line_add(composing, lines, false, words_get(words, WORD_SET_DECK), origin);
-    if (mayday)
-        distress_means_add(composing, lines, WORD_BEACON_NOW, beacon_of(composing, from_deck),
-                           other);
+    if (calling->mayday)
+        distress_means_add(composing, lines, WORD_BEACON_NOW,
+                           fetched(composing, "epirb", calling), calling->other);
     line_add(composing, lines, false,
-             words_get(words, from_deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE), origin);
-    if (mayday && !from_deck && fitted(composing, "flares", origin))
-        distress_means_add(composing, lines, WORD_FLARES_NOW, first_gear(composing, "flares"),
-                           other);
+             words_get(words, calling->from_deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE), origin);
+    if (calling->mayday && !calling->from_deck)
+        distress_means_add(composing, lines, WORD_FLARES_NOW,
+                           fetched(composing, "flares", calling), calling->other);
     line_add(composing, lines, false, words_get(words, WORD_WAVE_WHISTLE), origin);
 }
 
@@ -248,20 +268,15 @@ static void deck_lines(struct composing *composing, struct lines *lines)
 
 /* ---- the panel's left side ---- */
 
-/* How a card's call is made on this boat. */
-struct calling {
-    enum call_from from;
-    bool from_deck;       /* with the handheld alone, on deck */
-    bool can_call;        /* else there is no script to say */
-    bool mayday, other;   /* the graver call; beside it a milder one */
-};
-
 static struct calling calling_of(struct composing *composing, enum call_from from,
                                  const struct script_request *request, bool other)
 {
     struct calling calling = {.from = from, .mayday = request->form == SCRIPT_MAYDAY,
                               .other = other};
     calling.from_deck = from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
+    calling.most = calling.from_deck                   ? REACH_DECK
+                   : from == CALL_FROM_FIXED_IN_FIRE ? REACH_COMPANIONWAY
+                                                     : REACH_BELOW;
     calling.can_call = !no_radio_aboard(composing->in->boat);
     if (calling.from_deck)
         calling.can_call = handheld_at_hand(composing) != NULL ||
@@ -293,7 +308,7 @@ static void fixed_lines(struct composing *composing, struct lines *lines,
         return;
     if (!by_handheld_only(composing->in->boat) ||
         boat_fitted(composing->in->boat, "vhf_handheld") != ANSWER_YES)
-        second_station_line(composing, lines);
+        second_station_line(composing, lines, calling->most);
 }
 
 /* What the set's own panel says, a line each. */
@@ -302,7 +317,7 @@ static const struct card_text *operate_lines(struct composing *composing,
 {
     struct lines lines = {0};
     if (!calling->can_call)
-        no_radio_lines(composing, &lines, calling->mayday, calling->other, calling->from_deck);
+        no_radio_lines(composing, &lines, calling);
     else if (calling->from_deck)
         deck_lines(composing, &lines);
     else
@@ -310,7 +325,7 @@ static const struct card_text *operate_lines(struct composing *composing,
     if (calling->from_deck)
         leave_fixed_line(composing, &lines);
     if (calling->can_call)
-        no_answer_line(composing, &lines, calling->mayday, calling->from_deck);
+        no_answer_line(composing, &lines, calling);
     *count = lines.count;
     return lines.at;
 }

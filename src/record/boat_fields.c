@@ -162,7 +162,7 @@ static const struct field radio_rows[] = {
     RADIO(side, FIELD_CHOICE, .choices = sides, .about = "which side, facing the bow"),
     RADIO(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
     RADIO(power_switch, FIELD_TEXT, .about = "the switch that gives it current"),
-    RADIO(distress_key, FIELD_TEXT, .about = "how the distress key is uncovered and pressed"),
+    RADIO(distress_key, FIELD_TEXT, .about = "how the distress key is uncovered, such as Lift the red lid"),
     RADIO(second_station, FIELD_TEXT, .about = "a second handset, and where"),
     RADIO(emergency_aerial, FIELD_TEXT, .about = "the spare aerial, and where"),
     RADIO(mmsi_programmed, FIELD_ANSWER, .about = "is the identity programmed into the set?"),
