@@ -122,7 +122,8 @@ bool names_hold(const struct names *names, const char *name);
 int folder_names(struct arena *arena, const char *folder, struct names *names);
 void folder_refused(const struct fleet *fleet, const char *folder, int error);
 
-/* NULL with a problem, of `absent` severity when there is no such file. */
+/* NULL with a problem, of `absent` severity when there is no such file; where that is a
+ * failure, one that is too large is one too. */
 const struct source *file_read(const struct fleet *fleet, const char *path, enum severity absent,
                                const char *remedy);
 

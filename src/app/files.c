@@ -89,7 +89,8 @@ const struct source *file_read(const struct fleet *fleet, const char *path, enum
         problem_add(fleet->problems, absent, no_place, remedy, "%s is not a file", path);
         break;
     case SOURCE_TOO_LARGE:
-        problem_add(fleet->problems, SEVERITY_ERROR, no_place,
+        problem_add(fleet->problems,
+                    absent == SEVERITY_FAILURE ? SEVERITY_FAILURE : SEVERITY_ERROR, no_place,
                     "keep one boat, base or procedure a file", "%s is larger than 256 KiB", path);
         break;
     case SOURCE_FAILED:

@@ -21,14 +21,15 @@ struct manifest {
     bool sound;
 };
 
-static void refuse(struct manifest *manifest, struct place place, const char *what)
+static void refuse(struct manifest *manifest, struct place place, const char *remedy,
+                   const char *what)
 {
-    problem_add(manifest->fleet->problems, SEVERITY_FAILURE, place, OFFICIAL, "%s", what);
+    problem_add(manifest->fleet->problems, SEVERITY_FAILURE, place, remedy, "%s", what);
     manifest->sound = false;
 }
 
 #define REFUSE(manifest, place, ...) \
-    refuse(manifest, place, text_format((manifest)->fleet->arena, __VA_ARGS__))
+    refuse(manifest, place, OFFICIAL, text_format((manifest)->fleet->arena, __VA_ARGS__))
 
 static const struct source *sealed_read(struct manifest *manifest, const char *name,
                                         const char *sum, struct place place)
@@ -103,8 +104,11 @@ static void strangers_find(struct manifest *manifest, const char *inside)
         const char *name = text_format(arena, "%s%s", inside, found.at[i]);
         if (found.at[i][0] != '.' && text_ends(name, ".yaml") &&
             !names_hold(&manifest->names, name))
-            REFUSE(manifest, (struct place){0}, "%s/%s does not belong to this program",
-                   manifest->folder, name);
+            refuse(manifest, (struct place){0},
+                   "move it out of the folder; whoever added it on purpose runs "
+                   "`make manifest` in the clone",
+                   text_format(arena, "%s/%s does not belong to this program",
+                               manifest->folder, name));
     }
 }
 
