@@ -5,9 +5,8 @@
 /* An approval of a month counts from that month's first day to its last. */
 static bool approval_holds(const struct approval *approval, struct date today)
 {
-    struct date first = date_last_valid_day(approval->date.date, MONTH_MEANS_START,
-                                            YEAR_MEANS_FIRST_DAY);
-    return date_compare(first, today) <= 0 && date_compare(today, approval->until.date) <= 0;
+    return date_compare(date_first_day(approval->date.date), today) <= 0 &&
+           date_compare(today, approval->until.date) <= 0;
 }
 
 static const struct approval *approval_of(const struct composing *composing,
