@@ -134,16 +134,17 @@ struct compose_input compose_input_of(const struct options *options, const struc
 static const struct boat *boat_record(const struct options *options, const struct fleet *fleet,
                                       const char *key, size_t index, bool *sound)
 {
+    const struct source *source = fleet->boat_sources[index];
+    const struct boat *boat = NULL;
     problems_about(fleet->problems, key, "record");
-    bool own = identities_own(fleet->identities, key, fleet->problems);
-    if (fleet->boat_sources[index] == NULL)     /* which was told */
-        return NULL;
-    const struct boat *boat = boat_read(fleet->boat_sources[index], key, fleet->arena,
-                                        fleet->problems, sound);
-    if (boat == NULL)
-        return NULL;
-    struct rules_input input = rules_input_make(options, fleet, boat);
-    *sound = rules_check(&input, fleet->arena, fleet->problems) && own && *sound;
+    if (source != NULL)     /* else it was told */
+        boat = boat_read(source, key, fleet->arena, fleet->problems, sound);
+    if (boat != NULL) {
+        struct rules_input input = rules_input_make(options, fleet, boat);
+        *sound = rules_check(&input, fleet->arena, fleet->problems) && *sound;
+    }
+    /* After the rules, which are silent where an error was told already. */
+    *sound = identities_own(fleet->identities, key, fleet->problems) && *sound;
     return boat;
 }
 
