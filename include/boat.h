@@ -83,6 +83,19 @@ struct boat {
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
                              struct problems *problems, bool *sound);
 
+/* What names one vessel or beacon among all, as it is written in a boat's file. */
+enum identity_kind { IDENTITY_MMSI, IDENTITY_CALL_SIGN, IDENTITY_BEACON };
+struct written_identity { enum identity_kind kind; struct text_value value; };
+struct written_identities {
+    const struct written_identity *rows;
+    size_t count;
+    bool whole;      /* false: the file gives no tree, and only its lines were looked through */
+};
+
+/* All of them, whatever else is wrong with the file: nothing is told. Empty values are
+ * among them. */
+struct written_identities identities_written(const struct source *source, struct arena *arena);
+
 const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
 const struct field_table *radio_fields(void);

@@ -70,6 +70,11 @@ const struct authority *authority_find(const struct authorities *authorities, co
 
 /* ---- procedures ---- */
 
+/* The keys of the signs that may stand beside a title (fire, rescue, control, warning), and
+ * of those that may stand beside a never (prohibitions); NULL-ended. */
+extern const char *const title_symbols[];
+extern const char *const never_symbols[];
+
 /* Words to print, with where they came from. */
 struct basis {
     struct list_value sources;

@@ -183,7 +183,7 @@ static bool call_print(const struct call *call)
 {
     const struct options *options = call->options;
     struct boat_work work = boat_work(options, call->fleet, 0);
-    if (work.set == NULL || problems_reach(call->fleet->problems, SEVERITY_USE))
+    if (work.set == NULL || !work.card_exists)
         return false;
     if (options->spell)
         return spelling_print(options, call->fleet, work.boat);
@@ -198,13 +198,11 @@ enum exit_status command_call(const struct options *options)
 {
     struct fleet fleet;
     struct call call = {.options = options, .fleet = &fleet};
-    enum exit_status status = EXIT_GOOD;
     bool told = fleet_open(options, &fleet) && one_asked(options, fleet.problems) &&
                 figures_asked(options, fleet.problems) && boat_chosen(&fleet) &&
                 nature_known(options, &fleet) && call_place_read(options, &fleet, &call.place) &&
                 call_print(&call);
-    if (!told)
-        status = report(&fleet, false);
+    enum exit_status status = told ? report_of_run(&fleet) : report(&fleet, false);
     fleet_close(&fleet);
     return status;
 }

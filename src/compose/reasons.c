@@ -81,7 +81,7 @@ static bool approval_tell(const struct explaining *explaining, const struct appr
     const char *state = "approval";
     if (date_compare(approval->until.date, today) < 0)
         state = "approval has expired";
-    else if (date_compare(approval->date.date, today) > 0)
+    else if (date_compare(date_first_day(approval->date.date), today) > 0)
         state = "approval has not begun";
     placed_tell(explaining, INDENT_REASON, approval->card.place, "%s: %s, %s, from %s until %s",
                 state, TEXT_OR_EMPTY(approval->initials), TEXT_OR_EMPTY(approval->qualification),

@@ -2,6 +2,13 @@
  * contact line, footer, marks (room: compose). */
 #include "compose.h"
 
+/* An approval of a month counts from that month's first day to its last. */
+static bool approval_holds(const struct approval *approval, struct date today)
+{
+    return date_compare(date_first_day(approval->date.date), today) <= 0 &&
+           date_compare(today, approval->until.date) <= 0;
+}
+
 static const struct approval *approval_of(const struct composing *composing,
                                           const struct card *card)
 {
@@ -9,8 +16,7 @@ static const struct approval *approval_of(const struct composing *composing,
     for (size_t i = 0; i < base->approval_count; i++) {
         const struct approval *approval = &base->approvals[i];
         if (text_equal(approval->card.text, card->procedure_key) &&
-            date_compare(approval->date.date, composing->in->today) <= 0 &&
-            date_compare(composing->in->today, approval->until.date) <= 0)
+            approval_holds(approval, composing->in->today))
             return approval;
     }
     return NULL;

@@ -240,7 +240,7 @@ static void approvals_read(struct base_reading *reading, const struct node_value
         plain_section_read(list->node->items[i], &approval_table, &rows[i], reading->arena,
                      reading->problems);
         if (rows[i].date.given && rows[i].until.given &&
-            date_compare(rows[i].until.date, rows[i].date.date) < 0)
+            date_compare(rows[i].until.date, date_first_day(rows[i].date.date)) < 0)
             problem_add(reading->problems, SEVERITY_ERROR, rows[i].until.place,
                         "correct one of the two dates",
                         "the approval ends %s, before it begins %s", rows[i].until.text,

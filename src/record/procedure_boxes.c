@@ -48,7 +48,8 @@ static const struct field call_when_rows[] = {
 };
 static const struct field never_rows[] = {
     WARNING_ROW("say", warning.say, FIELD_TEXT, .required = true, .about = "what never to do"),
-    WARNING_ROW("symbol", warning.symbol, FIELD_TEXT, .about = "its sign"),
+    WARNING_ROW("symbol", warning.symbol, FIELD_CHOICE, .choices = never_symbols,
+                .about = "its sign"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
 };

@@ -31,7 +31,7 @@ static const struct field file_rows[] = {
     FILE_ROW("title", procedure.title, FIELD_TEXT, .required = true, .about = "the card's title"),
     FILE_ROW("subject", procedure.subject, FIELD_TEXT, .required = true,
              .about = "what other cards call it"),
-    FILE_ROW("symbol", procedure.symbol, FIELD_TEXT, .required = true,
+    FILE_ROW("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = title_symbols,
              .about = "the sign beside the title"),
     FILE_ROW("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
              .about = "colour of the stripe"),

@@ -281,7 +281,7 @@ card_check() {
     page=$scratch/pdf/$1/$2
     mkdir -p "$page"
     maydeck print tests/fleet --boat "$1" --card "$2" --date "$print_date" -o "$page"
-    pdftotext -raw "$page/$1.pdf" "$page.text" || not_ok "cards-$1-$2-text"
+    pdftotext -raw "$page/$1-$2.pdf" "$page.text" || not_ok "cards-$1-$2-text"
     if grep -q '^kind: safety_plan' "$procedure"; then
         expect_empty "cards-$1-$2-sizes" "$(sizes_check "$3" 2>&1)"
         safety=$((safety + 1))

@@ -121,6 +121,7 @@ cp -R procedures "$scratch/tool/"
 cp -R out/fonts "$scratch/tool/out/"
 cp "$MAYDECK" "$scratch/tool/out/maydeck"
 printf 'procedure: lock_gate\n' >"$scratch/tool/procedures/lock_gate.yaml"
+seal "$scratch/tool/procedures"
 own=$MAYDECK
 MAYDECK=$scratch/tool/out/maydeck
 provokes program each-program "$(told "$good/alder")"

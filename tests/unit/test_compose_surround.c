@@ -56,6 +56,9 @@ static void an_approval_counts_from_its_date_until_its_last_day(void **state)
     assert_true(approved("smoke", "2026-10-01", "2027-10-01"));
     assert_true(approved("smoke", "2026-11-25", "2026-11-25"));
     assert_true(approved("smoke", "2026-10-01", "2026-11"));       /* to the end of the month */
+    assert_true(approved("smoke", "2026-11", "2027-04"));          /* from its first day */
+    assert_true(approved("smoke", "2026", "2026"));
+    assert_false(approved("smoke", "2026-12", "2027-04"));
     assert_false(approved("smoke", "2025-10-01", "2026-11-24"));
     assert_false(approved("smoke", "2025-10-01", "2026-10"));
     assert_false(approved("smoke", "2026-11-26", "2027-10-01"));

@@ -254,6 +254,9 @@ static void an_approval_stands_between_its_days(void **state)
     text = with_approval("dark", "2025-11-01", "2026-11-24");
     expect_part(text, "   approval has expired: AB, Yachtmaster, from 2025-11-01 until 2026-11-24");
     expect_part(text, "not approved");
+    text = with_approval("dark", "2026-11", "2026-11-25");       /* from the month's first day */
+    expect_part(text, "   approval: AB, Yachtmaster, from 2026-11 until 2026-11-25");
+    assert_null(strstr(text, "not approved"));
     text = with_approval("dark", "2026-11-26", "2027-11-01");
     expect_part(text, "   approval has not begun: AB");
     expect_part(text, "not approved");
