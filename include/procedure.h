@@ -135,6 +135,7 @@ struct warning {
 };
 
 struct procedure_call {
+    const struct condition *when;   /* boats it is for; NULL: all */
     struct text_value signal;   /* mayday, pan_pan, securite */
     struct text_value nature;   /* DSC nature key, mayday only */
     struct text_value say;      /* the nature phrase, in English */
@@ -161,6 +162,7 @@ struct procedure {
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
+    struct list_value vapour_from;  /* items whose lockers nobody reaches into for other gear */
     const struct condition *when;   /* the card belongs to the boat's set only then */
     struct text_value when_reason;
     const struct procedure_step *steps;
@@ -210,6 +212,7 @@ struct procedure_set {
     X(SET_HANDHELD_CARRIED, "set_handheld_carried") X(SET_DECK_FIRST, "set_deck_first") \
     X(SET_OUTSIDE_SMOKE, "set_outside_smoke") \
     X(CALL_NO_RADIO_ABOARD, "call_no_radio_aboard") X(BEACON_NOW, "beacon_now") \
+    X(BEACON_UPWIND, "beacon_upwind") X(SET_UPWIND, "set_upwind") \
     X(PHONE_UPWIND, "phone_upwind") X(PHONE_CENTRE, "phone_centre") \
     X(FLARES_NOW, "flares_now") X(WAVE_WHISTLE, "wave_whistle") \
     X(NATURE_STEPS, "nature_steps") \

@@ -38,7 +38,7 @@ static const struct equipment *first_within(const struct composing *composing, c
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
-        if (gear_reach(gear) <= most)
+        if (reach_here(composing, gear) <= most)
             return gear;
     return NULL;
 }
@@ -134,17 +134,16 @@ static void set_lines(struct composing *composing, struct lines *lines, bool may
         line_add(composing, lines, false, words_get(words, WORD_SET_NO_DSC), origin);
 }
 
-static void second_station_line(struct composing *composing, struct lines *lines,
-                                enum reach most)
+/* Where the set cannot be had, nobody goes through smoke or water for another. */
+static void second_station_line(struct composing *composing, struct lines *lines)
 {
     struct place origin = composing->in->boat->place;
     const struct equipment *handheld = NULL;
     if (fitted(composing, "vhf_handheld", origin))
-        handheld = most < REACH_BELOW ? first_within(composing, "vhf_handheld", most)
-                                      : handheld_best(composing);
+        handheld = first_within(composing, "vhf_handheld", REACH_COMPANIONWAY);
     if (handheld != NULL)
-        line_add(composing, lines, false, call_gear_words(composing, WORD_SET_HANDHELD, handheld),
-                 origin);
+        line_add(composing, lines, false,
+                 call_gear_words(composing, WORD_SET_HANDHELD, handheld), origin);
     else
         line_add(composing, lines, false,
                  words_get(composing->in->words, WORD_SET_HANDHELD_NONE), origin);
@@ -190,8 +189,16 @@ static void no_answer_line(struct composing *composing, struct lines *lines,
         then_add(composing, &builder, WORD_THEN_FLARES, fetched(composing, "flares", calling));
     text_add(&builder, ".");
     if (epirb != NULL && beyond_a1(composing))
-        line_add(composing, lines, false, call_gear_words(composing, WORD_BEACON_FIRST, epirb), origin);
+        line_add(composing, lines, false,
+                 call_gear_words(composing, WORD_BEACON_FIRST, epirb), origin);
     line_add(composing, lines, false, builder.at, origin);
+}
+
+/* Who leaves the boat cannot stay on deck. */
+static const char *upwind_words(const struct words *words, const struct calling *calling)
+{
+    return words_get(words, calling->from == CALL_FROM_HANDHELD_CARRIED ? WORD_SET_UPWIND
+                                                                        : WORD_SET_DECK);
 }
 
 /* ---- without a radio ---- */
@@ -222,9 +229,10 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
                  words_fill(words, composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
                             TEXT_OR_EMPTY(handheld->tag), NULL), handheld->place);
     if (calling->from_deck)
-        line_add(composing, lines, false, words_get(words, WORD_SET_DECK), origin);
+        line_add(composing, lines, false, upwind_words(words, calling), origin);
     if (calling->mayday)
-        distress_means_add(composing, lines, WORD_BEACON_NOW,
+        distress_means_add(composing, lines,
+                           calling->from_deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
                            fetched(composing, "epirb", calling), calling->other);
     line_add(composing, lines, false,
              words_get(words, calling->from_deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE), origin);
@@ -243,7 +251,8 @@ static void leave_fixed_line(struct composing *composing, struct lines *lines)
                  composing->in->boat->place);
 }
 
-static void deck_lines(struct composing *composing, struct lines *lines)
+static void deck_lines(struct composing *composing, struct lines *lines,
+                       const struct calling *calling)
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
@@ -253,7 +262,7 @@ static void deck_lines(struct composing *composing, struct lines *lines)
                  call_gear_words(composing, WORD_SET_HANDHELD_FIRST, at_hand), at_hand->place);
     else
         line_add(composing, lines, true, words_get(words, WORD_SET_HANDHELD_CARRIED), origin);
-    line_add(composing, lines, true, words_get(words, WORD_SET_DECK), origin);
+    line_add(composing, lines, true, upwind_words(words, calling), origin);
     line_add(composing, lines, true, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
     line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
 }
@@ -266,12 +275,15 @@ static void before_fixed_lines(struct composing *composing, struct lines *lines,
 {
     const struct equipment *set = call_first_gear(composing, "vhf_dsc");
     const struct equipment *handheld = handheld_at_hand(composing);
+    const struct equipment *worked = set != NULL || handheld != NULL
+                                         ? set : call_first_gear(composing, "vhf_handheld");
     if (calling->from == CALL_FROM_DECK_FIRST && handheld != NULL && set != NULL)
-        line_add(composing, lines, false, call_gear_words(composing, WORD_SET_DECK_FIRST, handheld),
-                 handheld->place);
-    if (calling->from == CALL_FROM_FIXED_IN_FIRE && set != NULL && gear_reach(set) > REACH_DECK)
         line_add(composing, lines, false,
-                 words_get(composing->in->words, WORD_SET_OUTSIDE_SMOKE), set->place);
+                 call_gear_words(composing, WORD_SET_DECK_FIRST, handheld), handheld->place);
+    if (calling->from == CALL_FROM_FIXED_IN_FIRE && worked != NULL &&
+        reach_here(composing, worked) > REACH_DECK)
+        line_add(composing, lines, false,
+                 words_get(composing->in->words, WORD_SET_OUTSIDE_SMOKE), worked->place);
 }
 
 static void fixed_lines(struct composing *composing, struct lines *lines,
@@ -283,7 +295,7 @@ static void fixed_lines(struct composing *composing, struct lines *lines,
         return;
     if (!by_handheld_only(composing->in->boat) ||
         boat_fitted(composing->in->boat, "vhf_handheld") != ANSWER_YES)
-        second_station_line(composing, lines, calling->most);
+        second_station_line(composing, lines);
 }
 
 /* What the set's own panel says, a line each. */
@@ -294,7 +306,7 @@ const struct card_text *operate_lines(struct composing *composing,
     if (!calling->can_call)
         no_radio_lines(composing, &lines, calling);
     else if (calling->from_deck)
-        deck_lines(composing, &lines);
+        deck_lines(composing, &lines, calling);
     else
         fixed_lines(composing, &lines, calling);
     if (calling->from_deck)

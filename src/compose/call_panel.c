@@ -2,6 +2,8 @@
  * (room: compose). How the set is worked is in call_operate.c. */
 #include "call_room.h"
 
+enum { CALLS_MOST = 2 };
+
 static struct calling calling_of(struct composing *composing, enum call_from from,
                                  const struct script_request *request, bool other)
 {
@@ -85,20 +87,31 @@ static void general_call_make(struct composing *composing, struct card *card)
     panel_fill(composing, card, &request, CALL_FROM_FIXED);
 }
 
-void call_make(struct composing *composing, struct card *card)
+/* The calls that are for this boat; at most two stand on a card. */
+static size_t calls_of(struct composing *composing, const struct procedure_call **calls)
 {
     const struct procedure *procedure = composing->slot->procedure;
-    struct script_request requests[2];
-    bool both = procedure->call_count > 1;
+    size_t count = 0;
+    for (size_t i = 0; i < procedure->call_count && count < CALLS_MOST; i++)
+        if (condition_judge(composing, procedure->calls[i].when) == TRUTH_YES)
+            calls[count++] = &procedure->calls[i];
+    return count;
+}
+
+void call_make(struct composing *composing, struct card *card)
+{
+    const struct procedure_call *calls[CALLS_MOST];
+    struct script_request requests[CALLS_MOST];
     if (card->distress) {
         general_call_make(composing, card);
         return;
     }
-    if (procedure->call_count == 0)
+    size_t count = calls_of(composing, calls);
+    if (count == 0)
         return;
-    for (size_t i = 0; i < 2 && i < procedure->call_count; i++)
-        requests[i] = request_of(composing, &procedure->calls[i], both);
-    if (both)
+    for (size_t i = 0; i < count; i++)
+        requests[i] = request_of(composing, calls[i], count > 1);
+    if (count > 1)
         requests[0].other = &requests[1];
-    panel_fill(composing, card, &requests[0], call_from_of(&procedure->calls[0]));
+    panel_fill(composing, card, &requests[0], call_from_of(calls[0]));
 }

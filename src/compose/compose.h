@@ -76,13 +76,20 @@ enum truth gear_concerns(const struct composing *composing, const struct equipme
 enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
                        const char *const *zones, size_t count);
 
+/* reach.c */
+
 /* How far one goes for it; not recorded counts as below. */
 enum reach gear_reach(const struct equipment *gear);
+
+/* The same on the card being made: gear in a locker where its vapour lies is out of reach. */
+enum reach reach_here(const struct composing *composing, const struct equipment *gear);
 
 /* Is it within this reach (a reach_word; NULL: any), and not inside the space that the
  * card is about? */
 bool gear_within(const struct composing *composing, const struct equipment *gear,
                  const char *reach);
+
+/* condition.c */
 
 /* Does it cut the other item off? Not recorded counts as yes. */
 bool gear_cuts(const struct equipment *gear, const char *other);

@@ -48,36 +48,6 @@ bool gear_cuts(const struct equipment *gear, const char *other)
     return false;
 }
 
-enum reach gear_reach(const struct equipment *gear)
-{
-    bool below = gear->below.answer == ANSWER_YES ||
-                 (gear->place_zone != NULL && gear->place_zone->level == LEVEL_BELOW);
-    if (gear->from_cockpit.answer == ANSWER_NO)
-        return REACH_BELOW;
-    if (below)
-        return gear->from_cockpit.answer == ANSWER_YES ? REACH_COMPANIONWAY : REACH_BELOW;
-    return gear->place_zone != NULL && gear->place_zone->locker ? REACH_DECK : REACH_OPEN_DECK;
-}
-
-static enum reach reach_of(const char *word)
-{
-    int reach = REACH_OPEN_DECK;
-    while (reach < REACH_BELOW && !text_equal(reach_words[reach], word))
-        reach++;
-    return (enum reach)reach;
-}
-
-bool gear_within(const struct composing *composing, const struct equipment *gear,
-                 const char *reach)
-{
-    const char *space = composing->slot->space;
-    if (reach == NULL)
-        return true;
-    if (space != NULL && gear_inside(composing, gear, &space, 1) == TRUTH_YES)
-        return false;
-    return gear_reach(gear) <= reach_of(reach);
-}
-
 static bool serves_space(const struct equipment *gear, const char *space)
 {
     for (size_t i = 0; i < gear->serves.count; i++)

@@ -162,7 +162,8 @@ static void panel_tell(const struct explaining *explaining)
     placed_tell(explaining, INDENT_PART, call->origin, "Call: %s | %s", call->title,
                 call->station);
     for (size_t i = 0; i < card->procedure->call_count; i++)
-        message_tell(explaining, &card->procedure->calls[i]);
+        if (condition_judge(explaining->composing, card->procedure->calls[i].when) != TRUTH_NO)
+            message_tell(explaining, &card->procedure->calls[i]);
     if (card->procedure->call_count == 0)
         rule_tell(explaining, "mayday");
     for (size_t i = 0; i < call->operate_count; i++)

@@ -18,6 +18,7 @@ static const struct state_word {
 } state_words[] = {
     {"on", LEADS_ON, false},      {"open", LEADS_ON, true},     {"opens", LEADS_ON, true},
     {"opened", LEADS_ON, true},   {"start", LEADS_ON, true},    {"starts", LEADS_ON, true},
+    {"run", LEADS_ON, true},      {"runs", LEADS_ON, true},     {"live", LEADS_ON, true},
     {"off", LEADS_OFF, false},    {"shut", LEADS_OFF, true},    {"shuts", LEADS_OFF, true},
     {"close", LEADS_OFF, true},   {"closes", LEADS_OFF, true},  {"closed", LEADS_OFF, true},
     {"stop", LEADS_OFF, true},    {"stops", LEADS_OFF, true},

@@ -144,7 +144,7 @@ static void gear_add(struct row_list *list, const struct equipment *gear)
         row_join(list, gear);
     else
         row_begin(list, gear);
-    list->below = list->below || (gear_reach(gear) > REACH_DECK &&
+    list->below = list->below || (reach_here(list->composing, gear) > REACH_DECK &&
                                   !gear_is_inside_here(list->composing, gear));
     marker_add(list->composing, gear);
 }

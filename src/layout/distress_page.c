@@ -175,7 +175,8 @@ static void column_place(struct sheet *sheet, bool right, mpt size, struct area 
 {
     size_t count;
     mpt extra = column.height - column_height(sheet, right, size, column.width, &count);
-    mpt gap = BOX_GAP + (extra > 0 ? extra / (mpt)(count - 1) : 0), top = column.y;
+    mpt gap = BOX_GAP + (extra > 0 && count > 1 ? extra / (mpt)(count - 1) : 0);
+    mpt top = column.y;
     gap = gap > BOX_GAP_MOST ? BOX_GAP_MOST : gap;
     for (size_t i = 0; i < BLOCK_COUNT; i++) {
         const struct card_section *section = section_of(sheet, blocks[i].key);

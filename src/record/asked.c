@@ -143,6 +143,8 @@ static void procedure_note(struct asking *asking, const struct procedure *proced
     condition_note(asking, procedure->when);
     for (size_t i = 0; i < procedure->step_count; i++)
         step_note(asking, &procedure->steps[i]);
+    for (size_t i = 0; i < procedure->call_count; i++)
+        condition_note(asking, procedure->calls[i].when);
     for (size_t i = 0; i < procedure->never_count; i++)
         condition_note(asking, procedure->nevers[i].when);
     for (size_t i = 0; i < procedure->caution_count; i++)

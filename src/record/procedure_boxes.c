@@ -76,18 +76,25 @@ static const char *const natures[] = {
     "fire", "flooding", "collision", "grounding", "listing", "sinking", "adrift",
     "undesignated", "abandon", "piracy", "mob", NULL};
 
+struct call_entry {
+    struct procedure_call call;
+    struct node_value when;
+};
+
+#define CALL_ROW(key, member, field_kind, ...) \
+    KEYED(struct call_entry, key, member, field_kind, __VA_ARGS__)
 static const struct field call_rows[] = {
-    ROW(struct procedure_call, signal, FIELD_CHOICE, .required = true, .choices = signals,
-        .about = "distress, urgency or safety"),
-    ROW(struct procedure_call, nature, FIELD_CHOICE, .choices = natures,
-        .about = "the nature of distress the set is told"),
-    ROW(struct procedure_call, say, FIELD_TEXT, .required = true,
-        .about = "what is wrong, in English"),
-    ROW(struct procedure_call, assist, FIELD_TEXT, .about = "the help needed, in English"),
-    ROW(struct procedure_call, from, FIELD_CHOICE, .required = true, .choices = call_froms,
-        .about = "the radio it is made from"),
-    KEYED(struct procedure_call, "if", if_, FIELD_TEXT,
-          .about = "when this call, where a card has several"),
+    CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
+    CALL_ROW("signal", call.signal, FIELD_CHOICE, .required = true, .choices = signals,
+             .about = "distress, urgency or safety"),
+    CALL_ROW("nature", call.nature, FIELD_CHOICE, .choices = natures,
+             .about = "the nature of distress the set is told"),
+    CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
+             .about = "what is wrong, in English"),
+    CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
+    CALL_ROW("from", call.from, FIELD_CHOICE, .required = true, .choices = call_froms,
+             .about = "the radio it is made from"),
+    CALL_ROW("if", call.if_, FIELD_TEXT, .about = "when this call, where a card has several"),
 };
 static const struct field_table call_table = TABLE("call", call_rows);
 
@@ -232,7 +239,7 @@ static void if_check(const struct procedure_reading *reading, const struct proce
         problem_add(reading->problems, SEVERITY_ERROR, call->place,
                     "write if: with the word that tells this call from the other",
                     "a card with several calls needs an if in each");
-    if (count == 1 && call->if_.text != NULL)
+    if (count <= 1 && call->if_.text != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, call->if_.place, "take it out",
                     "the card has one call: its if would not be printed");
 }
@@ -259,16 +266,22 @@ void calls_read(struct procedure_reading *reading, const struct node_value *list
 {
     size_t count = entries_count(list, "calls", reading->problems);
     struct procedure_call *calls = arena_array(reading->arena, count, sizeof *calls);
+    size_t together = 0;                /* those that every boat has on one card */
     for (size_t i = 0; i < count; i++) {
         const struct yaml_node *node = list->node->items[i];
-        section_read(node, &call_table, &calls[i], reading->arena, reading->problems);
+        struct call_entry entry = {0};
+        section_read(node, &call_table, &entry, reading->arena, reading->problems);
+        calls[i] = entry.call;
         calls[i].place = node->place;
+        calls[i].when = when_read(reading, &entry.when);
+        together += calls[i].when == NULL ? 1 : 0;
         english_check("say", &calls[i].say, reading->problems);
         english_check("assist", &calls[i].assist, reading->problems);
         nature_check(reading, &calls[i], node);
-        if_check(reading, &calls[i], count);
         gravity_check(reading, calls, i);
     }
+    for (size_t i = 0; i < count; i++)
+        if_check(reading, &calls[i], together);
     reading->procedure->calls = calls;
     reading->procedure->call_count = count;
 }

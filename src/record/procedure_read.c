@@ -37,6 +37,8 @@ static const struct field file_rows[] = {
              .about = "colour of the stripe"),
     FILE_ROW("signs", procedure.signs, FIELD_LIST, .required = true, .about = "how one knows"),
     FILE_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
+    FILE_ROW("vapour_from", procedure.vapour_from, FIELD_WORDS, .choices = item_key_list,
+             .about = "items in whose lockers vapour lies: other gear there is out of reach"),
     FILE_ROW("rows_below", procedure.rows_below, FIELD_TEXT,
              .about = "printed with each step that has gear below deck"),
     FILE_ROW("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),

@@ -90,6 +90,9 @@
       "what must be worked in an engine fire lies inside the space that burns", \
       "Boat Safety Scheme: the space must stay shut") \
     X(gas_valve_below, DEFICIENCY, "the gas bottles stand below deck", "trade practice") \
+    X(locker_shared, DEFICIENCY, \
+      "gear that calls for help or keeps people afloat lies in a locker with gas or petrol", \
+      "Boat Safety Scheme: nothing else in a gas locker") \
     X(gas_denied, ERROR, "gas: none, but gear for gas is recorded", "reason") \
     X(gas_unrecorded, DEFICIENCY, \
       "she has no bottle valve, and whether she carries gas is not recorded", "reason") \

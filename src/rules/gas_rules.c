@@ -18,8 +18,39 @@ static const struct equipment *gas_gear_of(const struct boat *boat)
     return NULL;
 }
 
+/* In a leak nobody reaches into that locker, so that gear is lost. */
+static void shared_check(const struct rule_run *run, const struct equipment *source)
+{
+    static const char *const wanted[] = {"lifejacket", "vhf_handheld", "epirb", "grab_bag",
+                                         "fire_extinguisher"};
+    const struct boat *boat = run->in->boat;
+    for (size_t i = 0; i < sizeof wanted / sizeof *wanted; i++) {
+        size_t index = 0;
+        for (const struct equipment *gear;
+             (gear = gear_of_kind(boat, wanted[i], &index)) != NULL;)
+            if (gear->place_zone->locker && gear->place_zone == source->place_zone &&
+                gear->place_side == source->place_side)
+                rule_tell(run, CHECK_locker_shared, gear->place,
+                          "stow it elsewhere on deck, then write its new place",
+                          "%s lies in one locker with %s: in a leak nobody may fetch it",
+                          gear_named(run, gear), gear_named(run, source));
+    }
+}
+
+static void lockers_check(const struct rule_run *run)
+{
+    static const char *const sources[] = {"lpg_bottle_valve", "petrol_stowage"};
+    for (size_t i = 0; i < sizeof sources / sizeof *sources; i++) {
+        size_t index = 0;
+        for (const struct equipment *source;
+             (source = gear_of_kind(run->in->boat, sources[i], &index)) != NULL;)
+            shared_check(run, source);
+    }
+}
+
 void gas_rules(const struct rule_run *run)
 {
+    lockers_check(run);
     const struct boat *boat = run->in->boat;
     const struct equipment *gear = gas_gear_of(boat);
     const struct text_value *gas = &boat->facts.gas;
