@@ -87,14 +87,22 @@ static void general_call_make(struct composing *composing, struct card *card)
     panel_fill(composing, card, &request, CALL_FROM_FIXED);
 }
 
-/* The calls that are for this boat; at most two stand on a card. */
+/* The calls that are for this boat; at most two stand on a card. Where it is not known
+ * which, the card is held, and a draft has the first that may be hers. */
 static size_t calls_of(struct composing *composing, const struct procedure_call **calls)
 {
     const struct procedure *procedure = composing->slot->procedure;
+    const struct procedure_call *doubtful = NULL;
     size_t count = 0;
-    for (size_t i = 0; i < procedure->call_count && count < CALLS_MOST; i++)
-        if (condition_judge(composing, procedure->calls[i].when) == TRUTH_YES)
+    for (size_t i = 0; i < procedure->call_count && count < CALLS_MOST; i++) {
+        enum truth truth = condition_judge(composing, procedure->calls[i].when);
+        if (truth == TRUTH_YES)
             calls[count++] = &procedure->calls[i];
+        else if (truth == TRUTH_UNKNOWN && doubtful == NULL)
+            doubtful = &procedure->calls[i];
+    }
+    if (count == 0 && doubtful != NULL)
+        calls[count++] = doubtful;
     return count;
 }
 

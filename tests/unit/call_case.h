@@ -22,7 +22,8 @@
     "  - {item: vhf_handheld, tag: E4, zone: cockpit, side: port, from_cockpit: yes}\n"
 #define DECK_PLACE "Cockpit, port"
 #define EPIRB_DECK "  - {item: epirb, tag: E3, zone: cockpit, side: starboard}\n"
-#define EPIRB "  - {item: epirb, tag: E3, zone: companionway, side: starboard}\n"
+#define EPIRB \
+    "  - {item: epirb, tag: E3, zone: companionway, side: starboard, from_cockpit: yes}\n"
 #define FLARES "  - {item: flares, tag: E5, zone: cockpit_locker, side: port, from_cockpit: yes}\n"
 #define NO_DSC \
     "radio: {tag: E9, call_sign: QTAB2, dsc: no, zone: navigation_station, side: port, " \

@@ -156,16 +156,16 @@ static void caution_without_signal_word(struct proof_try *try, bool broken)
 
 static void lethal_after_its_rows(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Only outside the smoke. The");
-    struct page_item *next = try_text(try, "steps", ROLE_NUMBER, 6);
+    struct page_item *words = try_saying(try, "Only outside the smoke.");
+    struct page_item *next = try_text(try, "steps", ROLE_NUMBER, 5);
     if (broken)
         item_move(words, 0, next->baseline - MM(4) - words->baseline);
 }
 
 static void lethal_with_another_step(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Only outside the smoke. The");
-    struct page_item *before = try_text(try, "steps", ROLE_NUMBER, 4);
+    struct page_item *words = try_saying(try, "Only outside the smoke.");
+    struct page_item *before = try_text(try, "steps", ROLE_NUMBER, 3);
     if (broken)
         item_move(words, 0, before->baseline - MM(8) - words->baseline);
 }

@@ -7,7 +7,7 @@
 static void a_dsc_set_is_worked_in_four_numbered_lines(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("engine_fire", CASE_RADIO, HANDHELD EPIRB FLARES, "");
+    const struct card_call *call = panel("galley_fire", CASE_RADIO, HANDHELD EPIRB FLARES, "");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
                  numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
@@ -22,7 +22,7 @@ static void what_the_record_lacks_is_said_in_plain_words(void **state)
 {
     (void)state;
     const struct card_call *call = panel(
-        "engine_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
+        "galley_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
         "mmsi_programmed: yes, dsc: yes, zone: navigation_station}\n", HANDHELD EPIRB, "");
     assert_string_equal(call->operate[1].text, numbered(1, word(WORD_SET_ON_PLAIN)));
     const char *lift = words_fill(test.words, test.arena, WORD_SET_KEY_NO_HOLD, "cover",
@@ -33,7 +33,7 @@ static void what_the_record_lacks_is_said_in_plain_words(void **state)
 static void without_dsc_there_is_no_key_and_it_is_said(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("engine_fire", NO_DSC, HANDHELD EPIRB, "");
+    const struct card_call *call = panel("galley_fire", NO_DSC, HANDHELD EPIRB, "");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(),
                  numbered(2, word(WORD_SET_CHANNEL)), numbered(3, word(WORD_SET_TALK)),
                  word(WORD_SET_NO_DSC),
@@ -47,7 +47,7 @@ static void a_set_without_its_mmsi_counts_as_without_dsc(void **state)
 {
     (void)state;
     const struct card_call *call = panel(
-        "engine_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
+        "galley_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
         "mmsi_programmed: no, dsc: yes, zone: navigation_station, distress_key: Lift, "
         "hold_s: 5}\n", HANDHELD EPIRB, "");
     for (size_t i = 0; i < call->operate_count; i++)
@@ -59,7 +59,7 @@ static void a_set_without_its_mmsi_counts_as_without_dsc(void **state)
 static void without_a_fixed_radio_no_set_is_worked(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("engine_fire", "radio: {call_sign: QTAB2}\n",
+    const struct card_call *call = panel("galley_fire", "radio: {call_sign: QTAB2}\n",
                                          HANDHELD EPIRB, "  - vhf_dsc\n");
     EXPECT_LINES(call, word(WORD_SET_NO_FIXED),
                  numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E4", HANDHELD_PLACE)),
@@ -87,7 +87,7 @@ static void a_radio_nobody_recorded_holds_the_card(void **state)
 {
     (void)state;
     size_t count, told = 0;
-    case_boat(&test, case_boat_text(&test, "", HANDHELD EPIRB, ""));
+    case_boat(&test, case_boat_text(&test, "", HANDHELD EPIRB, "  - lithium_bank\n"));
     const struct card_set *set = case_compose(&test, false);
     const struct problem *all = problems_sorted(test.problems, &count);
     for (size_t i = 0; i < count; i++) {
@@ -108,7 +108,7 @@ static void a_radio_nobody_recorded_holds_the_card(void **state)
 static void without_a_handheld_the_deck_is_left(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("engine_fire", CASE_RADIO, EPIRB,
+    const struct card_call *call = panel("galley_fire", CASE_RADIO, EPIRB,
                                          "  - vhf_handheld\n");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
                  numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
@@ -119,11 +119,11 @@ static void without_a_handheld_the_deck_is_left(void **state)
 static void without_a_beacon_flares_are_the_last_way(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("engine_fire", CASE_RADIO, HANDHELD FLARES,
+    const struct card_call *call = panel("galley_fire", CASE_RADIO, HANDHELD FLARES,
                                          "  - epirb\n");
     assert_string_equal(call->operate[call->operate_count - 1].text,
                         no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_FLARES, "E5"));
-    call = panel("engine_fire", CASE_RADIO, "  - {item: torch, tag: C1, zone: saloon}\n",
+    call = panel("galley_fire", CASE_RADIO, "  - {item: torch, tag: C1, zone: saloon}\n",
                  "  - epirb\n  - flares\n  - vhf_handheld\n");
     assert_string_equal(call->operate[call->operate_count - 1].text, no_answer("", ""));
 }
@@ -136,13 +136,13 @@ static void beyond_a1_the_beacon_goes_with_the_first_call(void **state)
         "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
         "cruising_area: {latitude: north, longitude: both, sea_area: A2}\nlanguages: [en]\n";
     case_base(&test, area);
-    const struct card_call *call = panel("engine_fire", CASE_RADIO, HANDHELD EPIRB, "");
+    const struct card_call *call = panel("galley_fire", CASE_RADIO, HANDHELD EPIRB, "");
     assert_int_equal(call->operate_count, 8);
     assert_string_equal(call->operate[6].text, tagged(WORD_BEACON_FIRST, "E3", ""));
     assert_string_equal(call->operate[7].text,
                         no_answer(tagged(WORD_THEN_HANDHELD, "E4", ""), ""));
     assert_non_null(strstr(said(call), "EAST / WEST"));
-    call = panel("engine_fire", CASE_RADIO, HANDHELD, "  - epirb\n  - flares\n");
+    call = panel("galley_fire", CASE_RADIO, HANDHELD, "  - epirb\n  - flares\n");
     assert_int_equal(call->operate_count, 7);
 }
 
@@ -150,8 +150,8 @@ static void what_the_panel_names_stands_on_the_plan(void **state)
 {
     (void)state;
     size_t beacon = 0, handheld = 0, radio = 0;
-    (void)panel("engine_fire", CASE_RADIO, HANDHELD EPIRB, "");
-    const struct card *card = case_card(case_compose(&test, false), "engine_fire");
+    (void)panel("galley_fire", CASE_RADIO, HANDHELD EPIRB, "");
+    const struct card *card = case_card(case_compose(&test, false), "galley_fire");
     for (size_t i = 0; i < card->marker_count; i++) {
         beacon += strcmp(card->markers[i].tag, "E3") == 0 ? 1 : 0;
         handheld += strcmp(card->markers[i].tag, "E4") == 0 ? 1 : 0;

@@ -103,7 +103,7 @@ static void a_handheld_that_is_carried_may_be_used(void **state)
 static void without_a_radio_the_beacon_is_switched_on_at_once(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("engine_fire", "radio: {call_sign: none}\n",
+    const struct card_call *call = panel("galley_fire", "radio: {call_sign: none}\n",
                                          EPIRB_DECK FLARES, NO_RADIO_AT_ALL);
     EXPECT_LINES(call, tagged(WORD_BEACON_NOW, "E3", "Cockpit, starboard"),
                  word(WORD_PHONE_CENTRE), tagged(WORD_FLARES_NOW, "E5", "Cockpit locker, port"),
@@ -118,7 +118,7 @@ static void without_a_radio_the_beacon_is_switched_on_at_once(void **state)
     EXPECT_LINES(call, word(WORD_PHONE_CENTRE), word(WORD_WAVE_WHISTLE));
     call = panel("gas_leak", "radio: {call_sign: none}\n", EPIRB_DECK FLARES, NO_RADIO_AT_ALL);
     EXPECT_LINES(call, word(WORD_SET_DECK),
-                 mayday_only(tagged(WORD_BEACON_NOW, "E3", "Cockpit, starboard")),
+                 mayday_only(tagged(WORD_BEACON_UPWIND, "E3", "Cockpit, starboard")),
                  word(WORD_PHONE_UPWIND), word(WORD_WAVE_WHISTLE));
 }
 
