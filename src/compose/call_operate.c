@@ -128,7 +128,9 @@ static void set_lines(struct composing *composing, struct lines *lines, bool may
     power_line(composing, lines);
     if (mayday && dsc_ready(composing->in->boat))
         key_line(composing, lines, other);
-    line_add(composing, lines, true, words_get(words, WORD_SET_CHANNEL), origin);
+    line_add(composing, lines, true,
+             words_fill(words, composing->arena, WORD_SET_CHANNEL, "channel",
+                        composing->in->base->centre_channel.text, NULL), origin);
     line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
     if (mayday && !dsc_ready(composing->in->boat))
         line_add(composing, lines, false, words_get(words, WORD_SET_NO_DSC), origin);

@@ -201,6 +201,11 @@ fault isolator_leaves_no_radio tamarisk '/item: vhf_handheld,/s/from_cockpit: ye
 fault pump_over_label tamarisk 's/rated_lph: 12000/rated_lph: 12000, measured_lpm: 200.1/'
 fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
 fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
+fault gas_denied alder 's/loa_m: 10.2,/loa_m: 10.2, gas: none,/'
+fault gas_unrecorded alder "$(without lpg_bottle_valve)"
+fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'
+fault reach_unrecorded alder '/item: epirb,/s/from_cockpit: yes, //'
+fault pump_feed_unrecorded samphire '/item: bilge_pump_electric,/s/, fed_by: battery//'
 fault gas_valve_below alder '/item: lpg_bottle_valve,/s/zone: gas_locker/zone: saloon/'
 fault gear_locked alder '/item: lpg_bottle_valve,/s/kind/locked: yes, kind/'
 fault pump_not_from_cockpit alder '/item: bilge_pump_manual,/s/from_cockpit: yes/from_cockpit: no/'
@@ -215,6 +220,8 @@ fault gas_valve_kind_unrecorded alder 's/, kind: handwheel//'
 fault lithium_vent_unrecorded samphire '/item: lithium_bank,/s/zone: bridgedeck/zone: port_hull/; s/, vents_to: deck//'
 fault alarm_missing alder "$(without gas_alarm)"
 fault alarm_unrecorded alder '/item: smoke_alarm,/d'
+fault lifting_gear_missing alder "$(without recovery_tackle)"
+fault ladder_missing alder "$(without boarding_ladder)"
 fault raft_missing alder "$(without liferaft)"
 fault raft_line_unrecorded alder 's/painter: chainplate, //'
 fault raft_persons_unrecorded alder '/item: liferaft,/s/persons: 6, //'
@@ -357,6 +364,9 @@ quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/insid
 /tag: C7,/s/zone: engine_space_starboard, how: across = shut, inside: \[engine_space_starboard\]/zone: cockpit_locker_starboard, how: across = shut, inside: []/'
 
 # one piece in reach is enough; each that is wrong by itself is told
+quiet gas_unrecorded alder "$(without lpg_bottle_valve); s/loa_m: 10.2,/loa_m: 10.2, gas: none,/"
+quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: lazarette,/'
+quiet reach_unrecorded alder '/item: epirb,/s/zone: companionway, side: port, \(.*\)from_cockpit: yes, /zone: cockpit, side: starboard, \1/'
 quiet handheld_out_of_reach alder '/item: vhf_handheld,/{p;s/tag: E5,/tag: E95,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
 quiet pump_not_from_cockpit alder '/item: bilge_pump_manual,/{p;s/tag: C5,/tag: C95,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
 quiet inverted_out_of_reach samphire '/item: knife,/{p;s/tag: E8,/tag: E98,/;s/reach_inverted: yes/reach_inverted: no/;s/by the wheel/by the door/;}'

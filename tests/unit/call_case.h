@@ -55,6 +55,11 @@ static inline const char *numbered(int number, const char *text)
     return text_format(test.arena, "**%d** %s", number, text);
 }
 
+static inline const char *set_channel(void)
+{
+    return words_fill(test.words, test.arena, WORD_SET_CHANNEL, "channel", "67", NULL);
+}
+
 static inline const char *set_on(void)
 {
     return numbered(1, words_fill(test.words, test.arena, WORD_SET_ON, "switch", "breaker VHF",

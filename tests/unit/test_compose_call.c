@@ -9,7 +9,7 @@ static void a_dsc_set_is_worked_in_four_numbered_lines(void **state)
     (void)state;
     const struct card_call *call = panel("galley_fire", CASE_RADIO, HANDHELD EPIRB FLARES, "");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
-                 numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
+                 numbered(3, set_channel()), numbered(4, word(WORD_SET_TALK)),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
     assert_string_equal(call->title, word(WORD_CALL_MAYDAY));
@@ -35,7 +35,7 @@ static void without_dsc_there_is_no_key_and_it_is_said(void **state)
     (void)state;
     const struct card_call *call = panel("galley_fire", NO_DSC, HANDHELD EPIRB, "");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(),
-                 numbered(2, word(WORD_SET_CHANNEL)), numbered(3, word(WORD_SET_TALK)),
+                 numbered(2, set_channel()), numbered(3, word(WORD_SET_TALK)),
                  word(WORD_SET_NO_DSC),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
@@ -111,7 +111,7 @@ static void without_a_handheld_the_deck_is_left(void **state)
     const struct card_call *call = panel("galley_fire", CASE_RADIO, EPIRB,
                                          "  - vhf_handheld\n");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
-                 numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
+                 numbered(3, set_channel()), numbered(4, word(WORD_SET_TALK)),
                  word(WORD_SET_HANDHELD_NONE),
                  no_answer(tagged(WORD_THEN_EPIRB, "E3", ""), ""));
 }
@@ -187,7 +187,7 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
                             "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n"), NULL};
     case_procedures(&test, texts);
     const struct card_call *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
-    EXPECT_LINES(call, set_on(), numbered(2, word(WORD_SET_CHANNEL)),
+    EXPECT_LINES(call, set_on(), numbered(2, set_channel()),
                  numbered(3, word(WORD_SET_TALK)), tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer(tagged(WORD_THEN_HANDHELD, "E4", ""), ""));
     assert_string_equal(call->title, word(WORD_CALL_PAN_PAN));
