@@ -24,7 +24,7 @@ rules_list() {
 10 | steps | - | set row | reckon | switch_named | the radio's switch is turned off by no step, and named by no vapour card
 11 | gas_leak petrol_leak battery_fire | !deck_handheld | script | never | . | words to say send for the radio that is not there
 12 | gas_leak petrol_leak battery_fire | !deck_handheld | bar head yes no | never | (^|[^A-Za-z])(CALL|[Cc]alls?)([^A-Za-z]|$)|[Ss]end (MAYDAY|PAN) | so do orders to call
-13 | vapour | !deck_handheld | bar | never | HANDHELD ON DECK | there is none on deck
+13 | vapour | !deck_handheld | bar | never | (^|[^ ]|[^O] |[^N]O )HANDHELD ON DECK | there is none on deck
 14 | abandon_fire | !deck_handheld !handheld | script | never | . | words to say without a radio
 15 | abandon_fire | handheld !deck_handheld | set | must | Fetch none | the one below is not fetched
 16 | steps | - | bar head yes no | reckon | both_ways | a card does not tell to call and that nobody can
@@ -70,14 +70,19 @@ rules_list() {
 56 | burning | - | set | reckon | below_said | what one calls with below lies in the smoke
 57 | burning flooding abandon_ship | - | set | reckon | smoke_said | in smoke and water nobody goes for what is below
 58 | vapour | deck_fixed | bar head panel | never | NO RADIO | there is one
-59 | engine_fire | lithium_here | row | reckon | below_never | the way down leads past the battery
+59 | engine_fire | lithium_here | row set | reckon | below_never | the way down leads past the battery
 61 | cabin_fire | - | row | reckon | back_in | the card forbids to go back in for anything
-62 | abandon_ship abandon_fire | !epirb !personal_beacon !sart | head lethal row yes no never set | never | [Bb]eacon|BEACON|EPIRB | there is none to turn on
+62 | all | !epirb !personal_beacon !sart | bar head lethal row yes no never set | never | [Bb]eacon|BEACON|EPIRB | there is none to turn on
 63 | man_overboard | !boarding_ladder | head lethal row | never | [Ll]adder | nor a ladder
 64 | man_overboard | !dinghy | head lethal row | never | [Dd]inghy | nor a dinghy
 65 | abandon_fire | deck_epirb | head | must | TURN ON|EPIRB ON|BEACON ON | a beacon that nobody turned on calls nobody
 66 | abandon_fire | - | set | never | [Ss]tay on deck | the card leads off the boat
-67 | engine_fire | lithium_here | head lethal row set | never | [Ff]lare | a flare lights battery gas
+67 | engine_fire | lithium_here | bar head lethal row set | never | [Ff]lare | a flare lights battery gas
+68 | engine_fire | lithium_here | panel set script | never | DSC|MMSI|[Rr]ed key|[Ll]id|25 W|Radio: | beside burning lithium one calls by handheld, from deck
+69 | burning | - | row | reckon | isolator_reach | no battery switch is worth the smoke
+70 | burning | - | head | never | ^GO ON\. | with nothing to do outside, to go on reads as to go in
+71 | burning battery_fire abandon_fire | - | panel set | reckon | panel_reach | nobody fetches from the smoke what else calls
+72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
 rules_list >"$scratch/rules"
@@ -94,12 +99,17 @@ VERBS
 }
 verbs_list >"$scratch/verbs"
 
+# card_lines DUMP...
+card_lines() {
+    awk -f tests/item.awk -f "$harm/card.awk" "$@"
+}
+
 # lines_judge LINES RECORD...: what breaks a rule. `spared` are boats whose cards are held back.
 lines_judge() {
     lines=$1
     shift
     awk -v tell_applied="${tell_applied-}" -v spared="${spared-unknown}" \
-        -f "$harm/record.awk" -f "$harm/rules.awk" \
+        -f "$harm/record.awk" -f "$harm/gear.awk" -f "$harm/rules.awk" \
         mode=zones src/record/zone_list.h mode=words procedures/words/en.yaml \
         mode=verbs "$scratch/verbs" mode=rules "$scratch/rules" mode=boat "$@" \
         FS='	' mode=cards "$lines"
@@ -135,7 +145,7 @@ for base in fleet unusual hazard; do
             not_ok "harm-printed-$boat" "status $status" "$(cat "$scratch/stderr")"
     done
 done
-awk -f "$harm/card.awk" "$dumps"/*.dump >"$scratch/lines"
+card_lines "$dumps"/*.dump >"$scratch/lines"
 lines=$(wc -l <"$scratch/lines" | tr -d ' ')
 [ "$lines" -gt 5000 ] && ok harm-lines || not_ok harm-lines "only $lines lines were read"
 
@@ -169,12 +179,12 @@ expect_empty harm-other "$(grep -v '^[0-9][0-9]* ' "$scratch/found")"
 proofs_list() {
     cat <<'PROOFS'
 1 | nettle | gas_leak | dump | s/"Torch on? It stays on\."/"Light a flare. It stays on."/
-2 | nettle | gas_leak | dump | s/glyph=vhfhand/glyph=flares/
-3 | nettle | gas_leak | record | s/item: lifejacket/item: flares/
+2 | nettle | gas_leak | dump | s/glyph=bilgeman/glyph=flares/
+3 | nettle | gas_leak | record | s/item: bilge_pump_manual/item: flares/
 4 | nettle | engine_fire | record | s/\(item: lifejacket.*\)from_cockpit: yes/\1from_cockpit: no/
-4 | nettle | cabin_fire | dump | s/"Only outside the smoke\. /"Quickly. /
+4 | fennel | cabin_fire | dump | s/"Only outside the smoke\. /"Quickly. /
 4 | anise | galley_fire | record | s/\(item: fire_blanket.*zone: \)galley/\1forepeak/
-5 | nettle | gas_leak | record | s/\(item: lifejacket.*\)from_cockpit: yes/\1from_cockpit: no/
+5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1from_cockpit: no/
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//
@@ -182,14 +192,15 @@ proofs_list() {
 8 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Press the red key."/
 9 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Lift the lid."/
 10 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"ON: breaker VHF."/
-10 | nettle | cabin_fire | dump | s/"batteries\."/"breaker VHF."/
-11 | nettle | gas_leak | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
+10 | nettle | cabin_fire | dump | s/"Switches stay as they are\."/"OFF: breaker VHF."/
+11 | eryngo | gas_leak | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
 12 | nettle | petrol_leak | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
-13 | nettle | abandon_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
+13 | eryngo | abandon_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
 14 | nettle | abandon_fire | record | /item: vhf_handheld/d
 15 | bracken | abandon_fire | dump | s/Fetch none\./Fetch it./
 16 | bracken | gas_leak | dump | s/wave, whistle\. Fetch/call by the set. Fetch/
 16 | anise | gas_leak | dump | s/^\(text decision .*\)"Stay on deck,/\1"Send MAYDAY,/
+16 | bracken | battery_fire | dump | s/^\(text call line .*\)"NO HANDHELD ON DECK: .*"/\1"MAYDAY NOW, by handheld."/
 17 | anise | distress_call | dump | s/"DSC not available: voice only\."/"Press the red key."/
 18 | anise | distress_call | dump | s/"DSC not available: voice only\."/"Lift its lid."/
 19 | cicely | flooding | dump | s/"Flares [^"]*"/"Leave the fixed radio alone."/
@@ -211,12 +222,12 @@ proofs_list() {
 31 | nettle | engine_fire | dump | s/"Cockpit, starboard, by the wheel: hold STOP"/"Cockpit, by the wheel: hold STOP"/
 31 | nettle | engine_fire | dump | s/"Cockpit, starboard, by the wheel: hold STOP"/"Cockpit, starboard: hold STOP"/
 32 | nettle | engine_fire | dump | s/^\(text steps .*role=row ink=white.*\)"E1"$/&\n\1"C6"/
-33 | nettle | engine_fire | dump | s/"AFTER THE CALL: TURN OFF"/"TURN OFF"/
-33 | nettle | engine_fire | dump | s/The fixed radio is dead then\./It is dark then./
-33 | nettle | engine_fire | dump | s/call after step 5/call after step 7/
+33 | parsley | engine_fire_starboard | dump | s/"AFTER THE CALL: TURN OFF"/"TURN OFF"/
+33 | parsley | engine_fire_starboard | dump | s/The fixed radio is dead then\./It is dark then./
+33 | parsley | engine_fire_starboard | dump | s/call after step 5/call after step 7/
 34 | eryngo | engine_fire | dump | s/"KEEP FAR"/"CLOSE"/
 35 | eryngo | engine_fire | record | s/item: grab_bag/item: fire_port/
-36 | eryngo | engine_fire | dump | s/call MAYDAY now/get ready/
+36 | eryngo | engine_fire | dump | s/MAYDAY NOW/GET READY/
 37 | nettle | gas_leak | lose | -
 37 | nettle | battery_fire | lose | -
 37 | nettle | gas_leak | record | s/gas: carried/gas: none/
@@ -240,17 +251,34 @@ proofs_list() {
 52 | nettle | engine_fire | dump | s/"the engine\."/"the {engine}."/
 53 | nettle | gas_leak | record | s/item: bilge_pump_manual/item: bilge_pump_electric/
 54 | hyssop | gas_leak | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1gas_locker/
+54 | nettle | gas_leak | dump | s/Handheld E11: do not fetch it\./Take handheld E11./
+54 | nettle | abandon_fire | record | s/\(item: lpg_bottle_valve.*side: \)port/\1starboard/
 55 | tamarisk | flooding | record | s/fed_by: battery/fed_by: mains/
-56 | fennel | engine_fire | dump | s/"Only outside the smoke:"/"Now:"/
+56 | knapweed | engine_fire | dump | s/"Only outside the smoke:"/"Now:"/
 57 | nettle | engine_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
-58 | bracken | gas_leak | record | s/^  zone: navigation_station/  zone: cockpit/
+58 | iris | gas_leak | dump | s/NO HANDHELD/NO RADIO/
 59 | fennel | engine_fire | record | s/\(item: fuel_shutoff_diesel.*zone: \)cockpit_locker/\1aft_cabin/
 61 | nettle | cabin_fire | record | s/\(item: grab_bag.*zone: \)cockpit_locker/\1forepeak/
-62 | nettle | abandon_fire | record | /item: epirb/d
+62 | hyssop | abandon_fire | record | /item: epirb/d
 63 | nettle | man_overboard | record | /item: boarding_ladder/d
 64 | nettle | man_overboard | dump | s/"Then hands\."/"The dinghy."/
-65 | cicely | abandon_fire | dump | s/"TURN ON"/"TAKE"/
-67 | fennel | engine_fire | dump | s/"Press, speak, let go\."/"Light a flare."/
+65 | cicely | abandon_fire | dump | s/"TURN ON"/"TAKE"/; s/ EPIRB ON\."/"/
+65 | nettle | abandon_fire | record | s/\(item: petrol_stowage.*zone: \)lazarette/\1pushpit/
+67 | fennel | engine_fire | dump | s/"Wave, whistle, horn\."/"Light a flare."/
+68 | eryngo | engine_fire | dump | s/"Channel 16, highest power\."/"Channel 16, 25 W."/
+69 | parsley | engine_fire_starboard | record | s/\(item: battery_isolator_service.*\)from_cockpit: yes/\1from_cockpit: no/
+70 | nettle | engine_fire | dump | s/"DON’T GO IN\."/"GO ON."/
+71 | nettle | engine_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
+71 | nettle | cabin_fire | record | s/\(item: epirb.*zone: \)lazarette\(.*\)from_cockpit: yes/\1forepeak\2from_cockpit: no/
+71 | anise | galley_fire | record | s/\(item: flares.*\)from_cockpit: yes/\1from_cockpit: no/
+71 | knapweed | cabin_fire | dump | s/"Only outside the smoke:"/"Now:"/
+71 | knapweed | cabin_fire | record | s/not_fitted:/  - {item: vhf_handheld, tag: E99, zone: cockpit}\n&/
+71 | cicely | battery_fire | record | s/\(item: epirb.*\)from_cockpit: yes/\1from_cockpit: no/
+72 | dittany | engine_fire | dump | s/^\(text call line .*\)"NO RADIO: .*"/\1"CALL now."/
+72 | dittany | flooding | dump | s/"Phone for help\."/"Send PAN PAN."/
+72 | dittany | man_overboard | dump | s/"SHOUT, POINT\."/"AFTER THE CALL: POINT."/
+72 | cicely | galley_fire | dump | s/\(text decision .*\), signal"/\1, send"/
+72 | anise | engine_fire | record | s/^   vhf_handheld, /   vhf_handheld, vhf_dsc, /
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
 PROOFS
 }
@@ -276,7 +304,7 @@ proof() {
     if [ "$4" = dump ]; then
         mkdir -p "$scratch/changed"
         sed "$5" "$dump" >"$scratch/changed/$2-$3.dump"
-        awk -f "$harm/card.awk" "$scratch/changed/$2-$3.dump" >>"$scratch/after"
+        card_lines "$scratch/changed/$2-$3.dump" >>"$scratch/after"
     fi
     if cmp -s "$scratch/before" "$scratch/after" && cmp -s "$record" "$scratch/boats/$2.yaml"; then
         not_ok "$name" "nothing was changed by: $5"
@@ -316,7 +344,7 @@ sed 's/card: abandon_fire/card: abandon_ship/' procedures/engine_fire.yaml \
 seal "$scratch/tool/procedures"
 $WRAP "$scratch/tool/out/maydeck" print tests/hazard --boat nettle --dump --date "$print_date" \
     -o "$scratch/tool/dumps" >"$scratch/stdout" 2>"$scratch/stderr"
-awk -f "$harm/card.awk" "$scratch/tool/dumps"/*.dump >"$scratch/after"
+card_lines "$scratch/tool/dumps"/*.dump >"$scratch/after"
 expect_equal harm-proof-procedure 1 \
     "$(told 50 nettle engine_fire "$scratch/after" tests/hazard/boats/nettle.yaml)"
 exit $failures

@@ -1,27 +1,10 @@
-# card.awk - a page dump as what a reader takes in: a line each of
+# card.awk - a page dump as what a reader takes in (read after tests/item.awk): a line each of
 #     boat <tab> card <tab> kind <tab> step <tab> text <tab> tags
 # kind: title number bar head bold lethal row cell heads ask yes no never caution signs
 # panel (who calls, with what) set (how) script nature contact, another section's words under
 # the section's own name, and glyph (of a block) and mark (a tag on the plan).
 # The bold beginning of a headline is told apart as `bold`. A line of NEVER that begins a
 # sentence without the bold word has kind `never-bare`.
-
-function value(name) {
-    return match($0, " " name "=[^ ]+") ? substr($0, RSTART + length(name) + 2, \
-        RLENGTH - length(name) - 2) : ""
-}
-
-# Sets kind, block, x, y, height, role, ink, face, baseline, size and text.
-function item_read(    part) {
-    kind = $1
-    if (!match($0, / -?[0-9]+,-?[0-9]+ -?[0-9]+x-?[0-9]+/)) { kind = ""; return }
-    block = substr($0, length(kind) + 2, RSTART - length(kind) - 2)
-    split(substr($0, RSTART + 1, RLENGTH - 1), part, /[ ,x]/)
-    x = part[1] + 0; y = part[2] + 0; height = part[4] + 0
-    role = value("role"); ink = value("ink"); face = value("face")
-    baseline = value("baseline") + 0; size = value("size") + 0
-    text = match($0, / ".*"$/) ? substr($0, RSTART + 2, RLENGTH - 3) : ""
-}
 
 function tell(what, step, words, tags) {
     printf "%s\t%s\t%s\t%s\t%s\t%s\n", boat, card, what, step, words, tags
@@ -86,6 +69,7 @@ function call_read() {
     if (role == "contact") { tell("panel", "", text, ""); return }
     side = divide && x > divide ? "script" : "set"
     apart = divide ? baseline - set_line > 1.5 * size : baseline != set_line
+    apart = apart || baseline != set_line && face == "bold" && line ~ /[.:]$/  # on a full panel
     if (side == "set" && (open != "set" || apart)) line_begin("set")
     if (side == "script" && open != "script") line_begin("script")
     if (side == "set") set_line = baseline

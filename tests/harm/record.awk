@@ -29,8 +29,10 @@ function gear_add(item, tag, line,    zone) {
     arm[boat, tag] = below[boat, tag] && from == "yes"
     tags_of[boat] = tags_of[boat] " " tag
     count[boat, item]++
-    if (!below[boat, tag]) on_deck[boat, item]++
-    if (zone_locker[zone] && !below[boat, tag]) in_locker[boat, tag] = zone "," side_of[boat, tag]
+    if (zone_locker[zone] && !below[boat, tag]) {
+        in_locker[boat, tag] = zone_family[zone]
+        locker_side[boat, tag] = zone_side[zone] == "none" ? side_of[boat, tag] : zone_side[zone]
+    }
     if (item == "lithium_bank") lithium[boat, fact(line, "space")] = 1
     if (item == "vhf_handheld" && fact(line, "dsc") == "yes") alert[boat] = 1
 }
@@ -51,6 +53,37 @@ function radio_end() {
     radio = ""
 }
 
+# ---- vapour ----
+
+# Is the item one whose locker holds vapour on the card?
+function vapours(item) {
+    if (card == "petrol_leak") return item == "petrol_stowage"
+    if (card == "gas_leak") return item == "lpg_bottle_valve"
+    return card == "abandon_fire" && item ~ /^(petrol_stowage|lpg_bottle_valve)$/
+}
+# The tag of the bottle or can that stands in the gear's locker, or nothing. A side that is not
+# recorded may be the same.
+function vapour_beside(tag,    n, other, part, one, two) {
+    if (!((boat, tag) in in_locker) || vapours(kind_of[boat, tag])) return ""
+    one = locker_side[boat, tag]
+    n = split(tags_of[boat], part, " ")
+    for (other = 1; other <= n; other++) {
+        if (!vapours(kind_of[boat, part[other]]) || !((boat, part[other]) in in_locker)) continue
+        two = locker_side[boat, part[other]]
+        if (in_locker[boat, part[other]] == in_locker[boat, tag] &&
+            (one == two || one ~ /^(both)?$/ || two ~ /^(both)?$/)) return part[other]
+    }
+    return ""
+}
+# Is one reached on deck, on the card that is judged?
+function on_deck(item,    n, t, part) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] == item && !below[boat, part[t]] &&
+            vapour_beside(part[t]) == "") return 1
+    return 0
+}
+
 # ---- what a boat is ----
 
 function fixed() { return count[boat, "vhf_dsc"] > 0 }
@@ -66,8 +99,9 @@ function carries(items,    part, n, i) {
     return 0
 }
 function is_boat(word) {
-    if (word ~ /^deck_/) return on_deck[boat, item_of(substr(word, 6))] > 0
+    if (word ~ /^deck_/) return on_deck(item_of(substr(word, 6)))
     if (word == "radio") return fixed() || handheld()
+    if (word == "radioless") return (boat, "vhf_dsc") in none && (boat, "vhf_handheld") in none
     if (word == "alert") return alert[boat] && (fixed() || handheld())
     if (word == "gas") return !gas_none[boat]
     if (word == "lithium_here") return lithium_here()
@@ -95,6 +129,7 @@ mode == "zones" {
     if (zone_line ~ /X\([a-z_]+, .*(true|false)\)/) {
         sub(/.*X\(/, "", zone_line)
         split(zone_line, column, /, */)
+        zone_family[column[1]] = column[2]; zone_side[column[1]] = tolower(column[3])
         zone_level[column[1]] = column[6]
         zone_locker[column[1]] = zone_line ~ /true\)/
         zone_line = ""
@@ -115,5 +150,12 @@ mode == "boat" && section == "boat" && match($0, /gas: *[a-z]+/) {
     gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /none$/
 }
 mode == "boat" && section == "boat" && /engine_spaces:/ { two_engines[boat] = 1 }
+# Items in brackets or a line each.
+mode == "boat" && section == "not_fitted" {
+    items = $0
+    sub(/#.*/, "", items); sub(/^not_fitted:/, "", items); gsub(/[^a-z_]+/, " ", items)
+    n = split(items, column, " ")
+    for (i = 1; i <= n; i++) none[boat, column[i]] = 1
+}
 mode == "boat" && /^ *- \{item: / { gear_add(fact($0, "item"), fact($0, "tag"), $0) }
 mode == "boat" { next }
