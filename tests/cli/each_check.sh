@@ -364,7 +364,8 @@ quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/insid
 /tag: C7,/s/zone: engine_space_starboard, how: across = shut, inside: \[engine_space_starboard\]/zone: cockpit_locker_starboard, how: across = shut, inside: []/'
 
 # one piece in reach is enough; each that is wrong by itself is told
-quiet gas_unrecorded alder "$(without lpg_bottle_valve); s/loa_m: 10.2,/loa_m: 10.2, gas: none,/"
+quiet gas_unrecorded alder "$(without lpg_bottle_valve)
+s/loa_m: 10.2,/loa_m: 10.2, gas: none,/"
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: lazarette,/'
 quiet reach_unrecorded alder '/item: epirb,/s/zone: companionway, side: port, \(.*\)from_cockpit: yes, /zone: cockpit, side: starboard, \1/'
 quiet handheld_out_of_reach alder '/item: vhf_handheld,/{p;s/tag: E5,/tag: E95,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
