@@ -10,7 +10,8 @@
 /* A fact that a card asks for and the record lacks. */
 struct missing {
     const char *item;       /* the item it is about */
-    const char *fact;       /* NULL: whether it is fitted at all; else the key to record */
+    const char *fact;       /* NULL: whether it is fitted; else the key to record */
+    const char *space;      /* NULL: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
     const char **cards;     /* titles of the cards it holds */
     size_t card_count, card_room;
@@ -63,6 +64,10 @@ enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };
  * condition holds. */
 enum truth condition_judge(struct composing *composing, const struct condition *condition);
 
+/* Is the item asked of that engine space in particular? On a boat with two a card of one
+ * asks of its own; another card asks of both, for kinds that each engine has. */
+bool space_asked(const struct composing *composing, const char *item, const char *space);
+
 /* May this piece of gear stand under a step taken on this condition? False when
  * the condition asks of this item something that this very piece lacks. */
 bool condition_admits(const struct composing *composing, const struct condition *condition,
@@ -91,10 +96,14 @@ const struct equipment *gear_next(const struct composing *composing, const char 
 void missing_note(struct composing *composing, const char *item, const char *fact,
                   struct place place);
 
+/* The same: whether the engine of that space has the item. */
+void missing_note_for(struct composing *composing, const char *item, const char *space,
+                      struct place place);
+
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
 
-/* The items among them that the record mentions nowhere. */
+/* The items among them for which an entry is proposed, each as often as one is. */
 const char *const *missing_items(const struct composing *composing, size_t *count);
 
 /* rows.c */

@@ -8,7 +8,7 @@ static void raft_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     if (boat_fitted(boat, "liferaft") == ANSWER_NO)
-        rule_tell(run, CHECK_raft_missing, place_not_fitted(boat, "liferaft"),
+        rule_tell(run, CHECK_raft_missing, place_not_fitted(boat, "liferaft", NULL),
                   "put one aboard for everybody, then take liferaft out of not_fitted and add it "
                   "to\nequipment with persons, painter, release and its service date",
                   "liferaft is not fitted: people who must leave her have none");
@@ -28,7 +28,7 @@ static void beacon_check(const struct rule_run *run)
         "add it to equipment with hex_id, expires and lanyard";
     if (boat_fitted(boat, "epirb") != ANSWER_NO)
         return;
-    struct place place = place_not_fitted(boat, "epirb");
+    struct place place = place_not_fitted(boat, "epirb", NULL);
     if (beyond_a1(base))
         rule_tell(run, CHECK_beacon_missing_beyond_a1, place, remedy,
                   "epirb is not fitted, and the base sails in sea area %s, where coast stations "
