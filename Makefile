@@ -170,6 +170,14 @@ print-cards: all
 	@rm -f out/cards/*.pdf
 	$(program) print tests/fleet -o out/cards
 
+# ---- texts ----
+
+.PHONY: manifest
+manifest: ## Seal procedures, sources and words after a change: list them with their sums
+	$(Q)sh .setup/manifest procedures >out/manifest.new
+	@diff procedures/manifest.txt out/manifest.new || true
+	@mv out/manifest.new procedures/manifest.txt
+
 # ---- testing ----
 
 run_tests = VARIANT='$(VARIANT)' BUILD='$(build)' MAYDECK='$(program)' SHIM='$(shim)' \
@@ -235,10 +243,14 @@ bench: all ## Time the printing of the specimen fleet
 
 # ---- installing ----
 
-.PHONY: install uninstall
-install: all ## Install under prefix (/usr/local); DESTDIR is honoured
-	install -d '$(DESTDIR)$(bindir)' '$(DESTDIR)$(data_folder)'
+# The texts are replaced as a whole: a file of an older version must not stay among them.
+.PHONY: install install-data uninstall
+install: all install-data ## Install under prefix (/usr/local); DESTDIR is honoured
+	install -d '$(DESTDIR)$(bindir)'
 	install -m 755 $(program) '$(DESTDIR)$(bindir)/maydeck'
+install-data: out/fonts/.copied
+	rm -rf '$(DESTDIR)$(data_folder)'
+	install -d '$(DESTDIR)$(data_folder)'
 	@for folder in procedures out/fonts; do \
 	    name=$${folder##*/}; \
 	    (cd $$folder && find . -type f ! -name '.*' | LC_ALL=C sort) | while read -r file; do \

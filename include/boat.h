@@ -26,14 +26,14 @@ struct equipment {
     struct text_value painter, release, handle;
     struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
     struct number_value rated_lph, measured_lpm, stroke_l, kg_low, kg_high, protects_m3, antenna_m;
-    struct text_value gas, wearer, lanyard;
+    struct text_value gas, wearer, lanyard, fed_by;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
 };
 
 struct boat_facts {
-    struct text_value name, name_spoken, name_latin, type, flag, looks;
+    struct text_value name, name_spoken, name_latin, type, flag, looks, gas;
     struct answer_value specimen;
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
@@ -93,6 +93,19 @@ struct boat {
  * *sound says whether there were none. */
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
                              struct problems *problems, bool *sound);
+
+/* What names one vessel or beacon among all, as it is written in a boat's file. */
+enum identity_kind { IDENTITY_MMSI, IDENTITY_CALL_SIGN, IDENTITY_BEACON };
+struct written_identity { enum identity_kind kind; struct text_value value; };
+struct written_identities {
+    const struct written_identity *rows;
+    size_t count;
+    bool whole;      /* false: the file gives no tree, and only its lines were looked through */
+};
+
+/* All of them, whatever else is wrong with the file: nothing is told. Empty values are
+ * among them. */
+struct written_identities identities_written(const struct source *source, struct arena *arena);
 
 const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);

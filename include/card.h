@@ -26,7 +26,6 @@ struct card_row {
     size_t tag_count;
     const char *name;
     const char *where;
-    bool shared;                  /* pieces of several places and kinds in one row */
     struct place origin;
 };
 
@@ -61,8 +60,9 @@ struct card_step {
     const char *id;
     int number;
     struct card_text headline;
-    /* The one prohibition that must stand with the step; text NULL: none. */
-    struct card_text lethal;
+    /* What kills there, a line each. */
+    const struct card_text *lethal;
+    size_t lethal_count;
     const struct card_row *rows;
     size_t row_count;
     const struct table_row *table;
@@ -83,6 +83,7 @@ size_t card_step_rows(const struct card_step *step);
 struct card_decision {
     bool given;
     const char *ask, *yes, *no;   /* whole sentences, "After step 5: ..." included */
+    const char *yes_card, *no_card;   /* procedures that the exits lead to, or NULL */
     struct place origin;
 };
 
@@ -296,6 +297,10 @@ void figure_notes(const struct compose_input *input, const struct card_set *set,
 const struct script *call_script(const struct compose_input *input, enum script_form form,
                                  const struct nature *nature, struct arena *arena,
                                  struct problems *problems);
+
+/* May a digital distress alert leave this boat? True also where the record does not say
+ * of her fixed set. */
+bool boat_can_alert(const struct boat *boat);
 
 /* Name and call sign spelled, MMSI in threes: a line each, what is not recorded or
  * not given left out. NULL (with problems) when the name cannot be said. */

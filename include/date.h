@@ -18,6 +18,9 @@ struct date {
  * days that are not (2027-02-29). Years 1900 to 2199. */
 bool date_parse(const char *string, struct date *out);
 
+/* The first day the date covers: 2027-04 gives 2027-04-01. */
+struct date date_first_day(struct date date);
+
 /* The last day the date covers: 2027-04 gives 2027-04-30. */
 struct date date_last_day(struct date date);
 

@@ -48,11 +48,16 @@ void page_dump(const struct page *page, struct text_builder *out);
  * device or something else; SEVERITY_FAILURE if the system refuses. */
 bool folder_ready(const char *folder, struct arena *arena, struct problems *problems);
 
-/* The file appears whole or not at all: temporary file beside it, every write
- * checked, fsync, close, rename, fsync of the folder. A failure is a
+/* The file appears whole or not at all: temporary file beside it under a name of this
+ * run's own, every write checked, fsync, close, rename, fsync of the folder. A failure,
+ * or something in its place that is no regular file, is a
  * SEVERITY_FAILURE that names file and reason; the temporary file is removed. */
 bool file_put(const char *folder, const char *name, struct bytes content, struct arena *arena,
               struct problems *problems);
+
+/* Removes the temporary files that killed runs left in the folder, and none of a run
+ * that is still at work. */
+void folder_sweep(const char *folder, struct arena *arena);
 
 /* ---- symbols ---- */
 

@@ -43,6 +43,7 @@ struct zone {
     bool catamaran_only;
     bool in_hulls;           /* catamaran: lies in a hull, not on the bridgedeck */
     bool drawn;              /* named on the plan as a landmark */
+    bool locker;             /* one reaches into it: what is heavier than air lies there */
 };
 
 const struct zone *zone_find(const char *key);

@@ -18,9 +18,21 @@ enum condition_kind {
     CONDITION_INSIDE,      /* item; words: zones */
     CONDITION_IS,          /* item, field, words: one value */
     CONDITION_CUTS,        /* item; words: one other item */
-    CONDITION_BOAT,        /* words: monohull or catamaran */
+    CONDITION_REACH,       /* item; words: how far one goes for it at most, see enum reach */
+    CONDITION_BOAT,        /* words: what she is, one of boat_words */
+    CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
+
+/* How far one goes for a piece of gear, from the nearest: both feet on open deck; on deck,
+ * but reaching into a locker; at arm's length in the companionway; through the boat. */
+enum reach { REACH_OPEN_DECK, REACH_DECK, REACH_COMPANIONWAY, REACH_BELOW };
+extern const char *const reach_words[];   /* by enum reach but the last; NULL-ended */
+
+/* What a condition may ask of the boat herself: monohull, catamaran; gas: she carries
+ * cooking gas, or her record does not deny it; dsc: her fixed set may send a digital
+ * alert, or its record does not deny it. NULL-ended. */
+extern const char *const boat_words[];
 
 struct condition {
     enum condition_kind kind;
@@ -58,6 +70,11 @@ const struct authority *authority_find(const struct authorities *authorities, co
 
 /* ---- procedures ---- */
 
+/* The keys of the signs that may stand beside a title (fire, rescue, control, warning), and
+ * of those that may stand beside a never (prohibitions); NULL-ended. */
+extern const char *const title_symbols[];
+extern const char *const never_symbols[];
+
 /* Words to print, with where they came from. */
 struct basis {
     struct list_value sources;
@@ -67,14 +84,18 @@ struct basis {
 /* `act` holds **bold** parts. A case without `when` always applies. */
 struct step_case {
     const struct condition *when;
-    struct text_value act, because;
-    struct list_value uses, also;
+    struct text_value act, because, within, state, shows;
+    struct list_value uses, also, lethal;
     struct basis basis;
     struct place place;
 };
 
 struct procedure_step {
-    struct text_value id, act, because, who, table, lethal;
+    struct text_value id, act, because, who, table;
+    struct text_value within;       /* a reach_word: gear farther away is not offered */
+    struct text_value state;        /* on or off (shut): handling for the other is not printed */
+    struct text_value shows;        /* field of the gear printed as its handling; NULL: how */
+    struct list_value lethal;       /* what kills here: a line each */
     struct list_value uses, also;   /* also: gear shown when fitted, nothing said when not */
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
@@ -83,12 +104,24 @@ struct procedure_step {
     struct place place;
 };
 
-struct exit_way { struct text_value say, card; };
+/* Words of which the first whose `when` holds are printed (NULL: always); `card`: the card
+ * that is to be gone on with. {id} in them stands for the number of a step of this
+ * procedure or of another card. */
+struct said {
+    const struct condition *when;
+    struct text_value say, card;
+    struct place place;
+};
+
+struct said_list {
+    const struct said *items;
+    size_t count;
+};
 
 struct decision {
     bool given;
     struct text_value ask, after;
-    struct exit_way yes, no;
+    struct said_list yes, no;
     struct basis basis;
     struct place place;
 };
@@ -106,17 +139,28 @@ struct procedure_call {
     struct text_value nature;   /* DSC nature key, mayday only */
     struct text_value say;      /* the nature phrase, in English */
     struct text_value assist;   /* the assistance phrase, in English */
-    struct text_value from;     /* fixed, handheld_on_deck */
+    struct text_value from;     /* one of call_froms */
     struct text_value if_;      /* the condition in words, when there are several */
     struct place place;
 };
+
+/* Where a call is made from: the fixed set; the same in a fire, only outside the smoke; the
+ * handheld on deck first, then the set; the handheld on deck alone; the same, or the one
+ * that somebody has with him. */
+enum call_from {
+    CALL_FROM_FIXED, CALL_FROM_FIXED_IN_FIRE, CALL_FROM_DECK_FIRST, CALL_FROM_HANDHELD,
+    CALL_FROM_HANDHELD_CARRIED
+};
+extern const char *const call_froms[];      /* by enum call_from; NULL-ended */
+enum call_from call_from_of(const struct procedure_call *call);
 
 struct procedure {
     const struct source *source;
     struct text_value key, per, title, subject, symbol, stripe, kind;
     struct number_value order;
     struct list_value signs;
-    struct text_value second_person, alone; /* call_when: now | a step's id */
+    struct said_list call_when;     /* who calls when: the line under the title */
+    struct text_value rows_below;   /* printed with each step that has gear below deck */
     const struct condition *when;   /* the card belongs to the boat's set only then */
     struct text_value when_reason;
     const struct procedure_step *steps;
@@ -145,17 +189,16 @@ struct procedure_set {
 /* Every word and sentence a card prints besides the procedures' own. The first
  * column names the word in C, the second its key in procedures/words. */
 #define WORD_LIST(X) \
-    X(WHEN, "when") X(SECOND_PERSON, "second_person") X(ALONE, "alone") \
-    X(CALL_NOW, "call_now") X(CALL_AFTER, "call_after") \
+    X(WHEN, "when") \
     X(CARD_OF, "card_of") X(YES, "yes") X(NO, "no") X(NEVER, "never") X(CAUTION, "caution") \
     X(AFTER_STEP, "after_step") X(SEE_CARD, "see_card") X(LOCAL_RULE, "local_rule") \
-    X(RESCUE_CENTRE, "rescue_centre") X(CHANNEL_16_THEN, "channel_16_then") \
+    X(RESCUE_CENTRE, "rescue_centre") X(CHANNEL_16, "channel_16") \
     X(BASE_PHONE, "base_phone") X(CALL_MAYDAY, "call_mayday") X(CALL_PAN_PAN, "call_pan_pan") \
     X(CALL_BOTH, "call_both") X(CALL_HANDHELD, "call_handheld") \
     X(CALL_NO_RADIO, "call_no_radio") X(RADIO_AT, "radio_at") \
     X(HANDHELD_AT, "handheld_at") X(SET_ON, "set_on") X(SET_ON_PLAIN, "set_on_plain") \
-    X(SET_KEY, "set_key") X(SET_KEY_MAYDAY_ONLY, "set_key_mayday_only") \
-    X(SET_NO_KEY_HOLD, "set_no_key_hold") X(SET_NO_DSC, "set_no_dsc") \
+    X(SET_KEY, "set_key") X(SET_KEY_NO_HOLD, "set_key_no_hold") \
+    X(MAYDAY_ONLY, "mayday_only") X(SET_NO_DSC, "set_no_dsc") \
     X(SET_NO_FIXED, "set_no_fixed") X(SET_CHANNEL, "set_channel") X(SET_TALK, "set_talk") \
     X(SET_HANDHELD, "set_handheld") X(SET_HANDHELD_FIRST, "set_handheld_first") \
     X(SET_HANDHELD_NONE, "set_handheld_none") X(SET_HANDHELD_BELOW, "set_handheld_below") \
@@ -164,6 +207,11 @@ struct procedure_set {
     X(THEN_HANDHELD, "then_handheld") X(THEN_EPIRB, "then_epirb") \
     X(THEN_FLARES, "then_flares") X(BEACON_FIRST, "beacon_first") \
     X(SET_KEY_PLAIN, "set_key_plain") \
+    X(SET_HANDHELD_CARRIED, "set_handheld_carried") X(SET_DECK_FIRST, "set_deck_first") \
+    X(SET_OUTSIDE_SMOKE, "set_outside_smoke") \
+    X(CALL_NO_RADIO_ABOARD, "call_no_radio_aboard") X(BEACON_NOW, "beacon_now") \
+    X(PHONE_UPWIND, "phone_upwind") X(PHONE_CENTRE, "phone_centre") \
+    X(FLARES_NOW, "flares_now") X(WAVE_WHISTLE, "wave_whistle") \
     X(NATURE_STEPS, "nature_steps") \
     X(DISTRESS_WHEN, "distress_when") X(DISTRESS_NATURE, "distress_nature") \
     X(DISTRESS_PAN_PAN, "distress_pan_pan") X(DISTRESS_RELAY, "distress_relay") \
@@ -209,10 +257,7 @@ struct procedure_set {
     X(FIGURE_SEALS, "figure_seals") X(FIGURE_FLOOR, "figure_floor") \
     X(FIGURE_FLOOR_ONE, "figure_floor_one") X(FIGURE_RUN, "figure_run") \
     X(FIGURE_BOAT_FULL, "figure_boat_full") X(FIGURE_RAFT, "figure_raft") \
-    X(FIGURE_EMPTY, "figure_empty") X(FIGURE_EMPTY_EACH, "figure_empty_each") \
-    X(FIGURE_RANGE_TITLE, "figure_range_title") \
-    X(FIGURE_HORIZON_TITLE, "figure_horizon_title") \
-    X(FIGURE_RADIO, "figure_radio") X(FIGURE_HANDHELD, "figure_handheld")
+    X(FIGURE_EMPTY, "figure_empty")
 
 enum word {
 #define WORD_ENUM(name, key) WORD_##name,

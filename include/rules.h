@@ -52,11 +52,16 @@ bool rules_check_base(const struct rules_input *input, struct arena *arena,
                       struct problems *problems);
 
 /* What only shows across the fleet: one identity on two boats. The identities live in
- * the arena; boats may die. `key` names the boat and must live as long; the boat's
- * source too. False, and an error at the later boat's line, when another has one. */
+ * the arena; the sources must live as long. `key` names the boat and must live as long. */
 struct identities;
 struct identities *identities_new(struct arena *arena);
-bool identities_add(struct identities *all, const struct boat *boat, const char *key,
-                    struct problems *problems);
+
+/* Keeps those of one boat's file. False: the file gives no tree, and only its lines
+ * were looked through. */
+bool identities_add(struct identities *all, const struct source *source, const char *key);
+
+/* False, and an error at each of her lines, when another boat's file has the same. Every
+ * boat of the base must have been added. */
+bool identities_own(const struct identities *all, const char *key, struct problems *problems);
 
 #endif

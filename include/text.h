@@ -48,6 +48,10 @@ uint64_t bytes_hash(uint64_t hash, const void *at, size_t length);
 char *text_upper(struct arena *arena, const char *string);
 char *text_nfc(struct arena *arena, const char *string);
 
+/* Without case, accents and typographic forms ("\u2026" is "..."): for comparing words
+ * that people write in many ways, never for printing. */
+char *text_folded(struct arena *arena, const char *string);
+
 /* Number of code points, -1 where the bytes are no valid UTF-8. */
 long text_code_points(const char *string);
 

@@ -38,12 +38,17 @@ enum field_kind {
     FIELD_NODE     /* struct node_value: any node, read by the caller */
 };
 
+/* What people write in the place of a choice, in capitals, and what to tell them. */
+struct choice_slip { const char *written, *remedy; };
+
 struct field {
     const char *key;
     enum field_kind kind;
     bool required;
     size_t offset;               /* offsetof the value in the struct */
     const char *const *choices;  /* FIELD_CHOICE, FIELD_LIST, FIELD_WORDS: NULL-ended, or NULL */
+    const struct choice_slip *slips; /* the same: ended by a row of NULL, or NULL */
+    bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */
     bool whole;                  /* FIELD_NUMBER: of people or things, no part of one */
     const char *about;           /* one line for messages and the reference */
@@ -71,6 +76,9 @@ const char *field_text(const struct field *field, const void *record, struct are
 
 /* Where the value stands in the file, also one that was refused; line 0: nowhere. */
 struct place field_place(const struct field *field, const void *record);
+
+/* The text in quotes for a message, cut with "..." after 60 characters. */
+const char *text_shown(struct arena *arena, const char *text);
 
 const struct field *field_find(const struct field_table *table, const char *key);
 

@@ -3,7 +3,8 @@
  *
  * The reader is strict, since what YAML forgives can cost a life: UTF-8 only;
  * no control or bidirectional characters; one document; mappings whose keys are
- * plain words, each once; no anchors, aliases, tags or directives; depth 16,
+ * plain words, each once and with a colon ({spot: here, below} would lose a word); no
+ * typographic quotes around a text; no anchors, aliases, tags or directives; depth 16,
  * 10,000 events, 256 KiB. Scalars stay as written: NO, 012 and 5E12 are text. */
 #ifndef MAYDECK_YAML_TREE_H
 #define MAYDECK_YAML_TREE_H

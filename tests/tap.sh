@@ -59,6 +59,11 @@ expect_empty() {
     fi
 }
 
+# seal FOLDER: lists changed texts as `make manifest` does.
+seal() {
+    sh .setup/manifest "$1" >"$scratch/sealed" && mv "$scratch/sealed" "$1/manifest.txt"
+}
+
 # Runs the program: its exit status is left in `status`, what it says in
 # $scratch/stdout and $scratch/stderr.
 maydeck() {

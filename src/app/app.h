@@ -55,22 +55,26 @@ const struct command *options_read(int argc, char **argv, struct options *option
 
 /* ---- fleet.c ---- */
 
+struct names {
+    const char **at;
+    size_t count, room;
+};
+
 /* All that a run reads before it looks at boats. */
 struct fleet {
     struct arena *arena;          /* of the run, or of the boat being worked on */
-    struct arena *sources;        /* of the run: boat files stay for the messages */
     struct problems *problems;
     struct faces *faces;
     const struct words *words;
     const struct authorities *authorities;
     struct procedure_set procedures;
     const struct base_record *base;
-    const char *const *boat_paths;
-    const char *const *boat_keys;
+    struct names base_keys;       /* of every boat of the base */
+    const char *const *boat_keys; /* of those that were asked for */
+    const struct source *const *boat_sources; /* their files; NULL: it could not be read */
     size_t boat_count;
     struct crew crew;             /* of --crew */
-    struct identities *identities;
-    bool specimens_compared;      /* an identity on two specimen boats is told, too */
+    struct identities *identities;    /* of every boat of the base */
     bool ready;           /* own files and base are sound: cards can be made */
 };
 
@@ -96,6 +100,7 @@ struct boat_work {
     const char *key;
     const struct boat *boat;  /* NULL: the file could not be used */
     const struct card_set *set;
+    bool card_exists;         /* some card of hers is the one that --card asks for */
     const struct page *const *pages;       /* NULL: not laid out, or not to be read */
     const struct proof_report *reports;    /* one a card, as pages */
 };
@@ -103,6 +108,39 @@ struct compose_input compose_input_of(const struct options *options, const struc
                                       const struct boat *boat);
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet,
                            size_t index);
+
+/* ---- files.c ---- */
+
+bool is_folder(const char *path);
+bool is_plain_file(const char *path);   /* and no link to one */
+
+void names_add(struct names *names, const char *name, struct arena *arena);
+bool names_hold(const struct names *names, const char *name);
+
+/* What lies in the folder, hidden or not, in byte order. Gives errno where the system
+ * refuses, also in the middle: then not all names are there. */
+int folder_names(struct arena *arena, const char *folder, struct names *names);
+void folder_refused(const struct fleet *fleet, const char *folder, int error);
+
+/* NULL with a problem, of `absent` severity when there is no such file; where that is a
+ * failure, one that is too large is one too. */
+const struct source *file_read(const struct fleet *fleet, const char *path, enum severity absent,
+                               const char *remedy);
+
+/* ---- own_files.c ---- */
+
+/* Procedures, words and faces: the program's own, held against procedures/manifest.txt. */
+bool own_files_read(struct fleet *fleet);
+
+/* ---- boat_files.c ---- */
+
+/* Which boats the base has and which are asked for. False when there is none, or the
+ * folder cannot be read. What lies in boats/ and is not read is told. */
+bool boats_list(const struct options *options, struct fleet *fleet);
+
+/* Reads the files of those asked for, and of all others their identities. What cannot be
+ * read is told, and stops no other boat. */
+void boats_read(const struct options *options, struct fleet *fleet);
 
 /* ---- cards.c ---- */
 
@@ -167,6 +205,10 @@ enum exit_status report(struct fleet *fleet, bool deficiencies_count);
 /* The same without what the checks found short of an error: whoever prints has cards
  * to look at, and `check` tells the rest. What is held back counts. */
 enum exit_status report_of_cards(struct fleet *fleet);
+
+/* Prints only what the run as a whole found, such as files that were not read, and gives the
+ * exit status for that: whoever shows one boat's call has printed it already. */
+enum exit_status report_of_run(struct fleet *fleet);
 
 /* How much that is, a line a boat, on standard output. */
 void report_left_for_check(struct fleet *fleet);

@@ -112,6 +112,10 @@ static bool card_print(const struct call *call, const struct card *card)
         problem_add(call->fleet->problems, SEVERITY_USE, no_place,
                     "leave out --card for the general MAYDAY", "the card %s has no call",
                     card->key);
+    else if (card->call.script == NULL && !card->held)
+        problem_add(call->fleet->problems, SEVERITY_USE, no_place,
+                    "the card tells what is left to do: see `maydeck why`",
+                    "from the card %s nobody can call: %s", card->key, card->call.title);
     if (card->call.script == NULL)
         return false;
     lines_print(call, card->call.script);
@@ -146,6 +150,13 @@ static bool form_print(const struct call *call, const struct boat *boat)
         form = SCRIPT_DOWNGRADE;
     else if (options->cancel)
         form = SCRIPT_CANCEL;
+    if (options->cancel && !boat_can_alert(boat)) {
+        problem_add(fleet->problems, SEVERITY_USE, boat->radio_place,
+                    "a beacon's false alert is cancelled by telling the rescue centre its "
+                    "identity: --spell",
+                    "no distress alert can leave %s: there is none to cancel", boat->key);
+        return false;
+    }
     struct compose_input input = {.boat = boat, .base = fleet->base};
     const struct script *script = call_script(&input, form, nature_find(options->nature),
                                               fleet->arena, fleet->problems);
@@ -172,7 +183,7 @@ static bool call_print(const struct call *call)
 {
     const struct options *options = call->options;
     struct boat_work work = boat_work(options, call->fleet, 0);
-    if (work.set == NULL || problems_reach(call->fleet->problems, SEVERITY_USE))
+    if (work.set == NULL || !work.card_exists)
         return false;
     if (options->spell)
         return spelling_print(options, call->fleet, work.boat);
@@ -187,13 +198,11 @@ enum exit_status command_call(const struct options *options)
 {
     struct fleet fleet;
     struct call call = {.options = options, .fleet = &fleet};
-    enum exit_status status = EXIT_GOOD;
     bool told = fleet_open(options, &fleet) && one_asked(options, fleet.problems) &&
                 figures_asked(options, fleet.problems) && boat_chosen(&fleet) &&
                 nature_known(options, &fleet) && call_place_read(options, &fleet, &call.place) &&
                 call_print(&call);
-    if (!told)
-        status = report(&fleet, false);
+    enum exit_status status = told ? report_of_run(&fleet) : report(&fleet, false);
     fleet_close(&fleet);
     return status;
 }

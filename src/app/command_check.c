@@ -142,7 +142,6 @@ enum exit_status command_check(const struct options *options)
         return EXIT_GOOD;
     }
     bool open = fleet_open(options, &fleet);
-    fleet.specimens_compared = true;
     struct check_run run = {.fleet = &fleet, .rest = text_builder_in(fleet.arena),
                             .audit = text_builder_in(fleet.arena)};
     if (open)

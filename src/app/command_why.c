@@ -49,7 +49,7 @@ static bool boat_tell(const struct options *options, const struct fleet *fleet, 
                       bool after_another)
 {
     struct boat_work work = boat_work(options, fleet, index);
-    if (problems_reach(fleet->problems, SEVERITY_USE))
+    if (work.set != NULL && !work.card_exists)
         return after_another;
     fputs(after_another ? "\n\n" : "", stdout);
     if (work.set == NULL)

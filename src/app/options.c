@@ -11,7 +11,9 @@
 const struct command commands[] = {
     {"print", "print the cards of a base's boats", "bcoDdqe",
      "Prints one PDF a boat, one page a card. A card whose facts are not recorded is\n"
-     "held back and named; the others are printed.",
+     "held back and named; the others are printed. With --card only BOAT-CARD.pdf is\n"
+     "written, with --draft BOAT-draft.pdf: neither touches the set BOAT.pdf. Older\n"
+     "files of these boats in DIR are named.",
      command_print},
     {"check", "tell what is wrong, missing or out of date, print nothing", "bcDdfuwxjlSP",
      "Reads the base and its boats, composes and lays out every card, and tells what is\n"
@@ -53,7 +55,7 @@ static const struct option_row {
     {'F', "figure", "FIGURE", "one figure (such as beat_pumps), or all"},
     {'o', "output", "DIR", "where the files go (default: cards)"},
     {'d', "date", "DATE", "stands in for today (2026-11-25)"},
-    {'D', "draft", NULL, "also print cards that lack facts, marked DRAFT"},
+    {'D', "draft", NULL, "also print cards that lack facts, marked DRAFT (BOAT-draft.pdf)"},
     {'q', "quiet", NULL, "print nothing but problems"},
     {'e', "each", NULL, "also write one file a card (BOAT-CARD.pdf)"},
     {'n', "nature", "NATURE", "a MAYDAY of this nature (such as fire)"},

@@ -45,14 +45,21 @@ static const char *seen_from_here(struct arena *arena, const char *path)
     return text_begins(path, inside) ? path + strlen(inside) : path;
 }
 
+/* Either of the two marks a clone: where one was lost, the program must miss it there and
+ * not go on with what is installed elsewhere. */
+static bool knowledge_in(struct arena *arena, const char *folder)
+{
+    return exists(text_format(arena, "%s/procedures/manifest.txt", folder)) ||
+           exists(text_format(arena, "%s/procedures/sources.yaml", folder));
+}
+
 /* In a clone the program stands in out/ or deeper; out/fonts holds the faces. */
 static const char *in_clone(struct arena *arena, const char *what)
 {
     const char *folder = own_folder(arena);
     const char *inside = text_equal(what, "fonts") ? "out/fonts" : what;
     for (int i = 0; folder != NULL && i <= PARENTS; i++) {
-        if (exists(text_format(arena, "%s/procedures/sources.yaml", folder)) &&
-            exists(text_format(arena, "%s/%s", folder, inside)))
+        if (knowledge_in(arena, folder) && exists(text_format(arena, "%s/%s", folder, inside)))
             return seen_from_here(arena, text_format(arena, "%s/%s", folder, inside));
         folder = parent_of(arena, folder);
     }

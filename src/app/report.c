@@ -50,6 +50,22 @@ enum exit_status report_of_cards(struct fleet *fleet)
     return status_of(fleet->problems, false);
 }
 
+enum exit_status report_of_run(struct fleet *fleet)
+{
+    size_t count;
+    struct problems *found = problems_new(fleet->arena);
+    const struct problem *list = problems_sorted(fleet->problems, &count);
+    struct text_builder out = text_builder_in(fleet->arena);
+    for (size_t i = 0; i < count; i++) {
+        if (list[i].boat != NULL || !text_equal(list[i].check, "run"))
+            continue;
+        problem_print(&list[i], &out);
+        problem_add(found, list[i].severity, list[i].place, NULL, "%s", list[i].what);
+    }
+    text_print(&out);
+    return status_of(found, false);
+}
+
 /*
  * The deficiencies of one boat, or (NULL) those of the base. Notes are not
  * counted here: those of the figures are known to `check` alone.

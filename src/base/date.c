@@ -52,6 +52,15 @@ bool date_parse(const char *string, struct date *out)
     return true;
 }
 
+struct date date_first_day(struct date date)
+{
+    if (date.month == 0)
+        date.month = 1;
+    if (date.day == 0)
+        date.day = 1;
+    return date;
+}
+
 struct date date_last_day(struct date date)
 {
     if (date.month == 0)

@@ -1,4 +1,4 @@
-/* text_unicode.c - upper case and composed form of texts (room: base). All
+/* text_unicode.c - upper case, composed and folded form of texts (room: base). All
  * knowledge of letters is utf8proc's; bytes that are no valid UTF-8 stay as
  * they are. */
 #include "text.h"
@@ -12,20 +12,32 @@
 #include "utf8.h"
 
 /* utf8proc hands out memory of malloc: copied and freed here. */
-char *text_nfc(struct arena *arena, const char *string)
+static char *text_mapped(struct arena *arena, const char *string, utf8proc_option_t options)
 {
-    utf8proc_uint8_t *composed = NULL;
+    utf8proc_uint8_t *mapped = NULL;
     utf8proc_ssize_t length =
         utf8proc_map((const utf8proc_uint8_t *)string, (utf8proc_ssize_t)strlen(string),
-                     &composed, UTF8PROC_STABLE | UTF8PROC_COMPOSE);
+                     &mapped, options);
 
     if (length == UTF8PROC_ERROR_NOMEM)
         arena_exhausted();
     if (length < 0)
         return arena_copy(arena, string, strlen(string));
-    char *text = arena_copy(arena, (const char *)composed, (size_t)length);
-    free(composed);
+    char *text = arena_copy(arena, (const char *)mapped, (size_t)length);
+    free(mapped);
     return text;
+}
+
+char *text_nfc(struct arena *arena, const char *string)
+{
+    return text_mapped(arena, string, UTF8PROC_STABLE | UTF8PROC_COMPOSE);
+}
+
+char *text_folded(struct arena *arena, const char *string)
+{
+    return text_mapped(arena, string,
+                       UTF8PROC_STABLE | UTF8PROC_DECOMPOSE | UTF8PROC_COMPAT |
+                           UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
 }
 
 static void upper_add(struct text_builder *builder, uint32_t code_point)

@@ -26,58 +26,34 @@ static int number_of_step(struct composing *composing, const struct card *card,
     return 0;
 }
 
-static const char *call_words(struct composing *composing, const struct card *card,
-                              const struct text_value *when)
-{
-    const struct words *words = composing->in->words;
-    if (text_equal(when->text, "now"))
-        return words_get(words, WORD_CALL_NOW);
-    const char *number = text_format(composing->arena, "%d",
-                                     number_of_step(composing, card, when));
-    return words_fill(words, composing->arena, WORD_CALL_AFTER, "step", number, NULL);
-}
-
 static const char *call_line(struct composing *composing, const struct card *card)
 {
-    const struct procedure *procedure = composing->slot->procedure;
-    const struct words *words = composing->in->words;
-    if (procedure->second_person.text == NULL || procedure->alone.text == NULL)
-        return "";
-    return text_format(composing->arena, "%s %s  %s %s", words_get(words, WORD_SECOND_PERSON),
-                       call_words(composing, card, &procedure->second_person),
-                       words_get(words, WORD_ALONE),
-                       call_words(composing, card, &procedure->alone));
-}
-
-/* The card's number; with a card for each engine, all of theirs: "2 / 3". */
-static const char *numbers_of(struct composing *composing, const char *procedure_key)
-{
-    struct text_builder builder = text_builder_in(composing->arena);
-    for (size_t i = 0; i < composing->slot_count; i++)
-        if (text_equal(composing->slots[i].procedure->key.text, procedure_key))
-            text_add_format(&builder, "%s%d", builder.length == 0 ? "" : " / ",
-                            composing->slots[i].number);
-    return builder.at;
+    const struct said *said = said_take(composing, &composing->slot->procedure->call_when);
+    return said == NULL ? "" : numbers_fill(composing, card, &said->say);
 }
 
 /* What the exit says, and the card it leads to by number and name. */
-static const char *exit_words(struct composing *composing, const struct exit_way *way)
+static const char *exit_words(struct composing *composing, const struct card *card,
+                              const struct said *said)
 {
-    const struct slot *slot = slot_of(composing, way->card.text);
-    if (way->card.text == NULL)
-        return way->say.text;
+    if (said == NULL)
+        return words_get(composing->in->words, WORD_NOT_RECORDED);
+    const char *words = numbers_fill(composing, card, &said->say);
+    const struct slot *slot = slot_of(composing, said->card.text);
+    if (said->card.text == NULL)
+        return words;
     if (slot == NULL) {
         composing->held = true;
-        problem_add(composing->problems, SEVERITY_HELD, way->card.place,
+        problem_add(composing->problems, SEVERITY_HELD, said->card.place,
                     "lead to a card that belongs to the set of every boat",
                     "%s: the card %s is not in this boat's set", composing->slot->title,
-                    way->card.text);
-        return way->say.text;
+                    said->card.text);
+        return words;
     }
-    const char *number = numbers_of(composing, way->card.text);
-    return text_format(composing->arena, "%s **%s**", way->say.text,
+    return text_format(composing->arena, "%s **%s**", words,
                        words_fill(composing->in->words, composing->arena, WORD_SEE_CARD, "number",
-                                  number, "subject", slot->subject, NULL));
+                                  card_numbers(composing, said->card.text), "subject",
+                                  slot->subject, NULL));
 }
 
 static void decision_make(struct composing *composing, struct card *card)
@@ -85,14 +61,18 @@ static void decision_make(struct composing *composing, struct card *card)
     const struct decision *decision = &composing->slot->procedure->decision;
     if (!decision->given)
         return;
+    const struct said *yes = said_take(composing, &decision->yes);
+    const struct said *no = said_take(composing, &decision->no);
     const char *number = text_format(composing->arena, "%d",
                                      number_of_step(composing, card, &decision->after));
     card->decision = (struct card_decision){
         .given = true,
         .ask = words_fill(composing->in->words, composing->arena, WORD_AFTER_STEP, "step", number,
                           "ask", decision->ask.text, NULL),
-        .yes = exit_words(composing, &decision->yes),
-        .no = exit_words(composing, &decision->no),
+        .yes = exit_words(composing, card, yes),
+        .no = exit_words(composing, card, no),
+        .yes_card = yes == NULL ? NULL : yes->card.text,
+        .no_card = no == NULL ? NULL : no->card.text,
         .origin = decision->place};
 }
 

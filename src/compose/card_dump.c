@@ -12,8 +12,8 @@ static void dump_step(struct text_builder *out, const struct card_step *step)
 {
     text_add_format(out, "step %d %s: %s", step->number, step->id, step->headline.text);
     dump_place(out, step->headline.origin);
-    if (step->lethal.text != NULL)
-        text_add_format(out, "  lethal: %s\n", step->lethal.text);
+    for (size_t i = 0; i < step->lethal_count; i++)
+        text_add_format(out, "  lethal: %s\n", step->lethal[i].text);
     for (size_t i = 0; i < step->row_count; i++) {
         const struct card_row *row = &step->rows[i];
         text_add(out, "  row");

@@ -37,7 +37,8 @@ static void put_step(struct canon *canon, const struct card_step *step, struct a
 {
     put_number(canon, arena, step->number);
     put(canon, step->headline.text);
-    put(canon, step->lethal.text);
+    for (size_t i = 0; i < step->lethal_count; i++)
+        put(canon, step->lethal[i].text);
     for (size_t i = 0; i < step->row_count; i++) {
         for (size_t t = 0; t < step->rows[i].tag_count; t++)
             put(canon, step->rows[i].tags[t]);

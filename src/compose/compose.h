@@ -64,25 +64,39 @@ enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };
  * condition holds. */
 enum truth condition_judge(struct composing *composing, const struct condition *condition);
 
-/* Is the item asked of that engine space in particular? On a boat with two a card of one
- * asks of its own; another card asks of both, for kinds that each engine has. */
-bool space_asked(const struct composing *composing, const char *item, const char *space);
-
 /* May this piece of gear stand under a step taken on this condition? False when
  * the condition asks of this item something that this very piece lacks. */
 bool condition_admits(const struct composing *composing, const struct condition *condition,
                       const struct equipment *gear);
 
-/* Does this card concern this piece of gear? On a card of one engine space the
- * other engine's gear does not. UNKNOWN: the record does not say. */
-enum truth gear_concerns(const struct composing *composing, const struct equipment *gear);
-
 /* Is the gear inside the burning space of this card? */
 enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
                        const char *const *zones, size_t count);
 
+/* How far one goes for it; not recorded counts as below. */
+enum reach gear_reach(const struct equipment *gear);
+
+/* Is it within this reach (a reach_word; NULL: any), and not inside the space that the
+ * card is about? */
+bool gear_within(const struct composing *composing, const struct equipment *gear,
+                 const char *reach);
+
 /* Does it cut the other item off? Not recorded counts as yes. */
 bool gear_cuts(const struct equipment *gear, const char *other);
+
+/* condition_fitted.c */
+
+/* Is the item fitted, for the engines that the card asks of? `note`: what keeps that from
+ * being known is noted as missing. */
+enum truth fitted_judge(struct composing *composing, const char *item, bool note);
+
+/* Is the item asked of that engine space in particular? On a boat with two a card of one
+ * asks of its own; another card asks of both, for kinds that each engine has. */
+bool space_asked(const struct composing *composing, const char *item, const char *space);
+
+/* Does this card concern this piece of gear? On a card of one engine space the
+ * other engine's gear does not. UNKNOWN: the record does not say. */
+enum truth gear_concerns(const struct composing *composing, const struct equipment *gear);
 
 /* The gear of one kind that this card concerns: the first at or after *index;
  * NULL when there is no more. */
@@ -108,11 +122,31 @@ const char *const *missing_items(const struct composing *composing, size_t *coun
 
 /* rows.c */
 
-/* The rows of the gear a step uses, equal neighbours joined into one; first what
- * keeps `undecided` (or NULL) from being decided, as NOT RECORDED. */
-void rows_make(struct composing *composing, const struct list_value *uses,
-               const struct list_value *also, const struct condition *when,
-               const struct condition *undecided, struct card_step *step);
+/* The gear that a step's words ask for. */
+struct step_gear {
+    const struct list_value *uses, *also;
+    const struct condition *when;        /* of the case that was taken, or NULL */
+    const struct condition *undecided;   /* what kept a case from being taken, or NULL */
+    const char *within;                  /* a reach_word, or NULL: any */
+    const char *state;                   /* on, off, or NULL: no matter */
+    const char *shows;                   /* field printed as the handling; NULL: how */
+};
+
+/* The rows of that gear, equal neighbours joined into one; first what keeps `undecided`
+ * from being decided, as NOT RECORDED. True when one of them is not reached from deck. */
+bool rows_make(struct composing *composing, const struct step_gear *wants,
+               struct card_step *step);
+
+/* handling.c */
+
+/* How the gear is worked to bring it into that state (on, off, NULL: no matter), from its
+ * `how` or from the field `shows`; "" when nothing of that is recorded, which is told where
+ * only the contrary is. */
+const char *handling_words(struct composing *composing, const struct equipment *gear,
+                           const char *shows, const char *state);
+
+/* What of `how` leads there; NULL when it tells only how the contrary comes about. */
+const char *handling_towards(const char *how, bool on, struct arena *arena);
 
 /* "Chart table, port, over the table" of a place. */
 const char *place_words(const struct composing *composing, const struct zone *zone,
@@ -123,7 +157,8 @@ const char *gear_name(const struct composing *composing, const struct equipment 
                       size_t pieces);
 
 /* seacock_table.c */
-void table_make(struct composing *composing, const char *item, struct card_step *step);
+void table_make(struct composing *composing, const char *item, const char *state,
+                struct card_step *step);
 
 /* steps.c */
 void steps_make(struct composing *composing, struct card *card);
@@ -132,12 +167,26 @@ const struct card_step *step_by_id(const struct card *card, const char *id);
 /* Of a figure's words: two lines at the least size. */
 #define FIGURE_CHARACTERS_MOST 100
 
-/* figure_rows.c: figures under the steps they serve, and on the distress card the
- * section of ranges. Needs all steps and sections. */
+/* figure_rows.c: figures under the steps they serve. Needs all steps. */
 void figures_make(struct composing *composing, struct card *card);
 
 /* How many figures the card being made may carry. */
 size_t figures_allowed(const struct composing *composing);
+
+/* said.c */
+
+/* The words that are for this boat: the first whose condition holds; NULL when a fact is
+ * missing that decides, or the list is empty. */
+const struct said *said_take(struct composing *composing, const struct said_list *list);
+
+/* The text with each {id} replaced: by the number of this card's step of that id, or of the
+ * set's card of that key. A name that is neither holds the card. */
+const char *numbers_fill(struct composing *composing, const struct card *card,
+                         const struct text_value *text);
+
+/* The card's number for those who look it up; with one for each engine space that of the
+ * same space, else all of theirs: "2 / 3"; "" when the boat has none. */
+const char *card_numbers(struct composing *composing, const char *procedure_key);
 
 /* boxes.c: decision, nevers, cautions, local rules, signs, call line */
 void boxes_make(struct composing *composing, struct card *card);
@@ -154,6 +203,9 @@ void call_make(struct composing *composing, struct card *card);
 
 /* Without a fixed set nobody could send an alert. */
 bool by_handheld_only(const struct boat *boat);
+
+/* Neither a fixed set nor a handheld, as the record declares. */
+bool no_radio_aboard(const struct boat *boat);
 
 /* What the distress card's scripts are made from. */
 struct script_request call_request(const struct boat *boat, enum script_form form,

@@ -1,8 +1,8 @@
 /* condition.c - deciding a procedure's conditions for one boat (room: compose).
  *
  * Three answers: yes, no, and not known. Not known never passes for no: the fact
- * is noted and the card waits for it. The one exception is what an isolator
- * cuts: not known counts as cut, the dangerous case. */
+ * is noted and the card waits for it. Where one answer is the dangerous one, not known
+ * counts as that: an isolator cuts, gas is carried, gear is below. */
 #include "compose.h"
 
 static bool space_is_burning(const struct composing *composing, const char *zone_key)
@@ -48,128 +48,40 @@ bool gear_cuts(const struct equipment *gear, const char *other)
     return false;
 }
 
-enum truth gear_concerns(const struct composing *composing, const struct equipment *gear)
+enum reach gear_reach(const struct equipment *gear)
+{
+    bool below = gear->below.answer == ANSWER_YES ||
+                 (gear->place_zone != NULL && gear->place_zone->level == LEVEL_BELOW);
+    if (gear->from_cockpit.answer == ANSWER_NO)
+        return REACH_BELOW;
+    if (below)
+        return gear->from_cockpit.answer == ANSWER_YES ? REACH_COMPANIONWAY : REACH_BELOW;
+    return gear->place_zone != NULL && gear->place_zone->locker ? REACH_DECK : REACH_OPEN_DECK;
+}
+
+static enum reach reach_of(const char *word)
+{
+    int reach = REACH_OPEN_DECK;
+    while (reach < REACH_BELOW && !text_equal(reach_words[reach], word))
+        reach++;
+    return (enum reach)reach;
+}
+
+bool gear_within(const struct composing *composing, const struct equipment *gear,
+                 const char *reach)
 {
     const char *space = composing->slot->space;
-    if (space == NULL || composing->in->boat->engine_space_count < 2)
-        return TRUTH_YES;
-    if (gear->serves.given)
-        return gear_serves(gear, space) ? TRUTH_YES : TRUTH_NO;
-    if (!gear->kind->by_engine)
-        return TRUTH_YES;
-    return TRUTH_UNKNOWN;
-}
-
-const struct equipment *gear_next(const struct composing *composing, const char *item,
-                                  size_t *index)
-{
-    const struct boat *boat = composing->in->boat;
-    while (*index < boat->equipment_count) {
-        const struct equipment *gear = &boat->equipment[(*index)++];
-        if (text_equal(gear->item.text, item) && gear_concerns(composing, gear) != TRUTH_NO)
-            return gear;
-    }
-    return NULL;
-}
-
-/* Is it known of every piece whose engine it serves? */
-static bool serving_known(struct composing *composing, const char *item, bool note)
-{
-    bool known = true;
-    size_t index = 0;
-    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
-        if (gear_concerns(composing, gear) == TRUTH_UNKNOWN) {
-            if (note)
-                missing_note(composing, item, "serves", gear->place);
-            known = false;
-        }
-    return known;
-}
-
-bool space_asked(const struct composing *composing, const char *item, const char *space)
-{
-    const struct boat *boat = composing->in->boat;
-    const struct item_kind *kind = item_find(item);
-    if (boat->engine_space_count < 2 || kind == NULL)
+    if (reach == NULL)
+        return true;
+    if (space != NULL && gear_inside(composing, gear, &space, 1) == TRUTH_YES)
         return false;
-    if (composing->slot->space != NULL)
-        return text_equal(composing->slot->space, space);
-    return kind->by_engine;
-}
-
-/* Where somebody looks who has to record the piece of that engine. */
-static struct place other_engine_place(const struct boat *boat, const char *item)
-{
-    for (size_t i = 0; i < boat->equipment_count; i++)
-        if (text_equal(boat->equipment[i].item.text, item))
-            return boat->equipment[i].place;
-    const struct absence *absence = NULL;
-    for (size_t i = 0; absence == NULL && i < boat->engine_space_count; i++)
-        absence = boat_absence(boat, item, boat->engine_spaces[i]);
-    return absence == NULL ? boat->place : absence->place;
-}
-
-/* Fitted for the engines that are asked about: not known of one is not known. */
-static enum truth fitted_by_engine(struct composing *composing, const char *item, bool note)
-{
-    const struct boat *boat = composing->in->boat;
-    enum truth any = TRUTH_NO;
-    bool known = true;
-    for (size_t i = 0; i < boat->engine_space_count; i++) {
-        const char *space = boat->engine_spaces[i];
-        if (!space_asked(composing, item, space))
-            continue;
-        enum answer fitted = boat_fitted_for(boat, item, space);
-        if (fitted == ANSWER_YES)
-            any = TRUTH_YES;
-        if (fitted != ANSWER_NOT_RECORDED)
-            continue;
-        known = false;
-        if (note)
-            missing_note_for(composing, item, space, other_engine_place(boat, item));
-    }
-    return known ? any : TRUTH_UNKNOWN;
-}
-
-/* Does the record say anything of the item for this or that engine? */
-static bool is_mentioned(const struct boat *boat, const char *item)
-{
-    for (size_t i = 0; i < boat->engine_space_count; i++)
-        if (boat_fitted_for(boat, item, boat->engine_spaces[i]) != ANSWER_NOT_RECORDED)
-            return true;
-    return boat_fitted(boat, item) != ANSWER_NOT_RECORDED;
-}
-
-/* Fitted on the boat; where it is asked of one engine, or is a kind that each engine has,
- * for that engine. A piece of the other engine tells nothing of this one's. */
-static enum truth fitted_here(struct composing *composing, const char *item, bool note)
-{
-    const struct boat *boat = composing->in->boat;
-    bool by_engine = false;
-    for (size_t i = 0; i < boat->engine_space_count; i++)
-        by_engine = by_engine || space_asked(composing, item, boat->engine_spaces[i]);
-    if (by_engine && is_mentioned(boat, item))
-        return fitted_by_engine(composing, item, note);
-    enum answer fitted = boat_fitted(boat, item);
-    if (fitted == ANSWER_NOT_RECORDED && note)
-        missing_note(composing, item, NULL, boat->place);
-    if (fitted == ANSWER_NOT_RECORDED)
-        return TRUTH_UNKNOWN;
-    return fitted == ANSWER_YES ? TRUTH_YES : TRUTH_NO;
-}
-
-static enum truth judge_fitted(struct composing *composing, const char *item, bool note)
-{
-    enum truth fitted = fitted_here(composing, item, note);
-    if (fitted == TRUTH_YES && !serving_known(composing, item, note))
-        return TRUTH_UNKNOWN;
-    return fitted;
+    return gear_reach(gear) <= reach_of(reach);
 }
 
 static enum truth judge_inside(struct composing *composing, const struct condition *condition,
                                bool note)
 {
-    enum truth all = judge_fitted(composing, condition->item, note);
+    enum truth all = fitted_judge(composing, condition->item, note);
     size_t index = 0;
     if (all != TRUTH_YES)
         return all;
@@ -210,7 +122,7 @@ static enum truth gear_is(const struct composing *composing, const struct equipm
 static enum truth judge_is(struct composing *composing, const struct condition *condition,
                            bool note)
 {
-    enum truth any = judge_fitted(composing, condition->item, note);
+    enum truth any = fitted_judge(composing, condition->item, note);
     size_t index = 0;
     if (any != TRUTH_YES)
         return any;
@@ -231,13 +143,28 @@ static enum truth judge_is(struct composing *composing, const struct condition *
 static enum truth judge_cuts(struct composing *composing, const struct condition *condition,
                              bool note)
 {
-    enum truth fitted = judge_fitted(composing, condition->item, note);
+    enum truth fitted = fitted_judge(composing, condition->item, note);
     size_t index = 0;
     if (fitted != TRUTH_YES)
         return fitted;
     for (const struct equipment *gear;
          (gear = gear_next(composing, condition->item, &index)) != NULL;)
         if (gear_cuts(gear, condition->words[0]))
+            return TRUTH_YES;
+    return TRUTH_NO;
+}
+
+/* Is one piece reached so, and not inside the space that the card is about? */
+static enum truth judge_reach(struct composing *composing, const struct condition *condition,
+                              bool note)
+{
+    enum truth fitted = fitted_judge(composing, condition->item, note);
+    size_t index = 0;
+    if (fitted != TRUTH_YES)
+        return fitted;
+    for (const struct equipment *gear;
+         (gear = gear_next(composing, condition->item, &index)) != NULL;)
+        if (gear_within(composing, gear, condition->words[0]))
             return TRUTH_YES;
     return TRUTH_NO;
 }
@@ -260,6 +187,19 @@ static enum truth judge_children(struct composing *composing, const struct condi
     return result;
 }
 
+static bool asks_of_piece(const struct condition *condition)
+{
+    return condition->kind == CONDITION_IS || condition->kind == CONDITION_REACH;
+}
+
+static enum truth piece_has(const struct composing *composing, const struct equipment *gear,
+                            const struct condition *condition)
+{
+    if (condition->kind == CONDITION_REACH)
+        return gear_within(composing, gear, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
+    return gear_is(composing, gear, condition);
+}
+
 /* Has this piece all that the children ask of its kind? */
 static enum truth piece_has_all(struct composing *composing, const struct condition *condition,
                                 const struct equipment *gear, bool note)
@@ -267,9 +207,9 @@ static enum truth piece_has_all(struct composing *composing, const struct condit
     enum truth all = TRUTH_YES;
     for (size_t i = 0; i < condition->child_count; i++) {
         const struct condition *child = condition->children[i];
-        if (child->kind != CONDITION_IS || !text_equal(child->item, gear->item.text))
+        if (!asks_of_piece(child) || !text_equal(child->item, gear->item.text))
             continue;
-        enum truth is = gear_is(composing, gear, child);
+        enum truth is = piece_has(composing, gear, child);
         if (is == TRUTH_NO)
             return TRUTH_NO;
         if (is == TRUTH_UNKNOWN && note)
@@ -301,7 +241,7 @@ static enum truth judge_all(struct composing *composing, const struct condition 
 {
     enum truth all = judge_children(composing, condition, TRUTH_NO, note);
     for (size_t i = 0; all != TRUTH_NO && i < condition->child_count; i++) {
-        if (condition->children[i]->kind != CONDITION_IS || all == TRUTH_UNKNOWN)
+        if (!asks_of_piece(condition->children[i]) || all == TRUTH_UNKNOWN)
             continue;
         all = one_has_all(composing, condition, condition->children[i]->item, note);
     }
@@ -315,24 +255,38 @@ static enum truth negated(enum truth truth)
     return truth == TRUTH_YES ? TRUTH_NO : TRUTH_YES;
 }
 
-static bool boat_is(const struct boat *boat, const char *type)
+static bool boat_is(const struct boat *boat, const char *word)
 {
-    return text_equal(type, boat->catamaran ? "catamaran" : "monohull");
+    if (text_equal(word, "gas"))
+        return !text_equal(boat->facts.gas.text, "none");
+    if (text_equal(word, "dsc"))
+        return boat_can_alert(boat);
+    return text_equal(word, boat->catamaran ? "catamaran" : "monohull");
+}
+
+/* Known to hold? Nothing is asked for: the next case is that of the dangerous answer. */
+static enum truth judge_surely(struct composing *composing, const struct condition *condition)
+{
+    return judge(composing, condition->children[0], false) == TRUTH_YES ? TRUTH_YES : TRUTH_NO;
 }
 
 static enum truth judge(struct composing *composing, const struct condition *condition, bool note)
 {
     switch (condition->kind) {
     case CONDITION_FITTED:
-        return judge_fitted(composing, condition->item, note);
+        return fitted_judge(composing, condition->item, note);
     case CONDITION_NOT_FITTED:
-        return negated(judge_fitted(composing, condition->item, note));
+        return negated(fitted_judge(composing, condition->item, note));
     case CONDITION_INSIDE:
         return judge_inside(composing, condition, note);
     case CONDITION_IS:
         return judge_is(composing, condition, note);
     case CONDITION_CUTS:
         return judge_cuts(composing, condition, note);
+    case CONDITION_REACH:
+        return judge_reach(composing, condition, note);
+    case CONDITION_SURELY:
+        return judge_surely(composing, condition);
     case CONDITION_BOAT:
         return boat_is(composing->in->boat, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
     case CONDITION_ALL:
@@ -359,8 +313,10 @@ bool condition_admits(const struct composing *composing, const struct condition 
 {
     if (condition == NULL)
         return true;
-    if (condition->kind == CONDITION_IS && text_equal(condition->item, gear->item.text))
-        return gear_is(composing, gear, condition) == TRUTH_YES;
+    if (asks_of_piece(condition) && text_equal(condition->item, gear->item.text))
+        return piece_has(composing, gear, condition) == TRUTH_YES;
+    if (condition->kind == CONDITION_SURELY)
+        return condition_admits(composing, condition->children[0], gear);
     if (condition->kind != CONDITION_ALL)
         return true;
     for (size_t i = 0; i < condition->child_count; i++)

@@ -59,6 +59,16 @@ static void group_add(struct text_builder *out, const struct condition *group, b
     text_add(out, bracketed ? ")" : "");
 }
 
+static void boat_add(struct text_builder *out, const char *word)
+{
+    if (text_equal(word, "gas"))
+        text_add(out, "the boat carries gas");
+    else if (text_equal(word, "dsc"))
+        text_add(out, "the boat can send a digital alert");
+    else
+        text_add_format(out, "the boat is a %s", word);
+}
+
 static void words_add(struct text_builder *out, const struct condition *condition, bool nested)
 {
     switch (condition->kind) {
@@ -80,9 +90,16 @@ static void words_add(struct text_builder *out, const struct condition *conditio
         text_add_format(out, "%s cuts ", condition->item);
         values_add(out, condition);
         break;
-    case CONDITION_BOAT:
-        text_add(out, "the boat is a ");
+    case CONDITION_REACH:
+        text_add_format(out, "%s reached from ", condition->item);
         values_add(out, condition);
+        break;
+    case CONDITION_BOAT:
+        boat_add(out, condition->words[0]);
+        break;
+    case CONDITION_SURELY:
+        text_add(out, "recorded so: ");
+        each_add(out, condition, " and ");
         break;
     case CONDITION_ALL:
     case CONDITION_ANY:

@@ -160,18 +160,30 @@ static void spell_section(struct composing *composing, struct sections *sections
     section->line_count = line->text == NULL ? 0 : 1;
 }
 
+/* Where nobody can call, no words to say by radio; where no alert can be sent, none to
+ * cancel. */
+static void scripts_add(struct composing *composing, struct sections *sections)
+{
+    script_section(composing, sections, "pan_pan", WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
+    script_section(composing, sections, "relay", WORD_DISTRESS_RELAY, SCRIPT_RELAY);
+    script_section(composing, sections, "downgrade", WORD_DISTRESS_DOWNGRADE, SCRIPT_DOWNGRADE);
+    if (!boat_can_alert(composing->in->boat))
+        return;
+    script_section(composing, sections, "cancel", WORD_DISTRESS_CANCEL, SCRIPT_CANCEL);
+    sections->at[sections->count - 1].note = words_get(composing->in->words,
+                                                       WORD_DISTRESS_CANCEL_SET);
+}
+
 void distress_make(struct composing *composing, struct card *card)
 {
     struct sections sections = {0};
+    bool radio = !no_radio_aboard(composing->in->boat);
     card->signs = words_get(composing->in->words, WORD_DISTRESS_WHEN);
-    card->call_line = words_get(composing->in->words, WORD_DISTRESS_CALL_LINE);
+    card->call_line = words_get(composing->in->words, radio ? WORD_DISTRESS_CALL_LINE
+                                                            : WORD_CALL_NO_RADIO_ABOARD);
     nature_section(composing, &sections);
-    script_section(composing, &sections, "pan_pan", WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
-    script_section(composing, &sections, "relay", WORD_DISTRESS_RELAY, SCRIPT_RELAY);
-    script_section(composing, &sections, "downgrade", WORD_DISTRESS_DOWNGRADE, SCRIPT_DOWNGRADE);
-    script_section(composing, &sections, "cancel", WORD_DISTRESS_CANCEL, SCRIPT_CANCEL);
-    sections.at[sections.count - 1].note = words_get(composing->in->words,
-                                                     WORD_DISTRESS_CANCEL_SET);
+    if (radio)
+        scripts_add(composing, &sections);
     spell_section(composing, &sections);
     card->sections = sections.at;
     card->section_count = sections.count;

@@ -2,10 +2,18 @@
  * stand on (room: compose). Never words anything itself. */
 #include "explain.h"
 
-static void exit_tell(const struct explaining *explaining, const char *word, const char *said,
-                      const struct exit_way *way)
+static void exit_tell(const struct explaining *explaining, const char *word, const char *words,
+                      const struct said_list *list)
 {
-    placed_tell(explaining, INDENT_REASON, way->say.place, "%s: %s", word, said);
+    const struct said *way = said_take(explaining->composing, list);
+    if (way == NULL) {
+        line_tell(explaining, INDENT_REASON, "%s: %s", word, words);
+        return;
+    }
+    placed_tell(explaining, INDENT_REASON, way->say.place, "%s: %s", word, words);
+    if (way->when != NULL)
+        line_tell(explaining, INDENT_DETAIL, "only where: %s",
+                  condition_words(way->when, explaining->arena));
     if (way->card.text != NULL)
         placed_tell(explaining, INDENT_DETAIL, way->card.place, "leads to the card %s",
                     way->card.text);

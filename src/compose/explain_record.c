@@ -108,10 +108,33 @@ static void field_tell(struct record_list *list, const char *item, const char *k
     }
 }
 
-static void boat_kind_tell(struct record_list *list)
+static void gas_tell(const struct record_list *list, const struct boat *boat)
+{
+    const char *gas = boat->facts.gas.text;
+    placed_tell(list->explaining, INDENT_REASON, boat->facts.gas.place, "record: gas %s",
+                gas == NULL ? "not recorded, which counts as carried" : gas);
+}
+
+static void dsc_tell(const struct record_list *list, const struct boat *boat)
+{
+    static const char *const words[] = {[ANSWER_NOT_RECORDED] = "not recorded, which counts as yes",
+                                        [ANSWER_NO] = "no", [ANSWER_YES] = "yes"};
+    placed_tell(list->explaining, INDENT_REASON, boat->radio.dsc.place,
+                "record: dsc of the radio %s", words[boat->radio.dsc.answer]);
+}
+
+/* What she is, in the word that the condition asks for. */
+static void boat_word_tell(struct record_list *list, const char *word)
 {
     const struct boat *boat = list->explaining->card->boat_record;
-    if (ask(list, "boat", "type"))
+    bool gas = text_equal(word, "gas"), dsc = text_equal(word, "dsc");
+    if (!ask(list, "boat", gas || dsc ? word : "type"))
+        return;
+    if (gas)
+        gas_tell(list, boat);
+    else if (dsc)
+        dsc_tell(list, boat);
+    else
         placed_tell(list->explaining, INDENT_REASON, boat->facts.type.place,
                     "record: the boat is a %s", boat->catamaran ? "catamaran" : "monohull");
 }
@@ -131,9 +154,14 @@ static void condition_tell(struct record_list *list, const struct condition *con
     case CONDITION_CUTS:
         field_tell(list, condition->item, "cuts");
         break;
-    case CONDITION_BOAT:
-        boat_kind_tell(list);
+    case CONDITION_REACH:
+        field_tell(list, condition->item, "zone");
+        field_tell(list, condition->item, "from_cockpit");
         break;
+    case CONDITION_BOAT:
+        boat_word_tell(list, condition->words[0]);
+        break;
+    case CONDITION_SURELY:
     case CONDITION_FITTED:
     case CONDITION_NOT_FITTED:
     case CONDITION_ALL:

@@ -130,9 +130,9 @@ static void step_tell(const struct explaining *explaining, const struct card_ste
     if (step->step->who.text != NULL)
         line_tell(explaining, INDENT_REASON, "who: %s", step->step->who.text);
     cases_tell(explaining, step);
-    if (step->lethal.text != NULL)
-        placed_tell(explaining, INDENT_REASON, step->lethal.origin, "printed with it: %s",
-                    step->lethal.text);
+    for (size_t i = 0; i < step->lethal_count; i++)
+        placed_tell(explaining, INDENT_REASON, step->lethal[i].origin, "printed with it: %s",
+                    step->lethal[i].text);
     for (size_t i = 0; i < step->row_count; i++)
         row_tell(explaining, &step->rows[i]);
     table_tell(explaining, step);

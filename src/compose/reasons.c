@@ -5,11 +5,19 @@
 
 /* ---- head ---- */
 
+/* Of the words that are printed; the list's first where none was chosen. */
+static struct place calling_place(const struct explaining *explaining)
+{
+    const struct said_list *list = &explaining->card->procedure->call_when;
+    const struct said *said = said_take(explaining->composing, list);
+    return said == NULL ? (struct place){0} : said->say.place;
+}
+
 static void signs_tell(const struct explaining *explaining)
 {
     const struct card *card = explaining->card;
     const struct procedure *procedure = card->procedure;
-    struct place signs = procedure->signs.place, calling = procedure->second_person.place;
+    struct place signs = procedure->signs.place, calling = calling_place(explaining);
     if (card->distress)
         signs = calling = (struct place){0};
     placed_tell(explaining, INDENT_REASON, signs, "signs: %s", card->signs);
@@ -73,7 +81,7 @@ static bool approval_tell(const struct explaining *explaining, const struct appr
     const char *state = "approval";
     if (date_compare(approval->until.date, today) < 0)
         state = "approval has expired";
-    else if (date_compare(approval->date.date, today) > 0)
+    else if (date_compare(date_first_day(approval->date.date), today) > 0)
         state = "approval has not begun";
     placed_tell(explaining, INDENT_REASON, approval->card.place, "%s: %s, %s, from %s until %s",
                 state, TEXT_OR_EMPTY(approval->initials), TEXT_OR_EMPTY(approval->qualification),

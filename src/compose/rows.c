@@ -1,12 +1,7 @@
 /* rows.c - the lines under a step: which gear, where, how (room: compose). */
 #include "compose.h"
 
-#include <string.h>
-
 #include "figure.h"
-
-#define PIECES_MOST 3            /* on a line of gear that only helps */
-#define ZONES_MOST 2
 
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot)
@@ -31,11 +26,12 @@ static bool gear_is_inside_here(const struct composing *composing, const struct 
 }
 
 /* Place, then handling; gear inside the burning space says so instead. */
-static const char *where_words(const struct composing *composing, const struct equipment *gear)
+static const char *where_words(struct composing *composing, const struct step_gear *wants,
+                               const struct equipment *gear)
 {
     const char *place = place_words(composing, gear->place_zone, gear->place_side,
                                     TEXT_OR_EMPTY(gear->spot));
-    const char *how = TEXT_OR_EMPTY(gear->how);
+    const char *how = handling_words(composing, gear, wants->shows, wants->state);
     if (text_empty(how) && gear->vents_to.text != NULL)
         how = words_fill(composing->in->words, composing->arena, WORD_VENTS_TO, "place",
                          gear->vents_to.text, NULL);
@@ -87,27 +83,33 @@ const char *gear_name(const struct composing *composing, const struct equipment 
     return capacity == NULL ? name : text_format(composing->arena, "%s, %s", name, capacity);
 }
 
+/* The rows of a step while they are made. */
+struct row_list {
+    struct composing *composing;
+    const struct step_gear *wants;
+    struct card_row *rows;
+    const struct equipment **first;   /* by row: the gear that began it */
+    size_t count, row_room, first_room;
+    bool below;                       /* one of them is not reached from deck */
+};
+
 /* May b stand on a's row: the same kind of thing at the same place, handled the
  * same way? A count of its own keeps a row to itself. */
-static bool same_row(const struct composing *composing, const struct equipment *a,
+static bool same_row(const struct row_list *list, const struct equipment *a,
                      const struct equipment *b)
 {
+    struct composing *composing = list->composing;
     return text_equal(a->item.text, b->item.text) && !a->count.given && !b->count.given &&
            text_equal(a->name.text, b->name.text) && a->kg.milli == b->kg.milli &&
            a->persons.milli == b->persons.milli &&
            a->discharge_s.milli == b->discharge_s.milli &&
-           text_equal(where_words(composing, a), where_words(composing, b));
+           text_equal(where_words(composing, list->wants, a),
+                      where_words(composing, list->wants, b));
 }
 
-struct row_list {
-    struct card_row *rows;
-    const struct equipment **first;   /* by row: the gear that began it */
-    size_t count, row_room, first_room;
-};
-
-static void row_begin(struct composing *composing, struct row_list *list,
-                      const struct equipment *gear)
+static void row_begin(struct row_list *list, const struct equipment *gear)
 {
+    struct composing *composing = list->composing;
     const char **tags = arena_array(composing->arena, 1, sizeof *tags);
     tags[0] = TEXT_OR_EMPTY(gear->tag);
     list->rows = arena_grow(composing->arena, list->rows, list->count, &list->row_room,
@@ -117,13 +119,13 @@ static void row_begin(struct composing *composing, struct row_list *list,
     list->first[list->count] = gear;
     list->rows[list->count++] = (struct card_row){
         .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .name = gear_name(composing, gear, 1), .where = where_words(composing, gear),
+        .name = gear_name(composing, gear, 1), .where = where_words(composing, list->wants, gear),
         .origin = gear->place};
 }
 
-static void row_join(struct composing *composing, struct row_list *list,
-                     const struct equipment *gear)
+static void row_join(struct row_list *list, const struct equipment *gear)
 {
+    struct composing *composing = list->composing;
     struct card_row *row = &list->rows[list->count - 1];
     const char **tags = arena_array(composing->arena, row->tag_count + 1, sizeof *tags);
     for (size_t i = 0; i < row->tag_count; i++)
@@ -134,98 +136,23 @@ static void row_join(struct composing *composing, struct row_list *list,
     row->name = gear_name(composing, list->first[list->count - 1], row->tag_count);
 }
 
-static void gear_add(struct composing *composing, struct row_list *list,
-                     const struct equipment *gear)
+static void gear_add(struct row_list *list, const struct equipment *gear)
 {
     const struct equipment *before = list->count == 0 ? NULL : list->first[list->count - 1];
     if (before != NULL && list->rows[list->count - 1].tag_count < 3 &&
-        same_row(composing, before, gear))
-        row_join(composing, list, gear);
+        same_row(list, before, gear))
+        row_join(list, gear);
     else
-        row_begin(composing, list, gear);
-    marker_add(composing, gear);
-}
-
-static size_t pieces_of(const struct composing *composing, const char *item)
-{
-    size_t index = 0, count = 0;
-    while (gear_next(composing, item, &index) != NULL)
-        count++;
-    return count;
-}
-
-/* Is the zone one of those joined so far? "Cockpit" is not in "Cockpit locker". */
-static bool zone_told(const char *zones, const char *zone)
-{
-    size_t length = strlen(zone);
-    for (const char *at = strstr(zones, zone); at != NULL; at = strstr(at + 1, zone))
-        if ((at == zones || at[-1] == ' ') && (at == zones || at[-2] == ';') &&
-            (at[length] == '\0' || at[length] == ';'))
-            return true;
-    return false;
-}
-
-static void zone_add(const struct composing *composing, struct text_builder *zones,
-                     const struct equipment *gear)
-{
-    const char *zone = place_words(composing, gear->place_zone, SIDE_NONE, NULL);
-    if (zones->length > 0 && zone_told(zones->at, zone))
-        return;
-    text_add_format(zones, "%s%s", zones->length == 0 ? "" : "; ", zone);
-}
-
-/* Does a piece more fit on the line? Not with a fourth tag, nor with a third zone. */
-static bool piece_fits(const struct composing *composing, const struct equipment *gear,
-                       const char *zones, size_t zone_count, size_t pieces)
-{
-    const char *zone = place_words(composing, gear->place_zone, SIDE_NONE, NULL);
-    return pieces < PIECES_MOST && (zone_count < ZONES_MOST || zone_told(zones, zone));
-}
-
-/* Gear that helps but is not the step itself shares a row, or a few rows where there
- * are many pieces: tags, and the zones. The plan shows each place. */
-static bool pieces_row_add(struct composing *composing, struct row_list *list, const char *item,
-                           size_t *index)
-{
-    struct text_builder zones = text_builder_in(composing->arena);
-    const char **tags = arena_array(composing->arena, PIECES_MOST, sizeof *tags);
-    const struct equipment *first = NULL, *gear;
-    size_t count = 0, zone_count = 0, next = *index;
-    while ((gear = gear_next(composing, item, &next)) != NULL &&
-           piece_fits(composing, gear, zones.at, zone_count, count)) {
-        size_t length = zones.length;
-        first = first == NULL ? gear : first;
-        tags[count++] = TEXT_OR_EMPTY(gear->tag);
-        zone_add(composing, &zones, gear);
-        zone_count += zones.length > length ? 1 : 0;
-        marker_add(composing, gear);
-        *index = next;
-    }
-    if (first == NULL)
-        return false;
-    row_begin(composing, list, first);
-    struct card_row *row = &list->rows[list->count - 1];
-    row->tags = tags;
-    row->tag_count = count;
-    if (count > 1)
-        row->name = text_format(composing->arena, "%zu %s", count,
-                                words_items(composing->in->words, item));
-    row->where = zones.at;
-    row->shared = true;
-    return true;
-}
-
-static void pieces_add(struct composing *composing, struct row_list *list, const char *item)
-{
-    size_t index = 0;
-    while (pieces_row_add(composing, list, item, &index))
-        continue;
+        row_begin(list, gear);
+    list->below = list->below || (gear_reach(gear) > REACH_DECK &&
+                                  !gear_is_inside_here(list->composing, gear));
+    marker_add(list->composing, gear);
 }
 
 /* In a draft, what is not recorded is seen on the card, not left out. */
-static void not_recorded_add(struct composing *composing, struct row_list *list, const char *item,
-                             struct place origin)
+static void not_recorded_add(struct row_list *list, const char *item, struct place origin)
 {
+    struct composing *composing = list->composing;
     list->rows = arena_grow(composing->arena, list->rows, list->count, &list->row_room,
                             sizeof *list->rows);
     list->first = arena_grow(composing->arena, list->first, list->count, &list->first_room,
@@ -245,59 +172,63 @@ static void piece_lacking(struct composing *composing, const struct text_value *
                 item->text);
 }
 
+/* Gear that lies farther than the step lets people go is not offered. A control inside the
+ * burning space is shown all the same: its row says to leave it. */
+static bool offered(const struct row_list *list, const struct equipment *gear)
+{
+    return gear_within(list->composing, gear, list->wants->within) ||
+           (gear_is_inside_here(list->composing, gear) && gear->kind->class == ITEM_CONTROL);
+}
+
 /* Gear without a recorded side of the question holds the card; gear declared
  * not fitted must have its own case when the step cannot do without it. */
-static void item_add(struct composing *composing, struct row_list *list,
-                     const struct text_value *item, bool needed, const struct condition *when)
+static void item_add(struct row_list *list, const struct text_value *item, bool needed)
 {
+    struct composing *composing = list->composing;
     struct condition fitted = {.kind = CONDITION_FITTED, .item = item->text, .place = item->place};
     enum truth truth = condition_judge(composing, &fitted);
     size_t before = list->count, index = 0;
     if (truth == TRUTH_UNKNOWN)
-        not_recorded_add(composing, list, item->text, item->place);
+        not_recorded_add(list, item->text, item->place);
     if (truth == TRUTH_NO && needed)
         piece_lacking(composing, item);
     if (truth != TRUTH_YES)
         return;
-    if (!needed && pieces_of(composing, item->text) > 1) {
-        pieces_add(composing, list, item->text);
-        return;
-    }
     for (const struct equipment *gear; (gear = gear_next(composing, item->text, &index)) != NULL;)
-        if (condition_admits(composing, when, gear))
-            gear_add(composing, list, gear);
+        if (offered(list, gear) &&
+            (!needed || condition_admits(composing, list->wants->when, gear)))
+            gear_add(list, gear);
     if (needed && list->count == before)
         piece_lacking(composing, item);
 }
 
 /* What keeps a condition from being decided, a row an item. */
-static void undecided_add(struct composing *composing, struct row_list *list,
-                          const struct condition *condition)
+static void undecided_add(struct row_list *list, const struct condition *condition)
 {
-    if (condition == NULL || condition_judge(composing, condition) != TRUTH_UNKNOWN)
+    if (condition == NULL ||
+        condition_judge(list->composing, condition) != TRUTH_UNKNOWN)
         return;
     for (size_t i = 0; i < condition->child_count; i++)
-        undecided_add(composing, list, condition->children[i]);
+        undecided_add(list, condition->children[i]);
     if (condition->item == NULL)
         return;
     for (size_t i = 0; i < list->count; i++)
         if (list->first[i] == NULL && list->rows[i].kind == item_find(condition->item))
             return;
-    not_recorded_add(composing, list, condition->item, condition->place);
+    not_recorded_add(list, condition->item, condition->place);
 }
 
-void rows_make(struct composing *composing, const struct list_value *uses,
-               const struct list_value *also, const struct condition *when,
-               const struct condition *undecided, struct card_step *step)
+bool rows_make(struct composing *composing, const struct step_gear *wants, struct card_step *step)
 {
-    struct row_list list = {0};
-    undecided_add(composing, &list, undecided);
-    for (size_t i = 0; i < uses->count; i++)
-        item_add(composing, &list, &uses->items[i], true, when);
-    for (size_t i = 0; i < also->count; i++)
-        item_add(composing, &list, &also->items[i], false, NULL);
+    struct row_list list = {.composing = composing, .wants = wants};
+    undecided_add(&list, wants->undecided);
+    for (size_t i = 0; i < wants->uses->count; i++)
+        item_add(&list, &wants->uses->items[i], true);
+    for (size_t i = 0; i < wants->also->count; i++)
+        item_add(&list, &wants->also->items[i], false);
     step->rows = list.rows;
     step->row_count = list.count;
+    return list.below;
 }
 
 size_t card_step_rows(const struct card_step *step)

@@ -8,45 +8,59 @@
 struct handling {
     const char *how;      /* NULL: nothing is shared, or not all is recorded */
     bool all;
+    const char *state;    /* on, off, NULL: what the step wants of each */
 };
 
-static size_t handled_so(const struct composing *composing, const char *item, const char *how)
+/* NULL: none that serves the step. */
+static const char *how_of(struct composing *composing, const struct equipment *gear,
+                          const char *state)
+{
+    const char *how = handling_words(composing, gear, NULL, state);
+    return text_empty(how) ? NULL : how;
+}
+
+static size_t handled_so(struct composing *composing, const char *item, const char *how,
+                         const char *state)
 {
     size_t index = 0, count = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
-        count += gear->valve.answer != ANSWER_NO && text_equal(gear->how.text, how) ? 1 : 0;
+        count += gear->valve.answer != ANSWER_NO &&
+                         text_equal(how_of(composing, gear, state), how) ? 1 : 0;
     return count;
 }
 
 /* The handling of the one valve there is. */
-static const char *handled_alone(const struct composing *composing, const char *item)
+static const char *handled_alone(struct composing *composing, const char *item,
+                                 const char *state)
 {
     size_t index = 0;
     const struct equipment *gear = gear_next(composing, item, &index);
     while (gear != NULL && gear->valve.answer == ANSWER_NO)
         gear = gear_next(composing, item, &index);
-    return gear == NULL ? NULL : gear->how.text;
+    return gear == NULL ? NULL : how_of(composing, gear, state);
 }
 
-static struct handling common_handling(const struct composing *composing, const char *item)
+static struct handling common_handling(struct composing *composing, const char *item,
+                                       const char *state)
 {
-    struct handling common = {.how = NULL};
+    struct handling common = {.how = NULL, .state = state};
     size_t index = 0, valves = 0, most = 1;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
         if (gear->valve.answer == ANSWER_NO)
             continue;
-        if (gear->how.text == NULL)
-            return (struct handling){.how = NULL};
-        size_t same = handled_so(composing, item, gear->how.text);
+        const char *how = how_of(composing, gear, state);
+        if (how == NULL)
+            return (struct handling){.how = NULL, .state = state};
+        size_t same = handled_so(composing, item, how, state);
         valves++;
         if (same > most || valves == 1) {
             most = same;
-            common.how = same > 1 ? gear->how.text : NULL;
+            common.how = same > 1 ? how : NULL;
         }
     }
     common.all = most == valves;
     if (valves == 1)
-        common.how = handled_alone(composing, item);
+        common.how = handled_alone(composing, item, state);
     return common;
 }
 
@@ -61,12 +75,13 @@ static const char *cell_name(const struct composing *composing, const struct equ
 }
 
 /* What the head of the table does not say of all; NULL: nothing. */
-static const char *own_handling(const struct composing *composing, const struct equipment *gear,
+static const char *own_handling(struct composing *composing, const struct equipment *gear,
                                 const struct handling *common)
 {
+    const char *how = how_of(composing, gear, common->state);
     if (gear->valve.answer == ANSWER_NO)
         return words_get(composing->in->words, WORD_VALVE_NONE);
-    return text_equal(gear->how.text, common->how) ? NULL : gear->how.text;
+    return text_equal(how, common->how) ? NULL : how;
 }
 
 static int station(const struct equipment *gear)
@@ -194,10 +209,11 @@ static void sides_write(struct writing *writing, struct card_step *step)
     step->table_heads[1] = head_word(writing->composing, SIDE_STARBOARD);
 }
 
-void table_make(struct composing *composing, const char *item, struct card_step *step)
+void table_make(struct composing *composing, const char *item, const char *state,
+                struct card_step *step)
 {
     static const enum side others[] = {SIDE_CENTRE, SIDE_BOTH, SIDE_NONE};
-    struct handling common = common_handling(composing, item);
+    struct handling common = common_handling(composing, item, state);
     struct writing writing = {.composing = composing, .common = &common};
     writing.list = gear_by_station(composing, item, &writing.gear_count);
     writing.lines = arena_array(composing->arena,

@@ -38,38 +38,78 @@ static bool uses_table(const struct procedure_step *step, const struct list_valu
     return step->table.text != NULL && uses->count > 0;
 }
 
+/* The text that the case has of its own or from its step. */
+#define OF_CASE(taken, step, member) \
+    ((taken) == NULL ? (step)->member.text : (taken)->member.text)
+
+static void gear_fill(struct composing *composing, const struct procedure_step *step,
+                      const struct condition *undecided, struct card_step *out, bool *below)
+{
+    const struct step_case *taken = out->taken;
+    struct step_gear wants = {
+        .uses = list_of(taken == NULL ? NULL : &taken->uses, &step->uses),
+        .also = list_of(taken == NULL ? NULL : &taken->also, &step->also),
+        .when = taken == NULL ? NULL : taken->when, .undecided = undecided,
+        .within = OF_CASE(taken, step, within), .state = OF_CASE(taken, step, state),
+        .shows = OF_CASE(taken, step, shows)};
+    if (uses_table(step, wants.uses))
+        table_make(composing, wants.uses->items[0].text, wants.state, out);
+    else
+        *below = rows_make(composing, &wants, out);
+}
+
 static void step_fill(struct composing *composing, const struct procedure_step *step,
-                      struct card_step *out)
+                      struct card_step *out, bool *below)
 {
     const struct condition *undecided = NULL;
     const struct step_case *taken = case_take(composing, step, &undecided);
     const struct text_value *act = taken != NULL && taken->act.text != NULL ? &taken->act
                                                                             : &step->act;
-    const struct list_value *uses = list_of(taken == NULL ? NULL : &taken->uses, &step->uses);
-    const struct list_value *also = list_of(taken == NULL ? NULL : &taken->also, &step->also);
     out->id = step->id.text;
     out->headline = (struct card_text){.text = act->text, .origin = act->place};
-    out->lethal = (struct card_text){.text = step->lethal.text, .origin = step->lethal.place};
     out->step = step;
     out->taken = taken;
-    if (uses_table(step, uses))
-        table_make(composing, uses->items[0].text, out);
-    else
-        rows_make(composing, uses, also, taken == NULL ? NULL : taken->when, undecided, out);
+    gear_fill(composing, step, undecided, out, below);
+}
+
+/* What kills at the step, and the card's own line about gear below: numbers in them are
+ * those of the card, so all steps must be there. */
+static void lethal_make(struct composing *composing, const struct card *card,
+                        struct card_step *step, bool below)
+{
+    const struct list_value *lines = step->taken == NULL ? &step->step->lethal
+                                                         : &step->taken->lethal;
+    const struct text_value *rows_below = &composing->slot->procedure->rows_below;
+    struct card_text *out = arena_array(composing->arena, lines->count + 1, sizeof *out);
+    size_t count = 0;
+    if (below && rows_below->text != NULL)
+        out[count++] = (struct card_text){rows_below->text, rows_below->place};
+    for (size_t i = 0; i < lines->count; i++)
+        out[count++] = (struct card_text){numbers_fill(composing, card, &lines->items[i]),
+                                          lines->items[i].place};
+    step->lethal = out;
+    step->lethal_count = count;
 }
 
 void steps_make(struct composing *composing, struct card *card)
 {
     const struct procedure *procedure = composing->slot->procedure;
     struct card_step *steps = arena_array(composing->arena, procedure->step_count, sizeof *steps);
+    bool *below = arena_array(composing->arena, procedure->step_count, sizeof *below);
     size_t count = 0;
     for (size_t i = 0; i < procedure->step_count; i++) {
         if (condition_judge(composing, procedure->steps[i].when) == TRUTH_NO)
             continue;
-        step_fill(composing, &procedure->steps[i], &steps[count]);
+        step_fill(composing, &procedure->steps[i], &steps[count], &below[count]);
         steps[count].number = (int)count + 1;
         count++;
     }
     card->steps = steps;
     card->step_count = count;
+    for (size_t i = 0; i < count; i++) {
+        steps[i].headline.text = numbers_fill(
+            composing, card, &(struct text_value){steps[i].headline.text,
+                                                  steps[i].headline.origin});
+        lethal_make(composing, card, &steps[i], below[i]);
+    }
 }

@@ -2,6 +2,13 @@
  * contact line, footer, marks (room: compose). */
 #include "compose.h"
 
+/* An approval of a month counts from that month's first day to its last. */
+static bool approval_holds(const struct approval *approval, struct date today)
+{
+    return date_compare(date_first_day(approval->date.date), today) <= 0 &&
+           date_compare(today, approval->until.date) <= 0;
+}
+
 static const struct approval *approval_of(const struct composing *composing,
                                           const struct card *card)
 {
@@ -9,8 +16,7 @@ static const struct approval *approval_of(const struct composing *composing,
     for (size_t i = 0; i < base->approval_count; i++) {
         const struct approval *approval = &base->approvals[i];
         if (text_equal(approval->card.text, card->procedure_key) &&
-            date_compare(approval->date.date, composing->in->today) <= 0 &&
-            date_compare(composing->in->today, approval->until.date) <= 0)
+            approval_holds(approval, composing->in->today))
             return approval;
     }
     return NULL;
@@ -67,16 +73,18 @@ static const char *dates_words(struct composing *composing)
                                   NULL), replace);
 }
 
+/* The rescue centre's number stands first; the base's is not for emergencies. */
 static void contacts_make(struct composing *composing, struct card *card)
 {
     const struct base_record *base = composing->in->base;
     const struct words *words = composing->in->words;
-    const char *channels = words_fill(words, composing->arena, WORD_CHANNEL_16_THEN, "channel",
-                                      base->centre_channel.text, NULL);
+    const char *phone = TEXT_OR_EMPTY(base->centre_phone);
     card->contact_origin = base->centre_name.place;
-    card->contact_left = text_format(composing->arena, "**%s** %s, %s",
+    card->contact_left = text_format(composing->arena, "**%s %s** %s%s%s",
                                      words_get(words, WORD_RESCUE_CENTRE),
-                                     base->centre_name.text, channels);
+                                     base->centre_name.text, phone,
+                                     text_empty(phone) ? "" : " · ",
+                                     words_get(words, WORD_CHANNEL_16));
     card->contact_right = text_format(composing->arena, "**%s** %s",
                                       words_get(words, WORD_BASE_PHONE), base->phone_24h.text);
 }

@@ -1,5 +1,6 @@
 /* output.c - bytes to files (room: draw). A file appears whole or not at all, and
  * nothing but a regular file is ever replaced. It does not know what it writes. */
+#include <dirent.h>
 #include <errno.h>
 #include <fcntl.h>
 #include <stdio.h>
@@ -61,9 +62,12 @@ static bool target_replaceable(const char *path, struct problems *problems)
             return true;
         return system_refused(problems, "cannot look at", path, errno);
     }
-    if (!S_ISREG(status.st_mode))
-        return use_refused(problems, path, "is there already and is not a regular file");
-    return true;
+    if (S_ISREG(status.st_mode))
+        return true;
+    problem_add(problems, SEVERITY_FAILURE, (struct place){0},
+                "move it away, or name another folder",
+                "%s is there already and is not a regular file", path);
+    return false;
 }
 
 static bool bytes_write(int file, struct bytes content)
@@ -84,6 +88,55 @@ static bool bytes_write(int file, struct bytes content)
     return true;
 }
 
+/* ---- temporary files ---- */
+
+#define TEMPORARY_START ".maydeck-"
+#define TEMPORARY_END ".tmp"
+#define TRIES 1000
+
+/* A file under a name that no other run has, while it is being written. */
+struct temporary {
+    const char *path;
+    int file;
+    dev_t device;
+    ino_t inode;
+};
+
+/* Keeps the sweeping of other runs off. Where the disk knows no locks nothing is ever
+ * swept. False: another run sweeps it just now. */
+static bool lock_take(int file)
+{
+    struct flock lock = {.l_type = F_WRLCK, .l_whence = SEEK_SET};
+
+    return fcntl(file, F_SETLK, &lock) == 0 || (errno != EACCES && errno != EAGAIN);
+}
+
+/* Opens a new file; false with errno. The process id only makes names rarely meet: what
+ * keeps two runs apart, on two machines too, is O_EXCL. */
+static bool temporary_open(const char *folder, struct arena *arena, struct temporary *out)
+{
+    struct stat status;
+
+    for (int i = 0; i < TRIES; i++) {
+        out->path = text_format(arena, "%s/" TEMPORARY_START "%ld-%d" TEMPORARY_END, folder,
+                                (long)getpid(), i);
+        out->file = open(out->path, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
+        if (out->file < 0 && errno == EEXIST)
+            continue;
+        if (out->file < 0)
+            return false;
+        if (lock_take(out->file) && fstat(out->file, &status) == 0 && status.st_nlink > 0) {
+            out->device = status.st_dev;
+            out->inode = status.st_ino;
+            unfinished = out->path;
+            return true;
+        }
+        (void)close(out->file);   /* swept by another run before it was locked */
+    }
+    errno = EEXIST;
+    return false;
+}
+
 /* Closed in any case, exactly once; the first error is the one that is told. */
 static bool file_finish(int file, struct bytes content)
 {
@@ -96,19 +149,66 @@ static bool file_finish(int file, struct bytes content)
     return good;
 }
 
-/* What a killed run left behind under the name is in the way of nobody. */
-static bool temporary_write(const char *path, struct bytes content)
+/* Only what this run wrote is given the name: under its own may stand another's by now. */
+static bool temporary_rename(const struct temporary *temporary, const char *path)
 {
-    int file;
+    struct stat status;
 
-    if (unlink(path) != 0 && errno != ENOENT)
+    if (lstat(temporary->path, &status) != 0)
         return false;
-    file = open(path, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
-    if (file < 0)
+    if (status.st_dev != temporary->device || status.st_ino != temporary->inode) {
+        unfinished = NULL;
+        errno = ENOENT;
         return false;
-    unfinished = path;
-    return file_finish(file, content);
+    }
+    return rename(temporary->path, path) == 0;
 }
+
+/* Between closing and renaming another run may sweep the file: then it is written again. */
+static bool whole_write(const char *folder, const char *path, struct bytes content,
+                        struct arena *arena)
+{
+    struct temporary temporary;
+
+    for (int i = 0; i < 3; i++) {
+        if (!temporary_open(folder, arena, &temporary))
+            return false;
+        if (!file_finish(temporary.file, content))
+            return false;
+        if (temporary_rename(&temporary, path))
+            return true;
+        if (errno != ENOENT)
+            return false;
+    }
+    return false;
+}
+
+/* A killed run's file is locked by nobody. */
+static void stale_remove(const char *path)
+{
+    struct flock lock = {.l_type = F_WRLCK, .l_whence = SEEK_SET};
+    int file = open(path, O_WRONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC);
+
+    if (file < 0)
+        return;
+    if (fcntl(file, F_SETLK, &lock) == 0)
+        unlink(path);
+    (void)close(file);
+}
+
+void folder_sweep(const char *folder, struct arena *arena)
+{
+    DIR *stream = opendir(folder);
+
+    for (const struct dirent *entry; stream != NULL && (entry = readdir(stream)) != NULL;)
+        if (text_begins(entry->d_name, TEMPORARY_START) &&
+            text_ends(entry->d_name, TEMPORARY_END))
+            stale_remove(text_format(arena, "%s/%s", folder, entry->d_name));
+    if (stream != NULL)
+        closedir(stream);
+}
+
+/* ---- files ---- */
 
 /* Makes the new name last. Some file systems cannot do that for a folder and say
  * EINVAL; there is nothing else to be done on them. */
@@ -131,17 +231,16 @@ static bool folder_sync(const char *folder)
 bool file_put(const char *folder, const char *name, struct bytes content, struct arena *arena,
               struct problems *problems)
 {
-    const char *path, *temporary;
+    const char *path;
     int error;
 
     if (text_empty(name) || strchr(name, '/'))
         return use_refused(problems, name, "is not the name of a file");
     path = text_format(arena, "%s/%s", folder, name);
-    temporary = text_format(arena, "%s/.%s.tmp", folder, name);
     if (!target_replaceable(path, problems))
         return false;
     arena_on_exhaustion(unfinished_remove);
-    if (!temporary_write(temporary, content) || rename(temporary, path) != 0) {
+    if (!whole_write(folder, path, content, arena)) {
         error = errno;
         unfinished_remove();
         return system_refused(problems, "cannot write", path, error);

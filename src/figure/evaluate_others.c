@@ -270,7 +270,7 @@ void evaluate_raft_places(struct evaluation *evaluation)
 /* ---- radio ---- */
 
 /* The boat's side alone unless the base has recorded the centre's aerial. */
-static void range_tell(struct evaluation *evaluation, double own_m, enum word word)
+static void range_tell(struct evaluation *evaluation, double own_m)
 {
     const struct base_record *base = evaluation->record->base;
     bool station = base->centre_antenna_m.given;
@@ -282,8 +282,6 @@ static void range_tell(struct evaluation *evaluation, double own_m, enum word wo
     evaluation->before = text_format(evaluation->arena, "%s nm %s", number_words(evaluation, nm),
                                      station ? "to the centre's aerial" : "to her own horizon");
     evaluation->after = text_format(evaluation->arena, "%s nm", down_words(evaluation, nm));
-    evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
-                                      word, "miles", down_words(evaluation, nm), NULL);
 }
 
 void evaluate_radio_range(struct evaluation *evaluation)
@@ -297,7 +295,7 @@ void evaluate_radio_range(struct evaluation *evaluation)
                                &boat->radio.antenna_m);
     evaluation->origin = boat->radio_place;
     if (evaluation->lack_count == 0)
-        range_tell(evaluation, own_m, WORD_FIGURE_RADIO);
+        range_tell(evaluation, own_m);
 }
 
 /* The lowest handheld: none of them reaches less far than is printed. */
@@ -316,5 +314,5 @@ void evaluate_handheld_range(struct evaluation *evaluation)
     if (!any)
         not_applicable(evaluation, "no handheld is recorded");
     else if (evaluation->lack_count == 0)
-        range_tell(evaluation, least_m, WORD_FIGURE_HANDHELD);
+        range_tell(evaluation, least_m);
 }

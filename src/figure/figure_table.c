@@ -12,6 +12,8 @@
                       "the electric pumps of the hull with less (those of its zones, and one of " \
                       "each pair in other zones) and no hand pump"
 
+#define RANGE_WHY_NOT "line of sight alone: a crew that believes it leaves the beacon off"
+
 /* The order on a card, the safest first. Flooding: which openings the pumps lose to
  * keeps a crew from trusting pumps, and names the worst as well; then where to look and
  * with which bung; the minutes last, since they start from a dry bilge and the card is
@@ -56,21 +58,21 @@ static const struct figure figures[] = {
     {.id = "raft_places", .title = "Raft places against persons", .verdict = FIGURE_FACT,
      .reads = "persons and count of each liferaft; persons_max of the boat",
      .formula = "sum of places beside the most people allowed on board",
-     .source = "section 6.2; the raft's label", .procedure = "abandon_ship", .step = "painter",
+     .source = "section 6.2; the raft's label", .procedure = "abandon_ship", .step = "tie",
      .evaluate = evaluate_raft_places},
     {.id = "radio_range", .title = "Range of the fixed radio", .verdict = FIGURE_ESTIMATE,
      .reads = "antenna_m of radio; antenna_m of rescue_centre where recorded",
      .formula = "2.2 * (sqrt h1 + sqrt h2) miles, rounded down; without the centre's aerial her "
                 "own horizon only",
      .source = "section 7.1 with correction B14; derived from an earth of 4/3 radius",
-     .assumed = "clear line of sight, full power, dry aerial", .procedure = "distress_call",
-     .label_tells = true, .evaluate = evaluate_radio_range},
+     .assumed = "clear line of sight, full power, dry aerial", .in_check = true,
+     .why_not = RANGE_WHY_NOT, .evaluate = evaluate_radio_range},
     {.id = "handheld_range", .title = "Range of the handheld", .verdict = FIGURE_ESTIMATE,
      .reads = "antenna_m of each vhf_handheld; antenna_m of rescue_centre where recorded",
      .formula = "2.2 * (sqrt h1 + sqrt h2) miles, rounded down, of the lowest one",
      .source = "section 7.1 with correction B14; derived from an earth of 4/3 radius",
      .assumed = "clear line of sight, full battery, held clear of the body",
-     .procedure = "distress_call", .label_tells = true, .evaluate = evaluate_handheld_range},
+     .in_check = true, .why_not = RANGE_WHY_NOT, .evaluate = evaluate_handheld_range},
     {.id = "discharge", .title = "Seconds until each extinguisher is empty",
      .verdict = FIGURE_ESTIMATE, .reads = "discharge_s of each extinguisher, from its label",
      .formula = "as on the label, whole seconds, rounded down",

@@ -66,7 +66,7 @@ static mpt decision_place(struct sheet *sheet, mpt size, struct area column, mpt
     return top + whole;
 }
 
-/* ---- never: one sentence, its parts with a dot between ---- */
+/* ---- never: each a sentence with the word before it, on lines of its own ---- */
 
 static const char *never_symbol(const struct card *card)
 {
@@ -81,17 +81,16 @@ static mpt never_indent(const struct card *card)
     return never_symbol(card) == NULL ? 0 : SIGN_SIDE + MM(2);
 }
 
-/* A prohibition is not torn from its sources: the tag follows each. */
-static struct paragraph never_paragraph(const struct sheet *sheet, mpt size, mpt width)
+/* Read alone, by a red torch, each must still forbid. */
+static struct paragraph never_paragraph(const struct sheet *sheet, size_t index, mpt size,
+                                        mpt width)
 {
     const struct card *card = sheet->card;
     struct style style = box_style(FACE_TEXT, size, INK_BLACK);
-    struct text_builder builder = text_builder_in(sheet->arena);
-    text_add_format(&builder, "**%s**", card->never_word);
-    for (size_t i = 0; i < card->never_count; i++)
-        text_add_format(&builder, "%s %s", i == 0 ? "" : " ·", card->nevers[i].text);
-    return paragraph_make(sheet, &style, builder.at, TEXT_WIDTH(width) - never_indent(card),
-                          card->nevers[0].origin);
+    const char *text = text_format(sheet->arena, "**%s** %s", card->never_word,
+                                   card->nevers[index].text);
+    return paragraph_make(sheet, &style, text, TEXT_WIDTH(width) - never_indent(card),
+                          card->nevers[index].origin);
 }
 
 static const char *tags_joined(const struct sheet *sheet, const struct card_warning *warnings,
@@ -145,23 +144,41 @@ static void tag_place(struct sheet *sheet, const struct paragraph *text, const c
     sheet_text(sheet, &style, x, baseline, tags, strlen(tags), text->origin);
 }
 
+/* The sources of all of them end the last line, or take one of their own. */
 static mpt never_height(const struct sheet *sheet, mpt size, mpt width)
 {
-    if (sheet->card->never_count == 0)
+    const struct card *card = sheet->card;
+    mpt text = 0;
+    if (card->never_count == 0)
         return 0;
-    struct paragraph paragraph = never_paragraph(sheet, size, width);
-    const char *tags = tags_joined(sheet, sheet->card->nevers, sheet->card->never_count);
-    mpt text = paragraph_height(&paragraph) + tag_line_height(sheet, &paragraph, tags);
-    mpt sign = never_symbol(sheet->card) == NULL ? 0 : SIGN_SIDE;
+    for (size_t i = 0; i < card->never_count; i++) {
+        struct paragraph paragraph = never_paragraph(sheet, i, size, width);
+        text += paragraph_height(&paragraph);
+        if (i + 1 == card->never_count)
+            text += tag_line_height(sheet, &paragraph,
+                                    tags_joined(sheet, card->nevers, card->never_count));
+    }
+    mpt sign = never_symbol(card) == NULL ? 0 : SIGN_SIDE;
     return padded(text > sign ? text : sign);
+}
+
+static void never_lines_place(struct sheet *sheet, mpt size, mpt width, mpt x, mpt top)
+{
+    const struct card *card = sheet->card;
+    for (size_t i = 0; i < card->never_count; i++) {
+        struct paragraph paragraph = never_paragraph(sheet, i, size, width);
+        paragraph_place(sheet, &paragraph, x, top);
+        if (i + 1 == card->never_count)
+            tag_place(sheet, &paragraph, tags_joined(sheet, card->nevers, card->never_count), x,
+                      top);
+        top += paragraph_height(&paragraph);
+    }
 }
 
 static mpt never_place(struct sheet *sheet, mpt size, struct area column, mpt top)
 {
     const struct card *card = sheet->card;
-    struct paragraph paragraph = never_paragraph(sheet, size, column.width);
     mpt height = never_height(sheet, size, column.width);
-    mpt x = column.x + PAD_X + never_indent(card);
     sheet->block = "never";
     sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
               FRAME, MM(1));
@@ -170,9 +187,8 @@ static mpt never_place(struct sheet *sheet, mpt size, struct area column, mpt to
                    (struct area){column.x + PAD_X, top + (height - SIGN_SIDE) / 2, SIGN_SIDE,
                                  SIGN_SIDE},
                    SIGN_PROHIBITION, never_symbol(card), card->nevers[0].origin);
-    paragraph_place(sheet, &paragraph, x, top + PAD_Y);
-    tag_place(sheet, &paragraph, tags_joined(sheet, card->nevers, card->never_count), x,
-              top + PAD_Y);
+    never_lines_place(sheet, size, column.width, column.x + PAD_X + never_indent(card),
+                      top + PAD_Y);
     return top + height;
 }
 

@@ -5,25 +5,32 @@
 #include <string.h>
 
 #define HEAD_HEIGHT MM(6.1)
-#define SET_WIDTH MM(52)
+#define SET_WIDTH MM(56)
 #define PAD MM(2.4)
 #define PAD_TOP MM(0.6)
 #define PAD_FOOT MM(0.8)
 #define FRAME MM(0.7)
 #define PANEL_LINES_USUAL 3
 
-static struct paragraph operate_paragraph(const struct sheet *sheet, const struct card_text *line,
-                                          mpt size)
+/* Where there is nothing to say, the lines have the whole panel. */
+static mpt operate_width(const struct sheet *sheet, mpt panel)
 {
-    struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
-    return paragraph_make(sheet, &style, line->text, SET_WIDTH - 2 * PAD, line->origin);
+    return (sheet->card->call.script == NULL ? panel : SET_WIDTH) - 2 * PAD;
 }
 
-static mpt operate_height(const struct sheet *sheet, mpt size)
+static struct paragraph operate_paragraph(const struct sheet *sheet, const struct card_text *line,
+                                          mpt size, mpt width)
+{
+    struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
+    return paragraph_make(sheet, &style, line->text, width, line->origin);
+}
+
+static mpt operate_height(const struct sheet *sheet, mpt size, mpt width)
 {
     mpt height = 0;
     for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size);
+        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size,
+                                                  width);
         height += paragraph_height(&line);
     }
     return height;
@@ -40,7 +47,7 @@ mpt panel_height(const struct sheet *sheet, mpt size, mpt width)
     struct sheet trial = *sheet;
     struct area column = script_area((struct area){0, 0, width, 0});
     mpt script = script_set(&trial, sheet->card->call.script, size, column, true);
-    mpt operate = operate_height(sheet, size);
+    mpt operate = operate_height(sheet, size, operate_width(sheet, width));
     mpt inside = script > operate ? script : operate;
     return HEAD_HEIGHT + PAD_TOP + inside + PAD_FOOT;
 }
@@ -105,11 +112,13 @@ const struct card_text *panel_longest(const struct sheet *sheet, mpt size, mpt w
     struct area column = script_area((struct area){0, 0, width, 0});
     const struct card_text *longest = NULL;
     size_t most = PANEL_LINES_USUAL;
-    if (operate_height(sheet, size) <= script_set(&trial, sheet->card->call.script, size, column,
-                                                  true))
+    mpt lines = operate_width(sheet, width);
+    if (operate_height(sheet, size, lines) <=
+        script_set(&trial, sheet->card->call.script, size, column, true))
         return NULL;
     for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size);
+        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size,
+                                                  lines);
         if (line.line_count > most) {
             most = line.line_count;
             longest = &sheet->card->call.operate[i];
@@ -126,12 +135,15 @@ static mpt line_gap(mpt room, size_t lines)
     return gap > MM(1.6) ? MM(1.6) : gap;
 }
 
-static void operate_place(struct sheet *sheet, mpt size, mpt x, mpt top, mpt height)
+static void operate_place(struct sheet *sheet, mpt size, struct area column)
 {
-    mpt gap = line_gap(height - operate_height(sheet, size), sheet->card->call.operate_count);
+    mpt width = column.width, top = column.y;
+    mpt gap = line_gap(column.height - operate_height(sheet, size, width),
+                       sheet->card->call.operate_count);
     for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size);
-        paragraph_place(sheet, &line, x, top);
+        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size,
+                                                  width);
+        paragraph_place(sheet, &line, column.x, top);
         top += paragraph_height(&line) + gap;
     }
 }
@@ -152,10 +164,13 @@ void panel_place(struct sheet *sheet, mpt size, const struct frame *frame)
                         sheet->card->boat_record->radio_place, "the head of the call panel",
                         "record the radio's zone and side without a longer spot"};
     ends_place(sheet, head, style, &ends);
-    sheet_line(sheet, (struct point){line, panel.y + HEAD_HEIGHT},
-               (struct point){line, panel.y + panel.height}, INK_BLACK, MM(0.35));
     struct area script = script_area(panel);
     script.height = panel.height - HEAD_HEIGHT - PAD_TOP - PAD_FOOT;
-    operate_place(sheet, size, panel.x + PAD, script.y, script.height);
+    operate_place(sheet, size, (struct area){panel.x + PAD, script.y,
+                                             operate_width(sheet, panel.width), script.height});
+    if (sheet->card->call.script == NULL)
+        return;
+    sheet_line(sheet, (struct point){line, panel.y + HEAD_HEIGHT},
+               (struct point){line, panel.y + panel.height}, INK_BLACK, MM(0.35));
     script_set(sheet, sheet->card->call.script, size, script, false);
 }

@@ -24,7 +24,7 @@ static const struct block_row {
     bool right;
 } blocks[] = {
     {"nature", false},   {"pan_pan", false}, {"spell", false},   {"relay", true},
-    {"downgrade", true}, {"cancel", true},   {"range", true}, {"cautions", true}};
+    {"downgrade", true}, {"cancel", true},   {"cautions", true}};
 #define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
 
 static const struct card_section *section_of(const struct sheet *sheet, const char *key)

@@ -61,7 +61,8 @@ static void table_judge(struct proofing *p, const struct card_step *step)
 static void step_judge(struct proofing *p, const struct card_step *step)
 {
     says_judge(p, "steps", step->headline.text);
-    says_judge(p, "steps", step->lethal.text);
+    for (size_t i = 0; i < step->lethal_count; i++)
+        says_judge(p, "steps", step->lethal[i].text);
     for (size_t r = 0; r < step->row_count; r++)
         says_judge(p, "steps", row_words(p, &step->rows[r]));
     table_judge(p, step);

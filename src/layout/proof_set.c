@@ -151,8 +151,7 @@ void proof_together(const struct card_set *set, struct proofing *const *all, siz
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
-        const struct procedure *procedure = all[i]->card->procedure;
-        exit_judge(set, all[i], procedure == NULL ? NULL : procedure->decision.yes.card.text);
-        exit_judge(set, all[i], procedure == NULL ? NULL : procedure->decision.no.card.text);
+        exit_judge(set, all[i], all[i]->card->decision.yes_card);
+        exit_judge(set, all[i], all[i]->card->decision.no_card);
     }
 }

@@ -171,27 +171,35 @@ static bool first_sign_below(const struct proofing *p, mpt from, mpt to, mpt *to
     return false;
 }
 
-static const struct page_item *text_found(const struct proofing *p, const char *text)
+/* The words of the steps between two heights, as they are read. */
+static const char *words_between(const struct proofing *p, mpt from, mpt to)
 {
-    for (size_t i = 0; i < p->page->count; i++)
-        if (is_text(&p->page->items[i]) && text_equal(p->page->items[i].run->text, text))
-            return &p->page->items[i];
-    return NULL;
+    struct text_builder words = text_builder_in(p->arena);
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_text(item) && in_block(item, "steps") && item->baseline > from &&
+            item->baseline < to)
+            text_add_format(&words, "%s%s", words.length == 0 ? "" : " ", item->run->text);
+    }
+    return words.at;
 }
 
+/* Below the step's headline and above its first row: other steps may say the same. */
 static void lethal_judge(struct proofing *p, size_t step)
 {
-    const char *text = p->card->steps[step].lethal.text;
+    const struct card_step *made = &p->card->steps[step];
     const struct page_item *own = number_at(p, step), *next = number_at(p, step + 1);
-    const struct page_item *item = text == NULL ? NULL : text_found(p, text);
-    if (text == NULL || own == NULL)
+    if (own == NULL || made->lethal_count == 0)
         return;
-    proof_measured(p, 1);
     mpt end = next == NULL ? p->page->height : next->baseline, row = end;
     first_sign_below(p, own->baseline, end, &row);
-    if (item == NULL || item->baseline <= own->baseline || item->baseline >= end ||
-        item->baseline >= row)
-        proof_found(p, RULE_LETHAL, item, "stands apart from step %zu", step + 1);
+    const char *words = words_between(p, own->baseline, row);
+    for (size_t i = 0; i < made->lethal_count; i++) {
+        proof_measured(p, 1);
+        if (strstr(words, made->lethal[i].text) == NULL)
+            proof_found(p, RULE_LETHAL, own, "\"%s\" stands apart from step %zu",
+                        made->lethal[i].text, step + 1);
+    }
 }
 
 /* ---- G23 ---- */
@@ -295,7 +303,8 @@ void proof_steps(struct proofing *p)
     count_judge(p, "local rules", card->local_rule_count, LOCAL_RULES_MOST);
     decision_judge(p);
     tags_judge(p);
-    warnings_judge(p, "never", card->never_word, card->nevers, card->never_count, 1);
+    warnings_judge(p, "never", card->never_word, card->nevers, card->never_count,
+                   card->never_count);
     warnings_judge(p, "cautions", card->caution_word, card->cautions, card->caution_count,
                    card->caution_count);
     for (size_t i = 0; i < card->step_count; i++)

@@ -151,7 +151,9 @@ struct sentence_list card_sentences(const struct card *card, struct arena *arena
     struct sentence_list list = {0};
     for (size_t i = 0; i < card->step_count; i++) {
         sentences_of(&list, arena, card->steps[i].headline.text, card->steps[i].headline.origin);
-        sentences_of(&list, arena, card->steps[i].lethal.text, card->steps[i].lethal.origin);
+        for (size_t k = 0; k < card->steps[i].lethal_count; k++)
+            sentences_of(&list, arena, card->steps[i].lethal[k].text,
+                         card->steps[i].lethal[k].origin);
     }
     sentences_of(&list, arena, card->decision.ask, card->decision.origin);
     sentences_of(&list, arena, card->decision.yes, card->decision.origin);

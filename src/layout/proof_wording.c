@@ -50,9 +50,18 @@ static bool says_what_must_be(const char *command)
     return has_word(command, states, COUNT_OF(states)) || strchr(command, '?') != NULL;
 }
 
+/* DON'T TOUCH is a verb as TOUCH is. */
+static const char *past_dont(const char *command)
+{
+    static const char *const donts[] = {"don’t"};
+    const char *end = first_word_end(command);
+    return word_in_list(command, (size_t)(end - command), donts, 1) ? end + strspn(end, " ")
+                                                                    : command;
+}
+
 static bool begins_with_verb(const char *command)
 {
-    const char *start = past_condition(command);
+    const char *start = past_dont(past_condition(command));
     return word_in_list(start, (size_t)(first_word_end(start) - start), verbs, VERB_COUNT) ||
            says_what_must_be(start);
 }

@@ -4,8 +4,9 @@
 #include <string.h>
 
 #define ROW_PITCH MM(7.05)
-#define STEP_GAP MM(0.6)
-#define LINE_LOW MM(0.2)       /* a headline reaches below its height, a disc does not */
+#define STEP_GAP MM(0.7)
+#define LETHAL_GAP MM(0.3)      /* below the headline, whose letters reach low */
+#define LINE_LOW MM(0.25)      /* a headline reaches below its height, a disc does not */
 #define STEP_GAP_MOST MM(12)
 #define ROW_EXTRA_MOST MM(3.5)
 
@@ -99,16 +100,41 @@ static mpt headline_height(mpt size)
     return size / 100 * size_rule(ROLE_HEADLINE)->leading;
 }
 
-/* One line, as those of a table are. */
-static mpt lethal_height(const struct card_step *step, mpt row_size)
+/* ---- what kills there ---- */
+
+/* A step's lines run on: few of them fill a line of the column. */
+static struct paragraph lethal_paragraph(const struct sheet *sheet, const struct card_step *step,
+                                         mpt size, mpt width)
 {
-    return step->lethal.text == NULL ? 0 : row_size / 100 * size_rule(ROLE_TABLE)->leading;
+    struct style bold = row_style(FACE_BOLD, size);
+    struct text_builder words = text_builder_in(sheet->arena);
+    for (size_t i = 0; i < step->lethal_count; i++)
+        text_add_format(&words, "%s%s", i == 0 ? "" : " ", step->lethal[i].text);
+    return paragraph_make(sheet, &bold, words.at, width, step->lethal[0].origin);
+}
+
+static mpt lethal_height(const struct sheet *sheet, const struct card_step *step, mpt size,
+                         mpt width)
+{
+    if (step->lethal_count == 0)
+        return 0;
+    struct paragraph words = lethal_paragraph(sheet, step, size, width);
+    return LETHAL_GAP + paragraph_height(&words);
+}
+
+static void lethal_place(struct sheet *sheet, const struct card_step *step, mpt size,
+                         struct area column)
+{
+    if (step->lethal_count == 0)
+        return;
+    struct paragraph words = lethal_paragraph(sheet, step, size, column.width);
+    paragraph_place(sheet, &words, column.x, column.y + LETHAL_GAP);
 }
 
 static mpt step_height(const struct sheet *sheet, const struct card_step *step,
                        struct step_sizes sizes, mpt pitch, mpt width)
 {
-    return headline_height(sizes.headline) + lethal_height(step, sizes.row) +
+    return headline_height(sizes.headline) + lethal_height(sheet, step, sizes.row, width - INDENT) +
            (mpt)step->row_count * pitch + table_height(sheet, step, sizes.row, width - INDENT) +
            figures_height(sheet, step, sizes.row, width - INDENT);
 }
@@ -133,12 +159,8 @@ static void step_excess(const struct sheet *sheet, const struct card_step *step,
                         struct step_sizes sizes, mpt width, mpt *excess, struct place *at)
 {
     mpt tag = widest_tag(sheet, sizes.row);
-    struct style bold = row_style(FACE_BOLD, sizes.row);
     excess_raise(INDENT + headline_width(sheet, step, sizes.headline) - width,
                  step->headline.origin, excess, at);
-    if (step->lethal.text != NULL)
-        excess_raise(INDENT + sheet_width(sheet, &bold, step->lethal.text) - width,
-                     step->lethal.origin, excess, at);
     for (size_t r = 0; r < step->row_count; r++)
         excess_raise(row_width(sheet, &step->rows[r], sizes.row, tag) - width,
                      step->rows[r].origin, excess, at);
@@ -219,15 +241,12 @@ static void headline_place(struct sheet *sheet, const struct card_step *step, mp
 static mpt step_place(struct sheet *sheet, const struct card_step *step, struct step_sizes sizes,
                       struct area column, mpt top, mpt pitch)
 {
-    struct style bold = row_style(FACE_BOLD, sizes.row);
     mpt tag = widest_tag(sheet, sizes.row);
     headline_place(sheet, step, sizes.headline, column.x, top);
     top += headline_height(sizes.headline);
-    if (step->lethal.text != NULL)
-        sheet_text(sheet, &bold, column.x + INDENT,
-                   baseline_in(top, lethal_height(step, sizes.row), sizes.row), step->lethal.text,
-                   strlen(step->lethal.text), step->lethal.origin);
-    top += lethal_height(step, sizes.row);
+    struct area words = {column.x + INDENT, top, column.width - INDENT, 0};
+    lethal_place(sheet, step, sizes.row, words);
+    top += lethal_height(sheet, step, sizes.row, words.width);
     for (size_t r = 0; r < step->row_count; r++, top += pitch)
         row_place(sheet, &step->rows[r], sizes.row, tag, column.x, top, pitch);
     if (step->table_count > 0)

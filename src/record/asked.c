@@ -54,6 +54,11 @@ static void list_note(struct asking *asking, const struct list_value *items)
 
 /* ---- conditions ---- */
 
+static bool is_hull(const char *word)
+{
+    return text_equal(word, "monohull") || text_equal(word, "catamaran");
+}
+
 /* Can the condition hold on no boat of the type that is asked for? */
 static bool ruled_out(const struct asking *asking, const struct condition *condition)
 {
@@ -61,13 +66,14 @@ static bool ruled_out(const struct asking *asking, const struct condition *condi
     if (condition == NULL || asking->type == NULL)
         return false;
     if (condition->kind == CONDITION_BOAT)
-        return !text_equal(condition->words[0], asking->type);
+        return is_hull(condition->words[0]) && !text_equal(condition->words[0], asking->type);
     for (size_t i = 0; i < condition->child_count; i++) {
         const struct condition *child = condition->children[i];
         out += ruled_out(asking, child) ? 1 : 0;
-        same += child->kind == CONDITION_BOAT && !ruled_out(asking, child) ? 1 : 0;
+        same += child->kind == CONDITION_BOAT && is_hull(child->words[0]) &&
+                !ruled_out(asking, child) ? 1 : 0;
     }
-    if (condition->kind == CONDITION_ALL)
+    if (condition->kind == CONDITION_ALL || condition->kind == CONDITION_SURELY)
         return out > 0;
     if (condition->kind == CONDITION_ANY)
         return out > 0 && out == condition->child_count;
@@ -93,8 +99,12 @@ static void condition_note(struct asking *asking, const struct condition *condit
         fact_note(asking, condition->item, "cuts");
         item_note(asking, condition->words[0]);
         break;
+    case CONDITION_REACH:
+        fact_note(asking, condition->item, "from_cockpit");
+        break;
     case CONDITION_BOAT:
         break;
+    case CONDITION_SURELY:
     case CONDITION_ALL:
     case CONDITION_ANY:
     case CONDITION_NONE:

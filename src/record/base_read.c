@@ -36,7 +36,8 @@ static const struct field_table file_table = TABLE("base file", file_rows);
     KEYED(struct base_record, key, member, field_kind, __VA_ARGS__)
 
 static const struct field base_rows[] = {
-    BASE("name", name, FIELD_TEXT, .required = true, .about = "the base's name"),
+    BASE("name", name, FIELD_TEXT, .any_word = true, .required = true,
+         .about = "the base's name"),
     BASE("specimen", specimen, FIELD_ANSWER, .about = "an invented base?"),
     BASE("phone_24h", phone_24h, FIELD_TEXT, .required = true,
          .about = "the number that is answered day and night"),
@@ -44,8 +45,9 @@ static const struct field base_rows[] = {
          .about = "the berths, such as 43 30.488 N 016 26.411 E"),
 };
 static const struct field centre_rows[] = {
-    BASE("name", centre_name, FIELD_TEXT, .required = true, .about = "its name"),
-    BASE("call", centre_call, FIELD_TEXT, .about = "what it is called on the radio"),
+    BASE("name", centre_name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
+    BASE("call", centre_call, FIELD_TEXT, .any_word = true,
+         .about = "what it is called on the radio"),
     BASE("channel", centre_channel, FIELD_TEXT, .required = true,
          .about = "its working channel, two digits"),
     BASE("phone", centre_phone, FIELD_TEXT, .about = "its telephone number"),
@@ -84,7 +86,7 @@ static const struct field interval_rows[] = {
         .whole = true, .about = "months from one to the next"),
 };
 static const struct field shelter_rows[] = {
-    ROW(struct shelter, name, FIELD_TEXT, .required = true, .about = "its name"),
+    ROW(struct shelter, name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
     ROW(struct shelter, position, FIELD_TEXT, .required = true,
         .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
 };
@@ -98,7 +100,8 @@ static const struct field_table area_table = TABLE("cruising area", area_rows);
 
 static const struct field approval_rows[] = {
     ROW(struct approval, card, FIELD_TEXT, .required = true, .about = "the card"),
-    ROW(struct approval, initials, FIELD_TEXT, .required = true, .about = "of who approved it"),
+    ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
+        .about = "of who approved it"),
     ROW(struct approval, qualification, FIELD_TEXT, .required = true,
         .about = "what qualifies them"),
     ROW(struct approval, date, FIELD_DATE, .required = true, .about = "when"),
@@ -240,7 +243,7 @@ static void approvals_read(struct base_reading *reading, const struct node_value
         plain_section_read(list->node->items[i], &approval_table, &rows[i], reading->arena,
                      reading->problems);
         if (rows[i].date.given && rows[i].until.given &&
-            date_compare(rows[i].until.date, rows[i].date.date) < 0)
+            date_compare(rows[i].until.date, date_first_day(rows[i].date.date)) < 0)
             problem_add(reading->problems, SEVERITY_ERROR, rows[i].until.place,
                         "correct one of the two dates",
                         "the approval ends %s, before it begins %s", rows[i].until.text,

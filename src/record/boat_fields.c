@@ -10,6 +10,21 @@
 #define RADIO(member, field_kind, ...) ROW(struct radio_facts, member, field_kind, __VA_ARGS__)
 
 static const char *const sides[] = {"port", "starboard", "centre", "both", NULL};
+#define LEFT_REMEDY "write port if it is the left of one who faces the bow"
+#define RIGHT_REMEDY "write starboard if it is the right of one who faces the bow"
+
+/* Left and right turn with the one who looks. */
+static const struct choice_slip side_slips[] = {
+    {"LEFT", LEFT_REMEDY},       {"LINKS", LEFT_REMEDY},      {"SINISTRA", LEFT_REMEDY},
+    {"GAUCHE", LEFT_REMEDY},     {"IZQUIERDA", LEFT_REMEDY},  {"LIJEVO", LEFT_REMEDY},
+    {"BACKBORD", "write port"},  {"BABORD", "write port"},    {"B\u00C2BORD", "write port"},
+    {"BABOR", "write port"},     {"RIGHT", RIGHT_REMEDY},     {"RECHTS", RIGHT_REMEDY},
+    {"DESTRA", RIGHT_REMEDY},    {"DROITE", RIGHT_REMEDY},    {"DERECHA", RIGHT_REMEDY},
+    {"DESNO", RIGHT_REMEDY},     {"STB", "write starboard"},  {"STBD", "write starboard"},
+    {"TRIBORD", "write starboard"}, {"STEUERBORD", "write starboard"},
+    {"ESTRIBOR", "write starboard"}, {"MIDDLE", "write centre"}, {"MIDSHIPS", "write centre"},
+    {"AMIDSHIPS", "write centre"}, {NULL, NULL}};
+
 static const char *const boat_types[] = {"monohull", "catamaran", NULL};
 static const char *const stops[] = {"electric", "mechanical", NULL};
 static const char *const valve_kinds[] = {"handwheel", "lever", "clip-on", NULL};
@@ -17,6 +32,8 @@ static const char *const agents[] = {
     "powder", "foam", "co2", "clean_agent", "water_mist", "wet_chemical", "water", NULL};
 static const char *const directions[] = {"bow", "stern", "port", "starboard", NULL};
 static const char *const gases[] = {"butane", "propane", NULL};
+static const char *const gas_carried[] = {"none", "carried", NULL};
+static const char *const feeds[] = {"battery", "mains", NULL};
 static const char *const wearers[] = {"adult", "child", NULL};
 static const char *const lanyards[] = {"stowed", "made_fast", NULL};
 static const char *const engine_space_keys[] = {
@@ -29,7 +46,8 @@ static const struct field gear_rows[] = {
     GEAR(name, FIELD_TEXT, .about = "what tells it from its like, such as engine intake"),
     GEAR(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
          .about = "the part of the boat it is in"),
-    GEAR(side, FIELD_CHOICE, .choices = sides, .about = "which side, facing the bow"),
+    GEAR(side, FIELD_CHOICE, .choices = sides, .slips = side_slips,
+         .about = "which side, facing the bow"),
     GEAR(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
     GEAR(how, FIELD_TEXT, .about = "how it is worked, such as across pipe = shut"),
     GEAR(inside, FIELD_WORDS, .choices = zone_key_list,
@@ -74,6 +92,8 @@ static const struct field gear_rows[] = {
          .about = "litres a stroke of the hand pump"),
     GEAR(protects_m3, FIELD_NUMBER, .low = 10, .high = 100000,
          .about = "the space its label covers, in cubic metres"),
+    GEAR(fed_by, FIELD_CHOICE, .choices = feeds,
+         .about = "what drives the pump: battery (12 or 24 V), or mains (230 V)"),
     GEAR(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
          .about = "height of its aerial above the water in use"),
     GEAR(gas, FIELD_CHOICE, .choices = gases, .about = "what the gas bottle holds"),
@@ -102,9 +122,11 @@ static const struct field gear_rows[] = {
 };
 
 static const struct field boat_rows[] = {
-    BOAT(name, FIELD_TEXT, .required = true, .about = "the boat's name as painted"),
-    BOAT(name_spoken, FIELD_TEXT, .about = "the name as it is to be spoken on the radio"),
-    BOAT(name_latin, FIELD_TEXT, .about = "the name in Latin letters"),
+    BOAT(name, FIELD_TEXT, .any_word = true, .required = true,
+         .about = "the boat's name as painted"),
+    BOAT(name_spoken, FIELD_TEXT, .any_word = true,
+         .about = "the name as it is to be spoken on the radio"),
+    BOAT(name_latin, FIELD_TEXT, .any_word = true, .about = "the name in Latin letters"),
     BOAT(specimen, FIELD_ANSWER, .about = "an invented boat with reserved identities?"),
     BOAT(type, FIELD_CHOICE, .required = true, .choices = boat_types, .about = "her hull"),
     BOAT(loa_m, FIELD_NUMBER, .required = true, .low = 4000, .high = 30000,
@@ -114,7 +136,7 @@ static const struct field boat_rows[] = {
     BOAT(draught_m, FIELD_NUMBER, .low = 200, .high = 6000, .about = "draught, in metres"),
     BOAT(persons_max, FIELD_NUMBER, .required = true, .low = 1000, .high = 30000, .whole = true,
          .about = "the most people allowed on board"),
-    BOAT(flag, FIELD_TEXT, .about = "the flag state, two letters"),
+    BOAT(flag, FIELD_TEXT, .any_word = true, .about = "the flag state, two letters"),
     BOAT(looks, FIELD_TEXT, .about = "how she looks to a searcher"),
     BOAT(engine_spaces, FIELD_WORDS, .choices = engine_space_keys,
          .about = "the spaces with an engine in them"),
@@ -130,6 +152,8 @@ static const struct field boat_rows[] = {
          .about = "an engine space with its bilge, in cubic metres"),
     BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
          .about = "litres of water in one hull until the floorboards are wet"),
+    BOAT(gas, FIELD_CHOICE, .choices = gas_carried,
+         .about = "cooking gas on board: none, or carried"),
     BOAT(mounted, FIELD_NODE, .about = "where the cards hang: {zone: , faces: }"),
 };
 
@@ -157,14 +181,16 @@ static const struct field silence_rows[] = {
 };
 
 static const struct field radio_rows[] = {
-    RADIO(call_sign, FIELD_TEXT, .about = "the call sign, or none"),
+    RADIO(call_sign, FIELD_TEXT, .any_word = true, .about = "the call sign, or none"),
     RADIO(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
     RADIO(tag, FIELD_TEXT, .about = "the set's tag"),
     RADIO(zone, FIELD_CHOICE, .choices = zone_key_list, .about = "the part of the boat it is in"),
-    RADIO(side, FIELD_CHOICE, .choices = sides, .about = "which side, facing the bow"),
+    RADIO(side, FIELD_CHOICE, .choices = sides, .slips = side_slips,
+          .about = "which side, facing the bow"),
     RADIO(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
     RADIO(power_switch, FIELD_TEXT, .about = "the switch that gives it current"),
-    RADIO(distress_key, FIELD_TEXT, .about = "how the distress key is uncovered and pressed"),
+    RADIO(distress_key, FIELD_TEXT,
+          .about = "how the distress key is uncovered, such as Lift the red lid"),
     RADIO(second_station, FIELD_TEXT, .about = "a second handset, and where"),
     RADIO(emergency_aerial, FIELD_TEXT, .about = "the spare aerial, and where"),
     RADIO(mmsi_programmed, FIELD_ANSWER, .about = "is the identity programmed into the set?"),
@@ -174,9 +200,12 @@ static const struct field radio_rows[] = {
           .about = "seconds to hold the distress key"),
     RADIO(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
           .about = "height of the aerial above the water"),
-    RADIO(nature_steps, FIELD_LIST, .about = "the keys that choose the nature of distress"),
-    RADIO(urgency_steps, FIELD_LIST, .about = "the keys that send an urgency call"),
-    RADIO(manual_position_steps, FIELD_LIST, .about = "the keys that enter a position"),
+    RADIO(nature_steps, FIELD_LIST, .any_word = true,
+          .about = "the keys that choose the nature of distress"),
+    RADIO(urgency_steps, FIELD_LIST, .any_word = true,
+          .about = "the keys that send an urgency call"),
+    RADIO(manual_position_steps, FIELD_LIST, .any_word = true,
+          .about = "the keys that enter a position"),
 };
 
 static const struct field_table gear_table = TABLE("equipment item", gear_rows);

@@ -199,7 +199,8 @@ static bool on_its_side(const struct equipment *gear)
 void position_settle(struct boat_reading *reading, struct equipment *gear)
 {
     static const char remedy[] = "write at: [metres aft of the bow, metres to starboard of the "
-                                 "centreline], such as at: [8.40, -1.20] to port";
+                                 "centreline],\nwith a point before decimals, such as at: "
+                                 "[8.40, -1.20] to port";
     const struct yaml_node *node = gear->at.node;
     const char *fault = NULL;
     if (node == NULL)

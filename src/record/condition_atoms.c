@@ -6,6 +6,12 @@
 #include "number.h"
 #include "text.h"
 
+const char *const reach_words[] = {
+    [REACH_OPEN_DECK] = "open_deck", [REACH_DECK] = "deck",
+    [REACH_COMPANIONWAY] = "companionway", NULL};
+
+const char *const boat_words[] = {"monohull", "catamaran", "gas", "dsc", NULL};
+
 void condition_fail(const struct condition_reading *reading, struct gathering *into,
                     struct place place, const char *remedy, const char *what)
 {
@@ -116,13 +122,12 @@ static void words_put(const struct condition_reading *reading, struct condition 
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                            struct gathering *into)
 {
-    static const char *const types[] = {"monohull", "catamaran", NULL};
-    const char *type = known_scalar(reading, into, node, types, "type of boat");
+    const char *type = known_scalar(reading, into, node, boat_words, "kind of boat");
     if (type != NULL)
         words_put(reading, condition_gather(reading, into, CONDITION_BOAT, node->place), type);
 }
 
-/* ---- inside, cuts, is ---- */
+/* ---- inside, cuts, reach, is ---- */
 
 static void zones_read(const struct condition_reading *reading, const struct yaml_node *node,
                        struct gathering *into, struct condition *condition)
@@ -166,6 +171,23 @@ void cuts_read(const struct condition_reading *reading, const struct yaml_node *
             condition_gather(reading, into, CONDITION_CUTS, pair->key_place);
         condition->item = item;
         words_put(reading, condition, other);
+    }
+}
+
+void reach_read(const struct condition_reading *reading, const struct yaml_node *node,
+                struct gathering *into)
+{
+    if (!is_mapping(reading, into, node, "write reach: {item: deck}"))
+        return;
+    for (size_t i = 0; i < node->count; i++) {
+        const struct yaml_pair *pair = &node->pairs[i];
+        const char *item =
+            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
+        const char *reach = known_scalar(reading, into, pair->value, reach_words, "reach");
+        struct condition *condition =
+            condition_gather(reading, into, CONDITION_REACH, pair->key_place);
+        condition->item = item;
+        words_put(reading, condition, reach);
     }
 }
 

@@ -70,6 +70,17 @@ static void none_read(const struct condition_reading *reading, const struct yaml
     group_read(reading, node, into, CONDITION_NONE);
 }
 
+static void surely_read(const struct condition_reading *reading, const struct yaml_node *node,
+                        struct gathering *into)
+{
+    const struct condition **child = arena_array(reading->arena, 1, sizeof *child);
+    struct condition *condition = condition_gather(reading, into, CONDITION_SURELY, node->place);
+    child[0] = one_read(reading, node);
+    into->failed |= child[0] == NULL;
+    condition->children = child;
+    condition->child_count = child[0] == NULL ? 0 : 1;
+}
+
 static const struct {
     const char *key;
     void (*read)(const struct condition_reading *reading, const struct yaml_node *node,
@@ -78,6 +89,7 @@ static const struct {
     {.key = "fitted", .read = fitted_read},   {.key = "not_fitted", .read = not_fitted_read},
     {.key = "inside", .read = inside_read},   {.key = "is", .read = is_read},
     {.key = "cuts", .read = cuts_read},       {.key = "boat", .read = boat_type_read},
+    {.key = "reach", .read = reach_read},     {.key = "surely", .read = surely_read},
     {.key = "all", .read = all_read},         {.key = "any", .read = any_read},
     {.key = "none", .read = none_read},
 };
@@ -92,8 +104,8 @@ static void unknown_tell(const struct condition_reading *reading, const struct y
         names[i] = keys[i].key;
     condition_fail(reading, into, pair->key_place,
                    nearest_remedy(pair->key, names,
-                                  "a condition knows fitted, not_fitted, inside, is, cuts, boat, "
-                                  "all, any and none", reading->arena),
+                                  "a condition knows fitted, not_fitted, inside, is, cuts, reach, "
+                                  "boat, surely, all, any and none", reading->arena),
                    text_format(reading->arena, "%s is not a condition", pair->key));
 }
 

@@ -37,6 +37,8 @@ void is_read(const struct condition_reading *reading, const struct yaml_node *no
              struct gathering *into);
 void cuts_read(const struct condition_reading *reading, const struct yaml_node *node,
                struct gathering *into);
+void reach_read(const struct condition_reading *reading, const struct yaml_node *node,
+                struct gathering *into);
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                     struct gathering *into);
 

@@ -9,6 +9,11 @@ struct decision_entry {
     struct node_value yes, no;
 };
 
+struct said_entry {
+    struct said said;
+    struct node_value when;
+};
+
 struct warning_entry {
     struct warning warning;
     struct node_value when;
@@ -29,13 +34,22 @@ static const struct field decision_rows[] = {
     DECISION_ROW("sources", decision.basis.sources, FIELD_WORDS, .about = "what it stands on"),
     DECISION_ROW("practice", decision.basis.practice, FIELD_ANSWER, .about = "trade practice"),
 };
+#define SAID_ROW(key, member, field_kind, ...) \
+    KEYED(struct said_entry, key, member, field_kind, __VA_ARGS__)
 static const struct field exit_rows[] = {
-    ROW(struct exit_way, say, FIELD_TEXT, .required = true, .about = "what to do"),
-    ROW(struct exit_way, card, FIELD_TEXT, .about = "the card to go on with"),
+    SAID_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
+    SAID_ROW("say", said.say, FIELD_TEXT, .required = true, .about = "what to do"),
+    SAID_ROW("card", said.card, FIELD_TEXT, .about = "the card to go on with"),
+};
+static const struct field call_when_rows[] = {
+    SAID_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
+    SAID_ROW("say", said.say, FIELD_TEXT, .required = true,
+             .about = "who calls when; {id} is the number of a step"),
 };
 static const struct field never_rows[] = {
     WARNING_ROW("say", warning.say, FIELD_TEXT, .required = true, .about = "what never to do"),
-    WARNING_ROW("symbol", warning.symbol, FIELD_TEXT, .about = "its sign"),
+    WARNING_ROW("symbol", warning.symbol, FIELD_CHOICE, .choices = never_symbols,
+                .about = "its sign"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
 };
@@ -46,12 +60,17 @@ static const struct field caution_rows[] = {
 };
 static const struct field_table decision_table = TABLE("decision", decision_rows);
 static const struct field_table exit_table = TABLE("exit of a decision", exit_rows);
+static const struct field_table call_when_table = TABLE("line that says when to call",
+                                                         call_when_rows);
 static const struct field_table never_table = TABLE("never", never_rows);
 static const struct field_table caution_table = TABLE("caution", caution_rows);
 
 /* From the gravest down. */
 static const char *const signals[] = {"mayday", "pan_pan", "securite", NULL};
-static const char *const froms[] = {"fixed", "handheld_on_deck", NULL};
+const char *const call_froms[] = {
+    [CALL_FROM_FIXED] = "fixed", [CALL_FROM_FIXED_IN_FIRE] = "fixed_in_fire",
+    [CALL_FROM_DECK_FIRST] = "deck_first", [CALL_FROM_HANDHELD] = "handheld_on_deck",
+    [CALL_FROM_HANDHELD_CARRIED] = "handheld_carried", NULL};
 /* The natures a DSC set offers (Rec. ITU-R M.493). */
 static const char *const natures[] = {
     "fire", "flooding", "collision", "grounding", "listing", "sinking", "adrift",
@@ -65,12 +84,61 @@ static const struct field call_rows[] = {
     ROW(struct procedure_call, say, FIELD_TEXT, .required = true,
         .about = "what is wrong, in English"),
     ROW(struct procedure_call, assist, FIELD_TEXT, .about = "the help needed, in English"),
-    ROW(struct procedure_call, from, FIELD_CHOICE, .required = true, .choices = froms,
+    ROW(struct procedure_call, from, FIELD_CHOICE, .required = true, .choices = call_froms,
         .about = "the radio it is made from"),
     KEYED(struct procedure_call, "if", if_, FIELD_TEXT,
           .about = "when this call, where a card has several"),
 };
 static const struct field_table call_table = TABLE("call", call_rows);
+
+/* ---- words of which one is taken ---- */
+
+/* What follows words without `when` would never be printed; and a boat that none fits
+ * still needs words. */
+static void said_order_check(const struct procedure_reading *reading, const struct said *items,
+                             size_t count, const char *what)
+{
+    for (size_t i = 0; i < count; i++)
+        if (items[i].when == NULL && i + 1 < count)
+            problem_add(reading->problems, SEVERITY_ERROR, items[i].place,
+                        "make it the last, or give it a when",
+                        "a case of the %s has no when, so those after it never come", what);
+    if (count > 0 && items[count - 1].when != NULL)
+        problem_add(reading->problems, SEVERITY_ERROR, items[count - 1].place,
+                    "write a last case without when",
+                    "the %s says nothing to a boat that fits none of its cases", what);
+}
+
+static void said_one_read(const struct procedure_reading *reading, const struct yaml_node *node,
+                          const struct field_table *table, struct said *out)
+{
+    struct said_entry entry = {0};
+    section_read(node, table, &entry, reading->arena, reading->problems);
+    *out = entry.said;
+    out->place = node->place;
+    out->when = when_read(reading, &entry.when);
+}
+
+/* A mapping is a list of one. */
+static struct said_list said_read(const struct procedure_reading *reading,
+                                  const struct node_value *value, const struct field_table *table)
+{
+    const struct yaml_node *node = value->node;
+    if (node == NULL)
+        return (struct said_list){0};
+    bool list = node->kind == YAML_SEQUENCE;
+    size_t count = list ? node->count : 1;
+    struct said *items = arena_array(reading->arena, count, sizeof *items);
+    for (size_t i = 0; i < count; i++)
+        said_one_read(reading, list ? node->items[i] : node, table, &items[i]);
+    said_order_check(reading, items, count, table->what);
+    return (struct said_list){items, count};
+}
+
+void call_when_read(struct procedure_reading *reading, const struct node_value *node)
+{
+    reading->procedure->call_when = said_read(reading, node, &call_when_table);
+}
 
 void decision_read(struct procedure_reading *reading, const struct node_value *node)
 {
@@ -79,8 +147,8 @@ void decision_read(struct procedure_reading *reading, const struct node_value *n
     if (node->node == NULL)
         return;
     section_read(node->node, &decision_table, &entry, reading->arena, reading->problems);
-    section_read(entry.yes.node, &exit_table, &decision->yes, reading->arena, reading->problems);
-    section_read(entry.no.node, &exit_table, &decision->no, reading->arena, reading->problems);
+    decision->yes = said_read(reading, &entry.yes, &exit_table);
+    decision->no = said_read(reading, &entry.no, &exit_table);
     decision->given = true;
     decision->place = node->node->place;
     basis_check(reading, &decision->basis, FOOTING_STEP, decision->place, "the decision");
@@ -123,6 +191,20 @@ void cautions_read(struct procedure_reading *reading, const struct node_value *l
 
 /* ---- calls ---- */
 
+enum call_from call_from_of(const struct procedure_call *call)
+{
+    int from = CALL_FROM_FIXED;
+    while (call_froms[from] != NULL && !text_equal(call_froms[from], call->from.text))
+        from++;
+    return call_froms[from] == NULL ? CALL_FROM_FIXED : (enum call_from)from;
+}
+
+static bool from_handheld_alone(const struct procedure_call *call)
+{
+    enum call_from from = call_from_of(call);
+    return from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
+}
+
 static bool is_mayday(const struct procedure_call *call)
 {
     return text_equal(call->signal.text, signals[0]);
@@ -137,7 +219,7 @@ static void nature_check(const struct procedure_reading *reading,
         problem_add(reading->problems, SEVERITY_ERROR, call->nature.place,
                     "take it out: only a distress alert has a nature",
                     "nature %s goes with signal mayday only", call->nature.text);
-    if (!written && is_mayday(call) && text_equal(call->from.text, froms[0]))
+    if (!written && is_mayday(call) && call->from.text != NULL && !from_handheld_alone(call))
         problem_add(reading->problems, SEVERITY_ERROR, call->place,
                     "write nature: with what the set shall tell, such as nature: fire",
                     "a MAYDAY from the fixed radio needs a nature");

@@ -6,6 +6,16 @@
 
 enum { MOST_STEPS = 8, MOST_NEVERS = 3, MOST_CAUTIONS = 3 };
 
+/* Warnings that some boats alone have may exclude each other: the page is judged again when
+ * it is proofread. */
+static size_t for_every_boat(const struct warning *warnings, size_t count)
+{
+    size_t every = 0;
+    for (size_t i = 0; i < count; i++)
+        every += warnings[i].when == NULL ? 1 : 0;
+    return every;
+}
+
 /* The distress call and the safety plan are made from the boat's record. */
 static bool is_from_record(const struct procedure *procedure)
 {
@@ -54,14 +64,16 @@ static void numbers_check(const struct procedure_reading *reading)
     if (procedure->step_count > MOST_STEPS)
         too_many_tell(reading, procedure->step_count, MOST_STEPS,
                       procedure->steps[MOST_STEPS].place, "steps");
-    if (procedure->never_count > MOST_NEVERS)
-        too_many_tell(reading, procedure->never_count, MOST_NEVERS,
-                      procedure->nevers[MOST_NEVERS].place, "nevers");
+    size_t nevers = for_every_boat(procedure->nevers, procedure->never_count);
+    size_t cautions = for_every_boat(procedure->cautions, procedure->caution_count);
+    if (nevers > MOST_NEVERS)
+        too_many_tell(reading, nevers, MOST_NEVERS, procedure->nevers[MOST_NEVERS].place,
+                      "nevers");
     if (is_from_record(procedure))
         return;
-    if (procedure->caution_count > MOST_CAUTIONS)
-        too_many_tell(reading, procedure->caution_count, MOST_CAUTIONS,
-                      procedure->cautions[MOST_CAUTIONS].place, "cautions");
+    if (cautions > MOST_CAUTIONS)
+        too_many_tell(reading, cautions, MOST_CAUTIONS, procedure->cautions[MOST_CAUTIONS].place,
+                      "cautions");
     if (procedure->caution_count == 0)
         whole_tell(reading, "write cautions: with one to three warnings of authorities",
                    "the procedure has no caution");
@@ -104,10 +116,9 @@ static const char *nearest_step(const struct procedure_reading *reading, const c
 }
 
 static void step_name_check(const struct procedure_reading *reading, const char *key,
-                            const struct text_value *id, bool now_allowed)
+                            const struct text_value *id)
 {
-    if (id->text == NULL || (now_allowed && text_equal(id->text, "now")) ||
-        has_step(reading->procedure, id->text))
+    if (id->text == NULL || has_step(reading->procedure, id->text))
         return;
     problem_add(reading->problems, SEVERITY_ERROR, id->place, nearest_step(reading, id->text),
                 "%s: no step is called %s", key, id->text);
@@ -116,9 +127,6 @@ static void step_name_check(const struct procedure_reading *reading, const char 
 static void ids_unique_check(const struct procedure_reading *reading, size_t index)
 {
     const struct procedure_step *steps = reading->procedure->steps;
-    if (text_equal(steps[index].id.text, "now"))
-        problem_add(reading->problems, SEVERITY_ERROR, steps[index].id.place,
-                    "choose another id: call_when uses this word", "a step is called now");
     for (size_t i = 0; i < index; i++)
         if (text_equal(steps[i].id.text, steps[index].id.text) &&
             steps[index].id.place.line > 0) {
@@ -133,12 +141,11 @@ static void ids_unique_check(const struct procedure_reading *reading, size_t ind
 static void calling_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
-    if (procedure->call_count > 0 && procedure->second_person.text == NULL &&
-        procedure->alone.text == NULL)
-        whole_tell(reading, "write call_when: {second_person: now, alone: now}, or the id of a "
-                   "step for now", "the procedure has a call but no call_when");
-    if (procedure->call_count == 0 && procedure->alone.text != NULL)
-        problem_add(reading->problems, SEVERITY_ERROR, procedure->alone.place,
+    if (procedure->call_count > 0 && procedure->call_when.count == 0)
+        whole_tell(reading, "write call_when: {say: } with who calls when",
+                   "the procedure has a call but no call_when");
+    if (procedure->call_count == 0 && procedure->call_when.count > 0)
+        problem_add(reading->problems, SEVERITY_ERROR, procedure->call_when.items[0].place,
                     "write calls: with the message, or take call_when out",
                     "the procedure says when to call but has no call");
 }
@@ -159,9 +166,7 @@ void procedure_check(const struct procedure_reading *reading)
     from_record_check(reading);
     for (size_t i = 0; i < procedure->step_count; i++)
         ids_unique_check(reading, i);
-    step_name_check(reading, "after", &procedure->decision.after, false);
-    step_name_check(reading, "second_person", &procedure->second_person, true);
-    step_name_check(reading, "alone", &procedure->alone, true);
+    step_name_check(reading, "after", &procedure->decision.after);
     calling_check(reading);
     reason_check(reading);
 }

@@ -31,12 +31,14 @@ static const struct field file_rows[] = {
     FILE_ROW("title", procedure.title, FIELD_TEXT, .required = true, .about = "the card's title"),
     FILE_ROW("subject", procedure.subject, FIELD_TEXT, .required = true,
              .about = "what other cards call it"),
-    FILE_ROW("symbol", procedure.symbol, FIELD_TEXT, .required = true,
+    FILE_ROW("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = title_symbols,
              .about = "the sign beside the title"),
     FILE_ROW("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
              .about = "colour of the stripe"),
     FILE_ROW("signs", procedure.signs, FIELD_LIST, .required = true, .about = "how one knows"),
-    FILE_ROW("call_when", call_when, FIELD_NODE, .about = "when to call, with two and alone"),
+    FILE_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
+    FILE_ROW("rows_below", procedure.rows_below, FIELD_TEXT,
+             .about = "printed with each step that has gear below deck"),
     FILE_ROW("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
     FILE_ROW("when_reason", procedure.when_reason, FIELD_TEXT,
              .about = "why other boats do not need it"),
@@ -46,13 +48,7 @@ static const struct field file_rows[] = {
     FILE_ROW("cautions", cautions, FIELD_NODE, .about = "warnings of authorities"),
     FILE_ROW("calls", calls, FIELD_NODE, .about = "the radio message"),
 };
-static const struct field call_when_rows[] = {
-    ROW(struct procedure, second_person, FIELD_TEXT, .required = true,
-        .about = "now, or the id of a step"),
-    ROW(struct procedure, alone, FIELD_TEXT, .required = true, .about = "now, or the id of a step"),
-};
 static const struct field_table file_table = TABLE("procedure", file_rows);
-static const struct field_table call_when_table = TABLE("call_when", call_when_rows);
 
 const struct condition *when_read(const struct procedure_reading *reading,
                                   const struct node_value *node)
@@ -136,8 +132,7 @@ static void file_read(struct procedure_reading *reading, const struct yaml_node 
     section_read(root, &file_table, &file, reading->arena, reading->problems);
     file.procedure.source = procedure->source;
     *procedure = file.procedure;
-    section_read(file.call_when.node, &call_when_table, procedure, reading->arena,
-                 reading->problems);
+    call_when_read(reading, &file.call_when);
     procedure->when = when_read(reading, &file.when);
     steps_read(reading, &file.steps);
     decision_read(reading, &file.decision);

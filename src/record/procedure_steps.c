@@ -20,6 +20,11 @@ struct case_entry {
     KEYED(struct case_entry, key, member, field_kind, __VA_ARGS__)
 
 static const char *const tables[] = {"zones", NULL};
+static const char *const states[] = {"on", "off", NULL};
+
+static const char *const shown[] = {"how", "painter", "release", "handle", NULL};
+
+enum { MOST_LETHAL = 2 };
 
 static const struct field step_rows[] = {
     STEP_ROW("id", step.id, FIELD_TEXT, .required = true, .about = "how others name the step"),
@@ -31,7 +36,13 @@ static const struct field step_rows[] = {
     STEP_ROW("who", step.who, FIELD_TEXT, .about = "whose task it is"),
     STEP_ROW("table", step.table, FIELD_CHOICE, .choices = tables,
              .about = "zones: the gear as a table by zone"),
-    STEP_ROW("lethal", step.lethal, FIELD_TEXT, .about = "what kills here, printed with it"),
+    STEP_ROW("lethal", step.lethal, FIELD_LIST, .about = "what kills here, printed with it"),
+    STEP_ROW("within", step.within, FIELD_CHOICE, .choices = reach_words,
+             .about = "how far one may go for its gear; what is farther is not offered"),
+    STEP_ROW("state", step.state, FIELD_CHOICE, .choices = states,
+             .about = "how its gear is left: on (open), off (shut)"),
+    STEP_ROW("shows", step.shows, FIELD_CHOICE, .choices = shown,
+             .about = "what of its gear is printed as handling; how, if left out"),
     STEP_ROW("when", when, FIELD_NODE, .about = "boats that have the step"),
     STEP_ROW("cases", cases, FIELD_NODE, .about = "what to do on which boat, first match"),
     STEP_ROW("sources", step.basis.sources, FIELD_WORDS, .about = "what it stands on"),
@@ -44,6 +55,13 @@ static const struct field case_rows[] = {
              .about = "gear to use"),
     CASE_ROW("also", step_case.also, FIELD_WORDS, .choices = item_key_list,
              .about = "gear shown when fitted"),
+    CASE_ROW("lethal", step_case.lethal, FIELD_LIST, .about = "what kills here, if another"),
+    CASE_ROW("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
+             .about = "how far one may go for its gear, if another"),
+    CASE_ROW("state", step_case.state, FIELD_CHOICE, .choices = states,
+             .about = "how its gear is left, if another"),
+    CASE_ROW("shows", step_case.shows, FIELD_CHOICE, .choices = shown,
+             .about = "what of its gear is printed as handling, if another"),
     CASE_ROW("because", step_case.because, FIELD_TEXT, .about = "why, if for another reason"),
     CASE_ROW("sources", step_case.basis.sources, FIELD_WORDS, .about = "what it stands on"),
     CASE_ROW("practice", step_case.basis.practice, FIELD_ANSWER, .about = "trade practice"),
@@ -60,6 +78,14 @@ static void act_check(const struct procedure_reading *reading, const struct text
                     "act %s", fault);
 }
 
+static void lethal_check(const struct procedure_reading *reading, const struct list_value *lethal)
+{
+    if (lethal->count > MOST_LETHAL)
+        problem_add(reading->problems, SEVERITY_ERROR, lethal->items[MOST_LETHAL].place,
+                    "keep the two that save most lives", "%zu lethal lines: a step has at most %d",
+                    lethal->count, MOST_LETHAL);
+}
+
 /* What a case leaves out it has from its step. */
 static void case_complete(const struct procedure_reading *reading, struct step_case *step_case,
                           const struct procedure_step *step, const char *what)
@@ -68,6 +94,14 @@ static void case_complete(const struct procedure_reading *reading, struct step_c
         step_case->act = step->act;
     if (step_case->because.text == NULL)
         step_case->because = step->because;
+    if (step_case->within.text == NULL)
+        step_case->within = step->within;
+    if (step_case->state.text == NULL)
+        step_case->state = step->state;
+    if (step_case->shows.text == NULL)
+        step_case->shows = step->shows;
+    if (!step_case->lethal.given)
+        step_case->lethal = step->lethal;
     if (step_case->basis.sources.given ||
         step_case->basis.practice.answer != ANSWER_NOT_RECORDED)
         basis_check(reading, &step_case->basis, FOOTING_STEP, step_case->place, what);
@@ -85,6 +119,7 @@ static void case_read(const struct procedure_reading *reading, const struct yaml
     out->place = node->place;
     out->when = when_read(reading, &entry.when);
     act_check(reading, &out->act);
+    lethal_check(reading, &out->lethal);
     case_complete(reading, out, step, what);
     if (out->act.text == NULL)
         problem_add(reading->problems, SEVERITY_ERROR, node->place,
@@ -137,6 +172,7 @@ static void step_read(const struct procedure_reading *reading, const struct yaml
         out->id.text = "?";
     out->when = when_read(reading, &entry.when);
     act_check(reading, &out->act);
+    lethal_check(reading, &out->lethal);
     basis_check(reading, &out->basis, FOOTING_STEP, node->place,
                 text_format(reading->arena, "step %s", out->id.text));
     cases_read(reading, &entry.cases, out);

@@ -62,14 +62,54 @@ void section_read(const struct yaml_node *node, const struct field_table *table,
 
 /* What a base writes is printed as it is written: signs that would be taken for
  * bold type or for a word to fill in are refused. */
-static void markup_check(const char *key, const struct text_value *value,
+static void markup_check(const struct field *field, const struct text_value *value,
                          struct problems *problems)
 {
-    if (value->text == NULL ||
-        (strstr(value->text, "**") == NULL && strpbrk(value->text, "{}") == NULL))
+    if (value->text != NULL &&
+        (strstr(value->text, "**") != NULL || strpbrk(value->text, "{}") != NULL))
+        problem_add(problems, SEVERITY_ERROR, value->place, "write it without ** and without { }",
+                    "%s holds ** or a brace", field->key);
+}
+
+static const char *unknown_remedy(const struct field *field, struct arena *arena)
+{
+    if (field->required)
+        return text_format(arena, "record %s", field->about);
+    return text_format(arena, "record %s,\nor leave the %s out: check tells what is not recorded",
+                       field->about, field->kind == FIELD_TEXT ? "field" : "entry");
+}
+
+/* A placeholder is refused: the field keeps its place alone. */
+static void filled_in_check(const struct field *field, struct text_value *value,
+                            struct arena *arena, struct problems *problems)
+{
+    const char *found =
+        value->text == NULL ? NULL : placeholder_in(value->text, field->any_word, arena);
+    if (found == NULL)
         return;
-    problem_add(problems, SEVERITY_ERROR, value->place, "write it without ** and without { }",
-                "%s holds ** or a brace", key);
+    problem_add(problems, SEVERITY_ERROR, value->place, unknown_remedy(field, arena),
+                "%s %s %s, which stands where a fact is yet to be recorded", field->key,
+                text_equal(found, value->text) && field->kind == FIELD_TEXT ? "is" : "holds",
+                text_shown(arena, found));
+    value->text = NULL;
+}
+
+/* Entries that are refused are left out. */
+static void list_check(const struct field *field, struct list_value *list, struct arena *arena,
+                       struct problems *problems)
+{
+    struct text_value *kept = arena_array(arena, list->count, sizeof *kept);
+    size_t count = 0;
+    for (size_t i = 0; i < list->count; i++) {
+        kept[count] = list->items[i];
+        markup_check(field, &kept[count], problems);
+        if (field->choices == NULL)
+            filled_in_check(field, &kept[count], arena, problems);
+        if (kept[count].text != NULL)
+            count++;
+    }
+    list->items = kept;
+    list->count = count;
 }
 
 void plain_section_read(const struct yaml_node *node, const struct field_table *table,
@@ -78,14 +118,13 @@ void plain_section_read(const struct yaml_node *node, const struct field_table *
     section_read(node, table, record, arena, problems);
     for (size_t i = 0; node != NULL && i < table->count; i++) {
         const struct field *field = &table->fields[i];
-        const void *value = (const char *)record + field->offset;
-        if (field->kind == FIELD_TEXT)
-            markup_check(field->key, value, problems);
-        if (field->kind != FIELD_LIST && field->kind != FIELD_WORDS)
-            continue;
-        const struct list_value *list = value;
-        for (size_t k = 0; k < list->count; k++)
-            markup_check(field->key, &list->items[k], problems);
+        void *value = (char *)record + field->offset;
+        if (field->kind == FIELD_TEXT) {
+            markup_check(field, value, problems);
+            filled_in_check(field, value, arena, problems);
+        } else if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS) {
+            list_check(field, value, arena, problems);
+        }
     }
 }
 

@@ -29,7 +29,7 @@ size_t errors_so_far(const struct problems *problems);
 void section_read(const struct yaml_node *node, const struct field_table *table, void *record,
                   struct arena *arena, struct problems *problems);
 
-/* The same for what a base writes itself: texts without markup. */
+/* The same for what a base writes itself: texts without markup and placeholders. */
 void plain_section_read(const struct yaml_node *node, const struct field_table *table,
                         void *record, struct arena *arena, struct problems *problems);
 
@@ -47,6 +47,12 @@ bool list_holds(const struct list_value *list, const char *word);
 /* The nearest known word as a remedy, or `otherwise`. `known` is NULL-ended. */
 const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
                            struct arena *arena);
+
+/* ---- placeholder.c ---- */
+
+/* What of a text stands where a fact is yet to be written, such as tbd: the text itself
+ * or words in it; NULL: nothing. `any_word`: it is a name or code, which can be "X". */
+const char *placeholder_in(const char *text, bool any_word, struct arena *arena);
 
 /* ---- voice_words.c ---- */
 
@@ -139,6 +145,7 @@ void basis_check(const struct procedure_reading *reading, const struct basis *ba
 
 void steps_read(struct procedure_reading *reading, const struct node_value *list);
 void decision_read(struct procedure_reading *reading, const struct node_value *node);
+void call_when_read(struct procedure_reading *reading, const struct node_value *node);
 void nevers_read(struct procedure_reading *reading, const struct node_value *list);
 void cautions_read(struct procedure_reading *reading, const struct node_value *list);
 void calls_read(struct procedure_reading *reading, const struct node_value *list);

@@ -231,7 +231,7 @@ static void tags_add(struct text_builder *out)
 
 #define HOW_TO_FILL \
     "# Fill in what you read off the boat or her papers, nothing from memory. What stays\n" \
-    "# empty counts as not recorded. Put a text that holds a colon or a # in quotes.\n" \
+    "# empty counts as not recorded. Put a text that holds a colon, a comma or a # in quotes.\n" \
     "# Remarks begin with # and are not read. Then run: maydeck check BASE\n"
 
 const char *starter_boat(const struct asked_list *asked, const char *type, struct arena *arena)

@@ -6,13 +6,14 @@
 #include "text.h"
 #include "zone_list.h"
 
-#define ZONE_ROW(name, kin, lies, first, last, height, cat, hulls, landmark) \
+#define ZONE_ROW(name, kin, lies, first, last, height, cat, hulls, landmark, closed) \
     {.key = #name, .family = #kin, .side = SIDE_##lies, .from = (first), .to = (last), \
-     .level = LEVEL_##height, .catamaran_only = (cat), .in_hulls = (hulls), .drawn = (landmark)},
+     .level = LEVEL_##height, .catamaran_only = (cat), .in_hulls = (hulls), .drawn = (landmark), \
+     .locker = (closed)},
 static const struct zone zones[] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 
-#define ZONE_KEY(name, kin, lies, first, last, height, cat, hulls, landmark) #name,
+#define ZONE_KEY(name, kin, lies, first, last, height, cat, hulls, landmark, closed) #name,
 const char *const zone_key_list[] = {ZONE_LIST(ZONE_KEY) NULL};
 const char *const space_key_list[] = {"own_box", ZONE_LIST(ZONE_KEY) NULL};
 #undef ZONE_KEY

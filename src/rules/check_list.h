@@ -90,6 +90,14 @@
       "what must be worked in an engine fire lies inside the space that burns", \
       "Boat Safety Scheme: the space must stay shut") \
     X(gas_valve_below, DEFICIENCY, "the gas bottles stand below deck", "trade practice") \
+    X(gas_denied, ERROR, "gas: none, but gear for gas is recorded", "reason") \
+    X(gas_unrecorded, DEFICIENCY, \
+      "she has no bottle valve, and whether she carries gas is not recorded", "reason") \
+    X(reach_unrecorded, NOTE, \
+      "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \
+      "judged: cards take it for out of reach") \
+    X(pump_feed_unrecorded, NOTE, "what drives an electric bilge pump is not recorded", \
+      "judged: the card of flooding leaves the generator on") \
     X(gear_locked, DEFICIENCY, "gear for an emergency is under lock", \
       "Boat Safety Scheme: gas locker unlocked in use; other gear: trade practice") \
     X(pump_not_from_cockpit, DEFICIENCY, \
@@ -125,6 +133,10 @@
       "Marine Accident Investigation Branch; gas: trade practice") \
     /* raft, beacon, what a capsized boat leaves in reach */ \
     X(raft_missing, DEFICIENCY, "there is no liferaft", "trade practice") \
+    X(lifting_gear_missing, DEFICIENCY, "nothing aboard lifts a person out of the water", \
+      "MSC.1/Circ.1447; German BSU report 143/11") \
+    X(ladder_missing, DEFICIENCY, "there is no ladder to climb out of the water by", \
+      "trade practice") \
     X(raft_line_unrecorded, DEFICIENCY, \
       "where the raft's line is made fast, or how the raft is freed, is not recorded", \
       "Royal National Lifeboat Institution") \

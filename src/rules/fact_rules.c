@@ -12,6 +12,7 @@ struct fact {
     const char *value;        /* NULL: told where it is not recorded */
     bool catamaran;           /* on catamarans only */
     bool one_will_do;         /* not told where another of its kind has `yes` */
+    bool below;               /* told only of pieces below deck */
     const char *says;         /* after the name of the piece */
     const char *remedy;
 };
@@ -34,7 +35,21 @@ struct fact {
      .remedy = "untie it and stow the line in its pocket: it is for the raft or a person; " \
                "then write\nlanyard: stowed"}
 
+#define REACH(kind) \
+    {.check = CHECK_reach_unrecorded, .item = kind, .field = "from_cockpit", .below = true, \
+     .says = "lies below, and cards for fire and gas take it for out of reach", \
+     .remedy = "if a hand gets it from deck, head in the open air, write from_cockpit: yes, " \
+               "else\nfrom_cockpit: no"}
+
 static const struct fact facts[] = {
+    REACH("lifejacket"),
+    REACH("fire_extinguisher"),
+    REACH("vhf_handheld"),
+    REACH("epirb"),
+    REACH("grab_bag"),
+    {.check = CHECK_pump_feed_unrecorded, .item = "bilge_pump_electric", .field = "fed_by",
+     .says = "may be fed by the generator: that is not recorded, so flooding leaves it on",
+     .remedy = "read its label: 12 or 24 V is fed_by: battery, 230 V is fed_by: mains"},
     {.check = CHECK_gear_locked, .field = "locked", .value = "yes",
      .says = "is under lock: nobody has the key in time",
      .remedy = "take the lock off while she is in use, then write locked: no"},
@@ -98,12 +113,18 @@ static bool another_has_yes(const struct rule_run *run, const struct fact *fact,
     return false;
 }
 
+static bool is_below(const struct equipment *gear)
+{
+    return gear->below.answer == ANSWER_YES || gear->place_zone->level == LEVEL_BELOW;
+}
+
 static void fact_check(const struct rule_run *run, const struct fact *fact,
                        const struct equipment *gear)
 {
     const struct field *field = field_find(equipment_fields(), fact->field);
     if (!text_equal(field_text(field, gear, run->arena), fact->value) ||
-        (fact->one_will_do && another_has_yes(run, fact, field)))
+        (fact->one_will_do && another_has_yes(run, fact, field)) ||
+        (fact->below && !is_below(gear)))
         return;
     rule_tell(run, fact->check, place_else(field_place(field, gear), gear->place), fact->remedy,
               "%s %s", gear_named(run, gear), fact->says);

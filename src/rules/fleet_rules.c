@@ -6,8 +6,7 @@
 
 /* An identity as it was written for one boat. */
 struct identity {
-    enum check_name check;
-    const char *what;        /* "MMSI" */
+    enum identity_kind kind;
     const char *plain;       /* without spaces, upper case */
     const char *boat;
     struct place place;
@@ -17,6 +16,15 @@ struct identities {
     struct identity *rows;
     size_t count, room;
     struct arena *arena;
+};
+
+static const struct {
+    enum check_name check;
+    const char *what;
+} kinds[] = {
+    [IDENTITY_MMSI] = {CHECK_mmsi_twice, "MMSI"},
+    [IDENTITY_CALL_SIGN] = {CHECK_call_sign_twice, "call sign"},
+    [IDENTITY_BEACON] = {CHECK_beacon_twice, "beacon identity"},
 };
 
 /* A no-break space is one too: the decoder of MMSI passes over both. */
@@ -42,51 +50,47 @@ struct identities *identities_new(struct arena *arena)
     return all;
 }
 
+bool identities_add(struct identities *all, const struct source *source, const char *key)
+{
+    struct written_identities written = identities_written(source, all->arena);
+    for (size_t i = 0; i < written.count; i++) {
+        const struct text_value *value = &written.rows[i].value;
+        if (text_empty(value->text) || text_equal(value->text, "none"))
+            continue;
+        all->rows = arena_grow(all->arena, all->rows, all->count, &all->room,
+                               sizeof *all->rows);
+        all->rows[all->count++] = (struct identity){
+            written.rows[i].kind, plain_text(value->text, all->arena), key, value->place};
+    }
+    return written.whole;
+}
+
+/* The same identity in another boat's file, or NULL. */
 static const struct identity *identity_find(const struct identities *all,
                                             const struct identity *wanted)
 {
     for (size_t i = 0; i < all->count; i++)
-        if (all->rows[i].check == wanted->check && all->rows[i].boat != wanted->boat &&
-            text_equal(all->rows[i].plain, wanted->plain))
+        if (all->rows[i].kind == wanted->kind && text_equal(all->rows[i].plain, wanted->plain) &&
+            !text_equal(all->rows[i].boat, wanted->boat))
             return &all->rows[i];
     return NULL;
 }
 
-/* False when it is another boat's. */
-static bool identity_keep(struct identities *all, struct identity identity,
-                          const struct text_value *value, struct problems *problems)
+bool identities_own(const struct identities *all, const char *key, struct problems *problems)
 {
-    if (text_empty(value->text) || text_equal(value->text, "none"))
-        return true;
-    const struct check *check = check_at(identity.check);
-    identity.plain = plain_text(value->text, all->arena);
-    identity.place = value->place;
-    const struct identity *other = identity_find(all, &identity);
-    all->rows = arena_grow(all->arena, all->rows, all->count, &all->room, sizeof *all->rows);
-    all->rows[all->count++] = identity;
-    if (other == NULL)
-        return true;
-    problem_add_check(problems, check->id, check->severity, value->place,
-                      "each boat has her own: read both off the licences and labels",
-                      "%s %s is that of %s too (%s:%d)", identity.what, identity.plain,
-                      other->boat, other->place.source->name, other->place.line);
-    return false;
-}
-
-bool identities_add(struct identities *all, const struct boat *boat, const char *key,
-                    struct problems *problems)
-{
-    struct identity mmsi = {.check = CHECK_mmsi_twice, .what = "MMSI", .boat = key};
-    struct identity sign = {.check = CHECK_call_sign_twice, .what = "call sign", .boat = key};
-    struct identity beacon = {.check = CHECK_beacon_twice, .what = "beacon identity",
-                              .boat = key};
-    bool own = identity_keep(all, mmsi, &boat->radio.mmsi, problems);
-    own = identity_keep(all, sign, &boat->radio.call_sign, problems) && own;
-    for (size_t i = 0; i < boat->equipment_count; i++) {
-        const struct equipment *gear = &boat->equipment[i];
-        own = identity_keep(all, beacon, &gear->hex_id, problems) && own;
-        if (text_equal(gear->kind->key, "vhf_handheld"))
-            own = identity_keep(all, mmsi, &gear->mmsi, problems) && own;
+    bool own = true;
+    for (size_t i = 0; i < all->count; i++) {
+        const struct identity *hers = &all->rows[i];
+        const struct identity *other = text_equal(hers->boat, key) ? identity_find(all, hers)
+                                                                   : NULL;
+        if (other == NULL)
+            continue;
+        const struct check *check = check_at(kinds[hers->kind].check);
+        problem_add_check(problems, check->id, check->severity, hers->place,
+                          "each boat has her own: read both off the licences and labels",
+                          "%s %s is that of %s too (%s:%d)", kinds[hers->kind].what, hers->plain,
+                          other->boat, other->place.source->name, other->place.line);
+        own = false;
     }
     return own;
 }

@@ -1,4 +1,4 @@
-/* rescue_rules.c - a raft and a beacon that she does not have (room: rules). Whether she
+/* rescue_rules.c - raft, beacon and recovery gear that she does not have (room: rules). Whether she
  * must have them is for the base's law and insurer: the message names none. */
 #include "rules_room.h"
 
@@ -39,8 +39,27 @@ static void beacon_check(const struct rule_run *run)
                   base != NULL && base->sea_area.text == NULL ? " (sea area not recorded)" : "");
 }
 
+/* Seven people could not lift one man without gear. */
+static void recovery_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    if (boat_fitted(boat, "recovery_tackle") == ANSWER_NO &&
+        boat_fitted(boat, "recovery_sling") == ANSWER_NO)
+        rule_tell(run, CHECK_lifting_gear_missing, place_not_fitted(boat, "recovery_tackle", NULL),
+                  "make a tackle or a sling ready with a halyard and its winch, try it with a "
+                  "person, then\ntake it out of not_fitted and add it to equipment",
+                  "neither recovery_tackle nor recovery_sling is fitted: nothing lifts a person "
+                  "out of the water");
+    if (boat_fitted(boat, "boarding_ladder") == ANSWER_NO)
+        rule_tell(run, CHECK_ladder_missing, place_not_fitted(boat, "boarding_ladder", NULL),
+                  "fit one that is let down from the water, then take boarding_ladder out of "
+                  "not_fitted and add it\nto equipment",
+                  "boarding_ladder is not fitted: nobody climbs out of the water");
+}
+
 void rescue_rules(const struct rule_run *run)
 {
     raft_check(run);
+    recovery_check(run);
     beacon_check(run);
 }

@@ -55,6 +55,7 @@ rule_family capacity_rules;
 rule_family conflict_rules;    /* isolators, controls inside, one piece twice */
 rule_family fire_rules;        /* fire ports, engine spaces, battery, alarms */
 rule_family rescue_rules;      /* raft and beacon that are not there */
+rule_family gas_rules;
 rule_family fact_rules;        /* single fields: a table */
 rule_family opening_rules;
 rule_family radio_gear_rules;

@@ -7,6 +7,7 @@
 
 #include "text.h"
 #include "utf8.h"
+#include "yaml_slip.h"
 
 #define TOLD_LIMIT 20
 
@@ -60,6 +61,16 @@ static void character_tell(const struct text_check *check, size_t offset, uint32
                 utf8_refusal(code_point));
 }
 
+static void space_tell(const struct text_check *check, size_t offset, uint32_t code_point)
+{
+    struct place place = source_place(check->source, offset);
+
+    place.span = 1;
+    problem_add(check->problems, SEVERITY_ERROR, place, "type the spaces of the line's start anew",
+                "the line is indented with the character U+%04X, which only looks like a space",
+                (unsigned int)code_point);
+}
+
 /* Tabs and line ends are what a text file is made of. */
 static bool character_refused(uint32_t code_point)
 {
@@ -68,36 +79,75 @@ static bool character_refused(uint32_t code_point)
     return utf8_refusal(code_point) != NULL;
 }
 
-/* A copy of the text with "_" for each character that may not be: columns stay
- * the same, and the rest of the file can still be read for its errors. */
+/* What is told of the characters of a text, and how far a line has come. */
+struct characters {
+    struct tally bytes, refused, spaces;
+    bool indenting;   /* nothing but white space so far */
+    bool told;        /* one that looks like a space was told in this line */
+};
+
+/* The character that takes the place of one that may not be; 0 where it may. */
+static char character_check(const struct text_check *check, struct characters *seen,
+                            size_t offset, uint32_t code_point)
+{
+    bool line_end = code_point == '\n' || code_point == '\r';
+    bool blank = code_point == ' ' || code_point == '\t' || looks_like_space(code_point);
+    bool indents = seen->indenting && looks_like_space(code_point);
+
+    if (indents && !seen->told && !tally_full(&seen->spaces))
+        space_tell(check, offset, code_point);
+    seen->told = !line_end && (seen->told || indents);
+    seen->indenting = line_end || (seen->indenting && blank);
+    if (indents)
+        return ' ';
+    if (!character_refused(code_point))
+        return '\0';
+    if (!tally_full(&seen->refused))
+        character_tell(check, offset, code_point);
+    return '_';
+}
+
+static void characters_close(const struct text_check *check, const struct characters *seen,
+                             bool *wrong)
+{
+    const struct tally *const tallies[] = {&seen->bytes, &seen->refused, &seen->spaces};
+
+    for (size_t i = 0; i < sizeof tallies / sizeof tallies[0]; i++) {
+        tally_close(check, tallies[i]);
+        *wrong = *wrong || tallies[i]->count > 0;
+    }
+}
+
+/* A copy of the text with "_" for each character that may not be, and a space for
+ * what looks like one before a line: columns stay the same, and the rest of the file
+ * can still be read for its errors. */
 static char *characters_check(const struct text_check *check, size_t *length, bool *wrong)
 {
     const struct source *source = check->source;
-    struct tally bytes = {.more = "bytes are not valid UTF-8"};
-    struct tally characters = {.more = "characters are not allowed"};
+    struct characters seen = {.bytes.more = "bytes are not valid UTF-8",
+                              .refused.more = "characters are not allowed",
+                              .spaces.more = "lines are indented with what is no space",
+                              .indenting = true};
     char *clean = arena_alloc(check->arena, source->length + 1);
     size_t used = 0;
 
     for (size_t index = 0; index < source->length;) {
         size_t start = index;
         uint32_t code_point;
-        bool valid = utf8_next(source->bytes, source->length, &index, &code_point);
-        if (valid && !character_refused(code_point)) {
-            memcpy(clean + used, source->bytes + start, index - start);
-            used += index - start;
-            continue;
-        }
-        clean[used++] = '_';
-        if (!valid)
+        char instead = '_';
+        if (utf8_next(source->bytes, source->length, &index, &code_point)) {
+            instead = character_check(check, &seen, start, code_point);
+        } else {
             index++;
-        if (valid && !tally_full(&characters))
-            character_tell(check, start, code_point);
-        if (!valid && !tally_full(&bytes))
-            byte_tell(check, start);
+            seen.indenting = false;
+            if (!tally_full(&seen.bytes))
+                byte_tell(check, start);
+        }
+        size_t kept = instead == '\0' ? index - start : 1;
+        memcpy(clean + used, instead == '\0' ? source->bytes + start : &instead, kept);
+        used += kept;
     }
-    tally_close(check, &bytes);
-    tally_close(check, &characters);
-    *wrong = *wrong || bytes.count + characters.count > 0;
+    characters_close(check, &seen, wrong);
     *length = used;
     return clean;
 }

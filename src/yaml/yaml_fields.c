@@ -95,8 +95,8 @@ static const char *key_nearest(const char *key, const char *const *keys, size_t 
     return nearest;
 }
 
-/* In {say: Stop, then wait} the comma ends the text, and "then wait" is a key
- * without a value. */
+/* In {say: Stop, then wait: } the comma ends the text, and "then wait" is a key
+ * without a value. (Without its colon the tree's reader refuses it.) */
 static const char *unknown_remedy(struct field_reading *reading, const struct yaml_pair *pair)
 {
     const struct field_table *table = reading->table;

@@ -55,6 +55,7 @@ struct yaml_reader {
     struct piece last;                   /* the last scalar; kind PIECE_STOP: none */
     const struct piece *open;            /* the innermost list or mapping, or NULL */
     size_t error_count;
+    int cut_line;                        /* where a text was told to be cut last; 0: nowhere */
     bool wrong;                          /* an error was told */
     bool stopped;
 };
@@ -75,6 +76,32 @@ void marks_check(struct yaml_reader *reader, const struct piece *piece);
 
 /* Tells that the last scalar, if plain, goes over several lines. */
 void fold_tell(struct yaml_reader *reader);
+
+/* Words of a mapping that no colon makes a key of, one after the other. */
+struct bare_words {
+    size_t count;
+    const char *text;         /* the words, with commas between them */
+    struct mark start, end;
+    struct piece key, value;  /* the pair before them; value.kind PIECE_STOP: none */
+};
+
+bool pair_is_bare(struct yaml_reader *reader, const struct piece *key,
+                  const struct piece *value);
+void bare_words_add(struct yaml_reader *reader, struct bare_words *words,
+                    const struct piece *key);
+
+/* A sound pair ends them: they are told, and the next may follow on it. */
+void bare_words_end(struct yaml_reader *reader, struct bare_words *words,
+                    const struct piece *key, const struct piece *value);
+void bare_words_tell(struct yaml_reader *reader, struct bare_words *words);
+
+/* Tells of a comma left out before the key at the mark or before its colon; false: it
+ * is no key, or nothing stands before it. */
+bool comma_missing_tell(struct yaml_reader *reader, struct mark mark);
+
+/* Tells of a comment between the bracket and `at` that ends with a bracket; false:
+ * there is none. */
+bool comment_swallows_tell(struct yaml_reader *reader, struct mark bracket, struct mark at);
 
 /* Tells what libyaml's parser stopped at, in plain words. */
 void syntax_tell(struct yaml_reader *reader);

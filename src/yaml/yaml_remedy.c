@@ -61,21 +61,50 @@ static const char *unit_remedy(struct arena *arena, const struct field *field,
     return "write the number alone, in the unit that is meant by the key";
 }
 
+/* Digits, a comma and three digits: both numbers they can be. */
+static const char *doubtful_remedy(struct arena *arena, const char *text, size_t length)
+{
+    size_t before = length - 4;
+    const char *point = number_respelled(arena, text, length);
+    const char *grouped = number_respelled(
+        arena, text_format(arena, "%.*s%.3s", (int)before, text, text + before + 1), length - 1);
+    int64_t milli;
+
+    if (grouped == NULL || point == NULL || !number_parse_milli(point, &milli))
+        return NULL;
+    return text_format(arena, "write %s or %s, whichever is meant: no comma, a point before "
+                       "decimals", grouped, number_text_milli(arena, milli));
+}
+
+static const char *spelling_remedy(struct arena *arena, const char *text, size_t length)
+{
+    const char *number = number_respelled(arena, text, length);
+    bool comma = memchr(text, ',', length) != NULL;
+    const char *doubtful =
+        comma_is_doubtful(text, length) ? doubtful_remedy(arena, text, length) : NULL;
+
+    if (doubtful != NULL)
+        return doubtful;
+    if (number == NULL)
+        return "write digits only, with a point before decimals (three at most)";
+    return text_format(arena, comma ? "write %s, with a point" : "write %s", number);
+}
+
+const char *comma_remedy(struct arena *arena, const char *text)
+{
+    return spelling_remedy(arena, text, strlen(text));
+}
+
 const char *number_remedy(struct arena *arena, const struct field *field, const char *text)
 {
     size_t length = strspn(text, "+-0123456789.,");
     const char *unit = text + length + strspn(text + length, " ");
-    const char *number = number_respelled(arena, text, length);
 
-    if (length > 0 && comma_is_doubtful(text, length))
-        return "write 1200 or 1.2, whichever is meant: no comma, a point before decimals";
-    if (length > 0 && *unit != '\0' && !byte_is_digit(*unit))
-        return unit_remedy(arena, field, number, unit);
-    if (number == NULL || *unit != '\0')
+    if (length > 0 && *unit != '\0' && !byte_is_digit(*unit) && !comma_is_doubtful(text, length))
+        return unit_remedy(arena, field, number_respelled(arena, text, length), unit);
+    if (*unit != '\0' && !comma_is_doubtful(text, length))
         return "write digits only, with a point before decimals (three at most)";
-    return text_format(arena, memchr(text, ',', length) != NULL ? "write %s, with a point"
-                                                                : "write %s",
-                       number);
+    return spelling_remedy(arena, text, length);
 }
 
 struct answer_word {

@@ -8,6 +8,7 @@
 
 #include "text.h"
 #include "utf8.h"
+#include "yaml_slip.h"
 
 /* A mark so many characters further on the same line. */
 static struct mark mark_after(struct mark mark, size_t characters)
@@ -54,6 +55,7 @@ static void cut_check(struct yaml_reader *reader, const struct piece *piece)
     reader_error(reader, place,
                  "put the text in quotes; if a comment is meant, put a space after #",
                  "the text would be cut here: what follows \"#\" counts as a comment");
+    reader->cut_line = place.line;
 }
 
 void fold_tell(struct yaml_reader *reader)
@@ -164,6 +166,23 @@ static void tab_check(struct yaml_reader *reader, const struct piece *piece, siz
     reader_error(reader, place, "use a space", "a tab inside a text is not allowed");
 }
 
+/* To YAML they are letters, and would be printed. */
+static void quotes_check(struct yaml_reader *reader, const struct piece *piece)
+{
+    if (piece->style != SCALAR_PLAIN || !quotes_around(piece->text))
+        return;
+    const char *bare = quotes_off(reader->arena, piece->text);
+    const char *straight =
+        strlen(bare) > PROPOSAL_LIMIT ? "the text" : quotes_on(reader->arena, bare);
+    const char *remedy =
+        text_format(reader->arena,
+                    "write %s, with straight quotes\nif these are to be printed, put straight "
+                    "ones around them",
+                    straight);
+    reader_error(reader, piece_place(reader, piece), remedy,
+                 "the text stands in typographic quotes, which would be a part of it");
+}
+
 void scalar_check(struct yaml_reader *reader, const struct piece *piece)
 {
     size_t offset = reader_offset(reader, piece->start);
@@ -172,6 +191,7 @@ void scalar_check(struct yaml_reader *reader, const struct piece *piece)
 
     if (piece->style == SCALAR_PLAIN)
         cut_check(reader, piece);
+    quotes_check(reader, piece);
     if (!escaped)
         tab_check(reader, piece, offset, end);
     if (!escaped && piece->style != SCALAR_BLOCK && strchr(piece->text, '\n') != NULL)

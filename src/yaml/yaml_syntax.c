@@ -3,7 +3,10 @@
  * known here are passed on as they are. */
 #include "yaml_reader.h"
 
+#include <string.h>
+
 #include "text.h"
+#include "yaml_slip.h"
 
 /* libyaml's account of an error. `about` is where the thing that failed began;
  * without a context it equals `at`. */
@@ -57,14 +60,33 @@ static struct place rest_place(const struct yaml_reader *reader, struct mark mar
     return reader_place(reader, mark, below);
 }
 
+/* A key above whose colon lacks its space, as the line should be; else NULL. */
+static const char *line_spaced(struct yaml_reader *reader, struct mark mark)
+{
+    const char *bytes = reader->clean->bytes + reader_offset(reader, mark);
+
+    return colon_spaced(reader->arena, text_format(reader->arena, "%.*s",
+                                                   (int)strcspn(bytes, "\r\n"), bytes));
+}
+
+static void space_tell(struct yaml_reader *reader, struct mark mark, const char *spaced)
+{
+    reader_error(reader, rest_place(reader, mark), text_format(reader->arena, "write %s", spaced),
+                 "a colon needs a space behind it");
+}
+
 /* A colon where no key can stand: inside a text, or in a line that was taken
  * for the rest of the text above it. */
 static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax)
 {
     const struct piece *last = &reader->last;
+    bool below = last->kind == PIECE_SCALAR && last->start.line < last->end.line &&
+                 last->end.line == syntax->at.line;
+    const char *spaced = below ? line_spaced(reader, last->start) : NULL;
 
-    if (last->kind == PIECE_SCALAR && last->start.line < last->end.line &&
-        last->end.line == syntax->at.line)
+    if (spaced != NULL)
+        space_tell(reader, last->start, spaced);
+    else if (below)
         reader_error(reader, line_place(reader, syntax->at),
                      "indent this line like the keys around it; if the line above is a key, "
                      "end it with a colon",
@@ -78,8 +100,11 @@ static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax)
 static void colon_missing_tell(struct yaml_reader *reader, const struct syntax *syntax)
 {
     struct place place = rest_place(reader, syntax->about);
+    const char *spaced = line_spaced(reader, syntax->about);
 
-    if (byte_at(reader, syntax->about) == '-')
+    if (spaced != NULL)
+        space_tell(reader, syntax->about, spaced);
+    else if (byte_at(reader, syntax->about) == '-')
         reader_error(reader, place, "put a space after the dash: - entry",
                      "this is neither \"key: value\" nor an entry of a list");
     else
@@ -164,25 +189,38 @@ static void entry_tell(struct yaml_reader *reader, const struct syntax *syntax)
                      "an entry of a list is expected here");
 }
 
-static void unclosed_tell(struct yaml_reader *reader, struct mark bracket)
+/* `at`: where reading stopped. */
+static void unclosed_tell(struct yaml_reader *reader, struct mark bracket, struct mark at)
 {
     bool list = byte_at(reader, bracket) == '[';
 
-    reader_error(reader, mark_place(reader, bracket, 1),
+    if (!comment_swallows_tell(reader, bracket, at))
+        reader_error(reader, mark_place(reader, bracket, 1),
                  list ? "close the list with ]" : "close the mapping with }",
                  "this bracket is not closed");
 }
 
+/* Column of what the mark's line begins with. */
+static int indentation(struct yaml_reader *reader, struct mark mark)
+{
+    return line_place(reader, mark).column;
+}
+
 /* The list or mapping in brackets goes on where it should not. A colon in a
- * later line is most likely the next key, behind a bracket nobody closed. */
+ * later line that is not indented is most likely the next key, behind a bracket
+ * nobody closed. */
 static void bracket_tell(struct yaml_reader *reader, const struct syntax *syntax)
 {
     char found = byte_at(reader, syntax->at);
-    bool below = syntax->at.line != syntax->about.line;
+    bool below = syntax->at.line != syntax->about.line &&
+                 indentation(reader, syntax->at) <= indentation(reader, syntax->about);
     struct place place = mark_place(reader, syntax->at, 1);
 
     if (mark_at_end(reader, syntax->at) || (below && found == ':'))
-        unclosed_tell(reader, syntax->about);
+        unclosed_tell(reader, syntax->about, syntax->at);
+    else if (comment_swallows_tell(reader, syntax->about, syntax->at) ||
+             comma_missing_tell(reader, syntax->at))
+        return;
     else if (found == ':')
         reader_error(reader, place, QUOTE_REMEDY,
                      "a colon followed by a space cannot stand in a text without quotes");
@@ -214,11 +252,25 @@ static void escape_tell(struct yaml_reader *reader, const struct syntax *syntax)
                  "a backslash in \"...\" begins an escape, and this is none");
 }
 
+/* Signs that stand for a value nobody knows. */
+static bool stands_alone(struct yaml_reader *reader, struct mark mark)
+{
+    const char *bytes = reader->clean->bytes + reader_offset(reader, mark);
+
+    bytes += strspn(bytes, "?-");
+    bytes += strspn(bytes, " \t");
+    return *bytes == '\0' || strchr("\r\n,]}", *bytes) != NULL;
+}
+
+#define UNKNOWN_REMEDY "record what is there, or leave the value empty: check tells what is missing"
+
 static void dash_tell(struct yaml_reader *reader, const struct syntax *syntax)
 {
     reader_error(reader, mark_place(reader, syntax->at, 1),
-                 "put each entry on a line of its own under the key, or write [one, two]; "
-                 "a text that begins with a dash goes in quotes",
+                 stands_alone(reader, syntax->at)
+                     ? UNKNOWN_REMEDY
+                     : "put each entry on a line of its own under the key, or write [one, two]; "
+                       "a text that begins with a dash goes in quotes",
                  "an entry of a list cannot stand here");
 }
 
@@ -228,15 +280,17 @@ static void begin_tell(struct yaml_reader *reader, struct mark mark)
     struct place place = mark_place(reader, mark, 1);
 
     if (mark_at_end(reader, mark) && reader->open != NULL && reader->open->flow)
-        unclosed_tell(reader, reader->open->start);
+        unclosed_tell(reader, reader->open->start, mark);
     else if (mark_at_end(reader, mark))
         reader_error(reader, place, "look whether the file was saved whole",
                      "the file ends where a value is expected");
     else if (byte_at(reader, mark) == ':')
         reader_error(reader, place, "write the key before the colon", "a key is missing");
     else
-        reader_error(reader, place, QUOTE_REMEDY, "a value cannot begin with \"%c\"",
-                     byte_at(reader, mark));
+        reader_error(reader, place,
+                     byte_at(reader, mark) == '?' && stands_alone(reader, mark) ? UNKNOWN_REMEDY
+                                                                                : QUOTE_REMEDY,
+                     "a value cannot begin with \"%c\"", byte_at(reader, mark));
 }
 
 static void begin_here_tell(struct yaml_reader *reader, const struct syntax *syntax)

@@ -122,26 +122,44 @@ static void repeat_tell(struct yaml_reader *reader, struct place place,
                  reader->source->name, first->key_place.line);
 }
 
+/* One pair after its key's piece; false where it is none of the mapping's. */
+static bool pair_read(struct yaml_reader *reader, const struct piece *key, int depth,
+                      struct bare_words *bare, struct yaml_pair *pair)
+{
+    pair->key = key_read(reader, key, depth, &pair->key_place);
+    const struct piece value = piece_next(reader);
+    bool is_bare = pair->key != NULL && pair_is_bare(reader, key, &value);
+
+    if (is_bare)
+        bare_words_add(reader, bare, key);
+    else
+        bare_words_end(reader, bare, key, &value);
+    pair->value = node_read(reader, value, depth + 1);
+    return pair->key != NULL && !is_bare;
+}
+
 static void mapping_read(struct yaml_reader *reader, const struct piece *start, int depth,
                          struct yaml_node *node)
 {
     const struct piece *outer = collection_open(reader, start);
+    struct bare_words bare = {.value = {.kind = PIECE_STOP}};
     struct yaml_pair *pairs = NULL;
     size_t capacity = 0;
     struct piece piece = piece_next(reader);
 
     for (; !piece_ends(&piece); piece = piece_next(reader)) {
         struct yaml_pair pair = {0};
-        pair.key = key_read(reader, &piece, depth, &pair.key_place);
-        const struct yaml_pair *first = pair_find(pairs, node->count, pair.key);
-        if (first != NULL)
-            repeat_tell(reader, pair.key_place, first);
-        pair.value = node_read(reader, piece_next(reader), depth + 1);
-        if (pair.key == NULL || first != NULL)
+        if (!pair_read(reader, &piece, depth, &bare, &pair))
             continue;
+        const struct yaml_pair *first = pair_find(pairs, node->count, pair.key);
+        if (first != NULL) {
+            repeat_tell(reader, pair.key_place, first);
+            continue;
+        }
         pairs = arena_grow(reader->arena, pairs, node->count, &capacity, sizeof *pairs);
         pairs[node->count++] = pair;
     }
+    bare_words_tell(reader, &bare);
     node->kind = YAML_MAPPING;
     node->pairs = pairs;
     collection_place(reader, start, &piece, node);

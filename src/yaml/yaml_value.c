@@ -66,6 +66,22 @@ static size_t choices_count(const char *const *choices)
     return count;
 }
 
+/* What to write instead: of a known slip, of the nearest choice, else of all. */
+static const char *choice_remedy(struct arena *arena, const struct field *field,
+                                 const char *text, size_t count)
+{
+    const char *upper = text_upper(arena, text);
+    const char *nearest = text_nearest(text, field->choices, count);
+
+    for (const struct choice_slip *slip = field->slips; slip != NULL && slip->written != NULL;
+         slip++)
+        if (text_equal(slip->written, upper))
+            return slip->remedy;
+    if (nearest != NULL)
+        return text_format(arena, "did you mean \"%s\"?", nearest);
+    return words_joined(arena, "write one of:", field->choices, count);
+}
+
 /* True where the field has no choices or the text is one of them. */
 static bool choice_check(struct field_reading *reading, const struct field *field,
                          const struct yaml_node *node)
@@ -76,11 +92,7 @@ static bool choice_check(struct field_reading *reading, const struct field *fiel
     for (size_t i = 0; i < count; i++)
         if (text_equal(field->choices[i], node->text))
             return true;
-    const char *nearest = text_nearest(node->text, field->choices, count);
-    const char *remedy =
-        nearest != NULL
-            ? text_format(reading->arena, "did you mean \"%s\"?", nearest)
-            : words_joined(reading->arena, "write one of:", field->choices, count);
+    const char *remedy = choice_remedy(reading->arena, field, node->text, count);
     field_error(reading, node->place, remedy, "\"%s\" cannot be %s", field->key,
                 text_shown(reading->arena, node->text));
     return false;

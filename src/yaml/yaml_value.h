@@ -25,15 +25,13 @@ size_t value_place_offset(enum field_kind kind);
 void field_error(struct field_reading *reading, struct place place, const char *remedy,
                  const char *format, ...) __attribute__((format(printf, 4, 5)));
 
-/* The text in quotes, cut with "..." after 60 characters. */
-const char *text_shown(struct arena *arena, const char *text);
-
 /* The words with commas between them, on lines that are not too long. */
 const char *words_joined(struct arena *arena, const char *start, const char *const *words,
                          size_t count);
 
 /* How to put a value right that is not what the field wants. */
 const char *number_remedy(struct arena *arena, const struct field *field, const char *text);
+const char *comma_remedy(struct arena *arena, const char *text);   /* two numbers, a comma */
 const char *answer_remedy(struct arena *arena, const char *text);
 const char *date_remedy(struct arena *arena, const char *text);
 

@@ -109,7 +109,10 @@ cp tests/fleet/boats/tamarisk.yaml "$fleet/boats/tamarisk.yaml"
 # One identity on two boats.
 sed 's/^  name: .*/  name: Twin/' tests/fleet/boats/tamarisk.yaml >"$fleet/boats/twin.yaml"
 expect_equal check-twins 'beacon_twice
+beacon_twice
 call_sign_twice
+call_sign_twice
+mmsi_twice
 mmsi_twice' "$(checks_list | sed -n 's/^error \([a-z_]*\) .*/\1/p')"
 rm "$fleet/boats/twin.yaml"
 

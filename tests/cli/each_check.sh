@@ -121,6 +121,7 @@ cp -R procedures "$scratch/tool/"
 cp -R out/fonts "$scratch/tool/out/"
 cp "$MAYDECK" "$scratch/tool/out/maydeck"
 printf 'procedure: lock_gate\n' >"$scratch/tool/procedures/lock_gate.yaml"
+seal "$scratch/tool/procedures"
 own=$MAYDECK
 MAYDECK=$scratch/tool/out/maydeck
 provokes program each-program "$(told "$good/alder")"
@@ -407,7 +408,7 @@ says tag_missing 'add to retired_tags: E2 to E4' alder '/tag: E[234],/d'
 quiet tag_missing alder '/tag: C8,/d; /^tags_given:/i\retired_tags: [C8]'
 quiet tag_missing alder 's/tag: C8,/tag: C8x,/'
 says tags_given_behind 'tag C9 was given, but tags_given has C8 as the last' alder '/^tags_given:/s/C9/C8/'
-says tags_given_behind 'raise it: tags_given: [F3, E5, C9]' alder '/^tags_given:/s/, C9//'
+says tags_given_behind 'raise it: tags_given: [F3, E7, C9]' alder '/^tags_given:/s/, C9//'
 says tags_given_behind 'tag C12 was given' alder '/^tags_given:/i\retired_tags: [C10, C11, C12]'
 says side_unrecorded 'side is not recorded of F3, C9: ' alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
 says side_unrecorded 'side is not recorded of E1: ' alder '/^  side: starboard/d'

@@ -21,16 +21,21 @@ changed() {
 printed() {
     rm -rf "$out"
     mkdir "$out"
+    draft=
+    case " $* " in
+    *" --draft "*) draft=-draft ;;
+    esac
     maydeck print "$fleet" --boat "$boat" --date "$print_date" -o "$out" "$@"
 }
 
+# What was printed last: the boat's set, or its draft.
 pages_count() {
-    pdfinfo "$out/$boat.pdf" 2>/dev/null | sed -n 's/^Pages: *//p'
+    pdfinfo "$out/$boat$draft.pdf" 2>/dev/null | sed -n 's/^Pages: *//p'
 }
 
 # The titles of the pages printed, in order, as the file's outline has them.
 titles_list() {
-    qpdf --json --json-key=outlines "$out/$boat.pdf" 2>/dev/null |
+    qpdf --json --json-key=outlines "$out/$boat$draft.pdf" 2>/dev/null |
         sed -n 's/^ *"title": "\(.*\)",\{0,1\}$/\1/p'
 }
 
@@ -50,7 +55,7 @@ lines_without() {
 # card_text TITLE: the words of the page with this title, as they are read.
 card_text() {
     page=$(titles_list | grep -nxF "$1" | sed -n '1s/:.*//p')
-    [ -n "$page" ] && pdftotext -raw -f "$page" -l "$page" "$out/$boat.pdf" -
+    [ -n "$page" ] && pdftotext -raw -f "$page" -l "$page" "$out/$boat$draft.pdf" -
 }
 
 # says NAME TITLE WORDS...: all of the words stand on the card, wherever lines break.

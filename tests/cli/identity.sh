@@ -108,6 +108,66 @@ expect_status identity-twice 1
 tells identity-twice-told 'error: MMSI 238014810 is that of alder too'
 rm "$fleet/boats/birch.yaml"
 
+# ---- one identity on two boats: neither is printed, whichever is asked for ----
+
+# clash NAME FILE ARGUMENT...: both, one, or the other: status 1, no page, FILE's line told.
+clash() {
+    name=identity-clash-$1
+    file=$2
+    shift 2
+    rm -rf "$scratch/out"
+    mkdir "$scratch/out"
+    maydeck print "$fleet" --date "$print_date" -o "$scratch/out" "$@"
+    expect_status "$name" 1
+    expect_empty "$name-no-page" "$(folder_list "$scratch/out")"
+    grep -q "boats/$file.yaml:[0-9]*:[0-9]*: error: call sign .* is that of .*/boats/.*yaml:[0-9]*)" \
+        "$scratch/stderr" && ok "$name-told" || not_ok "$name-told" "$(cat "$scratch/stderr")"
+}
+
+# clashes NAME: of alder and her copy.
+clashes() {
+    clash "$1-all-first" alder
+    clash "$1-all-second" copy
+    clash "$1-first" alder --boat alder
+    clash "$1-second" copy --boat copy
+    for command in call why; do
+        maydeck $command "$fleet" --boat copy
+        expect_status "identity-clash-$1-$command" 1
+        tells "identity-clash-$1-$command-told" ' is that of alder too ('
+    done
+    grep -q MAYDAY "$scratch/stdout" && not_ok "identity-clash-$1-silent"
+    maydeck check "$fleet" --boat copy --date "$print_date"
+    expect_status "identity-clash-$1-check" 1
+    tells "identity-clash-$1-check-told" ' is that of alder too ('
+}
+
+boat 'name: Alder, flag: HR' "$good_call" "$good_mmsi"
+sed 's/name: Alder/name: Copy/' "$fleet/boats/alder.yaml" >"$fleet/boats/copy.yaml"
+clashes real
+cp tests/errors/base/boats/alder.yaml "$fleet/boats/alder.yaml"
+sed 's/name: Alder/name: Copy/' "$fleet/boats/alder.yaml" >"$fleet/boats/copy.yaml"
+clashes specimen
+
+# A file with errors has its identities all the same: in a wrong field, and where YAML ends.
+sed -i 's/loa_m: 10.2/loa_m: wide/' "$fleet/boats/alder.yaml"
+clash beside-wrong copy --boat copy
+cp tests/errors/base/boats/alder.yaml "$fleet/boats/alder.yaml"
+for end in 'boat: [' 'note: "no end' 'radio: {}'; do
+    cp tests/errors/base/boats/alder.yaml "$fleet/boats/alder.yaml"
+    echo "$end" >>"$fleet/boats/alder.yaml"
+    clash "beside-broken ($end)" copy --boat copy
+    tells "identity-beside-broken ($end)" 'only its lines were searched for identities'
+    expect_equal "identity-beside-broken-all ($end)" 3 "$(grep -c ' is that of alder too' "$scratch/stderr")"
+done
+
+# What stands behind a # is no identity.
+{ sed -e 's/QALD3/QALD4/' -e 's/200014810/200014820/' -e 's/00134/00138/' \
+    tests/errors/base/boats/alder.yaml; echo '# call_sign: QALD3'; echo 'boat: ['; } \
+    >"$fleet/boats/alder.yaml"
+maydeck print "$fleet" --boat copy --date "$print_date" -o "$scratch/out"
+expect_status identity-beside-other 0
+rm "$fleet/boats/copy.yaml"
+
 # ---- names ----
 
 # held NAME PROPOSAL: an error that proposes a spelling, and no page for her.

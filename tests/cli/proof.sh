@@ -97,15 +97,15 @@ expect_status proof-sentence-check 1
 expect_equal proof-sentence-audit 1 \
     "$(grep -c '^tamarisk gas_leak: held back by 1 error; ' "$scratch/stdout")"
 
-# What was left to fill in is nobody's place.
-changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: aft TODO/'
+# What was left to fill in is nobody's place; two small x are caught on the page alone.
+changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: aft xx/'
 line=$(grep -n 'item: fuel_shutoff_diesel' "$fleet/boats/tamarisk.yaml" | sed 's/:.*//')
 maydeck print "$fleet" --boat tamarisk --date "$print_date" -o "$out"
 expect_status proof-left 1
-grep "tamarisk.yaml:$line:.*: error: ENGINE FIRE (en): G25: .*TODO: across.*; limit: " "$scratch/stderr" \
+grep "tamarisk.yaml:$line:.*: error: ENGINE FIRE (en): G25: .*xx: across.*; limit: " "$scratch/stderr" \
     >"$scratch/left"
 expect_equal proof-left-told 1 "$(wc -l <"$scratch/left" | tr -d ' ')"
-pdftotext "$out/tamarisk.pdf" - | grep -q TODO && not_ok proof-left-printed "TODO was printed"
+pdftotext "$out/tamarisk.pdf" - | grep -qw xx && not_ok proof-left-printed "xx was printed"
 
 # A number nobody reads in one go.
 changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: 1234567/'

@@ -42,8 +42,8 @@ told unknown unknown 'held: vhf_handheld is not recorded: it holds back the card
     'held: seacock is not recorded: it holds back the card FLOODING'
 expect_equal unusual-unknown-cards 1 "$(pdfinfo "$out/unknown.pdf" | sed -n 's/^Pages: *//p')"
 maydeck print "$base" --boat unknown --draft --date "$print_date" -o "$out"
-expect_equal unusual-unknown-draft 11 "$(pdfinfo "$out/unknown.pdf" | sed -n 's/^Pages: *//p')"
-pdftotext "$out/unknown.pdf" "$scratch/text"
+expect_equal unusual-unknown-draft 11 "$(pdfinfo "$out/unknown-draft.pdf" | sed -n 's/^Pages: *//p')"
+pdftotext "$out/unknown-draft.pdf" "$scratch/text"
 # At head and foot of each card but the safety plan, which lacks nothing.
 expect_equal unusual-unknown-marked 20 "$(grep -c 'DRAFT' "$scratch/text")"
 

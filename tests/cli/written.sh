@@ -62,8 +62,8 @@ mmsi|238123456|mmsi_made_up|
 mmsi|MMSI 238014810|mmsi_damaged|
 mmsi|none|mmsi_damaged|is no number
 mmsi|not_programmed|mmsi_damaged|is no number
-mmsi|N/A|mmsi_damaged|is no number
-mmsi|to be done|mmsi_damaged|is no number
+mmsi|N/A|record|yet to be recorded
+mmsi|to be done|record|yet to be recorded
 handheld|823800014||
 handheld|238014810|handheld_mmsi_ships|
 handheld|238014811|handheld_mmsi|
@@ -86,8 +86,8 @@ call_sign|NONE|call_sign_characters|in capitals this is called out
 call_sign|None|call_sign_characters|small letter
 call_sign|none||
 call_sign|nil|call_sign_characters|small letter
-call_sign|N/A|call_sign_characters|(U+002F)
-call_sign|TBA|call_sign_pattern identities_disagree|land station
+call_sign|N/A|record|yet to be recorded
+call_sign|TBA|record|yet to be recorded
 call_sign|9a2345|call_sign_characters|small letter
 call_sign|9A2345 |record|ends with a space
 call_sign| 9A2345|record|begins with a space

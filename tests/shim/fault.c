@@ -3,17 +3,19 @@
  * Loaded into the tested program with LD_PRELOAD. It never touches calls outside
  * the folder it is told, and never allocates memory itself.
  *
- *   FAULT_CALL    open (for writing), write, fsync, close, rename, mkdir, unlink,
+ *   FAULT_CALL    open (for writing), read, write, fsync, close, rename, mkdir, unlink,
+ *                 opendir, readdir,
  *                 or malloc (which stands for malloc, calloc and realloc)
  *   FAULT_AT      which of these calls fails, from 1; 0: none, only count
  *   FAULT_STAYS   if set, all later ones fail too
- *   FAULT_ERRNO   ENOSPC, EROFS, EIO, EDQUOT, EINTR or ENOMEM; SHORT: a write
+ *   FAULT_ERRNO   ENOSPC, EROFS, EACCES, EIO, EDQUOT, EINTR or ENOMEM; SHORT: a write
  *                 that takes only half of the bytes
  *   FAULT_FOLDER  only files in this folder count (absolute, without links)
  *   FAULT_SPARE   libraries, parted by colons, whose own allocations never fail
  *   FAULT_COUNT   a file that is given the number of calls seen at the end
  */
 #define _GNU_SOURCE
+#include <dirent.h>
 #include <dlfcn.h>
 #include <errno.h>
 #include <fcntl.h>
@@ -48,7 +50,7 @@ struct error_name {
 };
 
 static const struct error_name error_names[] = {
-    {"ENOSPC", ENOSPC}, {"EROFS", EROFS}, {"EIO", EIO},
+    {"ENOSPC", ENOSPC}, {"EROFS", EROFS}, {"EACCES", EACCES}, {"EIO", EIO},
     {"EDQUOT", EDQUOT}, {"EINTR", EINTR}, {"ENOMEM", ENOMEM},
 };
 
@@ -214,6 +216,27 @@ FILE *fopen(const char *path, const char *mode)
     if (strpbrk(mode, "wa+") && path_fails("open", AT_FDCWD, path))
         return NULL;
     return REAL(FILE *(*)(const char *, const char *), fopen)(path, mode);
+}
+
+ssize_t read(int descriptor, void *bytes, size_t length)
+{
+    if (descriptor_fails("read", descriptor))
+        return -1;
+    return REAL(ssize_t (*)(int, void *, size_t), read)(descriptor, bytes, length);
+}
+
+DIR *opendir(const char *path)
+{
+    if (path_fails("opendir", AT_FDCWD, path))
+        return NULL;
+    return REAL(DIR *(*)(const char *), opendir)(path);
+}
+
+struct dirent *readdir(DIR *stream)
+{
+    if (descriptor_fails("readdir", dirfd(stream)))
+        return NULL;
+    return REAL(struct dirent *(*)(DIR *), readdir)(stream);
 }
 
 ssize_t write(int descriptor, const void *bytes, size_t length)

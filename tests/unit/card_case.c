@@ -147,6 +147,14 @@ const struct card_set *case_compose(struct card_case *card_case, bool draft)
     return set;
 }
 
+/* Without the figures that these cards give up to fit their pages. */
+const struct card_set *case_compose_fitting(struct card_case *card_case)
+{
+    static const struct figure_limit full[] = {{"flooding", 0}, {"man_overboard", 0}};
+    static const struct set_limits limits = {.figures = full, .figure_count = 2};
+    return case_compose_limited(card_case, &limits);
+}
+
 const struct card_set *case_compose_limited(struct card_case *card_case,
                                             const struct set_limits *limits)
 {

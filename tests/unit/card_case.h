@@ -36,6 +36,7 @@ void case_procedures(struct card_case *card_case, const char *const *texts);
 
 /* The set of the case's boat; problems of an earlier set are forgotten. */
 const struct card_set *case_compose(struct card_case *card_case, bool draft);
+const struct card_set *case_compose_fitting(struct card_case *card_case);
 const struct card_set *case_compose_limited(struct card_case *card_case,
                                             const struct set_limits *limits);
 

@@ -172,7 +172,7 @@ static void a_headline_is_dropped(struct proof_try *try, bool broken)
 static void a_never_is_cut(struct proof_try *try, bool broken)
 {
     if (broken)
-        item_remove(try, try_text(try, "never", ROLE_BOX, 2));
+        item_remove(try, try_text(try, "never", ROLE_BOX, 1));
 }
 
 static void a_phrase_of_the_call_is_lost(struct proof_try *try, bool broken)

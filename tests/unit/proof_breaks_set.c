@@ -43,10 +43,7 @@ static void another_kind(struct proof_try *try, bool broken)
 
 static void exit_to_no_card(struct proof_try *try, bool broken)
 {
-    struct procedure *procedure = arena_alloc(try->arena, sizeof *procedure);
-    *procedure = *try->card.procedure;
-    procedure->decision.yes.card.text = broken ? "volcano" : "abandon_ship";
-    try->card.procedure = procedure;
+    try->card.decision.yes_card = broken ? "volcano" : "abandon_ship";
 }
 
 static const struct proof_break rows[] = {

@@ -26,7 +26,7 @@ static void sign_far_from_its_words(struct proof_try *try, bool broken)
     sign->block = "far";
     sign->area = (struct area){words->area.x - gap - MM(7), words->area.y, MM(7), MM(7)};
     words->block = "far";
-    words = try_saying(try, "Base, day");
+    words = try_saying(try, "Base, no");
     item_move(words, -MM(60), 0);
 }
 

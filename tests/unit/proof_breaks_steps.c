@@ -156,15 +156,15 @@ static void caution_without_signal_word(struct proof_try *try, bool broken)
 
 static void lethal_after_its_rows(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Stop the engine before");
-    struct page_item *next = try_text(try, "steps", ROLE_NUMBER, 5);
+    struct page_item *words = try_saying(try, "Only outside the smoke. The");
+    struct page_item *next = try_text(try, "steps", ROLE_NUMBER, 6);
     if (broken)
         item_move(words, 0, next->baseline - MM(4) - words->baseline);
 }
 
 static void lethal_with_another_step(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Stop the engine before");
+    struct page_item *words = try_saying(try, "Only outside the smoke. The");
     struct page_item *before = try_text(try, "steps", ROLE_NUMBER, 4);
     if (broken)
         item_move(words, 0, before->baseline - MM(8) - words->baseline);
@@ -246,8 +246,8 @@ static const struct proof_break rows[] = {
     {RULE_WARNING_SOURCE, "no source", "engine_fire", never_without_source},
     {RULE_WARNING_SOURCE, "source not printed", "engine_fire", source_not_on_the_page},
     {RULE_WARNING_SOURCE, "no signal word", "engine_fire", caution_without_signal_word},
-    {RULE_LETHAL, "after its rows", "samphire flooding", lethal_after_its_rows},
-    {RULE_LETHAL, "with another step", "samphire flooding", lethal_with_another_step},
+    {RULE_LETHAL, "after its rows", "engine_fire", lethal_after_its_rows},
+    {RULE_LETHAL, "with another step", "engine_fire", lethal_with_another_step},
     {RULE_CHANNEL, "not named", "engine_fire", channel_not_named},
     {RULE_DIGITS, "MMSI in one", "engine_fire", mmsi_in_one},
     {RULE_DATES, "approved after print", "engine_fire", approved_after_print},

@@ -30,7 +30,7 @@ int proof_case_open(void **state)
     faces = case_faces(&test);
     for (size_t i = 0; i < BOAT_COUNT; i++) {
         case_boat(&test, boats[i].file);
-        boats[i].set = case_compose(&test, false);
+        boats[i].set = case_compose_fitting(&test);
         struct layout_input input = {boats[i].set, faces, false, NULL};
         boats[i].pages = layout_set(&input, test.arena, test.problems);
         if (problems_reach(test.problems, SEVERITY_HELD))

@@ -27,9 +27,10 @@ static const struct card_row rows[] = {
 static const struct table_row table[] = {
     {.cells = {{.tag = "C3", .name = "Galley, drain"}, {.tag = "C4", .name = "Saloon, log"}}},
     {.cells = {{0}, {.tag = "C5", .name = "Aft toilet, inlet"}}}};
+static const struct card_text lethal[] = {{.text = "Never run it dry."}};
 static const struct card_step steps[] = {
     {.id = "stop", .number = 1, .headline = {"**STOP.**", {.source = &file, .line = 3}},
-     .lethal = {.text = "Never run it dry."}, .rows = rows, .row_count = 2},
+     .lethal = lethal, .lethal_count = 1, .rows = rows, .row_count = 2},
     {.id = "close", .number = 2, .headline = {.text = "**CLOSE.**"}, .table = table,
      .table_count = 2}};
 static const struct card_warning nevers[] = {{.text = "go below", .tag = "MAIB"}};

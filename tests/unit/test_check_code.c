@@ -125,7 +125,12 @@ static void every_word_of_the_steps_matters(void **state)
             memcpy(rows, steps[s].rows, steps[s].row_count * sizeof *rows);
         steps[s].rows = rows;
         must_matter(&card, &steps[s].headline.text, "headline");
-        must_matter(&card, &steps[s].lethal.text, "lethal line");
+        struct card_text *lethal = arena_array(test.arena, steps[s].lethal_count, sizeof *lethal);
+        if (steps[s].lethal_count > 0)
+            memcpy(lethal, steps[s].lethal, steps[s].lethal_count * sizeof *lethal);
+        steps[s].lethal = lethal;
+        for (size_t l = 0; l < steps[s].lethal_count; l++)
+            must_matter(&card, &lethal[l].text, "lethal line");
         for (size_t r = 0; r < steps[s].row_count; r++) {
             const char **tags = arena_array(test.arena, rows[r].tag_count, sizeof *tags);
             memcpy(tags, rows[r].tags, rows[r].tag_count * sizeof *tags);

@@ -183,7 +183,8 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
     (void)state;
     const char *const texts[] = {
         case_procedure_text(&test, "smoke", 10, THREE_STEPS,
-                            ASK_AFTER_THREE "call_when: {second_person: now, alone: three}\n"
+                            ASK_AFTER_THREE
+                            "call_when: {say: \"ALONE: call after step {three}.\"}\n"
                             "calls: [{signal: mayday, nature: fire, say: I AM ON FIRE, "
                             "from: fixed}]\n"),
         case_procedure_text(&test, "steam", 20, THREE_STEPS, ""), NULL};
@@ -245,8 +246,9 @@ static void a_card_may_belong_to_some_boats_only(void **state)
 static void the_specimen_boats_lack_nothing(void **state)
 {
     (void)state;
-    static const struct { const char *file; size_t more; } boats[] = {   /* two safety plans */
-        {"tests/fleet/boats/tamarisk.yaml", 1}, {"tests/fleet/boats/samphire.yaml", 2}};
+    /* two safety plans; a card more for each engine */
+    static const struct { const char *file; size_t more; } boats[] = {
+        {"tests/fleet/boats/tamarisk.yaml", 1}, {"tests/fleet/boats/samphire.yaml", 3}};
     for (size_t b = 0; b < 2; b++) {
         case_boat(&test, boats[b].file);
         const struct card_set *set = case_compose(&test, false);
@@ -280,7 +282,11 @@ static void two_engines_have_two_cards_each_with_its_own_gear(void **state)
     /* the port valve is reached from a locker, the starboard one stands in the fire */
     assert_string_equal(case_step(port, "fuel")->rows[0].tags[0], "C6");
     assert_int_equal(case_step(starboard, "fuel")->row_count, 0);
-    assert_non_null(strstr(case_step(starboard, "fuel")->headline.text, "LEAVE"));
+    assert_non_null(strstr(case_step(starboard, "fuel")->headline.text, "DON’T TOUCH"));
+    /* the leak of one engine leads to the fire of the same */
+    const struct card *leak = case_card(set, "diesel_leak_starboard");
+    assert_non_null(strstr(leak->decision.yes, text_format(test.arena, "**Card %d, ENGINE FIRE.**",
+                                                           starboard->number)));
 }
 
 /* One piece must have all that a case asks; what no piece has is not said. */

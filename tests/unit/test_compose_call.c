@@ -1,94 +1,6 @@
 /* test_compose_call.c - the call panel: how to work what this very boat has to
  * call with, line by line, and the script beside it. */
-#include <stdarg.h>
-#include <stddef.h>
-#include <setjmp.h>
-#include <stdint.h>
-#include <cmocka.h>
-#include <string.h>
-
-#include "card_fixture.h"
-#include "text.h"
-
-#define HANDHELD \
-    "  - {item: vhf_handheld, tag: E4, zone: companionway, side: port, spot: charger, " \
-    "from_cockpit: yes}\n"
-#define HANDHELD_BELOW \
-    "  - {item: vhf_handheld, tag: E4, zone: saloon, side: port, from_cockpit: no}\n"
-#define EPIRB "  - {item: epirb, tag: E3, zone: companionway, side: starboard}\n"
-#define FLARES "  - {item: flares, tag: E5, zone: cockpit_locker, side: port, from_cockpit: yes}\n"
-#define NO_DSC \
-    "radio: {tag: E9, call_sign: QTAB2, dsc: no, zone: navigation_station, side: port, " \
-    "power_switch: breaker VHF}\n"
-
-/* The panel of one of the program's own cards, on a boat with this to call with.
- * Other facts the card asks for are not recorded: they are not the panel's. */
-static const struct card_call *panel(const char *card, const char *radio, const char *gear,
-                                     const char *not_fitted)
-{
-    case_boat(&test, case_boat_text(&test, radio, gear, not_fitted));
-    const struct card_call *call = &case_card(case_compose(&test, false), card)->call;
-    assert_true(call->given);
-    return call;
-}
-
-static const char *word(enum word word_)
-{
-    return words_get(test.words, word_);
-}
-
-static const char *tagged(enum word word_, const char *tag, const char *place)
-{
-    return words_fill(test.words, test.arena, word_, "tag", tag, "place", place, NULL);
-}
-
-static const char *numbered(int number, const char *text)
-{
-    return text_format(test.arena, "**%d** %s", number, text);
-}
-
-static const char *set_on(void)
-{
-    return numbered(1, words_fill(test.words, test.arena, WORD_SET_ON, "switch", "breaker VHF",
-                                  NULL));
-}
-
-static const char *key(enum word word_)
-{
-    return numbered(2, words_fill(test.words, test.arena, word_, "key", "Lift the red lid",
-                                  "seconds", "5", NULL));
-}
-
-static const char *no_answer(const char *first, const char *second)
-{
-    return text_format(test.arena, "%s%s%s.", word(WORD_NO_ANSWER), first, second);
-}
-
-static const char *no_answer_with(enum word first, const char *tag, enum word second,
-                                  const char *second_tag)
-{
-    return no_answer(tagged(first, tag, ""), tagged(second, second_tag, ""));
-}
-
-static void expect_lines(const struct card_call *call, const char *const *lines)
-{
-    size_t count = 0;
-    for (; lines[count] != NULL; count++) {
-        assert_true(count < call->operate_count);
-        assert_string_equal(call->operate[count].text, lines[count]);
-    }
-    assert_int_equal(count, call->operate_count);
-}
-
-#define EXPECT_LINES(call, ...) expect_lines(call, (const char *const[]){__VA_ARGS__, NULL})
-
-#define HANDHELD_PLACE "Companionway, port"
-
-static const char *said(const struct card_call *call)
-{
-    assert_non_null(call->script);
-    return script_text(call->script, test.arena);
-}
+#include "call_case.h"
 
 /* ---- MAYDAY from the fixed set ---- */
 
@@ -96,8 +8,8 @@ static void a_dsc_set_is_worked_in_four_numbered_lines(void **state)
 {
     (void)state;
     const struct card_call *call = panel("engine_fire", CASE_RADIO, HANDHELD EPIRB FLARES, "");
-    EXPECT_LINES(call, set_on(), key(WORD_SET_KEY), numbered(3, word(WORD_SET_CHANNEL)),
-                 numbered(4, word(WORD_SET_TALK)),
+    EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
+                 numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
     assert_string_equal(call->title, word(WORD_CALL_MAYDAY));
@@ -112,18 +24,19 @@ static void what_the_record_lacks_is_said_in_plain_words(void **state)
     const struct card_call *call = panel(
         "engine_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
         "mmsi_programmed: yes, dsc: yes, zone: navigation_station}\n", HANDHELD EPIRB, "");
-    assert_string_equal(call->operate[0].text, numbered(1, word(WORD_SET_ON_PLAIN)));
-    const char *lift = words_fill(test.words, test.arena, WORD_SET_NO_KEY_HOLD, "key",
+    assert_string_equal(call->operate[1].text, numbered(1, word(WORD_SET_ON_PLAIN)));
+    const char *lift = words_fill(test.words, test.arena, WORD_SET_KEY_NO_HOLD, "cover",
                                   word(WORD_SET_KEY_PLAIN), NULL);
-    assert_string_equal(call->operate[1].text, numbered(2, lift));
+    assert_string_equal(call->operate[2].text, numbered(2, lift));
 }
 
 static void without_dsc_there_is_no_key_and_it_is_said(void **state)
 {
     (void)state;
     const struct card_call *call = panel("engine_fire", NO_DSC, HANDHELD EPIRB, "");
-    EXPECT_LINES(call, set_on(), numbered(2, word(WORD_SET_CHANNEL)),
-                 numbered(3, word(WORD_SET_TALK)), word(WORD_SET_NO_DSC),
+    EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(),
+                 numbered(2, word(WORD_SET_CHANNEL)), numbered(3, word(WORD_SET_TALK)),
+                 word(WORD_SET_NO_DSC),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
     assert_null(strstr(said(call), "MMSI"));
@@ -139,7 +52,7 @@ static void a_set_without_its_mmsi_counts_as_without_dsc(void **state)
         "hold_s: 5}\n", HANDHELD EPIRB, "");
     for (size_t i = 0; i < call->operate_count; i++)
         assert_null(strstr(call->operate[i].text, "Lift"));
-    assert_string_equal(call->operate[3].text, word(WORD_SET_NO_DSC));
+    assert_string_equal(call->operate[4].text, word(WORD_SET_NO_DSC));
     assert_null(strstr(said(call), "MMSI"));
 }
 
@@ -160,6 +73,16 @@ static void without_a_fixed_radio_no_set_is_worked(void **state)
     assert_null(strstr(said(call), "MMSI"));
 }
 
+static bool calls_from_deck(const char *card)
+{
+    static const char *const cards[] = {"gas_leak", "petrol_leak", "battery_fire",
+                                        "abandon_fire"};
+    for (size_t i = 0; i < sizeof cards / sizeof *cards; i++)
+        if (strcmp(cards[i], card) == 0)
+            return true;
+    return false;
+}
+
 static void a_radio_nobody_recorded_holds_the_card(void **state)
 {
     (void)state;
@@ -173,8 +96,7 @@ static void a_radio_nobody_recorded_holds_the_card(void **state)
         told++;
         for (size_t c = 0; c < set->count; c++)      /* all that call with the fixed set */
             assert_int_equal(strstr(all[i].what, set->cards[c]->title) != NULL,
-                             strcmp(set->cards[c]->key, "gas_leak") != 0 &&
-                                 strcmp(set->cards[c]->key, "petrol_leak") != 0 &&
+                             !calls_from_deck(set->cards[c]->key) &&
                                  set->cards[c]->safety == NULL);
     }
     assert_int_equal(told, 1);
@@ -188,8 +110,9 @@ static void without_a_handheld_the_deck_is_left(void **state)
     (void)state;
     const struct card_call *call = panel("engine_fire", CASE_RADIO, EPIRB,
                                          "  - vhf_handheld\n");
-    EXPECT_LINES(call, set_on(), key(WORD_SET_KEY), numbered(3, word(WORD_SET_CHANNEL)),
-                 numbered(4, word(WORD_SET_TALK)), word(WORD_SET_HANDHELD_NONE),
+    EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
+                 numbered(3, word(WORD_SET_CHANNEL)), numbered(4, word(WORD_SET_TALK)),
+                 word(WORD_SET_HANDHELD_NONE),
                  no_answer(tagged(WORD_THEN_EPIRB, "E3", ""), ""));
 }
 
@@ -214,13 +137,13 @@ static void beyond_a1_the_beacon_goes_with_the_first_call(void **state)
         "cruising_area: {latitude: north, longitude: both, sea_area: A2}\nlanguages: [en]\n";
     case_base(&test, area);
     const struct card_call *call = panel("engine_fire", CASE_RADIO, HANDHELD EPIRB, "");
-    assert_int_equal(call->operate_count, 7);
-    assert_string_equal(call->operate[5].text, tagged(WORD_BEACON_FIRST, "E3", ""));
-    assert_string_equal(call->operate[6].text,
+    assert_int_equal(call->operate_count, 8);
+    assert_string_equal(call->operate[6].text, tagged(WORD_BEACON_FIRST, "E3", ""));
+    assert_string_equal(call->operate[7].text,
                         no_answer(tagged(WORD_THEN_HANDHELD, "E4", ""), ""));
     assert_non_null(strstr(said(call), "EAST / WEST"));
     call = panel("engine_fire", CASE_RADIO, HANDHELD, "  - epirb\n  - flares\n");
-    assert_int_equal(call->operate_count, 6);
+    assert_int_equal(call->operate_count, 7);
 }
 
 static void what_the_panel_names_stands_on_the_plan(void **state)
@@ -245,7 +168,9 @@ static void the_key_is_for_mayday_only_where_both_may_be_called(void **state)
     static const char *const cards[] = {"flooding", "distress_call"};
     for (size_t i = 0; i < 2; i++) {
         const struct card_call *call = panel(cards[i], CASE_RADIO, HANDHELD EPIRB, "");
-        assert_string_equal(call->operate[1].text, key(WORD_SET_KEY_MAYDAY_ONLY));
+        const char *press = words_fill(test.words, test.arena, WORD_SET_KEY, "cover",
+                                       "Lift the red lid", "seconds", "5", NULL);
+        assert_string_equal(call->operate[1].text, numbered(2, mayday_only(press)));
     }
     const struct card_call *call = panel("flooding", CASE_RADIO, HANDHELD EPIRB, "");
     assert_string_equal(call->title, word(WORD_CALL_BOTH));
@@ -258,7 +183,7 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
     (void)state;
     const char *const texts[] = {
         case_procedure_text(&test, "smoke", 10, "  - {id: a, act: \"**A.**\", sources: [S5]}\n",
-                            "call_when: {second_person: now, alone: now}\n"
+                            "call_when: {say: \"ALL: call now.\"}\n"
                             "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n"), NULL};
     case_procedures(&test, texts);
     const struct card_call *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
@@ -266,67 +191,6 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
                  numbered(3, word(WORD_SET_TALK)), tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer(tagged(WORD_THEN_HANDHELD, "E4", ""), ""));
     assert_string_equal(call->title, word(WORD_CALL_PAN_PAN));
-}
-
-/* ---- vapour: from the deck, by handheld ---- */
-
-/* Nothing that makes one touch the fixed set may stand on such a card. */
-static void no_line_touches_the_fixed_set(const struct card_call *call, enum word title)
-{
-    static const enum word refused[] = {WORD_SET_CHANNEL, WORD_SET_ON_PLAIN, WORD_SET_KEY_PLAIN,
-                                        WORD_SET_NO_DSC};
-    for (size_t i = 0; i < call->operate_count; i++) {
-        const char *text = call->operate[i].text;
-        for (size_t w = 0; w < 4; w++)
-            assert_null(strstr(text, word(refused[w])));
-        assert_null(strstr(text, "red lid"));
-        assert_null(strstr(text, "breaker"));
-        assert_null(strstr(text, "DSC"));
-    }
-    assert_null(strstr(said(call), "MMSI"));
-    assert_null(strstr(said(call), "200 014 730"));
-    assert_string_equal(call->title, word(title));
-}
-
-static void gas_is_told_by_handheld_from_the_deck(void **state)
-{
-    (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD EPIRB FLARES, "");
-    EXPECT_LINES(call, numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E4", HANDHELD_PLACE)),
-                 numbered(2, word(WORD_SET_DECK)),
-                 numbered(3, word(WORD_SET_CHANNEL_HANDHELD)), numbered(4, word(WORD_SET_TALK)),
-                 word(WORD_SET_LEAVE_FIXED), no_answer("", ""));
-    assert_string_equal(call->station, tagged(WORD_HANDHELD_AT, "E4", HANDHELD_PLACE));
-    no_line_touches_the_fixed_set(call, WORD_CALL_HANDHELD);
-}
-
-static void a_handheld_below_is_not_fetched_from_the_gas(void **state)
-{
-    (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD_BELOW, "");
-    EXPECT_LINES(call, tagged(WORD_SET_HANDHELD_BELOW, "E4", ""),
-                 numbered(1, word(WORD_SET_DECK)), word(WORD_SET_LEAVE_FIXED));
-    assert_string_equal(call->station, "");
-    no_line_touches_the_fixed_set(call, WORD_CALL_NO_RADIO);
-}
-
-static void of_two_handhelds_the_one_on_deck_is_taken(void **state)
-{
-    (void)state;
-    const struct card_call *call = panel(
-        "gas_leak", CASE_RADIO, HANDHELD_BELOW
-        "  - {item: vhf_handheld, tag: E6, zone: cockpit, from_cockpit: yes}\n", "");
-    assert_string_equal(call->operate[0].text,
-                        numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E6", "Cockpit")));
-    assert_string_equal(call->station, tagged(WORD_HANDHELD_AT, "E6", "Cockpit"));
-}
-
-static void without_a_handheld_the_gas_card_fetches_none(void **state)
-{
-    (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, EPIRB, "  - vhf_handheld\n");
-    EXPECT_LINES(call, numbered(1, word(WORD_SET_DECK)), word(WORD_SET_LEAVE_FIXED));
-    no_line_touches_the_fixed_set(call, WORD_CALL_NO_RADIO);
 }
 
 /* ---- the distress card ---- */
@@ -355,6 +219,9 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     case_boat(&test, case_boat_text(&test, NO_DSC, HANDHELD EPIRB, ""));
     card = case_card(case_compose(&test, false), "distress_call");
     assert_null(card->sections[0].note);             /* no set to be told the nature */
+    assert_int_equal(card->section_count, 5);        /* and no alert to cancel */
+    assert_string_equal(card->sections[3].key, "downgrade");
+    assert_int_equal(card->caution_count, 0);        /* nor a red key to warn of */
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
@@ -374,10 +241,6 @@ int main(void)
         TEST(what_the_panel_names_stands_on_the_plan),
         TEST(the_key_is_for_mayday_only_where_both_may_be_called),
         TEST(an_urgency_call_never_speaks_of_the_key),
-        TEST(gas_is_told_by_handheld_from_the_deck),
-        TEST(a_handheld_below_is_not_fetched_from_the_gas),
-        TEST(of_two_handhelds_the_one_on_deck_is_taken),
-        TEST(without_a_handheld_the_gas_card_fetches_none),
         TEST(the_distress_card_lists_natures_and_every_form),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;

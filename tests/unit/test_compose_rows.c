@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "card_fixture.h"
+#include "compose/compose.h"
 #include "text.h"
 
 #define USE(list) "  - {id: use, act: \"**USE.**\", sources: [S5], " list "}\n"
@@ -143,34 +144,129 @@ static void unlike_neighbours_keep_their_rows(void **state)
 
 #define EXTINGUISHER(tag, zone) "  - {item: fire_extinguisher, tag: " tag ", zone: " zone "}\n"
 
-static void gear_that_only_helps_shares_one_row(void **state)
+/* Each piece keeps its side, spot and handling: two lockers are two places. */
+static void gear_that_only_helps_has_rows_like_other_gear(void **state)
 {
     (void)state;
     const char *gear = EXTINGUISHER("F1", "saloon") EXTINGUISHER("F2", "forward_cabin")
         "  - {item: fire_extinguisher, tag: F3, zone: saloon, side: port, spot: by the door}\n";
-    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"), gear),
-                "[F1][F2][F3] 3 extinguishers | Saloon; Forward cabin");
-    EXPECT_ROWS(monohull_step(USE("uses: [fire_extinguisher]"), gear),
-                "[F1] Extinguisher | Saloon", "[F2] Extinguisher | Forward cabin",
-                "[F3] Extinguisher | Saloon, port, by the door");
-    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"),
-                              EXTINGUISHER("F1", "cockpit_locker") EXTINGUISHER("F2", "cockpit")),
-                "[F1][F2] 2 extinguishers | Cockpit locker; Cockpit");
-    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"), EXTINGUISHER("F1", "saloon")),
-                "[F1] Extinguisher | Saloon");
+    static const char *const keys[] = {"uses", "also"};
+    for (size_t i = 0; i < 2; i++)
+        EXPECT_ROWS(monohull_step(text_format(test.arena, USE("%s: [fire_extinguisher]"), keys[i]),
+                                  gear),
+                    "[F1] Extinguisher | Saloon", "[F2] Extinguisher | Forward cabin",
+                    "[F3] Extinguisher | Saloon, port, by the door");
+    EXPECT_ROWS(monohull_step(
+                    USE("also: [fire_extinguisher]"),
+                    "  - {item: fire_extinguisher, tag: F1, zone: cockpit_locker, side: port}\n"
+                    "  - {item: fire_extinguisher, tag: F2, zone: cockpit_locker, "
+                    "side: starboard}\n"),
+                "[F1] Extinguisher | Cockpit locker, port",
+                "[F2] Extinguisher | Cockpit locker, starboard");
 }
 
-/* Tags and zones of many would pass the line: nobody could shorten them. */
-static void many_pieces_that_only_help_take_more_rows(void **state)
+/* ---- how far one goes for it ---- */
+
+#define TORCHES \
+    "  - {item: torch, tag: C1, zone: cockpit}\n" \
+    "  - {item: torch, tag: C2, zone: cockpit_locker}\n" \
+    "  - {item: torch, tag: C3, zone: companionway, from_cockpit: yes}\n" \
+    "  - {item: torch, tag: C4, zone: saloon}\n" \
+    "  - {item: torch, tag: C5, zone: foredeck, from_cockpit: no}\n" \
+    "  - {item: torch, tag: C6, zone: lazarette, below: yes}\n"
+
+static void gear_that_lies_too_far_is_not_offered(void **state)
 {
     (void)state;
-    EXPECT_ROWS(monohull_step(USE("also: [fire_extinguisher]"),
-                              EXTINGUISHER("F1", "saloon") EXTINGUISHER("F2", "galley")
-                              EXTINGUISHER("F3", "cockpit") EXTINGUISHER("F4", "forepeak")
-                              EXTINGUISHER("F5", "mast")),
-                "[F1][F2] 2 extinguishers | Saloon; Galley",
-                "[F3][F4] 2 extinguishers | Cockpit; Forepeak",
-                "[F5] Extinguisher | Mast");
+    EXPECT_ROWS(monohull_step(USE("also: [torch], within: open_deck"), TORCHES),
+                "[C1] Torch | Cockpit");
+    EXPECT_ROWS(monohull_step(USE("also: [torch], within: deck"), TORCHES),
+                "[C1] Torch | Cockpit", "[C2] Torch | Cockpit locker");
+    EXPECT_ROWS(monohull_step(USE("uses: [torch], within: companionway"), TORCHES),
+                "[C1] Torch | Cockpit", "[C2] Torch | Cockpit locker",
+                "[C3] Torch | Companionway");
+}
+
+static void a_line_stands_over_rows_below(void **state)
+{
+    (void)state;
+    const char *const texts[] = {
+        case_procedure_text(&test, "smoke", 10, USE("also: [torch], lethal: [Be quick.]"),
+                            "rows_below: Outside the smoke.\n"), NULL};
+    case_procedures(&test, texts);
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, TORCHES, ""));
+    const struct card_step *step = &case_card(case_compose(&test, false), "smoke")->steps[0];
+    assert_int_equal(step->lethal_count, 2);
+    assert_string_equal(step->lethal[0].text, "Outside the smoke.");
+    assert_string_equal(step->lethal[1].text, "Be quick.");
+    case_boat(&test, case_boat_text(&test, CASE_RADIO,
+                                    "  - {item: torch, tag: C1, zone: cockpit_locker}\n", ""));
+    step = &case_card(case_compose(&test, false), "smoke")->steps[0];
+    assert_int_equal(step->lethal_count, 1);
+}
+
+/* ---- the state that is wanted ---- */
+
+static void a_row_never_says_the_contrary_of_its_step(void **state)
+{
+    (void)state;
+    static const struct { const char *how, *on, *off; } cases[] = {
+        {"up = on", "up = on", NULL},
+        {"both up = on", "both up = on", NULL},
+        {"light on = open", "light on = open", NULL},
+        {"on = up", "on = up", NULL},
+        {"pull to open", "pull to open", NULL},
+        {"opens anticlockwise", "opens anticlockwise", NULL},
+        {"across pipe = shut", NULL, "across pipe = shut"},
+        {"hold STOP P", NULL, "hold STOP P"},
+        {"slide to ON", "slide to ON", NULL},
+        {"up = on, down = off", "up = on", "down = off"},
+        {"lift flap, up = on; down = off", "lift flap, up = on", "lift flap, down = off"},
+        {"light on = open, light off = shut", "light on = open", "light off = shut"},
+        {"pull hard", "pull hard", "pull hard"},
+        {"lever on the left = off", NULL, "lever on the left = off"},
+        {"press ON/OFF", "press ON/OFF", "press ON/OFF"},
+        {"push on the lid", "push on the lid", "push on the lid"},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
+        const char *on = handling_towards(cases[i].how, true, test.arena);
+        const char *off = handling_towards(cases[i].how, false, test.arena);
+        if (!text_equal(on, cases[i].on) || !text_equal(off, cases[i].off))
+            fail_msg("%s: on %s, off %s", cases[i].how, on == NULL ? "-" : on,
+                     off == NULL ? "-" : off);
+    }
+}
+
+static void handling_that_is_lacking_is_told(void **state)
+{
+    (void)state;
+    static const char gear[] =
+        "  - {item: bilge_pump_electric, tag: C1, zone: saloon, how: up = on}\n";
+    EXPECT_ROWS(monohull_step(USE("uses: [bilge_pump_electric], state: \"on\""), gear),
+                "[C1] Electric pump | Saloon: up = on");
+    assert_null(case_problem(&test, "how of C1 does not tell how it is turned off or shut: SMOKE "
+                                    "CARD prints no handling for it"));
+    EXPECT_ROWS(monohull_step(USE("uses: [bilge_pump_electric], state: \"off\""), gear),
+                "[C1] Electric pump | Saloon");
+    const struct problem *told = case_problem(
+        &test, "how of C1 does not tell how it is turned off or shut: SMOKE CARD prints no "
+               "handling for it");
+    assert_non_null(told);
+    assert_int_equal(told->severity, SEVERITY_DEFICIENCY);
+    assert_non_null(strstr(told->remedy, "up = on, down = off"));
+}
+
+static void a_step_may_show_another_field_than_how(void **state)
+{
+    (void)state;
+    static const char raft[] = "  - {item: liferaft, tag: E1, zone: coachroof, how: pull, "
+                               "painter: ring aft, release: slip hook}\n";
+    EXPECT_ROWS(monohull_step(USE("uses: [liferaft], shows: painter"), raft),
+                "[E1] Raft | Cabin roof: ring aft");
+    EXPECT_ROWS(monohull_step(USE("uses: [liferaft], shows: release"), raft),
+                "[E1] Raft | Cabin roof: slip hook");
+    EXPECT_ROWS(monohull_step(USE("uses: [liferaft], shows: handle"), raft),
+                "[E1] Raft | Cabin roof");
 }
 
 static void gear_that_only_helps_may_be_lacking(void **state)
@@ -210,8 +306,12 @@ int main(void)
         TEST(what_is_inside_the_burning_space_says_so),
         TEST(equal_neighbours_share_a_row),
         TEST(unlike_neighbours_keep_their_rows),
-        TEST(gear_that_only_helps_shares_one_row),
-        TEST(many_pieces_that_only_help_take_more_rows),
+        TEST(gear_that_only_helps_has_rows_like_other_gear),
+        TEST(gear_that_lies_too_far_is_not_offered),
+        TEST(a_line_stands_over_rows_below),
+        TEST(a_row_never_says_the_contrary_of_its_step),
+        TEST(handling_that_is_lacking_is_told),
+        TEST(a_step_may_show_another_field_than_how),
         TEST(gear_that_only_helps_may_be_lacking),
         TEST(every_tag_of_a_row_is_on_the_plan_once),
     };

@@ -56,6 +56,9 @@ static void an_approval_counts_from_its_date_until_its_last_day(void **state)
     assert_true(approved("smoke", "2026-10-01", "2027-10-01"));
     assert_true(approved("smoke", "2026-11-25", "2026-11-25"));
     assert_true(approved("smoke", "2026-10-01", "2026-11"));       /* to the end of the month */
+    assert_true(approved("smoke", "2026-11", "2027-04"));          /* from its first day */
+    assert_true(approved("smoke", "2026", "2026"));
+    assert_false(approved("smoke", "2026-12", "2027-04"));
     assert_false(approved("smoke", "2025-10-01", "2026-11-24"));
     assert_false(approved("smoke", "2025-10-01", "2026-10"));
     assert_false(approved("smoke", "2026-11-26", "2027-10-01"));
@@ -128,8 +131,11 @@ static void the_contact_line_names_centre_channel_and_base(void **state)
     (void)state;
     base_with("[]", "[]");
     const struct card *card = card_with(TORCH, NO_FLARES, "");
-    assert_string_equal(card->contact_left, "**Rescue centre** Skerry Sound, VHF 16 then 67");
-    assert_string_equal(card->contact_right, "**Base, day and night** +999 00 000 000");
+    assert_string_equal(card->contact_left, "**Rescue centre Skerry Sound** VHF 16");
+    assert_string_equal(card->contact_right, "**Base, no emergencies** +999 00 000 000");
+    case_base(&test, "tests/fleet/base.yaml");
+    assert_string_equal(card_with(TORCH, NO_FLARES, "")->contact_left,
+                        "**Rescue centre Skerry Sound** +999 00 000 001 · VHF 16");
 }
 
 /* ---- gear dates ---- */

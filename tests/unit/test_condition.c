@@ -90,12 +90,13 @@ static void what_is_not_understood_is_told(void **state)
     static const struct { const char *when, *what, *remedy; } rows[] = {
         {"{fited: torch}", "fited is not a condition", "did you mean fitted?"},
         {"{equals: torch}", "equals is not a condition",
-         "a condition knows fitted, not_fitted, inside, is, cuts, boat, all, any and none"},
+         "a condition knows fitted, not_fitted, inside, is, cuts, reach, boat, surely, all, any "
+         "and none"},
         {"{fitted: lifraft}", "lifraft is not a known item", "did you mean liferaft?"},
         {"{fitted: [torch, knive]}", "knive is not a known item", "did you mean knife?"},
         {"{fitted: []}", "the list is empty", "name at least one, or take the key out"},
         {"{fitted: {torch: yes}}", "expected one item, not a mapping", "write one word"},
-        {"{boat: catamarn}", "catamarn is not a known type of boat", "did you mean catamaran?"},
+        {"{boat: catamarn}", "catamarn is not a known kind of boat", "did you mean catamaran?"},
         {"{inside: torch}", "expected a mapping, not a text", "write inside: {item: [zones]}"},
         {"{inside: {torch: [galey]}}", "galey is not a known zone", "did you mean galley?"},
         {"{inside: {trch: [galley]}}", "trch is not a known item", "did you mean torch?"},

@@ -54,6 +54,9 @@ static void test_parse_refusals(void **state)
 static void test_last_day(void **state)
 {
     (void)state;
+    date_is(date_first_day(date_of("2027")), 2027, 1, 1);
+    date_is(date_first_day(date_of("2027-04")), 2027, 4, 1);
+    date_is(date_first_day(date_of("2027-04-05")), 2027, 4, 5);
     date_is(date_last_day(date_of("2027")), 2027, 12, 31);
     date_is(date_last_day(date_of("2027-04")), 2027, 4, 30);
     date_is(date_last_day(date_of("2028-02")), 2028, 2, 29);

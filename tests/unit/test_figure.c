@@ -326,12 +326,14 @@ static void ranges_are_rounded_down(void **state)
         "  - {item: vhf_handheld, tag: E5, zone: saloon, antenna_m: 1}\n";
     (void)state;
     /* the specimen centre's aerial is 120 m high */
-    assert_string_equal(of_boat("radio_range", "", handhelds).sentence, "**Radio:** 33 miles.");
-    assert_string_equal(of("handheld_range").sentence, "**Handheld:** 26 miles.");
+    assert_string_equal(of_boat("radio_range", "", handhelds).after, "33 nm");
+    assert_string_equal(of("handheld_range").after, "26 nm");
     case_base(&test, "tests/errors/base/base.yaml");
     assert_false(test.base->centre_antenna_m.given);
-    assert_string_equal(of("radio_range").sentence, "**Radio:** 9.3 miles.");
-    assert_string_equal(of("handheld_range").sentence, "**Handheld:** 2.2 miles.");
+    assert_string_equal(of("radio_range").after, "9.3 nm");
+    assert_string_equal(of("handheld_range").after, "2.2 nm");
+    /* line of sight alone: on no card */
+    assert_null(of("handheld_range").sentence);
 }
 
 static void seconds_are_the_label_s_rounded_down(void **state)
@@ -342,7 +344,7 @@ static void seconds_are_the_label_s_rounded_down(void **state)
         "  - {item: fire_extinguisher, tag: F2, zone: galley, discharge_s: 6}\n");
     assert_string_equal(result.after, "F1 9 s, F2 6 s");
     assert_string_equal(figure_discharge_words(test.words, &test.boat->equipment[0], test.arena),
-                        "empty in 9 s");
+                        "lasts 9 s");
     case_boat(&test, boat_text("monohull", "",
                                "  - {item: fire_extinguisher, tag: F1, zone: saloon}\n", ""));
     assert_null(figure_discharge_words(test.words, &test.boat->equipment[0], test.arena));

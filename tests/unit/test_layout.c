@@ -30,7 +30,7 @@ static const struct page *const *laid_out(const struct card_set *cards, bool dra
 static const struct page *const *pages_of(const char *boat)
 {
     case_boat(&test, boat);
-    const struct page *const *pages = laid_out(case_compose(&test, false), false);
+    const struct page *const *pages = laid_out(case_compose_fitting(&test), false);
     if (problems_reach(test.problems, SEVERITY_HELD))
         fail_msg("%s", case_problems_text(&test));
     for (size_t i = 0; i < set->count; i++)

@@ -6,6 +6,7 @@
 #include <cmocka.h>
 
 #include <dirent.h>
+#include <fcntl.h>
 #include <signal.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -99,6 +100,12 @@ static void refusal_expect(const char *into, const char *name, enum severity sev
         fail_msg("\"%s\" does not say \"%s\"", all[0].what, what);
 }
 
+/* The name under which this process would write first. */
+static const char *own_temporary(void)
+{
+    return text_format(arena, ".maydeck-%ld-0.tmp", (long)getpid());
+}
+
 static void folder_is_made_or_taken(void **state)
 {
     struct problems *problems = problems_new(arena);
@@ -137,7 +144,7 @@ static void file_appears_and_is_replaced(void **state)
     content_expect("a.pdf", "second");
     assert_true(file_put(folder, "empty.pdf", bytes_of(""), arena, problems));
     content_expect("empty.pdf", "");
-    assert_false(exists(".a.pdf.tmp"));
+    assert_false(exists(own_temporary()));
     assert_false(problems_reach(problems, SEVERITY_NOTE));
 }
 
@@ -155,21 +162,127 @@ static void large_file_is_whole(void **state)
     assert_int_equal(status.st_size, length);
 }
 
-/* What a killed run left is written over, even where it is longer or a link. */
-static void left_over_is_no_obstacle(void **state)
+/* What stands under a temporary name is another's: it is neither written over nor renamed. */
+static void a_taken_temporary_is_left_alone(void **state)
 {
     struct problems *problems = problems_new(arena);
 
     (void)state;
-    file_make(".c.tmp", "much longer than what comes");
-    assert_true(file_put(folder, "c", bytes_of("short"), arena, problems));
-    content_expect("c", "short");
+    file_make(own_temporary(), "half of another's");
+    assert_true(file_put(folder, "c", bytes_of("whole"), arena, problems));
+    content_expect("c", "whole");
+    content_expect(own_temporary(), "half of another's");
+    assert_int_equal(unlink(path_of(own_temporary())), 0);
     file_make("other", "keep");
-    assert_int_equal(symlink("other", path_of(".c.tmp")), 0);
+    assert_int_equal(symlink("other", path_of(own_temporary())), 0);
     assert_true(file_put(folder, "c", bytes_of("again"), arena, problems));
     content_expect("c", "again");
     content_expect("other", "keep");
-    assert_false(exists(".c.tmp"));
+    assert_int_equal(unlink(path_of(own_temporary())), 0);
+    assert_int_equal(mkdir(path_of(own_temporary()), 0700), 0);
+    assert_true(file_put(folder, "c", bytes_of("third"), arena, problems));
+    content_expect("c", "third");
+    assert_int_equal(rmdir(path_of(own_temporary())), 0);
+    assert_false(problems_reach(problems, SEVERITY_NOTE));
+}
+
+/* In a child: holds the file as a run does that is writing it, until the pipe closes. */
+static void holding_child(const char *name, int ready, int stay)
+{
+    struct flock lock = {.l_type = F_WRLCK, .l_whence = SEEK_SET};
+    int file = open(path_of(name), O_WRONLY);
+    char byte = 0;
+
+    if (file < 0 || fcntl(file, F_SETLK, &lock) != 0 || write(ready, &byte, 1) != 1)
+        _exit(9);
+    _exit(read(stay, &byte, 1) == 0 ? 0 : 8);
+}
+
+static void only_what_killed_runs_left_is_swept(void **state)
+{
+    int ready[2], stay[2], status = 0;
+    char byte;
+
+    (void)state;
+    file_make(".maydeck-7-0.tmp", "stale");
+    file_make(".maydeck-8-0.tmp", "live");
+    file_make("tern.pdf", "whole");
+    file_make("kept", "keep");
+    assert_int_equal(symlink("kept", path_of(".maydeck-9-0.tmp")), 0);
+    assert_int_equal(pipe(ready), 0);
+    assert_int_equal(pipe(stay), 0);
+    pid_t child = fork();
+    assert_true(child >= 0);
+    if (child == 0) {
+        close(stay[1]);
+        holding_child(".maydeck-8-0.tmp", ready[1], stay[0]);
+    }
+    assert_int_equal(read(ready[0], &byte, 1), 1);
+    folder_sweep(folder, arena);
+    assert_false(exists(".maydeck-7-0.tmp"));
+    content_expect(".maydeck-8-0.tmp", "live");
+    content_expect("tern.pdf", "whole");
+    content_expect("kept", "keep");
+    close(stay[0]);
+    close(stay[1]);
+    assert_int_equal(waitpid(child, &status, 0), child);
+    assert_true(WIFEXITED(status) && WEXITSTATUS(status) == 0);
+    folder_sweep(folder, arena);
+    assert_false(exists(".maydeck-8-0.tmp"));
+}
+
+#define CONTENT_LENGTH 50000
+
+/* In a child: sweeps and writes one file again and again, all of one letter. */
+static void writing_child(unsigned char letter)
+{
+    static unsigned char content[CONTENT_LENGTH];
+    bool good = true;
+
+    memset(content, letter, sizeof content);
+    for (int i = 0; good && i < 60; i++) {
+        struct problems *problems = problems_new(arena);
+        folder_sweep(folder, arena);
+        good = file_put(folder, "k", (struct bytes){content, sizeof content}, arena, problems);
+    }
+    _exit(good ? 0 : 7);
+}
+
+static void whole_expect(void)
+{
+    static unsigned char content[CONTENT_LENGTH + 1];
+    FILE *file = fopen(path_of("k"), "rb");
+
+    if (file == NULL)
+        return;      /* not there yet */
+    size_t length = fread(content, 1, sizeof content, file);
+    assert_int_equal(fclose(file), 0);
+    assert_int_equal(length, CONTENT_LENGTH);
+    for (size_t i = 1; i < length; i++)
+        assert_int_equal(content[i], content[0]);
+}
+
+static void two_runs_at_once_never_meet(void **state)
+{
+    pid_t children[2];
+    int left = 2, status = 0;
+
+    (void)state;
+    for (int i = 0; i < 2; i++) {
+        children[i] = fork();
+        assert_true(children[i] >= 0);
+        if (children[i] == 0)
+            writing_child((unsigned char)('a' + i));
+    }
+    while (left > 0) {
+        whole_expect();
+        if (waitpid(-1, &status, WNOHANG) <= 0)
+            continue;
+        assert_true(WIFEXITED(status));
+        assert_int_equal(WEXITSTATUS(status), 0);
+        left--;
+    }
+    whole_expect();
 }
 
 static void only_regular_files_are_replaced(void **state)
@@ -180,16 +293,16 @@ static void only_regular_files_are_replaced(void **state)
     assert_int_equal(mkdir(path_of("d"), 0700), 0);
     assert_int_equal(symlink("/dev/null", path_of("e")), 0);
     assert_int_equal(mkfifo(path_of("f"), 0600), 0);
-    refusal_expect(folder, "d", SEVERITY_USE, "not a regular file");
-    refusal_expect(folder, "e", SEVERITY_USE, "not a regular file");
-    refusal_expect(folder, "f", SEVERITY_USE, "not a regular file");
+    refusal_expect(folder, "d", SEVERITY_FAILURE, "not a regular file");
+    refusal_expect(folder, "e", SEVERITY_FAILURE, "not a regular file");
+    refusal_expect(folder, "f", SEVERITY_FAILURE, "not a regular file");
     assert_int_equal(lstat(path_of("d"), &status), 0);
     assert_true(S_ISDIR(status.st_mode));
     assert_int_equal(lstat(path_of("e"), &status), 0);
     assert_true(S_ISLNK(status.st_mode));
     assert_int_equal(lstat(path_of("f"), &status), 0);
     assert_true(S_ISFIFO(status.st_mode));
-    assert_false(exists(".e.tmp"));
+    assert_false(exists(own_temporary()));
 }
 
 static void names_that_leave_the_folder_are_refused(void **state)
@@ -203,16 +316,6 @@ static void absent_folder_is_told(void **state)
 {
     (void)state;
     refusal_expect(path_of("nowhere"), "h", SEVERITY_FAILURE, "No such file or directory");
-}
-
-/* A folder in the temporary file's place: the target stays as it was. */
-static void blocked_temporary_is_told(void **state)
-{
-    (void)state;
-    file_make("i", "old");
-    assert_int_equal(mkdir(path_of(".i.tmp"), 0700), 0);
-    refusal_expect(folder, "i", SEVERITY_FAILURE, "cannot write");
-    content_expect("i", "old");
 }
 
 /* In a child: the disk ends (a file-size limit) within the file. */
@@ -244,7 +347,7 @@ static void full_disk_leaves_the_old_file(void **state)
     assert_true(WIFEXITED(status));
     assert_int_equal(WEXITSTATUS(status), 0);
     content_expect("j", "old");
-    assert_false(exists(".j.tmp"));
+    assert_false(exists(text_format(arena, ".maydeck-%ld-0.tmp", (long)child)));
 }
 
 int main(void)
@@ -254,11 +357,12 @@ int main(void)
         cmocka_unit_test(folder_that_is_none_is_refused),
         cmocka_unit_test(file_appears_and_is_replaced),
         cmocka_unit_test(large_file_is_whole),
-        cmocka_unit_test(left_over_is_no_obstacle),
+        cmocka_unit_test(a_taken_temporary_is_left_alone),
+        cmocka_unit_test(only_what_killed_runs_left_is_swept),
+        cmocka_unit_test(two_runs_at_once_never_meet),
         cmocka_unit_test(only_regular_files_are_replaced),
         cmocka_unit_test(names_that_leave_the_folder_are_refused),
         cmocka_unit_test(absent_folder_is_told),
-        cmocka_unit_test(blocked_temporary_is_told),
         cmocka_unit_test(full_disk_leaves_the_old_file),
     };
 

@@ -1,46 +1,6 @@
 /* test_procedure.c - reading a procedure: what it gives, and what would make a
  * card that misleads. */
-#include "record_test.h"
-
-#include "procedure.h"
-#include "radio.h"
-
-#define SOURCES \
-    "sources:\n" \
-    "  - {key: S1, issuer: O, id: N1, title: T, tag: N1, read: 2026, status: current," \
-    " grade: VA}\n" \
-    "  - {key: S2, issuer: O, id: N2, title: T, tag: N2, read: 2026, status: superseded," \
-    " grade: VB}\n" \
-    "  - {key: S3, issuer: O, id: N3, title: T, tag: N3, read: 2026, status: current," \
-    " grade: VC}\n"
-
-/* What a test adds begins in line 8. */
-static const struct procedure *procedure_of(const char *text)
-{
-    static const char head[] = "procedure: trial\norder: 10\ntitle: Trial\nsubject: TRIAL\n"
-                               "symbol: flame\nstripe: fire\nsigns: [Smoke]\n";
-    const struct authorities *authorities =
-        authorities_read(file_of("sources.yaml", SOURCES), test.arena, test.problems);
-    const char *whole = text_format(test.arena, "%s%s", head, text);
-    return procedure_read(file_of("trial.yaml", whole), authorities, test.arena, test.problems);
-}
-
-/* What every card needs, so that only the fault of the test is told. */
-#define STEPS "steps: [{id: stop, act: \"**STOP**\", sources: [S1]}]\n"
-#define CAUTIONS "cautions: [{say: Hot., sources: [S1]}]\n"
-
-static void refused(const char *section, int line, const char *what, const char *remedy)
-{
-    test.problems = problems_new(test.arena);
-    assert_null(procedure_of(section));
-    expect_errors(1);
-    expect_error(line, what, remedy);
-}
-
-static void refused_step(const char *steps, const char *what, const char *remedy)
-{
-    refused(text_format(test.arena, "steps:\n%s" CAUTIONS, steps), 9, what, remedy);
-}
+#include "procedure_case.h"
 
 static void a_whole_procedure_is_read(void **state)
 {
@@ -48,7 +8,7 @@ static void a_whole_procedure_is_read(void **state)
     const struct procedure *procedure = procedure_of(
         "per: engine_space\n"
         "when: {fitted: cooker}\nwhen_reason: Nothing to burn.\n"
-        "call_when: {second_person: now, alone: fuel}\n"
+        "call_when: [{when: {fitted: torch}, say: \"ALONE: after {fuel}.\"}, {say: Now.}]\n"
         "steps:\n"
         "  - id: fuel\n"
         "    act: \"**SHUT** the fuel.\"\n"
@@ -59,7 +19,7 @@ static void a_whole_procedure_is_read(void **state)
         "      - act: \"**TELL** them.\"\n"
         "        practice: yes\n"
         "    because: It feeds the fire.\n"
-        "    lethal: Do not open it.\n"
+        "    lethal: [Do not open it.]\n    within: deck\n    state: \"off\"\n"
         "    who: deckhand\n"
         "    sources: [S1]\n"
         "  - {id: holes, act: \"**CLOSE** all.\", table: zones, uses: [seacock], practice: yes,"
@@ -70,7 +30,7 @@ static void a_whole_procedure_is_read(void **state)
         "  yes: {say: Leave., card: abandon_ship}\n"
         "  no: {say: Watch.}\n"
         "  practice: yes\n"
-        "never: [{say: open it, symbol: pfire, when: {fitted: hatch}, sources: [S1, S2]}]\n"
+        "never: [{say: open it, symbol: pflame, when: {fitted: hatch}, sources: [S1, S2]}]\n"
         CAUTIONS
         "calls:\n"
         "  - {signal: mayday, nature: fire, say: I AM ON FIRE, from: fixed, if: burning}\n"
@@ -81,16 +41,21 @@ static void a_whole_procedure_is_read(void **state)
     assert_int_equal(procedure->order.milli, 10000);
     assert_string_equal(procedure->per.text, "engine_space");
     assert_int_equal(procedure->when->kind, CONDITION_FITTED);
-    assert_string_equal(procedure->alone.text, "fuel");
+    assert_int_equal(procedure->call_when.count, 2);
+    assert_non_null(procedure->call_when.items[0].when);
+    assert_string_equal(procedure->call_when.items[1].say.text, "Now.");
+    assert_string_equal(procedure->steps[0].lethal.items[0].text, "Do not open it.");
+    assert_string_equal(procedure->steps[0].cases[0].within.text, "deck");
+    assert_string_equal(procedure->steps[0].cases[1].state.text, "off");
     assert_int_equal(procedure->step_count, 2);
     assert_string_equal(procedure->steps[1].table.text, "zones");
     assert_non_null(procedure->steps[1].when);
     assert_string_equal(procedure->steps[0].who.text, "deckhand");
     assert_true(procedure->decision.given);
-    assert_string_equal(procedure->decision.yes.card.text, "abandon_ship");
-    assert_string_equal(procedure->decision.no.say.text, "Watch.");
+    assert_string_equal(procedure->decision.yes.items[0].card.text, "abandon_ship");
+    assert_string_equal(procedure->decision.no.items[0].say.text, "Watch.");
     assert_int_equal(procedure->never_count, 1);
-    assert_string_equal(procedure->nevers[0].symbol.text, "pfire");
+    assert_string_equal(procedure->nevers[0].symbol.text, "pflame");
     assert_non_null(procedure->nevers[0].when);
     assert_null(procedure->cautions[0].when);
     assert_int_equal(procedure->call_count, 2);
@@ -198,16 +163,16 @@ static void steps_are_counted_and_named(void **state)
     refused("steps:\n  - {id: a, act: A, practice: yes}\n"
             "  - {id: a, act: B, practice: yes}\n" CAUTIONS, 10,
             "two steps are called a (first on line 9)", "give each step an id of its own");
-    refused_step("  - {id: now, act: A, practice: yes}\n", "a step is called now", NULL);
+    refused_step("  - {id: a, act: A, lethal: [A, B, C], practice: yes}\n",
+                 "3 lethal lines: a step has at most 2", "keep the two that save most lives");
 }
 
 static void named_steps_exist(void **state)
 {
     (void)state;
-    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
-            "call_when: {second_person: now, alone: stopp}\n"
-            "decision: {ask: \"A?\", after: stop, yes: {say: A}, no: {say: B}, practice: yes}\n",
-            11, "alone: no step is called stopp", "did you mean stop?");
+    refused(STEPS CAUTIONS
+            "decision: {ask: \"A?\", after: stopp, yes: {say: A}, no: {say: B}, practice: yes}\n",
+            10, "after: no step is called stopp", "did you mean stop?");
 }
 
 static void a_decision_has_both_exits(void **state)
@@ -258,56 +223,6 @@ static void warnings_are_few(void **state)
             "4 cautions: a card holds at most 3", NULL);
     refused(text_format(test.arena, STEPS CAUTIONS "never:%s", four), 14,
             "4 nevers: a card holds at most 3", NULL);
-}
-
-#define CALLS STEPS CAUTIONS "call_when: {second_person: now, alone: now}\ncalls:\n"
-
-static void calls_are_ordered_and_told_apart(void **state)
-{
-    (void)state;
-    refused(CALLS "  - {signal: pan_pan, nature: fire, say: A, from: fixed}\n", 12,
-            "nature fire goes with signal mayday only",
-            "take it out: only a distress alert has a nature");
-    refused(CALLS "  - {signal: mayday, say: A, from: fixed}\n", 12,
-            "a MAYDAY from the fixed radio needs a nature",
-            "write nature: with what the set shall tell, such as nature: fire");
-    refused(CALLS "  - {signal: pan_pan, say: A, from: fixed, if: steady}\n", 12,
-            "the card has one call: its if would not be printed", "take it out");
-    refused(CALLS "  - {signal: mayday, nature: fire, say: A, from: fixed, if: rising}\n"
-                  "  - {signal: pan_pan, say: A, from: fixed}\n", 13,
-            "a card with several calls needs an if in each",
-            "write if: with the word that tells this call from the other");
-    refused(CALLS "  - {signal: pan_pan, say: A, from: fixed, if: steady}\n"
-                  "  - {signal: mayday, nature: fire, say: A, from: fixed, if: rising}\n", 13,
-            "mayday stands after the milder pan_pan", "put the graver call first");
-    test.problems = problems_new(test.arena);
-    assert_null(procedure_of(CALLS "  - {signal: mayday, nature: floding, say: A, from: fixed}\n"));
-    expect_errors(1);
-    expect_error_with(12, "floding", "flooding");
-}
-
-/* The list here and the radio's own table may not drift apart. */
-static void every_nature_of_the_set_may_be_called(void **state)
-{
-    (void)state;
-    size_t count = 0;
-    for (; nature_at(count) != NULL; count++) {
-        const struct procedure *procedure = procedure_of(text_format(
-            test.arena, CALLS "  - {signal: mayday, nature: %s, say: A, from: fixed}\n",
-            nature_at(count)->key));
-        expect_errors(0);
-        assert_string_equal(procedure->calls[0].nature.text, nature_at(count)->key);
-    }
-    assert_int_equal(count, 11);
-}
-
-static void a_call_has_its_moment(void **state)
-{
-    (void)state;
-    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n", 1,
-            "the procedure has a call but no call_when", NULL);
-    refused(STEPS CAUTIONS "call_when: {second_person: now, alone: stop}\n", 10,
-            "the procedure says when to call but has no call", NULL);
 }
 
 static void a_distress_card_is_another_kind(void **state)
@@ -386,9 +301,6 @@ int main(void)
         TEST(a_decision_has_both_exits),
         TEST(warnings_stand_on_authorities),
         TEST(warnings_are_few),
-        TEST(calls_are_ordered_and_told_apart),
-        TEST(every_nature_of_the_set_may_be_called),
-        TEST(a_call_has_its_moment),
         TEST(a_distress_card_is_another_kind),
         TEST(a_safety_plan_only_shows_where_gear_is),
         TEST(a_card_that_some_boats_lack_says_why),

@@ -91,7 +91,7 @@ static void report_must_be_clean(const struct card *card, const struct proof_rep
 static void boat_must_be_clean(const char *boat)
 {
     case_boat(&test, boat);
-    const struct card_set *set = case_compose(&test, false);
+    const struct card_set *set = case_compose_fitting(&test);
     struct layout_input input = {set, faces, false, NULL};
     const struct page *const *pages = layout_set(&input, test.arena, test.problems);
     const struct proof_report *reports = proof_set(set, pages, faces, test.arena);

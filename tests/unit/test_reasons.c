@@ -58,6 +58,9 @@ static void each_question_has_words(void **state)
     EXPECT_WORDS("{cuts: {battery_isolator_service: vhf_dsc}}",
                  "battery_isolator_service cuts vhf_dsc");
     EXPECT_WORDS("{boat: catamaran}", "the boat is a catamaran");
+    EXPECT_WORDS("{boat: gas}", "the boat carries gas");
+    EXPECT_WORDS("{reach: {epirb: deck}}", "epirb reached from deck");
+    EXPECT_WORDS("{surely: {boat: dsc}}", "recorded so: the boat can send a digital alert");
 }
 
 static void what_all_must_be_is_said_once(void **state)
@@ -187,13 +190,14 @@ static void a_step_that_is_not_on_the_card_is_told(void **state)
                       "   record: liferaft E3 fitted at text.yaml:19\n");
 }
 
-static void each_tag_of_a_row_has_its_own_line(void **state)
+static void each_row_is_told_with_its_entry(void **state)
 {
     (void)state;
     expect_part(reasons_of(GEAR, LACKS),
                 "   gear E1 knife at text.yaml:17\n"
+                "      Knife | Cockpit\n"
                 "   gear E2 knife at text.yaml:18\n"
-                "      2 knives | Cockpit; Saloon\n"
+                "      Knife | Saloon\n"
                 "   record: dinghy not fitted at text.yaml:22\n");
 }
 
@@ -250,6 +254,9 @@ static void an_approval_stands_between_its_days(void **state)
     text = with_approval("dark", "2025-11-01", "2026-11-24");
     expect_part(text, "   approval has expired: AB, Yachtmaster, from 2025-11-01 until 2026-11-24");
     expect_part(text, "not approved");
+    text = with_approval("dark", "2026-11", "2026-11-25");       /* from the month's first day */
+    expect_part(text, "   approval: AB, Yachtmaster, from 2026-11 until 2026-11-25");
+    assert_null(strstr(text, "not approved"));
     text = with_approval("dark", "2026-11-26", "2027-11-01");
     expect_part(text, "   approval has not begun: AB");
     expect_part(text, "not approved");
@@ -293,7 +300,7 @@ int main(void)
         TEST(the_case_taken_is_told_with_those_before_it),
         TEST(the_last_case_is_for_every_other_boat),
         TEST(a_step_that_is_not_on_the_card_is_told),
-        TEST(each_tag_of_a_row_has_its_own_line),
+        TEST(each_row_is_told_with_its_entry),
         TEST(what_is_not_recorded_holds_and_is_told),
         TEST(practice_awaits_sign_off),
         TEST(an_approval_stands_between_its_days),

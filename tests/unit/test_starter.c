@@ -57,7 +57,7 @@ static void items_are_found_wherever_a_procedure_names_them(void **state)
         " practice: yes}\n"
         "      - {act: \"**GO**\", also: [torch], practice: yes}\n",
         "when: {fitted: petrol_stowage}\nwhen_reason: No petrol.\n"
-        "never: [{say: open it, symbol: pfire, when: {fitted: hatch}, sources: [S1]}]\n", NULL);
+        "never: [{say: open it, symbol: pflame, when: {fitted: hatch}, sources: [S1]}]\n", NULL);
     const char *keys = text_format(test.arena, " %s ", keys_of(&list));
     static const char *const wanted[] = {"cooker", "sart", "epirb", "knife", "torch",
                                          "petrol_stowage", "hatch"};

@@ -10,6 +10,7 @@
 
 #include "draw.h"
 #include "item.h"
+#include "procedure.h"
 
 /* A disc's glyph is drawn at 0.82 about the centre: what lies within 60 units of
  * it stays in the disc of radius 50. */
@@ -172,6 +173,32 @@ static void signs_of_all_gear_exist(void **state)
     }
 }
 
+static bool listed(const char *const *keys, const char *key)
+{
+    while (*keys != NULL && strcmp(*keys, key) != 0)
+        keys++;
+    return *keys != NULL;
+}
+
+/* What a procedure may name and what is drawn are the same, each in its class. */
+static void procedures_may_name_what_is_drawn(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < symbol_count(); i++) {
+        const struct symbol *symbol = symbol_at(i);
+        bool never = symbol->sign == SIGN_PROHIBITION;
+        bool title = !never && symbol->sign != SIGN_MANDATORY;
+        if (listed(never_symbols, symbol->key) != never)
+            fail_msg("%s: beside a never it is %s", symbol->key, never ? "missing" : "wrong");
+        if (listed(title_symbols, symbol->key) != title)
+            fail_msg("%s: beside a title it is %s", symbol->key, title ? "missing" : "wrong");
+    }
+    for (const char *const *key = never_symbols; *key != NULL; key++)
+        assert_non_null(symbol_find(*key));
+    for (const char *const *key = title_symbols; *key != NULL; key++)
+        assert_non_null(symbol_find(*key));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -181,6 +208,7 @@ int main(void)
         cmocka_unit_test(lines_are_wide_enough),
         cmocka_unit_test(drawings_lie_in_their_frames),
         cmocka_unit_test(signs_of_all_gear_exist),
+        cmocka_unit_test(procedures_may_name_what_is_drawn),
     };
 
     return cmocka_run_group_tests_name("symbol", tests, NULL, NULL) != 0;

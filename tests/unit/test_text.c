@@ -94,6 +94,16 @@ static void test_nfc(void **state)
     assert_string_equal(text_nfc(*state, "bad\xFF"), "bad\xFF");
 }
 
+static void test_folded(void **state)
+{
+    assert_string_equal(text_folded(*state, "À Préciser…"), "a preciser...");
+    assert_string_equal(text_folded(*state, "ΆΓΝΩΣΤΟς"), "αγνωστοσ");
+    assert_string_equal(text_folded(*state, "BİLİNMİYOR"), "bilinmiyor");
+    assert_string_equal(text_folded(*state, "Maß ？"), "mass ?");
+    assert_string_equal(text_folded(*state, ""), "");
+    assert_string_equal(text_folded(*state, "A\xFF"), "A\xFF");
+}
+
 static void test_code_points(void **state)
 {
     (void)state;
@@ -159,6 +169,7 @@ int main(void)
         cmocka_unit_test(test_compare),
         cmocka_unit_test(test_upper),
         cmocka_unit_test(test_nfc),
+        cmocka_unit_test(test_folded),
         cmocka_unit_test(test_code_points),
         cmocka_unit_test(test_nearest),
         cmocka_unit_test(test_nearest_too_far),

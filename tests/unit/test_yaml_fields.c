@@ -160,7 +160,7 @@ static void test_keys(void **state) {
          "1:20+3 error: an equipment item has no key \"loa\"\n  did you mean \"loa_m\"?\n"},
         {"{name: a, spot: b, Fited: yes}",
          "1:20+5 error: an equipment item has no key \"Fited\"\n  did you mean \"fitted\"?\n"},
-        {"{name: a, spot: Stop, then wait}",
+        {"{name: a, spot: Stop, then wait: }",
          "1:23+9 error: an equipment item has no key \"then wait\"\n"
          "  if \"then wait\" belongs to the text before it, put that text in quotes\n"},
         {"{name: a, spot: b, colour: red}",
@@ -213,10 +213,11 @@ static void test_all_is_told(void **state) {
 
 static void test_texts(void **state) {
     static const struct row rows[] = {
-        {"side: prot", "3:7+4 error: \"side\" cannot be \"prot\"\n  did you mean \"port\"?\n"},
         {"side: Port", "3:7+4 error: \"side\" cannot be \"Port\"\n  did you mean \"port\"?\n"},
+        {"side: prot", "3:7+4 error: \"side\" cannot be \"prot\"\n  did you mean \"port\"?\n"},
         {"side: bow",
          "3:7+3 error: \"side\" cannot be \"bow\"\n  write one of: port, starboard, centre\n"},
+        {"side: Left", "3:7+4 error: \"side\" cannot be \"Left\"\n  write port\n"},
         {"side: [port]",
          "3:7+6 error: \"side\" must be a text, not a list\n"
          "  write one value; a text that begins with [ or - goes in quotes\n"},
@@ -248,9 +249,9 @@ static void test_numbers(void **state) {
         {"loa_m: 12,6",
          "3:8+4 error: \"loa_m\" must be a number such as 12.6, not \"12,6\"\n"
          "  write 12.6, with a point\n"},
-        {"loa_m: 1,200",
-         "3:8+5 error: \"loa_m\" must be a number such as 12.6, not \"1,200\"\n"
-         "  write 1200 or 1.2, whichever is meant: no comma, a point before decimals\n"},
+        {"loa_m: 4,500",
+         "3:8+5 error: \"loa_m\" must be a number such as 12.6, not \"4,500\"\n"
+         "  write 4500 or 4.5, whichever is meant: no comma, a point before decimals\n"},
         {"loa_m: 12.6 m",
          "3:8+6 error: \"loa_m\" must be a number such as 12.6, not \"12.6 m\"\n"
          "  write 12.6, without the unit\n"},

@@ -13,6 +13,7 @@
 #include "yaml_character_cases.h"
 #include "yaml_damage.h"
 #include "yaml_event_cases.h"
+#include "yaml_slip_cases.h"
 #include "yaml_syntax_cases.h"
 #include "yaml_tree.h"
 
@@ -88,6 +89,13 @@ static void test_events(void **state)
     (void)state;
     for (size_t i = 0; i < sizeof event_cases / sizeof event_cases[0]; i++)
         case_check(&event_cases[i]);
+}
+
+static void test_slips(void **state)
+{
+    (void)state;
+    for (size_t i = 0; i < sizeof slip_cases / sizeof slip_cases[0]; i++)
+        case_check(&slip_cases[i]);
 }
 
 static void test_syntax(void **state)
@@ -173,6 +181,9 @@ static void test_character_tally(void **state)
     bench.problems = problems_new(bench.arena);
     assert_null(string_read(&bench, repeated(bench.arena, "%\n", 30)));
     assert_non_null(strstr(told(&bench), ": 10 more lines begin with \"%\"\n"));
+    bench.problems = problems_new(bench.arena);
+    assert_null(string_read(&bench, repeated(bench.arena, "\xC2\xA0# x\n", 22)));
+    assert_non_null(strstr(told(&bench), ": 2 more lines are indented with what is no space\n"));
     arena_free(bench.arena);
 }
 
@@ -366,6 +377,7 @@ int main(void)
         cmocka_unit_test(test_characters),
         cmocka_unit_test(test_events),
         cmocka_unit_test(test_syntax),
+        cmocka_unit_test(test_slips),
         cmocka_unit_test(test_size_limit),
         cmocka_unit_test(test_event_limit),
         cmocka_unit_test(test_depth_limit),

@@ -16,13 +16,15 @@ struct record {
 };
 
 static const char *const sides[] = {"port", "starboard", "centre", NULL};
+static const struct choice_slip side_slips[] = {{"LEFT", "write port"}, {NULL, NULL}};
 static const char *const zones[] = {"cockpit", "saloon", "engine_space", NULL};
 
 #define AT(member) .offset = offsetof(struct record, member)
 
 static const struct field fields[] = {
     {.key = "name", .kind = FIELD_TEXT, .required = true, AT(name), .about = "as painted"},
-    {.key = "side", .kind = FIELD_CHOICE, AT(side), .choices = sides},
+    {.key = "side", .kind = FIELD_CHOICE, AT(side), .choices = sides,
+     .slips = side_slips},
     {.key = "spot", .kind = FIELD_TEXT, .required = true, AT(spot)},
     {.key = "loa_m", .kind = FIELD_NUMBER, AT(loa_m), .low = 2000, .high = 60000,
      .about = "length over all"},

@@ -44,10 +44,8 @@ static const struct reading_case syntax_cases[] = {
     {.name = "space missing",
      INPUT("a:b\n"
            "c: d\n"),
-     .told = "2:1+1 error: this line is read as more of the text in line 1, and so "
-             "cannot be a key\n",
-     .remedy = "indent this line like the keys around it; if the line above is a key, end "
-               "it with a colon"},
+     .told = "1:1+3 error: a colon needs a space behind it\n",
+     .remedy = "write a: b"},
     {.name = "colon missing",
      INPUT("boat: x\n"
            "type\n"

@@ -1,0 +1,119 @@
+# record.awk - what the rules need of boats' records: each piece of gear with its place, and
+# whether it is reached from deck, judged here anew from the zones and the record's own words.
+# Read before rules.awk, with `mode` set to zones, words or boat before each kind of file.
+
+function fact(line, key,    at, rest) {
+    if (!match(line, "[{ ,]" key ": *")) return ""
+    rest = substr(line, RSTART + RLENGTH)
+    if (rest ~ /^"/) { match(rest, /^"[^"]*"/); return substr(rest, 2, RLENGTH - 2) }
+    if (rest ~ /^\[/) { match(rest, /^\[[^\]]*\]/); return substr(rest, 1, RLENGTH) }
+    match(rest, /^[^,}]*/)
+    return substr(rest, 1, RLENGTH)
+}
+
+# One piece of gear of the boat, as `tag`.
+function gear_add(item, tag, line,    zone) {
+    zone = fact(line, "zone")
+    kind_of[boat, tag] = item
+    zone_of[boat, tag] = zone
+    side_of[boat, tag] = fact(line, "side")
+    spot_of[boat, tag] = fact(line, "spot")
+    how_of[boat, tag] = fact(line, "how")
+    cuts_of[boat, tag] = fact(line, "cuts")
+    stop_of[boat, tag] = fact(line, "stop")
+    fed_of[boat, tag] = fact(line, "fed_by")
+    space_of[boat, tag] = fact(line, "space")
+    name_of[boat, tag] = fact(line, "name")
+    from = fact(line, "from_cockpit")
+    below[boat, tag] = zone_level[zone] == "BELOW" || fact(line, "below") == "yes" || from == "no"
+    arm[boat, tag] = below[boat, tag] && from == "yes"
+    tags_of[boat] = tags_of[boat] " " tag
+    count[boat, item]++
+    if (!below[boat, tag]) on_deck[boat, item]++
+    if (zone_locker[zone] && !below[boat, tag]) in_locker[boat, tag] = zone "," side_of[boat, tag]
+    if (item == "lithium_bank") lithium[boat, fact(line, "space")] = 1
+    if (item == "vhf_handheld" && fact(line, "dsc") == "yes") alert[boat] = 1
+}
+
+function boat_begin() {
+    boat = FILENAME
+    sub(/.*\//, "", boat); sub(/\.yaml$/, "", boat)
+    boats[boat] = 1
+    section = ""
+}
+
+function radio_end() {
+    if (section == "radio" && radio ~ /tag: /) {
+        gear_add("vhf_dsc", fact(radio, "tag"), radio)
+        switch_of[boat] = fact(radio, "power_switch")
+        if (fact(radio, "dsc") != "no") alert[boat] = 1
+    }
+    radio = ""
+}
+
+# ---- what a boat is ----
+
+function fixed() { return count[boat, "vhf_dsc"] > 0 }
+function handheld() { return count[boat, "vhf_handheld"] > 0 }
+function lithium_here() {
+    return lithium[boat, "engine_space"] && card == "engine_fire" ||
+           lithium[boat, "engine_space_port"] && card == "engine_fire_port" ||
+           lithium[boat, "engine_space_starboard"] && card == "engine_fire_starboard"
+}
+function carries(items,    part, n, i) {
+    n = split(items, part, " ")
+    for (i = 1; i <= n; i++) if (count[boat, part[i]]) return 1
+    return 0
+}
+function is_boat(word) {
+    if (word ~ /^deck_/) return on_deck[boat, item_of(substr(word, 6))] > 0
+    if (word == "radio") return fixed() || handheld()
+    if (word == "alert") return alert[boat] && (fixed() || handheld())
+    if (word == "gas") return !gas_none[boat]
+    if (word == "lithium_here") return lithium_here()
+    if (word == "throwing") return carries("horseshoe_buoy danbuoy mob_light")
+    if (word == "lifting") return carries("recovery_tackle recovery_sling")
+    return count[boat, item_of(word)] > 0
+}
+function item_of(word) {
+    return word == "fixed" ? "vhf_dsc" : word == "handheld" ? "vhf_handheld" : \
+           word == "raft" ? "liferaft" : word == "harness" ? "harness_tether" : word
+}
+function boat_fits(words,    part, n, i) {
+    n = split(words, part, " ")
+    for (i = 1; i <= n; i++) {
+        if (part[i] == "-") continue
+        if (part[i] ~ /^!/ ? is_boat(substr(part[i], 2)) : !is_boat(part[i])) return 0
+    }
+    return 1
+}
+
+# X(companionway, companionway, NONE, 58, 66, BELOW, false, ..., locker)
+mode == "zones" && /X\(/ { zone_line = "" }
+mode == "zones" {
+    zone_line = zone_line $0
+    if (zone_line ~ /X\([a-z_]+, .*(true|false)\)/) {
+        sub(/.*X\(/, "", zone_line)
+        split(zone_line, column, /, */)
+        zone_level[column[1]] = column[6]
+        zone_locker[column[1]] = zone_line ~ /true\)/
+        zone_line = ""
+    }
+    next
+}
+mode == "words" && /^[a-z]+:/ { section = $1 }
+mode == "words" && section == "zones:" && /^  [a-z_]+: / {
+    key = $1; sub(/:$/, "", key)
+    zone_word[key] = substr($0, index($0, ": ") + 2)
+    next
+}
+mode == "words" { next }
+mode == "boat" && FNR == 1 { radio_end(); boat_begin() }
+mode == "boat" && /^[a-z_]+:/ { radio_end(); section = $1; sub(/:.*/, "", section) }
+mode == "boat" && section == "radio" { radio = radio " " $0 "," }
+mode == "boat" && section == "boat" && match($0, /gas: *[a-z]+/) {
+    gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /none$/
+}
+mode == "boat" && section == "boat" && /engine_spaces:/ { two_engines[boat] = 1 }
+mode == "boat" && /^ *- \{item: / { gear_add(fact($0, "item"), fact($0, "tag"), $0) }
+mode == "boat" { next }

@@ -1,0 +1,383 @@
+# rules.awk - holds what is printed (card.awk) against the rules of harm.sh and the boats'
+# records (record.awk); prints "NUMBER boat card: what is wrong" for each breach.
+# Read after record.awk, with mode=rules before the rules and mode=cards before the cards.
+
+function wrong(rule, words) { printf "%d %s %s: %s\n", rule, boat, card, words }
+
+# ---- which cards ----
+
+function procedure_of(key) { sub(/_(port|starboard|[0-9]+)$/, "", key); return key }
+function card_in(words) {
+    gsub(/vapour/, "gas_leak petrol_leak battery_fire abandon_fire", words)
+    gsub(/burning/, "engine_fire galley_fire cabin_fire", words)
+    gsub(/steps/, "engine_fire galley_fire cabin_fire battery_fire flooding man_overboard " \
+        "gas_leak diesel_leak petrol_leak abandon_ship abandon_fire", words)
+    return words == "all" || index(" " words " ", " " procedure_of(card) " ") > 0
+}
+function kind_in(kind, words) { return words == "any" || index(" " words " ", " " kind " ") > 0 }
+
+# ---- rules that are a pattern ----
+
+function pattern_judge(rule,    i, met) {
+    for (i = 1; i <= lines; i++) {
+        if (!kind_in(what[i], places[rule])) continue
+        if (words[i] ~ pattern[rule]) {
+            met = 1
+            if (must[rule] == "never") wrong(rule, words[i])
+        }
+    }
+    if (must[rule] == "must" && !met) wrong(rule, "nowhere: " pattern[rule])
+}
+
+# ---- rules that are reckoned ----
+
+# Do the words of the step hold the pattern, headline and lines alike?
+function step_says(step, wanted,    i) {
+    for (i = 1; i <= lines; i++)
+        if (number[i] == step && (what[i] == "head" || what[i] == "lethal") && words[i] ~ wanted)
+            return 1
+    return 0
+}
+function set_says(wanted,    i) {
+    for (i = 1; i <= lines; i++) if (what[i] == "set" && words[i] ~ wanted) return 1
+    return 0
+}
+function head_of(step,    i) {
+    for (i = 1; i <= lines; i++) if (number[i] == step && what[i] == "head") return words[i]
+    return ""
+}
+function step_with(wanted,    i) {
+    for (i = 1; i <= lines; i++) if (what[i] == "head" && words[i] ~ wanted) return number[i]
+    return 0
+}
+function last_step(    i, last) {
+    for (i = 1; i <= lines; i++) if (what[i] == "head") last = number[i]
+    return last
+}
+function gear_row(i) { return what[i] == "row" || what[i] == "cell" }
+
+# Judges each tag of each row, and of the lines of how to call for rules that name them.
+function rows_judge(rule, how,    i, t, n, part) {
+    for (i = 1; i <= lines; i++) {
+        if (!kind_in(what[i], places[rule])) continue
+        n = gear_row(i) ? split(tags[i], part, " ") : split(tags_said(words[i]), part, " ")
+        for (t = 1; t <= n; t++) row_judge(rule, how, i, part[t], n)
+    }
+}
+function tags_said(said,    found) {
+    while (match(said, /(^|[^A-Z])[FEC][0-9]+/)) {
+        found = found " " substr(said, RSTART, RLENGTH)
+        said = substr(said, RSTART + RLENGTH)
+    }
+    gsub(/[^FEC0-9 ]/, "", found)
+    return found
+}
+function row_judge(rule, how, i, tag, n) {
+    if (how == "below_after_deck") below_after_deck(rule, i, tag)
+    else if (how == "below_never" && below[boat, tag] && words[i] !~ /is below: do not fetch it/)
+        wrong(rule, tag " is below: " words[i])
+    else if (how == "below_said" && below[boat, tag] && !set_says("Only outside the smoke"))
+        wrong(rule, tag " is below: " words[i])
+    else if (how == "smoke_said" && words[i] ~ /^Smoke/ && below[boat, tag] && !arm[boat, tag])
+        wrong(rule, tag " is in it: " words[i])
+    else if (how == "flares_gear" && kind_of[boat, tag] == "flares") wrong(rule, words[i])
+    else if (how == "place_printed") place_printed(rule, i, tag)
+    else if (how == "alike" && n > 1) alike(rule, i, tag)
+    else if (how == "isolator") isolator(rule, i, tag)
+    else if (how == "spark") spark(rule, i, tag)
+    else if (how == "same_locker") same_locker(rule, i, tag)
+    else if (how == "pump_feed") pump_feed(rule, i, tag)
+    else if (how == "ladder" && kind_of[boat, tag] == "boarding_ladder" &&
+             !step_says(number[i], "flat water, engine off")) wrong(rule, words[i])
+    else if (how == "back_in" && below[boat, tag] && number[i] > step_with("shut hatches"))
+        wrong(rule, tag " is below: " words[i])
+    else if (how == "extinguisher" && tag ~ /^F/) wrong(rule, words[i])
+    else if (how == "shut_in" && kind_of[boat, tag] ~ /vent_closure|fire_port|engine_ext|bucket/)
+        wrong(rule, words[i])
+}
+function below_after_deck(rule, i, tag,    s, after) {
+    if (!below[boat, tag] || words[i] ~ /inside: leave it$/) return
+    for (s = 1; s <= number[i]; s++)
+        if (step_says(s, card == "galley_fire" ? "GO ON DECK" : "[Oo]n deck|ON DECK")) after = 1
+    if (!after && card == "galley_fire" && !near_galley(tag))
+        wrong(rule, tag " is not in the galley: " words[i])
+    if (after && !step_says(number[i], "Only outside the smoke"))
+        wrong(rule, tag " is below: " words[i])
+}
+function near_galley(tag) {
+    return zone_of[boat, tag] ~ /^(galley|bridgedeck)$/ || arm[boat, tag]
+}
+function place_printed(rule, i, tag,    side) {
+    side = side_of[boat, tag] == "both" ? "both sides" : side_of[boat, tag]
+    if (index(words[i], zone_word[zone_of[boat, tag]]) == 0)
+        wrong(rule, tag " without its zone: " words[i])
+    if (what[i] == "cell") return          # its side is its column, its spot its name
+    if (side != "" && index(words[i], ", " side) == 0)
+        wrong(rule, tag " without its side: " words[i])
+    if (spot_of[boat, tag] != "" && index(words[i], spot_of[boat, tag]) == 0)
+        wrong(rule, tag " without its spot: " words[i])
+}
+function place_key(tag) {
+    return zone_of[boat, tag] "," side_of[boat, tag] "," spot_of[boat, tag] "," how_of[boat, tag]
+}
+function alike(rule, i, tag,    first) {
+    first = tags[i]; sub(/ .*/, "", first)
+    if (place_key(tag) != place_key(first))
+        wrong(rule, first " and " tag " are not at one place: " words[i])
+}
+function isolator(rule, i, tag,    call) {
+    if (kind_of[boat, tag] !~ /^battery_isolator/ || !fixed()) return
+    if (cuts_of[boat, tag] != "" && cuts_of[boat, tag] !~ /vhf_dsc/) return
+    if (head_of(number[i]) !~ /^AFTER THE CALL/) wrong(rule, tag " before the call: " words[i])
+    if (!step_says(number[i], "radio is dead")) wrong(rule, tag " without its price: " words[i])
+    call = called_after()
+    if (number[i] <= call) wrong(rule, tag " in step " number[i] ", the call after " call)
+}
+function called_after(    i, said) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "bar" && match(words[i], /ALONE: .*step [0-9]+/)) {
+            said = substr(words[i], RSTART, RLENGTH)
+            sub(/.* /, "", said)
+            return said + 0
+        }
+    return 0
+}
+function spark(rule, i, tag,    item) {
+    item = kind_of[boat, tag]
+    if (item == "engine_stop" && stop_of[boat, tag] != "mechanical" ||
+        item ~ /electric|blower|isolator|inverter|generator|shore|remote|vhf_dsc|mob_button/ ||
+        item ~ /epirb|beacon|sart|torch/ && card ~ /gas|petrol/)
+        wrong(rule, tag " may spark: " words[i])
+}
+# What is taken out of the locker where the bottles or the can stand.
+function same_locker(rule, i, tag,    n, other, part, source) {
+    source = card == "petrol_leak" ? "petrol_stowage" : \
+             card == "gas_leak" ? "lpg_bottle_valve" : "lpg_bottle_valve|petrol_stowage"
+    if (kind_of[boat, tag] ~ "^(" source ")$" || !((boat, tag) in in_locker)) return
+    n = split(tags_of[boat], part, " ")
+    for (other = 1; other <= n; other++)
+        if (kind_of[boat, part[other]] ~ "^(" source ")$" && (boat, part[other]) in in_locker &&
+            in_locker[boat, part[other]] == in_locker[boat, tag])
+            wrong(rule, tag " stands beside " part[other] ": " words[i])
+}
+function pump_feed(rule, i, tag,    n, part, other, mains, unknown) {
+    if (kind_of[boat, tag] !~ /^(inverter_switch|shore_power_inlet|generator_stop)$/) return
+    n = split(tags_of[boat], part, " ")
+    for (other = 1; other <= n; other++)
+        if (kind_of[boat, part[other]] == "bilge_pump_electric") {
+            mains += fed_of[boat, part[other]] == "mains"
+            unknown += fed_of[boat, part[other]] == ""
+        }
+    if (mains) wrong(rule, "the pumps live on it: " words[i])
+    if (unknown && kind_of[boat, tag] == "generator_stop") wrong(rule, "pumps: " words[i])
+    if (unknown && !step_says(number[i], "[Pp]ump stops"))
+        wrong(rule, "it may feed the pumps: " words[i])
+}
+
+# ---- handling against its step ----
+
+function contrary(rule,    i, wanted, said) {
+    for (i = 1; i <= lines; i++) {
+        if (what[i] == "head") wanted = wanted_by(words[i])
+        if (what[i] == "row" && match(words[i], /: /)) said = substr(words[i], RSTART + 2)
+        else if ((what[i] == "cell" || what[i] == "heads") && match(words[i], /: /))
+            said = substr(words[i], RSTART + 2)
+        else continue
+        if (number[i] == "" || wanted == "") continue
+        said = " " tolower(said) " "
+        if (wanted == "off" && said ~ /[^a-z](open|opens|start|starts|run|runs|on *(=|:|,|;|$))/)
+            wrong(rule, "leads to the contrary: " words[i])
+        if (wanted == "on" && said ~ /[^a-z](shut|shuts|close|closes|stop|off *(=|:|,|;|$))/)
+            wrong(rule, "leads to the contrary: " words[i])
+    }
+}
+function wanted_by(headline) {
+    return headline ~ /(TURN OFF|TURN THESE OFF|SWITCH OFF|SHUT|CLOSE|STOP)/ ? "off" : \
+           headline ~ /(TURN ON|EPIRB ON|BEACON ON)/ ? "on" : ""
+}
+
+# ---- leaving ----
+
+function leave(rule,    i, part, after, call, tie, cut) {
+    call = step_with("MAYDAY|PHONE|CALL|beacon|SIGNAL")
+    tie = step_with("^TIE the raft")
+    cut = step_with("CUT\\.|UNTIE\\.")
+    for (i = 1; i <= lines; i++) {
+        if (what[i] == "ask" && match(words[i], /step [0-9]+/))
+            after = substr(words[i], RSTART + 5, RLENGTH - 5) + 0
+        if (what[i] != "yes" && what[i] != "no") continue
+        if (words[i] ~ /[Ll]eave (now|the boat)/) wrong(rule, words[i])
+        if (match(words[i], /[Ss]teps? [0-9]+ (to|and) [0-9]+/)) {
+            split(substr(words[i], RSTART, RLENGTH), part, " ")
+            if (part[2] + 0 > after + 1)
+                wrong(rule, "leaves out steps before " part[2] ": " words[i])
+            if (words[i] ~ /now/ && (part[4] + 0 < cut || part[4] + 0 < tie || part[4] + 0 < call))
+                wrong(rule, "ends before all are off: " words[i])
+        } else if (match(words[i], /[Ss]tep [0-9]+/)) {
+            if (substr(words[i], RSTART + 5, RLENGTH - 5) + 0 > after + 1)
+                wrong(rule, "leaves out steps: " words[i])
+        } else if (words[i] !~ /[Ss]tay/) wrong(rule, "goes without the steps: " words[i])
+    }
+    if (after < step_with("[Jj]ackets on|GO UPWIND|DRESS")) wrong(rule, "asked before the jackets")
+}
+function cut_counted(rule,    i) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] ~ /^(head|lethal|yes|no)$/ && words[i] ~ /(^|[^A-Za-z])(CUT|[Cc]ut)[^A-Za-z]/ &&
+            words[i] !~ /COUNT\. CUT\./) wrong(rule, words[i])
+}
+function raft_order(rule,    tie, free, cut) {
+    tie = step_with("^TIE the raft"); free = step_with("^FREE"); cut = step_with("CUT\\.")
+    if (!tie || !free || !cut || tie >= free || free >= cut)
+        wrong(rule, "tie " tie ", free " free ", cut " cut)
+}
+
+# ---- the set ----
+
+# "14, ENGINE FIRE." may leave out which engine's.
+function subject_said(said, subject) {
+    sub(/^[0-9\/ ]+, /, "", said); sub(/\.$/, "", said)
+    return said != "" && index(toupper(subject), toupper(said)) == 1
+}
+function exits(rule,    i, said, part, found, key) {
+    for (i = 1; i <= lines; i++) {
+        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /[Cc]ard [0-9\/ ]+/)) continue
+        said = substr(words[i], RSTART + 5)
+        match(said, /^[0-9]+( \/ [0-9]+)*/)
+        found = substr(said, 1, RLENGTH)
+        split(found, part, " / ")
+        for (key in part) {
+            if (!((boat, part[key]) in card_at)) wrong(rule, "no card " part[key] ": " words[i])
+            else if (what[i] ~ /yes|no/ && !subject_said(said, subject_at[boat, part[key]]))
+                wrong(rule, part[key] " is " subject_at[boat, part[key]] ": " words[i])
+        }
+    }
+}
+function both_ways(rule,    i, none) {
+    for (i = 1; i <= lines; i++) if (what[i] == "panel" && words[i] ~ /NO RADIO/) none = 1
+    if (!none) return
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "script" ||
+            what[i] ~ /^(bar|head|yes|no)$/ && words[i] !~ /With you|WITH YOU|with you/ &&
+            words[i] ~ /(^|[^A-Za-z])(CALL|[Cc]alls?)([^A-Za-z]|$)|[Ss]end (MAYDAY|PAN)/)
+            wrong(rule, words[i])
+}
+function switch_named(rule,    i, name) {
+    name = switch_of[boat]
+    sub(/,.*/, "", name)
+    for (i = 1; name != "" && i <= lines; i++)
+        if (what[i] ~ /^(head|lethal|row|set|panel|bar)$/ && index(words[i], name) &&
+            (what[i] !~ /^(set|panel)$/ || card_in("vapour"))) wrong(rule, words[i])
+}
+function set_first(rule,    i) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "set") {
+            if (words[i] !~ /^Alone\? Stay on deck: handheld/) wrong(rule, words[i])
+            return
+        }
+    wrong(rule, "no line of how to call")
+}
+
+# ---- verbs ----
+
+function verbs(rule,    i, first) {
+    for (i = 1; i <= lines; i++) {
+        first = words[i]
+        if (what[i] == "bold" && (first !~ /^[A-Z]/ || first ~ /[a-z]/ || !has_verb(first)))
+            wrong(rule, "begins without an order: " head_of(number[i]))
+        if (what[i] == "yes" || what[i] == "no") {
+            sub(/^(YES|NO) /, "", first)
+            if (!has_verb(toupper(first))) wrong(rule, "no order: " words[i])
+        }
+    }
+}
+function has_verb(said,    part, n, i) {
+    gsub(/[^A-Z]+/, " ", said)
+    n = split(said, part, " ")
+    for (i = 1; i <= n; i++) if (part[i] in verb) return 1
+    return 0
+}
+
+# ---- all cards of a boat ----
+
+function card_missing(rule, key) {
+    if (!((boat, key) in seen)) { card = key; wrong(rule, "is not printed") }
+}
+function set_judge(rule,    name, part, n, i) {
+    for (boat in boats) {
+        if (index(" " spared " ", " " boat " ")) continue
+        n = split("safety_plan distress_call galley_fire cabin_fire battery_fire flooding " \
+                  "man_overboard abandon_ship abandon_fire", part, " ")
+        for (i = 1; i <= n; i++) card_missing(rule, part[i])
+        if (!gas_none[boat]) card_missing(rule, "gas_leak")
+        if (count[boat, "petrol_stowage"]) card_missing(rule, "petrol_leak")
+        n = split(two_engines[boat] ? "_port _starboard" : "-", part, " ")
+        for (i = 1; i <= n; i++) {
+            name = part[i] == "-" ? "" : part[i]
+            card_missing(rule, "engine_fire" name)
+            card_missing(rule, "diesel_leak" name)
+        }
+        card = "gas_leak"
+        if (gas_none[boat] && (boat, card) in seen) wrong(rule, "is there")
+    }
+}
+
+function reckon(rule) {
+    if (how[rule] == "contrary") contrary(rule)
+    else if (how[rule] == "leave") leave(rule)
+    else if (how[rule] == "cut_counted") cut_counted(rule)
+    else if (how[rule] == "raft_order") raft_order(rule)
+    else if (how[rule] == "exits") exits(rule)
+    else if (how[rule] == "both_ways") both_ways(rule)
+    else if (how[rule] == "switch_named") switch_named(rule)
+    else if (how[rule] == "set_first") set_first(rule)
+    else if (how[rule] == "verbs") verbs(rule)
+    else if (how[rule] != "set") rows_judge(rule, how[rule])
+}
+function card_judge(    rule) {
+    for (rule = 1; rule <= rules; rule++) {
+        if (!(rule in cards_of) || !card_in(cards_of[rule]) || !boat_fits(fits[rule])) continue
+        applied[rule]++
+        if (must[rule] == "reckon") reckon(rule)
+        else pattern_judge(rule)
+    }
+}
+
+mode == "rules" && /^[0-9]+ +\|/ {
+    split($0, column, / +\| +/)
+    row = column[1] + 0
+    rules = row > rules ? row : rules
+    if (row in cards_of) printf "%d - -: two rules have this number\n", row
+    cards_of[row] = column[2]; fits[row] = column[3]; places[row] = column[4]
+    must[row] = column[5]
+    how[row] = pattern[row] = column[6]
+    next
+}
+mode == "verbs" { for (i = 1; i <= NF; i++) verb[$i] = 1; next }
+mode == "cards" {
+    if ($1 != file_boat || $2 != file_card) files++
+    file_boat = $1; file_card = $2
+    all_boat[++all] = $1; all_card[all] = $2; all_what[all] = $3; all_number[all] = $4
+    all_words[all] = $5; all_tags[all] = $6
+    seen[$1, $2] = 1
+    if ($3 == "number") { split($5, part, " "); number_of[$1, $2] = part[2] }
+    if ($3 == "title") title[$1, $2] = title[$1, $2] (title[$1, $2] == "" ? "" : " ") $5
+}
+function lines_end() { if (lines) card_judge(); lines = 0 }
+END {
+    radio_end()
+    for (key in number_of) {
+        split(key, part, SUBSEP)
+        card_at[part[1], number_of[key]] = part[2]
+        subject_at[part[1], number_of[key]] = title[key]
+    }
+    for (n = 1; n <= all; n++) {
+        if (all_boat[n] != boat || all_card[n] != card) lines_end()
+        boat = all_boat[n]; card = all_card[n]
+        lines++
+        what[lines] = all_what[n]; words[lines] = all_words[n]
+        number[lines] = all_number[n]; tags[lines] = all_tags[n]
+    }
+    lines_end()
+    for (rule in how) if (how[rule] == "set") { applied[rule]++; set_judge(rule) }
+    if (tell_applied) for (rule in cards_of) if (!applied[rule]) printf "%d never applied\n", rule
+}

@@ -1,0 +1,77 @@
+/* test_procedure_calls.c - reading who calls when, and the radio messages. */
+#include "procedure_case.h"
+
+static void one_of_the_words_is_for_every_boat(void **state)
+{
+    (void)state;
+    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
+            "call_when: [{when: {fitted: torch}, say: A}]\n", 11,
+            "the line that says when to call says nothing to a boat that fits none of its cases",
+            "write a last case without when");
+    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n"
+            "call_when: [{say: A}, {say: B}]\n", 11,
+            "a case of the line that says when to call has no when, so those after it never come",
+            "make it the last, or give it a when");
+}
+
+#define CALLS STEPS CAUTIONS "call_when: {say: Now.}\ncalls:\n"
+
+static void calls_are_ordered_and_told_apart(void **state)
+{
+    (void)state;
+    refused(CALLS "  - {signal: pan_pan, nature: fire, say: A, from: fixed}\n", 12,
+            "nature fire goes with signal mayday only",
+            "take it out: only a distress alert has a nature");
+    refused(CALLS "  - {signal: mayday, say: A, from: fixed}\n", 12,
+            "a MAYDAY from the fixed radio needs a nature",
+            "write nature: with what the set shall tell, such as nature: fire");
+    refused(CALLS "  - {signal: pan_pan, say: A, from: fixed, if: steady}\n", 12,
+            "the card has one call: its if would not be printed", "take it out");
+    refused(CALLS "  - {signal: mayday, nature: fire, say: A, from: fixed, if: rising}\n"
+                  "  - {signal: pan_pan, say: A, from: fixed}\n", 13,
+            "a card with several calls needs an if in each",
+            "write if: with the word that tells this call from the other");
+    refused(CALLS "  - {signal: pan_pan, say: A, from: fixed, if: steady}\n"
+                  "  - {signal: mayday, nature: fire, say: A, from: fixed, if: rising}\n", 13,
+            "mayday stands after the milder pan_pan", "put the graver call first");
+    test.problems = problems_new(test.arena);
+    assert_null(procedure_of(CALLS "  - {signal: mayday, nature: floding, say: A, from: fixed}\n"));
+    expect_errors(1);
+    expect_error_with(12, "floding", "flooding");
+}
+
+/* The list here and the radio's own table may not drift apart. */
+static void every_nature_of_the_set_may_be_called(void **state)
+{
+    (void)state;
+    size_t count = 0;
+    for (; nature_at(count) != NULL; count++) {
+        const struct procedure *procedure = procedure_of(text_format(
+            test.arena, CALLS "  - {signal: mayday, nature: %s, say: A, from: fixed}\n",
+            nature_at(count)->key));
+        expect_errors(0);
+        assert_string_equal(procedure->calls[0].nature.text, nature_at(count)->key);
+    }
+    assert_int_equal(count, 11);
+}
+
+static void a_call_has_its_moment(void **state)
+{
+    (void)state;
+    refused(STEPS CAUTIONS "calls: [{signal: pan_pan, say: A, from: fixed}]\n", 1,
+            "the procedure has a call but no call_when", NULL);
+    refused(STEPS CAUTIONS "call_when: {say: Now.}\n", 10,
+            "the procedure says when to call but has no call", NULL);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(calls_are_ordered_and_told_apart),
+        TEST(every_nature_of_the_set_may_be_called),
+        TEST(a_call_has_its_moment),
+        TEST(one_of_the_words_is_for_every_boat),
+    };
+    int failed = cmocka_run_group_tests_name("procedure calls", tests, NULL, NULL);
+    return failed != 0;
+}
