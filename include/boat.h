@@ -57,6 +57,14 @@ struct silence {
     struct place place;
 };
 
+/* What the boat file says is not fitted: at all, or not for some of her engine spaces. */
+struct absence {
+    struct text_value item;
+    bool whole;                       /* she has none at all */
+    struct list_value serves;         /* else: the engine spaces without one */
+    struct place place;
+};
+
 struct boat {
     const char *key;                  /* file name without .yaml: what --boat takes */
     const struct source *source;
@@ -69,8 +77,11 @@ struct boat {
     const struct equipment *equipment;
     size_t equipment_count;
     bool gear_unclear;                /* errors left some piece out, or its number unread */
-    struct list_value not_fitted;
+    const struct absence *absences;   /* of `not_fitted` */
+    size_t absence_count;
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */
+    struct list_value tags_given;     /* the last tag ever given of each letter */
+    bool tags_unclear;                /* errors left some tag unread */
     const struct silence *silences;   /* checks that the base has silenced for this boat */
     size_t silence_count;
     const char *const *engine_spaces; /* zone keys, one card of engine_fire each */
@@ -100,8 +111,33 @@ const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
 const struct field_table *radio_fields(void);
 
-/* Is the item fitted? NOT_RECORDED: the record mentions it nowhere. */
+/* Is the item fitted? NOT_RECORDED: no piece, and not said that she has none. */
 enum answer boat_fitted(const struct boat *boat, const char *item);
+
+/* The same for one of her engine spaces, on a boat with two: YES where a piece serves it
+ * or may, NO where that is said, NOT_RECORDED also where pieces serve only the other. */
+enum answer boat_fitted_for(const struct boat *boat, const char *item, const char *space);
+
+/* Is the space among those that the piece is said to serve? */
+bool gear_serves(const struct equipment *gear, const char *space);
+
+/* What says that the item is not fitted, at all or (space not NULL) for that space. */
+const struct absence *boat_absence(const struct boat *boat, const char *item,
+                                   const char *space);
+
+/* Tags of one letter that were given, since higher ones were, and are neither on a piece
+ * of the record nor retired. `near`: the piece with the nearest tag, or NULL. */
+struct tags_lost {
+    size_t count;
+    const char *words;                /* C15, C20 to C24 */
+    const struct equipment *near;
+};
+struct tags_lost boat_tags_lost(const struct boat *boat, enum item_class class,
+                                struct arena *arena);
+
+/* The highest number of the letter: on gear or retired; as `tags_given` has it. 0: none. */
+size_t boat_tag_highest(const struct boat *boat, enum item_class class);
+size_t boat_tag_given(const struct boat *boat, enum item_class class);
 
 /* The next free tag of a class for this boat, such as C7. */
 const char *boat_free_tag(const struct boat *boat, enum item_class class, struct arena *arena);

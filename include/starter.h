@@ -35,6 +35,10 @@ struct asked_list asked_items(const struct procedure *const *procedures, size_t 
  * the fixed radio a remark on what to add to its own section. */
 const char *starter_entry(const struct asked_item *asked, const char *tag, struct arena *arena);
 
+/* The same for one engine: with serves: [space] filled in. NULL: for the boat. */
+const char *starter_entry_for(const struct asked_item *asked, const char *tag,
+                              const char *space, struct arena *arena);
+
 /* A tag to propose for each of the list, after those that the record uses and those
  * proposed for the items in `told`. */
 const char *const *starter_tags(const struct asked_list *asked, const struct boat *boat,

@@ -10,7 +10,8 @@
 /* A fact that a card asks for and the record lacks. */
 struct missing {
     const char *item;       /* the item it is about */
-    const char *fact;       /* NULL: whether it is fitted at all; else the key to record */
+    const char *fact;       /* NULL: whether it is fitted; else the key to record */
+    const char *space;      /* NULL: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
     const char **cards;     /* titles of the cards it holds */
     size_t card_count, card_room;
@@ -68,10 +69,6 @@ enum truth condition_judge(struct composing *composing, const struct condition *
 bool condition_admits(const struct composing *composing, const struct condition *condition,
                       const struct equipment *gear);
 
-/* Does this card concern this piece of gear? On a card of one engine space the
- * other engine's gear does not. UNKNOWN: the record does not say. */
-enum truth gear_concerns(const struct composing *composing, const struct equipment *gear);
-
 /* Is the gear inside the burning space of this card? */
 enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
                        const char *const *zones, size_t count);
@@ -94,6 +91,20 @@ bool gear_within(const struct composing *composing, const struct equipment *gear
 /* Does it cut the other item off? Not recorded counts as yes. */
 bool gear_cuts(const struct equipment *gear, const char *other);
 
+/* condition_fitted.c */
+
+/* Is the item fitted, for the engines that the card asks of? `note`: what keeps that from
+ * being known is noted as missing. */
+enum truth fitted_judge(struct composing *composing, const char *item, bool note);
+
+/* Is the item asked of that engine space in particular? On a boat with two a card of one
+ * asks of its own; another card asks of both, for kinds that each engine has. */
+bool space_asked(const struct composing *composing, const char *item, const char *space);
+
+/* Does this card concern this piece of gear? On a card of one engine space the
+ * other engine's gear does not. UNKNOWN: the record does not say. */
+enum truth gear_concerns(const struct composing *composing, const struct equipment *gear);
+
 /* The gear of one kind that this card concerns: the first at or after *index;
  * NULL when there is no more. */
 const struct equipment *gear_next(const struct composing *composing, const char *item,
@@ -106,10 +117,14 @@ const struct equipment *gear_next(const struct composing *composing, const char 
 void missing_note(struct composing *composing, const char *item, const char *fact,
                   struct place place);
 
+/* The same: whether the engine of that space has the item. */
+void missing_note_for(struct composing *composing, const char *item, const char *space,
+                      struct place place);
+
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
 
-/* The items among them that the record mentions nowhere. */
+/* The items among them for which an entry is proposed, each as often as one is. */
 const char *const *missing_items(const struct composing *composing, size_t *count);
 
 /* rows.c */

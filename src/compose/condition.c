@@ -48,79 +48,10 @@ bool gear_cuts(const struct equipment *gear, const char *other)
     return false;
 }
 
-static bool serves_space(const struct equipment *gear, const char *space)
-{
-    for (size_t i = 0; i < gear->serves.count; i++)
-        if (text_equal(gear->serves.items[i].text, space) ||
-            text_equal(gear->serves.items[i].text, zone_find(space)->family))
-            return true;
-    return false;
-}
-
-enum truth gear_concerns(const struct composing *composing, const struct equipment *gear)
-{
-    const char *space = composing->slot->space;
-    if (space == NULL || composing->in->boat->engine_space_count < 2)
-        return TRUTH_YES;
-    if (gear->serves.given)
-        return serves_space(gear, space) ? TRUTH_YES : TRUTH_NO;
-    if (!gear->kind->by_engine)
-        return TRUTH_YES;
-    return TRUTH_UNKNOWN;
-}
-
-const struct equipment *gear_next(const struct composing *composing, const char *item,
-                                  size_t *index)
-{
-    const struct boat *boat = composing->in->boat;
-    while (*index < boat->equipment_count) {
-        const struct equipment *gear = &boat->equipment[(*index)++];
-        if (text_equal(gear->item.text, item) && gear_concerns(composing, gear) != TRUTH_NO)
-            return gear;
-    }
-    return NULL;
-}
-
-/* Is it known of every piece whose engine it serves? */
-static bool serving_known(struct composing *composing, const char *item, bool note)
-{
-    bool known = true;
-    size_t index = 0;
-    for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
-        if (gear_concerns(composing, gear) == TRUTH_UNKNOWN) {
-            if (note)
-                missing_note(composing, item, "serves", gear->place);
-            known = false;
-        }
-    return known;
-}
-
-/* Fitted on the boat and, on a card of one engine, for that engine. */
-static enum truth fitted_here(struct composing *composing, const char *item)
-{
-    size_t index = 0;
-    enum answer fitted = boat_fitted(composing->in->boat, item);
-    if (fitted == ANSWER_NOT_RECORDED)
-        return TRUTH_UNKNOWN;
-    if (fitted == ANSWER_NO)
-        return TRUTH_NO;
-    return gear_next(composing, item, &index) != NULL ? TRUTH_YES : TRUTH_NO;
-}
-
-static enum truth judge_fitted(struct composing *composing, const char *item, bool note)
-{
-    enum truth fitted = fitted_here(composing, item);
-    if (fitted == TRUTH_UNKNOWN && note)
-        missing_note(composing, item, NULL, composing->in->boat->place);
-    if (fitted == TRUTH_YES && !serving_known(composing, item, note))
-        return TRUTH_UNKNOWN;
-    return fitted;
-}
-
 static enum truth judge_inside(struct composing *composing, const struct condition *condition,
                                bool note)
 {
-    enum truth all = judge_fitted(composing, condition->item, note);
+    enum truth all = fitted_judge(composing, condition->item, note);
     size_t index = 0;
     if (all != TRUTH_YES)
         return all;
@@ -161,7 +92,7 @@ static enum truth gear_is(const struct composing *composing, const struct equipm
 static enum truth judge_is(struct composing *composing, const struct condition *condition,
                            bool note)
 {
-    enum truth any = judge_fitted(composing, condition->item, note);
+    enum truth any = fitted_judge(composing, condition->item, note);
     size_t index = 0;
     if (any != TRUTH_YES)
         return any;
@@ -182,7 +113,7 @@ static enum truth judge_is(struct composing *composing, const struct condition *
 static enum truth judge_cuts(struct composing *composing, const struct condition *condition,
                              bool note)
 {
-    enum truth fitted = judge_fitted(composing, condition->item, note);
+    enum truth fitted = fitted_judge(composing, condition->item, note);
     size_t index = 0;
     if (fitted != TRUTH_YES)
         return fitted;
@@ -197,7 +128,7 @@ static enum truth judge_cuts(struct composing *composing, const struct condition
 static enum truth judge_reach(struct composing *composing, const struct condition *condition,
                               bool note)
 {
-    enum truth fitted = judge_fitted(composing, condition->item, note);
+    enum truth fitted = fitted_judge(composing, condition->item, note);
     size_t index = 0;
     if (fitted != TRUTH_YES)
         return fitted;
@@ -313,9 +244,9 @@ static enum truth judge(struct composing *composing, const struct condition *con
 {
     switch (condition->kind) {
     case CONDITION_FITTED:
-        return judge_fitted(composing, condition->item, note);
+        return fitted_judge(composing, condition->item, note);
     case CONDITION_NOT_FITTED:
-        return negated(judge_fitted(composing, condition->item, note));
+        return negated(fitted_judge(composing, condition->item, note));
     case CONDITION_INSIDE:
         return judge_inside(composing, condition, note);
     case CONDITION_IS:

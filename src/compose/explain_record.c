@@ -27,15 +27,6 @@ static bool ask(struct record_list *list, const char *item, const char *field)
     return true;
 }
 
-/* Where the boat file says that the item is not fitted; no file: nowhere. */
-static struct place not_fitted_place(const struct boat *boat, const char *item)
-{
-    for (size_t i = 0; i < boat->not_fitted.count; i++)
-        if (text_equal(boat->not_fitted.items[i].text, item))
-            return boat->not_fitted.items[i].place;
-    return (struct place){0};
-}
-
 static bool has_row(const struct card_step *step, const char *item)
 {
     for (size_t i = 0; i < step->row_count; i++)
@@ -56,36 +47,47 @@ static const struct equipment *entry_of(const struct boat *boat, const char *ite
 static void gear_without_row_tell(const struct explaining *explaining, const char *item)
 {
     const struct equipment *gear;
-    size_t index = 0, count = 0;
-    while ((gear = gear_next(explaining->composing, item, &index)) != NULL) {
+    size_t index = 0;
+    while ((gear = gear_next(explaining->composing, item, &index)) != NULL)
         placed_tell(explaining, INDENT_REASON, gear->place, "record: %s %s fitted", item,
                     TEXT_OR_EMPTY(gear->tag));
-        count++;
-    }
-    gear = entry_of(explaining->card->boat_record, item);
-    if (count == 0 && gear != NULL)
-        placed_tell(explaining, INDENT_REASON, gear->place,
-                    "record: %s fitted, but none for the engine of this card", item);
+}
+
+/* What the record says of the engine of that space where it has no piece for it. */
+static void engine_tell(const struct explaining *explaining, const char *item, const char *space)
+{
+    const struct boat *boat = explaining->card->boat_record;
+    const struct absence *absence = boat_absence(boat, item, space);
+    const struct equipment *other = entry_of(boat, item);
+    if (absence != NULL)
+        placed_tell(explaining, INDENT_REASON, absence->place, "record: %s not fitted for %s",
+                    item, space);
+    else if (other != NULL)
+        placed_tell(explaining, INDENT_REASON, other->place,
+                    "record: %s not recorded for %s, only for the other engine", item, space);
+    else
+        line_tell(explaining, INDENT_REASON, "record: %s not recorded for %s", item, space);
 }
 
 static void fitted_tell(struct record_list *list, const char *item)
 {
     const struct boat *boat = list->explaining->card->boat_record;
+    const struct absence *whole = boat_absence(boat, item, NULL);
+    size_t told = 0;
     if (!ask(list, item, NULL))
         return;
-    switch (boat_fitted(boat, item)) {
-    case ANSWER_NO:
-        placed_tell(list->explaining, INDENT_REASON, not_fitted_place(boat, item),
-                    "record: %s not fitted", item);
-        break;
-    case ANSWER_NOT_RECORDED:
+    for (size_t i = 0; whole == NULL && i < boat->engine_space_count; i++)
+        if (space_asked(list->explaining->composing, item, boat->engine_spaces[i]) &&
+            boat_fitted_for(boat, item, boat->engine_spaces[i]) != ANSWER_YES) {
+            engine_tell(list->explaining, item, boat->engine_spaces[i]);
+            told++;
+        }
+    if (boat_fitted(boat, item) == ANSWER_YES && !has_row(list->step, item))
+        gear_without_row_tell(list->explaining, item);
+    else if (whole != NULL)
+        placed_tell(list->explaining, INDENT_REASON, whole->place, "record: %s not fitted", item);
+    else if (told == 0 && boat_fitted(boat, item) != ANSWER_YES)
         line_tell(list->explaining, INDENT_REASON, "record: %s not recorded", item);
-        break;
-    case ANSWER_YES:
-        if (!has_row(list->step, item))
-            gear_without_row_tell(list->explaining, item);
-        break;
-    }
 }
 
 /* What each piece of the gear has under that key. */

@@ -4,43 +4,53 @@
 
 #include <string.h>
 
-static struct missing *missing_find(struct composing *composing, const char *item,
-                                    const char *fact, struct place place)
+static struct missing *missing_find(struct composing *composing, const struct missing *wanted)
 {
     for (size_t i = 0; i < composing->missing_count; i++) {
         struct missing *missing = &composing->missing[i];
-        if (text_equal(missing->item, item) && text_equal(missing->fact, fact) &&
-            missing->place.line == place.line)
+        if (text_equal(missing->item, wanted->item) && text_equal(missing->fact, wanted->fact) &&
+            text_equal(missing->space, wanted->space) &&
+            missing->place.line == wanted->place.line)
             return missing;
     }
     return NULL;
 }
 
-static struct missing *missing_add(struct composing *composing, const char *item,
-                                   const char *fact, struct place place)
+static struct missing *missing_add(struct composing *composing, const struct missing *wanted)
 {
     composing->missing = arena_grow(composing->arena, composing->missing,
                                     composing->missing_count, &composing->missing_room,
                                     sizeof *composing->missing);
     struct missing *missing = &composing->missing[composing->missing_count++];
-    *missing = (struct missing){.item = item, .fact = fact, .place = place};
+    *missing = *wanted;
     return missing;
 }
 
-void missing_note(struct composing *composing, const char *item, const char *fact,
-                  struct place place)
+static void card_hold(struct composing *composing, const struct missing *wanted)
 {
     const char *title = composing->slot->title;
-    struct missing *missing = missing_find(composing, item, fact, place);
+    struct missing *missing = missing_find(composing, wanted);
     composing->held = true;
     if (missing == NULL)
-        missing = missing_add(composing, item, fact, place);
+        missing = missing_add(composing, wanted);
     for (size_t i = 0; i < missing->card_count; i++)
         if (text_equal(missing->cards[i], title))
             return;
     missing->cards = arena_grow(composing->arena, missing->cards, missing->card_count,
                                 &missing->card_room, sizeof *missing->cards);
     missing->cards[missing->card_count++] = title;
+}
+
+void missing_note(struct composing *composing, const char *item, const char *fact,
+                  struct place place)
+{
+    card_hold(composing, &(struct missing){.item = item, .fact = fact, .place = place});
+}
+
+void missing_note_for(struct composing *composing, const char *item, const char *space,
+                      struct place place)
+{
+    card_hold(composing, &(struct missing){.item = item, .space = space, .place = place});
 }
 
 static const char *cards_joined(struct composing *composing, const struct missing *missing)
@@ -82,18 +92,36 @@ static const char *entry_words(struct composing *composing, const struct missing
                            "if she has one, write in the section radio:\n"
                            "  tag: %s\n  zone: \n  side: \n  power_switch: ", tag);
     const char *entry = asked != NULL
-                            ? starter_entry(asked, tag, composing->arena)
+                            ? starter_entry_for(asked, tag, missing->space, composing->arena)
                             : text_format(composing->arena,
                                           "- {item: %s, tag: %s, zone: , side: , spot: , how: }",
                                           missing->item, tag);
-    return text_format(composing->arena, "if she has one, add to equipment (record %s):\n  %s",
-                       kind->record, entry);
+    return text_format(composing->arena, "if %s has one, add to equipment (record %s):\n  %s",
+                       missing->space == NULL ? "she" : missing->space, kind->record, entry);
 }
 
 static const char *whole_item_remedy(struct composing *composing, const struct missing *missing)
 {
+    const char *entry = entry_words(composing, missing);
+    if (missing->space != NULL)
+        return text_format(composing->arena,
+                           "%s\nif one that is recorded is for this engine too, add %s to its "
+                           "serves\nif it has none, add to not_fitted:\n"
+                           "  - {item: %s, serves: [%s]}",
+                           entry, missing->space, missing->item, missing->space);
     return text_format(composing->arena, "%s\nif she has none, add to not_fitted:\n  - %s",
-                       entry_words(composing, missing), missing->item);
+                       entry, missing->item);
+}
+
+/* Gear that each engine has serves some engine. */
+static const char *spaces_words(struct composing *composing)
+{
+    const struct boat *boat = composing->in->boat;
+    struct text_builder words = text_builder_in(composing->arena);
+    for (size_t i = 0; i < boat->engine_space_count; i++)
+        text_add_format(&words, "%s[%s]", i == 0 ? "" : " or ", boat->engine_spaces[i]);
+    text_add(&words, ", or both in one list");
+    return words.at;
 }
 
 /* What may be written, never what is likely: a pasted guess would be a wrong card. */
@@ -102,6 +130,8 @@ static const char *value_words(struct composing *composing, const struct field *
     struct text_builder words = text_builder_in(composing->arena);
     if (field->kind == FIELD_ANSWER)
         return "(yes or no)";
+    if (text_equal(field->key, "serves"))
+        return spaces_words(composing);
     if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS)
         return "[...], or [] for none";
     if (field->choices == NULL || field->kind != FIELD_CHOICE)
@@ -134,8 +164,9 @@ static void tell_one(struct composing *composing, const struct missing *missing)
     const char *effect = effect_words(composing, missing);
     if (missing->fact == NULL)
         problem_add(composing->problems, severity, missing->place,
-                    whole_item_remedy(composing, missing), "%s is not recorded: %s",
-                    missing->item, effect);
+                    whole_item_remedy(composing, missing), "%s%s%s is not recorded: %s",
+                    missing->item, missing->space == NULL ? "" : " for ",
+                    missing->space == NULL ? "" : missing->space, effect);
     else
         problem_add(composing->problems, severity, missing->place,
                     fact_remedy(composing, missing), "%s of %s is not recorded: %s",

@@ -164,6 +164,14 @@ static const struct field mounted_rows[] = {
           .choices = directions, .about = "which way a reader of the card looks"),
 };
 
+static const struct field absence_rows[] = {
+    ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
+        .about = "what is not fitted: a key of the register"),
+    ROW(struct absence, serves, FIELD_WORDS, .required = true, .choices = engine_space_keys,
+        .about = "the engine spaces that have none; where the boat has none at all, write the "
+                 "name alone"),
+};
+
 static const struct field silence_rows[] = {
     ROW(struct silence, check, FIELD_TEXT, .required = true,
         .about = "the check, as `check --list` names it"),
@@ -205,6 +213,7 @@ static const struct field_table boat_table = TABLE("boat", boat_rows);
 static const struct field_table radio_table = TABLE("radio", radio_rows);
 
 static const struct field_table mounted_table = TABLE("place of the cards", mounted_rows);
+static const struct field_table absence_table = TABLE("entry of not_fitted", absence_rows);
 static const struct field_table silence_table = TABLE("silenced check", silence_rows);
 
 const struct field_table *equipment_fields(void)
@@ -225,6 +234,11 @@ const struct field_table *radio_fields(void)
 const struct field_table *mounted_fields(void)
 {
     return &mounted_table;
+}
+
+const struct field_table *absence_fields(void)
+{
+    return &absence_table;
 }
 
 const struct field_table *silence_fields(void)

@@ -14,7 +14,7 @@ static bool is_monohull(const struct boat *boat)
     return text_equal(boat->facts.type.text, "monohull");
 }
 
-static bool has_space(const struct boat *boat, const char *key)
+bool boat_has_space(const struct boat *boat, const char *key)
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (text_equal(boat->engine_spaces[i], key))
@@ -60,7 +60,7 @@ static bool zone_exists(struct boat_reading *reading, const struct zone *zone, s
         return false;
     }
     if (!reading->boat->catamaran || !text_equal(zone->key, "engine_space") ||
-        has_space(reading->boat, zone->key))
+        boat_has_space(reading->boat, zone->key))
         return true;
     problem_add(reading->problems, SEVERITY_ERROR, place,
                 "write engine_space_port or engine_space_starboard",
@@ -72,7 +72,7 @@ static bool hull_known(struct boat_reading *reading, const struct equipment *gea
 {
     if (!reading->boat->catamaran || !gear->place_zone->in_hulls ||
         gear->place_side == SIDE_PORT || gear->place_side == SIDE_STARBOARD ||
-        gear->place_side == SIDE_BOTH || has_space(reading->boat, gear->place_zone->key))
+        gear->place_side == SIDE_BOTH || boat_has_space(reading->boat, gear->place_zone->key))
         return true;
     problem_add(reading->problems, SEVERITY_ERROR, place_or(gear->zone.place, gear->place),
                 "write side: port, side: starboard or side: both",
@@ -89,11 +89,11 @@ static void words_exist(struct boat_reading *reading, const struct list_value *w
     }
 }
 
-static void serves_check(struct boat_reading *reading, const struct equipment *gear)
+void spaces_exist(const struct boat_reading *reading, const struct list_value *serves)
 {
-    for (size_t i = 0; i < gear->serves.count; i++) {
-        const struct text_value *word = &gear->serves.items[i];
-        if (zone_find(word->text) != NULL && !has_space(reading->boat, word->text))
+    for (size_t i = 0; i < serves->count; i++) {
+        const struct text_value *word = &serves->items[i];
+        if (zone_find(word->text) != NULL && !boat_has_space(reading->boat, word->text))
             problem_add(reading->problems, SEVERITY_ERROR, word->place,
                         "name an engine space of this boat, or correct boat: engine_spaces",
                         "this boat has no %s", word->text);
@@ -106,7 +106,7 @@ static void other_zones_check(struct boat_reading *reading, const struct equipme
     if (space != NULL)
         zone_exists(reading, space, gear->space.place);
     words_exist(reading, &gear->inside);
-    serves_check(reading, gear);
+    spaces_exist(reading, &gear->serves);
 }
 
 /* `zone` and its text become the row on the item's side, so that the same place
@@ -165,25 +165,10 @@ static void twin_tell(struct boat_reading *reading, const struct equipment *gear
         }
 }
 
-static void contradiction_tell(struct boat_reading *reading, const struct text_value *word)
-{
-    for (size_t i = 0; word->text != NULL && i < reading->gear_count; i++)
-        if (text_equal(reading->gear[i].item.text, word->text)) {
-            problem_add(reading->problems, SEVERITY_ERROR, word->place,
-                        "keep the one that is true",
-                        "%s is in not_fitted, but it is recorded on line %d", word->text,
-                        reading->gear[i].place.line);
-            return;
-        }
-}
-
 void doubles_check(struct boat_reading *reading)
 {
-    const struct list_value *not_fitted = &reading->boat->not_fitted;
     for (size_t i = 0; i < reading->gear_count; i++)
         twin_tell(reading, &reading->gear[i]);
-    for (size_t i = 0; i < not_fitted->count; i++)
-        contradiction_tell(reading, &not_fitted->items[i]);
 }
 
 /* ---- at: [x, y] ---- */

@@ -13,17 +13,18 @@ enum { NAME_LIMIT = 34 };   /* characters: what the title band and a row can hol
 
 /* The file as a whole. */
 struct boat_file {
-    struct node_value boat, radio, equipment, silenced;
-    struct list_value not_fitted, retired_tags;
+    struct node_value boat, radio, equipment, not_fitted, silenced;
+    struct list_value retired_tags, tags_given;
 };
 
 static const struct field file_rows[] = {
     ROW(struct boat_file, boat, FIELD_NODE, .required = true, .about = "the boat herself"),
     ROW(struct boat_file, radio, FIELD_NODE, .about = "the fixed radio"),
     ROW(struct boat_file, equipment, FIELD_NODE, .about = "every piece of gear"),
-    ROW(struct boat_file, not_fitted, FIELD_LIST, .choices = item_key_list,
-        .about = "gear the boat does not have"),
+    ROW(struct boat_file, not_fitted, FIELD_NODE, .about = "gear the boat does not have"),
     ROW(struct boat_file, retired_tags, FIELD_LIST, .about = "tags of gear that is gone"),
+    ROW(struct boat_file, tags_given, FIELD_LIST,
+        .about = "the last tag ever given of each letter"),
     ROW(struct boat_file, silenced, FIELD_NODE,
         .about = "checks that are silent for this boat: {check: , reason: , until: }"),
 };
@@ -192,9 +193,21 @@ static struct boat *boat_begin(const struct source *source, const char *key,
     boat->source = source;
     boat->place = place_or(file->boat.place, source_whole(source));
     boat->radio_place = place_or(file->radio.place, boat->place);
-    boat->not_fitted = file->not_fitted;
     boat->retired_tags = file->retired_tags;
+    boat->tags_given = file->tags_given;
     return boat;
+}
+
+/* Its key is misspelt: what it holds is there, but was not read. */
+static bool section_misspelt(const struct node_value *section)
+{
+    return section->node == NULL && section->place.line > 0;
+}
+
+/* The fixed radio has a tag, but is no piece of gear for want of a place. */
+static bool set_left_out(const struct boat *boat)
+{
+    return boat->radio.tag.text != NULL && boat->radio.zone.text == NULL;
 }
 
 static const struct boat *file_read(const struct yaml_node *root, const struct source *source,
@@ -213,12 +226,16 @@ static const struct boat *file_read(const struct yaml_node *root, const struct s
     plain_section_read(file.radio.node, radio_fields(), &reading.boat->radio, arena, problems);
     equipment_read(&reading, &file);
     silences_read(&reading, &file.silenced);
+    absences_read(&reading, &file.not_fitted);
     places_settle(&reading);
     tags_check(&reading);
     doubles_check(&reading);
+    absences_check(&reading);
     unusable_leave_out(&reading);
-    if (file.equipment.node == NULL && file.equipment.place.line > 0)
-        reading.boat->gear_unclear = true;   /* its key is misspelt */
+    if (section_misspelt(&file.equipment))
+        reading.boat->gear_unclear = true;
+    if (section_misspelt(&file.radio) || set_left_out(reading.boat))
+        reading.boat->tags_unclear = true;
     return reading.boat;
 }
 
@@ -232,13 +249,4 @@ const struct boat *boat_read(const struct source *source, const char *key, struc
         boat = file_read(root, source, key, arena, problems);
     *sound = boat != NULL && errors_so_far(problems) == before;
     return boat;
-}
-
-enum answer boat_fitted(const struct boat *boat, const char *item)
-{
-    for (size_t i = 0; i < boat->equipment_count; i++)
-        if (boat->equipment[i].kind != NULL &&
-            text_equal(boat->equipment[i].kind->key, item))
-            return ANSWER_YES;
-    return list_holds(&boat->not_fitted, item) ? ANSWER_NO : ANSWER_NOT_RECORDED;
 }

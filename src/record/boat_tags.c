@@ -9,9 +9,10 @@ enum { TAG_HIGHEST = 99, CLASS_COUNT = 3 };
 
 static const enum item_class class_letters[CLASS_COUNT] = {ITEM_FIRE, ITEM_RESCUE, ITEM_CONTROL};
 
-/* Which tags were ever used on this boat. */
+/* Which tags were ever used on this boat, and the last that was given. */
 struct tag_ledger {
     bool used[CLASS_COUNT][TAG_HIGHEST + 1];
+    size_t given[CLASS_COUNT];
 };
 
 struct tag {
@@ -54,21 +55,32 @@ static void ledger_mark(struct tag_ledger *ledger, const char *text)
 static struct tag_ledger ledger_of(const struct boat *boat)
 {
     struct tag_ledger ledger = {0};
+    struct tag tag;
     for (size_t i = 0; i < boat->equipment_count; i++)
         ledger_mark(&ledger, boat->equipment[i].tag.text);
     for (size_t i = 0; i < boat->retired_tags.count; i++)
         ledger_mark(&ledger, boat->retired_tags.items[i].text);
+    for (size_t i = 0; i < boat->tags_given.count; i++)
+        if (tag_parse(boat->tags_given.items[i].text, &tag))
+            ledger.given[tag.row] = tag.number;
     return ledger;
 }
 
-/* The number after the highest, since a gap may be gear whose tag nobody wrote
- * into retired_tags; a gap only when 99 is taken. 0: none left. */
-static size_t number_next(const bool *used)
+static size_t number_highest(const bool *used)
 {
-    size_t highest = 0;
-    for (size_t number = 1; number <= TAG_HIGHEST; number++)
-        if (used[number])
-            highest = number;
+    size_t number = TAG_HIGHEST;
+    while (number > 0 && !used[number])
+        number--;
+    return number;
+}
+
+/* The number after the highest and the last given, since a gap may be gear whose tag
+ * nobody wrote into retired_tags; a gap only when 99 is taken. 0: none left. */
+static size_t number_next(const bool *used, size_t given)
+{
+    size_t highest = number_highest(used);
+    if (highest < given)
+        highest = given;
     if (highest < TAG_HIGHEST)
         return highest + 1;
     for (size_t number = 1; number <= TAG_HIGHEST; number++)
@@ -84,7 +96,7 @@ static const char *ledger_take(struct tag_ledger *ledger, enum item_class class,
     size_t row = 0;
     if (!row_of_letter((char)class, &row))
         return NULL;
-    size_t number = number_next(ledger->used[row]);
+    size_t number = number_next(ledger->used[row], ledger->given[row]);
     if (number == 0)
         return NULL;
     ledger->used[row][number] = true;
@@ -106,6 +118,79 @@ const char *boat_free_tag_after(const struct boat *boat, enum item_class class, 
         tag = ledger_take(&ledger, class, arena);
     return tag;
 }
+
+/* ---- tags that fell out ---- */
+
+size_t boat_tag_highest(const struct boat *boat, enum item_class class)
+{
+    struct tag_ledger ledger = ledger_of(boat);
+    size_t row = 0;
+    return row_of_letter((char)class, &row) ? number_highest(ledger.used[row]) : 0;
+}
+
+size_t boat_tag_given(const struct boat *boat, enum item_class class)
+{
+    struct tag_ledger ledger = ledger_of(boat);
+    size_t row = 0;
+    return row_of_letter((char)class, &row) ? ledger.given[row] : 0;
+}
+
+static size_t distance(size_t a, size_t b)
+{
+    return a > b ? a - b : b - a;
+}
+
+static const struct equipment *piece_near(const struct boat *boat, size_t row, size_t number)
+{
+    const struct equipment *near = NULL;
+    size_t least = TAG_HIGHEST + 1;
+    struct tag tag;
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (tag_parse(boat->equipment[i].tag.text, &tag) && tag.row == row &&
+            distance(tag.number, number) < least) {
+            near = &boat->equipment[i];
+            least = distance(tag.number, number);
+        }
+    return near;
+}
+
+/* "C15, C20 to C24": three and more in a row are told by their ends. */
+static void run_add(struct text_builder *out, char letter, size_t first, size_t last)
+{
+    const char *comma = out->length == 0 ? "" : ", ";
+    text_add_format(out, "%s%c%zu", comma, letter, first);
+    if (last > first)
+        text_add_format(out, "%s%c%zu", last > first + 1 ? " to " : ", ", letter, last);
+}
+
+struct tags_lost boat_tags_lost(const struct boat *boat, enum item_class class,
+                                struct arena *arena)
+{
+    struct tags_lost lost = {0};
+    struct tag_ledger ledger = ledger_of(boat);
+    struct text_builder words = text_builder_in(arena);
+    size_t row = 0;
+    if (boat->tags_unclear || !row_of_letter((char)class, &row))
+        return lost;
+    const bool *used = ledger.used[row];
+    size_t end = number_highest(used) > ledger.given[row] ? number_highest(used)
+                                                          : ledger.given[row];
+    for (size_t first = 1, last; first <= end; first = last + 1) {
+        last = first;
+        if (used[first])
+            continue;
+        while (last < end && !used[last + 1])
+            last++;
+        if (lost.near == NULL)
+            lost.near = piece_near(boat, row, first);
+        run_add(&words, (char)class, first, last);
+        lost.count += last - first + 1;
+    }
+    lost.words = words.at;
+    return lost;
+}
+
+/* ---- what is wrong ---- */
 
 static const char *proposal(struct tag_ledger *ledger, enum item_class class, struct arena *arena)
 {
@@ -193,21 +278,54 @@ static void tag_check(const struct boat_reading *reading, const struct equipment
         reuse_tell(reading, gear, ledger);
 }
 
-static void retired_check(const struct boat_reading *reading)
+static void list_check(const struct boat_reading *reading, const char *key,
+                       const struct list_value *tags, const char *remedy)
 {
-    const struct list_value *retired = &reading->boat->retired_tags;
     struct tag tag;
-    for (size_t i = 0; i < retired->count; i++)
-        if (retired->items[i].text != NULL && !tag_parse(retired->items[i].text, &tag))
-            problem_add(reading->problems, SEVERITY_ERROR, retired->items[i].place,
-                        "write tags as they stood on the gear, such as C4",
-                        "retired_tags: %s is not a tag", retired->items[i].text);
+    for (size_t i = 0; i < tags->count; i++)
+        if (tags->items[i].text != NULL && !tag_parse(tags->items[i].text, &tag))
+            problem_add(reading->problems, SEVERITY_ERROR, tags->items[i].place, remedy,
+                        "%s: %s is not a tag", key, tags->items[i].text);
+}
+
+/* Two last ones of a letter: nobody knows which is. */
+static void given_twice_tell(const struct boat_reading *reading)
+{
+    const struct list_value *given = &reading->boat->tags_given;
+    bool seen[CLASS_COUNT] = {false};
+    struct tag tag;
+    for (size_t i = 0; i < given->count; i++) {
+        if (!tag_parse(given->items[i].text, &tag))
+            continue;
+        if (seen[tag.row])
+            problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
+                        "keep the higher one: of each letter the last tag ever given",
+                        "tags_given names two tags of the letter %c",
+                        (char)class_letters[tag.row]);
+        seen[tag.row] = true;
+    }
+}
+
+/* Is there a tag that may be one of those that seem to be missing? */
+static bool tag_refused(const struct boat_reading *reading)
+{
+    for (size_t i = 0; i < reading->gear_count; i++)
+        if (reading->gear[i].tag.text == NULL || reading->gear[i].kind == NULL)
+            return true;
+    return !reading->boat->retired_tags.given && reading->boat->retired_tags.place.line > 0;
 }
 
 void tags_check(struct boat_reading *reading)
 {
+    size_t before = errors_so_far(reading->problems);
     struct tag_ledger ledger = ledger_of(reading->boat);
     for (size_t i = 0; i < reading->gear_count; i++)
         tag_check(reading, &reading->gear[i], &ledger);
-    retired_check(reading);
+    list_check(reading, "retired_tags", &reading->boat->retired_tags,
+               "write tags as they stood on the gear, such as C4");
+    list_check(reading, "tags_given", &reading->boat->tags_given,
+               "write the last tag of each letter, such as [F9, E18, C46]");
+    given_twice_tell(reading);
+    reading->boat->tags_unclear = errors_so_far(reading->problems) > before ||
+                                  tag_refused(reading);
 }

@@ -67,6 +67,7 @@ void english_check(const char *key, const struct text_value *value, struct probl
 /* ---- boat_fields.c ---- */
 
 const struct field_table *mounted_fields(void);
+const struct field_table *absence_fields(void);
 const struct field_table *silence_fields(void);
 
 /* ---- base_read.c ---- */
@@ -106,11 +107,19 @@ void places_settle(struct boat_reading *reading);
 /* Positions given as `at: [x, y]`. */
 void position_settle(struct boat_reading *reading, struct equipment *gear);
 
+/* Is it one of the boat's engine spaces? Tells those that she does not have. */
+bool boat_has_space(const struct boat *boat, const char *key);
+void spaces_exist(const struct boat_reading *reading, const struct list_value *serves);
+
 /* Tells tags that are missing, of the wrong form, used twice or retired. */
 void tags_check(struct boat_reading *reading);
 
-/* Tells gear that is both fitted and not fitted, or twice in one place. */
+/* Tells gear that stands twice in one place. */
 void doubles_check(struct boat_reading *reading);
+
+/* Reads `not_fitted`; tells what is both fitted and not fitted, or said twice. */
+void absences_read(struct boat_reading *reading, const struct node_value *list);
+void absences_check(const struct boat_reading *reading);
 
 /* Are the two entries of one kind, with nothing in their places that parts them? */
 bool equipment_same_place(const struct equipment *a, const struct equipment *b);

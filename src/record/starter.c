@@ -68,23 +68,34 @@ static bool in_equipment(const struct asked_item *asked)
     return !text_equal(asked->kind->key, "vhf_dsc");
 }
 
-static void entry_add(struct text_builder *out, const struct asked_item *asked, const char *tag)
+/* `space` NULL: for no engine in particular. */
+static void entry_add(struct text_builder *out, const struct asked_item *asked, const char *tag,
+                      const char *space)
 {
     text_add_format(out, "{item: %s, tag: %s, zone: , side: , spot: , how: ", asked->kind->key,
                     tag);
     for (size_t i = 0; i < asked->fact_count; i++)
-        text_add_format(out, ", %s: ", asked->facts[i]->key);
+        if (space == NULL || !text_equal(asked->facts[i]->key, "serves"))
+            text_add_format(out, ", %s: ", asked->facts[i]->key);
+    if (space != NULL)
+        text_add_format(out, ", serves: [%s]", space);
     text_add(out, "}");
 }
 
-const char *starter_entry(const struct asked_item *asked, const char *tag, struct arena *arena)
+const char *starter_entry_for(const struct asked_item *asked, const char *tag,
+                              const char *space, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
     if (!in_equipment(asked))
         return text_format(arena, "# into radio: tag: %s, zone:, side:, spot:", tag);
     text_add(&out, "- ");
-    entry_add(&out, asked, tag);
+    entry_add(&out, asked, tag, space);
     return out.at;
+}
+
+const char *starter_entry(const struct asked_item *asked, const char *tag, struct arena *arena)
+{
+    return starter_entry_for(asked, tag, NULL, arena);
 }
 
 /* Numbers given so far, by class; no tag is proposed when they are used up. */
@@ -138,7 +149,7 @@ static void entries_add(struct text_builder *out, const struct asked_list *asked
             text_add_format(out, "\n  # ---- on most boats: %s ----\n", row->usual->key);
         zone = row->usual;
         text_add_format(out, "  # %s: %s\n  #- ", row->kind->key, row->kind->record);
-        entry_add(out, row, tag_next(&counts, row->kind->class, arena));
+        entry_add(out, row, tag_next(&counts, row->kind->class, arena), NULL);
         text_add(out, "\n");
     }
 }
@@ -180,12 +191,40 @@ static void zones_explain(struct text_builder *out, const char *type)
     text_add(out, ".\n");
 }
 
-static void not_fitted_add(struct text_builder *out, const struct asked_list *asked)
+/* "not_fitted" of one engine of two, by the first of the kinds that each engine has. */
+static void one_engine_add(struct text_builder *out, const struct asked_list *asked)
+{
+    for (size_t i = 0; i < asked->count; i++)
+        if (asked->rows[i].kind->by_engine) {
+            text_add_format(out,
+                            "  # One engine alone has none: name its space, as in\n"
+                            "  #   - {item: %s, serves: [engine_space_port]}\n",
+                            asked->rows[i].kind->key);
+            return;
+        }
+}
+
+static void not_fitted_add(struct text_builder *out, const struct asked_list *asked,
+                           const char *type)
 {
     text_add(out, "\n# What she does not have: take the # away. What is mentioned nowhere counts as"
                   " not\n# recorded, and holds back every card that asks for it.\nnot_fitted:\n");
+    if (text_equal(type, "catamaran"))
+        one_engine_add(out, asked);
     for (size_t i = 0; i < asked->count; i++)
         text_add_format(out, "  #- %s\n", asked->rows[i].kind->key);
+}
+
+/* Kept empty: nothing of a boat is filled in. */
+static void tags_add(struct text_builder *out)
+{
+    text_add(out,
+             "\n# Tags are never given twice: a gap between them shows that a piece fell out of"
+             "\n# this file. When all gear is recorded write the last tag of each letter, such as"
+             "\n# [F9, E18, C46], and keep it up. What no piece bears any more, or never did, goes"
+             "\n# into retired_tags, such as [F3, C7]; check names it.\n"
+             "tags_given:\n"
+             "retired_tags:\n");
 }
 
 /* ---- files ---- */
@@ -214,7 +253,8 @@ const char *starter_boat(const struct asked_list *asked, const char *type, struc
     text_add(&out, "  # Keys that any entry may have:\n");
     keys_explain(&out, asked, false);
     entries_add(&out, asked, arena);
-    not_fitted_add(&out, asked);
+    not_fitted_add(&out, asked, type);
+    tags_add(&out);
     return out.at;
 }
 

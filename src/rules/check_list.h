@@ -202,6 +202,23 @@
       "trade practice") \
     X(handheld_charge_unrecorded, NOTE, \
       "whether a handheld radio is kept charged is not recorded", "trade practice") \
+    /* what cards print where it is recorded; one note for all pieces */ \
+    X(side_unrecorded, NOTE, "on which side gear is, is not recorded", "trade practice") \
+    X(how_unrecorded, NOTE, "how a piece is worked is not recorded", "trade practice") \
+    X(opening_unnamed, NOTE, "what an opening serves is not recorded", "trade practice") \
+    X(extinguisher_unweighed, NOTE, "the weight of an extinguisher's filling is not recorded", \
+      "trade practice") \
+    X(pieces_uncounted, NOTE, "how many gas bottles or vents there are is not recorded", \
+      "trade practice") \
+    X(boat_fact_unrecorded, NOTE, "how the boat looks is not recorded", "trade practice") \
+    X(radio_fact_unrecorded, NOTE, \
+      "the fixed radio's place, or keys that it is worked by, are not recorded", \
+      "trade practice") \
+    /* tags: never given twice */ \
+    X(tag_missing, DEFICIENCY, "a tag that was given is on no piece of the record", "reason") \
+    X(tags_given_behind, DEFICIENCY, "a tag is higher than the last that was given", "reason") \
+    X(tags_given_unrecorded, NOTE, "the last tag given of each letter is not recorded", \
+      "judged") \
     /* the base: told once, of no boat */ \
     X(centre_unchecked, DEFICIENCY, \
       "nobody recorded when the rescue centre's channel and number were checked", "judged") \

@@ -25,12 +25,12 @@ static bool extinguisher_fits(const struct boat *boat, const char *space)
 static void space_check(const struct rule_run *run, const char *space)
 {
     const struct boat *boat = run->in->boat;
-    if (boat_fitted(boat, "fire_port") == ANSWER_NOT_RECORDED ||
-        boat_fitted(boat, "fixed_extinguisher") == ANSWER_NOT_RECORDED ||
+    if (boat_fitted_for(boat, "fire_port", space) == ANSWER_NOT_RECORDED ||
+        boat_fitted_for(boat, "fixed_extinguisher", space) == ANSWER_NOT_RECORDED ||
         space_served(boat, "fire_port", space) || space_served(boat, "fixed_extinguisher", space) ||
         space_served(boat, "engine_extinguisher", space))
         return;
-    rule_tell(run, CHECK_engine_space_unprotected, place_not_fitted(boat, "fire_port"),
+    rule_tell(run, CHECK_engine_space_unprotected, place_not_fitted(boat, "fire_port", space),
               "have a fire port cut, with an extinguisher that fits it, or a fixed extinguisher; "
               "then\nrecord fire_port and engine_extinguisher, or fixed_extinguisher",
               "%s has neither a fire port nor a fixed extinguisher: a fire there cannot be "
@@ -40,11 +40,9 @@ static void space_check(const struct rule_run *run, const char *space)
 static void port_check(const struct rule_run *run, const struct equipment *port)
 {
     const struct boat *boat = run->in->boat;
-    if (boat_fitted(boat, "engine_extinguisher") == ANSWER_NOT_RECORDED)
-        return;
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (gear_may_serve(boat, port, boat->engine_spaces[i]) &&
-            !space_served(boat, "engine_extinguisher", boat->engine_spaces[i])) {
+            boat_fitted_for(boat, "engine_extinguisher", boat->engine_spaces[i]) == ANSWER_NO) {
             rule_tell(run, CHECK_port_without_extinguisher, port->place,
                       "put one aboard whose nozzle goes in, near the port, and record it as\n"
                       "engine_extinguisher with fits_port: yes",
@@ -53,12 +51,12 @@ static void port_check(const struct rule_run *run, const struct equipment *port)
         }
 }
 
-/* Is there a port of a space that it serves? */
+/* Is there a port of a space that it serves, or is that not known? */
 static bool has_port(const struct boat *boat, const struct equipment *gear)
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (gear_may_serve(boat, gear, boat->engine_spaces[i]) &&
-            space_served(boat, "fire_port", boat->engine_spaces[i]))
+            boat_fitted_for(boat, "fire_port", boat->engine_spaces[i]) != ANSWER_NO)
             return true;
     return boat_fitted(boat, "fire_port") == ANSWER_NOT_RECORDED;
 }
@@ -166,7 +164,7 @@ static void alarm_check(const struct rule_run *run, const struct alarm *alarm)
     if (fitted == ANSWER_YES || !is_called_for(boat, alarm))
         return;
     if (fitted == ANSWER_NO)
-        rule_tell(run, CHECK_alarm_missing, place_not_fitted(boat, alarm->item),
+        rule_tell(run, CHECK_alarm_missing, place_not_fitted(boat, alarm->item, NULL),
                   text_format(run->arena,
                               "fit one and test it, then take %s out of not_fitted and add to "
                               "equipment:\n  - {item: %s, tag: , zone: , spot: , expires: }",

@@ -21,6 +21,8 @@ static rule_family *const families[] = {
     fact_rules,
     opening_rules,
     radio_gear_rules,
+    unrecorded_rules,
+    tag_rules,
     silence_rules,    /* the last: it tells which silences nothing was found for */
 };
 
@@ -69,6 +71,7 @@ static const bool finds_too_little[CHECK_COUNT] = {
     [CHECK_openings_too_few] = true,
     [CHECK_opening_expected] = true,
     [CHECK_spare_aerial_missing] = true,
+    [CHECK_tag_missing] = true,
 };
 
 /* It would follow from an error that was told, and go when that is put right. */

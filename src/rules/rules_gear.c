@@ -18,10 +18,7 @@ bool gear_may_serve(const struct boat *boat, const struct equipment *gear, const
 {
     if (boat->engine_space_count < 2 || !gear->serves.given)
         return true;
-    for (size_t i = 0; i < gear->serves.count; i++)
-        if (zone_within(zone_find(space), gear->serves.items[i].text))
-            return true;
-    return false;
+    return gear_serves(gear, space);
 }
 
 bool space_served(const struct boat *boat, const char *item, const char *space)
@@ -41,12 +38,10 @@ const char *gear_named(const struct rule_run *run, const struct equipment *gear)
                        name == NULL ? "" : name, name == NULL ? "" : ")");
 }
 
-struct place place_not_fitted(const struct boat *boat, const char *item)
+struct place place_not_fitted(const struct boat *boat, const char *item, const char *space)
 {
-    for (size_t i = 0; i < boat->not_fitted.count; i++)
-        if (text_equal(boat->not_fitted.items[i].text, item))
-            return boat->not_fitted.items[i].place;
-    return boat->place;
+    const struct absence *absence = boat_absence(boat, item, space);
+    return absence == NULL ? boat->place : absence->place;
 }
 
 struct place place_else(struct place given, struct place otherwise)

@@ -59,6 +59,8 @@ rule_family gas_rules;
 rule_family fact_rules;        /* single fields: a table */
 rule_family opening_rules;
 rule_family radio_gear_rules;
+rule_family unrecorded_rules;  /* what cards print where it is recorded: tables */
+rule_family tag_rules;         /* pieces that fell out of the record */
 rule_family silence_rules;
 
 /* ---- rules_gear.c: looking at gear ---- */
@@ -75,8 +77,8 @@ bool space_served(const struct boat *boat, const char *item, const char *space);
 /* "seacock C12 (sink drain)": how a message names it. */
 const char *gear_named(const struct rule_run *run, const struct equipment *gear);
 
-/* Where the word stands in `not_fitted`, else the boat. */
-struct place place_not_fitted(const struct boat *boat, const char *item);
+/* Where `not_fitted` says so, at all or (space not NULL) of that engine; else the boat. */
+struct place place_not_fitted(const struct boat *boat, const char *item, const char *space);
 
 /* `given`, or `otherwise` where the field is not recorded. */
 struct place place_else(struct place given, struct place otherwise);

@@ -261,6 +261,19 @@ fault handheld_out_of_reach alder '/item: vhf_handheld,/s/from_cockpit: yes/from
 fault handheld_not_charged alder 's/charged: yes/charged: no/'
 fault handheld_charge_unrecorded alder 's/, charged: yes//'
 
+# ---- what cards print where it is recorded; tags ----
+
+fault side_unrecorded alder '/tag: F3,/s/, side: centre//'
+fault how_unrecorded alder '/item: engine_stop,/s/how: pull out, //'
+fault opening_unnamed alder '/tag: C7,/s/name: sink drain, //'
+fault extinguisher_unweighed alder '/tag: F1,/s/kg: 2, //'
+fault pieces_uncounted alder '/item: lpg_bottle_valve,/s/count: 1, //'
+fault boat_fact_unrecorded alder 's/looks: White sloop, //'
+fault radio_fact_unrecorded alder '/^  nature_steps:/d'
+fault tag_missing alder '/tag: C8,/d'
+fault tags_given_behind alder '/^tags_given:/s/C9/C8/'
+fault tags_given_unrecorded alder '/^tags_given:/d'
+
 # ---- identities ----
 
 mmsi='mmsi: "238014810"'
@@ -397,6 +410,32 @@ says gear_expired 'expires 2026, which counts to 2026-01-01 for want of a month'
     '/item: epirb,/s/expires: 2030-04/expires: 2026/'
 says gear_date_unknown 'liferaft E3 has no date that tells how long it is good' alder \
     '/item: liferaft,/s/service_due: 2030-04/serviced: 2026-04/'
+
+# lines that fell out: what is missing by name, what is accounted for silent
+says tag_missing 'tag C8 is on no piece of the record' alder '/tag: C8,/d'
+says tag_missing 'tag C9 is on no piece of the record' alder '/tag: C9,/d'
+says tag_missing 'tags F2, F3 are on no piece of the record' alder '/tag: F[23],/d'
+says tag_missing 'add to retired_tags: E2 to E4' alder '/tag: E[234],/d'
+quiet tag_missing alder '/tag: C8,/d; /^tags_given:/i\retired_tags: [C8]'
+quiet tag_missing alder 's/tag: C8,/tag: C8x,/'
+says tags_given_behind 'tag C9 was given, but tags_given has C8 as the last' alder '/^tags_given:/s/C9/C8/'
+says tags_given_behind 'raise it: tags_given: [F3, E7, C9]' alder '/^tags_given:/s/, C9//'
+says tags_given_behind 'tag C12 was given' alder '/^tags_given:/i\retired_tags: [C10, C11, C12]'
+says side_unrecorded 'side is not recorded of F3, C9: ' alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
+says side_unrecorded 'side is not recorded of E1: ' alder '/^  side: starboard/d'
+quiet side_unrecorded alder '/tag: C6,/s/side: port, //'
+quiet how_unrecorded alder '/tag: F1,/s/spot: by the door, //'
+says radio_fact_unrecorded 'spot, nature_steps of the fixed radio are not recorded' alder '/^  nature_steps:/d; /^  spot:/d'
+quiet radio_fact_unrecorded alder '/^  nature_steps:/d; s/^  dsc: yes/  dsc: no/'
+quiet port_without_extinguisher samphire '/tag: F1,/d'
+quiet extinguisher_without_port samphire '/tag: F3,/d'
+quiet engine_space_unprotected samphire '/tag: F[13],/d'
+says engine_space_unprotected 'engine_space_port has neither a fire port' samphire \
+    '/tag: F[13],/d; /^not_fitted:/a\  - {item: fire_port, serves: [engine_space_port]}'
+says port_without_extinguisher 'fire_port F3 has no extinguisher to go into it' samphire \
+    '/tag: F1,/d; /^not_fitted:/a\  - {item: engine_extinguisher, serves: [engine_space_port]}'
+says extinguisher_without_port 'engine_extinguisher F1 is for a fire port' samphire \
+    '/tag: F3,/d; /^not_fitted:/a\  - {item: fire_port, serves: [engine_space_port]}'
 
 # one fault, one problem: an entry copied is told as that, a piece that moved by its tag
 says record 'epirb stands in the same place twice' alder '/item: epirb,/{p;}'

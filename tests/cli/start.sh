@@ -41,7 +41,11 @@ expect_status start-more 0
 expect_equal start-more-base '# ours' "$(tail -n 1 "$base/base.yaml")"
 grep -q '^  type: catamaran ' "$base/boats/sea_rose.yaml" || not_ok start-type
 grep -q '#- {item: engine_stop,.*serves: ' "$base/boats/sea_rose.yaml" || not_ok start-serves
-if grep -q 'serves: ,\|serves: }\|_hull\|trampoline' "$base/boats/tern.yaml"; then
+grep -q '^  #   - {item: [a-z_]*, serves: \[engine_space_port\]}$' "$base/boats/sea_rose.yaml" || not_ok start-one-engine
+for boat in tern sea_rose; do
+    expect_equal "start-$boat-tags" 2 "$(grep -c '^tags_given:$\|^retired_tags:$' "$base/boats/$boat.yaml")"
+done
+if grep -q 'serves: ,\|serves: }\|serves: \[\|_hull\|trampoline' "$base/boats/tern.yaml"; then
     not_ok start-monohull-only "$(grep 'serves: \|_hull\|trampoline' "$base/boats/tern.yaml")"
 else
     ok start-monohull-only

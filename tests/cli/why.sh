@@ -268,6 +268,38 @@ expect_equal why-broken-boat-others "$(echo "$boats" | sed 1d |
     awk '{ sum += $1 } END { print sum }')" \
     "$(grep -c '^Card ' "$scratch/stdout")"
 
+# ---- one engine of two ----
+
+# one_engine NAME RECORD...: the card of her port engine as why tells it, a line a sentence.
+one_engine() {
+    name=$1
+    shift
+    rm -rf "$scratch/one"
+    mkdir -p "$scratch/one/boats"
+    cp tests/fleet/base.yaml "$scratch/one/base.yaml"
+    sed "$@" tests/fleet/boats/samphire.yaml >"$scratch/one/boats/samphire.yaml"
+    why "$scratch/one" --boat samphire --card "$name"
+    awk -f "$scratch/join.awk" "$scratch/stdout" >"$scratch/joined"
+}
+
+valve=$(grep -n 'tag: C7,' tests/fleet/boats/samphire.yaml | sed 's/:.*//')
+one_engine engine_fire_port -e '/tag: C6,/d'
+expect_status why-one-engine-held 1
+grep -q "record: fuel_shutoff_diesel not recorded for engine_space_port, only for the other engine at .*:$((valve - 1))\$" \
+    "$scratch/joined" && ok why-one-engine-record || not_ok why-one-engine-record "$(cat "$scratch/joined")"
+grep -q "^ *fuel_shutoff_diesel for engine_space_port is not recorded: it holds back" "$scratch/joined" &&
+    ok why-one-engine-holds || not_ok why-one-engine-holds "$(cat "$scratch/joined")"
+one_engine engine_fire_port -e '/tag: C6,/d' -e 's/retired_tags: \[C15\]/retired_tags: [C6, C15]/' \
+    -e '/^not_fitted:/a\  - {item: fuel_shutoff_diesel, serves: [engine_space_port]}'
+expect_status why-one-engine-declared 0
+declared=$(grep -n '{item: fuel_shutoff_diesel, serves' "$scratch/one/boats/samphire.yaml" | sed 's/:.*//')
+grep -q "record: fuel_shutoff_diesel not fitted for engine_space_port at .*:$declared\$" "$scratch/joined" &&
+    ok why-one-engine-not-fitted || not_ok why-one-engine-not-fitted "$(cat "$scratch/joined")"
+grep -q 'passed over: case 2 of 3, which asks: fuel_shutoff_diesel fitted' "$scratch/joined" || not_ok why-one-engine-case
+one_engine engine_fire_starboard -e '/tag: C6,/d'
+expect_status why-other-engine-whole 1
+expect_empty why-other-engine-silent "$(grep 'not recorded for\|HELD BACK' "$scratch/joined")"
+
 # ---- the distress card ----
 
 for boat in $boats; do

@@ -17,7 +17,8 @@ static void a_whole_boat_is_read(void **state)
         "  - {item: seacock, tag: C11, name: engine intake, bore_mm: 38, depth_m: 0.45,"
         " zone: engine_space, side: port, bung_mm: 38, at: [8.40, -0.55]}\n"
         "not_fitted: [emergency_tiller, solar_isolator]\n"
-        "retired_tags: [C12]\n");
+        "retired_tags: [C12]\n"
+        "tags_given: [F1, C12, E1]\n");
     expect_errors(0);
     assert_true(sound);
     assert_string_equal(boat->key, "tamarisk");
@@ -29,8 +30,13 @@ static void a_whole_boat_is_read(void **state)
     assert_string_equal(boat->engine_spaces[0], "engine_space");
     assert_int_equal(boat->radio.hold_s.milli, 5000);
     assert_int_equal(boat->radio.nature_steps.count, 2);
-    assert_int_equal(boat->not_fitted.count, 2);
+    assert_int_equal(boat->absence_count, 2);
+    assert_string_equal(boat->absences[1].item.text, "solar_isolator");
+    assert_true(boat->absences[1].whole);
     assert_string_equal(boat->retired_tags.items[0].text, "C12");
+    assert_int_equal(boat_tag_given(boat, ITEM_CONTROL), 12);
+    assert_int_equal(boat_tag_given(boat, ITEM_FIRE), 1);
+    assert_int_equal(boat_tag_highest(boat, ITEM_CONTROL), 12);
 }
 
 static void gear_knows_its_kind_and_place(void **state)
@@ -223,7 +229,71 @@ static void retired_tags_stay_retired(void **state)
     expect_error(4, "retired_tags: C01 is not a tag", NULL);
 }
 
-/* ---- places ---- */
+/* ---- tags that fell out ---- */
+
+#define TORCH(tag) "  - {item: torch, tag: " tag ", zone: cockpit, spot: at " tag "}\n"
+
+static void gaps_between_tags_are_seen(void **state)
+{
+    (void)state;
+    const struct boat *boat = boat_of(
+        MONOHULL "equipment:\n" TORCH("C1") TORCH("C9") TORCH("C4")
+                 "retired_tags: [C6]\ntags_given: [C12, F2]\n");
+    expect_errors(0);
+    struct tags_lost lost = boat_tags_lost(boat, ITEM_CONTROL, test.arena);
+    assert_int_equal(lost.count, 8);
+    assert_string_equal(lost.words, "C2, C3, C5, C7, C8, C10 to C12");
+    assert_int_equal(lost.near->place.line, 3);
+    lost = boat_tags_lost(boat, ITEM_FIRE, test.arena);
+    assert_string_equal(lost.words, "F1, F2");
+    assert_null(lost.near);
+    assert_int_equal(boat_tags_lost(boat, ITEM_RESCUE, test.arena).count, 0);
+    assert_string_equal(boat_free_tag(boat, ITEM_CONTROL, test.arena), "C13");
+    assert_string_equal(boat_free_tag(boat, ITEM_FIRE, test.arena), "F3");
+}
+
+static void tags_without_a_gap_are_whole(void **state)
+{
+    (void)state;
+    const struct boat *boat = boat_of(
+        MONOHULL "radio: {zone: cockpit, tag: E1}\nequipment:\n" TORCH("C2") TORCH("C1")
+                 "tags_given: [E1, C2]\n");
+    expect_errors(0);
+    assert_int_equal(boat_tags_lost(boat, ITEM_CONTROL, test.arena).count, 0);
+    assert_int_equal(boat_tags_lost(boat, ITEM_RESCUE, test.arena).count, 0);
+    assert_int_equal(boat_tag_highest(boat, ITEM_RESCUE), 1);
+    assert_int_equal(boat_tag_highest(boat, ITEM_FIRE), 0);
+}
+
+/* While a tag could not be read, it may be the one that seems to be missing. */
+static void unread_tags_are_not_missing(void **state)
+{
+    (void)state;
+    static const char *const files[] = {
+        "equipment:\n" TORCH("C1") TORCH("C03") TORCH("C4"),
+        "equipment:\n" TORCH("C1") "  - {item: torch, zone: galley}\n" TORCH("C3"),
+        "equipment:\n" TORCH("C1") "  - {item: torhc, tag: C2, zone: galley}\n" TORCH("C3"),
+        "equipment:\n" TORCH("C1") TORCH("C3") "retired_tag: [C2]\n",
+        "equipment:\n" TORCH("C1") TORCH("C3") "retired_tags: [C02]\n",
+        "radoi: {zone: cockpit, tag: E1}\nequipment:\n" TORCH("C1") TORCH("C3"),
+        "radio: {tag: E1}\nequipment:\n" TORCH("C1") TORCH("C3")};
+    for (size_t i = 0; i < sizeof files / sizeof files[0]; i++) {
+        test.problems = problems_new(test.arena);
+        const struct boat *boat = boat_of(text_format(test.arena, MONOHULL "%s", files[i]));
+        assert_false(sound);
+        assert_int_equal(boat_tags_lost(boat, ITEM_CONTROL, test.arena).count, 0);
+    }
+}
+
+static void the_last_tags_given_are_tags(void **state)
+{
+    (void)state;
+    boat_of(MONOHULL "tags_given: [C7, c8, C9, F2]\n");
+    expect_errors(2);
+    expect_error(2, "tags_given: c8 is not a tag",
+                 "write the last tag of each letter, such as [F9, E18, C46]");
+    expect_error(2, "tags_given names two tags of the letter C", NULL);
+}
 
 int main(void)
 {
@@ -245,6 +315,10 @@ int main(void)
         TEST(the_letter_is_the_class),
         TEST(a_tag_is_used_once),
         TEST(retired_tags_stay_retired),
+        TEST(gaps_between_tags_are_seen),
+        TEST(tags_without_a_gap_are_whole),
+        TEST(unread_tags_are_not_missing),
+        TEST(the_last_tags_given_are_tags),
     };
     int failed = cmocka_run_group_tests_name("boat", tests, NULL, NULL);
     return failed != 0;

@@ -140,8 +140,9 @@ static void lists_of_something_else_are_told_once(void **state)
     boat_of(MONOHULL "equipment:\n  - {tag: C1}\n  - torch\n"
                      "not_fitted: [{torch: no}]\nretired_tags: [[C2]]\n");
     assert_false(sound);
-    expect_errors(5);
-    expect_error_with(5, "not_fitted", "mapping");
+    expect_errors(7);
+    expect_error_with(5, "not_fitted", "torch");
+    expect_error_with(5, "not_fitted", "serves");
     expect_error_with(6, "retired_tags", "list");
 }
 

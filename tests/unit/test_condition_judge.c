@@ -1,71 +1,6 @@
 /* test_condition_judge.c - deciding conditions for one boat: three answers, and
  * what not knowing counts as. */
-#include <stdarg.h>
-#include <stddef.h>
-#include <setjmp.h>
-#include <stdint.h>
-#include <cmocka.h>
-#include <string.h>
-
-#include "card_case.h"
-#include "compose/compose.h"
-#include "text.h"
-
-static struct card_case test;
-static struct compose_input input;
-static struct composing composing;
-static struct slot slot;
-
-static int set_up(void **state)
-{
-    (void)state;
-    case_begin(&test);
-    return 0;
-}
-
-static int tear_down(void **state)
-{
-    (void)state;
-    case_end(&test);
-    return 0;
-}
-
-static void begin_on(const struct boat *boat, const char *space)
-{
-    input = (struct compose_input){.boat = boat, .words = test.words};
-    slot = (struct slot){.procedure = test.procedures.rows[0], .space = space, .title = "CARD"};
-    composing = (struct composing){.in = &input, .arena = test.arena,
-                                   .problems = problems_new(test.arena), .slot = &slot};
-}
-
-/* A monohull with this gear and without that. */
-static void boat_with(const char *gear, const char *not_fitted)
-{
-    begin_on(case_boat(&test, case_boat_text(&test, "", gear, not_fitted)), NULL);
-}
-
-static const struct condition *condition_of(const char *text)
-{
-    const struct source *source = source_from(test.arena, "when.yaml", text, strlen(text));
-    const struct yaml_node *node = yaml_tree_read(source, test.arena, composing.problems);
-    assert_non_null(node);
-    const struct condition *condition = condition_read(node, test.arena, composing.problems);
-    assert_non_null(condition);
-    return condition;
-}
-
-static enum truth judged(const char *text)
-{
-    return condition_judge(&composing, condition_of(text));
-}
-
-static void expect(const char *text, enum truth wanted)
-{
-    static const char *const words[] = {"no", "yes", "unknown"};
-    enum truth found = judged(text);
-    if (found != wanted)
-        fail_msg("%s is %s, not %s", text, words[found], words[wanted]);
-}
+#include "condition_case.h"
 
 static void no_condition_holds(void **state)
 {
@@ -262,76 +197,6 @@ static void the_boat_s_type_is_known(void **state)
     expect("boat: catamaran", TRUTH_YES);
 }
 
-/* ---- two engine spaces ---- */
-
-static void two_engines(const char *gear, const char *space)
-{
-    const char *text = text_format(
-        test.arena, "boat: {name: Samphire, specimen: yes, type: catamaran, loa_m: 13, "
-        "beam_m: 7, persons_max: 8}\nequipment:\n%s", gear);
-    begin_on(case_boat(&test, text), space);
-}
-
-#define PORT "engine_space_port"
-#define STARBOARD "engine_space_starboard"
-#define STOP "  - {item: engine_stop, tag: C1, zone: cockpit, side: port"
-
-static void gear_of_the_other_engine_is_not_this_card_s(void **state)
-{
-    (void)state;
-    two_engines(STOP ", stop: electric, serves: [" PORT "]}\n", PORT);
-    expect("fitted: engine_stop", TRUTH_YES);
-    slot.space = STARBOARD;
-    expect("fitted: engine_stop", TRUTH_NO);
-    expect("not_fitted: engine_stop", TRUTH_YES);
-    expect("is: {engine_stop: {stop: electric}}", TRUTH_NO);
-    slot.space = NULL;                            /* a card that is about no engine */
-    expect("fitted: engine_stop", TRUTH_YES);
-    two_engines(STOP ", serves: [" PORT ", " STARBOARD "]}\n", STARBOARD);
-    expect("fitted: engine_stop", TRUTH_YES);
-    two_engines("  - {item: torch, tag: C1, zone: bridgedeck}\n", PORT);
-    expect("fitted: torch", TRUTH_YES);           /* serves no engine: both cards' */
-    assert_false(composing.held);
-}
-
-static void whom_it_serves_is_asked_for(void **state)
-{
-    (void)state;
-    two_engines(STOP "}\n", PORT);
-    expect("fitted: engine_stop", TRUTH_UNKNOWN);
-    assert_int_equal(composing.missing_count, 1);
-    assert_string_equal(composing.missing[0].fact, "serves");
-    assert_true(composing.held);
-}
-
-/* `engine_space` is the space that burns; the other engine's is outside. */
-static void the_burning_space_is_the_card_s_own(void **state)
-{
-    (void)state;
-    two_engines("  - {item: fuel_shutoff_diesel, tag: C1, zone: bridgedeck, inside: [" STARBOARD
-                "], serves: [" PORT "]}\n", PORT);
-    expect(IN_SPACE, TRUTH_NO);
-    expect("inside: {fuel_shutoff_diesel: [" STARBOARD "]}", TRUTH_YES);
-    two_engines("  - {item: fuel_shutoff_diesel, tag: C1, zone: bridgedeck, inside: [" PORT
-                "], serves: [" PORT "]}\n", PORT);
-    expect(IN_SPACE, TRUTH_YES);
-}
-
-static void pieces_are_counted_for_their_own_engine(void **state)
-{
-    (void)state;
-    begin_on(case_boat(&test, "tests/fleet/boats/samphire.yaml"), PORT);
-    size_t index = 0;
-    const struct equipment *gear = gear_next(&composing, "engine_stop", &index);
-    assert_non_null(gear);
-    assert_string_equal(gear->tag.text, "C1");
-    assert_null(gear_next(&composing, "engine_stop", &index));
-    index = 0;
-    slot.space = STARBOARD;
-    assert_string_equal(gear_next(&composing, "engine_stop", &index)->tag.text, "C2");
-    assert_null(gear_next(&composing, "engine_stop", &index));
-}
-
 /* ---- which piece may stand under a step ---- */
 
 static void a_piece_must_have_what_the_case_asks_of_its_kind(void **state)
@@ -356,8 +221,6 @@ static void a_piece_must_have_what_the_case_asks_of_its_kind(void **state)
     assert_true(condition_admits(&composing, fitted, &gear[1]));
 }
 
-#define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
-
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -372,10 +235,6 @@ int main(void)
         TEST(is_knows_the_family_of_a_zone),
         TEST(cuts_that_are_not_recorded_count_as_cut),
         TEST(the_boat_s_type_is_known),
-        TEST(gear_of_the_other_engine_is_not_this_card_s),
-        TEST(whom_it_serves_is_asked_for),
-        TEST(the_burning_space_is_the_card_s_own),
-        TEST(pieces_are_counted_for_their_own_engine),
         TEST(a_piece_must_have_what_the_case_asks_of_its_kind),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);

@@ -121,6 +121,9 @@ static void the_other_type_is_not_asked(void **state)
     assert_string_equal(cat.rows[1].usual->key, "engine_space_port");
     assert_null(strstr(starter_entry(&mono.rows[2], "F1", test.arena), "serves"));
     assert_non_null(strstr(starter_entry(&cat.rows[1], "F1", test.arena), "serves: "));
+    assert_string_equal(starter_entry_for(&cat.rows[1], "F1", "engine_space_port", test.arena),
+                        "- {item: fixed_extinguisher, tag: F1, zone: , side: , spot: , how: , "
+                        "serves: [engine_space_port]}");
 }
 
 static void no_procedure_asks_for_nothing(void **state)

@@ -1,0 +1,240 @@
+/* boat_absences.c - what a boat does not have (room: record): `not_fitted`, where an
+ * entry may be about one engine space of two, and whether gear is fitted. Nothing said is
+ * never taken for not fitted. */
+#include "record.h"
+
+#include "item.h"
+#include "text.h"
+
+/* ---- reading ---- */
+
+/* The names alone, as the list that they are: read like every list of words. */
+struct plain_names {
+    struct list_value not_fitted;
+};
+
+static const struct field plain_rows[] = {
+    ROW(struct plain_names, not_fitted, FIELD_LIST, .choices = item_key_list,
+        .about = "gear the boat does not have"),
+};
+static const struct field_table plain_table = TABLE("boat file", plain_rows);
+
+static bool is_entry(const struct yaml_node *node)
+{
+    return node->kind == YAML_MAPPING;
+}
+
+/* The list without those of its entries that are mappings; another node as it is. */
+static struct yaml_node names_node(const struct yaml_node *node, struct arena *arena)
+{
+    struct yaml_node names = *node;
+    if (node->kind != YAML_SEQUENCE)
+        return names;
+    const struct yaml_node **items = arena_array(arena, node->count, sizeof *items);
+    names.items = items;
+    names.count = 0;
+    for (size_t i = 0; i < node->count; i++)
+        if (!is_entry(node->items[i]))
+            items[names.count++] = node->items[i];
+    return names;
+}
+
+static struct list_value names_read(struct boat_reading *reading, const struct yaml_node *node)
+{
+    struct plain_names plain = {0};
+    struct yaml_node names = names_node(node, reading->arena);
+    struct yaml_pair pair = {"not_fitted", node->place, &names};
+    struct yaml_node section = {.kind = YAML_MAPPING, .place = node->place, .pairs = &pair,
+                                .count = 1};
+    section_read(&section, &plain_table, &plain, reading->arena, reading->problems);
+    return plain.not_fitted;
+}
+
+void absences_read(struct boat_reading *reading, const struct node_value *list)
+{
+    const struct yaml_node *node = list->node;
+    if (node == NULL)
+        return;
+    struct list_value names = names_read(reading, node);
+    size_t entries = node->kind == YAML_SEQUENCE ? node->count : 0;
+    struct absence *rows = arena_array(reading->arena, names.count + entries, sizeof *rows);
+    size_t count = 0;
+    for (size_t i = 0; i < names.count; i++)
+        rows[count++] = (struct absence){.item = names.items[i], .whole = true,
+                                         .place = names.items[i].place};
+    for (size_t i = 0; i < entries; i++) {
+        if (!is_entry(node->items[i]))
+            continue;
+        plain_section_read(node->items[i], absence_fields(), &rows[count], reading->arena,
+                           reading->problems);
+        rows[count++].place = node->items[i]->place;
+    }
+    reading->boat->absences = rows;
+    reading->boat->absence_count = count;
+}
+
+/* ---- asking ---- */
+
+static bool list_covers(const struct list_value *spaces, const char *space)
+{
+    const struct zone *zone = zone_find(space);
+    for (size_t i = 0; zone != NULL && i < spaces->count; i++)
+        if (spaces->items[i].text != NULL && zone_within(zone, spaces->items[i].text))
+            return true;
+    return false;
+}
+
+bool gear_serves(const struct equipment *gear, const char *space)
+{
+    return list_covers(&gear->serves, space);
+}
+
+const struct absence *boat_absence(const struct boat *boat, const char *item,
+                                   const char *space)
+{
+    for (size_t i = 0; i < boat->absence_count; i++) {
+        const struct absence *absence = &boat->absences[i];
+        if (text_equal(absence->item.text, item) &&
+            (absence->whole || (space != NULL && list_covers(&absence->serves, space))))
+            return absence;
+    }
+    return NULL;
+}
+
+/* Said of each of her engine spaces, or of the boat as a whole. */
+static bool nowhere_fitted(const struct boat *boat, const char *item)
+{
+    for (size_t i = 0; i < boat->engine_space_count; i++)
+        if (boat_absence(boat, item, boat->engine_spaces[i]) == NULL)
+            return boat_absence(boat, item, NULL) != NULL;
+    return boat->engine_space_count > 0 || boat_absence(boat, item, NULL) != NULL;
+}
+
+static bool is_piece_of(const struct equipment *gear, const char *item)
+{
+    return gear->kind != NULL && text_equal(gear->kind->key, item);
+}
+
+enum answer boat_fitted(const struct boat *boat, const char *item)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (is_piece_of(&boat->equipment[i], item))
+            return ANSWER_YES;
+    return nowhere_fitted(boat, item) ? ANSWER_NO : ANSWER_NOT_RECORDED;
+}
+
+enum answer boat_fitted_for(const struct boat *boat, const char *item, const char *space)
+{
+    bool may_serve = false;
+    if (space == NULL || boat->engine_space_count < 2)
+        return boat_fitted(boat, item);
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        if (!is_piece_of(gear, item))
+            continue;
+        if (gear_serves(gear, space))
+            return ANSWER_YES;
+        may_serve = may_serve || !gear->serves.given;
+    }
+    if (boat_absence(boat, item, space) != NULL)
+        return ANSWER_NO;
+    return may_serve ? ANSWER_YES : ANSWER_NOT_RECORDED;
+}
+
+/* ---- contradictions ---- */
+
+/* The piece that an entry about some engines cannot stand beside: one that serves them,
+ * or that says of none whom it serves, of a kind that is for all. */
+static const struct equipment *piece_against(const struct boat_reading *reading,
+                                             const struct absence *absence,
+                                             const struct text_value *space)
+{
+    for (size_t i = 0; i < reading->gear_count; i++) {
+        const struct equipment *gear = &reading->gear[i];
+        if (gear->kind == NULL || !text_equal(gear->item.text, absence->item.text))
+            continue;
+        if (gear_serves(gear, space->text) || (!gear->serves.given && !gear->kind->by_engine))
+            return gear;
+    }
+    return NULL;
+}
+
+/* Where pieces serve one engine only, the name alone may have been meant for the other. */
+static const char *fitted_remedy(const struct boat_reading *reading, const char *item)
+{
+    const struct boat *boat = reading->boat;
+    for (size_t i = 0; boat->engine_space_count > 1 && i < boat->engine_space_count; i++)
+        if (boat_fitted_for(boat, item, boat->engine_spaces[i]) != ANSWER_YES)
+            return text_format(reading->arena,
+                               "keep the one that is true; if %s alone has none, write\n"
+                               "  - {item: %s, serves: [%s]}",
+                               boat->engine_spaces[i], item, boat->engine_spaces[i]);
+    return "keep the one that is true";
+}
+
+static void fitted_tell(const struct boat_reading *reading, const struct absence *absence)
+{
+    for (size_t i = 0; i < reading->gear_count; i++)
+        if (text_equal(reading->gear[i].item.text, absence->item.text)) {
+            problem_add(reading->problems, SEVERITY_ERROR, absence->place,
+                        fitted_remedy(reading, absence->item.text),
+                        "%s is in not_fitted, but it is recorded on line %d",
+                        absence->item.text, reading->gear[i].place.line);
+            return;
+        }
+}
+
+static void serving_tell(const struct boat_reading *reading, const struct absence *absence)
+{
+    for (size_t i = 0; i < absence->serves.count; i++) {
+        const struct text_value *space = &absence->serves.items[i];
+        const struct equipment *gear =
+            space->text == NULL ? NULL : piece_against(reading, absence, space);
+        if (gear != NULL)
+            problem_add(reading->problems, SEVERITY_ERROR, space->place,
+                        "keep the one that is true, or correct `serves` of the piece",
+                        "%s for %s is in not_fitted, but the piece on line %d serves it",
+                        absence->item.text, space->text, gear->place.line);
+    }
+}
+
+/* Do two entries say the same of one engine? */
+static bool said_by(const struct absence *first, const struct absence *again)
+{
+    if (!text_equal(first->item.text, again->item.text))
+        return false;
+    if (first->whole || again->whole)
+        return true;
+    for (size_t i = 0; i < again->serves.count; i++)
+        if (list_covers(&first->serves, again->serves.items[i].text))
+            return true;
+    return false;
+}
+
+static void double_tell(const struct boat_reading *reading, const struct absence *absence)
+{
+    /* A name alone that stands there twice was told as the list was read. */
+    for (const struct absence *first = reading->boat->absences; first < absence; first++)
+        if (!absence->whole && said_by(first, absence)) {
+            problem_add(reading->problems, SEVERITY_ERROR, absence->place,
+                        "keep one: the name alone says that the boat has none at all",
+                        "%s is in not_fitted twice (first on line %d)", absence->item.text,
+                        first->place.line);
+            return;
+        }
+}
+
+void absences_check(const struct boat_reading *reading)
+{
+    for (size_t i = 0; i < reading->boat->absence_count; i++) {
+        const struct absence *absence = &reading->boat->absences[i];
+        if (absence->item.text == NULL)
+            continue;
+        spaces_exist(reading, &absence->serves);
+        double_tell(reading, absence);
+        if (absence->whole)
+            fitted_tell(reading, absence);
+        else
+            serving_tell(reading, absence);
+    }
+}

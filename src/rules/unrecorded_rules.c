@@ -1,0 +1,175 @@
+/* unrecorded_rules.c - facts that cards print where they are recorded, and go without
+ * where they are not (room: rules): each lack is a note, one for all pieces that lack the
+ * same, so that a line lost from the record is seen. Facts that hold a card back are not
+ * here. */
+#include "rules_room.h"
+
+#include "text.h"
+
+/* ---- gear ---- */
+
+/* What a hand works, and where cards print how. */
+static const char *const worked[] = {
+    "engine_stop", "generator_stop", "heater_stop", "engine_blower", "engine_vent_closure",
+    "fuel_shutoff_diesel", "fuel_shutoff_generator", "fuel_shutoff_heater",
+    "battery_isolator_service", "battery_isolator_engine", "battery_isolator_thruster",
+    "inverter_switch", "solar_isolator", "lpg_bottle_valve", "lpg_remote_switch",
+    "lpg_cabin_valve", "bilge_pump_electric", "fire_port", "fixed_extinguisher", "liferaft",
+    "epirb", "danbuoy", "mob_button", "recovery_tackle", "boarding_ladder", "anchor_main",
+    "shore_power_inlet", "watertight_door", NULL};
+static const char *const openings[] = {"seacock", NULL};
+static const char *const extinguishers[] = {
+    "fire_extinguisher", "engine_extinguisher", "fixed_extinguisher", NULL};
+/* One that is left open undoes the others. */
+static const char *const several[] = {"lpg_bottle_valve", "engine_vent_closure", NULL};
+
+/* Places at or across the middle line, where no side is asked for. */
+static const char *const narrow[] = {
+    "pulpit", "anchor_locker", "forepeak", "mast", "engine_space", "steering_gear", "transom",
+    "bathing_platform", "bilge", "crossbeam_aft", NULL};
+
+static bool is_among(const char *const *words, const char *word)
+{
+    for (size_t i = 0; words[i] != NULL; i++)
+        if (text_equal(words[i], word))
+            return true;
+    return false;
+}
+
+/* A place with two sides, and nothing that tells which. */
+static bool side_open(const struct equipment *gear)
+{
+    return gear->place_side == SIDE_NONE && !gear->at_x.given &&
+           !is_among(narrow, gear->place_zone->key);
+}
+
+struct gear_fact {
+    enum check_name check;
+    const char *field;
+    const char *const *kinds;                       /* NULL: every kind */
+    bool (*asked)(const struct equipment *gear);    /* NULL: of every piece of the kinds */
+    const char *so;                                 /* what follows from it */
+    const char *remedy;
+};
+
+static const struct gear_fact gear_facts[] = {
+    {CHECK_side_unrecorded, "side", NULL, side_open, "both sides would be searched",
+     "face the bow and look on which side each is; then write side: port, side: starboard,\n"
+     "side: centre or side: both"},
+    {CHECK_how_unrecorded, "how", worked, NULL, "no card says how a hand works it",
+     "work each as in an emergency, then write how in a few words, such as how: across = shut"},
+    {CHECK_opening_unnamed, "name", openings, NULL, "cards cannot tell them apart",
+     "follow the hose to what it serves, then write that as name, such as name: sink drain"},
+    {CHECK_extinguisher_unweighed, "kg", extinguishers, NULL,
+     "the safety plan cannot say how large they are",
+     "read the weight of the filling off the label, then write it as kg"},
+    {CHECK_pieces_uncounted, "count", several, NULL,
+     "cards speak of one there, and more may stay open",
+     "count them in that place, then write count: 1, or how many there are"},
+};
+
+static bool lacks(const struct rule_run *run, const struct gear_fact *fact,
+                  const struct equipment *gear)
+{
+    const struct field *field = field_find(equipment_fields(), fact->field);
+    return (fact->kinds == NULL || is_among(fact->kinds, gear->kind->key)) &&
+           (fact->asked == NULL || fact->asked(gear)) &&
+           field_place(field, gear).line == 0 && field_text(field, gear, run->arena) == NULL;
+}
+
+/* One note for all pieces, by their tags, at the first of them. */
+static void gear_fact_check(const struct rule_run *run, const struct gear_fact *fact)
+{
+    const struct boat *boat = run->in->boat;
+    struct text_builder tags = text_builder_in(run->arena);
+    const struct equipment *first = NULL;
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        if (!lacks(run, fact, gear))
+            continue;
+        text_add_format(&tags, "%s%s", first == NULL ? "" : ", ",
+                        gear->tag.text == NULL ? gear->kind->key : gear->tag.text);
+        first = first == NULL ? gear : first;
+    }
+    if (first != NULL)
+        rule_tell(run, fact->check, first->place, fact->remedy,
+                  "%s is not recorded of %s: %s", fact->field, tags.at, fact->so);
+}
+
+/* ---- the boat, and her fixed radio ---- */
+
+struct section_fact {
+    const char *field;
+    bool dsc;                /* of sets with a distress key alone */
+};
+
+static const struct section_fact of_boat[] = {{"looks", false}};
+static const struct section_fact of_radio[] = {
+    {"spot", false}, {"nature_steps", true}, {"urgency_steps", true}};
+
+struct section {
+    const struct field_table *fields;
+    const void *record;
+    const struct section_fact *facts;
+    size_t count;
+    bool dsc;
+};
+
+/* What the section lacks: "spot, nature_steps", and the lines to write. */
+struct lacking {
+    struct text_builder keys, lines;
+    size_t count;
+};
+
+static struct lacking lacking_of(const struct rule_run *run, const struct section *section)
+{
+    struct lacking lacking = {text_builder_in(run->arena), text_builder_in(run->arena), 0};
+    for (size_t i = 0; i < section->count; i++) {
+        const struct section_fact *fact = &section->facts[i];
+        const struct field *field = field_find(section->fields, fact->field);
+        if ((fact->dsc && !section->dsc) || field_place(field, section->record).line > 0 ||
+            field_text(field, section->record, run->arena) != NULL)
+            continue;
+        text_add_format(&lacking.keys, "%s%s", lacking.count++ == 0 ? "" : ", ", fact->field);
+        text_add_format(&lacking.lines, "\n  %s: (%s)", fact->field, field->about);
+    }
+    return lacking;
+}
+
+static void boat_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    struct section section = {boat_fields(), &boat->facts, of_boat,
+                              sizeof of_boat / sizeof *of_boat, false};
+    struct lacking lacking = lacking_of(run, &section);
+    if (lacking.count > 0)
+        rule_tell(run, CHECK_boat_fact_unrecorded, boat->place,
+                  text_format(run->arena, "look at her from another boat, then add to boat:%s",
+                              lacking.lines.at),
+                  "%s of the boat %s not recorded: no call says what to look for",
+                  lacking.keys.at, lacking.count == 1 ? "is" : "are");
+}
+
+static void radio_check(const struct rule_run *run)
+{
+    const struct boat *boat = run->in->boat;
+    struct section section = {radio_fields(), &boat->radio, of_radio,
+                              sizeof of_radio / sizeof *of_radio,
+                              boat->radio.dsc.answer == ANSWER_YES};
+    struct lacking lacking = lacking_of(run, &section);
+    if (lacking.count > 0 && boat_fitted(boat, "vhf_dsc") == ANSWER_YES)
+        rule_tell(run, CHECK_radio_fact_unrecorded, boat->radio_place,
+                  text_format(run->arena,
+                              "look at the set, and into its manual, then add to radio:%s",
+                              lacking.lines.at),
+                  "%s of the fixed radio %s not recorded: the cards go without",
+                  lacking.keys.at, lacking.count == 1 ? "is" : "are");
+}
+
+void unrecorded_rules(const struct rule_run *run)
+{
+    for (size_t i = 0; i < sizeof gear_facts / sizeof *gear_facts; i++)
+        gear_fact_check(run, &gear_facts[i]);
+    boat_check(run);
+    radio_check(run);
+}

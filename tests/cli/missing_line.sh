@@ -1,0 +1,114 @@
+#!/bin/sh
+# The law of the missing line: each line of each specimen boat taken out in turn, no card
+# says anything else than before unless `check` names what is missing, by the key or the
+# tag that stood in that line, in a problem that it does not tell of the whole record. A
+# card that is no longer printed is held, and that is told. Words of cards are all texts of
+# a page but its footer (dates, check code).
+. tests/tap.sh
+
+# Under the sanitizers every tenth line, for time.
+case $VARIANT in
+release) step=1 ;;
+*) step=10 ;;
+esac
+
+# words_of FOLDER: one file of words for each page that was printed there.
+words_of() {
+    mkdir -p "$1/words"
+    for dump in "$1/cards"/*.dump; do
+        [ -f "$dump" ] || continue
+        sed -n -e '/^text footer /d' -e 's/^page [^"]*"\(.*\)"$/\1/p' -e 's/^text [^"]*"\(.*\)"$/\1/p' \
+            "$dump" | tr -s ' ' '\n' >"$1/words/$(basename "$dump" .dump)"
+    done
+}
+
+# judged FOLDER: prints and checks the base there; leaves words/, and told: a line a
+# problem with severity, words and remedy, but without its place.
+judged() {
+    rm -rf "$1/cards" "$1/words"
+    mkdir -p "$1/cards"
+    # shellcheck disable=SC2086
+    $WRAP "$MAYDECK" print --dump "$1/base" --date "$print_date" -o "$1/cards" \
+        >"$1/stdout" 2>"$1/stderr" </dev/null
+    printed=$?
+    words_of "$1"
+    # shellcheck disable=SC2086
+    $WRAP "$MAYDECK" check --json "$1/base" --date "$print_date" >"$1/stdout" 2>>"$1/stderr" </dev/null
+    checked=$?
+    sed -n 's/^ *{"check": "[a-z0-9_]*", "severity": "\([a-z]*\)".*, "what": \(.*\)$/\1 \2/p' \
+        "$1/stdout" | sed 's/[]},]*$//' | sort -u >"$1/told"
+    [ "$printed" -le 1 ] && [ "$checked" -le 1 ] || echo "ended with $printed and $checked" >>"$1/broken"
+}
+
+# base_lay FOLDER: the specimen base without boats.
+base_lay() {
+    mkdir -p "$1/base/boats"
+    cp tests/fleet/base.yaml "$1/base/base.yaml"
+}
+
+# name_of LINE: what stands in the line: the tag of gear, the item not fitted, or the key.
+name_of() {
+    echo "$1" | sed -n -e 's/^ *- {item: [a-z_]*, tag: \([A-Z0-9]*\).*/\1/p;t' \
+        -e 's/^ *- {check: \([a-z_]*\).*/\1/p;t' -e 's/^ *- \([a-z_]*\)$/\1/p;t' \
+        -e 's/^ *\([a-z_0-9]*\):.*/\1/p'
+}
+
+# words_changed FOLDER: the pages that are printed with other words than of the whole record.
+words_changed() {
+    for page in "$1/words"/*; do
+        [ -f "$page" ] || continue
+        cmp -s "$page" "$whole/words/${page##*/}" || printf '%s ' "${page##*/}"
+    done
+}
+
+pages_gone() {
+    for page in "$whole/words"/*; do
+        [ -f "$1/words/${page##*/}" ] || printf '%s ' "${page##*/}"
+    done
+}
+
+# line_try FOLDER BOAT NUMBER: tells how the law is broken by that line; nothing if it holds.
+line_try() {
+    line=$(sed -n "$3p" "tests/fleet/boats/$2.yaml")
+    sed "$3d" "tests/fleet/boats/$2.yaml" >"$1/base/boats/$2.yaml"
+    judged "$1"
+    grep -vxF -f "$whole/told" "$1/told" | grep -v '^silenced ' >"$1/new"
+    changed=$(words_changed "$1")
+    gone=$(pages_gone "$1")
+    if [ -n "$changed" ] && ! grep -qw "$(name_of "$line")" "$1/new"; then
+        echo "$2.yaml:$3: $line: not told, but other words on $changed"
+    fi
+    if [ -n "$gone" ] && ! grep -q '^held \|^error ' "$1/new"; then
+        echo "$2.yaml:$3: $line: nothing holds $gone"
+    fi
+}
+
+# lane FOLDER BOAT FIRST: every second line of those to try, from FIRST.
+lane() {
+    base_lay "$1"
+    awk -v first="$3" -v step="$step" '/^ *(#.*)?$/ { next }
+        { n++; if (n % step == 0 && n / step % 2 == first) print NR }' "tests/fleet/boats/$2.yaml" >"$1/lines"
+    : >"$1/found"
+    while read -r number; do
+        line_try "$1" "$2" "$number" >>"$1/found"
+        echo "$number" >>"$1/tried"
+    done <"$1/lines"
+}
+
+for file in tests/fleet/boats/*.yaml; do
+    boat=$(basename "$file" .yaml)
+    whole=$scratch/$boat/whole
+    base_lay "$whole"
+    cp "$file" "$whole/base/boats/"
+    judged "$whole"
+    [ "$(find "$whole/words" -type f | wc -l)" -ge 10 ] || not_ok "missing-line-$boat-whole" "$(cat "$whole/stderr")"
+    lane "$scratch/$boat/even" "$boat" 0 &
+    lane "$scratch/$boat/odd" "$boat" 1
+    wait
+    cat "$scratch/$boat"/*/tried >"$scratch/$boat/tried"
+    lines=$(grep -c '^ *[^ #]' "$file")
+    expect_equal "missing-line-$boat-tried" "$((lines / step))" "$(wc -l <"$scratch/$boat/tried" | tr -d ' ')"
+    expect_empty "missing-line-$boat-runs" "$(cat "$scratch/$boat"/*/broken 2>/dev/null)"
+    expect_empty "missing-line-$boat" "$(cat "$scratch/$boat"/*/found)"
+done
+exit $failures
