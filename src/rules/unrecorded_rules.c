@@ -129,7 +129,8 @@ static struct lacking lacking_of(const struct rule_run *run, const struct sectio
     for (size_t i = 0; i < section->count; i++) {
         const struct section_fact *fact = &section->facts[i];
         const struct field *field = field_find(section->fields, fact->field);
-        if ((fact->dsc && !section->dsc) || (fact->on_deck && !section->on_deck) || field_place(field, section->record).line > 0 ||
+        if ((fact->dsc && !section->dsc) || (fact->on_deck && !section->on_deck) ||
+            field_place(field, section->record).line > 0 ||
             field_text(field, section->record, run->arena) != NULL)
             continue;
         text_add_format(&lacking.keys, "%s%s", lacking.count++ == 0 ? "" : ", ", fact->field);
