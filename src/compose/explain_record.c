@@ -155,6 +155,7 @@ static void condition_tell(struct record_list *list, const struct condition *con
         field_tell(list, condition->item, "cuts");
         break;
     case CONDITION_REACH:
+    case CONDITION_BEYOND:
         field_tell(list, condition->item, "zone");
         field_tell(list, condition->item, "from_cockpit");
         break;
