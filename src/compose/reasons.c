@@ -23,10 +23,14 @@ static void signs_tell(const struct explaining *explaining)
     placed_tell(explaining, INDENT_REASON, signs, "signs: %s", card->signs);
     if (!text_empty(card->call_line))
         placed_tell(explaining, INDENT_REASON, calling, "when to call: %s", card->call_line);
-    if (procedure->when != NULL)
-        line_tell(explaining, INDENT_REASON, "card only where: %s; %s",
-                  condition_words(procedure->when, explaining->arena),
-                  TEXT_OR_EMPTY(procedure->when_reason));
+    if (!card->distress)
+        said_tell(explaining, &procedure->call_when);
+    if (procedure->when == NULL)
+        return;
+    placed_tell(explaining, INDENT_REASON, procedure->when->place, "card only where: %s; %s",
+                condition_words(procedure->when, explaining->arena),
+                TEXT_OR_EMPTY(procedure->when_reason));
+    condition_record_tell(explaining, INDENT_DETAIL, procedure->when);
 }
 
 static void head_tell(const struct explaining *explaining)
