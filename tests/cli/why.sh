@@ -103,6 +103,11 @@ function holds_words(    words, plain) {
     plain = said; gsub(/"|\*\*/, "", plain)
     return words != "" && index(plain, "say: " words) > 0
 }
+function holds_sign(    sign, plain) {
+    sign = $0; sub(/^ *signs: /, "", sign); sub(/ (·.*|at [^ ]+)$/, "", sign)
+    plain = said; gsub(/"/, "", plain)
+    return sign != "" && index(plain, "signs: [" sign) == 1
+}
 # The fixed radio has a section of its own, a line a fact.
 function holds_radio() {
     if (section != "radio:") return 0
@@ -147,6 +152,11 @@ function holds_record() {
     } else if (/^(Not on this card: )?(Never|Caution): /) {
         warnings++
         if (!holds_words()) tell("no such warning there")
+    } else if ($1 == "signs:") {
+        signs++
+        if (!holds_sign()) tell("no such signs there")
+    } else if ($1 == "yes:" || $1 == "no:" || ($1 == "when" && $3 == "call:")) {
+        if (!holds("say: ")) tell("nothing is said there")
     } else if (/^ +only where: /) {
         conditions++
         if (said !~ /(fitted|inside|is|cuts|reach|boat|surely|all|any|none): /) tell("asks nothing")
@@ -155,7 +165,7 @@ function holds_record() {
 / at [^ ]+$/ && !/:[0-9]+$/ { if ((getline at <$NF) < 0) tell("no such file"); close($NF) }
 END {
     if (!steps || !gear || !absent || !cases || !whole || !sayings || !warnings || !conditions ||
-        !left_out) print "too little told: " total " lines"
+        !left_out || !signs) print "too little told: " total " lines"
 }
 AWK
 

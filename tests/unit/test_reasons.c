@@ -120,8 +120,10 @@ static void groups_keep_their_meaning(void **state)
     "  - {item: knife, tag: E2, zone: saloon}\n"
 #define LACKS "  - fixed_extinguisher\n  - liferaft\n  - dinghy\n"
 
-static const char *reasons_on(const char *gear, const char *not_fitted)
+static const char *reasons_of(const char *gear, const char *not_fitted)
 {
+    const char *procedure = case_procedure_text(&test, "dark", 10, STEPS, "");
+    case_procedures(&test, (const char *const[]){procedure, NULL});
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
     const struct card_set *set = case_compose(&test, false);
     struct compose_input input = {.boat = test.boat, .base = test.base,
@@ -131,13 +133,6 @@ static const char *reasons_on(const char *gear, const char *not_fitted)
     struct text_builder out = text_builder_in(test.arena);
     card_reasons(&input, set, case_card(set, "dark"), &out);
     return out.at;
-}
-
-static const char *reasons_of(const char *gear, const char *not_fitted)
-{
-    const char *procedure = case_procedure_text(&test, "dark", 10, STEPS, "");
-    case_procedures(&test, (const char *const[]){procedure, NULL});
-    return reasons_on(gear, not_fitted);
 }
 
 static void expect_part(const char *text, const char *part)
@@ -193,66 +188,6 @@ static void a_step_that_is_not_on_the_card_is_told(void **state)
     expect_part(text, "2. THROW the raft. at text.yaml:23\n   step raft at text.yaml:22\n"
                       "   only where: liferaft fitted at text.yaml:24\n   the step's own words\n"
                       "   record: liferaft E3 fitted at text.yaml:19\n");
-}
-
-/* ---- what decides ---- */
-
-#define FIGHT \
-    "  - id: fight\n" \
-    "    act: \"**GO** on deck.\"\n" \
-    "    within: companionway\n" \
-    "    cases:\n" \
-    "      - when: {any: [{reach: {bucket_lanyard: deck}}, {reach: {knife: companionway}}]}\n" \
-    "        act: \"**CUT** it.\"\n" \
-    "        also: [knife]\n" \
-    "      - act: \"**GO** on deck.\"\n" \
-    "    practice: yes\n"
-
-static const char *fight_of(const char *gear, const char *not_fitted)
-{
-    const char *procedure = case_procedure_text(&test, "dark", 10, FIGHT, "");
-    case_procedures(&test, (const char *const[]){procedure, NULL});
-    return reasons_on(gear, not_fitted);
-}
-
-/* Of the alternatives the first that holds; of its pieces those that hold. */
-static void only_what_decides_is_told(void **state)
-{
-    (void)state;
-    const char *text = fight_of(GEAR "  - {item: bucket_lanyard, tag: C2, zone: forward_cabin}\n",
-                                "");
-    expect_part(text, "   record: knife E1 zone = cockpit at text.yaml:17\n"
-                      "   record: knife E1 reached from open_deck at text.yaml:17\n"
-                      "   record: knife E2 left out: not reached from companionway, but reached "
-                      "from below only\n      at text.yaml:18\n");
-    expect_none(text, "bucket_lanyard C2");
-    text = fight_of(GEAR "  - {item: bucket_lanyard, tag: C2, zone: cockpit}\n", "");
-    expect_part(text, "   record: bucket_lanyard C2 fitted at text.yaml:19\n"
-                      "   record: bucket_lanyard C2 zone = cockpit at text.yaml:19\n"
-                      "   record: bucket_lanyard C2 reached from open_deck at text.yaml:19\n");
-    expect_none(text, "knife E1 zone");
-}
-
-/* Where none holds, all are told: what is not recorded counts as below. */
-static void all_that_fail_are_told(void **state)
-{
-    (void)state;
-    const char *text = fight_of("  - {item: knife, tag: E2, zone: saloon}\n",
-                                "  - bucket_lanyard\n");
-    expect_part(text, "   record: bucket_lanyard not fitted at text.yaml:18\n"
-                      "   record: knife E2 fitted at text.yaml:16\n"
-                      "   record: knife E2 zone = saloon at text.yaml:16\n"
-                      "   record: knife E2 from_cockpit = not recorded at text.yaml:16\n"
-                      "   record: knife E2 reached from below only at text.yaml:16\n");
-}
-
-/* An alternative that is not known holds nothing where the other one decides. */
-static void what_does_not_decide_holds_nothing(void **state)
-{
-    (void)state;
-    const char *text = fight_of("  - {item: knife, tag: E1, zone: cockpit}\n", "");
-    expect_none(text, "HELD BACK");
-    expect_none(text, "bucket_lanyard not recorded");
 }
 
 static void each_row_is_told_with_its_entry(void **state)
@@ -365,9 +300,6 @@ int main(void)
         TEST(the_case_taken_is_told_with_those_before_it),
         TEST(the_last_case_is_for_every_other_boat),
         TEST(a_step_that_is_not_on_the_card_is_told),
-        TEST(only_what_decides_is_told),
-        TEST(all_that_fail_are_told),
-        TEST(what_does_not_decide_holds_nothing),
         TEST(each_row_is_told_with_its_entry),
         TEST(what_is_not_recorded_holds_and_is_told),
         TEST(practice_awaits_sign_off),
