@@ -73,6 +73,8 @@ static bool is_told(const struct record_list *list, const struct equipment *gear
         return true;
     if (having->kind == CONDITION_CUTS)
         return gear_cuts(gear, having->words[0]);
+    if (having->kind == CONDITION_BEYOND)
+        return !gear_within(list->explaining->composing, gear, having->words[0]);
     return condition_admits(list->explaining->composing, having, gear);
 }
 
@@ -175,7 +177,7 @@ static const char *reach_told(const struct explaining *explaining, const struct 
 /* What its reach rests on, then the reach itself. */
 static void piece_reach_tell(const struct record_list *list, const struct equipment *gear)
 {
-    static const char *const keys[] = {"zone", "below", "from_cockpit"};
+    static const char *const keys[] = {"zone", "below", "inside", "from_cockpit"};
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
         const struct field *field = field_find(equipment_fields(), keys[i]);
         bool given = field_text(field, gear, list->explaining->arena) != NULL;
@@ -287,7 +289,7 @@ static void children_tell(struct record_list *list, const struct condition *cond
 static bool one_is_enough(const struct condition *condition)
 {
     return condition->kind == CONDITION_IS || condition->kind == CONDITION_CUTS ||
-           condition->kind == CONDITION_REACH;
+           condition->kind == CONDITION_REACH || condition->kind == CONDITION_BEYOND;
 }
 
 static void condition_tell(struct record_list *list, const struct condition *condition)
@@ -304,11 +306,14 @@ static void condition_tell(struct record_list *list, const struct condition *con
         break;
     case CONDITION_IS:
         field_tell(list, condition->item, condition->field);
+        if (text_equal(condition->field, "space"))
+            field_tell(list, condition->item, "zone");
         break;
     case CONDITION_CUTS:
         field_tell(list, condition->item, "cuts");
         break;
     case CONDITION_REACH:
+    case CONDITION_BEYOND:
         reach_tell(list, condition->item);
         break;
     case CONDITION_BOAT:
