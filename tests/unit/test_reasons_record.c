@@ -116,6 +116,29 @@ static void all_that_fail_are_told(void **state)
                       "   record: knife E2 reached from below only at text.yaml:16\n");
 }
 
+/* Asked whether one lies beyond reach, the one that does is told; what it is inside of, too. */
+static void the_piece_beyond_reach_is_told(void **state)
+{
+    (void)state;
+    const char *text = reasons_with(
+        "  - id: leave\n"
+        "    act: \"**GO** on deck.\"\n"
+        "    cases:\n"
+        "      - when: {beyond: {knife: companionway}}\n"
+        "        act: \"**LEAVE** it.\"\n"
+        "      - act: \"**GO** on deck.\"\n"
+        "    practice: yes\n",
+        "", GEAR "  - {item: knife, tag: E3, zone: foredeck, inside: [saloon]}\n", "");
+    expect_part(text, "   record: knife E2 fitted at text.yaml:18\n"
+                      "   record: knife E3 fitted at text.yaml:19\n"
+                      "   record: knife E2 zone = saloon at text.yaml:18\n"
+                      "   record: knife E2 from_cockpit = not recorded at text.yaml:18\n"
+                      "   record: knife E2 reached from below only at text.yaml:18\n"
+                      "   record: knife E3 zone = foredeck at text.yaml:19\n"
+                      "   record: knife E3 inside = saloon at text.yaml:19\n");
+    expect_none(text, "knife E1");
+}
+
 /* An alternative that is not known holds nothing where the other one decides. */
 static void what_does_not_decide_holds_nothing(void **state)
 {
@@ -180,6 +203,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(only_what_decides_is_told),
         TEST(all_that_fail_are_told),
+        TEST(the_piece_beyond_reach_is_told),
         TEST(what_does_not_decide_holds_nothing),
         TEST(words_with_cases_are_told_by_cases),
         TEST(warnings_are_told_where_they_are_said),
