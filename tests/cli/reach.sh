@@ -85,9 +85,9 @@ lost blanket-beyond iris galley_fire 'Fire blanket' \
 says jackets-mixed iris engine_fire 'Only these:' \
     '/item: lifejacket/{p;s/E1,/E30,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
 bottle='/item: lpg_bottle_valve/{p;s/C10,/C30,/;s/zone: gas_locker/zone: forepeak/;}'
-says bottles-mixed iris gas_leak 'One is below: leave it, it stays open.' "$bottle"
-says bottles-mixed-galley iris galley_fire 'One bottle is below.' "$bottle"
-says cans-mixed iris petrol_leak 'One is in a locker or below: leave it.' \
+says bottles-mixed iris gas_leak 'One is out of reach: leave it. It is open.' "$bottle"
+says bottles-mixed-galley iris galley_fire 'One is out of reach.' "$bottle"
+says cans-mixed iris petrol_leak 'One is out of reach: leave it.' \
     '/item: petrol_stowage/{p;s/C18,/C30,/;s/zone: lazarette/zone: pushpit/;}'
 
 # The knife is taken along where it lies below, and is not looked for at the end.
