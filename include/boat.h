@@ -45,7 +45,7 @@ struct boat_facts {
 struct radio_facts {
     struct text_value call_sign, mmsi, tag, zone, side, spot, power_switch, distress_key;
     struct text_value second_station, emergency_aerial;
-    struct answer_value mmsi_programmed, dsc, gnss;
+    struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
     struct list_value nature_steps, urgency_steps, manual_position_steps;
 };
@@ -120,6 +120,10 @@ enum answer boat_fitted_for(const struct boat *boat, const char *item, const cha
 
 /* Is the space among those that the piece is said to serve? */
 bool gear_serves(const struct equipment *gear, const char *space);
+
+/* Must one open the same locker for both? By the places that both are in, and the spaces
+ * that are opened on the way; a side that is not recorded may be the same. */
+bool gear_shares_locker(const struct equipment *a, const struct equipment *b);
 
 /* What says that the item is not fitted, at all or (space not NULL) for that space. */
 const struct absence *boat_absence(const struct boat *boat, const char *item,

@@ -19,6 +19,7 @@ enum condition_kind {
     CONDITION_IS,          /* item, field, words: one value */
     CONDITION_CUTS,        /* item; words: one other item */
     CONDITION_REACH,       /* item; words: how far one goes for it at most, see enum reach */
+    CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
     CONDITION_BOAT,        /* words: what she is, one of boat_words */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
@@ -163,6 +164,7 @@ struct procedure {
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
     struct list_value vapour_from;  /* items whose lockers nobody reaches into for other gear */
+    struct list_value despite_vapour;   /* items that are offered there all the same */
     const struct condition *when;   /* the card belongs to the boat's set only then */
     struct text_value when_reason;
     const struct procedure_step *steps;

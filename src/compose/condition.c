@@ -68,13 +68,17 @@ static enum truth judge_inside(struct composing *composing, const struct conditi
     return all;
 }
 
-/* One piece: has the field this value? */
+/* One piece: has the field this value? What lies in a space by its zone is in that space,
+ * whatever `space` says beside. */
 static enum truth gear_is(const struct composing *composing, const struct equipment *gear,
                           const struct condition *condition)
 {
     const struct field *field = field_find(equipment_fields(), condition->field);
     const char *value = field == NULL ? NULL : field_text(field, gear, composing->arena);
     const struct zone *zone = value == NULL ? NULL : zone_find(value);
+    if (text_equal(condition->field, "space") &&
+        zone_counts(composing, gear->zone.text, condition->words, condition->word_count))
+        return TRUTH_YES;
     if (value == NULL)
         return TRUTH_UNKNOWN;
     for (size_t i = 0; i < condition->word_count; i++) {
@@ -124,9 +128,10 @@ static enum truth judge_cuts(struct composing *composing, const struct condition
     return TRUTH_NO;
 }
 
-/* Is one piece reached so, and not inside the space that the card is about? */
+/* Is there one piece that is reached so, and not inside the space that the card is about
+ * (`within`), or one that is not? */
 static enum truth judge_reach(struct composing *composing, const struct condition *condition,
-                              bool note)
+                              bool within, bool note)
 {
     enum truth fitted = fitted_judge(composing, condition->item, note);
     size_t index = 0;
@@ -134,7 +139,7 @@ static enum truth judge_reach(struct composing *composing, const struct conditio
         return fitted;
     for (const struct equipment *gear;
          (gear = gear_next(composing, condition->item, &index)) != NULL;)
-        if (gear_within(composing, gear, condition->words[0]))
+        if (gear_within(composing, gear, condition->words[0]) == within)
             return TRUTH_YES;
     return TRUTH_NO;
 }
@@ -254,7 +259,9 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_CUTS:
         return judge_cuts(composing, condition, note);
     case CONDITION_REACH:
-        return judge_reach(composing, condition, note);
+        return judge_reach(composing, condition, true, note);
+    case CONDITION_BEYOND:
+        return judge_reach(composing, condition, false, note);
     case CONDITION_SURELY:
         return judge_surely(composing, condition);
     case CONDITION_BOAT:

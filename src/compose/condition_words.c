@@ -94,6 +94,10 @@ static void words_add(struct text_builder *out, const struct condition *conditio
         text_add_format(out, "%s reached from ", condition->item);
         values_add(out, condition);
         break;
+    case CONDITION_BEYOND:
+        text_add_format(out, "a %s not reached from ", condition->item);
+        values_add(out, condition);
+        break;
     case CONDITION_BOAT:
         boat_add(out, condition->words[0]);
         break;

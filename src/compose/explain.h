@@ -38,10 +38,26 @@ void basis_tell(const struct explaining *explaining, size_t indent, const struct
 /* The lines of the record that the choice of a step's words rests on. */
 void record_tell(const struct explaining *explaining, const struct card_step *step);
 
+/* The same for one condition (NULL: none), and for the first `tried` words with cases. */
+void condition_record_tell(const struct explaining *explaining, size_t indent,
+                           const struct condition *condition);
+void said_record_tell(const struct explaining *explaining, size_t indent,
+                      const struct said_list *said, size_t tried);
+
+/* The line that says of this piece that it is fitted. */
+struct place gear_place(const struct equipment *gear);
+
 /* explain_steps.c */
 void steps_tell(const struct explaining *explaining);
 const struct list_value *step_uses(const struct card_step *step);
 const struct list_value *step_also(const struct card_step *step);
+
+/* How far the step lets people go for gear, a reach_word; NULL: any. */
+const char *step_within(const struct card_step *step);
+
+/* On what the step or the words with cases stand, and what the record says of it. */
+void only_where_tell(const struct explaining *explaining, size_t indent,
+                     const struct condition *condition);
 
 /* How many cases were looked at: all up to the one taken, or to one that cannot
  * be decided. */
@@ -57,6 +73,9 @@ void left_out_tell(const struct explaining *explaining);
 
 /* explain_boxes.c: decision, nevers, cautions, local rules */
 void boxes_tell(const struct explaining *explaining);
+
+/* The cases of words that have any: those passed over, the one taken, the record. */
+void said_tell(const struct explaining *explaining, const struct said_list *list);
 
 /* explain_call.c: contacts, call panel, sections of the distress card */
 void call_tell(const struct explaining *explaining);

@@ -2,19 +2,54 @@
  * stand on (room: compose). Never words anything itself. */
 #include "explain.h"
 
+static void said_case_tell(const struct explaining *explaining, const struct said_list *list,
+                           size_t index, const struct said *taken)
+{
+    const struct said *one = &list->items[index];
+    const char *words = one->when == NULL ? "every other boat"
+                                          : condition_words(one->when, explaining->arena);
+    const char *verdict = "passed over: ";
+    if (one == taken)
+        verdict = "";
+    else if (taken == NULL && condition_judge(explaining->composing, one->when) == TRUTH_UNKNOWN)
+        verdict = "not to be decided: ";
+    placed_tell(explaining, INDENT_DETAIL, one->place, "%scase %zu of %zu%s: %s", verdict,
+                index + 1, list->count, one == taken ? "" : ", which asks", words);
+}
+
+/* All up to the one taken, or to one that cannot be decided. */
+static size_t said_tried(const struct explaining *explaining, const struct said_list *list,
+                         const struct said *taken)
+{
+    if (taken != NULL)
+        return (size_t)(taken - list->items) + 1;
+    for (size_t i = 0; i < list->count; i++)
+        if (condition_judge(explaining->composing, list->items[i].when) == TRUTH_UNKNOWN)
+            return i + 1;
+    return list->count;
+}
+
+void said_tell(const struct explaining *explaining, const struct said_list *list)
+{
+    const struct said *taken = said_take(explaining->composing, list);
+    size_t tried = said_tried(explaining, list, taken);
+    if (list->count == 0 || (list->count == 1 && list->items[0].when == NULL))
+        return;
+    for (size_t i = 0; i < tried; i++)
+        said_case_tell(explaining, list, i, taken);
+    said_record_tell(explaining, INDENT_DETAIL, list, tried);
+}
+
 static void exit_tell(const struct explaining *explaining, const char *word, const char *words,
                       const struct said_list *list)
 {
     const struct said *way = said_take(explaining->composing, list);
-    if (way == NULL) {
+    if (way == NULL)
         line_tell(explaining, INDENT_REASON, "%s: %s", word, words);
-        return;
-    }
-    placed_tell(explaining, INDENT_REASON, way->say.place, "%s: %s", word, words);
-    if (way->when != NULL)
-        line_tell(explaining, INDENT_DETAIL, "only where: %s",
-                  condition_words(way->when, explaining->arena));
-    if (way->card.text != NULL)
+    else
+        placed_tell(explaining, INDENT_REASON, way->say.place, "%s: %s", word, words);
+    said_tell(explaining, list);
+    if (way != NULL && way->card.text != NULL)
         placed_tell(explaining, INDENT_DETAIL, way->card.place, "leads to the card %s",
                     way->card.text);
 }
@@ -48,14 +83,15 @@ static void warning_tell(const struct explaining *explaining, const char *word,
                          const struct warning *warning, const struct card_warning *made)
 {
     if (made == NULL) {
-        placed_tell(explaining, INDENT_PART, warning->place, "Not on this card: %s, only where: %s",
-                    warning->say.text, condition_words(warning->when, explaining->arena));
+        placed_tell(explaining, INDENT_PART, warning->say.place, "Not on this card: %s: %s",
+                    word, warning->say.text);
+        only_where_tell(explaining, INDENT_REASON, warning->when);
+        condition_record_tell(explaining, INDENT_DETAIL, warning->when);
         return;
     }
-    placed_tell(explaining, INDENT_PART, made->origin, "%s: %s", word, made->text);
-    if (warning->when != NULL)
-        line_tell(explaining, INDENT_REASON, "only where: %s",
-                  condition_words(warning->when, explaining->arena));
+    placed_tell(explaining, INDENT_PART, warning->say.place, "%s: %s", word, made->text);
+    only_where_tell(explaining, INDENT_REASON, warning->when);
+    condition_record_tell(explaining, INDENT_DETAIL, warning->when);
     line_tell(explaining, INDENT_REASON, "tag printed beside it: %s", made->tag);
     basis_tell(explaining, INDENT_REASON, &warning->basis);
 }

@@ -150,6 +150,8 @@ static void message_tell(const struct explaining *explaining, const struct proce
     if (call->assist.text != NULL)
         text_add_format(&words, ", %s", call->assist.text);
     placed_tell(explaining, INDENT_REASON, call->place, "%s", words.at);
+    only_where_tell(explaining, INDENT_DETAIL, call->when);
+    condition_record_tell(explaining, INDENT_DETAIL, call->when);
     rule_tell(explaining, call->signal.text);
 }
 

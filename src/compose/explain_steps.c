@@ -19,7 +19,20 @@ const struct list_value *step_also(const struct card_step *step)
     return list_of(step->taken == NULL ? NULL : &step->taken->also, &step->step->also);
 }
 
+const char *step_within(const struct card_step *step)
+{
+    return step->taken == NULL ? step->step->within.text : step->taken->within.text;
+}
+
 /* ---- cases ---- */
+
+void only_where_tell(const struct explaining *explaining, size_t indent,
+                     const struct condition *condition)
+{
+    if (condition != NULL)
+        placed_tell(explaining, indent, condition->place, "only where: %s",
+                    condition_words(condition, explaining->arena));
+}
 
 size_t cases_tried(const struct explaining *explaining, const struct card_step *step)
 {
@@ -58,9 +71,7 @@ static void case_tell(const struct explaining *explaining, const struct card_ste
 static void cases_tell(const struct explaining *explaining, const struct card_step *step)
 {
     size_t tried = cases_tried(explaining, step);
-    if (step->step->when != NULL)
-        line_tell(explaining, INDENT_REASON, "only where: %s",
-                  condition_words(step->step->when, explaining->arena));
+    only_where_tell(explaining, INDENT_REASON, step->step->when);
     for (size_t i = 0; i < tried; i++)
         case_tell(explaining, step, i);
     if (step->taken == NULL)
@@ -76,7 +87,7 @@ static struct place entry_place(const struct explaining *explaining, const char 
     const struct boat *boat = explaining->card->boat_record;
     for (size_t i = 0; i < boat->equipment_count; i++)
         if (text_equal(boat->equipment[i].tag.text, tag))
-            return boat->equipment[i].place;
+            return gear_place(&boat->equipment[i]);
     return otherwise;
 }
 
@@ -146,6 +157,7 @@ static void absent_tell(const struct explaining *explaining, const struct proced
 {
     placed_tell(explaining, INDENT_PART, step->place, "Not on this card: step %s, only where: %s",
                 step->id.text, condition_words(step->when, explaining->arena));
+    condition_record_tell(explaining, INDENT_DETAIL, step->when);
     blank_tell(explaining);
 }
 

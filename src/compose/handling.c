@@ -10,18 +10,26 @@ enum { WORD_LONGEST = 16, PARTS_MOST = 8 };
 enum leads_to { LEADS_NOWHERE = 0, LEADS_ON = 1, LEADS_OFF = 2 };   /* may be both */
 
 /* Words for the two states. `plain` ones mean nothing else wherever they stand; "on" and
- * "off" are also parts of speech: they count at the end of what is said, or before "=". */
+ * "off" are also parts of speech: not where they lead to a thing, as in "on the left". */
 static const struct state_word {
     const char *word;
     enum leads_to to;
     bool plain;
 } state_words[] = {
-    {"on", LEADS_ON, false},      {"open", LEADS_ON, true},     {"opens", LEADS_ON, true},
-    {"opened", LEADS_ON, true},   {"start", LEADS_ON, true},    {"starts", LEADS_ON, true},
-    {"run", LEADS_ON, true},      {"runs", LEADS_ON, true},     {"live", LEADS_ON, true},
-    {"off", LEADS_OFF, false},    {"shut", LEADS_OFF, true},    {"shuts", LEADS_OFF, true},
-    {"close", LEADS_OFF, true},   {"closes", LEADS_OFF, true},  {"closed", LEADS_OFF, true},
-    {"stop", LEADS_OFF, true},    {"stops", LEADS_OFF, true},
+    {"on", LEADS_ON, false},         {"open", LEADS_ON, true},
+    {"opens", LEADS_ON, true},       {"opened", LEADS_ON, true},
+    {"start", LEADS_ON, true},       {"starts", LEADS_ON, true},
+    {"run", LEADS_ON, true},         {"runs", LEADS_ON, true},
+    {"live", LEADS_ON, true},        {"flow", LEADS_ON, true},
+    {"flows", LEADS_ON, true},       {"connect", LEADS_ON, true},
+    {"connected", LEADS_ON, true},   {"off", LEADS_OFF, false},
+    {"shut", LEADS_OFF, true},       {"shuts", LEADS_OFF, true},
+    {"close", LEADS_OFF, true},      {"closes", LEADS_OFF, true},
+    {"closed", LEADS_OFF, true},     {"stop", LEADS_OFF, true},
+    {"stops", LEADS_OFF, true},      {"disconnect", LEADS_OFF, true},
+    {"disconnected", LEADS_OFF, true}, {"unplug", LEADS_OFF, true},
+    {"isolate", LEADS_OFF, true},    {"isolated", LEADS_OFF, true},
+    {"isolates", LEADS_OFF, true},   {"silence", LEADS_OFF, true},
 };
 
 static const struct state_word *state_word_find(const char *word, size_t length)
@@ -40,12 +48,18 @@ static bool is_letter(char c)
     return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (unsigned char)c >= 0x80;
 }
 
-/* Does a word that ends there end what is said, or stand before "=" or ":"? */
-static bool ends_saying(const char *at, const char *end)
+/* Does a word that ends there lead to a thing: "on the left", "off its hook"? */
+static bool leads_to_thing(const char *at, const char *end)
 {
-    while (at < end && !is_letter(*at) && strchr("=:/", *at) == NULL && (*at < '0' || *at > '9'))
-        at++;
-    return at == end || strchr("=:/", *at) != NULL;
+    static const char *const articles[] = {"the", "a", "an", "its", "this", "that", "each", "both"};
+    at += strspn(at, " ");
+    size_t length = 0;
+    while (at + length < end && is_letter(at[length]))
+        length++;
+    for (size_t i = 0; i < sizeof articles / sizeof *articles; i++)
+        if (strlen(articles[i]) == length && strncmp(articles[i], at, length) == 0)
+            return true;
+    return false;
 }
 
 /* All states that this part of a handling names. */
@@ -57,7 +71,7 @@ static unsigned part_leads_to(const char *part, const char *end)
         while (at < end && is_letter(*at))
             at++;
         const struct state_word *found = state_word_find(word, (size_t)(at - word));
-        if (found != NULL && (found->plain || ends_saying(at, end)))
+        if (found != NULL && (found->plain || !leads_to_thing(at, end)))
             to |= found->to;
         at += at == word ? 1 : 0;
     }

@@ -2,35 +2,53 @@
  * (room: compose). What is not recorded counts as far. */
 #include "compose.h"
 
+static bool is_below(const struct zone *zone)
+{
+    return zone != NULL && zone->level == LEVEL_BELOW;
+}
+
+static bool is_locker(const struct zone *zone)
+{
+    return zone != NULL && zone->locker;
+}
+
+/* The farthest of its place and of the spaces that one must open or enter on the way. */
 enum reach gear_reach(const struct equipment *gear)
 {
-    bool below = gear->below.answer == ANSWER_YES ||
-                 (gear->place_zone != NULL && gear->place_zone->level == LEVEL_BELOW);
+    bool below = gear->below.answer == ANSWER_YES || is_below(gear->place_zone);
+    bool locker = is_locker(gear->place_zone);
+    for (size_t i = 0; i < gear->inside.count; i++) {
+        const struct zone *zone = zone_find(gear->inside.items[i].text);
+        below = below || is_below(zone);
+        locker = locker || is_locker(zone);
+    }
     if (gear->from_cockpit.answer == ANSWER_NO)
         return REACH_BELOW;
     if (below)
         return gear->from_cockpit.answer == ANSWER_YES ? REACH_COMPANIONWAY : REACH_BELOW;
-    return gear->place_zone != NULL && gear->place_zone->locker ? REACH_DECK : REACH_OPEN_DECK;
+    return locker ? REACH_DECK : REACH_OPEN_DECK;
 }
 
-/* Both in one locker; a side that is not recorded may be the same. */
-static bool shares_locker(const struct equipment *gear, const struct equipment *source)
+static bool is_among(const struct list_value *list, const char *item)
 {
-    return gear != source && gear->place_zone != NULL && source->place_zone != NULL &&
-           gear->place_zone->locker &&
-           text_equal(gear->place_zone->family, source->place_zone->family) &&
-           (gear->place_side == source->place_side || gear->place_side == SIDE_NONE ||
-            source->place_side == SIDE_NONE);
+    for (size_t i = 0; i < list->count; i++)
+        if (text_equal(list->items[i].text, item))
+            return true;
+    return false;
 }
 
 enum reach reach_here(const struct composing *composing, const struct equipment *gear)
 {
-    const struct list_value *sources = &composing->slot->procedure->vapour_from;
+    const struct procedure *procedure = composing->slot->procedure;
+    const struct list_value *sources = &procedure->vapour_from;
+    if (is_among(&procedure->despite_vapour, gear->item.text))
+        return gear_reach(gear);
     for (size_t i = 0; i < sources->count; i++) {
         size_t index = 0;
         for (const struct equipment *source;
              (source = gear_next(composing, sources->items[i].text, &index)) != NULL;)
-            if (!text_equal(gear->item.text, source->item.text) && shares_locker(gear, source))
+            if (!text_equal(gear->item.text, source->item.text) &&
+                gear_shares_locker(gear, source))
                 return REACH_BELOW;
     }
     return gear_reach(gear);

@@ -13,20 +13,32 @@ static struct place calling_place(const struct explaining *explaining)
     return said == NULL ? (struct place){0} : said->say.place;
 }
 
+/* The distress card and a safety plan in parts have words of the program's instead. */
+static struct place signs_place(const struct card *card)
+{
+    const struct list_value *signs = &card->procedure->signs;
+    bool own = signs->count > 0 && text_begins(card->signs, signs->items[0].text);
+    return own ? signs->place : (struct place){0};
+}
+
 static void signs_tell(const struct explaining *explaining)
 {
     const struct card *card = explaining->card;
     const struct procedure *procedure = card->procedure;
-    struct place signs = procedure->signs.place, calling = calling_place(explaining);
+    struct place signs = signs_place(card), calling = calling_place(explaining);
     if (card->distress)
-        signs = calling = (struct place){0};
+        calling = (struct place){0};
     placed_tell(explaining, INDENT_REASON, signs, "signs: %s", card->signs);
     if (!text_empty(card->call_line))
         placed_tell(explaining, INDENT_REASON, calling, "when to call: %s", card->call_line);
-    if (procedure->when != NULL)
-        line_tell(explaining, INDENT_REASON, "card only where: %s; %s",
-                  condition_words(procedure->when, explaining->arena),
-                  TEXT_OR_EMPTY(procedure->when_reason));
+    if (!card->distress)
+        said_tell(explaining, &procedure->call_when);
+    if (procedure->when == NULL)
+        return;
+    placed_tell(explaining, INDENT_REASON, procedure->when->place, "card only where: %s; %s",
+                condition_words(procedure->when, explaining->arena),
+                TEXT_OR_EMPTY(procedure->when_reason));
+    condition_record_tell(explaining, INDENT_DETAIL, procedure->when);
 }
 
 static void head_tell(const struct explaining *explaining)

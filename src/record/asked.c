@@ -100,6 +100,7 @@ static void condition_note(struct asking *asking, const struct condition *condit
         item_note(asking, condition->words[0]);
         break;
     case CONDITION_REACH:
+    case CONDITION_BEYOND:
         fact_note(asking, condition->item, "from_cockpit");
         break;
     case CONDITION_BOAT:

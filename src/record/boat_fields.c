@@ -189,6 +189,8 @@ static const struct field radio_rows[] = {
           .about = "which side, facing the bow"),
     RADIO(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
     RADIO(power_switch, FIELD_TEXT, .about = "the switch that gives it current"),
+    RADIO(power_from_cockpit, FIELD_ANSWER,
+          .about = "of a set on deck: can its switch be reached from the cockpit?"),
     RADIO(distress_key, FIELD_TEXT,
           .about = "how the distress key is uncovered, such as Lift the red lid"),
     RADIO(second_station, FIELD_TEXT, .about = "a second handset, and where"),

@@ -133,6 +133,17 @@ static void gear_read(struct boat_reading *reading, const struct yaml_node *node
     gear->kind = NULL;
 }
 
+/* A set on deck serves there only where its switch is reached too: not known counts as no. */
+static struct answer_value switch_reach(const struct radio_facts *radio)
+{
+    const struct zone *zone = zone_find(radio->zone.text);
+    struct answer_value reach = {0};
+    if (zone != NULL && zone->level != LEVEL_BELOW &&
+        radio->power_from_cockpit.answer != ANSWER_YES)
+        reach.answer = ANSWER_NO;
+    return reach;
+}
+
 /* The fixed radio has a section of its own, but is a piece of gear like others. */
 static void radio_gear_make(struct boat_reading *reading)
 {
@@ -146,6 +157,7 @@ static void radio_gear_make(struct boat_reading *reading)
     }
     struct equipment *gear = &reading->gear[reading->gear_count++];
     *gear = (struct equipment){
+        .from_cockpit = switch_reach(radio),
         .kind = item_find("vhf_dsc"),
         .item = {.text = "vhf_dsc", .place = reading->boat->radio_place},
         .tag = radio->tag, .zone = radio->zone, .side = radio->side, .spot = radio->spot,

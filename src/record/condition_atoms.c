@@ -174,10 +174,10 @@ void cuts_read(const struct condition_reading *reading, const struct yaml_node *
     }
 }
 
-void reach_read(const struct condition_reading *reading, const struct yaml_node *node,
-                struct gathering *into)
+static void distance_read(const struct condition_reading *reading, const struct yaml_node *node,
+                          enum condition_kind kind, struct gathering *into)
 {
-    if (!is_mapping(reading, into, node, "write reach: {item: deck}"))
+    if (!is_mapping(reading, into, node, "write it as {item: deck}"))
         return;
     for (size_t i = 0; i < node->count; i++) {
         const struct yaml_pair *pair = &node->pairs[i];
@@ -185,10 +185,22 @@ void reach_read(const struct condition_reading *reading, const struct yaml_node 
             known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
         const char *reach = known_scalar(reading, into, pair->value, reach_words, "reach");
         struct condition *condition =
-            condition_gather(reading, into, CONDITION_REACH, pair->key_place);
+            condition_gather(reading, into, kind, pair->key_place);
         condition->item = item;
         words_put(reading, condition, reach);
     }
+}
+
+void reach_read(const struct condition_reading *reading, const struct yaml_node *node,
+                struct gathering *into)
+{
+    distance_read(reading, node, CONDITION_REACH, into);
+}
+
+void beyond_read(const struct condition_reading *reading, const struct yaml_node *node,
+                 struct gathering *into)
+{
+    distance_read(reading, node, CONDITION_BEYOND, into);
 }
 
 static const char *field_nearest(const struct condition_reading *reading, const char *key)

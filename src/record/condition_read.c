@@ -89,9 +89,9 @@ static const struct {
     {.key = "fitted", .read = fitted_read},   {.key = "not_fitted", .read = not_fitted_read},
     {.key = "inside", .read = inside_read},   {.key = "is", .read = is_read},
     {.key = "cuts", .read = cuts_read},       {.key = "boat", .read = boat_type_read},
-    {.key = "reach", .read = reach_read},     {.key = "surely", .read = surely_read},
-    {.key = "all", .read = all_read},         {.key = "any", .read = any_read},
-    {.key = "none", .read = none_read},
+    {.key = "reach", .read = reach_read},     {.key = "beyond", .read = beyond_read},
+    {.key = "surely", .read = surely_read},   {.key = "all", .read = all_read},
+    {.key = "any", .read = any_read},         {.key = "none", .read = none_read},
 };
 
 enum { KEY_COUNT = sizeof keys / sizeof keys[0] };
@@ -105,7 +105,7 @@ static void unknown_tell(const struct condition_reading *reading, const struct y
     condition_fail(reading, into, pair->key_place,
                    nearest_remedy(pair->key, names,
                                   "a condition knows fitted, not_fitted, inside, is, cuts, reach, "
-                                  "boat, surely, all, any and none", reading->arena),
+                                  "beyond, boat, surely, all, any and none", reading->arena),
                    text_format(reading->arena, "%s is not a condition", pair->key));
 }
 

@@ -39,6 +39,8 @@ void cuts_read(const struct condition_reading *reading, const struct yaml_node *
                struct gathering *into);
 void reach_read(const struct condition_reading *reading, const struct yaml_node *node,
                 struct gathering *into);
+void beyond_read(const struct condition_reading *reading, const struct yaml_node *node,
+                 struct gathering *into);
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                     struct gathering *into);
 

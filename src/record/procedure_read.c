@@ -39,6 +39,8 @@ static const struct field file_rows[] = {
     FILE_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
     FILE_ROW("vapour_from", procedure.vapour_from, FIELD_WORDS, .choices = item_key_list,
              .about = "items in whose lockers vapour lies: other gear there is out of reach"),
+    FILE_ROW("despite_vapour", procedure.despite_vapour, FIELD_WORDS, .choices = item_key_list,
+             .about = "items that are offered there all the same, with words of their own"),
     FILE_ROW("rows_below", procedure.rows_below, FIELD_TEXT,
              .about = "printed with each step that has gear below deck"),
     FILE_ROW("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),

@@ -18,28 +18,30 @@ static const struct equipment *gas_gear_of(const struct boat *boat)
     return NULL;
 }
 
-/* In a leak nobody reaches into that locker, so that gear is lost. */
+/* In a leak, or when that battery burns, nobody reaches into that locker, so that gear is lost. */
 static void shared_check(const struct rule_run *run, const struct equipment *source)
 {
-    static const char *const wanted[] = {"lifejacket", "vhf_handheld", "epirb", "grab_bag",
-                                         "fire_extinguisher"};
+    static const char *const wanted[] = {
+        "lifejacket", "vhf_handheld", "epirb", "personal_beacon", "grab_bag", "liferaft",
+        "dinghy", "fire_extinguisher", "bilge_pump_manual"};
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < sizeof wanted / sizeof *wanted; i++) {
         size_t index = 0;
         for (const struct equipment *gear;
              (gear = gear_of_kind(boat, wanted[i], &index)) != NULL;)
-            if (gear->place_zone->locker && gear->place_zone == source->place_zone &&
-                gear->place_side == source->place_side)
+            if (gear_shares_locker(gear, source))
                 rule_tell(run, CHECK_locker_shared, gear->place,
                           "stow it elsewhere on deck, then write its new place",
-                          "%s lies in one locker with %s: in a leak nobody may fetch it",
+                          "%s lies in one locker with %s: when that leaks or burns nobody may "
+                          "fetch it",
                           gear_named(run, gear), gear_named(run, source));
     }
 }
 
 static void lockers_check(const struct rule_run *run)
 {
-    static const char *const sources[] = {"lpg_bottle_valve", "petrol_stowage"};
+    static const char *const sources[] = {"lpg_bottle_valve", "petrol_stowage",
+                                          "lithium_bank"};
     for (size_t i = 0; i < sizeof sources / sizeof *sources; i++) {
         size_t index = 0;
         for (const struct equipment *source;

@@ -101,18 +101,20 @@ static void gear_fact_check(const struct rule_run *run, const struct gear_fact *
 struct section_fact {
     const char *field;
     bool dsc;                /* of sets with a distress key alone */
+    bool on_deck;            /* of sets on deck alone */
 };
 
-static const struct section_fact of_boat[] = {{"looks", false}};
+static const struct section_fact of_boat[] = {{"looks", false, false}};
 static const struct section_fact of_radio[] = {
-    {"spot", false}, {"nature_steps", true}, {"urgency_steps", true}};
+    {"spot", false, false},         {"power_from_cockpit", false, true},
+    {"nature_steps", true, false},  {"urgency_steps", true, false}};
 
 struct section {
     const struct field_table *fields;
     const void *record;
     const struct section_fact *facts;
     size_t count;
-    bool dsc;
+    bool dsc, on_deck;
 };
 
 /* What the section lacks: "spot, nature_steps", and the lines to write. */
@@ -127,7 +129,8 @@ static struct lacking lacking_of(const struct rule_run *run, const struct sectio
     for (size_t i = 0; i < section->count; i++) {
         const struct section_fact *fact = &section->facts[i];
         const struct field *field = field_find(section->fields, fact->field);
-        if ((fact->dsc && !section->dsc) || field_place(field, section->record).line > 0 ||
+        if ((fact->dsc && !section->dsc) || (fact->on_deck && !section->on_deck) ||
+            field_place(field, section->record).line > 0 ||
             field_text(field, section->record, run->arena) != NULL)
             continue;
         text_add_format(&lacking.keys, "%s%s", lacking.count++ == 0 ? "" : ", ", fact->field);
@@ -140,7 +143,7 @@ static void boat_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     struct section section = {boat_fields(), &boat->facts, of_boat,
-                              sizeof of_boat / sizeof *of_boat, false};
+                              sizeof of_boat / sizeof *of_boat, false, false};
     struct lacking lacking = lacking_of(run, &section);
     if (lacking.count > 0)
         rule_tell(run, CHECK_boat_fact_unrecorded, boat->place,
@@ -150,12 +153,18 @@ static void boat_check(const struct rule_run *run)
                   lacking.keys.at, lacking.count == 1 ? "is" : "are");
 }
 
+static bool radio_on_deck(const struct boat *boat)
+{
+    const struct zone *zone = zone_find(boat->radio.zone.text);
+    return zone != NULL && zone->level != LEVEL_BELOW;
+}
+
 static void radio_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     struct section section = {radio_fields(), &boat->radio, of_radio,
                               sizeof of_radio / sizeof *of_radio,
-                              boat->radio.dsc.answer == ANSWER_YES};
+                              boat->radio.dsc.answer == ANSWER_YES, radio_on_deck(boat)};
     struct lacking lacking = lacking_of(run, &section);
     if (lacking.count > 0 && boat_fitted(boat, "vhf_dsc") == ANSWER_YES)
         rule_tell(run, CHECK_radio_fact_unrecorded, boat->radio_place,

@@ -204,6 +204,7 @@ fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [e
 fault gas_denied alder 's/loa_m: 10.2,/loa_m: 10.2, gas: none,/'
 fault gas_unrecorded alder "$(without lpg_bottle_valve)"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'
+fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: starboard,/'
 fault reach_unrecorded alder '/item: epirb,/s/from_cockpit: yes, //'
 fault pump_feed_unrecorded samphire '/item: bilge_pump_electric,/s/, fed_by: battery//'
 fault gas_valve_below alder '/item: lpg_bottle_valve,/s/zone: gas_locker/zone: saloon/'
@@ -380,6 +381,7 @@ quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/insid
 quiet gas_unrecorded alder "$(without lpg_bottle_valve)
 s/loa_m: 10.2,/loa_m: 10.2, gas: none,/"
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: lazarette,/'
+quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: port,/'
 quiet reach_unrecorded alder '/item: epirb,/s/zone: companionway, side: port, \(.*\)from_cockpit: yes, /zone: cockpit, side: starboard, \1/'
 quiet handheld_out_of_reach alder '/item: vhf_handheld,/{p;s/tag: E5,/tag: E95,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
 quiet pump_not_from_cockpit alder '/item: bilge_pump_manual,/{p;s/tag: C5,/tag: C95,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'

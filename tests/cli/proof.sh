@@ -14,7 +14,7 @@ cp "$scratch/stdout" "$scratch/audit"
 maydeck print tests/fleet --date "$print_date" -o "$out" --dump
 cards=$(folder_list "$out" | grep -c '\.dump$')
 expect_equal proof-fleet-cards "$cards" "$(grep -c ': clean; ' "$scratch/audit")"
-expect_equal proof-fleet-least 36 "$cards"
+expect_equal proof-fleet-least 43 "$cards"
 expect_empty proof-fleet-errors "$(grep '^  error  \|held back by' "$scratch/audit")"
 expect_empty proof-fleet-notes \
     "$(sed -n 's/^\(.*\): clean; \([0-9]*\) notes*, .*/\2 \1/p' "$scratch/audit" | awk '$1 > 3')"
@@ -31,15 +31,32 @@ expect_equal proof-quiet 0 "$(grep -c 'things measured' "$scratch/stdout")"
 
 maydeck check --page tests/fleet --boat tamarisk --card gas_leak --date "$print_date"
 expect_equal proof-card-alone 1 "$(grep -c 'things measured$' "$scratch/stdout")"
+grep -q '^tamarisk gas_leak: clean; 0 notes, [0-9]* below aim, [0-9]* things measured$' \
+    "$scratch/stdout" && ok proof-card-head || not_ok proof-card-head "$(cat "$scratch/stdout")"
+grep -q '^  aim    G4   "[^"]*": row [0-9.]* pt, read to 0\.[5-9][0-9]* m, aim 14\.00 pt$' \
+    "$scratch/stdout" || not_ok proof-card-aim "$(cat "$scratch/stdout")"
+
+# The same program with a headline of two negatives has a note on that card.
+texts=$scratch/tool/procedures
+mkdir -p "$scratch/tool/out"
+cp -R procedures "$scratch/tool/"
+cp -R out/fonts "$scratch/tool/out/"
+cp "$MAYDECK" "$scratch/tool/out/maydeck"
+sed '/id: spark$/,/id: /s/act: .*/act: "**NO FLAME.** Touch no switch or phone."/' \
+    procedures/gas_leak.yaml >"$texts/gas_leak.yaml"
+! cmp -s procedures/gas_leak.yaml "$texts/gas_leak.yaml" || not_ok proof-card-changed "no change"
+seal "$texts"
+own=$MAYDECK
+MAYDECK=$scratch/tool/out/maydeck
+maydeck check --page tests/fleet --boat tamarisk --card gas_leak --date "$print_date"
+MAYDECK=$own
 grep -q '^tamarisk gas_leak: clean; 1 note, [0-9]* below aim, [0-9]* things measured$' \
-    "$scratch/stdout" || not_ok proof-card-head "$(cat "$scratch/stdout")"
+    "$scratch/stdout" && ok proof-card-noted || not_ok proof-card-noted "$(cat "$scratch/stdout")"
 sed -n '/^  note /,/remedy:/p' "$scratch/stdout" >"$scratch/note"
 expect_equal proof-card-note '  note   G12  "NO FLAME. Touch no switch or phone.": 2 negatives
               rule:   a step says what to do, not what not to do
               limit:  one negative a headline
               remedy: move it to NEVER' "$(cat "$scratch/note")"
-grep -q '^  aim    G4   "[^"]*": row [0-9.]* pt, read to 0\.[5-9][0-9]* m, aim 14\.00 pt$' \
-    "$scratch/stdout" || not_ok proof-card-aim "$(cat "$scratch/stdout")"
 
 # ---- it is text for people ----
 
@@ -80,22 +97,22 @@ held() {
 # A rule of the base's own with a sentence of 21 words; with 20 it is printed.
 rule() {
     changed base.yaml "s/^local_rules:.*/local_rules:\\
-  - {card: gas_leak, rule: \"$1\", source: Harbour office}/"
+  - {card: diesel_leak, rule: \"$1\", source: Harbour office}/"
 }
 words='Keep one hand for her and one for you as the ferry leaves a wash at the quay each'
 rule "$words day."
 maydeck print "$fleet" --boat tamarisk --date "$print_date" -o "$out"
 expect_status proof-sentence-short 0
 rule "$words summer day."
-held sentence "GAS LEAK" G13 "base.yaml:$(grep -n 'card: gas_leak' "$fleet/base.yaml" | sed 's/:.*//')"
+held sentence "DIESEL LEAK" G13 "base.yaml:$(grep -n 'card: diesel_leak' "$fleet/base.yaml" | sed 's/:.*//')"
 grep -q ': 21 words; limit: 20 words$' "$scratch/stderr" ||
     not_ok proof-sentence-measured "$(cat "$scratch/stderr")"
 grep -q '^  remedy: make two of it$' "$scratch/stderr" ||
     not_ok proof-sentence-remedy "$(cat "$scratch/stderr")"
-maydeck check --page "$fleet" --boat tamarisk --card gas_leak --date "$print_date"
+maydeck check --page "$fleet" --boat tamarisk --card diesel_leak --date "$print_date"
 expect_status proof-sentence-check 1
 expect_equal proof-sentence-audit 1 \
-    "$(grep -c '^tamarisk gas_leak: held back by 1 error; ' "$scratch/stdout")"
+    "$(grep -c '^tamarisk diesel_leak: held back by 1 error; ' "$scratch/stdout")"
 
 # What was left to fill in is nobody's place; two small x are caught on the page alone.
 changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: aft xx/'

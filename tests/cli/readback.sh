@@ -106,4 +106,8 @@ changed outside '/ Tm$/ { $5 -= 15 } { print }'
 found 'outside the safe area' "$scratch/outside.pdf"
 changed over '/ Tm$/ { $6 = int($6 / 20) * 20 } { print }'
 found 'lies over' "$scratch/over.pdf"
+# All words of a line at its beginning: one with an apostrophe, too.
+changed piled '/ Tm$/ { if ($6 == y) $5 = x; x = $5; y = $6 } { print }'
+found 'STARB’D lies over' "$scratch/piled.pdf"
+found 'lies over STARB’D' "$scratch/piled.pdf"
 exit $failures

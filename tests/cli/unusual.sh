@@ -19,10 +19,10 @@ printed() {
         expect_empty "unusual-$1-$what" "$("${what}_check" "$out/$1.pdf" 2>&1)"
     done
 }
-printed laden 11
-printed bare 10
-printed ida 12
-printed albatross 11
+printed laden 13
+printed bare 12
+printed ida 14
+printed albatross 13
 
 # told NAME BOAT PATTERN...: printing the boat ends with 1 and each message stands there.
 told() {
@@ -42,13 +42,13 @@ told unknown unknown 'held: vhf_handheld is not recorded: it holds back the card
     'held: seacock is not recorded: it holds back the card FLOODING'
 expect_equal unusual-unknown-cards 1 "$(pdfinfo "$out/unknown.pdf" | sed -n 's/^Pages: *//p')"
 maydeck print "$base" --boat unknown --draft --date "$print_date" -o "$out"
-expect_equal unusual-unknown-draft 11 "$(pdfinfo "$out/unknown-draft.pdf" | sed -n 's/^Pages: *//p')"
+expect_equal unusual-unknown-draft 13 "$(pdfinfo "$out/unknown-draft.pdf" | sed -n 's/^Pages: *//p')"
 pdftotext "$out/unknown-draft.pdf" "$scratch/text"
 # At head and foot of each card but the safety plan, which lacks nothing.
-expect_equal unusual-unknown-marked 20 "$(grep -c 'DRAFT' "$scratch/text")"
+expect_equal unusual-unknown-marked 24 "$(grep -c 'DRAFT' "$scratch/text")"
 
 # More gear than two safety plans hold has four, each piece on one of them.
-printed cargo 15
+printed cargo 18
 pdftotext -l 4 "$out/cargo.pdf" "$scratch/text"
 for title in 'ON DECK 1 OF 2' 'ON DECK 2 OF 2' 'BELOW 1 OF 2' 'BELOW 2 OF 2'; do
     expect_equal "unusual-cargo-$title" 1 "$(grep -c "$title\$" "$scratch/text")"
@@ -71,7 +71,7 @@ cock() { # HOW OF C17
         tests/fleet/boats/tamarisk.yaml >"$base/boats/cock.yaml"
 }
 cock 'turn right 4 turns to shut'
-printed cock 12
+printed cock 14
 pdftotext "$out/cock.pdf" "$scratch/text"
 for words in 'Aft toilet, outlet:$' '^turn right 4 turns to shut$' 'Galley, sink drain:$' '^no valve$'; do
     expect_equal "unusual-cock-$words" 1 "$(grep -c "$words" "$scratch/text")"
@@ -85,14 +85,14 @@ rm "$base/boats/cock.yaml"
 # the distress card, what is done already is not asked for.
 sed 's/name: Wandering.*/name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW/' \
     tests/unusual/boats/albatross.yaml >"$base/boats/albatross.yaml"
-printed albatross 11
+printed albatross 13
 sed 's/^  name: .*/  name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW\
   name_spoken: Wim/' tests/fleet/boats/tamarisk.yaml >"$base/boats/wide.yaml"
 told wide wide 'wide.yaml:3:9: error: DISTRESS CALL (en): the distress card is .* mm too long' \
     'the name is spelled letter by letter on [0-9]* lines'
 grep -q 'remedy: .*name_spoken' "$scratch/stderr" && not_ok unusual-wide-asked "$(cat "$scratch/stderr")"
 expect_equal unusual-wide-errors 1 "$(grep -c ': error: ' "$scratch/stderr")"
-expect_equal unusual-wide-cards 11 "$(pdfinfo "$out/wide.pdf" | sed -n 's/^Pages: *//p')"
+expect_equal unusual-wide-cards 13 "$(pdfinfo "$out/wide.pdf" | sed -n 's/^Pages: *//p')"
 for what in words contrast; do
     expect_empty "unusual-wide-$what" "$("${what}_check" "$out/wide.pdf" 2>&1)"
 done

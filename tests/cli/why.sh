@@ -59,18 +59,31 @@ expect_status why-full 3
 
 # ---- what the named lines hold ----
 
-# Joins "at FILE:LINE" to the line it was broken from.
+# Joins what was broken to its line: a line that stands one step further in, and whose
+# first word had no room on the line before. A place is one word, and the last.
 cat >"$scratch/join.awk" <<'AWK'
-/^ +at [^ ]+$/ { sub(/^ +/, ""); line = line " " $0; next }
-NR > 1 { print line }
-{ line = $0 }
+function width(words) { gsub(/[\200-\277]/, "", words); return length(words) }
+function is_place(words) { return words ~ /^at [^ ]+$/ || words == "(the program's own words)" }
+{
+    rest = $0; sub(/^ +/, "", rest)
+    indent = length($0) - length(rest)
+    word = is_place(rest) ? rest : $1
+    if (NR > 1 && indent == begun + 3 && !closed && width(last) + 1 + width(word) > 100) {
+        line = line " " rest
+    } else {
+        if (NR > 1) print line
+        line = $0; begun = indent
+    }
+    last = $0
+    closed = line ~ / at [^ ]+\/[^ ]+$/ || line ~ /\(the program's own words\)$/
+}
 END { print line }
 AWK
 
 # Tells each line whose file or line does not hold what is said of it.
 cat >"$scratch/lines.awk" <<'AWK'
 function tell(why) { print why ": " $0 }
-function line_of(place,    file, number, count, at) {
+function line_of(place,    number, count, at) {
     file = place; sub(/:[0-9]+$/, "", file)
     number = place; sub(/^.*:/, "", number)
     if (!(file in read)) {
@@ -79,32 +92,81 @@ function line_of(place,    file, number, count, at) {
         read[file] = count
     }
     if (number + 0 > read[file]) { tell("no such line"); return "" }
+    for (at = number + 0; at > 1 && text[file, at] !~ /^[a-z_]+:/;) at--
+    section = text[file, at]
     return text[file, number]
 }
 function holds(word) { return index(said, word) > 0 }
+# What is told after the first colons, as the file has it: without quotes and stars.
+function holds_words(    words, plain) {
+    words = $0; sub(/^(Not on this card: )?[A-Z][a-z]+: /, "", words); sub(/ at [^ ]+$/, "", words)
+    plain = said; gsub(/"|\*\*/, "", plain)
+    return words != "" && index(plain, "say: " words) > 0
+}
+function holds_sign(    sign, plain) {
+    sign = $0; sub(/^ *signs: /, "", sign); sub(/ (·.*|at [^ ]+)$/, "", sign)
+    plain = said; gsub(/"/, "", plain)
+    return sign != "" && index(plain, "signs: [" sign) == 1
+}
+# The fixed radio has a section of its own, a line a fact.
+function holds_radio() {
+    if (section != "radio:") return 0
+    if ($5 == "=" && $6 != "not") return index(said, "  " $4 ": ") == 1
+    return said == "  tag: " $3
+}
+function holds_record() {
+    if ($2 == "gas") return said == "  gas: " $3 && section == "boat:"
+    if ($2 == "dsc") return said == "  dsc: " $6 && section == "radio:"
+    if ($2 == "the") return said == "  type: " $6 && section == "boat:"
+    if ($2 == "vhf_dsc") return holds_radio()
+    if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
+    return holds("item: " $2 ",") && holds("tag: " $3 ",")
+}
+/^      [^ ].* \| / && gear_before { gear_before = 0; next }
+{ gear_before = $1 == "gear" }
 / at [^ ]+:[0-9]+$/ {
     said = line_of($NF)
     total++
     if ($1 == "step" && $3 == "at") {
         steps++
+        step_line = NR
         if (!holds("id: " $2)) tell("not that step")
     } else if ($1 == "gear") {
         gear++
-        if (!holds("item: " $3 ",") || !holds("tag: " $2 ",")) tell("not that gear")
+        shown[$2] = step_line
+        if ($3 == "vhf_dsc" ? section != "radio:" || said != "  tag: " $2 \
+                            : !holds("item: " $3 ",") || !holds("tag: " $2 ",")) tell("not that gear")
     } else if ($1 == "record:" && $3 == "not" && $4 == "fitted") {
         absent++
         if (said != "  - " $2) tell("not there")
-    } else if ($1 == "record:" && $2 != "the") {
-        if (!holds("item: " $2 ",") || !holds("tag: " $3 ",")) tell("not that gear")
+    } else if ($1 == "record:") {
+        if ($2 == "gas" || $2 == "dsc" || $2 == "the" || $2 == "vhf_dsc") whole++
+        if (!holds_record()) tell("not in the record")
+        if ($4 == "left" && $5 == "out:") { left_out++; if (shown[$3] == step_line) tell("not left out") }
+    } else if (/^      / && ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/)) {
+        sayings++
+        if (said !~ /^ +(-|yes:|no:|call_when:) \{?(when|say):/) tell("no words with cases there")
     } else if ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/) {
         cases++
         if (said !~ /^ +- (when|act):/) tell("no case begins there")
-    } else if ($1 == "Never:" || $1 == "Caution:") {
-        if (!holds("{say: ")) tell("no warning there")
+    } else if (/^(Not on this card: )?(Never|Caution): /) {
+        warnings++
+        if (!holds_words()) tell("no such warning there")
+    } else if ($1 == "signs:") {
+        signs++
+        if (!holds_sign()) tell("no such signs there")
+    } else if ($1 == "yes:" || $1 == "no:" || ($1 == "when" && $3 == "call:")) {
+        if (!holds("say: ")) tell("nothing is said there")
+    } else if (/^ +only where: /) {
+        conditions++
+        if (said !~ /(fitted|inside|is|cuts|reach|boat|surely|all|any|none): /) tell("asks nothing")
     }
 }
 / at [^ ]+$/ && !/:[0-9]+$/ { if ((getline at <$NF) < 0) tell("no such file"); close($NF) }
-END { if (!steps || !gear || !absent || !cases) print "too little told: " total " lines" }
+END {
+    if (!steps || !gear || !absent || !cases || !whole || !sayings || !warnings || !conditions ||
+        !left_out || !signs) print "too little told: " total " lines"
+}
 AWK
 
 for boat in $boats; do
@@ -131,16 +193,17 @@ done
 
 # ---- what the words rest on ----
 
-# One line a step: boat, card/step, its headline and gear as printed; and one a
-# card: boat, card, check code. Parted by tabs.
+# One line a step: boat, card/step, its headline, what is printed with it and gear as
+# printed; and one a card: boat, card, check code. Parted by tabs.
 cat >"$scratch/steps.awk" <<'AWK'
 function put() { if (step != "") print boat "\t" card "/" step "\t" words; step = words = "" }
-{ sub(/ at [^ ]+$/, "") }
+{ sub(/ at [^ ]+\/[^ ]+$/, "") }
 /^Card [0-9]+ of/ { put(); card = $5; code = $8; gsub(/[(),]/, "", card) }
 /^   boat / { boat = $2; print boat "\t" card "\t" code }
 /^[0-9]+\. / { put(); sub(/^[0-9]+\. /, ""); words = $0; next }
 /^[A-Z]/ { put() }
 /^   step / { step = $2 }
+/^   printed with it: / { words = words $0 }
 /^   [^ ]/ { in_gear = 0 }
 /^   gear / { in_gear = 1; words = words " [" $2 "]"; next }
 /^      / && in_gear { words = words $0 }
@@ -148,16 +211,20 @@ END { put() }
 AWK
 
 # One line an item of a step: boat, card/step, tag, line of the boat file. An item
-# that only a case passed over asked for is not what the words rest on.
+# that only a case passed over asked for is not what the words rest on. Where the case
+# would be taken without the item too, they rest on what it is fed by: LINE-fed_by.
 cat >"$scratch/items.awk" <<'AWK'
 /^Card [0-9]+ of/ { card = $5; gsub(/[(),]/, "", card) }
 /^   boat / { boat = $2 }
 /^   step / { step = $2; taken = "" }
 /^   case / { taken = $0 }
 /^   gear / { tag = $2 }
-/^   record: [a-z_]+ [FEC][0-9]+ fitted at/ && index(taken, $2) { tag = $3 }
+/^   record: [a-z_]+ [FEC][0-9]+ fitted at/ && index(taken, $2) { tag = $3; item = $2 }
 tag != "" {
     number = $NF; sub(/^.*:/, "", number)
+    if (item != "" && index(taken, item " not fitted or ") && index(taken, item " fed_by = "))
+        number = number "-fed_by"
+    item = ""
     print boat "\t" card "/" step "\t" tag "\t" number
     tag = ""
 }
@@ -184,14 +251,25 @@ AWK
 
 # entry_take BOAT LINE: a copy of the boat without that entry, in a base of its own, since
 # she keeps her identities; the last of its kind becomes not_fitted. Lines keep their numbers.
+# The fixed radio is taken out where its tag stands: what tells of the set itself.
+# LINE-fed_by: the piece stays, and is fed by the mains.
 entry_take() {
     record=tests/fleet/boats/$1.yaml
     copy=$scratch/copies/$1-$2/boats/$1-$2.yaml
     mkdir -p "$scratch/copies/$1-$2/boats"
     cp tests/fleet/base.yaml "$scratch/copies/$1-$2"
-    item=$(sed -n "$2s/.*{item: \([a-z_]*\),.*/\1/p" "$record")
-    sed "$2s/.*/  # taken out/" "$record" >"$copy"
-    grep -q "{item: $item," "$copy" || echo "  - $item" >>"$copy"
+    line=${2%-fed_by}
+    if [ "$line" != "$2" ]; then
+        sed "${line}s/, fed_by: [a-z]*//; ${line}s/}\$/, fed_by: mains}/" "$record" >"$copy"
+    elif sed -n "${line}p" "$record" | grep -q '^  tag: '; then
+        sed "$line,/^equipment:/s/^  \(tag\|zone\|side\|spot\|power_switch\|distress_key\|hold_s\):.*/  # taken out/" \
+            "$record" >"$copy"
+        echo '  - vhf_dsc' >>"$copy"
+    else
+        item=$(sed -n "${line}s/.*{item: \([a-z_]*\),.*/\1/p" "$record")
+        sed "${line}s/.*/  # taken out/" "$record" >"$copy"
+        grep -q "{item: $item," "$copy" || echo "  - $item" >>"$copy"
+    fi
 }
 
 steps_of() {
@@ -204,8 +282,8 @@ for boat in $boats; do
     awk -f "$scratch/items.awk" "$scratch/$boat.joined" >"$scratch/$boat.items"
     steps_of "$scratch/$boat.why" >"$scratch/$boat.whole"
     [ "$(wc -l <"$scratch/$boat.items")" -ge 30 ] || not_ok "why-items-$boat-few"
-    for line in $(cut -f 4 "$scratch/$boat.items" | sort -un); do
-        entry_take "$boat" "$line"
+    for entry in $(cut -f 4 "$scratch/$boat.items" | sort -u); do
+        entry_take "$boat" "$entry"
     done
 done
 for copy in "$scratch/copies"/*; do
@@ -220,7 +298,7 @@ for boat in $boats; do
         "$scratch/$boat.whole" "$scratch/copies.steps")"
     # Steps are told to be the same where they are.
     sed 's/^\([^	]*\)	/\1-1	/' "$scratch/$boat.whole" >"$scratch/unchanged"
-    sed 's/[0-9]*$/1/' "$scratch/$boat.items" >"$scratch/all.items"
+    sed 's/	[^	]*$/	1/' "$scratch/$boat.items" >"$scratch/all.items"
     expect_equal "why-items-$boat-can-be-same" "$(wc -l <"$scratch/all.items")" \
         "$(awk -f "$scratch/same.awk" "$scratch/all.items" "$scratch/$boat.whole" \
             "$scratch/unchanged" | grep -c 'the same without')"
@@ -237,7 +315,8 @@ awk -f "$scratch/join.awk" "$scratch/stdout" >"$scratch/joined"
 expect_equal why-held-cards \
     "$(sed -n 's/^Card [0-9]* of [0-9]* (\(engine_fire[a-z_]*\)), .*/\1/p' "$scratch/stdout")" \
     "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_]*\)), .*HELD BACK$/\1/p' "$scratch/stdout")"
-for part in '^Held back by$' 'case 1 of 3, which asks: fixed_extinguisher fitted' \
+for part in '^Held back by$' \
+    'not to be decided: case [0-9]* of [0-9]*, which asks: fixed_extinguisher reached from companionway at procedures/engine_fire.yaml:' \
     'record: fixed_extinguisher not recorded' \
     "fixed_extinguisher is not recorded: .* at $scratch/fleet/boats/$first.yaml:[0-9]*\$"; do
     grep -q "$part" "$scratch/joined" || not_ok "why-held-tells" "$part"
@@ -295,21 +374,28 @@ expect_status why-one-engine-declared 0
 declared=$(grep -n '{item: fuel_shutoff_diesel, serves' "$scratch/one/boats/samphire.yaml" | sed 's/:.*//')
 grep -q "record: fuel_shutoff_diesel not fitted for engine_space_port at .*:$declared\$" "$scratch/joined" &&
     ok why-one-engine-not-fitted || not_ok why-one-engine-not-fitted "$(cat "$scratch/joined")"
-grep -q 'passed over: case 2 of 3, which asks: fuel_shutoff_diesel fitted' "$scratch/joined" || not_ok why-one-engine-case
+grep -q 'passed over: case [0-9]* of [0-9]*, which asks: fuel_shutoff_diesel fitted at procedures/engine_fire.yaml:' "$scratch/joined" || not_ok why-one-engine-case
 one_engine engine_fire_starboard -e '/tag: C6,/d'
 expect_status why-other-engine-whole 1
 expect_empty why-other-engine-silent "$(grep 'not recorded for\|HELD BACK' "$scratch/joined")"
 
 # ---- the distress card ----
 
+# Where no alert can be sent there is none to cancel.
+alert_parts='^Section cancel: 
+^   words and order: ITU Radio Regulations 32.53$'
 for boat in $boats; do
     sed -n '/^Card [0-9]* of [0-9]* (distress_call)/,/^Sign-off/p' "$scratch/$boat.joined" \
         >"$scratch/distress"
     for part in '^Section nature: ' '^Section pan_pan: ' '^Section relay: ' '^Section downgrade: ' \
-        '^Section cancel: ' '^Section spell: ' '^   words and order: ITU Radio Regulations 32.53$' \
+        '^Section spell: ' '^   words and order: ITU Radio Regulations 33.12$' \
         '^   say: THIS IS .* at tests/fleet/boats/.*:[0-9]*$' '^   set: 1 .* at .*yaml:[0-9]*$'; do
         grep -q "$part" "$scratch/distress" || not_ok "why-distress-$boat" "$part"
     done
+    alerts=2
+    grep -q '^  dsc: no$' "tests/fleet/boats/$boat.yaml" && alerts=0
+    expect_equal "why-distress-$boat-cancel" "$alerts" "$(grep -c "$alert_parts" "$scratch/distress")"
     ok "why-distress-$boat"
 done
+expect_equal why-distress-without-alert 1 "$(grep -l '^  dsc: no$' tests/fleet/boats/*.yaml | wc -l)"
 exit $failures

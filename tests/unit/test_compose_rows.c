@@ -227,6 +227,12 @@ static void a_row_never_says_the_contrary_of_its_step(void **state)
         {"lever on the left = off", NULL, "lever on the left = off"},
         {"press ON/OFF", "press ON/OFF", "press ON/OFF"},
         {"push on the lid", "push on the lid", "push on the lid"},
+        {"lift off its hook", "lift off its hook", "lift off its hook"},
+        {"switch to ON position", "switch to ON position", NULL},
+        {"press OFF to silence", NULL, "press OFF to silence"},
+        {"along = flows", "along = flows", NULL},
+        {"up = on: connect the lead", "up = on: connect the lead", NULL},
+        {"disconnect the red lead", NULL, "disconnect the red lead"},
     };
     for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
         const char *on = handling_towards(cases[i].how, true, test.arena);

@@ -186,7 +186,7 @@ static void a_step_that_is_not_on_the_card_is_told(void **state)
     text = reasons_of(GEAR "  - {item: liferaft, tag: E3, zone: coachroof}\n",
                       "  - fixed_extinguisher\n  - dinghy\n");
     expect_part(text, "2. THROW the raft. at text.yaml:23\n   step raft at text.yaml:22\n"
-                      "   only where: liferaft fitted\n   the step's own words\n"
+                      "   only where: liferaft fitted at text.yaml:24\n   the step's own words\n"
                       "   record: liferaft E3 fitted at text.yaml:19\n");
 }
 

@@ -1,0 +1,52 @@
+/* boat_lockers.c - which gear lies in one locker with what (room: record): gas and vapour
+ * gather there, and a battery burns there. */
+#include "item.h"
+#include "record.h"
+#include "text.h"
+
+/* One locker that is opened for a piece of gear. */
+struct opened {
+    const char *family;      /* NULL: it is none */
+    enum side side;
+};
+
+static struct opened opened_by(const char *zone_key, enum side side)
+{
+    const struct zone *zone = zone_find(zone_key);
+    if (zone == NULL || !zone->locker)
+        return (struct opened){0};
+    return (struct opened){zone->family, zone->side != SIDE_NONE ? zone->side : side};
+}
+
+/* Its own place, then what it is inside of, then the space it is recorded to be in; a piece
+ * in a locker of its place's side. False after the last. */
+static bool opened_at(const struct equipment *gear, size_t index, struct opened *opened)
+{
+    if (index == 0)
+        *opened = gear->place_zone == NULL
+                      ? (struct opened){0}
+                      : opened_by(gear->place_zone->key, gear->place_side);
+    else if (index <= gear->inside.count)
+        *opened = opened_by(gear->inside.items[index - 1].text, SIDE_NONE);
+    else if (index == gear->inside.count + 1)
+        *opened = opened_by(gear->space.text, SIDE_NONE);
+    else
+        return false;
+    return true;
+}
+
+static bool are_one(struct opened a, struct opened b)
+{
+    return a.family != NULL && b.family != NULL && text_equal(a.family, b.family) &&
+           (a.side == b.side || a.side == SIDE_NONE || b.side == SIDE_NONE);
+}
+
+bool gear_shares_locker(const struct equipment *a, const struct equipment *b)
+{
+    struct opened first, second;
+    for (size_t i = 0; a != b && opened_at(a, i, &first); i++)
+        for (size_t j = 0; opened_at(b, j, &second); j++)
+            if (are_one(first, second))
+                return true;
+    return false;
+}

@@ -1,0 +1,212 @@
+/* test_reasons_record.c - of the record only what decides is told, and words with cases by
+ * their cases. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "card_case.h"
+#include "reasons.h"
+
+static struct card_case test;
+
+static int test_begin(void **state)
+{
+    (void)state;
+    case_begin(&test);
+    return 0;
+}
+
+static int test_end(void **state)
+{
+    (void)state;
+    case_end(&test);
+    return 0;
+}
+
+#define GEAR \
+    "  - {item: torch, tag: C1, zone: saloon}\n" \
+    "  - {item: knife, tag: E1, zone: cockpit}\n" \
+    "  - {item: knife, tag: E2, zone: saloon}\n"
+
+#define OWN "  - {id: go, act: \"**GO** on deck.\", practice: yes}\n"
+
+/* Needs a fact of its own. */
+#define MUSTER \
+    "  - id: light\n" \
+    "    act: \"**TAKE** it.\"\n" \
+    "    cases:\n" \
+    "      - when: {fitted: torch}\n" \
+    "        uses: [torch]\n" \
+    "      - act: \"**STRIKE** a match.\"\n" \
+    "    practice: yes\n"
+
+static const char *reasons_with(const char *steps, const char *rest, const char *gear,
+                                const char *not_fitted)
+{
+    const char *procedure = case_procedure_text(&test, "dark", 10, steps, rest);
+    case_procedures(&test, (const char *const[]){procedure, NULL});
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
+    const struct card_set *set = case_compose(&test, false);
+    struct compose_input input = {.boat = test.boat, .base = test.base,
+                                  .procedures = &test.procedures,
+                                  .authorities = test.authorities, .words = test.words,
+                                  .today = test.today};
+    struct text_builder out = text_builder_in(test.arena);
+    card_reasons(&input, set, case_card(set, "dark"), &out);
+    return out.at;
+}
+
+static void expect_part(const char *text, const char *part)
+{
+    if (strstr(text, part) == NULL)
+        fail_msg("not told: %s\nin:\n%s", part, text);
+}
+
+static void expect_none(const char *text, const char *part)
+{
+    if (strstr(text, part) != NULL)
+        fail_msg("told: %s\nin:\n%s", part, text);
+}
+
+/* ---- what decides ---- */
+
+#define FIGHT \
+    "  - id: fight\n" \
+    "    act: \"**GO** on deck.\"\n" \
+    "    within: companionway\n" \
+    "    cases:\n" \
+    "      - when: {any: [{reach: {bucket_lanyard: deck}}, {reach: {knife: companionway}}]}\n" \
+    "        act: \"**CUT** it.\"\n" \
+    "        also: [knife]\n" \
+    "      - act: \"**GO** on deck.\"\n" \
+    "    practice: yes\n"
+
+/* Of the alternatives the first that holds; of its pieces those that hold. */
+static void only_what_decides_is_told(void **state)
+{
+    (void)state;
+    const char *text = reasons_with(
+        FIGHT, "", GEAR "  - {item: bucket_lanyard, tag: C2, zone: forward_cabin}\n", "");
+    expect_part(text, "   record: knife E1 zone = cockpit at text.yaml:17\n"
+                      "   record: knife E1 reached from open_deck at text.yaml:17\n"
+                      "   record: knife E2 left out: not reached from companionway, but reached "
+                      "from below only\n      at text.yaml:18\n");
+    expect_none(text, "bucket_lanyard C2");
+    text = reasons_with(FIGHT, "", GEAR "  - {item: bucket_lanyard, tag: C2, zone: cockpit}\n",
+                        "");
+    expect_part(text, "   record: bucket_lanyard C2 fitted at text.yaml:19\n"
+                      "   record: bucket_lanyard C2 zone = cockpit at text.yaml:19\n"
+                      "   record: bucket_lanyard C2 reached from open_deck at text.yaml:19\n");
+    expect_none(text, "knife E1 zone");
+}
+
+/* Where none holds, all are told: what is not recorded counts as below. */
+static void all_that_fail_are_told(void **state)
+{
+    (void)state;
+    const char *text = reasons_with(FIGHT, "", "  - {item: knife, tag: E2, zone: saloon}\n",
+                                    "  - bucket_lanyard\n");
+    expect_part(text, "   record: bucket_lanyard not fitted at text.yaml:18\n"
+                      "   record: knife E2 fitted at text.yaml:16\n"
+                      "   record: knife E2 zone = saloon at text.yaml:16\n"
+                      "   record: knife E2 from_cockpit = not recorded at text.yaml:16\n"
+                      "   record: knife E2 reached from below only at text.yaml:16\n");
+}
+
+/* Asked whether one lies beyond reach, the one that does is told; what it is inside of, too. */
+static void the_piece_beyond_reach_is_told(void **state)
+{
+    (void)state;
+    const char *text = reasons_with(
+        "  - id: leave\n"
+        "    act: \"**GO** on deck.\"\n"
+        "    cases:\n"
+        "      - when: {beyond: {knife: companionway}}\n"
+        "        act: \"**LEAVE** it.\"\n"
+        "      - act: \"**GO** on deck.\"\n"
+        "    practice: yes\n",
+        "", GEAR "  - {item: knife, tag: E3, zone: foredeck, inside: [saloon]}\n", "");
+    expect_part(text, "   record: knife E2 fitted at text.yaml:18\n"
+                      "   record: knife E3 fitted at text.yaml:19\n"
+                      "   record: knife E2 zone = saloon at text.yaml:18\n"
+                      "   record: knife E2 from_cockpit = not recorded at text.yaml:18\n"
+                      "   record: knife E2 reached from below only at text.yaml:18\n"
+                      "   record: knife E3 zone = foredeck at text.yaml:19\n"
+                      "   record: knife E3 inside = saloon at text.yaml:19\n");
+    expect_none(text, "knife E1");
+}
+
+/* An alternative that is not known holds nothing where the other one decides. */
+static void what_does_not_decide_holds_nothing(void **state)
+{
+    (void)state;
+    const char *gear = "  - {item: knife, tag: E1, zone: cockpit}\n";
+    expect_none(reasons_with(FIGHT, "", gear, ""), "HELD BACK");
+    const char *text = reasons_with(FIGHT MUSTER, "", gear, "");
+    expect_part(text, "Held back by\n   torch is not recorded");
+    expect_none(text, "bucket_lanyard is not recorded");
+    expect_none(text, "bucket_lanyard not recorded");
+}
+
+/* ---- words with cases ---- */
+
+#define WORDS \
+    "never:\n" \
+    "  - when: {boat: gas}\n" \
+    "    say: light a flame.\n" \
+    "    sources: [S5]\n" \
+    "  - {say: swim., when: {boat: catamaran}, sources: [S5]}\n" \
+    "call_when:\n" \
+    "  - when: {surely: {is: {bilge_pump_electric: {fed_by: mains}}}}\n" \
+    "    say: Pumps stop. Call now.\n" \
+    "  - {when: {fitted: torch}, say: Call by torch.}\n" \
+    "  - {say: Call.}\n" \
+    "calls:\n" \
+    "  - {signal: mayday, nature: fire, say: I AM ON FIRE, from: fixed}\n"
+#define PUMP "  - {item: bilge_pump_electric, tag: C2, zone: saloon}\n"
+
+static void words_with_cases_are_told_by_cases(void **state)
+{
+    (void)state;
+    const char *text = reasons_with(OWN, WORDS, GEAR PUMP, "");
+    expect_part(text, "   when to call: Call by torch. at text.yaml:20\n"
+                      "      passed over: case 1 of 3, which asks: recorded so: "
+                      "bilge_pump_electric fed_by = mains\n         at text.yaml:18\n"
+                      "      case 2 of 3: torch fitted at text.yaml:20\n"
+                      "      record: bilge_pump_electric C2 fitted at text.yaml:19\n"
+                      "      record: bilge_pump_electric C2 fed_by = not recorded at text.yaml:19\n"
+                      "      record: torch C1 fitted at text.yaml:16\n");
+    text = reasons_with(OWN, WORDS, "  - {item: knife, tag: E1, zone: cockpit}\n",
+                        "  - torch\n  - bilge_pump_electric\n");
+    expect_part(text, "   when to call: Call. at text.yaml:21\n");
+    expect_part(text, "      case 3 of 3: every other boat at text.yaml:21\n");
+}
+
+static void warnings_are_told_where_they_are_said(void **state)
+{
+    (void)state;
+    const char *text = reasons_with(OWN, WORDS, GEAR PUMP, "");
+    expect_part(text, "Never: light a flame. at text.yaml:14\n"
+                      "   only where: the boat carries gas at text.yaml:13\n"
+                      "      record: gas not recorded, which counts as carried at text.yaml\n");
+    expect_part(text, "Not on this card: Never: swim. at text.yaml:16\n"
+                      "   only where: the boat is a catamaran at text.yaml:16\n"
+                      "      record: the boat is a monohull at text.yaml:1\n");
+}
+
+int main(void)
+{
+#define TEST(name) cmocka_unit_test_setup_teardown(name, test_begin, test_end)
+    const struct CMUnitTest tests[] = {
+        TEST(only_what_decides_is_told),
+        TEST(all_that_fail_are_told),
+        TEST(the_piece_beyond_reach_is_told),
+        TEST(what_does_not_decide_holds_nothing),
+        TEST(words_with_cases_are_told_by_cases),
+        TEST(warnings_are_told_where_they_are_said),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL) != 0;
+}
