@@ -12,10 +12,15 @@
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
 
+struct names {
+    const char **at;
+    size_t count, room;
+};
+
 struct options {
     const char *base;         /* the base folder */
-    const char *boat;         /* NULL: all */
-    const char *card;         /* NULL: all */
+    struct names boats;       /* those named; none: all */
+    struct names cards;       /* those named, by card or procedure; none: all */
     const char *output;       /* folder for what is made */
     struct date today;
     bool draft;
@@ -33,32 +38,32 @@ struct options {
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
     bool json, list, schema;
     bool page;                /* the audit of each page */
-    bool fail_on_error;       /* --fail error: a deficiency is no failure */
+    unsigned fail_from;       /* enum fail_from */
 };
+
+/* What --fail takes, in the order of its choices: from which severity on a check fails. */
+enum fail_from { FAIL_FROM_DEFICIENCY, FAIL_FROM_ERROR };
 
 /* ---- options.c ---- */
 
 struct command {
     const char *name;
+    unsigned bit;             /* by which the rows of options name it */
     const char *about;
-    const char *options;      /* the short letters of the options it takes */
     const char *help;         /* what it does, in a few lines */
     enum exit_status (*run)(const struct options *options);
 };
 extern const struct command commands[];
 extern const size_t command_count;
 
-/* Reads the command line. NULL: help or a message was printed, *status says
- * how to leave. */
-const struct command *options_read(int argc, char **argv, struct options *options,
-                                   enum exit_status *status);
+/* ---- command_line.c ---- */
+
+/* Reads the command line into *options, which lives as long as the arena. NULL: help or a
+ * message was printed, *status says how to leave. */
+const struct command *options_read(int argc, char **argv, struct arena *arena,
+                                   struct options *options, enum exit_status *status);
 
 /* ---- fleet.c ---- */
-
-struct names {
-    const char **at;
-    size_t count, room;
-};
 
 /* All that a run reads before it looks at boats. */
 struct fleet {
@@ -100,7 +105,7 @@ struct boat_work {
     const char *key;
     const struct boat *boat;  /* NULL: the file could not be used */
     const struct card_set *set;
-    bool card_exists;         /* some card of hers is the one that --card asks for */
+    bool cards_exist;         /* all that --card asks for are cards of hers */
     const struct page *const *pages;       /* NULL: not laid out, or not to be read */
     const struct proof_report *reports;    /* one a card, as pages */
 };
@@ -149,7 +154,7 @@ void boats_read(const struct options *options, struct fleet *fleet);
 void cards_make(const struct fleet *fleet, const struct compose_input *input,
                 struct boat_work *work);
 
-/* Is this the card that --card asks for? */
+/* Is this a card that --card asks for? */
 bool card_wanted(const struct options *options, const struct card *card);
 
 /* ---- proofread.c ---- */

@@ -72,12 +72,16 @@ static bool keys_choose(const struct options *options, struct fleet *fleet)
     const struct names *base = &fleet->base_keys;
     const char **keys = arena_array(fleet->arena, base->count, sizeof *keys);
     fleet->boat_keys = keys;
+    bool known = true;
     for (size_t i = 0; i < base->count; i++)
-        if (options->boat == NULL || text_equal(options->boat, base->at[i]))
+        if (options->boats.count == 0 || names_hold(&options->boats, base->at[i]))
             keys[fleet->boat_count++] = base->at[i];
-    if (fleet->boat_count == 0)
-        no_such_boat(fleet, options->boat);
-    return fleet->boat_count > 0;
+    for (size_t i = 0; i < options->boats.count; i++)
+        if (!names_hold(base, options->boats.at[i])) {
+            no_such_boat(fleet, options->boats.at[i]);
+            known = false;
+        }
+    return known;
 }
 
 static const char *boats_folder(const struct options *options, const struct fleet *fleet)

@@ -14,27 +14,7 @@ struct call {
 
 /* ---- is it asked for rightly? ---- */
 
-static bool one_asked(const struct options *options, struct problems *problems)
-{
-    int asked = (options->card != NULL) + (options->nature != NULL) + options->relay +
-                options->downgrade + options->cancel + options->spell;
-    if (asked <= 1)
-        return true;
-    problem_add(problems, SEVERITY_USE, no_place, "give one of them at a time",
-                "--card, --nature, --relay, --downgrade, --cancel and --spell exclude each other");
-    return false;
-}
-
-static bool figures_asked(const struct options *options, struct problems *problems)
-{
-    if (!options->itu_figures || options->spell)
-        return true;
-    problem_add(problems, SEVERITY_USE, no_place, "add --spell, or leave it out",
-                "--itu-figures is for --spell alone: no call is made with these words");
-    return false;
-}
-
-static bool boat_chosen(const struct fleet *fleet)
+static bool boat_chosen(const struct options *options, const struct fleet *fleet)
 {
     if (fleet->boat_count == 1)
         return true;
@@ -43,7 +23,8 @@ static bool boat_chosen(const struct fleet *fleet)
         text_add_format(&list, "%s%s", i == 0 ? "name one with --boat: " : ", ",
                         fleet->boat_keys[i]);
     problem_add(fleet->problems, SEVERITY_USE, no_place, list.at,
-                "this base has %zu boats, and a call is one boat's", fleet->boat_count);
+                "%s %zu boats, and a call is one boat's",
+                options->boats.count == 0 ? "this base has" : "--boat names", fleet->boat_count);
     return false;
 }
 
@@ -124,14 +105,26 @@ static bool card_print(const struct call *call, const struct card *card)
     return true;
 }
 
+static size_t wanted_count(const struct call *call, const struct card_set *set)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < set->count; i++)
+        count += card_wanted(call->options, set->cards[i]) ? 1 : 0;
+    return count;
+}
+
+/* Where there are several, each below its title. */
 static bool cards_print(const struct call *call, const struct card_set *set)
 {
+    bool titled = wanted_count(call, set) > 1;
     size_t printed = 0;
     for (size_t i = 0; i < set->count; i++) {
         if (!card_wanted(call->options, set->cards[i]))
             continue;
         if (printed > 0)
             puts("");
+        if (titled)
+            printf("%s:\n", set->cards[i]->title);
         if (!card_print(call, set->cards[i]))
             return false;
         printed++;
@@ -183,11 +176,11 @@ static bool call_print(const struct call *call)
 {
     const struct options *options = call->options;
     struct boat_work work = boat_work(options, call->fleet, 0);
-    if (work.set == NULL || !work.card_exists)
+    if (work.set == NULL || !work.cards_exist)
         return false;
     if (options->spell)
         return spelling_print(options, call->fleet, work.boat);
-    bool printed = options->card != NULL ? cards_print(call, work.set)
+    bool printed = options->cards.count > 0 ? cards_print(call, work.set)
                                          : form_print(call, work.boat);
     if (printed)
         call_place_print(&call->place, call->fleet);
@@ -198,8 +191,7 @@ enum exit_status command_call(const struct options *options)
 {
     struct fleet fleet;
     struct call call = {.options = options, .fleet = &fleet};
-    bool told = fleet_open(options, &fleet) && one_asked(options, fleet.problems) &&
-                figures_asked(options, fleet.problems) && boat_chosen(&fleet) &&
+    bool told = fleet_open(options, &fleet) && boat_chosen(options, &fleet) &&
                 nature_known(options, &fleet) && call_place_read(options, &fleet, &call.place) &&
                 call_print(&call);
     enum exit_status status = told ? report_of_run(&fleet) : report(&fleet, false);

@@ -125,7 +125,7 @@ static void boats_check(const struct options *options, struct check_run *run)
 /* Problems first, then what else to record, and the table where the eye ends. */
 static enum exit_status text_tell(const struct options *options, struct check_run *run)
 {
-    enum exit_status status = report(run->fleet, !options->fail_on_error);
+    enum exit_status status = report(run->fleet, options->fail_from == FAIL_FROM_DEFICIENCY);
     if (status == EXIT_USE)
         return status;
     fputs(run->rest.at == NULL ? "" : run->rest.at, stdout);
@@ -148,7 +148,7 @@ enum exit_status command_check(const struct options *options)
         boats_check(options, &run);
     if (run.audit.length > 0)
         proof_people_print(&run.audit);
-    enum exit_status status = status_of(fleet.problems, !options->fail_on_error);
+    enum exit_status status = status_of(fleet.problems, options->fail_from == FAIL_FROM_DEFICIENCY);
     if (options->json)
         check_json_print(options, &fleet, run.rows, run.count);
     else

@@ -100,7 +100,7 @@ static void cards_tell(const struct options *options, const struct boat_work *wo
     const char *draft = options->draft ? "-draft" : "";
     if (options->quiet || written == 0)
         return;
-    if (options->card == NULL)
+    if (options->cards.count == 0)
         printf("%s/%s-*%s.pdf: %zu files, one a card\n", options->output, work->key, draft,
                written);
     else
@@ -121,10 +121,10 @@ static void cards_write(struct printing *printing, const struct fleet *fleet,
                                         chosen->pages[i]->title);
         bool made = file_write(printing, fleet, work->key, &one, title, name);
         written += made ? 1 : 0;
-        if (made && options->card != NULL)
+        if (made && options->cards.count > 0)
             cards_tell(options, work, name, 1);
     }
-    if (options->card == NULL)
+    if (options->cards.count == 0)
         cards_tell(options, work, NULL, written);
 }
 
@@ -187,9 +187,9 @@ static void boat_print_in(struct printing *printing, const struct fleet *fleet, 
         printf("%s: no card could be printed\n", work.key);
     else if (options->dump)
         dump_write(options, fleet, &work, &chosen);
-    else if (options->card == NULL)
+    else if (options->cards.count == 0)
         set_write(printing, fleet, &work, &chosen);
-    if (!options->dump && (options->each || options->card != NULL))
+    if (!options->dump && (options->each || options->cards.count > 0))
         cards_write(printing, fleet, &work, &chosen);
 }
 

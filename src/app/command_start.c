@@ -50,19 +50,30 @@ static bool file_new(const struct fleet *fleet, const char *folder, const char *
     return true;
 }
 
+static void there_tell(const struct fleet *fleet, const char *path, const char *remedy)
+{
+    if (there(path))
+        problem_add(fleet->problems, SEVERITY_USE, no_place, remedy,
+                    "%s is there already, and is never changed", path);
+}
+
+static const char *boat_path(const struct options *options, const struct fleet *fleet,
+                             size_t index)
+{
+    return text_format(fleet->arena, "%s/boats/%s.yaml", options->base, options->boats.at[index]);
+}
+
 /* What would be written is not there yet, and something would be. */
 static bool nothing_in_the_way(const struct options *options, const struct fleet *fleet,
-                               const char *base_file, const char *boat_file)
+                               const char *base_file)
 {
-    if (boat_file == NULL && there(base_file))
-        problem_add(fleet->problems, SEVERITY_USE, no_place,
-                    text_format(fleet->arena, "for one more boat: maydeck start %s --boat NAME",
-                                options->base),
-                    "%s is there already, and is never changed", base_file);
-    if (boat_file != NULL && there(boat_file))
-        problem_add(fleet->problems, SEVERITY_USE, no_place,
-                    "give the new boat's file another name, or go on filling in that one",
-                    "%s is there already, and is never changed", boat_file);
+    if (options->boats.count == 0)
+        there_tell(fleet, base_file,
+                   text_format(fleet->arena, "for one more boat: maydeck start %s --boat NAME",
+                               options->base));
+    for (size_t i = 0; i < options->boats.count; i++)
+        there_tell(fleet, boat_path(options, fleet, i),
+                   "give the new boat's file another name, or go on filling in that one");
     return !problems_reach(fleet->problems, SEVERITY_USE);
 }
 
@@ -73,32 +84,48 @@ static const char *boat_text(const struct options *options, const struct fleet *
     return starter_boat(&asked, options->type, fleet->arena);
 }
 
+static bool boats_write(const struct options *options, const struct fleet *fleet,
+                        const char *folder)
+{
+    for (size_t i = 0; i < options->boats.count; i++)
+        if (!file_new(fleet, folder,
+                      text_format(fleet->arena, "%s.yaml", options->boats.at[i]),
+                      boat_text(options, fleet)))
+            return false;
+    return true;
+}
+
 static void files_write(const struct options *options, const struct fleet *fleet)
 {
     struct arena *arena = fleet->arena;
     const char *boats = text_format(arena, "%s/boats", options->base);
     const char *base_file = text_format(arena, "%s/base.yaml", options->base);
-    const char *name = options->boat == NULL ? NULL : text_format(arena, "%s.yaml", options->boat);
-    if (!nothing_in_the_way(options, fleet, base_file,
-                            name == NULL ? NULL : text_format(arena, "%s/%s", boats, name)))
-        return;
-    if (!folder_ready(options->base, arena, fleet->problems) ||
+    if (!nothing_in_the_way(options, fleet, base_file) ||
+        !folder_ready(options->base, arena, fleet->problems) ||
         !folder_ready(boats, arena, fleet->problems))
         return;
     if (!there(base_file) &&
         !file_new(fleet, options->base, "base.yaml", starter_base(arena)))
         return;
-    if (name == NULL)
+    if (options->boats.count == 0)
         printf("next: maydeck start %s --boat NAME\n", options->base);
-    else if (file_new(fleet, boats, name, boat_text(options, fleet)))
+    else if (boats_write(options, fleet, boats))
         printf("next: fill in, then: maydeck check %s\n", options->base);
+}
+
+static bool keys_sound(const struct options *options, struct problems *problems)
+{
+    bool sound = true;
+    for (size_t i = 0; i < options->boats.count; i++)
+        sound = key_sound(options->boats.at[i], problems) && sound;
+    return sound;
 }
 
 enum exit_status command_start(const struct options *options)
 {
     struct fleet fleet;
     if (fleet_begin(&fleet) && type_sound(options, fleet.problems) &&
-        (options->boat == NULL || key_sound(options->boat, fleet.problems)))
+        keys_sound(options, fleet.problems))
         files_write(options, &fleet);
     enum exit_status status = report(&fleet, false);
     fleet_close(&fleet);

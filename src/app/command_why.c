@@ -49,32 +49,18 @@ static bool boat_tell(const struct options *options, const struct fleet *fleet, 
                       bool after_another)
 {
     struct boat_work work = boat_work(options, fleet, index);
-    if (work.set != NULL && !work.card_exists)
+    if (work.set != NULL && !work.cards_exist)
         return after_another;
     fputs(after_another ? "\n\n" : "", stdout);
     if (work.set == NULL)
         printf("%s: no cards: errors in her file or in the base's\n", work.key);
     else if (options->figure != NULL)
         figures_print(options, fleet, &work);
-    else if (options->card == NULL && !options->all && work.set->count > 1)
+    else if (options->cards.count == 0 && !options->all && work.set->count > 1)
         cards_list(&work);
     else
         reasons_print(options, fleet, &work);
     return true;
-}
-
-/* False, with a problem, when two things are asked for that exclude each other. */
-static bool choice_is_clear(const struct options *options, const struct fleet *fleet)
-{
-    const char *what = NULL;
-    if (options->card != NULL && options->all)
-        what = "--card names one card and --all asks for every one";
-    else if (options->figure != NULL && (options->card != NULL || options->all))
-        what = "--figure asks for a figure, --card and --all for cards";
-    if (what != NULL)
-        problem_add(fleet->problems, SEVERITY_USE, (struct place){0}, "leave one of the two out",
-                    "%s", what);
-    return what == NULL;
 }
 
 /* False, with a problem, when there is no such figure. */
@@ -101,8 +87,7 @@ static bool figure_is_known(const struct options *options, const struct fleet *f
 enum exit_status command_why(const struct options *options)
 {
     struct fleet fleet;
-    bool open = fleet_open(options, &fleet) && choice_is_clear(options, &fleet) &&
-                figure_is_known(options, &fleet);
+    bool open = fleet_open(options, &fleet) && figure_is_known(options, &fleet);
     bool printed = false;
     for (size_t i = 0; open && i < fleet.boat_count; i++)
         printed = boat_tell(options, &fleet, i, printed);

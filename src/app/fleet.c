@@ -94,33 +94,42 @@ struct fleet fleet_for_boat(const struct fleet *fleet)
 
 bool card_wanted(const struct options *options, const struct card *card)
 {
-    return options->card == NULL || text_equal(options->card, card->key) ||
-           text_equal(options->card, card->procedure_key);
+    return options->cards.count == 0 || names_hold(&options->cards, card->key) ||
+           names_hold(&options->cards, card->procedure_key);
 }
 
-/* False, with a problem, when none of hers is the card that --card asks for. */
-static bool card_exists(const struct options *options, const struct fleet *fleet,
+/* False, with a problem, when none of hers is called so. */
+static bool card_exists(const char *name, const struct fleet *fleet, const struct card_set *set)
+{
+    struct text_builder list = text_builder_in(fleet->arena);
+    const char **keys = arena_array(fleet->arena, set->count, sizeof *keys);
+    for (size_t i = 0; i < set->count; i++) {
+        if (text_equal(name, set->cards[i]->key) || text_equal(name, set->cards[i]->procedure_key))
+            return true;
+        keys[i] = set->cards[i]->key;
+        text_add_format(&list, "%s%s", i == 0 ? "cards of this boat: " : ", ", keys[i]);
+    }
+    const char *nearest = text_nearest(name, keys, set->count);
+    problem_add(fleet->problems, SEVERITY_USE, no_place,
+                nearest == NULL ? list.at
+                                : text_format(fleet->arena, "did you mean \"%s\"?", nearest),
+                "there is no card \"%s\"", name);
+    return false;
+}
+
+/* False, with a problem each, when a card that --card asks for is none of hers. */
+static bool cards_exist(const struct options *options, const struct fleet *fleet,
                         const struct card_set *set)
 {
+    bool all = true;
     if (set->count == 0) {
         problem_add(fleet->problems, SEVERITY_ERROR, no_place,
                     "look at `when:` of the procedures", "no card is for this boat");
         return false;
     }
-    struct text_builder list = text_builder_in(fleet->arena);
-    const char **keys = arena_array(fleet->arena, set->count, sizeof *keys);
-    for (size_t i = 0; i < set->count; i++) {
-        if (card_wanted(options, set->cards[i]))
-            return true;
-        keys[i] = set->cards[i]->key;
-        text_add_format(&list, "%s%s", i == 0 ? "cards of this boat: " : ", ", keys[i]);
-    }
-    const char *nearest = text_nearest(options->card, keys, set->count);
-    problem_add(fleet->problems, SEVERITY_USE, no_place,
-                nearest == NULL ? list.at
-                                : text_format(fleet->arena, "did you mean \"%s\"?", nearest),
-                "there is no card \"%s\"", options->card);
-    return false;
+    for (size_t i = 0; i < options->cards.count; i++)
+        all = card_exists(options->cards.at[i], fleet, set) && all;
+    return all;
 }
 
 struct compose_input compose_input_of(const struct options *options, const struct fleet *fleet,
@@ -155,7 +164,7 @@ static void boat_compose(const struct options *options, const struct fleet *flee
     cards_make(fleet, &input, work);
     pages_proofread(fleet, work);
     problems_about(fleet->problems, work->key, "run");
-    work->card_exists = card_exists(options, fleet, work->set);
+    work->cards_exist = cards_exist(options, fleet, work->set);
 }
 
 struct boat_work boat_work(const struct options *options, const struct fleet *fleet, size_t index)

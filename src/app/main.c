@@ -3,13 +3,18 @@
 
 #include <stdio.h>
 
+/* What the words of a command line may take up. */
+#define ARGUMENTS_LIMIT ((size_t)64 * 1024 * 1024)
+
 int main(int argc, char **argv)
 {
     struct options options = {0};
     enum exit_status status = EXIT_GOOD;
-    const struct command *command = options_read(argc, argv, &options, &status);
+    struct arena *arena = arena_new(ARGUMENTS_LIMIT);
+    const struct command *command = options_read(argc, argv, arena, &options, &status);
     if (command != NULL)
         status = command->run(&options);
+    arena_free(arena);
     /* What could not be told counts as failed: a full disk under standard output. */
     if (fflush(stdout) != 0 || ferror(stdout) != 0) {
         fputs("maydeck: failure: standard output could not be written\n", stderr);

@@ -258,7 +258,7 @@ refused nature-mistyped 'did you mean "flooding"?' --boat tamarisk --nature flod
 refused nature-unknown 'natures of distress: fire,' --boat tamarisk --nature xyzzyxyzzy
 refused card-unknown 'cards of this boat' --boat tamarisk --card nosuchcard
 refused two 'exclude each other' --boat tamarisk --relay --spell
-refused itu-figures-alone '--itu-figures is for --spell alone' --boat tamarisk --itu-figures
+refused itu-figures-alone '--itu-figures says nothing without --spell' --boat tamarisk --itu-figures
 refused two-with-card 'exclude each other' --boat tamarisk --card flooding --nature fire
 refused position-minutes '60 minutes or more (character 4)' --boat tamarisk --position '12 60 N 60 1 E'
 refused position-comma 'write decimals with a full stop' --boat tamarisk --position '12,5 60,1'

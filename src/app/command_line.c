@@ -1,0 +1,399 @@
+/* command_line.c - the command line into struct options, by the rows of options.h (room: app).
+ * What is abbreviated, misspelt or given twice is judged by the options of its own command. */
+#include "options.h"
+
+#include <getopt.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <time.h>
+
+/* Values of getopt_long: a letter, or this and the index of the row. */
+enum { ROW = 256 };
+
+struct reading {
+    const struct command *command;
+    struct options *options;
+    struct arena *arena;
+    unsigned given[OPTIONS_MOST];   /* how often, a row each */
+    enum exit_status status;
+};
+
+/* Always false, so that a reader can leave with it. */
+static bool refuse(struct reading *reading, const char *remedy, const char *what)
+{
+    fprintf(stderr, "maydeck: error: %s\n  remedy: %s\n", what, remedy);
+    reading->status = EXIT_USE;
+    return false;
+}
+
+static const char *see_help(const struct reading *reading)
+{
+    return text_format(reading->arena, "see maydeck %s%s--help",
+                       reading->command == NULL ? "" : reading->command->name,
+                       reading->command == NULL ? "" : " ");
+}
+
+/* ---- the options of the command ---- */
+
+static bool has(const struct reading *reading, const struct option_row *row)
+{
+    return (row->commands & reading->command->bit) != 0;
+}
+
+/* The row's index; OPTIONS_MOST: the command has no such option. */
+static size_t row_of(const struct reading *reading, const char *name, char letter)
+{
+    const struct option_row *row;
+    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
+        if (has(reading, row) &&
+            (name != NULL ? text_equal(row->name, name) : row->letter == letter))
+            return i;
+    return OPTIONS_MOST;
+}
+
+static bool is_given(const struct reading *reading, const char *name)
+{
+    size_t index = row_of(reading, name, 0);
+    return index < OPTIONS_MOST && reading->given[index] > 0;
+}
+
+static void own_options(const struct reading *reading, struct option *out, char *letters)
+{
+    const struct option_row *row;
+    *letters++ = ':';
+    for (size_t i = 0; (row = option_at(i)) != NULL; i++) {
+        if (!has(reading, row))
+            continue;
+        *out++ = (struct option){row->name,
+                                 row->argument == NULL ? no_argument : required_argument, NULL,
+                                 ROW + (int)i};
+        if (row->letter != 0)
+            *letters++ = row->letter;
+        if (row->letter != 0 && row->argument != NULL)
+            *letters++ = ':';
+    }
+    *out = (struct option){0};
+    *letters = '\0';
+}
+
+/* ---- what is no option ---- */
+
+/* The commands that have it: "print, check". NULL: none. */
+static const char *whose(const struct reading *reading, const char *name)
+{
+    struct text_builder out = text_builder_in(reading->arena);
+    const struct option_row *row;
+    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
+        for (size_t c = 0; text_equal(row->name, name) && c < command_count; c++)
+            if ((row->commands & commands[c].bit) != 0 && row->about != NULL)
+                text_add_format(&out, "%s%s", out.length == 0 ? "" : ", ", commands[c].name);
+    return out.length == 0 ? NULL : out.at;
+}
+
+/* The options that the shortened name may stand for, such as "--date, --draft"; NULL: it does
+ * not stand for several. */
+static const char *candidates(const struct reading *reading, const char *name)
+{
+    struct text_builder out = text_builder_in(reading->arena);
+    const struct option_row *row;
+    size_t count = 0;
+    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
+        if (has(reading, row) && text_begins(row->name, name)) {
+            count++;
+            if (row->about != NULL)
+                text_add_format(&out, "%s--%s", out.length == 0 ? "" : ", ", row->name);
+        }
+    return count < 2 ? NULL : out.at;
+}
+
+static const char *nearest_option(const struct reading *reading, const char *name)
+{
+    const char *names[OPTIONS_MOST];
+    const struct option_row *row;
+    size_t count = 0;
+    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
+        if (has(reading, row) && row->about != NULL)
+            names[count++] = row->name;
+    return text_nearest(name, names, count);
+}
+
+static bool name_refuse(struct reading *reading, const char *name)
+{
+    struct arena *arena = reading->arena;
+    const char *several = candidates(reading, name);
+    const char *others = whose(reading, name);
+    const char *nearest = nearest_option(reading, name);
+    if (several != NULL)
+        return refuse(reading, text_format(arena, "write more of it: %s", several),
+                      text_format(arena, "\"--%s\" may stand for several options", name));
+    if (others != NULL)
+        return refuse(reading,
+                      text_format(arena, "leave it out (it belongs to: %s), or %s", others,
+                                  see_help(reading)),
+                      text_format(arena, "%s has no option --%s", reading->command->name, name));
+    return refuse(reading,
+                  nearest == NULL ? see_help(reading)
+                                  : text_format(arena, "did you mean \"--%s\"?", nearest),
+                  text_format(arena, "no such option \"--%s\"", name));
+}
+
+/* `word` is what getopt_long refused last, with its dashes. */
+static bool word_refuse(struct reading *reading, const char *word)
+{
+    if (optopt >= ROW)
+        return refuse(reading, see_help(reading),
+                      text_format(reading->arena, "--%s takes no value",
+                                  option_at((size_t)(optopt - ROW))->name));
+    if (optopt != 0)
+        return refuse(reading, see_help(reading),
+                      text_format(reading->arena, "no such option \"-%c\"", optopt));
+    const char *name = word + 2;
+    return name_refuse(reading, arena_copy(reading->arena, name, strcspn(name, "=")));
+}
+
+static bool value_missing(struct reading *reading)
+{
+    size_t index = optopt >= ROW ? (size_t)(optopt - ROW) : row_of(reading, NULL, (char)optopt);
+    const struct option_row *row = option_at(index);
+    return refuse(reading, text_format(reading->arena, "write --%s %s", row->name, row->argument),
+                  text_format(reading->arena, "a value is missing after --%s", row->name));
+}
+
+/* ---- values ---- */
+
+static bool value_refuse(struct reading *reading, const struct option_row *row,
+                         const char *remedy)
+{
+    return refuse(reading, remedy,
+                  text_format(reading->arena, "--%s does not take \"%s\"", row->name, optarg));
+}
+
+static bool list_take(struct reading *reading, const struct option_row *row, struct names *names)
+{
+    for (const char *at = optarg;; at++) {
+        size_t length = strcspn(at, ",");
+        if (length == 0)
+            return value_refuse(reading, row, "write names with commas between, such as a,b");
+        const char *name = arena_copy(reading->arena, at, length);
+        if (!names_hold(names, name))
+            names_add(names, name, reading->arena);
+        at += length;
+        if (*at == '\0')
+            return true;
+    }
+}
+
+static bool date_take(struct reading *reading, const struct option_row *row, struct date *date)
+{
+    if (date_parse(optarg, date) && date->day != 0)
+        return true;
+    return value_refuse(reading, row, "write it as 2026-11-25");
+}
+
+static bool choice_take(struct reading *reading, const struct option_row *row, unsigned *choice)
+{
+    struct text_builder list = text_builder_in(reading->arena);
+    for (*choice = 0; row->choices[*choice] != NULL; ++*choice) {
+        if (text_equal(row->choices[*choice], optarg))
+            return true;
+        text_add_format(&list, "%s%s", *choice == 0 ? "write " : " or ", row->choices[*choice]);
+    }
+    return value_refuse(reading, row, list.at);
+}
+
+static bool value_take(struct reading *reading, const struct option_row *row)
+{
+    void *at = (char *)reading->options + row->at;
+    switch (row->kind) {
+    case OPTION_FLAG:
+        *(bool *)at = true;
+        return true;
+    case OPTION_TEXT:
+        *(const char **)at = optarg;
+        return true;
+    case OPTION_LIST:
+        return list_take(reading, row, at);
+    case OPTION_DATE:
+        return date_take(reading, row, at);
+    case OPTION_CHOICE:
+        return choice_take(reading, row, at);
+    case OPTION_HELP:
+        help_of(reading->command);
+        return false;
+    case OPTION_VERSION:
+        puts("maydeck " MAYDECK_VERSION);
+        return false;
+    }
+    return false;
+}
+
+static bool option_take(struct reading *reading, size_t index)
+{
+    const struct option_row *row = option_at(index);
+    if (reading->given[index]++ > 0 && row->kind != OPTION_LIST)
+        return refuse(reading, "give it once",
+                      text_format(reading->arena, "--%s is given twice", row->name));
+    return value_take(reading, row);
+}
+
+/* ---- which go together ---- */
+
+static bool apart_kept(struct reading *reading)
+{
+    const char *const *names;
+    for (size_t i = 0; (names = options_apart(i)) != NULL; i++) {
+        const char *first = NULL;
+        for (; *names != NULL; names++) {
+            if (!is_given(reading, *names))
+                continue;
+            if (first != NULL)
+                return refuse(reading, "leave one of them out",
+                              text_format(reading->arena, "--%s and --%s exclude each other",
+                                          first, *names));
+            first = *names;
+        }
+    }
+    return true;
+}
+
+static bool needs_met(struct reading *reading)
+{
+    struct option_need need;
+    for (size_t i = 0; (need = option_need_at(i)).option != NULL; i++)
+        if (is_given(reading, need.option) && !is_given(reading, need.needed))
+            return refuse(reading, need.remedy,
+                          text_format(reading->arena, "--%s says nothing without --%s",
+                                      need.option, need.needed));
+    return true;
+}
+
+static bool charter_sound(struct reading *reading)
+{
+    const struct options *options = reading->options;
+    return options->from.year == 0 || date_compare(options->to, options->from) >= 0 ||
+           refuse(reading, "--from is the first day, --to the day she is handed back",
+                  "--to lies before --from");
+}
+
+/* ---- the whole ---- */
+
+static bool options_take(struct reading *reading, int argc, char **argv)
+{
+    struct option list[OPTIONS_MOST + 1];
+    char letters[2 * OPTIONS_MOST + 2];
+    int value;
+    own_options(reading, list, letters);
+    opterr = 0;
+    while ((value = getopt_long(argc, argv, letters, list, NULL)) != -1) {
+        if (value == ':')
+            return value_missing(reading);
+        if (value == '?')
+            return word_refuse(reading, argv[optind - 1]);
+        if (!option_take(reading, value >= ROW ? (size_t)(value - ROW)
+                                               : row_of(reading, NULL, (char)value)))
+            return false;
+    }
+    return apart_kept(reading) && needs_met(reading) && charter_sound(reading);
+}
+
+static bool base_take(struct reading *reading, int argc, char **argv)
+{
+    struct options *options = reading->options;
+    const char *remedy = text_format(reading->arena, "name one folder, such as: maydeck %s %s",
+                                     reading->command->name, "tests/fleet");
+    if (optind == argc && (options->list || options->schema))
+        return true;
+    if (optind + 1 != argc)
+        return refuse(reading, remedy, optind == argc ? "no base folder was named"
+                                                      : "more than one base folder");
+    options->base = argv[optind];
+    return true;
+}
+
+static const struct command *command_find(struct reading *reading, const char *name)
+{
+    const char **names = arena_array(reading->arena, command_count, sizeof *names);
+    for (size_t i = 0; i < command_count; i++) {
+        if (text_equal(commands[i].name, name))
+            return &commands[i];
+        names[i] = commands[i].name;
+    }
+    const char *nearest = text_nearest(name, names, command_count);
+    refuse(reading,
+           nearest == NULL ? see_help(reading)
+                           : text_format(reading->arena, "did you mean \"%s\"?", nearest),
+           text_format(reading->arena, "no such command \"%s\"", name));
+    return NULL;
+}
+
+/* maydeck help [COMMAND], -h, --help */
+static void help_tell(struct reading *reading, int argc, char **argv)
+{
+    if (argc > 3)
+        refuse(reading, "name one command", "help tells of one command");
+    else if (argc == 3 && argv[2][0] != '-')
+        reading->command = command_find(reading, argv[2]);
+    else
+        help_general();
+    if (reading->command != NULL)
+        help_of(reading->command);
+}
+
+/* The date on the wall where the program runs: the only place that asks the clock. */
+static bool today_local(struct date *today)
+{
+    time_t now = time(NULL);
+    struct tm local;
+    if (localtime_r(&now, &local) == NULL)
+        return false;
+    *today = (struct date){local.tm_year + 1900, local.tm_mon + 1, local.tm_mday};
+    return true;
+}
+
+/* Where --date does not tell: SOURCE_DATE_EPOCH, a day in UTC, else the clock. */
+static bool today_default(struct date *today)
+{
+    const char *epoch = getenv("SOURCE_DATE_EPOCH");
+    char *end = NULL;
+    if (epoch == NULL || epoch[0] == '\0')
+        return today_local(today);
+    long long seconds = strtoll(epoch, &end, 10);
+    *today = date_from_seconds((int64_t)seconds);
+    return *end == '\0' && seconds >= 0 && today->year <= 2199;
+}
+
+static bool is_one_of(const char *word, const char *a, const char *b, const char *c)
+{
+    return text_equal(word, a) || text_equal(word, b) || (c != NULL && text_equal(word, c));
+}
+
+static bool command_line(struct reading *reading, int argc, char **argv)
+{
+    reading->command = command_find(reading, argv[1]);
+    if (reading->command == NULL)
+        return false;
+    reading->options->output = "cards";
+    if (!today_default(&reading->options->today))
+        return refuse(reading, "give seconds since 1970, or unset it",
+                      "SOURCE_DATE_EPOCH is no time");
+    return options_take(reading, argc - 1, argv + 1) &&
+           base_take(reading, argc - 1, argv + 1);
+}
+
+const struct command *options_read(int argc, char **argv, struct arena *arena,
+                                   struct options *options, enum exit_status *status)
+{
+    struct reading reading = {.options = options, .arena = arena, .status = EXIT_GOOD};
+    bool run = false;
+    if (argc < 2)
+        refuse(&reading, see_help(&reading), "no command was named");
+    else if (is_one_of(argv[1], "help", "--help", "-h"))
+        help_tell(&reading, argc, argv);
+    else if (is_one_of(argv[1], "--version", "-V", NULL))
+        puts("maydeck " MAYDECK_VERSION);
+    else
+        run = command_line(&reading, argc, argv);
+    *status = reading.status;
+    return run ? reading.command : NULL;
+}

@@ -1,0 +1,47 @@
+/* help.c - what --help tells, from the rows of commands and options (room: app). */
+#include <stdio.h>
+
+#include "options.h"
+
+enum { NAME_ROOM = 40 };
+
+/* -o, --output DIR */
+static void option_help(const struct option_row *row)
+{
+    char name[NAME_ROOM], letter[] = "    ";
+    if (row->letter != 0) {
+        letter[0] = '-';
+        letter[1] = row->letter;
+        letter[2] = ',';
+    }
+    snprintf(name, sizeof name, "--%s%s%s", row->name, row->argument == NULL ? "" : " ",
+             row->argument == NULL ? "" : row->argument);
+    printf("  %s%-19s %s\n", letter, name, row->about);
+}
+
+void help_of(const struct command *command)
+{
+    printf("Usage: maydeck %s [OPTION]... BASE\n\n%s\n\nBASE is a folder with base.yaml and "
+           "boats/*.yaml.\n\nOptions:\n",
+           command->name, command->help);
+    const struct option_row *row;
+    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
+        if ((row->commands & command->bit) != 0 && row->about != NULL)
+            option_help(row);
+    puts("\nNames with \"...\" may be several, with commas between, or the option given again.\n\n"
+         "Exit status: 0 good; 1 a card is held back or an input is wrong;\n"
+         "2 wrong use; 3 the system failed (file, disk, memory).");
+}
+
+void help_general(void)
+{
+    puts("Usage: maydeck COMMAND [OPTION]... BASE\n\n"
+         "Prints emergency action cards for the boats of a charter base.\n\nCommands:");
+    for (size_t i = 0; i < command_count; i++)
+        printf("  %-8s %s\n", commands[i].name, commands[i].about);
+    printf("  %-8s %s\n", "help", "tell of a command: maydeck help COMMAND");
+    puts("\nOptions:\n"
+         "  -h, --help              tell how it is used\n"
+         "  -V, --version           tell the version\n\n"
+         "`maydeck help COMMAND` or `maydeck COMMAND --help` tells more of each.");
+}

@@ -1,0 +1,57 @@
+/* options.h - the rows that describe commands and options: what is parsed and what the help
+ * tells follows from them alone. Private to the room app. */
+#ifndef MAYDECK_OPTIONS_H
+#define MAYDECK_OPTIONS_H
+
+#include "app.h"
+
+/* Which commands an option row is for: bits, as in struct command. */
+enum command_bit {
+    OF_PRINT = 1 << 0,
+    OF_CHECK = 1 << 1,
+    OF_WHY = 1 << 2,
+    OF_CALL = 1 << 3,
+    OF_START = 1 << 4,
+    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START,
+};
+
+enum option_kind {
+    OPTION_FLAG,    /* bool */
+    OPTION_TEXT,    /* const char * */
+    OPTION_LIST,    /* struct names: with commas between, and as often as one likes */
+    OPTION_DATE,    /* struct date, to the day */
+    OPTION_CHOICE,  /* unsigned: which of the row's choices */
+    OPTION_HELP,    /* told at once */
+    OPTION_VERSION,
+};
+
+/* One option as some commands have it. Another command may have it in other words, in a row
+ * of its own; no command has two rows of one name. */
+struct option_row {
+    unsigned commands;
+    const char *name;
+    char letter;                /* its short form; 0: none */
+    enum option_kind kind;
+    size_t at;                  /* where in struct options its value goes */
+    const char *argument;       /* what stands for its value in the help; NULL: it has none */
+    const char *about;          /* NULL: not in the help */
+    const char *const *choices; /* of OPTION_CHOICE, ended by NULL */
+};
+
+/* NULL after the last. */
+const struct option_row *option_at(size_t index);
+enum { OPTIONS_MOST = 64 };     /* rows there may be */
+
+/* Options that exclude each other, ended by NULL; NULL after the last set. */
+const char *const *options_apart(size_t index);
+
+/* An option that says nothing without another. `option` is NULL after the last. */
+struct option_need {
+    const char *option, *needed, *remedy;
+};
+struct option_need option_need_at(size_t index);
+
+void help_general(void);
+void help_of(const struct command *command);
+
+#endif
