@@ -16,7 +16,7 @@ static const char *const worked[] = {
     "inverter_switch", "solar_isolator", "lpg_bottle_valve", "lpg_remote_switch",
     "lpg_cabin_valve", "bilge_pump_electric", "fire_port", "fixed_extinguisher", "liferaft",
     "epirb", "danbuoy", "mob_button", "recovery_tackle", "boarding_ladder", "anchor_main",
-    "shore_power_inlet", "watertight_door", NULL};
+    "shore_power_inlet", "watertight_door", "seacock", NULL};
 static const char *const openings[] = {"seacock", NULL};
 static const char *const extinguishers[] = {
     "fire_extinguisher", "engine_extinguisher", "fixed_extinguisher", NULL};

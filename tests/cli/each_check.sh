@@ -426,6 +426,7 @@ says tags_given_behind 'tag C12 was given' alder '/^tags_given:/i\retired_tags: 
 says side_unrecorded 'side is not recorded of F3, C9: ' alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
 says side_unrecorded 'side is not recorded of E1: ' alder '/^  side: starboard/d'
 quiet side_unrecorded alder '/tag: C6,/s/side: port, //'
+says how_unrecorded 'how is not recorded of C6: ' alder '/tag: C6,/s/, how: across = shut//'
 quiet how_unrecorded alder '/tag: F1,/s/spot: by the door, //'
 says radio_fact_unrecorded 'spot, nature_steps of the fixed radio are not recorded' alder '/^  nature_steps:/d; /^  spot:/d'
 quiet radio_fact_unrecorded alder '/^  nature_steps:/d; s/^  dsc: yes/  dsc: no/'
