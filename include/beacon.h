@@ -3,7 +3,7 @@
  * Pure: a text goes in, a plain struct comes out; what follows from it for a boat
  * is the caller's. First generation (15 digits, bits 26 to 85 of the message):
  * C/S T.001 Issue 4 Rev. 12, Annex A. Second generation (23 digits): C/S T.018
- * Issue 1 Rev. 12, section 3.6. Dossier: radio section 6. An identity has no check
+ * Issue 1 Rev. 12, section 3.6. An identity has no check
  * digit: a slip that gives another sound identity cannot be seen here. */
 #ifndef MAYDECK_BEACON_H
 #define MAYDECK_BEACON_H

@@ -1,5 +1,5 @@
 /* capacity.h - for how many the safety gear is, and how much fire it is rated for
- * (room: figure). Sources: figures dossier 3.2, 3.3 and 6.4; corrections A16. */
+ * (room: figure). */
 #ifndef MAYDECK_CAPACITY_H
 #define MAYDECK_CAPACITY_H
 

@@ -315,7 +315,7 @@ bool base_cards_check(const struct base_record *base, const struct procedure_set
 /* Notes what the safety plan of this boat cannot show for want of a record. */
 void safety_plan_notes(const struct boat *boat, struct problems *problems);
 
-/* The check code of a composed card (product.md, "Check code"): CRC-32 of the
+/* The check code of a composed card: CRC-32 of the
  * canonical content as seven Crockford base-32 signs and a check sign, such as
  * 0TJ8-GE2D. */
 const char *check_code(const struct card *card, struct arena *arena);

@@ -1,12 +1,12 @@
 /* course.h - how far radio and eyes reach, and distance and course between two
- * places on the earth (room: figure). Pure functions. Formulas: figures dossier
- * sections 7 and 8.2, with correction B14. */
+ * places on the earth (room: figure). Pure functions. Formulas: the great
+ * circle on a round earth, and a horizon of 2.2 sqrt(h) miles, rounded down. */
 #ifndef MAYDECK_COURSE_H
 #define MAYDECK_COURSE_H
 
 #include <stdbool.h>
 
-/* ---- horizons (7) ---- */
+/* ---- horizons ---- */
 
 #define RADIO_HORIZON_PRINTED 2.2   /* B14: what is printed, rounded down */
 #define RADIO_HORIZON_COVERAGE 2.5  /* as coverage is planned ashore (recalled) */
@@ -19,7 +19,7 @@ double radio_horizon_exact(void);
  * land between. With one height 0 the other's own horizon. */
 double range_nm(double factor, double own_m, double other_m);
 
-/* ---- distance and bearing (8.2) ---- */
+/* ---- distance and bearing ---- */
 
 /* Degrees: north and east positive, latitude within 90, longitude within 180. */
 struct geographic { double latitude, longitude; };

@@ -79,7 +79,7 @@ struct figure {
     enum figure_verdict verdict;
     const char *reads;         /* the fields of the record, in words */
     const char *formula;
-    const char *source;        /* section of the figures dossier, and whose numbers */
+    const char *source;        /* whose numbers and formula */
     const char *assumed;       /* coefficients that no record gives; NULL: none */
     const char *procedure;     /* the card it may stand on, and the step; NULL: none */
     const char *step;

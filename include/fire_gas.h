@@ -1,11 +1,11 @@
 /* fire_gas.h - extinguishing agents, cooking gas and fuel (room: figure).
- * Pure functions. Formulas: figures dossier sections 3.1, 3.3, 3.4, 4 and 5. */
+ * Pure functions. */
 #ifndef MAYDECK_FIRE_GAS_H
 #define MAYDECK_FIRE_GAS_H
 
 #include <stdbool.h>
 
-/* ---- extinguishers and engine-space systems (3.1, 3.3) ---- */
+/* ---- extinguishers and engine-space systems ---- */
 
 /* How long a charge lasts, m / flow, at a steady flow. The label or the maker's figure
  * comes first. */
@@ -30,7 +30,7 @@ double co2_engine_space_kg(double space_m3);
 /* Condensed aerosol: the density is the label's. */
 double aerosol_kg(double space_m3, double label_g_per_m3);
 
-/* ---- least outfit (3.4) ---- */
+/* ---- least outfit ---- */
 
 /* Portable extinguishers that 33 CFR 175.320 asks of a boat of the United States, as
  * ratings of 5-B: so many of them, or `beside_20b` of them beside one of 20-B. A 10-B
@@ -44,7 +44,7 @@ struct us_outfit {
  * is longer than the 65 feet that it covers. */
 bool us_outfit_least(double loa_m, bool fixed, struct us_outfit *outfit);
 
-/* ---- cooking gas (4) ---- */
+/* ---- cooking gas ---- */
 
 enum gas { GAS_PROPANE, GAS_BUTANE };
 
@@ -81,7 +81,7 @@ double burner_min(enum gas gas, double burner_kw, double grams);
 /* Grams in the space when a detector set to a share of the limit sounds. */
 double detector_g(enum gas gas, double space_m3, double limit_percent, double alarm_percent);
 
-/* ---- fuel (5) ---- */
+/* ---- fuel ---- */
 
 #define DIESEL_KG_PER_L 0.84
 

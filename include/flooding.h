@@ -1,15 +1,15 @@
 /* flooding.h - water through holes, what pumps move, time to a level (room: figure).
  *
- * Pure functions. Formulas: figures dossier section 1, with corrections A10, A11
- * and B11. All hold for a stopped, upright boat and a hole that is free and fully
- * under water; real flow may be half or double. */
+ * Pure functions. Formulas: Torricelli's law with a coefficient of discharge, and
+ * its integral over a filling bilge. All hold for a stopped, upright boat and a hole that
+ * is free and fully under water; real flow may be half or double. */
 #ifndef MAYDECK_FLOODING_H
 #define MAYDECK_FLOODING_H
 
 #include <stdbool.h>
 #include <stddef.h>
 
-/* ---- inflow (1.1) ---- */
+/* ---- inflow ---- */
 
 #define CD_HOLED_SKIN 0.62     /* a clean hole in a thin skin */
 #define CD_OPEN_FITTING 0.80   /* a through-hull with its hose off */
@@ -54,7 +54,7 @@ struct ranked_opening {
  * their own. Any units will do, if they are the same for all. */
 void openings_rank(struct ranked_opening *openings, size_t count);
 
-/* ---- pumps (1.2, 1.3) ---- */
+/* ---- pumps ---- */
 
 #define PUMP_FACTOR 0.5        /* of the label, for a pump that nobody has measured */
 #define HAND_STROKES_PER_MINUTE 30.0
@@ -72,7 +72,7 @@ double hand_pump_lpm(double stroke_l, double strokes_per_minute, double fill);
 /* Work done on the water: rho g Q H, rho 1025 kg/m3. */
 double pump_hydraulic_w(double flow_lpm, double lift_m);
 
-/* ---- openings and pumps (1.3, 1.4) ---- */
+/* ---- openings and pumps ---- */
 
 /* The hole whose inflow equals the pumps; 0 where depth or coefficient is not
  * above 0. */

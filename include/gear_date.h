@@ -1,6 +1,6 @@
 /* gear_date.h - the day until which a piece of gear is good, and whether it lasts
- * a charter (room: figure). Source of the rules: figures dossier 6.1 to 6.3 and
- * corrections B13; each row of the table names its own. */
+ * a charter (room: figure). Each row of the table names the source of its
+ * rule. */
 #ifndef MAYDECK_GEAR_DATE_H
 #define MAYDECK_GEAR_DATE_H
 

@@ -3,7 +3,7 @@
  * Pure: a text goes in, what it is and what is wrong with it comes out. Nothing is
  * repaired and nobody is told: a wrong digit sends the rescuers after another boat,
  * and what a fault means for a boat is for the checks to say (rules.h). Tables of the
- * ITU as of RADIO_TABLES_DATED. Dossier: radio sections 3.3, 4, 5. */
+ * ITU as of RADIO_TABLES_DATED. */
 #ifndef MAYDECK_IDENTITY_H
 #define MAYDECK_IDENTITY_H
 

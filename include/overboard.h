@@ -1,16 +1,16 @@
 /* overboard.h - a person in the water: distances, sight, drift (room: figure).
- * Pure functions. Formulas: figures dossier section 2. */
+ * Pure functions. */
 #ifndef MAYDECK_OVERBOARD_H
 #define MAYDECK_OVERBOARD_H
 
 #include <stdbool.h>
 
 /* Metres run at a steady speed: also what the casualty must swim to a lifebuoy
- * thrown so many seconds late (2.1). */
+ * thrown so many seconds late. */
 double distance_run_m(double speed_kn, double seconds);
 
 /* Metres beyond which a head in a trough is hidden behind the crests of a regular
- * wave: (e + H/2 - c) L / (2 (H - c)) (2.2). Eye and head above the water each. False:
+ * wave: (e + H/2 - c) L / (2 (H - c)). Eye and head above the water each. False:
  * the wave is no higher than the head, nothing hides it. */
 bool head_hidden_beyond_m(double eye_m, double wave_m, double wave_length_m, double head_m,
                           double *metres);
@@ -21,7 +21,7 @@ bool head_hidden_beyond_m(double eye_m, double wave_m, double wave_length_m, dou
  * three. The widths to begin with are recalled: never printed. */
 double sweep_corrected_nm(double sweep_nm, double weather_factor, double fatigue_factor);
 
-/* ---- drift (2.3) ---- */
+/* ---- drift ---- */
 
 enum drifter {
     DRIFTER_PERSON,            /* state unknown */
@@ -41,7 +41,7 @@ double leeway_mps(enum drifter drifter, double wind_kn);
  * both and drops out. */
 double separation_m_per_min(double wind_kn);
 
-/* ---- manoeuvres (2.4) ---- */
+/* ---- manoeuvres ---- */
 
 /* pi R / v, 2 pi R / v and 2 R: a steady turn without drift. */
 double half_turn_s(double radius_m, double speed_kn);

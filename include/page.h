@@ -12,7 +12,7 @@
 struct point { mpt x, y; };
 struct area { mpt x, y, width, height; };
 
-/* The colours of card-design B, and no others. The grey is darker than its 60 % grey:
+/* The colours of the page, and no others. The grey is darker than one of 60 %:
  * the names on the plan are small, and need 7:1 as other text. */
 enum ink {
     INK_NONE,

@@ -1,7 +1,6 @@
 /* position.h - positions and bearings: reading them as people write them, and
  * printing them (room: base). All in integers: a position in ten-millionths of a
- * degree (about 1 cm), a bearing in thousandths, a variation in tenths. Dossier:
- * radio 1.5 and 8, figures 8.1 and 8.2. */
+ * degree (about 1 cm), a bearing in thousandths, a variation in tenths. */
 #ifndef MAYDECK_POSITION_H
 #define MAYDECK_POSITION_H
 

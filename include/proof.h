@@ -48,8 +48,7 @@ enum proof_rule_key {
 };
 
 struct proof_rule {
-    const char *id;            /* G1 ... G31 of card-design E; A59: a rule of its section A;
-                                  P4: a ground rule of product.md; T: a trial */
+    const char *id;            /* G1 ... G31, A41, A59, P4; T: a trial */
     const char *sentence;      /* what a card must be */
     const char *limit;         /* in words */
     const char *remedy;        /* how to put it right */

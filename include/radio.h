@@ -2,7 +2,7 @@
  *
  * The script is in English whatever the card's language, in the order of the
  * Radio Regulations (call: 32.13C; message: 32.13D; relay 32.19E and F; urgency
- * 33.12; safety 33.35; cancelling 32.53). Dossier: radio sections 1 and 9. */
+ * 33.12; safety 33.35; cancelling 32.53). */
 #ifndef MAYDECK_RADIO_H
 #define MAYDECK_RADIO_H
 
@@ -25,8 +25,8 @@
 const char *spell(struct arena *arena, const char *word, uint32_t *bad);
 
 /* 20 gives "BISSOTWO NADAZERO": the figure words of Radio Regulations Appendix 14, for
- * training only. Hardly anybody uses them, and they may hinder a real call (dossier:
- * radio 3.2), so no card and no script has them. What is no digit is passed over. */
+ * training only. Hardly anybody uses them, and they may hinder a real call,
+ * so no card and no script has them. What is no digit is passed over. */
 const char *spell_itu_figures(struct arena *arena, const char *digits);
 
 /* 200014730 gives "200 014 730". */

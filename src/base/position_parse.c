@@ -1,4 +1,4 @@
-/* position_parse.c - a position as people write it (room: base). Dossier: radio 8.
+/* position_parse.c - a position as people write it (room: base).
  * Never guesses a hemisphere or which of two numbers is meant: what can be read in
  * two ways is refused. */
 #include "position_token.h"

@@ -114,24 +114,31 @@ static enum truth judge_is(struct composing *composing, const struct condition *
     return any;
 }
 
-static enum truth judge_cuts(struct composing *composing, const struct condition *condition,
-                             bool note)
+typedef bool (*piece_test)(const struct composing *composing, const struct equipment *gear,
+                           const struct condition *condition);
+
+static bool piece_cuts(const struct composing *composing, const struct equipment *gear,
+                       const struct condition *condition)
 {
-    enum truth fitted = fitted_judge(composing, condition->item, note);
-    size_t index = 0;
-    if (fitted != TRUTH_YES)
-        return fitted;
-    for (const struct equipment *gear;
-         (gear = gear_next(composing, condition->item, &index)) != NULL;)
-        if (gear_cuts(gear, condition->words[0]))
-            return TRUTH_YES;
-    return TRUTH_NO;
+    (void)composing;
+    return gear_cuts(gear, condition->words[0]);
 }
 
-/* Is there one piece that is reached so, and not inside the space that the card is about
- * (`within`), or one that is not? */
-static enum truth judge_reach(struct composing *composing, const struct condition *condition,
-                              bool within, bool note)
+static bool piece_within(const struct composing *composing, const struct equipment *gear,
+                         const struct condition *condition)
+{
+    return gear_within(composing, gear, condition->words[0]);
+}
+
+static bool piece_beyond(const struct composing *composing, const struct equipment *gear,
+                         const struct condition *condition)
+{
+    return !gear_within(composing, gear, condition->words[0]);
+}
+
+/* Is it so of one piece? Where that is not recorded the test counts the dangerous answer. */
+static enum truth judge_pieces(struct composing *composing, const struct condition *condition,
+                               piece_test is_so, bool note)
 {
     enum truth fitted = fitted_judge(composing, condition->item, note);
     size_t index = 0;
@@ -139,7 +146,7 @@ static enum truth judge_reach(struct composing *composing, const struct conditio
         return fitted;
     for (const struct equipment *gear;
          (gear = gear_next(composing, condition->item, &index)) != NULL;)
-        if (gear_within(composing, gear, condition->words[0]) == within)
+        if (is_so(composing, gear, condition))
             return TRUTH_YES;
     return TRUTH_NO;
 }
@@ -257,11 +264,11 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_IS:
         return judge_is(composing, condition, note);
     case CONDITION_CUTS:
-        return judge_cuts(composing, condition, note);
+        return judge_pieces(composing, condition, piece_cuts, note);
     case CONDITION_REACH:
-        return judge_reach(composing, condition, true, note);
+        return judge_pieces(composing, condition, piece_within, note);
     case CONDITION_BEYOND:
-        return judge_reach(composing, condition, false, note);
+        return judge_pieces(composing, condition, piece_beyond, note);
     case CONDITION_SURELY:
         return judge_surely(composing, condition);
     case CONDITION_BOAT:

@@ -186,7 +186,7 @@ void figure_reasons(const struct compose_input *input, const struct card_set *se
     line_tell(&explaining, INDENT_REASON, "verdict: %s", verdict_words(figure->verdict));
     line_tell(&explaining, INDENT_REASON, "reads: %s", figure->reads);
     line_tell(&explaining, INDENT_REASON, "formula: %s", figure->formula);
-    line_tell(&explaining, INDENT_REASON, "source: figures dossier, %s", figure->source);
+    line_tell(&explaining, INDENT_REASON, "source: %s", figure->source);
     if (figure->assumed != NULL)
         line_tell(&explaining, INDENT_REASON, "assumed, so estimated: %s", figure->assumed);
     read_tell(&explaining, &result);

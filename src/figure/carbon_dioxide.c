@@ -2,7 +2,7 @@
  * of the cabins (room: figure). A warning for the base; never a figure for a crew. */
 #include "capacity.h"
 
-/* One kilogram of the gas fills 0.56 m3 (figures dossier 3.3). */
+/* One kilogram of the gas fills 0.56 m3. */
 static const double m3_a_kg = 0.56;
 
 double co2_share_percent(int64_t kg_milli, int64_t space_m3_milli)

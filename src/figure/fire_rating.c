@@ -113,7 +113,7 @@ enum rating_order fire_rating_compare(const struct fire_rating *one,
     return a < b ? RATING_LESS : RATING_MORE;
 }
 
-/* ---- test fires: figures dossier 3.2 ---- */
+/* ---- test fires of EN 3-7 ---- */
 
 static const double pi = 3.14159265358979323846;
 static const double square_foot_m2 = 0.09290304;

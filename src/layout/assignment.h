@@ -20,7 +20,7 @@ struct costs {
  * Hungarian method with potentials: Kuhn 1955, Munkres 1957; O(sites^2 ports)).
  * Among assignments of equal sum the one whose list of ports is first in
  * lexicographic order is taken, so that the same plan gives the same page. With
- * true lengths as costs no two leaders cross (figures dossier, section 10).
+ * true lengths as costs no two leaders cross.
  * chosen: room for `sites` numbers of ports. */
 void assignment_solve(const struct costs *costs, struct arena *arena, size_t *chosen);
 

@@ -38,8 +38,8 @@ enum labels_found {
 
 /* Gives each label its column and place, in the order of the places on the plan,
  * so that the leaders are as short as can be, do not cross and keep clear of
- * other boxes (figures dossier, section 10: least total length; else the pair's
- * cost is raised, at most 20 times). */
+ * other boxes (least total length; else the pair's cost is raised, at most 20
+ * times). */
 enum labels_found labels_arrange(struct label *labels, size_t count,
                                  const struct label_columns *columns, struct arena *arena,
                                  mpt *over);

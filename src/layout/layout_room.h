@@ -4,7 +4,7 @@
 
 #include "layout.h"
 
-/* ---- sizes.c: the one table of sizes (product.md, "The card") ---- */
+/* ---- sizes.c: the one table of sizes ---- */
 
 struct size_rule {
     mpt floor, aim;

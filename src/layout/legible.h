@@ -6,7 +6,7 @@
 #include "page.h"
 
 /* Millimetres of height that an angle (minutes of arc) takes at a distance:
- * 2 D tan(angle / 2), figures 9.1. */
+ * 2 D tan(angle / 2). */
 double legible_height_mm(double distance_mm, double minutes);
 
 /* The angle a height takes at a distance: the same the other way round. */
@@ -19,12 +19,12 @@ double legible_points(double height_mm, double ratio);
 /* Height in mm of letters that are `ratio` of the em, at a size in points. */
 double legible_letter_mm(double points, double ratio);
 
-/* How far letters can be read. Capitals: 200 times their height (card-design A1,
- * k = 0.005). Small letters: k = 0.0044 (corrections B6, about 15'). */
+/* How far letters can be read. Capitals: 200 times their height (k = 0.005). Small
+ * letters: k = 0.0044, a sight angle of about 15'. */
 #define READ_CAPITALS 0.005
 #define READ_SMALL 0.0044
 
-/* Relative luminance of a colour in white light (WCAG 2, figures 9.2), as a grey
+/* Relative luminance of a colour in white light (WCAG 2), as a grey
  * print, and under a red torch, where only the red channel counts. */
 enum light { LIGHT_WHITE, LIGHT_GREY, LIGHT_RED, LIGHT_COUNT };
 double light_level(enum light light, struct rgb colour);

@@ -1,7 +1,7 @@
 /* paragraph.c - words to lines by total fit (room: layout).
  *
  * The fewest lines, and among those the least sum of squared slack (Knuth and
- * Plass 1981 with ragged right; figures dossier 11.3). No hyphenation. A last
+ * Plass 1981 with ragged right). No hyphenation. A last
  * line of one word costs so much that it is taken only when there is no other
  * way. */
 #include "layout_room.h"

@@ -129,7 +129,7 @@ bool item_touches(const struct page_item *item, struct area area)
 
 /* ---- what lies under ---- */
 
-/* The field a class of sign is painted with (draw paints them; card-design C2). */
+/* The field a class of sign is painted with (draw paints them). */
 static enum ink field_of(enum sign_class sign)
 {
     static const enum ink fields[SIGN_CLASS_COUNT] = {

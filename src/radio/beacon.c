@@ -1,6 +1,6 @@
 /* beacon.c - reads a beacon's hexadecimal identity as people write it, takes it out
- * of a whole message, and hands it to its generation (room: radio). Dossier: radio
- * 6.3. Never repairs a digit: another digit is another ship. */
+ * of a whole message, and hands it to its generation (room: radio).
+ * Never repairs a digit: another digit is another ship. */
 #include "beacon.h"
 
 #include <assert.h>

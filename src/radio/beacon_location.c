@@ -1,6 +1,6 @@
 /* beacon_location.c - first-generation beacons of the location protocols, whose
- * identity has a place for a position (room: radio). C/S T.001 Annex A3; dossier:
- * radio 6.1. Never reads the position: where one stands, the default takes its
+ * identity has a place for a position (room: radio). C/S T.001 Annex A3.
+ * Never reads the position: where one stands, the default takes its
  * place, since the register knows the beacon by that. */
 #include "beacon_parts.h"
 

@@ -1,5 +1,5 @@
 /* beacon_second.c - second-generation identities: 23 digits, or the 15 of the short
- * form (room: radio). C/S T.018 section 3.6 and Appendix B; dossier: radio 6.4.
+ * form (room: radio). C/S T.018 section 3.6 and Appendix B.
  * Never says what kind of beacon it is: the identity does not. */
 #include "beacon_parts.h"
 

@@ -1,5 +1,5 @@
 /* beacon_user.c - first-generation beacons of the user protocols (room: radio).
- * C/S T.001 Annex A2; dossier: radio 6.1. Never reads a position: with these
+ * C/S T.001 Annex A2. Never reads a position: with these
  * protocols it is no part of the identity. */
 #include "beacon_parts.h"
 

@@ -1,6 +1,6 @@
 /* name.c - a name taken apart: how it is called out and spelled, and what keeps it from
  * being so (room: radio). Never puts a spelling of its own in place of the licence's:
- * it only proposes one. Dossier: radio section 3.3. */
+ * it only proposes one. */
 #include "radio.h"
 
 #include <string.h>

@@ -175,7 +175,7 @@ static void add_hemisphere(struct line_draft *draft, const char *area, const cha
 }
 
 /* On both sides of Greenwich the time of the position comes before it, which is
- * heard as well (radio dossier, 4): EAST / WEST leaves it no room in the line of the
+ * heard as well: EAST / WEST leaves it no room in the line of the
  * longitude, and a line more is what full cards have not. */
 static bool time_leads(const struct base_record *base)
 {

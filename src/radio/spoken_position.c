@@ -1,5 +1,5 @@
 /* spoken_position.c - a position in the words of a call: digit by digit, with DEGREES,
- * DECIMAL and MINUTES between (room: radio). Dossier: radio 1.5. Never rounds twice. */
+ * DECIMAL and MINUTES between (room: radio). Never rounds twice. */
 #include "script.h"
 
 #include "text.h"

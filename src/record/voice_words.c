@@ -1,6 +1,6 @@
 /* voice_words.c - words that are called out on the radio and must be known to whoever
  * listens (room: record): signal words as the Radio Regulations spell them, and no
- * voice on channel 70. Never mends one. Dossier: radio sections 3.1, 7.3 and 9. */
+ * voice on channel 70. Never mends one. */
 #include "record.h"
 
 #include "text.h"

@@ -1,6 +1,6 @@
 /* quotes_rules.c - values that are text here, but that another reader of YAML takes for
  * a number, an answer or a date, and writes back otherwise (room: rules). Here nothing
- * is lost by it, so these are notes. Dossier: radio section 10. */
+ * is lost by it, so these are notes. */
 #include "rules_room.h"
 
 #include <string.h>

@@ -83,7 +83,7 @@ expect_empty figures-labelled "$(cat "$scratch/unlabelled")"
 maydeck why --figure beat_pumps tests/fleet --boat tamarisk --date "$print_date"
 cp "$scratch/stdout" "$scratch/one"
 expect_equal figures-one 1 "$(grep -c '^Figure ' "$scratch/one")"
-for part in '^   verdict: A' '^   formula: ' '^   source: figures dossier, section 1.3' \
+for part in '^   verdict: A' '^   formula: ' '^   source: pump tests of boating associations' \
     '^   assumed, so estimated: Cd 0.80' '^   result: pumps 119.2 L/min' '^   rounded: ' \
     '^   read: seacock C15 bore_mm = 38 at tests/fleet/boats/tamarisk.yaml:[0-9]*$' \
     '^   on the card FLOODING: '; do

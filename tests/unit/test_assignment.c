@@ -1,4 +1,4 @@
-/* test_assignment.c - least total length: the dossier's vectors, every other
+/* test_assignment.c - least total length: reckoned vectors, every other
  * assignment tried, and no two leaders that cross. */
 #include <stdarg.h>
 #include <stddef.h>
@@ -49,7 +49,7 @@ static size_t crossings(const struct layout_case *layout, const size_t *chosen)
     return count;
 }
 
-/* ---- the dossier's vectors ---- */
+/* ---- reckoned vectors ---- */
 
 static const struct vector {
     const char *id;

@@ -1,4 +1,4 @@
-/* test_beacon.c - beacon identities: the dossier's vectors, how people write them,
+/* test_beacon.c - beacon identities: known vectors, how people write them,
  * whole messages, and the words for people. */
 #include <stdarg.h>
 #include <stddef.h>
@@ -126,7 +126,7 @@ static bool vector_holds(const struct vector *vector)
            beacon.faults == vector->faults && text_equal(beacon.identity, identity);
 }
 
-static void the_dossier_s_vectors(void **state)
+static void the_known_vectors(void **state)
 {
     (void)state;
     for (size_t i = 0; i < sizeof vectors / sizeof vectors[0]; i++)
@@ -290,7 +290,7 @@ static void people_are_told_the_coding(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        CASE(the_dossier_s_vectors),
+        CASE(the_known_vectors),
         CASE(what_is_no_identity_is_refused_with_its_place),
         CASE(lengths),
         CASE(messages_hold_the_identity),

@@ -123,7 +123,7 @@ static void variations_are_read(void **state)
     }
 }
 
-/* ---- points: figures 8.2 ---- */
+/* ---- points ---- */
 
 static const struct { int64_t milli; const char *digits, *point; } points[] = {
     {0, "000", "N"}, {11250, "011", "NNE"}, {174800, "175", "S"}, {359600, "000", "N"},

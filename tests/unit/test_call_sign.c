@@ -1,5 +1,5 @@
 /* test_call_sign.c - call signs taken apart: what they are made of, holders of series,
- * patterns. Vectors: radio dossier, section 11, C01 to C34. */
+ * patterns. Vectors C01 to C34. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>

@@ -25,7 +25,7 @@ static struct raft_capacity rafts_of(const char *one, const char *two, int64_t p
     return raft_capacity(boat->equipment, boat->equipment_count, persons);
 }
 
-/* figures dossier 6.4, the twelve places as one raft, two rafts, and two in one row. */
+/* The twelve places as one raft, two rafts, and two in one row. */
 static void places_are_compared_with_persons(void **state)
 {
     (void)state;
@@ -102,7 +102,7 @@ static void jackets_are_counted_by_wearer(void **state)
 static const struct jacket_size fleet_sizes[] = {
     {10000, 20000, 2}, {20000, 40000, 1}, {40000, JACKET_NO_UPPER, 8}};
 
-/* figures dossier 6.4, then the edges of a size: from its low end, not to its high. */
+/* The sizes, then the edges of a size: from its low end, not to its high. */
 static void each_body_gets_a_jacket_that_fits(void **state)
 {
     (void)state;

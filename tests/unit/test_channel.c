@@ -1,5 +1,5 @@
-/* test_channel.c - channels of the marine VHF band. Vectors: radio dossier, section 11,
- * R07 to R10, and the table of its section 7.3. */
+/* test_channel.c - channels of the marine VHF band. Vectors R07 to R10, and a
+ * table of channels. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>

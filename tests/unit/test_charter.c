@@ -25,7 +25,7 @@ static enum charter_outcome outcome_of(const char *last, const char *start, cons
     return charter_outcome(&date, &charter);
 }
 
-/* figures dossier 6.3, then its edges. */
+/* A charter and its edges. */
 static const struct {
     const char *last, *start, *end;
     int margin_days;

@@ -1,5 +1,5 @@
-/* test_course.c - horizons, distance and bearing, and rounding for print: the
- * vectors of the figures dossier. */
+/* test_course.c - horizons, distance and bearing, and rounding for print:
+ * reckoned vectors. */
 #include "figure_case.h"
 
 #include <string.h>

@@ -37,7 +37,7 @@ static void expect_date(struct date date, const char *expected)
     assert_string_equal(date_text(arena, date), expected);
 }
 
-/* figures dossier 6.1, and the additions of 6.2. The days of months that the year
+/* The days of months that the year
  * lacks are clamped, months and years stay what they are. */
 static const struct {
     const char *from;

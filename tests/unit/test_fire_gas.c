@@ -1,5 +1,4 @@
-/* test_fire_gas.c - agents, cooking gas and fuel: the vectors of the figures
- * dossier. */
+/* test_fire_gas.c - agents, cooking gas and fuel: reckoned vectors. */
 #include "figure_case.h"
 
 #include "fire_gas.h"
@@ -140,7 +139,7 @@ static void grams_at_the_alarm_agree(void **state)
         {GAS_PROPANE, 1, 10, 3.916}, {GAS_PROPANE, 1, 20, 7.833}, {GAS_BUTANE, 1, 20, 8.849},
         {GAS_PROPANE, 0.3, 20, 1.902}};
     (void)state;
-    /* The dossier's last row reckons by the detectors' own limit. */
+    /* The last row reckons by the detectors' own limit. */
     for (size_t i = 0; i < ROWS(rows); i++) {
         double limit = i == 3 ? gas_limit_detector_percent(rows[i].gas)
                               : gas_limit_percent(rows[i].gas);

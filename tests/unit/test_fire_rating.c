@@ -104,7 +104,7 @@ static void within_a_system_the_numbers_of_a_class_are_compared(void **state)
     assert_int_equal(order_of("en 34B C", "en 34B C", 'C'), RATING_NOT_COMPARABLE);
 }
 
-/* Equal to four significant figures, as the dossier's tables are. */
+/* Equal to four significant figures, as the tables are. */
 static void expect_figure(double found, double expected)
 {
     double unit = pow(10.0, floor(log10(expected)) - 3.0);
@@ -112,7 +112,7 @@ static void expect_figure(double found, double expected)
         fail_msg("%.6g, not %.4g", found, expected);
 }
 
-/* figures dossier 3.2. The last column turns the pan's area into square feet: a
+/* The last column turns the pan's area into square feet: a
  * length's change of unit, no change of rating. */
 static void european_test_fires_have_their_size(void **state)
 {
@@ -152,7 +152,7 @@ static void american_test_fires_have_their_area(void **state)
         expect_figure(us_fire_area_m2(fires[i].b), fires[i].area_m2);
 }
 
-/* ---- carbon dioxide: figures dossier 3.3, corrections A16 ---- */
+/* ---- carbon dioxide ---- */
 
 static void the_share_of_carbon_dioxide_is_found(void **state)
 {

@@ -1,5 +1,5 @@
-/* test_flooding.c - inflow, openings in order, pumps: the vectors of the figures
- * dossier and what must hold for all inputs. */
+/* test_flooding.c - inflow, openings in order, pumps: reckoned vectors
+ * and what must hold for all inputs. */
 #include "figure_case.h"
 
 #include "flooding.h"

@@ -43,7 +43,7 @@ static const char *last_of(const char *fields, const struct base_record *of)
 static const struct {
     const char *fields, *last;
 } rows[] = {
-    /* figures dossier 6.2; a raft's contents are a second stamp of the raft */
+    /* a raft's contents are a second stamp of the raft */
     {"item: liferaft, service_due: 2026-05-31, expires: 2026-02", "2026-02-28"},
     {"item: hydrostatic_release, installed: 2024-08-01, made: 2022-08", "2026-08-01"},
     {"item: hydrostatic_release, installed: 2025-09-15, made: 2022-06", "2026-06-30"},
@@ -127,7 +127,7 @@ static void a_base_may_read_months_as_their_first_day(void **state)
                         "2027-05-31");
 }
 
-/* The ceiling for flares in the United States is a base's to set (6.2). */
+/* The ceiling for flares in the United States is a base's to set. */
 static void a_base_s_own_months_go_before_the_trade_s(void **state)
 {
     (void)state;

@@ -1,5 +1,5 @@
 /* test_identity_rules.c - what the checks tell of call sign and flag, and whether they
- * agree with the MMSI. Vectors: radio dossier, section 11, A01 to A13. */
+ * agree with the MMSI. Vectors A01 to A13. */
 #include "identity_case.h"
 
 static void sound_identities_are_silent(void **state)

@@ -1,4 +1,4 @@
-/* test_mmsi.c - nine digits taken apart. Vectors: radio dossier, section 11, M01 to M30. */
+/* test_mmsi.c - nine digits taken apart. Vectors M01 to M30. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>

@@ -1,5 +1,5 @@
 /* test_name.c - names taken apart: what is called out, what is spelled, what is only
- * proposed. Vectors: radio dossier, section 11, P01 to P15. */
+ * proposed. Vectors P01 to P15. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>

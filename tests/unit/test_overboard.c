@@ -1,4 +1,4 @@
-/* test_overboard.c - a person in the water: the vectors of the figures dossier. */
+/* test_overboard.c - a person in the water: reckoned vectors. */
 #include "figure_case.h"
 
 #include "overboard.h"

@@ -56,7 +56,7 @@ static int64_t squares_of_slack(const struct paragraph *paragraph)
     return sum;
 }
 
-/* The dossier's vectors; slack counts on every line, the last included. */
+/* Reckoned vectors; slack counts on every line, the last included. */
 static void published_vectors(void **state)
 {
     (void)state;

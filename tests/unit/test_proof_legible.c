@@ -1,5 +1,5 @@
-/* test_proof_legible.c - heights, distances and contrast, by the tables of the figures
- * dossier (9.1, 9.2), card-design (A1, B) and the corrections (B6). */
+/* test_proof_legible.c - heights, distances and contrast, by tables
+ * reckoned beforehand. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -21,7 +21,7 @@ static void assert_near(double found, double expected, const char *what, size_t 
         fail_msg("%s %zu: %g, not %g", what, row, found, expected);
 }
 
-/* ---- figures 9.1 ---- */
+/* ---- reading distance ---- */
 
 static void angle_gives_height_and_size(void **state)
 {
@@ -64,7 +64,7 @@ static void size_gives_height_and_angle(void **state)
     }
 }
 
-/* ---- card-design A1: nominal sizes, to a tenth of a point ---- */
+/* ---- nominal sizes, to a tenth of a point ---- */
 
 static void distance_gives_size(void **state)
 {
@@ -82,7 +82,7 @@ static void distance_gives_size(void **state)
     }
 }
 
-/* Corrections B6: k 0.004 is 13.75'; 15' is k 0.00436 and 16' 0.00465; at 15' 12 pt
+/* k 0.004 is 13.75'; 15' is k 0.00436 and 16' 0.00465; at 15' 12 pt
  * reach 0.51 m by their small letters, and 14 pt 0.59 m. The rule takes k 0.0044. */
 static void small_letters_reach_as_corrected(void **state)
 {
@@ -96,7 +96,7 @@ static void small_letters_reach_as_corrected(void **state)
     assert_true(READ_SMALL >= k_15 && READ_SMALL < k_16);
 }
 
-/* ---- figures 9.2 ---- */
+/* ---- contrast ---- */
 
 static struct rgb colour(unsigned code)
 {
@@ -131,7 +131,7 @@ static void red_light_contrast(void **state)
                     rows[i].ratio, "red light", i);
 }
 
-/* ---- card-design B: colours and pairs in three lights, to a tenth ---- */
+/* ---- colours and pairs in three lights, to a tenth ---- */
 
 enum { WHITE = 0xFFFFFF, PAPER = 0xECECE7, BLACK = 0, SIGNAL_BLACK = 0x2B2B2C, RED = 0x9B2423,
        RED_LIT = 0xC8102E, GREEN = 0x237F52, BLUE = 0x005387, YELLOW = 0xF9A800,

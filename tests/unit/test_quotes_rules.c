@@ -1,5 +1,5 @@
 /* test_quotes_rules.c - values that other readers of YAML take for something else, and
- * the numbers of the base. Rows: radio dossier, section 10; vectors P15, S12, S14. */
+ * the numbers of the base. Vectors P15, S12, S14. */
 #include "rules_case.h"
 
 #include "boat.h"

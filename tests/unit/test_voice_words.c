@@ -1,5 +1,5 @@
 /* test_voice_words.c - words that are called out: signal words, the figure 5, channel
- * 70, and English. Vectors: radio dossier, section 11, P16, S11, S14. */
+ * 70, and English. Vectors P16, S11, S14. */
 #include "record_test.h"
 
 #include "record/record.h"
