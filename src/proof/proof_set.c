@@ -1,5 +1,5 @@
 /* proof_set.c - the cards of a boat together: blocks at one place, one name an item,
- * exits that lead to a card (room: layout). Rules G14, G16, G22. */
+ * exits that lead to a card (room: proof). Rules G14, G16, G22. */
 #include "proof_room.h"
 
 #include <string.h>

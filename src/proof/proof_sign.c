@@ -1,6 +1,5 @@
 /* proof_sign.c - signs: told apart without colour, never alone, never contrary to the
- * words beside them, large enough (room: layout). Rules G10, G21, P4. */
-#include "layout_room.h"
+ * words beside them, large enough (room: proof). Rules G10, G21, P4. */
 #include "proof_room.h"
 
 #define WORD_NEAR MM(15)

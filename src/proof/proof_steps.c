@@ -1,5 +1,5 @@
 /* proof_steps.c - what a card says and in which order: steps, decision, warnings,
- * tags, channel, dates (room: layout). Rules G14, G15, G19, G23, G25, G27. */
+ * tags, channel, dates (room: proof). Rules G14, G15, G19, G23, G25, G27. */
 #include "proof_room.h"
 
 #include <string.h>

@@ -1,4 +1,4 @@
-/* proof.c - judging a page, and the pages of a boat (room: layout). What is judged
+/* proof.c - judging a page, and the pages of a boat (room: proof). What is judged
  * stands in the files by subject; here it is gathered. Nothing is changed. */
 #include "proof_room.h"
 

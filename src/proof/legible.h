@@ -1,5 +1,5 @@
 /* legible.h - what an eye can read: heights, distances, contrast in three lights.
- * Private to src/layout. */
+ * Private to src/proof. */
 #ifndef MAYDECK_LEGIBLE_H
 #define MAYDECK_LEGIBLE_H
 

@@ -1,4 +1,4 @@
-/* proof_said.c - does every word of the card stand on its page (room: layout). Rule
+/* proof_said.c - does every word of the card stand on its page (room: proof). Rule
  * G3: nothing is cut or dropped in silence. */
 #include "proof_room.h"
 

@@ -1,5 +1,5 @@
 /* proof_area.c - areas, outlines and what lies under a thing on a page (room:
- * layout). Geometry only: it knows no rule. */
+ * proof). Geometry only: it knows no rule. */
 #include "proof_room.h"
 
 bool area_meets(struct area a, struct area b)

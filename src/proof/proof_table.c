@@ -1,4 +1,4 @@
-/* proof_table.c - the page rules, one row each (room: layout). Everything else about
+/* proof_table.c - the page rules, one row each (room: proof). Everything else about
  * proofreading follows from this table; it judges nothing. A limit that gives way to
  * another need of the page says so in its row. */
 #include "proof.h"

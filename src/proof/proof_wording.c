@@ -1,4 +1,4 @@
-/* proof_wording.c - the wording of headlines and sentences (room: layout). Rules G12,
+/* proof_wording.c - the wording of headlines and sentences (room: proof). Rules G12,
  * G13 and the placeholders of G25. What hangs on a language is asked of English
  * cards only. */
 #include "proof_room.h"

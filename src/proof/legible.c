@@ -1,4 +1,4 @@
-/* legible.c - heights, distances and contrast (room: layout). Formulas only, no
+/* legible.c - heights, distances and contrast (room: proof). Formulas only, no
  * knowledge of pages. */
 #include "legible.h"
 

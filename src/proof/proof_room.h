@@ -1,4 +1,4 @@
-/* proof_room.h - what the files of the proofreader share. Private to src/layout. */
+/* proof_room.h - what the files of the proofreader share. Private to src/proof. */
 #ifndef MAYDECK_PROOF_ROOM_H
 #define MAYDECK_PROOF_ROOM_H
 

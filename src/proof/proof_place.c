@@ -1,7 +1,7 @@
 /* proof_place.c - where things stand: inside the paper's safe area, apart from each
- * other, whole (room: layout). Rules G1 to G3. */
-#include "assignment.h"
-#include "layout_room.h"
+ * other, whole (room: proof). Rules G1 to G3. */
+#include "geometry.h"
+#include "limits.h"
 #include "proof_room.h"
 
 #define HOLE_RADIUS MM(7.5)
@@ -35,7 +35,7 @@ static const char *named(const struct proofing *p, const struct page_item *item)
 static void safe_area_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
-    struct area safe = frame_make(0, 0, false).safe;
+    struct area safe = safe_area(p->page);
     struct area area = is_text(item) ? p->ink[i] : item->area;
     mpt out = safe.x - area.x, right = AREA_RIGHT(area) - AREA_RIGHT(safe);
     mpt head = safe.y - area.y, foot = AREA_FOOT(area) - AREA_FOOT(safe);

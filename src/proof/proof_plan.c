@@ -1,6 +1,6 @@
 /* proof_plan.c - the plan: tags on the boat, on their side, those of the card and no
- * others; leaders; strength of lines (room: layout). Rules G20, G21. */
-#include "assignment.h"
+ * others; leaders; strength of lines (room: proof). Rules G20, G21. */
+#include "geometry.h"
 #include "proof_room.h"
 
 #include <string.h>

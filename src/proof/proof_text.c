@@ -1,4 +1,4 @@
-/* proof_text.c - words and numbers for the proofreader (room: layout). It judges
+/* proof_text.c - words and numbers for the proofreader (room: proof). It judges
  * nothing. */
 #include "proof_room.h"
 

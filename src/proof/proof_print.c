@@ -1,4 +1,4 @@
-/* proof_print.c - the audit of a card as text (room: layout). It judges nothing. */
+/* proof_print.c - the audit of a card as text (room: proof). It judges nothing. */
 #include "proof.h"
 
 static const char *const severity_words[] = {

@@ -1,7 +1,7 @@
 /* proof_size.c - sizes of type, leading, measure, widths of lines, heights of
- * blanks, glyphs (room: layout). Rules G4, G5, G6, G18, G30, A59. */
-#include "layout_room.h"
+ * blanks, glyphs (room: proof). Rules G4, G5, G6, G18, G30, A59. */
 #include "legible.h"
+#include "limits.h"
 #include "proof_room.h"
 
 #define LINE_LEAST MM(0.35)
@@ -9,35 +9,6 @@
 #define LEADING_LEAST 1195       /* thousandths: rounding of a line's height */
 #define LEADING_MOST 1505
 #define MEASURE_MOST 55
-
-/* What a role must be read at, besides the floor in points of sizes.c: capitals
- * of so many mm, or a distance for capitals or small letters. */
-enum tier { TIER_TITLE, TIER_HEADLINE, TIER_TEXT, TIER_SMALL, TIER_COUNT };
-static const struct role_need {
-    const char *word;
-    enum tier tier;
-    double capital_mm;           /* 0: none asked */
-    double capitals_read_mm, small_read_mm;
-    bool one_line;               /* needs no way back: G6 */
-} needs[ROLE_COUNT] = {
-    [ROLE_TITLE] = {"title", TIER_TITLE, 8.0, 1600, 0, true},
-    [ROLE_BOAT] = {"boat and number", TIER_TEXT, 0, 0, 500, true},
-    [ROLE_SIGNS] = {"signs", TIER_TEXT, 0, 0, 500, true},
-    [ROLE_CALL_LINE] = {"call line", TIER_TEXT, 0, 0, 500, true},
-    [ROLE_HEADLINE] = {"headline", TIER_HEADLINE, 0, 800, 0, false},
-    [ROLE_ROW] = {"row", TIER_TEXT, 0, 0, 500, true},
-    [ROLE_TABLE] = {"table", TIER_TEXT, 0, 0, 500, true},
-    [ROLE_BOX] = {"box", TIER_TEXT, 0, 0, 500, false},
-    [ROLE_CONTACT] = {"contact line", TIER_TEXT, 0, 0, 500, true},
-    [ROLE_SCRIPT] = {"call", TIER_TEXT, 0, 0, 500, true},
-    [ROLE_CODE] = {"code", TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_FOOTER] = {"footer", TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_SOURCE_TAG] = {"source", TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_MARK] = {"strip", TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_PLAN_TAG] = {"tag on the plan", TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_PLAN_LABEL] = {"name on the plan", TIER_SMALL, 2.0, 0, 0, true},
-    [ROLE_NUMBER] = {"number", TIER_TEXT, 0, 500, 0, true},
-};
 
 static double letter_mm(const struct proofing *p, const struct run *run, bool capitals)
 {
@@ -51,17 +22,16 @@ static double letter_mm(const struct proofing *p, const struct run *run, bool ca
 
 static void floor_judge(struct proofing *p, const struct page_item *item)
 {
-    const struct role_need *need = &needs[item->role];
+    const struct role_limit *limit = role_limit(item->role);
     double capital = letter_mm(p, item->run, true), small = letter_mm(p, item->run, false);
-    mpt floor = size_rule(item->role)->floor;
-    if (item->run->size < floor)
-        proof_found(p, RULE_SIZE_FLOOR, item, "%s %s pt, floor %s", need->word,
-                    pt_words(p->arena, item->run->size), pt_words(p->arena, floor));
-    else if (capital < need->capital_mm)
+    if (item->run->size < limit->floor)
+        proof_found(p, RULE_SIZE_FLOOR, item, "%s %s pt, floor %s", limit->word,
+                    pt_words(p->arena, item->run->size), pt_words(p->arena, limit->floor));
+    else if (capital < limit->capital_mm)
         proof_found(p, RULE_SIZE_FLOOR, item, "capitals of %s mm",
                     ratio_words(p->arena, capital));
-    else if (capital / READ_CAPITALS < need->capitals_read_mm ||
-             small / READ_SMALL < need->small_read_mm)
+    else if (capital / READ_CAPITALS < limit->capitals_read_mm ||
+             small / READ_SMALL < limit->small_read_mm)
         proof_found(p, RULE_SIZE_FLOOR, item, "capitals to %s m, small letters to %s m",
                     ratio_words(p->arena, capital / READ_CAPITALS / 1000),
                     ratio_words(p->arena, small / READ_SMALL / 1000));
@@ -70,6 +40,7 @@ static void floor_judge(struct proofing *p, const struct page_item *item)
 /* One note a role: its smallest run, and how far that is read. */
 static void aim_judge(struct proofing *p, enum page_role role)
 {
+    const struct role_limit *limit = role_limit(role);
     const struct page_item *least = NULL;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
@@ -77,15 +48,15 @@ static void aim_judge(struct proofing *p, enum page_role role)
             (least == NULL || item->run->size < least->run->size))
             least = item;
     }
-    if (least == NULL || least->run->size >= size_rule(role)->aim ||
-        least->run->size < size_rule(role)->floor)
+    if (least == NULL || least->run->size >= limit->aim ||
+        least->run->size < limit->floor)
         return;
-    bool capitals = needs[role].small_read_mm < 1;
+    bool capitals = limit->small_read_mm < 1;
     double letter = letter_mm(p, least->run, capitals);
     double reach = letter / (capitals ? READ_CAPITALS : READ_SMALL);
-    proof_found(p, RULE_SIZE_AIM, least, "%s %s pt, read to %s m, aim %s pt", needs[role].word,
+    proof_found(p, RULE_SIZE_AIM, least, "%s %s pt, read to %s m, aim %s pt", limit->word,
                 pt_words(p->arena, least->run->size), ratio_words(p->arena, reach / 1000),
-                pt_words(p->arena, size_rule(role)->aim));
+                pt_words(p->arena, limit->aim));
 }
 
 static void faces_judge(struct proofing *p)
@@ -123,7 +94,7 @@ static void tiers_judge(struct proofing *p)
         const struct page_item *item = &p->page->items[i];
         if (!is_text(item) || (item->role == ROLE_NUMBER || item->role == ROLE_BOAT))
             continue;
-        enum tier tier = needs[item->role].tier;
+        enum tier tier = role_limit(item->role)->tier;
         mpt size = item->run->size;
         least[tier] = least[tier] == 0 || size < least[tier] ? size : least[tier];
         most[tier] = size > most[tier] ? size : most[tier];
@@ -198,7 +169,7 @@ static long line_characters(const struct proofing *p, size_t i)
 static void measure_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
-    if (needs[item->role].one_line)
+    if (role_limit(item->role)->one_line)
         return;
     long characters = line_characters(p, i);
     proof_measured(p, characters > 0 ? 1 : 0);

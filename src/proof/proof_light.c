@@ -1,6 +1,6 @@
 /* proof_light.c - do words, lines and frames stand out from what lies under them, in
- * white light, printed grey and in red light (room: layout). Rules G7, G8, G9. */
-#include "assignment.h"
+ * white light, printed grey and in red light (room: proof). Rules G7, G8, G9. */
+#include "geometry.h"
 #include "legible.h"
 #include "proof_room.h"
 
