@@ -1,5 +1,5 @@
 /* explain_steps.c - why each step says what it says: the case, the gear, the
- * reason, the sources (room: compose). Never chooses a case anew: it shows the
+ * reason, the sources (room: explain). Never chooses a case anew: it shows the
  * one that the card has. */
 #include "explain.h"
 

@@ -1,5 +1,5 @@
 /* explain_call.c - what the contacts, the call panel and the sections of the
- * distress card stand on (room: compose). Never words the message itself. */
+ * distress card stand on (room: explain). Never words the message itself. */
 #include "explain.h"
 
 /* ---- rules of the radio ---- */

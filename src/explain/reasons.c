@@ -1,5 +1,5 @@
 /* reasons.c - a composed card explained: its head, then each part by the files
- * beside this one, then what awaits sign-off and what holds it (room: compose).
+ * beside this one, then what awaits sign-off and what holds it (room: explain).
  * Never changes the card, nor what the run has to report. */
 #include "explain.h"
 
@@ -127,21 +127,12 @@ static void sign_off_tell(const struct explaining *explaining)
 
 /* ---- what holds the card ---- */
 
-/* The card is composed once more, alone: what that has to report is what holds
- * this card. How to mend it stands in the run's own messages, where proposed tags
- * are kept apart over all cards. */
+/* How to mend it stands in the run's own messages. */
 static void holds_tell(const struct explaining *explaining)
 {
-    struct composing *composing = explaining->composing;
-    struct card again = *explaining->card;
     size_t count;
-    steps_make(composing, &again);
-    boxes_make(composing, &again);
-    if (again.distress)
-        distress_make(composing, &again);
-    call_make(composing, &again);
-    missing_tell(composing);
-    const struct problem *problems = problems_sorted(composing->problems, &count);
+    const struct problem *problems = card_held_by(explaining->composing, explaining->card,
+                                                  &count);
     blank_tell(explaining);
     line_tell(explaining, INDENT_PART, "Held back by");
     for (size_t i = 0; i < count; i++) {
@@ -152,35 +143,12 @@ static void holds_tell(const struct explaining *explaining)
 
 /* ---- the card ---- */
 
-static struct slot slot_again(const struct card *card)
-{
-    return (struct slot){.procedure = card->procedure, .space = card->space, .key = card->key,
-                         .title = card->title, .subject = card->subject,
-                         .number = card->number};
-}
-
-/* The state in which this card was composed, with problems of its own. */
-static struct composing composing_again(const struct compose_input *input,
-                                        const struct card_set *set, const struct card *card,
-                                        struct arena *arena)
-{
-    struct slot *slots = arena_array(arena, set->count, sizeof *slots);
-    struct composing composing = {.in = input, .arena = arena, .problems = problems_new(arena),
-                                  .slots = slots, .slot_count = set->count};
-    for (size_t i = 0; i < set->count; i++) {
-        slots[i] = slot_again(set->cards[i]);
-        if (set->cards[i] == card)
-            composing.slot = &slots[i];
-    }
-    return composing;
-}
-
 void card_reasons(const struct compose_input *input, const struct card_set *set,
                   const struct card *card, struct text_builder *out)
 {
-    struct composing composing = composing_again(input, set, card, out->arena);
-    struct explaining explaining = {.in = input, .card = card, .composing = &composing,
-                                    .arena = out->arena, .out = out};
+    struct explaining explaining = {
+        .in = input, .card = card, .arena = out->arena, .out = out,
+        .composing = composing_again(input, set, card, out->arena)};
     head_tell(&explaining);
     steps_tell(&explaining);
     boxes_tell(&explaining);

@@ -1,5 +1,5 @@
 /* explain_record.c - the lines of the record that the choice of words rests on: what is
- * asked of the gear, what is not fitted, what is not offered (room: compose). Never asks
+ * asked of the gear, what is not fitted, what is not offered (room: explain). Never asks
  * more than the cases that were tried, nor of a case more than what decides it. */
 #include "explain.h"
 
@@ -250,16 +250,6 @@ static void boat_word_tell(struct record_list *list, const char *word)
 
 /* ---- conditions ---- */
 
-/* Judged apart: what a part lacks need not hold the card. */
-static enum truth truth_apart(const struct explaining *explaining,
-                              const struct condition *condition)
-{
-    struct composing apart = *explaining->composing;
-    apart.missing = NULL;
-    apart.missing_count = apart.missing_room = 0;
-    return condition_judge(&apart, condition);
-}
-
 /* The child that alone decides the group; NULL: all of them do. */
 static const struct condition *decisive(const struct explaining *explaining,
                                         const struct condition *group)
@@ -268,7 +258,7 @@ static const struct condition *decisive(const struct explaining *explaining,
     bool is_group = group->kind == CONDITION_ALL || group->kind == CONDITION_ANY ||
                     group->kind == CONDITION_NONE;
     for (size_t i = 0; is_group && i < group->child_count; i++)
-        if (truth_apart(explaining, group->children[i]) == stop)
+        if (condition_truth(explaining->composing, group->children[i]) == stop)
             return group->children[i];
     return NULL;
 }
@@ -295,7 +285,7 @@ static bool one_is_enough(const struct condition *condition)
 static void condition_tell(struct record_list *list, const struct condition *condition)
 {
     bool holds = one_is_enough(condition) &&
-                 truth_apart(list->explaining, condition) == TRUTH_YES;
+                 condition_truth(list->explaining->composing, condition) == TRUTH_YES;
     list->having = holds ? condition : NULL;
     if (condition->item != NULL)
         fitted_tell(list, condition->item, true);

@@ -1,4 +1,4 @@
-/* explain_safety.c - where each line of a safety plan comes from (room: compose).
+/* explain_safety.c - where each line of a safety plan comes from (room: explain).
  * Never words anything itself. */
 #include "explain.h"
 

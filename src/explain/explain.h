@@ -1,8 +1,8 @@
-/* explain.h - what the files that explain a card share. Private to src/compose. */
+/* explain.h - what the files that explain a card share. Private to src/explain. */
 #ifndef MAYDECK_EXPLAIN_H
 #define MAYDECK_EXPLAIN_H
 
-#include "compose.h"
+#include "judging.h"
 #include "reasons.h"
 
 /* One card being explained. `composing` judges conditions for this card again;

@@ -1,5 +1,5 @@
 /* explain_lines.c - lines of an explanation: broken at spaces, each with the
- * place it came from (room: compose). Never drops a word. */
+ * place it came from (room: explain). Never drops a word. */
 #include "explain.h"
 
 #include <string.h>

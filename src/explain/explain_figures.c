@@ -1,5 +1,5 @@
 /* explain_figures.c - figures explained: on a card, and each alone from what it reads
- * to what a card says of it (room: compose). Never computes: it asks figure. */
+ * to what a card says of it (room: explain). Never computes: it asks figure. */
 #include "explain.h"
 
 #include <string.h>

@@ -1,5 +1,5 @@
 /* condition_words.c - a condition in words, for people who ask why (room:
- * compose). Never decides it. */
+ * explain). Never decides it. */
 #include "reasons.h"
 
 static void words_add(struct text_builder *out, const struct condition *condition, bool nested);

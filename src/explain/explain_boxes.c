@@ -1,5 +1,5 @@
 /* explain_boxes.c - what the decision, nevers, cautions and the base's own rules
- * stand on (room: compose). Never words anything itself. */
+ * stand on (room: explain). Never words anything itself. */
 #include "explain.h"
 
 static void said_case_tell(const struct explaining *explaining, const struct said_list *list,
