@@ -1,7 +1,7 @@
 /* words_read.c - the words of one language besides the procedures' own (room:
  * record): sentences of the card, names of gear and of zones. Complete or not at
  * all: a card half in another language helps nobody. */
-#include "procedure.h"
+#include "words.h"
 
 #include "item_list.h"
 #include "record.h"

@@ -2,7 +2,7 @@
 #include "record_test.h"
 
 #include "item.h"
-#include "procedure.h"
+#include "words.h"
 
 static const char *const word_keys[] = {
 #define WORD_KEY(name, key) key,
