@@ -1,9 +1,9 @@
-/* reading.h - what every reader of files does alike (room: record): tables of fields
- * written short, sections read by them, nearest names as remedies. Errors go into
- * `problems`; texts live in the arena. */
+/* reading.h - what readers of YAML files do alike (room: record): rows of field tables,
+ * sections read by their table, and texts that must be sound. */
 #ifndef MAYDECK_READING_H
 #define MAYDECK_READING_H
 
+#include <stdbool.h>
 #include <stddef.h>
 
 #include "arena.h"
@@ -18,8 +18,6 @@
 #define TABLE(called, rows) \
     {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0])}
 
-/* ---- sections ---- */
-
 /* Errors so far: a reader compares before and after to know whether its own
  * input was sound. */
 size_t errors_so_far(const struct problems *problems);
@@ -28,6 +26,10 @@ size_t errors_so_far(const struct problems *problems);
  * texts. A node of NULL (a section left out) is nothing wrong. */
 void section_read(const struct yaml_node *node, const struct field_table *table, void *record,
                   struct arena *arena, struct problems *problems);
+
+/* The same for what a base writes itself: texts without markup and placeholders. */
+void plain_section_read(const struct yaml_node *node, const struct field_table *table,
+                        void *record, struct arena *arena, struct problems *problems);
 
 /* How many entries a list has; an error and 0 where it is no list. */
 size_t entries_count(const struct node_value *list, const char *key, struct problems *problems);
@@ -43,8 +45,6 @@ bool list_holds(const struct list_value *list, const char *word);
 /* The nearest known word as a remedy, or `otherwise`. `known` is NULL-ended. */
 const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
                            struct arena *arena);
-
-/* ---- words that are spoken on the radio ---- */
 
 /* Tells signal words that are written by ear or in another alphabet, PENTAFIVE, and
  * channel 70 where somebody is told to talk: in all texts of a tree. */

@@ -1,14 +1,15 @@
-/* words.h - the words of one language besides the procedures' own: sentences of a card,
- * names of gear and of zones (room: record). */
+/* words.h - the words of one language (room: words): every sentence a card prints besides
+ * the procedures' own, the names of gear and of zones, and which form a number takes. */
 #ifndef MAYDECK_WORDS_H
 #define MAYDECK_WORDS_H
+
+#include <stdint.h>
 
 #include "arena.h"
 #include "problem.h"
 #include "source.h"
 
-/* Every word and sentence a card prints besides the procedures' own. The first
- * column names the word in C, the second its key in procedures/words. */
+/* The first column names the word in C, the second its key in procedures/words. */
 #define WORD_LIST(X) \
     X(WHEN, "when") \
     X(CARD_OF, "card_of") X(YES, "yes") X(NO, "no") X(NEVER, "never") X(CAUTION, "caution") \
@@ -88,13 +89,31 @@ enum word {
     WORD_COUNT
 };
 
+/* The forms that a language may have for a number of things: each language names those it
+ * has and gives a rule for all of them but `other`, which takes the numbers that are left. */
+#define PLURAL_LIST(X) \
+    X(ZERO, zero) X(ONE, one) X(TWO, two) X(FEW, few) X(MANY, many) X(OTHER, other)
+
+enum plural {
+#define PLURAL_ENUM(name, key) PLURAL_##name,
+    PLURAL_LIST(PLURAL_ENUM)
+#undef PLURAL_ENUM
+    PLURAL_COUNT
+};
+
 struct words;
 
-/* NULL (with problems) when a word, item or zone is missing or unknown. */
-const struct words *words_read(const struct source *source, struct arena *arena,
-                               struct problems *problems);
+/* The words of one file, made in the arena; `language` is what its folder is called. Complete
+ * or not at all: NULL (with problems, each at its place) when a word, item or zone is missing,
+ * unknown or malformed, or the file is of another language. */
+const struct words *words_read(const struct source *source, const char *language,
+                               struct arena *arena, struct problems *problems);
 
-const char *words_language(const struct words *words);      /* en */
+/* The code of the language (en), and the language's own name for itself (English). */
+const char *words_language(const struct words *words);
+const char *words_language_name(const struct words *words);
+
+/* The text of a word as the file has it, with its {names} and **bold** parts. */
 const char *words_get(const struct words *words, enum word word);
 
 /* The sentence with each {name} replaced by the value given for it, as pairs
@@ -103,8 +122,15 @@ const char *words_get(const struct words *words, enum word word);
 const char *words_fill(const struct words *words, struct arena *arena, enum word word, ...)
     __attribute__((sentinel));
 
-const char *words_item(const struct words *words, const char *item);       /* Fuel valve */
-const char *words_items(const struct words *words, const char *item);      /* Fuel valves */
-const char *words_zone(const struct words *words, const char *zone);       /* Chart table */
+/* Which form that many things take in this language. */
+enum plural words_plural(const struct words *words, uint64_t count);
+
+/* What one piece of gear is called where it stands alone ("Fuel valve"), and behind a number
+ * of them ("fuel valves"). NULL for what is no item. */
+const char *words_item(const struct words *words, const char *item);
+const char *words_items(const struct words *words, const char *item, uint64_t count);
+
+/* What the zone is called ("Chart table"). NULL for what is no zone. */
+const char *words_zone(const struct words *words, const char *zone);
 
 #endif

@@ -8,12 +8,6 @@
 /* The zones, and own_box: a box of its own. NULL-ended: choices of a field. */
 extern const char *const space_key_list[];
 
-/* ---- reading.c ---- */
-
-/* As section_read, for what a base writes itself: texts without markup and placeholders. */
-void plain_section_read(const struct yaml_node *node, const struct field_table *table,
-                        void *record, struct arena *arena, struct problems *problems);
-
 /* ---- placeholder.c ---- */
 
 /* What of a text stands where a fact is yet to be written, such as tbd: the text itself
