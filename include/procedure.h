@@ -8,6 +8,7 @@
 
 #include "arena.h"
 #include "problem.h"
+#include "symbol.h"
 #include "yaml_fields.h"
 
 /* ---- conditions ---- */
@@ -71,11 +72,6 @@ const struct authority *authority_find(const struct authorities *authorities, co
 
 /* ---- procedures ---- */
 
-/* The keys of the signs that may stand beside a title (fire, rescue, control, warning), and
- * of those that may stand beside a never (prohibitions); NULL-ended. */
-extern const char *const title_symbols[];
-extern const char *const never_symbols[];
-
 /* Words to print, with where they came from. */
 struct basis {
     struct list_value sources;
@@ -129,7 +125,8 @@ struct decision {
 
 /* A never or a caution; `when` NULL: always. */
 struct warning {
-    struct text_value say, symbol;
+    struct text_value say;
+    struct text_value symbol;   /* of a never: the sign of a prohibition, or none */
     const struct condition *when;
     struct basis basis;
     struct place place;
@@ -158,7 +155,9 @@ enum call_from call_from_of(const struct procedure_call *call);
 
 struct procedure {
     const struct source *source;
-    struct text_value key, per, title, subject, symbol, stripe, kind;
+    struct text_value key, per, title, subject, kind;
+    struct text_value symbol;       /* the sign beside the title: of the class of the stripe */
+    enum sign_class stripe;         /* fire, rescue, control or warning */
     struct number_value order;
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */
