@@ -144,6 +144,7 @@ $(unit_list): FORCE
 $(build)/tests/unit/unit_main.o: $(unit_list)
 $(build)/tests/unit/unit_main.o: room_flags = -I$(dir $(unit_list))
 
+.SECONDARY: $(test_objects)
 $(build)/tests/unit/%.unit.o: $(build)/tests/unit/%.o
 	$(Q)objcopy --redefine-sym main=$*_main $< $@
 
