@@ -3,7 +3,6 @@
  * all: a card half in another language helps nobody. */
 #include "procedure.h"
 
-#include "item_list.h"
 #include "record.h"
 #include "text.h"
 #include "zone_list.h"
@@ -11,7 +10,7 @@
 #include <string.h>
 
 #define COUNT_ONE(...) +1
-enum { ITEM_TOTAL = 0 ITEM_LIST(COUNT_ONE), ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
+enum { ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
 #undef COUNT_ONE
 
 struct item_words {
@@ -21,7 +20,7 @@ struct item_words {
 struct words {
     struct text_value language, name;
     struct text_value texts[WORD_COUNT];
-    struct item_words items[ITEM_TOTAL];
+    struct item_words items[ITEM_COUNT];
     struct text_value zones[ZONE_TOTAL];
 };
 
@@ -31,7 +30,7 @@ struct words_file {
     struct node_value words, items, zones;
 };
 struct item_nodes {
-    struct node_value at[ITEM_TOTAL];
+    struct node_value at[ITEM_COUNT];
 };
 
 static const struct field file_rows[] = {
@@ -49,13 +48,9 @@ static const struct field file_rows[] = {
 static const struct field word_rows[] = {WORD_LIST(WORD_ROW)};
 #undef WORD_ROW
 
-#define ITEM_INDEX(name, ...) ITEM_INDEX_##name,
-enum { ITEM_LIST(ITEM_INDEX) ITEM_INDEX_END };
-#undef ITEM_INDEX
-
 #define ITEM_ROW(name, ...) \
     {.key = #name, .kind = FIELD_NODE, .required = true, \
-     .offset = offsetof(struct item_nodes, at) + ITEM_INDEX_##name * sizeof(struct node_value), \
+     .offset = offsetof(struct item_nodes, at) + ITEM_##name * sizeof(struct node_value), \
      .about = "{one: ..., many: ...}"},
 static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
@@ -130,7 +125,7 @@ static void items_read(struct words *words, const struct yaml_node *node, struct
 {
     struct item_nodes nodes = {0};
     section_read(node, &item_table, &nodes, arena, problems);
-    for (size_t i = 0; i < ITEM_TOTAL; i++)
+    for (enum item_key i = ITEM_NONE + 1; i < ITEM_COUNT; i++)
         section_read(nodes.at[i].node, &name_table, &words->items[i], arena, problems);
 }
 
@@ -214,27 +209,17 @@ const char *words_fill(const struct words *words, struct arena *arena, enum word
     return out.at;
 }
 
-/* NULL for what is no item or zone: that is the caller's fault, not the file's. */
-static const struct item_words *item_names(const struct words *words, const char *item)
+const char *words_item(const struct words *words, enum item_key item)
 {
-    for (size_t i = 0; i < ITEM_TOTAL; i++)
-        if (text_equal(item_at(i)->key, item))
-            return &words->items[i];
-    return NULL;
+    return words->items[item].one.text;
 }
 
-const char *words_item(const struct words *words, const char *item)
+const char *words_items(const struct words *words, enum item_key item)
 {
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->one.text;
+    return words->items[item].many.text;
 }
 
-const char *words_items(const struct words *words, const char *item)
-{
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->many.text;
-}
-
+/* NULL for what is no zone: that is the caller's fault, not the file's. */
 const char *words_zone(const struct words *words, const char *zone)
 {
     for (size_t i = 0; i < ZONE_TOTAL; i++)

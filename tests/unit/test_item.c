@@ -19,8 +19,8 @@ static const struct { enum item_class class; const char *symbols; } signs[] = {
 static void every_sign_is_of_the_items_class(void **state)
 {
     (void)state;
-    for (size_t i = 0; i < item_count(); i++) {
-        const struct item_kind *kind = item_at(i);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
         bool found = kind->symbol == NULL;
         for (size_t k = 0; !found && k < sizeof signs / sizeof signs[0]; k++)
             found = signs[k].class == kind->class &&
@@ -33,16 +33,30 @@ static void every_sign_is_of_the_items_class(void **state)
 static void keys_are_unique_and_found(void **state)
 {
     (void)state;
-    const char *const *keys = item_keys();
-    for (size_t i = 0; i < item_count(); i++) {
-        assert_ptr_equal(item_find(item_at(i)->key), item_at(i));
-        assert_string_equal(keys[i], item_at(i)->key);
-        assert_false(text_empty(item_at(i)->record));
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
+        assert_int_equal(kind->item, item);
+        assert_ptr_equal(item_find(kind->key), kind);
+        assert_string_equal(item_word(item), kind->key);
+        assert_false(text_empty(kind->record));
     }
-    assert_null(keys[item_count()]);
-    assert_null(item_at(item_count()));
+    assert_string_equal(item_word(ITEM_fire_port), "fire_port");
+    assert_string_equal(item_word(ITEM_NONE), "");
+    assert_null(item_kind_of(ITEM_NONE));
     assert_null(item_find("fire_prot"));
     assert_null(item_find(NULL));
+}
+
+static void an_item_is_found_among_others(void **state)
+{
+    (void)state;
+    static const enum item_key none[] = {ITEM_NONE};
+    static const enum item_key two[] = {ITEM_torch, ITEM_blankets, ITEM_NONE};
+    assert_false(item_among(none, ITEM_torch));
+    assert_true(item_among(two, ITEM_torch));
+    assert_true(item_among(two, ITEM_blankets));
+    assert_false(item_among(two, ITEM_knife));
+    assert_false(item_among(two, ITEM_NONE));
 }
 
 static void only_engine_gear_is_by_engine(void **state)
@@ -52,10 +66,11 @@ static void only_engine_gear_is_by_engine(void **state)
                                     "engine_blower engine_vent_closure engine_stop "
                                     "fuel_shutoff_diesel battery_isolator_engine ";
     size_t count = 0;
-    for (size_t i = 0; i < item_count(); i++) {
-        const char *key = text_format(test.arena, " %s ", item_at(i)->key);
-        assert_int_equal(item_at(i)->by_engine, strstr(by_engine, key) != NULL);
-        count += item_at(i)->by_engine;
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
+        const char *key = text_format(test.arena, " %s ", kind->key);
+        assert_int_equal(kind->by_engine, strstr(by_engine, key) != NULL);
+        count += kind->by_engine;
     }
     assert_int_equal(count, 8);
 }
@@ -86,7 +101,7 @@ static void register_holds_the_gear(void **state)
         assert_int_equal(kind->class, rows[i].class);
         assert_true(text_equal(kind->symbol, rows[i].symbol));
     }
-    assert_int_equal(item_count(), 84);
+    assert_int_equal(ITEM_COUNT - 1, 84);
 }
 
 int main(void)
@@ -94,6 +109,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(every_sign_is_of_the_items_class),
         TEST(keys_are_unique_and_found),
+        TEST(an_item_is_found_among_others),
         TEST(only_engine_gear_is_by_engine),
         TEST(register_holds_the_gear),
     };

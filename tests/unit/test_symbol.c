@@ -166,8 +166,8 @@ static void drawings_lie_in_their_frames(void **state)
 static void signs_of_all_gear_exist(void **state)
 {
     (void)state;
-    for (size_t i = 0; i < item_count(); i++) {
-        const struct item_kind *kind = item_at(i);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
         if (kind->symbol != NULL && symbol_find(kind->symbol) == NULL)
             fail_msg("%s: no sign %s", kind->key, kind->symbol);
     }
