@@ -1,5 +1,5 @@
 /* proof.h - every card proves that it can be read before it is drawn (room:
- * layout). The rules are one table, proof_rule; what is measured is the page as
+ * proof). The rules are one table, proof_rule; what is measured is the page as
  * it was laid out, against the card it was laid out from and the faces' own
  * numbers. Proofreading changes nothing and knows no PDF. */
 #ifndef MAYDECK_PROOF_H

@@ -33,6 +33,9 @@ struct node_value { const struct yaml_node *node; struct place place; };
 struct choice_value CHOICE_OF(unsigned);
 struct choice_list CHOICES_OF(struct choice_value);
 
+/* The words of a value of a field, "" when it is not given. */
+#define TEXT_OR_EMPTY(value) ((value).text == NULL ? "" : (value).text)
+
 enum answer { ANSWER_NOT_RECORDED, ANSWER_NO, ANSWER_YES };
 struct answer_value { enum answer answer; struct place place; };
 

@@ -6,6 +6,8 @@
  * bounded by black: the glyph on a fire square, the bar and ring of a prohibition. */
 #include "pdf_private.h"
 
+#include "promise.h"
+
 #define KEYLINE 3.0
 #define MODULE 100.0
 #define CONTOUR 3.5          /* black round the white glyph of a fire sign */
@@ -251,7 +253,7 @@ static void field_draw(const struct module *m, enum sign_class sign)
         disc_draw(m, INK_WHITE, 40 - RED_EDGE);
         break;
     case SIGN_CLASS_COUNT:
-        break;
+        promise_unreached();
     }
 }
 

@@ -3,11 +3,9 @@
 #ifndef MAYDECK_ASSIGNMENT_H
 #define MAYDECK_ASSIGNMENT_H
 
-#include <stdbool.h>
 #include <stddef.h>
 
 #include "arena.h"
-#include "page.h"
 
 /* What it costs to lead site `site` to port `port`: its length, and more where
  * that pair is unwanted. */
@@ -26,14 +24,5 @@ void assignment_solve(const struct costs *costs, struct arena *arena, size_t *ch
 
 /* The sum of the chosen costs. */
 double assignment_sum(const struct costs *costs, const size_t *chosen);
-
-/* True lengths, in thousandths of a point. */
-double length_between(struct point a, struct point b);
-
-/* Do the two segments have a point in common? Ends that only touch count. */
-bool segments_meet(struct point a, struct point b, struct point c, struct point d);
-
-/* Least distance from the segment to the box, 0 where they meet. */
-double segment_to_box(struct point a, struct point b, struct area box);
 
 #endif

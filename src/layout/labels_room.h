@@ -3,6 +3,7 @@
 #define MAYDECK_LABELS_ROOM_H
 
 #include "assignment.h"
+#include "geometry.h"
 #include "labels.h"
 
 /* A run of labels that touch, as near to their places as they come together. */

@@ -2,7 +2,7 @@
  * (room: layout). Never moves a tag. */
 #include "plan_lead.h"
 
-#include "assignment.h"
+#include "geometry.h"
 
 #define DOT MM(1.1)
 #define LINE MM(0.35)

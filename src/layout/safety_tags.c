@@ -1,6 +1,6 @@
 /* safety_tags.c - on the safety plan's boat: the tags of each place together,
  * and the mark of where the card hangs (room: layout). */
-#include "assignment.h"
+#include "geometry.h"
 #include "safety.h"
 
 #include <string.h>

@@ -2,6 +2,8 @@
  * else on it (room: layout). */
 #include "zone_names.h"
 
+#include "geometry.h"
+
 #include <string.h>
 
 #define NAME_GAP MM(0.3)

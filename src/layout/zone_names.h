@@ -2,7 +2,6 @@
 #ifndef MAYDECK_ZONE_NAMES_H
 #define MAYDECK_ZONE_NAMES_H
 
-#include "assignment.h"
 #include "labels.h"
 #include "plan_spot.h"
 

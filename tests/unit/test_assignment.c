@@ -9,6 +9,7 @@
 
 #include "arena.h"
 #include "face.h"
+#include "geometry.h"
 #include "layout/assignment.h"
 
 #define MOST 32
@@ -234,42 +235,6 @@ static void test_nothing_to_assign(void **state)
     assert_true(solve(&layout, chosen) <= 0);
 }
 
-/* ---- geometry ---- */
-
-static void test_segments(void **state)
-{
-    static const struct segments_row {
-        struct point a, b, c, d;
-        bool meet;
-    } rows[] = {{{0, 0}, {4, 4}, {0, 4}, {4, 0}, true},
-                {{0, 0}, {4, 0}, {0, 1}, {4, 1}, false},
-                {{0, 0}, {4, 0}, {4, 0}, {8, 5}, true},   /* one end in common */
-                {{0, 0}, {4, 0}, {2, 0}, {8, 0}, true},   /* one on the other */
-                {{0, 0}, {4, 0}, {5, 0}, {8, 0}, false},
-                {{0, 0}, {4, 4}, {5, 4}, {9, 0}, false}};
-    (void)state;
-    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-        assert_int_equal(segments_meet(rows[i].a, rows[i].b, rows[i].c, rows[i].d),
-                         rows[i].meet);
-}
-
-static void test_box_distance(void **state)
-{
-    static const struct distance_row {
-        struct point a, b;
-        double distance;
-    } rows[] = {{{0, 0}, {100, 0}, 10},      /* along above */
-                {{0, 15}, {100, 15}, 0},     /* through */
-                {{15, 15}, {17, 17}, 0},     /* inside */
-                {{0, 10}, {5, 15}, 5},       /* an end is nearest */
-                {{23, 6}, {23, 0}, 5}};      /* to a corner: 3, 4, 5 */
-    struct area box = {10, 10, 10, 10};
-    (void)state;
-    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-        if (fabs(segment_to_box(rows[i].a, rows[i].b, box) - rows[i].distance) > 1e-9)
-            fail_msg("row %zu: %f", i, segment_to_box(rows[i].a, rows[i].b, box));
-}
-
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -280,8 +245,6 @@ int main(void)
         cmocka_unit_test(test_equal_sums_take_the_first),
         cmocka_unit_test(test_no_crossing),
         cmocka_unit_test(test_nothing_to_assign),
-        cmocka_unit_test(test_segments),
-        cmocka_unit_test(test_box_distance),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -49,7 +49,7 @@ static void gear_of_one_engine_alone_is_not_known_of_the_other(void **state)
         expect(asked[i], TRUTH_UNKNOWN);
         assert_true(composing.held);
         assert_int_equal(composing.missing_count, 1);
-        assert_string_equal(composing.missing[0].item, "engine_stop");
+        assert_int_equal(composing.missing[0].item, ITEM_engine_stop);
         assert_string_equal(composing.missing[0].space, STARBOARD);
         assert_null(composing.missing[0].fact);
     }

@@ -248,10 +248,10 @@ static void what_must_have_a_date_is_marked(void **state)
 {
     (void)state;
     static const enum item_key needed[] = {
-        ITEM_engine_extinguisher, ITEM_fire_extinguisher, ITEM_fixed_extinguisher, ITEM_smoke_alarm,
-        ITEM_co_alarm, ITEM_gas_alarm, ITEM_lpg_hose, ITEM_liferaft, ITEM_hydrostatic_release, ITEM_epirb,
-        ITEM_personal_beacon, ITEM_sart, ITEM_flares, ITEM_grab_bag, ITEM_water_emergency, ITEM_first_aid_kit,
-        ITEM_lifejacket, ITEM_NONE};
+        ITEM_engine_extinguisher, ITEM_fire_extinguisher, ITEM_fixed_extinguisher,
+        ITEM_smoke_alarm, ITEM_co_alarm, ITEM_gas_alarm, ITEM_lpg_hose, ITEM_liferaft,
+        ITEM_hydrostatic_release, ITEM_epirb, ITEM_personal_beacon, ITEM_sart, ITEM_flares,
+        ITEM_grab_bag, ITEM_water_emergency, ITEM_first_aid_kit, ITEM_lifejacket, ITEM_NONE};
     size_t found = 0;
     for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
         struct equipment piece = {.kind = item_kind_of(item)};

@@ -8,7 +8,7 @@
 
 #include "arena.h"
 #include "face.h"
-#include "layout/assignment.h"
+#include "geometry.h"
 #include "layout/labels.h"
 
 #define MOST 24

@@ -7,7 +7,7 @@
 #include <cmocka.h>
 #include <math.h>
 
-#include "layout/legible.h"
+#include "proof/legible.h"
 
 #define COUNT_OF(list) (sizeof list / sizeof *(list))
 #define CAP 0.718               /* of the standard sans face that the tables are made for */

@@ -11,7 +11,7 @@
 #include <string.h>
 
 #include "card_case.h"
-#include "layout/legible.h"
+#include "proof/legible.h"
 #include "pdf_case.h"
 #include "text.h"
 

@@ -8,7 +8,7 @@
 #include <string.h>
 
 #include "faces_fixture.h"
-#include "layout/assignment.h"
+#include "geometry.h"
 #include "layout/layout_room.h"
 #include "text.h"
 

@@ -1,0 +1,158 @@
+/* proof.c - judging a page, and the pages of a boat (room: proof). What is judged
+ * stands in the files by subject; here it is gathered. Nothing is changed. */
+#include "proof_room.h"
+
+#define NOTES_MOST 3
+#define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
+
+/* ---- what is measured once ---- */
+
+static struct area text_ink(const struct proofing *p, const struct page_item *item)
+{
+    struct run_ink ink = run_ink(p->faces, item->run);
+    return (struct area){item->area.x + ink.left, item->baseline + ink.top,
+                         ink.right - ink.left, ink.bottom - ink.top};
+}
+
+static struct area item_ink(const struct proofing *p, const struct page_item *item)
+{
+    if (is_text(item))
+        return text_ink(p, item);
+    return item->stroke == INK_NONE ? item->area : area_grown(item->area, item->line_width / 2);
+}
+
+static void inks_measure(struct proofing *p)
+{
+    struct area *ink = arena_array(p->arena, p->page->count + 1, sizeof *ink);
+    for (size_t i = 0; i < p->page->count; i++)
+        ink[i] = item_ink(p, &p->page->items[i]);
+    p->ink = ink;
+}
+
+static void blocks_find(struct proofing *p)
+{
+    struct proof_block *blocks = arena_array(p->arena, p->page->count + 1, sizeof *blocks);
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        struct proof_block *last = p->block_count > 0 ? &blocks[p->block_count - 1] : NULL;
+        if (last == NULL || !text_equal(last->name, item->block)) {
+            last = &blocks[p->block_count++];
+            *last = (struct proof_block){item->block, i, i, item->area, NULL};
+        }
+        last->end = i + 1;
+        last->area = area_union(last->area, is_text(item) ? p->ink[i] : item->area);
+    }
+    p->blocks = blocks;
+}
+
+struct proofing proofing_begin(const struct proof_input *input, struct arena *arena)
+{
+    struct proofing p = {.page = input->page, .card = input->card, .faces = input->faces,
+                         .arena = arena};
+    inks_measure(&p);
+    blocks_find(&p);
+    return p;
+}
+
+/* ---- findings ---- */
+
+void proof_measured(struct proofing *p, size_t things)
+{
+    p->measured += things;
+}
+
+static const char *said(const struct proofing *p, const struct page_item *item)
+{
+    if (item == NULL)
+        return "";
+    if (is_text(item))
+        return text_format(p->arena, "\"%s\": ", item->run->text);
+    return item->block == NULL ? "" : text_format(p->arena, "%s: ", item->block);
+}
+
+void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page_item *item,
+                 const char *format, ...)
+{
+    va_list list;
+    va_start(list, format);
+    const char *measured = text_format_list(p->arena, format, list);
+    va_end(list);
+    p->findings = arena_grow(p->arena, p->findings, p->count, &p->room, sizeof *p->findings);
+    struct proof_finding *finding = &p->findings[p->count++];
+    *finding = (struct proof_finding){
+        .rule = rule, .card = p->card->key,
+        .measured = text_format(p->arena, "%s%s", said(p, item), measured)};
+    if (item != NULL) {
+        finding->where = item->area;
+        finding->origin = item->origin;
+    }
+}
+
+static size_t found_of(const struct proofing *p, enum proof_severity severity)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < p->count; i++)
+        count += proof_rule(p->findings[i].rule)->severity == severity ? 1 : 0;
+    return count;
+}
+
+/* Small faults add up: the sum is a fault of its own. What is reported outlives the
+ * arena that the judging was done in. */
+static struct proof_report report_close(struct proofing *p, struct arena *arena)
+{
+    size_t notes = found_of(p, PROOF_NOTE);
+    proof_measured(p, 1);
+    if (notes > NOTES_MOST)
+        proof_found(p, RULE_NOTES, NULL, "%zu notes", notes);
+    struct proof_finding *kept = arena_array(arena, p->count, sizeof *kept);
+    for (size_t i = 0; i < p->count; i++) {
+        kept[i] = p->findings[i];
+        kept[i].measured = text_format(arena, "%s", p->findings[i].measured);
+    }
+    return (struct proof_report){
+        .findings = kept, .count = p->count, .errors = found_of(p, PROOF_ERROR),
+        .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured};
+}
+
+/* ---- all rules ---- */
+
+static void page_judge(struct proofing *p)
+{
+    static void (*const judges[])(struct proofing *) = {
+        proof_places, proof_said,    proof_sizes, proof_glyphs, proof_lights,
+        proof_signs,  proof_wording, proof_steps, proof_plan};
+    for (size_t i = 0; i < sizeof judges / sizeof *judges; i++)
+        judges[i](p);
+}
+
+void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out)
+{
+    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct proofing p = proofing_begin(input, scratch);
+    page_judge(&p);
+    *out = report_close(&p, arena);
+    arena_free(scratch);
+}
+
+const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
+                                     const struct faces *faces, struct arena *arena)
+{
+    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct proof_report *reports = arena_array(arena, set->count, sizeof *reports);
+    struct proofing **all = arena_array(scratch, set->count, sizeof *all);
+    size_t *card = arena_array(scratch, set->count, sizeof *card), count = 0;
+    for (size_t i = 0; i < set->count; i++) {
+        struct proof_input input = {pages[i], set->cards[i], faces};
+        if (pages[i] == NULL)
+            continue;
+        all[count] = arena_alloc(scratch, sizeof **all);
+        *all[count] = proofing_begin(&input, scratch);
+        page_judge(all[count]);
+        card[count++] = i;
+    }
+    proof_together(set, all, count);
+    for (size_t i = 0; i < count; i++)
+        reports[card[i]] = report_close(all[i], arena);
+    arena_free(scratch);
+    return reports;
+}

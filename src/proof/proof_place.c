@@ -1,0 +1,272 @@
+/* proof_place.c - where things stand: inside the paper's safe area, apart from each
+ * other, whole (room: proof). Rules G1 to G3. */
+#include "geometry.h"
+#include "limits.h"
+#include "proof_room.h"
+
+#define HOLE_RADIUS MM(7.5)
+#define HOLE_DOWN MM(8)
+#define CORNER_RADIUS MM(5)
+#define CORNER_CLEAR MM(3)
+#define APART MM(1)
+#define STACKED MM(0.5)
+#define SIGN_APART MM(0.5)
+#define MARKERS_APART MM(0.3)
+#define EDGE_CLEAR MM(0.1)
+#define WORD_SPACE 15          /* hundredths of the size */
+
+static const char *apart_words(const struct proofing *p, mpt gap)
+{
+    return gap < 0 ? text_format(p->arena, "%s mm over", mm_words(p->arena, -gap))
+                   : text_format(p->arena, "%s mm from", mm_words(p->arena, gap));
+}
+
+static const char *named(const struct proofing *p, const struct page_item *item)
+{
+    if (is_text(item))
+        return text_format(p->arena, "\"%s\"", item->run->text);
+    return item->kind == PAGE_SIGN ? text_format(p->arena, "the sign %s",
+                                                 item->glyph == NULL ? "frame" : item->glyph)
+                                   : "a line or box";
+}
+
+/* ---- G1 ---- */
+
+static void safe_area_judge(struct proofing *p, size_t i)
+{
+    const struct page_item *item = &p->page->items[i];
+    struct area safe = safe_area(p->page);
+    struct area area = is_text(item) ? p->ink[i] : item->area;
+    mpt out = safe.x - area.x, right = AREA_RIGHT(area) - AREA_RIGHT(safe);
+    mpt head = safe.y - area.y, foot = AREA_FOOT(area) - AREA_FOOT(safe);
+    out = right > out ? right : out;
+    out = head > out ? head : out;
+    out = foot > out ? foot : out;
+    if (out > 0)
+        proof_found(p, RULE_SAFE_AREA, item, "%s mm outside", mm_words(p->arena, out));
+}
+
+/* The point of an area nearest to another point. */
+static struct point nearest_point(struct area area, struct point to)
+{
+    mpt x = to.x < area.x ? area.x : to.x > AREA_RIGHT(area) ? AREA_RIGHT(area) : to.x;
+    mpt y = to.y < area.y ? area.y : to.y > AREA_FOOT(area) ? AREA_FOOT(area) : to.y;
+    return (struct point){x, y};
+}
+
+static int64_t distance_squared(struct point a, struct point b)
+{
+    int64_t x = (int64_t)a.x - b.x, y = (int64_t)a.y - b.y;
+    return x * x + y * y;
+}
+
+static void hole_judge(struct proofing *p, size_t i)
+{
+    struct point centre = {p->page->width / 2, HOLE_DOWN};
+    int64_t reach = (int64_t)HOLE_RADIUS * HOLE_RADIUS;
+    if (distance_squared(nearest_point(p->ink[i], centre), centre) < reach)
+        proof_found(p, RULE_HOLE, &p->page->items[i], "in the circle of the hole");
+}
+
+/* The corner of the area that is deepest in the paper's corner, against the arc
+ * that keeps 3 mm from the cut. */
+static void corners_judge(struct proofing *p, size_t i)
+{
+    struct area ink = p->ink[i];
+    mpt r = CORNER_RADIUS, clear = CORNER_RADIUS - CORNER_CLEAR;
+    for (int corner = 0; corner < 4; corner++) {
+        bool right = corner % 2 == 1, foot = corner / 2 == 1;
+        struct point centre = {right ? p->page->width - r : r, foot ? p->page->height - r : r};
+        struct point deep = {right ? AREA_RIGHT(ink) : ink.x, foot ? AREA_FOOT(ink) : ink.y};
+        bool past_x = right ? deep.x > centre.x : deep.x < centre.x;
+        bool past_y = foot ? deep.y > centre.y : deep.y < centre.y;
+        if (past_x && past_y && distance_squared(deep, centre) > (int64_t)clear * clear)
+            proof_found(p, RULE_CORNERS, &p->page->items[i], "in a corner of the paper");
+    }
+}
+
+/* ---- G2 ---- */
+
+static bool one_line(const struct page_item *a, const struct page_item *b)
+{
+    return a->baseline == b->baseline && text_equal(a->block, b->block);
+}
+
+static bool one_paragraph(const struct page_item *a, const struct page_item *b)
+{
+    return a->paragraph != 0 && a->paragraph == b->paragraph;
+}
+
+/* How far two texts must be from each other. */
+static mpt texts_limit(const struct page_item *a, const struct page_item *b, struct area first,
+                       struct area second)
+{
+    bool side_by_side = first.x >= AREA_RIGHT(second) || second.x >= AREA_RIGHT(first);
+    if (one_line(a, b)) {
+        mpt size = a->run->size < b->run->size ? a->run->size : b->run->size;
+        return size * WORD_SPACE / 100;
+    }
+    if (one_paragraph(a, b))
+        return 0;
+    if (in_plan(a) && in_plan(b))
+        return MARKERS_APART;
+    return side_by_side ? APART : STACKED;
+}
+
+static void texts_judge(struct proofing *p, size_t i, size_t j)
+{
+    const struct page_item *a = &p->page->items[i], *b = &p->page->items[j];
+    mpt gap = area_gap(p->ink[i], p->ink[j]);
+    if (gap < texts_limit(a, b, p->ink[i], p->ink[j]))
+        proof_found(p, RULE_TEXT_OVER_TEXT, b, "%s %s", apart_words(p, gap), named(p, a));
+}
+
+/* Gear without a sign of its own has its tag in the frame. */
+static bool tag_in_frame(const struct page_item *text, const struct page_item *sign,
+                         struct area ink)
+{
+    return text->role == ROLE_PLAN_TAG && sign->glyph == NULL && area_within(ink, sign->area);
+}
+
+static void text_sign_judge(struct proofing *p, size_t text, size_t sign)
+{
+    const struct page_item *words = &p->page->items[text], *frame = &p->page->items[sign];
+    mpt gap = area_gap(p->ink[text], frame->area);
+    if (gap < SIGN_APART && !tag_in_frame(words, frame, p->ink[text]))
+        proof_found(p, RULE_TEXT_OVER_SIGN, words, "%s %s", apart_words(p, gap),
+                    named(p, frame));
+}
+
+static void pair_judge(struct proofing *p, size_t i, size_t j)
+{
+    const struct page_item *a = &p->page->items[i], *b = &p->page->items[j];
+    if (is_text(a) && is_text(b))
+        texts_judge(p, i, j);
+    else if (is_text(a) && b->kind == PAGE_SIGN)
+        text_sign_judge(p, i, j);
+    else if (a->kind == PAGE_SIGN && is_text(b))
+        text_sign_judge(p, j, i);
+    else if (a->kind == PAGE_SIGN && b->kind == PAGE_SIGN && area_gap(a->area, b->area) < 0)
+        proof_found(p, RULE_SIGN_OVER_SIGN, b, "%s %s",
+                    apart_words(p, area_gap(a->area, b->area)), named(p, a));
+}
+
+/* The frame of a tag on the plan: the filled box right under its words. */
+static const struct page_item *frame_of(const struct proofing *p, size_t text)
+{
+    for (size_t i = text; i-- > 0;)
+        if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
+            return &p->page->items[i];
+    return NULL;
+}
+
+static bool is_marker(const struct page_item *item)
+{
+    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
+}
+
+static void markers_judge(struct proofing *p, size_t i, size_t j)
+{
+    const struct page_item *a = frame_of(p, i), *b = frame_of(p, j);
+    if (a == NULL || b == NULL)
+        return;
+    mpt gap = area_gap(a->area, b->area);
+    if (gap < MARKERS_APART)
+        proof_found(p, RULE_MARKERS_APART, &p->page->items[j], "%s %s", apart_words(p, gap),
+                    named(p, &p->page->items[i]));
+}
+
+/* ---- G3 ---- */
+
+/* Negative: some of the text is on the edge or beyond it. A white rim is no edge: what
+ * it parts from the ground begins inside it. */
+static mpt clear_of_edge(const struct page_item *shape, struct area ink)
+{
+    bool rim = shape->stroke == INK_NONE || (shape->stroke == INK_WHITE && shape->kind == PAGE_BOX);
+    mpt half = rim ? 0 : shape->line_width / 2;
+    if (shape->kind == PAGE_LINE)
+        return (mpt)segment_to_box(shape->from, shape->to, ink) - half;
+    mpt outside = area_gap(ink, area_grown(shape->area, half));
+    struct area inner = area_grown(shape->area, -half);
+    mpt left = ink.x - inner.x, right = AREA_RIGHT(inner) - AREA_RIGHT(ink);
+    mpt head = ink.y - inner.y, foot = AREA_FOOT(inner) - AREA_FOOT(ink);
+    mpt inside = left < right ? left : right;
+    inside = head < inside ? head : inside;
+    inside = foot < inside ? foot : inside;
+    return outside > inside ? outside : inside;
+}
+
+/* Painted over by what the words stand on: not to be seen. */
+static bool edge_hidden(const struct proofing *p, size_t text, size_t shape)
+{
+    for (size_t i = shape + 1; i < text; i++)
+        if (item_covers(&p->page->items[i], p->ink[text]))
+            return true;
+    return false;
+}
+
+static void edge_judge(struct proofing *p, size_t text, size_t shape)
+{
+    const struct page_item *words = &p->page->items[text], *edge = &p->page->items[shape];
+    bool drawn = edge->kind == PAGE_LINE || edge->kind == PAGE_BOX || edge->kind == PAGE_ELLIPSE;
+    bool halo = edge->kind == PAGE_LINE && edge->stroke == INK_WHITE && shape < text;
+    bool own_lines = in_plan(words) && in_plan(edge) && edge->part != PART_LEADER &&
+                     (words->role != ROLE_PLAN_TAG || edge->fill == INK_NONE);
+    if (!drawn || halo || own_lines)
+        return;
+    mpt clear = clear_of_edge(edge, p->ink[text]);
+    if (clear < EDGE_CLEAR && !edge_hidden(p, text, shape))
+        proof_found(p, RULE_EDGE_CROSSED, words, "%s the edge of a line or box",
+                    apart_words(p, clear));
+}
+
+/* Names stand round a plan with lines to it: their block is all of the page. The plan
+ * itself is painted in two goes, under the lines and over them. */
+static bool round_a_plan(const struct proof_block *a, const struct proof_block *b)
+{
+    return text_equal(a->name, "labels") || text_equal(b->name, "labels") ||
+           text_equal(a->name, "leaders") || text_equal(b->name, "leaders") ||
+           text_equal(a->name, b->name);
+}
+
+static void blocks_judge(struct proofing *p)
+{
+    for (size_t i = 0; i < p->block_count; i++)
+        for (size_t j = i + 1; j < p->block_count; j++) {
+            const struct proof_block *a = &p->blocks[i], *b = &p->blocks[j];
+            proof_measured(p, 1);
+            if (area_meets(a->area, b->area) && !round_a_plan(a, b))
+                proof_found(p, RULE_BLOCKS_APART, &p->page->items[b->first],
+                            "%s the block \"%s\"", apart_words(p, area_gap(a->area, b->area)),
+                            a->name == NULL ? "page" : a->name);
+        }
+}
+
+/* ---- all ---- */
+
+static void pairs_judge(struct proofing *p)
+{
+    for (size_t j = 0; j < p->page->count; j++)
+        for (size_t i = 0; i < p->page->count; i++) {
+            const struct page_item *a = &p->page->items[i], *b = &p->page->items[j];
+            if (i < j)
+                pair_judge(p, i, j);
+            if (i < j && is_marker(a) && is_marker(b))
+                markers_judge(p, i, j);
+            if (i != j && is_text(b) && !is_text(a))
+                edge_judge(p, j, i);
+            proof_measured(p, i < j && is_text(a) && is_text(b) ? 1 : 0);
+        }
+}
+
+void proof_places(struct proofing *p)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        proof_measured(p, 3);
+        safe_area_judge(p, i);
+        hole_judge(p, i);
+        corners_judge(p, i);
+    }
+    pairs_judge(p);
+    blocks_judge(p);
+}

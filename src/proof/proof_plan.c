@@ -1,0 +1,384 @@
+/* proof_plan.c - the plan: tags on the boat, on their side, those of the card and no
+ * others; leaders; strength of lines (room: proof). Rules G20, G21. */
+#include "geometry.h"
+#include "proof_room.h"
+
+#include <string.h>
+
+#define TOUCH 4                  /* a tag may reach over the outline by a quarter of itself */
+#define LEADER_CLEAR MM(0.5)     /* from the middle of a leader to a foreign tag */
+
+static bool is_marker(const struct page_item *item)
+{
+    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
+}
+
+/* The boat's own lines, strong ones round her and light ones inside. */
+static bool is_boat_line(const struct page_item *item)
+{
+    return in_plan(item) && item->kind != PAGE_TEXT && item->fill == INK_NONE &&
+           item->stroke != INK_NONE && item->part == PART_NONE;
+}
+
+static bool is_outline(const struct page_item *item)
+{
+    return is_boat_line(item) && item->stroke == INK_BLACK &&
+           (item->kind == PAGE_PATH || item->kind == PAGE_BOX);
+}
+
+/* From names and tags to places; not their halos. */
+static bool is_leader(const struct page_item *item)
+{
+    return item->kind == PAGE_LINE && item->stroke != INK_WHITE && item->part == PART_LEADER;
+}
+
+static bool has_plan(const struct proofing *p)
+{
+    for (size_t i = 0; i < p->page->count; i++)
+        if (is_outline(&p->page->items[i]))
+            return true;
+    return false;
+}
+
+static const struct page_item *frame_of(const struct proofing *p, size_t text)
+{
+    for (size_t i = text; i-- > 0;)
+        if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
+            return &p->page->items[i];
+    return NULL;
+}
+
+/* On the safety plan a tag may stand for a run of them, and stands at its place. */
+static const struct plan_place *place_of(const struct safety_plan *safety, const char *chip)
+{
+    for (size_t i = 0; i < safety->place_count; i++)
+        for (size_t r = 0; r < safety->places[i].row_count; r++)
+            for (size_t c = 0; c < safety->places[i].rows[r].chip_count; c++)
+                if (text_equal(safety->places[i].rows[r].chips[c], chip))
+                    return &safety->places[i];
+    return NULL;
+}
+
+static const struct marker *marker_of(const struct card *card, const char *tag)
+{
+    const struct plan_place *place = card->safety == NULL ? NULL : place_of(card->safety, tag);
+    for (size_t i = 0; i < card->marker_count && card->safety == NULL; i++)
+        if (text_equal(card->markers[i].tag, tag))
+            return &card->markers[i];
+    return place == NULL ? NULL : &place->marker;
+}
+
+/* ---- inside ---- */
+
+static bool outline_encloses(const struct proofing *p, const struct page_item *item,
+                             struct point point)
+{
+    if (item->kind == PAGE_BOX)
+        return point.x >= item->area.x && point.x <= AREA_RIGHT(item->area) &&
+               point.y >= item->area.y && point.y <= AREA_FOOT(item->area);
+    struct outline outline = outline_of(item, p->arena);
+    return outline_holds(&outline, point);
+}
+
+/* All outlines of one plan block, and the lines between them. */
+static struct area plan_area(const struct proofing *p, const char *block, bool lines)
+{
+    struct area area = {0, 0, 0, 0};
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        bool line = item->kind == PAGE_LINE && is_boat_line(item);
+        if (!text_equal(item->block, block) || !(lines ? line : is_outline(item)))
+            continue;
+        area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
+    }
+    return area;
+}
+
+/* Between the hulls of a catamaran, from the net to the after beam: where she has
+ * lines or the bridge deck's box on that height, she has something to stand on. */
+static bool between_hulls(const struct proofing *p, const char *block, struct point point)
+{
+    struct area hulls = plan_area(p, block, false), lines = plan_area(p, block, true);
+    mpt foot = AREA_FOOT(lines);
+    for (size_t i = 0; i < p->page->count; i++)
+        if (is_outline(&p->page->items[i]) && p->page->items[i].kind == PAGE_BOX &&
+            AREA_FOOT(p->page->items[i].area) > foot)
+            foot = AREA_FOOT(p->page->items[i].area);
+    mpt eighth = hulls.width / 8;
+    return p->card->boat_record->catamaran && point.x >= hulls.x + eighth &&
+           point.x <= AREA_RIGHT(hulls) - eighth && point.y >= lines.y && point.y <= foot;
+}
+
+static bool on_boat(const struct proofing *p, const char *block, struct point point)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_outline(item) && text_equal(item->block, block) &&
+            outline_encloses(p, item, point))
+            return true;
+    }
+    return between_hulls(p, block, point);
+}
+
+static void inside_judge(struct proofing *p, const struct page_item *tag,
+                         const struct page_item *frame)
+{
+    struct area box = frame->area;
+    mpt in_x = box.width / TOUCH, in_y = box.height / TOUCH;
+    mpt left = box.x + in_x, right = AREA_RIGHT(box) - in_x;
+    mpt head = box.y + in_y, foot = AREA_FOOT(box) - in_y;
+    const struct point corners[] = {{left, head}, {right, head}, {left, foot}, {right, foot}};
+    for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
+        if (!on_boat(p, tag->block, corners[i])) {
+            proof_found(p, RULE_MARKERS_INSIDE, tag, "stands off the boat");
+            return;
+        }
+}
+
+static void side_judge(struct proofing *p, const struct page_item *tag,
+                       const struct page_item *frame, enum side side)
+{
+    struct area boat = plan_area(p, tag->block, false);
+    mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
+    if ((side == SIDE_PORT && off > 0) || (side == SIDE_STARBOARD && off < 0))
+        proof_found(p, RULE_MARKER_SIDE, tag, "%s mm on the other side",
+                    mm_words(p->arena, off < 0 ? -off : off));
+}
+
+/* Where the frame stands, against where its marker belongs. */
+static void frame_judge(struct proofing *p, const struct page_item *tag,
+                        const struct page_item *frame, const struct marker *marker)
+{
+    proof_measured(p, 2);
+    if (marker->zone == NULL || marker->zone->to <= 100)
+        inside_judge(p, tag, frame);
+    side_judge(p, tag, frame, marker->side);
+}
+
+static void marker_judge(struct proofing *p, size_t i)
+{
+    const struct page_item *tag = &p->page->items[i], *frame = frame_of(p, i);
+    const struct marker *marker = marker_of(p->card, tag->run->text);
+    proof_measured(p, 1);
+    if (frame == NULL)
+        proof_found(p, RULE_MARKERS_ROWS, tag, "has no frame");
+    if (marker == NULL)
+        proof_found(p, RULE_MARKERS_ROWS, tag, "is no tag of the card");
+    if (frame != NULL && marker != NULL)
+        frame_judge(p, tag, frame, marker);
+}
+
+/* ---- tags and words ---- */
+
+static bool letter_or_digit(char sign)
+{
+    return (sign >= '0' && sign <= '9') || (sign >= 'A' && sign <= 'Z') ||
+           (sign >= 'a' && sign <= 'z');
+}
+
+static bool holds_tag(const char *text, const char *tag)
+{
+    size_t length = strlen(tag);
+    for (const char *at = strstr(text, tag); at != NULL; at = strstr(at + 1, tag))
+        if ((at == text || !letter_or_digit(at[-1])) && !letter_or_digit(at[length]))
+            return true;
+    return false;
+}
+
+static size_t tag_count(const struct proofing *p, const char *tag, bool on_plan)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (on_plan)
+            count += is_marker(item) && text_equal(item->run->text, tag) ? 1 : 0;
+        else
+            count += is_text(item) && !is_marker(item) && holds_tag(item->run->text, tag) ? 1 : 0;
+    }
+    return count;
+}
+
+static void tag_told(struct proofing *p, const char *tag, size_t drawn)
+{
+    proof_measured(p, 2);
+    if (drawn != 1)
+        proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);
+    else if (tag_count(p, tag, false) == 0)
+        proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
+}
+
+/* ---- places of the safety plan ---- */
+
+/* A black box without letters, which stands for all tags of a place. */
+static bool is_mark(const struct proofing *p, size_t i)
+{
+    const struct page_item *item = &p->page->items[i];
+    if (item->kind != PAGE_BOX || item->fill != INK_BLACK || !in_plan(item))
+        return false;
+    for (size_t t = i + 1; t < p->page->count; t++)
+        if (is_marker(&p->page->items[t]) && area_within(p->ink[t], item->area))
+            return false;
+    return true;
+}
+
+static const struct page_item *next_mark(const struct proofing *p, size_t *from)
+{
+    while (*from < p->page->count)
+        if (is_mark(p, (*from)++))
+            return &p->page->items[*from - 1];
+    return NULL;
+}
+
+static size_t chips_drawn(const struct proofing *p, const struct plan_place *place)
+{
+    size_t drawn = 0;
+    for (size_t r = 0; r < place->row_count; r++)
+        for (size_t c = 0; c < place->rows[r].chip_count; c++)
+            drawn += tag_count(p, place->rows[r].chips[c], true);
+    return drawn;
+}
+
+static bool ends_in(const struct page_item *leader, struct area box)
+{
+    struct area near = area_grown(box, MM(0.2));
+    struct area from = {leader->from.x, leader->from.y, 1, 1};
+    struct area to = {leader->to.x, leader->to.y, 1, 1};
+    return area_meets(near, from) || area_meets(near, to);
+}
+
+/* Does a leader tell which label the mark belongs to? */
+static bool is_led(const struct proofing *p, const struct page_item *mark)
+{
+    for (size_t i = 0; i < p->page->count; i++)
+        if (is_leader(&p->page->items[i]) && ends_in(&p->page->items[i], mark->area))
+            return true;
+    return false;
+}
+
+/* Either all tags of the place stand on the plan, or a mark with a leader stands for
+ * them: marks are painted in the order of the places. */
+static void place_judge(struct proofing *p, const struct plan_place *place, size_t *mark_at)
+{
+    bool drawn = chips_drawn(p, place) > 0;
+    const struct page_item *mark = drawn ? NULL : next_mark(p, mark_at);
+    bool led = mark != NULL && is_led(p, mark);
+    for (size_t r = 0; r < place->row_count; r++)
+        for (size_t c = 0; c < place->rows[r].chip_count; c++)
+            tag_told(p, place->rows[r].chips[c],
+                     drawn ? tag_count(p, place->rows[r].chips[c], true) : led);
+    if (mark != NULL)
+        frame_judge(p, mark, mark, &place->marker);
+}
+
+static void rows_judge(struct proofing *p)
+{
+    const struct safety_plan *safety = p->card->safety;
+    size_t mark_at = 0;
+    for (size_t i = 0; i < p->card->marker_count && safety == NULL; i++)
+        tag_told(p, p->card->markers[i].tag, tag_count(p, p->card->markers[i].tag, true));
+    for (size_t i = 0; safety != NULL && i < safety->place_count; i++)
+        place_judge(p, &safety->places[i], &mark_at);
+}
+
+/* ---- leaders ---- */
+
+/* Is the box the tag that the leader belongs to, or one of a group that it belongs to? */
+static bool own_tag(const struct proofing *p, const struct page_item *leader, struct area box)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (item->kind == PAGE_BOX && item->fill != INK_NONE && in_plan(item) &&
+            area_within(box, item->area) && ends_in(leader, item->area))
+            return true;
+    }
+    return false;
+}
+
+static void leader_tag_judge(struct proofing *p, const struct page_item *leader,
+                             const struct page_item *tag)
+{
+    mpt clear = (mpt)segment_to_box(leader->from, leader->to, tag->area);
+    proof_measured(p, 1);
+    if (clear < LEADER_CLEAR && !own_tag(p, leader, tag->area))
+        proof_found(p, RULE_LEADERS, leader, "%s mm from the tag at %s, %s mm",
+                    mm_words(p->arena, clear), mm_words(p->arena, tag->area.x),
+                    mm_words(p->arena, tag->area.y));
+}
+
+/* One may end on another: two names, or two tags, of one place. */
+static bool leaders_cross(const struct page_item *a, const struct page_item *b)
+{
+    bool share = (a->from.x == b->from.x && a->from.y == b->from.y) ||
+                 (a->to.x == b->to.x && a->to.y == b->to.y);
+    return !share && segments_meet(a->from, a->to, b->from, b->to);
+}
+
+static void leader_judge(struct proofing *p, size_t i)
+{
+    const struct page_item *leader = &p->page->items[i];
+    for (size_t j = 0; j < p->page->count; j++) {
+        const struct page_item *other = &p->page->items[j];
+        if (other->kind == PAGE_BOX && other->fill == INK_BLACK && in_plan(other))
+            leader_tag_judge(p, leader, other);
+        if (j >= i || !is_leader(other))
+            continue;
+        proof_measured(p, 1);
+        if (leaders_cross(leader, other))
+            proof_found(p, RULE_LEADERS, leader, "crosses another leader");
+    }
+}
+
+/* ---- lines and head ---- */
+
+static mpt capital_height(const struct proofing *p, const struct run *run)
+{
+    const struct face_metrics *metrics = face_metrics(p->faces, run->role);
+    return (mpt)((int64_t)run->size * metrics->cap_height / metrics->units_per_em);
+}
+
+/* The head of an escape plan: 7 % of the shorter side, its letters 60 % of that. */
+static void header_judge(struct proofing *p)
+{
+    mpt shorter = p->page->width < p->page->height ? p->page->width : p->page->height;
+    mpt least = shorter * 7 / 100, letters = least * 60 / 100;
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        mpt tall = is_text(item) ? capital_height(p, item->run) : item->area.height;
+        bool band = item->kind == PAGE_BOX && item->fill == INK_BLACK && in_block(item, "title");
+        bool title = is_text(item) && item->role == ROLE_TITLE;
+        if (!band && !title)
+            continue;
+        proof_measured(p, 1);
+        if (tall < (title ? letters : least) && (band || item->paragraph == 0))
+            proof_found(p, RULE_PLAN_HEADER, item, "%s mm high", mm_words(p->arena, tall));
+    }
+}
+
+static void strength_judge(struct proofing *p, const struct page_item *line)
+{
+    bool large = p->card->safety != NULL;
+    mpt least = is_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
+    proof_measured(p, 1);
+    if (line->line_width < least)
+        proof_found(p, RULE_PLAN_LINES, line, "%s of %s mm",
+                    is_outline(line) ? "outline" : "line inside",
+                    mm_words(p->arena, line->line_width));
+}
+
+void proof_plan(struct proofing *p)
+{
+    if (!has_plan(p))
+        return;
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_marker(item))
+            marker_judge(p, i);
+        if (is_leader(item))
+            leader_judge(p, i);
+        if (is_boat_line(item))
+            strength_judge(p, item);
+    }
+    rows_judge(p);
+    if (p->card->safety != NULL)
+        header_judge(p);
+}

@@ -1,0 +1,110 @@
+/* proof_room.h - what the files of the proofreader share. Private to src/proof. */
+#ifndef MAYDECK_PROOF_ROOM_H
+#define MAYDECK_PROOF_ROOM_H
+
+#include "proof.h"
+
+/* A stretch of items that follow each other and belong to one block. */
+struct proof_block {
+    const char *name;
+    size_t first, end;
+    struct area area;          /* all it holds */
+    const char *words;         /* all it says, without blanks; made when asked */
+};
+
+/* A page being judged. */
+struct proofing {
+    const struct page *page;
+    const struct card *card;
+    const struct faces *faces;
+    struct arena *arena;
+    const struct area *ink;    /* by item: where its ink stands, lines with their width */
+    struct proof_block *blocks;
+    size_t block_count;
+    const char *words;         /* all words of the page, without blanks; made when asked */
+    struct proof_finding *findings;
+    size_t count, room;
+    size_t measured;
+};
+
+struct proofing proofing_begin(const struct proof_input *input, struct arena *arena);
+
+/* One more thing was held against a rule. */
+void proof_measured(struct proofing *p, size_t things);
+
+/* A rule is broken, by the item (NULL: by the card as a whole). */
+void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page_item *item,
+                 const char *format, ...) __attribute__((format(printf, 4, 5)));
+
+/* ---- areas (proof_area.c) ---- */
+
+#define AREA_RIGHT(a) ((a).x + (a).width)
+#define AREA_FOOT(a) ((a).y + (a).height)
+
+bool area_meets(struct area a, struct area b);           /* they share more than an edge */
+bool area_within(struct area inner, struct area outer);
+struct area area_union(struct area a, struct area b);
+struct area area_grown(struct area a, mpt by);
+
+/* Distance between two areas along the axis on which they are apart; negative:
+ * they overlap, by the lesser overlap. */
+mpt area_gap(struct area a, struct area b);
+
+/* Is the whole area on the filled shape; does any of it touch the shape? */
+bool item_covers(const struct page_item *item, struct area area);
+bool item_touches(const struct page_item *item, struct area area);
+
+/* A path as corners, curves in short pieces; and whether a point is inside. */
+struct outline { const struct point *corners; size_t count; };
+struct outline outline_of(const struct page_item *path, struct arena *arena);
+bool outline_holds(const struct outline *outline, struct point point);
+
+/* Which inks lie under an area that is drawn as item `above`: seen[ink] is set. */
+void grounds_under(const struct proofing *p, size_t above, struct area area,
+                   bool seen[INK_COUNT]);
+
+/* ---- words (proof_text.c) ---- */
+
+bool is_text(const struct page_item *item);
+bool in_block(const struct page_item *item, const char *name);
+bool in_plan(const struct page_item *item);
+
+/* Small fixed-point numbers for messages: "4.27" mm, "12.5" pt, "6.43". */
+const char *mm_words(struct arena *arena, mpt length);
+const char *pt_words(struct arena *arena, mpt size);
+const char *ratio_words(struct arena *arena, double value);
+
+/* A card's text without its ** marks. */
+const char *text_plain(struct arena *arena, const char *text);
+
+/* The **bold** beginning of a text; "" if it does not begin so. */
+const char *text_command(struct arena *arena, const char *text);
+
+/* Do the words of the page's block hold these, blanks aside? "" is held. */
+bool block_says(struct proofing *p, const char *block, const char *text);
+
+/* All texts of a card that are sentences, one after the other. */
+struct sentence { const char *text; struct place origin; };
+struct sentence_list { struct sentence *at; size_t count, room; };
+struct sentence_list card_sentences(const struct card *card, struct arena *arena);
+
+size_t words_in(const char *text);
+bool word_in_list(const char *word, size_t length, const char *const *list, size_t count);
+bool has_word(const char *text, const char *const *list, size_t count);
+
+/* ---- rules, by what they look at ---- */
+
+void proof_places(struct proofing *p);      /* proof_place.c: G1 G2 G3 */
+void proof_said(struct proofing *p);        /* proof_said.c: G3, words lost */
+void proof_sizes(struct proofing *p);       /* proof_size.c: G4 G5 G6 G30 */
+void proof_lights(struct proofing *p);      /* proof_light.c: G7 G8 G9 */
+void proof_signs(struct proofing *p);       /* proof_sign.c: G10 P4, size of signs */
+void proof_wording(struct proofing *p);     /* proof_wording.c: G12 G13 G25 */
+void proof_steps(struct proofing *p);       /* proof_steps.c: G14 G15 G19 G23 G25 G27 */
+void proof_plan(struct proofing *p);        /* proof_plan.c: G20 G21 */
+void proof_glyphs(struct proofing *p);      /* proof_size.c: G18 */
+
+/* The pages of a boat together (proof_set.c). */
+void proof_together(const struct card_set *set, struct proofing *const *all, size_t count);
+
+#endif

@@ -1,0 +1,157 @@
+/* proof_set.c - the cards of a boat together: blocks at one place, one name an item,
+ * exits that lead to a card (room: proof). Rules G14, G16, G22. */
+#include "proof_room.h"
+
+#include <string.h>
+
+#define PLACE_SLACK MM(0.5)
+
+/* ---- G22 ---- */
+
+/* Blocks of every card, and those of cards with steps only. */
+static const struct fixed_block {
+    const char *name;
+    bool with_steps;
+} fixed[] = {{"mark", false},    {"title", false}, {"signs", false}, {"call line", false},
+             {"contact", false}, {"call", false},  {"footer", false}, {"steps", true},
+             {"plan", true}};
+
+/* Where a block stands: its first thing; of steps and plan, whose first things
+ * differ in size, all of it. */
+static bool block_corner(const struct proofing *p, const struct fixed_block *row,
+                         struct area *corner, const struct page_item **first)
+{
+    for (size_t i = 0; i < p->block_count; i++)
+        if (text_equal(p->blocks[i].name, row->name)) {
+            *first = &p->page->items[p->blocks[i].first];
+            *corner = row->with_steps ? p->blocks[i].area : (*first)->area;
+            return true;
+        }
+    return false;
+}
+
+static mpt apart(struct area a, struct area b)
+{
+    mpt x = a.x > b.x ? a.x - b.x : b.x - a.x, y = a.y > b.y ? a.y - b.y : b.y - a.y;
+    return x > y ? x : y;
+}
+
+static void block_judge(struct proofing *const *all, size_t count, const struct fixed_block *row)
+{
+    const char *model_card = NULL;
+    struct area model = {0, 0, 0, 0}, own;
+    for (size_t i = 0; i < count; i++) {
+        const struct page_item *first;
+        if ((row->with_steps && all[i]->card->step_count == 0) ||
+            !block_corner(all[i], row, &own, &first))
+            continue;
+        proof_measured(all[i], 1);
+        if (model_card == NULL) {
+            model = own;
+            model_card = all[i]->card->key;
+        } else if (apart(own, model) > PLACE_SLACK) {
+            proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
+                        row->name, mm_words(all[i]->arena, apart(own, model)), model_card);
+        }
+    }
+}
+
+/* ---- G16 ---- */
+
+/* What one tag is called somewhere. */
+struct term {
+    const char *tag, *name;
+    const struct item_kind *kind;
+    struct place origin;
+};
+struct term_list { struct term *at; const char **cards; size_t count, room, card_room; };
+
+/* Cards may add how long an extinguisher lasts, the safety plan what it holds:
+ * "Extinguisher, empty in 9 s", "Extinguisher, 2 kg". */
+static bool one_name(const char *a, const char *b)
+{
+    size_t length = strcspn(a, ",");
+    return length == strcspn(b, ",") && strncmp(a, b, length) == 0;
+}
+
+static void term_judge(struct proofing *p, struct term_list *terms, const struct term *term)
+{
+    proof_measured(p, 1);
+    for (size_t i = 0; i < terms->count; i++) {
+        const struct term *known = &terms->at[i];
+        if (!text_equal(known->tag, term->tag))
+            continue;
+        struct page_item words = {.origin = term->origin, .block = "steps", .kind = PAGE_BOX};
+        if (!one_name(known->name, term->name) || known->kind != term->kind)
+            proof_found(p, RULE_ONE_TERM, &words, "%s is \"%s\" here and \"%s\" on %s",
+                        term->tag, term->name, known->name, terms->cards[i]);
+        return;
+    }
+    size_t at = terms->count++;
+    terms->at = arena_grow(p->arena, terms->at, at, &terms->room, sizeof *terms->at);
+    terms->cards = arena_grow(p->arena, terms->cards, at, &terms->card_room,
+                              sizeof *terms->cards);
+    terms->at[at] = *term;
+    terms->cards[at] = p->card->key;
+}
+
+static void step_terms(struct proofing *p, struct term_list *terms, const struct card_step *step)
+{
+    for (size_t r = 0; r < step->row_count; r++) {
+        const struct card_row *row = &step->rows[r];
+        struct term term = {row->tag_count == 1 ? row->tags[0] : NULL, row->name, row->kind,
+                            row->origin};
+        if (term.tag != NULL)
+            term_judge(p, terms, &term);
+    }
+}
+
+/* A tag that stands for a run of them is none of its own. */
+static void place_terms(struct proofing *p, struct term_list *terms,
+                        const struct plan_place *place)
+{
+    for (size_t r = 0; r < place->row_count; r++) {
+        const struct plan_row *row = &place->rows[r];
+        struct term term = {row->chip_count == 1 ? row->chips[0] : NULL, row->name, row->kind,
+                            row->origin};
+        if (term.tag != NULL && strstr(term.tag, "–") == NULL)
+            term_judge(p, terms, &term);
+    }
+}
+
+static void terms_judge(struct proofing *const *all, size_t count)
+{
+    struct term_list terms = {0};
+    for (size_t i = 0; i < count; i++) {
+        const struct card *card = all[i]->card;
+        for (size_t s = 0; s < card->step_count; s++)
+            step_terms(all[i], &terms, &card->steps[s]);
+        for (size_t s = 0; card->safety != NULL && s < card->safety->place_count; s++)
+            place_terms(all[i], &terms, &card->safety->places[s]);
+    }
+}
+
+/* ---- G14 ---- */
+
+static void exit_judge(const struct card_set *set, struct proofing *p, const char *card)
+{
+    if (text_empty(card) || !p->card->decision.given)
+        return;
+    proof_measured(p, 1);
+    for (size_t i = 0; i < set->count; i++)
+        if (text_equal(set->cards[i]->procedure_key, card) ||
+            text_equal(set->cards[i]->key, card))
+            return;
+    proof_found(p, RULE_EXIT_CARD, NULL, "no card %s in the set", card);
+}
+
+void proof_together(const struct card_set *set, struct proofing *const *all, size_t count)
+{
+    for (size_t i = 0; i < sizeof fixed / sizeof *fixed; i++)
+        block_judge(all, count, &fixed[i]);
+    terms_judge(all, count);
+    for (size_t i = 0; i < count; i++) {
+        exit_judge(set, all[i], all[i]->card->decision.yes_card);
+        exit_judge(set, all[i], all[i]->card->decision.no_card);
+    }
+}

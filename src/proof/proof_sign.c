@@ -1,0 +1,156 @@
+/* proof_sign.c - signs: told apart without colour, never alone, never contrary to the
+ * words beside them, large enough (room: proof). Rules G10, G21, P4. */
+#include "proof_room.h"
+
+#define WORD_NEAR MM(15)
+#define SIGN_LEAST MM(7)
+
+/* ---- shapes ---- */
+
+enum shape { SHAPE_SQUARE, SHAPE_ROUND_SQUARE, SHAPE_DISC, SHAPE_TRIANGLE, SHAPE_RING };
+static const enum shape shapes[SIGN_CLASS_COUNT] = {
+    [SIGN_FIRE] = SHAPE_SQUARE,           [SIGN_RESCUE] = SHAPE_ROUND_SQUARE,
+    [SIGN_CONTROL] = SHAPE_DISC,          [SIGN_WARNING] = SHAPE_TRIANGLE,
+    [SIGN_PROHIBITION] = SHAPE_RING,      [SIGN_MANDATORY] = SHAPE_DISC,
+};
+
+static void shape_judge(struct proofing *p, size_t i)
+{
+    const struct page_item *item = &p->page->items[i];
+    proof_measured(p, 1);
+    for (size_t j = 0; j < i; j++) {
+        const struct page_item *other = &p->page->items[j];
+        if (other->kind != PAGE_SIGN || other->sign == item->sign ||
+            shapes[other->sign] != shapes[item->sign])
+            continue;
+        proof_found(p, RULE_SIGN_SHAPE, item, "the frame of %s and of %s is the same",
+                    item->glyph == NULL ? "?" : item->glyph,
+                    other->glyph == NULL ? "?" : other->glyph);
+        return;
+    }
+}
+
+/* ---- words ---- */
+
+/* Words beside the sign: at its height, of its block, within 15 mm. */
+static const struct page_item *word_beside(const struct proofing *p, const struct page_item *sign)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        struct area ink = p->ink[i];
+        bool level = ink.y < AREA_FOOT(sign->area) && AREA_FOOT(ink) > sign->area.y;
+        if (is_text(item) && level && text_equal(item->block, sign->block) &&
+            area_gap(ink, sign->area) <= WORD_NEAR && !area_within(ink, sign->area))
+            return item;
+    }
+    return NULL;
+}
+
+static void sign_judge(struct proofing *p, const struct page_item *sign)
+{
+    mpt side = sign->area.width < sign->area.height ? sign->area.width : sign->area.height;
+    proof_measured(p, 2);
+    if (word_beside(p, sign) == NULL)
+        proof_found(p, RULE_SIGN_WORD, sign, "the sign %s has no words within 15 mm",
+                    sign->glyph == NULL ? "frame" : sign->glyph);
+    if (side < SIGN_LEAST - 1)
+        proof_found(p, RULE_SIGN_SIZE, sign, "%s mm", mm_words(p->arena, side));
+}
+
+/* ---- stripes ---- */
+
+static bool class_ink(enum sign_class sign, enum ink ink)
+{
+    switch (sign) {
+    case SIGN_FIRE:
+    case SIGN_PROHIBITION:
+        return ink == INK_FIRE;
+    case SIGN_RESCUE:
+        return ink == INK_RESCUE;
+    case SIGN_CONTROL:
+    case SIGN_MANDATORY:
+        return ink == INK_CONTROL;
+    case SIGN_WARNING:
+        return ink == INK_WARNING;
+    case SIGN_CLASS_COUNT:
+        break;
+    }
+    return false;
+}
+
+static void stripe_judge(struct proofing *p, const struct page_item *stripe)
+{
+    if (stripe->kind == PAGE_TEXT || stripe->kind == PAGE_SIGN || stripe->fill < INK_FIRE)
+        return;
+    proof_measured(p, 1);
+    for (size_t i = 0; i < p->page->count; i++)
+        if (p->page->items[i].kind == PAGE_SIGN &&
+            class_ink(p->page->items[i].sign, stripe->fill) &&
+            text_equal(p->page->items[i].block, stripe->block))
+            return;
+    proof_found(p, RULE_STRIPE, stripe, "no sign of the stripe's class in its block");
+}
+
+/* ---- what a sign shows, and the words it must not stand beside ---- */
+
+#define WORDS_MOST 5
+static const struct contrary {
+    const char *glyph;
+    const char *words[WORDS_MOST];
+} contraries[] = {
+    {"fuel", {"open", "start"}},            /* its lever stands across: shut */
+    {"gas", {"open", "light"}},
+    {"seacock", {"open"}},
+    {"engstop", {"start", "restart"}},
+    {"phatch", {"open", "lift"}},           /* do not open */
+    {"pflame", {"light"}},                  /* no flame */
+    {"pwater", {"pour", "spray", "hose"}},  /* no water */
+    {"raft", {"leave"}},
+    {"grab", {"leave"}},
+};
+
+static size_t words_count(const struct contrary *row)
+{
+    size_t count = 0;
+    while (count < WORDS_MOST && row->words[count] != NULL)
+        count++;
+    return count;
+}
+
+/* The command of the step whose rows the sign stands in. */
+static const char *command_above(const struct proofing *p, const struct page_item *sign)
+{
+    const char *command = "";
+    for (size_t i = 0; i < p->page->count && &p->page->items[i] != sign; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_text(item) && item->role == ROLE_HEADLINE && item->run->role == FACE_BOLD)
+            command = item->run->text;
+    }
+    return command;
+}
+
+static void contrary_judge(struct proofing *p, const struct page_item *sign)
+{
+    if (sign->glyph == NULL || !in_block(sign, "steps") ||
+        !text_equal(p->page->language, "en"))
+        return;
+    const char *command = command_above(p, sign);
+    proof_measured(p, 1);
+    for (size_t i = 0; i < sizeof contraries / sizeof *contraries; i++)
+        if (text_equal(contraries[i].glyph, sign->glyph) &&
+            has_word(command, contraries[i].words, words_count(&contraries[i])))
+            proof_found(p, RULE_CONTRARY_SIGN, sign, "the sign %s beside \"%s\"", sign->glyph,
+                        command);
+}
+
+void proof_signs(struct proofing *p)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        stripe_judge(p, &p->page->items[i]);
+        if (p->page->items[i].kind != PAGE_SIGN)
+            continue;
+        shape_judge(p, i);
+        sign_judge(p, &p->page->items[i]);
+        contrary_judge(p, &p->page->items[i]);
+    }
+}

@@ -1,0 +1,318 @@
+/* proof_steps.c - what a card says and in which order: steps, decision, warnings,
+ * tags, channel, dates (room: proof). Rules G14, G15, G19, G23, G25, G27. */
+#include "proof_room.h"
+
+#include <string.h>
+
+#include "date.h"
+
+#define STEPS_MOST 8
+#define ROWS_MOST 14
+#define WARNINGS_MOST 3
+#define LOCAL_RULES_MOST 2
+#define DIGITS_MOST 6
+
+/* ---- G14 ---- */
+
+/* The k-th number disc's words; NULL: there is none. */
+static const struct page_item *number_at(const struct proofing *p, size_t k)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_text(item) && item->role == ROLE_NUMBER && k-- == 0)
+            return item;
+    }
+    return NULL;
+}
+
+static void numbers_judge(struct proofing *p)
+{
+    for (size_t i = 0; i <= p->card->step_count; i++) {
+        const struct page_item *number = number_at(p, i), *before = i > 0 ? number_at(p, i - 1)
+                                                                          : NULL;
+        const char *wanted = text_format(p->arena, "%zu", i + 1);
+        proof_measured(p, 1);
+        if ((number != NULL) != (i < p->card->step_count))
+            proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers",
+                        p->card->step_count);
+        else if (number != NULL && !text_equal(number->run->text, wanted))
+            proof_found(p, RULE_STEPS, number, "stands where %s belongs", wanted);
+        else if (number != NULL && before != NULL && number->baseline <= before->baseline)
+            proof_found(p, RULE_STEPS, number, "stands above the step before it");
+    }
+}
+
+static void steps_judge(struct proofing *p)
+{
+    size_t rows = 0;
+    for (size_t i = 0; i < p->card->step_count; i++)
+        rows += card_step_rows(&p->card->steps[i]);
+    proof_measured(p, 2);
+    if (p->card->step_count > STEPS_MOST || rows > ROWS_MOST)
+        proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", p->card->step_count, rows);
+    numbers_judge(p);
+}
+
+static void count_judge(struct proofing *p, const char *what, size_t count, size_t most)
+{
+    proof_measured(p, 1);
+    if (count > most)
+        proof_found(p, RULE_NEVERS, NULL, "%zu %s", count, what);
+}
+
+static bool step_of(const struct card *card, const char *id)
+{
+    for (size_t i = 0; i < card->step_count; i++)
+        if (text_equal(card->steps[i].id, id))
+            return true;
+    return false;
+}
+
+static void exit_judge(struct proofing *p, const char *word, const char *say)
+{
+    const char *whole = text_format(p->arena, "%s %s", word, say == NULL ? "" : say);
+    proof_measured(p, 1);
+    if (text_empty(say))
+        proof_found(p, RULE_EXITS, NULL, "no words for %s", word);
+    else if (!block_says(p, "decision", whole))
+        proof_found(p, RULE_EXITS, NULL, "the decision does not say \"%s\"", whole);
+}
+
+static void decision_judge(struct proofing *p)
+{
+    const struct card *card = p->card;
+    if (!card->decision.given)
+        return;
+    exit_judge(p, card->yes_word, card->decision.yes);
+    exit_judge(p, card->no_word, card->decision.no);
+    const char *after = card->procedure == NULL ? NULL : card->procedure->decision.after.text;
+    proof_measured(p, 1);
+    if (!text_empty(after) && !step_of(card, after))
+        proof_found(p, RULE_EXITS, NULL, "comes after the step %s, which the card lacks", after);
+}
+
+/* ---- G15 ---- */
+
+static bool tag_recorded(const struct boat *boat, const char *tag)
+{
+    for (size_t i = 0; boat != NULL && i < boat->equipment_count; i++)
+        if (text_equal(boat->equipment[i].tag.text, tag))
+            return true;
+    return boat != NULL && text_equal(boat->radio.tag.text, tag);
+}
+
+static void row_judge(struct proofing *p, const struct card_row *row)
+{
+    struct page_item words = {.origin = row->origin, .block = "steps", .kind = PAGE_BOX};
+    proof_measured(p, row->tag_count + 1);
+    for (size_t t = 0; t < row->tag_count; t++)
+        if (!tag_recorded(p->card->boat_record, row->tags[t]))
+            proof_found(p, RULE_TAG_RECORDED, &words, "the tag %s is not of the boat",
+                        row->tags[t]);
+    if (row->tag_count == 0 || text_empty(row->where))
+        proof_found(p, RULE_TAG_RECORDED, &words, "%s has no tag or no place", row->name);
+}
+
+static void tags_judge(struct proofing *p)
+{
+    if (p->card->held)
+        return;
+    for (size_t s = 0; s < p->card->step_count; s++) {
+        const struct card_step *step = &p->card->steps[s];
+        for (size_t r = 0; r < step->row_count; r++)
+            row_judge(p, &step->rows[r]);
+        for (size_t r = 0; r < step->table_count; r++)
+            for (size_t c = 0; c < TABLE_CELLS; c++) {
+                const char *tag = step->table[r].cells[c].tag;
+                proof_measured(p, 1);
+                if (!text_empty(tag) && !tag_recorded(p->card->boat_record, tag))
+                    proof_found(p, RULE_TAG_RECORDED, NULL, "the tag %s is not of the boat",
+                                tag);
+            }
+    }
+}
+
+/* ---- G19 ---- */
+
+static size_t words_said(const struct proofing *p, const char *block, const char *word)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < p->page->count; i++)
+        count += is_text(&p->page->items[i]) && in_block(&p->page->items[i], block) &&
+                         text_begins(p->page->items[i].run->text, word) ? 1 : 0;
+    return count;
+}
+
+static void warnings_judge(struct proofing *p, const char *block, const char *word,
+                           const struct card_warning *warnings, size_t count, size_t words)
+{
+    proof_measured(p, count == 0 ? 0 : 1 + count);
+    if (count > 0 && (text_empty(word) || words_said(p, block, word) < words))
+        proof_found(p, RULE_WARNING_SOURCE, NULL, "a signal word is missing in \"%s\"", block);
+    for (size_t i = 0; i < count; i++) {
+        struct page_item words_of = {.origin = warnings[i].origin, .block = block,
+                                     .kind = PAGE_BOX};
+        if (text_empty(warnings[i].tag) || !block_says(p, block, warnings[i].tag))
+            proof_found(p, RULE_WARNING_SOURCE, &words_of, "no source with \"%s\"",
+                        warnings[i].text);
+    }
+}
+
+static bool first_sign_below(const struct proofing *p, mpt from, mpt to, mpt *top)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (item->kind != PAGE_SIGN || !in_block(item, "steps") || item->area.y < from ||
+            item->area.y > to)
+            continue;
+        *top = item->area.y + item->area.height / 2;
+        return true;
+    }
+    return false;
+}
+
+/* The words of the steps between two heights, as they are read. */
+static const char *words_between(const struct proofing *p, mpt from, mpt to)
+{
+    struct text_builder words = text_builder_in(p->arena);
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_text(item) && in_block(item, "steps") && item->baseline > from &&
+            item->baseline < to)
+            text_add_format(&words, "%s%s", words.length == 0 ? "" : " ", item->run->text);
+    }
+    return words.at;
+}
+
+/* Below the step's headline and above its first row: other steps may say the same. */
+static void lethal_judge(struct proofing *p, size_t step)
+{
+    const struct card_step *made = &p->card->steps[step];
+    const struct page_item *own = number_at(p, step), *next = number_at(p, step + 1);
+    if (own == NULL || made->lethal_count == 0)
+        return;
+    mpt end = next == NULL ? p->page->height : next->baseline, row = end;
+    first_sign_below(p, own->baseline, end, &row);
+    const char *words = words_between(p, own->baseline, row);
+    for (size_t i = 0; i < made->lethal_count; i++) {
+        proof_measured(p, 1);
+        if (strstr(words, made->lethal[i].text) == NULL)
+            proof_found(p, RULE_LETHAL, own, "\"%s\" stands apart from step %zu",
+                        made->lethal[i].text, step + 1);
+    }
+}
+
+/* ---- G23 ---- */
+
+static void channel_judge(struct proofing *p)
+{
+    const struct card *card = p->card;
+    bool radio = card->boat_record != NULL &&
+                 (boat_fitted(card->boat_record, ITEM_vhf_dsc) == ANSWER_YES ||
+                  boat_fitted(card->boat_record, ITEM_vhf_handheld) == ANSWER_YES);
+    if (!card->call.given || !radio || text_empty(card->call.station))
+        return;
+    proof_measured(p, 1);
+    if (!block_says(p, "call", "16"))
+        proof_found(p, RULE_CHANNEL, NULL, "the call panel does not name channel 16");
+}
+
+static void digits_judge(struct proofing *p, const struct page_item *item)
+{
+    size_t row = 0;
+    if (item->role == ROLE_CODE)
+        return;
+    proof_measured(p, 1);
+    for (const char *at = item->run->text; *at != '\0'; at++) {
+        row = *at >= '0' && *at <= '9' ? row + 1 : 0;
+        if (row > DIGITS_MOST) {
+            proof_found(p, RULE_DIGITS, item, "more than %d digits in a row", DIGITS_MOST);
+            return;
+        }
+    }
+}
+
+/* ---- G25 ---- */
+
+/* The next date in a text, as 2027-04 or 2027-04-30. */
+static bool date_next(struct proofing *p, const char **at, struct date *out)
+{
+    while (**at != '\0') {
+        size_t length = strspn(*at, "0123456789-");
+        const char *token = arena_copy(p->arena, *at, length);
+        *at += length > 0 ? length : 1;
+        if (length >= 7 && date_parse(token, out))
+            return true;
+    }
+    return false;
+}
+
+static void dates_compare(struct proofing *p, const char *text, struct date printed, int wrong)
+{
+    struct date date;
+    for (const char *at = text == NULL ? "" : text; date_next(p, &at, &date);) {
+        int order = date_compare(date, printed);
+        proof_measured(p, 1);
+        if ((wrong > 0 && order > 0) || (wrong < 0 && order < 0))
+            proof_found(p, RULE_DATES, NULL, "\"%s\", printed %s", text,
+                        date_text(p->arena, printed));
+    }
+}
+
+static void dates_judge(struct proofing *p)
+{
+    const char *at = p->card->printed == NULL ? "" : p->card->printed;
+    struct date printed;
+    if (!date_next(p, &at, &printed))
+        return;
+    dates_compare(p, p->card->footer_left[0], printed, 1);
+    dates_compare(p, p->card->footer_left[1], printed, 1);
+    dates_compare(p, p->card->footer_right, printed, -1);
+}
+
+/* ---- G27 ---- */
+
+static void order_judge(struct proofing *p)
+{
+    static const char *const order[] = {"title", "signs", "call line", "steps", "plan",
+                                        "decision", "never", "cautions", "local rules",
+                                        "contact", "call", "footer"};
+    size_t last = 0;
+    const char *before = "";
+    for (size_t i = 0; i < sizeof order / sizeof *order; i++)
+        for (size_t b = 0; b < p->block_count; b++) {
+            if (!text_equal(p->blocks[b].name, order[i]))
+                continue;
+            proof_measured(p, 1);
+            if (p->blocks[b].first < last)
+                proof_found(p, RULE_ORDER, &p->page->items[p->blocks[b].first],
+                            "\"%s\" is read before \"%s\"", order[i], before);
+            last = p->blocks[b].first;
+            before = order[i];
+        }
+}
+
+/* ---- all ---- */
+
+void proof_steps(struct proofing *p)
+{
+    const struct card *card = p->card;
+    steps_judge(p);
+    count_judge(p, "nevers", card->never_count, WARNINGS_MOST);
+    count_judge(p, "cautions", card->caution_count, WARNINGS_MOST);
+    count_judge(p, "local rules", card->local_rule_count, LOCAL_RULES_MOST);
+    decision_judge(p);
+    tags_judge(p);
+    warnings_judge(p, "never", card->never_word, card->nevers, card->never_count,
+                   card->never_count);
+    warnings_judge(p, "cautions", card->caution_word, card->cautions, card->caution_count,
+                   card->caution_count);
+    for (size_t i = 0; i < card->step_count; i++)
+        lethal_judge(p, i);
+    channel_judge(p);
+    for (size_t i = 0; i < p->page->count; i++)
+        if (is_text(&p->page->items[i]))
+            digits_judge(p, &p->page->items[i]);
+    dates_judge(p);
+    order_judge(p);
+}

@@ -1,0 +1,224 @@
+/* proof_text.c - words and numbers for the proofreader (room: proof). It judges
+ * nothing. */
+#include "proof_room.h"
+
+#include <string.h>
+
+bool is_text(const struct page_item *item)
+{
+    return item->kind == PAGE_TEXT && item->run != NULL;
+}
+
+bool in_block(const struct page_item *item, const char *name)
+{
+    return text_equal(item->block, name);
+}
+
+/* The safety plan may have more than one plan block. */
+bool in_plan(const struct page_item *item)
+{
+    return item->block != NULL && text_begins(item->block, "plan");
+}
+
+/* ---- numbers ---- */
+
+static const char *hundredths(struct arena *arena, int64_t value)
+{
+    int64_t size = value < 0 ? -value : value;
+    return text_format(arena, "%s%lld.%02lld", value < 0 ? "-" : "", (long long)(size / 100),
+                       (long long)(size % 100));
+}
+
+const char *mm_words(struct arena *arena, mpt length)
+{
+    int64_t scaled = (int64_t)length * 10000000 / 28346457;   /* thousandths of mm */
+    return hundredths(arena, (scaled + (scaled < 0 ? -5 : 5)) / 10);
+}
+
+const char *pt_words(struct arena *arena, mpt size)
+{
+    return hundredths(arena, size / (MPT_PER_POINT / 100));
+}
+
+const char *ratio_words(struct arena *arena, double value)
+{
+    return hundredths(arena, (int64_t)(value * 100.0));
+}
+
+/* ---- a card's texts ---- */
+
+const char *text_plain(struct arena *arena, const char *text)
+{
+    struct text_builder out = text_builder_in(arena);
+    for (const char *at = text == NULL ? "" : text; *at != '\0';) {
+        if (text_begins(at, "**")) {
+            at += 2;
+            continue;
+        }
+        text_add_bytes(&out, at++, 1);
+    }
+    return out.at == NULL ? "" : out.at;
+}
+
+const char *text_command(struct arena *arena, const char *text)
+{
+    const char *end = text_begins(text, "**") ? strstr(text + 2, "**") : NULL;
+    return end == NULL ? "" : arena_copy(arena, text + 2, (size_t)(end - text - 2));
+}
+
+static void squeeze_into(struct text_builder *out, const char *text)
+{
+    for (; *text != '\0'; text++)
+        if (*text != ' ' && *text != '\t')
+            text_add_bytes(out, text, 1);
+}
+
+static const char *words_from(const struct proofing *p, size_t first, size_t end)
+{
+    struct text_builder out = text_builder_in(p->arena);
+    for (size_t i = first; i < end; i++)
+        if (is_text(&p->page->items[i]))
+            squeeze_into(&out, p->page->items[i].run->text);
+    return out.at == NULL ? "" : out.at;
+}
+
+static const char *page_words(struct proofing *p)
+{
+    if (p->words == NULL)
+        p->words = words_from(p, 0, p->page->count);
+    return p->words;
+}
+
+static const char *stretch_words(struct proofing *p, struct proof_block *block)
+{
+    if (block->words == NULL)
+        block->words = words_from(p, block->first, block->end);
+    return block->words;
+}
+
+bool block_says(struct proofing *p, const char *block, const char *text)
+{
+    struct text_builder wanted = text_builder_in(p->arena);
+    squeeze_into(&wanted, text_plain(p->arena, text));
+    if (wanted.length == 0)
+        return true;
+    if (block == NULL)
+        return strstr(page_words(p), wanted.at) != NULL;
+    for (size_t i = 0; i < p->block_count; i++)
+        if (text_equal(p->blocks[i].name, block) &&
+            strstr(stretch_words(p, &p->blocks[i]), wanted.at) != NULL)
+            return true;
+    return false;
+}
+
+/* ---- sentences ---- */
+
+static bool ends_sentence(const char *at)
+{
+    bool point = *at == '.' || *at == '?' || *at == '!';
+    return (point && (at[1] == ' ' || at[1] == '\0')) || text_begins(at, " · ");
+}
+
+static void sentences_of(struct sentence_list *list, struct arena *arena, const char *text,
+                         struct place origin)
+{
+    const char *plain = text_plain(arena, text), *start = plain;
+    for (const char *at = plain;; at++) {
+        if (*at != '\0' && !ends_sentence(at))
+            continue;
+        while (*start == ' ' || text_begins(start, "·"))
+            start += *start == ' ' ? 1 : strlen("·");
+        if (at > start) {
+            list->at = arena_grow(arena, list->at, list->count, &list->room, sizeof *list->at);
+            list->at[list->count++] = (struct sentence){
+                arena_copy(arena, start, (size_t)(at - start)), origin};
+        }
+        if (*at == '\0')
+            return;
+        start = at + 1;
+    }
+}
+
+static void warnings_sentences(struct sentence_list *list, struct arena *arena,
+                               const struct card_warning *warnings, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        sentences_of(list, arena, warnings[i].text, warnings[i].origin);
+}
+
+struct sentence_list card_sentences(const struct card *card, struct arena *arena)
+{
+    struct sentence_list list = {0};
+    for (size_t i = 0; i < card->step_count; i++) {
+        sentences_of(&list, arena, card->steps[i].headline.text, card->steps[i].headline.origin);
+        for (size_t k = 0; k < card->steps[i].lethal_count; k++)
+            sentences_of(&list, arena, card->steps[i].lethal[k].text,
+                         card->steps[i].lethal[k].origin);
+    }
+    sentences_of(&list, arena, card->decision.ask, card->decision.origin);
+    sentences_of(&list, arena, card->decision.yes, card->decision.origin);
+    sentences_of(&list, arena, card->decision.no, card->decision.origin);
+    warnings_sentences(&list, arena, card->nevers, card->never_count);
+    warnings_sentences(&list, arena, card->cautions, card->caution_count);
+    warnings_sentences(&list, arena, card->local_rules, card->local_rule_count);
+    sentences_of(&list, arena, card->signs, card->origin);
+    return list;
+}
+
+/* ---- words ---- */
+
+static bool word_letter(char letter)
+{
+    return letter != '\0' && strchr(" \t.,:;?!()", letter) == NULL;
+}
+
+/* The next word from *at on; false at the end. */
+static bool word_next(const char **at, const char **word, size_t *length)
+{
+    while (**at != '\0' && !word_letter(**at))
+        (*at)++;
+    for (*word = *at; word_letter(**at);)
+        (*at)++;
+    *length = (size_t)(*at - *word);
+    return *length > 0;
+}
+
+size_t words_in(const char *text)
+{
+    const char *word;
+    size_t count = 0, length;
+    while (word_next(&text, &word, &length))
+        count += strspn(word, "·–-/") == length ? 0 : 1;
+    return count;
+}
+
+static char lower(char letter)
+{
+    return letter >= 'A' && letter <= 'Z' ? (char)(letter - 'A' + 'a') : letter;
+}
+
+static bool word_is(const char *word, size_t length, const char *other)
+{
+    size_t i = 0;
+    while (i < length && other[i] != '\0' && lower(word[i]) == other[i])
+        i++;
+    return i == length && other[i] == '\0';
+}
+
+bool word_in_list(const char *word, size_t length, const char *const *list, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        if (word_is(word, length, list[i]))
+            return true;
+    return false;
+}
+
+bool has_word(const char *text, const char *const *list, size_t count)
+{
+    const char *word;
+    size_t length;
+    while (word_next(&text, &word, &length))
+        if (word_in_list(word, length, list, count))
+            return true;
+    return false;
+}

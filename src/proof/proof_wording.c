@@ -1,0 +1,255 @@
+/* proof_wording.c - the wording of headlines and sentences (room: proof). Rules G12,
+ * G13 and the placeholders of G25. What hangs on a language is asked of English
+ * cards only. */
+#include "proof_room.h"
+#include "proof_verbs.h"
+
+#include <string.h>
+
+#define SENTENCE_LONGEST 20
+#define SENTENCE_AIM 12
+#define COMMAND_WORDS 6
+#define COMMAND_CHARACTERS 32
+#define HEADLINE_WORDS 10
+#define HEADLINE_CHARACTERS 50
+#define CAPITALS_MOST 3
+
+#define COUNT_OF(list) (sizeof list / sizeof *(list))
+
+/* A finding about words of the card, with the line they came from. */
+static void told(struct proofing *p, enum proof_rule_key rule, struct place origin,
+                 const char *text, const char *measured)
+{
+    struct page_item words = {.origin = origin, .kind = PAGE_BOX};
+    proof_found(p, rule, &words, "\"%s\": %s", text, measured);
+}
+
+static const char *counted(struct proofing *p, const char *what, size_t count)
+{
+    return text_format(p->arena, "%zu %s", count, what);
+}
+
+/* ---- headlines ---- */
+
+static const char *first_word_end(const char *text)
+{
+    return text + strcspn(text, " .,:?!");
+}
+
+/* After its condition, if it has one: IT SPREADS? or AFTER THE CALL: */
+static const char *past_condition(const char *command)
+{
+    const char *end = strpbrk(command, "?:");
+    return end == NULL || end[1] == '\0' ? command : end + 1 + strspn(end + 1, " ");
+}
+
+/* THING ON, ALL ON DECK, NO FLAME; a condition alone, whose command follows. */
+static bool says_what_must_be(const char *command)
+{
+    static const char *const states[] = {"on", "off", "no", "all"};
+    return has_word(command, states, COUNT_OF(states)) || strchr(command, '?') != NULL;
+}
+
+/* DON'T TOUCH is a verb as TOUCH is. */
+static const char *past_dont(const char *command)
+{
+    static const char *const donts[] = {"don’t"};
+    const char *end = first_word_end(command);
+    return word_in_list(command, (size_t)(end - command), donts, 1) ? end + strspn(end, " ")
+                                                                    : command;
+}
+
+static bool begins_with_verb(const char *command)
+{
+    const char *start = past_dont(past_condition(command));
+    return word_in_list(start, (size_t)(first_word_end(start) - start), verbs, VERB_COUNT) ||
+           says_what_must_be(start);
+}
+
+/* Two verbs with "and" or "then" between them. */
+static bool joins_actions(const char *command)
+{
+    static const char *const joints[] = {" AND ", " THEN ", " and ", " then "};
+    for (size_t i = 0; i < COUNT_OF(joints); i++) {
+        const char *at = strstr(command, joints[i]);
+        const char *next = at == NULL ? "" : at + strlen(joints[i]);
+        if (word_in_list(next, (size_t)(first_word_end(next) - next), verbs, VERB_COUNT))
+            return true;
+    }
+    return false;
+}
+
+static size_t negatives_in(const char *text)
+{
+    static const char *const negatives[] = {"not", "never", "no", "don’t", "nothing", "none"};
+    size_t count = 0;
+    for (const char *at = text; *at != '\0';) {
+        size_t length = strcspn(at, " .,:;?!");
+        count += word_in_list(at, length, negatives, COUNT_OF(negatives)) ? 1 : 0;
+        at += length + strspn(at + length, " .,:;?!");
+    }
+    return count;
+}
+
+static void headline_length_judge(struct proofing *p, const struct card_text *headline,
+                                  const char *command, const char *plain)
+{
+    if (words_in(command) > COMMAND_WORDS)
+        told(p, RULE_HEADLINE, headline->origin, command,
+             counted(p, "words in the command", words_in(command)));
+    if (text_code_points(command) > COMMAND_CHARACTERS)
+        told(p, RULE_HEADLINE, headline->origin, command,
+             counted(p, "characters in the command", (size_t)text_code_points(command)));
+    if (words_in(plain) > HEADLINE_WORDS)
+        told(p, RULE_HEADLINE, headline->origin, plain, counted(p, "words", words_in(plain)));
+    if (text_code_points(plain) > HEADLINE_CHARACTERS)
+        told(p, RULE_HEADLINE, headline->origin, plain,
+             counted(p, "characters", (size_t)text_code_points(plain)));
+}
+
+static void headline_judge(struct proofing *p, const struct card_text *headline)
+{
+    const char *command = text_command(p->arena, headline->text);
+    const char *plain = text_plain(p->arena, headline->text);
+    proof_measured(p, 4);
+    headline_length_judge(p, headline, command, plain);
+    if (!text_equal(p->page->language, "en"))
+        return;
+    proof_measured(p, 3);
+    if (!begins_with_verb(text_empty(command) ? plain : command))
+        told(p, RULE_VERB_FIRST, headline->origin, plain, "no verb that is known");
+    if (joins_actions(command))
+        told(p, RULE_ONE_ACTION, headline->origin, command, "two verbs joined");
+    if (negatives_in(plain) > 1)
+        told(p, RULE_NEGATIVE, headline->origin, plain,
+             counted(p, "negatives", negatives_in(plain)));
+}
+
+/* ---- sentences ---- */
+
+static bool is_local_rule(const struct card *card, struct place origin)
+{
+    for (size_t i = 0; i < card->local_rule_count; i++)
+        if (card->local_rules[i].origin.source == origin.source &&
+            card->local_rules[i].origin.line == origin.line)
+            return true;
+    return false;
+}
+
+static void sentence_judge(struct proofing *p, const struct sentence *sentence)
+{
+    static const char *const passive[] = {"should be", "must be", "has to be", "shall be",
+                                          "need to be"};
+    size_t words = words_in(sentence->text);
+    proof_measured(p, 2);
+    if (words > SENTENCE_LONGEST)
+        told(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
+             counted(p, "words", words));
+    else if (words > SENTENCE_AIM && !is_local_rule(p->card, sentence->origin))
+        told(p, RULE_SENTENCE, sentence->origin, sentence->text, counted(p, "words", words));
+    for (size_t i = 0; i < COUNT_OF(passive) && text_equal(p->page->language, "en"); i++)
+        if (strstr(sentence->text, passive[i]) != NULL)
+            told(p, RULE_PASSIVE, sentence->origin, sentence->text, passive[i]);
+}
+
+/* ---- letters on the page ---- */
+
+static bool is_capitals(const char *word, size_t length)
+{
+    size_t letters = 0;
+    for (size_t i = 0; i < length; i++) {
+        if (word[i] >= 'a' && word[i] <= 'z')
+            return false;
+        letters += word[i] >= 'A' && word[i] <= 'Z' ? 1 : 0;
+    }
+    return letters > 1;
+}
+
+/* The longest row of words in capitals; numbers and tags do not count. */
+static size_t capitals_run(const char *text)
+{
+    size_t run = 0, longest = 0;
+    for (const char *at = text; *at != '\0';) {
+        size_t length = strcspn(at, " ");
+        run = is_capitals(at, length) ? run + 1 : 0;
+        longest = run > longest ? run : longest;
+        at += length + strspn(at + length, " ");
+    }
+    return longest;
+}
+
+static bool capitals_free(enum page_role role)
+{
+    return role == ROLE_ROW || role == ROLE_TABLE || role == ROLE_BOX || role == ROLE_SIGNS ||
+           role == ROLE_HEADLINE || role == ROLE_FOOTER;
+}
+
+static void capitals_judge(struct proofing *p, const struct page_item *item)
+{
+    size_t most = item->role == ROLE_HEADLINE ? COMMAND_WORDS : CAPITALS_MOST;
+    if (!capitals_free(item->role))
+        return;
+    proof_measured(p, 1);
+    size_t run = capitals_run(item->run->text);
+    if (run > most)
+        proof_found(p, RULE_CAPITALS, item, "%zu words in capitals", run);
+}
+
+static void letters_judge(struct proofing *p, const struct page_item *item)
+{
+    const char *text = item->run->text;
+    size_t length = strlen(text);
+    proof_measured(p, 2);
+    for (size_t i = 0; i < length; i++)
+        if ((unsigned char)text[i] < 0x20) {
+            proof_found(p, RULE_TABS, item, "control character %d", text[i]);
+            break;
+        }
+    if (length > 1 && text[length - 1] == '-' && text[length - 2] != ' ')
+        proof_found(p, RULE_HYPHEN, item, "ends in a hyphen");
+}
+
+/* Written so: "todo" is a word of other languages, and XX a number on an old clock. */
+static const char *stand_in(const char *text)
+{
+    static const char *const words[] = {"TODO", "FIXME", "lorem", "Lorem", "xx", "xxx", "xxxx"};
+    for (const char *at = text; *at != '\0';) {
+        size_t length = strcspn(at, " .,:;?!()");
+        for (size_t i = 0; i < COUNT_OF(words); i++)
+            if (strlen(words[i]) == length && strncmp(at, words[i], length) == 0)
+                return words[i];
+        at += length + strspn(at + length, " .,:;?!()");
+    }
+    return NULL;
+}
+
+static void placeholder_judge(struct proofing *p, const struct page_item *item)
+{
+    static const char *const signs[] = {"{", "}", "???", "____", "**"};
+    const char *word = stand_in(item->run->text);
+    proof_measured(p, 1);
+    for (size_t i = 0; i < COUNT_OF(signs); i++)
+        if (strstr(item->run->text, signs[i]) != NULL) {
+            proof_found(p, RULE_PLACEHOLDERS, item, "%s is left", signs[i]);
+            return;
+        }
+    if (word != NULL)
+        proof_found(p, RULE_PLACEHOLDERS, item, "%s is left", word);
+}
+
+void proof_wording(struct proofing *p)
+{
+    struct sentence_list sentences = card_sentences(p->card, p->arena);
+    for (size_t i = 0; i < p->card->step_count; i++)
+        headline_judge(p, &p->card->steps[i].headline);
+    for (size_t i = 0; i < sentences.count; i++)
+        sentence_judge(p, &sentences.at[i]);
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (!is_text(item))
+            continue;
+        capitals_judge(p, item);
+        letters_judge(p, item);
+        placeholder_judge(p, item);
+    }
+}
