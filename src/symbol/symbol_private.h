@@ -1,4 +1,5 @@
-/* symbol_private.h - how the symbol tables are written. Included in src/draw only.
+/* symbol_private.h - how the symbol tables are written. Private to
+ * src/symbol.
  *
  * The module is 100 x 100 units, y up. A part is a letter and its numbers:
  *     R  x y w h [r]        filled rectangle, corners of radius r
@@ -11,19 +12,24 @@
 #ifndef MAYDECK_SYMBOL_PRIVATE_H
 #define MAYDECK_SYMBOL_PRIVATE_H
 
-#include "draw.h"
+#include "symbol.h"
 
 #define NUMBERS(...) \
     (const double[]){__VA_ARGS__}, sizeof((const double[]){__VA_ARGS__}) / sizeof(double)
 #define SHAPE(letter, ...) {letter, false, NUMBERS(__VA_ARGS__)}
 #define CUT(letter, ...) {letter, true, NUMBERS(__VA_ARGS__)}
 #define PARTS(...) \
-    .parts = (const struct symbol_part[]){__VA_ARGS__}, \
-    .count = sizeof((const struct symbol_part[]){__VA_ARGS__}) / sizeof(struct symbol_part)
+    (const struct symbol_part[]){__VA_ARGS__}, \
+        sizeof((const struct symbol_part[]){__VA_ARGS__}) / sizeof(struct symbol_part)
 
-extern const struct symbol symbols_fire[], symbols_rescue[], symbols_signal[];
-extern const struct symbol symbols_control[], symbols_gear[], symbols_warning[];
-extern const size_t symbols_fire_count, symbols_rescue_count, symbols_signal_count;
-extern const size_t symbols_control_count, symbols_gear_count, symbols_warning_count;
+/* The drawing of the sign of that key. A key that is not in SYMBOL_LIST does not compile,
+ * a sign of the list that nobody drew does not link. */
+#define DRAWING(key, ...) \
+    _Static_assert(SYMBOL_##key != SYMBOL_NONE, "a sign of the list"); \
+    const struct symbol_drawing drawing_##key = {PARTS(__VA_ARGS__)}
+
+#define DRAWING_DECLARE(key, sign, meaning) extern const struct symbol_drawing drawing_##key;
+SYMBOL_LIST(DRAWING_DECLARE)
+#undef DRAWING_DECLARE
 
 #endif
