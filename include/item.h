@@ -39,6 +39,9 @@ const struct item_kind *item_find(const char *key);          /* NULL: no such ki
 const struct item_kind *item_kind_of(enum item_key item);    /* NULL for ITEM_NONE */
 const char *item_word(enum item_key item);                   /* its key; "" for ITEM_NONE */
 
+/* The keys, NULL-ended, each at its value less one: the choices of a field. */
+extern const char *const item_key_list[];
+
 /* Is the item among these, of which the last is followed by ITEM_NONE? */
 bool item_among(const enum item_key *among, enum item_key item);
 
@@ -62,7 +65,7 @@ struct zone {
 
 const struct zone *zone_find(const char *key);
 const struct zone *zone_at(size_t index);
-const char *const *zone_keys(void);
+extern const char *const zone_key_list[];   /* NULL-ended, in table order */
 
 /* True when `zone` is `wanted` itself or belongs to that family. */
 bool zone_within(const struct zone *zone, const char *wanted);

@@ -11,10 +11,12 @@ static void keys_are_unique_and_found(void **state)
         assert_int_equal(kind->item, item);
         assert_ptr_equal(item_find(kind->key), kind);
         assert_string_equal(item_word(item), kind->key);
+        assert_string_equal(item_key_list[item - 1], kind->key);
         assert_false(text_empty(kind->record));
     }
     assert_string_equal(item_word(ITEM_fire_port), "fire_port");
     assert_string_equal(item_word(ITEM_NONE), "");
+    assert_null(item_key_list[ITEM_COUNT - 1]);
     assert_null(item_kind_of(ITEM_NONE));
     assert_null(item_find("fire_prot"));
     assert_null(item_find(NULL));
