@@ -44,7 +44,7 @@ struct phrase {
     bool counted;
     enum word word;
     uint64_t count;
-    const struct item_kind *item;
+    enum item_key item;
     const struct zone *zone;
     struct text_value text;
     struct date date;
@@ -63,9 +63,8 @@ const struct phrase *phrase_counted(struct arena *arena, enum word word, uint64_
     __attribute__((sentinel));
 
 /* What a piece of gear is called ("Fuel valve"); so many of them ("8 lifejackets"). */
-const struct phrase *phrase_item(struct arena *arena, const struct item_kind *item);
-const struct phrase *phrase_items(struct arena *arena, const struct item_kind *item,
-                                  uint64_t count);
+const struct phrase *phrase_item(struct arena *arena, enum item_key item);
+const struct phrase *phrase_items(struct arena *arena, enum item_key item, uint64_t count);
 
 /* NULL for a zone of NULL. */
 const struct phrase *phrase_zone(struct arena *arena, const struct zone *zone);

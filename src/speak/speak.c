@@ -91,8 +91,8 @@ static const char *word_said(struct speaker *speaker, const struct phrase *phras
 
 static const char *item_said(struct speaker *speaker, const struct phrase *phrase)
 {
-    return phrase->counted ? words_items(speaker->words, phrase->item->key, phrase->count)
-                           : words_item(speaker->words, phrase->item->key);
+    return phrase->counted ? words_items(speaker->words, phrase->item, phrase->count)
+                           : words_item(speaker->words, phrase->item);
 }
 
 /* What was said so far and the next member, as the joint between them has it. */

@@ -51,18 +51,17 @@ const struct phrase *phrase_counted(struct arena *arena, enum word word, uint64_
     return phrase;
 }
 
-const struct phrase *phrase_item(struct arena *arena, const struct item_kind *item)
+const struct phrase *phrase_item(struct arena *arena, enum item_key item)
 {
-    promise(item != NULL);
+    promise(item != ITEM_NONE);
     struct phrase *phrase = phrase_new(arena, PHRASE_ITEM);
     phrase->item = item;
     return phrase;
 }
 
-const struct phrase *phrase_items(struct arena *arena, const struct item_kind *item,
-                                  uint64_t count)
+const struct phrase *phrase_items(struct arena *arena, enum item_key item, uint64_t count)
 {
-    promise(item != NULL);
+    promise(item != ITEM_NONE);
     struct phrase *name = phrase_new(arena, PHRASE_ITEM);
     name->item = item;
     name->counted = true;

@@ -48,12 +48,12 @@ static void equal_is_what_says_the_same(void **state)
     assert_true(phrase_equal(place, place_of("under the sink")));
     assert_true(phrase_equal(place, phrase_from(test.arena, place, (struct place){.line = 9})));
     assert_true(phrase_equal(NULL, phrase_verbatim(test.arena, "")));
-    const struct item_kind *torch = item_find("torch");
+    enum item_key torch = ITEM_torch;
     const struct phrase *others[] = {
         NULL, place_of("under the sin"), place_of(NULL), phrase_upper(test.arena, place),
         phrase_zone(test.arena, zone_find("saloon")), phrase_zone(test.arena, zone_find("mast")),
         phrase_item(test.arena, torch), phrase_items(test.arena, torch, 2),
-        phrase_items(test.arena, torch, 3), phrase_item(test.arena, item_find("knife")),
+        phrase_items(test.arena, torch, 3), phrase_item(test.arena, ITEM_knife),
         phrase_date(test.arena, (struct date){2027, 4, 0}),
         phrase_date(test.arena, (struct date){2027, 5, 0}), phrase_number(test.arena, 7),
         phrase_word(test.arena, WORD_YES, NULL), phrase_word(test.arena, WORD_NO, NULL),
@@ -95,7 +95,7 @@ static void all_is_visited_in_order(void **state)
     const struct phrase *phrase = phrase_word(
         test.arena, WORD_RADIO_AT, "tag", phrase_verbatim(test.arena, "E3"), "none", NULL,
         "place", place, "when", phrase_date(test.arena, (struct date){2027, 0, 0}), "what",
-        phrase_items(test.arena, item_find("torch"), 2), NULL);
+        phrase_items(test.arena, ITEM_torch, 2), NULL);
     struct text_builder out = text_builder_in(test.arena);
     phrase_visit(phrase, kind_note, &out);
     assert_string_equal(out.at, "wvlzwTdwvi");

@@ -83,7 +83,7 @@ static void numbers_take_their_forms(void **state)
         {1, "1 vest", "1 person"}, {2, "2 veste", "2 persone"}, {5, "5 vests", "5 persons"},
         {11, "11 vests", "11 persons"}, {21, "21 vest", "21 person"},
         {22, "22 veste", "22 persone"}};
-    const struct item_kind *vest = item_find("lifejacket");
+    enum item_key vest = ITEM_lifejacket;
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         const struct phrase *count = phrase_number(test.arena, (int64_t)rows[i].count);
         assert_string_equal(say(speaker, phrase_items(test.arena, vest, rows[i].count)),

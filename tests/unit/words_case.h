@@ -60,9 +60,9 @@ static inline void words_write(struct text_builder *out, const struct recipe *re
 static inline void names_write(struct text_builder *out, const struct recipe *recipe)
 {
     text_add(out, "items:\n");
-    for (size_t i = 0; i < item_count(); i++)
-        if (!text_equal(item_at(i)->key, recipe->left_out))
-            text_add_format(out, "  %s: %s\n", item_at(i)->key,
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        if (!text_equal(item_word(item), recipe->left_out))
+            text_add_format(out, "  %s: %s\n", item_word(item),
                             recipe->item_name != NULL ? recipe->item_name
                                                       : "{one: One thing, other: many things}");
     text_add(out, "zones:\n");
