@@ -7,6 +7,8 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "symbol.h"
+
 /* The class of an item: the letter its tags begin with. */
 enum item_class {
     ITEM_FIRE = 'F',
@@ -17,7 +19,7 @@ enum item_class {
 struct item_kind {
     const char *key;         /* fuel_shutoff_diesel */
     enum item_class class;
-    const char *symbol;      /* key of symbol_find; NULL: the class frame with the tag */
+    enum symbol_key symbol;  /* SYMBOL_NONE: the class frame with the tag */
     const char *usual_zone;  /* where most boats have it: orders lists, says nothing of a boat */
     bool by_engine;          /* with two engine spaces each item must say which it serves */
     const char *record;      /* what to record besides the place, for people */

@@ -7,7 +7,7 @@
 #include "text.h"
 
 #define ITEM_ROW(name, letter, sign, usually, engine, remember) \
-    {.key = #name, .class = ITEM_##letter, .symbol = (sign), .usual_zone = #usually, \
+    {.key = #name, .class = ITEM_##letter, .symbol = SYMBOL_##sign, .usual_zone = #usually, \
      .by_engine = (engine), .record = (remember)},
 static const struct item_kind items[] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
