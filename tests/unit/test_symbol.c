@@ -170,8 +170,8 @@ static enum sign_class class_of_gear(const struct item_kind *kind)
 static void signs_of_gear_are_of_its_class(void **state)
 {
     (void)state;
-    for (size_t i = 0; i < item_count(); i++) {
-        const struct item_kind *kind = item_at(i);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
         const struct symbol *symbol = symbol_of(kind->symbol);
         if (symbol != NULL && symbol->sign != class_of_gear(kind))
             fail_msg("%s: the sign %s is of another class", kind->key, symbol->key);
