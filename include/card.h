@@ -12,6 +12,7 @@
 #include "problem.h"
 #include "procedure.h"
 #include "radio.h"
+#include "words.h"
 
 /* A text and the line of the record or procedure it came from. */
 struct card_text {
@@ -189,7 +190,7 @@ struct card {
     const char *title;            /* upper case */
     const char *subject;          /* how other cards name it */
     const char *symbol;
-    const char *stripe;           /* fire, rescue, control, warning */
+    enum sign_class stripe;       /* fire, rescue, control, warning */
     bool distress;
     int number, of;
     const char *number_text;      /* Card 3 of 11 */

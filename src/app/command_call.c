@@ -82,7 +82,7 @@ static void section_print(struct arena *arena, const struct card_section *sectio
 static bool card_print(const struct call *call, const struct card_name *card)
 {
     struct boat_job *boat = call->boat;
-    struct compose_input input = compose_input_of(boat, boat->job->languages[0]);
+    struct compose_input input = compose_input_of(boat, boat->job->languages.rows[0]);
     struct card_saying saying = card_saying(&input, card->key, boat->arena, boat->problems);
     if (!saying.call.given)
         problem_add(boat->problems, SEVERITY_USE, no_place,
@@ -139,7 +139,7 @@ static bool cards_known(const struct call *call, const struct card_name *names, 
 static bool cards_print(const struct call *call)
 {
     size_t count;
-    struct compose_input input = compose_input_of(call->boat, call->boat->job->languages[0]);
+    struct compose_input input = compose_input_of(call->boat, call->boat->job->languages.rows[0]);
     const struct card_name *names = card_names(&input, call->boat->arena, &count);
     struct asked_cards asked = cards_choose(call, names, count);
     if (!cards_known(call, names, count))

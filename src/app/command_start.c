@@ -1,8 +1,8 @@
 /* command_start.c - new files to be filled in; nothing that is there is ever
  * changed (room: app). */
+#include "asked.h"
 #include "draw.h"
 #include "fleet.h"
-#include "starter.h"
 
 #include <stdio.h>
 #include <string.h>

@@ -8,12 +8,19 @@
 #include "problem.h"
 #include "procedure.h"
 #include "rules.h"
+#include "words.h"
 
 /* What of the program's own files a command reads, as bits. That they are whole is looked
  * at in any case. */
 enum need {
     NEED_TEXTS = 1 << 0,      /* procedures, sources and words */
     NEED_FACES = 1 << 1,
+};
+
+/* The words of some languages. */
+struct languages {
+    const struct words *const *rows;
+    size_t count;
 };
 
 /* One boat that was asked for. */
@@ -27,8 +34,8 @@ struct fleet {
     struct arena *arena;           /* of the run */
     struct problems *problems;     /* of the program's own files, the base and the run */
     struct faces *faces;           /* NULL: not needed, or not sound */
-    const struct words *const *languages;  /* those that sheets are made in */
-    size_t language_count;
+    struct languages languages;    /* each that the program has words of */
+    struct languages printed;      /* those among them that sheets are made in */
     const struct authorities *authorities;
     struct procedure_set procedures;
     const struct base_record *base;    /* NULL: base.yaml could not be used */

@@ -16,19 +16,19 @@ struct job job_of(const struct options *options, const struct fleet *fleet)
 {
     return (struct job){.options = options, .fleet = fleet,
                         .kinds = sheet_kinds, .kind_count = LENGTH(sheet_kinds),
-                        .languages = fleet->languages, .language_count = fleet->language_count,
+                        .languages = fleet->printed,
                         .papers = papers, .paper_count = LENGTH(papers)};
 }
 
 size_t job_part_count(const struct job *job)
 {
-    return job->kind_count * job->language_count * job->paper_count;
+    return job->kind_count * job->languages.count * job->paper_count;
 }
 
 struct job_part job_part_at(const struct job *job, size_t index)
 {
     promise(index < job_part_count(job));
-    size_t of_kind = job->language_count * job->paper_count;
+    size_t of_kind = job->languages.count * job->paper_count;
     return (struct job_part){.kind = index / of_kind,
                              .language = index % of_kind / job->paper_count,
                              .paper = index % job->paper_count};

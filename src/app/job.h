@@ -24,8 +24,7 @@ struct job {
     const struct fleet *fleet;
     const struct sheet_kind *kinds;
     size_t kind_count;
-    const struct words *const *languages;
-    size_t language_count;
+    struct languages languages;
     const char *const *papers;
     size_t paper_count;
 };

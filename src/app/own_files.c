@@ -10,6 +10,7 @@
 
 #define FLEET_ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
 #define MANIFEST "manifest.txt"
+#define WORDS_FOLDER "words/"
 #define OFFICIAL "clone or install the program again; whoever changed its texts on purpose " \
                  "runs `make manifest` in the clone"
 
@@ -17,7 +18,7 @@
 struct manifest {
     struct fleet *fleet;
     const char *folder;
-    struct names names;                /* such as words/en.yaml */
+    struct names names;                /* such as words/en/words.yaml */
     const struct source **sources;     /* as many; NULL: not as it was sealed */
     bool sound;
 };
@@ -96,7 +97,7 @@ static void rows_read(struct manifest *manifest, const struct source *source)
     REFUSE(manifest, source_whole(source), "the list does not end with the number of its files");
 }
 
-/* Every file of texts in the folder must be listed. `inside` is "" or "words/". */
+/* Every file of texts in the folder must be listed. `inside` is "", or such as "words/". */
 static void strangers_find(struct manifest *manifest, const char *inside)
 {
     struct arena *arena = manifest->fleet->arena;
@@ -117,6 +118,20 @@ static void strangers_find(struct manifest *manifest, const char *inside)
                    text_format(arena, "%s/%s does not belong to this program",
                                manifest->folder, name));
     }
+}
+
+/* The same in the folder of each language, also one that the list does not know. */
+static void language_strangers_find(struct manifest *manifest)
+{
+    struct arena *arena = manifest->fleet->arena;
+    const char *folder = text_format(arena, "%s/" WORDS_FOLDER, manifest->folder);
+    struct names found;
+    if (folder_names(arena, folder, &found) != 0)
+        return;     /* it was told */
+    for (size_t i = 0; i < found.count; i++)
+        if (found.at[i][0] != '.' &&
+            is_folder(text_format(arena, "%s%s", folder, found.at[i])))
+            strangers_find(manifest, text_format(arena, WORDS_FOLDER "%s/", found.at[i]));
 }
 
 static const struct source *named(struct manifest *manifest, const char *name)
@@ -140,7 +155,8 @@ static struct manifest manifest_read(struct fleet *fleet)
         return manifest;
     rows_read(&manifest, source);
     strangers_find(&manifest, "");
-    strangers_find(&manifest, "words/");
+    strangers_find(&manifest, WORDS_FOLDER);
+    language_strangers_find(&manifest);
     return manifest;
 }
 
@@ -196,38 +212,71 @@ static enum own_files procedures_read(struct manifest *manifest)
     return manifest->sound ? state : OWN_FILES_BROKEN;
 }
 
-/* The words of each language that sheets are made in. */
+/* The language whose words the listed file holds: "en" of words/en/words.yaml; NULL: none. */
+static const char *language_of(const char *name, struct arena *arena)
+{
+    if (!text_begins(name, WORDS_FOLDER) || !text_ends(name, "/words.yaml"))
+        return NULL;
+    const char *language = name + strlen(WORDS_FOLDER);
+    return arena_copy(arena, language, strlen(language) - strlen("/words.yaml"));
+}
+
+/* The words of each language that has a folder. False where one of them is unsound. */
 static bool languages_read(struct manifest *manifest)
 {
-    static const char *const languages[] = {"en"};
-    enum { COUNT = sizeof languages / sizeof *languages };
     struct fleet *fleet = manifest->fleet;
-    const struct words **rows = arena_array(fleet->arena, COUNT, sizeof *rows);
-    fleet->languages = rows;
-    for (size_t i = 0; i < COUNT; i++) {
-        const struct source *source = named(
-            manifest, text_format(fleet->arena, "words/%s.yaml", languages[i]));
-        if (source != NULL)
-            rows[i] = words_read(source, fleet->arena, fleet->problems);
-        if (rows[i] == NULL)
-            return false;
-        fleet->language_count++;
+    const struct words **rows = arena_array(fleet->arena, manifest->names.count, sizeof *rows);
+    bool sound = true;
+    for (size_t i = 0; i < manifest->names.count; i++) {
+        const char *language = language_of(manifest->names.at[i], fleet->arena);
+        if (language == NULL)
+            continue;
+        const struct words *words = words_read(manifest->sources[i], language, fleet->arena,
+                                               fleet->problems);
+        if (words != NULL)
+            rows[fleet->languages.count++] = words;
+        sound = sound && words != NULL;
     }
+    fleet->languages.rows = rows;
+    return sound;
+}
+
+/* The languages that sheets are made in. */
+static const char *const printed_in[] = {"en"};
+#define PRINTED_COUNT (sizeof printed_in / sizeof *printed_in)
+
+static bool printed_are_listed(struct manifest *manifest)
+{
+    for (size_t i = 0; i < PRINTED_COUNT; i++)
+        if (named(manifest, text_format(manifest->fleet->arena, WORDS_FOLDER "%s/words.yaml",
+                                        printed_in[i])) == NULL)
+            return false;
     return true;
+}
+
+static bool printed_choose(struct fleet *fleet)
+{
+    const struct words **rows = arena_array(fleet->arena, PRINTED_COUNT, sizeof *rows);
+    for (size_t i = 0; i < PRINTED_COUNT; i++)
+        for (size_t k = 0; k < fleet->languages.count; k++)
+            if (text_equal(words_language(fleet->languages.rows[k]), printed_in[i]))
+                rows[fleet->printed.count++] = fleet->languages.rows[k];
+    fleet->printed.rows = rows;
+    return fleet->printed.count == PRINTED_COUNT;
 }
 
 static enum own_files texts_read(struct manifest *manifest)
 {
     struct fleet *fleet = manifest->fleet;
-    bool languages = languages_read(manifest);
     const struct source *sources = named(manifest, "sources.yaml");
-    if (sources != NULL)
-        fleet->authorities = authorities_read(sources, fleet->arena, fleet->problems);
-    if (!manifest->sound)
+    if (!printed_are_listed(manifest) || sources == NULL)
         return OWN_FILES_BROKEN;
-    if (!languages || fleet->authorities == NULL)
+    bool complete = languages_read(manifest);
+    fleet->authorities = authorities_read(sources, fleet->arena, fleet->problems);
+    if (!printed_choose(fleet) || fleet->authorities == NULL)
         return OWN_FILES_WRONG;
-    return procedures_read(manifest);
+    enum own_files state = procedures_read(manifest);
+    return state == OWN_FILES_SOUND && !complete ? OWN_FILES_WRONG : state;
 }
 
 static bool fonts_read(struct fleet *fleet)

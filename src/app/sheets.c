@@ -23,7 +23,7 @@ struct sheets sheets_compose(struct boat_job *boat, struct job_part part)
 {
     struct sheets sheets = {
         .boat = boat, .part = part,
-        .input = compose_input_of(boat, boat->job->languages[part.language])};
+        .input = compose_input_of(boat, boat->job->languages.rows[part.language])};
     sheets_compose_within(&sheets, &(struct set_limits){.figure_count = 0});
     boat->parts_made++;
     return sheets;

@@ -96,7 +96,7 @@ void card_begin(struct composing *composing, const struct slot *slot, struct car
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
         .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.text,
-        .stripe = slot->procedure->stripe.text,
+        .stripe = slot->procedure->stripe,
         .distress = text_equal(slot->procedure->kind.text, "distress"),
         .number = slot->number, .of = (int)composing->slot_count,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),

@@ -15,12 +15,6 @@ static const char *const ink_words[INK_COUNT] = {
     [INK_CONTROL] = "control", [INK_WARNING] = "warning",
 };
 
-static const char *const sign_words[SIGN_CLASS_COUNT] = {
-    [SIGN_FIRE] = "fire",       [SIGN_RESCUE] = "rescue",
-    [SIGN_CONTROL] = "control", [SIGN_WARNING] = "warning",
-    [SIGN_PROHIBITION] = "prohibition", [SIGN_MANDATORY] = "mandatory",
-};
-
 static const char *const role_words[ROLE_COUNT] = {
     [ROLE_TITLE] = "title",           [ROLE_BOAT] = "boat",
     [ROLE_SIGNS] = "signs",           [ROLE_CALL_LINE] = "call_line",
@@ -140,7 +134,7 @@ static void item_add(struct text_builder *out, const struct page_item *item)
         break;
     case PAGE_SIGN:
         promise(item->sign < SIGN_CLASS_COUNT);
-        text_add_format(out, " class=%s glyph=%s", sign_words[item->sign],
+        text_add_format(out, " class=%s glyph=%s", sign_class_word(item->sign),
                         item->glyph ? item->glyph : "-");
         break;
     }

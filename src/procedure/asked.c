@@ -1,0 +1,243 @@
+/* asked.c - which items a set of procedures asks a boat's record for, in the order
+ * of a walk through the boat (room: procedure). Never looks at a boat. */
+#include "asked.h"
+
+#include "text.h"
+
+#include <stdlib.h>
+
+/* By place in the register: is the item named, and which fields are asked of it. */
+struct naming {
+    bool named;
+    bool *facts;
+};
+
+struct asking {
+    struct naming *items;
+    const char *type;
+    struct arena *arena;
+};
+
+static struct naming *naming_of(struct asking *asking, const char *item)
+{
+    for (size_t i = 0; i < item_count(); i++)
+        if (text_equal(item_at(i)->key, item))
+            return &asking->items[i];
+    return NULL;
+}
+
+static struct naming *item_note(struct asking *asking, const char *item)
+{
+    struct naming *naming = naming_of(asking, item);
+    if (naming == NULL)
+        return NULL;
+    if (!naming->named)
+        naming->facts = arena_array(asking->arena, equipment_fields()->count,
+                                    sizeof *naming->facts);
+    naming->named = true;
+    return naming;
+}
+
+static void fact_note(struct asking *asking, const char *item, const char *key)
+{
+    const struct field *field = field_find(equipment_fields(), key);
+    struct naming *naming = item_note(asking, item);
+    if (naming != NULL && field != NULL)
+        naming->facts[field - equipment_fields()->fields] = true;
+}
+
+static void list_note(struct asking *asking, const struct list_value *items)
+{
+    for (size_t i = 0; i < items->count; i++)
+        item_note(asking, items->items[i].text);
+}
+
+/* ---- conditions ---- */
+
+static bool is_hull(const char *word)
+{
+    return text_equal(word, "monohull") || text_equal(word, "catamaran");
+}
+
+/* Can the condition hold on no boat of the type that is asked for? */
+static bool ruled_out(const struct asking *asking, const struct condition *condition)
+{
+    size_t out = 0, same = 0;
+    if (condition == NULL || asking->type == NULL)
+        return false;
+    if (condition->kind == CONDITION_BOAT)
+        return is_hull(condition->words[0]) && !text_equal(condition->words[0], asking->type);
+    for (size_t i = 0; i < condition->child_count; i++) {
+        const struct condition *child = condition->children[i];
+        out += ruled_out(asking, child) ? 1 : 0;
+        same += child->kind == CONDITION_BOAT && is_hull(child->words[0]) &&
+                !ruled_out(asking, child) ? 1 : 0;
+    }
+    if (condition->kind == CONDITION_ALL || condition->kind == CONDITION_SURELY)
+        return out > 0;
+    if (condition->kind == CONDITION_ANY)
+        return out > 0 && out == condition->child_count;
+    return condition->kind == CONDITION_NONE && same > 0;
+}
+
+static void condition_note(struct asking *asking, const struct condition *condition)
+{
+    if (condition == NULL || ruled_out(asking, condition))
+        return;
+    switch (condition->kind) {
+    case CONDITION_FITTED:
+    case CONDITION_NOT_FITTED:
+        item_note(asking, condition->item);
+        break;
+    case CONDITION_INSIDE:
+        fact_note(asking, condition->item, "inside");
+        break;
+    case CONDITION_IS:
+        fact_note(asking, condition->item, condition->field);
+        break;
+    case CONDITION_CUTS:
+        fact_note(asking, condition->item, "cuts");
+        item_note(asking, condition->words[0]);
+        break;
+    case CONDITION_REACH:
+    case CONDITION_BEYOND:
+        fact_note(asking, condition->item, "from_cockpit");
+        break;
+    case CONDITION_BOAT:
+        break;
+    case CONDITION_SURELY:
+    case CONDITION_ALL:
+    case CONDITION_ANY:
+    case CONDITION_NONE:
+        for (size_t i = 0; i < condition->child_count; i++)
+            condition_note(asking, condition->children[i]);
+        break;
+    }
+}
+
+/* ---- procedures ---- */
+
+static void case_note(struct asking *asking, const struct step_case *step_case)
+{
+    if (ruled_out(asking, step_case->when))
+        return;
+    condition_note(asking, step_case->when);
+    list_note(asking, &step_case->uses);
+    list_note(asking, &step_case->also);
+}
+
+static void step_note(struct asking *asking, const struct procedure_step *step)
+{
+    if (ruled_out(asking, step->when))
+        return;
+    condition_note(asking, step->when);
+    list_note(asking, &step->uses);
+    list_note(asking, &step->also);
+    for (size_t i = 0; i < step->case_count; i++)
+        case_note(asking, &step->cases[i]);
+}
+
+static void procedure_note(struct asking *asking, const struct procedure *procedure)
+{
+    if (ruled_out(asking, procedure->when))
+        return;
+    condition_note(asking, procedure->when);
+    for (size_t i = 0; i < procedure->step_count; i++)
+        step_note(asking, &procedure->steps[i]);
+    for (size_t i = 0; i < procedure->call_count; i++)
+        condition_note(asking, procedure->calls[i].when);
+    for (size_t i = 0; i < procedure->never_count; i++)
+        condition_note(asking, procedure->nevers[i].when);
+    for (size_t i = 0; i < procedure->caution_count; i++)
+        condition_note(asking, procedure->cautions[i].when);
+}
+
+/* ---- the walk ---- */
+
+/* Keys that every entry has anyway. */
+static bool is_place(const char *key)
+{
+    static const char *const keys[] = {"item", "tag", "zone", "side", "spot", "how"};
+    for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++)
+        if (text_equal(keys[i], key))
+            return true;
+    return false;
+}
+
+/* A boat with two engines must say of each which one it serves. */
+static bool fact_asked(const struct asking *asking, const struct naming *naming,
+                       const struct item_kind *kind, size_t index)
+{
+    const char *key = equipment_fields()->fields[index].key;
+    if (text_equal(key, "serves") && kind->by_engine && text_equal(asking->type, "catamaran"))
+        return true;
+    return naming->facts[index] && !is_place(key);
+}
+
+/* A zone that the type does not have gives way to the one of its family it has. */
+static const struct zone *zone_of_type(const struct zone *usual, const char *type)
+{
+    if (!text_equal(type, "catamaran"))
+        return usual;
+    for (size_t i = 0; zone_at(i) != NULL; i++)
+        if (zone_at(i)->catamaran_only && text_equal(zone_at(i)->family, usual->key))
+            return zone_at(i);
+    return usual;
+}
+
+static struct asked_item asked_make(const struct asking *asking, size_t index)
+{
+    const struct item_kind *kind = item_at(index);
+    const struct field_table *table = equipment_fields();
+    const struct field **facts = arena_array(asking->arena, table->count, sizeof *facts);
+    struct asked_item asked = {
+        .kind = kind, .facts = facts,
+        .usual = zone_of_type(zone_find(kind->usual_zone), asking->type)};
+    for (size_t i = 0; i < table->count; i++)
+        if (fact_asked(asking, &asking->items[index], kind, i))
+            facts[asked.fact_count++] = &table->fields[i];
+    return asked;
+}
+
+static int middle_of(const struct zone *zone)
+{
+    return zone->from + zone->to;
+}
+
+/* 0 on deck, 1 below from the companionway forward, 2 below and aft of it. */
+static int leg_of(const struct zone *zone)
+{
+    if (zone->level != LEVEL_BELOW)
+        return 0;
+    return middle_of(zone) <= middle_of(zone_find("companionway")) ? 1 : 2;
+}
+
+static int by_walk(const void *a, const void *b)
+{
+    const struct asked_item *first = a, *second = b;
+    int leg = leg_of(first->usual), along = middle_of(second->usual) - middle_of(first->usual);
+    if (leg != leg_of(second->usual))
+        return leg - leg_of(second->usual);
+    if (along != 0)
+        return leg == 2 ? -along : along;
+    if (first->usual != second->usual)
+        return first->usual < second->usual ? -1 : 1;
+    return first->kind < second->kind ? -1 : first->kind > second->kind;
+}
+
+struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
+                              const char *type, struct arena *arena)
+{
+    struct asking asking = {.type = type, .arena = arena};
+    struct asked_item *rows = arena_array(arena, item_count(), sizeof *rows);
+    struct asked_list list = {.rows = rows};
+    asking.items = arena_array(arena, item_count(), sizeof *asking.items);
+    for (size_t i = 0; i < count; i++)
+        procedure_note(&asking, procedures[i]);
+    for (size_t i = 0; i < item_count(); i++)
+        if (asking.items[i].named)
+            rows[list.count++] = asked_make(&asking, i);
+    if (list.count > 0)
+        qsort(rows, list.count, sizeof *rows, by_walk);
+    return list;
+}

@@ -1,0 +1,282 @@
+/* condition_atoms.c - what may be asked of a boat's gear, key by key (room:
+ * procedure). Never joins conditions: condition_read.c does. */
+#include "condition_reading.h"
+
+#include "boat.h"
+#include "number.h"
+#include "text.h"
+
+const char *const reach_words[] = {
+    [REACH_OPEN_DECK] = "open_deck", [REACH_DECK] = "deck",
+    [REACH_COMPANIONWAY] = "companionway", NULL};
+
+const char *const boat_words[] = {"monohull", "catamaran", "gas", "dsc", NULL};
+
+void condition_fail(const struct condition_reading *reading, struct gathering *into,
+                    struct place place, const char *remedy, const char *what)
+{
+    problem_add(reading->problems, SEVERITY_ERROR, place, remedy, "%s", what);
+    into->failed = true;
+}
+
+struct condition *condition_gather(const struct condition_reading *reading,
+                                   struct gathering *into, enum condition_kind kind,
+                                   struct place place)
+{
+    struct condition *condition = arena_alloc(reading->arena, sizeof *condition);
+    into->items = arena_grow(reading->arena, into->items, into->count, &into->capacity,
+                             sizeof *into->items);
+    condition->kind = kind;
+    condition->place = place;
+    into->items[into->count++] = condition;
+    return condition;
+}
+
+/* ---- words ---- */
+
+/* The word itself when it is known, else NULL with an error. */
+static const char *known_word(const struct condition_reading *reading, struct gathering *into,
+                              const char *word, struct place place, const char *const *known,
+                              const char *what)
+{
+    for (size_t i = 0; known[i] != NULL; i++)
+        if (text_equal(known[i], word))
+            return known[i];
+    problem_add(reading->problems, SEVERITY_ERROR, place,
+                nearest_remedy(word, known, "see the reference of keys", reading->arena),
+                "%s is not a known %s", word, what);
+    into->failed = true;
+    return NULL;
+}
+
+static const char *known_scalar(const struct condition_reading *reading, struct gathering *into,
+                                const struct yaml_node *node, const char *const *known,
+                                const char *what)
+{
+    if (node->kind == YAML_SCALAR)
+        return known_word(reading, into, node->text, node->place, known, what);
+    condition_fail(reading, into, node->place, "write one word",
+                   text_format(reading->arena, "expected one %s, not %s", what,
+                               yaml_kind_word(node)));
+    return NULL;
+}
+
+/* A scalar is a list of one. NULL and *count 0 for an empty list, with an error. */
+static const struct yaml_node *const *as_list(const struct condition_reading *reading,
+                                              struct gathering *into,
+                                              const struct yaml_node *const *node, size_t *count)
+{
+    *count = (*node)->kind == YAML_SEQUENCE ? (*node)->count : 1;
+    if (*count == 0)
+        condition_fail(reading, into, (*node)->place, "name at least one, or take the key out",
+                       "the list is empty");
+    return (*node)->kind == YAML_SEQUENCE ? (*node)->items : node;
+}
+
+static bool is_mapping(const struct condition_reading *reading, struct gathering *into,
+                       const struct yaml_node *node, const char *shape)
+{
+    if (node->kind == YAML_MAPPING && node->count > 0)
+        return true;
+    condition_fail(reading, into, node->place, shape,
+                   text_format(reading->arena, "expected a mapping, not %s",
+                               node->kind == YAML_MAPPING ? "an empty one" : yaml_kind_word(node)));
+    return false;
+}
+
+/* ---- fitted, not_fitted, boat ---- */
+
+static void items_read(const struct condition_reading *reading, const struct yaml_node *node,
+                       struct gathering *into, enum condition_kind kind)
+{
+    size_t count = 0;
+    const struct yaml_node *const *items = as_list(reading, into, &node, &count);
+    for (size_t i = 0; i < count; i++) {
+        const char *item = known_scalar(reading, into, items[i], item_key_list, "item");
+        if (item != NULL)
+            condition_gather(reading, into, kind, items[i]->place)->item = item;
+    }
+}
+
+void fitted_read(const struct condition_reading *reading, const struct yaml_node *node,
+                        struct gathering *into)
+{
+    items_read(reading, node, into, CONDITION_FITTED);
+}
+
+void not_fitted_read(const struct condition_reading *reading,
+                            const struct yaml_node *node, struct gathering *into)
+{
+    items_read(reading, node, into, CONDITION_NOT_FITTED);
+}
+
+static void words_put(const struct condition_reading *reading, struct condition *condition,
+                      const char *word)
+{
+    const char **words = arena_array(reading->arena, 1, sizeof *words);
+    words[0] = word;
+    condition->words = words;
+    condition->word_count = 1;
+}
+
+void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
+                           struct gathering *into)
+{
+    const char *type = known_scalar(reading, into, node, boat_words, "kind of boat");
+    if (type != NULL)
+        words_put(reading, condition_gather(reading, into, CONDITION_BOAT, node->place), type);
+}
+
+/* ---- inside, cuts, reach, is ---- */
+
+static void zones_read(const struct condition_reading *reading, const struct yaml_node *node,
+                       struct gathering *into, struct condition *condition)
+{
+    size_t count = 0;
+    const struct yaml_node *const *zones = as_list(reading, into, &node, &count);
+    const char **words = arena_array(reading->arena, count, sizeof *words);
+    for (size_t i = 0; i < count; i++)
+        words[i] = known_scalar(reading, into, zones[i], zone_key_list, "zone");
+    condition->words = words;
+    condition->word_count = count;
+}
+
+void inside_read(const struct condition_reading *reading, const struct yaml_node *node,
+                        struct gathering *into)
+{
+    if (!is_mapping(reading, into, node, "write inside: {item: [zones]}"))
+        return;
+    for (size_t i = 0; i < node->count; i++) {
+        const struct yaml_pair *pair = &node->pairs[i];
+        const char *item =
+            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
+        struct condition *condition =
+            condition_gather(reading, into, CONDITION_INSIDE, pair->key_place);
+        condition->item = item;
+        zones_read(reading, pair->value, into, condition);
+    }
+}
+
+void cuts_read(const struct condition_reading *reading, const struct yaml_node *node,
+                      struct gathering *into)
+{
+    if (!is_mapping(reading, into, node, "write cuts: {item: other item}"))
+        return;
+    for (size_t i = 0; i < node->count; i++) {
+        const struct yaml_pair *pair = &node->pairs[i];
+        const char *item =
+            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
+        const char *other = known_scalar(reading, into, pair->value, item_key_list, "item");
+        struct condition *condition =
+            condition_gather(reading, into, CONDITION_CUTS, pair->key_place);
+        condition->item = item;
+        words_put(reading, condition, other);
+    }
+}
+
+static void distance_read(const struct condition_reading *reading, const struct yaml_node *node,
+                          enum condition_kind kind, struct gathering *into)
+{
+    if (!is_mapping(reading, into, node, "write it as {item: deck}"))
+        return;
+    for (size_t i = 0; i < node->count; i++) {
+        const struct yaml_pair *pair = &node->pairs[i];
+        const char *item =
+            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
+        const char *reach = known_scalar(reading, into, pair->value, reach_words, "reach");
+        struct condition *condition =
+            condition_gather(reading, into, kind, pair->key_place);
+        condition->item = item;
+        words_put(reading, condition, reach);
+    }
+}
+
+void reach_read(const struct condition_reading *reading, const struct yaml_node *node,
+                struct gathering *into)
+{
+    distance_read(reading, node, CONDITION_REACH, into);
+}
+
+void beyond_read(const struct condition_reading *reading, const struct yaml_node *node,
+                 struct gathering *into)
+{
+    distance_read(reading, node, CONDITION_BEYOND, into);
+}
+
+static const char *field_nearest(const struct condition_reading *reading, const char *key)
+{
+    const struct field_table *table = equipment_fields();
+    const char **keys = arena_array(reading->arena, table->count + 1, sizeof *keys);
+    for (size_t i = 0; i < table->count; i++)
+        keys[i] = table->fields[i].key;
+    return nearest_remedy(key, keys, "name a field that gear has in a boat file",
+                          reading->arena);
+}
+
+/* Can this field ever hold this value? One that it cannot would be a case that
+ * never comes. */
+static bool value_fits(const struct condition_reading *reading, struct gathering *into,
+                       const struct field *field, const struct yaml_node *value)
+{
+    static const char *const answers[] = {"yes", "no", NULL};
+    int64_t milli;
+    switch (field->kind) {
+    case FIELD_CHOICE:
+        return known_scalar(reading, into, value, field->choices, field->key) != NULL;
+    case FIELD_ANSWER:
+        return known_scalar(reading, into, value, answers, "answer") != NULL;
+    case FIELD_NUMBER:
+        if (value->kind == YAML_SCALAR && number_parse_milli(value->text, &milli))
+            return true;
+        condition_fail(reading, into, value->place, "write a number",
+                       text_format(reading->arena, "%s needs a number", field->key));
+        return false;
+    case FIELD_TEXT:
+        if (value->kind == YAML_SCALAR && !text_empty(value->text))
+            return true;
+        condition_fail(reading, into, value->place, "write one value",
+                       text_format(reading->arena, "%s needs one value", field->key));
+        return false;
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_NODE:
+        condition_fail(reading, into, value->place,
+                       "`inside` and `cuts` ask about places and currents",
+                       text_format(reading->arena, "`is` cannot ask about %s", field->key));
+        return false;
+    }
+    return false;
+}
+
+static void field_value_read(const struct condition_reading *reading, const char *item,
+                             const struct yaml_pair *pair, struct gathering *into)
+{
+    const struct field *field = field_find(equipment_fields(), pair->key);
+    if (field == NULL) {
+        problem_add(reading->problems, SEVERITY_ERROR, pair->key_place,
+                    field_nearest(reading, pair->key), "%s is not a field of gear", pair->key);
+        into->failed = true;
+        return;
+    }
+    if (!value_fits(reading, into, field, pair->value))
+        return;
+    struct condition *condition = condition_gather(reading, into, CONDITION_IS, pair->key_place);
+    condition->item = item;
+    condition->field = field->key;
+    words_put(reading, condition, pair->value->text);
+}
+
+void is_read(const struct condition_reading *reading, const struct yaml_node *node,
+                    struct gathering *into)
+{
+    static const char shape[] = "write is: {item: {field: value}}";
+    if (!is_mapping(reading, into, node, shape))
+        return;
+    for (size_t i = 0; i < node->count; i++) {
+        const struct yaml_pair *pair = &node->pairs[i];
+        const char *item =
+            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
+        if (!is_mapping(reading, into, pair->value, shape))
+            continue;
+        for (size_t k = 0; k < pair->value->count; k++)
+            field_value_read(reading, item, &pair->value->pairs[k], into);
+    }
+}

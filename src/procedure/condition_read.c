@@ -1,0 +1,142 @@
+/* condition_read.c - the `when` of a procedure (room: procedure): plain YAML, no
+ * formula language. Reads what is asked and whether it can be asked at all;
+ * never answers it for a boat. */
+#include "condition_reading.h"
+
+#include "text.h"
+
+/* The one condition that all of these come to. */
+static const struct condition *joined(const struct condition_reading *reading,
+                                      const struct gathering *all, struct place place)
+{
+    if (all->count == 1)
+        return all->items[0];
+    struct condition *condition = arena_alloc(reading->arena, sizeof *condition);
+    condition->kind = CONDITION_ALL;
+    condition->place = place;
+    condition->children = all->items;
+    condition->child_count = all->count;
+    return condition;
+}
+
+static const struct condition *one_read(const struct condition_reading *reading,
+                                        const struct yaml_node *node);
+
+/* The depth limit of the tree bounds how deep this goes. */
+static void members_read(const struct condition_reading *reading, const struct yaml_node *list,
+                         struct gathering *into)
+{
+    for (size_t i = 0; i < list->count; i++) {
+        const struct condition *member = one_read(reading, list->items[i]);
+        into->failed |= member == NULL;
+        into->items = arena_grow(reading->arena, into->items, into->count, &into->capacity,
+                                 sizeof *into->items);
+        into->items[into->count] = member;
+        into->count += member != NULL;
+    }
+}
+
+static void group_read(const struct condition_reading *reading, const struct yaml_node *node,
+                       struct gathering *into, enum condition_kind kind)
+{
+    struct gathering members = {0};
+    if (node->kind != YAML_SEQUENCE || node->count == 0) {
+        condition_fail(reading, into, node->place, "write a list: [{...}, {...}]",
+                       "all, any and none need a list of conditions");
+        return;
+    }
+    members_read(reading, node, &members);
+    into->failed |= members.failed;
+    struct condition *group = condition_gather(reading, into, kind, node->place);
+    group->children = members.items;
+    group->child_count = members.count;
+}
+
+static void all_read(const struct condition_reading *reading, const struct yaml_node *node,
+                     struct gathering *into)
+{
+    group_read(reading, node, into, CONDITION_ALL);
+}
+
+static void any_read(const struct condition_reading *reading, const struct yaml_node *node,
+                     struct gathering *into)
+{
+    group_read(reading, node, into, CONDITION_ANY);
+}
+
+static void none_read(const struct condition_reading *reading, const struct yaml_node *node,
+                      struct gathering *into)
+{
+    group_read(reading, node, into, CONDITION_NONE);
+}
+
+static void surely_read(const struct condition_reading *reading, const struct yaml_node *node,
+                        struct gathering *into)
+{
+    const struct condition **child = arena_array(reading->arena, 1, sizeof *child);
+    struct condition *condition = condition_gather(reading, into, CONDITION_SURELY, node->place);
+    child[0] = one_read(reading, node);
+    into->failed |= child[0] == NULL;
+    condition->children = child;
+    condition->child_count = child[0] == NULL ? 0 : 1;
+}
+
+static const struct {
+    const char *key;
+    void (*read)(const struct condition_reading *reading, const struct yaml_node *node,
+                 struct gathering *into);
+} keys[] = {
+    {.key = "fitted", .read = fitted_read},   {.key = "not_fitted", .read = not_fitted_read},
+    {.key = "inside", .read = inside_read},   {.key = "is", .read = is_read},
+    {.key = "cuts", .read = cuts_read},       {.key = "boat", .read = boat_type_read},
+    {.key = "reach", .read = reach_read},     {.key = "beyond", .read = beyond_read},
+    {.key = "surely", .read = surely_read},   {.key = "all", .read = all_read},
+    {.key = "any", .read = any_read},         {.key = "none", .read = none_read},
+};
+
+enum { KEY_COUNT = sizeof keys / sizeof keys[0] };
+
+static void unknown_tell(const struct condition_reading *reading, const struct yaml_pair *pair,
+                         struct gathering *into)
+{
+    const char *names[KEY_COUNT + 1] = {0};
+    for (size_t i = 0; i < KEY_COUNT; i++)
+        names[i] = keys[i].key;
+    condition_fail(reading, into, pair->key_place,
+                   nearest_remedy(pair->key, names,
+                                  "a condition knows fitted, not_fitted, inside, is, cuts, reach, "
+                                  "beyond, boat, surely, all, any and none", reading->arena),
+                   text_format(reading->arena, "%s is not a condition", pair->key));
+}
+
+static void pair_read(const struct condition_reading *reading, const struct yaml_pair *pair,
+                      struct gathering *into)
+{
+    for (size_t i = 0; i < KEY_COUNT; i++)
+        if (text_equal(pair->key, keys[i].key)) {
+            keys[i].read(reading, pair->value, into);
+            return;
+        }
+    unknown_tell(reading, pair, into);
+}
+
+static const struct condition *one_read(const struct condition_reading *reading,
+                                        const struct yaml_node *node)
+{
+    struct gathering all = {0};
+    if (node->kind == YAML_SEQUENCE)
+        members_read(reading, node, &all);
+    for (size_t i = 0; node->kind == YAML_MAPPING && i < node->count; i++)
+        pair_read(reading, &node->pairs[i], &all);
+    if (all.count == 0 && !all.failed)
+        condition_fail(reading, &all, node->place, "write a condition such as {fitted: liferaft}",
+                       "a condition is expected here");
+    return all.failed ? NULL : joined(reading, &all, node->place);
+}
+
+const struct condition *condition_read(const struct yaml_node *node, struct arena *arena,
+                                       struct problems *problems)
+{
+    struct condition_reading reading = {.arena = arena, .problems = problems};
+    return one_read(&reading, node);
+}

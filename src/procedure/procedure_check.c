@@ -1,0 +1,189 @@
+/* procedure_check.c - what only the whole procedure shows (room: procedure): how
+ * many of each, and steps that are named but do not exist. Never mends. */
+#include "procedure_room.h"
+
+#include "text.h"
+
+enum { MOST_STEPS = 8, MOST_NEVERS = 3, MOST_CAUTIONS = 3 };
+
+/* Warnings that some boats alone have may exclude each other: the page is judged again when
+ * it is proofread. */
+static size_t for_every_boat(const struct warning *warnings, size_t count)
+{
+    size_t every = 0;
+    for (size_t i = 0; i < count; i++)
+        every += warnings[i].when == NULL ? 1 : 0;
+    return every;
+}
+
+/* The distress call and the safety plan are made from the boat's record. */
+static bool is_from_record(const struct procedure *procedure)
+{
+    return text_equal(procedure->kind.text, "distress") ||
+           text_equal(procedure->kind.text, "safety_plan");
+}
+
+static void whole_tell(const struct procedure_reading *reading, const char *remedy,
+                       const char *what)
+{
+    const struct procedure *procedure = reading->procedure;
+    problem_add(reading->problems, SEVERITY_ERROR,
+                place_or(procedure->key.place, source_whole(procedure->source)), remedy, "%s",
+                what);
+}
+
+static bool is_plain_key(const char *text)
+{
+    bool plain = text[0] >= 'a' && text[0] <= 'z';
+    for (size_t i = 0; plain && text[i] != '\0'; i++)
+        plain = (text[i] >= 'a' && text[i] <= 'z') || (text[i] >= '0' && text[i] <= '9') ||
+                text[i] == '_';
+    return plain;
+}
+
+static void key_check(const struct procedure_reading *reading)
+{
+    const struct text_value *key = &reading->procedure->key;
+    if (key->text != NULL && !is_plain_key(key->text))
+        problem_add(reading->problems, SEVERITY_ERROR, key->place,
+                    "write small letters, digits and _, a letter first: files are named by it",
+                    "procedure \"%s\" is not a plain key", key->text);
+}
+
+static void too_many_tell(const struct procedure_reading *reading, size_t count, size_t most,
+                          struct place place, const char *what)
+{
+    if (count > most)
+        problem_add(reading->problems, SEVERITY_ERROR, place, "keep those that save most lives",
+                    "%zu %s: a card holds at most %zu", count, what, most);
+}
+
+static void numbers_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (procedure->step_count > MOST_STEPS)
+        too_many_tell(reading, procedure->step_count, MOST_STEPS,
+                      procedure->steps[MOST_STEPS].place, "steps");
+    size_t nevers = for_every_boat(procedure->nevers, procedure->never_count);
+    size_t cautions = for_every_boat(procedure->cautions, procedure->caution_count);
+    if (nevers > MOST_NEVERS)
+        too_many_tell(reading, nevers, MOST_NEVERS, procedure->nevers[MOST_NEVERS].place,
+                      "nevers");
+    if (is_from_record(procedure))
+        return;
+    if (cautions > MOST_CAUTIONS)
+        too_many_tell(reading, cautions, MOST_CAUTIONS, procedure->cautions[MOST_CAUTIONS].place,
+                      "cautions");
+    if (procedure->caution_count == 0)
+        whole_tell(reading, "write cautions: with one to three warnings of authorities",
+                   "the procedure has no caution");
+    if (procedure->step_count == 0)
+        whole_tell(reading, "write steps: with what to do, in order",
+                   "the procedure has no steps");
+}
+
+/* What these cards do not print must not be written as if they did. */
+static void from_record_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (!is_from_record(procedure))
+        return;
+    if (procedure->step_count > 0 || procedure->decision.given || procedure->call_count > 0)
+        whole_tell(reading, "take them out: its texts come from the boat's record",
+                   text_format(reading->arena, "a card of the kind %s has no steps, decision "
+                               "or calls", procedure->kind.text));
+    if (text_equal(procedure->kind.text, "safety_plan") &&
+        (procedure->never_count > 0 || procedure->caution_count > 0 || procedure->when != NULL))
+        whole_tell(reading, "take them out: every boat has one, and it only shows where gear is",
+                   "a safety plan has no never, cautions or when");
+}
+
+static bool has_step(const struct procedure *procedure, const char *id)
+{
+    for (size_t i = 0; i < procedure->step_count; i++)
+        if (text_equal(procedure->steps[i].id.text, id))
+            return true;
+    return false;
+}
+
+static const char *nearest_step(const struct procedure_reading *reading, const char *id)
+{
+    const struct procedure *procedure = reading->procedure;
+    const char **ids = arena_array(reading->arena, procedure->step_count + 1, sizeof *ids);
+    for (size_t i = 0; i < procedure->step_count; i++)
+        ids[i] = procedure->steps[i].id.text;
+    return nearest_remedy(id, ids, "write the id of a step of this procedure", reading->arena);
+}
+
+static void step_name_check(const struct procedure_reading *reading, const char *key,
+                            const struct text_value *id)
+{
+    if (id->text == NULL || has_step(reading->procedure, id->text))
+        return;
+    problem_add(reading->problems, SEVERITY_ERROR, id->place, nearest_step(reading, id->text),
+                "%s: no step is called %s", key, id->text);
+}
+
+static void ids_unique_check(const struct procedure_reading *reading, size_t index)
+{
+    const struct procedure_step *steps = reading->procedure->steps;
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(steps[i].id.text, steps[index].id.text) &&
+            steps[index].id.place.line > 0) {
+            problem_add(reading->problems, SEVERITY_ERROR, steps[index].id.place,
+                        "give each step an id of its own",
+                        "two steps are called %s (first on line %d)", steps[index].id.text,
+                        steps[i].id.place.line);
+            return;
+        }
+}
+
+static void calling_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (procedure->call_count > 0 && procedure->call_when.count == 0)
+        whole_tell(reading, "write call_when: {say: } with who calls when",
+                   "the procedure has a call but no call_when");
+    if (procedure->call_count == 0 && procedure->call_when.count > 0)
+        problem_add(reading->problems, SEVERITY_ERROR, procedure->call_when.items[0].place,
+                    "write calls: with the message, or take call_when out",
+                    "the procedure says when to call but has no call");
+}
+
+static void reason_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    if (procedure->when != NULL && procedure->when_reason.text == NULL)
+        whole_tell(reading, "write when_reason: with why other boats do not need the card",
+                   "the procedure has a when but no when_reason");
+}
+
+/* The sign beside a title stands in the frame of the stripe's class. */
+static void title_sign_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    const struct symbol *symbol = symbol_find(procedure->symbol.text);
+    if (symbol == NULL || procedure->stripe == SIGN_CLASS_COUNT ||
+        symbol->sign == procedure->stripe)
+        return;
+    const char *stripe = sign_class_word(procedure->stripe);
+    problem_add(reading->problems, SEVERITY_ERROR, procedure->symbol.place,
+                text_format(reading->arena, "name a sign of the class %s, or write the stripe "
+                            "of the sign's class", stripe),
+                "the sign %s is of the class %s, but the stripe of the class %s", symbol->key,
+                sign_class_word(symbol->sign), stripe);
+}
+
+void procedure_check(const struct procedure_reading *reading)
+{
+    const struct procedure *procedure = reading->procedure;
+    key_check(reading);
+    title_sign_check(reading);
+    numbers_check(reading);
+    from_record_check(reading);
+    for (size_t i = 0; i < procedure->step_count; i++)
+        ids_unique_check(reading, i);
+    step_name_check(reading, "after", &procedure->decision.after);
+    calling_check(reading);
+    reason_check(reading);
+}
