@@ -141,8 +141,8 @@ static void other_read(const struct fleet *fleet, const char *path, const char *
 
 static void asked_read(const struct fleet *fleet, const char *path, struct boat_asked *boat)
 {
-    boat->source = file_read(path, (struct file_absent){SEVERITY_ERROR, "put the boat's file there"},
-                             fleet->arena, boat->problems);
+    struct file_absent absent = {SEVERITY_ERROR, "put the boat's file there"};
+    boat->source = file_read(path, absent, fleet->arena, boat->problems);
     if (boat->source != NULL)
         identities_add(fleet->identities, boat->source, boat->key);
 }

@@ -22,8 +22,8 @@ struct problems *fleet_problems(const struct fleet *fleet)
 }
 
 /* Those that the function takes. */
-static void problems_print(const struct problems *problems, bool (*takes)(const struct problem *problem),
-                           struct arena *arena)
+static void problems_print(const struct problems *problems,
+                           bool (*takes)(const struct problem *problem), struct arena *arena)
 {
     size_t count;
     const struct problem *list = problems_sorted(problems, &count);
