@@ -6,6 +6,7 @@
 #include <stdint.h>
 
 #include "arena.h"
+#include "item.h"
 #include "problem.h"
 #include "source.h"
 
@@ -126,9 +127,9 @@ const char *words_fill(const struct words *words, struct arena *arena, enum word
 enum plural words_plural(const struct words *words, uint64_t count);
 
 /* What one piece of gear is called where it stands alone ("Fuel valve"), and behind a number
- * of them ("fuel valves"). NULL for what is no item. */
-const char *words_item(const struct words *words, const char *item);
-const char *words_items(const struct words *words, const char *item, uint64_t count);
+ * of them ("fuel valves"). NULL for ITEM_NONE. */
+const char *words_item(const struct words *words, enum item_key item);
+const char *words_items(const struct words *words, enum item_key item, uint64_t count);
 
 /* What the zone is called ("Chart table"). NULL for what is no zone. */
 const char *words_zone(const struct words *words, const char *zone);

@@ -46,7 +46,7 @@ static void first_date_find(const struct boat_job *job, struct check_row *row)
 
 struct check_row check_row_of(const struct boat_job *boat)
 {
-    return (struct check_row){.key = boat->key, .items = item_count(),
+    return (struct check_row){.key = boat->key, .items = ITEM_COUNT - 1,
                               .problems = boat->job->fleet->boats[boat->index].problems};
 }
 

@@ -22,7 +22,7 @@ static struct asked_list asked_of(const struct sheets *sheets)
 static bool told(const struct card_set *set, const struct item_kind *kind)
 {
     for (size_t i = 0; i < set->unrecorded_count; i++)
-        if (text_equal(set->unrecorded[i], kind->key))
+        if (set->unrecorded[i] == kind->item)
             return true;
     return false;
 }
@@ -34,7 +34,7 @@ static struct asked_list rest_of(const struct sheets *sheets, const struct asked
     struct asked_list rest = {.rows = rows};
     for (size_t i = 0; i < asked->count; i++) {
         const struct item_kind *kind = asked->rows[i].kind;
-        if (boat_fitted(sheets->boat->boat, kind->key) == ANSWER_NOT_RECORDED &&
+        if (boat_fitted(sheets->boat->boat, kind->item) == ANSWER_NOT_RECORDED &&
             !told(sheets->set, kind))
             rows[rest.count++] = asked->rows[i];
     }

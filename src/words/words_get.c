@@ -64,32 +64,22 @@ const char *words_fill(const struct words *words, struct arena *arena, enum word
     return out.at;
 }
 
-/* NULL for what is no item or zone: that is the caller's fault, not the file's. */
-static const struct item_words *item_names(const struct words *words, const char *item)
-{
-    for (size_t i = 0; i < ITEM_TOTAL; i++)
-        if (text_equal(item_at(i)->key, item))
-            return &words->items[i];
-    return NULL;
-}
-
 enum plural words_plural(const struct words *words, uint64_t count)
 {
     return plural_of(words->plurals, count);
 }
 
-const char *words_item(const struct words *words, const char *item)
+const char *words_item(const struct words *words, enum item_key item)
 {
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->name.text;
+    return words->items[item].name.text;
 }
 
-const char *words_items(const struct words *words, const char *item, uint64_t count)
+const char *words_items(const struct words *words, enum item_key item, uint64_t count)
 {
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->forms[words_plural(words, count)].text;
+    return words->items[item].forms[words_plural(words, count)].text;
 }
 
+/* NULL for what is no zone: that is the caller's fault, not the file's. */
 const char *words_zone(const struct words *words, const char *zone)
 {
     for (size_t i = 0; i < ZONE_TOTAL; i++)

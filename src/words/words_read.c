@@ -14,7 +14,7 @@ struct words_file {
     struct node_value plurals, words, items, zones;
 };
 struct item_nodes {
-    struct node_value at[ITEM_TOTAL];
+    struct node_value at[ITEM_COUNT];
 };
 
 static const struct field file_rows[] = {
@@ -34,13 +34,9 @@ static const struct field file_rows[] = {
 static const struct field word_rows[] = {WORD_LIST(WORD_ROW)};
 #undef WORD_ROW
 
-#define ITEM_INDEX(name, ...) ITEM_INDEX_##name,
-enum { ITEM_LIST(ITEM_INDEX) ITEM_INDEX_END };
-#undef ITEM_INDEX
-
 #define ITEM_ROW(name, ...) \
     {.key = #name, .kind = FIELD_NODE, .required = true, \
-     .offset = offsetof(struct item_nodes, at) + ITEM_INDEX_##name * sizeof(struct node_value), \
+     .offset = offsetof(struct item_nodes, at) + ITEM_##name * sizeof(struct node_value), \
      .about = "what it is called: {one: ..., other: ...}"},
 static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
@@ -140,7 +136,7 @@ static void items_read(struct words *words, const struct yaml_node *node, struct
     const struct field_table name_table = name_table_of(words, rows);
     struct item_nodes nodes = {0};
     section_read(node, &item_table, &nodes, arena, problems);
-    for (size_t i = 0; i < ITEM_TOTAL; i++) {
+    for (enum item_key i = ITEM_NONE + 1; i < ITEM_COUNT; i++) {
         section_read(nodes.at[i].node, &name_table, &words->items[i], arena, problems);
         item_name_complete(&words->items[i]);
     }

@@ -5,13 +5,13 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#include "item_list.h"
+#include "item.h"
 #include "reading.h"
 #include "words.h"
 #include "zone_list.h"
 
 #define COUNT_ONE(...) +1
-enum { ITEM_TOTAL = 0 ITEM_LIST(COUNT_ONE), ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
+enum { ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
 #undef COUNT_ONE
 
 /* ---- words_plural.c ---- */
@@ -52,7 +52,7 @@ struct words {
     struct text_value language, name;
     struct plural_rule plurals[PLURAL_COUNT];
     struct text_value texts[WORD_COUNT];
-    struct item_words items[ITEM_TOTAL];
+    struct item_words items[ITEM_COUNT];
     struct text_value zones[ZONE_TOTAL];
 };
 

@@ -29,9 +29,9 @@ static void words_write(struct text_builder *out, const struct recipe *recipe)
 static void names_write(struct text_builder *out, const struct recipe *recipe)
 {
     text_add(out, "items:\n");
-    for (size_t i = 0; i < item_count(); i++)
-        if (!text_equal(item_at(i)->key, recipe->left_out))
-            text_add_format(out, "  %s: %s\n", item_at(i)->key,
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        if (!text_equal(item_word(item), recipe->left_out))
+            text_add_format(out, "  %s: %s\n", item_word(item),
                             recipe->item_name != NULL ? recipe->item_name
                                                       : "{one: One thing, other: many things}");
     text_add(out, "zones:\n");
@@ -63,12 +63,12 @@ static void a_complete_file_is_read(void **state)
     assert_string_equal(words_get(words, WORD_YES), "YES!");
     assert_string_equal(words_get(words, WORD_VALVE_NONE), "word");
     assert_string_equal(words_language_name(words), "English");
-    assert_string_equal(words_item(words, "fire_port"), "One thing");
-    assert_string_equal(words_items(words, "blankets", 2), "many things");
-    assert_string_equal(words_items(words, "blankets", 1), "One thing");
+    assert_string_equal(words_item(words, ITEM_fire_port), "One thing");
+    assert_string_equal(words_items(words, ITEM_blankets, 2), "many things");
+    assert_string_equal(words_items(words, ITEM_blankets, 1), "One thing");
     assert_string_equal(words_zone(words, "galley"), "Zone galley");
-    assert_null(words_item(words, "rocket"));
-    assert_null(words_items(words, "rocket", 2));
+    assert_null(words_item(words, ITEM_NONE));
+    assert_null(words_items(words, ITEM_NONE, 2));
     assert_null(words_zone(words, "attic"));
 }
 
@@ -159,10 +159,10 @@ static void a_number_takes_the_form_of_its_language(void **state)
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
         assert_int_equal(words_plural(words, rows[i].count), rows[i].form);
-    assert_string_equal(words_item(words, "lifejacket"), "Vest");
-    assert_string_equal(words_items(words, "lifejacket", 21), "vest");
-    assert_string_equal(words_items(words, "lifejacket", 3), "veste");
-    assert_string_equal(words_items(words, "lifejacket", 8), "vests");
+    assert_string_equal(words_item(words, ITEM_lifejacket), "Vest");
+    assert_string_equal(words_items(words, ITEM_lifejacket, 21), "vest");
+    assert_string_equal(words_items(words, ITEM_lifejacket, 3), "veste");
+    assert_string_equal(words_items(words, ITEM_lifejacket, 8), "vests");
 }
 
 /* All forms that there are; ends of two digits, whole numbers, and a language without any. */
@@ -184,7 +184,7 @@ static void rules_look_at_numbers_or_their_ends(void **state)
     words = words_of(&(struct recipe){.plurals = "{}", .item_name = "{other: Thing}"});
     expect_errors(0);
     assert_int_equal(words_plural(words, 1), PLURAL_OTHER);
-    assert_string_equal(words_item(words, "torch"), "Thing");
+    assert_string_equal(words_item(words, ITEM_torch), "Thing");
     words = words_of(&(struct recipe){.plurals = "{one: {is: [0, 1, 7-12]}}"});
     expect_errors(0);
     assert_int_equal(words_plural(words, 0), PLURAL_ONE);
