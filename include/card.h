@@ -90,7 +90,7 @@ struct card_decision {
 
 struct card_warning {
     const char *text;
-    const char *symbol;           /* never: glyph key or NULL */
+    enum symbol_key symbol;       /* of a never; SYMBOL_NONE: it has none */
     const char *tag;              /* source tag, such as MAIB */
     struct place origin;
 };
@@ -189,7 +189,7 @@ struct card {
     const char *space;            /* zone of `per`, or NULL */
     const char *title;            /* upper case */
     const char *subject;          /* how other cards name it */
-    const char *symbol;
+    enum symbol_key symbol;       /* beside the title */
     enum sign_class stripe;       /* fire, rescue, control, warning */
     bool distress;
     int number, of;

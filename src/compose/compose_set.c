@@ -95,7 +95,7 @@ void card_begin(struct composing *composing, const struct slot *slot, struct car
     composing->dates = (struct gear_dates){.undated = 0};
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
-        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.text,
+        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol,
         .stripe = slot->procedure->stripe,
         .distress = text_equal(slot->procedure->kind.text, "distress"),
         .number = slot->number, .of = (int)composing->slot_count,
