@@ -9,6 +9,7 @@
 #include "item.h"
 #include "problem.h"
 #include "source.h"
+#include "zone.h"
 
 /* The first column names the word in C, the second its key in procedures/words. */
 #define WORD_LIST(X) \
@@ -131,7 +132,7 @@ enum plural words_plural(const struct words *words, uint64_t count);
 const char *words_item(const struct words *words, enum item_key item);
 const char *words_items(const struct words *words, enum item_key item, uint64_t count);
 
-/* What the zone is called ("Chart table"). NULL for what is no zone. */
-const char *words_zone(const struct words *words, const char *zone);
+/* What the zone is called ("Chart table"). NULL for ZONE_NONE. */
+const char *words_zone(const struct words *words, enum zone_key zone);
 
 #endif

@@ -8,11 +8,7 @@
 #include "item.h"
 #include "reading.h"
 #include "words.h"
-#include "zone_list.h"
-
-#define COUNT_ONE(...) +1
-enum { ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
-#undef COUNT_ONE
+#include "zone.h"
 
 /* ---- words_plural.c ---- */
 
@@ -53,7 +49,7 @@ struct words {
     struct plural_rule plurals[PLURAL_COUNT];
     struct text_value texts[WORD_COUNT];
     struct item_words items[ITEM_COUNT];
-    struct text_value zones[ZONE_TOTAL];
+    struct text_value zones[ZONE_COUNT];
 };
 
 /* Length of a {name} at the start of `text`, braces included; 0 if there is none. */

@@ -35,10 +35,9 @@ static void names_write(struct text_builder *out, const struct recipe *recipe)
                             recipe->item_name != NULL ? recipe->item_name
                                                       : "{one: One thing, other: many things}");
     text_add(out, "zones:\n");
-    for (size_t i = 0; zone_at(i) != NULL; i++)
-        if (!text_equal(zone_at(i)->key, recipe->left_out) &&
-            text_equal(zone_at(i)->key, zone_at(i)->family))
-            text_add_format(out, "  %s: Zone %s\n", zone_at(i)->key, zone_at(i)->key);
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
+        if (!text_equal(zone_word(key), recipe->left_out) && zone_of(key)->family == key)
+            text_add_format(out, "  %s: Zone %s\n", zone_word(key), zone_word(key));
 }
 
 static const struct words *words_of(const struct recipe *recipe)
@@ -66,10 +65,10 @@ static void a_complete_file_is_read(void **state)
     assert_string_equal(words_item(words, ITEM_fire_port), "One thing");
     assert_string_equal(words_items(words, ITEM_blankets, 2), "many things");
     assert_string_equal(words_items(words, ITEM_blankets, 1), "One thing");
-    assert_string_equal(words_zone(words, "galley"), "Zone galley");
+    assert_string_equal(words_zone(words, ZONE_galley), "Zone galley");
     assert_null(words_item(words, ITEM_NONE));
     assert_null(words_items(words, ITEM_NONE, 2));
-    assert_null(words_zone(words, "attic"));
+    assert_null(words_zone(words, ZONE_NONE));
 }
 
 static void a_row_has_its_familys_name(void **state)
@@ -78,9 +77,9 @@ static void a_row_has_its_familys_name(void **state)
     const struct words *words = words_of(
         &(struct recipe){.extra = "  aft_cabin_port: The port cabin\n"});
     expect_errors(0);
-    assert_string_equal(words_zone(words, "aft_cabin_port"), "The port cabin");
-    assert_string_equal(words_zone(words, "aft_cabin_starboard"), "Zone aft_cabin");
-    assert_string_equal(words_zone(words, "engine_space_port"), "Zone engine_space");
+    assert_string_equal(words_zone(words, ZONE_aft_cabin_port), "The port cabin");
+    assert_string_equal(words_zone(words, ZONE_aft_cabin_starboard), "Zone aft_cabin");
+    assert_string_equal(words_zone(words, ZONE_engine_space_port), "Zone engine_space");
 }
 
 static void nothing_may_be_missing(void **state)
