@@ -253,13 +253,13 @@ static const struct boat *file_read(const struct yaml_node *root, const struct s
 }
 
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
-                             struct problems *problems, bool *sound)
+                             struct problems *all, bool *sound)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     const struct boat *boat = NULL;
     if (root != NULL)
         boat = file_read(root, source, key, arena, problems);
-    *sound = boat != NULL && errors_so_far(problems) == before;
+    *sound = problems_settle(all, problems) && boat != NULL;
     return boat;
 }

@@ -108,9 +108,9 @@ static void language_check(const struct text_value *given, const char *language,
 }
 
 const struct words *words_read(const struct source *source, const char *language,
-                               struct arena *arena, struct problems *problems)
+                               struct arena *arena, struct problems *all)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     struct words_file file = {0};
     struct words *words = arena_alloc(arena, sizeof *words);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
@@ -124,5 +124,5 @@ const struct words *words_read(const struct source *source, const char *language
     items_read(words, file.items.node, arena, problems);
     section_read(file.zones.node, &zone_table, words, arena, problems);
     zones_complete(words);
-    return errors_so_far(problems) == before ? words : NULL;
+    return problems_settle(all, problems) ? words : NULL;
 }
