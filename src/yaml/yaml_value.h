@@ -29,6 +29,9 @@ void wording_read(struct field_reading *reading, const char *name, const struct 
 void wordings_read(struct field_reading *reading, const struct field *field,
                    const struct yaml_node *node, struct list_value *list);
 
+/* The value that the first of the field's choices has; each next one has one more. */
+unsigned choice_first(const struct field *field);
+
 /* Where each kind of value keeps its place, from its first byte. */
 size_t value_place_offset(enum field_kind kind);
 
