@@ -146,17 +146,16 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(LEGEND_FIRE, legend_fire, PLAIN, "") \
     X(LEGEND_RESCUE, legend_rescue, PLAIN, "") \
     X(LEGEND_CONTROL, legend_control, PLAIN, "") \
+    X(FIGURE_FACT, figure_fact, PLAIN, "figure") \
     X(FIGURE_ESTIMATED, figure_estimated, PLAIN, "figure") \
     X(FIGURE_BEATS, figure_beats, PLAIN, "openings") \
     X(FIGURE_MAY_BEAT, figure_may_beat, PLAIN, "openings") \
     X(FIGURE_BEATS_AND_MAY, figure_beats_and_may, PLAIN, "openings others") \
     X(FIGURE_ANY_BEATS, figure_any_beats, PLAIN, "") \
     X(FIGURE_WORST, figure_worst, PLAIN, "openings") \
-    X(FIGURE_BUNG, figure_bung, PLAIN, "size") \
-    X(FIGURE_SEAL, figure_seal, PLAIN, "") \
-    X(FIGURE_SEALS, figure_seals, PLAIN, "") \
-    X(FIGURE_FLOOR, figure_floor, PLAIN, "minutes") \
-    X(FIGURE_FLOOR_ONE, figure_floor_one, PLAIN, "") \
+    X(FIGURE_BUNG, figure_bung, PLAIN, "openings size") \
+    X(FIGURE_SEALS, figure_seals, COUNTED, "") \
+    X(FIGURE_FLOOR, figure_floor, COUNTED, "minutes") \
     X(FIGURE_RUN, figure_run, PLAIN, "knots metres") \
     X(FIGURE_BOAT_FULL, figure_boat_full, PLAIN, "") \
     X(FIGURE_RAFT, figure_raft, PLAIN, "places persons") \
