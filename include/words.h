@@ -74,6 +74,17 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FLARES_NOW, flares_now, PLAIN, "tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
+    X(NATURE_FIRE, nature_fire, PLAIN, "") \
+    X(NATURE_FLOODING, nature_flooding, PLAIN, "") \
+    X(NATURE_COLLISION, nature_collision, PLAIN, "") \
+    X(NATURE_GROUNDING, nature_grounding, PLAIN, "") \
+    X(NATURE_LISTING, nature_listing, PLAIN, "") \
+    X(NATURE_SINKING, nature_sinking, PLAIN, "") \
+    X(NATURE_ADRIFT, nature_adrift, PLAIN, "") \
+    X(NATURE_UNDESIGNATED, nature_undesignated, PLAIN, "") \
+    X(NATURE_ABANDON, nature_abandon, PLAIN, "") \
+    X(NATURE_PIRACY, nature_piracy, PLAIN, "") \
+    X(NATURE_MOB, nature_mob, PLAIN, "") \
     X(DISTRESS_WHEN, distress_when, PLAIN, "") \
     X(DISTRESS_NATURE, distress_nature, PLAIN, "") \
     X(DISTRESS_PAN_PAN, distress_pan_pan, PLAIN, "") \
