@@ -159,7 +159,7 @@ enum call_from call_from_of(const struct procedure_call *call);
 struct procedure {
     const struct source *source;
     struct text_value key, per, title, subject, symbol, stripe, kind;
-    struct number_value order;
+    struct number_value number;     /* of its card, fixed for good; no other procedure has it */
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
@@ -184,7 +184,7 @@ const struct procedure *procedure_read(const struct source *source,
                                        struct arena *arena, struct problems *problems);
 
 struct procedure_set {
-    const struct procedure *const *rows;   /* by `order`, then key */
+    const struct procedure *const *rows;   /* by `number` */
     size_t count;
 };
 
@@ -194,7 +194,7 @@ struct procedure_set {
  * column names the word in C, the second its key in procedures/words. */
 #define WORD_LIST(X) \
     X(WHEN, "when") \
-    X(CARD_OF, "card_of") X(YES, "yes") X(NO, "no") X(NEVER, "never") X(CAUTION, "caution") \
+    X(CARD_NUMBER, "card_number") X(YES, "yes") X(NO, "no") X(NEVER, "never") X(CAUTION, "caution") \
     X(AFTER_STEP, "after_step") X(SEE_CARD, "see_card") X(LOCAL_RULE, "local_rule") \
     X(RESCUE_CENTRE, "rescue_centre") X(CHANNEL_16, "channel_16") \
     X(BASE_PHONE, "base_phone") X(CALL_MAYDAY, "call_mayday") X(CALL_PAN_PAN, "call_pan_pan") \
@@ -246,7 +246,6 @@ struct procedure_set {
     X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to") \
     X(ENGINE_PORT, "engine_port") X(ENGINE_STARBOARD, "engine_starboard") \
     X(SAFETY_DECK, "safety_deck") X(SAFETY_BELOW, "safety_below") \
-    X(SAFETY_NUMBER, "safety_number") \
     X(SAFETY_SIGNS_DECK, "safety_signs_deck") X(SAFETY_SIGNS_BELOW, "safety_signs_below") \
     X(SAFETY_SIGNS_MANY, "safety_signs_many") \
     X(SAFETY_SIGNS_DECK_MANY, "safety_signs_deck_many") \

@@ -124,7 +124,7 @@ static bool cards_print(const struct call *call, const struct card_set *set)
         if (printed > 0)
             puts("");
         if (titled)
-            printf("%s:\n", set->cards[i]->title);
+            printf("%s:\n", set->cards[i]->name);
         if (!card_print(call, set->cards[i]))
             return false;
         printed++;

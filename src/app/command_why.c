@@ -10,7 +10,7 @@ static void cards_list(const struct boat_work *work)
 {
     printf("%s: %zu cards. Name one with --card, or take --all:\n", work->key, work->set->count);
     for (size_t i = 0; i < work->set->count; i++)
-        printf("  %-24s %s\n", work->set->cards[i]->key, work->set->cards[i]->title);
+        printf("  %-24s %s\n", work->set->cards[i]->key, work->set->cards[i]->name);
 }
 
 static void reasons_print(const struct options *options, const struct fleet *fleet,

@@ -156,7 +156,7 @@ static struct slot slot_again(const struct card *card)
 {
     return (struct slot){.procedure = card->procedure, .space = card->space, .key = card->key,
                          .title = card->title, .subject = card->subject,
-                         .number = card->number};
+                         .name = card->name, .number = card->number, .page = card->page};
 }
 
 /* The state in which this card was composed, with problems of its own. */

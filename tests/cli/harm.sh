@@ -155,7 +155,7 @@ for boat in nettle bracken anise hyssop; do
     maydeck print tests/hazard --boat "$boat" --date "$print_date" -o "$scratch/pdf"
     pdftotext -raw "$scratch/pdf/$boat.pdf" - | awk -v out="$scratch/pdf/$boat." '
         BEGIN { RS = "\f" }
-        match($0, /Card [0-9]+ of/) { print > (out substr($0, RSTART + 5, RLENGTH - 8)) }'
+        match($0, /Card [0-9]+[A-Z]?\n/) { print > (out substr($0, RSTART + 5, RLENGTH - 6)) }'
 done
 
 awk -F '	' '$1 ~ /^(nettle|bracken|anise|hyssop)$/' "$scratch/lines" >"$scratch/read"
@@ -242,8 +242,8 @@ proofs_list() {
 46 | nettle | man_overboard | dump | s/BREATHING/SPEAKING/
 47 | anise | man_overboard | dump | s/"HOLD ON\."/"CLIP ON."/
 48 | cicely | galley_fire | dump | s/"PAN?/"GAS?/
-49 | nettle | engine_fire | dump | s/"Card 14, ABANDON/"Card 44, ABANDON/
-49 | nettle | engine_fire | dump | s/"Card 14, ABANDON/"Card 13, ABANDON/
+49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 44, ABANDON/
+49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 12, ABANDON/
 50 | nettle | engine_fire | dump | s/\(text decision .*ABANDON: \)[A-Za-z ]*\./\1going down./
 51 | nettle | engine_fire | dump | s/"STOP"/"THE"/
 51 | nettle | engine_fire | dump | s/"Keep it shut until"/"Shut until"/; s/"Stop fighting\. Get ready\."/"Too late."/

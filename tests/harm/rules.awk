@@ -121,9 +121,9 @@ function subject_said(said, subject) {
 }
 function exits(rule,    i, said, part, found, key) {
     for (i = 1; i <= lines; i++) {
-        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /[Cc]ard [0-9\/ ]+/)) continue
+        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /[Cc]ard [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
         said = substr(words[i], RSTART + 5)
-        match(said, /^[0-9]+( \/ [0-9]+)*/)
+        match(said, /^[0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)
         found = substr(said, 1, RLENGTH)
         split(found, part, " / ")
         for (key in part) {
