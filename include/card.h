@@ -12,6 +12,7 @@
 #include "problem.h"
 #include "procedure.h"
 #include "radio.h"
+#include "words.h"
 
 /* A text and the line of the record or procedure it came from. */
 struct card_text {
@@ -190,7 +191,7 @@ struct card {
     const char *name;             /* for messages: 3P ENGINE FIRE, PORT ENGINE */
     const char *subject;          /* how other cards name it */
     const char *symbol;
-    const char *stripe;           /* fire, rescue, control, warning */
+    enum sign_class stripe;       /* fire, rescue, control, warning */
     bool distress;
     const char *number;           /* 3, or 3P and 3S of two engine spaces */
     const char *page;             /* A, B ... of several pages of one number; "" of one */

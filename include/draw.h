@@ -59,28 +59,6 @@ bool file_put(const char *folder, const char *name, struct bytes content, struct
  * that is still at work. */
 void folder_sweep(const char *folder, struct arena *arena);
 
-/* ---- symbols ---- */
-
-/* One stroke or shape of a glyph; the letters are those of the geometry notes
- * in symbol_private.h: R C O P L A, `knock_out` paints in the field's colour. */
-struct symbol_part {
-    char primitive;
-    bool knock_out;
-    const double *numbers;
-    size_t count;
-};
-
-struct symbol {
-    const char *key;               /* ext, raft, seacock, ... */
-    enum sign_class sign;
-    const char *meaning;           /* Fire extinguisher */
-    const struct symbol_part *parts;
-    size_t count;
-};
-
-const struct symbol *symbol_find(const char *key);       /* NULL if there is none */
-const struct symbol *symbol_at(size_t index);            /* NULL past the end */
-
 /* The smallest side at which a sign may be drawn: 7 mm. The side includes the
  * black line round the frame. */
 #define SIGN_SMALLEST MM(7.0)

@@ -13,6 +13,7 @@
 
 #include "boat.h"
 #include "procedure.h"
+#include "words.h"
 
 /* ---- rounding for print ---- */
 

@@ -8,6 +8,7 @@
 
 #include "face.h"
 #include "source.h"
+#include "symbol.h"
 
 struct point { mpt x, y; };
 struct area { mpt x, y, width, height; };
@@ -29,17 +30,6 @@ enum ink {
 /* What an ink is on paper, as sRGB. INK_NONE is the paper: white. */
 struct rgb { unsigned char red, green, blue; };
 struct rgb ink_rgb(enum ink ink);
-
-/* Frame shape of a sign: the class is told by shape, never by colour alone. */
-enum sign_class {
-    SIGN_FIRE,         /* square */
-    SIGN_RESCUE,       /* square with round corners */
-    SIGN_CONTROL,      /* disc */
-    SIGN_WARNING,      /* triangle */
-    SIGN_PROHIBITION,  /* ring and bar */
-    SIGN_MANDATORY,    /* disc */
-    SIGN_CLASS_COUNT
-};
 
 /* What a piece of text is for; sizes and limits hang on it. */
 enum page_role {

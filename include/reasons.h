@@ -1,5 +1,5 @@
 /* reasons.h - what each part of a composed card stands on: the case taken, the
- * lines of the boat file and of the procedure, the sources (made by compose). */
+ * lines of the boat file and of the procedure, the sources (room: explain). */
 #ifndef MAYDECK_REASONS_H
 #define MAYDECK_REASONS_H
 
@@ -22,14 +22,14 @@ const char *condition_words(const struct condition *condition, struct arena *are
 void card_reasons(const struct compose_input *input, const struct card_set *set,
                   const struct card *card, struct text_builder *out);
 
-/* Adds how one figure of this boat comes about: what it reads, with file and line, the
- * formula and its source, the result before and after rounding, the verdict, and
- * whether a card carries it. `set` is what compose_set made of `input`; NULL: the boat
- * has no cards. */
 /* What the record gives for the base and the skipper alone: each figure of `check` that
  * has a result, with its inputs and formula. Nothing where there is none. */
 void figures_for_base(const struct compose_input *input, struct text_builder *out);
 
+/* Adds how one figure of this boat comes about: what it reads, with file and line, the
+ * formula and its source, the result before and after rounding, the verdict, and
+ * whether a card carries it. `set` is what compose_set made of `input`; NULL: the boat
+ * has no cards. */
 void figure_reasons(const struct compose_input *input, const struct card_set *set,
                     const struct figure *figure, struct text_builder *out);
 

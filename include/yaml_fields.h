@@ -24,6 +24,9 @@ struct date_value { struct date date; const char *text; bool given; struct place
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
 struct node_value { const struct yaml_node *node; struct place place; };
 
+/* The words of a value of a field, "" when it is not given. */
+#define TEXT_OR_EMPTY(value) ((value).text == NULL ? "" : (value).text)
+
 enum answer { ANSWER_NOT_RECORDED, ANSWER_NO, ANSWER_YES };
 struct answer_value { enum answer answer; struct place place; };
 

@@ -9,6 +9,7 @@
 #include "sha256.h"
 
 #define MANIFEST "manifest.txt"
+#define WORDS_FOLDER "words/"
 #define OFFICIAL "clone or install the program again; whoever changed its texts on purpose " \
                  "runs `make manifest` in the clone"
 
@@ -16,7 +17,7 @@
 struct manifest {
     const struct fleet *fleet;
     const char *folder;
-    struct names names;                /* such as words/en.yaml */
+    struct names names;                /* such as words/en/words.yaml */
     const struct source **sources;     /* as many; NULL: not as it was sealed */
     bool sound;
 };
@@ -89,7 +90,7 @@ static void rows_read(struct manifest *manifest, const struct source *source)
     REFUSE(manifest, source_whole(source), "the list does not end with the number of its files");
 }
 
-/* Every file of texts in the folder must be listed. `inside` is "" or "words/". */
+/* Every file of texts in the folder must be listed. `inside` is "", or such as "words/". */
 static void strangers_find(struct manifest *manifest, const char *inside)
 {
     struct arena *arena = manifest->fleet->arena;
@@ -112,6 +113,20 @@ static void strangers_find(struct manifest *manifest, const char *inside)
     }
 }
 
+/* The same in the folder of each language, also one that the list does not know. */
+static void language_strangers_find(struct manifest *manifest)
+{
+    struct arena *arena = manifest->fleet->arena;
+    const char *folder = text_format(arena, "%s/" WORDS_FOLDER, manifest->folder);
+    struct names found;
+    if (folder_names(arena, folder, &found) != 0)
+        return;     /* it was told */
+    for (size_t i = 0; i < found.count; i++)
+        if (found.at[i][0] != '.' &&
+            is_folder(text_format(arena, "%s%s", folder, found.at[i])))
+            strangers_find(manifest, text_format(arena, WORDS_FOLDER "%s/", found.at[i]));
+}
+
 static const struct source *named(struct manifest *manifest, const char *name)
 {
     for (size_t i = 0; i < manifest->names.count; i++)
@@ -132,7 +147,8 @@ static struct manifest manifest_read(const struct fleet *fleet, const char *fold
         return manifest;
     rows_read(&manifest, source);
     strangers_find(&manifest, "");
-    strangers_find(&manifest, "words/");
+    strangers_find(&manifest, WORDS_FOLDER);
+    language_strangers_find(&manifest);
     return manifest;
 }
 
@@ -205,20 +221,56 @@ static bool procedures_read(struct fleet *fleet, struct manifest *manifest)
     return sound && manifest->sound;
 }
 
+/* The language whose words the listed file holds: "en" of words/en/words.yaml; NULL: none. */
+static const char *language_of(const char *name, struct arena *arena)
+{
+    if (!text_begins(name, WORDS_FOLDER) || !text_ends(name, "/words.yaml"))
+        return NULL;
+    const char *language = name + strlen(WORDS_FOLDER);
+    return arena_copy(arena, language, strlen(language) - strlen("/words.yaml"));
+}
+
+/* The words of each language that has a folder. False where one of them is unsound. */
+static bool languages_read(struct fleet *fleet, const struct manifest *manifest)
+{
+    const struct words **rows = arena_array(fleet->arena, manifest->names.count, sizeof *rows);
+    bool sound = true;
+    for (size_t i = 0; i < manifest->names.count; i++) {
+        const char *language = language_of(manifest->names.at[i], fleet->arena);
+        if (language == NULL)
+            continue;
+        const struct words *words = words_read(manifest->sources[i], language, fleet->arena,
+                                               fleet->problems);
+        if (words != NULL)
+            rows[fleet->languages.count++] = words;
+        sound = sound && words != NULL;
+    }
+    fleet->languages.rows = rows;
+    return sound;
+}
+
+static const struct words *language_find(const struct fleet *fleet, const char *language)
+{
+    for (size_t i = 0; i < fleet->languages.count; i++)
+        if (text_equal(words_language(fleet->languages.rows[i]), language))
+            return fleet->languages.rows[i];
+    return NULL;
+}
+
 static bool texts_read(struct fleet *fleet)
 {
     struct manifest manifest = manifest_read(fleet, program_folder(fleet->arena, "procedures"));
-    if (!manifest.sound)
+    if (!manifest.sound || named(&manifest, WORDS_FOLDER "en/words.yaml") == NULL)
         return false;
-    const struct source *words = named(&manifest, "words/en.yaml");
     const struct source *sources = named(&manifest, "sources.yaml");
-    if (words == NULL || sources == NULL)
+    if (sources == NULL)
         return false;
-    fleet->words = words_read(words, fleet->arena, fleet->problems);
+    bool complete = languages_read(fleet, &manifest);
+    fleet->words = language_find(fleet, "en");
     fleet->authorities = authorities_read(sources, fleet->arena, fleet->problems);
     if (fleet->words == NULL || fleet->authorities == NULL)
         return false;
-    return procedures_read(fleet, &manifest);
+    return procedures_read(fleet, &manifest) && complete;
 }
 
 bool own_files_read(struct fleet *fleet)

@@ -9,6 +9,8 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "promise.h"
+
 #define ALIGNMENT alignof(max_align_t)
 
 /* Under the address sanitizer each allocation has a block of its own, so that
@@ -80,6 +82,7 @@ void arena_free(struct arena *arena)
 /* A new block with room for `size`: larger where the limit allows it. */
 static struct block *block_new(struct arena *arena, size_t size)
 {
+    promise(arena->total <= arena->limit);
     size_t left = arena->limit - arena->total;
     size_t wanted = size < BLOCK_SIZE ? BLOCK_SIZE : size;
 
@@ -124,6 +127,7 @@ void *arena_alloc(struct arena *arena, size_t size)
         if (block->size < rounded)  /* made to measure: nothing follows in it */
             rounded = block->size;
     }
+    promise(rounded <= block->size - block->used);
     void *at = block->bytes + block->used;
     block->used += rounded;
     return at;
@@ -149,6 +153,7 @@ char *arena_copy(struct arena *arena, const char *bytes, size_t length)
 void *arena_grow(struct arena *arena, void *items, size_t count,
                  size_t *capacity, size_t size)
 {
+    promise(count <= *capacity && (items != NULL || *capacity == 0));
     if (count < *capacity)
         return items;
     if (*capacity > SIZE_MAX / 2)

@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+#include "promise.h"
 #include "text.h"
 
 #define YEAR_FIRST 1900
@@ -30,6 +31,7 @@ static int month_days(int year, int month)
 {
     static const int days[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 
+    promise(month >= 1 && month <= 12);
     return month == 2 && year_is_leap(year) ? 29 : days[month - 1];
 }
 

@@ -2,9 +2,11 @@
  * point: a value is rounded once, at the last unit that is printed. */
 #include "position.h"
 
+#include "promise.h"
 #include "text.h"
 
-enum { E7 = 10000000, HALF_E7 = E7 / 2 };
+/* No more than seven decimals are kept of a degree. */
+enum { E7 = 10000000, HALF_E7 = E7 / 2, DECIMALS_MOST = 7 };
 
 static int64_t power_of_ten(int exponent)
 {
@@ -24,7 +26,7 @@ static int64_t units_a_degree(enum position_form form)
     case POSITION_SECONDS_OF:
         return 3600;
     }
-    return 1;
+    promise_unreached();
 }
 
 struct angle position_angle(const struct position *position, enum position_axis axis,
@@ -33,6 +35,8 @@ struct angle position_angle(const struct position *position, enum position_axis 
     bool latitude = axis == POSITION_LATITUDE;
     int64_t e7 = latitude ? position->latitude_e7 : position->longitude_e7;
     int64_t size = e7 < 0 ? -e7 : e7, fine = power_of_ten(decimals);
+    promise(decimals >= 0 && decimals <= DECIMALS_MOST);
+    promise(size <= (INT64_MAX - HALF_E7) / (units_a_degree(form) * fine));
     int64_t rounded = (size * units_a_degree(form) * fine + HALF_E7) / E7;
     int64_t units = rounded / fine;
     struct angle angle = {.fraction = (unsigned)(rounded % fine)};

@@ -3,6 +3,7 @@
  * two ways is refused. */
 #include "position_token.h"
 
+#include "promise.h"
 #include "text.h"
 
 enum { LATITUDE_HIGHEST = 90, LONGITUDE_HIGHEST = 180, PARTS_AT_MOST = 3, E9 = 1000000000 };
@@ -129,6 +130,7 @@ static bool order_settle(const struct reading *reading, const struct half halves
                          size_t *latitude)
 {
     const struct half *first = &halves[0], *second = &halves[1];
+    promise(first->count > 0 && second->count > 0);
     *latitude = 0;
     if ((first->letter == '\0') != (second->letter == '\0'))
         return refuse(reading, POSITION_NO_LETTER,
@@ -149,6 +151,7 @@ static bool value_settle(const struct reading *reading, const struct half *half,
 {
     enum position_fault fault = highest == LATITUDE_HIGHEST ? POSITION_LATITUDE_RANGE
                                                             : POSITION_LONGITUDE_RANGE;
+    promise(half->count > 0 && half->count <= PARTS_AT_MOST);
     int64_t units = 1, value = half->parts[0].whole;
     if (value > highest)
         return refuse(reading, fault, half->parts[0].at);

@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+#include "promise.h"
 #include "utf8.h"
 
 enum { WHOLE_DIGITS = 9, FRACTION_DIGITS = 9, NOT_A_SIGN = 0xFFFD };
@@ -119,6 +120,7 @@ bool position_tokens(const char *text, struct token tokens[TOKENS_AT_MOST],
         else
             return fault_set(error, POSITION_MORE, token.at);
     }
+    promise(count < TOKENS_AT_MOST);
     tokens[count] = (struct token){.kind = TOKEN_END, .at = cursor.at};
     return true;
 }

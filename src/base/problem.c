@@ -7,6 +7,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "promise.h"
+
 struct problems {
     struct arena *arena;
     struct problem *items;
@@ -67,6 +69,7 @@ static size_t *slot_find(const struct problems *problems, const struct problem *
 {
     size_t mask = problems->slot_count - 1;
 
+    promise((problems->slot_count & mask) == 0 && problems->count < problems->slot_count);
     for (size_t i = (size_t)problem_hash(problem) & mask;; i = (i + 1) & mask) {
         size_t *slot = &problems->slots[i];
         if (*slot == 0 || problem_same(&problems->items[*slot - 1], problem))
@@ -86,6 +89,7 @@ static void slots_reserve(struct problems *problems)
 
 static void problem_store(struct problems *problems, const struct problem *problem)
 {
+    promise(problem->severity < SEVERITY_COUNT && problem->check != NULL);
     slots_reserve(problems);
     size_t *slot = slot_find(problems, problem);
 
@@ -148,6 +152,7 @@ bool problems_error_at(const struct problems *problems, struct place place,
 
 size_t problems_count(const struct problems *problems, enum severity severity)
 {
+    promise(severity < SEVERITY_COUNT);
     return problems->counts[severity];
 }
 

@@ -7,6 +7,7 @@
 
 #include <utf8proc.h>
 
+#include "promise.h"
 #include "utf8.h"
 
 #define LINE_INDENT "    "
@@ -25,6 +26,7 @@ const char *severity_word(enum severity severity)
         [SEVERITY_FAILURE] = "failure",
     };
 
+    promise(severity < SEVERITY_COUNT && words[severity] != NULL);
     return words[severity];
 }
 

@@ -6,6 +6,7 @@
 #include <limits.h>
 #include <stdint.h>
 
+#include "promise.h"
 #include "utf8.h"
 
 struct place source_whole(const struct source *source)
@@ -33,6 +34,7 @@ static size_t line_find(const struct source *source, size_t offset)
     size_t low = 0;
     size_t high = source->line_count;
 
+    promise(high > 0 && source->line_starts[0] == 0);
     while (high - low > 1) {
         size_t middle = low + (high - low) / 2;
         if (source->line_starts[middle] <= offset)

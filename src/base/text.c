@@ -2,10 +2,11 @@
  * and never cuts a string. */
 #include "text.h"
 
-#include <assert.h>
 #include <stdint.h>
 #include <stdio.h>
 #include <string.h>
+
+#include "promise.h"
 
 #define BUILDER_START 64
 
@@ -21,6 +22,7 @@ struct text_builder text_builder_in(struct arena *arena)
 /* Room for `more` bytes and the closing NUL. */
 static void builder_reserve(struct text_builder *builder, size_t more)
 {
+    promise(builder->length < builder->capacity);
     if (more < builder->capacity - builder->length)
         return;
     if (more > SIZE_MAX / 4 || builder->capacity > SIZE_MAX / 4)
@@ -45,6 +47,7 @@ void text_add_bytes(struct text_builder *builder, const char *at, size_t length)
 
 void text_add(struct text_builder *builder, const char *string)
 {
+    promise(string != NULL);
     text_add_bytes(builder, string, strlen(string));
 }
 
@@ -57,7 +60,7 @@ static size_t format_length(const char *format, va_list list)
     va_copy(copy, list);
     int length = vsnprintf(NULL, 0, format, copy);
     va_end(copy);
-    assert(length >= 0);
+    promise(length >= 0);
     return (size_t)length;
 }
 

@@ -6,6 +6,7 @@
 #include <stdint.h>
 #include <string.h>
 
+#include "promise.h"
 #include "utf8.h"
 
 #define WORD_LIMIT 64
@@ -63,6 +64,7 @@ static size_t word_distance(const struct word *a, const struct word *b)
 {
     size_t rows[3][WORD_LIMIT + 1] = {{0}};
 
+    promise(a->length <= WORD_LIMIT && b->length <= WORD_LIMIT);
     for (size_t j = 0; j <= b->length; j++)
         rows[0][j] = j;
     for (size_t i = 1; i <= a->length; i++) {

@@ -9,10 +9,10 @@
  * never change. Not in it: how many cards and pages there are, the print date, and what
  * follows from today's date, such as GEAR OUT OF DATE: its place is taken by the gear's first
  * date and the number of undated pieces. An approval is in it, and so its end changes the
- * code. Each item is its length (four bytes, big end first) and its bytes (UTF-8, NFC). Seven Crockford base-32 signs carry the 32 bits,
- * an eighth is the value mod 37; where that is 32 or more the content is hashed
- * again with a counter byte 1, 2, ... appended. It proves equality with the
- * record, not that the record is right; a CRC is no seal against forgery. */
+ * code. Each item is its length (four bytes, big end first) and its bytes (UTF-8, NFC).
+ * Seven Crockford base-32 signs carry the 32 bits, an eighth is the value mod 37; where that
+ * is 32 or more the content is hashed again with a counter byte 1, 2, ... appended. It proves
+ * equality with the record, not that the record is right; a CRC is no seal against forgery. */
 #include "compose.h"
 
 #include <string.h>

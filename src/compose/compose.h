@@ -5,6 +5,7 @@
 
 #include "card.h"
 #include "gear_date.h"
+#include "judging.h"
 #include "starter.h"
 
 /* A fact that a card asks for and the record lacks. */
@@ -17,7 +18,6 @@ struct missing {
     size_t card_count, card_room;
 };
 
-/* One card as it is being made, or planned. */
 /* What one safety plan shows: of a part, what stands from there until there. */
 struct plan_section {
     enum plan_part part;
@@ -25,6 +25,7 @@ struct plan_section {
     int32_t from_mm, to_mm;  /* of the bow; `to` itself is the next one's */
 };
 
+/* One card as it is being made, or planned. */
 struct slot {
     const struct procedure *procedure;
     const char *space;      /* zone key of `per`, or NULL */
@@ -56,60 +57,15 @@ struct composing {
     struct gear_dates dates;          /* of the card's gear */
 };
 
-enum truth { TRUTH_NO, TRUTH_YES, TRUTH_UNKNOWN };
-
-/* condition.c */
-
-/* Does the condition hold for this boat and this card's engine space? Facts that
- * keep it from being decided are noted as missing and hold the card. A NULL
- * condition holds. */
-enum truth condition_judge(struct composing *composing, const struct condition *condition);
-
-/* May this piece of gear stand under a step taken on this condition? False when
- * the condition asks of this item something that this very piece lacks. */
-bool condition_admits(const struct composing *composing, const struct condition *condition,
-                      const struct equipment *gear);
-
-/* Is the gear inside the burning space of this card? */
-enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
-                       const char *const *zones, size_t count);
-
-/* reach.c */
-
-/* How far one goes for it; not recorded counts as below. */
-enum reach gear_reach(const struct equipment *gear);
-
-/* The same on the card being made: gear in a locker where its vapour lies is out of reach. */
-enum reach reach_here(const struct composing *composing, const struct equipment *gear);
-
-/* Is it within this reach (a reach_word; NULL: any), and not inside the space that the
- * card is about? */
-bool gear_within(const struct composing *composing, const struct equipment *gear,
-                 const char *reach);
-
-/* condition.c */
-
-/* Does it cut the other item off? Not recorded counts as yes. */
-bool gear_cuts(const struct equipment *gear, const char *other);
-
 /* condition_fitted.c */
 
 /* Is the item fitted, for the engines that the card asks of? `note`: what keeps that from
  * being known is noted as missing. */
 enum truth fitted_judge(struct composing *composing, const char *item, bool note);
 
-/* Is the item asked of that engine space in particular? On a boat with two a card of one
- * asks of its own; another card asks of both, for kinds that each engine has. */
-bool space_asked(const struct composing *composing, const char *item, const char *space);
-
 /* Does this card concern this piece of gear? On a card of one engine space the
  * other engine's gear does not. UNKNOWN: the record does not say. */
 enum truth gear_concerns(const struct composing *composing, const struct equipment *gear);
-
-/* The gear of one kind that this card concerns: the first at or after *index;
- * NULL when there is no more. */
-const struct equipment *gear_next(const struct composing *composing, const char *item,
-                                  size_t *index);
 
 /* missing.c */
 
@@ -187,10 +143,6 @@ size_t figures_allowed(const struct composing *composing);
 
 /* said.c */
 
-/* The words that are for this boat: the first whose condition holds; NULL when a fact is
- * missing that decides, or the list is empty. */
-const struct said *said_take(struct composing *composing, const struct said_list *list);
-
 /* The text with each {id} replaced: by the number of this card's step of that id, or of the
  * set's card of that key. A name that is neither holds the card. */
 const char *numbers_fill(struct composing *composing, const struct card *card,
@@ -212,9 +164,6 @@ const struct authority *basis_authority(const struct composing *composing,
 void call_make(struct composing *composing, struct card *card);
 
 /* call_script.c */
-
-/* Without a fixed set nobody could send an alert. */
-bool by_handheld_only(const struct boat *boat);
 
 /* Neither a fixed set nor a handheld, as the record declares. */
 bool no_radio_aboard(const struct boat *boat);
@@ -268,8 +217,5 @@ void surround_make(struct composing *composing, struct card *card);
 void marker_add(struct composing *composing, const struct equipment *gear);
 
 const struct slot *slot_of(const struct composing *composing, const char *procedure_key);
-
-/* The words of a text field, "" when it is not given. */
-#define TEXT_OR_EMPTY(value) ((value).text == NULL ? "" : (value).text)
 
 #endif

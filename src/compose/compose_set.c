@@ -119,8 +119,8 @@ static void card_begin(struct composing *composing, const struct slot *slot, str
     composing->dates = (struct gear_dates){.undated = 0};
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
-        .title = slot->title, .name = slot->name, .subject = slot->subject, .symbol = slot->procedure->symbol.text,
-        .stripe = slot->procedure->stripe.text,
+        .title = slot->title, .name = slot->name, .subject = slot->subject,
+        .symbol = slot->procedure->symbol.text, .stripe = slot->procedure->stripe,
         .distress = text_equal(slot->procedure->kind.text, "distress"),
         .number = slot->number, .page = slot->page,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),

@@ -283,9 +283,14 @@ static enum truth judge(struct composing *composing, const struct condition *con
     return TRUTH_UNKNOWN;
 }
 
+enum truth condition_truth(struct composing *composing, const struct condition *condition)
+{
+    return condition == NULL ? TRUTH_YES : judge(composing, condition, false);
+}
+
 enum truth condition_judge(struct composing *composing, const struct condition *condition)
 {
-    enum truth truth = condition == NULL ? TRUTH_YES : judge(composing, condition, false);
+    enum truth truth = condition_truth(composing, condition);
     /* Only facts that keep the whole from being decided are asked for. */
     if (truth == TRUTH_UNKNOWN)
         judge(composing, condition, true);

@@ -2,6 +2,8 @@
  * compare it, so nothing in it depends on addresses, locale or libraries. */
 #include "draw.h"
 
+#include "promise.h"
+
 static const char *const kind_words[] = {
     [PAGE_TEXT] = "text", [PAGE_BOX] = "box",   [PAGE_ELLIPSE] = "ellipse",
     [PAGE_LINE] = "line", [PAGE_PATH] = "path", [PAGE_SIGN] = "sign",
@@ -11,12 +13,6 @@ static const char *const ink_words[INK_COUNT] = {
     [INK_NONE] = "none", [INK_BLACK] = "black",   [INK_WHITE] = "white",
     [INK_GREY] = "grey", [INK_FIRE] = "fire",     [INK_RESCUE] = "rescue",
     [INK_CONTROL] = "control", [INK_WARNING] = "warning",
-};
-
-static const char *const sign_words[SIGN_CLASS_COUNT] = {
-    [SIGN_FIRE] = "fire",       [SIGN_RESCUE] = "rescue",
-    [SIGN_CONTROL] = "control", [SIGN_WARNING] = "warning",
-    [SIGN_PROHIBITION] = "prohibition", [SIGN_MANDATORY] = "mandatory",
 };
 
 static const char *const role_words[ROLE_COUNT] = {
@@ -59,6 +55,7 @@ static void point_add(struct text_builder *out, struct point point)
 
 static void inks_add(struct text_builder *out, const struct page_item *item)
 {
+    promise(item->fill < INK_COUNT && item->stroke < INK_COUNT);
     text_add_format(out, " fill=%s stroke=%s", ink_words[item->fill], ink_words[item->stroke]);
     if (item->stroke != INK_NONE)
         text_add_format(out, " line=%d", (int)item->line_width);
@@ -68,6 +65,7 @@ static void text_item_add(struct text_builder *out, const struct page_item *item
 {
     const struct run *run = item->run;
 
+    promise(item->role < ROLE_COUNT && item->fill < INK_COUNT);
     text_add_format(out, " role=%s ink=%s baseline=%d", role_words[item->role],
                     ink_words[item->fill], (int)item->baseline);
     if (run == NULL) {
@@ -111,6 +109,7 @@ static void item_add(struct text_builder *out, const struct page_item *item)
 {
     const struct area *area = &item->area;
 
+    promise(item->kind < sizeof kind_words / sizeof kind_words[0]);
     text_add_format(out, "%s %s %d,%d %dx%d", kind_words[item->kind],
                     item->block ? item->block : "-", (int)area->x, (int)area->y,
                     (int)area->width, (int)area->height);
@@ -134,7 +133,8 @@ static void item_add(struct text_builder *out, const struct page_item *item)
         path_item_add(out, item);
         break;
     case PAGE_SIGN:
-        text_add_format(out, " class=%s glyph=%s", sign_words[item->sign],
+        promise(item->sign < SIGN_CLASS_COUNT);
+        text_add_format(out, " class=%s glyph=%s", sign_class_word(item->sign),
                         item->glyph ? item->glyph : "-");
         break;
     }

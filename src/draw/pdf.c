@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "pdf_private.h"
+#include "promise.h"
 #include "sha256.h"
 
 /* The first error libharu told: the ones after it only follow from it. */
@@ -263,6 +264,7 @@ static bool identity_put(unsigned char *at, size_t length, struct problems *prob
                         "the PDF library wrote no place for the document's identity");
             return false;
         }
+        promise(place + 1 + 2 * ID_BYTES <= at + length);
         memcpy(place + 1, sum, 2 * ID_BYTES);
     }
     return true;

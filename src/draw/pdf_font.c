@@ -4,6 +4,7 @@
 #include <zlib.h>
 
 #include "pdf_private.h"
+#include "promise.h"
 
 #define SYMBOLIC 4            /* FontDescriptor flag: not the standard Latin set */
 #define LETTERS_A_BLOCK 100   /* bfchar limit of the CMap format */
@@ -17,6 +18,7 @@ const char *font_key(enum face_role role)
         [FACE_CODE] = "F3",
     };
 
+    promise(role < FACE_COUNT && keys[role] != NULL);
     return keys[role];
 }
 
@@ -155,6 +157,7 @@ static void letters_add(struct text_builder *out, const struct subset *subset)
     struct text_builder block = text_builder_in(out->arena);
     size_t count = 0;
 
+    promise(subset->subset_glyphs == 0 || subset->unicode != NULL);
     for (size_t id = 1; id <= subset->subset_glyphs; id++) {
         if (id < subset->subset_glyphs && subset->unicode[id] != 0) {
             letter_add(&block, id, subset->unicode[id]);

@@ -6,6 +6,8 @@
  * bounded by black: the glyph on a fire square, the bar and ring of a prohibition. */
 #include "pdf_private.h"
 
+#include "promise.h"
+
 #define KEYLINE 3.0
 #define MODULE 100.0
 #define CONTOUR 3.5          /* black round the white glyph of a fire sign */
@@ -162,15 +164,16 @@ static void part_draw(const struct module *m, const struct symbol_part *part, en
 static void glyph_draw(const struct module *module, const struct symbol *symbol)
 {
     const struct sign_look *look = &looks[symbol->sign];
+    const struct symbol_drawing *drawing = symbol->drawing;
     bool fire = symbol->sign == SIGN_FIRE;
     struct module scaled = *module;
 
     scaled.scale = look->scale;
-    for (size_t i = 0; fire && i < symbol->count; i++)
-        if (!symbol->parts[i].knock_out)
-            part_draw(&scaled, &symbol->parts[i], INK_BLACK, CONTOUR);
-    for (size_t i = 0; i < symbol->count; i++) {
-        const struct symbol_part *part = &symbol->parts[i];
+    for (size_t i = 0; fire && i < drawing->count; i++)
+        if (!drawing->parts[i].knock_out)
+            part_draw(&scaled, &drawing->parts[i], INK_BLACK, CONTOUR);
+    for (size_t i = 0; i < drawing->count; i++) {
+        const struct symbol_part *part = &drawing->parts[i];
         enum ink cut = fire ? INK_BLACK : look->field;
         part_draw(&scaled, part, part->knock_out ? cut : look->glyph, 0);
     }
@@ -251,7 +254,7 @@ static void field_draw(const struct module *m, enum sign_class sign)
         disc_draw(m, INK_WHITE, 40 - RED_EDGE);
         break;
     case SIGN_CLASS_COUNT:
-        break;
+        promise_unreached();
     }
 }
 

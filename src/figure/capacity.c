@@ -6,6 +6,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "promise.h"
 #include "text.h"
 
 int64_t gear_count(const struct equipment *gear)
@@ -116,6 +117,7 @@ size_t jackets_match(const int64_t *masses_g, size_t person_count,
     if (size_count > 0)
         memcpy(left, sizes, size_count * sizeof *left);
     qsort(masses, person_count, sizeof *masses, mass_order);
+    promise(masses[0] <= masses[person_count - 1]);
     for (size_t i = 0; i < person_count; i++) {
         size_t chosen = jacket_choose(masses[i], left, size_count);
         if (chosen < size_count)

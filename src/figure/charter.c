@@ -2,6 +2,8 @@
  * alone, no times of day. Never asks what day it is. */
 #include "gear_date.h"
 
+#include "promise.h"
+
 /* Days that must be left on a day for the gear to be good on it: 0, since the due
  * day itself still counts. */
 enum { DAYS_LEFT_NEEDED = 0 };
@@ -38,7 +40,7 @@ bool charter_outcome_fails(enum charter_outcome outcome, const struct gear_rule 
     case CHARTER_OK_INSIDE_MARGIN:
         return false;
     }
-    return true;
+    promise_unreached();
 }
 
 int charter_margin_days(const struct base_record *base)

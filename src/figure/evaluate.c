@@ -6,6 +6,7 @@
 
 #include "capacity.h"
 #include "number.h"
+#include "promise.h"
 
 /* From here to 1 a thousandth is too coarse for four significant digits. */
 #define SMALL_LEAST 1e-4
@@ -145,6 +146,7 @@ static const char *sentence_of(const struct evaluation *evaluation)
         return NULL;
     if (figure->label_tells)
         return evaluation->sentence;
+    promise(figure->verdict == FIGURE_FACT || figure->assumed != NULL);
     if (figure->assumed == NULL)
         return text_format(evaluation->arena, "%s.", evaluation->sentence);
     return words_fill(evaluation->record->words, evaluation->arena, WORD_FIGURE_ESTIMATED,
@@ -175,5 +177,6 @@ struct figure_result figure_evaluate(const struct figure *figure,
         return result;
     }
     result.sentence = sentence_of(&evaluation);
+    promise(result.sentence == NULL || figure_may_be_printed(figure));
     return result;
 }

@@ -3,6 +3,7 @@
  * tells anybody. */
 #include "gear_date.h"
 
+#include "promise.h"
 #include "text.h"
 
 const struct date_value *gear_date_field(const struct equipment *gear, enum gear_field field)
@@ -21,7 +22,7 @@ const struct date_value *gear_date_field(const struct equipment *gear, enum gear
     case GEAR_MADE:
         return &gear->made;
     }
-    return NULL;
+    promise_unreached();
 }
 
 const char *gear_field_key(enum gear_field field)
@@ -34,6 +35,7 @@ const char *gear_field_key(enum gear_field field)
         [GEAR_INSTALLED] = "installed",
         [GEAR_MADE] = "made"};
 
+    promise(field < sizeof keys / sizeof keys[0]);
     return keys[field];
 }
 

@@ -7,25 +7,10 @@
 #define BAND_PAD MM(1.5)
 #define BOAT_WIDTH MM(60)
 
-/* The classes a procedure may be of: colour of the stripe, frame of the sign. */
-static const struct stripe {
-    const char *key;
-    enum ink ink;
-    enum sign_class sign;
-} stripes[] = {{"fire", INK_FIRE, SIGN_FIRE},
-               {"rescue", INK_RESCUE, SIGN_RESCUE},
-               {"control", INK_CONTROL, SIGN_CONTROL},
-               {"warning", INK_WARNING, SIGN_WARNING}};
-
-/* The reader allows only these keys. */
-static const struct stripe *stripe_of(const struct card *card)
-{
-    const struct stripe *found = &stripes[0];
-    for (size_t i = 0; i < sizeof stripes / sizeof *stripes; i++)
-        if (text_equal(stripes[i].key, card->stripe))
-            found = &stripes[i];
-    return found;
-}
+/* The colour of the stripe, by the class that a card is of. */
+static const enum ink stripe_inks[] = {
+    [SIGN_FIRE] = INK_FIRE, [SIGN_RESCUE] = INK_RESCUE, [SIGN_CONTROL] = INK_CONTROL,
+    [SIGN_WARNING] = INK_WARNING};
 
 /* Framed words in a strip of their own: never over other text. */
 static void strip_place(struct sheet *sheet, struct area strip)
@@ -171,13 +156,13 @@ static void band_place(struct sheet *sheet, const struct frame *frame)
     struct area band = frame->band;
     sheet->block = "title";
     sheet_box(sheet, band, INK_BLACK, INK_NONE, 0, MM(1.5));
-    band_sign_place(sheet, band, stripe_of(sheet->card)->sign);
+    band_sign_place(sheet, band, sheet->card->stripe);
     mpt left = band.height + MM(2);
     mpt boat_width = boat_block_place(sheet, band);
     title_place(sheet, (struct area){band.x + left, band.y,
                                      band.width - left - boat_width - MM(6), band.height},
                 frame->paper.width);
-    sheet_box(sheet, frame->stripe, stripe_of(sheet->card)->ink, INK_BLACK, MM(0.35), 0);
+    sheet_box(sheet, frame->stripe, stripe_inks[sheet->card->stripe], INK_BLACK, MM(0.35), 0);
 }
 
 static struct paragraph when_paragraph(const struct sheet *sheet, mpt size, mpt width)

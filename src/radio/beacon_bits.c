@@ -5,6 +5,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "promise.h"
+
 
 enum {
     BITS_A_DIGIT = 4, FIRST_BIT = 26, COUNTRY_HIGHEST = 999, MMSI_TAIL_HIGHEST = 999999,
@@ -21,6 +23,7 @@ static unsigned digit_value(char digit)
 uint64_t beacon_bits(const char *digits, size_t first, size_t last)
 {
     uint64_t value = 0;
+    promise(first >= 1 && first <= last && last - first < 64);
     for (size_t bit = first - 1; bit < last; bit++) {
         unsigned digit = digit_value(digits[bit / BITS_A_DIGIT]);
         unsigned down = BITS_A_DIGIT - 1 - (unsigned)(bit % BITS_A_DIGIT);
@@ -31,6 +34,7 @@ uint64_t beacon_bits(const char *digits, size_t first, size_t last)
 
 void beacon_bits_set(char *digits, size_t first, size_t last, uint64_t value)
 {
+    promise(first >= 1 && first <= last && last - first < 64);
     for (size_t bit = last; bit >= first; bit--, value >>= 1) {
         char *digit = &digits[(bit - 1) / BITS_A_DIGIT];
         unsigned mask = 8U >> (bit - 1) % BITS_A_DIGIT;
@@ -41,6 +45,7 @@ void beacon_bits_set(char *digits, size_t first, size_t last, uint64_t value)
 
 uint64_t beacon_message_bits(const struct beacon *beacon, size_t first, size_t last)
 {
+    promise(first >= FIRST_BIT && last - FIRST_BIT < BITS_A_DIGIT * BEACON_SHORT_DIGITS);
     return beacon_bits(beacon->digits, first - FIRST_BIT + 1, last - FIRST_BIT + 1);
 }
 
@@ -48,6 +53,7 @@ uint64_t beacon_message_bits(const struct beacon *beacon, size_t first, size_t l
 
 void beacon_fault_add(struct beacon *beacon, enum beacon_fault fault)
 {
+    promise(fault < BEACON_FAULT_COUNT);
     beacon->faults |= UINT32_C(1) << fault;
 }
 

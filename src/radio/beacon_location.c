@@ -6,6 +6,8 @@
 
 #include <stdio.h>
 
+#include "promise.h"
+
 
 enum position_layout { LAYOUT_NONE, LAYOUT_STANDARD, LAYOUT_NATIONAL, LAYOUT_RETURN_LINK };
 
@@ -81,6 +83,7 @@ static void return_link_read(struct beacon *beacon)
         return_link_mmsi_read(beacon, type);
         return;
     }
+    promise(type < sizeof return_links / sizeof return_links[0]);
     beacon->kind = return_links[type].kind;
     serial_take(beacon, 53, 66);
     if (type != TYPE_TEST)
@@ -117,6 +120,7 @@ static void position_settle(struct beacon *beacon, enum position_layout layout)
 {
     if (layout == LAYOUT_NONE)
         return;
+    promise(layout < sizeof layouts / sizeof layouts[0]);
     size_t first = layouts[layout].first;
     beacon->position = BEACON_POSITION_DEFAULT;
     if (beacon_message_bits(beacon, first, IDENTITY_LAST_BIT) == layouts[layout].none)

@@ -6,6 +6,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "promise.h"
 #include "text.h"
 
 enum {
@@ -66,6 +67,7 @@ static const struct { enum beacon_kind kind; void (*read)(struct beacon *); } ve
 static void vessel_read(struct beacon *beacon)
 {
     uint64_t type = beacon_bits(beacon->digits, 46, 48);
+    promise(type < sizeof vessels / sizeof vessels[0]);
     if (beacon_bits(beacon->digits, 45, 45) != 0)
         beacon_fault_add(beacon, BEACON_FAULT_TEST);
     beacon->kind = beacon_has(beacon, BEACON_FAULT_TEST) ? BEACON_TEST : vessels[type].kind;

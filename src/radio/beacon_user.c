@@ -6,6 +6,8 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "promise.h"
+
 enum {
     CHARACTERS_FROM = 40 - 25,      /* bit 40, counted in the 15 digits */
     MARITIME_CHARACTERS = 6, CALL_SIGN_LETTERS = 4, CALL_SIGN_FIGURES = 3,
@@ -105,6 +107,7 @@ enum { AVIATION_OPERATOR = 1, AVIATION_ADDRESS = 3 };
 static void serial_read(struct beacon *beacon)
 {
     uint64_t type = beacon_message_bits(beacon, 40, 42);
+    promise(type < sizeof serial_kinds / sizeof serial_kinds[0]);
     beacon->kind = serial_kinds[type];
     homing_read(beacon);
     if (beacon->kind == BEACON_KIND_NOT_TOLD) {
@@ -146,6 +149,7 @@ static const struct { enum beacon_protocol protocol; void (*read)(struct beacon 
 void beacon_user_read(struct beacon *beacon)
 {
     uint64_t code = beacon_message_bits(beacon, 37, 39);
+    promise(code < sizeof users / sizeof users[0]);
     beacon->protocol = users[code].protocol;
     users[code].read(beacon);
 }

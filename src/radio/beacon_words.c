@@ -2,6 +2,7 @@
  * gives the serial number: people would take it for the one on the label. */
 #include "beacon.h"
 
+#include "promise.h"
 #include "text.h"
 
 enum { GROUP_DIGITS = 5 };
@@ -59,6 +60,9 @@ const char *beacon_words(const struct beacon *beacon, struct arena *arena)
 {
     if (beacon->outcome == BEACON_UNREADABLE)
         return NULL;
+    promise(beacon->coding < sizeof coding_words / sizeof coding_words[0]);
+    promise(beacon->kind < sizeof kind_words / sizeof kind_words[0]);
+    promise(beacon->homing < sizeof homing_words / sizeof homing_words[0]);
     struct text_builder out = text_builder_in(arena);
     bool second = beacon->generation == BEACON_SECOND_GENERATION;
     text_add_format(&out, "%s%s%s", coding_words[beacon->coding],

@@ -2,6 +2,7 @@
  * nobody: the words are put behind the text they speak of by whoever does. */
 #include "identity.h"
 
+#include "promise.h"
 #include "text.h"
 
 /* ---- MMSI ---- */
@@ -23,6 +24,7 @@ static const char *const mmsi_forms[] = {
 
 const char *mmsi_form_words(enum mmsi_form form)
 {
+    promise(form < sizeof mmsi_forms / sizeof mmsi_forms[0]);
     return mmsi_forms[form];
 }
 
@@ -72,7 +74,7 @@ const char *mmsi_fault_words(const struct mmsi *mmsi, struct arena *arena)
     case MMSI_OTHER_FORM:
         return form_fault_words(mmsi, arena);
     }
-    return NULL;
+    promise_unreached();
 }
 
 /* ---- call signs ---- */
@@ -114,6 +116,7 @@ const char *call_sign_fault_words(const struct call_sign *call_sign, struct aren
     case CALL_SIGN_NONE:
         return "in capitals this is called out as a call sign";
     }
+    promise(what != NULL);
     return text_format(arena, "character %zu (U+%04X) is %s", call_sign->at,
                        (unsigned)call_sign->code_point, what);
 }
@@ -136,7 +139,7 @@ const char *call_sign_pattern_words(enum call_sign_pattern pattern)
     case PATTERN_UNKNOWN:
         return "has no pattern that ships' call signs have";
     }
-    return NULL;
+    promise_unreached();
 }
 
 /* ---- names ---- */
@@ -155,7 +158,7 @@ const char *name_fault_words(const struct name *name, struct arena *arena)
         return text_format(arena, "cannot be called out: U+%04X has no code word and no Latin "
                            "spelling", (unsigned)name->code_point);
     }
-    return NULL;
+    promise_unreached();
 }
 
 #define ASK_LATIN "write `name_latin:` as the ship's radio licence spells the name"
@@ -172,7 +175,7 @@ static const char *caution_of(enum name_alphabet alphabet)
     case ALPHABET_MIXED:
         return ", since letters of several alphabets stand in it";
     }
-    return "";
+    promise_unreached();
 }
 
 const char *name_remedy(const struct name *name, struct arena *arena)

@@ -4,6 +4,7 @@
 #include "script.h"
 
 #include "number.h"
+#include "promise.h"
 #include "text.h"
 
 /* Counts and order: RR 32.13C and D, 33.12, 33.35, 32.19E and F, 32.53. The
@@ -113,6 +114,7 @@ static bool speaker_read(struct telling *telling, const struct boat *boat,
 static void telling_turn_to(struct telling *telling, const struct script_request *request,
                             const struct boat *boat)
 {
+    promise(request->form < sizeof form_shapes / sizeof form_shapes[0]);
     telling->request = request;
     telling->shape = &form_shapes[request->form];
     telling->mmsi = mmsi_said(request, boat, telling->arena);
@@ -139,6 +141,7 @@ static void add_line(struct line_list *list, struct script_line line, const char
 {
     if (line.count == 0)
         return;
+    promise(list->count < 2 * script_part_count());
     line.label = label;
     list->lines[list->count++] = line;
 }

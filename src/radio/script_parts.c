@@ -6,6 +6,7 @@
 
 #include <string.h>
 
+#include "promise.h"
 #include "text.h"
 
 #define PIECES_AT_MOST 10
@@ -28,11 +29,13 @@ struct line_draft {
 
 static void add(struct line_draft *draft, enum piece_kind kind, const char *text)
 {
+    promise(draft->count < PIECES_AT_MOST && text != NULL);
     draft->pieces[draft->count++] = (struct script_piece){.kind = kind, .text = text};
 }
 
 static void add_blank(struct line_draft *draft, const char *name, int width_mm)
 {
+    promise(draft->count < PIECES_AT_MOST && width_mm > 0);
     draft->pieces[draft->count++] =
         (struct script_piece){.kind = PIECE_BLANK, .text = name, .width_mm = width_mm};
 }
@@ -334,6 +337,7 @@ static struct script_line (*const parts[])(const struct telling *telling) = {
 
 struct script_line script_part(size_t index, const struct telling *telling)
 {
+    promise(index < script_part_count());
     return parts[index](telling);
 }
 

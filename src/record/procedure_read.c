@@ -9,6 +9,7 @@
 /* The file as it is read; nodes are read further by their own readers. */
 struct procedure_file {
     struct procedure procedure;
+    struct text_value stripe;
     struct node_value call_when, when, steps, decision, never, cautions, calls;
 };
 
@@ -16,7 +17,10 @@ struct procedure_file {
     KEYED(struct procedure_file, key, member, field_kind, __VA_ARGS__)
 
 static const char *const pers[] = {"engine_space", NULL};
-static const char *const stripes[] = {"fire", "rescue", "control", "warning", NULL};
+/* The classes that a card may be of, by enum sign_class. */
+static const char *const stripes[] = {
+    [SIGN_FIRE] = "fire", [SIGN_RESCUE] = "rescue", [SIGN_CONTROL] = "control",
+    [SIGN_WARNING] = "warning", NULL};
 static const char *const kinds[] = {"card", "distress", "safety_plan", NULL};
 
 static const struct field file_rows[] = {
@@ -32,9 +36,9 @@ static const struct field file_rows[] = {
     FILE_ROW("title", procedure.title, FIELD_TEXT, .required = true, .about = "the card's title"),
     FILE_ROW("subject", procedure.subject, FIELD_TEXT, .required = true,
              .about = "what other cards call it"),
-    FILE_ROW("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = title_symbols,
+    FILE_ROW("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
              .about = "the sign beside the title"),
-    FILE_ROW("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
+    FILE_ROW("stripe", stripe, FIELD_CHOICE, .required = true, .choices = stripes,
              .about = "colour of the stripe"),
     FILE_ROW("signs", procedure.signs, FIELD_LIST, .required = true, .about = "how one knows"),
     FILE_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
@@ -130,12 +134,23 @@ void basis_check(const struct procedure_reading *reading, const struct basis *ba
 
 /* ---- the whole ---- */
 
+/* SIGN_CLASS_COUNT where none was written or what was written is refused: then the
+ * procedure is not given to anyone. */
+static enum sign_class stripe_from(const struct text_value *word)
+{
+    for (int sign = SIGN_FIRE; stripes[sign] != NULL; sign++)
+        if (text_equal(stripes[sign], word->text))
+            return (enum sign_class)sign;
+    return SIGN_CLASS_COUNT;
+}
+
 static void file_read(struct procedure_reading *reading, const struct yaml_node *root)
 {
     struct procedure_file file = {0};
     struct procedure *procedure = reading->procedure;
     section_read(root, &file_table, &file, reading->arena, reading->problems);
     file.procedure.source = procedure->source;
+    file.procedure.stripe = stripe_from(&file.stripe);
     *procedure = file.procedure;
     call_when_read(reading, &file.call_when);
     procedure->when = when_read(reading, &file.when);

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "face_private.h"
+#include "promise.h"
 #include "sha256.h"
 #include "text.h"
 
@@ -166,10 +167,12 @@ void faces_close(struct faces *faces)
 
 const struct face_metrics *face_metrics(const struct faces *faces, enum face_role role)
 {
+    promise(role < FACE_COUNT);
     return &faces->of[role].metrics;
 }
 
 const char *face_postscript_name(const struct faces *faces, enum face_role role)
 {
+    promise(role < FACE_COUNT);
     return faces->of[role].name;
 }

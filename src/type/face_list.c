@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "face_private.h"
+#include "promise.h"
 #include "sha256.h"
 #include "text.h"
 
@@ -17,6 +18,7 @@ static const char *const role_words[FACE_COUNT] = {
 
 const char *face_role_word(enum face_role role)
 {
+    promise(role < FACE_COUNT && role_words[role] != NULL);
     return role_words[role];
 }
 

@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "face_private.h"
+#include "promise.h"
 #include "text.h"
 #include "utf8.h"
 
@@ -73,6 +74,7 @@ static mpt width_of(const struct face *face, int64_t units, mpt size)
 {
     int units_per_em = face->metrics.units_per_em;
 
+    promise(units_per_em > 0 && size >= 0);
     return (mpt)((units * size + units_per_em - 1) / units_per_em);
 }
 
@@ -80,6 +82,7 @@ static mpt width_of(const struct face *face, int64_t units, mpt size)
 static bool text_shape(const struct faces *faces, enum face_role role, const char *text,
                        size_t length, struct shaped *out, uint32_t *missing)
 {
+    promise(role < FACE_COUNT);
     if (length > INT32_MAX || utf8_first_invalid(text, length) != length) {
         *missing = REPLACEMENT;
         return false;
@@ -123,6 +126,8 @@ bool run_shape(const struct faces *faces, enum face_role role, mpt size, const c
 /* The slot of a text, whatever it holds; NULL for one that no slot can keep. */
 static struct measured *slot_of(const struct faces *faces, const char *text, size_t length)
 {
+    _Static_assert((MEASURED_SLOTS & (MEASURED_SLOTS - 1)) == 0, "a mask finds the slot");
+
     if (length == 0 || length > sizeof faces->measured->text)
         return NULL;
     return &faces->measured[bytes_hash(BYTES_HASH_START, text, length) & (MEASURED_SLOTS - 1)];

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "face_private.h"
+#include "promise.h"
 #include "utf8.h"
 
 /* By face and its glyph id: whether used, and the code point it stands for. */
@@ -41,6 +42,7 @@ void usage_add(struct usage *usage, const struct run *run)
 {
     size_t length = strlen(run->text);
 
+    promise(run->role < FACE_COUNT);
     for (size_t i = 0; i < run->count; i++) {
         size_t index = run->glyphs[i].cluster;
         uint32_t *known = &usage->unicode[run->role][run->glyphs[i].id];
@@ -55,6 +57,7 @@ void usage_add(struct usage *usage, const struct run *run)
 
 bool usage_any(const struct usage *usage, enum face_role role)
 {
+    promise(role < FACE_COUNT);
     return usage->any[role];
 }
 

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "number.h"
+#include "promise.h"
 #include "text.h"
 
 /* What YAML elsewhere takes for nothing; on a card it would be printed. */
@@ -61,6 +62,7 @@ static size_t choices_count(const char *const *choices)
 {
     size_t count = 0;
 
+    promise(choices[0] != NULL);
     while (choices[count] != NULL)
         count++;
     return count;
@@ -292,6 +294,7 @@ size_t value_place_offset(enum field_kind kind)
         [FIELD_NODE] = offsetof(struct node_value, place),
     };
 
+    promise(kind < sizeof offsets / sizeof offsets[0]);
     return offsets[kind];
 }
 
@@ -312,6 +315,7 @@ void value_read(struct field_reading *reading, const struct field *field,
 
     /* a value that is refused leaves this alone */
     void *place = (char *)value + value_place_offset(field->kind);
+    promise(field->kind < sizeof readers / sizeof readers[0]);
     *(struct place *)place = node->place;
     readers[field->kind](reading, field, node, value);
 }

@@ -8,11 +8,11 @@
 
 #include <stdalign.h>
 #include <string.h>
-#include <sys/types.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include "arena.h"
+#include "child_case.h"
 
 #define LIMIT ((size_t)16 * 1024 * 1024)
 
@@ -89,40 +89,6 @@ static void test_free_of_nothing(void **state)
 
 /* ---- the end of memory ---- */
 
-struct ending {
-    int status;
-    char said[256];
-};
-
-static void (*child_fault)(void);
-
-static struct ending ending_of(void (*fault)(void))
-{
-    struct ending ending = {0};
-    int ends[2];
-
-    assert_int_equal(pipe(ends), 0);
-    child_fault = fault;
-    pid_t child = fork();
-    assert_true(child >= 0);
-    if (child == 0) {
-        (void)dup2(ends[1], STDERR_FILENO);
-        child_fault();
-        _exit(77);
-    }
-    close(ends[1]);
-    size_t length = 0;
-    ssize_t got;
-    while ((got = read(ends[0], ending.said + length, sizeof ending.said - 1 - length)) > 0)
-        length += (size_t)got;
-    close(ends[0]);
-    int status;
-    assert_int_equal(waitpid(child, &status, 0), child);
-    assert_true(WIFEXITED(status));
-    ending.status = WEXITSTATUS(status);
-    return ending;
-}
-
 static void over_the_limit(void)
 {
     struct arena *arena = arena_new(100000);
@@ -173,8 +139,9 @@ static void test_end_of_memory(void **state)
     };
 
     for (size_t i = 0; i < sizeof faults / sizeof faults[0]; i++) {
-        struct ending ending = ending_of(faults[i]);
-        assert_int_equal(ending.status, 3);
+        struct child_ending ending = child_ending_of(faults[i]);
+        assert_true(WIFEXITED(ending.status));
+        assert_int_equal(WEXITSTATUS(ending.status), 3);
         assert_string_equal(ending.said, "maydeck: error: out of memory\n");
     }
 }
@@ -196,8 +163,9 @@ static void system_refuses(void)
 static void test_system_refuses(void **state)
 {
     (void)state;
-    struct ending ending = ending_of(system_refuses);
-    assert_int_equal(ending.status, 3);
+    struct child_ending ending = child_ending_of(system_refuses);
+    assert_true(WIFEXITED(ending.status));
+    assert_int_equal(WEXITSTATUS(ending.status), 3);
     assert_non_null(strstr(ending.said, "maydeck: error: out of memory\n"));
 }
 #endif
@@ -205,9 +173,10 @@ static void test_system_refuses(void **state)
 static void test_clean_up_runs_once(void **state)
 {
     (void)state;
-    struct ending ending = ending_of(with_clean_up);
+    struct child_ending ending = child_ending_of(with_clean_up);
 
-    assert_int_equal(ending.status, 3);
+    assert_true(WIFEXITED(ending.status));
+    assert_int_equal(WEXITSTATUS(ending.status), 3);
     assert_string_equal(ending.said, "clean-up\nmaydeck: error: out of memory\n");
 }
 
@@ -221,7 +190,9 @@ static void within_the_limit(void)
 static void test_limit_can_be_used_up(void **state)
 {
     (void)state;
-    assert_int_equal(ending_of(within_the_limit).status, 42);
+    struct child_ending ending = child_ending_of(within_the_limit);
+    assert_true(WIFEXITED(ending.status));
+    assert_int_equal(WEXITSTATUS(ending.status), 42);
 }
 
 int main(void)

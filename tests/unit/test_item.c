@@ -1,34 +1,7 @@
-/* test_item.c - the register of gear: complete, classed, signed. */
+/* test_item.c - the register of gear: complete and classed. */
 #include "record_test.h"
 
 #include "item.h"
-
-/* Every sign there is, and its class: an item never shows a sign of another. */
-static const struct { enum item_class class; const char *symbols; } signs[] = {
-    {ITEM_FIRE, " ext blanket alarm fixed fireport remote hose smokealarm "},
-    {ITEM_RESCUE, " firstaid medbag hatch muster raft knife buoy buoyline buoylight jacket "
-                  "jacketchild sart epirb flares rocket vhfhand vhffix ladder suit mob water "
-                  "alarmgen anchorpt dan sling tackle line blanketwarm dinghy radarreflector "
-                  "beaconperson hru "},
-    {ITEM_CONTROL, " fuel gas seacock engstop battery bilgeman bilgeel plug tiller cutter grab "
-                   "torch ventflap blower genstop inverter shorepower panel leakkit door bucket "
-                   "anchor toolkit platform cooker solenoid heater solar killcord spill petrol "
-                   "coalarm gasalarm "},
-};
-
-static void every_sign_is_of_the_items_class(void **state)
-{
-    (void)state;
-    for (size_t i = 0; i < item_count(); i++) {
-        const struct item_kind *kind = item_at(i);
-        bool found = kind->symbol == NULL;
-        for (size_t k = 0; !found && k < sizeof signs / sizeof signs[0]; k++)
-            found = signs[k].class == kind->class &&
-                    strstr(signs[k].symbols, text_format(test.arena, " %s ", kind->symbol)) != NULL;
-        if (!found)
-            fail_msg("%s: %s is no sign of its class", kind->key, kind->symbol);
-    }
-}
 
 static void keys_are_unique_and_found(void **state)
 {
@@ -92,7 +65,6 @@ static void register_holds_the_gear(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(every_sign_is_of_the_items_class),
         TEST(keys_are_unique_and_found),
         TEST(only_engine_gear_is_by_engine),
         TEST(register_holds_the_gear),

@@ -1,4 +1,4 @@
-/* test_symbol.c - the symbol tables: every drawing is well formed, lies in its
+/* test_symbol.c - the register of signs: every drawing is well formed, lies in its
  * frame and is wide enough to be seen at the smallest size. */
 #include <stdarg.h>
 #include <stddef.h>
@@ -8,9 +8,8 @@
 
 #include <string.h>
 
-#include "draw.h"
 #include "item.h"
-#include "procedure.h"
+#include "symbol.h"
 
 /* A disc's glyph is drawn at 0.82 about the centre: what lies within 60 units of
  * it stays in the disc of radius 50. */
@@ -82,10 +81,10 @@ static void every_part_is_well_formed(void **state)
     (void)state;
     while ((symbol = each(&index)) != NULL) {
         assert_true(symbol->sign < SIGN_CLASS_COUNT);
-        assert_true(symbol->count > 0);
-        assert_false(symbol->parts[0].knock_out);
-        for (size_t i = 0; i < symbol->count; i++)
-            if (!count_right(&symbol->parts[i]))
+        assert_true(symbol->drawing->count > 0);
+        assert_false(symbol->drawing->parts[0].knock_out);
+        for (size_t i = 0; i < symbol->drawing->count; i++)
+            if (!count_right(&symbol->drawing->parts[i]))
                 fail_msg("%s: part %zu", symbol->key, i);
     }
 }
@@ -98,8 +97,8 @@ static void lines_are_wide_enough(void **state)
 
     (void)state;
     while ((symbol = each(&index)) != NULL)
-        for (size_t i = 0; i < symbol->count; i++) {
-            const struct symbol_part *part = &symbol->parts[i];
+        for (size_t i = 0; i < symbol->drawing->count; i++) {
+            const struct symbol_part *part = &symbol->drawing->parts[i];
             bool line = part->primitive != 'R' && part->primitive != 'C' && part->primitive != 'P';
             if (line && part->numbers[0] < 3)
                 fail_msg("%s: part %zu is %f wide", symbol->key, i, part->numbers[0]);
@@ -153,8 +152,9 @@ static void drawings_lie_in_their_frames(void **state)
 
     (void)state;
     while ((symbol = each(&index)) != NULL)
-        for (size_t i = 0; i < symbol->count; i++) {
-            size_t count = symbol->parts[i].knock_out ? 0 : outline_of(&symbol->parts[i], points);
+        for (size_t i = 0; i < symbol->drawing->count; i++) {
+            const struct symbol_part *part = &symbol->drawing->parts[i];
+            size_t count = part->knock_out ? 0 : outline_of(part, points);
             for (size_t k = 0; k < count; k++)
                 if (!inside(symbol->sign, points[2 * k], points[2 * k + 1]))
                     fail_msg("%s: part %zu at %.1f %.1f", symbol->key, i, points[2 * k],
@@ -162,41 +162,42 @@ static void drawings_lie_in_their_frames(void **state)
         }
 }
 
-/* The register names no sign that was not drawn. */
-static void signs_of_all_gear_exist(void **state)
+static void keys_are_those_of_the_table(void **state)
+{
+    size_t count = symbol_count();
+
+    (void)state;
+    assert_int_equal(count, SYMBOL_COUNT - 1);
+    for (size_t i = 0; i < count; i++)
+        assert_string_equal(symbol_keys[i], symbol_at(i)->key);
+    assert_null(symbol_keys[count]);
+}
+
+static enum sign_class class_of_gear(const struct item_kind *kind)
+{
+    switch (kind->class) {
+    case ITEM_FIRE:
+        return SIGN_FIRE;
+    case ITEM_RESCUE:
+        return SIGN_RESCUE;
+    case ITEM_CONTROL:
+        break;
+    }
+    return SIGN_CONTROL;
+}
+
+/* The register of gear names no sign that is not there, or of another class. */
+static void signs_of_all_gear_exist_in_its_class(void **state)
 {
     (void)state;
     for (size_t i = 0; i < item_count(); i++) {
         const struct item_kind *kind = item_at(i);
-        if (kind->symbol != NULL && symbol_find(kind->symbol) == NULL)
+        const struct symbol *symbol = symbol_find(kind->symbol);
+        if (kind->symbol != NULL && symbol == NULL)
             fail_msg("%s: no sign %s", kind->key, kind->symbol);
+        if (symbol != NULL && symbol->sign != class_of_gear(kind))
+            fail_msg("%s: the sign %s is of another class", kind->key, kind->symbol);
     }
-}
-
-static bool listed(const char *const *keys, const char *key)
-{
-    while (*keys != NULL && strcmp(*keys, key) != 0)
-        keys++;
-    return *keys != NULL;
-}
-
-/* What a procedure may name and what is drawn are the same, each in its class. */
-static void procedures_may_name_what_is_drawn(void **state)
-{
-    (void)state;
-    for (size_t i = 0; i < symbol_count(); i++) {
-        const struct symbol *symbol = symbol_at(i);
-        bool never = symbol->sign == SIGN_PROHIBITION;
-        bool title = !never && symbol->sign != SIGN_MANDATORY;
-        if (listed(never_symbols, symbol->key) != never)
-            fail_msg("%s: beside a never it is %s", symbol->key, never ? "missing" : "wrong");
-        if (listed(title_symbols, symbol->key) != title)
-            fail_msg("%s: beside a title it is %s", symbol->key, title ? "missing" : "wrong");
-    }
-    for (const char *const *key = never_symbols; *key != NULL; key++)
-        assert_non_null(symbol_find(*key));
-    for (const char *const *key = title_symbols; *key != NULL; key++)
-        assert_non_null(symbol_find(*key));
 }
 
 int main(void)
@@ -207,8 +208,8 @@ int main(void)
         cmocka_unit_test(every_part_is_well_formed),
         cmocka_unit_test(lines_are_wide_enough),
         cmocka_unit_test(drawings_lie_in_their_frames),
-        cmocka_unit_test(signs_of_all_gear_exist),
-        cmocka_unit_test(procedures_may_name_what_is_drawn),
+        cmocka_unit_test(keys_are_those_of_the_table),
+        cmocka_unit_test(signs_of_all_gear_exist_in_its_class),
     };
 
     return cmocka_run_group_tests_name("symbol", tests, NULL, NULL) != 0;

@@ -1,0 +1,121 @@
+/* condition_words.c - a condition in words, for people who ask why (room:
+ * explain). Never decides it. */
+#include "reasons.h"
+
+static void words_add(struct text_builder *out, const struct condition *condition, bool nested);
+
+static void values_add(struct text_builder *out, const struct condition *condition)
+{
+    for (size_t i = 0; i < condition->word_count; i++)
+        text_add_format(out, "%s%s", i == 0 ? "" : " or ", condition->words[i]);
+}
+
+/* Where the run of children that ask the same of several items ends. */
+static size_t alike_until(const struct condition *group, size_t start)
+{
+    enum condition_kind kind = group->children[start]->kind;
+    size_t end = start + 1;
+    if (kind != CONDITION_FITTED && kind != CONDITION_NOT_FITTED)
+        return end;
+    while (end < group->child_count && group->children[end]->kind == kind)
+        end++;
+    return end;
+}
+
+/* "fire_port, engine_extinguisher fitted": what all must be is said once. All of
+ * all needs no brackets. */
+static void all_add(struct text_builder *out, const struct condition *group, const char *between)
+{
+    size_t end;
+    for (size_t i = 0; i < group->child_count; i = end) {
+        const struct condition *last = group->children[(end = alike_until(group, i)) - 1];
+        text_add(out, i == 0 ? "" : between);
+        for (size_t k = i; k + 1 < end; k++)
+            text_add_format(out, "%s, ", group->children[k]->item);
+        if (last->kind == CONDITION_ALL)
+            all_add(out, last, between);
+        else
+            words_add(out, last, true);
+    }
+}
+
+static void each_add(struct text_builder *out, const struct condition *group, const char *between)
+{
+    for (size_t i = 0; i < group->child_count; i++) {
+        text_add(out, i == 0 ? "" : between);
+        words_add(out, group->children[i], true);
+    }
+}
+
+static void group_add(struct text_builder *out, const struct condition *group, bool nested)
+{
+    bool bracketed = nested || group->kind == CONDITION_NONE;
+    text_add(out, group->kind == CONDITION_NONE ? "none of " : "");
+    text_add(out, bracketed ? "(" : "");
+    if (group->kind == CONDITION_ALL)
+        all_add(out, group, nested ? " and " : "; ");
+    else
+        each_add(out, group, group->kind == CONDITION_ANY ? " or " : ", ");
+    text_add(out, bracketed ? ")" : "");
+}
+
+static void boat_add(struct text_builder *out, const char *word)
+{
+    if (text_equal(word, "gas"))
+        text_add(out, "the boat carries gas");
+    else if (text_equal(word, "dsc"))
+        text_add(out, "the boat can send a digital alert");
+    else
+        text_add_format(out, "the boat is a %s", word);
+}
+
+static void words_add(struct text_builder *out, const struct condition *condition, bool nested)
+{
+    switch (condition->kind) {
+    case CONDITION_FITTED:
+        text_add_format(out, "%s fitted", condition->item);
+        break;
+    case CONDITION_NOT_FITTED:
+        text_add_format(out, "%s not fitted", condition->item);
+        break;
+    case CONDITION_INSIDE:
+        text_add_format(out, "%s inside ", condition->item);
+        values_add(out, condition);
+        break;
+    case CONDITION_IS:
+        text_add_format(out, "%s %s = ", condition->item, condition->field);
+        values_add(out, condition);
+        break;
+    case CONDITION_CUTS:
+        text_add_format(out, "%s cuts ", condition->item);
+        values_add(out, condition);
+        break;
+    case CONDITION_REACH:
+        text_add_format(out, "%s reached from ", condition->item);
+        values_add(out, condition);
+        break;
+    case CONDITION_BEYOND:
+        text_add_format(out, "a %s not reached from ", condition->item);
+        values_add(out, condition);
+        break;
+    case CONDITION_BOAT:
+        boat_add(out, condition->words[0]);
+        break;
+    case CONDITION_SURELY:
+        text_add(out, "recorded so: ");
+        each_add(out, condition, " and ");
+        break;
+    case CONDITION_ALL:
+    case CONDITION_ANY:
+    case CONDITION_NONE:
+        group_add(out, condition, nested);
+        break;
+    }
+}
+
+const char *condition_words(const struct condition *condition, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    words_add(&out, condition, false);
+    return out.at;
+}

@@ -1,0 +1,131 @@
+/* explain_boxes.c - what the decision, nevers, cautions and the base's own rules
+ * stand on (room: explain). Never words anything itself. */
+#include "explain.h"
+
+static void said_case_tell(const struct explaining *explaining, const struct said_list *list,
+                           size_t index, const struct said *taken)
+{
+    const struct said *one = &list->items[index];
+    const char *words = one->when == NULL ? "every other boat"
+                                          : condition_words(one->when, explaining->arena);
+    const char *verdict = "passed over: ";
+    if (one == taken)
+        verdict = "";
+    else if (taken == NULL && condition_judge(explaining->composing, one->when) == TRUTH_UNKNOWN)
+        verdict = "not to be decided: ";
+    placed_tell(explaining, INDENT_DETAIL, one->place, "%scase %zu of %zu%s: %s", verdict,
+                index + 1, list->count, one == taken ? "" : ", which asks", words);
+}
+
+/* All up to the one taken, or to one that cannot be decided. */
+static size_t said_tried(const struct explaining *explaining, const struct said_list *list,
+                         const struct said *taken)
+{
+    if (taken != NULL)
+        return (size_t)(taken - list->items) + 1;
+    for (size_t i = 0; i < list->count; i++)
+        if (condition_judge(explaining->composing, list->items[i].when) == TRUTH_UNKNOWN)
+            return i + 1;
+    return list->count;
+}
+
+void said_tell(const struct explaining *explaining, const struct said_list *list)
+{
+    const struct said *taken = said_take(explaining->composing, list);
+    size_t tried = said_tried(explaining, list, taken);
+    if (list->count == 0 || (list->count == 1 && list->items[0].when == NULL))
+        return;
+    for (size_t i = 0; i < tried; i++)
+        said_case_tell(explaining, list, i, taken);
+    said_record_tell(explaining, INDENT_DETAIL, list, tried);
+}
+
+static void exit_tell(const struct explaining *explaining, const char *word, const char *words,
+                      const struct said_list *list)
+{
+    const struct said *way = said_take(explaining->composing, list);
+    if (way == NULL)
+        line_tell(explaining, INDENT_REASON, "%s: %s", word, words);
+    else
+        placed_tell(explaining, INDENT_REASON, way->say.place, "%s: %s", word, words);
+    said_tell(explaining, list);
+    if (way != NULL && way->card.text != NULL)
+        placed_tell(explaining, INDENT_DETAIL, way->card.place, "leads to the card %s",
+                    way->card.text);
+}
+
+static void decision_tell(const struct explaining *explaining)
+{
+    const struct card_decision *made = &explaining->card->decision;
+    const struct decision *decision = &explaining->card->procedure->decision;
+    if (!made->given)
+        return;
+    placed_tell(explaining, INDENT_PART, made->origin, "Decision: %s", made->ask);
+    placed_tell(explaining, INDENT_REASON, decision->after.place, "asked after step %s",
+                decision->after.text);
+    exit_tell(explaining, "yes", made->yes, &decision->yes);
+    exit_tell(explaining, "no", made->no, &decision->no);
+    basis_tell(explaining, INDENT_REASON, &decision->basis);
+    blank_tell(explaining);
+}
+
+static const struct card_warning *made_from(const struct card_warning *made, size_t count,
+                                            const struct warning *warning)
+{
+    for (size_t i = 0; i < count; i++)
+        if (made[i].origin.line == warning->place.line &&
+            made[i].origin.column == warning->place.column)
+            return &made[i];
+    return NULL;
+}
+
+static void warning_tell(const struct explaining *explaining, const char *word,
+                         const struct warning *warning, const struct card_warning *made)
+{
+    if (made == NULL) {
+        placed_tell(explaining, INDENT_PART, warning->say.place, "Not on this card: %s: %s",
+                    word, warning->say.text);
+        only_where_tell(explaining, INDENT_REASON, warning->when);
+        condition_record_tell(explaining, INDENT_DETAIL, warning->when);
+        return;
+    }
+    placed_tell(explaining, INDENT_PART, warning->say.place, "%s: %s", word, made->text);
+    only_where_tell(explaining, INDENT_REASON, warning->when);
+    condition_record_tell(explaining, INDENT_DETAIL, warning->when);
+    line_tell(explaining, INDENT_REASON, "tag printed beside it: %s", made->tag);
+    basis_tell(explaining, INDENT_REASON, &warning->basis);
+}
+
+static void warnings_tell(const struct explaining *explaining, const char *word,
+                          const struct warning *warnings, size_t count,
+                          const struct card_warning *made, size_t made_count)
+{
+    for (size_t i = 0; i < count; i++)
+        warning_tell(explaining, word, &warnings[i], made_from(made, made_count, &warnings[i]));
+    if (count > 0)
+        blank_tell(explaining);
+}
+
+static void local_rules_tell(const struct explaining *explaining)
+{
+    const struct card *card = explaining->card;
+    for (size_t i = 0; i < card->local_rule_count; i++) {
+        placed_tell(explaining, INDENT_PART, card->local_rules[i].origin, "Local rule: %s",
+                    card->local_rules[i].text);
+        line_tell(explaining, INDENT_REASON, "source of the base: %s", card->local_rules[i].tag);
+    }
+    if (card->local_rule_count > 0)
+        blank_tell(explaining);
+}
+
+void boxes_tell(const struct explaining *explaining)
+{
+    const struct card *card = explaining->card;
+    const struct procedure *procedure = card->procedure;
+    decision_tell(explaining);
+    warnings_tell(explaining, "Never", procedure->nevers, procedure->never_count, card->nevers,
+                  card->never_count);
+    warnings_tell(explaining, "Caution", procedure->cautions, procedure->caution_count,
+                  card->cautions, card->caution_count);
+    local_rules_tell(explaining);
+}

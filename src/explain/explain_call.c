@@ -1,0 +1,237 @@
+/* explain_call.c - what the contacts, the call panel and the sections of the
+ * distress card stand on (room: explain). Never words the message itself. */
+#include "explain.h"
+
+/* ---- rules of the radio ---- */
+
+/* What gives each form of message its words and order. */
+static const struct rule_row {
+    const char *form, *rule;
+} rule_rows[] = {
+    {"mayday", "ITU Radio Regulations 32.13C, 32.13D"},
+    {"pan_pan", "ITU Radio Regulations 33.12"},
+    {"securite", "ITU Radio Regulations 33.35"},
+    {"relay", "ITU Radio Regulations 32.19E, 32.19F"},
+    {"downgrade", "no form of its own in the ITU Radio Regulations"},
+    {"cancel", "ITU Radio Regulations 32.53"},
+    {"nature", "Recommendation ITU-R M.493, the natures in its order"},
+    {"spell", "ITU Radio Regulations, Appendix 14"},
+};
+
+static void rule_tell(const struct explaining *explaining, const char *form)
+{
+    for (size_t i = 0; i < sizeof rule_rows / sizeof *rule_rows; i++)
+        if (text_equal(rule_rows[i].form, form))
+            line_tell(explaining, INDENT_REASON, "words and order: %s", rule_rows[i].rule);
+}
+
+/* ---- script ---- */
+
+static struct place first_given(const struct text_value *const *values, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        if (values[i]->text != NULL)
+            return values[i]->place;
+    return (struct place){0};
+}
+
+#define FIRST_GIVEN(...) \
+    first_given((const struct text_value *const[]){__VA_ARGS__}, \
+                sizeof((const struct text_value *const[]){__VA_ARGS__}) / \
+                    sizeof(const struct text_value *))
+
+static struct place name_place(const struct boat *boat)
+{
+    return FIRST_GIVEN(&boat->facts.name_spoken, &boat->facts.name_latin, &boat->facts.name);
+}
+
+/* The call of the procedure that a line belongs to: its label says which. */
+static const struct procedure_call *call_of(const struct explaining *explaining,
+                                            const char *label)
+{
+    const struct procedure *procedure = explaining->card->procedure;
+    for (size_t i = 0; label != NULL && i < procedure->call_count; i++)
+        if (text_equal(text_upper(explaining->arena, TEXT_OR_EMPTY(procedure->calls[i].if_)),
+                       label))
+            return &procedure->calls[i];
+    return procedure->call_count > 0 ? &procedure->calls[0] : NULL;
+}
+
+/* On the distress card some words stand for what is said elsewhere on it. */
+static bool only_points(const struct script_line *line)
+{
+    return line->count == 1 && line->pieces[0].kind == PIECE_WORDS;
+}
+
+/* On a relay that line names the other vessel. */
+static bool has_blank(const struct script_line *line)
+{
+    for (size_t i = 0; i < line->count; i++)
+        if (line->pieces[i].kind == PIECE_BLANK)
+            return true;
+    return false;
+}
+
+/* The line that tells the looks and length of the boat; others of its kind, such
+ * as the cancelling of an alert, tell nothing of her. */
+static struct place description_place(const struct explaining *explaining,
+                                      const struct script_line *line)
+{
+    const struct boat_facts *facts = &explaining->card->boat_record->facts;
+    bool looks = facts->looks.text != NULL;
+    const char *words = looks ? text_upper(explaining->arena, facts->looks.text) : "LENGTH";
+    for (size_t i = 0; i < line->count; i++)
+        if (text_begins(line->pieces[i].text, words))
+            return looks ? facts->looks.place : facts->loa_m.place;
+    return (struct place){0};
+}
+
+/* The record that fills the line; none where the regulations give all of it. */
+static struct place script_place(const struct explaining *explaining,
+                                 const struct script_line *line)
+{
+    const struct boat *boat = explaining->card->boat_record;
+    const struct procedure_call *call = call_of(explaining, line->label);
+    const struct text_value none = {0};
+    if (only_points(line) && (line->element == ELEMENT_NAME || line->element == ELEMENT_IDENTITY))
+        return none.place;
+    switch (line->element) {
+    case ELEMENT_NAME:
+        return name_place(boat);
+    case ELEMENT_MESSAGE_SIGNAL:
+        return has_blank(line) ? none.place : name_place(boat);
+    case ELEMENT_IDENTITY:
+        return FIRST_GIVEN(&boat->radio.call_sign, &boat->radio.mmsi);
+    case ELEMENT_POSITION:
+        return FIRST_GIVEN(&explaining->in->base->latitude, &explaining->in->base->longitude);
+    case ELEMENT_NATURE:
+        return call == NULL ? none.place : call->say.place;
+    case ELEMENT_ASSISTANCE:
+        return call == NULL ? none.place : call->assist.place;
+    case ELEMENT_OTHER:
+        return description_place(explaining, line);
+    case ELEMENT_SIGNAL:
+    case ELEMENT_ALL_STATIONS:
+    case ELEMENT_OVER:
+        return none.place;
+    }
+    return none.place;
+}
+
+static const char *without_line_end(struct arena *arena, const char *text)
+{
+    size_t length = 0;
+    while (text[length] != '\0' && text[length] != '\n')
+        length++;
+    return arena_copy(arena, text, length);
+}
+
+static void script_tell(const struct explaining *explaining, const struct script *script)
+{
+    for (size_t i = 0; script != NULL && i < script->count; i++) {
+        struct script one = {.lines = &script->lines[i], .count = 1};
+        placed_tell(explaining, INDENT_REASON, script_place(explaining, &script->lines[i]),
+                    "say: %s",
+                    without_line_end(explaining->arena, script_text(&one, explaining->arena)));
+    }
+}
+
+/* ---- panel ---- */
+
+static void message_tell(const struct explaining *explaining, const struct procedure_call *call)
+{
+    struct text_builder words = text_builder_in(explaining->arena);
+    text_add_format(&words, "message: %s", TEXT_OR_EMPTY(call->signal));
+    if (call->if_.text != NULL)
+        text_add_format(&words, ", if %s", call->if_.text);
+    if (call->nature.text != NULL)
+        text_add_format(&words, ", nature %s", call->nature.text);
+    text_add_format(&words, ", from %s: %s", TEXT_OR_EMPTY(call->from), TEXT_OR_EMPTY(call->say));
+    if (call->assist.text != NULL)
+        text_add_format(&words, ", %s", call->assist.text);
+    placed_tell(explaining, INDENT_REASON, call->place, "%s", words.at);
+    only_where_tell(explaining, INDENT_DETAIL, call->when);
+    condition_record_tell(explaining, INDENT_DETAIL, call->when);
+    rule_tell(explaining, call->signal.text);
+}
+
+static void panel_tell(const struct explaining *explaining)
+{
+    const struct card *card = explaining->card;
+    const struct card_call *call = &card->call;
+    if (!call->given)
+        return;
+    placed_tell(explaining, INDENT_PART, call->origin, "Call: %s | %s", call->title,
+                call->station);
+    for (size_t i = 0; i < card->procedure->call_count; i++)
+        if (condition_judge(explaining->composing, card->procedure->calls[i].when) != TRUTH_NO)
+            message_tell(explaining, &card->procedure->calls[i]);
+    if (card->procedure->call_count == 0)
+        rule_tell(explaining, "mayday");
+    for (size_t i = 0; i < call->operate_count; i++)
+        placed_tell(explaining, INDENT_REASON, call->operate[i].origin, "set: %s",
+                    call->operate[i].text);
+    script_tell(explaining, call->script);
+    blank_tell(explaining);
+}
+
+/* ---- sections of the distress card ---- */
+
+/* A nature and the words to say stand in two columns there. */
+static const char *without_tab(struct arena *arena, const char *text)
+{
+    struct text_builder out = text_builder_in(arena);
+    for (; *text != '\0'; text++)
+        if (*text == '\t')
+            text_add(&out, ": ");
+        else
+            text_add_bytes(&out, text, 1);
+    return out.at;
+}
+
+/* How this set is told the nature is of its record; all other notes are ours. */
+static void note_tell(const struct explaining *explaining, const struct card_section *section)
+{
+    const struct list_value *steps = &explaining->card->boat_record->radio.nature_steps;
+    bool of_set = text_equal(section->key, "nature");
+    if (section->note != NULL)
+        placed_tell(explaining, INDENT_REASON, of_set ? steps->place : (struct place){0},
+                    "note: %s", section->note);
+}
+
+/* The natures are the same on every boat, wherever the card takes them to stand. */
+static struct place section_line_place(const struct card_section *section, size_t index)
+{
+    if (text_equal(section->key, "nature"))
+        return (struct place){0};
+    return section->lines[index].origin;
+}
+
+static void section_tell(const struct explaining *explaining, const struct card_section *section)
+{
+    line_tell(explaining, INDENT_PART, "Section %s: %s", section->key, section->title);
+    rule_tell(explaining, section->key);
+    if (text_equal(section->key, "range"))
+        figures_tell(explaining, NULL);
+    note_tell(explaining, section);
+    for (size_t i = 0; i < section->line_count; i++)
+        placed_tell(explaining, INDENT_REASON, section_line_place(section, i), "line: %s",
+                    without_tab(explaining->arena, section->lines[i].text));
+    script_tell(explaining, section->script);
+    if (section->end_note != NULL)
+        placed_tell(explaining, INDENT_REASON, (struct place){0}, "note: %s", section->end_note);
+    blank_tell(explaining);
+}
+
+void call_tell(const struct explaining *explaining)
+{
+    const struct card *card = explaining->card;
+    for (size_t i = 0; i < card->section_count; i++)
+        section_tell(explaining, &card->sections[i]);
+    placed_tell(explaining, INDENT_PART, explaining->in->base->centre_name.place, "Contact: %s",
+                card->contact_left);
+    placed_tell(explaining, INDENT_PART, explaining->in->base->phone_24h.place, "Contact: %s",
+                card->contact_right);
+    blank_tell(explaining);
+    panel_tell(explaining);
+}

@@ -1,0 +1,133 @@
+/* explain_lines.c - lines of an explanation: broken at spaces, each with the
+ * place it came from (room: explain). Never drops a word. */
+#include "explain.h"
+
+#include <string.h>
+
+#define LINE_WIDTH 100
+
+/* A line being filled; `column` in characters. */
+struct line {
+    struct text_builder *out;
+    size_t indent, column;
+    bool begun;
+};
+
+static size_t characters(const char *at, size_t length)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < length; i++)
+        count += ((unsigned char)at[i] & 0xC0) != 0x80 ? 1 : 0;
+    return count;
+}
+
+static void spaces_add(struct line *line, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        text_add(line->out, " ");
+    line->column += count;
+}
+
+/* What follows the first line stands one step further in. */
+static void word_add(struct line *line, const char *at, size_t length)
+{
+    size_t width = characters(at, length);
+    if (!line->begun) {
+        spaces_add(line, line->indent);
+    } else if (line->column + 1 + width > LINE_WIDTH) {
+        text_add(line->out, "\n");
+        line->column = 0;
+        spaces_add(line, line->indent + INDENT_REASON);
+    } else {
+        spaces_add(line, 1);
+    }
+    line->begun = true;
+    text_add_bytes(line->out, at, length);
+    line->column += width;
+}
+
+static const char *without_stars(const char *text, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    while (*text != '\0') {
+        bool stars = text_begins(text, "**");
+        if (!stars)
+            text_add_bytes(&out, text, 1);
+        text += stars ? 2 : 1;
+    }
+    return out.at;
+}
+
+static void text_put(struct line *line, const char *text)
+{
+    while (*text != '\0') {
+        size_t length = strcspn(text, " ");
+        if (length > 0)
+            word_add(line, text, length);
+        text += length + strspn(text + length, " ");
+    }
+}
+
+static struct line line_begin(const struct explaining *explaining, size_t indent,
+                              const char *format, va_list list)
+{
+    struct line line = {.out = explaining->out, .indent = indent};
+    text_put(&line, without_stars(text_format_list(explaining->arena, format, list),
+                                  explaining->arena));
+    return line;
+}
+
+void line_tell(const struct explaining *explaining, size_t indent, const char *format, ...)
+{
+    va_list list;
+    va_start(list, format);
+    line_begin(explaining, indent, format, list);
+    va_end(list);
+    text_add(explaining->out, "\n");
+}
+
+static const char *place_text(const struct explaining *explaining, struct place place)
+{
+    if (place.source == NULL)
+        return "(the program's own words)";
+    if (place.line == 0)
+        return text_format(explaining->arena, "at %s", place.source->name);
+    return text_format(explaining->arena, "at %s:%d", place.source->name, place.line);
+}
+
+void placed_tell(const struct explaining *explaining, size_t indent, struct place place,
+                 const char *format, ...)
+{
+    const char *where = place_text(explaining, place);
+    va_list list;
+    va_start(list, format);
+    struct line line = line_begin(explaining, indent, format, list);
+    va_end(list);
+    word_add(&line, where, strlen(where));
+    text_add(explaining->out, "\n");
+}
+
+void blank_tell(const struct explaining *explaining)
+{
+    text_add(explaining->out, "\n");
+}
+
+static void source_tell(const struct explaining *explaining, size_t indent, const char *key)
+{
+    const struct authority *row = authority_find(explaining->in->authorities, key);
+    if (row == NULL)
+        line_tell(explaining, indent, "source %s: not in the list of sources", key);
+    else
+        line_tell(explaining, indent, "source %s: %s, %s, \"%s\"; read %s, %s, grade %s", key,
+                  TEXT_OR_EMPTY(row->issuer), TEXT_OR_EMPTY(row->id), TEXT_OR_EMPTY(row->title),
+                  TEXT_OR_EMPTY(row->read), TEXT_OR_EMPTY(row->status),
+                  TEXT_OR_EMPTY(row->grade));
+}
+
+void basis_tell(const struct explaining *explaining, size_t indent, const struct basis *basis)
+{
+    for (size_t i = 0; i < basis->sources.count; i++)
+        source_tell(explaining, indent, basis->sources.items[i].text);
+    if (basis->practice.answer == ANSWER_YES)
+        line_tell(explaining, indent, "trade practice: awaits sign-off");
+}

@@ -1,0 +1,384 @@
+/* explain_record.c - the lines of the record that the choice of words rests on: what is
+ * asked of the gear, what is not fitted, what is not offered (room: explain). Never asks
+ * more than the cases that were tried, nor of a case more than what decides it. */
+#include "explain.h"
+
+/* What was told already: an item, or one field of it. */
+struct asked {
+    const char *item, *field;
+};
+
+struct record_list {
+    const struct explaining *explaining;
+    const struct card_step *step;   /* whose rows tell of gear themselves, or NULL */
+    const struct condition *having; /* only pieces that have this are told of, or NULL */
+    size_t indent;
+    struct asked *asked;
+    size_t count, room;
+};
+
+/* True the first time. */
+static bool ask(struct record_list *list, const char *item, const char *field)
+{
+    for (size_t i = 0; i < list->count; i++)
+        if (text_equal(list->asked[i].item, item) && text_equal(list->asked[i].field, field))
+            return false;
+    list->asked = arena_grow(list->explaining->arena, list->asked, list->count, &list->room,
+                             sizeof *list->asked);
+    list->asked[list->count++] = (struct asked){item, field};
+    return true;
+}
+
+static bool has_tag(const struct card_row *row, const char *tag)
+{
+    for (size_t i = 0; i < row->tag_count; i++)
+        if (text_equal(row->tags[i], tag))
+            return true;
+    return false;
+}
+
+/* Does the step show this very piece? */
+static bool is_shown(const struct card_step *step, const struct equipment *gear)
+{
+    for (size_t i = 0; step != NULL && i < step->row_count; i++)
+        if (step->rows[i].kind == gear->kind && has_tag(&step->rows[i], TEXT_OR_EMPTY(gear->tag)))
+            return true;
+    return step != NULL && step->table_count > 0 && step->table_kind == gear->kind;
+}
+
+static const struct equipment *entry_of(const struct boat *boat, const char *item)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (text_equal(boat->equipment[i].item.text, item))
+            return &boat->equipment[i];
+    return NULL;
+}
+
+/* The fixed radio has no entry of its own, but a section: its tag stands for it. */
+struct place gear_place(const struct equipment *gear)
+{
+    return text_equal(gear->item.text, "vhf_dsc") && gear->tag.text != NULL ? gear->tag.place
+                                                                            : gear->place;
+}
+
+#define GEAR_TELL(list, gear, words, ...) \
+    placed_tell((list)->explaining, (list)->indent, gear_place(gear), "record: %s %s " words, \
+                (gear)->item.text, TEXT_OR_EMPTY((gear)->tag), __VA_ARGS__)
+
+/* Where one piece is enough, the others decide nothing. */
+static bool is_told(const struct record_list *list, const struct equipment *gear)
+{
+    const struct condition *having = list->having;
+    if (having == NULL)
+        return true;
+    if (having->kind == CONDITION_CUTS)
+        return gear_cuts(gear, having->words[0]);
+    if (having->kind == CONDITION_BEYOND)
+        return !gear_within(list->explaining->composing, gear, having->words[0]);
+    return condition_admits(list->explaining->composing, having, gear);
+}
+
+/* Fitted, but the rows of the step do not show it. */
+static void gear_without_row_tell(const struct record_list *list, const char *item)
+{
+    const struct equipment *gear;
+    size_t index = 0;
+    while ((gear = gear_next(list->explaining->composing, item, &index)) != NULL)
+        if (!is_shown(list->step, gear) && is_told(list, gear))
+            GEAR_TELL(list, gear, "%s", "fitted");
+}
+
+/* What the record says of the engine of that space where it has no piece for it. */
+static void engine_tell(const struct record_list *list, const char *item, const char *space)
+{
+    const struct explaining *explaining = list->explaining;
+    const struct boat *boat = explaining->card->boat_record;
+    const struct absence *absence = boat_absence(boat, item, space);
+    const struct equipment *other = entry_of(boat, item);
+    if (absence != NULL)
+        placed_tell(explaining, list->indent, absence->place, "record: %s not fitted for %s",
+                    item, space);
+    else if (other != NULL)
+        placed_tell(explaining, list->indent, other->place,
+                    "record: %s not recorded for %s, only for the other engine", item, space);
+    else
+        line_tell(explaining, list->indent, "record: %s not recorded for %s", item, space);
+}
+
+/* `asked`: by a condition; what a step has gear for is told by its rows. */
+static void fitted_tell(struct record_list *list, const char *item, bool asked)
+{
+    const struct boat *boat = list->explaining->card->boat_record;
+    const struct absence *whole = boat_absence(boat, item, NULL);
+    size_t told = 0;
+    if (!ask(list, item, NULL))
+        return;
+    for (size_t i = 0; whole == NULL && i < boat->engine_space_count; i++)
+        if (space_asked(list->explaining->composing, item, boat->engine_spaces[i]) &&
+            boat_fitted_for(boat, item, boat->engine_spaces[i]) != ANSWER_YES) {
+            engine_tell(list, item, boat->engine_spaces[i]);
+            told++;
+        }
+    if (asked && boat_fitted(boat, item) == ANSWER_YES)
+        gear_without_row_tell(list, item);
+    else if (whole != NULL)
+        placed_tell(list->explaining, list->indent, whole->place, "record: %s not fitted", item);
+    else if (told == 0 && boat_fitted(boat, item) != ANSWER_YES)
+        line_tell(list->explaining, list->indent, "record: %s not recorded", item);
+}
+
+/* What one piece has under that key, at the line that says so. */
+static void value_tell(const struct record_list *list, const struct equipment *gear,
+                       const struct field *field)
+{
+    const char *value = field_text(field, gear, list->explaining->arena);
+    struct place place = value == NULL ? gear_place(gear) : field_place(field, gear);
+    if (value == NULL)
+        value = text_equal(field->key, "cuts") ? "not recorded, which counts as cutting"
+                                               : "not recorded";
+    placed_tell(list->explaining, list->indent, place, "record: %s %s %s = %s", gear->item.text,
+                TEXT_OR_EMPTY(gear->tag), field->key, value[0] == '\0' ? "nothing" : value);
+}
+
+/* What each piece of the gear has under that key. */
+static void field_tell(struct record_list *list, const char *item, const char *key)
+{
+    const struct field *field = field_find(equipment_fields(), key);
+    const struct equipment *gear;
+    size_t index = 0;
+    if (field == NULL || !ask(list, item, key))
+        return;
+    while ((gear = gear_next(list->explaining->composing, item, &index)) != NULL)
+        if (is_told(list, gear))
+            value_tell(list, gear, field);
+}
+
+/* ---- reach ---- */
+
+static bool inside_here(const struct explaining *explaining, const struct equipment *gear)
+{
+    const char *space = explaining->card->space;
+    return space != NULL &&
+           gear_inside(explaining->composing, gear, &space, 1) == TRUTH_YES;
+}
+
+/* How far one goes for the piece on this card; where that is not recorded, below. */
+static const char *reach_told(const struct explaining *explaining, const struct equipment *gear)
+{
+    enum reach reach = reach_here(explaining->composing, gear);
+    if (inside_here(explaining, gear))
+        return "inside the space of this card: out of reach";
+    if (reach < REACH_BELOW)
+        return text_format(explaining->arena, "reached from %s", reach_words[reach]);
+    return gear_reach(gear) < REACH_BELOW ? "in the locker where vapour lies: counts as below"
+                                          : "reached from below only";
+}
+
+/* What its reach rests on, then the reach itself. */
+static void piece_reach_tell(const struct record_list *list, const struct equipment *gear)
+{
+    static const char *const keys[] = {"zone", "below", "inside", "from_cockpit"};
+    for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
+        const struct field *field = field_find(equipment_fields(), keys[i]);
+        bool given = field_text(field, gear, list->explaining->arena) != NULL;
+        if (given || (text_equal(keys[i], "from_cockpit") && gear_reach(gear) == REACH_BELOW))
+            value_tell(list, gear, field);
+    }
+    GEAR_TELL(list, gear, "%s", reach_told(list->explaining, gear));
+}
+
+static void reach_tell(struct record_list *list, const char *item)
+{
+    const struct equipment *gear;
+    size_t index = 0;
+    if (!ask(list, item, "reach"))
+        return;
+    while ((gear = gear_next(list->explaining->composing, item, &index)) != NULL)
+        if (is_told(list, gear))
+            piece_reach_tell(list, gear);
+}
+
+/* ---- the boat ---- */
+
+/* What is not recorded stands nowhere: then the boat's file is told. */
+static struct place given_place(const struct explaining *explaining, bool given,
+                                struct place place)
+{
+    return given ? place : source_whole(explaining->card->boat_record->place.source);
+}
+
+static void gas_tell(const struct record_list *list, const struct boat *boat)
+{
+    const char *gas = boat->facts.gas.text;
+    placed_tell(list->explaining, list->indent,
+                given_place(list->explaining, gas != NULL, boat->facts.gas.place),
+                "record: gas %s", gas == NULL ? "not recorded, which counts as carried" : gas);
+}
+
+/* An alert is sent by the fixed set, or by a handheld that can. */
+static void dsc_tell(struct record_list *list, const struct boat *boat)
+{
+    static const char *const words[] = {[ANSWER_NOT_RECORDED] = "not recorded, which counts as yes",
+                                        [ANSWER_NO] = "no", [ANSWER_YES] = "yes"};
+    enum answer dsc = boat->radio.dsc.answer;
+    if (by_handheld_only(boat))
+        fitted_tell(list, "vhf_dsc", true);
+    else
+        placed_tell(list->explaining, list->indent,
+                    given_place(list->explaining, dsc != ANSWER_NOT_RECORDED,
+                                boat->radio.dsc.place),
+                    "record: dsc of the radio %s", words[dsc]);
+    if (by_handheld_only(boat) || dsc == ANSWER_NO)
+        field_tell(list, "vhf_handheld", "dsc");
+}
+
+/* What she is, in the word that the condition asks for. */
+static void boat_word_tell(struct record_list *list, const char *word)
+{
+    const struct boat *boat = list->explaining->card->boat_record;
+    bool gas = text_equal(word, "gas"), dsc = text_equal(word, "dsc");
+    if (!ask(list, "boat", gas || dsc ? word : "type"))
+        return;
+    if (gas)
+        gas_tell(list, boat);
+    else if (dsc)
+        dsc_tell(list, boat);
+    else
+        placed_tell(list->explaining, list->indent, boat->facts.type.place,
+                    "record: the boat is a %s", boat->catamaran ? "catamaran" : "monohull");
+}
+
+/* ---- conditions ---- */
+
+/* The child that alone decides the group; NULL: all of them do. */
+static const struct condition *decisive(const struct explaining *explaining,
+                                        const struct condition *group)
+{
+    enum truth stop = group->kind == CONDITION_ALL ? TRUTH_NO : TRUTH_YES;
+    bool is_group = group->kind == CONDITION_ALL || group->kind == CONDITION_ANY ||
+                    group->kind == CONDITION_NONE;
+    for (size_t i = 0; is_group && i < group->child_count; i++)
+        if (condition_truth(explaining->composing, group->children[i]) == stop)
+            return group->children[i];
+    return NULL;
+}
+
+static void condition_tell(struct record_list *list, const struct condition *condition);
+
+static void children_tell(struct record_list *list, const struct condition *condition)
+{
+    const struct condition *one = decisive(list->explaining, condition);
+    if (one != NULL) {
+        condition_tell(list, one);
+        return;
+    }
+    for (size_t i = 0; i < condition->child_count; i++)
+        condition_tell(list, condition->children[i]);
+}
+
+static bool one_is_enough(const struct condition *condition)
+{
+    return condition->kind == CONDITION_IS || condition->kind == CONDITION_CUTS ||
+           condition->kind == CONDITION_REACH || condition->kind == CONDITION_BEYOND;
+}
+
+static void condition_tell(struct record_list *list, const struct condition *condition)
+{
+    bool holds = one_is_enough(condition) &&
+                 condition_truth(list->explaining->composing, condition) == TRUTH_YES;
+    list->having = holds ? condition : NULL;
+    if (condition->item != NULL)
+        fitted_tell(list, condition->item, true);
+    switch (condition->kind) {
+    case CONDITION_INSIDE:
+        field_tell(list, condition->item, "zone");
+        field_tell(list, condition->item, "inside");
+        break;
+    case CONDITION_IS:
+        field_tell(list, condition->item, condition->field);
+        if (text_equal(condition->field, "space"))
+            field_tell(list, condition->item, "zone");
+        break;
+    case CONDITION_CUTS:
+        field_tell(list, condition->item, "cuts");
+        break;
+    case CONDITION_REACH:
+    case CONDITION_BEYOND:
+        reach_tell(list, condition->item);
+        break;
+    case CONDITION_BOAT:
+        boat_word_tell(list, condition->words[0]);
+        break;
+    case CONDITION_SURELY:
+    case CONDITION_ALL:
+    case CONDITION_ANY:
+    case CONDITION_NONE:
+        children_tell(list, condition);
+        break;
+    case CONDITION_FITTED:
+    case CONDITION_NOT_FITTED:
+        break;
+    }
+    list->having = NULL;
+}
+
+void condition_record_tell(const struct explaining *explaining, size_t indent,
+                           const struct condition *condition)
+{
+    struct record_list list = {.explaining = explaining, .indent = indent};
+    if (condition != NULL)
+        condition_tell(&list, condition);
+}
+
+void said_record_tell(const struct explaining *explaining, size_t indent,
+                      const struct said_list *said, size_t tried)
+{
+    struct record_list list = {.explaining = explaining, .indent = indent};
+    for (size_t i = 0; i < tried; i++)
+        if (said->items[i].when != NULL)
+            condition_tell(&list, said->items[i].when);
+}
+
+/* ---- gear of the step ---- */
+
+/* Pieces that the step does not offer, and why not. */
+static void left_out_gear_tell(struct record_list *list, const char *item)
+{
+    const struct explaining *explaining = list->explaining;
+    const char *within = step_within(list->step);
+    const struct equipment *gear;
+    size_t index = 0;
+    while ((gear = gear_next(explaining->composing, item, &index)) != NULL) {
+        if (is_shown(list->step, gear))
+            continue;
+        if (gear_within(explaining->composing, gear, within))
+            GEAR_TELL(list, gear, "%s", "left out: the case asks for others");
+        else
+            GEAR_TELL(list, gear, "left out: not reached from %s, but %s", within,
+                      reach_told(explaining, gear));
+    }
+}
+
+static void items_tell(struct record_list *list, const struct list_value *items)
+{
+    for (size_t i = 0; i < items->count; i++) {
+        const char *item = items->items[i].text;
+        fitted_tell(list, item, false);
+        if (boat_fitted(list->explaining->card->boat_record, item) == ANSWER_YES &&
+            ask(list, item, "left out"))
+            left_out_gear_tell(list, item);
+    }
+}
+
+void record_tell(const struct explaining *explaining, const struct card_step *step)
+{
+    struct record_list list = {.explaining = explaining, .step = step, .indent = INDENT_REASON};
+    size_t tried = cases_tried(explaining, step);
+    if (step->step->when != NULL)
+        condition_tell(&list, step->step->when);
+    for (size_t i = 0; i < tried; i++)
+        if (step->step->cases[i].when != NULL)
+            condition_tell(&list, step->step->cases[i].when);
+    items_tell(&list, step_uses(step));
+    items_tell(&list, step_also(step));
+}

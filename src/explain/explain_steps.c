@@ -1,0 +1,183 @@
+/* explain_steps.c - why each step says what it says: the case, the gear, the
+ * reason, the sources (room: explain). Never chooses a case anew: it shows the
+ * one that the card has. */
+#include "explain.h"
+
+static const struct list_value *list_of(const struct list_value *own,
+                                        const struct list_value *of_step)
+{
+    return own != NULL && own->given ? own : of_step;
+}
+
+const struct list_value *step_uses(const struct card_step *step)
+{
+    return list_of(step->taken == NULL ? NULL : &step->taken->uses, &step->step->uses);
+}
+
+const struct list_value *step_also(const struct card_step *step)
+{
+    return list_of(step->taken == NULL ? NULL : &step->taken->also, &step->step->also);
+}
+
+const char *step_within(const struct card_step *step)
+{
+    return step->taken == NULL ? step->step->within.text : step->taken->within.text;
+}
+
+/* ---- cases ---- */
+
+void only_where_tell(const struct explaining *explaining, size_t indent,
+                     const struct condition *condition)
+{
+    if (condition != NULL)
+        placed_tell(explaining, indent, condition->place, "only where: %s",
+                    condition_words(condition, explaining->arena));
+}
+
+size_t cases_tried(const struct explaining *explaining, const struct card_step *step)
+{
+    const struct procedure_step *from = step->step;
+    if (step->taken != NULL)
+        return (size_t)(step->taken - from->cases) + 1;
+    for (size_t i = 0; i < from->case_count; i++)
+        if (condition_judge(explaining->composing, from->cases[i].when) == TRUTH_UNKNOWN)
+            return i + 1;
+    return from->case_count;
+}
+
+static const char *case_words(const struct explaining *explaining, const struct step_case *one,
+                              size_t count)
+{
+    if (one->when == NULL)
+        return count == 1 ? "every boat" : "every other boat";
+    return condition_words(one->when, explaining->arena);
+}
+
+static void case_tell(const struct explaining *explaining, const struct card_step *step,
+                      size_t index)
+{
+    const struct procedure_step *from = step->step;
+    const struct step_case *one = &from->cases[index];
+    const char *verdict = "passed over: ";
+    if (one == step->taken)
+        verdict = "";
+    else if (condition_judge(explaining->composing, one->when) == TRUTH_UNKNOWN)
+        verdict = "not to be decided: ";
+    placed_tell(explaining, INDENT_REASON, one->place, "%scase %zu of %zu%s: %s", verdict,
+                index + 1, from->case_count, one == step->taken ? "" : ", which asks",
+                case_words(explaining, one, from->case_count));
+}
+
+static void cases_tell(const struct explaining *explaining, const struct card_step *step)
+{
+    size_t tried = cases_tried(explaining, step);
+    only_where_tell(explaining, INDENT_REASON, step->step->when);
+    for (size_t i = 0; i < tried; i++)
+        case_tell(explaining, step, i);
+    if (step->taken == NULL)
+        line_tell(explaining, INDENT_REASON, "the step's own words");
+}
+
+/* ---- gear ---- */
+
+/* A row of several tags began at one entry; each tag has its own. */
+static struct place entry_place(const struct explaining *explaining, const char *tag,
+                                struct place otherwise)
+{
+    const struct boat *boat = explaining->card->boat_record;
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (text_equal(boat->equipment[i].tag.text, tag))
+            return gear_place(&boat->equipment[i]);
+    return otherwise;
+}
+
+static void row_tell(const struct explaining *explaining, const struct card_row *row)
+{
+    for (size_t i = 0; i < row->tag_count; i++)
+        placed_tell(explaining, INDENT_REASON,
+                    entry_place(explaining, row->tags[i], row->origin), "gear %s %s",
+                    row->tags[i], row->kind->key);
+    if (row->tag_count == 0)
+        placed_tell(explaining, INDENT_REASON, row->origin, "gear %s, asked for", row->kind->key);
+    line_tell(explaining, INDENT_DETAIL, "%s | %s", row->name, row->where);
+}
+
+static void table_tell(const struct explaining *explaining, const struct card_step *step)
+{
+    for (size_t c = 0; c < TABLE_CELLS; c++) {
+        const char *head = text_empty(step->table_heads[c]) ? step->table_heads[0]
+                                                            : step->table_heads[c];
+        for (size_t i = 0; i < step->table_count; i++) {
+            const struct table_cell *cell = &step->table[i].cells[c];
+            if (step->table[i].head != NULL)
+                head = step->table[i].head;
+            if (cell->name == NULL)
+                continue;
+            placed_tell(explaining, INDENT_REASON, cell->origin, "gear %s %s", cell->tag,
+                        step->table_kind->key);
+            line_tell(explaining, INDENT_DETAIL, "%s | %s", head, cell->name);
+        }
+    }
+    if (step->table_count > 0 && !text_empty(step->table_note))
+        line_tell(explaining, INDENT_REASON, "for all of them: %s", step->table_note);
+}
+
+/* ---- the step ---- */
+
+static void reason_tell(const struct explaining *explaining, const struct card_step *step)
+{
+    const struct step_case *taken = step->taken;
+    const char *because = taken != NULL ? taken->because.text : step->step->because.text;
+    if (because != NULL)
+        line_tell(explaining, INDENT_REASON, "because: %s", because);
+    basis_tell(explaining, INDENT_REASON, taken != NULL ? &taken->basis : &step->step->basis);
+}
+
+static void step_tell(const struct explaining *explaining, const struct card_step *step)
+{
+    placed_tell(explaining, INDENT_PART, step->headline.origin, "%d. %s", step->number,
+                step->headline.text);
+    placed_tell(explaining, INDENT_REASON, step->step->place, "step %s", step->id);
+    if (step->step->who.text != NULL)
+        line_tell(explaining, INDENT_REASON, "who: %s", step->step->who.text);
+    cases_tell(explaining, step);
+    for (size_t i = 0; i < step->lethal_count; i++)
+        placed_tell(explaining, INDENT_REASON, step->lethal[i].origin, "printed with it: %s",
+                    step->lethal[i].text);
+    for (size_t i = 0; i < step->row_count; i++)
+        row_tell(explaining, &step->rows[i]);
+    table_tell(explaining, step);
+    figures_tell(explaining, step->id);
+    record_tell(explaining, step);
+    reason_tell(explaining, step);
+    blank_tell(explaining);
+}
+
+static void absent_tell(const struct explaining *explaining, const struct procedure_step *step)
+{
+    placed_tell(explaining, INDENT_PART, step->place, "Not on this card: step %s, only where: %s",
+                step->id.text, condition_words(step->when, explaining->arena));
+    condition_record_tell(explaining, INDENT_DETAIL, step->when);
+    blank_tell(explaining);
+}
+
+static const struct card_step *step_made_from(const struct card *card,
+                                              const struct procedure_step *step)
+{
+    for (size_t i = 0; i < card->step_count; i++)
+        if (card->steps[i].step == step)
+            return &card->steps[i];
+    return NULL;
+}
+
+void steps_tell(const struct explaining *explaining)
+{
+    const struct procedure *procedure = explaining->card->procedure;
+    for (size_t i = 0; i < procedure->step_count; i++) {
+        const struct card_step *step = step_made_from(explaining->card, &procedure->steps[i]);
+        if (step != NULL)
+            step_tell(explaining, step);
+        else
+            absent_tell(explaining, &procedure->steps[i]);
+    }
+}

@@ -1,0 +1,161 @@
+/* reasons.c - a composed card explained: its head, then each part by the files
+ * beside this one, then what awaits sign-off and what holds it (room: explain).
+ * Never changes the card, nor what the run has to report. */
+#include "explain.h"
+
+/* ---- head ---- */
+
+/* Of the words that are printed; the list's first where none was chosen. */
+static struct place calling_place(const struct explaining *explaining)
+{
+    const struct said_list *list = &explaining->card->procedure->call_when;
+    const struct said *said = said_take(explaining->composing, list);
+    return said == NULL ? (struct place){0} : said->say.place;
+}
+
+/* The distress card and a safety plan in parts have words of the program's instead. */
+static struct place signs_place(const struct card *card)
+{
+    const struct list_value *signs = &card->procedure->signs;
+    bool own = signs->count > 0 && text_begins(card->signs, signs->items[0].text);
+    return own ? signs->place : (struct place){0};
+}
+
+static void signs_tell(const struct explaining *explaining)
+{
+    const struct card *card = explaining->card;
+    const struct procedure *procedure = card->procedure;
+    struct place signs = signs_place(card), calling = calling_place(explaining);
+    if (card->distress)
+        calling = (struct place){0};
+    placed_tell(explaining, INDENT_REASON, signs, "signs: %s", card->signs);
+    if (!text_empty(card->call_line))
+        placed_tell(explaining, INDENT_REASON, calling, "when to call: %s", card->call_line);
+    if (!card->distress)
+        said_tell(explaining, &procedure->call_when);
+    if (procedure->when == NULL)
+        return;
+    placed_tell(explaining, INDENT_REASON, procedure->when->place, "card only where: %s; %s",
+                condition_words(procedure->when, explaining->arena),
+                TEXT_OR_EMPTY(procedure->when_reason));
+    condition_record_tell(explaining, INDENT_DETAIL, procedure->when);
+}
+
+static void head_tell(const struct explaining *explaining)
+{
+    const struct card *card = explaining->card;
+    line_tell(explaining, INDENT_PART, "%s, %s", card->title, card->boat);
+    line_tell(explaining, INDENT_PART, "%s (%s), check code %s%s", card->number_text, card->key,
+              card->code, card->held ? ", HELD BACK" : "");
+    placed_tell(explaining, INDENT_REASON, card->procedure->key.place, "procedure %s",
+                card->procedure_key);
+    placed_tell(explaining, INDENT_REASON, card->boat_record->place, "boat %s",
+                card->boat_record->key);
+    if (card->space != NULL)
+        line_tell(explaining, INDENT_REASON, "engine space: %s", card->space);
+    signs_tell(explaining);
+    if (!text_empty(card->mark))
+        line_tell(explaining, INDENT_REASON, "marks: %s", card->mark);
+    blank_tell(explaining);
+}
+
+/* ---- sign-off ---- */
+
+static bool is_practice(const struct basis *basis)
+{
+    return basis->practice.answer == ANSWER_YES;
+}
+
+static size_t practice_tell(const struct explaining *explaining)
+{
+    const struct card *card = explaining->card;
+    const struct decision *decision = &card->procedure->decision;
+    size_t count = 0;
+    for (size_t i = 0; i < card->step_count; i++) {
+        const struct card_step *step = &card->steps[i];
+        bool taken = step->taken != NULL;
+        if (!is_practice(taken ? &step->taken->basis : &step->step->basis))
+            continue;
+        placed_tell(explaining, INDENT_REASON, taken ? step->taken->place : step->step->place,
+                    "step %d, %s: trade practice", step->number, step->id);
+        count++;
+    }
+    if (!card->decision.given || !is_practice(&decision->basis))
+        return count;
+    placed_tell(explaining, INDENT_REASON, decision->place, "the decision: trade practice");
+    return count + 1;
+}
+
+/* One line an approval of this card's procedure. True when it stands today. */
+static bool approval_tell(const struct explaining *explaining, const struct approval *approval)
+{
+    struct date today = explaining->in->today;
+    const char *state = "approval";
+    if (date_compare(approval->until.date, today) < 0)
+        state = "approval has expired";
+    else if (date_compare(date_first_day(approval->date.date), today) > 0)
+        state = "approval has not begun";
+    placed_tell(explaining, INDENT_REASON, approval->card.place, "%s: %s, %s, from %s until %s",
+                state, TEXT_OR_EMPTY(approval->initials), TEXT_OR_EMPTY(approval->qualification),
+                TEXT_OR_EMPTY(approval->date), TEXT_OR_EMPTY(approval->until));
+    return text_equal(state, "approval");
+}
+
+static bool approvals_tell(const struct explaining *explaining)
+{
+    const struct base_record *base = explaining->in->base;
+    bool stands = false;
+    for (size_t i = 0; i < base->approval_count; i++)
+        if (text_equal(base->approvals[i].card.text, explaining->card->procedure_key))
+            stands = approval_tell(explaining, &base->approvals[i]) || stands;
+    if (!stands)
+        placed_tell(explaining, INDENT_REASON, source_whole(base->source),
+                    "not approved: no approval of %s stands on %s",
+                    explaining->card->procedure_key,
+                    date_text(explaining->arena, explaining->in->today));
+    return stands;
+}
+
+static void sign_off_tell(const struct explaining *explaining)
+{
+    line_tell(explaining, INDENT_PART, "Sign-off");
+    size_t practice = practice_tell(explaining);
+    bool approved = approvals_tell(explaining);
+    if (practice == 0 && approved)
+        line_tell(explaining, INDENT_REASON, "nothing awaits sign-off");
+}
+
+/* ---- what holds the card ---- */
+
+/* How to mend it stands in the run's own messages. */
+static void holds_tell(const struct explaining *explaining)
+{
+    size_t count;
+    const struct problem *problems = card_held_by(explaining->composing, explaining->card,
+                                                  &count);
+    blank_tell(explaining);
+    line_tell(explaining, INDENT_PART, "Held back by");
+    for (size_t i = 0; i < count; i++) {
+        if (problems[i].severity >= SEVERITY_DEFICIENCY)
+            placed_tell(explaining, INDENT_REASON, problems[i].place, "%s", problems[i].what);
+    }
+}
+
+/* ---- the card ---- */
+
+void card_reasons(const struct compose_input *input, const struct card_set *set,
+                  const struct card *card, struct text_builder *out)
+{
+    struct explaining explaining = {
+        .in = input, .card = card, .arena = out->arena, .out = out,
+        .composing = composing_again(input, set, card, out->arena)};
+    head_tell(&explaining);
+    steps_tell(&explaining);
+    boxes_tell(&explaining);
+    call_tell(&explaining);
+    safety_tell(&explaining);
+    left_out_tell(&explaining);
+    sign_off_tell(&explaining);
+    if (card->held)
+        holds_tell(&explaining);
+}

@@ -1,0 +1,188 @@
+/* words_read.c - the words of one language besides the procedures' own (room: words):
+ * sentences of the card, names of gear and of zones. Complete or not at all: a card half in
+ * another language helps nobody. */
+#include "words_room.h"
+
+#include <string.h>
+
+#include "item.h"
+#include "text.h"
+
+/* The file's sections, and the nodes of the items before they are read. */
+struct words_file {
+    struct text_value language, name;
+    struct node_value plurals, words, items, zones;
+};
+struct item_nodes {
+    struct node_value at[ITEM_TOTAL];
+};
+
+static const struct field file_rows[] = {
+    ROW(struct words_file, language, FIELD_TEXT, .required = true, .about = "its code, as en"),
+    ROW(struct words_file, name, FIELD_TEXT, .required = true, .about = "its name"),
+    ROW(struct words_file, plurals, FIELD_NODE, .required = true,
+        .about = "which form a number takes, as {one: {is: 1}}"),
+    ROW(struct words_file, words, FIELD_NODE, .required = true, .about = "sentences of a card"),
+    ROW(struct words_file, items, FIELD_NODE, .required = true, .about = "names of gear"),
+    ROW(struct words_file, zones, FIELD_NODE, .required = true, .about = "names of zones"),
+};
+
+#define WORD_ROW(word, name) \
+    {.key = (name), .kind = FIELD_TEXT, .required = true, \
+     .offset = offsetof(struct words, texts) + WORD_##word * sizeof(struct text_value), \
+     .about = "a text of the card"},
+static const struct field word_rows[] = {WORD_LIST(WORD_ROW)};
+#undef WORD_ROW
+
+#define ITEM_INDEX(name, ...) ITEM_INDEX_##name,
+enum { ITEM_LIST(ITEM_INDEX) ITEM_INDEX_END };
+#undef ITEM_INDEX
+
+#define ITEM_ROW(name, ...) \
+    {.key = #name, .kind = FIELD_NODE, .required = true, \
+     .offset = offsetof(struct item_nodes, at) + ITEM_INDEX_##name * sizeof(struct node_value), \
+     .about = "what it is called: {one: ..., other: ...}"},
+static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
+#undef ITEM_ROW
+
+#define ZONE_INDEX(name, ...) ZONE_INDEX_##name,
+enum { ZONE_LIST(ZONE_INDEX) ZONE_INDEX_END };
+#undef ZONE_INDEX
+
+/* A zone with a family needs no name of its own. */
+#define ZONE_ROW(name, kin, ...) \
+    {.key = #name, .kind = FIELD_TEXT, .required = ZONE_INDEX_##name == ZONE_INDEX_##kin, \
+     .offset = offsetof(struct words, zones) + ZONE_INDEX_##name * sizeof(struct text_value), \
+     .about = "name of the zone"},
+static const struct field zone_rows[] = {ZONE_LIST(ZONE_ROW)};
+#undef ZONE_ROW
+
+/* The name where a piece stands alone, then a form for each that the language may have. */
+#define FORM_ROW(form, form_key) \
+    {.key = #form_key, .kind = FIELD_TEXT, .required = true, \
+     .offset = offsetof(struct item_words, forms) + \
+               PLURAL_##form * sizeof(struct text_value), \
+     .about = "a form of its name"},
+static const struct field name_rows[] = {
+    ROW(struct item_words, name, FIELD_TEXT, .about = "one of them, where it stands alone"),
+    PLURAL_LIST(FORM_ROW)
+};
+#undef FORM_ROW
+#define NAME_ROWS (sizeof name_rows / sizeof name_rows[0])
+
+static const struct field_table file_table = TABLE("file of words", file_rows);
+static const struct field_table word_table = TABLE("words", word_rows);
+static const struct field_table item_table = TABLE("items", item_rows);
+static const struct field_table zone_table = TABLE("zones", zone_rows);
+
+size_t blank_length(const char *text)
+{
+    size_t length = 1;
+    if (text[0] != '{')
+        return 0;
+    while ((text[length] >= 'a' && text[length] <= 'z') || text[length] == '_')
+        length++;
+    return length > 1 && text[length] == '}' ? length + 1 : 0;
+}
+
+static const char *brace_fault(const char *text)
+{
+    while (*text != '\0') {
+        size_t length = blank_length(text);
+        if (length == 0 && (*text == '{' || *text == '}'))
+            return "holds a brace that is not part of a {name}";
+        text += length > 0 ? length : 1;
+    }
+    return NULL;
+}
+
+static void text_fault_tell(const struct text_value *value, const char *key, const char *fault,
+                            struct problems *problems)
+{
+    if (fault != NULL)
+        problem_add(problems, SEVERITY_ERROR, value->place,
+                    "write {name} for what is filled in, and **words** for bold ones",
+                    "%s %s", key, fault);
+}
+
+static void texts_check(const struct words *words, struct problems *problems)
+{
+    for (size_t i = 0; i < WORD_COUNT; i++) {
+        const struct text_value *value = &words->texts[i];
+        if (value->text == NULL)
+            continue;
+        text_fault_tell(value, word_rows[i].key, brace_fault(value->text), problems);
+        text_fault_tell(value, word_rows[i].key, bold_fault(value->text), problems);
+    }
+}
+
+/* The rows of a name in this language: those of forms that it has not are left out. */
+static struct field_table name_table_of(const struct words *words, struct field rows[NAME_ROWS])
+{
+    struct field_table table = {.what = "name of an item", .fields = rows, .count = 1};
+    rows[0] = name_rows[0];
+    for (size_t form = 0; form < PLURAL_COUNT; form++)
+        if (words->plurals[form].given)
+            rows[table.count++] = name_rows[1 + form];
+    return table;
+}
+
+static void item_name_complete(struct item_words *names)
+{
+    for (size_t form = 0; names->name.text == NULL && form < PLURAL_COUNT; form++)
+        names->name = names->forms[form];
+}
+
+static void items_read(struct words *words, const struct yaml_node *node, struct arena *arena,
+                       struct problems *problems)
+{
+    struct field rows[NAME_ROWS];
+    const struct field_table name_table = name_table_of(words, rows);
+    struct item_nodes nodes = {0};
+    section_read(node, &item_table, &nodes, arena, problems);
+    for (size_t i = 0; i < ITEM_TOTAL; i++) {
+        section_read(nodes.at[i].node, &name_table, &words->items[i], arena, problems);
+        item_name_complete(&words->items[i]);
+    }
+}
+
+/* A row without a name of its own has its family's. */
+static void zones_complete(struct words *words)
+{
+    for (size_t i = 0; i < ZONE_TOTAL; i++)
+        for (size_t k = 0; words->zones[i].text == NULL && k < ZONE_TOTAL; k++)
+            if (text_equal(zone_at(k)->key, zone_at(i)->family))
+                words->zones[i] = words->zones[k];
+}
+
+/* A file in the folder of another language would print that language under this name. */
+static void language_check(const struct text_value *given, const char *language,
+                           struct arena *arena, struct problems *problems)
+{
+    if (given->text != NULL && !text_equal(given->text, language))
+        problem_add(problems, SEVERITY_ERROR, given->place,
+                    text_format(arena, "write the code of its folder: %s", language),
+                    "language is %s, but the file lies in the folder %s",
+                    text_shown(arena, given->text), language);
+}
+
+const struct words *words_read(const struct source *source, const char *language,
+                               struct arena *arena, struct problems *problems)
+{
+    size_t before = errors_so_far(problems);
+    struct words_file file = {0};
+    struct words *words = arena_alloc(arena, sizeof *words);
+    const struct yaml_node *root = yaml_tree_read(source, arena, problems);
+    section_read(root, &file_table, &file, arena, problems);
+    voice_words_check(root, arena, problems);
+    words->language = file.language;
+    words->name = file.name;
+    language_check(&words->language, language, arena, problems);
+    plural_rules_read(file.plurals.node, words->plurals, arena, problems);
+    section_read(file.words.node, &word_table, words, arena, problems);
+    items_read(words, file.items.node, arena, problems);
+    section_read(file.zones.node, &zone_table, words, arena, problems);
+    texts_check(words, problems);
+    zones_complete(words);
+    return errors_so_far(problems) == before ? words : NULL;
+}
