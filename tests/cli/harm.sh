@@ -328,8 +328,8 @@ expect_empty harm-proofs-all "$(cut -d' ' -f1 "$scratch/proofs" | sort -u |
 
 # The order of reading: two lines of a page change places.
 awk '/^3 /{ held = $0; next } { print } /^4 / && held != "" { print held; held = "" }' \
-    "$scratch/pdf/nettle.4" >"$scratch/turned"
-mv "$scratch/turned" "$scratch/pdf/nettle.4"
+    "$scratch/pdf/nettle.3" >"$scratch/turned"
+mv "$scratch/turned" "$scratch/pdf/nettle.3"
 order_check "$scratch/read" "$scratch/pdf" |
     grep -q '^60 nettle engine_fire: not read in its turn' && ok harm-proof-60 ||
     not_ok harm-proof-60 'a page read out of its order is not told of'

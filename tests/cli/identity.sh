@@ -45,7 +45,7 @@ number: 14
 title: Mast down
 subject: MAST DOWN
 symbol: raft
-stripe: control
+stripe: rescue
 signs: [Mast broken, mast over the side]
 steps:
   - {id: count, act: "**COUNT** all heads. Look for who is hurt.", practice: yes}

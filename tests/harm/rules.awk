@@ -114,9 +114,9 @@ function raft_order(rule,    tie, free, cut) {
 
 # ---- the set ----
 
-# "14, ENGINE FIRE." may leave out which engine's.
+# "3P, ENGINE FIRE." may leave out which engine's.
 function subject_said(said, subject) {
-    sub(/^[0-9\/ ]+, /, "", said); sub(/\.$/, "", said)
+    sub(/^[0-9PS\/ ]+, /, "", said); sub(/\.$/, "", said)
     return said != "" && index(toupper(subject), toupper(said)) == 1
 }
 function exits(rule,    i, said, part, found, key) {
