@@ -1,5 +1,5 @@
-/* procedure.h - the general instructions for one emergency and the sources they
- * stand on (room: record). */
+/* procedure.h - the general instructions for one emergency, what they ask of a boat,
+ * and the sources they stand on (room: procedure). */
 #ifndef MAYDECK_PROCEDURE_H
 #define MAYDECK_PROCEDURE_H
 

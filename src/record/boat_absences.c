@@ -43,7 +43,8 @@ static struct list_value names_read(struct boat_reading *reading, const struct y
 {
     struct plain_names plain = {0};
     struct yaml_node names = names_node(node, reading->arena);
-    struct yaml_pair pair = {"not_fitted", node->place, &names};
+    struct yaml_pair pair = {
+        .key = "not_fitted", .key_place = node->place, .value = &names};
     struct yaml_node section = {.kind = YAML_MAPPING, .place = node->place, .pairs = &pair,
                                 .count = 1};
     section_read(&section, &plain_table, &plain, reading->arena, reading->problems);

@@ -3,13 +3,10 @@
 #define MAYDECK_RECORD_H
 
 #include "boat.h"
-#include "procedure.h"
 #include "reading.h"
 
-/* The keys of the two registers as constants, NULL-ended: choices of fields. */
-extern const char *const item_key_list[];
-extern const char *const zone_key_list[];
-extern const char *const space_key_list[];   /* the zones, and own_box: a box of its own */
+/* The zones, and own_box: a box of its own. NULL-ended: choices of a field. */
+extern const char *const space_key_list[];
 
 /* ---- placeholder.c ---- */
 
@@ -76,38 +73,5 @@ void absences_check(const struct boat_reading *reading);
 
 /* Are the two entries of one kind, with nothing in their places that parts them? */
 bool equipment_same_place(const struct equipment *a, const struct equipment *b);
-
-/* ---- procedure_*.c ---- */
-
-/* One procedure as it is being read. */
-struct procedure_reading {
-    struct procedure *procedure;
-    const struct authorities *authorities;
-    struct arena *arena;
-    struct problems *problems;
-};
-
-/* What the words of a place need to stand on. */
-enum footing {
-    FOOTING_STEP,     /* sources, or practice */
-    FOOTING_WARNING   /* sources, all VA or VB, one of them current */
-};
-
-void basis_check(const struct procedure_reading *reading, const struct basis *basis,
-                 enum footing footing, struct place place, const char *what);
-
-void steps_read(struct procedure_reading *reading, const struct node_value *list);
-void decision_read(struct procedure_reading *reading, const struct node_value *node);
-void call_when_read(struct procedure_reading *reading, const struct node_value *node);
-void nevers_read(struct procedure_reading *reading, const struct node_value *list);
-void cautions_read(struct procedure_reading *reading, const struct node_value *list);
-void calls_read(struct procedure_reading *reading, const struct node_value *list);
-
-/* Checks that need the whole procedure: numbers of things, names of steps. */
-void procedure_check(const struct procedure_reading *reading);
-
-/* The condition under a key, NULL where the key was left out. */
-const struct condition *when_read(const struct procedure_reading *reading,
-                                  const struct node_value *node);
 
 #endif

@@ -8,11 +8,10 @@
 #include "promise.h"
 #include "text.h"
 
-/* What YAML elsewhere takes for nothing; on a card it would be printed. */
-static bool text_means_nothing(const struct yaml_node *node)
+bool text_stands_for_nothing(const char *text)
 {
-    return !node->quoted && (text_equal(node->text, "~") || text_equal(node->text, "null") ||
-                             text_equal(node->text, "Null") || text_equal(node->text, "NULL"));
+    return text_equal(text, "~") || text_equal(text, "null") || text_equal(text, "Null") ||
+           text_equal(text, "NULL");
 }
 
 static bool text_blank(const char *text)
@@ -24,7 +23,7 @@ static bool text_blank(const char *text)
 static bool scalar_sound(struct field_reading *reading, const char *name,
                          const struct yaml_node *node)
 {
-    if (text_means_nothing(node))
+    if (!node->quoted && text_stands_for_nothing(node->text))   /* a card would print it */
         field_error(reading, node->place,
                     "leave the value empty; put it in quotes if it is the text",
                     "%s is \"%s\", which would be read as a text", name, node->text);

@@ -1,9 +1,8 @@
-/* procedure_read.c - one emergency's general instructions (room: record): the
+/* procedure_read.c - one emergency's general instructions (room: procedure): the
  * file as a whole. Steps, boxes and checks are in files of their own. Never
  * looks at a boat, and never at another procedure. */
-#include "procedure.h"
+#include "procedure_room.h"
 
-#include "record.h"
 #include "text.h"
 
 /* The file as it is read; nodes are read further by their own readers. */

@@ -1,6 +1,6 @@
-/* procedure_boxes.c - what stands beside the steps (room: record): the decision,
+/* procedure_boxes.c - what stands beside the steps (room: procedure): the decision,
  * nevers, cautions and the radio message. Never words anything itself. */
-#include "record.h"
+#include "procedure_room.h"
 
 #include "text.h"
 

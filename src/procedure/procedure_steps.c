@@ -1,6 +1,6 @@
-/* procedure_steps.c - the steps of a procedure and their cases (room: record).
+/* procedure_steps.c - the steps of a procedure and their cases (room: procedure).
  * Never chooses a case: that takes a boat. */
-#include "record.h"
+#include "procedure_room.h"
 
 #include "text.h"
 

@@ -1,6 +1,6 @@
-/* procedure_check.c - what only the whole procedure shows (room: record): how
+/* procedure_check.c - what only the whole procedure shows (room: procedure): how
  * many of each, and steps that are named but do not exist. Never mends. */
-#include "record.h"
+#include "procedure_room.h"
 
 #include "text.h"
 
