@@ -38,7 +38,7 @@ static void slot_space_name(struct composing *composing, struct slot *slot)
                                side_letter(zone_find(slot->space)->side));
 }
 
-const char *card_name(struct arena *arena, const char *number, const char *title)
+const char *named_card(struct arena *arena, const char *number, const char *title)
 {
     return text_format(arena, "%s %s", number, title);
 }
@@ -52,7 +52,7 @@ static void slot_name(struct composing *composing, struct slot *slot)
     slot->number = number_text_milli(composing->arena, procedure->number.milli);
     if (slot->space != NULL && composing->in->boat->engine_space_count > 1)
         slot_space_name(composing, slot);
-    slot->name = card_name(composing->arena, slot->number, slot->title);
+    slot->name = named_card(composing->arena, slot->number, slot->title);
 }
 
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
@@ -69,7 +69,7 @@ struct slot *slot_add(struct composing *composing, const struct procedure *proce
 static const char *procedure_name(struct composing *composing,
                                   const struct procedure *procedure)
 {
-    return card_name(composing->arena,
+    return named_card(composing->arena,
                      number_text_milli(composing->arena, procedure->number.milli),
                      text_upper(composing->arena, procedure->title.text));
 }
@@ -108,9 +108,16 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
         composing->slots[i].undecided = needed == TRUTH_UNKNOWN;
 }
 
+void slots_make(struct composing *composing)
+{
+    const struct procedure_set *procedures = composing->in->procedures;
+    for (size_t i = 0; i < procedures->count; i++)
+        slots_of_procedure(composing, procedures->rows[i]);
+}
+
 struct card_list { const struct card *const *at; size_t count; };
 
-static void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
+void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
 {
     composing->slot = slot;
     composing->held = slot->undecided;
@@ -120,7 +127,7 @@ static void card_begin(struct composing *composing, const struct slot *slot, str
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
         .title = slot->title, .name = slot->name, .subject = slot->subject,
-        .symbol = slot->procedure->symbol.text, .stripe = slot->procedure->stripe,
+        .symbol = slot->procedure->symbol.value, .stripe = slot->procedure->stripe.value,
         .distress = text_equal(slot->procedure->kind.text, "distress"),
         .number = slot->number, .page = slot->page,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
@@ -202,8 +209,7 @@ const struct card_set *compose_set_limited(const struct compose_input *input,
     struct composing composing = {.in = input, .arena = arena, .problems = problems,
                                   .limits = *limits};
     struct card_set *set = arena_alloc(arena, sizeof *set);
-    for (size_t i = 0; i < input->procedures->count; i++)
-        slots_of_procedure(&composing, input->procedures->rows[i]);
+    slots_make(&composing);
     set->cards = cards_make(&composing);
     set->count = composing.slot_count;
     for (size_t i = 0; i < set->count; i++)

@@ -104,7 +104,7 @@ static void pages_name(struct composing *composing, size_t first)
         struct slot *slot = &composing->slots[i];
         if (composing->slot_count - first > 1)
             slot->page = text_format(composing->arena, "%c", (char)('A' + (char)(i - first)));
-        slot->name = card_name(composing->arena,
+        slot->name = named_card(composing->arena,
                                text_format(composing->arena, "%s%s", slot->number, slot->page),
                                slot->title);
     }
@@ -115,7 +115,7 @@ struct slot safety_whole(struct composing *composing, const struct slot *page)
     struct slot whole = *page;
     whole.key = page->procedure->key.text;
     whole.title = text_upper(composing->arena, page->procedure->title.text);
-    whole.name = card_name(composing->arena, page->number, whole.title);
+    whole.name = named_card(composing->arena, page->number, whole.title);
     whole.page = "";
     whole.section = whole_part(PLAN_PART_WHOLE);
     whole.last_section = true;
