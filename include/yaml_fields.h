@@ -24,8 +24,8 @@ struct date_value { struct date date; const char *text; bool given; struct place
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
 struct node_value { const struct yaml_node *node; struct place place; };
 
-/* One of a field's choices as the value of an enum: 0 where none is given, else 1 + its
- * index in `choices`; and a list of such. Structs with an enum of their own are made by
+/* One of a field's choices as the value of an enum: 0 where none is given, else `first` +
+ * its index in `choices`; and a list of such. Structs with an enum of their own are made by
  * the two macros: `struct item_value CHOICE_OF(enum item_key);` */
 #define CHOICE_OF(enumeration) {enumeration value; struct place place;}
 #define CHOICES_OF(choice) \
@@ -61,6 +61,7 @@ struct field {
     bool required;
     size_t offset;               /* offsetof the value in the struct */
     const char *const *choices;  /* of FIELD_CHOICE, FIELD_ENUM and lists: NULL-ended, or NULL */
+    unsigned first;              /* value of the first choice; 0: 1 */
     const struct choice_slip *slips; /* the same: ended by a row of NULL, or NULL */
     bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */

@@ -11,10 +11,9 @@ const struct slot *slot_of(const struct composing *composing, const char *proced
     return NULL;
 }
 
-static const char *space_word(const struct composing *composing, const char *space)
+static const char *space_word(const struct composing *composing, enum zone_key space)
 {
-    const struct zone *zone = zone_find(space);
-    enum word word = zone->side == SIDE_PORT ? WORD_SPACE_PORT : WORD_SPACE_STARBOARD;
+    enum word word = zone_of(space)->side == SIDE_PORT ? WORD_SPACE_PORT : WORD_SPACE_STARBOARD;
     return words_get(composing->in->words, word);
 }
 
@@ -31,11 +30,11 @@ static void slot_space_name(struct composing *composing, struct slot *slot)
 {
     const struct procedure *procedure = slot->procedure;
     slot->key = text_format(composing->arena, "%s_%s", procedure->key.text,
-                            side_word(zone_find(slot->space)->side));
+                            side_word(zone_of(slot->space)->side));
     slot->title = text_format(composing->arena, "%s, %s", slot->title,
                               space_word(composing, slot->space));
     slot->number = text_format(composing->arena, "%s%s", slot->number,
-                               side_letter(zone_find(slot->space)->side));
+                               side_letter(zone_of(slot->space)->side));
 }
 
 const char *named_card(struct arena *arena, const char *number, const char *title)
@@ -50,13 +49,13 @@ static void slot_name(struct composing *composing, struct slot *slot)
     slot->title = text_upper(composing->arena, procedure->title.text);
     slot->subject = procedure->subject.text;
     slot->number = number_text_milli(composing->arena, procedure->number.milli);
-    if (slot->space != NULL && composing->in->boat->engine_space_count > 1)
+    if (slot->space != ZONE_NONE && composing->in->boat->engine_space_count > 1)
         slot_space_name(composing, slot);
     slot->name = named_card(composing->arena, slot->number, slot->title);
 }
 
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
-                      const char *space)
+                      enum zone_key space)
 {
     composing->slots = arena_grow(composing->arena, composing->slots, composing->slot_count,
                                   &composing->slot_room, sizeof *composing->slots);
@@ -100,7 +99,7 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
     if (is_safety_plan(procedure))
         safety_slots_add(composing, procedure);
     else if (procedure->per.text == NULL)
-        slot_add(composing, procedure, NULL);
+        slot_add(composing, procedure, ZONE_NONE);
     else
         for (size_t i = 0; i < boat->engine_space_count; i++)
             slot_add(composing, procedure, boat->engine_spaces[i]);

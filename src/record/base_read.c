@@ -347,15 +347,15 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
 }
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
-                                    struct problems *problems, bool *sound)
+                                    struct problems *all, bool *sound)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     const struct base_record *base = NULL;
     if (root != NULL && root->kind == YAML_MAPPING)
         base = file_read(root, source, arena, problems);
     else
         section_read(root, &file_table, &(struct base_file){0}, arena, problems);
-    *sound = base != NULL && errors_so_far(problems) == before;
+    *sound = problems_settle(all, problems) && base != NULL;
     return base;
 }

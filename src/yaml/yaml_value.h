@@ -19,6 +19,9 @@ struct field_reading {
 void value_read(struct field_reading *reading, const struct field *field,
                 const struct yaml_node *node, void *value);
 
+/* The value that the first of the field's choices has; each next one has one more. */
+unsigned choice_first(const struct field *field);
+
 /* Where each kind of value keeps its place, from its first byte. */
 size_t value_place_offset(enum field_kind kind);
 
