@@ -4,43 +4,33 @@
  * crew can choose it. Never says which nature an emergency has. */
 #include "radio.h"
 
-#include "text.h"
-
 /* Collision has an open end: the script leaves a blank for what was hit. */
-static const struct nature natures[] = {
-    {.symbol = 100, .key = "fire", .label = "Fire/explosion",
+static const struct nature natures[NATURE_COUNT] = {
+    [NATURE_FIRE] = {.symbol = 100, .label = "Fire/explosion",
      .brief = "Fire/explosion", .phrase = "I AM ON FIRE"},
-    {.symbol = 101, .key = "flooding", .label = "Flooding",
+    [NATURE_FLOODING] = {.symbol = 101, .label = "Flooding",
      .brief = "Flooding", .phrase = "I AM FLOODING"},
-    {.symbol = 102, .key = "collision", .label = "Collision",
+    [NATURE_COLLISION] = {.symbol = 102, .label = "Collision",
      .brief = "Collision", .phrase = "I HAVE COLLIDED WITH ..."},
-    {.symbol = 103, .key = "grounding", .label = "Grounding",
+    [NATURE_GROUNDING] = {.symbol = 103, .label = "Grounding",
      .brief = "Grounding", .phrase = "I AM AGROUND"},
-    {.symbol = 104, .key = "listing", .label = "Listing/in danger of capsizing",
+    [NATURE_LISTING] = {.symbol = 104, .label = "Listing/in danger of capsizing",
      .brief = "Listing/capsizing", .phrase = "I AM IN DANGER OF CAPSIZING"},
-    {.symbol = 105, .key = "sinking", .label = "Sinking",
+    [NATURE_SINKING] = {.symbol = 105, .label = "Sinking",
      .brief = "Sinking", .phrase = "I AM SINKING"},
-    {.symbol = 106, .key = "adrift", .label = "Disabled and adrift",
+    [NATURE_ADRIFT] = {.symbol = 106, .label = "Disabled and adrift",
      .brief = "Disabled and adrift", .phrase = "I AM NOT UNDER COMMAND, DRIFTING"},
-    {.symbol = 107, .key = "undesignated", .label = "Undesignated distress",
+    [NATURE_UNDESIGNATED] = {.symbol = 107, .label = "Undesignated distress",
      .brief = "Undesignated", .phrase = "I REQUIRE IMMEDIATE ASSISTANCE"},
-    {.symbol = 108, .key = "abandon", .label = "Abandoning ship",
+    [NATURE_ABANDON] = {.symbol = 108, .label = "Abandoning ship",
      .brief = "Abandoning ship", .phrase = "CREW MUST ABANDON VESSEL"},
-    {.symbol = 109, .key = "piracy", .label = "Piracy/armed robbery attack",
+    [NATURE_PIRACY] = {.symbol = 109, .label = "Piracy/armed robbery attack",
      .brief = "Piracy/robbery", .phrase = "I AM UNDER ATTACK BY PIRATES"},
-    {.symbol = 110, .key = "mob", .label = "Man overboard",
+    [NATURE_MOB] = {.symbol = 110, .label = "Man overboard",
      .brief = "Man overboard", .phrase = "I HAVE LOST PERSON OVERBOARD"},
 };
 
-const struct nature *nature_at(size_t index)
+const struct nature *nature_of(enum nature_key key)
 {
-    return index < sizeof natures / sizeof natures[0] ? &natures[index] : NULL;
-}
-
-const struct nature *nature_find(const char *key)
-{
-    for (size_t i = 0; nature_at(i) != NULL; i++)
-        if (text_equal(natures[i].key, key))
-            return &natures[i];
-    return NULL;
+    return key == NATURE_NONE ? NULL : &natures[key];
 }

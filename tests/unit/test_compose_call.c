@@ -207,11 +207,12 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     for (size_t i = 0; i < 6; i++)
         assert_string_equal(card->sections[i].key, keys[i]);
     const struct card_section *natures = &card->sections[0];
-    for (size_t i = 0; nature_at(i) != NULL; i++)    /* S15: in the order of M.493 */
-        assert_string_equal(natures->lines[i].text,
-                            text_format(test.arena, "%s\t%s", nature_at(i)->brief,
-                                        nature_at(i)->phrase));
-    assert_null(nature_at(natures->line_count));
+    /* S15: in the order of M.493 */
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+        assert_string_equal(natures->lines[key - 1].text,
+                            text_format(test.arena, "%s\t%s", nature_of(key)->brief,
+                                        nature_of(key)->phrase));
+    assert_int_equal(natures->line_count, NATURE_COUNT - 1);
     assert_non_null(strstr(natures->note, "press MENU, turn to the nature"));
     assert_string_equal(card->sections[5].lines[0].text,
                         "TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO");
