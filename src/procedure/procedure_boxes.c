@@ -231,12 +231,14 @@ static void nature_check(const struct procedure_reading *reading,
                          const struct procedure_call *call, const struct yaml_node *node)
 {
     bool written = node->kind == YAML_MAPPING && yaml_get(node, "nature") != NULL;
-    if (call->nature.value != NATURE_NONE && call->signal.value != SIGNAL_NONE && !is_mayday(call))
+    if (call->nature.value != NATURE_NONE && call->signal.value != SIGNAL_NONE &&
+        !is_mayday(call))
         problem_add(reading->problems, SEVERITY_ERROR, call->nature.place,
                     "take it out: only a distress alert has a nature",
                     "nature %s goes with signal mayday only",
                     choice_word(nature_words, call->nature.value));
-    if (!written && is_mayday(call) && call->from.value != CALL_FROM_NONE && !from_handheld_alone(call))
+    if (!written && is_mayday(call) && call->from.value != CALL_FROM_NONE &&
+        !from_handheld_alone(call))
         problem_add(reading->problems, SEVERITY_ERROR, call->place,
                     "write nature: with what the set shall tell, such as nature: fire",
                     "a MAYDAY from the fixed radio needs a nature");

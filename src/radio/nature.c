@@ -5,7 +5,7 @@
 #include "radio.h"
 
 /* Collision has an open end: the script leaves a blank for what was hit. */
-static const struct nature natures[NATURE_COUNT] = {
+static const struct nature nature_rows[NATURE_COUNT] = {
     [NATURE_FIRE] = {.symbol = 100, .label = "Fire/explosion",
      .brief = "Fire/explosion", .phrase = "I AM ON FIRE"},
     [NATURE_FLOODING] = {.symbol = 101, .label = "Flooding",
@@ -32,5 +32,5 @@ static const struct nature natures[NATURE_COUNT] = {
 
 const struct nature *nature_of(enum nature_key key)
 {
-    return key == NATURE_NONE ? NULL : &natures[key];
+    return key == NATURE_NONE ? NULL : &nature_rows[key];
 }

@@ -43,7 +43,8 @@ static void the_general_call_is_the_distress_card_s(void **state)
     here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
     const struct card_set *set = case_compose(&here, false);
     const struct card *card = case_card(set, "distress_call");
-    assert_string_equal(said(SCRIPT_MAYDAY, NATURE_NONE), script_text(card->call.script, here.arena));
+    assert_string_equal(said(SCRIPT_MAYDAY, NATURE_NONE),
+                        script_text(card->call.script, here.arena));
     assert_non_null(strstr(said(SCRIPT_MAYDAY, NATURE_NONE), "I ____ (nature)\n"));
 }
 
