@@ -237,7 +237,8 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
         condition_fail(reading, into, value->place, "write one value",
                        text_format(reading->arena, "%s needs one value", field->key));
         return false;
-    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_NODE:
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_PAIR:
+    case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",
                        text_format(reading->arena, "`is` cannot ask about %s", field->key));

@@ -38,9 +38,9 @@ static void text_check(const char *key, const struct text_value *value, struct p
                     "%s %s", key, fault);
 }
 
-static void field_check(const struct field *field, const void *record, struct problems *problems)
+static void stray_spaces_check(const struct field *field, void *value, void *context)
 {
-    const void *value = (const char *)record + field->offset;
+    struct problems *problems = context;
     if (field->kind == FIELD_TEXT)
         text_check(field->key, value, problems);
     if (field->kind != FIELD_LIST && field->kind != FIELD_WORDS)
@@ -56,8 +56,7 @@ void section_read(const struct yaml_node *node, const struct field_table *table,
     if (node == NULL)
         return;
     fields_read(node, table, record, arena, problems);
-    for (size_t i = 0; i < table->count; i++)
-        field_check(&table->fields[i], record, problems);
+    field_values_visit(table, record, stray_spaces_check, problems);
 }
 
 /* What a base writes is printed as it is written: signs that would be taken for
@@ -112,20 +111,29 @@ static void list_check(const struct field *field, struct list_value *list, struc
     list->count = count;
 }
 
+struct plain_checking {
+    struct arena *arena;
+    struct problems *problems;
+};
+
+static void plain_check(const struct field *field, void *value, void *context)
+{
+    const struct plain_checking *checking = context;
+    if (field->kind == FIELD_TEXT) {
+        markup_check(field, value, checking->problems);
+        filled_in_check(field, value, checking->arena, checking->problems);
+    } else if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS) {
+        list_check(field, value, checking->arena, checking->problems);
+    }
+}
+
 void plain_section_read(const struct yaml_node *node, const struct field_table *table,
                         void *record, struct arena *arena, struct problems *problems)
 {
+    struct plain_checking checking = {arena, problems};
     section_read(node, table, record, arena, problems);
-    for (size_t i = 0; node != NULL && i < table->count; i++) {
-        const struct field *field = &table->fields[i];
-        void *value = (char *)record + field->offset;
-        if (field->kind == FIELD_TEXT) {
-            markup_check(field, value, problems);
-            filled_in_check(field, value, arena, problems);
-        } else if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS) {
-            list_check(field, value, arena, problems);
-        }
-    }
+    if (node != NULL)
+        field_values_visit(table, record, plain_check, &checking);
 }
 
 size_t entries_count(const struct node_value *list, const char *key, struct problems *problems)

@@ -70,10 +70,10 @@ static const struct field name_rows[] = {
 #undef FORM_ROW
 #define NAME_ROWS (sizeof name_rows / sizeof name_rows[0])
 
-static const struct field_table file_table = TABLE("file of words", file_rows);
-static const struct field_table word_table = TABLE("words", word_rows);
-static const struct field_table item_table = TABLE("items", item_rows);
-static const struct field_table zone_table = TABLE("zones", zone_rows);
+static const struct field_table file_table = TABLE("a file of words", file_rows);
+static const struct field_table word_table = TABLE("the section words", word_rows);
+static const struct field_table item_table = TABLE("the section items", item_rows);
+static const struct field_table zone_table = TABLE("the section zones", zone_rows);
 
 size_t blank_length(const char *text)
 {
@@ -119,7 +119,7 @@ static void texts_check(const struct words *words, struct problems *problems)
 /* The rows of a name in this language: those of forms that it has not are left out. */
 static struct field_table name_table_of(const struct words *words, struct field rows[NAME_ROWS])
 {
-    struct field_table table = {.what = "name of an item", .fields = rows, .count = 1};
+    struct field_table table = {.what = "an entry of items", .fields = rows, .count = 1};
     rows[0] = name_rows[0];
     for (size_t form = 0; form < PLURAL_COUNT; form++)
         if (words->plurals[form].given)

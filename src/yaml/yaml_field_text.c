@@ -27,6 +27,13 @@ static const char *list_text(const struct list_value *value, struct arena *arena
     return words.at;
 }
 
+static const char *pair_text(const struct pair_value *value, struct arena *arena)
+{
+    return value->given
+               ? text_format(arena, "%s %s", value->first.text, value->second.text)
+               : NULL;
+}
+
 const char *field_text(const struct field *field, const void *record, struct arena *arena)
 {
     const void *value = (const char *)record + field->offset;
@@ -44,6 +51,10 @@ const char *field_text(const struct field *field, const void *record, struct are
     case FIELD_LIST:
     case FIELD_WORDS:
         return list_text(value, arena);
+    case FIELD_PAIR:
+        return pair_text(value, arena);
+    case FIELD_SECTION:
+    case FIELD_ENTRIES:
     case FIELD_NODE:
         break;
     }
