@@ -244,7 +244,7 @@ struct card_set {
     size_t count;
     size_t held;
     /* Items told as not recorded at all, since they hold cards back. */
-    const char *const *unrecorded;
+    const enum item_key *unrecorded;
     size_t unrecorded_count;
     const struct card_not_hers *not_hers;
     size_t not_hers_count;

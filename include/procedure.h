@@ -7,6 +7,7 @@
 #include <stddef.h>
 
 #include "arena.h"
+#include "choices.h"
 #include "problem.h"
 #include "symbol.h"
 #include "yaml_fields.h"
@@ -18,7 +19,7 @@ enum condition_kind {
     CONDITION_NOT_FITTED,  /* item */
     CONDITION_INSIDE,      /* item; words: zones */
     CONDITION_IS,          /* item, field, words: one value */
-    CONDITION_CUTS,        /* item; words: one other item */
+    CONDITION_CUTS,        /* item; other: the item that is cut off */
     CONDITION_REACH,       /* item; words: how far one goes for it at most, see enum reach */
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
     CONDITION_BOAT,        /* words: what she is, one of boat_words */
@@ -39,7 +40,7 @@ extern const char *const boat_words[];
 struct condition {
     enum condition_kind kind;
     struct place place;
-    const char *item;
+    enum item_key item, other;
     const char *field;
     const char *const *words;
     size_t word_count;
@@ -82,7 +83,8 @@ struct basis {
 struct step_case {
     const struct condition *when;
     struct text_value act, because, within, state, shows;
-    struct list_value uses, also, lethal;
+    struct item_values uses, also;
+    struct list_value lethal;
     struct basis basis;
     struct place place;
 };
@@ -93,7 +95,7 @@ struct procedure_step {
     struct text_value state;        /* on or off (shut): handling for the other is not printed */
     struct text_value shows;        /* field of the gear printed as its handling; NULL: how */
     struct list_value lethal;       /* what kills here: a line each */
-    struct list_value uses, also;   /* also: gear shown when fitted, nothing said when not */
+    struct item_values uses, also;  /* also: gear shown when fitted, nothing said when not */
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;
@@ -162,8 +164,8 @@ struct procedure {
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
-    struct list_value vapour_from;  /* items whose lockers nobody reaches into for other gear */
-    struct list_value despite_vapour;   /* items that are offered there all the same */
+    struct item_values vapour_from; /* items whose lockers nobody reaches into for other gear */
+    struct item_values despite_vapour;  /* items that are offered there all the same */
     const struct condition *when;   /* the card belongs to the boat's set only then */
     struct text_value when_reason;
     const struct procedure_step *steps;

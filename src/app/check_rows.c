@@ -47,7 +47,7 @@ struct check_row check_row_make(const struct fleet *fleet, const struct boat_wor
                                 struct arena *arena)
 {
     struct check_row row = {.key = work->key, .read = work->boat != NULL,
-                            .composed = work->set != NULL, .items = item_count()};
+                            .composed = work->set != NULL, .items = ITEM_COUNT - 1};
     if (row.read) {
         row.recorded = boat_items_mentioned(work->boat);
         first_date_find(fleet, work->boat, &row, arena);

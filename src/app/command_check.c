@@ -22,7 +22,7 @@ static struct asked_list asked_of(const struct options *options, const struct fl
 static bool told(const struct card_set *set, const struct item_kind *kind)
 {
     for (size_t i = 0; i < set->unrecorded_count; i++)
-        if (text_equal(set->unrecorded[i], kind->key))
+        if (set->unrecorded[i] == kind->item)
             return true;
     return false;
 }
@@ -35,7 +35,7 @@ static struct asked_list rest_of(const struct fleet *fleet, const struct boat_wo
     struct asked_list rest = {.rows = rows};
     for (size_t i = 0; i < asked->count; i++) {
         const struct item_kind *kind = asked->rows[i].kind;
-        if (boat_fitted(work->boat, kind->key) == ANSWER_NOT_RECORDED && !told(work->set, kind))
+        if (boat_fitted(work->boat, kind->item) == ANSWER_NOT_RECORDED && !told(work->set, kind))
             rows[rest.count++] = asked->rows[i];
     }
     return rest;

@@ -29,8 +29,8 @@ enum { MOST_LETHAL = 2 };
 static const struct field step_rows[] = {
     STEP_ROW("id", step.id, FIELD_TEXT, .required = true, .about = "how others name the step"),
     STEP_ROW("act", step.act, FIELD_TEXT, .about = "the headline, **bold** in stars"),
-    STEP_ROW("uses", step.uses, FIELD_WORDS, .choices = item_key_list, .about = "gear to use"),
-    STEP_ROW("also", step.also, FIELD_WORDS, .choices = item_key_list,
+    STEP_ROW("uses", step.uses, FIELD_ENUMS, .choices = item_key_list, .about = "gear to use"),
+    STEP_ROW("also", step.also, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear shown when fitted"),
     STEP_ROW("because", step.because, FIELD_TEXT, .about = "why, for the skipper"),
     STEP_ROW("who", step.who, FIELD_TEXT, .about = "whose task it is"),
@@ -51,9 +51,9 @@ static const struct field step_rows[] = {
 static const struct field case_rows[] = {
     CASE_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
     CASE_ROW("act", step_case.act, FIELD_TEXT, .about = "the headline, if another"),
-    CASE_ROW("uses", step_case.uses, FIELD_WORDS, .choices = item_key_list,
+    CASE_ROW("uses", step_case.uses, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear to use"),
-    CASE_ROW("also", step_case.also, FIELD_WORDS, .choices = item_key_list,
+    CASE_ROW("also", step_case.also, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear shown when fitted"),
     CASE_ROW("lethal", step_case.lethal, FIELD_LIST, .about = "what kills here, if another"),
     CASE_ROW("within", step_case.within, FIELD_CHOICE, .choices = reach_words,

@@ -58,7 +58,10 @@ const char *field_kind_word(enum field_kind kind)
     case FIELD_TEXT:
         return "text";
     case FIELD_CHOICE:
+    case FIELD_ENUM:
         return "choice";
+    case FIELD_ENUMS:
+        return "list of choices";
     case FIELD_NUMBER:
         return "number";
     case FIELD_ANSWER:

@@ -6,16 +6,32 @@
 static void keys_are_unique_and_found(void **state)
 {
     (void)state;
-    const char *const *keys = item_key_list;
-    for (size_t i = 0; i < item_count(); i++) {
-        assert_ptr_equal(item_find(item_at(i)->key), item_at(i));
-        assert_string_equal(keys[i], item_at(i)->key);
-        assert_false(text_empty(item_at(i)->record));
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
+        assert_int_equal(kind->item, item);
+        assert_ptr_equal(item_find(kind->key), kind);
+        assert_string_equal(item_word(item), kind->key);
+        assert_string_equal(item_key_list[item - 1], kind->key);
+        assert_false(text_empty(kind->record));
     }
-    assert_null(keys[item_count()]);
-    assert_null(item_at(item_count()));
+    assert_string_equal(item_word(ITEM_fire_port), "fire_port");
+    assert_string_equal(item_word(ITEM_NONE), "");
+    assert_null(item_key_list[ITEM_COUNT - 1]);
+    assert_null(item_kind_of(ITEM_NONE));
     assert_null(item_find("fire_prot"));
     assert_null(item_find(NULL));
+}
+
+static void an_item_is_found_among_others(void **state)
+{
+    (void)state;
+    static const enum item_key none[] = {ITEM_NONE};
+    static const enum item_key two[] = {ITEM_torch, ITEM_blankets, ITEM_NONE};
+    assert_false(item_among(none, ITEM_torch));
+    assert_true(item_among(two, ITEM_torch));
+    assert_true(item_among(two, ITEM_blankets));
+    assert_false(item_among(two, ITEM_knife));
+    assert_false(item_among(two, ITEM_NONE));
 }
 
 static void only_engine_gear_is_by_engine(void **state)
@@ -25,10 +41,11 @@ static void only_engine_gear_is_by_engine(void **state)
                                     "engine_blower engine_vent_closure engine_stop "
                                     "fuel_shutoff_diesel battery_isolator_engine ";
     size_t count = 0;
-    for (size_t i = 0; i < item_count(); i++) {
-        const char *key = text_format(test.arena, " %s ", item_at(i)->key);
-        assert_int_equal(item_at(i)->by_engine, strstr(by_engine, key) != NULL);
-        count += item_at(i)->by_engine;
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
+        const char *key = text_format(test.arena, " %s ", kind->key);
+        assert_int_equal(kind->by_engine, strstr(by_engine, key) != NULL);
+        count += kind->by_engine;
     }
     assert_int_equal(count, 8);
 }
@@ -59,13 +76,14 @@ static void register_holds_the_gear(void **state)
         assert_int_equal(kind->class, rows[i].class);
         assert_true(text_equal(kind->symbol, rows[i].symbol));
     }
-    assert_int_equal(item_count(), 84);
+    assert_int_equal(ITEM_COUNT - 1, 84);
 }
 
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(keys_are_unique_and_found),
+        TEST(an_item_is_found_among_others),
         TEST(only_engine_gear_is_by_engine),
         TEST(register_holds_the_gear),
     };

@@ -190,8 +190,8 @@ static enum sign_class class_of_gear(const struct item_kind *kind)
 static void signs_of_all_gear_exist_in_its_class(void **state)
 {
     (void)state;
-    for (size_t i = 0; i < item_count(); i++) {
-        const struct item_kind *kind = item_at(i);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        const struct item_kind *kind = item_kind_of(item);
         const struct symbol *symbol = symbol_find(kind->symbol);
         if (kind->symbol != NULL && symbol == NULL)
             fail_msg("%s: no sign %s", kind->key, kind->symbol);
