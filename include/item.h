@@ -8,6 +8,7 @@
 #include <stddef.h>
 
 #include "item_list.h"
+#include "symbol.h"
 
 /* Every kind of gear, in the order of the register. */
 enum item_key {
@@ -29,7 +30,7 @@ struct item_kind {
     enum item_key item;
     const char *key;         /* fuel_shutoff_diesel: its name in files */
     enum item_class class;
-    const char *symbol;      /* key of symbol_find; NULL: the class frame with the tag */
+    enum symbol_key symbol;  /* SYMBOL_NONE: the class frame with the tag */
     const char *usual_zone;  /* where most boats have it: orders lists, says nothing of a boat */
     bool by_engine;          /* with two engine spaces each item must say which it serves */
     const char *record;      /* what to record besides the place, for people */

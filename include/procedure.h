@@ -128,7 +128,7 @@ struct decision {
 /* A never or a caution; `when` NULL: always. */
 struct warning {
     struct text_value say;
-    struct text_value symbol;   /* of a never: the sign of a prohibition, or none */
+    enum symbol_key symbol;     /* of a never: the sign of a prohibition, or SYMBOL_NONE */
     const struct condition *when;
     struct basis basis;
     struct place place;
@@ -158,7 +158,7 @@ enum call_from call_from_of(const struct procedure_call *call);
 struct procedure {
     const struct source *source;
     struct text_value key, per, title, subject, kind;
-    struct text_value symbol;       /* the sign beside the title: of the class of the stripe */
+    enum symbol_key symbol;         /* the sign beside the title: of the class of the stripe */
     enum sign_class stripe;         /* fire, rescue, control or warning */
     struct number_value order;
     struct list_value signs;

@@ -124,7 +124,8 @@ enum symbol_key {
     SYMBOL_COUNT
 };
 
-/* All keys in the order of the list, NULL-ended: the choices of a field that names one. */
+/* All keys in the order of the list, NULL-ended: the choices of a field that names one.
+ * That of a sign stands at its SYMBOL_key - 1. */
 extern const char *const symbol_keys[];
 
 /* One stroke or shape of a drawing in a module of 100 x 100 units, y up; the letters
@@ -149,7 +150,10 @@ struct symbol {
     const struct symbol_drawing *drawing;
 };
 
-const struct symbol *symbol_find(const char *key);       /* NULL if there is none */
-const struct symbol *symbol_at(size_t index);            /* NULL past the end */
+/* The sign of that key as files write it; SYMBOL_NONE if there is none or `key` is NULL. */
+enum symbol_key symbol_find(const char *key);
+
+/* What the register says of it; NULL for SYMBOL_NONE. */
+const struct symbol *symbol_of(enum symbol_key key);
 
 #endif

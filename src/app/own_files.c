@@ -2,12 +2,13 @@
  * procedures/manifest.txt has them, each file by its sum, and the faces. Where one is
  * missing, altered or too many, nothing is printed: a set without one emergency looks
  * complete. */
-#include "app.h"
+#include "fleet.h"
 
 #include <string.h>
 
 #include "sha256.h"
 
+#define FLEET_ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
 #define MANIFEST "manifest.txt"
 #define WORDS_FOLDER "words/"
 #define OFFICIAL "clone or install the program again; whoever changed its texts on purpose " \
@@ -15,7 +16,7 @@
 
 /* The list, and what stands in it. */
 struct manifest {
-    const struct fleet *fleet;
+    struct fleet *fleet;
     const char *folder;
     struct names names;                /* such as words/en/words.yaml */
     const struct source **sources;     /* as many; NULL: not as it was sealed */
@@ -32,12 +33,18 @@ static void refuse(struct manifest *manifest, struct place place, const char *re
 #define REFUSE(manifest, place, ...) \
     refuse(manifest, place, OFFICIAL, text_format((manifest)->fleet->arena, __VA_ARGS__))
 
+static const struct source *own_file_read(const struct manifest *manifest, const char *path)
+{
+    return file_read(path, (struct file_absent){SEVERITY_FAILURE, OFFICIAL},
+                     manifest->fleet->arena, manifest->fleet->problems);
+}
+
 static const struct source *sealed_read(struct manifest *manifest, const char *name,
                                         const char *sum, struct place place)
 {
     char found[SHA256_TEXT];
     const char *path = text_format(manifest->fleet->arena, "%s/%s", manifest->folder, name);
-    const struct source *source = file_read(manifest->fleet, path, SEVERITY_FAILURE, OFFICIAL);
+    const struct source *source = own_file_read(manifest, path);
     if (source == NULL) {
         manifest->sound = false;
         return NULL;
@@ -98,7 +105,7 @@ static void strangers_find(struct manifest *manifest, const char *inside)
     struct names found;
     int error = folder_names(arena, folder, &found);
     if (error != 0) {
-        folder_refused(manifest->fleet, folder, error);
+        folder_refused(manifest->fleet->problems, folder, error);
         manifest->sound = false;
     }
     for (size_t i = 0; i < found.count; i++) {
@@ -137,11 +144,12 @@ static const struct source *named(struct manifest *manifest, const char *name)
     return NULL;
 }
 
-static struct manifest manifest_read(const struct fleet *fleet, const char *folder)
+static struct manifest manifest_read(struct fleet *fleet)
 {
-    struct manifest manifest = {.fleet = fleet, .folder = folder, .sound = true};
-    const struct source *source = file_read(
-        fleet, text_format(fleet->arena, "%s/" MANIFEST, folder), SEVERITY_FAILURE, OFFICIAL);
+    struct manifest manifest = {.fleet = fleet, .sound = true,
+                                .folder = program_folder(fleet->arena, "procedures")};
+    const struct source *source = own_file_read(
+        &manifest, text_format(fleet->arena, "%s/" MANIFEST, manifest.folder));
     manifest.sound = source != NULL;
     if (source == NULL)
         return manifest;
@@ -180,11 +188,12 @@ static void procedure_place(struct fleet *fleet, const struct procedure *procedu
 }
 
 /* A set with a card missing would number its cards wrongly: all or none. */
-static bool procedures_read(struct fleet *fleet, struct manifest *manifest)
+static enum own_files procedures_read(struct manifest *manifest)
 {
+    struct fleet *fleet = manifest->fleet;
     const struct procedure **rows = arena_array(fleet->arena, manifest->names.count,
                                                 sizeof *rows);
-    bool sound = true;
+    enum own_files state = OWN_FILES_SOUND;
     fleet->procedures.rows = rows;
     for (size_t i = 0; i < manifest->names.count; i++) {
         const char *name = manifest->names.at[i];
@@ -195,12 +204,12 @@ static bool procedures_read(struct fleet *fleet, struct manifest *manifest)
         if (procedure != NULL && key_is_new(fleet, procedure, rows))
             procedure_place(fleet, procedure, rows);
         else
-            sound = false;
+            state = OWN_FILES_WRONG;
     }
-    if (sound && fleet->procedures.count == 0)
+    if (state == OWN_FILES_SOUND && fleet->procedures.count == 0)
         REFUSE(manifest, (struct place){0}, "%s/" MANIFEST " names no procedure",
                manifest->folder);
-    return sound && manifest->sound;
+    return manifest->sound ? state : OWN_FILES_BROKEN;
 }
 
 /* The language whose words the listed file holds: "en" of words/en/words.yaml; NULL: none. */
@@ -213,8 +222,9 @@ static const char *language_of(const char *name, struct arena *arena)
 }
 
 /* The words of each language that has a folder. False where one of them is unsound. */
-static bool languages_read(struct fleet *fleet, const struct manifest *manifest)
+static bool languages_read(struct manifest *manifest)
 {
+    struct fleet *fleet = manifest->fleet;
     const struct words **rows = arena_array(fleet->arena, manifest->names.count, sizeof *rows);
     bool sound = true;
     for (size_t i = 0; i < manifest->names.count; i++) {
@@ -231,36 +241,69 @@ static bool languages_read(struct fleet *fleet, const struct manifest *manifest)
     return sound;
 }
 
-static const struct words *language_find(const struct fleet *fleet, const char *language)
+/* The languages that sheets are made in. */
+static const char *const printed_in[] = {"en"};
+#define PRINTED_COUNT (sizeof printed_in / sizeof *printed_in)
+
+static bool printed_are_listed(struct manifest *manifest)
 {
-    for (size_t i = 0; i < fleet->languages.count; i++)
-        if (text_equal(words_language(fleet->languages.rows[i]), language))
-            return fleet->languages.rows[i];
-    return NULL;
+    for (size_t i = 0; i < PRINTED_COUNT; i++)
+        if (named(manifest, text_format(manifest->fleet->arena, WORDS_FOLDER "%s/words.yaml",
+                                        printed_in[i])) == NULL)
+            return false;
+    return true;
 }
 
-static bool texts_read(struct fleet *fleet)
+static bool printed_choose(struct fleet *fleet)
 {
-    struct manifest manifest = manifest_read(fleet, program_folder(fleet->arena, "procedures"));
-    if (!manifest.sound || named(&manifest, WORDS_FOLDER "en/words.yaml") == NULL)
-        return false;
-    const struct source *sources = named(&manifest, "sources.yaml");
-    if (sources == NULL)
-        return false;
-    bool complete = languages_read(fleet, &manifest);
-    fleet->words = language_find(fleet, "en");
+    const struct words **rows = arena_array(fleet->arena, PRINTED_COUNT, sizeof *rows);
+    for (size_t i = 0; i < PRINTED_COUNT; i++)
+        for (size_t k = 0; k < fleet->languages.count; k++)
+            if (text_equal(words_language(fleet->languages.rows[k]), printed_in[i]))
+                rows[fleet->printed.count++] = fleet->languages.rows[k];
+    fleet->printed.rows = rows;
+    return fleet->printed.count == PRINTED_COUNT;
+}
+
+static enum own_files texts_read(struct manifest *manifest)
+{
+    struct fleet *fleet = manifest->fleet;
+    const struct source *sources = named(manifest, "sources.yaml");
+    if (!printed_are_listed(manifest) || sources == NULL)
+        return OWN_FILES_BROKEN;
+    bool complete = languages_read(manifest);
     fleet->authorities = authorities_read(sources, fleet->arena, fleet->problems);
-    if (fleet->words == NULL || fleet->authorities == NULL)
-        return false;
-    return procedures_read(fleet, &manifest) && complete;
+    if (!printed_choose(fleet) || fleet->authorities == NULL)
+        return OWN_FILES_WRONG;
+    enum own_files state = procedures_read(manifest);
+    return state == OWN_FILES_SOUND && !complete ? OWN_FILES_WRONG : state;
 }
 
-bool own_files_read(struct fleet *fleet)
+static bool fonts_read(struct fleet *fleet)
 {
-    bool texts = texts_read(fleet);
-    if (fleet->words == NULL || fleet->authorities == NULL)
-        return false;
     fleet->faces = faces_open(program_folder(fleet->arena, "fonts"), fleet->arena,
                               fleet->problems);
-    return texts && fleet->faces != NULL;
+    return fleet->faces != NULL;
+}
+
+static enum own_files own_files_read(unsigned needs, struct fleet *fleet)
+{
+    struct manifest manifest = manifest_read(fleet);
+    enum own_files state = manifest.sound ? OWN_FILES_SOUND : OWN_FILES_BROKEN;
+    if (manifest.sound && (needs & NEED_TEXTS) != 0)
+        state = texts_read(&manifest);
+    if (state != OWN_FILES_BROKEN && (needs & NEED_FACES) != 0 && !fonts_read(fleet))
+        state = OWN_FILES_BROKEN;
+    return state;
+}
+
+enum own_files fleet_begin(unsigned needs, struct fleet *fleet)
+{
+    *fleet = (struct fleet){.arena = arena_new(FLEET_ARENA_LIMIT)};
+    fleet->identities = identities_new(fleet->arena);
+    fleet->problems = problems_new(fleet->arena);
+    problems_about(fleet->problems, NULL, "program");
+    enum own_files state = own_files_read(needs, fleet);
+    problems_about(fleet->problems, NULL, "run");
+    return state;
 }

@@ -67,6 +67,7 @@ static void panel_fill(struct composing *composing, struct card *card,
                                         request->other != NULL || card->distress);
     card->call = (struct card_call){
         .given = true,
+        .silent = !calling.can_call,
         .station = station_words(composing, &calling),
         .origin = card->origin};
     card->call.operate = operate_lines(composing, &calling, &card->call.operate_count);

@@ -196,6 +196,13 @@ void safety_plan_make(struct composing *composing, struct card *card,
                       const struct card *const *others, size_t other_count);
 
 /* compose_set.c */
+
+/* Which cards the boat has, as slots in their order. */
+void slots_make(struct composing *composing);
+
+/* Begins the card of that slot: its names, and nothing noted yet of what it needs. */
+void card_begin(struct composing *composing, const struct slot *slot, struct card *card);
+
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
                       const char *space);
 

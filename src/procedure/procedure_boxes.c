@@ -16,6 +16,7 @@ struct said_entry {
 
 struct warning_entry {
     struct warning warning;
+    struct text_value symbol;
     struct node_value when;
 };
 
@@ -48,7 +49,7 @@ static const struct field call_when_rows[] = {
 };
 static const struct field never_rows[] = {
     WARNING_ROW("say", warning.say, FIELD_TEXT, .required = true, .about = "what never to do"),
-    WARNING_ROW("symbol", warning.symbol, FIELD_CHOICE, .choices = symbol_keys,
+    WARNING_ROW("symbol", symbol, FIELD_CHOICE, .choices = symbol_keys,
                 .about = "its sign, of a prohibition"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
@@ -164,6 +165,30 @@ void decision_read(struct procedure_reading *reading, const struct node_value *n
 
 /* ---- nevers and cautions ---- */
 
+static const char *prohibitions_joined(struct arena *arena)
+{
+    struct text_builder keys = text_builder_in(arena);
+    for (int i = SYMBOL_NONE + 1; i < SYMBOL_COUNT; i++) {
+        const struct symbol *symbol = symbol_of((enum symbol_key)i);
+        if (symbol->sign == SIGN_PROHIBITION)
+            text_add_format(&keys, "%s%s", keys.length == 0 ? "" : ", ", symbol->key);
+    }
+    return keys.at;
+}
+
+/* Beside a never any other sign would tell people to do what they must not. */
+static void never_sign_check(const struct procedure_reading *reading,
+                             const struct text_value *written)
+{
+    const struct symbol *symbol = symbol_of(symbol_find(written->text));
+    if (symbol != NULL && symbol->sign != SIGN_PROHIBITION)
+        problem_add(reading->problems, SEVERITY_ERROR, written->place,
+                    text_format(reading->arena, "write one of: %s",
+                                prohibitions_joined(reading->arena)),
+                    "the sign %s is no prohibition, but of the class %s", symbol->key,
+                    sign_class_word(symbol->sign));
+}
+
 static const struct warning *warnings_read(const struct procedure_reading *reading,
                                            const struct node_value *list,
                                            const struct field_table *table, size_t count)
@@ -175,33 +200,12 @@ static const struct warning *warnings_read(const struct procedure_reading *readi
         section_read(node, table, &entry, reading->arena, reading->problems);
         entry.warning.place = node->place;
         entry.warning.when = when_read(reading, &entry.when);
+        entry.warning.symbol = symbol_find(entry.symbol.text);
+        never_sign_check(reading, &entry.symbol);
         basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place, table->what);
         warnings[i] = entry.warning;
     }
     return warnings;
-}
-
-static const char *prohibitions_joined(struct arena *arena)
-{
-    struct text_builder keys = text_builder_in(arena);
-    const struct symbol *symbol;
-    for (size_t i = 0; (symbol = symbol_at(i)) != NULL; i++)
-        if (symbol->sign == SIGN_PROHIBITION)
-            text_add_format(&keys, "%s%s", keys.length == 0 ? "" : ", ", symbol->key);
-    return keys.at;
-}
-
-/* Beside a never any other sign would tell people to do what they must not. */
-static void never_sign_check(const struct procedure_reading *reading,
-                             const struct warning *never)
-{
-    const struct symbol *symbol = symbol_find(never->symbol.text);
-    if (symbol != NULL && symbol->sign != SIGN_PROHIBITION)
-        problem_add(reading->problems, SEVERITY_ERROR, never->symbol.place,
-                    text_format(reading->arena, "write one of: %s",
-                                prohibitions_joined(reading->arena)),
-                    "the sign %s is no prohibition, but of the class %s", symbol->key,
-                    sign_class_word(symbol->sign));
 }
 
 void nevers_read(struct procedure_reading *reading, const struct node_value *list)
@@ -209,8 +213,6 @@ void nevers_read(struct procedure_reading *reading, const struct node_value *lis
     struct procedure *procedure = reading->procedure;
     procedure->never_count = entries_count(list, "never", reading->problems);
     procedure->nevers = warnings_read(reading, list, &never_table, procedure->never_count);
-    for (size_t i = 0; i < procedure->never_count; i++)
-        never_sign_check(reading, &procedure->nevers[i]);
 }
 
 void cautions_read(struct procedure_reading *reading, const struct node_value *list)

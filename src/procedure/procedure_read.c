@@ -8,7 +8,7 @@
 /* The file as it is read; nodes are read further by their own readers. */
 struct procedure_file {
     struct procedure procedure;
-    struct text_value stripe;
+    struct text_value symbol, stripe;
     struct node_value call_when, when, steps, decision, never, cautions, calls;
 };
 
@@ -34,7 +34,7 @@ static const struct field file_rows[] = {
     FILE_ROW("title", procedure.title, FIELD_TEXT, .required = true, .about = "the card's title"),
     FILE_ROW("subject", procedure.subject, FIELD_TEXT, .required = true,
              .about = "what other cards call it"),
-    FILE_ROW("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
+    FILE_ROW("symbol", symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
              .about = "the sign beside the title"),
     FILE_ROW("stripe", stripe, FIELD_CHOICE, .required = true, .choices = stripes,
              .about = "colour of the stripe"),
@@ -142,15 +142,32 @@ static enum sign_class stripe_from(const struct text_value *word)
     return SIGN_CLASS_COUNT;
 }
 
+/* The sign beside a title stands in the frame of the stripe's class. */
+static void title_sign_check(const struct procedure_reading *reading,
+                             const struct text_value *written)
+{
+    enum sign_class stripe = reading->procedure->stripe;
+    const struct symbol *symbol = symbol_of(reading->procedure->symbol);
+    if (symbol == NULL || stripe == SIGN_CLASS_COUNT || symbol->sign == stripe)
+        return;
+    problem_add(reading->problems, SEVERITY_ERROR, written->place,
+                text_format(reading->arena, "name a sign of the class %s, or write the stripe "
+                            "of the sign's class", sign_class_word(stripe)),
+                "the sign %s is of the class %s, but the stripe of the class %s", symbol->key,
+                sign_class_word(symbol->sign), sign_class_word(stripe));
+}
+
 static void file_read(struct procedure_reading *reading, const struct yaml_node *root)
 {
     struct procedure_file file = {0};
     struct procedure *procedure = reading->procedure;
     section_read(root, &file_table, &file, reading->arena, reading->problems);
     file.procedure.source = procedure->source;
+    file.procedure.symbol = symbol_find(file.symbol.text);
     file.procedure.stripe = stripe_from(&file.stripe);
     *procedure = file.procedure;
     call_when_read(reading, &file.call_when);
+    title_sign_check(reading, &file.symbol);
     procedure->when = when_read(reading, &file.when);
     steps_read(reading, &file.steps);
     decision_read(reading, &file.decision);

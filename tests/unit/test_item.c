@@ -53,28 +53,32 @@ static void only_engine_gear_is_by_engine(void **state)
 static void register_holds_the_gear(void **state)
 {
     (void)state;
-    static const struct { const char *key, *symbol; enum item_class class; } rows[] = {
-        {"engine_extinguisher", "ext", ITEM_FIRE},
-        {"smoke_alarm", "smokealarm", ITEM_FIRE},
-        {"fuel_shutoff_heater", "fuel", ITEM_CONTROL},
-        {"lpg_remote_switch", "solenoid", ITEM_CONTROL},
-        {"lpg_bottle_valve", "gas", ITEM_CONTROL},
-        {"grab_bag", "grab", ITEM_CONTROL},
-        {"bilge_alarm", NULL, ITEM_CONTROL},
-        {"lithium_bank", NULL, ITEM_CONTROL},
-        {"anchor_kedge", "anchor", ITEM_CONTROL},
-        {"vhf_dsc", "vhffix", ITEM_RESCUE},
-        {"mob_button", "mob", ITEM_RESCUE},
-        {"escape_hatch", "hatch", ITEM_RESCUE},
-        {"foghorn", NULL, ITEM_RESCUE},
-        {"blankets", "blanketwarm", ITEM_RESCUE},
-        {"bathing_platform", "platform", ITEM_CONTROL},
+    static const struct {
+        const char *key;
+        enum symbol_key symbol;
+        enum item_class class;
+    } rows[] = {
+        {"engine_extinguisher", SYMBOL_ext, ITEM_FIRE},
+        {"smoke_alarm", SYMBOL_smokealarm, ITEM_FIRE},
+        {"fuel_shutoff_heater", SYMBOL_fuel, ITEM_CONTROL},
+        {"lpg_remote_switch", SYMBOL_solenoid, ITEM_CONTROL},
+        {"lpg_bottle_valve", SYMBOL_gas, ITEM_CONTROL},
+        {"grab_bag", SYMBOL_grab, ITEM_CONTROL},
+        {"bilge_alarm", SYMBOL_NONE, ITEM_CONTROL},
+        {"lithium_bank", SYMBOL_NONE, ITEM_CONTROL},
+        {"anchor_kedge", SYMBOL_anchor, ITEM_CONTROL},
+        {"vhf_dsc", SYMBOL_vhffix, ITEM_RESCUE},
+        {"mob_button", SYMBOL_mob, ITEM_RESCUE},
+        {"escape_hatch", SYMBOL_hatch, ITEM_RESCUE},
+        {"foghorn", SYMBOL_NONE, ITEM_RESCUE},
+        {"blankets", SYMBOL_blanketwarm, ITEM_RESCUE},
+        {"bathing_platform", SYMBOL_platform, ITEM_CONTROL},
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         const struct item_kind *kind = item_find(rows[i].key);
         assert_non_null(kind);
         assert_int_equal(kind->class, rows[i].class);
-        assert_true(text_equal(kind->symbol, rows[i].symbol));
+        assert_int_equal(kind->symbol, rows[i].symbol);
     }
     assert_int_equal(ITEM_COUNT - 1, 84);
 }
