@@ -73,6 +73,10 @@ const struct authority *authority_find(const struct authorities *authorities, co
 
 /* ---- procedures ---- */
 
+/* A sign, and the class of one, as a procedure names it. */
+struct symbol_value CHOICE_OF(enum symbol_key);
+struct class_value CHOICE_OF(enum sign_class);
+
 /* Words to print, with where they came from. */
 struct basis {
     struct list_value sources;
@@ -128,7 +132,7 @@ struct decision {
 /* A never or a caution; `when` NULL: always. */
 struct warning {
     struct text_value say;
-    enum symbol_key symbol;     /* of a never: the sign of a prohibition, or SYMBOL_NONE */
+    struct symbol_value symbol; /* of a never: the sign of a prohibition, or none */
     const struct condition *when;
     struct basis basis;
     struct place place;
@@ -158,8 +162,8 @@ enum call_from call_from_of(const struct procedure_call *call);
 struct procedure {
     const struct source *source;
     struct text_value key, per, title, subject, kind;
-    enum symbol_key symbol;         /* the sign beside the title: of the class of the stripe */
-    enum sign_class stripe;         /* fire, rescue, control or warning */
+    struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
+    struct class_value stripe;      /* fire, rescue, control or warning */
     struct number_value order;
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */

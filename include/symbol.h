@@ -9,6 +9,7 @@
 
 /* Frame shape of a sign: the class is told by shape, never by colour alone. */
 enum sign_class {
+    SIGN_NONE,         /* no sign */
     SIGN_FIRE,         /* square */
     SIGN_RESCUE,       /* square with round corners */
     SIGN_CONTROL,      /* disc */
@@ -18,7 +19,8 @@ enum sign_class {
     SIGN_CLASS_COUNT
 };
 
-/* fire, rescue, control, warning, prohibition, mandatory: as files and dumps name it. */
+/* fire, rescue, control, warning, prohibition, mandatory: as files and dumps name it; "none"
+ * of SIGN_NONE. */
 const char *sign_class_word(enum sign_class sign);
 
 /* Every sign: its key in files, its class, what it means. Its drawing stands under the
@@ -149,9 +151,6 @@ struct symbol {
     const char *meaning;           /* Fire extinguisher */
     const struct symbol_drawing *drawing;
 };
-
-/* The sign of that key as files write it; SYMBOL_NONE if there is none or `key` is NULL. */
-enum symbol_key symbol_find(const char *key);
 
 /* What the register says of it; NULL for SYMBOL_NONE. */
 const struct symbol *symbol_of(enum symbol_key key);

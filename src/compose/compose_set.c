@@ -95,8 +95,8 @@ void card_begin(struct composing *composing, const struct slot *slot, struct car
     composing->dates = (struct gear_dates){.undated = 0};
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
-        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol,
-        .stripe = slot->procedure->stripe,
+        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.value,
+        .stripe = slot->procedure->stripe.value,
         .distress = text_equal(slot->procedure->kind.text, "distress"),
         .number = slot->number, .of = (int)composing->slot_count,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),

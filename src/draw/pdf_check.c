@@ -65,7 +65,7 @@ static bool sign_good(const struct page *page, const struct page_item *item,
 
     if (item->area.width < SIGN_SMALLEST || item->area.height < SIGN_SMALLEST)
         return item_refuse(page, item, "a sign smaller than 7 mm", problems);
-    if (item->sign >= SIGN_CLASS_COUNT)
+    if (item->sign == SIGN_NONE || item->sign >= SIGN_CLASS_COUNT)
         return item_refuse(page, item, "a sign of no class", problems);
     if (item->glyph >= SYMBOL_COUNT)
         return item_refuse(page, item, "a sign that does not exist", problems);

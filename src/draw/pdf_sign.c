@@ -253,6 +253,7 @@ static void field_draw(const struct module *m, enum sign_class sign)
         disc_draw(m, INK_BLACK, 40);
         disc_draw(m, INK_WHITE, 40 - RED_EDGE);
         break;
+    case SIGN_NONE:
     case SIGN_CLASS_COUNT:
         promise_unreached();
     }

@@ -16,7 +16,6 @@ struct said_entry {
 
 struct warning_entry {
     struct warning warning;
-    struct text_value symbol;
     struct node_value when;
 };
 
@@ -49,7 +48,7 @@ static const struct field call_when_rows[] = {
 };
 static const struct field never_rows[] = {
     WARNING_ROW("say", warning.say, FIELD_TEXT, .required = true, .about = "what never to do"),
-    WARNING_ROW("symbol", symbol, FIELD_CHOICE, .choices = symbol_keys,
+    WARNING_ROW("symbol", warning.symbol, FIELD_ENUM, .choices = symbol_keys,
                 .about = "its sign, of a prohibition"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
@@ -178,9 +177,9 @@ static const char *prohibitions_joined(struct arena *arena)
 
 /* Beside a never any other sign would tell people to do what they must not. */
 static void never_sign_check(const struct procedure_reading *reading,
-                             const struct text_value *written)
+                             const struct symbol_value *written)
 {
-    const struct symbol *symbol = symbol_of(symbol_find(written->text));
+    const struct symbol *symbol = symbol_of(written->value);
     if (symbol != NULL && symbol->sign != SIGN_PROHIBITION)
         problem_add(reading->problems, SEVERITY_ERROR, written->place,
                     text_format(reading->arena, "write one of: %s",
@@ -200,8 +199,7 @@ static const struct warning *warnings_read(const struct procedure_reading *readi
         section_read(node, table, &entry, reading->arena, reading->problems);
         entry.warning.place = node->place;
         entry.warning.when = when_read(reading, &entry.when);
-        entry.warning.symbol = symbol_find(entry.symbol.text);
-        never_sign_check(reading, &entry.symbol);
+        never_sign_check(reading, &entry.warning.symbol);
         basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place, table->what);
         warnings[i] = entry.warning;
     }

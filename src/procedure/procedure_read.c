@@ -8,7 +8,6 @@
 /* The file as it is read; nodes are read further by their own readers. */
 struct procedure_file {
     struct procedure procedure;
-    struct text_value symbol, stripe;
     struct node_value call_when, when, steps, decision, never, cautions, calls;
 };
 
@@ -16,10 +15,10 @@ struct procedure_file {
     KEYED(struct procedure_file, key, member, field_kind, __VA_ARGS__)
 
 static const char *const pers[] = {"engine_space", NULL};
-/* The classes that a card may be of, by enum sign_class. */
+/* The classes that a card may be of, in the order of enum sign_class. */
 static const char *const stripes[] = {
-    [SIGN_FIRE] = "fire", [SIGN_RESCUE] = "rescue", [SIGN_CONTROL] = "control",
-    [SIGN_WARNING] = "warning", NULL};
+    [SIGN_FIRE - 1] = "fire", [SIGN_RESCUE - 1] = "rescue", [SIGN_CONTROL - 1] = "control",
+    [SIGN_WARNING - 1] = "warning", NULL};
 static const char *const kinds[] = {"card", "distress", "safety_plan", NULL};
 
 static const struct field file_rows[] = {
@@ -34,9 +33,9 @@ static const struct field file_rows[] = {
     FILE_ROW("title", procedure.title, FIELD_TEXT, .required = true, .about = "the card's title"),
     FILE_ROW("subject", procedure.subject, FIELD_TEXT, .required = true,
              .about = "what other cards call it"),
-    FILE_ROW("symbol", symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
+    FILE_ROW("symbol", procedure.symbol, FIELD_ENUM, .required = true, .choices = symbol_keys,
              .about = "the sign beside the title"),
-    FILE_ROW("stripe", stripe, FIELD_CHOICE, .required = true, .choices = stripes,
+    FILE_ROW("stripe", procedure.stripe, FIELD_ENUM, .required = true, .choices = stripes,
              .about = "colour of the stripe"),
     FILE_ROW("signs", procedure.signs, FIELD_LIST, .required = true, .about = "how one knows"),
     FILE_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
@@ -132,23 +131,13 @@ void basis_check(const struct procedure_reading *reading, const struct basis *ba
 
 /* ---- the whole ---- */
 
-/* SIGN_CLASS_COUNT where none was written or what was written is refused: then the
- * procedure is not given to anyone. */
-static enum sign_class stripe_from(const struct text_value *word)
-{
-    for (int sign = SIGN_FIRE; stripes[sign] != NULL; sign++)
-        if (text_equal(stripes[sign], word->text))
-            return (enum sign_class)sign;
-    return SIGN_CLASS_COUNT;
-}
-
 /* The sign beside a title stands in the frame of the stripe's class. */
-static void title_sign_check(const struct procedure_reading *reading,
-                             const struct text_value *written)
+static void title_sign_check(const struct procedure_reading *reading)
 {
-    enum sign_class stripe = reading->procedure->stripe;
-    const struct symbol *symbol = symbol_of(reading->procedure->symbol);
-    if (symbol == NULL || stripe == SIGN_CLASS_COUNT || symbol->sign == stripe)
+    enum sign_class stripe = reading->procedure->stripe.value;
+    const struct symbol_value *written = &reading->procedure->symbol;
+    const struct symbol *symbol = symbol_of(written->value);
+    if (symbol == NULL || stripe == SIGN_NONE || symbol->sign == stripe)
         return;
     problem_add(reading->problems, SEVERITY_ERROR, written->place,
                 text_format(reading->arena, "name a sign of the class %s, or write the stripe "
@@ -163,11 +152,9 @@ static void file_read(struct procedure_reading *reading, const struct yaml_node 
     struct procedure *procedure = reading->procedure;
     section_read(root, &file_table, &file, reading->arena, reading->problems);
     file.procedure.source = procedure->source;
-    file.procedure.symbol = symbol_find(file.symbol.text);
-    file.procedure.stripe = stripe_from(&file.stripe);
     *procedure = file.procedure;
     call_when_read(reading, &file.call_when);
-    title_sign_check(reading, &file.symbol);
+    title_sign_check(reading);
     procedure->when = when_read(reading, &file.when);
     steps_read(reading, &file.steps);
     decision_read(reading, &file.decision);

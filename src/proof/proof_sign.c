@@ -71,6 +71,7 @@ static bool class_ink(enum sign_class sign, enum ink ink)
         return ink == INK_CONTROL;
     case SIGN_WARNING:
         return ink == INK_WARNING;
+    case SIGN_NONE:
     case SIGN_CLASS_COUNT:
         break;
     }

@@ -2,7 +2,7 @@
  * in the symbol_*.c beside it. */
 #include "symbol_private.h"
 
-#include "text.h"
+#include "promise.h"
 
 #define SYMBOL_ROW(name, class, means) \
     [SYMBOL_##name] = {.key = #name, .sign = SIGN_##class, .meaning = means, \
@@ -14,24 +14,19 @@ static const struct symbol symbols[SYMBOL_COUNT] = {SYMBOL_LIST(SYMBOL_ROW)};
 const char *const symbol_keys[] = {SYMBOL_LIST(SYMBOL_KEY) NULL};
 #undef SYMBOL_KEY
 
-enum symbol_key symbol_find(const char *key)
-{
-    for (int i = SYMBOL_NONE + 1; i < SYMBOL_COUNT; i++)
-        if (text_equal(symbols[i].key, key))
-            return (enum symbol_key)i;
-    return SYMBOL_NONE;
-}
-
 const struct symbol *symbol_of(enum symbol_key key)
 {
+    promise(key < SYMBOL_COUNT);
     return key == SYMBOL_NONE ? NULL : &symbols[key];
 }
 
 const char *sign_class_word(enum sign_class sign)
 {
     static const char *const words[SIGN_CLASS_COUNT] = {
-        [SIGN_FIRE] = "fire",       [SIGN_RESCUE] = "rescue",
-        [SIGN_CONTROL] = "control", [SIGN_WARNING] = "warning",
-        [SIGN_PROHIBITION] = "prohibition", [SIGN_MANDATORY] = "mandatory"};
+        [SIGN_NONE] = "none",       [SIGN_FIRE] = "fire",
+        [SIGN_RESCUE] = "rescue",   [SIGN_CONTROL] = "control",
+        [SIGN_WARNING] = "warning", [SIGN_PROHIBITION] = "prohibition",
+        [SIGN_MANDATORY] = "mandatory"};
+    promise(sign < SIGN_CLASS_COUNT);
     return words[sign];
 }

@@ -165,6 +165,7 @@ static void signs_that_mislead_are_refused(void **state)
     refusal_expect(sign_of(SIGN_FIRE, SYMBOL_NONE, SIGN_SMALLEST - 1), "smaller than 7 mm");
     refusal_expect(sign_of(SIGN_CONTROL, SYMBOL_phatch, MM(10)), "frame of another class");
     refusal_expect(sign_of(SIGN_CLASS_COUNT, SYMBOL_NONE, MM(10)), "no class");
+    refusal_expect(sign_of(SIGN_NONE, SYMBOL_NONE, MM(10)), "no class");
 }
 
 static void invisible_things_are_refused(void **state)

@@ -55,7 +55,7 @@ static void a_whole_procedure_is_read(void **state)
     assert_string_equal(procedure->decision.yes.items[0].card.text, "abandon_ship");
     assert_string_equal(procedure->decision.no.items[0].say.text, "Watch.");
     assert_int_equal(procedure->never_count, 1);
-    assert_int_equal(procedure->nevers[0].symbol, SYMBOL_pflame);
+    assert_int_equal(procedure->nevers[0].symbol.value, SYMBOL_pflame);
     assert_non_null(procedure->nevers[0].when);
     assert_null(procedure->cautions[0].when);
     assert_int_equal(procedure->call_count, 2);
