@@ -26,10 +26,6 @@
 #define TABLE(called, rows) \
     {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0])}
 
-/* Errors so far: a reader compares before and after to know whether its own
- * input was sound. */
-size_t errors_so_far(const struct problems *problems);
-
 /* Reads a mapping by its table, with all sections and entries in it, and refuses stray
  * spaces and line breaks in its texts. A node of NULL (a section left out) is nothing
  * wrong. */

@@ -32,8 +32,8 @@ struct section_value { bool given; struct place key_place, place; };
 /* A list whose entries have a table: `items` is an array of their structs. */
 struct entries_value { void *items; size_t count; bool given; struct place place; };
 
-/* One of a field's choices as the value of an enum: 0 where none is given, else 1 + its
- * index in `choices`; and a list of such. Structs with an enum of their own are made by
+/* One of a field's choices as the value of an enum: 0 where none is given, else `first` +
+ * its index in `choices`; and a list of such. Structs with an enum of their own are made by
  * the two macros: `struct item_value CHOICE_OF(enum item_key);` */
 #define CHOICE_OF(enumeration) {enumeration value; struct place place;}
 #define CHOICES_OF(choice) \
@@ -84,6 +84,7 @@ struct field {
     bool required;
     size_t offset;               /* offsetof the value in the struct */
     const char *const *choices;  /* of FIELD_CHOICE, FIELD_ENUM and lists: NULL-ended, or NULL */
+    unsigned first;              /* value of the first choice; 0: 1 */
     const struct choice_slip *slips; /* the same: ended by a row of NULL, or NULL */
     bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */

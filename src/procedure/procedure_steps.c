@@ -37,7 +37,7 @@ static const struct field step_rows[] = {
     STEP_ROW("table", step.table, FIELD_CHOICE, .choices = tables,
              .about = "zones: the gear as a table by zone"),
     STEP_ROW("lethal", step.lethal, FIELD_LIST, .about = "what kills here, printed with it"),
-    STEP_ROW("within", step.within, FIELD_CHOICE, .choices = reach_words,
+    STEP_ROW("within", step.within, FIELD_ENUM, .choices = reach_words,
              .about = "how far one may go for its gear; what is farther is not offered"),
     STEP_ROW("state", step.state, FIELD_CHOICE, .choices = states,
              .about = "how its gear is left: on (open), off (shut)"),
@@ -56,7 +56,7 @@ static const struct field case_rows[] = {
     CASE_ROW("also", step_case.also, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear shown when fitted"),
     CASE_ROW("lethal", step_case.lethal, FIELD_LIST, .about = "what kills here, if another"),
-    CASE_ROW("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
+    CASE_ROW("within", step_case.within, FIELD_ENUM, .choices = reach_words,
              .about = "how far one may go for its gear, if another"),
     CASE_ROW("state", step_case.state, FIELD_CHOICE, .choices = states,
              .about = "how its gear is left, if another"),
@@ -94,7 +94,7 @@ static void case_complete(const struct procedure_reading *reading, struct step_c
         step_case->act = step->act;
     if (step_case->because.text == NULL)
         step_case->because = step->because;
-    if (step_case->within.text == NULL)
+    if (step_case->within.value == REACH_ANY)
         step_case->within = step->within;
     if (step_case->state.text == NULL)
         step_case->state = step->state;

@@ -198,15 +198,15 @@ static struct base_record *record_take(struct base_file *file, const struct sour
 }
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
-                                    struct problems *problems, bool *sound)
+                                    struct problems *all, bool *sound)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     struct base_file *file = arena_alloc(arena, sizeof *file);
     const struct base_record *base = NULL;
     plain_section_read(root, base_file_fields(), file, arena, problems);
     if (root != NULL && root->kind == YAML_MAPPING)
         base = record_take(file, source, arena, problems);
-    *sound = base != NULL && errors_so_far(problems) == before;
+    *sound = problems_settle(all, problems) && base != NULL;
     return base;
 }

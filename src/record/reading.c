@@ -7,11 +7,6 @@
 
 #include <string.h>
 
-size_t errors_so_far(const struct problems *problems)
-{
-    return problems_count(problems, SEVERITY_ERROR);
-}
-
 /* A stray space looks right on the screen and makes two names of one. */
 static const char *text_fault(const char *text)
 {

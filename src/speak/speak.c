@@ -125,7 +125,7 @@ static const char *spoken(struct speaker *speaker, const struct phrase *phrase)
     case PHRASE_ITEM:
         return item_said(speaker, phrase);
     case PHRASE_ZONE:
-        return words_zone(speaker->words, phrase->zone->key);
+        return words_zone(speaker->words, phrase->zone->id);
     case PHRASE_TEXT:
         return filled(speaker, phrase, phrase->text.text);
     case PHRASE_VERBATIM:

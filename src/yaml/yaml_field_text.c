@@ -1,7 +1,7 @@
 /* yaml_field_text.c - a field of a record as text again (room: yaml). Gives
  * what the file says, never a converted form. */
 #include "text.h"
-#include "yaml_fields.h"
+#include "yaml_value.h"
 
 static const char *answer_text(const struct answer_value *value)
 {
@@ -36,7 +36,7 @@ static const char *pair_text(const struct pair_value *value, struct arena *arena
 
 static const char *choice_text(const struct field *field, unsigned choice)
 {
-    return choice == 0 ? NULL : field->choices[choice - 1];
+    return choice == 0 ? NULL : field->choices[choice - choice_first(field)];
 }
 
 static const void *at_offset(const void *record, size_t offset)

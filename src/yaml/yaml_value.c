@@ -83,12 +83,17 @@ static const char *choice_remedy(struct arena *arena, const struct field *field,
     return words_joined(arena, "write one of:", field->choices, count);
 }
 
-/* 1 + its index among the choices; 0: it is none of them. */
+unsigned choice_first(const struct field *field)
+{
+    return field->first == 0 ? 1 : field->first;
+}
+
+/* The value of the choice of that name; 0: it is none of them. */
 static unsigned choice_find(const struct field *field, const char *text)
 {
     for (unsigned i = 0; field->choices[i] != NULL; i++)
         if (text_equal(field->choices[i], text))
-            return i + 1;
+            return choice_first(field) + i;
     return 0;
 }
 

@@ -31,6 +31,9 @@ void entries_value_read(struct field_reading *reading, const struct field *field
 bool entry_sound(struct field_reading *reading, const struct field *field,
                  const struct yaml_node *node);
 
+/* The value that the first of the field's choices has; each next one has one more. */
+unsigned choice_first(const struct field *field);
+
 /* Where each kind of value keeps its place, from its first byte. */
 size_t value_place_offset(enum field_kind kind);
 
