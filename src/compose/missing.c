@@ -134,7 +134,8 @@ static const char *value_words(struct composing *composing, const struct field *
         return "(yes or no)";
     if (text_equal(field->key, "serves"))
         return spaces_words(composing);
-    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS)
+    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS ||
+        field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS)
         return "[...], or [] for none";
     if (field->choices == NULL)
         return "(as it is on the boat)";

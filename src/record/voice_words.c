@@ -72,11 +72,9 @@ static bool names_channel_70(const char *upper)
     return false;
 }
 
-void voice_text_check(const struct text_value *text, struct arena *arena,
-                      struct problems *problems)
+static void one_text_check(const struct text_value *text, struct arena *arena,
+                           struct problems *problems)
 {
-    if (text->text == NULL)
-        return;
     const char *upper = text_upper(arena, text->text);
     for (const char *at = upper; *at != '\0';) {
         size_t length = 0;
@@ -89,6 +87,14 @@ void voice_text_check(const struct text_value *text, struct arena *arena,
     if (names_channel_70(upper))
         problem_add(problems, SEVERITY_ERROR, text->place, "name the channel to talk on",
                     "channel 70 carries data only: nobody can be heard there");
+}
+
+void voice_text_check(const struct text_value *value, struct arena *arena,
+                      struct problems *problems)
+{
+    struct text_value one;
+    for (size_t i = 0; text_next(value, &i, &one);)
+        one_text_check(&one, arena, problems);
 }
 
 /* Where channel 70 may well be named: warnings and reasons. */
@@ -104,8 +110,8 @@ void voice_words_check(const struct yaml_node *node, struct arena *arena,
     if (node == NULL)
         return;
     if (node->kind == YAML_SCALAR)
-        voice_text_check(&(struct text_value){.text = node->text, .place = node->place}, arena,
-                         problems);
+        one_text_check(&(struct text_value){.text = node->text, .place = node->place}, arena,
+                       problems);
     for (size_t i = 0; node->kind == YAML_SEQUENCE && i < node->count; i++)
         voice_words_check(node->items[i], arena, problems);
     for (size_t i = 0; node->kind == YAML_MAPPING && i < node->count; i++)

@@ -67,6 +67,7 @@ const char *field_text(const struct field *field, const void *record, struct are
 
     switch (field->kind) {
     case FIELD_TEXT:
+    case FIELD_WORDING:
     case FIELD_CHOICE:
         return ((const struct text_value *)value)->text;
     case FIELD_NUMBER:
@@ -76,6 +77,7 @@ const char *field_text(const struct field *field, const void *record, struct are
     case FIELD_ANSWER:
         return answer_text(value);
     case FIELD_LIST:
+    case FIELD_WORDINGS:
     case FIELD_WORDS:
         return list_text(value, arena);
     case FIELD_ENUM:

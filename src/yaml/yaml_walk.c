@@ -57,6 +57,10 @@ const char *field_kind_word(enum field_kind kind)
     switch (kind) {
     case FIELD_TEXT:
         return "text";
+    case FIELD_WORDING:
+        return "text in any language";
+    case FIELD_WORDINGS:
+        return "list of texts in any language";
     case FIELD_CHOICE:
     case FIELD_ENUM:
         return "choice";
