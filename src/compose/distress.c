@@ -132,7 +132,8 @@ static void nature_section(struct composing *composing, struct sections *section
     section->lines = lines;
     for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
         lines[section->line_count++] = (struct card_text){
-            .text = text_format(composing->arena, "%s\t%s", nature_of(key)->brief,
+            .text = text_format(composing->arena, "%s\t%s",
+                                words_get(composing->in->words, nature_of(key)->brief),
                                 nature_of(key)->phrase),
             .origin = composing->in->boat->radio_place};
     if (steps->count > 0 && dsc_ready(composing->in->boat))

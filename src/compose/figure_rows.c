@@ -21,8 +21,7 @@ static void figure_add(struct composing *composing, struct figure_list *list,
 static struct figure_result evaluate(const struct composing *composing,
                                      const struct figure *figure)
 {
-    struct figure_record record = {composing->in->boat, composing->in->base,
-                                   composing->in->words};
+    struct figure_record record = {composing->in->boat, composing->in->base};
     return figure_evaluate(figure, &record, composing->arena);
 }
 
@@ -83,7 +82,8 @@ static struct figure_list candidates_of(struct composing *composing)
     size_t index = 0;
     for (const struct figure *figure; (figure = figure_next(composing, &index, &result)) != NULL;)
         figure_add(composing, &list, (struct card_figure){figure->id, figure->step,
-                                                          result.sentence, result.origin});
+                                                          phrase_said(composing, result.sentence),
+                                                          result.origin});
     return list;
 }
 
@@ -102,6 +102,8 @@ void figures_make(struct composing *composing, struct card *card)
         step_figures_set(composing, &steps[i], &chosen);
     }
     card->steps = steps;
+    card->figures_known = all.at;
+    card->figures_known_count = all.count;
     card->figures = chosen.at;
     card->figure_count = chosen.count;
     card->left_out = left_out.at;

@@ -24,8 +24,9 @@ const char *const procedure_kind_words[] = {PROCEDURE_KIND_LIST(CHOICE_WORD) NUL
 static const struct field file_rows[] = {
     FILE_ROW("procedure", procedure.key, FIELD_TEXT, .required = true,
              .about = "its key: small letters, digits and _"),
-    FILE_ROW("order", procedure.order, FIELD_NUMBER, .required = true, .low = 0, .high = 9999000,
-             .about = "its place in the set"),
+    FILE_ROW("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
+             .high = 99000, .whole = true,
+             .about = "the card's number, fixed for good: printed cards name each other by it"),
     FILE_ROW("kind", procedure.kind, FIELD_ENUM, .choices = procedure_kind_words,
              .about = "card; distress: the distress call; safety_plan: where everything is"),
     FILE_ROW("per", procedure.per, FIELD_ENUM, .choices = per_words,
@@ -54,7 +55,7 @@ static const struct field file_rows[] = {
     FILE_ROW("cautions", cautions, FIELD_NODE, .about = "warnings of authorities"),
     FILE_ROW("calls", calls, FIELD_NODE, .about = "the radio message"),
 };
-static const struct field_table file_table = TABLE("procedure", file_rows);
+static const struct field_table file_table = TABLE("a procedure", file_rows);
 
 const struct condition *when_read(const struct procedure_reading *reading,
                                   const struct node_value *node)

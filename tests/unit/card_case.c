@@ -10,6 +10,7 @@
 
 #include "card_case.h"
 #include "source.h"
+#include "speak.h"
 #include "text.h"
 
 #define ARENA_LIMIT ((size_t)512 * 1024 * 1024)
@@ -51,14 +52,14 @@ static const struct procedure *procedure_of(struct card_case *card_case, const c
     return procedure;
 }
 
-/* By `order`, then key, as procedure.h has it. */
+/* By `number`, then key, as procedure.h has it. */
 static void procedure_insert(const struct procedure **rows, size_t *count,
                              const struct procedure *procedure)
 {
     size_t at = (*count)++;
     assert_true(*count <= PROCEDURES_MOST);
     for (; at > 0; at--) {
-        int64_t before = rows[at - 1]->order.milli, own = procedure->order.milli;
+        int64_t before = rows[at - 1]->number.milli, own = procedure->number.milli;
         if (before < own || (before == own &&
                              strcmp(rows[at - 1]->key.text, procedure->key.text) < 0))
             break;
@@ -95,6 +96,13 @@ void case_begin(struct card_case *card_case)
     must_be_sound(card_case, card_case->words != NULL && card_case->authorities != NULL);
     own_procedures(card_case);
     card_case->base = case_base(card_case, "tests/fleet/base.yaml");
+}
+
+const char *case_said(struct card_case *card_case, const struct phrase *phrase)
+{
+    struct speaker *speaker = speaker_new(card_case->words, card_case->arena,
+                                          problems_new(card_case->arena));
+    return phrase == NULL ? NULL : say(speaker, phrase);
 }
 
 void case_end(struct card_case *card_case)
@@ -195,14 +203,14 @@ const struct problem *case_problem(const struct card_case *card_case, const char
     return NULL;
 }
 
-const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
                                 const char *steps, const char *rest)
 {
     return text_format(card_case->arena,
-                       "procedure: %s\norder: %d\ntitle: %s card\nsubject: %s\nsymbol: flame\n"
+                       "procedure: %s\nnumber: %d\ntitle: %s card\nsubject: %s\nsymbol: flame\n"
                        "stripe: fire\nsigns: [Smoke, a bang]\nsteps:\n%s"
                        "cautions:\n  - {say: Smoke kills., sources: [S5]}\n%s",
-                       key, order, key, key, steps, rest);
+                       key, number, key, key, steps, rest);
 }
 
 const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,

@@ -7,6 +7,7 @@
 #include "card.h"
 #include "face.h"
 #include "layout.h"
+#include "phrase.h"
 #include "problem.h"
 #include "procedure.h"
 
@@ -44,6 +45,9 @@ const struct card_set *case_compose_limited(struct card_case *card_case,
 const struct card *case_card(const struct card_set *set, const char *key);
 const struct card_step *case_step(const struct card *card, const char *id);
 
+/* The phrase in the words of the case, which lack nothing; NULL for NULL. */
+const char *case_said(struct card_case *card_case, const struct phrase *phrase);
+
 /* The problem that says this; NULL: none does. */
 const struct problem *case_problem(const struct card_case *card_case, const char *what);
 
@@ -51,7 +55,7 @@ const struct problem *case_problem(const struct card_case *card_case, const char
 const char *case_problems_text(const struct card_case *card_case);
 
 /* A procedure's text: its steps, and what else it has, as YAML of that level. */
-const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
                                 const char *steps, const char *rest);
 
 /* A boat's text: a monohull of 12 m with a full DSC set unless `radio` says
