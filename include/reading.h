@@ -27,6 +27,10 @@ void section_read(const struct yaml_node *node, const struct field_table *table,
 void plain_section_read(const struct yaml_node *node, const struct field_table *table,
                         void *record, struct arena *arena, struct problems *problems);
 
+/* The texts of a value one by one, from *index 0 on: its own, or that of each language it is
+ * given in. False where there is no more. */
+bool text_next(const struct text_value *value, size_t *index, struct text_value *one);
+
 /* How many entries a list has; an error and 0 where it is no list. */
 size_t entries_count(const struct node_value *list, const char *key, struct problems *problems);
 

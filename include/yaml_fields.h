@@ -18,7 +18,13 @@
  * text NULL, answer ANSWER_NOT_RECORDED. A key with an empty value (`spot:`)
  * counts as not given. One whose value was refused keeps its place alone, so that
  * what is then missing is told where it was refused. */
-struct text_value { const char *text; struct place place; };
+struct text_in_language { const char *language, *text; struct place place; };
+struct text_value {
+    const char *text;
+    struct place place;
+    const struct text_in_language *languages;  /* `text` is the first; ended by a NULL text;
+                                                  NULL: not given by language */
+};
 struct number_value { int64_t milli; const char *text; bool given; struct place place; };
 struct date_value { struct date date; const char *text; bool given; struct place place; };
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
@@ -41,6 +47,7 @@ struct answer_value { enum answer answer; struct place place; };
 
 enum field_kind {
     FIELD_TEXT,    /* struct text_value: a scalar */
+    FIELD_WORDING, /* struct text_value: a scalar, or one for each language: {en: ..., de: ...} */
     FIELD_CHOICE,  /* struct text_value: one of `choices` */
     FIELD_ENUM,    /* CHOICE_OF an enum: one of `choices` */
     FIELD_ENUMS,   /* CHOICES_OF such: a sequence of choices, or one; [] is given, empty */
@@ -48,6 +55,7 @@ enum field_kind {
     FIELD_ANSWER,  /* struct answer_value: yes or no, nothing else */
     FIELD_DATE,    /* struct date_value: 2027, 2027-04 or 2027-04-30 */
     FIELD_LIST,    /* struct list_value: a sequence of scalars; [] is given, empty */
+    FIELD_WORDINGS, /* the same; each entry may be given by language */
     FIELD_WORDS,   /* struct list_value: the same, or one scalar */
     FIELD_NODE     /* struct node_value: any node, read by the caller */
 };
@@ -91,6 +99,12 @@ const char *field_text(const struct field *field, const void *record, struct are
 
 /* Where the value stands in the file, also one that was refused; line 0: nowhere. */
 struct place field_place(const struct field *field, const void *record);
+
+/* The text in that language; where it is not given in it, the first it is given in. */
+const char *text_for(const struct text_value *value, const char *language);
+
+/* Does the text look like the code of a language: en, qps, pt-BR? */
+bool language_code_sound(const char *code);
 
 /* The text in quotes for a message, cut with "..." after 60 characters. */
 const char *text_shown(struct arena *arena, const char *text);

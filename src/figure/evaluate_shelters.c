@@ -4,12 +4,12 @@
 
 #include "course.h"
 
-#define E7 1e7
+#define DEGREES_E7 1e7
 
 static struct geographic geographic_of(const struct position *position)
 {
-    return (struct geographic){(double)position->latitude_e7 / E7,
-                               (double)position->longitude_e7 / E7};
+    return (struct geographic){(double)position->latitude_e7 / DEGREES_E7,
+                               (double)position->longitude_e7 / DEGREES_E7};
 }
 
 /* " (048 M)"; nothing where the base has not recorded variation and its date. */
@@ -48,7 +48,8 @@ static void variation_take(struct evaluation *evaluation)
     if (!base->variation_given || !base->variation_on.given)
         return;
     text_take(evaluation, "base", base->name.place, "variation", &base->variation);
-    struct text_value day = {base->variation_on.text, base->variation_on.place};
+    struct text_value day = {.text = base->variation_on.text,
+                             .place = base->variation_on.place};
     text_take(evaluation, "base", base->name.place, "variation_on", &day);
 }
 

@@ -302,7 +302,7 @@ static void body_place(struct sheet *sheet, const struct frame *frame,
 static const struct page *page_of(const struct sheet *sheet)
 {
     struct page *page = arena_alloc(sheet->arena, sizeof *page);
-    *page = (struct page){.card = sheet->card->key, .title = sheet->card->title,
+    *page = (struct page){.card = sheet->card->key, .title = sheet->card->name,
                           .language = sheet->card->language, .paper = sheet->paper,
                           .width = sheet->paper->width, .height = sheet->paper->height,
                           .items = sheet->items, .count = sheet->count};

@@ -51,7 +51,7 @@ bool budget_kept(struct sheet *sheet)
     sheet->failed = true;
     problem_add(sheet->problems, SEVERITY_ERROR,
                 step_place_told(card, longest_step(card)), rows_remedy(sheet),
-                "%s (%s): %zu steps and %zu rows, %d and %d at most", card->title,
+                "%s (%s): %zu steps and %zu rows, %d and %d at most", card->name,
                 card->language, card->step_count, rows, STEPS_MOST, CARD_ROWS_MOST);
     return false;
 }

@@ -229,6 +229,11 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
         condition_fail(reading, into, value->place, "write one value",
                        text_format(reading->arena, "%s needs one value", field->key));
         return false;
+    case FIELD_WORDING: case FIELD_WORDINGS:
+        condition_fail(reading, into, value->place, "ask about a field with choices",
+                       text_format(reading->arena, "%s is written in words of any language: `is` "
+                                   "cannot ask about it", field->key));
+        return false;
     case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",

@@ -102,14 +102,15 @@ static const struct field approval_rows[] = {
     ROW(struct approval, card, FIELD_TEXT, .required = true, .about = "the card"),
     ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
         .about = "of who approved it"),
-    ROW(struct approval, qualification, FIELD_TEXT, .required = true,
+    ROW(struct approval, qualification, FIELD_WORDING, .required = true,
         .about = "what qualifies them"),
     ROW(struct approval, date, FIELD_DATE, .required = true, .about = "when"),
     ROW(struct approval, until, FIELD_DATE, .required = true, .about = "how long it holds"),
 };
 static const struct field rule_rows[] = {
     ROW(struct local_rule, card, FIELD_TEXT, .required = true, .about = "the card"),
-    ROW(struct local_rule, rule, FIELD_TEXT, .required = true, .about = "the rule, in few words"),
+    ROW(struct local_rule, rule, FIELD_WORDING, .required = true,
+        .about = "the rule, in few words"),
     ROW(struct local_rule, source, FIELD_TEXT, .required = true, .about = "who made the rule"),
 };
 static const struct field_table approval_table = TABLE("approval", approval_rows);

@@ -28,7 +28,7 @@ static void values_add(struct text_builder *out, const struct field *field)
         text_add(out, " yes or no");
     if (field->kind == FIELD_DATE)
         text_add(out, ", as 2027-04-30 or 2027-04");
-    if (field->kind == FIELD_LIST)
+    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS)
         text_add(out, ", as [first, second]");
     for (size_t i = 0; count <= FEW_CHOICES && i < count; i++)
         text_add_format(out, "%s%s", i == 0 ? ": " : i + 1 == count ? " or " : ", ",

@@ -19,9 +19,7 @@ static bool text_blank(const char *text)
     return text[strspn(text, " ")] == '\0';
 }
 
-/* A text that can be printed in a line, under the name it has in messages. */
-static bool scalar_sound(struct field_reading *reading, const char *name,
-                         const struct yaml_node *node)
+bool scalar_sound(struct field_reading *reading, const char *name, const struct yaml_node *node)
 {
     if (!node->quoted && text_stands_for_nothing(node->text))   /* a card would print it */
         field_error(reading, node->place,
@@ -127,6 +125,12 @@ static void enum_read(struct field_reading *reading, const struct field *field,
         *(unsigned *)value = choice_find(field, node->text);
 }
 
+static void wording_field_read(struct field_reading *reading, const struct field *field,
+                               const struct yaml_node *node, void *value)
+{
+    wording_read(reading, field_name(reading, field), node, value);
+}
+
 static bool range_any(const struct field *field)
 {
     return field->low == 0 && field->high == 0;
@@ -156,8 +160,8 @@ static const char *range_remedy(struct arena *arena, const struct field *field)
     return text_format(arena, "look at it again; \"%s\" means: %s", field->key, field->about);
 }
 
-static void number_read(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node, void *value)
+static void value_number_read(struct field_reading *reading, const struct field *field,
+                              const struct yaml_node *node, void *value)
 {
     int64_t milli;
 
@@ -216,7 +220,7 @@ static void date_read(struct field_reading *reading, const struct field *field,
         .date = date, .text = node->text, .given = true, .place = node->place};
 }
 
-static bool words_hold(const struct text_value *words, size_t count, const char *text)
+static bool list_holds(const struct text_value *words, size_t count, const char *text)
 {
     for (size_t i = 0; i < count; i++)
         if (text_equal(words[i].text, text))
@@ -255,7 +259,7 @@ static void words_read(struct field_reading *reading, const struct field *field,
         const struct yaml_node *node = nodes[i];
         if (!entry_sound(reading, field, node))
             continue;
-        if (words_hold(words, list->count, node->text)) {
+        if (list_holds(words, list->count, node->text)) {
             field_error(reading, node->place, "delete one of the two",
                         "%s stands twice in \"%s\"", text_shown(reading->arena, node->text),
                         field->key);
@@ -276,7 +280,9 @@ static void list_read(struct field_reading *reading, const struct field *field,
                     "\"%s\" must be a list, not a mapping", field->key);
         return;
     }
-    if (node->kind == YAML_SEQUENCE) {
+    if (node->kind == YAML_SEQUENCE && field->kind == FIELD_WORDINGS) {
+        wordings_read(reading, field, node, &list);
+    } else if (node->kind == YAML_SEQUENCE) {
         words_read(reading, field, node->items, node->count, &list);
     } else if (field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS) {
         words_read(reading, field, &node, 1, &list);
@@ -318,8 +324,8 @@ static void enums_read(struct field_reading *reading, const struct field *field,
     *(bool *)member_of(value, offsetof(struct choice_list, given)) = true;
 }
 
-static void node_read(struct field_reading *reading, const struct field *field,
-                      const struct yaml_node *node, void *value)
+static void value_node_read(struct field_reading *reading, const struct field *field,
+                            const struct yaml_node *node, void *value)
 {
     (void)reading;
     (void)field;
@@ -330,6 +336,7 @@ size_t value_place_offset(enum field_kind kind)
 {
     static const size_t offsets[] = {
         [FIELD_TEXT] = offsetof(struct text_value, place),
+        [FIELD_WORDING] = offsetof(struct text_value, place),
         [FIELD_CHOICE] = offsetof(struct text_value, place),
         [FIELD_ENUM] = offsetof(struct choice_value, place),
         [FIELD_ENUMS] = offsetof(struct choice_list, place),
@@ -337,6 +344,7 @@ size_t value_place_offset(enum field_kind kind)
         [FIELD_ANSWER] = offsetof(struct answer_value, place),
         [FIELD_DATE] = offsetof(struct date_value, place),
         [FIELD_LIST] = offsetof(struct list_value, place),
+        [FIELD_WORDINGS] = offsetof(struct list_value, place),
         [FIELD_WORDS] = offsetof(struct list_value, place),
         [FIELD_NODE] = offsetof(struct node_value, place),
     };
@@ -351,15 +359,17 @@ void value_read(struct field_reading *reading, const struct field *field,
     static void (*const readers[])(struct field_reading *, const struct field *,
                                    const struct yaml_node *, void *) = {
         [FIELD_TEXT] = text_read,
+        [FIELD_WORDING] = wording_field_read,
         [FIELD_CHOICE] = text_read,
         [FIELD_ENUM] = enum_read,
         [FIELD_ENUMS] = enums_read,
-        [FIELD_NUMBER] = number_read,
+        [FIELD_NUMBER] = value_number_read,
         [FIELD_ANSWER] = answer_read,
         [FIELD_DATE] = date_read,
         [FIELD_LIST] = list_read,
+        [FIELD_WORDINGS] = list_read,
         [FIELD_WORDS] = list_read,
-        [FIELD_NODE] = node_read,
+        [FIELD_NODE] = value_node_read,
     };
 
     /* a value that is refused leaves this alone */
