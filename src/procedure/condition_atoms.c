@@ -37,9 +37,9 @@ static unsigned known_word(const struct condition_reading *reading, struct gathe
                            const char *word, struct place place, const char *const *known,
                            const char *what)
 {
-    for (unsigned i = 0; known[i] != NULL; i++)
-        if (text_equal(known[i], word))
-            return i + 1;
+    unsigned value = choice_find(known, word);
+    if (value > 0)
+        return value;
     problem_add(reading->problems, SEVERITY_ERROR, place,
                 nearest_remedy(word, known, "see the reference of keys", reading->arena),
                 "%s is not a known %s", word, what);
@@ -234,7 +234,8 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
                        text_format(reading->arena, "%s is written in words of any language: `is` "
                                    "cannot ask about it", field->key));
         return false;
-    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_NODE:
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_PAIR:
+    case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",
                        text_format(reading->arena, "`is` cannot ask about %s", field->key));
