@@ -35,8 +35,9 @@ static bool leads_to_thing(const struct words *words, const char *at, const char
 /* The state that a word names wherever it stands, or where it leads to no thing: "on" and
  * "off" are also parts of speech. */
 static unsigned word_leads_to(const struct words *words, const char *word, size_t length,
-                              bool to_thing)
+                              const char *end)
 {
+    bool to_thing = leads_to_thing(words, word + length, end);
     if (words_in_set(words, SET_STATE_ON, word, length) ||
         (!to_thing && words_in_set(words, SET_STATE_ON_ALONE, word, length)))
         return LEADS_ON;
@@ -53,7 +54,7 @@ static unsigned part_leads_to(const struct words *words, const char *part, const
     for (const char *at = part; at < end;) {
         size_t length = letters_length(at, end);
         if (length > 0)
-            to |= word_leads_to(words, at, length, leads_to_thing(words, at + length, end));
+            to |= word_leads_to(words, at, length, end);
         at += length > 0 ? length : 1;
     }
     return to;
