@@ -45,11 +45,9 @@ static struct pen trial_for(const struct fitting *fitting, const struct card *ca
 /* ---- one card's sizes ---- */
 
 struct card_sizes {
-    struct step_sizes steps;
+    struct laid_steps steps;
     mpt box;
     mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
-    mpt row_excess;
-    struct place row_at;
 };
 
 /* From floor to aim in sixteen steps. */
@@ -72,11 +70,9 @@ static void steps_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
     for (int notch = NOTCHES; notch >= 0; notch--) {
-        sizes->steps = steps_at(pen->paper, notch);
-        sizes->left_over = steps_height(pen, sizes->steps, frame->at[AREA_LEFT].width,
-                                        &sizes->row_excess, &sizes->row_at) -
-                           frame->at[AREA_LEFT].height;
-        if (sizes->left_over <= 0 && sizes->row_excess <= 0)
+        sizes->steps = steps_lay(pen, steps_at(pen->paper, notch), frame->at[AREA_LEFT].width);
+        sizes->left_over = sizes->steps.height - frame->at[AREA_LEFT].height;
+        if (sizes->left_over <= 0 && sizes->steps.excess <= 0)
             return;
     }
 }
@@ -165,7 +161,7 @@ static mpt panels_measure(const struct fitting *fitting, mpt size, mpt width)
 
 static bool sizes_hold(const struct card_sizes *sizes)
 {
-    return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->row_excess <= 0;
+    return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->steps.excess <= 0;
 }
 
 /* Does the card fit the frame, with rows of this size or larger? */
@@ -179,7 +175,7 @@ static bool card_holds(const struct fitting *fitting, const struct card *card,
         return distress_fits(&pen, needs);
     struct frame frame = frame_make(fitting->input->paper, TEMPLATE_CARD, needs);
     struct card_sizes sizes = card_fit(fitting, card, &frame);
-    return sizes_hold(&sizes) && sizes.steps.row >= least_row;
+    return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
 }
 
 /* Steps keep pace with the script: neither is at its floor for the other's sake. */
@@ -277,9 +273,9 @@ static void right_told(struct pen *pen, const struct shared *shared, mpt over)
 static bool fit_told(struct pen *pen, const struct shared *shared,
                      const struct card_sizes *sizes)
 {
-    mpt width = frame_of(pen, shared).at[AREA_LEFT].width;
-    if (sizes->row_excess > 0 && !rows_tell(pen, sizes->steps, width))
-        pen_too_long(pen, sizes->row_at, sizes->row_excess,
+    const struct laid_steps *steps = &sizes->steps;
+    if (steps->excess > 0 && !steps_excess_tell(pen, steps))
+        pen_too_long(pen, steps->excess_at, steps->excess,
                      "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
         block_told(pen, shared, sizes->left_over, steps_remedy(pen), "the block of steps");
@@ -294,7 +290,7 @@ static void body_place(struct pen *pen, const struct frame *frame,
     struct area right = frame->at[AREA_RIGHT], plan = right;
     mpt gap = plan_heights().gap;
     plan.height -= boxes_height(pen, sizes->box, right.width) + gap;
-    steps_place(pen, sizes->steps, frame->at[AREA_LEFT]);
+    steps_place(pen, &sizes->steps, frame->at[AREA_LEFT]);
     plan_place(pen, plan);
     boxes_place(pen, sizes->box, right, plan.y + plan.height + gap);
 }
