@@ -3,7 +3,7 @@
  * What all cards of a set share (height of the signs, of the call panel) is
  * found first, at the largest size at which every card still fits; then each
  * card takes the largest sizes of its own. */
-#include "layout_room.h"
+#include "boxes.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
@@ -46,7 +46,7 @@ static struct pen trial_for(const struct fitting *fitting, const struct card *ca
 
 struct card_sizes {
     struct laid_steps steps;
-    mpt box;
+    struct laid_boxes boxes;
     mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
 };
 
@@ -82,7 +82,7 @@ struct right_column { const struct pen *pen; struct area area; };
 static bool boxes_leave_room(void *of, mpt size)
 {
     const struct right_column *column = of;
-    return boxes_height(column->pen, size, column->area.width) + plan_heights().aim <=
+    return boxes_lay(column->pen, size, column->area.width).height + plan_heights().aim <=
            column->area.height;
 }
 
@@ -92,16 +92,16 @@ static void boxes_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
     struct right_column right = {pen, frame->at[AREA_RIGHT]};
-    sizes->box = size_that_fits(size_rule(pen->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
-                                &right);
-    sizes->right_over = boxes_height(pen, sizes->box, right.area.width) + plan_heights().floor -
-                        right.area.height;
+    mpt size = size_that_fits(size_rule(pen->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
+                              &right);
+    sizes->boxes = boxes_lay(pen, size, right.area.width);
+    sizes->right_over = sizes->boxes.height + plan_heights().floor - right.area.height;
 }
 
 static struct card_sizes card_fit(const struct fitting *fitting, const struct card *card,
                                   const struct frame *frame)
 {
-    struct card_sizes sizes = {.box = 0};
+    struct card_sizes sizes = {.left_over = 0};
     struct pen pen = trial_for(fitting, card);
     steps_fit(&pen, frame, &sizes);
     boxes_fit(&pen, frame, &sizes);
@@ -289,10 +289,10 @@ static void body_place(struct pen *pen, const struct frame *frame,
 {
     struct area right = frame->at[AREA_RIGHT], plan = right;
     mpt gap = plan_heights().gap;
-    plan.height -= boxes_height(pen, sizes->box, right.width) + gap;
+    plan.height -= sizes->boxes.height + gap;
     steps_place(pen, &sizes->steps, frame->at[AREA_LEFT]);
     plan_place(pen, plan);
-    boxes_place(pen, sizes->box, right, plan.y + plan.height + gap);
+    boxes_place(pen, &sizes->boxes, right.x, plan.y + plan.height + gap);
 }
 
 static const struct page *page_of(const struct pen *pen)

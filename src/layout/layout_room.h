@@ -160,9 +160,6 @@ bool budget_kept(struct pen *pen);
 /* What makes the steps shorter. */
 const char *steps_remedy(const struct pen *pen);
 
-mpt boxes_height(const struct pen *pen, mpt size, mpt width);
-void boxes_place(struct pen *pen, mpt size, struct area column, mpt top);
-
 void plan_place(struct pen *pen, struct area area);
 
 mpt panel_height(const struct pen *pen, mpt size, mpt width);
