@@ -28,10 +28,10 @@ static mpt paragraph_padded(const struct paragraph *paragraph)
 
 static void frame_place(struct pen *pen, struct area area)
 {
-    pen_box(pen, area, INK_NONE, INK_BLACK, FRAME, CORNER);
+    pen_box(pen, area, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
 }
 
-static void line_across(struct pen *pen, struct area area, mpt y)
+static void box_line_across(struct pen *pen, struct area area, mpt y)
 {
     pen_line(pen, (struct point){area.x, y}, (struct point){area.x + area.width, y}, INK_BLACK,
              HAIR);
@@ -70,11 +70,11 @@ static void decision_place(struct pen *pen, const struct laid_decision *laid, st
     mpt no = yes + paragraph_padded(&laid->yes);
     head.height = yes - area.y;
     pen->block = "decision";
-    pen_box(pen, head, INK_BLACK, INK_NONE, 0, CORNER);
+    pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     frame_place(pen, area);
     paragraph_place(pen, &laid->ask, x, area.y + BOX_PAD_Y);
     paragraph_place(pen, &laid->yes, x, yes + BOX_PAD_Y);
-    line_across(pen, area, no);
+    box_line_across(pen, area, no);
     paragraph_place(pen, &laid->no, x, no + BOX_PAD_Y);
 }
 
@@ -114,7 +114,7 @@ static struct laid_warning tags_lay(const struct pen *pen, struct paragraph text
     return laid;
 }
 
-static void tags_place(struct pen *pen, const struct laid_warning *laid, mpt x, mpt top)
+static void source_tags_place(struct pen *pen, const struct laid_warning *laid, mpt x, mpt top)
 {
     const struct paragraph *text = &laid->text;
     mpt foot = top + paragraph_height(text);
@@ -130,7 +130,7 @@ static void warning_place(struct pen *pen, const struct laid_warning *laid, mpt 
 {
     paragraph_place(pen, &laid->text, x, top);
     if (laid->tags != NULL)
-        tags_place(pen, laid, x, top);
+        source_tags_place(pen, laid, x, top);
 }
 
 /* ---- never: each a sentence with the word before it, on lines of its own ---- */
@@ -211,7 +211,7 @@ static void warnings_place(struct pen *pen, const struct laid_warnings *laid, st
     frame_place(pen, area);
     for (size_t i = 0; i < laid->count; i++) {
         if (i > 0)
-            line_across(pen, area, top);
+            box_line_across(pen, area, top);
         warning_place(pen, &laid->warnings[i], area.x + BOX_PAD_X, top + BOX_PAD_Y);
         top += padded(laid->warnings[i].height);
     }

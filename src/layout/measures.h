@@ -28,14 +28,14 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define HAIR MM(0.35)              /* the thinnest line that printers keep */
 #define THIN_FRAME MM(0.5)
 #define FRAME MM(0.7)              /* round what is read as one block */
-#define CORNER MM(1)               /* radius of the corners of frames and dark heads */
+#define FRAME_CORNER MM(1)               /* radius of the corners of frames and dark heads */
 #define BAND_CORNER MM(1.5)
 #define TAG_CORNER MM(0.8)
 #define LABEL_CORNER MM(0.6)       /* of the dark box behind a label of the call */
 
 /* ---- signs ---- */
 
-#define SIGN_LEAST MM(7)           /* read at a glance from a metre */
+#define GEAR_SIGN MM(7)           /* read at a glance from a metre */
 #define SIGN_OF_BOX MM(9)
 
 /* ---- steps ---- */

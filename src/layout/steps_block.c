@@ -69,8 +69,8 @@ static void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt
                       struct area line)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
-    struct area sign = {line.x + STEP_SIGN_AT, line.y + (line.height - SIGN_LEAST) / 2, SIGN_LEAST,
-                        SIGN_LEAST};
+    struct area sign = {line.x + STEP_SIGN_AT, line.y + (line.height - GEAR_SIGN) / 2, GEAR_SIGN,
+                        GEAR_SIGN};
     struct area box = {line.x + STEP_INDENT, line.y, tag, line.height};
     mpt baseline = baseline_in(line.y, line.height, size);
     gear_sign_place(pen, sign, row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).floor,
@@ -206,7 +206,7 @@ static void disc_place(struct pen *pen, const struct laid_steps *steps,
     mpt floor = size_rule(pen->paper, ROLE_NUMBER).floor, digit = em_share(disc, EM_DIGIT);
     struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
     const char *digits = text_format(pen->arena, "%d", step->number);
-    mpt left = x + STEP_SIGN_AT + (SIGN_LEAST - disc) / 2;
+    mpt left = x + STEP_SIGN_AT + (GEAR_SIGN - disc) / 2;
     pen_ellipse(pen, (struct area){left, top + (height - disc) / 2, disc, disc}, INK_BLACK);
     pen_text(pen, &number, left + (disc - pen_width(pen, &number, digits)) / 2,
              baseline_in(top, height, number.size), digits, strlen(digits),
