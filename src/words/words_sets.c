@@ -22,7 +22,7 @@ static void set_section_read(struct words *words, const struct yaml_node *node,
                              struct problems *problems)
 {
     struct field rows[WORD_SET_COUNT];
-    struct field_table table = {.what = "section of sets of words", .fields = rows};
+    struct field_table table = {.what = "the section of sets of words", .fields = rows};
     for (size_t i = 0; i < WORD_SET_COUNT; i++)
         if (set_rows[i].section == section)
             rows[table.count++] = set_rows[i].field;
