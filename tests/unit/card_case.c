@@ -51,14 +51,14 @@ static const struct procedure *procedure_of(struct card_case *card_case, const c
     return procedure;
 }
 
-/* By `order`, then key, as procedure.h has it. */
+/* By `number`, then key, as procedure.h has it. */
 static void procedure_insert(const struct procedure **rows, size_t *count,
                              const struct procedure *procedure)
 {
     size_t at = (*count)++;
     assert_true(*count <= PROCEDURES_MOST);
     for (; at > 0; at--) {
-        int64_t before = rows[at - 1]->order.milli, own = procedure->order.milli;
+        int64_t before = rows[at - 1]->number.milli, own = procedure->number.milli;
         if (before < own || (before == own &&
                              strcmp(rows[at - 1]->key.text, procedure->key.text) < 0))
             break;
@@ -195,14 +195,14 @@ const struct problem *case_problem(const struct card_case *card_case, const char
     return NULL;
 }
 
-const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
                                 const char *steps, const char *rest)
 {
     return text_format(card_case->arena,
-                       "procedure: %s\norder: %d\ntitle: %s card\nsubject: %s\nsymbol: flame\n"
+                       "procedure: %s\nnumber: %d\ntitle: %s card\nsubject: %s\nsymbol: flame\n"
                        "stripe: fire\nsigns: [Smoke, a bang]\nsteps:\n%s"
                        "cautions:\n  - {say: Smoke kills., sources: [S5]}\n%s",
-                       key, order, key, key, steps, rest);
+                       key, number, key, key, steps, rest);
 }
 
 const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,

@@ -51,7 +51,7 @@ const struct problem *case_problem(const struct card_case *card_case, const char
 const char *case_problems_text(const struct card_case *card_case);
 
 /* A procedure's text: its steps, and what else it has, as YAML of that level. */
-const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
                                 const char *steps, const char *rest);
 
 /* A boat's text: a monohull of 12 m with a full DSC set unless `radio` says

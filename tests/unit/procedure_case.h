@@ -19,7 +19,7 @@
 /* What a test adds begins in line 8. */
 static inline const struct procedure *procedure_of(const char *text)
 {
-    static const char head[] = "procedure: trial\norder: 10\ntitle: Trial\nsubject: TRIAL\n"
+    static const char head[] = "procedure: trial\nnumber: 10\ntitle: Trial\nsubject: TRIAL\n"
                                "symbol: flame\nstripe: fire\nsigns: [Smoke]\n";
     const struct authorities *authorities =
         authorities_read(file_of("sources.yaml", SOURCES), test.arena, test.problems);

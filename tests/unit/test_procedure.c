@@ -38,7 +38,7 @@ static void a_whole_procedure_is_read(void **state)
         " if: out}\n");
     expect_errors(0);
     assert_string_equal(procedure->key.text, "trial");
-    assert_int_equal(procedure->order.milli, 10000);
+    assert_int_equal(procedure->number.milli, 10000);
     assert_string_equal(procedure->per.text, "engine_space");
     assert_int_equal(procedure->when->kind, CONDITION_FITTED);
     assert_int_equal(procedure->call_when.count, 2);

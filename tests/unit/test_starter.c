@@ -12,7 +12,7 @@ static const struct procedure *procedure_of(const char *steps, const char *more)
     const struct authorities *authorities =
         authorities_read(file_of("sources.yaml", sources), test.arena, test.problems);
     const char *whole = text_format(
-        test.arena, "procedure: trial\norder: 10\ntitle: Trial\nsubject: TRIAL\nsymbol: flame\n"
+        test.arena, "procedure: trial\nnumber: 10\ntitle: Trial\nsubject: TRIAL\nsymbol: flame\n"
                     "stripe: fire\nsigns: [Smoke]\ncautions: [{say: Hot., sources: [S1]}]\n"
                     "steps:\n%s%s", steps, more);
     const struct procedure *procedure =
