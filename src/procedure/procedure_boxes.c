@@ -58,12 +58,12 @@ static const struct field caution_rows[] = {
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
 };
-static const struct field_table decision_table = TABLE("decision", decision_rows);
-static const struct field_table exit_table = TABLE("exit of a decision", exit_rows);
-static const struct field_table call_when_table = TABLE("line that says when to call",
+static const struct field_table decision_table = TABLE("a decision", decision_rows);
+static const struct field_table exit_table = TABLE("the exit of a decision", exit_rows);
+static const struct field_table call_when_table = TABLE("the line that says when to call",
                                                          call_when_rows);
-static const struct field_table never_table = TABLE("never", never_rows);
-static const struct field_table caution_table = TABLE("caution", caution_rows);
+static const struct field_table never_table = TABLE("a never", never_rows);
+static const struct field_table caution_table = TABLE("a caution", caution_rows);
 
 /* From the gravest down. */
 static const char *const signals[] = {"mayday", "pan_pan", "securite", NULL};
@@ -96,7 +96,7 @@ static const struct field call_rows[] = {
              .about = "the radio it is made from"),
     CALL_ROW("if", call.if_, FIELD_TEXT, .about = "when this call, where a card has several"),
 };
-static const struct field_table call_table = TABLE("call", call_rows);
+static const struct field_table call_table = TABLE("a call", call_rows);
 
 /* ---- words of which one is taken ---- */
 
@@ -109,11 +109,11 @@ static void said_order_check(const struct procedure_reading *reading, const stru
         if (items[i].when == NULL && i + 1 < count)
             problem_add(reading->problems, SEVERITY_ERROR, items[i].place,
                         "make it the last, or give it a when",
-                        "a case of the %s has no when, so those after it never come", what);
+                        "a case of %s has no when, so those after it never come", what);
     if (count > 0 && items[count - 1].when != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, items[count - 1].place,
                     "write a last case without when",
-                    "the %s says nothing to a boat that fits none of its cases", what);
+                    "%s says nothing to a boat that fits none of its cases", what);
 }
 
 static void said_one_read(const struct procedure_reading *reading, const struct yaml_node *node,
@@ -200,8 +200,7 @@ static const struct warning *warnings_read(const struct procedure_reading *readi
         entry.warning.place = node->place;
         entry.warning.when = when_read(reading, &entry.when);
         never_sign_check(reading, &entry.warning.symbol);
-        basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place,
-                    text_format(reading->arena, "a %s", table->what));
+        basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place, table->what);
         warnings[i] = entry.warning;
     }
     return warnings;

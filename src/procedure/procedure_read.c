@@ -55,7 +55,7 @@ static const struct field file_rows[] = {
     FILE_ROW("cautions", cautions, FIELD_NODE, .about = "warnings of authorities"),
     FILE_ROW("calls", calls, FIELD_NODE, .about = "the radio message"),
 };
-static const struct field_table file_table = TABLE("procedure", file_rows);
+static const struct field_table file_table = TABLE("a procedure", file_rows);
 
 const struct condition *when_read(const struct procedure_reading *reading,
                                   const struct node_value *node)

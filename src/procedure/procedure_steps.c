@@ -66,8 +66,8 @@ static const struct field case_rows[] = {
     CASE_ROW("sources", step_case.basis.sources, FIELD_WORDS, .about = "what it stands on"),
     CASE_ROW("practice", step_case.basis.practice, FIELD_ANSWER, .about = "trade practice"),
 };
-static const struct field_table step_table = TABLE("step", step_rows);
-static const struct field_table case_table = TABLE("case", case_rows);
+static const struct field_table step_table = TABLE("a step", step_rows);
+static const struct field_table case_table = TABLE("a case", case_rows);
 
 static void act_check(const struct procedure_reading *reading, const struct text_value *act)
 {
