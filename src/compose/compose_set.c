@@ -165,7 +165,7 @@ static void safety_make(struct composing *composing, const struct slot *slot, st
     card_finish(composing, card);
 }
 
-/* All pages of a safety plan carry the code of the plan as a whole. */
+/* All pages of a safety plan carry the code and the dates of the plan as a whole. */
 static void safety_page_make(struct composing *composing, const struct slot *slot,
                              struct card *card, const struct card_list *others)
 {
@@ -174,6 +174,7 @@ static void safety_page_make(struct composing *composing, const struct slot *slo
     safety_make(composing, &whole, &plan, others);
     safety_make(composing, slot, card, others);
     card->code = plan.code;
+    card->footer_right = plan.footer_right;
 }
 
 /* Safety plans come last: they list what the other cards stand on. */
