@@ -52,7 +52,7 @@ static mpt decision_place(struct pen *pen, mpt size, struct area column, mpt top
     struct decision_parts parts = decision_parts(pen, size, column.width);
     mpt ask = padded(paragraph_height(&parts.ask)), yes = padded(paragraph_height(&parts.yes));
     mpt whole = decision_height(pen, size, column.width), x = column.x + PAD_X;
-    pen->block = "decision";
+    pen->block = BLOCK_DECISION;
     pen_box(pen, (struct area){column.x, top, column.width, ask}, INK_BLACK, INK_NONE, 0,
             MM(1));
     pen_box(pen, (struct area){column.x, top, column.width, whole}, INK_NONE, INK_BLACK,
@@ -179,7 +179,7 @@ static mpt never_place(struct pen *pen, mpt size, struct area column, mpt top)
 {
     const struct card *card = pen->card;
     mpt height = never_height(pen, size, column.width);
-    pen->block = "never";
+    pen->block = BLOCK_NEVER;
     pen_box(pen, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
             FRAME, MM(1));
     if (never_symbol(card) != SYMBOL_NONE)
@@ -259,11 +259,11 @@ void boxes_place(struct pen *pen, mpt size, struct area column, mpt top)
         top = decision_place(pen, size, column, top) + BOX_GAP;
     if (card->never_count > 0)
         top = never_place(pen, size, column, top) + BOX_GAP;
-    pen->block = "cautions";
+    pen->block = BLOCK_CAUTIONS;
     if (card->caution_count > 0)
         top = warnings_place(pen, card->caution_word, card->cautions, card->caution_count, size,
                              column, top) + BOX_GAP;
-    pen->block = "local rules";
+    pen->block = BLOCK_LOCAL_RULES;
     if (card->local_rule_count > 0)
         warnings_place(pen, card->local_word, card->local_rules, card->local_rule_count, size,
                        column, top);

@@ -279,7 +279,7 @@ void steps_place(struct pen *pen, struct step_sizes sizes, struct area column)
 {
     mpt gap, pitch, top = column.y;
     spread(pen, sizes, column, &gap, &pitch);
-    pen->block = "steps";
+    pen->block = BLOCK_STEPS;
     for (size_t i = 0; i < pen->card->step_count; i++) {
         top = step_place(pen, &pen->card->steps[i], sizes, column, top, pitch);
         if (i + 1 < pen->card->step_count)
