@@ -59,11 +59,6 @@ struct ends {
     const char *what, *remedy;
 };
 
-static mpt line_width(const struct paragraph *paragraph)
-{
-    return paragraph->line_count > 0 ? paragraph->lines[0].width : 0;
-}
-
 /* The same on every card of every boat: told once, since equal messages are. */
 static void ends_too_long(struct pen *pen, const struct ends *ends, mpt excess)
 {

@@ -1,6 +1,6 @@
 /* distress_page.c - the distress card's own blocks in two columns (room:
  * layout). */
-#include "layout_room.h"
+#include "boxes.h"
 
 #include <string.h>
 
@@ -141,7 +141,7 @@ static mpt block_height(struct pen *pen, enum block_key key, mpt size, mpt width
 {
     const struct card_section *section = section_of(pen, key);
     if (key == BLOCK_CAUTIONS)
-        return boxes_height(pen, size, width);
+        return boxes_lay(pen, size, width).height;
     if (section == NULL)
         return 0;
     return section_set(pen, section, size, (struct area){0, 0, width, 0}, true);
@@ -166,6 +166,12 @@ static mpt column_height(struct pen *pen, bool right, mpt size, mpt width, size_
     return height + (mpt)(*count - 1) * BOX_GAP;
 }
 
+static void cautions_place(struct pen *pen, mpt size, struct area column, mpt top)
+{
+    struct laid_boxes boxes = boxes_lay(pen, size, column.width);
+    boxes_place(pen, &boxes, column.x, top);
+}
+
 static void column_place(struct pen *pen, bool right, mpt size, struct area column)
 {
     size_t count;
@@ -181,7 +187,7 @@ static void column_place(struct pen *pen, bool right, mpt size, struct area colu
         if (section != NULL)
             section_place(pen, section, size, (struct area){column.x, top, column.width, height});
         else
-            boxes_place(pen, size, column, top);
+            cautions_place(pen, size, column, top);
         top += height + gap;
     }
 }

@@ -279,6 +279,11 @@ struct paragraph paragraph_make(const struct pen *pen, const struct style *style
     return paragraph;
 }
 
+mpt line_width(const struct paragraph *paragraph)
+{
+    return paragraph->line_count > 0 ? paragraph->lines[0].width : 0;
+}
+
 mpt paragraph_height(const struct paragraph *paragraph)
 {
     return (mpt)paragraph->line_count * paragraph->line_height;
