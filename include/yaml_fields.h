@@ -18,7 +18,13 @@
  * text NULL, answer ANSWER_NOT_RECORDED. A key with an empty value (`spot:`)
  * counts as not given. One whose value was refused keeps its place alone, so that
  * what is then missing is told where it was refused. */
-struct text_value { const char *text; struct place place; };
+struct text_in_language { const char *language, *text; struct place place; };
+struct text_value {
+    const char *text;
+    struct place place;
+    const struct text_in_language *languages;  /* `text` is the first; ended by a NULL text;
+                                                  NULL: not given by language */
+};
 struct number_value { int64_t milli; const char *text; bool given; struct place place; };
 struct date_value { struct date date; const char *text; bool given; struct place place; };
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
@@ -57,10 +63,14 @@ struct field {
     const char *about;           /* one line for messages and the reference */
 };
 
+/* A key that people write here and that belongs elsewhere, and what to tell them. */
+struct stray_key { const char *key, *remedy; };
+
 struct field_table {
     const char *what;            /* "boat", "equipment item": for messages */
     const struct field *fields;
     size_t count;
+    const struct stray_key *strays;  /* ended by a row of NULL, or NULL */
 };
 
 /* Reads `mapping` into `record` (already zeroed). Every wrong field is told:

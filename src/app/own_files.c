@@ -89,7 +89,18 @@ static void rows_read(struct manifest *manifest, const struct source *source)
     REFUSE(manifest, source_whole(source), "the list does not end with the number of its files");
 }
 
-/* Every file of texts in the folder must be listed. `inside` is "" or "words/". */
+static void stranger_check(struct manifest *manifest, const char *name)
+{
+    if (text_ends(name, ".yaml") && !names_hold(&manifest->names, name))
+        refuse(manifest, (struct place){0},
+               "move it out of the folder; whoever added it on purpose runs `make manifest` in "
+               "the clone",
+               text_format(manifest->fleet->arena, "%s/%s does not belong to this program",
+                           manifest->folder, name));
+}
+
+/* Every file of texts in the folder and those in it must be listed. `inside` is "",
+ * "words/" or "words/en/". What an editor leaves begins with a dot. */
 static void strangers_find(struct manifest *manifest, const char *inside)
 {
     struct arena *arena = manifest->fleet->arena;
@@ -102,24 +113,30 @@ static void strangers_find(struct manifest *manifest, const char *inside)
     }
     for (size_t i = 0; i < found.count; i++) {
         const char *name = text_format(arena, "%s%s", inside, found.at[i]);
-        if (found.at[i][0] != '.' && text_ends(name, ".yaml") &&
-            !names_hold(&manifest->names, name))
-            refuse(manifest, (struct place){0},
-                   "move it out of the folder; whoever added it on purpose runs "
-                   "`make manifest` in the clone",
-                   text_format(arena, "%s/%s does not belong to this program",
-                               manifest->folder, name));
+        if (found.at[i][0] == '.')
+            continue;
+        if (is_folder(text_format(arena, "%s/%s", manifest->folder, name)))
+            strangers_find(manifest, text_format(arena, "%s/", name));
+        else
+            stranger_check(manifest, name);
     }
 }
 
-static const struct source *named(struct manifest *manifest, const char *name)
+static const struct source *find_named(const struct manifest *manifest, const char *name)
 {
     for (size_t i = 0; i < manifest->names.count; i++)
         if (text_equal(manifest->names.at[i], name))
             return manifest->sources[i];
-    REFUSE(manifest, (struct place){0}, "%s/" MANIFEST " does not name %s", manifest->folder,
-           name);
     return NULL;
+}
+
+static const struct source *named(struct manifest *manifest, const char *name)
+{
+    const struct source *source = find_named(manifest, name);
+    if (source == NULL)
+        REFUSE(manifest, (struct place){0}, "%s/" MANIFEST " does not name %s",
+               manifest->folder, name);
+    return source;
 }
 
 static struct manifest manifest_read(const struct fleet *fleet, const char *folder)
@@ -132,11 +149,14 @@ static struct manifest manifest_read(const struct fleet *fleet, const char *fold
         return manifest;
     rows_read(&manifest, source);
     strangers_find(&manifest, "");
-    strangers_find(&manifest, "words/");
     return manifest;
 }
 
 /* ---- what the files hold ---- */
+
+/* The languages that the cards of this run are in. */
+static const char *const languages_asked[] = {"en"};
+enum { LANGUAGES_ASKED = sizeof languages_asked / sizeof *languages_asked };
 
 /* The first to be read has the key; the other would be a second card of one name. */
 static bool key_is_new(const struct fleet *fleet, const struct procedure *procedure,
@@ -163,19 +183,77 @@ static void procedure_place(struct fleet *fleet, const struct procedure *procedu
     rows[at] = procedure;
 }
 
+static bool is_logic(const char *name)
+{
+    return !text_equal(name, "sources.yaml") && strchr(name, '/') == NULL;
+}
+
+/* The texts of a procedure in the languages that are asked for; NULL (told): it has none in
+ * one of them. */
+static const struct procedure_text_file *texts_of(const struct fleet *fleet,
+                                                  const struct manifest *manifest,
+                                                  const char *name)
+{
+    struct procedure_text_file *texts =
+        arena_array(fleet->arena, LANGUAGES_ASKED, sizeof *texts);
+    for (size_t i = 0; i < LANGUAGES_ASKED; i++) {
+        const char *file = text_format(fleet->arena, "words/%s/%s", languages_asked[i], name);
+        texts[i] = (struct procedure_text_file){languages_asked[i],
+                                                find_named(manifest, file)};
+        if (texts[i].source != NULL)
+            continue;
+        problem_add(fleet->problems, SEVERITY_ERROR,
+                    source_whole(find_named(manifest, name)),
+                    text_format(fleet->arena, "write %s/%s, then run `make manifest`",
+                                manifest->folder, file),
+                    "the procedure has no texts in the language %s", languages_asked[i]);
+        return NULL;
+    }
+    return texts;
+}
+
+static const struct procedure *named_procedure_read(const struct fleet *fleet,
+                                                    const struct manifest *manifest,
+                                                    const char *name)
+{
+    const struct procedure_files files = {.logic = find_named(manifest, name),
+                                          .texts = texts_of(fleet, manifest, name),
+                                          .text_count = LANGUAGES_ASKED};
+    if (files.texts == NULL)
+        return NULL;
+    return procedure_read(&files, fleet->authorities, fleet->arena, fleet->problems);
+}
+
+/* Texts that belong to no procedure would never be read. */
+static bool orphans_tell(const struct fleet *fleet, const struct manifest *manifest)
+{
+    bool none = true;
+    for (size_t i = 0; i < manifest->names.count; i++) {
+        const char *name = manifest->names.at[i], *file = strrchr(name, '/');
+        if (file == NULL || text_equal(name, "words/en.yaml") ||
+            find_named(manifest, file + 1) != NULL)
+            continue;
+        problem_add(fleet->problems, SEVERITY_ERROR, source_whole(manifest->sources[i]),
+                    text_format(fleet->arena, "give it the name of a procedure's file, or write "
+                                "%s%s", manifest->folder, file),
+                    "these texts belong to no procedure");
+        none = false;
+    }
+    return none;
+}
+
 /* A set with a card missing would number its cards wrongly: all or none. */
 static bool procedures_read(struct fleet *fleet, struct manifest *manifest)
 {
     const struct procedure **rows = arena_array(fleet->arena, manifest->names.count,
                                                 sizeof *rows);
-    bool sound = true;
+    bool sound = orphans_tell(fleet, manifest);
     fleet->procedures.rows = rows;
     for (size_t i = 0; i < manifest->names.count; i++) {
-        const char *name = manifest->names.at[i];
-        if (text_equal(name, "sources.yaml") || strchr(name, '/') != NULL)
+        if (!is_logic(manifest->names.at[i]))
             continue;
-        const struct procedure *procedure = procedure_read(
-            manifest->sources[i], fleet->authorities, fleet->arena, fleet->problems);
+        const struct procedure *procedure =
+            named_procedure_read(fleet, manifest, manifest->names.at[i]);
         if (procedure != NULL && key_is_new(fleet, procedure, rows))
             procedure_place(fleet, procedure, rows);
         else
@@ -184,7 +262,8 @@ static bool procedures_read(struct fleet *fleet, struct manifest *manifest)
     if (sound && fleet->procedures.count == 0)
         REFUSE(manifest, (struct place){0}, "%s/" MANIFEST " names no procedure",
                manifest->folder);
-    return sound && manifest->sound;
+    return sound && manifest->sound &&
+           procedure_set_check(&fleet->procedures, fleet->arena, fleet->problems);
 }
 
 static bool texts_read(struct fleet *fleet)

@@ -108,8 +108,8 @@ void steps_make(struct composing *composing, struct card *card)
     card->step_count = count;
     for (size_t i = 0; i < count; i++) {
         steps[i].headline.text = numbers_fill(
-            composing, card, &(struct text_value){steps[i].headline.text,
-                                                  steps[i].headline.origin});
+            composing, card, &(struct text_value){.text = steps[i].headline.text,
+                                                  .place = steps[i].headline.origin});
         lethal_make(composing, card, &steps[i], below[i]);
     }
 }

@@ -48,7 +48,8 @@ static void variation_take(struct evaluation *evaluation)
     if (!base->variation_given || !base->variation_on.given)
         return;
     text_take(evaluation, "base", base->name.place, "variation", &base->variation);
-    struct text_value day = {base->variation_on.text, base->variation_on.place};
+    struct text_value day = {.text = base->variation_on.text,
+                             .place = base->variation_on.place};
     text_take(evaluation, "base", base->name.place, "variation_on", &day);
 }
 

@@ -27,7 +27,8 @@ static void keep(struct looking *looking, size_t kind, const char *at, size_t le
     looking->rows = arena_grow(looking->arena, looking->rows, looking->count, &looking->room,
                                sizeof *looking->rows);
     looking->rows[looking->count++] = (struct written_identity){
-        (enum identity_kind)kind, {arena_copy(looking->arena, at, length), place}};
+        (enum identity_kind)kind,
+        {.text = arena_copy(looking->arena, at, length), .place = place}};
 }
 
 /* ---- in the tree ---- */
