@@ -12,6 +12,7 @@
 #include "problem.h"
 #include "procedure.h"
 #include "radio.h"
+#include "words.h"
 
 /* A text and the line of the record or procedure it came from. */
 struct card_text {

@@ -12,7 +12,7 @@
 #include <stdint.h>
 
 #include "boat.h"
-#include "procedure.h"
+#include "words.h"
 
 /* ---- rounding for print ---- */
 

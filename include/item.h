@@ -26,7 +26,7 @@ struct item_kind {
 const struct item_kind *item_find(const char *key);   /* NULL: no such kind */
 const struct item_kind *item_at(size_t index);        /* NULL past the end */
 size_t item_count(void);
-const char *const *item_keys(void);                   /* NULL-ended, in table order */
+extern const char *const item_key_list[];             /* NULL-ended, in table order */
 
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
 
@@ -48,7 +48,7 @@ struct zone {
 
 const struct zone *zone_find(const char *key);
 const struct zone *zone_at(size_t index);
-const char *const *zone_keys(void);
+extern const char *const zone_key_list[];   /* NULL-ended, in table order */
 
 /* True when `zone` is `wanted` itself or belongs to that family. */
 bool zone_within(const struct zone *zone, const char *wanted);

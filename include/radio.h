@@ -15,7 +15,6 @@
 #include "identity.h"
 #include "position.h"
 #include "problem.h"
-#include "procedure.h"
 
 /* ---- spelling ---- */
 

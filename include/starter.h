@@ -1,6 +1,6 @@
-/* starter.h - what a card set asks a boat's record for, and new files to be
- * filled in (room: record). All of it follows from the procedures, the register
- * and the field tables: nothing of a boat is ever filled in. */
+/* starter.h - new files and entries to be filled in (room: record). All of it follows
+ * from what is asked for, the register and the field tables: nothing of a boat is ever
+ * filled in. */
 #ifndef MAYDECK_STARTER_H
 #define MAYDECK_STARTER_H
 
@@ -9,9 +9,8 @@
 #include "arena.h"
 #include "boat.h"
 #include "item.h"
-#include "procedure.h"
 
-/* An item that procedures name, and what their conditions ask of it. */
+/* An item that a record is asked for, and which fields of it. */
 struct asked_item {
     const struct item_kind *kind;
     const struct zone *usual;             /* where most boats of the type have it */
@@ -23,13 +22,6 @@ struct asked_list {
     const struct asked_item *rows;
     size_t count;
 };
-
-/* Every item that the procedures name in uses, also or a condition, each once, in
- * the order of a walk by usual zones: the deck from stern to bow, then below from
- * the companionway forward, then aft. `type` is monohull or catamaran: what only the
- * other is asked is left out; NULL: both. */
-struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
-                              const char *type, struct arena *arena);
 
 /* The line to fill in: - {item: ..., tag: C4, zone: , side: , spot: , how: , ...}; for
  * the fixed radio a remark on what to add to its own section. */

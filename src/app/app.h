@@ -65,12 +65,19 @@ const struct command *options_read(int argc, char **argv, struct arena *arena,
 
 /* ---- fleet.c ---- */
 
+/* The words of each language that has a folder. */
+struct languages {
+    const struct words *const *rows;
+    size_t count;
+};
+
 /* All that a run reads before it looks at boats. */
 struct fleet {
     struct arena *arena;          /* of the run, or of the boat being worked on */
     struct problems *problems;
     struct faces *faces;
-    const struct words *words;
+    struct languages languages;   /* each that cards can be printed in */
+    const struct words *words;    /* of the language that they are printed in */
     const struct authorities *authorities;
     struct procedure_set procedures;
     const struct base_record *base;

@@ -1,7 +1,7 @@
 /* command_check.c - everything but printing (room: app). */
 #include "app.h"
 #include "reasons.h"
-#include "starter.h"
+#include "asked.h"
 
 #include <stdio.h>
 

@@ -1,7 +1,7 @@
 /* command_start.c - new files to be filled in; nothing that is there is ever
  * changed (room: app). */
 #include "app.h"
-#include "starter.h"
+#include "asked.h"
 
 #include <stdio.h>
 #include <string.h>

@@ -9,6 +9,7 @@
 #include "sha256.h"
 
 #define MANIFEST "manifest.txt"
+#define WORDS_FOLDER "words/"
 #define OFFICIAL "clone or install the program again; whoever changed its texts on purpose " \
                  "runs `make manifest` in the clone"
 
@@ -16,7 +17,7 @@
 struct manifest {
     const struct fleet *fleet;
     const char *folder;
-    struct names names;                /* such as words/en.yaml */
+    struct names names;                /* such as words/en/words.yaml */
     const struct source **sources;     /* as many; NULL: not as it was sealed */
     bool sound;
 };
@@ -154,10 +155,6 @@ static struct manifest manifest_read(const struct fleet *fleet, const char *fold
 
 /* ---- what the files hold ---- */
 
-/* The languages that the cards of this run are in. */
-static const char *const languages_asked[] = {"en"};
-enum { LANGUAGES_ASKED = sizeof languages_asked / sizeof *languages_asked };
-
 /* The first to be read has the key; the other would be a second card of one name. */
 static bool key_is_new(const struct fleet *fleet, const struct procedure *procedure,
                        const struct procedure *const *rows)
@@ -188,28 +185,37 @@ static bool is_logic(const char *name)
     return !text_equal(name, "sources.yaml") && strchr(name, '/') == NULL;
 }
 
-/* The texts of a procedure in the languages that are asked for; NULL (told): it has none in
- * one of them. */
+/* The texts of a procedure in one language; false (told): it has none. */
+static bool text_file_find(const struct fleet *fleet, const struct manifest *manifest,
+                           const char *name, struct procedure_text_file *out)
+{
+    const char *file = text_format(fleet->arena, WORDS_FOLDER "%s/%s", out->language, name);
+    out->source = find_named(manifest, file);
+    if (out->source != NULL)
+        return true;
+    problem_add(fleet->problems, SEVERITY_ERROR, source_whole(find_named(manifest, name)),
+                text_format(fleet->arena, "write %s/%s, then run `make manifest`",
+                            manifest->folder, file),
+                "the procedure has no texts in the language %s", out->language);
+    return false;
+}
+
+/* In every language that there is, that of the run first; NULL (told): not in all. */
 static const struct procedure_text_file *texts_of(const struct fleet *fleet,
                                                   const struct manifest *manifest,
                                                   const char *name)
 {
     struct procedure_text_file *texts =
-        arena_array(fleet->arena, LANGUAGES_ASKED, sizeof *texts);
-    for (size_t i = 0; i < LANGUAGES_ASKED; i++) {
-        const char *file = text_format(fleet->arena, "words/%s/%s", languages_asked[i], name);
-        texts[i] = (struct procedure_text_file){languages_asked[i],
-                                                find_named(manifest, file)};
-        if (texts[i].source != NULL)
-            continue;
-        problem_add(fleet->problems, SEVERITY_ERROR,
-                    source_whole(find_named(manifest, name)),
-                    text_format(fleet->arena, "write %s/%s, then run `make manifest`",
-                                manifest->folder, file),
-                    "the procedure has no texts in the language %s", languages_asked[i]);
-        return NULL;
-    }
-    return texts;
+        arena_array(fleet->arena, fleet->languages.count, sizeof *texts);
+    size_t count = 0;
+    texts[count++].language = words_language(fleet->words);
+    for (size_t i = 0; i < fleet->languages.count; i++)
+        if (fleet->languages.rows[i] != fleet->words)
+            texts[count++].language = words_language(fleet->languages.rows[i]);
+    bool complete = true;
+    for (size_t i = 0; i < count; i++)
+        complete = text_file_find(fleet, manifest, name, &texts[i]) && complete;
+    return complete ? texts : NULL;
 }
 
 static const struct procedure *named_procedure_read(const struct fleet *fleet,
@@ -218,26 +224,39 @@ static const struct procedure *named_procedure_read(const struct fleet *fleet,
 {
     const struct procedure_files files = {.logic = find_named(manifest, name),
                                           .texts = texts_of(fleet, manifest, name),
-                                          .text_count = LANGUAGES_ASKED};
+                                          .text_count = fleet->languages.count};
     if (files.texts == NULL)
         return NULL;
     return procedure_read(&files, fleet->authorities, fleet->arena, fleet->problems);
 }
 
-/* Texts that belong to no procedure would never be read. */
+/* Why a file of texts, words/LANGUAGE/NAME.yaml, would never be read; NULL: it is. */
+static const char *orphan_remedy(const struct manifest *manifest, const char *name)
+{
+    struct arena *arena = manifest->fleet->arena;
+    const char *file = strrchr(name, '/');
+    const char *words = text_format(arena, "%.*s/words.yaml", (int)(file - name), name);
+    if (!text_begins(name, WORDS_FOLDER) || find_named(manifest, words) == NULL)
+        return text_format(arena, "move it into the folder of a language, which holds %s/%s",
+                           manifest->folder, words);
+    if (find_named(manifest, file + 1) == NULL)
+        return text_format(arena, "give it the name of a procedure's file, or write %s%s",
+                           manifest->folder, file);
+    return NULL;
+}
+
 static bool orphans_tell(const struct fleet *fleet, const struct manifest *manifest)
 {
     bool none = true;
     for (size_t i = 0; i < manifest->names.count; i++) {
-        const char *name = manifest->names.at[i], *file = strrchr(name, '/');
-        if (file == NULL || text_equal(name, "words/en.yaml") ||
-            find_named(manifest, file + 1) != NULL)
+        const char *name = manifest->names.at[i];
+        if (strchr(name, '/') == NULL || text_ends(name, "/words.yaml"))
             continue;
-        problem_add(fleet->problems, SEVERITY_ERROR, source_whole(manifest->sources[i]),
-                    text_format(fleet->arena, "give it the name of a procedure's file, or write "
-                                "%s%s", manifest->folder, file),
-                    "these texts belong to no procedure");
-        none = false;
+        const char *remedy = orphan_remedy(manifest, name);
+        if (remedy != NULL)
+            problem_add(fleet->problems, SEVERITY_ERROR, source_whole(manifest->sources[i]),
+                        remedy, "these texts belong to no procedure or to no language");
+        none = none && remedy == NULL;
     }
     return none;
 }
@@ -266,20 +285,56 @@ static bool procedures_read(struct fleet *fleet, struct manifest *manifest)
            procedure_set_check(&fleet->procedures, fleet->arena, fleet->problems);
 }
 
+/* The language whose words the listed file holds: "en" of words/en/words.yaml; NULL: none. */
+static const char *language_of(const char *name, struct arena *arena)
+{
+    if (!text_begins(name, WORDS_FOLDER) || !text_ends(name, "/words.yaml"))
+        return NULL;
+    const char *language = name + strlen(WORDS_FOLDER);
+    return arena_copy(arena, language, strlen(language) - strlen("/words.yaml"));
+}
+
+/* The words of each language that has a folder. False where one of them is unsound. */
+static bool languages_read(struct fleet *fleet, const struct manifest *manifest)
+{
+    const struct words **rows = arena_array(fleet->arena, manifest->names.count, sizeof *rows);
+    bool sound = true;
+    for (size_t i = 0; i < manifest->names.count; i++) {
+        const char *language = language_of(manifest->names.at[i], fleet->arena);
+        if (language == NULL)
+            continue;
+        const struct words *words = words_read(manifest->sources[i], language, fleet->arena,
+                                               fleet->problems);
+        if (words != NULL)
+            rows[fleet->languages.count++] = words;
+        sound = sound && words != NULL;
+    }
+    fleet->languages.rows = rows;
+    return sound;
+}
+
+static const struct words *language_find(const struct fleet *fleet, const char *language)
+{
+    for (size_t i = 0; i < fleet->languages.count; i++)
+        if (text_equal(words_language(fleet->languages.rows[i]), language))
+            return fleet->languages.rows[i];
+    return NULL;
+}
+
 static bool texts_read(struct fleet *fleet)
 {
     struct manifest manifest = manifest_read(fleet, program_folder(fleet->arena, "procedures"));
-    if (!manifest.sound)
+    if (!manifest.sound || named(&manifest, WORDS_FOLDER "en/words.yaml") == NULL)
         return false;
-    const struct source *words = named(&manifest, "words/en.yaml");
     const struct source *sources = named(&manifest, "sources.yaml");
-    if (words == NULL || sources == NULL)
+    if (sources == NULL)
         return false;
-    fleet->words = words_read(words, fleet->arena, fleet->problems);
+    bool complete = languages_read(fleet, &manifest);
+    fleet->words = language_find(fleet, "en");
     fleet->authorities = authorities_read(sources, fleet->arena, fleet->problems);
     if (fleet->words == NULL || fleet->authorities == NULL)
         return false;
-    return procedures_read(fleet, &manifest);
+    return procedures_read(fleet, &manifest) && complete;
 }
 
 bool own_files_read(struct fleet *fleet)

@@ -3,10 +3,10 @@
 #ifndef MAYDECK_COMPOSE_H
 #define MAYDECK_COMPOSE_H
 
+#include "asked.h"
 #include "card.h"
 #include "gear_date.h"
 #include "judging.h"
-#include "starter.h"
 
 /* A fact that a card asks for and the record lacks. */
 struct missing {

@@ -76,10 +76,11 @@ const char *gear_name(const struct composing *composing, const struct equipment 
         name = gear->name.text;
     else if (gear->count.given && gear->count.milli > 1000)
         name = text_format(composing->arena, "%s %s", gear->count.text,
-                           words_items(words, gear->item.text));
+                           words_items(words, gear->item.text,
+                                       (uint64_t)(gear->count.milli / 1000)));
     else if (pieces > 1)
         name = text_format(composing->arena, "%zu %s", pieces,
-                           words_items(words, gear->item.text));
+                           words_items(words, gear->item.text, pieces));
     return capacity == NULL ? name : text_format(composing->arena, "%s, %s", name, capacity);
 }
 

@@ -206,7 +206,7 @@ static void seacocks_name(struct composing *composing, const struct equipment *c
     }
     row->name = count == 1 ? words_item(words, pieces[0]->kind->key)
                            : text_format(composing->arena, "%zu %s", count,
-                                         words_items(words, pieces[0]->kind->key));
+                                         words_items(words, pieces[0]->kind->key, count));
     row->detail = purposes.length == 0 ? "" : purposes.at;
 }
 

@@ -33,8 +33,3 @@ const struct item_kind *item_find(const char *key)
             return &items[i];
     return NULL;
 }
-
-const char *const *item_keys(void)
-{
-    return item_key_list;
-}

@@ -1,4 +1,4 @@
-/* reading.c - what every reader of this room does alike (room: record): sections
+/* reading.c - what every reader of files does alike (room: record): sections
  * read by their table, lists counted, texts kept free of stray spaces. Never
  * judges what a section means. */
 #include "record.h"

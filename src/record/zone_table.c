@@ -39,11 +39,6 @@ const struct zone *zone_find(const char *key)
     return NULL;
 }
 
-const char *const *zone_keys(void)
-{
-    return zone_key_list;
-}
-
 bool zone_within(const struct zone *zone, const char *wanted)
 {
     return zone != NULL && wanted != NULL &&

@@ -110,7 +110,7 @@ lines_judge() {
     shift
     awk -v tell_applied="${tell_applied-}" -v spared="${spared-unknown}" \
         -f "$harm/record.awk" -f "$harm/gear.awk" -f "$harm/rules.awk" \
-        mode=zones src/record/zone_list.h mode=words procedures/words/en.yaml \
+        mode=zones include/zone_list.h mode=words procedures/words/en/words.yaml \
         mode=verbs "$scratch/verbs" mode=rules "$scratch/rules" mode=boat "$@" \
         FS='	' mode=cards "$lines"
 }

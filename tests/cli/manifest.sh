@@ -62,14 +62,14 @@ sed -i '$d' "$own/distress_call.yaml"
 run
 refused cut-short distress_call.yaml 'its sum differs'
 tool_renew
-echo '# a remark' >>"$own/words/en.yaml"
+echo '# a remark' >>"$own/words/en/words.yaml"
 run
-refused altered words/en.yaml 'its sum differs'
+refused altered words/en/words.yaml 'its sum differs'
 tool_renew
 head -c 300000 /dev/zero | tr '\0' '#' >>"$own/flooding.yaml"
 run
 refused too-large flooding.yaml 'larger than 256 KiB'
-for copy in 'flooding (copy).yaml' old_flooding.yaml words/de.yaml; do
+for copy in 'flooding (copy).yaml' old_flooding.yaml words/de.yaml words/en/flooding.yaml; do
     tool_renew
     cp "$own/flooding.yaml" "$own/$copy"
     run
@@ -89,7 +89,7 @@ rm "$own/manifest.txt"
 run
 refused no-list manifest.txt 'there is no file'
 tool_renew
-rm "$own/words/en.yaml"
+rm "$own/words/en/words.yaml"
 sed -i '/words/d' "$own/manifest.txt"
 run
 refused list-shorter manifest.txt 'does not end with the number of its files'

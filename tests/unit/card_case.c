@@ -87,7 +87,8 @@ void case_begin(struct card_case *card_case)
 {
     *card_case = (struct card_case){.arena = arena_new(ARENA_LIMIT), .today = {2026, 11, 25}};
     card_case->problems = problems_new(card_case->arena);
-    card_case->words = words_read(source_of(card_case, "procedures/words/en.yaml"),
+    card_case->words = words_read(source_of(card_case, "procedures/words/en/words.yaml"),
+                                  "en",
                                   card_case->arena, card_case->problems);
     card_case->authorities = authorities_read(source_of(card_case, "procedures/sources.yaml"),
                                               card_case->arena, card_case->problems);

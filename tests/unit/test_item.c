@@ -6,7 +6,7 @@
 static void keys_are_unique_and_found(void **state)
 {
     (void)state;
-    const char *const *keys = item_keys();
+    const char *const *keys = item_key_list;
     for (size_t i = 0; i < item_count(); i++) {
         assert_ptr_equal(item_find(item_at(i)->key), item_at(i));
         assert_string_equal(keys[i], item_at(i)->key);

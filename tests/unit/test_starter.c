@@ -2,7 +2,7 @@
  * files to fill in: readable as they are, and complete. */
 #include "record_test.h"
 
-#include "starter.h"
+#include "asked.h"
 
 /* A procedure with these steps, and more of its level. */
 static const struct procedure *procedure_of(const char *steps, const char *more)

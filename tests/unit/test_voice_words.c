@@ -2,7 +2,7 @@
  * 70, and English. Vectors P16, S11, S14. */
 #include "record_test.h"
 
-#include "record/record.h"
+#include "reading.h"
 
 static void text_checked(const char *yaml)
 {

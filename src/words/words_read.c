@@ -1,34 +1,17 @@
-/* words_read.c - the words of one language besides the procedures' own (room:
- * record): sentences of the card, names of gear and of zones. Complete or not at
- * all: a card half in another language helps nobody. */
-#include "procedure.h"
-
-#include "item_list.h"
-#include "record.h"
-#include "text.h"
-#include "zone_list.h"
+/* words_read.c - the words of one language besides the procedures' own (room: words):
+ * sentences of the card, names of gear and of zones. Complete or not at all: a card half in
+ * another language helps nobody. */
+#include "words_room.h"
 
 #include <string.h>
 
-#define COUNT_ONE(...) +1
-enum { ITEM_TOTAL = 0 ITEM_LIST(COUNT_ONE), ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
-#undef COUNT_ONE
-
-struct item_words {
-    struct text_value one, many;
-};
-
-struct words {
-    struct text_value language, name;
-    struct text_value texts[WORD_COUNT];
-    struct item_words items[ITEM_TOTAL];
-    struct text_value zones[ZONE_TOTAL];
-};
+#include "item.h"
+#include "text.h"
 
 /* The file's sections, and the nodes of the items before they are read. */
 struct words_file {
     struct text_value language, name;
-    struct node_value words, items, zones;
+    struct node_value plurals, words, items, zones;
 };
 struct item_nodes {
     struct node_value at[ITEM_TOTAL];
@@ -37,6 +20,8 @@ struct item_nodes {
 static const struct field file_rows[] = {
     ROW(struct words_file, language, FIELD_TEXT, .required = true, .about = "its code, as en"),
     ROW(struct words_file, name, FIELD_TEXT, .required = true, .about = "its name"),
+    ROW(struct words_file, plurals, FIELD_NODE, .required = true,
+        .about = "which form a number takes, as {one: {is: 1}}"),
     ROW(struct words_file, words, FIELD_NODE, .required = true, .about = "sentences of a card"),
     ROW(struct words_file, items, FIELD_NODE, .required = true, .about = "names of gear"),
     ROW(struct words_file, zones, FIELD_NODE, .required = true, .about = "names of zones"),
@@ -56,7 +41,7 @@ enum { ITEM_LIST(ITEM_INDEX) ITEM_INDEX_END };
 #define ITEM_ROW(name, ...) \
     {.key = #name, .kind = FIELD_NODE, .required = true, \
      .offset = offsetof(struct item_nodes, at) + ITEM_INDEX_##name * sizeof(struct node_value), \
-     .about = "{one: ..., many: ...}"},
+     .about = "what it is called: {one: ..., other: ...}"},
 static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
 
@@ -72,19 +57,25 @@ enum { ZONE_LIST(ZONE_INDEX) ZONE_INDEX_END };
 static const struct field zone_rows[] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 
+/* The name where a piece stands alone, then a form for each that the language may have. */
+#define FORM_ROW(form, form_key) \
+    {.key = #form_key, .kind = FIELD_TEXT, .required = true, \
+     .offset = offsetof(struct item_words, forms) + \
+               PLURAL_##form * sizeof(struct text_value), \
+     .about = "a form of its name"},
 static const struct field name_rows[] = {
-    ROW(struct item_words, one, FIELD_TEXT, .required = true, .about = "one of them"),
-    ROW(struct item_words, many, FIELD_TEXT, .required = true, .about = "several"),
+    ROW(struct item_words, name, FIELD_TEXT, .about = "one of them, where it stands alone"),
+    PLURAL_LIST(FORM_ROW)
 };
+#undef FORM_ROW
+#define NAME_ROWS (sizeof name_rows / sizeof name_rows[0])
+
 static const struct field_table file_table = TABLE("file of words", file_rows);
 static const struct field_table word_table = TABLE("words", word_rows);
 static const struct field_table item_table = TABLE("items", item_rows);
 static const struct field_table zone_table = TABLE("zones", zone_rows);
-static const struct field_table name_table = TABLE("name of an item", name_rows);
 
-/* Length of a {name} at the start of `text`, braces included; 0 if there is
- * none. */
-static size_t blank_length(const char *text)
+size_t blank_length(const char *text)
 {
     size_t length = 1;
     if (text[0] != '{')
@@ -125,13 +116,34 @@ static void texts_check(const struct words *words, struct problems *problems)
     }
 }
 
+/* The rows of a name in this language: those of forms that it has not are left out. */
+static struct field_table name_table_of(const struct words *words, struct field rows[NAME_ROWS])
+{
+    struct field_table table = {.what = "name of an item", .fields = rows, .count = 1};
+    rows[0] = name_rows[0];
+    for (size_t form = 0; form < PLURAL_COUNT; form++)
+        if (words->plurals[form].given)
+            rows[table.count++] = name_rows[1 + form];
+    return table;
+}
+
+static void item_name_complete(struct item_words *names)
+{
+    for (size_t form = 0; names->name.text == NULL && form < PLURAL_COUNT; form++)
+        names->name = names->forms[form];
+}
+
 static void items_read(struct words *words, const struct yaml_node *node, struct arena *arena,
                        struct problems *problems)
 {
+    struct field rows[NAME_ROWS];
+    const struct field_table name_table = name_table_of(words, rows);
     struct item_nodes nodes = {0};
     section_read(node, &item_table, &nodes, arena, problems);
-    for (size_t i = 0; i < ITEM_TOTAL; i++)
+    for (size_t i = 0; i < ITEM_TOTAL; i++) {
         section_read(nodes.at[i].node, &name_table, &words->items[i], arena, problems);
+        item_name_complete(&words->items[i]);
+    }
 }
 
 /* A row without a name of its own has its family's. */
@@ -143,8 +155,19 @@ static void zones_complete(struct words *words)
                 words->zones[i] = words->zones[k];
 }
 
-const struct words *words_read(const struct source *source, struct arena *arena,
-                               struct problems *problems)
+/* A file in the folder of another language would print that language under this name. */
+static void language_check(const struct text_value *given, const char *language,
+                           struct arena *arena, struct problems *problems)
+{
+    if (given->text != NULL && !text_equal(given->text, language))
+        problem_add(problems, SEVERITY_ERROR, given->place,
+                    text_format(arena, "write the code of its folder: %s", language),
+                    "language is %s, but the file lies in the folder %s",
+                    text_shown(arena, given->text), language);
+}
+
+const struct words *words_read(const struct source *source, const char *language,
+                               struct arena *arena, struct problems *problems)
 {
     size_t before = errors_so_far(problems);
     struct words_file file = {0};
@@ -154,91 +177,12 @@ const struct words *words_read(const struct source *source, struct arena *arena,
     voice_words_check(root, arena, problems);
     words->language = file.language;
     words->name = file.name;
+    language_check(&words->language, language, arena, problems);
+    plural_rules_read(file.plurals.node, words->plurals, arena, problems);
     section_read(file.words.node, &word_table, words, arena, problems);
     items_read(words, file.items.node, arena, problems);
     section_read(file.zones.node, &zone_table, words, arena, problems);
     texts_check(words, problems);
     zones_complete(words);
     return errors_so_far(problems) == before ? words : NULL;
-}
-
-const char *words_language(const struct words *words)
-{
-    return words->language.text;
-}
-
-const char *words_get(const struct words *words, enum word word)
-{
-    return words->texts[word].text;
-}
-
-/* The value given for the name between the braces, or NULL. */
-static const char *value_of(const char *blank, size_t length, va_list pairs)
-{
-    for (const char *name; (name = va_arg(pairs, const char *)) != NULL;) {
-        const char *value = va_arg(pairs, const char *);
-        if (strlen(name) == length - 2 && memcmp(name, blank + 1, length - 2) == 0)
-            return value;
-    }
-    return NULL;
-}
-
-/* The pairs are looked through anew for every blank. */
-static void blank_fill(struct text_builder *out, const char *blank, size_t length,
-                       va_list pairs)
-{
-    va_list again;
-    va_copy(again, pairs);
-    const char *value = value_of(blank, length, again);
-    va_end(again);
-    if (value != NULL)
-        text_add(out, value);
-    else
-        text_add_bytes(out, blank, length);
-}
-
-const char *words_fill(const struct words *words, struct arena *arena, enum word word, ...)
-{
-    struct text_builder out = text_builder_in(arena);
-    va_list pairs;
-    va_start(pairs, word);
-    for (const char *at = words_get(words, word); *at != '\0';) {
-        size_t length = blank_length(at);
-        if (length > 0)
-            blank_fill(&out, at, length, pairs);
-        else
-            text_add_bytes(&out, at, 1);
-        at += length > 0 ? length : 1;
-    }
-    va_end(pairs);
-    return out.at;
-}
-
-/* NULL for what is no item or zone: that is the caller's fault, not the file's. */
-static const struct item_words *item_names(const struct words *words, const char *item)
-{
-    for (size_t i = 0; i < ITEM_TOTAL; i++)
-        if (text_equal(item_at(i)->key, item))
-            return &words->items[i];
-    return NULL;
-}
-
-const char *words_item(const struct words *words, const char *item)
-{
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->one.text;
-}
-
-const char *words_items(const struct words *words, const char *item)
-{
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->many.text;
-}
-
-const char *words_zone(const struct words *words, const char *zone)
-{
-    for (size_t i = 0; i < ZONE_TOTAL; i++)
-        if (text_equal(zone_at(i)->key, zone))
-            return words->zones[i].text;
-    return NULL;
 }

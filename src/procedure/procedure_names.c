@@ -1,5 +1,5 @@
 /* procedure_names.c - {names} in the texts of a procedure: of its steps, or of other cards,
- * whose numbers are filled in (room: record). Whether a card of that name exists is asked
+ * whose numbers are filled in (room: procedure). Whether a card of that name exists is asked
  * of the whole set; the number is filled in when the card is composed. */
 #include "procedure_texts.h"
 

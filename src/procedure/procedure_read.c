@@ -1,4 +1,4 @@
-/* procedure_read.c - one emergency's general instructions (room: record): the
+/* procedure_read.c - one emergency's general instructions (room: procedure): the
  * logic file as a whole, and the head of its texts. Steps, boxes and checks are in files
  * of their own. Never looks at a boat, and never at another procedure. */
 #include "procedure_texts.h"

@@ -1,4 +1,4 @@
-/* procedure_check.c - what only the whole procedure shows (room: record): how
+/* procedure_check.c - what only the whole procedure shows (room: procedure): how
  * many of each, and steps that are named but do not exist. Never mends. */
 #include "procedure_texts.h"
 

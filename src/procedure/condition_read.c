@@ -1,4 +1,4 @@
-/* condition_read.c - the `when` of a procedure (room: record): plain YAML, no
+/* condition_read.c - the `when` of a procedure (room: procedure): plain YAML, no
  * formula language. Reads what is asked and whether it can be asked at all;
  * never answers it for a boat. */
 #include "condition_reading.h"

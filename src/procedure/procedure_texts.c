@@ -1,5 +1,5 @@
 /* procedure_texts.c - the texts of a procedure by language: what the logic asks for under
- * an id, read from each language's file and put beside the logic (room: record). A text
+ * an id, read from each language's file and put beside the logic (room: procedure). A text
  * that is missing in one language, or that no id asks for, is told; nothing is made up. */
 #include "procedure_texts.h"
 

@@ -1,4 +1,4 @@
-/* procedure_boxes.c - what stands beside the steps (room: record): who calls when, the
+/* procedure_boxes.c - what stands beside the steps (room: procedure): who calls when, the
  * decision, nevers and cautions, with their texts. Never words anything itself. */
 #include "procedure_texts.h"
 

@@ -1,4 +1,4 @@
-/* procedure_calls.c - the radio messages of a procedure (room: record): English by law, so
+/* procedure_calls.c - the radio messages of a procedure (room: procedure): English by law, so
  * what they say stands in the logic. Never words anything itself. */
 #include "procedure_texts.h"
 

@@ -1,4 +1,4 @@
-/* zone_list.h - the zones of a boat, one row each (private to src/record).
+/* zone_list.h - the zones of a boat, one row each (room: record).
  * Columns: key, family, side, from and to in hundredths of the hull from the
  * bow, level, on catamarans only?, in a hull on catamarans?, a landmark of the
  * plan?, a locker where vapour lies? A zone without a side of its own takes the item's. */

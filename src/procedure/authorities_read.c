@@ -1,9 +1,8 @@
 /* authorities_read.c - the sources that steps, cautions and nevers stand on
- * (room: record). Never judges whether a source says what a card says: people
+ * (room: procedure). Never judges whether a source says what a card says: people
  * do, and write down how far they read. */
-#include "procedure.h"
+#include "procedure_room.h"
 
-#include "record.h"
 #include "text.h"
 
 enum { TAG_LIMIT = 14 };   /* characters: printed small beside a caution */

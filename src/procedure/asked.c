@@ -1,6 +1,6 @@
 /* asked.c - which items a set of procedures asks a boat's record for, in the order
- * of a walk through the boat (room: record). Never looks at a boat. */
-#include "starter.h"
+ * of a walk through the boat (room: procedure). Never looks at a boat. */
+#include "asked.h"
 
 #include "text.h"
 

@@ -1,9 +1,9 @@
 /* condition_reading.h - what the two files that read conditions share. Private to
- * src/record. */
+ * src/procedure. */
 #ifndef MAYDECK_CONDITION_READING_H
 #define MAYDECK_CONDITION_READING_H
 
-#include "record.h"
+#include "procedure_room.h"
 
 struct condition_reading {
     struct arena *arena;

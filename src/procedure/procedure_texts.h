@@ -1,9 +1,9 @@
 /* procedure_texts.h - what the readers of a procedure's parts share to get their texts from
- * each language's file. Private to src/record. */
+ * each language's file. Private to src/procedure. */
 #ifndef MAYDECK_PROCEDURE_TEXTS_H
 #define MAYDECK_PROCEDURE_TEXTS_H
 
-#include "record.h"
+#include "procedure_room.h"
 
 /* What stands in one place of the texts, by number of language: NULL where the file has
  * nothing there that can be read, which has been told. `nodes` NULL: nothing is wanted. */
@@ -55,6 +55,11 @@ struct texts_at text_files_open(struct procedure_reading *reading);
  * writes them into the other file. */
 extern const struct stray_key logic_keys[];
 extern const struct stray_key text_keys[];
+
+/* A table of the logic, where texts are often written. */
+#define LOGIC_TABLE(called, rows) \
+    {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0]), \
+     .strays = text_keys}
 
 /* ---- procedure_steps.c, procedure_boxes.c ---- */
 

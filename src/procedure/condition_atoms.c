@@ -1,8 +1,8 @@
 /* condition_atoms.c - what may be asked of a boat's gear, key by key (room:
- * record). Never joins conditions: condition_read.c does. */
+ * procedure). Never joins conditions: condition_read.c does. */
 #include "condition_reading.h"
 
-#include "item.h"
+#include "boat.h"
 #include "number.h"
 #include "text.h"
 

@@ -1,4 +1,4 @@
-/* item_list.h - the register of gear, one row a kind (private to src/record).
+/* item_list.h - the register of gear, one row a kind (room: record).
  * Columns: key, class, key of its symbol, the zone where most boats have it (only
  * for the order of a walk: where it is, is recorded), one for each engine?, what to
  * record besides the place. A kind whose sign nobody drew has none: a neighbour's sign

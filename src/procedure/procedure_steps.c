@@ -1,5 +1,5 @@
 /* procedure_steps.c - the steps of a procedure and their cases, with their texts (room:
- * record). Never chooses a case: that takes a boat. */
+ * procedure). Never chooses a case: that takes a boat. */
 #include "procedure_texts.h"
 
 #include "text.h"

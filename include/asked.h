@@ -1,0 +1,16 @@
+/* asked.h - what a set of procedures asks a boat's record for (room: procedure). It
+ * never looks at a boat. */
+#ifndef MAYDECK_ASKED_H
+#define MAYDECK_ASKED_H
+
+#include "procedure.h"
+#include "starter.h"
+
+/* Every item that the procedures name in uses, also or a condition, each once, in
+ * the order of a walk by usual zones: the deck from stern to bow, then below from
+ * the companionway forward, then aft. `type` is monohull or catamaran: what only the
+ * other is asked is left out; NULL: both. */
+struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
+                              const char *type, struct arena *arena);
+
+#endif

@@ -1,0 +1,57 @@
+/* reading.h - what readers of YAML files do alike (room: record): rows of field tables,
+ * sections read by their table, and texts that must be sound. */
+#ifndef MAYDECK_READING_H
+#define MAYDECK_READING_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "arena.h"
+#include "problem.h"
+#include "yaml_fields.h"
+
+/* One row of a field table: the key is the member's name (ROW) or another. */
+#define KEYED(record, name, member, field_kind, ...) \
+    {.key = (name), .kind = (field_kind), .offset = offsetof(record, member), __VA_ARGS__}
+#define ROW(record, member, field_kind, ...) \
+    KEYED(record, #member, member, field_kind, __VA_ARGS__)
+#define TABLE(called, rows) \
+    {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0])}
+
+/* Errors so far: a reader compares before and after to know whether its own
+ * input was sound. */
+size_t errors_so_far(const struct problems *problems);
+
+/* Reads a mapping by its table and refuses stray spaces and line breaks in its
+ * texts. A node of NULL (a section left out) is nothing wrong. */
+void section_read(const struct yaml_node *node, const struct field_table *table, void *record,
+                  struct arena *arena, struct problems *problems);
+
+/* The same for what a base writes itself: texts without markup and placeholders. */
+void plain_section_read(const struct yaml_node *node, const struct field_table *table,
+                        void *record, struct arena *arena, struct problems *problems);
+
+/* How many entries a list has; an error and 0 where it is no list. */
+size_t entries_count(const struct node_value *list, const char *key, struct problems *problems);
+
+/* The place of an entry for messages: that of the value if it has one. */
+struct place place_or(struct place first, struct place otherwise);
+
+/* What is wrong with the **bold** parts of a text, or NULL. */
+const char *bold_fault(const char *text);
+
+bool list_holds(const struct list_value *list, const char *word);
+
+/* The nearest known word as a remedy, or `otherwise`. `known` is NULL-ended. */
+const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
+                           struct arena *arena);
+
+/* Tells signal words that are written by ear or in another alphabet, PENTAFIVE, and
+ * channel 70 where somebody is told to talk: in all texts of a tree. */
+void voice_words_check(const struct yaml_node *node, struct arena *arena,
+                       struct problems *problems);
+
+/* Tells what a call cannot hold: any letter besides those of English. */
+void english_check(const char *key, const struct text_value *value, struct problems *problems);
+
+#endif
