@@ -47,7 +47,8 @@ static void difference_tell(const struct text_mapping *mapping, struct place pla
     problem_add(mapping->reading->problems, SEVERITY_ERROR,
                 place_or(place, mapping->node->place), remedy,
                 "%s is given in only one of the languages %s and %s", key,
-                language_file(mapping, 0)->language, language_file(mapping, mapping->language)->language);
+                language_file(mapping, 0)->language,
+                language_file(mapping, mapping->language)->language);
 }
 
 /* Languages say the same: none leaves out what the first says, or says more. */
