@@ -219,6 +219,7 @@ void decision_read(struct procedure_reading *reading, const struct node_value *n
 /* Nevers or cautions, as `table` has it. */
 struct warnings {
     const struct field_table *table;
+    const char *key;
     struct warning *items;
     size_t count;
 };
@@ -227,7 +228,7 @@ static void warnings_texts_read(struct procedure_reading *reading,
                                 const struct warnings *warnings, const struct texts_at *texts)
 {
     const struct text_value **ids = arena_array(reading->arena, warnings->count, sizeof *ids);
-    const char *what = text_format(reading->arena, "set of texts by %s", warnings->table->what);
+    const char *what = text_format(reading->arena, "set of texts under %s", warnings->key);
     struct wanted_list list = {0};
     for (size_t i = 0; i < warnings->count; i++) {
         struct warning *warning = &warnings->items[i];
@@ -245,7 +246,7 @@ static struct warnings warnings_read(struct procedure_reading *reading,
 {
     size_t count = entries_count(list, key, reading->problems);
     struct warnings warnings = {
-        table, arena_array(reading->arena, count, sizeof *warnings.items), count};
+        table, key, arena_array(reading->arena, count, sizeof *warnings.items), count};
     for (size_t i = 0; i < count; i++) {
         struct warning_entry entry = {0};
         const struct yaml_node *node = list->node->items[i];

@@ -129,7 +129,7 @@ static void calls_texts_read(struct procedure_reading *reading, struct procedure
             want(reading, &list, text_by_id(reading, &calls[i].id, &calls[i].if_));
     }
     ids_check(reading, ids, count, "call");
-    texts_read(reading, texts, "set of texts by call", list.rows, list.count);
+    texts_read(reading, texts, "set of texts under calls", list.rows, list.count);
     for (size_t i = 0; i < count; i++)
         call_id_check(reading, &calls[i], together);
 }

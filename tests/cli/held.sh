@@ -90,16 +90,17 @@ silent() {
 # step_words CARD STEP: what a step and its cases say, a line each, without stars.
 step_words() {
     awk -v step="$2" '
-        /^  - id: / { inside = $3 == step }
-        inside && /^ +(- )?act: / {
+        /^[a-z]/ { steps = $1 == "steps:" }
+        steps && /^  [a-z]/ { inside = $1 == step ":" }
+        steps && inside && /^ +act: / {
             sub(/^[^"]*"/, ""); sub(/"[^"]*$/, ""); gsub(/\*\*/, ""); print
         }
-    ' "procedures/$1.yaml"
+    ' "procedures/words/en/$1.yaml"
 }
 
 # The title of a card as its page has it.
 title_of() {
-    sed -n 's/^title: //p' "procedures/$1.yaml" | tr -d '"' | tr '[:lower:]' '[:upper:]'
+    sed -n 's/^title: //p' "procedures/words/en/$1.yaml" | tr -d '"' | tr '[:lower:]' '[:upper:]'
 }
 
 # ---- nothing changed: what the rest is measured by ----
