@@ -39,7 +39,8 @@ program := $(build)/maydeck
 endif
 shim := $(build)/fault.so
 contrast := $(build)/contrast
-archive := $(build)/rooms.a
+unit_program := $(build)/unit
+unit_list := $(build)/tests/unit/unit_list.h
 
 sources      := $(sort $(wildcard src/*/*.c))
 headers      := $(sort $(wildcard include/*.h src/*/*.h))
@@ -48,10 +49,15 @@ test_helpers := $(filter-out $(test_sources),$(sort $(wildcard tests/unit/*.c)))
 
 objects        := $(sources:src/%.c=$(build)/src/%.o)
 main_object    := $(build)/src/app/main.o
-linked_objects := $(filter-out $(main_object),$(objects)) \
-                  $(test_helpers:%.c=$(build)/%.o)
+helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
-test_programs  := $(test_sources:%.c=$(build)/%)
+
+# Tests that lay out, draw or read back whole sets of cards: too slow to wait for
+# after each changed line.
+test_names  := $(test_sources:tests/unit/%.c=%)
+fleet_tests := test_layout test_plan test_proof_pages test_proof_raster test_proof_table \
+               test_safety_page
+unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
 
@@ -128,14 +134,23 @@ $(program): $(objects)
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(LINK) -o $@ $(objects) $(library_links)
 
-# The rooms as one archive: each test takes from it what it needs.
-$(archive): $(linked_objects)
-	@rm -f $@
-	$(Q)ar rcs $@ $^
+# All unit tests are one program, linked once however many of them a changed line
+# reaches. Each test file has a main of its own, which goes by the file's name here.
+$(unit_list): FORCE
+	@mkdir -p $(@D)
+	@{ printf '/* made by the Makefile */\n#define UNIT_LIST(X)'; printf ' X(%s)' $(test_names); \
+	    echo; } >$@.new
+	@cmp -s $@.new $@ || cp $@.new $@
+$(build)/tests/unit/unit_main.o: $(unit_list)
+$(build)/tests/unit/unit_main.o: room_flags = -I$(dir $(unit_list))
 
-$(test_programs): $(build)/%: $(build)/%.o $(archive)
+.SECONDARY: $(test_objects)
+$(build)/tests/unit/%.unit.o: $(build)/tests/unit/%.o
+	$(Q)objcopy --redefine-sym main=$*_main $< $@
+
+$(unit_program): $(test_objects:.o=.unit.o) $(helper_objects) $(filter-out $(main_object),$(objects))
 	@[ $(V) = 1 ] || echo "  LINK $@"
-	$(Q)$(LINK) -o $@ $< $(archive) $(library_links) -lcmocka
+	$(Q)$(LINK) -o $@ $^ $(library_links) -lcmocka
 
 $(shim): tests/shim/fault.c $(build)/flags
 	@mkdir -p $(@D)
@@ -181,7 +196,8 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # ---- testing ----
 
 run_tests = VARIANT='$(VARIANT)' BUILD='$(build)' MAYDECK='$(program)' SHIM='$(shim)' \
-    UNIT_PROGRAMS='$(test_programs)' ONLY='$(ONLY)' sh tests/run
+    UNIT='$(unit_program)' UNIT_TESTS='$(unit_tests)' FLEET_TESTS='$(fleet_tests)' \
+    ONLY='$(ONLY)' sh tests/run
 tested := $(program) out/fonts/.copied
 
 .PHONY: test
@@ -189,11 +205,14 @@ test: ## Install what is missing, build and run all tests (ONLY=word: those name
 	@sh .setup/packages test
 	@$(MAKE) check
 
-.PHONY: check check-unit check-errors check-pages check-cli check-layers check-style
-check: headers $(tested) $(test_programs) $(shim) $(contrast) ## All tests, without looking for packages
-	@$(run_tests) unit layers style errors pages cli
-check-unit: $(test_programs) out/fonts/.copied ## Unit tests
+.PHONY: check unit check-unit check-fleets check-errors check-pages check-cli check-layers check-style
+check: headers $(tested) $(unit_program) $(shim) $(contrast) ## All tests, without looking for packages
+	@$(run_tests) unit fleets layers style errors pages cli
+unit: check-unit ## The same as check-unit: what to run after each changed line
+check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
 	@$(run_tests) unit
+check-fleets: $(unit_program) out/fonts/.copied ## Unit tests that lay out whole fleets
+	@$(run_tests) fleets
 check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
 check-pages: $(tested) ## Page goldens: every page of the specimen fleet
@@ -212,9 +231,9 @@ check-valgrind: ## Unit tests and error goldens under valgrind
 	@sh .setup/packages valgrind
 	@$(MAKE) VARIANT=debug valgrind-run
 .PHONY: valgrind-run
-valgrind-run: $(tested) $(test_programs)
+valgrind-run: $(tested) $(unit_program)
 	@WRAP='valgrind -q --error-exitcode=99 --leak-check=full --errors-for-leak-kinds=definite' \
-	$(run_tests) unit errors
+	$(run_tests) unit fleets errors
 
 .PHONY: golden-accept
 golden-accept: $(tested) ## Show how error and page goldens differ, and take the new ones
@@ -232,9 +251,9 @@ $(build)/headers/%.ok: % $(headers) $(build)/flags
 coverage: ## Run all tests and show the lines reached, file by file
 	@$(MAKE) VARIANT=coverage coverage-run
 .PHONY: coverage-run
-coverage-run: $(tested) $(test_programs) $(shim) $(contrast)
+coverage-run: $(tested) $(unit_program) $(shim) $(contrast)
 	@find $(build) -name '*.gcda' -delete
-	-@$(run_tests) unit errors pages cli
+	-@$(run_tests) unit fleets errors pages cli
 	@sh tests/style/coverage $(build)
 
 .PHONY: bench

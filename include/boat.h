@@ -6,6 +6,7 @@
 #include <stddef.h>
 
 #include "arena.h"
+#include "choices.h"
 #include "item.h"
 #include "position.h"
 #include "problem.h"
@@ -17,8 +18,10 @@ struct equipment {
     const struct zone *place_zone;    /* zone looked up */
     enum side place_side;             /* of the item, or of its zone */
     struct place place;               /* of the entry in the boat file */
-    struct text_value item, tag, name, zone, side, spot, how;
-    struct list_value inside, cuts, serves;
+    struct item_value item;
+    struct text_value tag, name, zone, side, spot, how;
+    struct item_values cuts;
+    struct list_value inside, serves;
     struct number_value count;
     struct node_value at;             /* at: [x, y], as two numbers in: */
     struct number_value at_x, at_y;   /* metres aft of the bow, to starboard of the centreline */
@@ -59,7 +62,7 @@ struct silence {
 
 /* What the boat file says is not fitted: at all, or not for some of her engine spaces. */
 struct absence {
-    struct text_value item;
+    struct item_value item;
     bool whole;                       /* she has none at all */
     struct list_value serves;         /* else: the engine spaces without one */
     struct place place;
@@ -112,11 +115,11 @@ const struct field_table *boat_fields(void);
 const struct field_table *radio_fields(void);
 
 /* Is the item fitted? NOT_RECORDED: no piece, and not said that she has none. */
-enum answer boat_fitted(const struct boat *boat, const char *item);
+enum answer boat_fitted(const struct boat *boat, enum item_key item);
 
 /* The same for one of her engine spaces, on a boat with two: YES where a piece serves it
  * or may, NO where that is said, NOT_RECORDED also where pieces serve only the other. */
-enum answer boat_fitted_for(const struct boat *boat, const char *item, const char *space);
+enum answer boat_fitted_for(const struct boat *boat, enum item_key item, const char *space);
 
 /* Is the space among those that the piece is said to serve? */
 bool gear_serves(const struct equipment *gear, const char *space);
@@ -126,7 +129,7 @@ bool gear_serves(const struct equipment *gear, const char *space);
 bool gear_shares_locker(const struct equipment *a, const struct equipment *b);
 
 /* What says that the item is not fitted, at all or (space not NULL) for that space. */
-const struct absence *boat_absence(const struct boat *boat, const char *item,
+const struct absence *boat_absence(const struct boat *boat, enum item_key item,
                                    const char *space);
 
 /* Tags of one letter that were given, since higher ones were, and are neither on a piece
@@ -163,7 +166,7 @@ struct local_rule {
 
 /* Months from a service (or making, or installing) to the next, as the base has it. */
 struct interval {
-    struct text_value item;
+    struct item_value item;
     struct number_value months;
     struct place place;
 };

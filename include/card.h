@@ -90,13 +90,14 @@ struct card_decision {
 
 struct card_warning {
     const char *text;
-    const char *symbol;           /* never: glyph key or NULL */
+    enum symbol_key symbol;       /* of a never; SYMBOL_NONE: it has none */
     const char *tag;              /* source tag, such as MAIB */
     struct place origin;
 };
 
 struct card_call {
     bool given;
+    bool silent;                  /* nobody can call from it: there is no script to say */
     const char *title, *station;  /* the panel's head, left and right */
     const struct card_text *operate;
     size_t operate_count;
@@ -188,7 +189,7 @@ struct card {
     const char *space;            /* zone of `per`, or NULL */
     const char *title;            /* upper case */
     const char *subject;          /* how other cards name it */
-    const char *symbol;
+    enum symbol_key symbol;       /* beside the title */
     enum sign_class stripe;       /* fire, rescue, control, warning */
     bool distress;
     int number, of;
@@ -244,7 +245,7 @@ struct card_set {
     size_t count;
     size_t held;
     /* Items told as not recorded at all, since they hold cards back. */
-    const char *const *unrecorded;
+    const enum item_key *unrecorded;
     size_t unrecorded_count;
     const struct card_not_hers *not_hers;
     size_t not_hers_count;
@@ -291,6 +292,25 @@ const struct card_set *compose_set_limited(const struct compose_input *input,
  * figure that found no room. */
 void figure_notes(const struct compose_input *input, const struct card_set *set,
                   struct arena *arena, struct problems *problems);
+
+/* A card of the boat's set by its names. */
+struct card_name { const char *key, *procedure_key, *title; };
+
+/* All of them in order; none is composed. */
+const struct card_name *card_names(const struct compose_input *input, struct arena *arena,
+                                   size_t *count);
+
+/* What a card says on the radio. */
+struct card_saying {
+    struct card_call call;
+    const struct card_section *sections;   /* of the distress card; some have a script */
+    size_t section_count;
+};
+
+/* Composes that alone of the card with this key, which must be one of card_names. A script
+ * that cannot be said is NULL, with problems. */
+struct card_saying card_saying(const struct compose_input *input, const char *key,
+                               struct arena *arena, struct problems *problems);
 
 /* A script of the distress card in full; with a nature, the MAYDAY with that
  * phrase. Also what boats without a fixed set say. NULL (with problems) when it

@@ -26,7 +26,7 @@ struct bytes { const unsigned char *at; size_t length; };
 /* Writes the document into memory. Same input, same bytes: no clock, no locale,
  * /ID from the content. False with a SEVERITY_FAILURE in `problems`: when libharu
  * or HarfBuzz failed, and before anything is drawn when a page holds what would
- * be blank or mislead: a sign that is unknown, smaller than 7 mm or in the frame
+ * be blank or mislead: a sign that is none, smaller than 7 mm or in the frame
  * of another class than its symbol's, a text without ink, a line without width,
  * a place off any paper. Each names the card and carries the item's origin. */
 bool pdf_make(const struct document *document, const struct faces *faces, struct arena *arena,

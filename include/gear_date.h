@@ -29,7 +29,7 @@ enum { GEAR_FIELDS_FROM = 3 };
  * `from` knows stamps alone. The months of the base (`intervals:`) stand in for
  * `months` unless `months_fixed`. */
 struct gear_rule {
-    const char *item;                        /* NULL: the kinds without a row of their own */
+    enum item_key item;                      /* none: the kinds without a row of their own */
     enum gear_field from[GEAR_FIELDS_FROM];  /* in this order; GEAR_NO_FIELD ends it */
     int months;                              /* 0: only where the base sets months */
     int life_months;                         /* from `made` at most; 0: no such limit */

@@ -7,6 +7,18 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "item_list.h"
+#include "symbol.h"
+
+/* Every kind of gear, in the order of the register. */
+enum item_key {
+    ITEM_NONE,               /* no kind is given */
+#define ITEM_ENUM(key, ...) ITEM_##key,
+    ITEM_LIST(ITEM_ENUM)
+#undef ITEM_ENUM
+    ITEM_COUNT               /* one more than there are kinds: the size of a table by kind */
+};
+
 /* The class of an item: the letter its tags begin with. */
 enum item_class {
     ITEM_FIRE = 'F',
@@ -15,18 +27,24 @@ enum item_class {
 };
 
 struct item_kind {
-    const char *key;         /* fuel_shutoff_diesel */
+    enum item_key item;
+    const char *key;         /* fuel_shutoff_diesel: its name in files */
     enum item_class class;
-    const char *symbol;      /* key of symbol_find; NULL: the class frame with the tag */
+    enum symbol_key symbol;  /* SYMBOL_NONE: the class frame with the tag */
     const char *usual_zone;  /* where most boats have it: orders lists, says nothing of a boat */
     bool by_engine;          /* with two engine spaces each item must say which it serves */
     const char *record;      /* what to record besides the place, for people */
 };
 
-const struct item_kind *item_find(const char *key);   /* NULL: no such kind */
-const struct item_kind *item_at(size_t index);        /* NULL past the end */
-size_t item_count(void);
-extern const char *const item_key_list[];             /* NULL-ended, in table order */
+const struct item_kind *item_find(const char *key);          /* NULL: no such kind */
+const struct item_kind *item_kind_of(enum item_key item);    /* NULL for ITEM_NONE */
+const char *item_word(enum item_key item);                   /* its key; "" for ITEM_NONE */
+
+/* The keys, NULL-ended, each at its value less one: the choices of a field. */
+extern const char *const item_key_list[];
+
+/* Is the item among these, of which the last is followed by ITEM_NONE? */
+bool item_among(const enum item_key *among, enum item_key item);
 
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
 

@@ -45,7 +45,7 @@ enum truth gear_inside(const struct composing *composing, const struct equipment
                        const char *const *zones, size_t count);
 
 /* Does it cut the other item off? Not recorded counts as yes. */
-bool gear_cuts(const struct equipment *gear, const char *other);
+bool gear_cuts(const struct equipment *gear, enum item_key other);
 
 /* The words that are for this boat: the first whose condition holds; NULL when a fact is
  * missing that decides, or the list is empty. */
@@ -55,11 +55,11 @@ const struct said *said_take(struct composing *composing, const struct said_list
 
 /* Is the item asked of that engine space in particular? On a boat with two a card of one
  * asks of its own; another card asks of both, for kinds that each engine has. */
-bool space_asked(const struct composing *composing, const char *item, const char *space);
+bool space_asked(const struct composing *composing, enum item_key item, const char *space);
 
 /* The gear of one kind that this card concerns: the first at or after *index;
  * NULL when there is no more. */
-const struct equipment *gear_next(const struct composing *composing, const char *item,
+const struct equipment *gear_next(const struct composing *composing, enum item_key item,
                                   size_t *index);
 
 /* How far one goes for it; not recorded counts as below. */

@@ -69,7 +69,7 @@ struct page_item {
     size_t step_count;
     struct point from, to;         /* PAGE_LINE */
     enum sign_class sign;          /* PAGE_SIGN: area is the square it fills */
-    const char *glyph;             /* PAGE_SIGN: key of symbol_find, or NULL: frame only */
+    enum symbol_key glyph;         /* PAGE_SIGN; SYMBOL_NONE: frame only */
     enum page_role role;           /* text */
     enum page_part part;           /* lines and shapes */
     size_t paragraph;              /* text: lines of one paragraph share a number; 0: alone */

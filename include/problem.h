@@ -1,7 +1,9 @@
 /* problem.h - everything a run has to say about its inputs (room: base).
  *
  * Nothing is printed where it is found: problems are collected, sorted by file,
- * line and column, told once, and the worst decides the exit status. */
+ * line and column, told once, and the worst decides the exit status. Each part of a
+ * run that can fail alone, such as a boat, has a list of its own; what goes on or stops
+ * follows from what a function returns, never from the worst of a list. */
 #ifndef MAYDECK_PROBLEM_H
 #define MAYDECK_PROBLEM_H
 
@@ -52,6 +54,10 @@ void problem_add_check(struct problems *problems, const char *check, enum severi
                        struct place place, const char *remedy, const char *format, ...)
     __attribute__((format(printf, 6, 7)));
 
+/* Adds all of `part`, each with the boat and the check it has there, in the order in which
+ * they were added there. Messages are copied: `part` may die after. */
+void problems_join(struct problems *problems, const struct problems *part);
+
 /* Was an error told at just this place, of the boat being worked on, and by the check
  * of that id? NULL: by any. */
 bool problems_error_at(const struct problems *problems, struct place place,
@@ -64,7 +70,7 @@ bool problems_reach(const struct problems *problems, enum severity severity);
 
 /* All problems in the order of printing; identical ones (same place, severity
  * and words) once. The array belongs to the arena of problems_new. */
-const struct problem *problems_sorted(struct problems *problems, size_t *count);
+const struct problem *problems_sorted(const struct problems *problems, size_t *count);
 
 /* Appends one problem as
  *     file:line:column: error: what

@@ -7,6 +7,7 @@
 #include <stddef.h>
 
 #include "arena.h"
+#include "choices.h"
 #include "problem.h"
 #include "symbol.h"
 #include "yaml_fields.h"
@@ -18,7 +19,7 @@ enum condition_kind {
     CONDITION_NOT_FITTED,  /* item */
     CONDITION_INSIDE,      /* item; words: zones */
     CONDITION_IS,          /* item, field, words: one value */
-    CONDITION_CUTS,        /* item; words: one other item */
+    CONDITION_CUTS,        /* item; other: the item that is cut off */
     CONDITION_REACH,       /* item; words: how far one goes for it at most, see enum reach */
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
     CONDITION_BOAT,        /* words: what she is, one of boat_words */
@@ -39,7 +40,7 @@ extern const char *const boat_words[];
 struct condition {
     enum condition_kind kind;
     struct place place;
-    const char *item;
+    enum item_key item, other;
     const char *field;
     const char *const *words;
     size_t word_count;
@@ -72,6 +73,10 @@ const struct authority *authority_find(const struct authorities *authorities, co
 
 /* ---- procedures ---- */
 
+/* A sign, and the class of one, as a procedure names it. */
+struct symbol_value CHOICE_OF(enum symbol_key);
+struct class_value CHOICE_OF(enum sign_class);
+
 /* Words to print, with where they came from. */
 struct basis {
     struct list_value sources;
@@ -83,7 +88,7 @@ struct basis {
 struct step_case {
     const struct condition *when;
     struct text_value id, act, because, within, state, shows;
-    struct list_value uses, also;
+    struct item_values uses, also;
     struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
     struct basis basis;
     struct place place;
@@ -96,7 +101,7 @@ struct procedure_step {
     struct text_value shows;        /* field of the gear printed as its handling; NULL: how */
     struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */
     struct list_value lethal;
-    struct list_value uses, also;   /* also: gear shown when fitted, nothing said when not */
+    struct item_values uses, also;  /* also: gear shown when fitted, nothing said when not */
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;
@@ -131,7 +136,7 @@ struct decision {
 /* A never or a caution; `when` NULL: always. */
 struct warning {
     struct text_value id, say;
-    struct text_value symbol;   /* of a never: the sign of a prohibition, or none */
+    struct symbol_value symbol; /* of a never: the sign of a prohibition, or none */
     const struct condition *when;
     struct basis basis;
     struct place place;
@@ -162,14 +167,14 @@ enum call_from call_from_of(const struct procedure_call *call);
 struct procedure {
     const struct source *source;
     struct text_value key, per, title, subject, kind;
-    struct text_value symbol;       /* the sign beside the title: of the class of the stripe */
-    enum sign_class stripe;         /* fire, rescue, control or warning */
+    struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
+    struct class_value stripe;      /* fire, rescue, control or warning */
     struct number_value order;
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
-    struct list_value vapour_from;  /* items whose lockers nobody reaches into for other gear */
-    struct list_value despite_vapour;   /* items that are offered there all the same */
+    struct item_values vapour_from; /* items whose lockers nobody reaches into for other gear */
+    struct item_values despite_vapour;  /* items that are offered there all the same */
     const struct condition *when;   /* the card belongs to the boat's set only then */
     struct text_value when_reason;
     const struct procedure_step *steps;

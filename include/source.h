@@ -17,6 +17,7 @@ struct source {
     size_t length;
     const size_t *line_starts;
     size_t line_count;
+    bool marked;        /* a byte order mark stood before `bytes` */
 };
 
 /* Where something stands: line and column from 1, columns in characters,

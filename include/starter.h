@@ -34,7 +34,7 @@ const char *starter_entry_for(const struct asked_item *asked, const char *tag,
 /* A tag to propose for each of the list, after those that the record uses and those
  * proposed for the items in `told`. */
 const char *const *starter_tags(const struct asked_list *asked, const struct boat *boat,
-                                const char *const *told, size_t told_count,
+                                const enum item_key *told, size_t told_count,
                                 struct arena *arena);
 
 /* Whole files. They can be read as they are: what is missing is told. */

@@ -9,6 +9,7 @@
 
 /* Frame shape of a sign: the class is told by shape, never by colour alone. */
 enum sign_class {
+    SIGN_NONE,         /* no sign */
     SIGN_FIRE,         /* square */
     SIGN_RESCUE,       /* square with round corners */
     SIGN_CONTROL,      /* disc */
@@ -18,7 +19,8 @@ enum sign_class {
     SIGN_CLASS_COUNT
 };
 
-/* fire, rescue, control, warning, prohibition, mandatory: as files and dumps name it. */
+/* fire, rescue, control, warning, prohibition, mandatory: as files and dumps name it; "none"
+ * of SIGN_NONE. */
 const char *sign_class_word(enum sign_class sign);
 
 /* Every sign: its key in files, its class, what it means. Its drawing stands under the
@@ -124,7 +126,8 @@ enum symbol_key {
     SYMBOL_COUNT
 };
 
-/* All keys in the order of the list, NULL-ended: the choices of a field that names one. */
+/* All keys in the order of the list, NULL-ended: the choices of a field that names one.
+ * That of a sign stands at its SYMBOL_key - 1. */
 extern const char *const symbol_keys[];
 
 /* One stroke or shape of a drawing in a module of 100 x 100 units, y up; the letters
@@ -149,7 +152,7 @@ struct symbol {
     const struct symbol_drawing *drawing;
 };
 
-const struct symbol *symbol_find(const char *key);       /* NULL if there is none */
-const struct symbol *symbol_at(size_t index);            /* NULL past the end */
+/* What the register says of it; NULL for SYMBOL_NONE. */
+const struct symbol *symbol_of(enum symbol_key key);
 
 #endif

@@ -3,87 +3,170 @@
 #ifndef MAYDECK_WORDS_H
 #define MAYDECK_WORDS_H
 
+#include <stddef.h>
 #include <stdint.h>
 
 #include "arena.h"
+#include "item.h"
 #include "problem.h"
 #include "source.h"
 
-/* The first column names the word in C, the second its key in procedures/words. */
+/* What the file has for a word: one text; a text, or one for each form that a number takes;
+ * how two of a list are joined, or that for two, for many and for the last of many. */
+enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
+
+/* One row a word: its name in C, its key in procedures/words, its shape, and the {names} that
+ * are filled in: the text of each language has all of them and no other, so that no language
+ * leaves out a place or a tag. (A form that is for one number alone may do without the
+ * number, which is the first name of a counted word.) */
 #define WORD_LIST(X) \
-    X(WHEN, "when") \
-    X(CARD_OF, "card_of") X(YES, "yes") X(NO, "no") X(NEVER, "never") X(CAUTION, "caution") \
-    X(AFTER_STEP, "after_step") X(SEE_CARD, "see_card") X(LOCAL_RULE, "local_rule") \
-    X(RESCUE_CENTRE, "rescue_centre") X(CHANNEL_16, "channel_16") \
-    X(BASE_PHONE, "base_phone") X(CALL_MAYDAY, "call_mayday") X(CALL_PAN_PAN, "call_pan_pan") \
-    X(CALL_BOTH, "call_both") X(CALL_HANDHELD, "call_handheld") \
-    X(CALL_NO_RADIO, "call_no_radio") X(RADIO_AT, "radio_at") \
-    X(HANDHELD_AT, "handheld_at") X(SET_ON, "set_on") X(SET_ON_PLAIN, "set_on_plain") \
-    X(SET_KEY, "set_key") X(SET_KEY_NO_HOLD, "set_key_no_hold") \
-    X(MAYDAY_ONLY, "mayday_only") X(SET_NO_DSC, "set_no_dsc") \
-    X(SET_NO_FIXED, "set_no_fixed") X(SET_CHANNEL, "set_channel") X(SET_TALK, "set_talk") \
-    X(SET_HANDHELD, "set_handheld") X(SET_HANDHELD_FIRST, "set_handheld_first") \
-    X(SET_HANDHELD_NONE, "set_handheld_none") X(SET_HANDHELD_BELOW, "set_handheld_below") \
-    X(SET_DECK, "set_deck") X(SET_CHANNEL_HANDHELD, "set_channel_handheld") \
-    X(SET_LEAVE_FIXED, "set_leave_fixed") X(NO_ANSWER, "no_answer") \
-    X(THEN_HANDHELD, "then_handheld") X(THEN_EPIRB, "then_epirb") \
-    X(THEN_FLARES, "then_flares") X(BEACON_FIRST, "beacon_first") \
-    X(SET_KEY_PLAIN, "set_key_plain") \
-    X(SET_HANDHELD_CARRIED, "set_handheld_carried") X(SET_DECK_FIRST, "set_deck_first") \
-    X(SET_OUTSIDE_SMOKE, "set_outside_smoke") \
-    X(CALL_NO_RADIO_ABOARD, "call_no_radio_aboard") X(BEACON_NOW, "beacon_now") \
-    X(BEACON_UPWIND, "beacon_upwind") X(SET_UPWIND, "set_upwind") \
-    X(PHONE_UPWIND, "phone_upwind") X(PHONE_CENTRE, "phone_centre") \
-    X(FLARES_NOW, "flares_now") X(WAVE_WHISTLE, "wave_whistle") \
-    X(NATURE_STEPS, "nature_steps") \
-    X(DISTRESS_WHEN, "distress_when") X(DISTRESS_NATURE, "distress_nature") \
-    X(DISTRESS_PAN_PAN, "distress_pan_pan") X(DISTRESS_RELAY, "distress_relay") \
-    X(DISTRESS_DOWNGRADE, "distress_downgrade") X(DISTRESS_CANCEL, "distress_cancel") \
-    X(DISTRESS_CANCEL_SET, "distress_cancel_set") X(DISTRESS_SPELL, "distress_spell") \
-    X(DISTRESS_CALL_LINE, "distress_call_line") \
-    X(DISTRESS_NAMED_AS_BELOW, "distress_named_as_below") \
-    X(DISTRESS_THEN_AS_ABOVE, "distress_then_as_above") \
-    X(DISTRESS_THEN_THEIRS, "distress_then_theirs") \
-    X(DISTRESS_WHAT_ENDED, "distress_what_ended") \
-    X(INSIDE_LEAVE, "inside_leave") X(PERSONS, "persons") X(KILOGRAMS, "kilograms") \
-    X(ALL_HANDLED, "all_handled") X(OTHERS_HANDLED, "others_handled") \
-    X(TABLE_CENTRE, "table_centre") X(TABLE_BOTH_SIDES, "table_both_sides") \
-    X(TABLE_SIDE_UNKNOWN, "table_side_unknown") \
-    X(DEFER, "defer") X(DEFER_ORDER, "defer_order") \
-    X(CHECK_CODE, "check_code") X(PRINTED, "printed") X(LANGUAGE, "language") \
-    X(GEAR_DATES, "gear_dates") X(GEAR_DATES_NONE, "gear_dates_none") X(REPLACE, "replace") \
-    X(GEAR_DATES_PAST, "gear_dates_past") X(GEAR_DATES_SOME, "gear_dates_some") \
-    X(APPROVED, "approved") X(MARK_SPECIMEN, "mark_specimen") X(MARK_DRAFT, "mark_draft") \
-    X(MARK_NOT_APPROVED, "mark_not_approved") X(NOT_RECORDED, "not_recorded") \
-    X(PLAN_BOW, "plan_bow") X(PLAN_PORT, "plan_port") X(PLAN_STARBOARD, "plan_starboard") \
-    X(PLAN_PORT_HINT, "plan_port_hint") X(PLAN_STARBOARD_HINT, "plan_starboard_hint") \
-    X(PLAN_FACING, "plan_facing") X(PLAN_DECK, "plan_deck") \
-    X(PLAN_BELOW, "plan_below") X(SPACE_PORT, "space_port") \
-    X(SPACE_STARBOARD, "space_starboard") \
-    X(SIDE_PORT, "side_port") X(SIDE_STARBOARD, "side_starboard") X(SIDE_CENTRE, "side_centre") \
-    X(SIDE_BOTH, "side_both") X(VALVE_NONE, "valve_none") X(VENTS_TO, "vents_to") \
-    X(ENGINE_PORT, "engine_port") X(ENGINE_STARBOARD, "engine_starboard") \
-    X(SAFETY_DECK, "safety_deck") X(SAFETY_BELOW, "safety_below") \
-    X(SAFETY_NUMBER, "safety_number") \
-    X(SAFETY_SIGNS_DECK, "safety_signs_deck") X(SAFETY_SIGNS_BELOW, "safety_signs_below") \
-    X(SAFETY_SIGNS_MANY, "safety_signs_many") \
-    X(SAFETY_SIGNS_DECK_MANY, "safety_signs_deck_many") \
-    X(SAFETY_SIGNS_BELOW_MANY, "safety_signs_below_many") \
-    X(SAFETY_CALL_LINE, "safety_call_line") X(SOURCES, "sources") X(HERE, "here") \
-    X(HERE_BOW, "here_bow") X(HERE_STERN, "here_stern") X(HERE_PORT, "here_port") \
-    X(HERE_STARBOARD, "here_starboard") X(LEGEND_FIRE, "legend_fire") \
-    X(LEGEND_RESCUE, "legend_rescue") X(LEGEND_CONTROL, "legend_control") \
-    X(FIGURE_ESTIMATED, "figure_estimated") X(FIGURE_BEATS, "figure_beats") \
-    X(FIGURE_MAY_BEAT, "figure_may_beat") X(FIGURE_BEATS_AND_MAY, "figure_beats_and_may") \
-    X(FIGURE_ANY_BEATS, "figure_any_beats") X(FIGURE_WORST, "figure_worst") \
-    X(FIGURE_BUNG, "figure_bung") X(FIGURE_SEAL, "figure_seal") \
-    X(FIGURE_SEALS, "figure_seals") X(FIGURE_FLOOR, "figure_floor") \
-    X(FIGURE_FLOOR_ONE, "figure_floor_one") X(FIGURE_RUN, "figure_run") \
-    X(FIGURE_BOAT_FULL, "figure_boat_full") X(FIGURE_RAFT, "figure_raft") \
-    X(FIGURE_EMPTY, "figure_empty")
+    X(WHEN, when, PLAIN, "") \
+    X(CARD_OF, card_of, PLAIN, "number of") \
+    X(YES, yes, PLAIN, "") \
+    X(NO, no, PLAIN, "") \
+    X(NEVER, never, PLAIN, "") \
+    X(CAUTION, caution, PLAIN, "") \
+    X(AFTER_STEP, after_step, PLAIN, "step ask") \
+    X(SEE_CARD, see_card, PLAIN, "number subject") \
+    X(LOCAL_RULE, local_rule, PLAIN, "") \
+    X(RESCUE_CENTRE, rescue_centre, PLAIN, "") \
+    X(CHANNEL_16, channel_16, PLAIN, "") \
+    X(BASE_PHONE, base_phone, PLAIN, "") \
+    X(CALL_MAYDAY, call_mayday, PLAIN, "") \
+    X(CALL_PAN_PAN, call_pan_pan, PLAIN, "") \
+    X(CALL_BOTH, call_both, PLAIN, "") \
+    X(CALL_HANDHELD, call_handheld, PLAIN, "") \
+    X(CALL_NO_RADIO, call_no_radio, PLAIN, "") \
+    X(RADIO_AT, radio_at, PLAIN, "tag place") \
+    X(HANDHELD_AT, handheld_at, PLAIN, "tag place") \
+    X(SET_ON, set_on, PLAIN, "switch") \
+    X(SET_ON_PLAIN, set_on_plain, PLAIN, "") \
+    X(SET_KEY, set_key, PLAIN, "cover seconds") \
+    X(SET_KEY_NO_HOLD, set_key_no_hold, PLAIN, "cover") \
+    X(MAYDAY_ONLY, mayday_only, PLAIN, "what") \
+    X(SET_NO_DSC, set_no_dsc, PLAIN, "") \
+    X(SET_NO_FIXED, set_no_fixed, PLAIN, "") \
+    X(SET_CHANNEL, set_channel, PLAIN, "channel") \
+    X(SET_TALK, set_talk, PLAIN, "") \
+    X(SET_HANDHELD, set_handheld, PLAIN, "tag place") \
+    X(SET_HANDHELD_FIRST, set_handheld_first, PLAIN, "tag place") \
+    X(SET_HANDHELD_NONE, set_handheld_none, PLAIN, "") \
+    X(SET_HANDHELD_BELOW, set_handheld_below, PLAIN, "tag") \
+    X(SET_DECK, set_deck, PLAIN, "") \
+    X(SET_CHANNEL_HANDHELD, set_channel_handheld, PLAIN, "") \
+    X(SET_LEAVE_FIXED, set_leave_fixed, PLAIN, "") \
+    X(NO_ANSWER, no_answer, PLAIN, "") \
+    X(THEN_HANDHELD, then_handheld, PLAIN, "tag") \
+    X(THEN_EPIRB, then_epirb, PLAIN, "tag") \
+    X(THEN_FLARES, then_flares, PLAIN, "tag") \
+    X(BEACON_FIRST, beacon_first, PLAIN, "tag") \
+    X(SET_KEY_PLAIN, set_key_plain, PLAIN, "") \
+    X(SET_HANDHELD_CARRIED, set_handheld_carried, PLAIN, "") \
+    X(SET_DECK_FIRST, set_deck_first, PLAIN, "tag place") \
+    X(SET_OUTSIDE_SMOKE, set_outside_smoke, PLAIN, "") \
+    X(CALL_NO_RADIO_ABOARD, call_no_radio_aboard, PLAIN, "") \
+    X(BEACON_NOW, beacon_now, PLAIN, "tag place") \
+    X(BEACON_UPWIND, beacon_upwind, PLAIN, "tag place") \
+    X(SET_UPWIND, set_upwind, PLAIN, "") \
+    X(PHONE_UPWIND, phone_upwind, PLAIN, "") \
+    X(PHONE_CENTRE, phone_centre, PLAIN, "") \
+    X(FLARES_NOW, flares_now, PLAIN, "tag place") \
+    X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
+    X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
+    X(DISTRESS_WHEN, distress_when, PLAIN, "") \
+    X(DISTRESS_NATURE, distress_nature, PLAIN, "") \
+    X(DISTRESS_PAN_PAN, distress_pan_pan, PLAIN, "") \
+    X(DISTRESS_RELAY, distress_relay, PLAIN, "") \
+    X(DISTRESS_DOWNGRADE, distress_downgrade, PLAIN, "") \
+    X(DISTRESS_CANCEL, distress_cancel, PLAIN, "") \
+    X(DISTRESS_CANCEL_SET, distress_cancel_set, PLAIN, "") \
+    X(DISTRESS_SPELL, distress_spell, PLAIN, "") \
+    X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "") \
+    X(DISTRESS_NAMED_AS_BELOW, distress_named_as_below, PLAIN, "") \
+    X(DISTRESS_THEN_AS_ABOVE, distress_then_as_above, PLAIN, "") \
+    X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "") \
+    X(DISTRESS_WHAT_ENDED, distress_what_ended, PLAIN, "") \
+    X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
+    X(PERSONS, persons, COUNTED, "count") \
+    X(KILOGRAMS, kilograms, PLAIN, "count") \
+    X(ALL_HANDLED, all_handled, PLAIN, "how") \
+    X(OTHERS_HANDLED, others_handled, PLAIN, "how") \
+    X(TABLE_CENTRE, table_centre, PLAIN, "") \
+    X(TABLE_BOTH_SIDES, table_both_sides, PLAIN, "") \
+    X(TABLE_SIDE_UNKNOWN, table_side_unknown, PLAIN, "") \
+    X(DEFER, defer, PLAIN, "") \
+    X(DEFER_ORDER, defer_order, PLAIN, "") \
+    X(CHECK_CODE, check_code, PLAIN, "") \
+    X(PRINTED, printed, PLAIN, "date") \
+    X(LANGUAGE, language, PLAIN, "") \
+    X(GEAR_DATES, gear_dates, PLAIN, "date") \
+    X(GEAR_DATES_NONE, gear_dates_none, PLAIN, "") \
+    X(REPLACE, replace, PLAIN, "") \
+    X(GEAR_DATES_PAST, gear_dates_past, PLAIN, "date") \
+    X(GEAR_DATES_SOME, gear_dates_some, PLAIN, "date count") \
+    X(APPROVED, approved, PLAIN, "initials qualification date") \
+    X(MARK_SPECIMEN, mark_specimen, PLAIN, "") \
+    X(MARK_DRAFT, mark_draft, PLAIN, "") \
+    X(MARK_NOT_APPROVED, mark_not_approved, PLAIN, "") \
+    X(NOT_RECORDED, not_recorded, PLAIN, "") \
+    X(PLAN_BOW, plan_bow, PLAIN, "") \
+    X(PLAN_PORT, plan_port, PLAIN, "") \
+    X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \
+    X(PLAN_PORT_HINT, plan_port_hint, PLAIN, "") \
+    X(PLAN_STARBOARD_HINT, plan_starboard_hint, PLAIN, "") \
+    X(PLAN_FACING, plan_facing, PLAIN, "") \
+    X(PLAN_DECK, plan_deck, PLAIN, "") \
+    X(PLAN_BELOW, plan_below, PLAIN, "") \
+    X(SPACE_PORT, space_port, PLAIN, "") \
+    X(SPACE_STARBOARD, space_starboard, PLAIN, "") \
+    X(SIDE_PORT, side_port, PLAIN, "") \
+    X(SIDE_STARBOARD, side_starboard, PLAIN, "") \
+    X(SIDE_CENTRE, side_centre, PLAIN, "") \
+    X(SIDE_BOTH, side_both, PLAIN, "") \
+    X(VALVE_NONE, valve_none, PLAIN, "") \
+    X(VENTS_TO, vents_to, PLAIN, "place") \
+    X(ENGINE_PORT, engine_port, PLAIN, "") \
+    X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \
+    X(SAFETY_DECK, safety_deck, PLAIN, "") \
+    X(SAFETY_BELOW, safety_below, PLAIN, "") \
+    X(SAFETY_NUMBER, safety_number, PLAIN, "number of") \
+    X(SAFETY_SIGNS_DECK, safety_signs_deck, PLAIN, "number") \
+    X(SAFETY_SIGNS_BELOW, safety_signs_below, PLAIN, "number") \
+    X(SAFETY_SIGNS_MANY, safety_signs_many, PLAIN, "first last") \
+    X(SAFETY_SIGNS_DECK_MANY, safety_signs_deck_many, PLAIN, "first last") \
+    X(SAFETY_SIGNS_BELOW_MANY, safety_signs_below_many, PLAIN, "first last") \
+    X(SAFETY_CALL_LINE, safety_call_line, PLAIN, "") \
+    X(SOURCES, sources, PLAIN, "") \
+    X(HERE, here, PLAIN, "") \
+    X(HERE_BOW, here_bow, PLAIN, "") \
+    X(HERE_STERN, here_stern, PLAIN, "") \
+    X(HERE_PORT, here_port, PLAIN, "") \
+    X(HERE_STARBOARD, here_starboard, PLAIN, "") \
+    X(LEGEND_FIRE, legend_fire, PLAIN, "") \
+    X(LEGEND_RESCUE, legend_rescue, PLAIN, "") \
+    X(LEGEND_CONTROL, legend_control, PLAIN, "") \
+    X(FIGURE_ESTIMATED, figure_estimated, PLAIN, "figure") \
+    X(FIGURE_BEATS, figure_beats, PLAIN, "openings") \
+    X(FIGURE_MAY_BEAT, figure_may_beat, PLAIN, "openings") \
+    X(FIGURE_BEATS_AND_MAY, figure_beats_and_may, PLAIN, "openings others") \
+    X(FIGURE_ANY_BEATS, figure_any_beats, PLAIN, "") \
+    X(FIGURE_WORST, figure_worst, PLAIN, "openings") \
+    X(FIGURE_BUNG, figure_bung, PLAIN, "size") \
+    X(FIGURE_SEAL, figure_seal, PLAIN, "") \
+    X(FIGURE_SEALS, figure_seals, PLAIN, "") \
+    X(FIGURE_FLOOR, figure_floor, PLAIN, "minutes") \
+    X(FIGURE_FLOOR_ONE, figure_floor_one, PLAIN, "") \
+    X(FIGURE_RUN, figure_run, PLAIN, "knots metres") \
+    X(FIGURE_BOAT_FULL, figure_boat_full, PLAIN, "") \
+    X(FIGURE_RAFT, figure_raft, PLAIN, "places persons") \
+    X(FIGURE_EMPTY, figure_empty, PLAIN, "seconds") \
+    X(COUNTED_ITEMS, counted_items, PLAIN, "count items") \
+    X(JOIN_COMMA, join_comma, JOIN, "before next") \
+    X(JOIN_DOT, join_dot, JOIN, "before next") \
+    X(JOIN_SLASH, join_slash, JOIN, "before next")
 
 enum word {
-#define WORD_ENUM(name, key) WORD_##name,
+#define WORD_ENUM(name, ...) WORD_##name,
     WORD_LIST(WORD_ENUM)
 #undef WORD_ENUM
     WORD_COUNT
@@ -113,8 +196,18 @@ const struct words *words_read(const struct source *source, const char *language
 const char *words_language(const struct words *words);
 const char *words_language_name(const struct words *words);
 
-/* The text of a word as the file has it, with its {names} and **bold** parts. */
+/* The text of a word as the file has it, with its {names} and **bold** parts; of one with
+ * several the one that stands for most. */
 const char *words_get(const struct words *words, enum word word);
+
+/* The text that a counted word has for so many. */
+const char *words_counted(const struct words *words, enum word word, uint64_t count);
+
+/* How the joint of a list with `members` between its members `at` - 1 and `at` is written. */
+const char *words_joint(const struct words *words, enum word word, size_t at, size_t members);
+
+/* Length of a {name} at the start of `text`, braces included; 0 where there is none. */
+size_t words_blank_length(const char *text);
 
 /* The sentence with each {name} replaced by the value given for it, as pairs
  * name, value, ended by NULL. A name that is not given stays visible in braces,
@@ -126,9 +219,9 @@ const char *words_fill(const struct words *words, struct arena *arena, enum word
 enum plural words_plural(const struct words *words, uint64_t count);
 
 /* What one piece of gear is called where it stands alone ("Fuel valve"), and behind a number
- * of them ("fuel valves"). NULL for what is no item. */
-const char *words_item(const struct words *words, const char *item);
-const char *words_items(const struct words *words, const char *item, uint64_t count);
+ * of them ("fuel valves"). NULL for ITEM_NONE. */
+const char *words_item(const struct words *words, enum item_key item);
+const char *words_items(const struct words *words, enum item_key item, uint64_t count);
 
 /* What the zone is called ("Chart table"). NULL for what is no zone. */
 const char *words_zone(const struct words *words, const char *zone);

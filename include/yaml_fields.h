@@ -30,6 +30,15 @@ struct date_value { struct date date; const char *text; bool given; struct place
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
 struct node_value { const struct yaml_node *node; struct place place; };
 
+/* One of a field's choices as the value of an enum: 0 where none is given, else 1 + its
+ * index in `choices`; and a list of such. Structs with an enum of their own are made by
+ * the two macros: `struct item_value CHOICE_OF(enum item_key);` */
+#define CHOICE_OF(enumeration) {enumeration value; struct place place;}
+#define CHOICES_OF(choice) \
+    {const choice *items; size_t count; bool given; struct place place;}
+struct choice_value CHOICE_OF(unsigned);
+struct choice_list CHOICES_OF(struct choice_value);
+
 /* The words of a value of a field, "" when it is not given. */
 #define TEXT_OR_EMPTY(value) ((value).text == NULL ? "" : (value).text)
 
@@ -39,6 +48,8 @@ struct answer_value { enum answer answer; struct place place; };
 enum field_kind {
     FIELD_TEXT,    /* struct text_value: a scalar */
     FIELD_CHOICE,  /* struct text_value: one of `choices` */
+    FIELD_ENUM,    /* CHOICE_OF an enum: one of `choices` */
+    FIELD_ENUMS,   /* CHOICES_OF such: a sequence of choices, or one; [] is given, empty */
     FIELD_NUMBER,  /* struct number_value: decimal within low..high (thousandths) */
     FIELD_ANSWER,  /* struct answer_value: yes or no, nothing else */
     FIELD_DATE,    /* struct date_value: 2027, 2027-04 or 2027-04-30 */
@@ -55,7 +66,7 @@ struct field {
     enum field_kind kind;
     bool required;
     size_t offset;               /* offsetof the value in the struct */
-    const char *const *choices;  /* FIELD_CHOICE, FIELD_LIST, FIELD_WORDS: NULL-ended, or NULL */
+    const char *const *choices;  /* of FIELD_CHOICE, FIELD_ENUM and lists: NULL-ended, or NULL */
     const struct choice_slip *slips; /* the same: ended by a row of NULL, or NULL */
     bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */

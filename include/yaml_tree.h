@@ -22,18 +22,29 @@ enum yaml_kind { YAML_SCALAR, YAML_SEQUENCE, YAML_MAPPING };
 
 struct yaml_node;
 
+/* Bytes of the source, from the first to behind the last. */
+struct byte_range {
+    size_t start, end;
+};
+
 /* One `key: value` of a mapping. */
 struct yaml_pair {
     const char *key;
     struct place key_place;
+    struct byte_range key_range;        /* with its quotes, without the colon */
     const struct yaml_node *value;
 };
 
 struct yaml_node {
     enum yaml_kind kind;
     struct place place;
+    /* Brackets and quotes included. Of what has no brackets: from the first sign in it to
+     * behind the last. Of a block scalar: without the white space at its end. Empty (start
+     * is end) for a value that was left out; in brackets that is at the sign behind it. */
+    struct byte_range range;
     const char *text;                   /* scalar: NFC as written; "" if empty */
     bool quoted;                        /* scalar: in quotes or a block scalar */
+    bool flow;                          /* sequence, mapping: in brackets, { } or [ ] */
     const struct yaml_node *const *items; /* sequence */
     const struct yaml_pair *pairs;      /* mapping, in file order */
     size_t count;                       /* of items or pairs */

@@ -1,6 +1,6 @@
 /* boat_files.c - the boat files of a base (room: app): which there are, which are not read
  * though they lie there, and the identities in all of them. */
-#include "app.h"
+#include "fleet.h"
 
 #include <errno.h>
 #include <string.h>
@@ -56,26 +56,26 @@ static void stray_tell(const struct fleet *fleet, const char *folder, const char
 
 static void no_such_boat(const struct fleet *fleet, const char *boat)
 {
-    const struct names *base = &fleet->base_keys;
-    const char *nearest = text_nearest(boat, base->at, base->count);
-    struct text_builder list = text_builder_in(fleet->arena);
-    for (size_t i = 0; i < base->count; i++)
-        text_add_format(&list, "%s%s", i == 0 ? "boats of this base: " : ", ", base->at[i]);
-    const char *remedy = nearest == NULL
-                             ? list.at
-                             : text_format(fleet->arena, "did you mean \"%s\"?", nearest);
-    problem_add(fleet->problems, SEVERITY_USE, no_place, remedy, "there is no boat \"%s\"", boat);
+    problem_add(fleet->problems, SEVERITY_USE, no_place,
+                names_remedy(&fleet->base_keys, boat, "boats of this base: ", fleet->arena),
+                "there is no boat \"%s\"", boat);
 }
 
-static bool keys_choose(const struct options *options, struct fleet *fleet)
+static struct boat_asked boat_of(const struct fleet *fleet, const char *key)
+{
+    struct boat_asked boat = {.key = key, .problems = problems_new(fleet->arena)};
+    problems_about(boat.problems, key, "record");
+    return boat;
+}
+
+static bool boats_choose(const struct options *options, struct fleet *fleet)
 {
     const struct names *base = &fleet->base_keys;
-    const char **keys = arena_array(fleet->arena, base->count, sizeof *keys);
-    fleet->boat_keys = keys;
+    fleet->boats = arena_array(fleet->arena, base->count, sizeof *fleet->boats);
     bool known = true;
     for (size_t i = 0; i < base->count; i++)
         if (options->boats.count == 0 || names_hold(&options->boats, base->at[i]))
-            keys[fleet->boat_count++] = base->at[i];
+            fleet->boats[fleet->boat_count++] = boat_of(fleet, base->at[i]);
     for (size_t i = 0; i < options->boats.count; i++)
         if (!names_hold(base, options->boats.at[i])) {
             no_such_boat(fleet, options->boats.at[i]);
@@ -95,7 +95,7 @@ bool boats_list(const struct options *options, struct fleet *fleet)
     struct names found;
     int error = folder_names(fleet->arena, folder, &found);
     if (error != 0 && error != ENOENT && error != ENOTDIR) {
-        folder_refused(fleet, folder, error);
+        folder_refused(fleet->problems, folder, error);
         return false;
     }
     for (size_t i = 0; i < found.count; i++) {
@@ -108,7 +108,7 @@ bool boats_list(const struct options *options, struct fleet *fleet)
             stray_tell(fleet, folder, name);
     }
     if (fleet->base_keys.count > 0)
-        return keys_choose(options, fleet);
+        return boats_choose(options, fleet);
     problem_add(fleet->problems, SEVERITY_USE, no_place,
                 "put one file a boat into the folder boats/, such as boats/tamarisk.yaml",
                 "there are no boat files in %s", folder);
@@ -117,37 +117,46 @@ bool boats_list(const struct options *options, struct fleet *fleet)
 
 /* ---- what they hold ---- */
 
+/* The boat among those that were asked for; NULL: she is not. */
+static struct boat_asked *asked_find(const struct fleet *fleet, const char *key)
+{
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        if (text_equal(fleet->boats[i].key, key))
+            return &fleet->boats[i];
+    return NULL;
+}
+
 /* A boat that was not asked for is read for her identities alone. */
-static void other_read(struct fleet *fleet, const char *path, const char *key)
+static void other_read(const struct fleet *fleet, const char *path, const char *key)
 {
     const struct source *source = file_read(
-        fleet, path, SEVERITY_ERROR,
-        "move it away: her identities cannot be held against those of the others");
+        path, (struct file_absent){SEVERITY_ERROR, "move it away: her identities cannot be held "
+                                                   "against those of the others"},
+        fleet->arena, fleet->problems);
     if (source != NULL && !identities_add(fleet->identities, source, key))
         problem_add(fleet->problems, SEVERITY_DEFICIENCY, source_whole(source),
                     text_format(fleet->arena, "look at it with --boat %s and mend it", key),
                     "the file has errors: only its lines were searched for identities");
 }
 
+static void asked_read(const struct fleet *fleet, const char *path, struct boat_asked *boat)
+{
+    struct file_absent absent = {SEVERITY_ERROR, "put the boat's file there"};
+    boat->source = file_read(path, absent, fleet->arena, boat->problems);
+    if (boat->source != NULL)
+        identities_add(fleet->identities, boat->source, boat->key);
+}
+
 void boats_read(const struct options *options, struct fleet *fleet)
 {
-    const struct source **sources = arena_array(fleet->arena, fleet->boat_count,
-                                                sizeof *sources);
     const char *folder = boats_folder(options, fleet);
-    size_t chosen = 0;
-    fleet->boat_sources = sources;
     for (size_t i = 0; i < fleet->base_keys.count; i++) {
         const char *key = fleet->base_keys.at[i];
         const char *path = text_format(fleet->arena, "%s/%s.yaml", folder, key);
-        if (chosen == fleet->boat_count || !text_equal(fleet->boat_keys[chosen], key)) {
+        struct boat_asked *asked = asked_find(fleet, key);
+        if (asked == NULL)
             other_read(fleet, path, key);
-            continue;
-        }
-        problems_about(fleet->problems, key, "record");
-        sources[chosen] = file_read(fleet, path, SEVERITY_ERROR, "put the boat's file there");
-        if (sources[chosen] != NULL)
-            identities_add(fleet->identities, sources[chosen], key);
-        problems_about(fleet->problems, NULL, "run");
-        chosen++;
+        else
+            asked_read(fleet, path, asked);
     }
 }

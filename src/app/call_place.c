@@ -1,6 +1,6 @@
 /* call_place.c - the position and the bearing that a call is rehearsed with (room:
  * app). Never takes a magnetic bearing for a true one. */
-#include "app.h"
+#include "call_place.h"
 
 #include <stdio.h>
 

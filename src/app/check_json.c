@@ -1,6 +1,6 @@
 /* check_json.c - the result of `check` as JSON (room: app). Its shape is the schema in
  * check_schema.c: a member that is added here is added there. */
-#include "app.h"
+#include "check_rows.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -62,20 +62,15 @@ static void problem_json_add(struct text_builder *out, const struct problem *pro
     text_add(out, "}");
 }
 
-/* Those of one boat, or (NULL) those of none of the boats listed. */
-static void problems_json_add(struct text_builder *out, struct fleet *fleet, const char *boat,
+static void problems_json_add(struct text_builder *out, const struct problems *problems,
                               const char *indent)
 {
     size_t count;
-    bool any = false;
-    const struct problem *list = problems_sorted(fleet->problems, &count);
+    const struct problem *list = problems_sorted(problems, &count);
     text_add(out, "[");
     for (size_t i = 0; i < count; i++) {
-        if (!(boat == NULL ? list[i].boat == NULL : text_equal(list[i].boat, boat)))
-            continue;
-        text_add_format(out, "%s\n%s", any ? "," : "", indent);
+        text_add_format(out, "%s\n%s", i == 0 ? "" : ",", indent);
         problem_json_add(out, &list[i]);
-        any = true;
     }
     text_add(out, "]");
 }
@@ -105,8 +100,7 @@ static void first_date_json_add(struct text_builder *out, const struct check_row
     text_add(out, "}");
 }
 
-static void boat_json_add(struct text_builder *out, struct fleet *fleet,
-                          const struct check_row *row)
+static void boat_json_add(struct text_builder *out, const struct check_row *row)
 {
     text_add(out, "    {\"boat\": ");
     string_add(out, row->key);
@@ -117,13 +111,13 @@ static void boat_json_add(struct text_builder *out, struct fleet *fleet,
                                          SEVERITY_NOTE, SEVERITY_SILENCED};
     for (size_t i = 0; i < sizeof told / sizeof *told; i++)
         text_add_format(out, "%s\"%s\": %zu", i == 0 ? "" : ", ", severity_word(told[i]),
-                        row->counts[told[i]]);
+                        problems_count(row->problems, told[i]));
     text_add(out, "},\n     \"first_date\": ");
     first_date_json_add(out, row);
     text_add(out, ",\n     \"not_hers\": ");
     not_hers_json_add(out, row);
     text_add(out, ",\n     \"problems\": ");
-    problems_json_add(out, fleet, row->key, "       ");
+    problems_json_add(out, row->problems, "       ");
     text_add(out, "}");
 }
 
@@ -135,7 +129,7 @@ static void date_json_add(struct text_builder *out, const char *name, struct dat
     text_add(out, ",\n");
 }
 
-void check_json_print(const struct options *options, struct fleet *fleet,
+void check_json_print(const struct options *options, const struct fleet *fleet,
                       const struct check_row *rows, size_t count)
 {
     struct text_builder out = text_builder_in(fleet->arena);
@@ -149,10 +143,10 @@ void check_json_print(const struct options *options, struct fleet *fleet,
     text_add(&out, "  \"boats\": [");
     for (size_t i = 0; i < count; i++) {
         text_add(&out, i == 0 ? "\n" : ",\n");
-        boat_json_add(&out, fleet, &rows[i]);
+        boat_json_add(&out, &rows[i]);
     }
     text_add(&out, "],\n  \"problems\": ");
-    problems_json_add(&out, fleet, NULL, "    ");
+    problems_json_add(&out, fleet->problems, "    ");
     text_add(&out, "\n}\n");
     fwrite(out.at, 1, out.length, stdout);
 }

@@ -1,5 +1,5 @@
 /* check_list.c - the table of checks for people (room: app). */
-#include "app.h"
+#include "check_rows.h"
 
 #include <stdio.h>
 #include <string.h>

@@ -1,5 +1,5 @@
 /* check_rows.c - what `check` says of each boat in one line of a table (room: app). */
-#include "app.h"
+#include "check_rows.h"
 #include "gear_date.h"
 #include "starter.h"
 
@@ -11,62 +11,59 @@ static const char *kept(struct arena *arena, const char *text)
     return text == NULL ? NULL : arena_copy(arena, text, strlen(text));
 }
 
-static void cards_count(const struct boat_work *work, struct check_row *row)
+static void cards_count(const struct sheets *sheets, struct check_row *row)
 {
-    row->of = work->set->count;
-    for (size_t i = 0; i < work->set->count; i++)
-        row->ready += work->pages[i] != NULL && !work->set->cards[i]->held ? 1 : 0;
+    const struct card_set *set = sheets->set;
+    row->of += set->count;
+    for (size_t i = 0; i < set->count; i++)
+        row->ready += sheets->pages[i] != NULL && !set->cards[i]->held ? 1 : 0;
 }
 
-static void not_hers_keep(const struct boat_work *work, struct check_row *row,
-                          struct arena *arena)
+static void not_hers_keep(const struct card_set *set, struct check_row *row, struct arena *arena)
 {
-    struct card_not_hers *list = arena_array(arena, work->set->not_hers_count, sizeof *list);
-    row->not_hers_count = work->set->not_hers_count;
+    struct card_not_hers *list = arena_array(arena, set->not_hers_count, sizeof *list);
+    row->not_hers_count = set->not_hers_count;
     for (size_t i = 0; i < row->not_hers_count; i++)
-        list[i] = (struct card_not_hers){kept(arena, work->set->not_hers[i].title),
-                                         kept(arena, work->set->not_hers[i].reason)};
+        list[i] = (struct card_not_hers){kept(arena, set->not_hers[i].title),
+                                         kept(arena, set->not_hers[i].reason)};
     row->not_hers = list;
 }
 
 /* The piece of gear that runs out first. */
-static void first_date_find(const struct fleet *fleet, const struct boat *boat,
-                            struct check_row *row, struct arena *arena)
+static void first_date_find(const struct boat_job *job, struct check_row *row)
 {
+    const struct fleet *fleet = job->job->fleet;
+    const struct boat *boat = job->boat;
     struct gear_dates dates = {0};
     for (size_t i = 0; i < boat->equipment_count; i++)
         gear_dates_add(&dates, &boat->equipment[i], fleet->base);
     if (!dates.first.known)
         return;
-    row->first_date = date_text(arena, gear_date_shown(&dates.first));
+    row->first_date = date_text(fleet->arena, gear_date_shown(&dates.first));
     row->first_item = dates.piece->kind->key;
-    row->first_tag = kept(arena, dates.piece->tag.text);
+    row->first_tag = kept(fleet->arena, dates.piece->tag.text);
 }
 
-struct check_row check_row_make(const struct fleet *fleet, const struct boat_work *work,
-                                struct arena *arena)
+struct check_row check_row_of(const struct boat_job *boat)
 {
-    struct check_row row = {.key = work->key, .read = work->boat != NULL,
-                            .composed = work->set != NULL, .items = item_count()};
-    if (row.read) {
-        row.recorded = boat_items_mentioned(work->boat);
-        first_date_find(fleet, work->boat, &row, arena);
-    }
-    if (!row.composed)
-        return row;
-    cards_count(work, &row);
-    not_hers_keep(work, &row, arena);
-    return row;
+    return (struct check_row){.key = boat->key, .items = ITEM_COUNT - 1,
+                              .problems = boat->job->fleet->boats[boat->index].problems};
 }
 
-void check_rows_count(struct check_row *rows, size_t count, struct problems *problems)
+void check_row_record(struct check_row *row, const struct boat_job *boat)
 {
-    size_t total;
-    const struct problem *list = problems_sorted(problems, &total);
-    for (size_t i = 0; i < total; i++)
-        for (size_t boat = 0; boat < count; boat++)
-            if (text_equal(rows[boat].key, list[i].boat))
-                rows[boat].counts[list[i].severity]++;
+    row->read = boat->boat != NULL;
+    if (!row->read)
+        return;
+    row->recorded = boat_items_mentioned(boat->boat);
+    first_date_find(boat, row);
+}
+
+void check_row_sheets(struct check_row *row, const struct sheets *sheets)
+{
+    row->composed = true;
+    cards_count(sheets, row);
+    not_hers_keep(sheets->set, row, sheets->boat->job->fleet->arena);
 }
 
 /* ---- the table ---- */
@@ -92,10 +89,11 @@ static struct cells row_cells(const struct check_row *row)
         snprintf(cells.at[1], CELL_BYTES, "-");
     if (!row->composed)
         snprintf(cells.at[2], CELL_BYTES, "none");
-    number_set(cells.at[3], row->counts[SEVERITY_ERROR] + row->counts[SEVERITY_HELD]);
-    number_set(cells.at[4], row->counts[SEVERITY_DEFICIENCY]);
-    number_set(cells.at[5], row->counts[SEVERITY_NOTE]);
-    number_set(cells.at[6], row->counts[SEVERITY_SILENCED]);
+    number_set(cells.at[3], problems_count(row->problems, SEVERITY_ERROR) +
+                                problems_count(row->problems, SEVERITY_HELD));
+    number_set(cells.at[4], problems_count(row->problems, SEVERITY_DEFICIENCY));
+    number_set(cells.at[5], problems_count(row->problems, SEVERITY_NOTE));
+    number_set(cells.at[6], problems_count(row->problems, SEVERITY_SILENCED));
     if (row->first_date == NULL)
         snprintf(cells.at[7], CELL_BYTES, "none recorded");
     else

@@ -1,6 +1,6 @@
 /* check_schema.c - the JSON Schema of `check --json` (room: app). Describes what
  * check_json.c writes; the tests hold one against the other. */
-#include "app.h"
+#include "check_rows.h"
 
 #include <stdio.h>
 

@@ -1,5 +1,6 @@
 /* command_call.c - what one boat says on the radio, on the screen (room: app). */
-#include "app.h"
+#include "call_place.h"
+#include "job.h"
 
 #include <stdio.h>
 
@@ -10,6 +11,8 @@ struct call {
     const struct options *options;
     const struct fleet *fleet;
     struct call_place place;
+    struct boat_job *boat;    /* who calls */
+    bool told;                /* all that was asked for was printed */
 };
 
 /* ---- is it asked for rightly? ---- */
@@ -21,36 +24,24 @@ static bool boat_chosen(const struct options *options, const struct fleet *fleet
     struct text_builder list = text_builder_in(fleet->arena);
     for (size_t i = 0; i < fleet->boat_count; i++)
         text_add_format(&list, "%s%s", i == 0 ? "name one with --boat: " : ", ",
-                        fleet->boat_keys[i]);
+                        fleet->boats[i].key);
     problem_add(fleet->problems, SEVERITY_USE, no_place, list.at,
                 "%s %zu boats, and a call is one boat's",
                 options->boats.count == 0 ? "this base has" : "--boat names", fleet->boat_count);
     return false;
 }
 
-static void nature_refuse(const struct fleet *fleet, const char *nature)
-{
-    struct text_builder list = text_builder_in(fleet->arena);
-    size_t count = 0;
-    while (nature_at(count) != NULL)
-        count++;
-    const char **keys = arena_array(fleet->arena, count, sizeof *keys);
-    for (size_t i = 0; i < count; i++) {
-        keys[i] = nature_at(i)->key;
-        text_add_format(&list, "%s%s", i == 0 ? "natures of distress: " : ", ", keys[i]);
-    }
-    const char *nearest = text_nearest(nature, keys, count);
-    problem_add(fleet->problems, SEVERITY_USE, no_place,
-                nearest == NULL ? list.at
-                                : text_format(fleet->arena, "did you mean \"%s\"?", nearest),
-                "there is no nature of distress \"%s\"", nature);
-}
-
 static bool nature_known(const struct options *options, const struct fleet *fleet)
 {
+    struct names keys = {0};
+    const struct nature *nature;
     if (options->nature == NULL || nature_find(options->nature) != NULL)
         return true;
-    nature_refuse(fleet, options->nature);
+    for (size_t i = 0; (nature = nature_at(i)) != NULL; i++)
+        names_add(&keys, nature->key, fleet->arena);
+    problem_add(fleet->problems, SEVERITY_USE, no_place,
+                names_remedy(&keys, options->nature, "natures of distress: ", fleet->arena),
+                "there is no nature of distress \"%s\"", options->nature);
     return false;
 }
 
@@ -58,9 +49,10 @@ static bool nature_known(const struct options *options, const struct fleet *flee
 
 static void lines_print(const struct call *call, const struct script *script)
 {
+    struct arena *arena = call->boat->arena;
     if (call->place.position_given)
-        script = script_placed(script, &call->place.position, call->fleet->arena);
-    fputs(script_text(script, call->fleet->arena), stdout);
+        script = script_placed(script, &call->place.position, arena);
+    fputs(script_text(script, arena), stdout);
 }
 
 static const char *without_stars(struct arena *arena, const char *text)
@@ -87,114 +79,158 @@ static void section_print(struct arena *arena, const struct card_section *sectio
 }
 
 /* False when the card's script could not be made, which is told as an error. */
-static bool card_print(const struct call *call, const struct card *card)
+static bool card_print(const struct call *call, const struct card_name *card)
 {
-    if (!card->call.given)
-        problem_add(call->fleet->problems, SEVERITY_USE, no_place,
+    struct boat_job *boat = call->boat;
+    struct compose_input input = compose_input_of(boat, boat->job->languages.rows[0]);
+    struct card_saying saying = card_saying(&input, card->key, boat->arena, boat->problems);
+    if (!saying.call.given)
+        problem_add(boat->problems, SEVERITY_USE, no_place,
                     "leave out --card for the general MAYDAY", "the card %s has no call",
                     card->key);
-    else if (card->call.script == NULL && !card->held)
-        problem_add(call->fleet->problems, SEVERITY_USE, no_place,
+    else if (saying.call.silent)
+        problem_add(boat->problems, SEVERITY_USE, no_place,
                     "the card tells what is left to do: see `maydeck why`",
-                    "from the card %s nobody can call: %s", card->key, card->call.title);
-    if (card->call.script == NULL)
+                    "from the card %s nobody can call: %s", card->key, saying.call.title);
+    if (saying.call.script == NULL)
         return false;
-    lines_print(call, card->call.script);
-    for (size_t i = 0; i < card->section_count; i++)
-        section_print(call->fleet->arena, &card->sections[i]);
+    lines_print(call, saying.call.script);
+    for (size_t i = 0; i < saying.section_count; i++)
+        section_print(boat->arena, &saying.sections[i]);
     return true;
 }
 
-static size_t wanted_count(const struct call *call, const struct card_set *set)
+/* The cards of hers that --card asks for. */
+struct asked_cards {
+    const struct card_name **at;
+    size_t count;
+};
+
+static struct asked_cards cards_choose(const struct call *call, const struct card_name *names,
+                                       size_t count)
 {
-    size_t count = 0;
-    for (size_t i = 0; i < set->count; i++)
-        count += card_wanted(call->options, set->cards[i]) ? 1 : 0;
-    return count;
+    struct asked_cards asked = {.at = arena_array(call->boat->arena, count, sizeof *asked.at)};
+    for (size_t i = 0; i < count; i++)
+        if (card_named(call->options, names[i].key, names[i].procedure_key))
+            asked.at[asked.count++] = &names[i];
+    return asked;
+}
+
+/* False, with a problem each, when one that is asked for is none of hers. */
+static bool cards_known(const struct call *call, const struct card_name *names, size_t count)
+{
+    struct names keys = {0}, known = {0};
+    bool all = true;
+    for (size_t i = 0; i < count; i++) {
+        names_add(&keys, names[i].key, call->boat->arena);
+        names_add(&known, names[i].key, call->boat->arena);
+        names_add(&known, names[i].procedure_key, call->boat->arena);
+    }
+    for (size_t i = 0; i < call->options->cards.count; i++) {
+        if (names_hold(&known, call->options->cards.at[i]))
+            continue;
+        no_such_card(call->boat, &keys, call->options->cards.at[i]);
+        all = false;
+    }
+    return all;
 }
 
 /* Where there are several, each below its title. */
-static bool cards_print(const struct call *call, const struct card_set *set)
+static bool cards_print(const struct call *call)
 {
-    bool titled = wanted_count(call, set) > 1;
-    size_t printed = 0;
-    for (size_t i = 0; i < set->count; i++) {
-        if (!card_wanted(call->options, set->cards[i]))
-            continue;
-        if (printed > 0)
+    size_t count;
+    struct compose_input input = compose_input_of(call->boat, call->boat->job->languages.rows[0]);
+    const struct card_name *names = card_names(&input, call->boat->arena, &count);
+    struct asked_cards asked = cards_choose(call, names, count);
+    if (!cards_known(call, names, count))
+        return false;
+    for (size_t i = 0; i < asked.count; i++) {
+        if (i > 0)
             puts("");
-        if (titled)
-            printf("%s:\n", set->cards[i]->title);
-        if (!card_print(call, set->cards[i]))
+        if (asked.count > 1)
+            printf("%s:\n", asked.at[i]->title);
+        if (!card_print(call, asked.at[i]))
             return false;
-        printed++;
     }
-    return printed > 0;
+    return asked.count > 0;
 }
 
-static bool form_print(const struct call *call, const struct boat *boat)
+static enum script_form form_asked(const struct options *options)
+{
+    if (options->relay)
+        return SCRIPT_RELAY;
+    if (options->downgrade)
+        return SCRIPT_DOWNGRADE;
+    return options->cancel ? SCRIPT_CANCEL : SCRIPT_MAYDAY;
+}
+
+static bool form_print(const struct call *call)
 {
     const struct options *options = call->options;
-    const struct fleet *fleet = call->fleet;
-    enum script_form form = SCRIPT_MAYDAY;
-    if (options->relay)
-        form = SCRIPT_RELAY;
-    else if (options->downgrade)
-        form = SCRIPT_DOWNGRADE;
-    else if (options->cancel)
-        form = SCRIPT_CANCEL;
-    if (options->cancel && !boat_can_alert(boat)) {
-        problem_add(fleet->problems, SEVERITY_USE, boat->radio_place,
+    struct boat_job *boat = call->boat;
+    if (options->cancel && !boat_can_alert(boat->boat)) {
+        problem_add(boat->problems, SEVERITY_USE, boat->boat->radio_place,
                     "a beacon's false alert is cancelled by telling the rescue centre its "
                     "identity: --spell",
                     "no distress alert can leave %s: there is none to cancel", boat->key);
         return false;
     }
-    struct compose_input input = {.boat = boat, .base = fleet->base};
-    const struct script *script = call_script(&input, form, nature_find(options->nature),
-                                              fleet->arena, fleet->problems);
+    struct compose_input input = compose_input_of(boat, NULL);
+    const struct script *script = call_script(&input, form_asked(options),
+                                              nature_find(options->nature), boat->arena,
+                                              boat->problems);
     if (script != NULL)
         lines_print(call, script);
     return script != NULL;
 }
 
-static bool spelling_print(const struct options *options, const struct fleet *fleet,
-                           const struct boat *boat)
+static bool spelling_print(const struct call *call)
 {
-    const char *spelling = call_spelling(boat, fleet->arena, fleet->problems);
+    struct boat_job *boat = call->boat;
+    const char *mmsi = boat->boat->radio.mmsi.text;
+    const char *spelling = call_spelling(boat->boat, boat->arena, boat->problems);
     if (spelling != NULL)
         fputs(spelling, stdout);
-    if (spelling != NULL && options->itu_figures && boat->radio.mmsi.text != NULL)
+    if (spelling != NULL && call->options->itu_figures && mmsi != NULL)
         printf("FOR TRAINING ONLY, the MMSI in the figure words of the Radio Regulations:\n"
-               "%s\n", spell_itu_figures(fleet->arena, boat->radio.mmsi.text));
+               "%s\n", spell_itu_figures(boat->arena, mmsi));
     return spelling != NULL;
 }
 
-/* A boat file with errors gives no script: her name or identity may be what is
- * wrong. Facts of gear that hold cards back do not matter here. */
 static bool call_print(const struct call *call)
 {
-    const struct options *options = call->options;
-    struct boat_work work = boat_work(options, call->fleet, 0);
-    if (work.set == NULL || !work.cards_exist)
-        return false;
-    if (options->spell)
-        return spelling_print(options, call->fleet, work.boat);
-    bool printed = options->cards.count > 0 ? cards_print(call, work.set)
-                                         : form_print(call, work.boat);
+    if (call->options->spell)
+        return spelling_print(call);
+    bool printed = call->options->cards.count > 0 ? cards_print(call) : form_print(call);
     if (printed)
         call_place_print(&call->place, call->fleet);
     return printed;
 }
 
+/* A boat file with errors gives no script: her name or identity may be what is
+ * wrong. Facts of gear that hold cards back do not matter here. */
+static void boat_call(void *run, struct boat_job *boat)
+{
+    struct call *call = run;
+    call->boat = boat;
+    call->told = boat->sound && call_print(call);
+}
+
+/* Procedures and words are read for the call of a card alone: all others are said in words
+ * that the radio regulations give. */
 enum exit_status command_call(const struct options *options)
 {
+    static const struct job_use use = {.last = STEP_JUDGE, .end = boat_call};
     struct fleet fleet;
     struct call call = {.options = options, .fleet = &fleet};
-    bool told = fleet_open(options, &fleet) && boat_chosen(options, &fleet) &&
-                nature_known(options, &fleet) && call_place_read(options, &fleet, &call.place) &&
-                call_print(&call);
-    enum exit_status status = told ? report_of_run(&fleet) : report(&fleet, false);
+    if (fleet_open(options, options->cards.count > 0 ? NEED_TEXTS : 0, &fleet) &&
+        boat_chosen(options, &fleet) && nature_known(options, &fleet) &&
+        call_place_read(options, &fleet, &call.place)) {
+        struct job job = job_of(options, &fleet);
+        job_run(&job, &use, &call);
+    }
+    enum exit_status status = call.told ? report_of_run(&fleet)
+                                        : report(&fleet, SEVERITY_HELD);
     fleet_close(&fleet);
     return status;
 }

@@ -1,6 +1,8 @@
 /* command_print.c - the files that are printed: one PDF a boat, one page a card; or one a
  * card (room: app). What fails of one boat or file stops no other. */
-#include "app.h"
+#include "draw.h"
+#include "job.h"
+#include "progress.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -13,119 +15,129 @@ struct chosen {
 /* The run, and the names of the files that it wrote. */
 struct printing {
     const struct options *options;
-    struct fleet *fleet;
+    const struct fleet *fleet;
     struct progress progress;
     struct names written;
+    size_t chosen;                 /* pages of the boat being printed that were asked for */
 };
 
-static struct chosen pages_choose(const struct options *options, const struct fleet *fleet,
-                                  const struct boat_work *work)
+static struct chosen pages_choose(const struct sheets *sheets)
 {
+    const struct card_set *set = sheets->set;
     struct chosen chosen = {0};
-    chosen.pages = arena_array(fleet->arena, work->set->count, sizeof *chosen.pages);
-    for (size_t i = 0; i < work->set->count; i++)
-        if (work->pages[i] != NULL && card_wanted(options, work->set->cards[i]))
-            chosen.pages[chosen.count++] = work->pages[i];
+    chosen.pages = arena_array(sheets->boat->arena, set->count, sizeof *chosen.pages);
+    for (size_t i = 0; i < set->count; i++)
+        if (sheets->pages[i] != NULL && card_wanted(sheets->boat->job->options, set->cards[i]))
+            chosen.pages[chosen.count++] = sheets->pages[i];
     return chosen;
 }
 
-static void dump_write(const struct options *options, const struct fleet *fleet,
-                       const struct boat_work *work, const struct chosen *chosen)
+static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
 {
+    const struct boat_job *boat = sheets->boat;
     for (size_t i = 0; i < chosen->count; i++) {
-        struct text_builder out = text_builder_in(fleet->arena);
+        struct text_builder out = text_builder_in(boat->arena);
         page_dump(chosen->pages[i], &out);
-        file_put(options->output,
-                 text_format(fleet->arena, "%s-%s.dump", work->key, chosen->pages[i]->card),
-                 (struct bytes){(const unsigned char *)out.at, out.length}, fleet->arena,
-                 fleet->problems);
+        file_put(boat->job->options->output,
+                 text_format(boat->arena, "%s-%s.dump", boat->key, chosen->pages[i]->card),
+                 (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
+                 boat->problems);
     }
 }
 
 /* tern.pdf is the final set; a draft or a single card is never called so. */
-static const char *file_name(const struct options *options, struct arena *arena, const char *key,
-                             const char *card)
+static const char *file_name(const struct boat_job *boat, const char *card)
 {
-    return text_format(arena, "%s%s%s%s.pdf", key, card == NULL ? "" : "-",
-                       card == NULL ? "" : card, options->draft ? "-draft" : "");
+    return text_format(boat->arena, "%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
+                       card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "");
 }
 
 /* A boat called as this file would be, such as tamarisk-flooding? */
-static bool name_taken(const struct fleet *fleet, const char *key, const char *name)
+static bool name_taken(const struct boat_job *boat, const char *name)
 {
-    const char *other = arena_copy(fleet->arena, name, strlen(name) - strlen(".pdf"));
-    if (text_equal(other, key) || !names_hold(&fleet->base_keys, other))
+    const char *other = arena_copy(boat->arena, name, strlen(name) - strlen(".pdf"));
+    if (text_equal(other, boat->key) || !names_hold(&boat->job->fleet->base_keys, other))
         return false;
-    problem_add(fleet->problems, SEVERITY_ERROR, (struct place){0},
+    problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
                 "give that boat's file another name",
                 "%s would be the file of one card or a draft and of the boat %s", name, other);
     return true;
 }
 
 /* One file of these pages; false, with a problem, when it could not be made. */
-static bool file_write(struct printing *printing, const struct fleet *fleet, const char *key,
-                       const struct chosen *chosen, const char *title, const char *name)
+static bool file_write(struct printing *printing, const struct sheets *sheets,
+                       const struct document *document, const char *name)
 {
-    const struct options *options = printing->options;
-    struct document document = {
-        .title = title, .subject = fleet->base->name.text,
-        .language = words_language(fleet->words), .pages = chosen->pages,
-        .count = chosen->count};
+    const struct boat_job *boat = sheets->boat;
     struct bytes bytes;
-    if (name_taken(fleet, key, name) ||
-        !pdf_make(&document, fleet->faces, fleet->arena, &bytes, fleet->problems) ||
-        !file_put(options->output, name, bytes, fleet->arena, fleet->problems))
+    if (name_taken(boat, name) ||
+        !pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
+        !file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
         return false;
     names_add(&printing->written, name, printing->fleet->arena);
     return true;
 }
 
-static void set_write(struct printing *printing, const struct fleet *fleet,
-                      const struct boat_work *work, const struct chosen *chosen)
+/* Of these pages, under her name and what they are. */
+static struct document document_of(const struct sheets *sheets, const struct page *const *pages,
+                                   size_t count, const char *title)
+{
+    const struct boat_job *boat = sheets->boat;
+    return (struct document){
+        .title = text_format(boat->arena, "%s: %s", boat->boat->facts.name.text, title),
+        .subject = boat->job->fleet->base->name.text,
+        .language = words_language(sheets->input.words), .pages = pages, .count = count};
+}
+
+static void set_write(struct printing *printing, const struct sheets *sheets,
+                      const struct chosen *chosen)
 {
     const struct options *options = printing->options;
-    const char *title = text_format(fleet->arena, "%s: emergency cards",
-                                    work->boat->facts.name.text);
-    const char *name = file_name(options, fleet->arena, work->key, NULL);
-    if (file_write(printing, fleet, work->key, chosen, title, name) && !options->quiet)
+    const struct sheet_kind *kind = &sheets->boat->job->kinds[sheets->part.kind];
+    struct document document = document_of(sheets, chosen->pages, chosen->count, kind->title);
+    const char *name = file_name(sheets->boat, NULL);
+    if (file_write(printing, sheets, &document, name) && !options->quiet)
         printf("%s/%s: %zu of %zu cards%s\n", options->output, name, chosen->count,
-               work->set->count,
+               sheets->set->count,
                options->draft ? "; a draft, not to be hung: the final set is left as it is" : "");
 }
 
-/* A card asked for by name is told alone, those of --each together. */
-static void cards_tell(const struct options *options, const struct boat_work *work,
-                       const char *last, size_t written)
+/* A card asked for by name is told alone. */
+static void card_tell(const struct options *options, const struct sheets *sheets,
+                      const char *name)
 {
-    const char *draft = options->draft ? "-draft" : "";
-    if (options->quiet || written == 0)
-        return;
-    if (options->cards.count == 0)
-        printf("%s/%s-*%s.pdf: %zu files, one a card\n", options->output, work->key, draft,
-               written);
-    else
-        printf("%s/%s: one of %zu cards%s; the set is left as it is\n", options->output, last,
-               work->set->count, options->draft ? ", a draft, not to be hung" : "");
+    if (!options->quiet)
+        printf("%s/%s: one of %zu cards%s; the set is left as it is\n", options->output, name,
+               sheets->set->count, options->draft ? ", a draft, not to be hung" : "");
 }
 
-/* One file a card. */
-static void cards_write(struct printing *printing, const struct fleet *fleet,
-                        const struct boat_work *work, const struct chosen *chosen)
+/* Those of --each are told together. */
+static void cards_tell(const struct options *options, const struct sheets *sheets,
+                       size_t written)
+{
+    if (!options->quiet && written > 0)
+        printf("%s/%s-*%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
+               options->draft ? "-draft" : "", written);
+}
+
+/* One file a card. One that cannot be written stops no other. */
+static void cards_write(struct printing *printing, const struct sheets *sheets,
+                        const struct chosen *chosen)
 {
     const struct options *options = printing->options;
     size_t written = 0;
     for (size_t i = 0; i < chosen->count; i++) {
-        struct chosen one = {.pages = &chosen->pages[i], .count = 1};
-        const char *name = file_name(options, fleet->arena, work->key, chosen->pages[i]->card);
-        const char *title = text_format(fleet->arena, "%s: %s", work->boat->facts.name.text,
-                                        chosen->pages[i]->title);
-        bool made = file_write(printing, fleet, work->key, &one, title, name);
-        written += made ? 1 : 0;
-        if (made && options->cards.count > 0)
-            cards_tell(options, work, name, 1);
+        struct document document = document_of(sheets, &chosen->pages[i], 1,
+                                               chosen->pages[i]->title);
+        const char *name = file_name(sheets->boat, chosen->pages[i]->card);
+        if (!file_write(printing, sheets, &document, name))
+            continue;
+        written++;
+        if (options->cards.count > 0)
+            card_tell(options, sheets, name);
     }
     if (options->cards.count == 0)
-        cards_tell(options, work, NULL, written);
+        cards_tell(options, sheets, written);
 }
 
 /* ---- older files ---- */
@@ -148,7 +160,7 @@ static const char *owner_of(const struct names *keys, const char *name)
 static bool is_printed_boat(const struct fleet *fleet, const char *key)
 {
     for (size_t i = 0; i < fleet->boat_count; i++)
-        if (text_equal(fleet->boat_keys[i], key))
+        if (text_equal(fleet->boats[i].key, key))
             return true;
     return false;
 }
@@ -161,7 +173,7 @@ static void older_tell(const struct printing *printing)
     struct names found;
     int error = folder_names(fleet->arena, folder, &found);
     if (error != 0)
-        folder_refused(fleet, folder, error);
+        folder_refused(fleet->problems, folder, error);
     for (size_t i = 0; i < found.count; i++) {
         const char *name = found.at[i];
         const char *owner = owner_of(&fleet->base_keys, name);
@@ -174,47 +186,61 @@ static void older_tell(const struct printing *printing)
 
 /* ---- the run ---- */
 
-static void boat_print_in(struct printing *printing, const struct fleet *fleet, size_t index)
+static void boat_begin_print(void *run, struct boat_job *boat)
 {
-    const struct options *options = printing->options;
-    progress_tell(&printing->progress, index, fleet->boat_keys[index]);
-    struct boat_work work = boat_work(options, fleet, index);
-    struct chosen chosen = {0};
-    progress_clear(&printing->progress);
-    if (work.set != NULL)
-        chosen = pages_choose(options, fleet, &work);
-    if (chosen.count == 0)
-        printf("%s: no card could be printed\n", work.key);
-    else if (options->dump)
-        dump_write(options, fleet, &work, &chosen);
-    else if (options->cards.count == 0)
-        set_write(printing, fleet, &work, &chosen);
-    if (!options->dump && (options->each || options->cards.count > 0))
-        cards_write(printing, fleet, &work, &chosen);
+    struct printing *printing = run;
+    printing->chosen = 0;
+    progress_tell(&printing->progress, boat->index, boat->key);
 }
 
-static void boat_print(struct printing *printing, size_t index)
+static void sheets_print(void *run, struct sheets *sheets)
 {
-    struct fleet one = fleet_for_boat(printing->fleet);
-    boat_print_in(printing, &one, index);
-    arena_free(one.arena);
+    struct printing *printing = run;
+    const struct options *options = printing->options;
+    struct chosen chosen = pages_choose(sheets);
+    progress_clear(&printing->progress);
+    printing->chosen += chosen.count;
+    if (chosen.count == 0)
+        return;
+    if (options->dump)
+        dump_write(sheets, &chosen);
+    else if (options->cards.count == 0)
+        set_write(printing, sheets, &chosen);
+    if (!options->dump && (options->each || options->cards.count > 0))
+        cards_write(printing, sheets, &chosen);
+}
+
+static void boat_end_print(void *run, struct boat_job *boat)
+{
+    struct printing *printing = run;
+    progress_clear(&printing->progress);
+    if (printing->chosen == 0)
+        printf("%s: no card could be printed\n", boat->key);
+}
+
+static void boats_print(const struct options *options, struct fleet *fleet)
+{
+    static const struct job_use use = {.last = STEP_PROVE, .begin = boat_begin_print,
+                                       .sheets = sheets_print, .end = boat_end_print};
+    struct job job = job_of(options, fleet);
+    struct printing printing = {.options = options, .fleet = fleet};
+    if (!options->quiet)
+        printing.progress = progress_begin(fleet->boat_count);
+    folder_sweep(options->output, fleet->arena);
+    job_run(&job, &use, &printing);
+    if (!options->dump)
+        older_tell(&printing);
 }
 
 enum exit_status command_print(const struct options *options)
 {
     struct fleet fleet;
-    if (fleet_open(options, &fleet) &&
-        folder_ready(options->output, fleet.arena, fleet.problems)) {
-        struct printing printing = {options, &fleet,
-                                    progress_begin(options->quiet, fleet.boat_count), {0}};
-        folder_sweep(options->output, fleet.arena);
-        for (size_t i = 0; i < fleet.boat_count; i++)
-            boat_print(&printing, i);
-        if (!options->dump)
-            older_tell(&printing);
-    }
+    bool begun = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet) &&
+                 folder_ready(options->output, fleet.arena, fleet.problems);
+    if (begun)
+        boats_print(options, &fleet);
     enum exit_status status = report_of_cards(&fleet);
-    if (!options->quiet && status != EXIT_USE)
+    if (begun && !options->quiet)
         report_left_for_check(&fleet);
     fleet_close(&fleet);
     return status;

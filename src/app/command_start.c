@@ -1,20 +1,13 @@
 /* command_start.c - new files to be filled in; nothing that is there is ever
  * changed (room: app). */
-#include "app.h"
 #include "asked.h"
+#include "draw.h"
+#include "fleet.h"
 
 #include <stdio.h>
 #include <string.h>
-#include <sys/stat.h>
 
 static const struct place no_place = {0};
-
-/* A link that leads nowhere is something too. */
-static bool there(const char *path)
-{
-    struct stat status;
-    return lstat(path, &status) == 0;
-}
 
 static bool type_sound(const struct options *options, struct problems *problems)
 {
@@ -50,11 +43,13 @@ static bool file_new(const struct fleet *fleet, const char *folder, const char *
     return true;
 }
 
-static void there_tell(const struct fleet *fleet, const char *path, const char *remedy)
+/* True, with a problem, when something is there. */
+static bool is_in_the_way(const struct fleet *fleet, const char *path, const char *remedy)
 {
-    if (there(path))
+    if (is_there(path))
         problem_add(fleet->problems, SEVERITY_USE, no_place, remedy,
                     "%s is there already, and is never changed", path);
+    return is_there(path);
 }
 
 static const char *boat_path(const struct options *options, const struct fleet *fleet,
@@ -67,14 +62,17 @@ static const char *boat_path(const struct options *options, const struct fleet *
 static bool nothing_in_the_way(const struct options *options, const struct fleet *fleet,
                                const char *base_file)
 {
+    bool clear = true;
     if (options->boats.count == 0)
-        there_tell(fleet, base_file,
-                   text_format(fleet->arena, "for one more boat: maydeck start %s --boat NAME",
-                               options->base));
+        clear = !is_in_the_way(fleet, base_file,
+                               text_format(fleet->arena,
+                                           "for one more boat: maydeck start %s --boat NAME",
+                                           options->base));
     for (size_t i = 0; i < options->boats.count; i++)
-        there_tell(fleet, boat_path(options, fleet, i),
-                   "give the new boat's file another name, or go on filling in that one");
-    return !problems_reach(fleet->problems, SEVERITY_USE);
+        clear = !is_in_the_way(fleet, boat_path(options, fleet, i),
+                               "give the new boat's file another name, or go on filling in "
+                               "that one") && clear;
+    return clear;
 }
 
 static const char *boat_text(const struct options *options, const struct fleet *fleet)
@@ -84,15 +82,16 @@ static const char *boat_text(const struct options *options, const struct fleet *
     return starter_boat(&asked, options->type, fleet->arena);
 }
 
+/* A file that cannot be written stops no other. True when all were. */
 static bool boats_write(const struct options *options, const struct fleet *fleet,
                         const char *folder)
 {
+    bool all = true;
     for (size_t i = 0; i < options->boats.count; i++)
-        if (!file_new(fleet, folder,
-                      text_format(fleet->arena, "%s.yaml", options->boats.at[i]),
-                      boat_text(options, fleet)))
-            return false;
-    return true;
+        all = file_new(fleet, folder,
+                       text_format(fleet->arena, "%s.yaml", options->boats.at[i]),
+                       boat_text(options, fleet)) && all;
+    return all;
 }
 
 static void files_write(const struct options *options, const struct fleet *fleet)
@@ -104,12 +103,12 @@ static void files_write(const struct options *options, const struct fleet *fleet
         !folder_ready(options->base, arena, fleet->problems) ||
         !folder_ready(boats, arena, fleet->problems))
         return;
-    if (!there(base_file) &&
-        !file_new(fleet, options->base, "base.yaml", starter_base(arena)))
-        return;
-    if (options->boats.count == 0)
+    bool base = is_there(base_file) ||
+                file_new(fleet, options->base, "base.yaml", starter_base(arena));
+    bool all = boats_write(options, fleet, boats);
+    if (base && all && options->boats.count == 0)
         printf("next: maydeck start %s --boat NAME\n", options->base);
-    else if (boats_write(options, fleet, boats))
+    else if (base && all)
         printf("next: fill in, then: maydeck check %s\n", options->base);
 }
 
@@ -124,10 +123,10 @@ static bool keys_sound(const struct options *options, struct problems *problems)
 enum exit_status command_start(const struct options *options)
 {
     struct fleet fleet;
-    if (fleet_begin(&fleet) && type_sound(options, fleet.problems) &&
-        keys_sound(options, fleet.problems))
+    bool own = fleet_begin(NEED_TEXTS, &fleet) == OWN_FILES_SOUND;
+    if (own && type_sound(options, fleet.problems) && keys_sound(options, fleet.problems))
         files_write(options, &fleet);
-    enum exit_status status = report(&fleet, false);
+    enum exit_status status = report(&fleet, SEVERITY_HELD);
     fleet_close(&fleet);
     return status;
 }

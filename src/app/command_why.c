@@ -1,96 +1,109 @@
 /* command_why.c - the reasons of cards or figures on standard output (room: app).
- * Knows no reason itself: compose tells them. */
-#include "app.h"
+ * Knows no reason itself: the room explain tells them. */
+#include "job.h"
 
 #include <stdio.h>
 
 #include "reasons.h"
 
-static void cards_list(const struct boat_work *work)
+/* The run, and whether a boat was told of already. */
+struct telling {
+    const struct options *options;
+    bool begun;
+};
+
+static void next_begin(struct telling *telling)
 {
-    printf("%s: %zu cards. Name one with --card, or take --all:\n", work->key, work->set->count);
-    for (size_t i = 0; i < work->set->count; i++)
-        printf("  %-24s %s\n", work->set->cards[i]->key, work->set->cards[i]->title);
+    fputs(telling->begun ? "\n\n" : "", stdout);
+    telling->begun = true;
 }
 
-static void reasons_print(const struct options *options, const struct fleet *fleet,
-                          const struct boat_work *work)
+static void cards_list(const struct sheets *sheets)
 {
-    struct compose_input input = compose_input_of(options, fleet, work->boat);
-    struct text_builder out = text_builder_in(fleet->arena);
+    const struct card_set *set = sheets->set;
+    printf("%s: %zu cards. Name one with --card, or take --all:\n", sheets->boat->key,
+           set->count);
+    for (size_t i = 0; i < set->count; i++)
+        printf("  %-24s %s\n", set->cards[i]->key, set->cards[i]->title);
+}
+
+static void reasons_print(const struct options *options, const struct sheets *sheets)
+{
+    const struct card_set *set = sheets->set;
+    struct text_builder out = text_builder_in(sheets->boat->arena);
     size_t count = 0;
-    for (size_t i = 0; i < work->set->count; i++) {
-        if (!card_wanted(options, work->set->cards[i]))
+    for (size_t i = 0; i < set->count; i++) {
+        if (!card_wanted(options, set->cards[i]))
             continue;
         text_add(&out, count++ == 0 ? "" : "\n\n");
-        card_reasons(&input, work->set, work->set->cards[i], &out);
+        card_reasons(&sheets->input, set, set->cards[i], &out);
     }
     fwrite(out.at, 1, out.length, stdout);
 }
 
-static void figures_print(const struct options *options, const struct fleet *fleet,
-                          const struct boat_work *work)
+static void figures_print(const struct options *options, const struct sheets *sheets)
 {
-    struct compose_input input = compose_input_of(options, fleet, work->boat);
-    struct text_builder out = text_builder_in(fleet->arena);
+    struct text_builder out = text_builder_in(sheets->boat->arena);
     const struct figure *figure;
     size_t count = 0;
     for (size_t i = 0; (figure = figure_at(i)) != NULL; i++) {
         if (!text_equal(options->figure, "all") && !text_equal(options->figure, figure->id))
             continue;
         text_add(&out, count++ == 0 ? "" : "\n");
-        figure_reasons(&input, work->set, figure, &out);
+        figure_reasons(&sheets->input, sheets->set, figure, &out);
     }
     fwrite(out.at, 1, out.length, stdout);
 }
 
-/* True when something was printed. */
-static bool boat_tell(const struct options *options, const struct fleet *fleet, size_t index,
-                      bool after_another)
+static void sheets_explain(void *run, struct sheets *sheets)
 {
-    struct boat_work work = boat_work(options, fleet, index);
-    if (work.set != NULL && !work.cards_exist)
-        return after_another;
-    fputs(after_another ? "\n\n" : "", stdout);
-    if (work.set == NULL)
-        printf("%s: no cards: errors in her file or in the base's\n", work.key);
-    else if (options->figure != NULL)
-        figures_print(options, fleet, &work);
-    else if (options->cards.count == 0 && !options->all && work.set->count > 1)
-        cards_list(&work);
+    struct telling *telling = run;
+    const struct options *options = telling->options;
+    if (!sheets->asked_exist)
+        return;
+    next_begin(telling);
+    if (options->figure != NULL)
+        figures_print(options, sheets);
+    else if (options->cards.count == 0 && !options->all && sheets->set->count > 1)
+        cards_list(sheets);
     else
-        reasons_print(options, fleet, &work);
-    return true;
+        reasons_print(options, sheets);
+}
+
+static void boat_end(void *run, struct boat_job *boat)
+{
+    if (boat->parts_made > 0)
+        return;
+    next_begin(run);
+    printf("%s: no cards: errors in her file or in the base's\n", boat->key);
 }
 
 /* False, with a problem, when there is no such figure. */
 static bool figure_is_known(const struct options *options, const struct fleet *fleet)
 {
-    const char **ids = arena_array(fleet->arena, figure_count() + 1, sizeof *ids);
-    struct text_builder list = text_builder_in(fleet->arena);
-    text_add(&list, "figures: all");
+    struct names ids = {0};
     if (options->figure == NULL || text_equal(options->figure, "all") ||
         figure_find(options->figure) != NULL)
         return true;
-    for (size_t i = 0; i < figure_count(); i++) {
-        ids[i] = figure_at(i)->id;
-        text_add_format(&list, ", %s", ids[i]);
-    }
-    const char *nearest = text_nearest(options->figure, ids, figure_count());
+    names_add(&ids, "all", fleet->arena);
+    for (size_t i = 0; i < figure_count(); i++)
+        names_add(&ids, figure_at(i)->id, fleet->arena);
     problem_add(fleet->problems, SEVERITY_USE, (struct place){0},
-                nearest == NULL ? list.at
-                                : text_format(fleet->arena, "did you mean \"%s\"?", nearest),
+                names_remedy(&ids, options->figure, "figures: ", fleet->arena),
                 "there is no figure \"%s\"", options->figure);
     return false;
 }
 
 enum exit_status command_why(const struct options *options)
 {
+    static const struct job_use use = {.last = STEP_LAY, .sheets = sheets_explain,
+                                       .end = boat_end};
+    struct telling telling = {.options = options};
     struct fleet fleet;
-    bool open = fleet_open(options, &fleet) && figure_is_known(options, &fleet);
-    bool printed = false;
-    for (size_t i = 0; open && i < fleet.boat_count; i++)
-        printed = boat_tell(options, &fleet, i, printed);
+    if (fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet) && figure_is_known(options, &fleet)) {
+        struct job job = job_of(options, &fleet);
+        job_run(&job, &use, &telling);
+    }
     enum exit_status status = report_of_cards(&fleet);
     fleet_close(&fleet);
     return status;

@@ -1,11 +1,11 @@
 /* crew.c - the people of a charter as --crew gives them (room: app). */
-#include "app.h"
+#include "fleet.h"
 
 #include "text.h"
 
 enum { CREW_MOST = 60, KG_LEAST = 3, KG_MOST = 250, DIGITS_MOST = 3 };
 
-static void wrong_crew(const struct options *options, struct fleet *fleet)
+static void wrong_crew(const struct options *options, const struct fleet *fleet)
 {
     problem_add(fleet->problems, SEVERITY_USE, (struct place){0},
                 "write the body mass of each person in whole kg, such as --crew 80,75,18",
@@ -28,20 +28,21 @@ static int mass_next(const char **at)
     return kg >= KG_LEAST && kg <= KG_MOST ? kg : 0;
 }
 
-void crew_read(const struct options *options, struct fleet *fleet)
+bool crew_read(const struct options *options, struct fleet *fleet)
 {
     const char *at = options->crew;
     int *kg = arena_array(fleet->arena, CREW_MOST, sizeof *kg);
     struct crew crew = {.kg = kg};
     if (at == NULL)
-        return;
+        return true;
     do {
         int mass = mass_next(&at);
         if (mass == 0 || crew.count == CREW_MOST) {
             wrong_crew(options, fleet);
-            return;
+            return false;
         }
         kg[crew.count++] = mass;
     } while (*at != '\0');
     fleet->crew = crew;
+    return true;
 }

@@ -1,10 +1,9 @@
 /* files.c - reading files and folders with a message for each refusal (room: app). Never
  * judges what a file holds. */
-#include "app.h"
+#include "fleet.h"
 
 #include <dirent.h>
 #include <errno.h>
-#include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
 
@@ -22,16 +21,10 @@ bool is_plain_file(const char *path)
     return lstat(path, &status) == 0 && S_ISREG(status.st_mode);
 }
 
-void names_add(struct names *names, const char *name, struct arena *arena)
+bool is_there(const char *path)
 {
-    names->at = arena_grow(arena, names->at, names->count, &names->room, sizeof *names->at);
-    names->at[names->count++] = arena_copy(arena, name, strlen(name));
-}
-
-static int by_bytes(const void *a, const void *b)
-{
-    const char *const *first = a, *const *second = b;
-    return strcmp(*first, *second);
+    struct stat status;
+    return lstat(path, &status) == 0;
 }
 
 static int names_read(struct arena *arena, DIR *stream, struct names *names)
@@ -55,46 +48,38 @@ int folder_names(struct arena *arena, const char *folder, struct names *names)
         return errno;
     int error = names_read(arena, stream, names);
     closedir(stream);   /* nothing was written: nothing can be lost */
-    if (names->count > 0)
-        qsort(names->at, names->count, sizeof *names->at, by_bytes);
+    names_sort(names);
     return error;
 }
 
-bool names_hold(const struct names *names, const char *name)
+void folder_refused(struct problems *problems, const char *folder, int error)
 {
-    for (size_t i = 0; i < names->count; i++)
-        if (text_equal(names->at[i], name))
-            return true;
-    return false;
-}
-
-void folder_refused(const struct fleet *fleet, const char *folder, int error)
-{
-    problem_add(fleet->problems, SEVERITY_FAILURE, no_place,
+    problem_add(problems, SEVERITY_FAILURE, no_place,
                 "look at the folder's owner and rights, and at the disk",
                 "the folder %s cannot be read: %s", folder, strerror(error));
 }
 
-const struct source *file_read(const struct fleet *fleet, const char *path, enum severity absent,
-                               const char *remedy)
+const struct source *file_read(const char *path, struct file_absent absent, struct arena *arena,
+                               struct problems *problems)
 {
+    bool own = absent.severity == SEVERITY_FAILURE;
     struct source *source = NULL;
-    switch (source_read(fleet->arena, path, YAML_FILE_LIMIT, &source)) {
+    switch (source_read(arena, path, YAML_FILE_LIMIT, &source)) {
     case SOURCE_READ:
         return source;
     case SOURCE_ABSENT:
-        problem_add(fleet->problems, absent, no_place, remedy, "there is no file %s", path);
+        problem_add(problems, absent.severity, no_place, absent.remedy, "there is no file %s",
+                    path);
         break;
     case SOURCE_NOT_A_FILE:
-        problem_add(fleet->problems, absent, no_place, remedy, "%s is not a file", path);
+        problem_add(problems, absent.severity, no_place, absent.remedy, "%s is not a file", path);
         break;
     case SOURCE_TOO_LARGE:
-        problem_add(fleet->problems,
-                    absent == SEVERITY_FAILURE ? SEVERITY_FAILURE : SEVERITY_ERROR, no_place,
+        problem_add(problems, own ? SEVERITY_FAILURE : SEVERITY_ERROR, no_place,
                     "keep one boat, base or procedure a file", "%s is larger than 256 KiB", path);
         break;
     case SOURCE_FAILED:
-        problem_add(fleet->problems, SEVERITY_FAILURE, no_place,
+        problem_add(problems, SEVERITY_FAILURE, no_place,
                     "look at the file's owner and rights, and at the disk",
                     "%s cannot be read: %s", path, strerror(errno));
         break;

@@ -1,6 +1,6 @@
 /* places.c - where the program finds its procedures and faces: beside itself in
  * a clone, or where it was installed (room: app). */
-#include "app.h"
+#include "fleet.h"
 
 #include <string.h>
 #include <sys/stat.h>

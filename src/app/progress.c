@@ -1,7 +1,7 @@
 /* progress.c - one line on a terminal that tells how far a long run is (room: app).
  * It is silent in the first second and on anything but a terminal, and no output
  * depends on its clock. */
-#include "app.h"
+#include "progress.h"
 
 #include <stdio.h>
 #include <time.h>
@@ -17,10 +17,10 @@ static int64_t clock_ms(void)
     return (int64_t)now.tv_sec * 1000 + now.tv_nsec / 1000000;
 }
 
-struct progress progress_begin(bool quiet, size_t total)
+struct progress progress_begin(size_t total)
 {
     return (struct progress){
-        .wanted = !quiet && isatty(STDERR_FILENO) == 1, .total = total, .begun_ms = clock_ms()};
+        .wanted = isatty(STDERR_FILENO) == 1, .total = total, .begun_ms = clock_ms()};
 }
 
 void progress_tell(struct progress *progress, size_t done, const char *boat)

@@ -1,8 +1,6 @@
 /* proofread.c - a boat's pages before they are drawn: one that breaks a page rule is
  * held (room: app). It judges nothing and changes no page. */
-#include "app.h"
-
-#include <stdio.h>
+#include "job.h"
 
 /* Words without a line of their own are the boat's as a whole. */
 static struct place finding_place(const struct card *card, const struct proof_finding *finding)
@@ -10,35 +8,39 @@ static struct place finding_place(const struct card *card, const struct proof_fi
     return finding->origin.line > 0 ? finding->origin : card->boat_record->facts.name.place;
 }
 
-static void errors_add(const struct fleet *fleet, const struct card *card,
+static void errors_add(const struct sheets *sheets, const struct card *card,
                        const struct proof_report *report)
 {
     for (size_t i = 0; i < report->count; i++) {
         const struct proof_finding *finding = &report->findings[i];
         const struct proof_rule *rule = proof_rule(finding->rule);
         if (rule->severity == PROOF_ERROR)
-            problem_add(fleet->problems, SEVERITY_ERROR, finding_place(card, finding),
+            problem_add(sheets->boat->problems, SEVERITY_ERROR, finding_place(card, finding),
                         rule->remedy, "%s (%s): %s: %s: %s; limit: %s", card->title,
                         card->language, rule->id, rule->sentence, finding->measured, rule->limit);
     }
 }
 
-void pages_proofread(const struct fleet *fleet, struct boat_work *work)
+void sheets_prove(struct sheets *sheets)
 {
-    const struct page **sound = arena_array(fleet->arena, work->set->count, sizeof *sound);
-    problems_about(fleet->problems, work->key, "page");
-    work->reports = proof_set(work->set, work->pages, fleet->faces, fleet->arena);
-    for (size_t i = 0; i < work->set->count; i++) {
-        errors_add(fleet, work->set->cards[i], &work->reports[i]);
-        sound[i] = work->reports[i].errors == 0 ? work->pages[i] : NULL;
+    const struct card_set *set = sheets->set;
+    struct boat_job *boat = sheets->boat;
+    const struct page **sound = arena_array(boat->arena, set->count, sizeof *sound);
+    problems_about(boat->problems, boat->key, "page");
+    sheets->reports = proof_set(set, sheets->pages, boat->job->fleet->faces, boat->arena);
+    for (size_t i = 0; i < set->count; i++) {
+        errors_add(sheets, set->cards[i], &sheets->reports[i]);
+        sound[i] = sheets->reports[i].errors == 0 ? sheets->pages[i] : NULL;
     }
-    work->pages = sound;
+    sheets->pages = sound;
+    problems_about(boat->problems, boat->key, "run");
 }
 
-void audit_add(const struct options *options, const struct boat_work *work,
-               struct text_builder *out)
+void audit_add(const struct sheets *sheets, struct text_builder *out)
 {
-    for (size_t i = 0; work->set != NULL && i < work->set->count; i++)
-        if (work->reports[i].measured > 0 && card_wanted(options, work->set->cards[i]))
-            proof_print(&work->reports[i], work->key, work->set->cards[i]->key, out);
+    const struct card_set *set = sheets->set;
+    for (size_t i = 0; i < set->count; i++)
+        if (sheets->reports[i].measured > 0 &&
+            card_wanted(sheets->boat->job->options, set->cards[i]))
+            proof_print(&sheets->reports[i], sheets->boat->key, set->cards[i]->key, out);
 }

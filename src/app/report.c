@@ -1,33 +1,50 @@
 /* report.c - telling what a run found, and the exit status (room: app). */
-#include "app.h"
+#include "fleet.h"
 
 #include <stdio.h>
 
-enum exit_status status_of(const struct problems *problems, bool deficiencies_count)
+enum exit_status status_of(const struct problems *problems, enum severity least)
 {
     if (problems_reach(problems, SEVERITY_FAILURE))
         return EXIT_SYSTEM;
     if (problems_reach(problems, SEVERITY_USE))
         return EXIT_USE;
-    enum severity least = deficiencies_count ? SEVERITY_DEFICIENCY : SEVERITY_HELD;
     return problems_reach(problems, least) ? EXIT_FOUND : EXIT_GOOD;
 }
 
-static void text_print(const struct text_builder *out)
+struct problems *fleet_problems(const struct fleet *fleet)
 {
-    if (out->length > 0)
-        fwrite(out->at, 1, out->length, stderr);
+    struct problems *all = problems_new(fleet->arena);
+    problems_join(all, fleet->problems);
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        problems_join(all, fleet->boats[i].problems);
+    return all;
 }
 
-enum exit_status report(struct fleet *fleet, bool deficiencies_count)
+/* Those that the function takes. */
+static void problems_print(const struct problems *problems,
+                           bool (*takes)(const struct problem *problem), struct arena *arena)
 {
     size_t count;
-    const struct problem *list = problems_sorted(fleet->problems, &count);
-    struct text_builder out = text_builder_in(fleet->arena);
+    const struct problem *list = problems_sorted(problems, &count);
+    struct text_builder out = text_builder_in(arena);
     for (size_t i = 0; i < count; i++)
-        problem_print(&list[i], &out);
-    text_print(&out);
-    return status_of(fleet->problems, deficiencies_count);
+        if (takes(&list[i]))
+            problem_print(&list[i], &out);
+    if (out.length > 0)
+        fwrite(out.at, 1, out.length, stderr);
+}
+
+static bool is_any(const struct problem *problem)
+{
+    return problem != NULL;
+}
+
+enum exit_status report(const struct fleet *fleet, enum severity least)
+{
+    struct problems *all = fleet_problems(fleet);
+    problems_print(all, is_any, fleet->arena);
+    return status_of(all, least);
 }
 
 /* ---- where cards are the point ---- */
@@ -38,56 +55,48 @@ static bool is_for_check(const struct problem *problem)
     return check != NULL && !check->family && problem->severity < SEVERITY_HELD;
 }
 
-enum exit_status report_of_cards(struct fleet *fleet)
+static bool is_for_cards(const struct problem *problem)
 {
-    size_t count;
-    const struct problem *list = problems_sorted(fleet->problems, &count);
-    struct text_builder out = text_builder_in(fleet->arena);
-    for (size_t i = 0; i < count; i++)
-        if (!is_for_check(&list[i]))
-            problem_print(&list[i], &out);
-    text_print(&out);
-    return status_of(fleet->problems, false);
+    return !is_for_check(problem);
 }
 
-enum exit_status report_of_run(struct fleet *fleet)
+enum exit_status report_of_cards(const struct fleet *fleet)
+{
+    struct problems *all = fleet_problems(fleet);
+    problems_print(all, is_for_cards, fleet->arena);
+    return status_of(all, SEVERITY_HELD);
+}
+
+enum exit_status report_of_run(const struct fleet *fleet)
 {
     size_t count;
     struct problems *found = problems_new(fleet->arena);
     const struct problem *list = problems_sorted(fleet->problems, &count);
-    struct text_builder out = text_builder_in(fleet->arena);
-    for (size_t i = 0; i < count; i++) {
-        if (list[i].boat != NULL || !text_equal(list[i].check, "run"))
-            continue;
-        problem_print(&list[i], &out);
-        problem_add(found, list[i].severity, list[i].place, NULL, "%s", list[i].what);
-    }
-    text_print(&out);
-    return status_of(found, false);
+    for (size_t i = 0; i < count; i++)
+        if (text_equal(list[i].check, "run"))
+            problem_add(found, list[i].severity, list[i].place, list[i].remedy, "%s",
+                        list[i].what);
+    problems_print(found, is_any, fleet->arena);
+    return status_of(found, SEVERITY_HELD);
 }
 
-/*
- * The deficiencies of one boat, or (NULL) those of the base. Notes are not
- * counted here: those of the figures are known to `check` alone.
- */
-static void left_count(const struct problem *list, size_t count, const char *boat,
-                       const char *label)
+/* The deficiencies in a list. Notes are not counted here: those of the figures are known
+ * to `check` alone. */
+static void left_count(const struct problems *problems, const char *label)
 {
-    size_t found = 0;
+    size_t count, found = 0;
+    const struct problem *list = problems_sorted(problems, &count);
     for (size_t i = 0; i < count; i++)
-        if (list[i].severity == SEVERITY_DEFICIENCY && is_for_check(&list[i]) &&
-            (boat == NULL ? list[i].boat == NULL : text_equal(list[i].boat, boat)))
+        if (list[i].severity == SEVERITY_DEFICIENCY && is_for_check(&list[i]))
             found++;
     if (found > 0)
         printf("%s: `maydeck check` tells of %zu deficienc%s\n", label, found,
                found == 1 ? "y" : "ies");
 }
 
-void report_left_for_check(struct fleet *fleet)
+void report_left_for_check(const struct fleet *fleet)
 {
-    size_t count;
-    const struct problem *list = problems_sorted(fleet->problems, &count);
-    left_count(list, count, NULL, "base.yaml");
+    left_count(fleet->problems, "base.yaml");
     for (size_t i = 0; i < fleet->boat_count; i++)
-        left_count(list, count, fleet->boat_keys[i], fleet->boat_keys[i]);
+        left_count(fleet->boats[i].problems, fleet->boats[i].key);
 }

@@ -135,6 +135,19 @@ void problem_add_check(struct problems *problems, const char *check, enum severi
     va_end(list);
 }
 
+void problems_join(struct problems *problems, const struct problems *part)
+{
+    struct arena *arena = problems->arena;
+
+    for (size_t i = 0; i < part->count; i++) {
+        struct problem problem = part->items[i];
+        problem.what = arena_copy(arena, problem.what, strlen(problem.what));
+        if (problem.remedy != NULL)
+            problem.remedy = arena_copy(arena, problem.remedy, strlen(problem.remedy));
+        problem_store(problems, &problem);
+    }
+}
+
 bool problems_error_at(const struct problems *problems, struct place place,
                        const char *check)
 {
@@ -189,7 +202,7 @@ static int problem_compare(const void *left, const void *right)
     return (a > b) - (a < b);  /* one array: the order of addition */
 }
 
-const struct problem *problems_sorted(struct problems *problems, size_t *count)
+const struct problem *problems_sorted(const struct problems *problems, size_t *count)
 {
     size_t total = problems->count;
     const struct problem **order = arena_array(problems->arena, total, sizeof *order);

@@ -47,7 +47,8 @@ struct source *source_from(struct arena *arena, const char *name, const char *by
     static const char mark[] = {'\xEF', '\xBB', '\xBF'};
     struct source *source = arena_alloc(arena, sizeof *source);
 
-    if (length >= sizeof mark && memcmp(bytes, mark, sizeof mark) == 0) {
+    source->marked = length >= sizeof mark && memcmp(bytes, mark, sizeof mark) == 0;
+    if (source->marked) {
         bytes += sizeof mark;
         length -= sizeof mark;
     }

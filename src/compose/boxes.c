@@ -105,7 +105,7 @@ static const struct card_warning *warnings_make(struct composing *composing,
     for (size_t i = 0; i < given; i++)
         if (condition_judge(composing, warnings[i].when) != TRUTH_NO)
             out[(*count)++] = (struct card_warning){
-                .text = warnings[i].say.text, .symbol = warnings[i].symbol.text,
+                .text = warnings[i].say.text, .symbol = warnings[i].symbol.value,
                 .tag = source_tag(composing, &warnings[i].basis),
                 .origin = warnings[i].say.place};
     return out;

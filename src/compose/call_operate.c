@@ -20,20 +20,20 @@ static void line_add(struct composing *composing, struct lines *lines, bool numb
     lines->at[lines->count++] = (struct card_text){.text = text, .origin = origin};
 }
 
-static bool fitted(struct composing *composing, const char *item, struct place place)
+static bool fitted(struct composing *composing, enum item_key item, struct place place)
 {
     struct condition condition = {.kind = CONDITION_FITTED, .item = item, .place = place};
     return condition_judge(composing, &condition) == TRUTH_YES;
 }
 
-const struct equipment *call_first_gear(const struct composing *composing, const char *item)
+const struct equipment *call_first_gear(const struct composing *composing, enum item_key item)
 {
     size_t index = 0;
     return gear_next(composing, item, &index);
 }
 
 /* The first piece that is no farther away; NULL: none. */
-static const struct equipment *first_within(const struct composing *composing, const char *item,
+static const struct equipment *first_within(const struct composing *composing, enum item_key item,
                                             enum reach most)
 {
     size_t index = 0;
@@ -46,14 +46,14 @@ static const struct equipment *first_within(const struct composing *composing, c
 /* The handheld that may be taken without going into vapour or smoke. */
 const struct equipment *handheld_at_hand(const struct composing *composing)
 {
-    return first_within(composing, "vhf_handheld", REACH_DECK);
+    return first_within(composing, ITEM_vhf_handheld, REACH_DECK);
 }
 
 /* Of several handhelds the one that is reached without going below. */
 static const struct equipment *handheld_best(const struct composing *composing)
 {
     const struct equipment *at_hand = handheld_at_hand(composing);
-    return at_hand != NULL ? at_hand : call_first_gear(composing, "vhf_handheld");
+    return at_hand != NULL ? at_hand : call_first_gear(composing, ITEM_vhf_handheld);
 }
 
 /* Zone and side: the spot stands on the gear's own row and on the plan. */
@@ -107,7 +107,7 @@ static void handheld_lines(struct composing *composing, struct lines *lines)
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
-    if (!fitted(composing, "vhf_handheld", origin))
+    if (!fitted(composing, ITEM_vhf_handheld, origin))
         return;
     line_add(composing, lines, true,
              call_gear_words(composing, WORD_SET_HANDHELD_FIRST, handheld_best(composing)), origin);
@@ -119,12 +119,12 @@ static void set_lines(struct composing *composing, struct lines *lines, bool may
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->radio_place;
-    if (!fitted(composing, "vhf_dsc", origin)) {
+    if (!fitted(composing, ITEM_vhf_dsc, origin)) {
         line_add(composing, lines, false, words_get(words, WORD_SET_NO_FIXED), origin);
         handheld_lines(composing, lines);
         return;
     }
-    marker_add(composing, call_first_gear(composing, "vhf_dsc"));
+    marker_add(composing, call_first_gear(composing, ITEM_vhf_dsc));
     power_line(composing, lines);
     if (mayday && dsc_ready(composing->in->boat))
         key_line(composing, lines, other);
@@ -141,8 +141,8 @@ static void second_station_line(struct composing *composing, struct lines *lines
 {
     struct place origin = composing->in->boat->place;
     const struct equipment *handheld = NULL;
-    if (fitted(composing, "vhf_handheld", origin))
-        handheld = first_within(composing, "vhf_handheld", REACH_COMPANIONWAY);
+    if (fitted(composing, ITEM_vhf_handheld, origin))
+        handheld = first_within(composing, ITEM_vhf_handheld, REACH_COMPANIONWAY);
     if (handheld != NULL)
         line_add(composing, lines, false,
                  call_gear_words(composing, WORD_SET_HANDHELD, handheld), origin);
@@ -159,7 +159,7 @@ static bool beyond_a1(const struct composing *composing)
 }
 
 /* The best piece that may be fetched; NULL: none, or none is fitted. */
-static const struct equipment *fetched(struct composing *composing, const char *item,
+static const struct equipment *fetched(struct composing *composing, enum item_key item,
                                        const struct calling *calling)
 {
     if (!fitted(composing, item, composing->in->boat->place))
@@ -180,15 +180,16 @@ static void no_answer_line(struct composing *composing, struct lines *lines,
 {
     struct place origin = composing->in->boat->place;
     struct text_builder builder = text_builder_in(composing->arena);
-    const struct equipment *epirb = calling->mayday ? fetched(composing, "epirb", calling) : NULL;
+    const struct equipment *epirb =
+        calling->mayday ? fetched(composing, ITEM_epirb, calling) : NULL;
     text_add(&builder, words_get(composing->in->words, WORD_NO_ANSWER));
     if (!calling->from_deck && !by_handheld_only(composing->in->boat))
         then_add(composing, &builder, WORD_THEN_HANDHELD,
-                 fetched(composing, "vhf_handheld", calling));
+                 fetched(composing, ITEM_vhf_handheld, calling));
     if (!beyond_a1(composing))
         then_add(composing, &builder, WORD_THEN_EPIRB, epirb);
     if (calling->mayday && epirb == NULL && !calling->from_deck)
-        then_add(composing, &builder, WORD_THEN_FLARES, fetched(composing, "flares", calling));
+        then_add(composing, &builder, WORD_THEN_FLARES, fetched(composing, ITEM_flares, calling));
     text_add(&builder, ".");
     if (epirb != NULL && beyond_a1(composing))
         line_add(composing, lines, false,
@@ -225,7 +226,7 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
-    const struct equipment *handheld = call_first_gear(composing, "vhf_handheld");
+    const struct equipment *handheld = call_first_gear(composing, ITEM_vhf_handheld);
     if (calling->from_deck && handheld != NULL)
         line_add(composing, lines, false,
                  words_fill(words, composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
@@ -235,12 +236,12 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
     if (calling->mayday)
         distress_means_add(composing, lines,
                            calling->from_deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
-                           fetched(composing, "epirb", calling), calling->other);
+                           fetched(composing, ITEM_epirb, calling), calling->other);
     line_add(composing, lines, false,
              words_get(words, calling->from_deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE), origin);
     if (calling->mayday && !calling->from_deck)
         distress_means_add(composing, lines, WORD_FLARES_NOW,
-                           fetched(composing, "flares", calling), calling->other);
+                           fetched(composing, ITEM_flares, calling), calling->other);
     line_add(composing, lines, false, words_get(words, WORD_WAVE_WHISTLE), origin);
 }
 
@@ -275,10 +276,10 @@ static void deck_lines(struct composing *composing, struct lines *lines,
 static void before_fixed_lines(struct composing *composing, struct lines *lines,
                                const struct calling *calling)
 {
-    const struct equipment *set = call_first_gear(composing, "vhf_dsc");
+    const struct equipment *set = call_first_gear(composing, ITEM_vhf_dsc);
     const struct equipment *handheld = handheld_at_hand(composing);
     const struct equipment *worked = set != NULL || handheld != NULL
-                                         ? set : call_first_gear(composing, "vhf_handheld");
+                                         ? set : call_first_gear(composing, ITEM_vhf_handheld);
     if (calling->from == CALL_FROM_DECK_FIRST && handheld != NULL && set != NULL)
         line_add(composing, lines, false,
                  call_gear_words(composing, WORD_SET_DECK_FIRST, handheld), handheld->place);
@@ -296,7 +297,7 @@ static void fixed_lines(struct composing *composing, struct lines *lines,
     if (calling->from == CALL_FROM_DECK_FIRST)
         return;
     if (!by_handheld_only(composing->in->boat) ||
-        boat_fitted(composing->in->boat, "vhf_handheld") != ANSWER_YES)
+        boat_fitted(composing->in->boat, ITEM_vhf_handheld) != ANSWER_YES)
         second_station_line(composing, lines);
 }
 

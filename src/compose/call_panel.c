@@ -17,7 +17,7 @@ static struct calling calling_of(struct composing *composing, enum call_from fro
     if (calling.from_deck)
         calling.can_call = handheld_at_hand(composing) != NULL ||
                            (from == CALL_FROM_HANDHELD_CARRIED &&
-                            call_first_gear(composing, "vhf_handheld") != NULL);
+                            call_first_gear(composing, ITEM_vhf_handheld) != NULL);
     return calling;
 }
 
@@ -51,12 +51,12 @@ static enum word panel_title(const struct calling *calling)
 static const char *station_words(struct composing *composing, const struct calling *calling)
 {
     const struct equipment *gear = calling->from_deck ? handheld_at_hand(composing)
-                                                      : call_first_gear(composing, "vhf_dsc");
+                                                      : call_first_gear(composing, ITEM_vhf_dsc);
     if (gear == NULL && !calling->from_deck)
-        gear = call_first_gear(composing, "vhf_handheld");
+        gear = call_first_gear(composing, ITEM_vhf_handheld);
     if (gear == NULL)
         return "";
-    bool handheld = text_equal(gear->item.text, "vhf_handheld");
+    bool handheld = gear->item.value == ITEM_vhf_handheld;
     return call_gear_words(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
 }
 
@@ -67,6 +67,7 @@ static void panel_fill(struct composing *composing, struct card *card,
                                         request->other != NULL || card->distress);
     card->call = (struct card_call){
         .given = true,
+        .silent = !calling.can_call,
         .station = station_words(composing, &calling),
         .origin = card->origin};
     card->call.operate = operate_lines(composing, &calling, &card->call.operate_count);

@@ -14,7 +14,7 @@ struct calling {
 };
 
 /* The first piece of that kind; NULL: none. */
-const struct equipment *call_first_gear(const struct composing *composing, const char *item);
+const struct equipment *call_first_gear(const struct composing *composing, enum item_key item);
 
 /* The handheld that may be taken without going into vapour or smoke; NULL: none. */
 const struct equipment *handheld_at_hand(const struct composing *composing);

@@ -6,12 +6,12 @@
 
 bool by_handheld_only(const struct boat *boat)
 {
-    return boat_fitted(boat, "vhf_dsc") == ANSWER_NO;
+    return boat_fitted(boat, ITEM_vhf_dsc) == ANSWER_NO;
 }
 
 bool no_radio_aboard(const struct boat *boat)
 {
-    return by_handheld_only(boat) && boat_fitted(boat, "vhf_handheld") == ANSWER_NO;
+    return by_handheld_only(boat) && boat_fitted(boat, ITEM_vhf_handheld) == ANSWER_NO;
 }
 
 bool boat_can_alert(const struct boat *boat)
@@ -19,7 +19,7 @@ bool boat_can_alert(const struct boat *boat)
     if (boat->radio.dsc.answer != ANSWER_NO && !by_handheld_only(boat))
         return true;
     for (size_t i = 0; i < boat->equipment_count; i++)
-        if (text_equal(boat->equipment[i].item.text, "vhf_handheld") &&
+        if (boat->equipment[i].item.value == ITEM_vhf_handheld &&
             boat->equipment[i].dsc.answer == ANSWER_YES)
             return true;
     return false;

@@ -10,7 +10,7 @@
 
 /* A fact that a card asks for and the record lacks. */
 struct missing {
-    const char *item;       /* the item it is about */
+    enum item_key item;       /* the item it is about */
     const char *fact;       /* NULL: whether it is fitted; else the key to record */
     const char *space;      /* NULL: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
@@ -60,7 +60,7 @@ struct composing {
 
 /* Is the item fitted, for the engines that the card asks of? `note`: what keeps that from
  * being known is noted as missing. */
-enum truth fitted_judge(struct composing *composing, const char *item, bool note);
+enum truth fitted_judge(struct composing *composing, enum item_key item, bool note);
 
 /* Does this card concern this piece of gear? On a card of one engine space the
  * other engine's gear does not. UNKNOWN: the record does not say. */
@@ -70,24 +70,24 @@ enum truth gear_concerns(const struct composing *composing, const struct equipme
 
 /* Notes that the card being made needs `fact` of `item` (fact NULL: whether it
  * is fitted). */
-void missing_note(struct composing *composing, const char *item, const char *fact,
+void missing_note(struct composing *composing, enum item_key item, const char *fact,
                   struct place place);
 
 /* The same: whether the engine of that space has the item. */
-void missing_note_for(struct composing *composing, const char *item, const char *space,
+void missing_note_for(struct composing *composing, enum item_key item, const char *space,
                       struct place place);
 
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
 
 /* The items among them for which an entry is proposed, each as often as one is. */
-const char *const *missing_items(const struct composing *composing, size_t *count);
+const enum item_key *missing_items(const struct composing *composing, size_t *count);
 
 /* rows.c */
 
 /* The gear that a step's words ask for. */
 struct step_gear {
-    const struct list_value *uses, *also;
+    const struct item_values *uses, *also;
     const struct condition *when;        /* of the case that was taken, or NULL */
     const struct condition *undecided;   /* what kept a case from being taken, or NULL */
     const char *within;                  /* a reach_word, or NULL: any */
@@ -120,7 +120,7 @@ const char *gear_name(const struct composing *composing, const struct equipment 
                       size_t pieces);
 
 /* seacock_table.c */
-void table_make(struct composing *composing, const char *item, const char *state,
+void table_make(struct composing *composing, enum item_key item, const char *state,
                 struct card_step *step);
 
 /* steps.c */
@@ -196,6 +196,13 @@ void safety_plan_make(struct composing *composing, struct card *card,
                       const struct card *const *others, size_t other_count);
 
 /* compose_set.c */
+
+/* Which cards the boat has, as slots in their order. */
+void slots_make(struct composing *composing);
+
+/* Begins the card of that slot: its names, and nothing noted yet of what it needs. */
+void card_begin(struct composing *composing, const struct slot *slot, struct card *card);
+
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
                       const char *space);
 

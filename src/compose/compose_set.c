@@ -79,7 +79,14 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
         composing->slots[i].undecided = needed == TRUTH_UNKNOWN;
 }
 
-static void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
+void slots_make(struct composing *composing)
+{
+    const struct procedure_set *procedures = composing->in->procedures;
+    for (size_t i = 0; i < procedures->count; i++)
+        slots_of_procedure(composing, procedures->rows[i]);
+}
+
+void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
 {
     composing->slot = slot;
     composing->held = slot->undecided;
@@ -88,8 +95,8 @@ static void card_begin(struct composing *composing, const struct slot *slot, str
     composing->dates = (struct gear_dates){.undated = 0};
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
-        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.text,
-        .stripe = slot->procedure->stripe,
+        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.value,
+        .stripe = slot->procedure->stripe.value,
         .distress = text_equal(slot->procedure->kind.text, "distress"),
         .number = slot->number, .of = (int)composing->slot_count,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
@@ -154,8 +161,7 @@ const struct card_set *compose_set_limited(const struct compose_input *input,
     struct composing composing = {.in = input, .arena = arena, .problems = problems,
                                   .limits = *limits};
     struct card_set *set = arena_alloc(arena, sizeof *set);
-    for (size_t i = 0; i < input->procedures->count; i++)
-        slots_of_procedure(&composing, input->procedures->rows[i]);
+    slots_make(&composing);
     set->cards = cards_make(&composing);
     set->count = composing.slot_count;
     for (size_t i = 0; i < set->count; i++)

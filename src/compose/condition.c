@@ -38,14 +38,11 @@ enum truth gear_inside(const struct composing *composing, const struct equipment
     return TRUTH_NO;
 }
 
-bool gear_cuts(const struct equipment *gear, const char *other)
+bool gear_cuts(const struct equipment *gear, enum item_key other)
 {
     if (!gear->cuts.given)
         return true;
-    for (size_t i = 0; i < gear->cuts.count; i++)
-        if (text_equal(gear->cuts.items[i].text, other))
-            return true;
-    return false;
+    return item_value_find(&gear->cuts, other) != NULL;
 }
 
 static enum truth judge_inside(struct composing *composing, const struct condition *condition,
@@ -121,7 +118,7 @@ static bool piece_cuts(const struct composing *composing, const struct equipment
                        const struct condition *condition)
 {
     (void)composing;
-    return gear_cuts(gear, condition->words[0]);
+    return gear_cuts(gear, condition->other);
 }
 
 static bool piece_within(const struct composing *composing, const struct equipment *gear,
@@ -189,7 +186,7 @@ static enum truth piece_has_all(struct composing *composing, const struct condit
     enum truth all = TRUTH_YES;
     for (size_t i = 0; i < condition->child_count; i++) {
         const struct condition *child = condition->children[i];
-        if (!asks_of_piece(child) || !text_equal(child->item, gear->item.text))
+        if (!asks_of_piece(child) || child->item != gear->item.value)
             continue;
         enum truth is = piece_has(composing, gear, child);
         if (is == TRUTH_NO)
@@ -202,7 +199,7 @@ static enum truth piece_has_all(struct composing *composing, const struct condit
 }
 
 static enum truth one_has_all(struct composing *composing, const struct condition *condition,
-                              const char *item, bool note)
+                              enum item_key item, bool note)
 {
     enum truth any = TRUTH_NO;
     size_t index = 0;
@@ -302,7 +299,7 @@ bool condition_admits(const struct composing *composing, const struct condition 
 {
     if (condition == NULL)
         return true;
-    if (asks_of_piece(condition) && text_equal(condition->item, gear->item.text))
+    if (asks_of_piece(condition) && condition->item == gear->item.value)
         return piece_has(composing, gear, condition) == TRUTH_YES;
     if (condition->kind == CONDITION_SURELY)
         return condition_admits(composing, condition->children[0], gear);

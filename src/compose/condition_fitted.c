@@ -15,20 +15,20 @@ enum truth gear_concerns(const struct composing *composing, const struct equipme
     return TRUTH_UNKNOWN;
 }
 
-const struct equipment *gear_next(const struct composing *composing, const char *item,
+const struct equipment *gear_next(const struct composing *composing, enum item_key item,
                                   size_t *index)
 {
     const struct boat *boat = composing->in->boat;
     while (*index < boat->equipment_count) {
         const struct equipment *gear = &boat->equipment[(*index)++];
-        if (text_equal(gear->item.text, item) && gear_concerns(composing, gear) != TRUTH_NO)
+        if (gear->item.value == item && gear_concerns(composing, gear) != TRUTH_NO)
             return gear;
     }
     return NULL;
 }
 
 /* Is it known of every piece whose engine it serves? */
-static bool serving_known(struct composing *composing, const char *item, bool note)
+static bool serving_known(struct composing *composing, enum item_key item, bool note)
 {
     bool known = true;
     size_t index = 0;
@@ -41,22 +41,21 @@ static bool serving_known(struct composing *composing, const char *item, bool no
     return known;
 }
 
-bool space_asked(const struct composing *composing, const char *item, const char *space)
+bool space_asked(const struct composing *composing, enum item_key item, const char *space)
 {
     const struct boat *boat = composing->in->boat;
-    const struct item_kind *kind = item_find(item);
-    if (boat->engine_space_count < 2 || kind == NULL)
+    if (boat->engine_space_count < 2)
         return false;
     if (composing->slot->space != NULL)
         return text_equal(composing->slot->space, space);
-    return kind->by_engine;
+    return item_kind_of(item)->by_engine;
 }
 
 /* Where somebody looks who has to record the piece of that engine. */
-static struct place other_engine_place(const struct boat *boat, const char *item)
+static struct place other_engine_place(const struct boat *boat, enum item_key item)
 {
     for (size_t i = 0; i < boat->equipment_count; i++)
-        if (text_equal(boat->equipment[i].item.text, item))
+        if (boat->equipment[i].item.value == item)
             return boat->equipment[i].place;
     const struct absence *absence = NULL;
     for (size_t i = 0; absence == NULL && i < boat->engine_space_count; i++)
@@ -65,7 +64,7 @@ static struct place other_engine_place(const struct boat *boat, const char *item
 }
 
 /* Fitted for the engines that are asked about: not known of one is not known. */
-static enum truth fitted_by_engine(struct composing *composing, const char *item, bool note)
+static enum truth fitted_by_engine(struct composing *composing, enum item_key item, bool note)
 {
     const struct boat *boat = composing->in->boat;
     enum truth any = TRUTH_NO;
@@ -87,7 +86,7 @@ static enum truth fitted_by_engine(struct composing *composing, const char *item
 }
 
 /* Does the record say anything of the item for this or that engine? */
-static bool is_mentioned(const struct boat *boat, const char *item)
+static bool is_mentioned(const struct boat *boat, enum item_key item)
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (boat_fitted_for(boat, item, boat->engine_spaces[i]) != ANSWER_NOT_RECORDED)
@@ -97,7 +96,7 @@ static bool is_mentioned(const struct boat *boat, const char *item)
 
 /* Fitted on the boat; where it is asked of one engine, or is a kind that each engine has,
  * for that engine. A piece of the other engine tells nothing of this one's. */
-static enum truth fitted_here(struct composing *composing, const char *item, bool note)
+static enum truth fitted_here(struct composing *composing, enum item_key item, bool note)
 {
     const struct boat *boat = composing->in->boat;
     bool by_engine = false;
@@ -113,7 +112,7 @@ static enum truth fitted_here(struct composing *composing, const char *item, boo
     return fitted == ANSWER_YES ? TRUTH_YES : TRUTH_NO;
 }
 
-enum truth fitted_judge(struct composing *composing, const char *item, bool note)
+enum truth fitted_judge(struct composing *composing, enum item_key item, bool note)
 {
     enum truth fitted = fitted_here(composing, item, note);
     if (fitted == TRUTH_YES && !serving_known(composing, item, note))

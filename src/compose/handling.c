@@ -124,7 +124,7 @@ static void contrary_tell(struct composing *composing, const struct equipment *g
     problem_add(composing->problems, SEVERITY_DEFICIENCY, gear->how.place,
                 "write both ways of it, such as: up = on, down = off",
                 "how of %s does not tell how it is %s: %s prints no handling for it",
-                gear->tag.text == NULL ? gear->item.text : gear->tag.text,
+                gear->tag.text == NULL ? gear->kind->key : gear->tag.text,
                 text_equal(state, "on") ? "turned on or opened" : "turned off or shut",
                 composing->slot->title);
 }

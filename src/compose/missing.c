@@ -8,7 +8,7 @@ static struct missing *missing_find(struct composing *composing, const struct mi
 {
     for (size_t i = 0; i < composing->missing_count; i++) {
         struct missing *missing = &composing->missing[i];
-        if (text_equal(missing->item, wanted->item) && text_equal(missing->fact, wanted->fact) &&
+        if (missing->item == wanted->item && text_equal(missing->fact, wanted->fact) &&
             text_equal(missing->space, wanted->space) &&
             missing->place.line == wanted->place.line)
             return missing;
@@ -41,13 +41,13 @@ static void card_hold(struct composing *composing, const struct missing *wanted)
     missing->cards[missing->card_count++] = title;
 }
 
-void missing_note(struct composing *composing, const char *item, const char *fact,
+void missing_note(struct composing *composing, enum item_key item, const char *fact,
                   struct place place)
 {
     card_hold(composing, &(struct missing){.item = item, .fact = fact, .place = place});
 }
 
-void missing_note_for(struct composing *composing, const char *item, const char *space,
+void missing_note_for(struct composing *composing, enum item_key item, const char *space,
                       struct place place)
 {
     card_hold(composing, &(struct missing){.item = item, .space = space, .place = place});
@@ -72,10 +72,10 @@ static const char *tag_proposal(struct composing *composing, enum item_class cla
     return tag == NULL ? "" : tag;
 }
 
-static const struct asked_item *asked_find(const struct composing *composing, const char *item)
+static const struct asked_item *asked_find(const struct composing *composing, enum item_key item)
 {
     for (size_t i = 0; i < composing->asked.count; i++)
-        if (text_equal(composing->asked.rows[i].kind->key, item))
+        if (composing->asked.rows[i].kind->item == item)
             return &composing->asked.rows[i];
     return NULL;
 }
@@ -84,10 +84,10 @@ static const struct asked_item *asked_find(const struct composing *composing, co
  * fixed radio has a section of its own. */
 static const char *entry_words(struct composing *composing, const struct missing *missing)
 {
-    const struct item_kind *kind = item_find(missing->item);
+    const struct item_kind *kind = item_kind_of(missing->item);
     const char *tag = tag_proposal(composing, kind->class);
     const struct asked_item *asked = asked_find(composing, missing->item);
-    if (text_equal(missing->item, "vhf_dsc"))
+    if (missing->item == ITEM_vhf_dsc)
         return text_format(composing->arena,
                            "if she has one, write in the section radio:\n"
                            "  tag: %s\n  zone: \n  side: \n  power_switch: ", tag);
@@ -95,7 +95,7 @@ static const char *entry_words(struct composing *composing, const struct missing
                             ? starter_entry_for(asked, tag, missing->space, composing->arena)
                             : text_format(composing->arena,
                                           "- {item: %s, tag: %s, zone: , side: , spot: , how: }",
-                                          missing->item, tag);
+                                          kind->key, tag);
     return text_format(composing->arena, "if %s has one, add to equipment (record %s):\n  %s",
                        missing->space == NULL ? "she" : missing->space, kind->record, entry);
 }
@@ -108,9 +108,9 @@ static const char *whole_item_remedy(struct composing *composing, const struct m
                            "%s\nif one that is recorded is for this engine too, add %s to its "
                            "serves\nif it has none, add to not_fitted:\n"
                            "  - {item: %s, serves: [%s]}",
-                           entry, missing->space, missing->item, missing->space);
+                           entry, missing->space, item_word(missing->item), missing->space);
     return text_format(composing->arena, "%s\nif she has none, add to not_fitted:\n  - %s",
-                       entry, missing->item);
+                       entry, item_word(missing->item));
 }
 
 /* Gear that each engine has serves some engine. */
@@ -132,9 +132,9 @@ static const char *value_words(struct composing *composing, const struct field *
         return "(yes or no)";
     if (text_equal(field->key, "serves"))
         return spaces_words(composing);
-    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS)
+    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS)
         return "[...], or [] for none";
-    if (field->choices == NULL || field->kind != FIELD_CHOICE)
+    if (field->choices == NULL)
         return "(as it is on the boat)";
     for (size_t i = 0; field->choices[i] != NULL && i < 8; i++)
         text_add_format(&words, "%s%s", i == 0 ? "(" : " or ", field->choices[i]);
@@ -165,12 +165,12 @@ static void tell_one(struct composing *composing, const struct missing *missing)
     if (missing->fact == NULL)
         problem_add(composing->problems, severity, missing->place,
                     whole_item_remedy(composing, missing), "%s%s%s is not recorded: %s",
-                    missing->item, missing->space == NULL ? "" : " for ",
+                    item_word(missing->item), missing->space == NULL ? "" : " for ",
                     missing->space == NULL ? "" : missing->space, effect);
     else
         problem_add(composing->problems, severity, missing->place,
                     fact_remedy(composing, missing), "%s of %s is not recorded: %s",
-                    missing->fact, missing->item, effect);
+                    missing->fact, item_word(missing->item), effect);
 }
 
 void missing_tell(struct composing *composing)
@@ -184,9 +184,10 @@ void missing_tell(struct composing *composing)
         tell_one(composing, &composing->missing[i]);
 }
 
-const char *const *missing_items(const struct composing *composing, size_t *count)
+const enum item_key *missing_items(const struct composing *composing, size_t *count)
 {
-    const char **items = arena_array(composing->arena, composing->missing_count, sizeof *items);
+    enum item_key *items =
+        arena_array(composing->arena, composing->missing_count, sizeof *items);
     *count = 0;
     for (size_t i = 0; i < composing->missing_count; i++)
         if (composing->missing[i].fact == NULL)

@@ -29,25 +29,17 @@ enum reach gear_reach(const struct equipment *gear)
     return locker ? REACH_DECK : REACH_OPEN_DECK;
 }
 
-static bool is_among(const struct list_value *list, const char *item)
-{
-    for (size_t i = 0; i < list->count; i++)
-        if (text_equal(list->items[i].text, item))
-            return true;
-    return false;
-}
-
 enum reach reach_here(const struct composing *composing, const struct equipment *gear)
 {
     const struct procedure *procedure = composing->slot->procedure;
-    const struct list_value *sources = &procedure->vapour_from;
-    if (is_among(&procedure->despite_vapour, gear->item.text))
+    const struct item_values *sources = &procedure->vapour_from;
+    if (item_value_find(&procedure->despite_vapour, gear->item.value) != NULL)
         return gear_reach(gear);
     for (size_t i = 0; i < sources->count; i++) {
         size_t index = 0;
         for (const struct equipment *source;
-             (source = gear_next(composing, sources->items[i].text, &index)) != NULL;)
-            if (!text_equal(gear->item.text, source->item.text) &&
+             (source = gear_next(composing, sources->items[i].value, &index)) != NULL;)
+            if (gear->item.value != source->item.value &&
                 gear_shares_locker(gear, source))
                 return REACH_BELOW;
     }

@@ -71,16 +71,16 @@ const char *gear_name(const struct composing *composing, const struct equipment 
 {
     const struct words *words = composing->in->words;
     const char *capacity = capacity_words(composing, gear);
-    const char *name = words_item(words, gear->item.text);
+    const char *name = words_item(words, gear->item.value);
     if (gear->name.text != NULL)
         name = gear->name.text;
     else if (gear->count.given && gear->count.milli > 1000)
         name = text_format(composing->arena, "%s %s", gear->count.text,
-                           words_items(words, gear->item.text,
+                           words_items(words, gear->item.value,
                                        (uint64_t)(gear->count.milli / 1000)));
     else if (pieces > 1)
         name = text_format(composing->arena, "%zu %s", pieces,
-                           words_items(words, gear->item.text, pieces));
+                           words_items(words, gear->item.value, pieces));
     return capacity == NULL ? name : text_format(composing->arena, "%s, %s", name, capacity);
 }
 
@@ -100,7 +100,7 @@ static bool same_row(const struct row_list *list, const struct equipment *a,
                      const struct equipment *b)
 {
     struct composing *composing = list->composing;
-    return text_equal(a->item.text, b->item.text) && !a->count.given && !b->count.given &&
+    return a->item.value == b->item.value && !a->count.given && !b->count.given &&
            text_equal(a->name.text, b->name.text) && a->kg.milli == b->kg.milli &&
            a->persons.milli == b->persons.milli &&
            a->discharge_s.milli == b->discharge_s.milli &&
@@ -151,7 +151,7 @@ static void gear_add(struct row_list *list, const struct equipment *gear)
 }
 
 /* In a draft, what is not recorded is seen on the card, not left out. */
-static void not_recorded_add(struct row_list *list, const char *item, struct place origin)
+static void not_recorded_add(struct row_list *list, enum item_key item, struct place origin)
 {
     struct composing *composing = list->composing;
     list->rows = arena_grow(composing->arena, list->rows, list->count, &list->row_room,
@@ -160,17 +160,17 @@ static void not_recorded_add(struct row_list *list, const char *item, struct pla
                              sizeof *list->first);
     list->first[list->count] = NULL;
     list->rows[list->count++] = (struct card_row){
-        .kind = item_find(item), .name = words_item(composing->in->words, item),
+        .kind = item_kind_of(item), .name = words_item(composing->in->words, item),
         .where = words_get(composing->in->words, WORD_NOT_RECORDED), .origin = origin};
 }
 
 /* The step cannot do without the item, and this boat has none that will do. */
-static void piece_lacking(struct composing *composing, const struct text_value *item)
+static void piece_lacking(struct composing *composing, const struct item_value *item)
 {
     composing->held = true;
     problem_add(composing->problems, SEVERITY_HELD, item->place, "give the step a case without it",
                 "%s: this step has no words for a boat without %s", composing->slot->title,
-                item->text);
+                item_word(item->value));
 }
 
 /* Gear that lies farther than the step lets people go is not offered. A control inside the
@@ -183,19 +183,19 @@ static bool offered(const struct row_list *list, const struct equipment *gear)
 
 /* Gear without a recorded side of the question holds the card; gear declared
  * not fitted must have its own case when the step cannot do without it. */
-static void item_add(struct row_list *list, const struct text_value *item, bool needed)
+static void item_add(struct row_list *list, const struct item_value *item, bool needed)
 {
     struct composing *composing = list->composing;
-    struct condition fitted = {.kind = CONDITION_FITTED, .item = item->text, .place = item->place};
+    struct condition fitted = {.kind = CONDITION_FITTED, .item = item->value, .place = item->place};
     enum truth truth = condition_judge(composing, &fitted);
     size_t before = list->count, index = 0;
     if (truth == TRUTH_UNKNOWN)
-        not_recorded_add(list, item->text, item->place);
+        not_recorded_add(list, item->value, item->place);
     if (truth == TRUTH_NO && needed)
         piece_lacking(composing, item);
     if (truth != TRUTH_YES)
         return;
-    for (const struct equipment *gear; (gear = gear_next(composing, item->text, &index)) != NULL;)
+    for (const struct equipment *gear; (gear = gear_next(composing, item->value, &index)) != NULL;)
         if (offered(list, gear) &&
             (!needed || condition_admits(composing, list->wants->when, gear)))
             gear_add(list, gear);
@@ -211,10 +211,10 @@ static void undecided_add(struct row_list *list, const struct condition *conditi
         return;
     for (size_t i = 0; i < condition->child_count; i++)
         undecided_add(list, condition->children[i]);
-    if (condition->item == NULL)
+    if (condition->item == ITEM_NONE)
         return;
     for (size_t i = 0; i < list->count; i++)
-        if (list->first[i] == NULL && list->rows[i].kind == item_find(condition->item))
+        if (list->first[i] == NULL && list->rows[i].kind->item == condition->item)
             return;
     not_recorded_add(list, condition->item, condition->place);
 }

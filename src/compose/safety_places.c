@@ -104,7 +104,7 @@ static struct piece *pieces_of(struct composing *composing, const struct plan_se
 
 static bool is_seacock(const struct equipment *gear)
 {
-    return text_equal(gear->kind->key, "seacock");
+    return gear->kind->item == ITEM_seacock;
 }
 
 /* Seacocks of one place share a line whatever they are for: the flooding card has
@@ -204,9 +204,9 @@ static void seacocks_name(struct composing *composing, const struct equipment *c
                         text_empty(name) || !none ? "" : ": ",
                         none ? words_get(words, WORD_VALVE_NONE) : "");
     }
-    row->name = count == 1 ? words_item(words, pieces[0]->kind->key)
+    row->name = count == 1 ? words_item(words, pieces[0]->kind->item)
                            : text_format(composing->arena, "%zu %s", count,
-                                         words_items(words, pieces[0]->kind->key, count));
+                                         words_items(words, pieces[0]->kind->item, count));
     row->detail = purposes.length == 0 ? "" : purposes.at;
 }
 

@@ -19,7 +19,7 @@ static const char *how_of(struct composing *composing, const struct equipment *g
     return text_empty(how) ? NULL : how;
 }
 
-static size_t handled_so(struct composing *composing, const char *item, const char *how,
+static size_t handled_so(struct composing *composing, enum item_key item, const char *how,
                          const char *state)
 {
     size_t index = 0, count = 0;
@@ -30,7 +30,7 @@ static size_t handled_so(struct composing *composing, const char *item, const ch
 }
 
 /* The handling of the one valve there is. */
-static const char *handled_alone(struct composing *composing, const char *item,
+static const char *handled_alone(struct composing *composing, enum item_key item,
                                  const char *state)
 {
     size_t index = 0;
@@ -40,7 +40,7 @@ static const char *handled_alone(struct composing *composing, const char *item,
     return gear == NULL ? NULL : how_of(composing, gear, state);
 }
 
-static struct handling common_handling(struct composing *composing, const char *item,
+static struct handling common_handling(struct composing *composing, enum item_key item,
                                        const char *state)
 {
     struct handling common = {.how = NULL, .state = state};
@@ -69,7 +69,7 @@ static const char *cell_name(const struct composing *composing, const struct equ
     const struct words *words = composing->in->words;
     const char *zone = gear->place_zone == NULL ? ""
                                                 : words_zone(words, gear->place_zone->key);
-    const char *name = gear->name.text == NULL ? words_item(words, gear->item.text)
+    const char *name = gear->name.text == NULL ? words_item(words, gear->item.value)
                                                : gear->name.text;
     return text_format(composing->arena, "%s, %s", zone, name);
 }
@@ -91,7 +91,7 @@ static int station(const struct equipment *gear)
 
 /* The gear in order from bow to stern; equal stations keep the file's order. */
 static const struct equipment **gear_by_station(const struct composing *composing,
-                                                const char *item, size_t *count)
+                                                enum item_key item, size_t *count)
 {
     size_t room = composing->in->boat->equipment_count, index = 0;
     const struct equipment **list = arena_array(composing->arena, room + 1, sizeof *list);
@@ -209,7 +209,7 @@ static void sides_write(struct writing *writing, struct card_step *step)
     step->table_heads[1] = head_word(writing->composing, SIDE_STARBOARD);
 }
 
-void table_make(struct composing *composing, const char *item, const char *state,
+void table_make(struct composing *composing, enum item_key item, const char *state,
                 struct card_step *step)
 {
     static const enum side others[] = {SIDE_CENTRE, SIDE_BOTH, SIDE_NONE};
@@ -227,7 +227,7 @@ void table_make(struct composing *composing, const char *item, const char *state
         group_write(&writing, others[i], step);
     step->table = writing.lines;
     step->table_count = writing.line_count;
-    step->table_kind = item_find(item);
+    step->table_kind = item_kind_of(item);
     step->table_note = "";
     if (common.how != NULL)
         step->table_note = words_fill(composing->in->words, composing->arena,

@@ -27,13 +27,13 @@ static const struct step_case *case_take(struct composing *composing,
     return NULL;
 }
 
-static const struct list_value *list_of(const struct list_value *own,
-                                        const struct list_value *of_step)
+static const struct item_values *list_of(const struct item_values *own,
+                                         const struct item_values *of_step)
 {
     return own != NULL && own->given ? own : of_step;
 }
 
-static bool uses_table(const struct procedure_step *step, const struct list_value *uses)
+static bool uses_table(const struct procedure_step *step, const struct item_values *uses)
 {
     return step->table.text != NULL && uses->count > 0;
 }
@@ -53,7 +53,7 @@ static void gear_fill(struct composing *composing, const struct procedure_step *
         .within = OF_CASE(taken, step, within), .state = OF_CASE(taken, step, state),
         .shows = OF_CASE(taken, step, shows)};
     if (uses_table(step, wants.uses))
-        table_make(composing, wants.uses->items[0].text, wants.state, out);
+        table_make(composing, wants.uses->items[0].value, wants.state, out);
     else
         *below = rows_make(composing, &wants, out);
 }

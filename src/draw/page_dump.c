@@ -133,9 +133,9 @@ static void item_add(struct text_builder *out, const struct page_item *item)
         path_item_add(out, item);
         break;
     case PAGE_SIGN:
-        promise(item->sign < SIGN_CLASS_COUNT);
+        promise(item->sign != SIGN_NONE && item->sign < SIGN_CLASS_COUNT);
         text_add_format(out, " class=%s glyph=%s", sign_class_word(item->sign),
-                        item->glyph ? item->glyph : "-");
+                        item->glyph == SYMBOL_NONE ? "-" : symbol_of(item->glyph)->key);
         break;
     }
     text_add(out, "\n");

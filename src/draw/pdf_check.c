@@ -65,15 +65,17 @@ static bool sign_good(const struct page *page, const struct page_item *item,
 
     if (item->area.width < SIGN_SMALLEST || item->area.height < SIGN_SMALLEST)
         return item_refuse(page, item, "a sign smaller than 7 mm", problems);
-    if (item->sign >= SIGN_CLASS_COUNT)
+    if (item->sign == SIGN_NONE || item->sign >= SIGN_CLASS_COUNT)
         return item_refuse(page, item, "a sign of no class", problems);
-    if (item->glyph == NULL)
+    if (item->glyph >= SYMBOL_COUNT)
+        return item_refuse(page, item, "a sign that does not exist", problems);
+    if (item->glyph == SYMBOL_NONE)
         return true;
-    symbol = symbol_find(item->glyph);
-    if (symbol == NULL || symbol->sign != item->sign) {
+    symbol = symbol_of(item->glyph);
+    if (symbol->sign != item->sign) {
         problem_add(problems, SEVERITY_FAILURE, item->origin, NULL,
-                    symbol ? "card %s: the sign %s would stand in the frame of another class"
-                           : "card %s: there is no sign %s", page->card, item->glyph);
+                    "card %s: the sign %s would stand in the frame of another class", page->card,
+                    symbol->key);
         return false;
     }
     return true;

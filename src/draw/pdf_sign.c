@@ -253,6 +253,7 @@ static void field_draw(const struct module *m, enum sign_class sign)
         disc_draw(m, INK_BLACK, 40);
         disc_draw(m, INK_WHITE, 40 - RED_EDGE);
         break;
+    case SIGN_NONE:
     case SIGN_CLASS_COUNT:
         promise_unreached();
     }
@@ -273,8 +274,8 @@ void sign_draw(const struct sheet *sheet, const struct page_item *item)
     HPDF_Page_SetLineJoin(sheet->page, HPDF_ROUND_JOIN);
     HPDF_Page_SetLineCap(sheet->page, HPDF_ROUND_END);
     field_draw(&module, item->sign);
-    if (item->glyph != NULL)
-        glyph_draw(&module, symbol_find(item->glyph));
+    if (item->glyph != SYMBOL_NONE)
+        glyph_draw(&module, symbol_of(item->glyph));
     if (item->sign == SIGN_PROHIBITION)
         ring_draw(&module);
 }

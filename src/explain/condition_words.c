@@ -31,7 +31,7 @@ static void all_add(struct text_builder *out, const struct condition *group, con
         const struct condition *last = group->children[(end = alike_until(group, i)) - 1];
         text_add(out, i == 0 ? "" : between);
         for (size_t k = i; k + 1 < end; k++)
-            text_add_format(out, "%s, ", group->children[k]->item);
+            text_add_format(out, "%s, ", item_word(group->children[k]->item));
         if (last->kind == CONDITION_ALL)
             all_add(out, last, between);
         else
@@ -73,29 +73,29 @@ static void words_add(struct text_builder *out, const struct condition *conditio
 {
     switch (condition->kind) {
     case CONDITION_FITTED:
-        text_add_format(out, "%s fitted", condition->item);
+        text_add_format(out, "%s fitted", item_word(condition->item));
         break;
     case CONDITION_NOT_FITTED:
-        text_add_format(out, "%s not fitted", condition->item);
+        text_add_format(out, "%s not fitted", item_word(condition->item));
         break;
     case CONDITION_INSIDE:
-        text_add_format(out, "%s inside ", condition->item);
+        text_add_format(out, "%s inside ", item_word(condition->item));
         values_add(out, condition);
         break;
     case CONDITION_IS:
-        text_add_format(out, "%s %s = ", condition->item, condition->field);
+        text_add_format(out, "%s %s = ", item_word(condition->item), condition->field);
         values_add(out, condition);
         break;
     case CONDITION_CUTS:
-        text_add_format(out, "%s cuts ", condition->item);
-        values_add(out, condition);
+        text_add_format(out, "%s cuts %s", item_word(condition->item),
+                        item_word(condition->other));
         break;
     case CONDITION_REACH:
-        text_add_format(out, "%s reached from ", condition->item);
+        text_add_format(out, "%s reached from ", item_word(condition->item));
         values_add(out, condition);
         break;
     case CONDITION_BEYOND:
-        text_add_format(out, "a %s not reached from ", condition->item);
+        text_add_format(out, "a %s not reached from ", item_word(condition->item));
         values_add(out, condition);
         break;
     case CONDITION_BOAT:

@@ -5,7 +5,8 @@
 
 /* What was told already: an item, or one field of it. */
 struct asked {
-    const char *item, *field;
+    enum item_key item;             /* ITEM_NONE: the boat herself */
+    const char *field;
 };
 
 struct record_list {
@@ -18,10 +19,10 @@ struct record_list {
 };
 
 /* True the first time. */
-static bool ask(struct record_list *list, const char *item, const char *field)
+static bool ask(struct record_list *list, enum item_key item, const char *field)
 {
     for (size_t i = 0; i < list->count; i++)
-        if (text_equal(list->asked[i].item, item) && text_equal(list->asked[i].field, field))
+        if (list->asked[i].item == item && text_equal(list->asked[i].field, field))
             return false;
     list->asked = arena_grow(list->explaining->arena, list->asked, list->count, &list->room,
                              sizeof *list->asked);
@@ -46,10 +47,10 @@ static bool is_shown(const struct card_step *step, const struct equipment *gear)
     return step != NULL && step->table_count > 0 && step->table_kind == gear->kind;
 }
 
-static const struct equipment *entry_of(const struct boat *boat, const char *item)
+static const struct equipment *entry_of(const struct boat *boat, enum item_key item)
 {
     for (size_t i = 0; i < boat->equipment_count; i++)
-        if (text_equal(boat->equipment[i].item.text, item))
+        if (boat->equipment[i].item.value == item)
             return &boat->equipment[i];
     return NULL;
 }
@@ -57,13 +58,13 @@ static const struct equipment *entry_of(const struct boat *boat, const char *ite
 /* The fixed radio has no entry of its own, but a section: its tag stands for it. */
 struct place gear_place(const struct equipment *gear)
 {
-    return text_equal(gear->item.text, "vhf_dsc") && gear->tag.text != NULL ? gear->tag.place
+    return gear->item.value == ITEM_vhf_dsc && gear->tag.text != NULL ? gear->tag.place
                                                                             : gear->place;
 }
 
 #define GEAR_TELL(list, gear, words, ...) \
     placed_tell((list)->explaining, (list)->indent, gear_place(gear), "record: %s %s " words, \
-                (gear)->item.text, TEXT_OR_EMPTY((gear)->tag), __VA_ARGS__)
+                (gear)->kind->key, TEXT_OR_EMPTY((gear)->tag), __VA_ARGS__)
 
 /* Where one piece is enough, the others decide nothing. */
 static bool is_told(const struct record_list *list, const struct equipment *gear)
@@ -72,14 +73,14 @@ static bool is_told(const struct record_list *list, const struct equipment *gear
     if (having == NULL)
         return true;
     if (having->kind == CONDITION_CUTS)
-        return gear_cuts(gear, having->words[0]);
+        return gear_cuts(gear, having->other);
     if (having->kind == CONDITION_BEYOND)
         return !gear_within(list->explaining->composing, gear, having->words[0]);
     return condition_admits(list->explaining->composing, having, gear);
 }
 
 /* Fitted, but the rows of the step do not show it. */
-static void gear_without_row_tell(const struct record_list *list, const char *item)
+static void gear_without_row_tell(const struct record_list *list, enum item_key item)
 {
     const struct equipment *gear;
     size_t index = 0;
@@ -89,7 +90,7 @@ static void gear_without_row_tell(const struct record_list *list, const char *it
 }
 
 /* What the record says of the engine of that space where it has no piece for it. */
-static void engine_tell(const struct record_list *list, const char *item, const char *space)
+static void engine_tell(const struct record_list *list, enum item_key item, const char *space)
 {
     const struct explaining *explaining = list->explaining;
     const struct boat *boat = explaining->card->boat_record;
@@ -97,16 +98,18 @@ static void engine_tell(const struct record_list *list, const char *item, const 
     const struct equipment *other = entry_of(boat, item);
     if (absence != NULL)
         placed_tell(explaining, list->indent, absence->place, "record: %s not fitted for %s",
-                    item, space);
+                    item_word(item), space);
     else if (other != NULL)
         placed_tell(explaining, list->indent, other->place,
-                    "record: %s not recorded for %s, only for the other engine", item, space);
+                    "record: %s not recorded for %s, only for the other engine",
+                    item_word(item), space);
     else
-        line_tell(explaining, list->indent, "record: %s not recorded for %s", item, space);
+        line_tell(explaining, list->indent, "record: %s not recorded for %s", item_word(item),
+                  space);
 }
 
 /* `asked`: by a condition; what a step has gear for is told by its rows. */
-static void fitted_tell(struct record_list *list, const char *item, bool asked)
+static void fitted_tell(struct record_list *list, enum item_key item, bool asked)
 {
     const struct boat *boat = list->explaining->card->boat_record;
     const struct absence *whole = boat_absence(boat, item, NULL);
@@ -122,9 +125,10 @@ static void fitted_tell(struct record_list *list, const char *item, bool asked)
     if (asked && boat_fitted(boat, item) == ANSWER_YES)
         gear_without_row_tell(list, item);
     else if (whole != NULL)
-        placed_tell(list->explaining, list->indent, whole->place, "record: %s not fitted", item);
+        placed_tell(list->explaining, list->indent, whole->place, "record: %s not fitted",
+                    item_word(item));
     else if (told == 0 && boat_fitted(boat, item) != ANSWER_YES)
-        line_tell(list->explaining, list->indent, "record: %s not recorded", item);
+        line_tell(list->explaining, list->indent, "record: %s not recorded", item_word(item));
 }
 
 /* What one piece has under that key, at the line that says so. */
@@ -136,12 +140,12 @@ static void value_tell(const struct record_list *list, const struct equipment *g
     if (value == NULL)
         value = text_equal(field->key, "cuts") ? "not recorded, which counts as cutting"
                                                : "not recorded";
-    placed_tell(list->explaining, list->indent, place, "record: %s %s %s = %s", gear->item.text,
+    placed_tell(list->explaining, list->indent, place, "record: %s %s %s = %s", gear->kind->key,
                 TEXT_OR_EMPTY(gear->tag), field->key, value[0] == '\0' ? "nothing" : value);
 }
 
 /* What each piece of the gear has under that key. */
-static void field_tell(struct record_list *list, const char *item, const char *key)
+static void field_tell(struct record_list *list, enum item_key item, const char *key)
 {
     const struct field *field = field_find(equipment_fields(), key);
     const struct equipment *gear;
@@ -187,7 +191,7 @@ static void piece_reach_tell(const struct record_list *list, const struct equipm
     GEAR_TELL(list, gear, "%s", reach_told(list->explaining, gear));
 }
 
-static void reach_tell(struct record_list *list, const char *item)
+static void reach_tell(struct record_list *list, enum item_key item)
 {
     const struct equipment *gear;
     size_t index = 0;
@@ -222,14 +226,14 @@ static void dsc_tell(struct record_list *list, const struct boat *boat)
                                         [ANSWER_NO] = "no", [ANSWER_YES] = "yes"};
     enum answer dsc = boat->radio.dsc.answer;
     if (by_handheld_only(boat))
-        fitted_tell(list, "vhf_dsc", true);
+        fitted_tell(list, ITEM_vhf_dsc, true);
     else
         placed_tell(list->explaining, list->indent,
                     given_place(list->explaining, dsc != ANSWER_NOT_RECORDED,
                                 boat->radio.dsc.place),
                     "record: dsc of the radio %s", words[dsc]);
     if (by_handheld_only(boat) || dsc == ANSWER_NO)
-        field_tell(list, "vhf_handheld", "dsc");
+        field_tell(list, ITEM_vhf_handheld, "dsc");
 }
 
 /* What she is, in the word that the condition asks for. */
@@ -237,7 +241,7 @@ static void boat_word_tell(struct record_list *list, const char *word)
 {
     const struct boat *boat = list->explaining->card->boat_record;
     bool gas = text_equal(word, "gas"), dsc = text_equal(word, "dsc");
-    if (!ask(list, "boat", gas || dsc ? word : "type"))
+    if (!ask(list, ITEM_NONE, gas || dsc ? word : "type"))
         return;
     if (gas)
         gas_tell(list, boat);
@@ -287,7 +291,7 @@ static void condition_tell(struct record_list *list, const struct condition *con
     bool holds = one_is_enough(condition) &&
                  condition_truth(list->explaining->composing, condition) == TRUTH_YES;
     list->having = holds ? condition : NULL;
-    if (condition->item != NULL)
+    if (condition->item != ITEM_NONE)
         fitted_tell(list, condition->item, true);
     switch (condition->kind) {
     case CONDITION_INSIDE:
@@ -342,7 +346,7 @@ void said_record_tell(const struct explaining *explaining, size_t indent,
 /* ---- gear of the step ---- */
 
 /* Pieces that the step does not offer, and why not. */
-static void left_out_gear_tell(struct record_list *list, const char *item)
+static void left_out_gear_tell(struct record_list *list, enum item_key item)
 {
     const struct explaining *explaining = list->explaining;
     const char *within = step_within(list->step);
@@ -359,10 +363,10 @@ static void left_out_gear_tell(struct record_list *list, const char *item)
     }
 }
 
-static void items_tell(struct record_list *list, const struct list_value *items)
+static void items_tell(struct record_list *list, const struct item_values *items)
 {
     for (size_t i = 0; i < items->count; i++) {
-        const char *item = items->items[i].text;
+        enum item_key item = items->items[i].value;
         fitted_tell(list, item, false);
         if (boat_fitted(list->explaining->card->boat_record, item) == ANSWER_YES &&
             ask(list, item, "left out"))

@@ -3,18 +3,18 @@
  * one that the card has. */
 #include "explain.h"
 
-static const struct list_value *list_of(const struct list_value *own,
-                                        const struct list_value *of_step)
+static const struct item_values *list_of(const struct item_values *own,
+                                         const struct item_values *of_step)
 {
     return own != NULL && own->given ? own : of_step;
 }
 
-const struct list_value *step_uses(const struct card_step *step)
+const struct item_values *step_uses(const struct card_step *step)
 {
     return list_of(step->taken == NULL ? NULL : &step->taken->uses, &step->step->uses);
 }
 
-const struct list_value *step_also(const struct card_step *step)
+const struct item_values *step_also(const struct card_step *step)
 {
     return list_of(step->taken == NULL ? NULL : &step->taken->also, &step->step->also);
 }

@@ -58,8 +58,8 @@ double number_take(struct evaluation *evaluation, const char *owner, struct plac
 const char *gear_label(const struct evaluation *evaluation, const struct equipment *gear)
 {
     if (gear->tag.text == NULL)
-        return gear->item.text;
-    return text_format(evaluation->arena, "%s %s", gear->item.text, gear->tag.text);
+        return gear->kind->key;
+    return text_format(evaluation->arena, "%s %s", gear->kind->key, gear->tag.text);
 }
 
 double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
@@ -103,10 +103,10 @@ void lack_take(struct evaluation *evaluation, const struct equipment *gear, cons
     lack_add(evaluation, gear_label(evaluation, gear), what, gear->place, about);
 }
 
-const struct equipment *gear_of(const struct boat *boat, const char *item, size_t *index)
+const struct equipment *gear_of(const struct boat *boat, enum item_key item, size_t *index)
 {
     for (; *index < boat->equipment_count; (*index)++)
-        if (text_equal(boat->equipment[*index].item.text, item))
+        if (boat->equipment[*index].item.value == item)
             return &boat->equipment[(*index)++];
     return NULL;
 }

@@ -46,7 +46,7 @@ void lack_take(struct evaluation *evaluation, const struct equipment *gear, cons
                const char *about);
 
 /* The gear of one kind: the first at or after *index; NULL when there is no more. */
-const struct equipment *gear_of(const struct boat *boat, const char *item, size_t *index);
+const struct equipment *gear_of(const struct boat *boat, enum item_key item, size_t *index);
 
 /* The figure says nothing of this boat. */
 void not_applicable(struct evaluation *evaluation, const char *reason);

@@ -19,11 +19,11 @@ struct openings {
  * and no tag on the card: the card calls it by its name. */
 static bool is_seal(const struct equipment *gear)
 {
-    return text_equal(gear->item.text, "shaft_seal");
+    return gear->item.value == ITEM_shaft_seal;
 }
 
 static void openings_add(struct evaluation *evaluation, struct openings *openings,
-                         const char *item)
+                         enum item_key item)
 {
     size_t index = 0;
     for (const struct equipment *gear;
@@ -45,8 +45,8 @@ static struct openings openings_take(struct evaluation *evaluation)
                               sizeof *openings.ranked),
         .gear = arena_array(evaluation->arena, boat->equipment_count + 1,
                             sizeof *openings.gear)};
-    openings_add(evaluation, &openings, "seacock");
-    openings_add(evaluation, &openings, "shaft_seal");
+    openings_add(evaluation, &openings, ITEM_seacock);
+    openings_add(evaluation, &openings, ITEM_shaft_seal);
     openings_rank(openings.ranked, openings.count);
     if (openings.count > 0)
         evaluation->origin = openings.gear[0]->place;
@@ -62,7 +62,7 @@ static double inflow_of(const struct ranked_opening *opening)
 
 static const char *gear_tag(const struct equipment *gear)
 {
-    return gear->tag.text == NULL ? gear->item.text : gear->tag.text;
+    return gear->tag.text == NULL ? gear->kind->key : gear->tag.text;
 }
 
 static const char *tag_of(const struct openings *openings, const struct ranked_opening *opening)

@@ -43,7 +43,7 @@ void evaluate_separation(struct evaluation *evaluation)
 
 /* ---- fire ---- */
 
-static const char *const extinguishers[] = {"fire_extinguisher", "engine_extinguisher"};
+static const enum item_key extinguishers[] = {ITEM_fire_extinguisher, ITEM_engine_extinguisher};
 
 static int64_t whole_seconds(const struct equipment *gear)
 {
@@ -63,7 +63,7 @@ const char *figure_discharge_words(const struct words *words, const struct equip
 static void discharge_add(struct evaluation *evaluation, struct text_builder *before,
                           struct text_builder *after, const struct equipment *gear)
 {
-    const char *tag = gear->tag.text == NULL ? gear->item.text : gear->tag.text;
+    const char *tag = gear->tag.text == NULL ? gear->kind->key : gear->tag.text;
     double seconds = gear_number_take(evaluation, gear, "discharge_s", &gear->discharge_s);
     text_add_format(before, "%s%s %s s", before->length == 0 ? "" : ", ", tag,
                     number_words(evaluation, seconds));
@@ -123,7 +123,7 @@ static const char *outfit_words(const struct evaluation *evaluation,
 void evaluate_us_outfit(struct evaluation *evaluation)
 {
     const struct boat *boat = evaluation->record->boat;
-    bool fixed = boat_fitted(boat, "fixed_extinguisher") == ANSWER_YES;
+    bool fixed = boat_fitted(boat, ITEM_fixed_extinguisher) == ANSWER_YES;
     struct us_outfit outfit;
     if (!text_equal(boat->facts.flag.text, "US")) {
         not_applicable(evaluation, "her flag is not known to be that of the United States");
@@ -163,7 +163,7 @@ static bool bottle_take(struct evaluation *evaluation, struct bottle *bottle)
     size_t index = 0;
     *bottle = (struct bottle){.kg = 0.0};
     for (const struct equipment *gear;
-         (gear = gear_of(evaluation->record->boat, "lpg_bottle_valve", &index)) != NULL;) {
+         (gear = gear_of(evaluation->record->boat, ITEM_lpg_bottle_valve, &index)) != NULL;) {
         double kg = gear_number_take(evaluation, gear, "kg", &gear->kg);
         gear_text_take(evaluation, gear, "gas", &gear->gas);
         struct bottle next = {gear, text_equal(gear->gas.text, "butane") ? GAS_BUTANE
@@ -238,7 +238,7 @@ static int64_t raft_places_take(struct evaluation *evaluation)
     size_t index = 0;
     int64_t places = 0;
     for (const struct equipment *gear;
-         (gear = gear_of(evaluation->record->boat, "liferaft", &index)) != NULL;) {
+         (gear = gear_of(evaluation->record->boat, ITEM_liferaft, &index)) != NULL;) {
         int64_t count = pieces_take(evaluation, gear);
         gear_number_take(evaluation, gear, "persons", &gear->persons);
         places += count * (gear->persons.milli / 1000);
@@ -250,7 +250,7 @@ static int64_t raft_places_take(struct evaluation *evaluation)
 void evaluate_raft_places(struct evaluation *evaluation)
 {
     const struct boat *boat = evaluation->record->boat;
-    if (boat_fitted(boat, "liferaft") != ANSWER_YES) {
+    if (boat_fitted(boat, ITEM_liferaft) != ANSWER_YES) {
         not_applicable(evaluation, "no raft is recorded");
         return;
     }
@@ -287,7 +287,7 @@ static void range_tell(struct evaluation *evaluation, double own_m)
 void evaluate_radio_range(struct evaluation *evaluation)
 {
     const struct boat *boat = evaluation->record->boat;
-    if (boat_fitted(boat, "vhf_dsc") != ANSWER_YES) {
+    if (boat_fitted(boat, ITEM_vhf_dsc) != ANSWER_YES) {
         not_applicable(evaluation, "no fixed radio is recorded");
         return;
     }
@@ -305,7 +305,7 @@ void evaluate_handheld_range(struct evaluation *evaluation)
     double least_m = 0.0;
     bool any = false;
     for (const struct equipment *gear;
-         (gear = gear_of(evaluation->record->boat, "vhf_handheld", &index)) != NULL;) {
+         (gear = gear_of(evaluation->record->boat, ITEM_vhf_handheld, &index)) != NULL;) {
         double own_m = gear_number_take(evaluation, gear, "antenna_m", &gear->antenna_m);
         least_m = !any || own_m < least_m ? own_m : least_m;
         evaluation->origin = gear->place;

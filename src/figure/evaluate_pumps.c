@@ -27,7 +27,7 @@ static double hand_lpm(struct evaluation *evaluation, const struct equipment *ge
                          HAND_STROKES_PER_MINUTE, HAND_FILL);
 }
 
-static double sum_of(struct evaluation *evaluation, const char *item,
+static double sum_of(struct evaluation *evaluation, enum item_key item,
                      double (*one)(struct evaluation *, const struct equipment *))
 {
     double sum = 0.0;
@@ -63,9 +63,9 @@ static double starboard_lpm(struct evaluation *evaluation, const struct equipmen
 
 static double weaker_hull_lpm(struct evaluation *evaluation)
 {
-    double port = sum_of(evaluation, "bilge_pump_electric", port_lpm);
+    double port = sum_of(evaluation, ITEM_bilge_pump_electric, port_lpm);
     size_t inputs = evaluation->input_count, lacks = evaluation->lack_count;
-    double starboard = sum_of(evaluation, "bilge_pump_electric", starboard_lpm);
+    double starboard = sum_of(evaluation, ITEM_bilge_pump_electric, starboard_lpm);
     evaluation->input_count = inputs;    /* the same were read again */
     evaluation->lack_count = lacks;
     return port < starboard ? port : starboard;
@@ -76,7 +76,7 @@ static void hulls_miss(struct evaluation *evaluation)
 {
     size_t index = 0;
     for (const struct equipment *gear;
-         (gear = gear_of(evaluation->record->boat, "bilge_pump_electric", &index)) != NULL;)
+         (gear = gear_of(evaluation->record->boat, ITEM_bilge_pump_electric, &index)) != NULL;)
         if (pieces_in(gear, SIDE_PORT) + pieces_in(gear, SIDE_STARBOARD) == 0)
             lack_take(evaluation, gear, "the hull it pumps",
                       "as a zone in that hull, or count: 2 for one in each");
@@ -88,15 +88,15 @@ double pumps_lpm(struct evaluation *evaluation)
 {
     if (evaluation->record->boat->catamaran)
         return weaker_hull_lpm(evaluation);
-    return sum_of(evaluation, "bilge_pump_electric", electric_lpm) +
-           sum_of(evaluation, "bilge_pump_manual", hand_lpm);
+    return sum_of(evaluation, ITEM_bilge_pump_electric, electric_lpm) +
+           sum_of(evaluation, ITEM_bilge_pump_manual, hand_lpm);
 }
 
 bool pumps_recorded(struct evaluation *evaluation)
 {
     const struct boat *boat = evaluation->record->boat;
-    bool known = boat_fitted(boat, "bilge_pump_electric") != ANSWER_NOT_RECORDED &&
-                 boat_fitted(boat, "bilge_pump_manual") != ANSWER_NOT_RECORDED;
+    bool known = boat_fitted(boat, ITEM_bilge_pump_electric) != ANSWER_NOT_RECORDED &&
+                 boat_fitted(boat, ITEM_bilge_pump_manual) != ANSWER_NOT_RECORDED;
     if (!known)
         not_applicable(evaluation, "whether she has pumps is not recorded");
     return known;
@@ -128,11 +128,11 @@ void evaluate_pump_rate(struct evaluation *evaluation)
 
 void evaluate_hand_pump(struct evaluation *evaluation)
 {
-    if (boat_fitted(evaluation->record->boat, "bilge_pump_manual") != ANSWER_YES) {
+    if (boat_fitted(evaluation->record->boat, ITEM_bilge_pump_manual) != ANSWER_YES) {
         not_applicable(evaluation, "no hand pump is recorded");
         return;
     }
-    double lpm = sum_of(evaluation, "bilge_pump_manual", hand_lpm);
+    double lpm = sum_of(evaluation, ITEM_bilge_pump_manual, hand_lpm);
     evaluation->before = text_format(evaluation->arena, "%s L/min",
                                      number_words(evaluation, lpm));
     evaluation->after = text_format(evaluation->arena, "%s L/min", down_words(evaluation, lpm));

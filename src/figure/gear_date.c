@@ -94,7 +94,7 @@ static const struct interval *interval_of(const struct base_record *base,
     const struct interval *shortest = NULL;
     for (size_t i = 0; base != NULL && i < base->interval_count; i++) {
         const struct interval *interval = &base->intervals[i];
-        if (text_equal(interval->item.text, gear->kind->key) && interval_months(interval) > 0 &&
+        if (interval->item.value == gear->kind->item && interval_months(interval) > 0 &&
             (shortest == NULL || interval_months(interval) < interval_months(shortest)))
             shortest = interval;
     }

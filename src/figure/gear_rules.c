@@ -32,63 +32,63 @@
  * general. */
 static const struct gear_rule rules[] = {
     /* fire */
-    EXTINGUISHER("engine_extinguisher"),
-    EXTINGUISHER("fire_extinguisher"),
-    {.item = "fixed_extinguisher", .from = SERVICE, .months = 12, .needed = true,
+    EXTINGUISHER(ITEM_engine_extinguisher),
+    EXTINGUISHER(ITEM_fire_extinguisher),
+    {.item = ITEM_fixed_extinguisher, .from = SERVICE, .months = 12, .needed = true,
      .why = "nobody sees a leak of its agent; it must be weighed",
      .source = PRACTICE ": weighed and looked over every year"},
-    {.item = "smoke_alarm", .from = {GEAR_MADE}, .months = 120, .needed = true,
+    {.item = ITEM_smoke_alarm, .from = {GEAR_MADE}, .months = 120, .needed = true,
      .why = "its sensor ages; the test button tries only the horn",
      .source = PRACTICE ": replaced after ten years"},
-    {.item = "co_alarm", .from = {GEAR_MADE}, .months = 60, .needed = true,
+    {.item = ITEM_co_alarm, .from = {GEAR_MADE}, .months = 60, .needed = true,
      .why = "its sensor ages; the test button tries only the horn",
      .source = PRACTICE ": good for five to ten years, the shorter taken"},
-    {.item = "gas_alarm", .from = {GEAR_MADE}, .months = 60, .needed = true,
+    {.item = ITEM_gas_alarm, .from = {GEAR_MADE}, .months = 60, .needed = true,
      .why = "its sensor ages; the test button tries only the horn",
      .source = PRACTICE ": replaced after five years"},
-    {.item = "lpg_hose", .from = {GEAR_MADE}, .months = 60, .needed = true,
+    {.item = ITEM_lpg_hose, .from = {GEAR_MADE}, .months = 60, .needed = true,
      .why = "rubber cracks where nobody looks, and the gas lies in the bilge",
      .source = PRACTICE ": five years from the date on the hose"},
 
     /* leaving the boat */
-    {.item = "liferaft", .months_fixed = true, .needed = true,
+    {.item = ITEM_liferaft, .months_fixed = true, .needed = true,
      .why = "nobody can look inside it: its service card alone tells",
      .source = "the raft's own stamp: intervals differ by raft, use and flag state, so nothing "
                "is computed"},
-    {.item = "hydrostatic_release", .from = {GEAR_INSTALLED}, .months = 24, .life_months = 48,
+    {.item = ITEM_hydrostatic_release, .from = {GEAR_INSTALLED}, .months = 24, .life_months = 48,
      .needed = true, .why = "it fails unseen, and the raft or the beacon goes down with the boat",
      .source = "Australian guidance for beacons: two years from fitting; " PRACTICE " for rafts; "
                "makers: four years from making at most"},
-    {.item = "epirb", .from = ANY, .needed = true,
+    {.item = ITEM_epirb, .from = ANY, .needed = true,
      .why = "its battery runs down unseen and a test spends it", .source = STAMP},
-    {.item = "personal_beacon", .from = ANY, .needed = true,
+    {.item = ITEM_personal_beacon, .from = ANY, .needed = true,
      .why = "its battery runs down unseen and a test spends it", .source = STAMP},
-    {.item = "sart", .from = ANY, .needed = true,
+    {.item = ITEM_sart, .from = ANY, .needed = true,
      .why = "its battery runs down unseen and a test spends it", .source = STAMP},
-    {.item = "flares", .from = {GEAR_MADE}, .months = 36, .needed = true,
+    {.item = ITEM_flares, .from = {GEAR_MADE}, .months = 36, .needed = true,
      .why = "an old flare may fail or burn the hand that holds it",
      .source = PRACTICE ": about three years from making, where the printed date is lost"},
-    {.item = "grab_bag", .from = SERVICE, .months = 12, .needed = true,
+    {.item = ITEM_grab_bag, .from = SERVICE, .months = 12, .needed = true,
      .why = "it stays shut, and what is packed in it runs out",
      .source = PRACTICE ": gone through every year"},
-    {.item = "water_emergency", .from = SERVICE, .months = 12, .needed = true,
+    {.item = ITEM_water_emergency, .from = SERVICE, .months = 12, .needed = true,
      .why = "stored water goes bad unseen", .source = PRACTICE ": changed every year"},
-    {.item = "first_aid_kit", .from = SERVICE, .months = 12, .needed = true,
+    {.item = ITEM_first_aid_kit, .from = SERVICE, .months = 12, .needed = true,
      .why = "it stays shut, and medicines and sterile packs run out",
      .source = PRACTICE ": gone through every year"},
 
     /* in the water */
-    {.item = "lifejacket", .from = SERVICE, .months = 12, .needed = true,
+    {.item = ITEM_lifejacket, .from = SERVICE, .months = 12, .needed = true,
      .why = "a leak, a loose bottle or a spent head shows only when it must lift someone",
      .source = "a yachting association's text on charter craft, of which an extract was read: "
                "serviced every year"},
-    {.item = "harness_tether", .from = SERVICE, .months = 12,
+    {.item = ITEM_harness_tether, .from = SERVICE, .months = 12,
      .why = "wear of webbing and hooks can be seen and felt",
      .source = PRACTICE ": looked over every year"},
-    {.item = "jackstay", .from = {GEAR_INSTALLED, GEAR_MADE}, .months = 36,
+    {.item = ITEM_jackstay, .from = {GEAR_INSTALLED, GEAR_MADE}, .months = 36,
      .why = "many are wire, which the sun does not rot",
      .source = PRACTICE ": webbing is good for three to five years in the sun, the shorter taken"},
-    {.item = "mob_light", .from = SERVICE, .months = 12,
+    {.item = ITEM_mob_light, .from = SERVICE, .months = 12,
      .why = "it is tried at each handing over", .source = PRACTICE ": a new battery every year"},
 };
 
@@ -106,7 +106,7 @@ static bool us_rated(const struct equipment *gear)
 
 static bool rule_is_for(const struct gear_rule *rule, const struct equipment *gear)
 {
-    return text_equal(rule->item, gear->kind->key) &&
+    return rule->item == gear->kind->item &&
            (!rule->disposable || gear->disposable.answer == ANSWER_YES) &&
            (!rule->us_rated || us_rated(gear));
 }

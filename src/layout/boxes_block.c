@@ -68,17 +68,17 @@ static mpt decision_place(struct sheet *sheet, mpt size, struct area column, mpt
 
 /* ---- never: each a sentence with the word before it, on lines of its own ---- */
 
-static const char *never_symbol(const struct card *card)
+static enum symbol_key never_symbol(const struct card *card)
 {
     for (size_t i = 0; i < card->never_count; i++)
-        if (card->nevers[i].symbol != NULL)
+        if (card->nevers[i].symbol != SYMBOL_NONE)
             return card->nevers[i].symbol;
-    return NULL;
+    return SYMBOL_NONE;
 }
 
 static mpt never_indent(const struct card *card)
 {
-    return never_symbol(card) == NULL ? 0 : SIGN_SIDE + MM(2);
+    return never_symbol(card) == SYMBOL_NONE ? 0 : SIGN_SIDE + MM(2);
 }
 
 /* Read alone, by a red torch, each must still forbid. */
@@ -158,7 +158,7 @@ static mpt never_height(const struct sheet *sheet, mpt size, mpt width)
             text += tag_line_height(sheet, &paragraph,
                                     tags_joined(sheet, card->nevers, card->never_count));
     }
-    mpt sign = never_symbol(card) == NULL ? 0 : SIGN_SIDE;
+    mpt sign = never_symbol(card) == SYMBOL_NONE ? 0 : SIGN_SIDE;
     return padded(text > sign ? text : sign);
 }
 
@@ -182,7 +182,7 @@ static mpt never_place(struct sheet *sheet, mpt size, struct area column, mpt to
     sheet->block = "never";
     sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
               FRAME, MM(1));
-    if (never_symbol(card) != NULL)
+    if (never_symbol(card) != SYMBOL_NONE)
         sheet_sign(sheet,
                    (struct area){column.x + PAD_X, top + (height - SIGN_SIDE) / 2, SIGN_SIDE,
                                  SIGN_SIDE},

@@ -36,6 +36,6 @@ void gear_sign_place(struct sheet *sheet, struct area area, const struct item_ki
 {
     char letter[2] = {(char)kind->class, '\0'};
     sheet_sign(sheet, area, class_sign(kind->class), kind->symbol, origin);
-    if (kind->symbol == NULL)
+    if (kind->symbol == SYMBOL_NONE)
         letters_place(sheet, area, size, letters == NULL ? letter : letters, origin);
 }

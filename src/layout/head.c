@@ -2,6 +2,8 @@
  * the footer (room: layout). */
 #include "layout_room.h"
 
+#include "promise.h"
+
 #include <string.h>
 
 #define BAND_PAD MM(1.5)
@@ -154,6 +156,7 @@ static void title_place(struct sheet *sheet, struct area area, mpt shorter_side)
 static void band_place(struct sheet *sheet, const struct frame *frame)
 {
     struct area band = frame->band;
+    promise(sheet->card->stripe >= SIGN_FIRE && sheet->card->stripe <= SIGN_WARNING);
     sheet->block = "title";
     sheet_box(sheet, band, INK_BLACK, INK_NONE, 0, MM(1.5));
     band_sign_place(sheet, band, sheet->card->stripe);

@@ -45,8 +45,8 @@ void sheet_line(struct sheet *sheet, struct point from, struct point to, enum in
                 mpt width);
 void sheet_path(struct sheet *sheet, const struct path_step *steps, size_t count, enum ink fill,
                 enum ink stroke, mpt line_width);
-void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign, const char *glyph,
-                struct place origin);
+void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign,
+                enum symbol_key glyph, struct place origin);
 
 /* gear_sign.c: the sign of that kind of gear; without one, the frame of its class and
  * the letters in it, at that size (NULL: the letter of the class). */

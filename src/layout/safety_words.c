@@ -56,8 +56,8 @@ static mpt class_place(struct sheet *sheet, struct style style, mpt x, struct ar
                        enum sign_class sign, const char *words)
 {
     mpt side = MM(7);
-    sheet_sign(sheet, (struct area){x, area.y + (area.height - side) / 2, side, side}, sign, NULL,
-               sheet->card->origin);
+    sheet_sign(sheet, (struct area){x, area.y + (area.height - side) / 2, side, side}, sign,
+               SYMBOL_NONE, sheet->card->origin);
     return word_place(sheet, style, x + side + MM(1.4),
                       baseline_in(area.y, area.height, style.size), words) + MM(5);
 }

@@ -98,8 +98,8 @@ void sheet_path(struct sheet *sheet, const struct path_step *steps, size_t count
     item->line_width = line_width;
 }
 
-void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign, const char *glyph,
-                struct place origin)
+void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign,
+                enum symbol_key glyph, struct place origin)
 {
     struct page_item *item = item_add(sheet, PAGE_SIGN, area);
     item->sign = sign;

@@ -6,31 +6,21 @@
 
 #include <stdlib.h>
 
-/* By place in the register: is the item named, and which fields are asked of it. */
+/* Is the item named, and which fields are asked of it? */
 struct naming {
     bool named;
     bool *facts;
 };
 
 struct asking {
-    struct naming *items;
+    struct naming items[ITEM_COUNT];
     const char *type;
     struct arena *arena;
 };
 
-static struct naming *naming_of(struct asking *asking, const char *item)
+static struct naming *item_note(struct asking *asking, enum item_key item)
 {
-    for (size_t i = 0; i < item_count(); i++)
-        if (text_equal(item_at(i)->key, item))
-            return &asking->items[i];
-    return NULL;
-}
-
-static struct naming *item_note(struct asking *asking, const char *item)
-{
-    struct naming *naming = naming_of(asking, item);
-    if (naming == NULL)
-        return NULL;
+    struct naming *naming = &asking->items[item];
     if (!naming->named)
         naming->facts = arena_array(asking->arena, equipment_fields()->count,
                                     sizeof *naming->facts);
@@ -38,18 +28,18 @@ static struct naming *item_note(struct asking *asking, const char *item)
     return naming;
 }
 
-static void fact_note(struct asking *asking, const char *item, const char *key)
+static void fact_note(struct asking *asking, enum item_key item, const char *key)
 {
     const struct field *field = field_find(equipment_fields(), key);
     struct naming *naming = item_note(asking, item);
-    if (naming != NULL && field != NULL)
+    if (field != NULL)
         naming->facts[field - equipment_fields()->fields] = true;
 }
 
-static void list_note(struct asking *asking, const struct list_value *items)
+static void list_note(struct asking *asking, const struct item_values *items)
 {
     for (size_t i = 0; i < items->count; i++)
-        item_note(asking, items->items[i].text);
+        item_note(asking, items->items[i].value);
 }
 
 /* ---- conditions ---- */
@@ -97,7 +87,7 @@ static void condition_note(struct asking *asking, const struct condition *condit
         break;
     case CONDITION_CUTS:
         fact_note(asking, condition->item, "cuts");
-        item_note(asking, condition->words[0]);
+        item_note(asking, condition->other);
         break;
     case CONDITION_REACH:
     case CONDITION_BEYOND:
@@ -185,16 +175,16 @@ static const struct zone *zone_of_type(const struct zone *usual, const char *typ
     return usual;
 }
 
-static struct asked_item asked_make(const struct asking *asking, size_t index)
+static struct asked_item asked_make(const struct asking *asking, enum item_key item)
 {
-    const struct item_kind *kind = item_at(index);
+    const struct item_kind *kind = item_kind_of(item);
     const struct field_table *table = equipment_fields();
     const struct field **facts = arena_array(asking->arena, table->count, sizeof *facts);
     struct asked_item asked = {
         .kind = kind, .facts = facts,
         .usual = zone_of_type(zone_find(kind->usual_zone), asking->type)};
     for (size_t i = 0; i < table->count; i++)
-        if (fact_asked(asking, &asking->items[index], kind, i))
+        if (fact_asked(asking, &asking->items[item], kind, i))
             facts[asked.fact_count++] = &table->fields[i];
     return asked;
 }
@@ -222,21 +212,20 @@ static int by_walk(const void *a, const void *b)
         return leg == 2 ? -along : along;
     if (first->usual != second->usual)
         return first->usual < second->usual ? -1 : 1;
-    return first->kind < second->kind ? -1 : first->kind > second->kind;
+    return (int)first->kind->item - (int)second->kind->item;
 }
 
 struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
                               const char *type, struct arena *arena)
 {
     struct asking asking = {.type = type, .arena = arena};
-    struct asked_item *rows = arena_array(arena, item_count(), sizeof *rows);
+    struct asked_item *rows = arena_array(arena, ITEM_COUNT, sizeof *rows);
     struct asked_list list = {.rows = rows};
-    asking.items = arena_array(arena, item_count(), sizeof *asking.items);
     for (size_t i = 0; i < count; i++)
         procedure_note(&asking, procedures[i]);
-    for (size_t i = 0; i < item_count(); i++)
-        if (asking.items[i].named)
-            rows[list.count++] = asked_make(&asking, i);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        if (asking.items[item].named)
+            rows[list.count++] = asked_make(&asking, item);
     if (list.count > 0)
         qsort(rows, list.count, sizeof *rows, by_walk);
     return list;

@@ -34,31 +34,39 @@ struct condition *condition_gather(const struct condition_reading *reading,
 
 /* ---- words ---- */
 
-/* The word itself when it is known, else NULL with an error. */
-static const char *known_word(const struct condition_reading *reading, struct gathering *into,
-                              const char *word, struct place place, const char *const *known,
-                              const char *what)
+/* 1 + its index among the known words: the value of an enum that they name; else 0, with
+ * an error. */
+static unsigned known_word(const struct condition_reading *reading, struct gathering *into,
+                           const char *word, struct place place, const char *const *known,
+                           const char *what)
 {
-    for (size_t i = 0; known[i] != NULL; i++)
+    for (unsigned i = 0; known[i] != NULL; i++)
         if (text_equal(known[i], word))
-            return known[i];
+            return i + 1;
     problem_add(reading->problems, SEVERITY_ERROR, place,
                 nearest_remedy(word, known, "see the reference of keys", reading->arena),
                 "%s is not a known %s", word, what);
     into->failed = true;
-    return NULL;
+    return 0;
 }
 
-static const char *known_scalar(const struct condition_reading *reading, struct gathering *into,
-                                const struct yaml_node *node, const char *const *known,
-                                const char *what)
+static unsigned known_scalar(const struct condition_reading *reading, struct gathering *into,
+                             const struct yaml_node *node, const char *const *known,
+                             const char *what)
 {
     if (node->kind == YAML_SCALAR)
         return known_word(reading, into, node->text, node->place, known, what);
     condition_fail(reading, into, node->place, "write one word",
                    text_format(reading->arena, "expected one %s, not %s", what,
                                yaml_kind_word(node)));
-    return NULL;
+    return 0;
+}
+
+/* The item that a pair's key names. */
+static enum item_key item_of(const struct condition_reading *reading, struct gathering *into,
+                             const struct yaml_pair *pair)
+{
+    return known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
 }
 
 /* A scalar is a list of one. NULL and *count 0 for an empty list, with an error. */
@@ -92,8 +100,8 @@ static void items_read(const struct condition_reading *reading, const struct yam
     size_t count = 0;
     const struct yaml_node *const *items = as_list(reading, into, &node, &count);
     for (size_t i = 0; i < count; i++) {
-        const char *item = known_scalar(reading, into, items[i], item_key_list, "item");
-        if (item != NULL)
+        enum item_key item = known_scalar(reading, into, items[i], item_key_list, "item");
+        if (item != ITEM_NONE)
             condition_gather(reading, into, kind, items[i]->place)->item = item;
     }
 }
@@ -122,9 +130,10 @@ static void words_put(const struct condition_reading *reading, struct condition 
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                            struct gathering *into)
 {
-    const char *type = known_scalar(reading, into, node, boat_words, "kind of boat");
-    if (type != NULL)
-        words_put(reading, condition_gather(reading, into, CONDITION_BOAT, node->place), type);
+    unsigned type = known_scalar(reading, into, node, boat_words, "kind of boat");
+    if (type > 0)
+        words_put(reading, condition_gather(reading, into, CONDITION_BOAT, node->place),
+                  boat_words[type - 1]);
 }
 
 /* ---- inside, cuts, reach, is ---- */
@@ -135,8 +144,10 @@ static void zones_read(const struct condition_reading *reading, const struct yam
     size_t count = 0;
     const struct yaml_node *const *zones = as_list(reading, into, &node, &count);
     const char **words = arena_array(reading->arena, count, sizeof *words);
-    for (size_t i = 0; i < count; i++)
-        words[i] = known_scalar(reading, into, zones[i], zone_key_list, "zone");
+    for (size_t i = 0; i < count; i++) {
+        unsigned zone = known_scalar(reading, into, zones[i], zone_key_list, "zone");
+        words[i] = zone == 0 ? NULL : zone_key_list[zone - 1];
+    }
     condition->words = words;
     condition->word_count = count;
 }
@@ -148,8 +159,7 @@ void inside_read(const struct condition_reading *reading, const struct yaml_node
         return;
     for (size_t i = 0; i < node->count; i++) {
         const struct yaml_pair *pair = &node->pairs[i];
-        const char *item =
-            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
+        enum item_key item = item_of(reading, into, pair);
         struct condition *condition =
             condition_gather(reading, into, CONDITION_INSIDE, pair->key_place);
         condition->item = item;
@@ -164,13 +174,12 @@ void cuts_read(const struct condition_reading *reading, const struct yaml_node *
         return;
     for (size_t i = 0; i < node->count; i++) {
         const struct yaml_pair *pair = &node->pairs[i];
-        const char *item =
-            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
-        const char *other = known_scalar(reading, into, pair->value, item_key_list, "item");
+        enum item_key item = item_of(reading, into, pair);
+        enum item_key other = known_scalar(reading, into, pair->value, item_key_list, "item");
         struct condition *condition =
             condition_gather(reading, into, CONDITION_CUTS, pair->key_place);
         condition->item = item;
-        words_put(reading, condition, other);
+        condition->other = other;
     }
 }
 
@@ -181,13 +190,12 @@ static void distance_read(const struct condition_reading *reading, const struct 
         return;
     for (size_t i = 0; i < node->count; i++) {
         const struct yaml_pair *pair = &node->pairs[i];
-        const char *item =
-            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
-        const char *reach = known_scalar(reading, into, pair->value, reach_words, "reach");
+        enum item_key item = item_of(reading, into, pair);
+        unsigned reach = known_scalar(reading, into, pair->value, reach_words, "reach");
         struct condition *condition =
             condition_gather(reading, into, kind, pair->key_place);
         condition->item = item;
-        words_put(reading, condition, reach);
+        words_put(reading, condition, reach == 0 ? NULL : reach_words[reach - 1]);
     }
 }
 
@@ -222,9 +230,10 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
     int64_t milli;
     switch (field->kind) {
     case FIELD_CHOICE:
-        return known_scalar(reading, into, value, field->choices, field->key) != NULL;
+    case FIELD_ENUM:
+        return known_scalar(reading, into, value, field->choices, field->key) > 0;
     case FIELD_ANSWER:
-        return known_scalar(reading, into, value, answers, "answer") != NULL;
+        return known_scalar(reading, into, value, answers, "answer") > 0;
     case FIELD_NUMBER:
         if (value->kind == YAML_SCALAR && number_parse_milli(value->text, &milli))
             return true;
@@ -237,7 +246,7 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
         condition_fail(reading, into, value->place, "write one value",
                        text_format(reading->arena, "%s needs one value", field->key));
         return false;
-    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_NODE:
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",
                        text_format(reading->arena, "`is` cannot ask about %s", field->key));
@@ -246,7 +255,7 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
     return false;
 }
 
-static void field_value_read(const struct condition_reading *reading, const char *item,
+static void field_value_read(const struct condition_reading *reading, enum item_key item,
                              const struct yaml_pair *pair, struct gathering *into)
 {
     const struct field *field = field_find(equipment_fields(), pair->key);
@@ -272,8 +281,7 @@ void is_read(const struct condition_reading *reading, const struct yaml_node *no
         return;
     for (size_t i = 0; i < node->count; i++) {
         const struct yaml_pair *pair = &node->pairs[i];
-        const char *item =
-            known_word(reading, into, pair->key, pair->key_place, item_key_list, "item");
+        enum item_key item = item_of(reading, into, pair);
         if (!is_mapping(reading, into, pair->value, shape))
             continue;
         for (size_t k = 0; k < pair->value->count; k++)

@@ -46,7 +46,7 @@ static const struct field call_when_rows[] = {
 static const struct field never_rows[] = {
     WARNING_ROW("id", warning.id, FIELD_TEXT, .required = true,
                 .about = "how the texts name it"),
-    WARNING_ROW("symbol", warning.symbol, FIELD_CHOICE, .choices = symbol_keys,
+    WARNING_ROW("symbol", warning.symbol, FIELD_ENUM, .choices = symbol_keys,
                 .about = "its sign, of a prohibition"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
@@ -216,6 +216,30 @@ void decision_read(struct procedure_reading *reading, const struct node_value *n
 
 /* ---- nevers and cautions ---- */
 
+static const char *prohibitions_joined(struct arena *arena)
+{
+    struct text_builder keys = text_builder_in(arena);
+    for (int i = SYMBOL_NONE + 1; i < SYMBOL_COUNT; i++) {
+        const struct symbol *symbol = symbol_of((enum symbol_key)i);
+        if (symbol->sign == SIGN_PROHIBITION)
+            text_add_format(&keys, "%s%s", keys.length == 0 ? "" : ", ", symbol->key);
+    }
+    return keys.at;
+}
+
+/* Beside a never any other sign would tell people to do what they must not. */
+static void never_sign_check(const struct procedure_reading *reading,
+                             const struct symbol_value *written)
+{
+    const struct symbol *symbol = symbol_of(written->value);
+    if (symbol != NULL && symbol->sign != SIGN_PROHIBITION)
+        problem_add(reading->problems, SEVERITY_ERROR, written->place,
+                    text_format(reading->arena, "write one of: %s",
+                                prohibitions_joined(reading->arena)),
+                    "the sign %s is no prohibition, but of the class %s", symbol->key,
+                    sign_class_word(symbol->sign));
+}
+
 /* Nevers or cautions, as `table` has it. */
 struct warnings {
     const struct field_table *table;
@@ -253,34 +277,12 @@ static struct warnings warnings_read(struct procedure_reading *reading,
         section_read(node, table, &entry, reading->arena, reading->problems);
         entry.warning.place = node->place;
         entry.warning.when = when_read(reading, &entry.when);
+        never_sign_check(reading, &entry.warning.symbol);
         basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place,
                     text_format(reading->arena, "a %s", table->what));
         warnings.items[i] = entry.warning;
     }
     return warnings;
-}
-
-static const char *prohibitions_joined(struct arena *arena)
-{
-    struct text_builder keys = text_builder_in(arena);
-    const struct symbol *symbol;
-    for (size_t i = 0; (symbol = symbol_at(i)) != NULL; i++)
-        if (symbol->sign == SIGN_PROHIBITION)
-            text_add_format(&keys, "%s%s", keys.length == 0 ? "" : ", ", symbol->key);
-    return keys.at;
-}
-
-/* Beside a never any other sign would tell people to do what they must not. */
-static void never_sign_check(const struct procedure_reading *reading,
-                             const struct warning *never)
-{
-    const struct symbol *symbol = symbol_find(never->symbol.text);
-    if (symbol != NULL && symbol->sign != SIGN_PROHIBITION)
-        problem_add(reading->problems, SEVERITY_ERROR, never->symbol.place,
-                    text_format(reading->arena, "write one of: %s",
-                                prohibitions_joined(reading->arena)),
-                    "the sign %s is no prohibition, but of the class %s", symbol->key,
-                    sign_class_word(symbol->sign));
 }
 
 void nevers_read(struct procedure_reading *reading, const struct node_value *list,
@@ -290,8 +292,6 @@ void nevers_read(struct procedure_reading *reading, const struct node_value *lis
     warnings_texts_read(reading, &nevers, texts);
     reading->procedure->nevers = nevers.items;
     reading->procedure->never_count = nevers.count;
-    for (size_t i = 0; i < nevers.count; i++)
-        never_sign_check(reading, &nevers.items[i]);
 }
 
 void cautions_read(struct procedure_reading *reading, const struct node_value *list,

@@ -156,7 +156,7 @@ static void calling_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
     if (procedure->call_count > 0 && procedure->call_when.count == 0)
-        whole_tell(reading, "write call_when: {say: } with who calls when",
+        whole_tell(reading, "write call_when: {} and, in the texts, who calls when",
                    "the procedure has a call but no call_when");
     if (procedure->call_count == 0 && procedure->call_when.count > 0)
         problem_add(reading->problems, SEVERITY_ERROR, procedure->call_when.items[0].place,
@@ -164,27 +164,10 @@ static void calling_check(const struct procedure_reading *reading)
                     "the procedure says when to call but has no call");
 }
 
-/* The sign beside a title stands in the frame of the stripe's class. */
-static void title_sign_check(const struct procedure_reading *reading)
-{
-    const struct procedure *procedure = reading->procedure;
-    const struct symbol *symbol = symbol_find(procedure->symbol.text);
-    if (symbol == NULL || procedure->stripe == SIGN_CLASS_COUNT ||
-        symbol->sign == procedure->stripe)
-        return;
-    const char *stripe = sign_class_word(procedure->stripe);
-    problem_add(reading->problems, SEVERITY_ERROR, procedure->symbol.place,
-                text_format(reading->arena, "name a sign of the class %s, or write the stripe "
-                            "of the sign's class", stripe),
-                "the sign %s is of the class %s, but the stripe of the class %s", symbol->key,
-                sign_class_word(symbol->sign), stripe);
-}
-
 void procedure_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
     key_check(reading);
-    title_sign_check(reading);
     numbers_check(reading);
     from_record_check(reading);
     step_name_check(reading, "after", &procedure->decision.after);

@@ -8,7 +8,6 @@
 /* The file as it is read; nodes are read further by their own readers. */
 struct procedure_file {
     struct procedure procedure;
-    struct text_value stripe;
     struct node_value call_when, when, steps, decision, never, cautions, calls;
 };
 
@@ -16,10 +15,10 @@ struct procedure_file {
     KEYED(struct procedure_file, key, member, field_kind, __VA_ARGS__)
 
 static const char *const pers[] = {"engine_space", NULL};
-/* The classes that a card may be of, by enum sign_class. */
+/* The classes that a card may be of, in the order of enum sign_class. */
 static const char *const stripes[] = {
-    [SIGN_FIRE] = "fire", [SIGN_RESCUE] = "rescue", [SIGN_CONTROL] = "control",
-    [SIGN_WARNING] = "warning", NULL};
+    [SIGN_FIRE - 1] = "fire", [SIGN_RESCUE - 1] = "rescue", [SIGN_CONTROL - 1] = "control",
+    [SIGN_WARNING - 1] = "warning", NULL};
 static const char *const kinds[] = {"card", "distress", "safety_plan", NULL};
 
 static const struct field file_rows[] = {
@@ -31,14 +30,14 @@ static const struct field file_rows[] = {
              .about = "card; distress: the distress call; safety_plan: where everything is"),
     FILE_ROW("per", procedure.per, FIELD_CHOICE, .choices = pers,
              .about = "engine_space: a boat with two gets two cards"),
-    FILE_ROW("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
+    FILE_ROW("symbol", procedure.symbol, FIELD_ENUM, .required = true, .choices = symbol_keys,
              .about = "the sign beside the title"),
-    FILE_ROW("stripe", stripe, FIELD_CHOICE, .required = true, .choices = stripes,
+    FILE_ROW("stripe", procedure.stripe, FIELD_ENUM, .required = true, .choices = stripes,
              .about = "colour of the stripe"),
     FILE_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
-    FILE_ROW("vapour_from", procedure.vapour_from, FIELD_WORDS, .choices = item_key_list,
+    FILE_ROW("vapour_from", procedure.vapour_from, FIELD_ENUMS, .choices = item_key_list,
              .about = "items in whose lockers vapour lies: other gear there is out of reach"),
-    FILE_ROW("despite_vapour", procedure.despite_vapour, FIELD_WORDS, .choices = item_key_list,
+    FILE_ROW("despite_vapour", procedure.despite_vapour, FIELD_ENUMS, .choices = item_key_list,
              .about = "items that are offered there all the same, with words of their own"),
     FILE_ROW("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
     FILE_ROW("steps", steps, FIELD_NODE, .about = "what to do, in order"),
@@ -220,14 +219,19 @@ static void parts_read(struct procedure_reading *reading, const struct procedure
     names_settle(reading);
 }
 
-/* SIGN_CLASS_COUNT where none was written or what was written is refused: then the
- * procedure is not given to anyone. */
-static enum sign_class stripe_from(const struct text_value *word)
+/* The sign beside a title stands in the frame of the stripe's class. */
+static void title_sign_check(const struct procedure_reading *reading)
 {
-    for (int sign = SIGN_FIRE; stripes[sign] != NULL; sign++)
-        if (text_equal(stripes[sign], word->text))
-            return (enum sign_class)sign;
-    return SIGN_CLASS_COUNT;
+    enum sign_class stripe = reading->procedure->stripe.value;
+    const struct symbol_value *written = &reading->procedure->symbol;
+    const struct symbol *symbol = symbol_of(written->value);
+    if (symbol == NULL || stripe == SIGN_NONE || symbol->sign == stripe)
+        return;
+    problem_add(reading->problems, SEVERITY_ERROR, written->place,
+                text_format(reading->arena, "name a sign of the class %s, or write the stripe "
+                            "of the sign's class", sign_class_word(stripe)),
+                "the sign %s is of the class %s, but the stripe of the class %s", symbol->key,
+                sign_class_word(symbol->sign), sign_class_word(stripe));
 }
 
 static void logic_read(struct procedure_reading *reading, const struct yaml_node *root)
@@ -236,8 +240,8 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     struct procedure *procedure = reading->procedure;
     section_read(root, &file_table, &file, reading->arena, reading->problems);
     file.procedure.source = procedure->source;
-    file.procedure.stripe = stripe_from(&file.stripe);
     *procedure = file.procedure;
+    title_sign_check(reading);
     procedure->when = when_read(reading, &file.when);
     parts_read(reading, &file);
     procedure_check(reading);

@@ -31,8 +31,8 @@ enum { MOST_LETHAL = 2 };
 
 static const struct field step_rows[] = {
     STEP_ROW("id", step.id, FIELD_TEXT, .required = true, .about = "how others name the step"),
-    STEP_ROW("uses", step.uses, FIELD_WORDS, .choices = item_key_list, .about = "gear to use"),
-    STEP_ROW("also", step.also, FIELD_WORDS, .choices = item_key_list,
+    STEP_ROW("uses", step.uses, FIELD_ENUMS, .choices = item_key_list, .about = "gear to use"),
+    STEP_ROW("also", step.also, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear shown when fitted"),
     STEP_ROW("table", step.table, FIELD_CHOICE, .choices = tables,
              .about = "zones: the gear as a table by zone"),
@@ -53,9 +53,9 @@ static const struct field case_rows[] = {
     CASE_ROW("id", step_case.id, FIELD_TEXT,
              .about = "how the texts name it; left out: it has the act of its step"),
     CASE_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
-    CASE_ROW("uses", step_case.uses, FIELD_WORDS, .choices = item_key_list,
+    CASE_ROW("uses", step_case.uses, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear to use"),
-    CASE_ROW("also", step_case.also, FIELD_WORDS, .choices = item_key_list,
+    CASE_ROW("also", step_case.also, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear shown when fitted"),
     CASE_ROW("lethal", step_case.lethal_ids, FIELD_LIST,
              .about = "what kills here, if another: ids of texts"),

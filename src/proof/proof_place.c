@@ -26,7 +26,7 @@ static const char *named(const struct proofing *p, const struct page_item *item)
     if (is_text(item))
         return text_format(p->arena, "\"%s\"", item->run->text);
     return item->kind == PAGE_SIGN ? text_format(p->arena, "the sign %s",
-                                                 item->glyph == NULL ? "frame" : item->glyph)
+                                                 sign_named(item, "frame"))
                                    : "a line or box";
 }
 
@@ -125,7 +125,8 @@ static void texts_judge(struct proofing *p, size_t i, size_t j)
 static bool tag_in_frame(const struct page_item *text, const struct page_item *sign,
                          struct area ink)
 {
-    return text->role == ROLE_PLAN_TAG && sign->glyph == NULL && area_within(ink, sign->area);
+    return text->role == ROLE_PLAN_TAG && sign->glyph == SYMBOL_NONE &&
+           area_within(ink, sign->area);
 }
 
 static void text_sign_judge(struct proofing *p, size_t text, size_t sign)

@@ -69,6 +69,9 @@ bool is_text(const struct page_item *item);
 bool in_block(const struct page_item *item, const char *name);
 bool in_plan(const struct page_item *item);
 
+/* The key of a sign as files write it; `frame` where it is a frame alone. */
+const char *sign_named(const struct page_item *sign, const char *frame);
+
 /* Small fixed-point numbers for messages: "4.27" mm, "12.5" pt, "6.43". */
 const char *mm_words(struct arena *arena, mpt length);
 const char *pt_words(struct arena *arena, mpt size);

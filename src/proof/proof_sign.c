@@ -24,8 +24,7 @@ static void shape_judge(struct proofing *p, size_t i)
             shapes[other->sign] != shapes[item->sign])
             continue;
         proof_found(p, RULE_SIGN_SHAPE, item, "the frame of %s and of %s is the same",
-                    item->glyph == NULL ? "?" : item->glyph,
-                    other->glyph == NULL ? "?" : other->glyph);
+                    sign_named(item, "?"), sign_named(other, "?"));
         return;
     }
 }
@@ -52,7 +51,7 @@ static void sign_judge(struct proofing *p, const struct page_item *sign)
     proof_measured(p, 2);
     if (word_beside(p, sign) == NULL)
         proof_found(p, RULE_SIGN_WORD, sign, "the sign %s has no words within 15 mm",
-                    sign->glyph == NULL ? "frame" : sign->glyph);
+                    sign_named(sign, "frame"));
     if (side < SIGN_LEAST - 1)
         proof_found(p, RULE_SIGN_SIZE, sign, "%s mm", mm_words(p->arena, side));
 }
@@ -72,6 +71,7 @@ static bool class_ink(enum sign_class sign, enum ink ink)
         return ink == INK_CONTROL;
     case SIGN_WARNING:
         return ink == INK_WARNING;
+    case SIGN_NONE:
     case SIGN_CLASS_COUNT:
         break;
     }
@@ -95,18 +95,18 @@ static void stripe_judge(struct proofing *p, const struct page_item *stripe)
 
 #define WORDS_MOST 5
 static const struct contrary {
-    const char *glyph;
+    enum symbol_key glyph;
     const char *words[WORDS_MOST];
 } contraries[] = {
-    {"fuel", {"open", "start"}},            /* its lever stands across: shut */
-    {"gas", {"open", "light"}},
-    {"seacock", {"open"}},
-    {"engstop", {"start", "restart"}},
-    {"phatch", {"open", "lift"}},           /* do not open */
-    {"pflame", {"light"}},                  /* no flame */
-    {"pwater", {"pour", "spray", "hose"}},  /* no water */
-    {"raft", {"leave"}},
-    {"grab", {"leave"}},
+    {SYMBOL_fuel, {"open", "start"}},            /* its lever stands across: shut */
+    {SYMBOL_gas, {"open", "light"}},
+    {SYMBOL_seacock, {"open"}},
+    {SYMBOL_engstop, {"start", "restart"}},
+    {SYMBOL_phatch, {"open", "lift"}},           /* do not open */
+    {SYMBOL_pflame, {"light"}},                  /* no flame */
+    {SYMBOL_pwater, {"pour", "spray", "hose"}},  /* no water */
+    {SYMBOL_raft, {"leave"}},
+    {SYMBOL_grab, {"leave"}},
 };
 
 static size_t words_count(const struct contrary *row)
@@ -131,16 +131,16 @@ static const char *command_above(const struct proofing *p, const struct page_ite
 
 static void contrary_judge(struct proofing *p, const struct page_item *sign)
 {
-    if (sign->glyph == NULL || !in_block(sign, "steps") ||
+    if (sign->glyph == SYMBOL_NONE || !in_block(sign, "steps") ||
         !text_equal(p->page->language, "en"))
         return;
     const char *command = command_above(p, sign);
     proof_measured(p, 1);
     for (size_t i = 0; i < sizeof contraries / sizeof *contraries; i++)
-        if (text_equal(contraries[i].glyph, sign->glyph) &&
+        if (contraries[i].glyph == sign->glyph &&
             has_word(command, contraries[i].words, words_count(&contraries[i])))
-            proof_found(p, RULE_CONTRARY_SIGN, sign, "the sign %s beside \"%s\"", sign->glyph,
-                        command);
+            proof_found(p, RULE_CONTRARY_SIGN, sign, "the sign %s beside \"%s\"",
+                        sign_named(sign, ""), command);
 }
 
 void proof_signs(struct proofing *p)

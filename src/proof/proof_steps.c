@@ -208,8 +208,8 @@ static void channel_judge(struct proofing *p)
 {
     const struct card *card = p->card;
     bool radio = card->boat_record != NULL &&
-                 (boat_fitted(card->boat_record, "vhf_dsc") == ANSWER_YES ||
-                  boat_fitted(card->boat_record, "vhf_handheld") == ANSWER_YES);
+                 (boat_fitted(card->boat_record, ITEM_vhf_dsc) == ANSWER_YES ||
+                  boat_fitted(card->boat_record, ITEM_vhf_handheld) == ANSWER_YES);
     if (!card->call.given || !radio || text_empty(card->call.station))
         return;
     proof_measured(p, 1);

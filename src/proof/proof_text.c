@@ -20,6 +20,11 @@ bool in_plan(const struct page_item *item)
     return item->block != NULL && text_begins(item->block, "plan");
 }
 
+const char *sign_named(const struct page_item *sign, const char *frame)
+{
+    return sign->glyph == SYMBOL_NONE ? frame : symbol_of(sign->glyph)->key;
+}
+
 /* ---- numbers ---- */
 
 static const char *hundredths(struct arena *arena, int64_t value)

@@ -80,7 +80,7 @@ static const struct field date_rows[] = {
          .about = "days a date should last beyond a charter"),
 };
 static const struct field interval_rows[] = {
-    ROW(struct interval, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
+    ROW(struct interval, item, FIELD_ENUM, .required = true, .choices = item_key_list,
         .about = "the gear"),
     ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
         .whole = true, .about = "months from one to the next"),

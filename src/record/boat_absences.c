@@ -10,11 +10,11 @@
 
 /* The names alone, as the list that they are: read like every list of words. */
 struct plain_names {
-    struct list_value not_fitted;
+    struct item_values not_fitted;
 };
 
 static const struct field plain_rows[] = {
-    ROW(struct plain_names, not_fitted, FIELD_LIST, .choices = item_key_list,
+    ROW(struct plain_names, not_fitted, FIELD_ENUMS, .choices = item_key_list,
         .about = "gear the boat does not have"),
 };
 static const struct field_table plain_table = TABLE("boat file", plain_rows);
@@ -39,11 +39,12 @@ static struct yaml_node names_node(const struct yaml_node *node, struct arena *a
     return names;
 }
 
-static struct list_value names_read(struct boat_reading *reading, const struct yaml_node *node)
+static struct item_values names_read(struct boat_reading *reading, const struct yaml_node *node)
 {
     struct plain_names plain = {0};
     struct yaml_node names = names_node(node, reading->arena);
-    struct yaml_pair pair = {"not_fitted", node->place, &names};
+    struct yaml_pair pair = {
+        .key = "not_fitted", .key_place = node->place, .value = &names};
     struct yaml_node section = {.kind = YAML_MAPPING, .place = node->place, .pairs = &pair,
                                 .count = 1};
     section_read(&section, &plain_table, &plain, reading->arena, reading->problems);
@@ -55,8 +56,10 @@ void absences_read(struct boat_reading *reading, const struct node_value *list)
     const struct yaml_node *node = list->node;
     if (node == NULL)
         return;
-    struct list_value names = names_read(reading, node);
-    size_t entries = node->kind == YAML_SEQUENCE ? node->count : 0;
+    size_t entries = entries_count(list, "not_fitted", reading->problems);
+    struct item_values names = {0};
+    if (entries > 0)
+        names = names_read(reading, node);
     struct absence *rows = arena_array(reading->arena, names.count + entries, sizeof *rows);
     size_t count = 0;
     for (size_t i = 0; i < names.count; i++)
@@ -89,12 +92,12 @@ bool gear_serves(const struct equipment *gear, const char *space)
     return list_covers(&gear->serves, space);
 }
 
-const struct absence *boat_absence(const struct boat *boat, const char *item,
+const struct absence *boat_absence(const struct boat *boat, enum item_key item,
                                    const char *space)
 {
     for (size_t i = 0; i < boat->absence_count; i++) {
         const struct absence *absence = &boat->absences[i];
-        if (text_equal(absence->item.text, item) &&
+        if (absence->item.value == item &&
             (absence->whole || (space != NULL && list_covers(&absence->serves, space))))
             return absence;
     }
@@ -102,7 +105,7 @@ const struct absence *boat_absence(const struct boat *boat, const char *item,
 }
 
 /* Said of each of her engine spaces, or of the boat as a whole. */
-static bool nowhere_fitted(const struct boat *boat, const char *item)
+static bool nowhere_fitted(const struct boat *boat, enum item_key item)
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (boat_absence(boat, item, boat->engine_spaces[i]) == NULL)
@@ -110,12 +113,12 @@ static bool nowhere_fitted(const struct boat *boat, const char *item)
     return boat->engine_space_count > 0 || boat_absence(boat, item, NULL) != NULL;
 }
 
-static bool is_piece_of(const struct equipment *gear, const char *item)
+static bool is_piece_of(const struct equipment *gear, enum item_key item)
 {
-    return gear->kind != NULL && text_equal(gear->kind->key, item);
+    return gear->kind != NULL && gear->kind->item == item;
 }
 
-enum answer boat_fitted(const struct boat *boat, const char *item)
+enum answer boat_fitted(const struct boat *boat, enum item_key item)
 {
     for (size_t i = 0; i < boat->equipment_count; i++)
         if (is_piece_of(&boat->equipment[i], item))
@@ -123,7 +126,7 @@ enum answer boat_fitted(const struct boat *boat, const char *item)
     return nowhere_fitted(boat, item) ? ANSWER_NO : ANSWER_NOT_RECORDED;
 }
 
-enum answer boat_fitted_for(const struct boat *boat, const char *item, const char *space)
+enum answer boat_fitted_for(const struct boat *boat, enum item_key item, const char *space)
 {
     bool may_serve = false;
     if (space == NULL || boat->engine_space_count < 2)
@@ -151,7 +154,7 @@ static const struct equipment *piece_against(const struct boat_reading *reading,
 {
     for (size_t i = 0; i < reading->gear_count; i++) {
         const struct equipment *gear = &reading->gear[i];
-        if (gear->kind == NULL || !text_equal(gear->item.text, absence->item.text))
+        if (gear->kind == NULL || gear->item.value != absence->item.value)
             continue;
         if (gear_serves(gear, space->text) || (!gear->serves.given && !gear->kind->by_engine))
             return gear;
@@ -160,7 +163,7 @@ static const struct equipment *piece_against(const struct boat_reading *reading,
 }
 
 /* Where pieces serve one engine only, the name alone may have been meant for the other. */
-static const char *fitted_remedy(const struct boat_reading *reading, const char *item)
+static const char *fitted_remedy(const struct boat_reading *reading, enum item_key item)
 {
     const struct boat *boat = reading->boat;
     for (size_t i = 0; boat->engine_space_count > 1 && i < boat->engine_space_count; i++)
@@ -168,18 +171,18 @@ static const char *fitted_remedy(const struct boat_reading *reading, const char 
             return text_format(reading->arena,
                                "keep the one that is true; if %s alone has none, write\n"
                                "  - {item: %s, serves: [%s]}",
-                               boat->engine_spaces[i], item, boat->engine_spaces[i]);
+                               boat->engine_spaces[i], item_word(item), boat->engine_spaces[i]);
     return "keep the one that is true";
 }
 
 static void fitted_tell(const struct boat_reading *reading, const struct absence *absence)
 {
     for (size_t i = 0; i < reading->gear_count; i++)
-        if (text_equal(reading->gear[i].item.text, absence->item.text)) {
+        if (reading->gear[i].item.value == absence->item.value) {
             problem_add(reading->problems, SEVERITY_ERROR, absence->place,
-                        fitted_remedy(reading, absence->item.text),
+                        fitted_remedy(reading, absence->item.value),
                         "%s is in not_fitted, but it is recorded on line %d",
-                        absence->item.text, reading->gear[i].place.line);
+                        item_word(absence->item.value), reading->gear[i].place.line);
             return;
         }
 }
@@ -194,14 +197,14 @@ static void serving_tell(const struct boat_reading *reading, const struct absenc
             problem_add(reading->problems, SEVERITY_ERROR, space->place,
                         "keep the one that is true, or correct `serves` of the piece",
                         "%s for %s is in not_fitted, but the piece on line %d serves it",
-                        absence->item.text, space->text, gear->place.line);
+                        item_word(absence->item.value), space->text, gear->place.line);
     }
 }
 
 /* Do two entries say the same of one engine? */
 static bool said_by(const struct absence *first, const struct absence *again)
 {
-    if (!text_equal(first->item.text, again->item.text))
+    if (first->item.value != again->item.value)
         return false;
     if (first->whole || again->whole)
         return true;
@@ -218,7 +221,8 @@ static void double_tell(const struct boat_reading *reading, const struct absence
         if (!absence->whole && said_by(first, absence)) {
             problem_add(reading->problems, SEVERITY_ERROR, absence->place,
                         "keep one: the name alone says that the boat has none at all",
-                        "%s is in not_fitted twice (first on line %d)", absence->item.text,
+                        "%s is in not_fitted twice (first on line %d)",
+                        item_word(absence->item.value),
                         first->place.line);
             return;
         }
@@ -228,7 +232,7 @@ void absences_check(const struct boat_reading *reading)
 {
     for (size_t i = 0; i < reading->boat->absence_count; i++) {
         const struct absence *absence = &reading->boat->absences[i];
-        if (absence->item.text == NULL)
+        if (absence->item.value == ITEM_NONE)
             continue;
         spaces_exist(reading, &absence->serves);
         double_tell(reading, absence);

@@ -40,7 +40,7 @@ static const char *const engine_space_keys[] = {
     "engine_space", "engine_space_port", "engine_space_starboard", NULL};
 
 static const struct field gear_rows[] = {
-    GEAR(item, FIELD_CHOICE, .required = true, .choices = item_key_list,
+    GEAR(item, FIELD_ENUM, .required = true, .choices = item_key_list,
          .about = "what it is: a key of the register"),
     GEAR(tag, FIELD_TEXT, .about = "its own letter and number, fixed for the boat's life"),
     GEAR(name, FIELD_TEXT, .about = "what tells it from its like, such as engine intake"),
@@ -52,7 +52,7 @@ static const struct field gear_rows[] = {
     GEAR(how, FIELD_TEXT, .about = "how it is worked, such as across pipe = shut"),
     GEAR(inside, FIELD_WORDS, .choices = zone_key_list,
          .about = "spaces one must open or enter to reach it; [] for none"),
-    GEAR(cuts, FIELD_WORDS, .choices = item_key_list,
+    GEAR(cuts, FIELD_ENUMS, .choices = item_key_list,
          .about = "gear that loses its current when this is turned off; [] for none"),
     GEAR(serves, FIELD_WORDS, .choices = engine_space_keys,
          .about = "the engine spaces it belongs to, on a boat with two"),
@@ -165,7 +165,7 @@ static const struct field mounted_rows[] = {
 };
 
 static const struct field absence_rows[] = {
-    ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
+    ROW(struct absence, item, FIELD_ENUM, .required = true, .choices = item_key_list,
         .about = "what is not fitted: a key of the register"),
     ROW(struct absence, serves, FIELD_WORDS, .required = true, .choices = engine_space_keys,
         .about = "the engine spaces that have none; where the boat has none at all, write the "

@@ -122,10 +122,10 @@ static void gear_read(struct boat_reading *reading, const struct yaml_node *node
     struct equipment *gear = &reading->gear[reading->gear_count++];
     plain_section_read(node, equipment_fields(), gear, reading->arena, reading->problems);
     gear->place = node->place;
-    gear->kind = item_find(gear->item.text);
+    gear->kind = item_kind_of(gear->item.value);
     name_check(reading, &gear->name);
     weights_check(reading, gear);
-    if (!text_equal(gear->item.text, "vhf_dsc"))
+    if (gear->item.value != ITEM_vhf_dsc)
         return;
     problem_add(reading->problems, SEVERITY_ERROR, gear->item.place,
                 "move its zone, side, spot and tag to `radio:`",
@@ -158,8 +158,8 @@ static void radio_gear_make(struct boat_reading *reading)
     struct equipment *gear = &reading->gear[reading->gear_count++];
     *gear = (struct equipment){
         .from_cockpit = switch_reach(radio),
-        .kind = item_find("vhf_dsc"),
-        .item = {.text = "vhf_dsc", .place = reading->boat->radio_place},
+        .kind = item_kind_of(ITEM_vhf_dsc),
+        .item = {.value = ITEM_vhf_dsc, .place = reading->boat->radio_place},
         .tag = radio->tag, .zone = radio->zone, .side = radio->side, .spot = radio->spot,
         .dsc = radio->dsc, .mmsi = radio->mmsi, .place = reading->boat->radio_place,
     };

@@ -252,7 +252,7 @@ static void reuse_tell(const struct boat_reading *reading, const struct equipmen
         problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
                     reuse_remedy(reading, gear, first, ledger),
                     "tag %s is already that of %s (line %d)", gear->tag.text,
-                    text_empty(first->item.text) ? "another item" : first->item.text,
+                    first->item.value == ITEM_NONE ? "another item" : item_word(first->item.value),
                     place_or(first->tag.place, first->place).line);
     if (list_holds(&reading->boat->retired_tags, gear->tag.text))
         problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,

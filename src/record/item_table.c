@@ -2,34 +2,42 @@
  * in item_list.h. Never says where a thing is: that is the boat's to record. */
 #include "item.h"
 
-#include "item_list.h"
 #include "record.h"
 #include "text.h"
 
 #define ITEM_ROW(name, letter, sign, usually, engine, remember) \
-    {.key = #name, .class = ITEM_##letter, .symbol = (sign), .usual_zone = #usually, \
-     .by_engine = (engine), .record = (remember)},
-static const struct item_kind items[] = {ITEM_LIST(ITEM_ROW)};
+    [ITEM_##name] = {.item = ITEM_##name, .key = #name, .class = ITEM_##letter, \
+                     .symbol = SYMBOL_##sign, .usual_zone = #usually, .by_engine = (engine), \
+                     .record = (remember)},
+static const struct item_kind items[ITEM_COUNT] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
 
-#define ITEM_KEY(name, letter, sign, usually, engine, remember) #name,
+#define ITEM_KEY(name, ...) #name,
 const char *const item_key_list[] = {ITEM_LIST(ITEM_KEY) NULL};
 #undef ITEM_KEY
 
-size_t item_count(void)
+const struct item_kind *item_kind_of(enum item_key item)
 {
-    return sizeof items / sizeof items[0];
+    return item == ITEM_NONE ? NULL : &items[item];
 }
 
-const struct item_kind *item_at(size_t index)
+const char *item_word(enum item_key item)
 {
-    return index < item_count() ? &items[index] : NULL;
+    return item == ITEM_NONE ? "" : items[item].key;
+}
+
+bool item_among(const enum item_key *among, enum item_key item)
+{
+    for (; *among != ITEM_NONE; among++)
+        if (*among == item)
+            return true;
+    return false;
 }
 
 const struct item_kind *item_find(const char *key)
 {
-    for (size_t i = 0; key != NULL && i < item_count(); i++)
-        if (text_equal(items[i].key, key))
-            return &items[i];
+    for (enum item_key item = ITEM_NONE + 1; key != NULL && item < ITEM_COUNT; item++)
+        if (text_equal(items[item].key, key))
+            return &items[item];
     return NULL;
 }

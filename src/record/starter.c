@@ -11,8 +11,8 @@ enum { FEW_CHOICES = 7, KEY_WIDTH = 24, ZONES_WIDTH = 76, TAG_HIGHEST = 99 };
 size_t boat_items_mentioned(const struct boat *boat)
 {
     size_t count = 0;
-    for (size_t i = 0; i < item_count(); i++)
-        count += boat_fitted(boat, item_at(i)->key) != ANSWER_NOT_RECORDED ? 1 : 0;
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        count += boat_fitted(boat, item) != ANSWER_NOT_RECORDED ? 1 : 0;
     return count;
 }
 
@@ -65,7 +65,7 @@ static void row_add(struct text_builder *out, const struct field_table *table)
 /* The fixed radio is recorded in a section of its own. */
 static bool in_equipment(const struct asked_item *asked)
 {
-    return !text_equal(asked->kind->key, "vhf_dsc");
+    return asked->kind->item != ITEM_vhf_dsc;
 }
 
 /* `space` NULL: for no engine in particular. */
@@ -122,7 +122,7 @@ static size_t last_used(const struct boat *boat, enum item_class class, struct a
 }
 
 const char *const *starter_tags(const struct asked_list *asked, const struct boat *boat,
-                                const char *const *told, size_t told_count,
+                                const enum item_key *told, size_t told_count,
                                 struct arena *arena)
 {
     const char **tags = arena_array(arena, asked->count, sizeof *tags);
@@ -130,7 +130,7 @@ const char *const *starter_tags(const struct asked_list *asked, const struct boa
                                 last_used(boat, ITEM_RESCUE, arena),
                                 last_used(boat, ITEM_CONTROL, arena)};
     for (size_t i = 0; i < told_count; i++)
-        tag_next(&counts, item_find(told[i])->class, arena);
+        tag_next(&counts, item_kind_of(told[i])->class, arena);
     for (size_t i = 0; i < asked->count; i++)
         tags[i] = tag_next(&counts, asked->rows[i].kind->class, arena);
     return tags;

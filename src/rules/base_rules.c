@@ -80,10 +80,10 @@ static void approvals_check(const struct rule_run *run)
     }
 }
 
-static const struct gear_rule *rule_of_item(const char *item)
+static const struct gear_rule *rule_of_item(enum item_key item)
 {
     for (size_t i = 0; gear_rule_at(i) != NULL; i++)
-        if (text_equal(gear_rule_at(i)->item, item) && !gear_rule_at(i)->disposable)
+        if (gear_rule_at(i)->item == item && !gear_rule_at(i)->disposable)
             return gear_rule_at(i);
     return NULL;
 }
@@ -93,16 +93,18 @@ static void intervals_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
     for (size_t i = 0; i < base->interval_count; i++) {
-        const struct text_value *item = &base->intervals[i].item;
-        const struct gear_rule *rule = item->text == NULL ? NULL : rule_of_item(item->text);
+        const struct item_value *item = &base->intervals[i].item;
+        const struct gear_rule *rule =
+            item->value == ITEM_NONE ? NULL : rule_of_item(item->value);
         if (rule != NULL && rule->months_fixed)
             rule_tell(run, CHECK_interval_unused, item->place, "take this entry out",
-                      "the months for %s are not used: what counts is %s", item->text,
+                      "the months for %s are not used: what counts is %s",
+                      item_word(item->value),
                       rule->source);
         for (size_t k = 0; k < i; k++)
-            if (text_equal(base->intervals[k].item.text, item->text))
+            if (base->intervals[k].item.value == item->value)
                 rule_tell(run, CHECK_interval_twice, item->place, "keep one of the two",
-                          "%s has an interval already", item->text);
+                          "%s has an interval already", item_word(item->value));
     }
 }
 

@@ -136,7 +136,7 @@ static void copy_check(const struct beacon_run *run)
 
 static void kind_check(const struct beacon_run *run)
 {
-    bool personal = text_equal(run->gear->kind->key, "personal_beacon");
+    bool personal = run->gear->kind->item == ITEM_personal_beacon;
     enum beacon_kind kind = run->beacon->kind;
     bool ships = kind == BEACON_EPIRB || kind == BEACON_EPIRB_FLOAT_FREE ||
                  kind == BEACON_EPIRB_NOT_FLOAT_FREE;
@@ -203,7 +203,7 @@ static void beacon_check(const struct rule_run *rules, const struct equipment *g
     copy_check(&run);
     country_check(&run);
     kind_check(&run);
-    if (text_equal(gear->kind->key, "epirb"))
+    if (gear->kind->item == ITEM_epirb)
         agreement_check(&run);
 }
 
@@ -214,7 +214,7 @@ void beacon_rules(const struct rule_run *run)
         const struct equipment *gear = &boat->equipment[i];
         if (gear->hex_id.text != NULL)
             beacon_check(run, gear);
-        else if (text_equal(gear->kind->key, "epirb"))
+        else if (gear->kind->item == ITEM_epirb)
             rule_tell(run, CHECK_beacon_not_recorded,
                       place_else(gear->hex_id.place, gear->place),
                       "read it off the label and write hex_id: \"...\" in quotes",

@@ -21,11 +21,11 @@ static const char *persons_words(const struct rule_run *run)
 }
 
 /* The first piece of that kind, where what is told of all of them stands. */
-static const struct equipment *first_of(const struct rule_run *run, const char *item)
+static const struct equipment *first_of(const struct rule_run *run, enum item_key item)
 {
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < boat->equipment_count; i++)
-        if (text_equal(boat->equipment[i].kind->key, item))
+        if (boat->equipment[i].kind->item == item)
             return &boat->equipment[i];
     return NULL;
 }
@@ -42,7 +42,7 @@ static void persons_check(const struct rule_run *run)
 static void raft_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    const struct equipment *first = first_of(run, "liferaft");
+    const struct equipment *first = first_of(run, ITEM_liferaft);
     int64_t persons = persons_of(run);
     if (first == NULL || persons == 0)
         return;
@@ -83,7 +83,7 @@ static void jackets_match_check(const struct rule_run *run, const struct equipme
 static void jackets_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    const struct equipment *first = first_of(run, "lifejacket");
+    const struct equipment *first = first_of(run, ITEM_lifejacket);
     if (first == NULL)
         return;
     struct jacket_count jackets = jackets_counted(boat->equipment, boat->equipment_count);
@@ -148,8 +148,8 @@ static bool is_lived_in(const struct zone *zone)
 /* A portable extinguisher of carbon dioxide, in or next to the cabins? */
 static bool is_cabin_co2(const struct equipment *gear)
 {
-    bool portable = text_equal(gear->kind->key, "fire_extinguisher") ||
-                    text_equal(gear->kind->key, "engine_extinguisher");
+    bool portable = gear->kind->item == ITEM_fire_extinguisher ||
+                    gear->kind->item == ITEM_engine_extinguisher;
     return portable && text_equal(gear->agent.text, "co2") && is_lived_in(gear->place_zone);
 }
 

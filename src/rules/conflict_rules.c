@@ -7,31 +7,22 @@
 
 /* ---- isolators ---- */
 
-static bool list_has(const struct list_value *list, const char *word, struct place *place)
-{
-    for (size_t i = 0; i < list->count; i++)
-        if (text_equal(list->items[i].text, word)) {
-            *place = list->items[i].place;
-            return true;
-        }
-    return false;
-}
-
 /* Not when the record does not say: the cards then wait for it, and tell. */
 static bool no_handheld_in_reach(const struct boat *boat)
 {
     size_t index = 0;
-    for (const struct equipment *gear; (gear = gear_of_kind(boat, "vhf_handheld", &index)) != NULL;)
+    for (const struct equipment *gear;
+         (gear = gear_of_kind(boat, ITEM_vhf_handheld, &index)) != NULL;)
         if (gear->from_cockpit.answer != ANSWER_NO)
             return false;
-    return boat_fitted(boat, "vhf_handheld") != ANSWER_NOT_RECORDED;
+    return boat_fitted(boat, ITEM_vhf_handheld) != ANSWER_NOT_RECORDED;
 }
 
 static void cut_unrecorded_tell(const struct rule_run *run, const struct equipment *gear)
 {
     const struct boat *boat = run->in->boat;
-    if (boat_fitted(boat, "vhf_dsc") == ANSWER_NO &&
-        boat_fitted(boat, "bilge_pump_electric") == ANSWER_NO)
+    if (boat_fitted(boat, ITEM_vhf_dsc) == ANSWER_NO &&
+        boat_fitted(boat, ITEM_bilge_pump_electric) == ANSWER_NO)
         return;
     rule_tell(run, CHECK_isolator_unrecorded, place_else(gear->cuts.place, gear->place),
               "turn it off, and see what goes dead; then write what it cuts, such as\n"
@@ -44,23 +35,23 @@ static void cut_unrecorded_tell(const struct rule_run *run, const struct equipme
  * it; of another one nobody expects it. */
 static bool is_expected_to_cut(const struct equipment *gear)
 {
-    return text_equal(gear->kind->key, "battery_isolator_service");
+    return gear->kind->item == ITEM_battery_isolator_service;
 }
 
 static void radio_cut_check(const struct rule_run *run, const struct equipment *gear)
 {
-    struct place place;
-    if (!list_has(&gear->cuts, "vhf_dsc", &place))
+    const struct item_value *radio = item_value_find(&gear->cuts, ITEM_vhf_dsc);
+    if (radio == NULL)
         return;
     if (no_handheld_in_reach(run->in->boat))
-        rule_tell(run, CHECK_isolator_leaves_no_radio, place,
+        rule_tell(run, CHECK_isolator_leaves_no_radio, radio->place,
                   "keep a charged handheld where it is reached without going below, and write "
                   "its\nplace with from_cockpit: yes; or have the radio wired past this isolator "
                   "and take\nvhf_dsc out of cuts",
                   "%s cuts the fixed radio, and no handheld can be reached from the cockpit",
                   gear_named(run, gear));
     else if (!is_expected_to_cut(gear))
-        rule_tell(run, CHECK_isolator_cuts_radio, place,
+        rule_tell(run, CHECK_isolator_cuts_radio, radio->place,
                   "have the radio wired past this isolator and take vhf_dsc out of cuts; until "
                   "then\ntell each crew so",
                   "%s cuts the fixed radio: with it off only a handheld calls for help",
@@ -69,17 +60,17 @@ static void radio_cut_check(const struct rule_run *run, const struct equipment *
 
 static void pumps_cut_check(const struct rule_run *run, const struct equipment *gear)
 {
-    struct place place;
-    if (!list_has(&gear->cuts, "bilge_pump_electric", &place))
+    const struct item_value *pump = item_value_find(&gear->cuts, ITEM_bilge_pump_electric);
+    if (pump == NULL)
         return;
-    if (boat_fitted(run->in->boat, "bilge_pump_manual") == ANSWER_NO)
-        rule_tell(run, CHECK_isolator_leaves_no_pump, place,
+    if (boat_fitted(run->in->boat, ITEM_bilge_pump_manual) == ANSWER_NO)
+        rule_tell(run, CHECK_isolator_leaves_no_pump, pump->place,
                   "have the pump wired past this isolator and take bilge_pump_electric out of "
                   "cuts;\nor have a hand pump fitted and write it down as bilge_pump_manual",
                   "%s cuts the electric bilge pumps, and she has no hand pump",
                   gear_named(run, gear));
     else if (!is_expected_to_cut(gear))
-        rule_tell(run, CHECK_isolator_cuts_pumps, place,
+        rule_tell(run, CHECK_isolator_cuts_pumps, pump->place,
                   "have the pump wired past this isolator and take bilge_pump_electric out of "
                   "cuts; until\nthen tell each crew so",
                   "%s cuts the electric bilge pumps: with it off nothing pumps by itself",
@@ -97,10 +88,10 @@ static void isolator_check(const struct rule_run *run, const struct equipment *g
 static void isolators_check(const struct rule_run *run)
 {
     /* No card turns off the thruster's: what it cuts is looked at where it is recorded. */
-    static const struct { const char *item; bool asked; } isolators[] = {
-        {"battery_isolator_service", true},
-        {"battery_isolator_engine", true},
-        {"battery_isolator_thruster", false}};
+    static const struct { enum item_key item; bool asked; } isolators[] = {
+        {ITEM_battery_isolator_service, true},
+        {ITEM_battery_isolator_engine, true},
+        {ITEM_battery_isolator_thruster, false}};
     for (size_t i = 0; i < sizeof isolators / sizeof *isolators; i++) {
         size_t index = 0;
         for (const struct equipment *gear;
@@ -115,7 +106,7 @@ static void isolators_check(const struct rule_run *run)
  * hour taken for litres a minute make pumps seem to win that lose. */
 static void pump_check(const struct rule_run *run, const struct equipment *gear)
 {
-    if (!text_equal(gear->kind->key, "bilge_pump_electric") || !gear->measured_lpm.given ||
+    if (gear->kind->item != ITEM_bilge_pump_electric || !gear->measured_lpm.given ||
         !gear->rated_lph.given || gear->measured_lpm.milli * 60 <= gear->rated_lph.milli)
         return;
     rule_tell(run, CHECK_pump_over_label, gear->measured_lpm.place,
@@ -129,20 +120,18 @@ static void pump_check(const struct rule_run *run, const struct equipment *gear)
 
 /* Of the fixed extinguisher the place of its pull is what counts; one that goes off by
  * itself may lie where it is needed. */
-static const char *const engine_controls[] = {
-    "fuel_shutoff_diesel", "fuel_shutoff_generator", "fuel_shutoff_heater", "engine_stop",
-    "generator_stop", "engine_blower", "engine_vent_closure", "engine_extinguisher",
-    "fixed_extinguisher", "battery_isolator_engine", "battery_isolator_service"};
+static const enum item_key engine_controls[] = {
+    ITEM_fuel_shutoff_diesel, ITEM_fuel_shutoff_generator, ITEM_fuel_shutoff_heater,
+    ITEM_engine_stop, ITEM_generator_stop, ITEM_engine_blower, ITEM_engine_vent_closure,
+    ITEM_engine_extinguisher, ITEM_fixed_extinguisher, ITEM_battery_isolator_engine,
+    ITEM_battery_isolator_service, ITEM_NONE};
 
 static bool is_engine_control(const struct equipment *gear)
 {
-    if (text_equal(gear->kind->key, "fixed_extinguisher") &&
+    if (gear->kind->item == ITEM_fixed_extinguisher &&
         gear->automatic.answer == ANSWER_YES)
         return false;
-    for (size_t i = 0; i < sizeof engine_controls / sizeof *engine_controls; i++)
-        if (text_equal(gear->kind->key, engine_controls[i]))
-            return true;
-    return false;
+    return item_among(engine_controls, gear->kind->item);
 }
 
 /* Its own zone, or one that must be opened to reach it. */
@@ -194,7 +183,7 @@ static bool is_below(const struct equipment *gear, struct place *place)
 static void bottle_check(const struct rule_run *run, const struct equipment *gear)
 {
     struct place place;
-    if (text_equal(gear->kind->key, "lpg_bottle_valve") && is_below(gear, &place))
+    if (gear->kind->item == ITEM_lpg_bottle_valve && is_below(gear, &place))
         rule_tell(run, CHECK_gas_valve_below, place,
                   "have the bottles stand in a locker that opens on deck only and drains "
                   "overboard,\nthen write zone: gas_locker; if they stand there already, "
@@ -233,7 +222,7 @@ static bool same_number(const struct text_value *a, const struct text_value *b)
 static void pair_check(const struct rule_run *run, const struct equipment *first,
                        const struct equipment *gear)
 {
-    bool radio = text_equal(gear->kind->key, "vhf_dsc");
+    bool radio = gear->kind->item == ITEM_vhf_dsc;
     const struct text_value *twice = NULL;
     if (!text_empty(gear->tag.text) && text_equal(first->tag.text, gear->tag.text))
         return;   /* one entry copied: the record has told it */

@@ -7,7 +7,7 @@
 
 struct fact {
     enum check_name check;
-    const char *item;         /* NULL: every kind */
+    enum item_key item;       /* none: every kind */
     const char *field;
     const char *value;        /* NULL: told where it is not recorded */
     bool catamaran;           /* on catamarans only */
@@ -42,62 +42,62 @@ struct fact {
                "else\nfrom_cockpit: no"}
 
 static const struct fact facts[] = {
-    REACH("lifejacket"),
-    REACH("fire_extinguisher"),
-    REACH("vhf_handheld"),
-    REACH("epirb"),
-    REACH("grab_bag"),
-    {.check = CHECK_pump_feed_unrecorded, .item = "bilge_pump_electric", .field = "fed_by",
+    REACH(ITEM_lifejacket),
+    REACH(ITEM_fire_extinguisher),
+    REACH(ITEM_vhf_handheld),
+    REACH(ITEM_epirb),
+    REACH(ITEM_grab_bag),
+    {.check = CHECK_pump_feed_unrecorded, .item = ITEM_bilge_pump_electric, .field = "fed_by",
      .says = "may be fed by the generator: that is not recorded, so flooding leaves it on",
      .remedy = "read its label: 12 or 24 V is fed_by: battery, 230 V is fed_by: mains"},
     {.check = CHECK_gear_locked, .field = "locked", .value = "yes",
      .says = "is under lock: nobody has the key in time",
      .remedy = "take the lock off while she is in use, then write locked: no"},
-    {.check = CHECK_pump_not_from_cockpit, .item = "bilge_pump_manual", .field = "from_cockpit",
+    {.check = CHECK_pump_not_from_cockpit, .item = ITEM_bilge_pump_manual, .field = "from_cockpit",
      .value = "no", .one_will_do = true, .says = "cannot be worked from the cockpit",
      .remedy = "have a hand pump fitted there: with gas or smoke below nobody can pump; then\n"
                "record it with from_cockpit: yes"},
-    {.check = CHECK_gas_switch_fails_open, .item = "lpg_remote_switch", .field = "fails_shut",
+    {.check = CHECK_gas_switch_fails_open, .item = ITEM_lpg_remote_switch, .field = "fails_shut",
      .value = "no", .says = "leaves the gas open when the current fails",
      .remedy = "have a valve put in that shuts without current, then write fails_shut: yes"},
-    {.check = CHECK_gas_switch_unrecorded, .item = "lpg_remote_switch", .field = "fails_shut",
+    {.check = CHECK_gas_switch_unrecorded, .item = ITEM_lpg_remote_switch, .field = "fails_shut",
      .says = "may leave the gas open when the current fails: that is not recorded",
      .remedy = "light a burner and cut its current; if the flame dies write fails_shut: yes, "
                "else\nfails_shut: no"},
-    {.check = CHECK_gas_valve_kind_unrecorded, .item = "lpg_bottle_valve", .field = "kind",
+    {.check = CHECK_gas_valve_kind_unrecorded, .item = ITEM_lpg_bottle_valve, .field = "kind",
      .says = "is not said to be a handwheel, a lever or a clip-on",
      .remedy = "look at the bottle, then write kind: handwheel, kind: lever or kind: clip-on"},
-    {.check = CHECK_raft_line_unrecorded, .item = "liferaft", .field = "painter",
+    {.check = CHECK_raft_line_unrecorded, .item = ITEM_liferaft, .field = "painter",
      .says = "has no painter recorded: where its line is made fast",
      .remedy = "follow the line from the raft to the strong point it is tied to, or must be tied "
                "to,\nthen write that as painter"},
-    {.check = CHECK_raft_line_unrecorded, .item = "liferaft", .field = "release",
+    {.check = CHECK_raft_line_unrecorded, .item = ITEM_liferaft, .field = "release",
      .says = "has no release recorded: how it comes free of its stowage",
      .remedy = "look how the lashing opens, then write it as release, such as release: slip "
                "hook"},
-    {.check = CHECK_raft_persons_unrecorded, .item = "liferaft", .field = "persons",
+    {.check = CHECK_raft_persons_unrecorded, .item = ITEM_liferaft, .field = "persons",
      .says = "is not said to be for how many people",
      .remedy = "read it off the raft or its service card, then write it as persons"},
-    MADE_FAST("epirb"),
-    MADE_FAST("personal_beacon"),
-    MADE_FAST("sart"),
-    {.check = CHECK_beacon_line_unrecorded, .item = "epirb", .field = "lanyard",
+    MADE_FAST(ITEM_epirb),
+    MADE_FAST(ITEM_personal_beacon),
+    MADE_FAST(ITEM_sart),
+    {.check = CHECK_beacon_line_unrecorded, .item = ITEM_epirb, .field = "lanyard",
      .says = "may be tied to the boat by its own line: that is not recorded",
      .remedy = "look at the line; stow it in its pocket and write lanyard: stowed"},
-    CAPSIZED("grab_bag"),
-    CAPSIZED("vhf_handheld"),
-    CAPSIZED("epirb"),
-    CAPSIZED("liferaft"),
-    CAPSIZED("flares"),
-    CAPSIZED("knife"),
-    {.check = CHECK_handheld_out_of_reach, .item = "vhf_handheld", .field = "from_cockpit",
+    CAPSIZED(ITEM_grab_bag),
+    CAPSIZED(ITEM_vhf_handheld),
+    CAPSIZED(ITEM_epirb),
+    CAPSIZED(ITEM_liferaft),
+    CAPSIZED(ITEM_flares),
+    CAPSIZED(ITEM_knife),
+    {.check = CHECK_handheld_out_of_reach, .item = ITEM_vhf_handheld, .field = "from_cockpit",
      .value = "no", .one_will_do = true, .says = "cannot be reached from the cockpit",
      .remedy = "keep it where it is reached without going below, then write its place and\n"
                "from_cockpit: yes"},
-    {.check = CHECK_handheld_not_charged, .item = "vhf_handheld", .field = "charged",
+    {.check = CHECK_handheld_not_charged, .item = ITEM_vhf_handheld, .field = "charged",
      .value = "no", .says = "is not kept charged",
      .remedy = "give it a charger with current where it is kept, then write charged: yes"},
-    {.check = CHECK_handheld_charge_unrecorded, .item = "vhf_handheld", .field = "charged",
+    {.check = CHECK_handheld_charge_unrecorded, .item = ITEM_vhf_handheld, .field = "charged",
      .says = "may be flat: whether it is kept charged is not recorded",
      .remedy = "switch it on, and look for its charger; then write charged: yes or charged: no"},
 };
@@ -135,8 +135,8 @@ void fact_rules(const struct rule_run *run)
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < boat->equipment_count; i++)
         for (size_t k = 0; k < sizeof facts / sizeof *facts; k++)
-            if ((facts[k].item == NULL ||
-                 text_equal(facts[k].item, boat->equipment[i].kind->key)) &&
+            if ((facts[k].item == ITEM_NONE ||
+                 facts[k].item == boat->equipment[i].kind->item) &&
                 (boat->catamaran || !facts[k].catamaran))
                 fact_check(run, &facts[k], &boat->equipment[i]);
 }

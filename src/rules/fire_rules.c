@@ -16,7 +16,7 @@ static bool extinguisher_fits(const struct boat *boat, const char *space)
 {
     size_t index = 0;
     for (const struct equipment *gear;
-         (gear = gear_of_kind(boat, "engine_extinguisher", &index)) != NULL;)
+         (gear = gear_of_kind(boat, ITEM_engine_extinguisher, &index)) != NULL;)
         if (gear->fits_port.answer == ANSWER_YES && gear_may_serve(boat, gear, space))
             return true;
     return false;
@@ -25,12 +25,13 @@ static bool extinguisher_fits(const struct boat *boat, const char *space)
 static void space_check(const struct rule_run *run, const char *space)
 {
     const struct boat *boat = run->in->boat;
-    if (boat_fitted_for(boat, "fire_port", space) == ANSWER_NOT_RECORDED ||
-        boat_fitted_for(boat, "fixed_extinguisher", space) == ANSWER_NOT_RECORDED ||
-        space_served(boat, "fire_port", space) || space_served(boat, "fixed_extinguisher", space) ||
-        space_served(boat, "engine_extinguisher", space))
+    if (boat_fitted_for(boat, ITEM_fire_port, space) == ANSWER_NOT_RECORDED ||
+        boat_fitted_for(boat, ITEM_fixed_extinguisher, space) == ANSWER_NOT_RECORDED ||
+        space_served(boat, ITEM_fire_port, space) ||
+        space_served(boat, ITEM_fixed_extinguisher, space) ||
+        space_served(boat, ITEM_engine_extinguisher, space))
         return;
-    rule_tell(run, CHECK_engine_space_unprotected, place_not_fitted(boat, "fire_port", space),
+    rule_tell(run, CHECK_engine_space_unprotected, place_not_fitted(boat, ITEM_fire_port, space),
               "have a fire port cut, with an extinguisher that fits it, or a fixed extinguisher; "
               "then\nrecord fire_port and engine_extinguisher, or fixed_extinguisher",
               "%s has neither a fire port nor a fixed extinguisher: a fire there cannot be "
@@ -42,7 +43,7 @@ static void port_check(const struct rule_run *run, const struct equipment *port)
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (gear_may_serve(boat, port, boat->engine_spaces[i]) &&
-            boat_fitted_for(boat, "engine_extinguisher", boat->engine_spaces[i]) == ANSWER_NO) {
+            boat_fitted_for(boat, ITEM_engine_extinguisher, boat->engine_spaces[i]) == ANSWER_NO) {
             rule_tell(run, CHECK_port_without_extinguisher, port->place,
                       "put one aboard whose nozzle goes in, near the port, and record it as\n"
                       "engine_extinguisher with fits_port: yes",
@@ -56,9 +57,9 @@ static bool has_port(const struct boat *boat, const struct equipment *gear)
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (gear_may_serve(boat, gear, boat->engine_spaces[i]) &&
-            boat_fitted_for(boat, "fire_port", boat->engine_spaces[i]) != ANSWER_NO)
+            boat_fitted_for(boat, ITEM_fire_port, boat->engine_spaces[i]) != ANSWER_NO)
             return true;
-    return boat_fitted(boat, "fire_port") == ANSWER_NOT_RECORDED;
+    return boat_fitted(boat, ITEM_fire_port) == ANSWER_NOT_RECORDED;
 }
 
 /* Does the card ENGINE FIRE of each of its spaces go ahead without knowing? */
@@ -66,7 +67,7 @@ static bool card_goes_ahead(const struct boat *boat, const struct equipment *gea
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (gear_may_serve(boat, gear, boat->engine_spaces[i]) &&
-            !space_served(boat, "fixed_extinguisher", boat->engine_spaces[i]) &&
+            !space_served(boat, ITEM_fixed_extinguisher, boat->engine_spaces[i]) &&
             !extinguisher_fits(boat, boat->engine_spaces[i]))
             return false;
     return true;
@@ -98,10 +99,10 @@ static void engine_fire_check(const struct rule_run *run)
     size_t port = 0, extinguisher = 0;
     for (size_t i = 0; i < boat->engine_space_count; i++)
         space_check(run, boat->engine_spaces[i]);
-    for (const struct equipment *gear; (gear = gear_of_kind(boat, "fire_port", &port)) != NULL;)
+    for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_fire_port, &port)) != NULL;)
         port_check(run, gear);
     for (const struct equipment *gear;
-         (gear = gear_of_kind(boat, "engine_extinguisher", &extinguisher)) != NULL;)
+         (gear = gear_of_kind(boat, ITEM_engine_extinguisher, &extinguisher)) != NULL;)
         extinguisher_check(run, gear);
 }
 
@@ -121,7 +122,7 @@ static void lithium_check(const struct rule_run *run)
 {
     size_t index = 0;
     for (const struct equipment *bank;
-         (bank = gear_of_kind(run->in->boat, "lithium_bank", &index)) != NULL;)
+         (bank = gear_of_kind(run->in->boat, ITEM_lithium_bank, &index)) != NULL;)
         if (text_empty(bank->vents_to.text) && shares_cabin_air(bank))
             rule_tell(run, CHECK_lithium_vent_unrecorded,
                       place_else(bank->vents_to.place, bank->place),
@@ -135,31 +136,33 @@ static void lithium_check(const struct rule_run *run)
 /* ---- alarms ---- */
 
 struct alarm {
-    const char *item;
-    const char *danger[6];    /* gear that calls for it; empty: every boat with an engine */
+    enum item_key item;
+    enum item_key danger[6];  /* gear that calls for it; none: every boat with an engine */
     const char *why;
 };
 
 static const struct alarm alarms[] = {
-    {.item = "smoke_alarm", .why = "people asleep below must be woken"},
-    {.item = "co_alarm", .why = "the engine's exhaust, a heater or a cooker can give off "
+    {.item = ITEM_smoke_alarm, .why = "people asleep below must be woken"},
+    {.item = ITEM_co_alarm, .why = "the engine's exhaust, a heater or a cooker can give off "
                                 "carbon monoxide, which nobody smells"},
-    {.item = "gas_alarm", .danger = {"lpg_bottle_valve", "lpg_locker", "lpg_remote_switch",
-                                     "lpg_cabin_valve", "lpg_hose"},
+    {.item = ITEM_gas_alarm,
+     .danger = {ITEM_lpg_bottle_valve, ITEM_lpg_locker, ITEM_lpg_remote_switch,
+                ITEM_lpg_cabin_valve, ITEM_lpg_hose},
      .why = "she carries gas, and it gathers in the bilge"},
 };
 
 static bool is_called_for(const struct boat *boat, const struct alarm *alarm)
 {
-    for (size_t i = 0; alarm->danger[i] != NULL; i++)
+    for (size_t i = 0; alarm->danger[i] != ITEM_NONE; i++)
         if (boat_fitted(boat, alarm->danger[i]) == ANSWER_YES)
             return true;
-    return alarm->danger[0] == NULL && boat->engine_space_count > 0;
+    return alarm->danger[0] == ITEM_NONE && boat->engine_space_count > 0;
 }
 
 static void alarm_check(const struct rule_run *run, const struct alarm *alarm)
 {
     const struct boat *boat = run->in->boat;
+    const char *key = item_word(alarm->item);
     enum answer fitted = boat_fitted(boat, alarm->item);
     if (fitted == ANSWER_YES || !is_called_for(boat, alarm))
         return;
@@ -168,16 +171,16 @@ static void alarm_check(const struct rule_run *run, const struct alarm *alarm)
                   text_format(run->arena,
                               "fit one and test it, then take %s out of not_fitted and add to "
                               "equipment:\n  - {item: %s, tag: , zone: , spot: , expires: }",
-                              alarm->item, alarm->item),
-                  "%s is not fitted: %s", alarm->item, alarm->why);
+                              key, key),
+                  "%s is not fitted: %s", key, alarm->why);
     else
         rule_tell(run, CHECK_alarm_unrecorded, boat->place,
                   text_format(run->arena,
                               "look for it and press its test button, then add to equipment:\n"
                               "  - {item: %s, tag: , zone: , spot: , expires: }\n"
                               "if she has none, fit one; until then add to not_fitted:\n"
-                              "  - %s", alarm->item, alarm->item),
-                  "%s is not recorded: %s", alarm->item, alarm->why);
+                              "  - %s", key, key),
+                  "%s is not recorded: %s", key, alarm->why);
 }
 
 void fire_rules(const struct rule_run *run)

@@ -4,8 +4,9 @@
 
 #include "text.h"
 
-static const char *const gas_gear[] = {"lpg_locker", "lpg_bottle_valve", "lpg_remote_switch",
-                                       "lpg_cabin_valve", "lpg_hose"};
+static const enum item_key gas_gear[] = {
+    ITEM_lpg_locker, ITEM_lpg_bottle_valve, ITEM_lpg_remote_switch, ITEM_lpg_cabin_valve,
+    ITEM_lpg_hose};
 
 static const struct equipment *gas_gear_of(const struct boat *boat)
 {
@@ -21,9 +22,9 @@ static const struct equipment *gas_gear_of(const struct boat *boat)
 /* In a leak, or when that battery burns, nobody reaches into that locker, so that gear is lost. */
 static void shared_check(const struct rule_run *run, const struct equipment *source)
 {
-    static const char *const wanted[] = {
-        "lifejacket", "vhf_handheld", "epirb", "personal_beacon", "grab_bag", "liferaft",
-        "dinghy", "fire_extinguisher", "bilge_pump_manual"};
+    static const enum item_key wanted[] = {
+        ITEM_lifejacket, ITEM_vhf_handheld, ITEM_epirb, ITEM_personal_beacon, ITEM_grab_bag,
+        ITEM_liferaft, ITEM_dinghy, ITEM_fire_extinguisher, ITEM_bilge_pump_manual};
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < sizeof wanted / sizeof *wanted; i++) {
         size_t index = 0;
@@ -40,8 +41,8 @@ static void shared_check(const struct rule_run *run, const struct equipment *sou
 
 static void lockers_check(const struct rule_run *run)
 {
-    static const char *const sources[] = {"lpg_bottle_valve", "petrol_stowage",
-                                          "lithium_bank"};
+    static const enum item_key sources[] = {
+        ITEM_lpg_bottle_valve, ITEM_petrol_stowage, ITEM_lithium_bank};
     for (size_t i = 0; i < sizeof sources / sizeof *sources; i++) {
         size_t index = 0;
         for (const struct equipment *source;
@@ -61,8 +62,8 @@ void gas_rules(const struct rule_run *run)
                   "write gas: carried, or take the gear for gas out of equipment",
                   "gas: none, but %s is recorded: the cards would not speak of gas",
                   gear_named(run, gear));
-    if (gas->text == NULL && boat_fitted(boat, "lpg_bottle_valve") == ANSWER_NO)
-        rule_tell(run, CHECK_gas_unrecorded, place_not_fitted(boat, "lpg_bottle_valve", NULL),
+    if (gas->text == NULL && boat_fitted(boat, ITEM_lpg_bottle_valve) == ANSWER_NO)
+        rule_tell(run, CHECK_gas_unrecorded, place_not_fitted(boat, ITEM_lpg_bottle_valve, NULL),
                   "write gas: none in the section boat if nothing aboard burns gas, else gas: "
                   "carried",
                   "lpg_bottle_valve is not fitted, and whether she carries gas is not recorded: "

@@ -112,7 +112,7 @@ static void handheld_agreement_check(const struct rule_run *run)
     struct owner ship = owner_by_mmsi(&boat->radio.mmsi);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
-        if (gear->kind == NULL || !text_equal(gear->kind->key, "vhf_handheld"))
+        if (gear->kind == NULL || gear->kind->item != ITEM_vhf_handheld)
             continue;
         struct owner handheld = owner_by_mmsi(&gear->mmsi);
         if (disagree(ship, handheld))

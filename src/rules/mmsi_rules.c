@@ -126,7 +126,7 @@ static void handhelds_check(const struct rule_run *run)
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
-        if (gear->kind != NULL && text_equal(gear->kind->key, "vhf_handheld") &&
+        if (gear->kind != NULL && gear->kind->item == ITEM_vhf_handheld &&
             !text_empty(gear->mmsi.text))
             handheld_check(run, &gear->mmsi);
     }

@@ -9,7 +9,7 @@
 /* An opening has an entry as seacock, a shaft's seal one of its own. */
 static bool is_opening(const struct equipment *gear)
 {
-    return text_equal(gear->kind->key, "seacock") || text_equal(gear->kind->key, "shaft_seal");
+    return gear->kind->item == ITEM_seacock || gear->kind->item == ITEM_shaft_seal;
 }
 
 /* ---- each opening ---- */
@@ -132,7 +132,7 @@ static bool named_as(const struct equipment *gear, const char *word)
 static bool has_intake(const struct boat *boat, const char *space)
 {
     size_t index = 0;
-    for (const struct equipment *gear; (gear = gear_of_kind(boat, "seacock", &index)) != NULL;)
+    for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
         if (zone_within(gear->place_zone, space) ||
             (gear->serves.given && gear_may_serve(boat, gear, space)) ||
             (boat->engine_space_count < 2 &&
@@ -163,7 +163,7 @@ static bool sides_meet(enum side a, enum side b)
 static bool has_opening_in(const struct boat *boat, const char *zone, enum side side)
 {
     size_t index = 0;
-    for (const struct equipment *gear; (gear = gear_of_kind(boat, "seacock", &index)) != NULL;)
+    for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
         if (zone_within(gear->place_zone, zone) && sides_meet(gear->place_side, side))
             return true;
     return false;
@@ -182,7 +182,7 @@ static bool named_before(const struct boat *boat, const struct equipment *gear)
 static bool has_sink_drain(const struct boat *boat)
 {
     size_t index = 0;
-    for (const struct equipment *gear; (gear = gear_of_kind(boat, "seacock", &index)) != NULL;)
+    for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
         if (named_as(gear, "sink") || named_as(gear, "galley"))
             return true;
     return false;
@@ -206,14 +206,14 @@ static void room_check(const struct rule_run *run, const struct equipment *gear)
 void opening_rules(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    if (boat_fitted(boat, "seacock") == ANSWER_NOT_RECORDED)
+    if (boat_fitted(boat, ITEM_seacock) == ANSWER_NOT_RECORDED)
         return;   /* the card FLOODING waits for it, and tells */
     number_check(run);
     intakes_check(run);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
         room_check(run, gear);
-        if (!text_equal(gear->kind->key, "seacock"))
+        if (gear->kind->item != ITEM_seacock)
             continue;
         bung_check(run, gear);
         measures_check(run, gear);

@@ -79,20 +79,20 @@ static void aerial_check(const struct rule_run *run)
     const struct radio_facts *radio = &boat->radio;
     if (!radio->antenna_m.given || radio->antenna_m.milli < MAST_AERIAL_MILLI ||
         !text_empty(radio->emergency_aerial.text) ||
-        boat_fitted(boat, "emergency_aerial") == ANSWER_YES)
+        boat_fitted(boat, ITEM_emergency_aerial) == ANSWER_YES)
         return;
     rule_tell(run, CHECK_spare_aerial_missing, radio->antenna_m.place,
               "put a spare aerial aboard, try it on the set, and write where it is as "
               "emergency_aerial\nin the section radio:",
               "the radio's aerial goes with the mast, and emergency_aerial is %s",
-              boat_fitted(boat, "emergency_aerial") == ANSWER_NO ? "not fitted"
+              boat_fitted(boat, ITEM_emergency_aerial) == ANSWER_NO ? "not fitted"
                                                                  : "not recorded");
 }
 
 void radio_gear_rules(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    if (boat_fitted(boat, "vhf_dsc") != ANSWER_YES)
+    if (boat_fitted(boat, ITEM_vhf_dsc) != ANSWER_YES)
         return;
     dsc_check(run);
     switch_check(run);

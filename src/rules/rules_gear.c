@@ -4,11 +4,11 @@
 
 #include "text.h"
 
-const struct equipment *gear_of_kind(const struct boat *boat, const char *item, size_t *index)
+const struct equipment *gear_of_kind(const struct boat *boat, enum item_key item, size_t *index)
 {
     while (*index < boat->equipment_count) {
         const struct equipment *gear = &boat->equipment[(*index)++];
-        if (text_equal(gear->kind->key, item))
+        if (gear->kind->item == item)
             return gear;
     }
     return NULL;
@@ -21,7 +21,7 @@ bool gear_may_serve(const struct boat *boat, const struct equipment *gear, const
     return gear_serves(gear, space);
 }
 
-bool space_served(const struct boat *boat, const char *item, const char *space)
+bool space_served(const struct boat *boat, enum item_key item, const char *space)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_of_kind(boat, item, &index)) != NULL;)
@@ -38,7 +38,7 @@ const char *gear_named(const struct rule_run *run, const struct equipment *gear)
                        name == NULL ? "" : name, name == NULL ? "" : ")");
 }
 
-struct place place_not_fitted(const struct boat *boat, const char *item, const char *space)
+struct place place_not_fitted(const struct boat *boat, enum item_key item, const char *space)
 {
     const struct absence *absence = boat_absence(boat, item, space);
     return absence == NULL ? boat->place : absence->place;

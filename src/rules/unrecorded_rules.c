@@ -9,19 +9,20 @@
 /* ---- gear ---- */
 
 /* What a hand works, and where cards print how. */
-static const char *const worked[] = {
-    "engine_stop", "generator_stop", "heater_stop", "engine_blower", "engine_vent_closure",
-    "fuel_shutoff_diesel", "fuel_shutoff_generator", "fuel_shutoff_heater",
-    "battery_isolator_service", "battery_isolator_engine", "battery_isolator_thruster",
-    "inverter_switch", "solar_isolator", "lpg_bottle_valve", "lpg_remote_switch",
-    "lpg_cabin_valve", "bilge_pump_electric", "fire_port", "fixed_extinguisher", "liferaft",
-    "epirb", "danbuoy", "mob_button", "recovery_tackle", "boarding_ladder", "anchor_main",
-    "shore_power_inlet", "watertight_door", "seacock", NULL};
-static const char *const openings[] = {"seacock", NULL};
-static const char *const extinguishers[] = {
-    "fire_extinguisher", "engine_extinguisher", "fixed_extinguisher", NULL};
+static const enum item_key worked[] = {
+    ITEM_engine_stop, ITEM_generator_stop, ITEM_heater_stop, ITEM_engine_blower,
+    ITEM_engine_vent_closure, ITEM_fuel_shutoff_diesel, ITEM_fuel_shutoff_generator,
+    ITEM_fuel_shutoff_heater, ITEM_battery_isolator_service, ITEM_battery_isolator_engine,
+    ITEM_battery_isolator_thruster, ITEM_inverter_switch, ITEM_solar_isolator,
+    ITEM_lpg_bottle_valve, ITEM_lpg_remote_switch, ITEM_lpg_cabin_valve,
+    ITEM_bilge_pump_electric, ITEM_fire_port, ITEM_fixed_extinguisher, ITEM_liferaft,
+    ITEM_epirb, ITEM_danbuoy, ITEM_mob_button, ITEM_recovery_tackle, ITEM_boarding_ladder,
+    ITEM_anchor_main, ITEM_shore_power_inlet, ITEM_watertight_door, ITEM_seacock, ITEM_NONE};
+static const enum item_key openings[] = {ITEM_seacock, ITEM_NONE};
+static const enum item_key extinguishers[] = {
+    ITEM_fire_extinguisher, ITEM_engine_extinguisher, ITEM_fixed_extinguisher, ITEM_NONE};
 /* One that is left open undoes the others. */
-static const char *const several[] = {"lpg_bottle_valve", "engine_vent_closure", NULL};
+static const enum item_key several[] = {ITEM_lpg_bottle_valve, ITEM_engine_vent_closure, ITEM_NONE};
 
 /* Places at or across the middle line, where no side is asked for. */
 static const char *const narrow[] = {
@@ -46,7 +47,7 @@ static bool side_open(const struct equipment *gear)
 struct gear_fact {
     enum check_name check;
     const char *field;
-    const char *const *kinds;                       /* NULL: every kind */
+    const enum item_key *kinds;                     /* NULL: every kind */
     bool (*asked)(const struct equipment *gear);    /* NULL: of every piece of the kinds */
     const char *so;                                 /* what follows from it */
     const char *remedy;
@@ -72,7 +73,7 @@ static bool lacks(const struct rule_run *run, const struct gear_fact *fact,
                   const struct equipment *gear)
 {
     const struct field *field = field_find(equipment_fields(), fact->field);
-    return (fact->kinds == NULL || is_among(fact->kinds, gear->kind->key)) &&
+    return (fact->kinds == NULL || item_among(fact->kinds, gear->kind->item)) &&
            (fact->asked == NULL || fact->asked(gear)) &&
            field_place(field, gear).line == 0 && field_text(field, gear, run->arena) == NULL;
 }
@@ -166,7 +167,7 @@ static void radio_check(const struct rule_run *run)
                               sizeof of_radio / sizeof *of_radio,
                               boat->radio.dsc.answer == ANSWER_YES, radio_on_deck(boat)};
     struct lacking lacking = lacking_of(run, &section);
-    if (lacking.count > 0 && boat_fitted(boat, "vhf_dsc") == ANSWER_YES)
+    if (lacking.count > 0 && boat_fitted(boat, ITEM_vhf_dsc) == ANSWER_YES)
         rule_tell(run, CHECK_radio_fact_unrecorded, boat->radio_place,
                   text_format(run->arena,
                               "look at the set, and into its manual, then add to radio:%s",

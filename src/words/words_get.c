@@ -19,7 +19,26 @@ const char *words_language_name(const struct words *words)
 
 const char *words_get(const struct words *words, enum word word)
 {
-    return words->texts[word].text;
+    const struct word_texts *texts = &words->texts[word];
+    return texts->only.text != NULL ? texts->only.text : texts->forms[PLURAL_OTHER].text;
+}
+
+const char *words_counted(const struct words *words, enum word word, uint64_t count)
+{
+    const struct word_texts *texts = &words->texts[word];
+    return texts->only.text != NULL ? texts->only.text
+                                    : texts->forms[words_plural(words, count)].text;
+}
+
+const char *words_joint(const struct words *words, enum word word, size_t at, size_t members)
+{
+    const struct word_texts *texts = &words->texts[word];
+    enum joint joint = JOINT_MANY;
+    if (members == 2)
+        joint = JOINT_TWO;
+    else if (at + 1 == members)
+        joint = JOINT_LAST;
+    return texts->only.text != NULL ? texts->only.text : texts->forms[joint].text;
 }
 
 /* The value given for the name between the braces, or NULL. */
@@ -53,7 +72,7 @@ const char *words_fill(const struct words *words, struct arena *arena, enum word
     va_list pairs;
     va_start(pairs, word);
     for (const char *at = words_get(words, word); *at != '\0';) {
-        size_t length = blank_length(at);
+        size_t length = words_blank_length(at);
         if (length > 0)
             blank_fill(&out, at, length, pairs);
         else
@@ -64,32 +83,22 @@ const char *words_fill(const struct words *words, struct arena *arena, enum word
     return out.at;
 }
 
-/* NULL for what is no item or zone: that is the caller's fault, not the file's. */
-static const struct item_words *item_names(const struct words *words, const char *item)
-{
-    for (size_t i = 0; i < ITEM_TOTAL; i++)
-        if (text_equal(item_at(i)->key, item))
-            return &words->items[i];
-    return NULL;
-}
-
 enum plural words_plural(const struct words *words, uint64_t count)
 {
     return plural_of(words->plurals, count);
 }
 
-const char *words_item(const struct words *words, const char *item)
+const char *words_item(const struct words *words, enum item_key item)
 {
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->name.text;
+    return words->items[item].name.text;
 }
 
-const char *words_items(const struct words *words, const char *item, uint64_t count)
+const char *words_items(const struct words *words, enum item_key item, uint64_t count)
 {
-    const struct item_words *names = item_names(words, item);
-    return names == NULL ? NULL : names->forms[words_plural(words, count)].text;
+    return words->items[item].forms[words_plural(words, count)].text;
 }
 
+/* NULL for what is no zone: that is the caller's fault, not the file's. */
 const char *words_zone(const struct words *words, const char *zone)
 {
     for (size_t i = 0; i < ZONE_TOTAL; i++)

@@ -137,3 +137,9 @@ enum plural plural_of(const struct plural_rule rules[PLURAL_COUNT], uint64_t cou
             return form;
     return PLURAL_OTHER;
 }
+
+bool plural_is_single(const struct plural_rule *rule)
+{
+    return rule->given && rule->ends.count == 0 && rule->is.count == 1 &&
+           rule->is.at[0].low == rule->is.at[0].high;
+}

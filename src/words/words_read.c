@@ -14,7 +14,7 @@ struct words_file {
     struct node_value plurals, words, items, zones;
 };
 struct item_nodes {
-    struct node_value at[ITEM_TOTAL];
+    struct node_value at[ITEM_COUNT];
 };
 
 static const struct field file_rows[] = {
@@ -27,20 +27,10 @@ static const struct field file_rows[] = {
     ROW(struct words_file, zones, FIELD_NODE, .required = true, .about = "names of zones"),
 };
 
-#define WORD_ROW(word, name) \
-    {.key = (name), .kind = FIELD_TEXT, .required = true, \
-     .offset = offsetof(struct words, texts) + WORD_##word * sizeof(struct text_value), \
-     .about = "a text of the card"},
-static const struct field word_rows[] = {WORD_LIST(WORD_ROW)};
-#undef WORD_ROW
-
-#define ITEM_INDEX(name, ...) ITEM_INDEX_##name,
-enum { ITEM_LIST(ITEM_INDEX) ITEM_INDEX_END };
-#undef ITEM_INDEX
 
 #define ITEM_ROW(name, ...) \
     {.key = #name, .kind = FIELD_NODE, .required = true, \
-     .offset = offsetof(struct item_nodes, at) + ITEM_INDEX_##name * sizeof(struct node_value), \
+     .offset = offsetof(struct item_nodes, at) + ITEM_##name * sizeof(struct node_value), \
      .about = "what it is called: {one: ..., other: ...}"},
 static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
@@ -57,74 +47,28 @@ enum { ZONE_LIST(ZONE_INDEX) ZONE_INDEX_END };
 static const struct field zone_rows[] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 
-/* The name where a piece stands alone, then a form for each that the language may have. */
+static const struct field name_row =
+    ROW(struct item_words, name, FIELD_TEXT, .about = "one of them, where it stands alone");
+
 #define FORM_ROW(form, form_key) \
-    {.key = #form_key, .kind = FIELD_TEXT, .required = true, \
-     .offset = offsetof(struct item_words, forms) + \
-               PLURAL_##form * sizeof(struct text_value), \
-     .about = "a form of its name"},
-static const struct field name_rows[] = {
-    ROW(struct item_words, name, FIELD_TEXT, .about = "one of them, where it stands alone"),
-    PLURAL_LIST(FORM_ROW)
-};
+    {.key = #form_key, .kind = FIELD_TEXT, .required = true, .about = "a form for numbers"},
+static const struct field form_rows[PLURAL_COUNT] = {PLURAL_LIST(FORM_ROW)};
 #undef FORM_ROW
-#define NAME_ROWS (sizeof name_rows / sizeof name_rows[0])
 
 static const struct field_table file_table = TABLE("file of words", file_rows);
-static const struct field_table word_table = TABLE("words", word_rows);
 static const struct field_table item_table = TABLE("items", item_rows);
 static const struct field_table zone_table = TABLE("zones", zone_rows);
 
-size_t blank_length(const char *text)
+size_t form_rows_make(const struct words *words, size_t offset, struct field *rows)
 {
-    size_t length = 1;
-    if (text[0] != '{')
-        return 0;
-    while ((text[length] >= 'a' && text[length] <= 'z') || text[length] == '_')
-        length++;
-    return length > 1 && text[length] == '}' ? length + 1 : 0;
-}
-
-static const char *brace_fault(const char *text)
-{
-    while (*text != '\0') {
-        size_t length = blank_length(text);
-        if (length == 0 && (*text == '{' || *text == '}'))
-            return "holds a brace that is not part of a {name}";
-        text += length > 0 ? length : 1;
-    }
-    return NULL;
-}
-
-static void text_fault_tell(const struct text_value *value, const char *key, const char *fault,
-                            struct problems *problems)
-{
-    if (fault != NULL)
-        problem_add(problems, SEVERITY_ERROR, value->place,
-                    "write {name} for what is filled in, and **words** for bold ones",
-                    "%s %s", key, fault);
-}
-
-static void texts_check(const struct words *words, struct problems *problems)
-{
-    for (size_t i = 0; i < WORD_COUNT; i++) {
-        const struct text_value *value = &words->texts[i];
-        if (value->text == NULL)
+    size_t count = 0;
+    for (size_t form = 0; form < PLURAL_COUNT; form++) {
+        if (!words->plurals[form].given)
             continue;
-        text_fault_tell(value, word_rows[i].key, brace_fault(value->text), problems);
-        text_fault_tell(value, word_rows[i].key, bold_fault(value->text), problems);
+        rows[count] = form_rows[form];
+        rows[count++].offset = offset + form * sizeof(struct text_value);
     }
-}
-
-/* The rows of a name in this language: those of forms that it has not are left out. */
-static struct field_table name_table_of(const struct words *words, struct field rows[NAME_ROWS])
-{
-    struct field_table table = {.what = "name of an item", .fields = rows, .count = 1};
-    rows[0] = name_rows[0];
-    for (size_t form = 0; form < PLURAL_COUNT; form++)
-        if (words->plurals[form].given)
-            rows[table.count++] = name_rows[1 + form];
-    return table;
+    return count;
 }
 
 static void item_name_complete(struct item_words *names)
@@ -136,11 +80,13 @@ static void item_name_complete(struct item_words *names)
 static void items_read(struct words *words, const struct yaml_node *node, struct arena *arena,
                        struct problems *problems)
 {
-    struct field rows[NAME_ROWS];
-    const struct field_table name_table = name_table_of(words, rows);
+    struct field rows[1 + PLURAL_COUNT] = {name_row};
+    size_t forms = form_rows_make(words, offsetof(struct item_words, forms), rows + 1);
+    const struct field_table name_table = {
+        .what = "name of an item", .fields = rows, .count = 1 + forms};
     struct item_nodes nodes = {0};
     section_read(node, &item_table, &nodes, arena, problems);
-    for (size_t i = 0; i < ITEM_TOTAL; i++) {
+    for (enum item_key i = ITEM_NONE + 1; i < ITEM_COUNT; i++) {
         section_read(nodes.at[i].node, &name_table, &words->items[i], arena, problems);
         item_name_complete(&words->items[i]);
     }
@@ -179,10 +125,9 @@ const struct words *words_read(const struct source *source, const char *language
     words->name = file.name;
     language_check(&words->language, language, arena, problems);
     plural_rules_read(file.plurals.node, words->plurals, arena, problems);
-    section_read(file.words.node, &word_table, words, arena, problems);
+    word_texts_read(words, file.words.node, arena, problems);
     items_read(words, file.items.node, arena, problems);
     section_read(file.zones.node, &zone_table, words, arena, problems);
-    texts_check(words, problems);
     zones_complete(words);
     return errors_so_far(problems) == before ? words : NULL;
 }

@@ -5,13 +5,13 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#include "item_list.h"
+#include "item.h"
 #include "reading.h"
 #include "words.h"
 #include "zone_list.h"
 
 #define COUNT_ONE(...) +1
-enum { ITEM_TOTAL = 0 ITEM_LIST(COUNT_ONE), ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
+enum { ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
 #undef COUNT_ONE
 
 /* ---- words_plural.c ---- */
@@ -40,6 +40,9 @@ void plural_rules_read(const struct yaml_node *node, struct plural_rule rules[PL
 
 enum plural plural_of(const struct plural_rule rules[PLURAL_COUNT], uint64_t count);
 
+/* Is the form for one single number, so that its text need not say which? */
+bool plural_is_single(const struct plural_rule *rule);
+
 /* ---- words_read.c ---- */
 
 /* `name`: what a piece is called that stands alone, where that is not its first form. */
@@ -48,15 +51,33 @@ struct item_words {
     struct text_value forms[PLURAL_COUNT];
 };
 
+/* The joints of a list, for which the places of the forms are used. */
+enum joint { JOINT_TWO, JOINT_MANY, JOINT_LAST, JOINT_COUNT };
+
+/* The text of a word by form of its number or by joint of its list; where the file has one
+ * text for all, `only`. */
+struct word_texts {
+    struct text_value only;
+    struct text_value forms[PLURAL_COUNT];
+};
+
 struct words {
     struct text_value language, name;
     struct plural_rule plurals[PLURAL_COUNT];
-    struct text_value texts[WORD_COUNT];
-    struct item_words items[ITEM_TOTAL];
+    struct word_texts texts[WORD_COUNT];
+    struct item_words items[ITEM_COUNT];
     struct text_value zones[ZONE_TOTAL];
 };
 
-/* Length of a {name} at the start of `text`, braces included; 0 if there is none. */
-size_t blank_length(const char *text);
+/* One row for each form that the language has, in the order of enum plural: `rows` has room
+ * for all; gives how many there are. Each value lies in an array of PLURAL_COUNT texts that
+ * begins at `offset` of the record. */
+size_t form_rows_make(const struct words *words, size_t offset, struct field *rows);
+
+/* ---- words_texts.c ---- */
+
+/* Reads the section `words` by the shapes of WORD_LIST; needs the rules of plurals. */
+void word_texts_read(struct words *words, const struct yaml_node *node, struct arena *arena,
+                     struct problems *problems);
 
 #endif

@@ -27,6 +27,33 @@ static const char *list_text(const struct list_value *value, struct arena *arena
     return words.at;
 }
 
+static const char *choice_text(const struct field *field, unsigned choice)
+{
+    return choice == 0 ? NULL : field->choices[choice - 1];
+}
+
+static const void *at_offset(const void *record, size_t offset)
+{
+    return (const char *)record + offset;
+}
+
+/* Read as it is written (yaml_value.c): member by member. */
+static const char *choices_text(const struct field *field, const void *list, struct arena *arena)
+{
+    struct text_builder words = text_builder_in(arena);
+    const void *items = *(const void *const *)list;
+    size_t count = *(const size_t *)at_offset(list, offsetof(struct choice_list, count));
+
+    if (!*(const bool *)at_offset(list, offsetof(struct choice_list, given)))
+        return NULL;
+    for (size_t i = 0; i < count; i++) {
+        const void *choice = at_offset(items, i * sizeof(struct choice_value));
+        text_add_format(&words, "%s%s", i > 0 ? " " : "",
+                        choice_text(field, *(const unsigned *)choice));
+    }
+    return words.at;
+}
+
 const char *field_text(const struct field *field, const void *record, struct arena *arena)
 {
     const void *value = (const char *)record + field->offset;
@@ -44,6 +71,10 @@ const char *field_text(const struct field *field, const void *record, struct are
     case FIELD_LIST:
     case FIELD_WORDS:
         return list_text(value, arena);
+    case FIELD_ENUM:
+        return choice_text(field, *(const unsigned *)value);
+    case FIELD_ENUMS:
+        return choices_text(field, value, arena);
     case FIELD_NODE:
         break;
     }

@@ -65,10 +65,15 @@ const char *quotes_off(struct arena *arena, const char *text)
 
 const char *quotes_on(struct arena *arena, const char *text)
 {
-    struct text_builder out = text_builder_in(arena);
-
     if (strpbrk(text, "\"\\") == NULL)
         return text_format(arena, "\"%s\"", text);
+    return single_quotes_on(arena, text);
+}
+
+const char *single_quotes_on(struct arena *arena, const char *text)
+{
+    struct text_builder out = text_builder_in(arena);
+
     text_add(&out, "'");
     for (; *text != '\0'; text++)
         text_add_bytes(&out, *text == '\'' ? "''" : text, *text == '\'' ? 2 : 1);

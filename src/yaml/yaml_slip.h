@@ -25,8 +25,11 @@ bool quotes_around(const char *text);
 /* The text without typographic quotes at its start and end. */
 const char *quotes_off(struct arena *arena, const char *text);
 
-/* The text in the quotes of YAML. */
+/* The text in the quotes of YAML: double ones where it holds neither " nor \. */
 const char *quotes_on(struct arena *arena, const char *text);
+
+/* The text in single quotes, in which only those themselves are doubled. */
+const char *single_quotes_on(struct arena *arena, const char *text);
 
 /* Looks like a space and is none: the no-break space and its like. */
 bool looks_like_space(uint32_t code_point);

@@ -3,6 +3,8 @@
  * Never judges what a key or value means. */
 #include "yaml_tree.h"
 
+#include <string.h>
+
 #include "text.h"
 #include "yaml_reader.h"
 
@@ -26,23 +28,50 @@ static const char *scalar_text(struct yaml_reader *reader, const struct piece *p
     return text;
 }
 
+/* The bytes from where `start` begins to where `end` ends. */
+static struct byte_range pieces_range(struct yaml_reader *reader, const struct piece *start,
+                                      const struct piece *end)
+{
+    size_t first = reader_offset(reader, start->start);
+
+    return (struct byte_range){first, reader_offset(reader, end->end)};
+}
+
+/* libyaml counts the empty lines behind a block scalar as a part of it. */
+static struct byte_range scalar_range(struct yaml_reader *reader, const struct piece *piece)
+{
+    struct byte_range range = pieces_range(reader, piece, piece);
+    const char *bytes = reader->clean->bytes;
+
+    while (piece->style == SCALAR_BLOCK && range.end > range.start + 1 &&
+           strchr(" \t\r\n", bytes[range.end - 1]) != NULL)
+        range.end--;
+    return range;
+}
+
 static void scalar_read(struct yaml_reader *reader, const struct piece *piece,
                         struct yaml_node *node)
 {
     node->kind = YAML_SCALAR;
     node->text = scalar_text(reader, piece);
     node->quoted = piece->style != SCALAR_PLAIN;
+    node->range = scalar_range(reader, piece);
     scalar_check(reader, piece);
 }
 
-/* Brackets are underlined to their end; what has none, at its first sign. */
-static void collection_place(const struct yaml_reader *reader, const struct piece *start,
-                             const struct piece *end, struct yaml_node *node)
+/* Brackets are underlined to their end; what has none, at its first sign. `last` is the
+ * end of the last value in it. */
+static void collection_place(struct yaml_reader *reader, const struct piece *start,
+                             const struct piece *end, size_t last, struct yaml_node *node)
 {
-    if (start->flow)
+    node->flow = start->flow;
+    node->range = pieces_range(reader, start, start->flow ? end : start);
+    if (start->flow) {
         node->place = reader_place(reader, start->start, end->end);
-    else
-        node->place = reader_spot(reader, start->start.line, start->start.column, 1);
+        return;
+    }
+    node->place = reader_spot(reader, start->start.line, start->start.column, 1);
+    node->range.end = last;
 }
 
 static bool piece_ends(const struct piece *piece)
@@ -74,7 +103,8 @@ static void sequence_read(struct yaml_reader *reader, const struct piece *start,
     }
     node->kind = YAML_SEQUENCE;
     node->items = items;
-    collection_place(reader, start, &piece, node);
+    collection_place(reader, start, &piece,
+                     node->count > 0 ? items[node->count - 1]->range.end : 0, node);
     reader->open = outer;
 }
 
@@ -89,11 +119,13 @@ static const struct yaml_pair *pair_find(const struct yaml_pair *pairs, size_t c
 
 /* The key's text, or NULL (told) for what cannot be one. */
 static const char *key_read(struct yaml_reader *reader, const struct piece *piece, int depth,
-                            struct place *place)
+                            struct yaml_pair *pair)
 {
     const struct yaml_node *node = node_read(reader, *piece, depth + 1);
+    const struct place *place = &pair->key_place;
 
-    *place = node->place;
+    pair->key_place = node->place;
+    pair->key_range = node->range;
     if (piece->kind == PIECE_ALIAS || piece->kind == PIECE_STOP)
         return NULL;
     if (node->kind != YAML_SCALAR) {
@@ -126,7 +158,7 @@ static void repeat_tell(struct yaml_reader *reader, struct place place,
 static bool pair_read(struct yaml_reader *reader, const struct piece *key, int depth,
                       struct bare_words *bare, struct yaml_pair *pair)
 {
-    pair->key = key_read(reader, key, depth, &pair->key_place);
+    pair->key = key_read(reader, key, depth, pair);
     const struct piece value = piece_next(reader);
     bool is_bare = pair->key != NULL && pair_is_bare(reader, key, &value);
 
@@ -162,7 +194,8 @@ static void mapping_read(struct yaml_reader *reader, const struct piece *start, 
     bare_words_tell(reader, &bare);
     node->kind = YAML_MAPPING;
     node->pairs = pairs;
-    collection_place(reader, start, &piece, node);
+    collection_place(reader, start, &piece,
+                     node->count > 0 ? pairs[node->count - 1].value->range.end : 0, node);
     reader->open = outer;
 }
 

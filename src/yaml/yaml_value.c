@@ -8,11 +8,10 @@
 #include "promise.h"
 #include "text.h"
 
-/* What YAML elsewhere takes for nothing; on a card it would be printed. */
-static bool text_means_nothing(const struct yaml_node *node)
+bool text_stands_for_nothing(const char *text)
 {
-    return !node->quoted && (text_equal(node->text, "~") || text_equal(node->text, "null") ||
-                             text_equal(node->text, "Null") || text_equal(node->text, "NULL"));
+    return text_equal(text, "~") || text_equal(text, "null") || text_equal(text, "Null") ||
+           text_equal(text, "NULL");
 }
 
 static bool text_blank(const char *text)
@@ -24,7 +23,7 @@ static bool text_blank(const char *text)
 static bool scalar_sound(struct field_reading *reading, const char *name,
                          const struct yaml_node *node)
 {
-    if (text_means_nothing(node))
+    if (!node->quoted && text_stands_for_nothing(node->text))   /* a card would print it */
         field_error(reading, node->place,
                     "leave the value empty; put it in quotes if it is the text",
                     "%s is \"%s\", which would be read as a text", name, node->text);
@@ -84,16 +83,22 @@ static const char *choice_remedy(struct arena *arena, const struct field *field,
     return words_joined(arena, "write one of:", field->choices, count);
 }
 
+/* 1 + its index among the choices; 0: it is none of them. */
+static unsigned choice_find(const struct field *field, const char *text)
+{
+    for (unsigned i = 0; field->choices[i] != NULL; i++)
+        if (text_equal(field->choices[i], text))
+            return i + 1;
+    return 0;
+}
+
 /* True where the field has no choices or the text is one of them. */
 static bool choice_check(struct field_reading *reading, const struct field *field,
                          const struct yaml_node *node)
 {
-    if (field->choices == NULL)
+    if (field->choices == NULL || choice_find(field, node->text) > 0)
         return true;
     size_t count = choices_count(field->choices);
-    for (size_t i = 0; i < count; i++)
-        if (text_equal(field->choices[i], node->text))
-            return true;
     const char *remedy = choice_remedy(reading->arena, field, node->text, count);
     field_error(reading, node->place, remedy, "\"%s\" cannot be %s", field->key,
                 text_shown(reading->arena, node->text));
@@ -108,6 +113,13 @@ static void text_read(struct field_reading *reading, const struct field *field,
     if (field->kind == FIELD_CHOICE && !choice_check(reading, field, node))
         return;
     *(struct text_value *)value = (struct text_value){.text = node->text, .place = node->place};
+}
+
+static void enum_read(struct field_reading *reading, const struct field *field,
+                      const struct yaml_node *node, void *value)
+{
+    if (scalar_due(reading, field, node, "a text") && choice_check(reading, field, node))
+        *(unsigned *)value = choice_find(field, node->text);
 }
 
 static bool range_any(const struct field *field)
@@ -261,7 +273,7 @@ static void list_read(struct field_reading *reading, const struct field *field,
     }
     if (node->kind == YAML_SEQUENCE) {
         words_read(reading, field, node->items, node->count, &list);
-    } else if (field->kind == FIELD_WORDS) {
+    } else if (field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS) {
         words_read(reading, field, &node, 1, &list);
     } else {
         field_error(reading, node->place,
@@ -271,6 +283,34 @@ static void list_read(struct field_reading *reading, const struct field *field,
         return;
     }
     *(struct list_value *)value = list;
+}
+
+static void *member_of(void *record, size_t offset)
+{
+    return (char *)record + offset;
+}
+
+/* The words of the list, each as the choice that it is. The list and its entries are of a
+ * type that only the caller knows: they are written member by member. */
+static void enums_read(struct field_reading *reading, const struct field *field,
+                       const struct yaml_node *node, void *value)
+{
+    const size_t size = sizeof(struct choice_value);
+    struct list_value words = {0};
+
+    list_read(reading, field, node, &words);
+    if (!words.given)
+        return;
+    void *items = arena_array(reading->arena, words.count, size);
+    for (size_t i = 0; i < words.count; i++) {
+        void *item = member_of(items, i * size);
+        *(unsigned *)item = choice_find(field, words.items[i].text);
+        *(struct place *)member_of(item, offsetof(struct choice_value, place)) =
+            words.items[i].place;
+    }
+    *(const void **)value = items;
+    *(size_t *)member_of(value, offsetof(struct choice_list, count)) = words.count;
+    *(bool *)member_of(value, offsetof(struct choice_list, given)) = true;
 }
 
 static void node_read(struct field_reading *reading, const struct field *field,
@@ -286,6 +326,8 @@ size_t value_place_offset(enum field_kind kind)
     static const size_t offsets[] = {
         [FIELD_TEXT] = offsetof(struct text_value, place),
         [FIELD_CHOICE] = offsetof(struct text_value, place),
+        [FIELD_ENUM] = offsetof(struct choice_value, place),
+        [FIELD_ENUMS] = offsetof(struct choice_list, place),
         [FIELD_NUMBER] = offsetof(struct number_value, place),
         [FIELD_ANSWER] = offsetof(struct answer_value, place),
         [FIELD_DATE] = offsetof(struct date_value, place),
@@ -305,6 +347,8 @@ void value_read(struct field_reading *reading, const struct field *field,
                                    const struct yaml_node *, void *) = {
         [FIELD_TEXT] = text_read,
         [FIELD_CHOICE] = text_read,
+        [FIELD_ENUM] = enum_read,
+        [FIELD_ENUMS] = enums_read,
         [FIELD_NUMBER] = number_read,
         [FIELD_ANSWER] = answer_read,
         [FIELD_DATE] = date_read,

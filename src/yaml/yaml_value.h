@@ -29,6 +29,9 @@ void field_error(struct field_reading *reading, struct place place, const char *
 const char *words_joined(struct arena *arena, const char *start, const char *const *words,
                          size_t count);
 
+/* ~ or null: what YAML elsewhere takes for nothing. */
+bool text_stands_for_nothing(const char *text);
+
 /* How to put a value right that is not what the field wants. */
 const char *number_remedy(struct arena *arena, const struct field *field, const char *text);
 const char *comma_remedy(struct arena *arena, const char *text);   /* two numbers, a comma */

@@ -22,7 +22,7 @@ static void sign_far_from_its_words(struct proof_try *try, bool broken)
     struct page_item *words = try_saying(try, "+999");
     mpt gap = broken ? MM(15.5) : MM(14.5);
     sign->sign = SIGN_RESCUE;
-    sign->glyph = "raft";
+    sign->glyph = SYMBOL_raft;
     sign->block = "far";
     sign->area = (struct area){words->area.x - gap - MM(7), words->area.y, MM(7), MM(7)};
     words->block = "far";
@@ -46,7 +46,7 @@ static void stripe_of_another_class(struct proof_try *try, bool broken)
 /* ---- P4 ---- */
 
 /* The command above the n-th sign of the steps, which becomes that glyph. */
-static void command_above(struct proof_try *try, const char *glyph, enum sign_class class,
+static void command_above(struct proof_try *try, enum symbol_key glyph, enum sign_class class,
                           const char *command)
 {
     struct page_item *sign = try_thing(try, "steps", PAGE_SIGN, 1);
@@ -57,47 +57,47 @@ static void command_above(struct proof_try *try, const char *glyph, enum sign_cl
 
 static void open_beside_shut_fuel(struct proof_try *try, bool broken)
 {
-    command_above(try, "fuel", SIGN_CONTROL, broken ? "OPEN" : "SHUT");
+    command_above(try, SYMBOL_fuel, SIGN_CONTROL, broken ? "OPEN" : "SHUT");
 }
 
 static void open_beside_shut_gas(struct proof_try *try, bool broken)
 {
-    command_above(try, "gas", SIGN_CONTROL, broken ? "OPEN" : "SHUT");
+    command_above(try, SYMBOL_gas, SIGN_CONTROL, broken ? "OPEN" : "SHUT");
 }
 
 static void open_beside_shut_seacock(struct proof_try *try, bool broken)
 {
-    command_above(try, "seacock", SIGN_CONTROL, broken ? "OPEN" : "CLOSE");
+    command_above(try, SYMBOL_seacock, SIGN_CONTROL, broken ? "OPEN" : "CLOSE");
 }
 
 static void start_beside_stop(struct proof_try *try, bool broken)
 {
-    command_above(try, "engstop", SIGN_CONTROL, broken ? "START" : "STOP");
+    command_above(try, SYMBOL_engstop, SIGN_CONTROL, broken ? "START" : "STOP");
 }
 
 static void open_beside_keep_shut(struct proof_try *try, bool broken)
 {
-    command_above(try, "phatch", SIGN_PROHIBITION, broken ? "LIFT" : "KEEP");
+    command_above(try, SYMBOL_phatch, SIGN_PROHIBITION, broken ? "LIFT" : "KEEP");
 }
 
 static void light_beside_no_flame(struct proof_try *try, bool broken)
 {
-    command_above(try, "pflame", SIGN_PROHIBITION, broken ? "LIGHT" : "KEEP");
+    command_above(try, SYMBOL_pflame, SIGN_PROHIBITION, broken ? "LIGHT" : "KEEP");
 }
 
 static void spray_beside_no_water(struct proof_try *try, bool broken)
 {
-    command_above(try, "pwater", SIGN_PROHIBITION, broken ? "SPRAY" : "COVER");
+    command_above(try, SYMBOL_pwater, SIGN_PROHIBITION, broken ? "SPRAY" : "COVER");
 }
 
 static void leave_beside_take(struct proof_try *try, bool broken)
 {
-    command_above(try, "grab", SIGN_CONTROL, broken ? "LEAVE" : "TAKE");
+    command_above(try, SYMBOL_grab, SIGN_CONTROL, broken ? "LEAVE" : "TAKE");
 }
 
 static void leave_beside_raft(struct proof_try *try, bool broken)
 {
-    command_above(try, "raft", SIGN_RESCUE, broken ? "LEAVE" : "LAUNCH");
+    command_above(try, SYMBOL_raft, SIGN_RESCUE, broken ? "LEAVE" : "LAUNCH");
 }
 
 /* ---- all ---- */

@@ -45,20 +45,27 @@ static inline const struct problem *told_by(const char *check)
     return found;
 }
 
-/* The check told this, in this line, with a remedy, at its row's severity. */
-static inline void expect_told(const char *check, const char *words, int line)
+/* The check told something in this line, with a remedy, at its row's severity. */
+static inline const char *expect_told_at(const char *check, int line)
 {
     const struct problem *problem = told_by(check);
     if (problem == NULL) {
         problems_show();
         fail_msg("%s told nothing", check);
-        return;
+        return "";
     }
     assert_int_equal(problem->severity, check_find(check)->severity);
     assert_non_null(problem->remedy);
     assert_int_equal(problem->place.line, line);
-    if (strstr(problem->what, words) == NULL)
-        fail_msg("`%s` does not say `%s`", problem->what, words);
+    return problem->what;
+}
+
+/* The same, and in these words. */
+static inline void expect_told(const char *check, const char *words, int line)
+{
+    const char *what = expect_told_at(check, line);
+    if (strstr(what, words) == NULL)
+        fail_msg("`%s` does not say `%s`", what, words);
 }
 
 static inline struct text_value text_at(const char *text, int line)

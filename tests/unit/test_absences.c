@@ -20,15 +20,15 @@ static void one_engine_may_have_none(void **state)
     const struct boat *boat = catamaran_of(
         VALVE("C1", PORT), "{item: fuel_shutoff_diesel, serves: [" STARBOARD "]}, torch");
     expect_errors(0);
-    assert_int_equal(boat_fitted(boat, "fuel_shutoff_diesel"), ANSWER_YES);
-    assert_int_equal(boat_fitted_for(boat, "fuel_shutoff_diesel", PORT), ANSWER_YES);
-    assert_int_equal(boat_fitted_for(boat, "fuel_shutoff_diesel", STARBOARD), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, "fuel_shutoff_diesel", NULL), ANSWER_YES);
-    assert_int_equal(boat_fitted(boat, "torch"), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, "torch", PORT), ANSWER_NO);
-    assert_null(boat_absence(boat, "fuel_shutoff_diesel", NULL));
-    assert_int_equal(boat_absence(boat, "fuel_shutoff_diesel", STARBOARD)->place.line, 4);
-    assert_true(boat_absence(boat, "torch", PORT)->whole);
+    assert_int_equal(boat_fitted(boat, ITEM_fuel_shutoff_diesel), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, PORT), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, STARBOARD), ANSWER_NO);
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, NULL), ANSWER_YES);
+    assert_int_equal(boat_fitted(boat, ITEM_torch), ANSWER_NO);
+    assert_int_equal(boat_fitted_for(boat, ITEM_torch, PORT), ANSWER_NO);
+    assert_null(boat_absence(boat, ITEM_fuel_shutoff_diesel, NULL));
+    assert_int_equal(boat_absence(boat, ITEM_fuel_shutoff_diesel, STARBOARD)->place.line, 4);
+    assert_true(boat_absence(boat, ITEM_torch, PORT)->whole);
 }
 
 static void nothing_said_of_an_engine_is_not_recorded(void **state)
@@ -37,11 +37,11 @@ static void nothing_said_of_an_engine_is_not_recorded(void **state)
     const struct boat *boat = catamaran_of(
         VALVE("C1", PORT), "{item: engine_stop, serves: " PORT "}");
     expect_errors(0);
-    assert_int_equal(boat_fitted_for(boat, "fuel_shutoff_diesel", STARBOARD),
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, STARBOARD),
                      ANSWER_NOT_RECORDED);
-    assert_int_equal(boat_fitted_for(boat, "engine_stop", PORT), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, "engine_stop", STARBOARD), ANSWER_NOT_RECORDED);
-    assert_int_equal(boat_fitted(boat, "engine_stop"), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, PORT), ANSWER_NO);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, STARBOARD), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted(boat, ITEM_engine_stop), ANSWER_NOT_RECORDED);
 }
 
 static void each_engine_without_one_is_the_boat_without(void **state)
@@ -51,9 +51,9 @@ static void each_engine_without_one_is_the_boat_without(void **state)
         "", "{item: engine_stop, serves: [" PORT "]}, {item: engine_stop, serves: [" STARBOARD
         "]}, {item: fire_port, serves: [" PORT ", " STARBOARD "]}");
     expect_errors(0);
-    assert_int_equal(boat_fitted(boat, "engine_stop"), ANSWER_NO);
-    assert_int_equal(boat_fitted(boat, "fire_port"), ANSWER_NO);
-    assert_int_equal(boat_fitted(boat, "engine_blower"), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted(boat, ITEM_engine_stop), ANSWER_NO);
+    assert_int_equal(boat_fitted(boat, ITEM_fire_port), ANSWER_NO);
+    assert_int_equal(boat_fitted(boat, ITEM_engine_blower), ANSWER_NOT_RECORDED);
 }
 
 /* A piece that may serve the engine, until it is said to have none. */
@@ -61,11 +61,11 @@ static void a_piece_of_some_engine_may_serve_this(void **state)
 {
     (void)state;
     const char *stop = "  - {item: engine_stop, tag: C1, zone: cockpit}\n";
-    assert_int_equal(boat_fitted_for(catamaran_of(stop, ""), "engine_stop", PORT), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(catamaran_of(stop, ""), ITEM_engine_stop, PORT), ANSWER_YES);
     const struct boat *boat = catamaran_of(stop, "{item: engine_stop, serves: [" PORT "]}");
     expect_errors(0);
-    assert_int_equal(boat_fitted_for(boat, "engine_stop", PORT), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, "engine_stop", STARBOARD), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, PORT), ANSWER_NO);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, STARBOARD), ANSWER_YES);
 }
 
 static void contradictions_are_told(void **state)

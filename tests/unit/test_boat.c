@@ -31,7 +31,7 @@ static void a_whole_boat_is_read(void **state)
     assert_int_equal(boat->radio.hold_s.milli, 5000);
     assert_int_equal(boat->radio.nature_steps.count, 2);
     assert_int_equal(boat->absence_count, 2);
-    assert_string_equal(boat->absences[1].item.text, "solar_isolator");
+    assert_int_equal(boat->absences[1].item.value, ITEM_solar_isolator);
     assert_true(boat->absences[1].whole);
     assert_string_equal(boat->retired_tags.items[0].text, "C12");
     assert_int_equal(boat_tag_given(boat, ITEM_CONTROL), 12);
@@ -86,13 +86,13 @@ static void the_radio_is_the_last_gear(void **state)
     const struct equipment *radio = &boat->equipment[1];
     assert_int_equal(boat->equipment_count, 2);
     assert_string_equal(radio->kind->key, "vhf_dsc");
-    assert_string_equal(radio->item.text, "vhf_dsc");
+    assert_int_equal(radio->item.value, ITEM_vhf_dsc);
     assert_string_equal(radio->tag.text, "E1");
     assert_string_equal(radio->place_zone->key, "navigation_station");
     assert_int_equal(radio->dsc.answer, ANSWER_NO);
     assert_int_equal(radio->from_cockpit.answer, ANSWER_NOT_RECORDED);
     assert_int_equal(radio->place.line, 2);
-    assert_int_equal(boat_fitted(boat, "vhf_dsc"), ANSWER_YES);
+    assert_int_equal(boat_fitted(boat, ITEM_vhf_dsc), ANSWER_YES);
 }
 
 static void the_radio_needs_its_tag(void **state)
@@ -126,8 +126,8 @@ static void no_radio_may_be_declared_not_fitted(void **state)
     (void)state;
     const struct boat *boat = boat_of(MONOHULL "not_fitted: [vhf_dsc]\n");
     expect_errors(0);
-    assert_int_equal(boat_fitted(boat, "vhf_dsc"), ANSWER_NO);
-    assert_int_equal(boat_fitted(boat, "liferaft"), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted(boat, ITEM_vhf_dsc), ANSWER_NO);
+    assert_int_equal(boat_fitted(boat, ITEM_liferaft), ANSWER_NOT_RECORDED);
 }
 
 static void a_radio_cannot_be_there_and_not(void **state)

@@ -110,7 +110,8 @@ static void every_fact_is_asked_for_once_with_all_its_cards(void **state)
 {
     (void)state;
     const char *const texts[] = {case_procedure_text(&test, "smoke", 10, STOP_STEP, STOP_TEXTS),
-                                 case_procedure_text(&test, "steam", 20, STOP_STEP, STOP_TEXTS), NULL};
+                                 case_procedure_text(&test, "steam", 20, STOP_STEP, STOP_TEXTS),
+                                 NULL};
     case_procedures(&test, texts);
     boat_with(TORCH, "");
     const struct card_set *set = case_compose(&test, false);

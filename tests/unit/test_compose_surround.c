@@ -226,7 +226,7 @@ static void warnings_follow_the_boat_and_name_a_source_that_stands(void **state)
     const struct card *card = card_more(TORCH, NO_FLARES "  - liferaft\n", logic, texts);
     assert_int_equal(card->never_count, 2);
     assert_string_equal(card->nevers[0].text, "go below");
-    assert_string_equal(card->nevers[0].symbol, "phatch");
+    assert_int_equal(card->nevers[0].symbol, SYMBOL_phatch);
     assert_string_equal(card->nevers[1].text, "use a phone");
     /* S8 is superseded: the tag is that of the source that stands */
     assert_string_equal(card->nevers[1].tag,

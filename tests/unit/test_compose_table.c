@@ -205,7 +205,7 @@ static void every_opening_of_the_fleet_is_in_the_table_once(void **state)
         for (size_t g = 0; g < test.boat->equipment_count; g++) {
             const struct equipment *gear = &test.boat->equipment[g];
             size_t seen = 0;
-            if (strcmp(gear->item.text, "seacock") != 0)
+            if (gear->item.value != ITEM_seacock)
                 continue;
             for (size_t i = 0; i < step->table_count; i++)
                 for (size_t c = 0; c < TABLE_CELLS; c++)

@@ -19,7 +19,7 @@ static void one_question_is_read_as_itself(void **state)
     const struct condition *condition = when_of("{fitted: liferaft}");
     expect_errors(0);
     assert_int_equal(condition->kind, CONDITION_FITTED);
-    assert_string_equal(condition->item, "liferaft");
+    assert_int_equal(condition->item, ITEM_liferaft);
     assert_int_equal(condition->place.line, 1);
     assert_int_equal(when_of("{not_fitted: dinghy}")->kind, CONDITION_NOT_FITTED);
 }
@@ -32,8 +32,8 @@ static void several_mean_all_of_them(void **state)
     expect_errors(0);
     assert_int_equal(all->kind, CONDITION_ALL);
     assert_int_equal(all->child_count, 3);
-    assert_string_equal(all->children[0]->item, "fire_port");
-    assert_string_equal(all->children[1]->item, "engine_extinguisher");
+    assert_int_equal(all->children[0]->item, ITEM_fire_port);
+    assert_int_equal(all->children[1]->item, ITEM_engine_extinguisher);
     assert_int_equal(all->children[2]->kind, CONDITION_BOAT);
     assert_string_equal(all->children[2]->words[0], "catamaran");
     assert_int_equal(when_of("[{fitted: torch}, {fitted: knife}]")->kind, CONDITION_ALL);
@@ -45,7 +45,7 @@ static void inside_takes_one_zone_or_several(void **state)
     const struct condition *inside =
         when_of("{inside: {fuel_shutoff_diesel: [engine_space, bilge]}}");
     assert_int_equal(inside->kind, CONDITION_INSIDE);
-    assert_string_equal(inside->item, "fuel_shutoff_diesel");
+    assert_int_equal(inside->item, ITEM_fuel_shutoff_diesel);
     assert_int_equal(inside->word_count, 2);
     assert_string_equal(inside->words[1], "bilge");
     assert_int_equal(when_of("{inside: {torch: bilge}}")->word_count, 1);
@@ -57,7 +57,7 @@ static void is_and_cuts_name_gear_and_value(void **state)
     (void)state;
     const struct condition *is = when_of("{is: {engine_stop: {stop: mechanical}}}");
     assert_int_equal(is->kind, CONDITION_IS);
-    assert_string_equal(is->item, "engine_stop");
+    assert_int_equal(is->item, ITEM_engine_stop);
     assert_string_equal(is->field, "stop");
     assert_string_equal(is->words[0], "mechanical");
     const struct condition *two =
@@ -66,7 +66,7 @@ static void is_and_cuts_name_gear_and_value(void **state)
     assert_string_equal(two->children[1]->field, "from_cockpit");
     const struct condition *cuts = when_of("{cuts: {battery_isolator_service: vhf_dsc}}");
     assert_int_equal(cuts->kind, CONDITION_CUTS);
-    assert_string_equal(cuts->words[0], "vhf_dsc");
+    assert_int_equal(cuts->other, ITEM_vhf_dsc);
     expect_errors(0);
 }
 

@@ -49,7 +49,7 @@ static void gear_of_one_engine_alone_is_not_known_of_the_other(void **state)
         expect(asked[i], TRUTH_UNKNOWN);
         assert_true(composing.held);
         assert_int_equal(composing.missing_count, 1);
-        assert_string_equal(composing.missing[0].item, "engine_stop");
+        assert_int_equal(composing.missing[0].item, ITEM_engine_stop);
         assert_string_equal(composing.missing[0].space, STARBOARD);
         assert_null(composing.missing[0].fact);
     }
@@ -132,14 +132,14 @@ static void pieces_are_counted_for_their_own_engine(void **state)
     (void)state;
     begin_on(case_boat(&test, "tests/fleet/boats/samphire.yaml"), PORT);
     size_t index = 0;
-    const struct equipment *gear = gear_next(&composing, "engine_stop", &index);
+    const struct equipment *gear = gear_next(&composing, ITEM_engine_stop, &index);
     assert_non_null(gear);
     assert_string_equal(gear->tag.text, "C1");
-    assert_null(gear_next(&composing, "engine_stop", &index));
+    assert_null(gear_next(&composing, ITEM_engine_stop, &index));
     index = 0;
     slot.space = STARBOARD;
-    assert_string_equal(gear_next(&composing, "engine_stop", &index)->tag.text, "C2");
-    assert_null(gear_next(&composing, "engine_stop", &index));
+    assert_string_equal(gear_next(&composing, ITEM_engine_stop, &index)->tag.text, "C2");
+    assert_null(gear_next(&composing, ITEM_engine_stop, &index));
 }
 
 int main(void)

@@ -25,7 +25,7 @@ static void fitted_has_three_answers(void **state)
     expect("fitted: liferaft", TRUTH_UNKNOWN);
     assert_true(composing.held);
     assert_int_equal(composing.missing_count, 1);
-    assert_string_equal(composing.missing[0].item, "liferaft");
+    assert_int_equal(composing.missing[0].item, ITEM_liferaft);
     assert_null(composing.missing[0].fact);
     expect("not_fitted: liferaft", TRUTH_UNKNOWN);
     assert_int_equal(composing.missing_count, 1);   /* asked for once */

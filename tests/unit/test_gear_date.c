@@ -7,17 +7,18 @@
 static struct base_record base;
 static struct interval intervals[2];
 
-static struct interval months_of(const char *item, int64_t milli)
+static struct interval months_of(enum item_key item, int64_t milli)
 {
-    return (struct interval){.item = {.text = item}, .months = {.milli = milli, .given = true}};
+    return (struct interval){.item = {.value = item}, .months = {.milli = milli, .given = true}};
 }
 
-/* A base that reads months so and has these months for the item; NULL: none. */
-static const struct base_record *base_of(const char *month_means, const char *item, int months)
+/* A base that reads months so and has these months for the item, if any. */
+static const struct base_record *base_of(const char *month_means, enum item_key item,
+                                         int months)
 {
     intervals[0] = months_of(item, (int64_t)months * 1000);
     base = (struct base_record){.month_means = {.text = month_means}, .intervals = intervals,
-                                .interval_count = item == NULL ? 0 : 1};
+                                .interval_count = item == ITEM_NONE ? 0 : 1};
     return &base;
 }
 
@@ -117,13 +118,13 @@ static void each_rule_finds_its_last_day(void **state)
 static void a_base_may_read_months_as_their_first_day(void **state)
 {
     (void)state;
-    const struct base_record *start = base_of("start", NULL, 0);
+    const struct base_record *start = base_of("start", ITEM_NONE, 0);
     assert_string_equal(last_of("item: flares, expires: 2027-05", start), "2027-05-01");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-02", start), "2027-02-01");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-02-28", start), "2027-02-28");
     assert_string_equal(last_of("item: hydrostatic_release, installed: 2025-09-15, made: 2022-06",
                                 start), "2026-06-01");
-    assert_string_equal(last_of("item: flares, expires: 2027-05", base_of("end", NULL, 0)),
+    assert_string_equal(last_of("item: flares, expires: 2027-05", base_of("end", ITEM_NONE, 0)),
                         "2027-05-31");
 }
 
@@ -131,32 +132,32 @@ static void a_base_may_read_months_as_their_first_day(void **state)
 static void a_base_s_own_months_go_before_the_trade_s(void **state)
 {
     (void)state;
-    assert_string_equal(last_of("item: flares, made: 2022-11", base_of(NULL, "flares", 42)),
+    assert_string_equal(last_of("item: flares, made: 2022-11", base_of(NULL, ITEM_flares, 42)),
                         "2026-05-31");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-01-31",
-                                base_of(NULL, "lifejacket", 6)), "2026-07-31");
+                                base_of(NULL, ITEM_lifejacket, 6)), "2026-07-31");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-01-31",
-                                base_of(NULL, "flares", 6)), "2027-01-31");
-    assert_string_equal(last_of("item: epirb, made: 2024-05", base_of(NULL, "epirb", 60)),
+                                base_of(NULL, ITEM_flares, 6)), "2027-01-31");
+    assert_string_equal(last_of("item: epirb, made: 2024-05", base_of(NULL, ITEM_epirb, 60)),
                         "2029-05-31");
     assert_string_equal(last_of("item: torch, installed: 2026-01, made: 2020",
-                                base_of(NULL, "torch", 12)), "2027-01-31");
+                                base_of(NULL, ITEM_torch, 12)), "2027-01-31");
     assert_string_equal(last_of("item: flares, expires: 2027-01, made: 2026-01",
-                                base_of(NULL, "flares", 42)), "2027-01-31");
+                                base_of(NULL, ITEM_flares, 42)), "2027-01-31");
 }
 
 /* ... but not the maker's limit of age, a raft's stamp, or a disposable one's life. */
 static void some_rules_are_not_the_base_s_to_change(void **state)
 {
     (void)state;
-    const struct base_record *releases = base_of(NULL, "hydrostatic_release", 36);
+    const struct base_record *releases = base_of(NULL, ITEM_hydrostatic_release, 36);
     assert_string_equal(last_of("item: hydrostatic_release, installed: 2025-09-15", releases),
                         "2028-09-15");
     assert_string_equal(last_of("item: hydrostatic_release, installed: 2025-09-15, made: 2022-06",
                                 releases), "2026-06-30");
     assert_string_equal(last_of("item: liferaft, serviced: 2025-04-30",
-                                base_of(NULL, "liferaft", 12)), "");
-    const struct base_record *longer = base_of(NULL, "fire_extinguisher", 24);
+                                base_of(NULL, ITEM_liferaft, 12)), "");
+    const struct base_record *longer = base_of(NULL, ITEM_fire_extinguisher, 24);
     assert_string_equal(last_of("item: fire_extinguisher, serviced: 2026-03-01", longer),
                         "2028-03-01");
     assert_string_equal(last_of("item: fire_extinguisher, disposable: yes, rating: us 5-B:C, "
@@ -168,8 +169,8 @@ static void some_rules_are_not_the_base_s_to_change(void **state)
 static void the_shortest_of_a_base_s_months_holds(void **state)
 {
     (void)state;
-    intervals[0] = months_of("lifejacket", 12000);
-    intervals[1] = months_of("lifejacket", 6500);   /* half a month is dropped */
+    intervals[0] = months_of(ITEM_lifejacket, 12000);
+    intervals[1] = months_of(ITEM_lifejacket, 6500);   /* half a month is dropped */
     base = (struct base_record){.intervals = intervals, .interval_count = 2};
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-01-31", &base), "2026-07-31");
 }
@@ -179,7 +180,7 @@ static void the_finding_tells_where_it_comes_from(void **state)
     (void)state;
     struct gear_date date;
     const struct equipment *piece = piece_of("item: lifejacket, serviced: 2026-02");
-    assert_true(gear_date(piece, base_of(NULL, "lifejacket", 6), &date));
+    assert_true(gear_date(piece, base_of(NULL, ITEM_lifejacket, 6), &date));
     assert_false(date.stamped);
     assert_int_equal(date.field, GEAR_SERVICED);
     assert_string_equal(gear_field_key(date.field), "serviced");
@@ -202,7 +203,7 @@ static void the_finding_tells_where_it_comes_from(void **state)
     assert_true(date.stamped);
     assert_int_equal(date.field, GEAR_EXPIRES);
     assert_int_equal(date.months, 0);
-    assert_string_equal(date.rule->item, "flares");
+    assert_int_equal(date.rule->item, ITEM_flares);
 
     /* of two that run out on one day the first is named */
     piece = piece_of("item: epirb, expires: 2028-11-30, service_due: 2028-11");
@@ -237,10 +238,8 @@ static void each_row_says_why_and_on_whose_word(void **state)
         assert_false(text_empty(rule->source));
         assert_true(rule->months == 0 || rule->from[0] != GEAR_NO_FIELD);
         assert_true(rule->from[0] != GEAR_NO_FIELD || rule->months_fixed);
-        if (rule->item == NULL)
+        if (rule->item == ITEM_NONE)
             assert_null(gear_rule_at(count + 1));
-        else
-            assert_non_null(item_find(rule->item));
     }
     assert_true(count > 20);
 }
@@ -248,21 +247,19 @@ static void each_row_says_why_and_on_whose_word(void **state)
 static void what_must_have_a_date_is_marked(void **state)
 {
     (void)state;
-    static const char *const needed[] = {
-        "engine_extinguisher", "fire_extinguisher", "fixed_extinguisher", "smoke_alarm",
-        "co_alarm", "gas_alarm", "lpg_hose", "liferaft", "hydrostatic_release", "epirb",
-        "personal_beacon", "sart", "flares", "grab_bag", "water_emergency", "first_aid_kit",
-        "lifejacket"};
+    static const enum item_key needed[] = {
+        ITEM_engine_extinguisher, ITEM_fire_extinguisher, ITEM_fixed_extinguisher,
+        ITEM_smoke_alarm, ITEM_co_alarm, ITEM_gas_alarm, ITEM_lpg_hose, ITEM_liferaft,
+        ITEM_hydrostatic_release, ITEM_epirb, ITEM_personal_beacon, ITEM_sart, ITEM_flares,
+        ITEM_grab_bag, ITEM_water_emergency, ITEM_first_aid_kit, ITEM_lifejacket, ITEM_NONE};
     size_t found = 0;
-    for (size_t i = 0; item_at(i) != NULL; i++) {
-        struct equipment piece = {.kind = item_at(i)};
-        bool listed = false;
-        for (size_t j = 0; j < sizeof needed / sizeof needed[0]; j++)
-            listed = listed || text_equal(needed[j], piece.kind->key);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++) {
+        struct equipment piece = {.kind = item_kind_of(item)};
+        bool listed = item_among(needed, item);
         assert_int_equal(gear_rule_of(&piece)->needed, listed);
         found += listed ? 1 : 0;
     }
-    assert_int_equal(found, sizeof needed / sizeof needed[0]);
+    assert_int_equal(found, sizeof needed / sizeof needed[0] - 1);
 }
 
 /* ---- several pieces ---- */
@@ -320,8 +317,8 @@ static void a_date_is_shown_as_short_as_it_says_the_same(void **state)
     };
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
         struct gear_date date;
-        assert_true(gear_date(piece_of(cases[i].fields), base_of(cases[i].month_means, NULL, 0),
-                              &date));
+        assert_true(gear_date(piece_of(cases[i].fields),
+                              base_of(cases[i].month_means, ITEM_NONE, 0), &date));
         assert_string_equal(date_text(test.arena, gear_date_shown(&date)), cases[i].shown);
     }
 }

@@ -26,7 +26,7 @@ static const struct page_item items[] = {
     {.kind = PAGE_PATH, .block = "plan", .stroke = INK_CONTROL, .line_width = 9, .steps = steps,
      .step_count = 4},
     {.kind = PAGE_SIGN, .block = "steps", .area = {1, 1, 19843, 19843}, .sign = SIGN_PROHIBITION,
-     .glyph = "phatch"},
+     .glyph = SYMBOL_phatch},
     {.kind = PAGE_SIGN, .block = "steps", .area = {1, 1, 19843, 19843}, .sign = SIGN_MANDATORY},
     {.kind = PAGE_TEXT, .block = "steps", .role = ROLE_FOOTER},
 };

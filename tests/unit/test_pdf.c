@@ -120,7 +120,7 @@ static void same_input_gives_same_bytes(void **state)
 
     (void)state;
     items[1] = (struct page_item){.kind = PAGE_SIGN, .block = "x", .sign = SIGN_FIRE,
-                                  .glyph = "ext", .area = {1000, 90000, MM(10), MM(10)}};
+                                  .glyph = SYMBOL_ext, .area = {1000, 90000, MM(10), MM(10)}};
     struct bytes one = pdf_of(pages, 1), two = pdf_of(pages, 1);
     assert_int_equal(one.length, two.length);
     assert_memory_equal(one.at, two.at, one.length);
@@ -151,7 +151,7 @@ static void refusal_expect(struct page_item item, const char *what)
         fail_msg("\"%s\" does not say \"%s\"", said, what);
 }
 
-static struct page_item sign_of(enum sign_class sign, const char *glyph, mpt side)
+static struct page_item sign_of(enum sign_class sign, enum symbol_key glyph, mpt side)
 {
     return (struct page_item){.kind = PAGE_SIGN, .block = "b", .sign = sign, .glyph = glyph,
                               .area = {0, 0, side, side}};
@@ -160,11 +160,12 @@ static struct page_item sign_of(enum sign_class sign, const char *glyph, mpt sid
 static void signs_that_mislead_are_refused(void **state)
 {
     (void)state;
-    refusal_expect(sign_of(SIGN_FIRE, "nosuch", MM(10)), "no sign nosuch");
-    refusal_expect(sign_of(SIGN_FIRE, "ext", SIGN_SMALLEST - 1), "smaller than 7 mm");
-    refusal_expect(sign_of(SIGN_FIRE, NULL, SIGN_SMALLEST - 1), "smaller than 7 mm");
-    refusal_expect(sign_of(SIGN_CONTROL, "phatch", MM(10)), "frame of another class");
-    refusal_expect(sign_of(SIGN_CLASS_COUNT, NULL, MM(10)), "no class");
+    refusal_expect(sign_of(SIGN_FIRE, SYMBOL_COUNT, MM(10)), "does not exist");
+    refusal_expect(sign_of(SIGN_FIRE, SYMBOL_ext, SIGN_SMALLEST - 1), "smaller than 7 mm");
+    refusal_expect(sign_of(SIGN_FIRE, SYMBOL_NONE, SIGN_SMALLEST - 1), "smaller than 7 mm");
+    refusal_expect(sign_of(SIGN_CONTROL, SYMBOL_phatch, MM(10)), "frame of another class");
+    refusal_expect(sign_of(SIGN_CLASS_COUNT, SYMBOL_NONE, MM(10)), "no class");
+    refusal_expect(sign_of(SIGN_NONE, SYMBOL_NONE, MM(10)), "no class");
 }
 
 static void invisible_things_are_refused(void **state)

@@ -26,7 +26,7 @@ static struct area paper(mpt height)
 }
 
 /* A card of the boat with these markers. */
-static void card_begin(const char *boat, const struct marker *markers, size_t count)
+static void plan_card_begin(const char *boat, const struct marker *markers, size_t count)
 {
     case_boat(&test, boat);
     card = *case_card(case_compose(&test, false), "flooding");
@@ -181,7 +181,7 @@ static void tags_stand_apart_and_on_the_boat(void **state)
         for (size_t c = 0; c < 4; c++)
             for (size_t h = 0; h < 3; h++) {
                 struct drawn_tag tags[MOST_TAGS];
-                card_begin(boats[b], markers_of(boats[b], counts[c]), counts[c]);
+                plan_card_begin(boats[b], markers_of(boats[b], counts[c]), counts[c]);
                 plan_place(&sheet, paper(heights[h]));
                 size_t count = tags_drawn(tags);
                 every_tag_is_drawn_or_told(tags, count);
@@ -198,7 +198,7 @@ static void all_stays_within_the_plan_s_paper(void **state)
 {
     (void)state;
     for (size_t b = 0; b < 2; b++) {
-        card_begin(boats[b], markers_of(boats[b], 24), 24);
+        plan_card_begin(boats[b], markers_of(boats[b], 24), 24);
         struct area area = paper(PLAN_AIM);
         plan_place(&sheet, area);
         for (size_t i = 0; i < sheet.count; i++) {
@@ -216,7 +216,7 @@ static void tags_stay_on_their_side_and_near_their_zone(void **state)
     (void)state;
     for (size_t b = 0; b < 2; b++) {
         struct drawn_tag tags[MOST_TAGS];
-        card_begin(boats[b], markers_of(boats[b], 12), 12);
+        plan_card_begin(boats[b], markers_of(boats[b], 12), 12);
         plan_place(&sheet, paper(PLAN_AIM));
         size_t count = tags_drawn(tags);
         struct hull_view view = view_drawn();
@@ -238,7 +238,7 @@ static void tags_below_are_round_and_tags_on_deck_are_square(void **state)
 {
     (void)state;
     struct drawn_tag tags[MOST_TAGS];
-    card_begin(boats[0], markers_of(boats[0], 24), 24);
+    plan_card_begin(boats[0], markers_of(boats[0], 24), 24);
     plan_place(&sheet, paper(PLAN_AIM));
     size_t count = tags_drawn(tags), round = 0;
     for (size_t m = 0; m < 24; m++) {
@@ -268,7 +268,7 @@ static void exact_places_are_not_moved(void **state)
         markers[24] = exact_marker("X1", 6000, -1000);
         markers[25] = exact_marker("X2", 6000, 1000);
         markers[26] = exact_marker("X3", 8500, 0);
-        card_begin(boats[b], markers, 27);
+        plan_card_begin(boats[b], markers, 27);
         plan_place(&sheet, paper(MM(90)));
         size_t count = tags_drawn(tags);
         struct hull_view view = view_drawn();
@@ -288,7 +288,7 @@ static void a_tag_alone_stands_where_it_is(void **state)
     struct drawn_tag tags[MOST_TAGS];
     struct marker marker = {.tag = "C1", .zone = zone_find("galley"), .side = SIDE_STARBOARD,
                             .level = LEVEL_BELOW, .x_mm = 6700, .y_mm = 1100};
-    card_begin(boats[0], &marker, 1);
+    plan_card_begin(boats[0], &marker, 1);
     plan_place(&sheet, paper(PLAN_AIM));
     assert_int_equal(tags_drawn(tags), 1);
     struct hull_view view = view_drawn();
@@ -309,7 +309,7 @@ static void a_tag_behind_the_stern_lies_on_no_word(void **state)
             int32_t half = (int32_t)test.boat->facts.beam_m.milli / 2;
             struct marker marker = {.tag = "E7", .zone = zone_find("bathing_platform"),
                                     .x_mm = loa * 203 / 200, .y_mm = y * half * 56 / 100};
-            card_begin(boats[b], &marker, 1);
+            plan_card_begin(boats[b], &marker, 1);
             plan_place(&sheet, paper(PLAN_AIM));
             assert_int_equal(tags_drawn(tags), 1);
             nothing_overlaps();
@@ -322,7 +322,7 @@ static void a_plan_without_tags_still_names_its_zones(void **state)
     struct drawn_tag tags[MOST_TAGS];
     for (size_t b = 0; b < 2; b++) {
         size_t named = 0;
-        card_begin(boats[b], NULL, 0);
+        plan_card_begin(boats[b], NULL, 0);
         plan_place(&sheet, paper(PLAN_AIM));
         assert_int_equal(tags_drawn(tags), 0);
         assert_false(sheet.failed);

@@ -2,47 +2,51 @@
  * card that misleads. */
 #include "procedure_case.h"
 
+static const char whole_logic[] =
+    "per: engine_space\n"
+    "when: {fitted: cooker}\n"
+    "call_when: [{id: alone, when: {fitted: torch}}, {id: all}]\n"
+    "steps:\n"
+    "  - id: fuel\n"
+    "    cases:\n"
+    "      - when: {fitted: fuel_shutoff_diesel}\n"
+    "        uses: [fuel_shutoff_diesel]\n"
+    "        also: generator_stop\n"
+    "      - id: none\n"
+    "        practice: yes\n"
+    "    lethal: [shut]\n    within: deck\n    state: \"off\"\n"
+    "    sources: [S1]\n"
+    "  - {id: holes, table: zones, uses: [seacock], practice: yes, when: {fitted: seacock}}\n"
+    "decision:\n"
+    "  after: fuel\n"
+    "  yes: {card: abandon_ship}\n"
+    "  no: {}\n"
+    "  practice: yes\n"
+    "never: [{id: open, symbol: pflame, when: {fitted: hatch}, sources: [S1, S2]}]\n"
+    CAUTIONS
+    "calls:\n"
+    "  - {id: burning, signal: mayday, nature: fire, say: I AM ON FIRE, from: fixed}\n"
+    "  - {id: out, signal: pan_pan, say: FIRE IS OUT, assist: A TOW, from: handheld_on_deck}\n";
+
+static const char whole_texts[] =
+    "when_reason: Nothing to burn.\n"
+    "call_when: {alone: \"ALONE: after {fuel}.\", all: Now.}\n"
+    "steps:\n"
+    "  fuel:\n"
+    "    act: \"**SHUT** the fuel.\"\n"
+    "    cases: {none: {act: \"**TELL** them.\"}}\n"
+    "    lethal: {shut: Do not open it.}\n"
+    "    because: It feeds the fire.\n"
+    "    who: deckhand\n"
+    "  holes: {act: \"**CLOSE** all.\"}\n"
+    "decision: {ask: Still burning?, yes: Leave., no: Watch.}\n"
+    "never: {open: open it}\n" CAUTIONS_TEXTS
+    "calls: {burning: burning, out: out}\n";
+
 static void a_whole_procedure_is_read(void **state)
 {
     (void)state;
-    const struct procedure *procedure = procedure_of(
-        "per: engine_space\n"
-        "when: {fitted: cooker}\n"
-        "call_when: [{id: alone, when: {fitted: torch}}, {id: all}]\n"
-        "steps:\n"
-        "  - id: fuel\n"
-        "    cases:\n"
-        "      - when: {fitted: fuel_shutoff_diesel}\n"
-        "        uses: [fuel_shutoff_diesel]\n"
-        "        also: generator_stop\n"
-        "      - id: none\n"
-        "        practice: yes\n"
-        "    lethal: [shut]\n    within: deck\n    state: \"off\"\n"
-        "    sources: [S1]\n"
-        "  - {id: holes, table: zones, uses: [seacock], practice: yes, when: {fitted: seacock}}\n"
-        "decision:\n"
-        "  after: fuel\n"
-        "  yes: {card: abandon_ship}\n"
-        "  no: {}\n"
-        "  practice: yes\n"
-        "never: [{id: open, symbol: pflame, when: {fitted: hatch}, sources: [S1, S2]}]\n"
-        CAUTIONS
-        "calls:\n"
-        "  - {id: burning, signal: mayday, nature: fire, say: I AM ON FIRE, from: fixed}\n"
-        "  - {id: out, signal: pan_pan, say: FIRE IS OUT, assist: A TOW, from: handheld_on_deck}\n",
-        "when_reason: Nothing to burn.\n"
-        "call_when: {alone: \"ALONE: after {fuel}.\", all: Now.}\n"
-        "steps:\n"
-        "  fuel:\n"
-        "    act: \"**SHUT** the fuel.\"\n"
-        "    cases: {none: {act: \"**TELL** them.\"}}\n"
-        "    lethal: {shut: Do not open it.}\n"
-        "    because: It feeds the fire.\n"
-        "    who: deckhand\n"
-        "  holes: {act: \"**CLOSE** all.\"}\n"
-        "decision: {ask: Still burning?, yes: Leave., no: Watch.}\n"
-        "never: {open: open it}\n" CAUTIONS_TEXTS
-        "calls: {burning: burning, out: out}\n");
+    const struct procedure *procedure = procedure_of(whole_logic, whole_texts);
     expect_errors(0);
     assert_string_equal(procedure->key.text, "trial");
     assert_int_equal(procedure->order.milli, 10000);
@@ -61,13 +65,20 @@ static void a_whole_procedure_is_read(void **state)
     assert_string_equal(procedure->steps[1].table.text, "zones");
     assert_non_null(procedure->steps[1].when);
     assert_string_equal(procedure->steps[0].who.text, "deckhand");
+}
+
+static void what_stands_beside_the_steps_is_read(void **state)
+{
+    (void)state;
+    const struct procedure *procedure = procedure_of(whole_logic, whole_texts);
+    expect_errors(0);
     assert_true(procedure->decision.given);
     assert_string_equal(procedure->decision.ask.text, "Still burning?");
     assert_string_equal(procedure->decision.yes.items[0].card.text, "abandon_ship");
     assert_string_equal(procedure->decision.no.items[0].say.text, "Watch.");
     assert_int_equal(procedure->never_count, 1);
     assert_string_equal(procedure->nevers[0].say.text, "open it");
-    assert_string_equal(procedure->nevers[0].symbol.text, "pflame");
+    assert_int_equal(procedure->nevers[0].symbol.value, SYMBOL_pflame);
     assert_non_null(procedure->nevers[0].when);
     assert_null(procedure->cautions[0].when);
     assert_int_equal(procedure->call_count, 2);
@@ -334,6 +345,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(a_whole_procedure_is_read),
+        TEST(what_stands_beside_the_steps_is_read),
         TEST(cases_have_from_their_step_what_they_leave_out),
         TEST(a_step_stands_on_something),
         TEST(an_act_is_written_well),

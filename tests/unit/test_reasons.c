@@ -136,7 +136,8 @@ static void a_step_that_is_not_on_the_card_is_told(void **state)
 {
     (void)state;
     const char *text = reasons_of(GEAR, LACKS);
-    expect_part(text, "Not on this card: step raft, only where: liferaft fitted at logic.yaml:16\n");
+    expect_part(text, "Not on this card: step raft, only where: liferaft fitted"
+                      " at logic.yaml:16\n");
     expect_none(text, "THROW");
     text = reasons_of(GEAR "  - {item: liferaft, tag: E3, zone: coachroof}\n",
                       "  - fixed_extinguisher\n  - dinghy\n");

@@ -10,7 +10,8 @@
     "        uses: [torch]\n" \
     "      - id: match\n" \
     "    practice: yes\n"
-#define MUSTER_TEXTS "  light: {act: \"**TAKE** it.\", cases: {match: {act: \"**STRIKE** one.\"}}}\n"
+#define MUSTER_TEXTS \
+    "  light: {act: \"**TAKE** it.\", cases: {match: {act: \"**STRIKE** one.\"}}}\n"
 
 /* ---- what decides ---- */
 
@@ -73,7 +74,8 @@ static void the_piece_beyond_reach_is_told(void **state)
             "      - {id: leave, when: {beyond: {knife: companionway}}}\n"
             "      - {}\n"
             "    practice: yes\n",
-            "steps: {leave: {act: \"**GO** on deck.\", cases: {leave: {act: \"**LEAVE** it.\"}}}}\n"},
+            "steps:\n"
+            "  leave: {act: \"**GO** on deck.\", cases: {leave: {act: \"**LEAVE** it.\"}}}\n"},
         GEAR "  - {item: knife, tag: E3, zone: foredeck, inside: [saloon]}\n", "");
     expect_part(text, "   record: knife E2 fitted at text.yaml:18\n"
                       "   record: knife E3 fitted at text.yaml:19\n"
@@ -148,7 +150,8 @@ static void warnings_are_told_where_they_are_said(void **state)
     expect_part(text, "Never: light a flame. at words.yaml:7\n   called flame at logic.yaml:7\n"
                       "   only where: the boat carries gas at logic.yaml:8\n"
                       "      record: gas not recorded, which counts as carried at text.yaml\n");
-    expect_part(text, "Not on this card: Never: swim. at words.yaml:8\n   called swim at logic.yaml:10\n"
+    expect_part(text, "Not on this card: Never: swim. at words.yaml:8\n"
+                      "   called swim at logic.yaml:10\n"
                       "   only where: the boat is a catamaran at logic.yaml:10\n"
                       "      record: the boat is a monohull at text.yaml:1\n");
 }

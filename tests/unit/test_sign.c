@@ -72,11 +72,11 @@ static size_t signs_store(void)
     const struct page **pages = arena_array(pdf_case.arena, SIGN_ROOM, sizeof *pages);
     size_t count = 0;
 
-    for (const struct symbol *symbol; (symbol = symbol_at(count / 2)) != NULL; count++) {
+    for (size_t key = 1; (key = count / 2 + 1) < SYMBOL_COUNT; count++) {
         assert_true(count < SIGN_ROOM);
         items[count] = (struct page_item){
-            .kind = PAGE_SIGN, .block = "sign", .sign = symbol->sign,
-            .glyph = count % 2 == 1 ? symbol->key : NULL,
+            .kind = PAGE_SIGN, .block = "sign", .sign = symbol_of((enum symbol_key)key)->sign,
+            .glyph = count % 2 == 1 ? (enum symbol_key)key : SYMBOL_NONE,
             .area = {50000, 50000, SIGN_SIDE, SIGN_SIDE},
         };
         sheets[count] = page_of(&items[count], 1);
@@ -110,7 +110,7 @@ static void every_sign_is_drawn(void **state)
     pages_render("signs.pdf");
     for (size_t i = 0; i < count; i += 2) {
         struct image frame = page_image(i + 1, count), sign = page_image(i + 2, count);
-        sign_check(symbol_at(i / 2)->key, &frame, &sign);
+        sign_check(symbol_keys[i / 2], &frame, &sign);
     }
 }
 

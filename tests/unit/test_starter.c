@@ -51,9 +51,9 @@ static const char *keys_of(const struct asked_list *list)
 static void every_kind_has_a_usual_zone(void **state)
 {
     (void)state;
-    for (size_t i = 0; i < item_count(); i++)
-        if (zone_find(item_at(i)->usual_zone) == NULL)
-            fail_msg("%s: %s is no zone", item_at(i)->key, item_at(i)->usual_zone);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        if (zone_find(item_kind_of(item)->usual_zone) == NULL)
+            fail_msg("%s: %s is no zone", item_word(item), item_kind_of(item)->usual_zone);
 }
 
 static void items_are_found_wherever_a_procedure_names_them(void **state)
@@ -233,7 +233,7 @@ static void proposed_tags_are_free_and_distinct(void **state)
 {
     (void)state;
     struct asked_list asked = asked_by(ALL_STEPS, NULL);
-    static const char *const told[] = {"cooker", "sart"};
+    static const enum item_key told[] = {ITEM_cooker, ITEM_sart};
     bool sound = true;
     const struct boat *boat = boat_of(
         "boat: {name: A, type: monohull, loa_m: 12, beam_m: 4, persons_max: 8}\n"

@@ -1,74 +1,21 @@
 /* test_words.c - reading the words of a language and filling in their blanks. */
-#include "record_test.h"
-
-#include "item.h"
-#include "words.h"
-
-static const char *const word_keys[] = {
-#define WORD_KEY(name, key) key,
-    WORD_LIST(WORD_KEY)
-#undef WORD_KEY
-};
-
-/* A complete file, but for one word, item or zone, and with one word's text given; the
- * language it is of, its rules of plurals and the name of each item where they are not those
- * of English. Line 5 is the first word. */
-struct recipe {
-    const char *left_out, *key, *text, *extra;
-    const char *language, *plurals, *item_name;
-};
-
-static void words_write(struct text_builder *out, const struct recipe *recipe)
-{
-    for (size_t i = 0; i < WORD_COUNT; i++)
-        if (!text_equal(word_keys[i], recipe->left_out))
-            text_add_format(out, "  \"%s\": \"%s\"\n", word_keys[i],
-                            text_equal(word_keys[i], recipe->key) ? recipe->text : "word");
-}
-
-static void names_write(struct text_builder *out, const struct recipe *recipe)
-{
-    text_add(out, "items:\n");
-    for (size_t i = 0; i < item_count(); i++)
-        if (!text_equal(item_at(i)->key, recipe->left_out))
-            text_add_format(out, "  %s: %s\n", item_at(i)->key,
-                            recipe->item_name != NULL ? recipe->item_name
-                                                      : "{one: One thing, other: many things}");
-    text_add(out, "zones:\n");
-    for (size_t i = 0; zone_at(i) != NULL; i++)
-        if (!text_equal(zone_at(i)->key, recipe->left_out) &&
-            text_equal(zone_at(i)->key, zone_at(i)->family))
-            text_add_format(out, "  %s: Zone %s\n", zone_at(i)->key, zone_at(i)->key);
-}
-
-static const struct words *words_of(const struct recipe *recipe)
-{
-    struct text_builder out = text_builder_in(test.arena);
-    text_add_format(&out, "language: %s\nname: English\nplurals: %s\nwords:\n",
-                    recipe->language != NULL ? recipe->language : "en",
-                    recipe->plurals != NULL ? recipe->plurals : "{one: {is: 1}}");
-    words_write(&out, recipe);
-    names_write(&out, recipe);
-    if (recipe->extra != NULL)
-        text_add(&out, recipe->extra);
-    return words_read(file_of("words/en/words.yaml", out.at), "en", test.arena, test.problems);
-}
+#include "words_case.h"
 
 static void a_complete_file_is_read(void **state)
 {
     (void)state;
-    const struct words *words = words_of(&(struct recipe){.key = "yes", .text = "YES!"});
+    const struct words *words = words_of(&(struct recipe){.given = {{"yes", "YES!"}}});
     expect_errors(0);
     assert_string_equal(words_language(words), "en");
     assert_string_equal(words_get(words, WORD_YES), "YES!");
     assert_string_equal(words_get(words, WORD_VALVE_NONE), "word");
     assert_string_equal(words_language_name(words), "English");
-    assert_string_equal(words_item(words, "fire_port"), "One thing");
-    assert_string_equal(words_items(words, "blankets", 2), "many things");
-    assert_string_equal(words_items(words, "blankets", 1), "One thing");
+    assert_string_equal(words_item(words, ITEM_fire_port), "One thing");
+    assert_string_equal(words_items(words, ITEM_blankets, 2), "many things");
+    assert_string_equal(words_items(words, ITEM_blankets, 1), "One thing");
     assert_string_equal(words_zone(words, "galley"), "Zone galley");
-    assert_null(words_item(words, "rocket"));
-    assert_null(words_items(words, "rocket", 2));
+    assert_null(words_item(words, ITEM_NONE));
+    assert_null(words_items(words, ITEM_NONE, 2));
     assert_null(words_zone(words, "attic"));
 }
 
@@ -109,26 +56,79 @@ static void nothing_unknown_is_taken(void **state)
 static void braces_and_stars_are_whole(void **state)
 {
     (void)state;
-    static const struct { const char *text, *what; } rows[] = {
-        {"see {card", "see_card holds a brace that is not part of a {name}"},
-        {"see {}", "see_card holds a brace that is not part of a {name}"},
-        {"see card}", "see_card holds a brace that is not part of a {name}"},
-        {"see {Card}", "see_card holds a brace that is not part of a {name}"},
-        {"**see", "see_card holds bold stars that are never closed"},
+    static const struct { const char *yaml, *what; } rows[] = {
+        {"'{number} {subject} {card'", "see_card holds a brace that is not part of a {name}"},
+        {"'{number} {subject} {}'", "see_card holds a brace that is not part of a {name}"},
+        {"'{number} {subject} card}'", "see_card holds a brace that is not part of a {name}"},
+        {"'{number} {Subject}'", "see_card holds a brace that is not part of a {name}"},
+        {"'**{number} {subject}'", "see_card holds bold stars that are never closed"},
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         test.problems = problems_new(test.arena);
-        assert_null(words_of(&(struct recipe){.key = "see_card", .text = rows[i].text}));
+        assert_null(words_of(&(struct recipe){.given = {{"see_card", rows[i].yaml}}}));
         expect_errors(1);
         assert_non_null(problem_saying(rows[i].what));
     }
+}
+
+/* A language that leaves out a tag or a place would leave it out of the cards. */
+static void each_text_has_the_names_of_its_word(void **state)
+{
+    (void)state;
+    static const struct { const char *key, *yaml, *what, *remedy; } rows[] = {
+        {"radio_at", "'Radio: {place}'", "radio_at does not say {tag}",
+         "write {tag} where it belongs"},
+        {"radio_at", "'{tag} {place} {plaec}'", "radio_at has no {name} such as {plaec}",
+         "names that are filled in here: tag place"},
+        {"radio_at", "'{tag} {plac}{place}'", "radio_at has no {name} such as {plac}",
+         "names that are filled in here: tag place"},
+        {"yes", "'YES {x}'", "yes has no {name} such as {x}",
+         "nothing is filled in here: write it without braces"},
+        {"join_comma", "{two: '{before} and {next}', many: '{before}, {next}', last: '{next}'}",
+         "join_comma does not say {before}", "write {before} where it belongs"},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        test.problems = problems_new(test.arena);
+        assert_null(words_of(&(struct recipe){.given = {{rows[i].key, rows[i].yaml}}}));
+        expect_errors(1);
+        assert_string_equal(problem_saying(rows[i].what)->remedy, rows[i].remedy);
+    }
+    test.problems = problems_new(test.arena);
+    words_of(&(struct recipe){.given = {{"radio_at", "'{place} ({tag}), {place}'"}}});
+    expect_errors(0);
+}
+
+static void a_plain_word_has_one_text(void **state)
+{
+    (void)state;
+    assert_null(words_of(&(struct recipe){.given = {{"yes", "{one: YES, other: YES}"}}}));
+    expect_errors(1);
+}
+
+/* The joints of two, of many and the last of many; one text is for all of them. */
+static void lists_are_joined(void **state)
+{
+    (void)state;
+    const struct words *words = words_of(&(struct recipe){
+        .given = {{"join_comma", "{two: '{before} and {next}', many: '{before}, {next}', "
+                                 "last: '{before}, and {next}'}"},
+                  {"join_dot", "'{before} . {next}'"}}});
+    expect_errors(0);
+    assert_string_equal(words_joint(words, WORD_JOIN_COMMA, 1, 2), "{before} and {next}");
+    assert_string_equal(words_joint(words, WORD_JOIN_COMMA, 1, 3), "{before}, {next}");
+    assert_string_equal(words_joint(words, WORD_JOIN_COMMA, 2, 3), "{before}, and {next}");
+    assert_string_equal(words_joint(words, WORD_JOIN_DOT, 1, 2), "{before} . {next}");
+    assert_string_equal(words_joint(words, WORD_JOIN_DOT, 2, 3), "{before} . {next}");
+    assert_null(words_of(&(struct recipe){.given = {{"join_comma", "{two: '{before}{next}'}"}}}));
+    expect_errors(2);
+    assert_non_null(problem_saying("a joint of a list needs the key \"last\""));
 }
 
 static void blanks_are_filled(void **state)
 {
     (void)state;
     const struct words *words = words_of(
-        &(struct recipe){.key = "after_step", .text = "After {step}: {ask} {step}"});
+        &(struct recipe){.given = {{"after_step", "'After {step}: {ask} {step}'"}}});
     expect_errors(0);
     assert_string_equal(words_fill(words, test.arena, WORD_AFTER_STEP, "ask", "{step}?", "step",
                                    "4", NULL), "After 4: {step}? 4");
@@ -159,10 +159,10 @@ static void a_number_takes_the_form_of_its_language(void **state)
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
         assert_int_equal(words_plural(words, rows[i].count), rows[i].form);
-    assert_string_equal(words_item(words, "lifejacket"), "Vest");
-    assert_string_equal(words_items(words, "lifejacket", 21), "vest");
-    assert_string_equal(words_items(words, "lifejacket", 3), "veste");
-    assert_string_equal(words_items(words, "lifejacket", 8), "vests");
+    assert_string_equal(words_item(words, ITEM_lifejacket), "Vest");
+    assert_string_equal(words_items(words, ITEM_lifejacket, 21), "vest");
+    assert_string_equal(words_items(words, ITEM_lifejacket, 3), "veste");
+    assert_string_equal(words_items(words, ITEM_lifejacket, 8), "vests");
 }
 
 /* All forms that there are; ends of two digits, whole numbers, and a language without any. */
@@ -184,7 +184,7 @@ static void rules_look_at_numbers_or_their_ends(void **state)
     words = words_of(&(struct recipe){.plurals = "{}", .item_name = "{other: Thing}"});
     expect_errors(0);
     assert_int_equal(words_plural(words, 1), PLURAL_OTHER);
-    assert_string_equal(words_item(words, "torch"), "Thing");
+    assert_string_equal(words_item(words, ITEM_torch), "Thing");
     words = words_of(&(struct recipe){.plurals = "{one: {is: [0, 1, 7-12]}}"});
     expect_errors(0);
     assert_int_equal(words_plural(words, 0), PLURAL_ONE);
@@ -240,6 +240,9 @@ int main(void)
         TEST(nothing_may_be_missing),
         TEST(nothing_unknown_is_taken),
         TEST(braces_and_stars_are_whole),
+        TEST(each_text_has_the_names_of_its_word),
+        TEST(a_plain_word_has_one_text),
+        TEST(lists_are_joined),
         TEST(blanks_are_filled),
         TEST(a_number_takes_the_form_of_its_language),
         TEST(rules_look_at_numbers_or_their_ends),

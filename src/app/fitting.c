@@ -1,17 +1,8 @@
-/* cards.c - a boat's cards from record to page: where figures make a card too long
- * for its page, they yield; where gear makes a safety plan too full for one, it has
- * more (room: app). Never takes away anything but figures. */
-#include "app.h"
-
-/* Problems of the try that is kept; those of the others are forgotten. */
-static void problems_pass_on(struct problems *from, struct problems *to)
-{
-    size_t count;
-    const struct problem *list = problems_sorted(from, &count);
-    for (size_t i = 0; i < count; i++)
-        problem_add_check(to, list[i].check, list[i].severity, list[i].place, list[i].remedy,
-                          "%s", list[i].what);
-}
+/* fitting.c - composed sheets onto pages: where figures make a card too long for its page,
+ * they yield; where gear makes a safety plan too full for one, it has more (room: app).
+ * Never takes away anything but figures. */
+#include "job.h"
+#include "layout.h"
 
 /* What the last try found full, and what is to be tried next; the figures' limits are as
  * many as cards. */
@@ -64,30 +55,25 @@ static bool limits_lower(const struct card_set *set, struct trying *trying)
     return lowered;
 }
 
-static void cards_try(const struct fleet *fleet, const struct compose_input *input,
-                      struct trying *trying, struct problems *problems, struct boat_work *work)
+static void pages_try(struct sheets *sheets, struct trying *trying)
 {
-    problems_about(problems, work->key, "cards");
-    work->set = compose_set_limited(input, &trying->limits, fleet->arena, problems);
-    bool *full = arena_array(fleet->arena, work->set->count, sizeof *full);
-    struct layout_input layout = {work->set, fleet->faces, input->draft, full};
-    problems_about(problems, work->key, "page");
-    work->pages = layout_set(&layout, fleet->arena, problems);
+    struct arena *arena = sheets->boat->arena;
+    bool *full = arena_array(arena, sheets->set->count, sizeof *full);
+    struct layout_input layout = {sheets->set, sheets->boat->job->fleet->faces,
+                                  sheets->input.draft, full};
+    problems_about(sheets->problems, sheets->boat->key, "page");
+    sheets->pages = layout_set(&layout, arena, sheets->problems);
     trying->full = full;
 }
 
-void cards_make(const struct fleet *fleet, const struct compose_input *input,
-                struct boat_work *work)
+void sheets_lay(struct sheets *sheets)
 {
-    struct problems *problems = problems_new(fleet->arena);
-    struct trying trying = {.full = NULL};
-    problems_about(fleet->problems, work->key, "cards");
-    cards_try(fleet, input, &trying, problems, work);
-    trying.figures = arena_array(fleet->arena, work->set->count, sizeof *trying.figures);
+    struct trying trying = {.figures = arena_array(sheets->boat->arena, sheets->set->count,
+                                                   sizeof *trying.figures)};
     trying.limits.figures = trying.figures;
-    while (limits_lower(work->set, &trying)) {
-        problems = problems_new(fleet->arena);
-        cards_try(fleet, input, &trying, problems, work);
+    pages_try(sheets, &trying);
+    while (limits_lower(sheets->set, &trying)) {
+        sheets_compose_within(sheets, &trying.limits);
+        pages_try(sheets, &trying);
     }
-    problems_pass_on(problems, fleet->problems);
 }

@@ -1,0 +1,23 @@
+/* call_place.h - where a call says that the boat is (room: app). Private to src/app. */
+#ifndef MAYDECK_CALL_PLACE_H
+#define MAYDECK_CALL_PLACE_H
+
+#include "fleet.h"
+#include "position.h"
+
+struct call_place {
+    bool position_given, bearing_given;
+    struct position position;
+    struct bearing bearing;
+};
+
+/* Reads --position and --bearing. False, with a problem, when one is wrong, has no
+ * place in what is asked for, or is magnetic and the base's variation is not recorded. */
+bool call_place_read(const struct options *options, const struct fleet *fleet,
+                     struct call_place *place);
+
+/* Prints the position in its three forms and as it is spoken; the true bearing and the
+ * direction from the mark. */
+void call_place_print(const struct call_place *place, const struct fleet *fleet);
+
+#endif

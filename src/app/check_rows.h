@@ -1,0 +1,46 @@
+/* check_rows.h - what `check` says of each boat, as a table or as JSON (room: app). Private to
+ * src/app. */
+#ifndef MAYDECK_CHECK_ROWS_H
+#define MAYDECK_CHECK_ROWS_H
+
+#include "job.h"
+
+struct check_row {
+    const char *key;
+    bool read;                /* her file could be used */
+    bool composed;
+    size_t recorded, items;   /* kinds of gear mentioned, of all */
+    size_t ready, of;         /* cards */
+    const struct card_not_hers *not_hers;
+    size_t not_hers_count;
+    const char *first_date;   /* the first date of her gear; NULL: none recorded */
+    const char *first_item, *first_tag;
+    const struct problems *problems;   /* all that was found of her */
+};
+
+/* ---- check_rows.c; all texts are copied into the arena of the fleet ---- */
+
+/* The row of a boat that is yet to be read. */
+struct check_row check_row_of(const struct boat_job *boat);
+
+/* What is to be said of her record. */
+void check_row_record(struct check_row *row, const struct boat_job *boat);
+
+/* What is to be said of these sheets of hers: which are ready, and which she needs none of. */
+void check_row_sheets(struct check_row *row, const struct sheets *sheets);
+
+/* The table of the fleet, and the cards that are not a boat's. */
+void check_rows_print(const struct check_row *rows, size_t count);
+
+/* ---- check_json.c ---- */
+
+/* The result of a check as JSON (see check_schema_print), on standard output. */
+void check_json_print(const struct options *options, const struct fleet *fleet,
+                      const struct check_row *rows, size_t count);
+/* Its JSON Schema (draft 2020-12). (check_schema.c) */
+void check_schema_print(void);
+
+/* ---- check_list.c ---- */
+void check_list_print(void);
+
+#endif

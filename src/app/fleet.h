@@ -1,0 +1,137 @@
+/* fleet.h - what a run reads before it works on any boat (room: app). Private to src/app. */
+#ifndef MAYDECK_FLEET_H
+#define MAYDECK_FLEET_H
+
+#include "app.h"
+#include "boat.h"
+#include "face.h"
+#include "problem.h"
+#include "procedure.h"
+#include "rules.h"
+#include "words.h"
+
+/* What of the program's own files a command reads, as bits. That they are whole is looked
+ * at in any case. */
+enum need {
+    NEED_TEXTS = 1 << 0,      /* procedures, sources and words */
+    NEED_FACES = 1 << 1,
+};
+
+/* The words of some languages. */
+struct languages {
+    const struct words *const *rows;
+    size_t count;
+};
+
+/* One boat that was asked for. */
+struct boat_asked {
+    const char *key;               /* the name of her file without .yaml */
+    const struct source *source;   /* her file; NULL: it could not be read */
+    struct problems *problems;     /* all that the run has to say of her */
+};
+
+struct fleet {
+    struct arena *arena;           /* of the run */
+    struct problems *problems;     /* of the program's own files, the base and the run */
+    struct faces *faces;           /* NULL: not needed, or not sound */
+    struct languages languages;    /* each that the program has words of */
+    struct languages printed;      /* those among them that sheets are made in */
+    const struct authorities *authorities;
+    struct procedure_set procedures;
+    const struct base_record *base;    /* NULL: base.yaml could not be used */
+    struct names base_keys;        /* of every boat of the base */
+    struct boat_asked *boats;      /* those that were asked for, in the order of the base */
+    size_t boat_count;
+    struct crew crew;              /* of --crew */
+    struct identities *identities;     /* of every boat of the base */
+    bool ready;                    /* what was needed and the base are sound: sheets can be made */
+};
+
+/* ---- fleet.c ---- */
+
+/* Reads of the program's own files what is needed (bits of enum need), the base, and all
+ * boat files of the base. False when no boat can be looked at: the command was used
+ * wrongly, or what is the program's own is not whole. What is wrong is in the lists of
+ * problems either way. Where only the base's own record or a text is wrong, `ready` is
+ * false and the boats are read all the same, so that one run tells every error. */
+bool fleet_open(const struct options *options, unsigned needs, struct fleet *fleet);
+
+void fleet_close(struct fleet *fleet);
+
+/* What the checks of that boat start from; of the base where `boat` is NULL. */
+struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
+                                  const struct boat *boat);
+
+/* ---- own_files.c ---- */
+
+/* Sound; read, but with errors in some text; not whole, or not to be read. */
+enum own_files { OWN_FILES_SOUND, OWN_FILES_WRONG, OWN_FILES_BROKEN };
+
+/* Begins the fleet with the program's own files: all are held against
+ * procedures/manifest.txt, and what is needed is read. */
+enum own_files fleet_begin(unsigned needs, struct fleet *fleet);
+
+/* ---- boat_files.c ---- */
+
+/* Which boats the base has and which are asked for. False when there is none, one that is
+ * asked for is unknown, or the folder cannot be read. What lies in boats/ and is not read
+ * is told. */
+bool boats_list(const struct options *options, struct fleet *fleet);
+
+/* Reads the files of those asked for, and of all others their identities. What cannot be
+ * read is told, and stops no other boat. */
+void boats_read(const struct options *options, struct fleet *fleet);
+
+/* ---- crew.c ---- */
+
+/* --crew as body masses in kg. False, with a problem, for a wrong one. */
+bool crew_read(const struct options *options, struct fleet *fleet);
+
+/* ---- files.c ---- */
+
+bool is_folder(const char *path);
+bool is_plain_file(const char *path);   /* and no link to one */
+bool is_there(const char *path);        /* of any kind, also a link that leads nowhere */
+
+/* What lies in the folder, hidden or not, in byte order. Gives errno where the system
+ * refuses, also in the middle: then not all names are there. */
+int folder_names(struct arena *arena, const char *folder, struct names *names);
+void folder_refused(struct problems *problems, const char *folder, int error);
+
+/* What to say where a file is missing: how grave it is, and how it is mended. */
+struct file_absent {
+    enum severity severity;
+    const char *remedy;
+};
+
+/* The file in `arena`. NULL, with a problem: of that severity when there is no such file;
+ * where that is a failure, one that is too large is one too. */
+const struct source *file_read(const char *path, struct file_absent absent, struct arena *arena,
+                               struct problems *problems);
+
+/* ---- report.c ---- */
+
+/* The exit status that these problems ask for: 1 from `least` on. */
+enum exit_status status_of(const struct problems *problems, enum severity least);
+
+/* All that the run and its boats have to say, what is the same once. */
+struct problems *fleet_problems(const struct fleet *fleet);
+
+/* Prints it to standard error; exit status 1 from `least` on. */
+enum exit_status report(const struct fleet *fleet, enum severity least);
+
+/* The same without what the checks found short of an error: whoever prints has cards
+ * to look at, and `check` tells the rest. What is held back counts. */
+enum exit_status report_of_cards(const struct fleet *fleet);
+
+/* Prints only what the run as a whole found, such as files that were not read, and gives the
+ * exit status for that: whoever shows one boat's call has printed it already. */
+enum exit_status report_of_run(const struct fleet *fleet);
+
+/* How much that is, a line a boat, on standard output. */
+void report_left_for_check(const struct fleet *fleet);
+
+/* ---- places.c: where the program's own files are ---- */
+const char *program_folder(struct arena *arena, const char *what);
+
+#endif

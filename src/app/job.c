@@ -1,0 +1,71 @@
+/* job.c - every kind of sheets, in every language, on every paper, for every boat (room:
+ * app). What becomes of one boat or part stops no other. */
+#include "job.h"
+
+#include "promise.h"
+
+#define LENGTH(list) (sizeof(list) / sizeof *(list))
+
+static const struct sheet_kind sheet_kinds[] = {
+    {"emergency cards", compose_set_limited},
+};
+
+static const char *const papers[] = {"A4"};
+
+struct job job_of(const struct options *options, const struct fleet *fleet)
+{
+    return (struct job){.options = options, .fleet = fleet,
+                        .kinds = sheet_kinds, .kind_count = LENGTH(sheet_kinds),
+                        .languages = fleet->printed,
+                        .papers = papers, .paper_count = LENGTH(papers)};
+}
+
+size_t job_part_count(const struct job *job)
+{
+    return job->kind_count * job->languages.count * job->paper_count;
+}
+
+struct job_part job_part_at(const struct job *job, size_t index)
+{
+    promise(index < job_part_count(job));
+    size_t of_kind = job->languages.count * job->paper_count;
+    return (struct job_part){.kind = index / of_kind,
+                             .language = index % of_kind / job->paper_count,
+                             .paper = index % job->paper_count};
+}
+
+static void part_run(const struct job_use *use, void *run, struct boat_job *boat, size_t index)
+{
+    struct sheets sheets = sheets_compose(boat, job_part_at(boat->job, index));
+    if (use->last >= STEP_LAY)
+        sheets_lay(&sheets);
+    sheets_tell(&sheets);
+    if (use->last >= STEP_PROVE)
+        sheets_prove(&sheets);
+    if (use->sheets != NULL)
+        use->sheets(run, &sheets);
+}
+
+static void boat_run(const struct job_use *use, void *run, struct boat_job *boat)
+{
+    boat_open(boat);
+    if (use->last >= STEP_JUDGE)
+        boat_judge(boat);
+    if (use->last < STEP_COMPOSE || !boat->sound)
+        return;
+    for (size_t i = 0; i < job_part_count(boat->job); i++)
+        part_run(use, run, boat, i);
+}
+
+void job_run(const struct job *job, const struct job_use *use, void *run)
+{
+    for (size_t i = 0; i < job->fleet->boat_count; i++) {
+        struct boat_job boat = boat_begin(job, i);
+        if (use->begin != NULL)
+            use->begin(run, &boat);
+        boat_run(use, run, &boat);
+        if (use->end != NULL)
+            use->end(run, &boat);
+        boat_close(&boat);
+    }
+}

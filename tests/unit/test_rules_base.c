@@ -1,0 +1,54 @@
+/* test_rules_base.c - what only the base can put right: each check of its two families
+ * told, and not told. */
+#include "rules_rows.h"
+
+#define AREA ", sea_area: A1"
+#define APPROVED(until) \
+    BASE_WITH(CENTRE, AREA, "approvals:\n  - {card: flooding, initials: AB, qualification: " \
+              "skipper, date: 2025-01-01, until: " until "}\n")
+#define INTERVALS(entries) BASE_WITH(CENTRE, AREA, "intervals:\n" entries)
+
+static const struct rule_row rows[] = {
+    {"centre_unchecked", {.base = BASE_WITH(CENTRE_DATED(""), AREA, "")}, 2,
+     "when channel and number of Skerry Sound were last checked is not recorded", {.base = BASE}},
+    {"centre_check_old", {.base = BASE_WITH(CENTRE_DATED(", checked_on: 2025-11-19"), AREA, "")},
+     2, "were last checked on 2025-11-19, more than 12 months ago",
+     {.base = BASE_WITH(CENTRE_DATED(", checked_on: 2025-11-20"), AREA, "")}},
+    {"centre_contact_unrecorded",
+     {.base = BASE_WITH(", channel: \"67\", phone: \"+999 00 000 001\"", AREA, "")}, 2,
+     "call of Skerry Sound is not recorded", {.base = BASE}},
+    {"centre_contact_unrecorded", {.base = BASE_WITH(", channel: \"67\"", AREA, "")}, 2,
+     "call and phone of Skerry Sound are not recorded", {.base = BASE}},
+    {"sea_area_unrecorded", {.base = BASE_WITH(CENTRE, "", "")}, 3, "the cards take it for A1",
+     {.base = BASE}},
+    {"approval_lapsed", {.base = APPROVED("2026-11-19")}, 5,
+     "the approval of flooding lapsed on 2026-11-19", {.base = APPROVED("2026-11-20")}},
+    {"approval_lapses_during", {.base = APPROVED("2026-11-26")}, 5,
+     "lapses on 2026-11-26, before the charter ends", {.base = APPROVED("2026-11-27")}},
+    {"interval_unused", {.base = INTERVALS("  - {item: liferaft, months: 12}\n")}, 5,
+     "the months for liferaft are not used",
+     {.base = INTERVALS("  - {item: smoke_alarm, months: 12}\n")}},
+    {"interval_twice", {.base = INTERVALS("  - {item: torch, months: 12}\n"
+                                          "  - {item: torch, months: 6}\n")}, 6,
+     "torch has an interval already",
+     {.base = INTERVALS("  - {item: torch, months: 12}\n  - {item: knife, months: 6}\n")}},
+};
+
+/* A base that is no specimen: numbers that anybody can ring. */
+#define REAL(phone) \
+    "base: {name: Lee, phone_24h: \"+44 20 7946 0000\"}\n" \
+    "rescue_centre: {name: Skerry Sound, channel: \"67\", phone: \"" phone "\"}\n" \
+    "cruising_area: {latitude: north, longitude: east}\n"
+
+static const struct rule_row contact_rows[] = {
+    {"centre_phone_short", {.base = REAL("112")}, 2, "phone `112` is a short code",
+     {.base = REAL("+44 20 7946 0001")}},
+};
+
+const struct rule_table rule_table_base = RULE_TABLE(base_rules, rows);
+const struct rule_table rule_table_contact = RULE_TABLE(contact_rules, contact_rows);
+
+int main(void)
+{
+    return rows_run(&rule_table_base) + rows_run(&rule_table_contact);
+}

@@ -1,0 +1,36 @@
+/* test_rules_date.c - gear out of date, and dates that cannot be: each check of the
+ * family told, and not told. The charter is 2026-11-20 to 2026-11-27. */
+#include "rules_rows.h"
+
+#define FLARES(dates) BOAT GEAR PIECE("flares, zone: saloon" dates)
+#define RAFT(dates) BOAT GEAR PIECE("liferaft, zone: coachroof" dates)
+#define MARGIN BASE_WITH(CENTRE, "", "dates: {margin_days: 30}\n")
+
+static const struct rule_row rows[] = {
+    {"gear_expired", {.boat = FLARES(", expires: 2026-10")}, 3,
+     "flares is out of date on 2026-11-20: expires 2026-10",
+     {.boat = FLARES(", expires: 2026-12")}},
+    {"gear_expires_during", {.boat = FLARES(", expires: 2026-11-26")}, 3,
+     "flares runs out before the boat is back on 2026-11-27",
+     {.boat = FLARES(", expires: 2026-11-27")}},
+    {"gear_inside_margin", {.boat = FLARES(", expires: 2026-12-10"), .base = MARGIN}, 3,
+     "flares runs out within the margin after 2026-11-27",
+     {.boat = FLARES(", expires: 2026-12-28"), .base = MARGIN}},
+    {"gear_date_unknown", {.boat = RAFT("")}, 3, "liferaft has no date: not known to be good",
+     {.boat = RAFT(", service_due: 2027-05")}},
+    {"gear_date_unknown", {.boat = RAFT(", serviced: 2026-04")}, 3,
+     "liferaft has no date that tells how long it is good",
+     {.boat = RAFT(", expires: 2027-05")}},
+    {"gear_dates_order", {.boat = RAFT(", made: 2025-01-01, serviced: 2024-05-01")}, 3,
+     "serviced 2024-05-01 is before made 2025-01-01",
+     {.boat = RAFT(", made: 2025-01-01, serviced: 2025-01-01")}},
+    {"gear_date_to_come", {.boat = RAFT(", serviced: 2026-11-21")}, 3,
+     "serviced 2026-11-21 is after today, 2026-11-20", {.boat = RAFT(", serviced: 2026-11-20")}},
+};
+
+const struct rule_table rule_table_date = RULE_TABLE(date_rules, rows);
+
+int main(void)
+{
+    return rows_run(&rule_table_date);
+}

@@ -1,0 +1,32 @@
+/* test_rules_gas.c - cooking gas against the gear for it, and what shares its locker:
+ * each check of the family told, and not told. */
+#include "rules_rows.h"
+
+#define BOTTLE PIECE("lpg_bottle_valve, zone: gas_locker, side: port")
+#define JACKETS(place) PIECE("lifejacket, zone: " place)
+
+static const struct rule_row rows[] = {
+    {"locker_shared", {.boat = BOAT GEAR BOTTLE JACKETS("gas_locker, side: port")}, 4,
+     "lifejacket lies in one locker with lpg_bottle_valve",
+     {.boat = BOAT GEAR BOTTLE JACKETS("cockpit_locker, side: port")}},
+    {"locker_shared", {.boat = BOAT GEAR PIECE("petrol_stowage, zone: lazarette")
+                           JACKETS("lazarette")}, 4,
+     "lifejacket lies in one locker with petrol_stowage",
+     {.boat = BOAT GEAR PIECE("petrol_stowage, zone: lazarette") JACKETS("saloon")}},
+    {"gas_denied", {.boat = BOAT_WITH(", gas: none") GEAR BOTTLE}, 1,
+     "gas: none, but lpg_bottle_valve is recorded",
+     {.boat = BOAT_WITH(", gas: carried") GEAR BOTTLE}},
+    {"gas_denied", {.boat = BOAT_WITH(", gas: none") GEAR PIECE("lpg_hose, zone: galley")}, 1,
+     "gas: none, but lpg_hose is recorded",
+     {.boat = BOAT_WITH(", gas: none") GEAR PIECE("cooker, zone: galley")}},
+    {"gas_unrecorded", {.boat = BOAT NOT_FITTED("lpg_bottle_valve")}, 2,
+     "whether she carries gas is not recorded",
+     {.boat = BOAT_WITH(", gas: none") NOT_FITTED("lpg_bottle_valve")}},
+};
+
+const struct rule_table rule_table_gas = RULE_TABLE(gas_rules, rows);
+
+int main(void)
+{
+    return rows_run(&rule_table_gas);
+}

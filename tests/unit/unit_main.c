@@ -1,0 +1,26 @@
+/* unit_main.c - the program of all unit tests: runs the one that is named. Each
+ * test file keeps a main of its own, which the Makefile renames to NAME_main. */
+#include <stdio.h>
+#include <string.h>
+
+#include "unit_list.h"
+
+#define MAIN_DECLARE(name) int name##_main(void);
+UNIT_LIST(MAIN_DECLARE)
+#undef MAIN_DECLARE
+
+#define MAIN_ROW(name) {#name, name##_main},
+static const struct {
+    const char *name;
+    int (*main)(void);
+} unit_mains[] = {UNIT_LIST(MAIN_ROW)};
+#undef MAIN_ROW
+
+int main(int argc, char **argv)
+{
+    for (size_t i = 0; argc == 2 && i < sizeof unit_mains / sizeof unit_mains[0]; i++)
+        if (strcmp(argv[1], unit_mains[i].name) == 0)
+            return unit_mains[i].main();
+    fprintf(stderr, "usage: unit TEST, such as unit test_text\n");
+    return 2;
+}
