@@ -19,13 +19,16 @@ struct equipment {
     enum side place_side;             /* of the item, or of its zone */
     struct place place;               /* of the entry in the boat file */
     struct item_value item;
-    struct text_value tag, name, zone, side, spot, how;
+    struct zone_value zone;
+    struct side_value side;
+    struct text_value tag, name, spot, how;
     struct item_values cuts;
-    struct list_value inside, serves;
+    struct zone_values inside, serves;
     struct number_value count;
     struct node_value at;             /* at: [x, y], as two numbers in: */
     struct number_value at_x, at_y;   /* metres aft of the bow, to starboard of the centreline */
-    struct text_value agent, rating, kind_of, stop, space, vents_to, serial, hex_id, mmsi, size;
+    struct air_value space;
+    struct text_value agent, rating, kind_of, stop, vents_to, serial, hex_id, mmsi, size;
     struct text_value painter, release, handle;
     struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
     struct number_value rated_lph, measured_lpm, stroke_l, kg_low, kg_high, protects_m3, antenna_m;
@@ -40,13 +43,16 @@ struct boat_facts {
     struct answer_value specimen;
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
-    struct list_value engine_spaces;
+    struct zone_values engine_spaces;
     struct node_value mounted;        /* mounted: {zone, faces}: where the cards hang */
-    struct text_value mounted_zone, mounted_faces;
+    struct zone_value mounted_zone;
+    struct facing_value mounted_faces;
 };
 
 struct radio_facts {
-    struct text_value call_sign, mmsi, tag, zone, side, spot, power_switch, distress_key;
+    struct zone_value zone;
+    struct side_value side;
+    struct text_value call_sign, mmsi, tag, spot, power_switch, distress_key;
     struct text_value second_station, emergency_aerial;
     struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
@@ -64,7 +70,7 @@ struct silence {
 struct absence {
     struct item_value item;
     bool whole;                       /* she has none at all */
-    struct list_value serves;         /* else: the engine spaces without one */
+    struct zone_values serves;        /* else: the engine spaces without one */
     struct place place;
 };
 
@@ -87,7 +93,7 @@ struct boat {
     bool tags_unclear;                /* errors left some tag unread */
     const struct silence *silences;   /* checks that the base has silenced for this boat */
     size_t silence_count;
-    const char *const *engine_spaces; /* zone keys, one card of engine_fire each */
+    const enum zone_key *engine_spaces;   /* one card of engine_fire each */
     size_t engine_space_count;
 };
 
@@ -119,18 +125,18 @@ enum answer boat_fitted(const struct boat *boat, enum item_key item);
 
 /* The same for one of her engine spaces, on a boat with two: YES where a piece serves it
  * or may, NO where that is said, NOT_RECORDED also where pieces serve only the other. */
-enum answer boat_fitted_for(const struct boat *boat, enum item_key item, const char *space);
+enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zone_key space);
 
 /* Is the space among those that the piece is said to serve? */
-bool gear_serves(const struct equipment *gear, const char *space);
+bool gear_serves(const struct equipment *gear, enum zone_key space);
 
 /* Must one open the same locker for both? By the places that both are in, and the spaces
  * that are opened on the way; a side that is not recorded may be the same. */
 bool gear_shares_locker(const struct equipment *a, const struct equipment *b);
 
-/* What says that the item is not fitted, at all or (space not NULL) for that space. */
+/* What says that the item is not fitted, at all or for that space, if one is given. */
 const struct absence *boat_absence(const struct boat *boat, enum item_key item,
-                                   const char *space);
+                                   enum zone_key space);
 
 /* Tags of one letter that were given, since higher ones were, and are neither on a piece
  * of the record nor retired. `near`: the piece with the nearest tag, or NULL. */

@@ -147,9 +147,6 @@ struct plan_place {
     size_t row_count;
 };
 
-/* Which way a reader of the hung card looks. */
-enum facing { FACING_BOW, FACING_STARBOARD, FACING_STERN, FACING_PORT };
-
 /* Which part of a boat a safety plan shows. */
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
@@ -186,7 +183,7 @@ struct card_section {
 struct card {
     const char *key;              /* engine_fire, engine_fire_port */
     const char *procedure_key;
-    const char *space;            /* zone of `per`, or NULL */
+    enum zone_key space;          /* zone of `per`, or none */
     const char *title;            /* upper case */
     const char *subject;          /* how other cards name it */
     enum symbol_key symbol;       /* beside the title */

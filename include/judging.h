@@ -42,7 +42,7 @@ bool condition_admits(const struct composing *composing, const struct condition 
 
 /* Is the gear inside the burning space of this card? */
 enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
-                       const char *const *zones, size_t count);
+                       const enum zone_key *zones, size_t count);
 
 /* Does it cut the other item off? Not recorded counts as yes. */
 bool gear_cuts(const struct equipment *gear, enum item_key other);
@@ -55,7 +55,7 @@ const struct said *said_take(struct composing *composing, const struct said_list
 
 /* Is the item asked of that engine space in particular? On a boat with two a card of one
  * asks of its own; another card asks of both, for kinds that each engine has. */
-bool space_asked(const struct composing *composing, enum item_key item, const char *space);
+bool space_asked(const struct composing *composing, enum item_key item, enum zone_key space);
 
 /* The gear of one kind that this card concerns: the first at or after *index;
  * NULL when there is no more. */
@@ -68,10 +68,9 @@ enum reach gear_reach(const struct equipment *gear);
 /* The same on the card being made: gear in a locker where its vapour lies is out of reach. */
 enum reach reach_here(const struct composing *composing, const struct equipment *gear);
 
-/* Is it within this reach (a reach_word; NULL: any), and not inside the space that the
- * card is about? */
+/* Is it within this reach, and not inside the space that the card is about? */
 bool gear_within(const struct composing *composing, const struct equipment *gear,
-                 const char *reach);
+                 enum reach reach);
 
 /* ---- the boat ---- */
 

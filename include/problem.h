@@ -54,6 +54,13 @@ void problem_add_check(struct problems *problems, const char *check, enum severi
                        struct place place, const char *remedy, const char *format, ...)
     __attribute__((format(printf, 6, 7)));
 
+/* A new list in the same arena, of the same boat and check: for a part of the work, such as
+ * one file, whose soundness follows from what is found in it alone. */
+struct problems *problems_part(const struct problems *whole);
+
+/* Joins the part to the whole. True when no error was found in it. */
+bool problems_settle(struct problems *whole, const struct problems *part);
+
 /* Adds all of `part`, each with the boat and the check it has there, in the order in which
  * they were added there. Messages are copied: `part` may die after. */
 void problems_join(struct problems *problems, const struct problems *part);

@@ -17,33 +17,46 @@
 enum condition_kind {
     CONDITION_FITTED,      /* item */
     CONDITION_NOT_FITTED,  /* item */
-    CONDITION_INSIDE,      /* item; words: zones */
-    CONDITION_IS,          /* item, field, words: one value */
-    CONDITION_CUTS,        /* item; other: the item that is cut off */
-    CONDITION_REACH,       /* item; words: how far one goes for it at most, see enum reach */
+    CONDITION_INSIDE,      /* item, zones */
+    CONDITION_IS,          /* item, field, value */
+    CONDITION_CUTS,        /* item, other: what is cut off */
+    CONDITION_REACH,       /* item, reach: how far one goes for it at most */
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
-    CONDITION_BOAT,        /* words: what she is, one of boat_words */
+    CONDITION_BOAT,        /* trait: what she is */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
 
 /* How far one goes for a piece of gear, from the nearest: both feet on open deck; on deck,
  * but reaching into a locker; at arm's length in the companionway; through the boat. */
-enum reach { REACH_OPEN_DECK, REACH_DECK, REACH_COMPANIONWAY, REACH_BELOW };
-extern const char *const reach_words[];   /* by enum reach but the last; NULL-ended */
+#define REACH_LIST(X) \
+    X(REACH_OPEN_DECK, "open_deck") X(REACH_DECK, "deck") X(REACH_COMPANIONWAY, "companionway")
+enum reach {
+    REACH_ANY,             /* as a limit: none is given */
+    REACH_LIST(CHOICE_NAME)
+    REACH_BELOW            /* never a limit: it has no word */
+};
+extern const char *const reach_words[];   /* NULL-ended, each at its value less one */
+struct reach_value CHOICE_OF(enum reach);
 
-/* What a condition may ask of the boat herself: monohull, catamaran; gas: she carries
- * cooking gas, or her record does not deny it; dsc: her fixed set may send a digital
- * alert, or its record does not deny it. NULL-ended. */
-extern const char *const boat_words[];
+/* What a condition may ask of the boat herself. Gas: she carries cooking gas, or her
+ * record does not deny it; dsc: her fixed set may send a digital alert, or its record does
+ * not deny it. */
+#define TRAIT_LIST(X) \
+    X(TRAIT_MONOHULL, "monohull") X(TRAIT_CATAMARAN, "catamaran") X(TRAIT_GAS, "gas") \
+    X(TRAIT_DSC, "dsc")
+enum trait { TRAIT_NONE, TRAIT_LIST(CHOICE_NAME) TRAIT_COUNT };
+extern const char *const trait_words[];   /* NULL-ended, each at its value less one */
 
 struct condition {
     enum condition_kind kind;
     struct place place;
     enum item_key item, other;
-    const char *field;
-    const char *const *words;
-    size_t word_count;
+    const enum zone_key *zones;
+    size_t zone_count;
+    const char *field, *value;
+    enum reach reach;
+    enum trait trait;
     const struct condition *const *children;
     size_t child_count;
 };
@@ -87,7 +100,8 @@ struct basis {
  * act of its own, one without has that of its step. */
 struct step_case {
     const struct condition *when;
-    struct text_value id, act, because, within, state, shows;
+    struct reach_value within;
+    struct text_value id, act, because, state, shows;
     struct item_values uses, also;
     struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
     struct basis basis;
@@ -96,7 +110,7 @@ struct step_case {
 
 struct procedure_step {
     struct text_value id, act, because, who, table;
-    struct text_value within;       /* a reach_word: gear farther away is not offered */
+    struct reach_value within;      /* gear farther away is not offered */
     struct text_value state;        /* on or off (shut): handling for the other is not printed */
     struct text_value shows;        /* field of the gear printed as its handling; NULL: how */
     struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */

@@ -18,10 +18,6 @@
 #define TABLE(called, rows) \
     {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0])}
 
-/* Errors so far: a reader compares before and after to know whether its own
- * input was sound. */
-size_t errors_so_far(const struct problems *problems);
-
 /* Reads a mapping by its table and refuses stray spaces and line breaks in its
  * texts. A node of NULL (a section left out) is nothing wrong. */
 void section_read(const struct yaml_node *node, const struct field_table *table, void *record,
@@ -30,6 +26,10 @@ void section_read(const struct yaml_node *node, const struct field_table *table,
 /* The same for what a base writes itself: texts without markup and placeholders. */
 void plain_section_read(const struct yaml_node *node, const struct field_table *table,
                         void *record, struct arena *arena, struct problems *problems);
+
+/* The texts of a value one by one, from *index 0 on: its own, or that of each language it is
+ * given in. False where there is no more. */
+bool text_next(const struct text_value *value, size_t *index, struct text_value *one);
 
 /* How many entries a list has; an error and 0 where it is no list. */
 size_t entries_count(const struct node_value *list, const char *key, struct problems *problems);

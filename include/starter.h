@@ -27,9 +27,9 @@ struct asked_list {
  * the fixed radio a remark on what to add to its own section. */
 const char *starter_entry(const struct asked_item *asked, const char *tag, struct arena *arena);
 
-/* The same for one engine: with serves: [space] filled in. NULL: for the boat. */
+/* The same for one engine: with serves: [space] filled in. ZONE_NONE: for the boat. */
 const char *starter_entry_for(const struct asked_item *asked, const char *tag,
-                              const char *space, struct arena *arena);
+                              enum zone_key space, struct arena *arena);
 
 /* A tag to propose for each of the list, after those that the record uses and those
  * proposed for the items in `told`. */

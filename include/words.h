@@ -10,6 +10,7 @@
 #include "item.h"
 #include "problem.h"
 #include "source.h"
+#include "zone.h"
 
 /* What the file has for a word: one text; a text, or one for each form that a number takes;
  * how two of a list are joined, or that for two, for many and for the last of many. */
@@ -223,7 +224,7 @@ enum plural words_plural(const struct words *words, uint64_t count);
 const char *words_item(const struct words *words, enum item_key item);
 const char *words_items(const struct words *words, enum item_key item, uint64_t count);
 
-/* What the zone is called ("Chart table"). NULL for what is no zone. */
-const char *words_zone(const struct words *words, const char *zone);
+/* What the zone is called ("Chart table"). NULL for ZONE_NONE. */
+const char *words_zone(const struct words *words, enum zone_key zone);
 
 #endif

@@ -30,8 +30,8 @@ struct date_value { struct date date; const char *text; bool given; struct place
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
 struct node_value { const struct yaml_node *node; struct place place; };
 
-/* One of a field's choices as the value of an enum: 0 where none is given, else 1 + its
- * index in `choices`; and a list of such. Structs with an enum of their own are made by
+/* One of a field's choices as the value of an enum: 0 where none is given, else `first` +
+ * its index in `choices`; and a list of such. Structs with an enum of their own are made by
  * the two macros: `struct item_value CHOICE_OF(enum item_key);` */
 #define CHOICE_OF(enumeration) {enumeration value; struct place place;}
 #define CHOICES_OF(choice) \
@@ -47,6 +47,7 @@ struct answer_value { enum answer answer; struct place place; };
 
 enum field_kind {
     FIELD_TEXT,    /* struct text_value: a scalar */
+    FIELD_WORDING, /* struct text_value: a scalar, or one for each language: {en: ..., de: ...} */
     FIELD_CHOICE,  /* struct text_value: one of `choices` */
     FIELD_ENUM,    /* CHOICE_OF an enum: one of `choices` */
     FIELD_ENUMS,   /* CHOICES_OF such: a sequence of choices, or one; [] is given, empty */
@@ -54,6 +55,7 @@ enum field_kind {
     FIELD_ANSWER,  /* struct answer_value: yes or no, nothing else */
     FIELD_DATE,    /* struct date_value: 2027, 2027-04 or 2027-04-30 */
     FIELD_LIST,    /* struct list_value: a sequence of scalars; [] is given, empty */
+    FIELD_WORDINGS, /* the same; each entry may be given by language */
     FIELD_WORDS,   /* struct list_value: the same, or one scalar */
     FIELD_NODE     /* struct node_value: any node, read by the caller */
 };
@@ -67,6 +69,7 @@ struct field {
     bool required;
     size_t offset;               /* offsetof the value in the struct */
     const char *const *choices;  /* of FIELD_CHOICE, FIELD_ENUM and lists: NULL-ended, or NULL */
+    unsigned first;              /* value of the first choice; 0: 1 */
     const struct choice_slip *slips; /* the same: ended by a row of NULL, or NULL */
     bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */
@@ -100,6 +103,12 @@ const char *field_text(const struct field *field, const void *record, struct are
 
 /* Where the value stands in the file, also one that was refused; line 0: nowhere. */
 struct place field_place(const struct field *field, const void *record);
+
+/* The text in that language; where it is not given in it, the first it is given in. */
+const char *text_for(const struct text_value *value, const char *language);
+
+/* Does the text look like the code of a language: en, qps, pt-BR? */
+bool language_code_sound(const char *code);
 
 /* The text in quotes for a message, cut with "..." after 60 characters. */
 const char *text_shown(struct arena *arena, const char *text);

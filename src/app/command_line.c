@@ -284,6 +284,7 @@ static bool options_take(struct reading *reading, int argc, char **argv)
     char letters[2 * OPTIONS_MOST + 2];
     int value;
     own_options(reading, list, letters);
+    optind = 0;     /* from the first word, also where a line was read before */
     opterr = 0;
     while ((value = getopt_long(argc, argv, letters, list, NULL)) != -1) {
         if (value == ':')

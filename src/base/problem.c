@@ -148,6 +148,20 @@ void problems_join(struct problems *problems, const struct problems *part)
     }
 }
 
+struct problems *problems_part(const struct problems *whole)
+{
+    struct problems *part = problems_new(whole->arena);
+
+    problems_about(part, whole->boat, whole->check);
+    return part;
+}
+
+bool problems_settle(struct problems *whole, const struct problems *part)
+{
+    problems_join(whole, part);
+    return !problems_reach(part, SEVERITY_ERROR);
+}
+
 bool problems_error_at(const struct problems *problems, struct place place,
                        const char *check)
 {

@@ -12,7 +12,7 @@
 struct missing {
     enum item_key item;       /* the item it is about */
     const char *fact;       /* NULL: whether it is fitted; else the key to record */
-    const char *space;      /* NULL: at all; else for that engine space */
+    enum zone_key space;    /* none: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
     const char **cards;     /* titles of the cards it holds */
     size_t card_count, card_room;
@@ -28,7 +28,7 @@ struct plan_section {
 /* One card as it is being made, or planned. */
 struct slot {
     const struct procedure *procedure;
-    const char *space;      /* zone key of `per`, or NULL */
+    enum zone_key space;    /* the zone of `per`, or none */
     const char *key, *title, *subject;
     int number;
     bool undecided;         /* it is not known whether the boat needs the card: held */
@@ -74,7 +74,7 @@ void missing_note(struct composing *composing, enum item_key item, const char *f
                   struct place place);
 
 /* The same: whether the engine of that space has the item. */
-void missing_note_for(struct composing *composing, enum item_key item, const char *space,
+void missing_note_for(struct composing *composing, enum item_key item, enum zone_key space,
                       struct place place);
 
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
@@ -90,7 +90,7 @@ struct step_gear {
     const struct item_values *uses, *also;
     const struct condition *when;        /* of the case that was taken, or NULL */
     const struct condition *undecided;   /* what kept a case from being taken, or NULL */
-    const char *within;                  /* a reach_word, or NULL: any */
+    enum reach within;
     const char *state;                   /* on, off, or NULL: no matter */
     const char *shows;                   /* field printed as the handling; NULL: how */
 };
@@ -204,7 +204,7 @@ void slots_make(struct composing *composing);
 void card_begin(struct composing *composing, const struct slot *slot, struct card *card);
 
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
-                      const char *space);
+                      enum zone_key space);
 
 /* surround.c: title band, contact line, footer, marks */
 void surround_make(struct composing *composing, struct card *card);

@@ -10,10 +10,9 @@ const struct slot *slot_of(const struct composing *composing, const char *proced
     return NULL;
 }
 
-static const char *space_word(const struct composing *composing, const char *space)
+static const char *space_word(const struct composing *composing, enum zone_key space)
 {
-    const struct zone *zone = zone_find(space);
-    enum word word = zone->side == SIDE_PORT ? WORD_SPACE_PORT : WORD_SPACE_STARBOARD;
+    enum word word = zone_of(space)->side == SIDE_PORT ? WORD_SPACE_PORT : WORD_SPACE_STARBOARD;
     return words_get(composing->in->words, word);
 }
 
@@ -24,16 +23,16 @@ static void slot_name(struct composing *composing, struct slot *slot)
     slot->key = procedure->key.text;
     slot->title = text_upper(composing->arena, procedure->title.text);
     slot->subject = procedure->subject.text;
-    if (slot->space == NULL || composing->in->boat->engine_space_count < 2)
+    if (slot->space == ZONE_NONE || composing->in->boat->engine_space_count < 2)
         return;
     slot->key = text_format(composing->arena, "%s_%s", procedure->key.text,
-                            side_word(zone_find(slot->space)->side));
+                            side_word(zone_of(slot->space)->side));
     slot->title = text_format(composing->arena, "%s, %s", slot->title,
                               space_word(composing, slot->space));
 }
 
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
-                      const char *space)
+                      enum zone_key space)
 {
     composing->slots = arena_grow(composing->arena, composing->slots, composing->slot_count,
                                   &composing->slot_room, sizeof *composing->slots);
@@ -71,7 +70,7 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
     if (is_safety_plan(procedure))
         safety_slots_add(composing, procedure);
     else if (procedure->per.text == NULL)
-        slot_add(composing, procedure, NULL);
+        slot_add(composing, procedure, ZONE_NONE);
     else
         for (size_t i = 0; i < boat->engine_space_count; i++)
             slot_add(composing, procedure, boat->engine_spaces[i]);

@@ -5,35 +5,34 @@
  * counts as that: an isolator cuts, gas is carried, gear is below. */
 #include "compose.h"
 
-static bool space_is_burning(const struct composing *composing, const char *zone_key)
+#include "promise.h"
+
+static bool space_is_burning(const struct composing *composing, enum zone_key zone)
 {
-    const char *space = composing->slot->space;
-    return space == NULL || text_equal(zone_key, space);
+    enum zone_key space = composing->slot->space;
+    return space == ZONE_NONE || zone == space;
 }
 
 /* `engine_space` in a procedure means the space that the card is about. */
-static bool zone_counts(const struct composing *composing, const char *zone_key,
-                        const char *const *zones, size_t count)
+static bool zone_counts(const struct composing *composing, enum zone_key key,
+                        const enum zone_key *zones, size_t count)
 {
-    const struct zone *zone = zone_find(zone_key);
-    for (size_t i = 0; zone != NULL && i < count; i++) {
-        if (text_equal(zone->key, zones[i]))
+    for (size_t i = 0; key != ZONE_NONE && i < count; i++)
+        if (key == zones[i] ||
+            (zone_within(zone_of(key), zones[i]) && space_is_burning(composing, key)))
             return true;
-        if (zone_within(zone, zones[i]) && space_is_burning(composing, zone->key))
-            return true;
-    }
     return false;
 }
 
 enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
-                       const char *const *zones, size_t count)
+                       const enum zone_key *zones, size_t count)
 {
-    if (zone_counts(composing, gear->zone.text, zones, count))
+    if (zone_counts(composing, gear->zone.value, zones, count))
         return TRUTH_YES;
     if (!gear->inside.given)
         return TRUTH_UNKNOWN;
     for (size_t i = 0; i < gear->inside.count; i++)
-        if (zone_counts(composing, gear->inside.items[i].text, zones, count))
+        if (zone_counts(composing, gear->inside.items[i].value, zones, count))
             return TRUTH_YES;
     return TRUTH_NO;
 }
@@ -54,7 +53,7 @@ static enum truth judge_inside(struct composing *composing, const struct conditi
         return all;
     for (const struct equipment *gear;
          (gear = gear_next(composing, condition->item, &index)) != NULL;) {
-        enum truth inside = gear_inside(composing, gear, condition->words, condition->word_count);
+        enum truth inside = gear_inside(composing, gear, condition->zones, condition->zone_count);
         if (inside == TRUTH_UNKNOWN && note)
             missing_note(composing, condition->item, "inside", gear->place);
         if (inside == TRUTH_UNKNOWN)
@@ -72,20 +71,15 @@ static enum truth gear_is(const struct composing *composing, const struct equipm
 {
     const struct field *field = field_find(equipment_fields(), condition->field);
     const char *value = field == NULL ? NULL : field_text(field, gear, composing->arena);
-    const struct zone *zone = value == NULL ? NULL : zone_find(value);
-    if (text_equal(condition->field, "space") &&
-        zone_counts(composing, gear->zone.text, condition->words, condition->word_count))
+    const struct zone *zone = zone_find(value), *wanted = zone_find(condition->value);
+    if (wanted != NULL && text_equal(condition->field, "space") &&
+        zone_counts(composing, gear->zone.value, &wanted->id, 1))
         return TRUTH_YES;
     if (value == NULL)
         return TRUTH_UNKNOWN;
-    for (size_t i = 0; i < condition->word_count; i++) {
-        const char *wanted = condition->words[i];
-        if (text_equal(value, wanted))
-            return TRUTH_YES;
-        if (zone != NULL && zone_within(zone, wanted) && space_is_burning(composing, value))
-            return TRUTH_YES;
-    }
-    return TRUTH_NO;
+    if (zone != NULL && wanted != NULL)
+        return zone_counts(composing, zone->id, &wanted->id, 1) ? TRUTH_YES : TRUTH_NO;
+    return text_equal(value, condition->value) ? TRUTH_YES : TRUTH_NO;
 }
 
 /* True when one piece of the gear has the value; every piece must be known
@@ -124,13 +118,13 @@ static bool piece_cuts(const struct composing *composing, const struct equipment
 static bool piece_within(const struct composing *composing, const struct equipment *gear,
                          const struct condition *condition)
 {
-    return gear_within(composing, gear, condition->words[0]);
+    return gear_within(composing, gear, condition->reach);
 }
 
 static bool piece_beyond(const struct composing *composing, const struct equipment *gear,
                          const struct condition *condition)
 {
-    return !gear_within(composing, gear, condition->words[0]);
+    return !gear_within(composing, gear, condition->reach);
 }
 
 /* Is it so of one piece? Where that is not recorded the test counts the dangerous answer. */
@@ -175,7 +169,7 @@ static enum truth piece_has(const struct composing *composing, const struct equi
                             const struct condition *condition)
 {
     if (condition->kind == CONDITION_REACH)
-        return gear_within(composing, gear, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
+        return gear_within(composing, gear, condition->reach) ? TRUTH_YES : TRUTH_NO;
     return gear_is(composing, gear, condition);
 }
 
@@ -234,13 +228,23 @@ static enum truth negated(enum truth truth)
     return truth == TRUTH_YES ? TRUTH_NO : TRUTH_YES;
 }
 
-static bool boat_is(const struct boat *boat, const char *word)
+static bool boat_is(const struct boat *boat, enum trait trait)
 {
-    if (text_equal(word, "gas"))
+    switch (trait) {
+    case TRAIT_MONOHULL:
+        return !boat->catamaran;
+    case TRAIT_CATAMARAN:
+        return boat->catamaran;
+    case TRAIT_GAS:
         return !text_equal(boat->facts.gas.text, "none");
-    if (text_equal(word, "dsc"))
+    case TRAIT_DSC:
         return boat_can_alert(boat);
-    return text_equal(word, boat->catamaran ? "catamaran" : "monohull");
+    case TRAIT_NONE:
+    case TRAIT_COUNT:
+        break;
+    }
+    promise(false);
+    return false;
 }
 
 /* Known to hold? Nothing is asked for: the next case is that of the dangerous answer. */
@@ -269,7 +273,7 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_SURELY:
         return judge_surely(composing, condition);
     case CONDITION_BOAT:
-        return boat_is(composing->in->boat, condition->words[0]) ? TRUTH_YES : TRUTH_NO;
+        return boat_is(composing->in->boat, condition->trait) ? TRUTH_YES : TRUTH_NO;
     case CONDITION_ALL:
         return judge_all(composing, condition, note);
     case CONDITION_ANY:

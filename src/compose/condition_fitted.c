@@ -5,8 +5,8 @@
 
 enum truth gear_concerns(const struct composing *composing, const struct equipment *gear)
 {
-    const char *space = composing->slot->space;
-    if (space == NULL || composing->in->boat->engine_space_count < 2)
+    enum zone_key space = composing->slot->space;
+    if (space == ZONE_NONE || composing->in->boat->engine_space_count < 2)
         return TRUTH_YES;
     if (gear->serves.given)
         return gear_serves(gear, space) ? TRUTH_YES : TRUTH_NO;
@@ -41,13 +41,13 @@ static bool serving_known(struct composing *composing, enum item_key item, bool 
     return known;
 }
 
-bool space_asked(const struct composing *composing, enum item_key item, const char *space)
+bool space_asked(const struct composing *composing, enum item_key item, enum zone_key space)
 {
     const struct boat *boat = composing->in->boat;
     if (boat->engine_space_count < 2)
         return false;
-    if (composing->slot->space != NULL)
-        return text_equal(composing->slot->space, space);
+    if (composing->slot->space != ZONE_NONE)
+        return composing->slot->space == space;
     return item_kind_of(item)->by_engine;
 }
 
@@ -70,7 +70,7 @@ static enum truth fitted_by_engine(struct composing *composing, enum item_key it
     enum truth any = TRUTH_NO;
     bool known = true;
     for (size_t i = 0; i < boat->engine_space_count; i++) {
-        const char *space = boat->engine_spaces[i];
+        enum zone_key space = boat->engine_spaces[i];
         if (!space_asked(composing, item, space))
             continue;
         enum answer fitted = boat_fitted_for(boat, item, space);

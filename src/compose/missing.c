@@ -9,7 +9,7 @@ static struct missing *missing_find(struct composing *composing, const struct mi
     for (size_t i = 0; i < composing->missing_count; i++) {
         struct missing *missing = &composing->missing[i];
         if (missing->item == wanted->item && text_equal(missing->fact, wanted->fact) &&
-            text_equal(missing->space, wanted->space) &&
+            missing->space == wanted->space &&
             missing->place.line == wanted->place.line)
             return missing;
     }
@@ -47,7 +47,7 @@ void missing_note(struct composing *composing, enum item_key item, const char *f
     card_hold(composing, &(struct missing){.item = item, .fact = fact, .place = place});
 }
 
-void missing_note_for(struct composing *composing, enum item_key item, const char *space,
+void missing_note_for(struct composing *composing, enum item_key item, enum zone_key space,
                       struct place place)
 {
     card_hold(composing, &(struct missing){.item = item, .space = space, .place = place});
@@ -97,18 +97,19 @@ static const char *entry_words(struct composing *composing, const struct missing
                                           "- {item: %s, tag: %s, zone: , side: , spot: , how: }",
                                           kind->key, tag);
     return text_format(composing->arena, "if %s has one, add to equipment (record %s):\n  %s",
-                       missing->space == NULL ? "she" : missing->space, kind->record, entry);
+                       missing->space == ZONE_NONE ? "she" : zone_word(missing->space),
+                       kind->record, entry);
 }
 
 static const char *whole_item_remedy(struct composing *composing, const struct missing *missing)
 {
-    const char *entry = entry_words(composing, missing);
-    if (missing->space != NULL)
+    const char *entry = entry_words(composing, missing), *space = zone_word(missing->space);
+    if (missing->space != ZONE_NONE)
         return text_format(composing->arena,
                            "%s\nif one that is recorded is for this engine too, add %s to its "
                            "serves\nif it has none, add to not_fitted:\n"
                            "  - {item: %s, serves: [%s]}",
-                           entry, missing->space, item_word(missing->item), missing->space);
+                           entry, space, item_word(missing->item), space);
     return text_format(composing->arena, "%s\nif she has none, add to not_fitted:\n  - %s",
                        entry, item_word(missing->item));
 }
@@ -119,7 +120,8 @@ static const char *spaces_words(struct composing *composing)
     const struct boat *boat = composing->in->boat;
     struct text_builder words = text_builder_in(composing->arena);
     for (size_t i = 0; i < boat->engine_space_count; i++)
-        text_add_format(&words, "%s[%s]", i == 0 ? "" : " or ", boat->engine_spaces[i]);
+        text_add_format(&words, "%s[%s]", i == 0 ? "" : " or ",
+                        zone_word(boat->engine_spaces[i]));
     text_add(&words, ", or both in one list");
     return words.at;
 }
@@ -132,7 +134,8 @@ static const char *value_words(struct composing *composing, const struct field *
         return "(yes or no)";
     if (text_equal(field->key, "serves"))
         return spaces_words(composing);
-    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS)
+    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS ||
+        field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS)
         return "[...], or [] for none";
     if (field->choices == NULL)
         return "(as it is on the boat)";
@@ -165,8 +168,8 @@ static void tell_one(struct composing *composing, const struct missing *missing)
     if (missing->fact == NULL)
         problem_add(composing->problems, severity, missing->place,
                     whole_item_remedy(composing, missing), "%s%s%s is not recorded: %s",
-                    item_word(missing->item), missing->space == NULL ? "" : " for ",
-                    missing->space == NULL ? "" : missing->space, effect);
+                    item_word(missing->item), missing->space == ZONE_NONE ? "" : " for ",
+                    zone_word(missing->space), effect);
     else
         problem_add(composing->problems, severity, missing->place,
                     fact_remedy(composing, missing), "%s of %s is not recorded: %s",

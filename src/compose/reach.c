@@ -18,7 +18,7 @@ enum reach gear_reach(const struct equipment *gear)
     bool below = gear->below.answer == ANSWER_YES || is_below(gear->place_zone);
     bool locker = is_locker(gear->place_zone);
     for (size_t i = 0; i < gear->inside.count; i++) {
-        const struct zone *zone = zone_find(gear->inside.items[i].text);
+        const struct zone *zone = zone_of(gear->inside.items[i].value);
         below = below || is_below(zone);
         locker = locker || is_locker(zone);
     }
@@ -46,21 +46,13 @@ enum reach reach_here(const struct composing *composing, const struct equipment 
     return gear_reach(gear);
 }
 
-static enum reach reach_of(const char *word)
-{
-    int reach = REACH_OPEN_DECK;
-    while (reach < REACH_BELOW && !text_equal(reach_words[reach], word))
-        reach++;
-    return (enum reach)reach;
-}
-
 bool gear_within(const struct composing *composing, const struct equipment *gear,
-                 const char *reach)
+                 enum reach reach)
 {
-    const char *space = composing->slot->space;
-    if (reach == NULL)
+    enum zone_key space = composing->slot->space;
+    if (reach == REACH_ANY)
         return true;
-    if (space != NULL && gear_inside(composing, gear, &space, 1) == TRUTH_YES)
+    if (space != ZONE_NONE && gear_inside(composing, gear, &space, 1) == TRUTH_YES)
         return false;
-    return reach_here(composing, gear) <= reach_of(reach);
+    return reach_here(composing, gear) <= reach;
 }

@@ -6,14 +6,14 @@
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot)
 {
-    static const enum word side_words[] = {
+    static const enum word words_of_sides[] = {
         [SIDE_PORT] = WORD_SIDE_PORT, [SIDE_STARBOARD] = WORD_SIDE_STARBOARD,
         [SIDE_CENTRE] = WORD_SIDE_CENTRE, [SIDE_BOTH] = WORD_SIDE_BOTH};
     const struct words *words = composing->in->words;
     struct text_builder builder = text_builder_in(composing->arena);
-    text_add(&builder, zone == NULL ? "" : words_zone(words, zone->key));
+    text_add(&builder, zone == NULL ? "" : words_zone(words, zone->id));
     if (side != SIDE_NONE)
-        text_add_format(&builder, ", %s", words_get(words, side_words[side]));
+        text_add_format(&builder, ", %s", words_get(words, words_of_sides[side]));
     if (!text_empty(spot))
         text_add_format(&builder, ", %s", spot);
     return builder.at;
@@ -21,8 +21,8 @@ const char *place_words(const struct composing *composing, const struct zone *zo
 
 static bool gear_is_inside_here(const struct composing *composing, const struct equipment *gear)
 {
-    const char *space = composing->slot->space;
-    return space != NULL && gear_inside(composing, gear, &space, 1) == TRUTH_YES;
+    enum zone_key space = composing->slot->space;
+    return space != ZONE_NONE && gear_inside(composing, gear, &space, 1) == TRUTH_YES;
 }
 
 /* Place, then handling; gear inside the burning space says so instead. */

@@ -122,7 +122,7 @@ static bool twin_here(const struct composing *composing, const struct equipment 
         const struct equipment *other = &boat->equipment[i];
         if (other != gear && other->kind == gear->kind && other->serves.count == 1 &&
             other->place_zone == gear->place_zone && other->place_side == gear->place_side &&
-            !text_equal(other->serves.items[0].text, gear->serves.items[0].text))
+            other->serves.items[0].value != gear->serves.items[0].value)
             return true;
     }
     return false;
@@ -134,8 +134,8 @@ static const char *engine_words(const struct composing *composing, const struct 
 {
     if (composing->in->boat->engine_space_count < 2 || gear->serves.count != 1)
         return "";
-    const struct zone *space = zone_find(gear->serves.items[0].text);
-    if (space == NULL || (space->side != SIDE_PORT && space->side != SIDE_STARBOARD) ||
+    const struct zone *space = zone_of(gear->serves.items[0].value);
+    if ((space->side != SIDE_PORT && space->side != SIDE_STARBOARD) ||
         (space->side == gear->place_side && !twin_here(composing, gear)))
         return "";
     return words_get(composing->in->words, space->side == SIDE_PORT ? WORD_ENGINE_PORT
@@ -252,7 +252,7 @@ static void rows_of(struct composing *composing, const struct piece *pieces, siz
 static const char *title_words(const struct composing *composing, const struct equipment *gear)
 {
     const struct zone *zone = gear->place_zone;
-    bool named = zone->side != SIDE_NONE && text_equal(zone->key, zone->family);
+    bool named = zone->side != SIDE_NONE && zone->id == zone->family;
     return place_words(composing, zone, named ? SIDE_NONE : gear->place_side, NULL);
 }
 

@@ -33,7 +33,7 @@ static void section_add(struct composing *composing, const struct procedure *pro
     size_t before = 0;
     for (size_t i = 0; i < composing->slot_count; i++)
         before += composing->slots[i].procedure == procedure ? 1 : 0;
-    struct slot *slot = slot_add(composing, procedure, NULL);
+    struct slot *slot = slot_add(composing, procedure, ZONE_NONE);
     slot->section = *section;
     slot->title = section_title(composing, slot->title, section);
     if (before > 0)
@@ -149,45 +149,35 @@ static const char *signs_words(struct composing *composing, const struct card *c
 
 static const struct zone *zone_hung_in(const struct boat *boat)
 {
-    const struct zone *zone = zone_find(boat->facts.mounted_zone.text);
+    const struct zone *zone = zone_of(boat->facts.mounted_zone.value);
     bool between_hulls = zone != NULL && boat->catamaran && zone->in_hulls &&
                          zone->side == SIDE_NONE;
     bool of_catamarans = zone != NULL && !boat->catamaran && zone->catamaran_only;
     return between_hulls || of_catamarans ? NULL : zone;
 }
 
-static enum facing facing_of(const char *word)
-{
-    static const char *const words[] = {
-        [FACING_BOW] = "bow", [FACING_STARBOARD] = "starboard", [FACING_STERN] = "stern",
-        [FACING_PORT] = "port"};
-    for (int facing = FACING_BOW; facing <= FACING_PORT; facing++)
-        if (text_equal(words[facing], word))
-            return (enum facing)facing;
-    return FACING_BOW;
-}
-
 static void here_make(struct composing *composing, struct safety_plan *plan)
 {
-    static const enum word facing_words[] = {
+    static const enum word here_words[] = {
         [FACING_BOW] = WORD_HERE_BOW, [FACING_STARBOARD] = WORD_HERE_STARBOARD,
         [FACING_STERN] = WORD_HERE_STERN, [FACING_PORT] = WORD_HERE_PORT};
     const struct boat *boat = composing->in->boat;
     const struct zone *zone = zone_hung_in(boat);
-    if (zone == NULL || boat->facts.mounted_faces.text == NULL)
+    if (zone == NULL || boat->facts.mounted_faces.value == FACING_NONE)
         return;
     struct equipment hung = {.place_zone = zone, .place_side = zone->side,
                              .place = boat->facts.mounted.node->place};
     plan->here_given = true;
     plan->here = marker_of(boat, &hung);
-    plan->facing = facing_of(boat->facts.mounted_faces.text);
+    plan->facing = boat->facts.mounted_faces.value;
     plan->here_word = words_get(composing->in->words, WORD_HERE);
-    plan->here_words = words_get(composing->in->words, facing_words[plan->facing]);
+    plan->here_words = words_get(composing->in->words, here_words[plan->facing]);
 }
 
 void safety_plan_notes(const struct boat *boat, struct problems *problems)
 {
-    if (boat->facts.mounted_zone.text == NULL || boat->facts.mounted_faces.text == NULL)
+    if (boat->facts.mounted_zone.value == ZONE_NONE ||
+        boat->facts.mounted_faces.value == FACING_NONE)
         problem_add(problems, SEVERITY_NOTE, boat->place,
                     "add to boat: the place where her cards hang, and which way one looks who "
                     "reads them there:\n  mounted: {zone: , faces: (bow or stern or port or "
@@ -197,7 +187,7 @@ void safety_plan_notes(const struct boat *boat, struct problems *problems)
         problem_add(problems, SEVERITY_NOTE, boat->facts.mounted_zone.place,
                     "name a zone that this kind of boat has, and one of one hull",
                     "mounted: no single place on this boat is called %s: the safety plan shows no "
-                    "YOU ARE HERE", boat->facts.mounted_zone.text);
+                    "YOU ARE HERE", zone_word(boat->facts.mounted_zone.value));
 }
 
 /* ---- what the set stands on ---- */

@@ -16,8 +16,8 @@ const struct said *said_take(struct composing *composing, const struct said_list
 /* Both cards of one engine space, or one of them of none. */
 static bool same_space(const struct composing *composing, const struct slot *slot)
 {
-    return slot->space == NULL || composing->slot->space == NULL ||
-           text_equal(slot->space, composing->slot->space);
+    return slot->space == ZONE_NONE || composing->slot->space == ZONE_NONE ||
+           slot->space == composing->slot->space;
 }
 
 const char *card_numbers(struct composing *composing, const char *procedure_key)

@@ -68,7 +68,7 @@ static const char *cell_name(const struct composing *composing, const struct equ
 {
     const struct words *words = composing->in->words;
     const char *zone = gear->place_zone == NULL ? ""
-                                                : words_zone(words, gear->place_zone->key);
+                                                : words_zone(words, gear->place_zone->id);
     const char *name = gear->name.text == NULL ? words_item(words, gear->item.value)
                                                : gear->name.text;
     return text_format(composing->arena, "%s, %s", zone, name);

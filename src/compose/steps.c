@@ -50,7 +50,8 @@ static void gear_fill(struct composing *composing, const struct procedure_step *
         .uses = list_of(taken == NULL ? NULL : &taken->uses, &step->uses),
         .also = list_of(taken == NULL ? NULL : &taken->also, &step->also),
         .when = taken == NULL ? NULL : taken->when, .undecided = undecided,
-        .within = OF_CASE(taken, step, within), .state = OF_CASE(taken, step, state),
+        .within = taken == NULL ? step->within.value : taken->within.value,
+        .state = OF_CASE(taken, step, state),
         .shows = OF_CASE(taken, step, shows)};
     if (uses_table(step, wants.uses))
         table_make(composing, wants.uses->items[0].value, wants.state, out);

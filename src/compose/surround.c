@@ -107,8 +107,8 @@ static void plan_words_make(struct composing *composing, struct card *card)
 /* Has the zone a port and a starboard part of its own? */
 static bool is_sided_family(const struct zone *zone)
 {
-    for (size_t i = 0; zone_at(i) != NULL; i++)
-        if (zone_at(i)->side == SIDE_PORT && text_equal(zone_at(i)->family, zone->key))
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
+        if (zone_of(key)->side == SIDE_PORT && zone_of(key)->family == zone->id)
             return true;
     return false;
 }
@@ -144,16 +144,16 @@ static void plan_zones_make(struct composing *composing, struct card *card)
     enum plan_part part = card->safety == NULL ? PLAN_PART_WHOLE : card->safety->part;
     struct plan_zone *zones = NULL;
     size_t room = 0;
-    for (size_t i = 0; zone_at(i) != NULL; i++) {
-        const struct zone *zone = zone_at(i);
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
+        const struct zone *zone = zone_of(key);
         bool deck_landmark = part == PLAN_PART_DECK &&
-                             (text_equal(zone->key, "coachroof") ||
-                              (!catamaran && text_equal(zone->key, "foredeck")));
+                             (key == ZONE_coachroof ||
+                              (!catamaran && key == ZONE_foredeck));
         if (!of_part(zone, part) || !(is_landmark(zone, catamaran) || deck_landmark))
             continue;
         zones = arena_grow(composing->arena, zones, card->plan_zone_count, &room, sizeof *zones);
         zones[card->plan_zone_count++] = (struct plan_zone){
-            zone, words_zone(composing->in->words, zone->key)};
+            zone, words_zone(composing->in->words, key)};
     }
     card->plan_zones = zones;
 }

@@ -21,18 +21,40 @@ static void unfinished_remove(void)
     unfinished = NULL;
 }
 
+/* How to mend what the system refused. */
+static const char *refusal_remedy(int error)
+{
+    switch (error) {
+    case ENOSPC:
+    case EDQUOT:
+        return "make room on the disk, or name another folder";
+    case EROFS:
+        return "name a folder on a disk that can be written";
+    case EACCES:
+    case EPERM:
+        return "look at the folder's owner and rights, or name another folder";
+    case ENOENT:
+        return "make the folder that it would stand in, or name another";
+    case ENAMETOOLONG:
+        return "name it shorter";
+    default:
+        return "look at the disk, or name another folder";
+    }
+}
+
 /* Tells that the system refused; the reason is taken from errno. Always false. */
 static bool system_refused(struct problems *problems, const char *what, const char *path,
                            int error)
 {
-    problem_add(problems, SEVERITY_FAILURE, (struct place){0}, NULL, "%s %s: %s", what, path,
-                strerror(error));
+    problem_add(problems, SEVERITY_FAILURE, (struct place){0}, refusal_remedy(error),
+                "%s %s: %s", what, path, strerror(error));
     return false;
 }
 
-static bool use_refused(struct problems *problems, const char *path, const char *why)
+static bool use_refused(struct problems *problems, const char *path, const char *why,
+                        const char *remedy)
 {
-    problem_add(problems, SEVERITY_USE, (struct place){0}, NULL, "%s %s", path, why);
+    problem_add(problems, SEVERITY_USE, (struct place){0}, remedy, "%s %s", path, why);
     return false;
 }
 
@@ -48,7 +70,8 @@ bool folder_ready(const char *folder, struct arena *arena, struct problems *prob
     if (stat(folder, &status) != 0)
         return system_refused(problems, "cannot look at", folder, errno);
     if (!S_ISDIR(status.st_mode))
-        return use_refused(problems, folder, "is not a folder");
+        return use_refused(problems, folder, "is not a folder",
+                           "name a folder, or one that is yet to be made");
     return true;
 }
 
@@ -235,7 +258,8 @@ bool file_put(const char *folder, const char *name, struct bytes content, struct
     int error;
 
     if (text_empty(name) || strchr(name, '/'))
-        return use_refused(problems, name, "is not the name of a file");
+        return use_refused(problems, name, "is not the name of a file",
+                           "name it without a slash");
     path = text_format(arena, "%s/%s", folder, name);
     if (!target_replaceable(path, problems))
         return false;

@@ -4,10 +4,10 @@
 
 static void words_add(struct text_builder *out, const struct condition *condition, bool nested);
 
-static void values_add(struct text_builder *out, const struct condition *condition)
+static void zones_add(struct text_builder *out, const struct condition *condition)
 {
-    for (size_t i = 0; i < condition->word_count; i++)
-        text_add_format(out, "%s%s", i == 0 ? "" : " or ", condition->words[i]);
+    for (size_t i = 0; i < condition->zone_count; i++)
+        text_add_format(out, "%s%s", i == 0 ? "" : " or ", zone_word(condition->zones[i]));
 }
 
 /* Where the run of children that ask the same of several items ends. */
@@ -59,14 +59,14 @@ static void group_add(struct text_builder *out, const struct condition *group, b
     text_add(out, bracketed ? ")" : "");
 }
 
-static void boat_add(struct text_builder *out, const char *word)
+static void boat_add(struct text_builder *out, enum trait trait)
 {
-    if (text_equal(word, "gas"))
+    if (trait == TRAIT_GAS)
         text_add(out, "the boat carries gas");
-    else if (text_equal(word, "dsc"))
+    else if (trait == TRAIT_DSC)
         text_add(out, "the boat can send a digital alert");
     else
-        text_add_format(out, "the boat is a %s", word);
+        text_add_format(out, "the boat is a %s", trait_words[trait - 1]);
 }
 
 static void words_add(struct text_builder *out, const struct condition *condition, bool nested)
@@ -80,26 +80,26 @@ static void words_add(struct text_builder *out, const struct condition *conditio
         break;
     case CONDITION_INSIDE:
         text_add_format(out, "%s inside ", item_word(condition->item));
-        values_add(out, condition);
+        zones_add(out, condition);
         break;
     case CONDITION_IS:
-        text_add_format(out, "%s %s = ", item_word(condition->item), condition->field);
-        values_add(out, condition);
+        text_add_format(out, "%s %s = %s", item_word(condition->item), condition->field,
+                        condition->value);
         break;
     case CONDITION_CUTS:
         text_add_format(out, "%s cuts %s", item_word(condition->item),
                         item_word(condition->other));
         break;
     case CONDITION_REACH:
-        text_add_format(out, "%s reached from ", item_word(condition->item));
-        values_add(out, condition);
+        text_add_format(out, "%s reached from %s", item_word(condition->item),
+                        reach_words[condition->reach - 1]);
         break;
     case CONDITION_BEYOND:
-        text_add_format(out, "a %s not reached from ", item_word(condition->item));
-        values_add(out, condition);
+        text_add_format(out, "a %s not reached from %s", item_word(condition->item),
+                        reach_words[condition->reach - 1]);
         break;
     case CONDITION_BOAT:
-        boat_add(out, condition->words[0]);
+        boat_add(out, condition->trait);
         break;
     case CONDITION_SURELY:
         text_add(out, "recorded so: ");

@@ -52,8 +52,8 @@ void steps_tell(const struct explaining *explaining);
 const struct item_values *step_uses(const struct card_step *step);
 const struct item_values *step_also(const struct card_step *step);
 
-/* How far the step lets people go for gear, a reach_word; NULL: any. */
-const char *step_within(const struct card_step *step);
+/* How far the step lets people go for gear. */
+enum reach step_within(const struct card_step *step);
 
 /* On what the step or the words with cases stand, and what the record says of it. */
 void only_where_tell(const struct explaining *explaining, size_t indent,

@@ -75,7 +75,7 @@ static bool is_told(const struct record_list *list, const struct equipment *gear
     if (having->kind == CONDITION_CUTS)
         return gear_cuts(gear, having->other);
     if (having->kind == CONDITION_BEYOND)
-        return !gear_within(list->explaining->composing, gear, having->words[0]);
+        return !gear_within(list->explaining->composing, gear, having->reach);
     return condition_admits(list->explaining->composing, having, gear);
 }
 
@@ -90,7 +90,7 @@ static void gear_without_row_tell(const struct record_list *list, enum item_key 
 }
 
 /* What the record says of the engine of that space where it has no piece for it. */
-static void engine_tell(const struct record_list *list, enum item_key item, const char *space)
+static void engine_tell(const struct record_list *list, enum item_key item, enum zone_key space)
 {
     const struct explaining *explaining = list->explaining;
     const struct boat *boat = explaining->card->boat_record;
@@ -98,21 +98,21 @@ static void engine_tell(const struct record_list *list, enum item_key item, cons
     const struct equipment *other = entry_of(boat, item);
     if (absence != NULL)
         placed_tell(explaining, list->indent, absence->place, "record: %s not fitted for %s",
-                    item_word(item), space);
+                    item_word(item), zone_word(space));
     else if (other != NULL)
         placed_tell(explaining, list->indent, other->place,
                     "record: %s not recorded for %s, only for the other engine",
-                    item_word(item), space);
+                    item_word(item), zone_word(space));
     else
         line_tell(explaining, list->indent, "record: %s not recorded for %s", item_word(item),
-                  space);
+                  zone_word(space));
 }
 
 /* `asked`: by a condition; what a step has gear for is told by its rows. */
 static void fitted_tell(struct record_list *list, enum item_key item, bool asked)
 {
     const struct boat *boat = list->explaining->card->boat_record;
-    const struct absence *whole = boat_absence(boat, item, NULL);
+    const struct absence *whole = boat_absence(boat, item, ZONE_NONE);
     size_t told = 0;
     if (!ask(list, item, NULL))
         return;
@@ -161,8 +161,8 @@ static void field_tell(struct record_list *list, enum item_key item, const char 
 
 static bool inside_here(const struct explaining *explaining, const struct equipment *gear)
 {
-    const char *space = explaining->card->space;
-    return space != NULL &&
+    enum zone_key space = explaining->card->space;
+    return space != ZONE_NONE &&
            gear_inside(explaining->composing, gear, &space, 1) == TRUTH_YES;
 }
 
@@ -173,7 +173,7 @@ static const char *reach_told(const struct explaining *explaining, const struct 
     if (inside_here(explaining, gear))
         return "inside the space of this card: out of reach";
     if (reach < REACH_BELOW)
-        return text_format(explaining->arena, "reached from %s", reach_words[reach]);
+        return text_format(explaining->arena, "reached from %s", reach_words[reach - 1]);
     return gear_reach(gear) < REACH_BELOW ? "in the locker where vapour lies: counts as below"
                                           : "reached from below only";
 }
@@ -237,15 +237,15 @@ static void dsc_tell(struct record_list *list, const struct boat *boat)
 }
 
 /* What she is, in the word that the condition asks for. */
-static void boat_word_tell(struct record_list *list, const char *word)
+static void trait_tell(struct record_list *list, enum trait trait)
 {
     const struct boat *boat = list->explaining->card->boat_record;
-    bool gas = text_equal(word, "gas"), dsc = text_equal(word, "dsc");
-    if (!ask(list, ITEM_NONE, gas || dsc ? word : "type"))
+    bool of_hull = trait == TRAIT_MONOHULL || trait == TRAIT_CATAMARAN;
+    if (!ask(list, ITEM_NONE, of_hull ? "type" : trait_words[trait - 1]))
         return;
-    if (gas)
+    if (trait == TRAIT_GAS)
         gas_tell(list, boat);
-    else if (dsc)
+    else if (trait == TRAIT_DSC)
         dsc_tell(list, boat);
     else
         placed_tell(list->explaining, list->indent, boat->facts.type.place,
@@ -311,7 +311,7 @@ static void condition_tell(struct record_list *list, const struct condition *con
         reach_tell(list, condition->item);
         break;
     case CONDITION_BOAT:
-        boat_word_tell(list, condition->words[0]);
+        trait_tell(list, condition->trait);
         break;
     case CONDITION_SURELY:
     case CONDITION_ALL:
@@ -349,7 +349,7 @@ void said_record_tell(const struct explaining *explaining, size_t indent,
 static void left_out_gear_tell(struct record_list *list, enum item_key item)
 {
     const struct explaining *explaining = list->explaining;
-    const char *within = step_within(list->step);
+    enum reach within = step_within(list->step);
     const struct equipment *gear;
     size_t index = 0;
     while ((gear = gear_next(explaining->composing, item, &index)) != NULL) {
@@ -358,7 +358,8 @@ static void left_out_gear_tell(struct record_list *list, enum item_key item)
         if (gear_within(explaining->composing, gear, within))
             GEAR_TELL(list, gear, "%s", "left out: the case asks for others");
         else
-            GEAR_TELL(list, gear, "left out: not reached from %s, but %s", within,
+            GEAR_TELL(list, gear, "left out: not reached from %s, but %s",
+                      reach_words[within - 1],
                       reach_told(explaining, gear));
     }
 }

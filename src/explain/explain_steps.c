@@ -19,9 +19,9 @@ const struct item_values *step_also(const struct card_step *step)
     return list_of(step->taken == NULL ? NULL : &step->taken->also, &step->step->also);
 }
 
-const char *step_within(const struct card_step *step)
+enum reach step_within(const struct card_step *step)
 {
-    return step->taken == NULL ? step->step->within.text : step->taken->within.text;
+    return step->taken == NULL ? step->step->within.value : step->taken->within.value;
 }
 
 /* ---- cases ---- */

@@ -51,8 +51,8 @@ static void head_tell(const struct explaining *explaining)
                 card->procedure_key);
     placed_tell(explaining, INDENT_REASON, card->boat_record->place, "boat %s",
                 card->boat_record->key);
-    if (card->space != NULL)
-        line_tell(explaining, INDENT_REASON, "engine space: %s", card->space);
+    if (card->space != ZONE_NONE)
+        line_tell(explaining, INDENT_REASON, "engine space: %s", zone_word(card->space));
     signs_tell(explaining);
     if (!text_empty(card->mark))
         line_tell(explaining, INDENT_REASON, "marks: %s", card->mark);

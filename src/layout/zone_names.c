@@ -86,7 +86,7 @@ static void name_place(struct naming *naming, const struct plan_zone *plan_zone)
     struct area box;
     if (!name_find(naming, plan_zone->zone, width, height, &box))
         return;
-    if (text_equal(plan_zone->zone->key, "trampoline"))
+    if (plan_zone->zone->id == ZONE_trampoline)
         sheet_box(sheet, (struct area){box.x - NAME_GAP, box.y, box.width + 2 * NAME_GAP,
                                        box.height}, INK_WHITE, INK_NONE, 0, 0);
     sheet_text(sheet, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,

@@ -44,9 +44,19 @@ static void list_note(struct asking *asking, const struct item_values *items)
 
 /* ---- conditions ---- */
 
-static bool is_hull(const char *word)
+/* Does the condition ask whether she is a boat of another type? */
+static bool asks_other_type(const struct asking *asking, const struct condition *condition)
 {
-    return text_equal(word, "monohull") || text_equal(word, "catamaran");
+    return condition->kind == CONDITION_BOAT &&
+           ((condition->trait == TRAIT_MONOHULL && !text_equal(asking->type, "monohull")) ||
+            (condition->trait == TRAIT_CATAMARAN && !text_equal(asking->type, "catamaran")));
+}
+
+static bool asks_this_type(const struct asking *asking, const struct condition *condition)
+{
+    return condition->kind == CONDITION_BOAT &&
+           ((condition->trait == TRAIT_MONOHULL && text_equal(asking->type, "monohull")) ||
+            (condition->trait == TRAIT_CATAMARAN && text_equal(asking->type, "catamaran")));
 }
 
 /* Can the condition hold on no boat of the type that is asked for? */
@@ -56,12 +66,11 @@ static bool ruled_out(const struct asking *asking, const struct condition *condi
     if (condition == NULL || asking->type == NULL)
         return false;
     if (condition->kind == CONDITION_BOAT)
-        return is_hull(condition->words[0]) && !text_equal(condition->words[0], asking->type);
+        return asks_other_type(asking, condition);
     for (size_t i = 0; i < condition->child_count; i++) {
         const struct condition *child = condition->children[i];
         out += ruled_out(asking, child) ? 1 : 0;
-        same += child->kind == CONDITION_BOAT && is_hull(child->words[0]) &&
-                !ruled_out(asking, child) ? 1 : 0;
+        same += asks_this_type(asking, child) ? 1 : 0;
     }
     if (condition->kind == CONDITION_ALL || condition->kind == CONDITION_SURELY)
         return out > 0;
@@ -169,9 +178,9 @@ static const struct zone *zone_of_type(const struct zone *usual, const char *typ
 {
     if (!text_equal(type, "catamaran"))
         return usual;
-    for (size_t i = 0; zone_at(i) != NULL; i++)
-        if (zone_at(i)->catamaran_only && text_equal(zone_at(i)->family, usual->key))
-            return zone_at(i);
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
+        if (zone_of(key)->catamaran_only && zone_of(key)->family == usual->id)
+            return zone_of(key);
     return usual;
 }
 
@@ -182,7 +191,7 @@ static struct asked_item asked_make(const struct asking *asking, enum item_key i
     const struct field **facts = arena_array(asking->arena, table->count, sizeof *facts);
     struct asked_item asked = {
         .kind = kind, .facts = facts,
-        .usual = zone_of_type(zone_find(kind->usual_zone), asking->type)};
+        .usual = zone_of_type(zone_of(kind->usual_zone), asking->type)};
     for (size_t i = 0; i < table->count; i++)
         if (fact_asked(asking, &asking->items[item], kind, i))
             facts[asked.fact_count++] = &table->fields[i];
@@ -199,7 +208,7 @@ static int leg_of(const struct zone *zone)
 {
     if (zone->level != LEVEL_BELOW)
         return 0;
-    return middle_of(zone) <= middle_of(zone_find("companionway")) ? 1 : 2;
+    return middle_of(zone) <= middle_of(zone_of(ZONE_companionway)) ? 1 : 2;
 }
 
 static int by_walk(const void *a, const void *b)

@@ -54,9 +54,9 @@ static void key_unique_check(const struct authority *rows, size_t index,
 }
 
 const struct authorities *authorities_read(const struct source *source, struct arena *arena,
-                                           struct problems *problems)
+                                           struct problems *all)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     struct authority_file file = {0};
     section_read(yaml_tree_read(source, arena, problems), &file_table, &file, arena, problems);
     size_t count = entries_count(&file.sources, "sources", problems);
@@ -69,7 +69,7 @@ const struct authorities *authorities_read(const struct source *source, struct a
     struct authorities *authorities = arena_alloc(arena, sizeof *authorities);
     authorities->rows = rows;
     authorities->count = count;
-    return errors_so_far(problems) == before ? authorities : NULL;
+    return problems_settle(all, problems) ? authorities : NULL;
 }
 
 const struct authority *authority_find(const struct authorities *authorities, const char *key)

@@ -6,11 +6,8 @@
 #include "number.h"
 #include "text.h"
 
-const char *const reach_words[] = {
-    [REACH_OPEN_DECK] = "open_deck", [REACH_DECK] = "deck",
-    [REACH_COMPANIONWAY] = "companionway", NULL};
-
-const char *const boat_words[] = {"monohull", "catamaran", "gas", "dsc", NULL};
+const char *const reach_words[] = {REACH_LIST(CHOICE_WORD) NULL};
+const char *const trait_words[] = {TRAIT_LIST(CHOICE_WORD) NULL};
 
 void condition_fail(const struct condition_reading *reading, struct gathering *into,
                     struct place place, const char *remedy, const char *what)
@@ -118,22 +115,12 @@ void not_fitted_read(const struct condition_reading *reading,
     items_read(reading, node, into, CONDITION_NOT_FITTED);
 }
 
-static void words_put(const struct condition_reading *reading, struct condition *condition,
-                      const char *word)
-{
-    const char **words = arena_array(reading->arena, 1, sizeof *words);
-    words[0] = word;
-    condition->words = words;
-    condition->word_count = 1;
-}
-
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                            struct gathering *into)
 {
-    unsigned type = known_scalar(reading, into, node, boat_words, "kind of boat");
-    if (type > 0)
-        words_put(reading, condition_gather(reading, into, CONDITION_BOAT, node->place),
-                  boat_words[type - 1]);
+    enum trait trait = known_scalar(reading, into, node, trait_words, "kind of boat");
+    if (trait != TRAIT_NONE)
+        condition_gather(reading, into, CONDITION_BOAT, node->place)->trait = trait;
 }
 
 /* ---- inside, cuts, reach, is ---- */
@@ -141,15 +128,11 @@ void boat_type_read(const struct condition_reading *reading, const struct yaml_n
 static void zones_read(const struct condition_reading *reading, const struct yaml_node *node,
                        struct gathering *into, struct condition *condition)
 {
-    size_t count = 0;
-    const struct yaml_node *const *zones = as_list(reading, into, &node, &count);
-    const char **words = arena_array(reading->arena, count, sizeof *words);
-    for (size_t i = 0; i < count; i++) {
-        unsigned zone = known_scalar(reading, into, zones[i], zone_key_list, "zone");
-        words[i] = zone == 0 ? NULL : zone_key_list[zone - 1];
-    }
-    condition->words = words;
-    condition->word_count = count;
+    const struct yaml_node *const *nodes = as_list(reading, into, &node, &condition->zone_count);
+    enum zone_key *zones = arena_array(reading->arena, condition->zone_count, sizeof *zones);
+    for (size_t i = 0; i < condition->zone_count; i++)
+        zones[i] = known_scalar(reading, into, nodes[i], zone_key_list, "zone");
+    condition->zones = zones;
 }
 
 void inside_read(const struct condition_reading *reading, const struct yaml_node *node,
@@ -191,11 +174,11 @@ static void distance_read(const struct condition_reading *reading, const struct 
     for (size_t i = 0; i < node->count; i++) {
         const struct yaml_pair *pair = &node->pairs[i];
         enum item_key item = item_of(reading, into, pair);
-        unsigned reach = known_scalar(reading, into, pair->value, reach_words, "reach");
+        enum reach reach = known_scalar(reading, into, pair->value, reach_words, "reach");
         struct condition *condition =
             condition_gather(reading, into, kind, pair->key_place);
         condition->item = item;
-        words_put(reading, condition, reach == 0 ? NULL : reach_words[reach - 1]);
+        condition->reach = reach;
     }
 }
 
@@ -246,6 +229,11 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
         condition_fail(reading, into, value->place, "write one value",
                        text_format(reading->arena, "%s needs one value", field->key));
         return false;
+    case FIELD_WORDING: case FIELD_WORDINGS:
+        condition_fail(reading, into, value->place, "ask about a field with choices",
+                       text_format(reading->arena, "%s is written in words of any language: `is` "
+                                   "cannot ask about it", field->key));
+        return false;
     case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",
@@ -270,7 +258,7 @@ static void field_value_read(const struct condition_reading *reading, enum item_
     struct condition *condition = condition_gather(reading, into, CONDITION_IS, pair->key_place);
     condition->item = item;
     condition->field = field->key;
-    words_put(reading, condition, pair->value->text);
+    condition->value = pair->value->text;
 }
 
 void is_read(const struct condition_reading *reading, const struct yaml_node *node,

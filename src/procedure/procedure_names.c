@@ -177,10 +177,10 @@ static void leads_check(const struct procedure_set *set, const struct procedure 
 }
 
 bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
-                         struct problems *problems)
+                         struct problems *all)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     for (size_t i = 0; i < set->count; i++)
         leads_check(set, set->rows[i], arena, problems);
-    return errors_so_far(problems) == before;
+    return problems_settle(all, problems);
 }

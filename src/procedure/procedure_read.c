@@ -250,9 +250,9 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
 
 const struct procedure *procedure_read(const struct procedure_files *files,
                                        const struct authorities *authorities,
-                                       struct arena *arena, struct problems *problems)
+                                       struct arena *arena, struct problems *all)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     struct procedure *procedure = arena_alloc(arena, sizeof *procedure);
     struct procedure_reading reading = {.files = files, .procedure = procedure,
                                         .authorities = authorities, .arena = arena,
@@ -263,5 +263,5 @@ const struct procedure *procedure_read(const struct procedure_files *files,
         logic_read(&reading, root);
     else
         section_read(root, &file_table, &(struct procedure_file){0}, arena, problems);
-    return root != NULL && errors_so_far(problems) == before ? procedure : NULL;
+    return problems_settle(all, problems) && root != NULL ? procedure : NULL;
 }

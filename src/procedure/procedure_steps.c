@@ -38,7 +38,7 @@ static const struct field step_rows[] = {
              .about = "zones: the gear as a table by zone"),
     STEP_ROW("lethal", step.lethal_ids, FIELD_LIST,
              .about = "what kills here, printed with it: ids of texts"),
-    STEP_ROW("within", step.within, FIELD_CHOICE, .choices = reach_words,
+    STEP_ROW("within", step.within, FIELD_ENUM, .choices = reach_words,
              .about = "how far one may go for its gear; what is farther is not offered"),
     STEP_ROW("state", step.state, FIELD_CHOICE, .choices = states,
              .about = "how its gear is left: on (open), off (shut)"),
@@ -59,7 +59,7 @@ static const struct field case_rows[] = {
              .about = "gear shown when fitted"),
     CASE_ROW("lethal", step_case.lethal_ids, FIELD_LIST,
              .about = "what kills here, if another: ids of texts"),
-    CASE_ROW("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
+    CASE_ROW("within", step_case.within, FIELD_ENUM, .choices = reach_words,
              .about = "how far one may go for its gear, if another"),
     CASE_ROW("state", step_case.state, FIELD_CHOICE, .choices = states,
              .about = "how its gear is left, if another"),
@@ -260,7 +260,7 @@ static void case_complete(const struct procedure_reading *reading, struct step_c
         step_case->act = step->act;
     if (step_case->because.text == NULL)
         step_case->because = step->because;
-    if (step_case->within.text == NULL)
+    if (step_case->within.value == REACH_ANY)
         step_case->within = step->within;
     if (step_case->state.text == NULL)
         step_case->state = step->state;

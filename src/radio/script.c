@@ -70,8 +70,8 @@ static const char *mmsi_said(const struct script_request *request, const struct 
 static const char *description_of(const struct boat *boat, struct arena *arena)
 {
     const struct boat_facts *facts = &boat->facts;
-    const char *looks = text_empty(facts->looks.text) ? NULL
-        : text_upper(arena, facts->looks.text);
+    const char *english = text_for(&facts->looks, "en");
+    const char *looks = text_empty(english) ? NULL : text_upper(arena, english);
     if (!facts->loa_m.given)
         return looks;
     const char *length = number_text_milli(arena, facts->loa_m.milli);

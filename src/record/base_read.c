@@ -102,14 +102,15 @@ static const struct field approval_rows[] = {
     ROW(struct approval, card, FIELD_TEXT, .required = true, .about = "the card"),
     ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
         .about = "of who approved it"),
-    ROW(struct approval, qualification, FIELD_TEXT, .required = true,
+    ROW(struct approval, qualification, FIELD_WORDING, .required = true,
         .about = "what qualifies them"),
     ROW(struct approval, date, FIELD_DATE, .required = true, .about = "when"),
     ROW(struct approval, until, FIELD_DATE, .required = true, .about = "how long it holds"),
 };
 static const struct field rule_rows[] = {
     ROW(struct local_rule, card, FIELD_TEXT, .required = true, .about = "the card"),
-    ROW(struct local_rule, rule, FIELD_TEXT, .required = true, .about = "the rule, in few words"),
+    ROW(struct local_rule, rule, FIELD_WORDING, .required = true,
+        .about = "the rule, in few words"),
     ROW(struct local_rule, source, FIELD_TEXT, .required = true, .about = "who made the rule"),
 };
 static const struct field_table approval_table = TABLE("approval", approval_rows);
@@ -347,15 +348,15 @@ static struct base_record *file_read(const struct yaml_node *root, const struct 
 }
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
-                                    struct problems *problems, bool *sound)
+                                    struct problems *all, bool *sound)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     const struct base_record *base = NULL;
     if (root != NULL && root->kind == YAML_MAPPING)
         base = file_read(root, source, arena, problems);
     else
         section_read(root, &file_table, &(struct base_file){0}, arena, problems);
-    *sound = base != NULL && errors_so_far(problems) == before;
+    *sound = problems_settle(all, problems) && base != NULL;
     return base;
 }

@@ -78,27 +78,26 @@ void absences_read(struct boat_reading *reading, const struct node_value *list)
 
 /* ---- asking ---- */
 
-static bool list_covers(const struct list_value *spaces, const char *space)
+static bool list_covers(const struct zone_values *spaces, enum zone_key space)
 {
-    const struct zone *zone = zone_find(space);
-    for (size_t i = 0; zone != NULL && i < spaces->count; i++)
-        if (spaces->items[i].text != NULL && zone_within(zone, spaces->items[i].text))
+    for (size_t i = 0; i < spaces->count; i++)
+        if (zone_within(zone_of(space), spaces->items[i].value))
             return true;
     return false;
 }
 
-bool gear_serves(const struct equipment *gear, const char *space)
+bool gear_serves(const struct equipment *gear, enum zone_key space)
 {
     return list_covers(&gear->serves, space);
 }
 
 const struct absence *boat_absence(const struct boat *boat, enum item_key item,
-                                   const char *space)
+                                   enum zone_key space)
 {
     for (size_t i = 0; i < boat->absence_count; i++) {
         const struct absence *absence = &boat->absences[i];
         if (absence->item.value == item &&
-            (absence->whole || (space != NULL && list_covers(&absence->serves, space))))
+            (absence->whole || list_covers(&absence->serves, space)))
             return absence;
     }
     return NULL;
@@ -109,8 +108,8 @@ static bool nowhere_fitted(const struct boat *boat, enum item_key item)
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (boat_absence(boat, item, boat->engine_spaces[i]) == NULL)
-            return boat_absence(boat, item, NULL) != NULL;
-    return boat->engine_space_count > 0 || boat_absence(boat, item, NULL) != NULL;
+            return boat_absence(boat, item, ZONE_NONE) != NULL;
+    return boat->engine_space_count > 0 || boat_absence(boat, item, ZONE_NONE) != NULL;
 }
 
 static bool is_piece_of(const struct equipment *gear, enum item_key item)
@@ -126,10 +125,10 @@ enum answer boat_fitted(const struct boat *boat, enum item_key item)
     return nowhere_fitted(boat, item) ? ANSWER_NO : ANSWER_NOT_RECORDED;
 }
 
-enum answer boat_fitted_for(const struct boat *boat, enum item_key item, const char *space)
+enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zone_key space)
 {
     bool may_serve = false;
-    if (space == NULL || boat->engine_space_count < 2)
+    if (space == ZONE_NONE || boat->engine_space_count < 2)
         return boat_fitted(boat, item);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
@@ -150,13 +149,13 @@ enum answer boat_fitted_for(const struct boat *boat, enum item_key item, const c
  * or that says of none whom it serves, of a kind that is for all. */
 static const struct equipment *piece_against(const struct boat_reading *reading,
                                              const struct absence *absence,
-                                             const struct text_value *space)
+                                             enum zone_key space)
 {
     for (size_t i = 0; i < reading->gear_count; i++) {
         const struct equipment *gear = &reading->gear[i];
         if (gear->kind == NULL || gear->item.value != absence->item.value)
             continue;
-        if (gear_serves(gear, space->text) || (!gear->serves.given && !gear->kind->by_engine))
+        if (gear_serves(gear, space) || (!gear->serves.given && !gear->kind->by_engine))
             return gear;
     }
     return NULL;
@@ -171,7 +170,8 @@ static const char *fitted_remedy(const struct boat_reading *reading, enum item_k
             return text_format(reading->arena,
                                "keep the one that is true; if %s alone has none, write\n"
                                "  - {item: %s, serves: [%s]}",
-                               boat->engine_spaces[i], item_word(item), boat->engine_spaces[i]);
+                               zone_word(boat->engine_spaces[i]), item_word(item),
+                               zone_word(boat->engine_spaces[i]));
     return "keep the one that is true";
 }
 
@@ -190,14 +190,14 @@ static void fitted_tell(const struct boat_reading *reading, const struct absence
 static void serving_tell(const struct boat_reading *reading, const struct absence *absence)
 {
     for (size_t i = 0; i < absence->serves.count; i++) {
-        const struct text_value *space = &absence->serves.items[i];
-        const struct equipment *gear =
-            space->text == NULL ? NULL : piece_against(reading, absence, space);
+        const struct zone_value *space = &absence->serves.items[i];
+        const struct equipment *gear = piece_against(reading, absence, space->value);
         if (gear != NULL)
             problem_add(reading->problems, SEVERITY_ERROR, space->place,
                         "keep the one that is true, or correct `serves` of the piece",
                         "%s for %s is in not_fitted, but the piece on line %d serves it",
-                        item_word(absence->item.value), space->text, gear->place.line);
+                        item_word(absence->item.value), zone_word(space->value),
+                        gear->place.line);
     }
 }
 
@@ -209,7 +209,7 @@ static bool said_by(const struct absence *first, const struct absence *again)
     if (first->whole || again->whole)
         return true;
     for (size_t i = 0; i < again->serves.count; i++)
-        if (list_covers(&first->serves, again->serves.items[i].text))
+        if (list_covers(&first->serves, again->serves.items[i].value))
             return true;
     return false;
 }

@@ -9,7 +9,6 @@
 #define BOAT(member, field_kind, ...) ROW(struct boat_facts, member, field_kind, __VA_ARGS__)
 #define RADIO(member, field_kind, ...) ROW(struct radio_facts, member, field_kind, __VA_ARGS__)
 
-static const char *const sides[] = {"port", "starboard", "centre", "both", NULL};
 #define LEFT_REMEDY "write port if it is the left of one who faces the bow"
 #define RIGHT_REMEDY "write starboard if it is the right of one who faces the bow"
 
@@ -30,31 +29,36 @@ static const char *const stops[] = {"electric", "mechanical", NULL};
 static const char *const valve_kinds[] = {"handwheel", "lever", "clip-on", NULL};
 static const char *const agents[] = {
     "powder", "foam", "co2", "clean_agent", "water_mist", "wet_chemical", "water", NULL};
-static const char *const directions[] = {"bow", "stern", "port", "starboard", NULL};
 static const char *const gases[] = {"butane", "propane", NULL};
 static const char *const gas_carried[] = {"none", "carried", NULL};
 static const char *const feeds[] = {"battery", "mains", NULL};
 static const char *const wearers[] = {"adult", "child", NULL};
 static const char *const lanyards[] = {"stowed", "made_fast", NULL};
+
+/* The engine spaces stand together among the zones. */
 static const char *const engine_space_keys[] = {
     "engine_space", "engine_space_port", "engine_space_starboard", NULL};
+_Static_assert(ZONE_engine_space_port == ZONE_engine_space + 1 &&
+                   ZONE_engine_space_starboard == ZONE_engine_space + 2,
+               "the choices of engine spaces are values of zones");
+#define ENGINE_SPACES .choices = engine_space_keys, .first = ZONE_engine_space
 
 static const struct field gear_rows[] = {
     GEAR(item, FIELD_ENUM, .required = true, .choices = item_key_list,
          .about = "what it is: a key of the register"),
     GEAR(tag, FIELD_TEXT, .about = "its own letter and number, fixed for the boat's life"),
-    GEAR(name, FIELD_TEXT, .about = "what tells it from its like, such as engine intake"),
-    GEAR(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
+    GEAR(name, FIELD_WORDING, .about = "what tells it from its like, such as engine intake"),
+    GEAR(zone, FIELD_ENUM, .required = true, .choices = zone_key_list,
          .about = "the part of the boat it is in"),
-    GEAR(side, FIELD_CHOICE, .choices = sides, .slips = side_slips,
+    GEAR(side, FIELD_ENUM, .choices = side_words, .slips = side_slips,
          .about = "which side, facing the bow"),
-    GEAR(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
-    GEAR(how, FIELD_TEXT, .about = "how it is worked, such as across pipe = shut"),
-    GEAR(inside, FIELD_WORDS, .choices = zone_key_list,
+    GEAR(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
+    GEAR(how, FIELD_WORDING, .about = "how it is worked, such as across pipe = shut"),
+    GEAR(inside, FIELD_ENUMS, .choices = zone_key_list,
          .about = "spaces one must open or enter to reach it; [] for none"),
     GEAR(cuts, FIELD_ENUMS, .choices = item_key_list,
          .about = "gear that loses its current when this is turned off; [] for none"),
-    GEAR(serves, FIELD_WORDS, .choices = engine_space_keys,
+    GEAR(serves, FIELD_ENUMS, ENGINE_SPACES,
          .about = "the engine spaces it belongs to, on a boat with two"),
     GEAR(count, FIELD_NUMBER, .low = 1000, .high = 99000, .whole = true,
          .about = "how many in this place"),
@@ -64,16 +68,16 @@ static const struct field gear_rows[] = {
     KEYED(struct equipment, "kind", kind_of, FIELD_CHOICE, .choices = valve_kinds,
           .about = "how the valve is turned or taken off"),
     GEAR(stop, FIELD_CHOICE, .choices = stops, .about = "how the engine is stopped"),
-    GEAR(space, FIELD_CHOICE, .choices = space_key_list,
+    GEAR(space, FIELD_ENUM, .choices = air_space_words,
          .about = "the space a battery shares its air with: a zone, or own_box"),
-    GEAR(vents_to, FIELD_TEXT, .about = "where its own vent leads"),
+    GEAR(vents_to, FIELD_WORDING, .about = "where its own vent leads"),
     GEAR(serial, FIELD_TEXT, .about = "the serial number"),
     GEAR(hex_id, FIELD_TEXT, .about = "the beacon's identity, in quotes"),
     GEAR(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
     GEAR(size, FIELD_TEXT, .about = "its size as written on it"),
-    GEAR(painter, FIELD_TEXT, .about = "where the raft's line is made fast"),
-    GEAR(release, FIELD_TEXT, .about = "how it is freed from its stowage"),
-    GEAR(handle, FIELD_TEXT, .about = "where its handle is kept"),
+    GEAR(painter, FIELD_WORDING, .about = "where the raft's line is made fast"),
+    GEAR(release, FIELD_WORDING, .about = "how it is freed from its stowage"),
+    GEAR(handle, FIELD_WORDING, .about = "where its handle is kept"),
     GEAR(kg, FIELD_NUMBER, .low = 100, .high = 60000, .about = "weight of the filling or the gear"),
     GEAR(litres, FIELD_NUMBER, .low = 100, .high = 1000000, .about = "how much it holds"),
     GEAR(persons, FIELD_NUMBER, .low = 1000, .high = 30000, .whole = true,
@@ -137,8 +141,8 @@ static const struct field boat_rows[] = {
     BOAT(persons_max, FIELD_NUMBER, .required = true, .low = 1000, .high = 30000, .whole = true,
          .about = "the most people allowed on board"),
     BOAT(flag, FIELD_TEXT, .any_word = true, .about = "the flag state, two letters"),
-    BOAT(looks, FIELD_TEXT, .about = "how she looks to a searcher"),
-    BOAT(engine_spaces, FIELD_WORDS, .choices = engine_space_keys,
+    BOAT(looks, FIELD_WORDING, .about = "how she looks to a searcher"),
+    BOAT(engine_spaces, FIELD_ENUMS, ENGINE_SPACES,
          .about = "the spaces with an engine in them"),
     BOAT(openings, FIELD_NUMBER, .low = 0, .high = 60000, .whole = true,
          .about = "openings in the hull below the waterline, counted from outside"),
@@ -158,16 +162,16 @@ static const struct field boat_rows[] = {
 };
 
 static const struct field mounted_rows[] = {
-    KEYED(struct boat_facts, "zone", mounted_zone, FIELD_CHOICE, .required = true,
+    KEYED(struct boat_facts, "zone", mounted_zone, FIELD_ENUM, .required = true,
           .choices = zone_key_list, .about = "the part of the boat they hang in"),
-    KEYED(struct boat_facts, "faces", mounted_faces, FIELD_CHOICE, .required = true,
-          .choices = directions, .about = "which way a reader of the card looks"),
+    KEYED(struct boat_facts, "faces", mounted_faces, FIELD_ENUM, .required = true,
+          .choices = facing_words, .about = "which way a reader of the card looks"),
 };
 
 static const struct field absence_rows[] = {
     ROW(struct absence, item, FIELD_ENUM, .required = true, .choices = item_key_list,
         .about = "what is not fitted: a key of the register"),
-    ROW(struct absence, serves, FIELD_WORDS, .required = true, .choices = engine_space_keys,
+    ROW(struct absence, serves, FIELD_ENUMS, .required = true, ENGINE_SPACES,
         .about = "the engine spaces that have none; where the boat has none at all, write the "
                  "name alone"),
 };
@@ -184,17 +188,17 @@ static const struct field radio_rows[] = {
     RADIO(call_sign, FIELD_TEXT, .any_word = true, .about = "the call sign, or none"),
     RADIO(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
     RADIO(tag, FIELD_TEXT, .about = "the set's tag"),
-    RADIO(zone, FIELD_CHOICE, .choices = zone_key_list, .about = "the part of the boat it is in"),
-    RADIO(side, FIELD_CHOICE, .choices = sides, .slips = side_slips,
+    RADIO(zone, FIELD_ENUM, .choices = zone_key_list, .about = "the part of the boat it is in"),
+    RADIO(side, FIELD_ENUM, .choices = side_words, .slips = side_slips,
           .about = "which side, facing the bow"),
-    RADIO(spot, FIELD_TEXT, .about = "where exactly, in a few words"),
-    RADIO(power_switch, FIELD_TEXT, .about = "the switch that gives it current"),
+    RADIO(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
+    RADIO(power_switch, FIELD_WORDING, .about = "the switch that gives it current"),
     RADIO(power_from_cockpit, FIELD_ANSWER,
           .about = "of a set on deck: can its switch be reached from the cockpit?"),
-    RADIO(distress_key, FIELD_TEXT,
+    RADIO(distress_key, FIELD_WORDING,
           .about = "how the distress key is uncovered, such as Lift the red lid"),
-    RADIO(second_station, FIELD_TEXT, .about = "a second handset, and where"),
-    RADIO(emergency_aerial, FIELD_TEXT, .about = "the spare aerial, and where"),
+    RADIO(second_station, FIELD_WORDING, .about = "a second handset, and where"),
+    RADIO(emergency_aerial, FIELD_WORDING, .about = "the spare aerial, and where"),
     RADIO(mmsi_programmed, FIELD_ANSWER, .about = "is the identity programmed into the set?"),
     RADIO(dsc, FIELD_ANSWER, .about = "can the set send a digital distress alert?"),
     RADIO(gnss, FIELD_ANSWER, .about = "does the set know the position?"),
@@ -202,11 +206,11 @@ static const struct field radio_rows[] = {
           .about = "seconds to hold the distress key"),
     RADIO(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
           .about = "height of the aerial above the water"),
-    RADIO(nature_steps, FIELD_LIST, .any_word = true,
+    RADIO(nature_steps, FIELD_WORDINGS, .any_word = true,
           .about = "the keys that choose the nature of distress"),
-    RADIO(urgency_steps, FIELD_LIST, .any_word = true,
+    RADIO(urgency_steps, FIELD_WORDINGS, .any_word = true,
           .about = "the keys that send an urgency call"),
-    RADIO(manual_position_steps, FIELD_LIST, .any_word = true,
+    RADIO(manual_position_steps, FIELD_WORDINGS, .any_word = true,
           .about = "the keys that enter a position"),
 };
 

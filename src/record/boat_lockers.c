@@ -6,13 +6,13 @@
 
 /* One locker that is opened for a piece of gear. */
 struct opened {
-    const char *family;      /* NULL: it is none */
+    enum zone_key family;    /* none: it is no locker */
     enum side side;
 };
 
-static struct opened opened_by(const char *zone_key, enum side side)
+static struct opened opened_by(enum zone_key key, enum side side)
 {
-    const struct zone *zone = zone_find(zone_key);
+    const struct zone *zone = zone_of(key);
     if (zone == NULL || !zone->locker)
         return (struct opened){0};
     return (struct opened){zone->family, zone->side != SIDE_NONE ? zone->side : side};
@@ -25,11 +25,11 @@ static bool opened_at(const struct equipment *gear, size_t index, struct opened 
     if (index == 0)
         *opened = gear->place_zone == NULL
                       ? (struct opened){0}
-                      : opened_by(gear->place_zone->key, gear->place_side);
+                      : opened_by(gear->place_zone->id, gear->place_side);
     else if (index <= gear->inside.count)
-        *opened = opened_by(gear->inside.items[index - 1].text, SIDE_NONE);
+        *opened = opened_by(gear->inside.items[index - 1].value, SIDE_NONE);
     else if (index == gear->inside.count + 1)
-        *opened = opened_by(gear->space.text, SIDE_NONE);
+        *opened = opened_by(air_zone(gear->space.value), SIDE_NONE);
     else
         return false;
     return true;
@@ -37,7 +37,7 @@ static bool opened_at(const struct equipment *gear, size_t index, struct opened 
 
 static bool are_one(struct opened a, struct opened b)
 {
-    return a.family != NULL && b.family != NULL && text_equal(a.family, b.family) &&
+    return a.family != ZONE_NONE && a.family == b.family &&
            (a.side == b.side || a.side == SIDE_NONE || b.side == SIDE_NONE);
 }
 

@@ -14,10 +14,10 @@ static bool is_monohull(const struct boat *boat)
     return text_equal(boat->facts.type.text, "monohull");
 }
 
-bool boat_has_space(const struct boat *boat, const char *key)
+bool boat_has_space(const struct boat *boat, enum zone_key space)
 {
     for (size_t i = 0; i < boat->engine_space_count; i++)
-        if (text_equal(boat->engine_spaces[i], key))
+        if (boat->engine_spaces[i] == space)
             return true;
     return false;
 }
@@ -29,9 +29,9 @@ static const struct zone *zone_on_side(const struct boat *boat, const struct zon
 {
     if (zone->side != SIDE_NONE || (side != SIDE_PORT && side != SIDE_STARBOARD))
         return zone;
-    for (size_t i = 0; zone_at(i) != NULL; i++) {
-        const struct zone *row = zone_at(i);
-        if (text_equal(row->family, zone->key) && row->side == side &&
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
+        const struct zone *row = zone_of(key);
+        if (row->family == zone->id && row->side == side &&
             (boat->catamaran || !row->catamaran_only))
             return row;
     }
@@ -44,7 +44,8 @@ static bool side_agrees(struct boat_reading *reading, const struct equipment *ge
     if (zone->side == SIDE_NONE || side == SIDE_NONE || side == zone->side)
         return true;
     problem_add(reading->problems, SEVERITY_ERROR, gear->side.place,
-                text_format(reading->arena, "take `side` out, or write zone: %s", zone->family),
+                text_format(reading->arena, "take `side` out, or write zone: %s",
+                            zone_word(zone->family)),
                 "%s lies to %s, but side says %s", zone->key, side_word(zone->side),
                 side_word(side));
     return false;
@@ -59,8 +60,8 @@ static bool zone_exists(struct boat_reading *reading, const struct zone *zone, s
                     "%s is found on catamarans only", zone->key);
         return false;
     }
-    if (!reading->boat->catamaran || !text_equal(zone->key, "engine_space") ||
-        boat_has_space(reading->boat, zone->key))
+    if (!reading->boat->catamaran || zone->id != ZONE_engine_space ||
+        boat_has_space(reading->boat, zone->id))
         return true;
     problem_add(reading->problems, SEVERITY_ERROR, place,
                 "write engine_space_port or engine_space_starboard",
@@ -72,7 +73,7 @@ static bool hull_known(struct boat_reading *reading, const struct equipment *gea
 {
     if (!reading->boat->catamaran || !gear->place_zone->in_hulls ||
         gear->place_side == SIDE_PORT || gear->place_side == SIDE_STARBOARD ||
-        gear->place_side == SIDE_BOTH || boat_has_space(reading->boat, gear->place_zone->key))
+        gear->place_side == SIDE_BOTH || boat_has_space(reading->boat, gear->place_zone->id))
         return true;
     problem_add(reading->problems, SEVERITY_ERROR, place_or(gear->zone.place, gear->place),
                 "write side: port, side: starboard or side: both",
@@ -80,41 +81,38 @@ static bool hull_known(struct boat_reading *reading, const struct equipment *gea
     return false;
 }
 
-static void words_exist(struct boat_reading *reading, const struct list_value *words)
+static void zones_exist(struct boat_reading *reading, const struct zone_values *zones)
 {
-    for (size_t i = 0; i < words->count; i++) {
-        const struct zone *zone = zone_find(words->items[i].text);
-        if (zone != NULL)
-            zone_exists(reading, zone, words->items[i].place);
-    }
+    for (size_t i = 0; i < zones->count; i++)
+        zone_exists(reading, zone_of(zones->items[i].value), zones->items[i].place);
 }
 
-void spaces_exist(const struct boat_reading *reading, const struct list_value *serves)
+void spaces_exist(const struct boat_reading *reading, const struct zone_values *serves)
 {
     for (size_t i = 0; i < serves->count; i++) {
-        const struct text_value *word = &serves->items[i];
-        if (zone_find(word->text) != NULL && !boat_has_space(reading->boat, word->text))
-            problem_add(reading->problems, SEVERITY_ERROR, word->place,
+        const struct zone_value *space = &serves->items[i];
+        if (!boat_has_space(reading->boat, space->value))
+            problem_add(reading->problems, SEVERITY_ERROR, space->place,
                         "name an engine space of this boat, or correct boat: engine_spaces",
-                        "this boat has no %s", word->text);
+                        "this boat has no %s", zone_word(space->value));
     }
 }
 
 static void other_zones_check(struct boat_reading *reading, const struct equipment *gear)
 {
-    const struct zone *space = zone_find(gear->space.text);
+    const struct zone *space = zone_of(air_zone(gear->space.value));
     if (space != NULL)
         zone_exists(reading, space, gear->space.place);
-    words_exist(reading, &gear->inside);
+    zones_exist(reading, &gear->inside);
     spaces_exist(reading, &gear->serves);
 }
 
-/* `zone` and its text become the row on the item's side, so that the same place
+/* `zone` becomes the row on the item's side, so that the same place
  * has one name however it was written. */
 static void place_settle(struct boat_reading *reading, struct equipment *gear)
 {
-    const struct zone *written = zone_find(gear->zone.text);
-    enum side side = side_from(gear->side.text);
+    const struct zone *written = zone_of(gear->zone.value);
+    enum side side = gear->side.value;
     if (written == NULL)
         return;
     const struct zone *zone = zone_on_side(reading->boat, written, side);
@@ -122,7 +120,7 @@ static void place_settle(struct boat_reading *reading, struct equipment *gear)
         !side_agrees(reading, gear, zone, side))
         return;
     gear->place_zone = zone;
-    gear->zone.text = zone->key;
+    gear->zone.value = zone->id;
     gear->place_side = side != SIDE_NONE ? side : zone->side;
     hull_known(reading, gear);
     position_settle(reading, gear);
@@ -140,7 +138,7 @@ void places_settle(struct boat_reading *reading)
 static bool same_engines(const struct equipment *a, const struct equipment *b)
 {
     for (size_t i = 0; i < a->serves.count; i++)
-        if (!list_holds(&b->serves, a->serves.items[i].text))
+        if (zone_value_find(&b->serves, a->serves.items[i].value) == NULL)
             return false;
     return a->serves.count == b->serves.count;
 }

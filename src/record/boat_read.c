@@ -30,8 +30,9 @@ static const struct field file_rows[] = {
 };
 static const struct field_table file_table = TABLE("boat file", file_rows);
 
-static const char *const monohull_spaces[] = {"engine_space"};
-static const char *const catamaran_spaces[] = {"engine_space_port", "engine_space_starboard"};
+static const enum zone_key monohull_spaces[] = {ZONE_engine_space};
+static const enum zone_key catamaran_spaces[] = {ZONE_engine_space_port,
+                                                 ZONE_engine_space_starboard};
 
 static void name_check(const struct boat_reading *reading, const struct text_value *name)
 {
@@ -63,26 +64,26 @@ static void spaces_default(struct boat *boat)
 
 static void spaces_given(struct boat *boat, struct arena *arena)
 {
-    const struct list_value *given = &boat->facts.engine_spaces;
-    const char **keys = arena_array(arena, given->count, sizeof *keys);
+    const struct zone_values *given = &boat->facts.engine_spaces;
+    enum zone_key *spaces = arena_array(arena, given->count, sizeof *spaces);
     for (size_t i = 0; i < given->count; i++)
-        if (given->items[i].text != NULL)
-            keys[boat->engine_space_count++] = given->items[i].text;
-    boat->engine_spaces = keys;
+        spaces[i] = given->items[i].value;
+    boat->engine_spaces = spaces;
+    boat->engine_space_count = given->count;
 }
 
 /* `engine_space` beside one of its two halves would be a card too many. */
 static void spaces_check(const struct boat_reading *reading)
 {
-    const struct list_value *given = &reading->boat->facts.engine_spaces;
+    const struct zone_values *given = &reading->boat->facts.engine_spaces;
     bool monohull = text_equal(reading->boat->facts.type.text, "monohull");
     for (size_t i = 0; i < given->count; i++) {
-        const struct zone *zone = zone_find(given->items[i].text);
-        if (zone != NULL && zone->catamaran_only && monohull)
+        const struct zone *zone = zone_of(given->items[i].value);
+        if (zone->catamaran_only && monohull)
             problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
                         "a monohull has engine_space", "%s is found on catamarans only",
                         zone->key);
-        if (given->count > 1 && text_equal(given->items[i].text, "engine_space"))
+        if (given->count > 1 && zone->id == ZONE_engine_space)
             problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
                         "write engine_space, or [engine_space_port, engine_space_starboard]",
                         "engine_space stands beside one of its halves");
@@ -136,7 +137,7 @@ static void gear_read(struct boat_reading *reading, const struct yaml_node *node
 /* A set on deck serves there only where its switch is reached too: not known counts as no. */
 static struct answer_value switch_reach(const struct radio_facts *radio)
 {
-    const struct zone *zone = zone_find(radio->zone.text);
+    const struct zone *zone = zone_of(radio->zone.value);
     struct answer_value reach = {0};
     if (zone != NULL && zone->level != LEVEL_BELOW &&
         radio->power_from_cockpit.answer != ANSWER_YES)
@@ -148,7 +149,7 @@ static struct answer_value switch_reach(const struct radio_facts *radio)
 static void radio_gear_make(struct boat_reading *reading)
 {
     const struct radio_facts *radio = &reading->boat->radio;
-    if (radio->zone.text == NULL) {
+    if (radio->zone.value == ZONE_NONE) {
         if (radio->tag.text != NULL)
             problem_add(reading->problems, SEVERITY_ERROR, radio->tag.place,
                         "record where the set is: zone, side, spot",
@@ -219,7 +220,7 @@ static bool section_misspelt(const struct node_value *section)
 /* The fixed radio has a tag, but is no piece of gear for want of a place. */
 static bool set_left_out(const struct boat *boat)
 {
-    return boat->radio.tag.text != NULL && boat->radio.zone.text == NULL;
+    return boat->radio.tag.text != NULL && boat->radio.zone.value == ZONE_NONE;
 }
 
 static const struct boat *file_read(const struct yaml_node *root, const struct source *source,
@@ -252,13 +253,13 @@ static const struct boat *file_read(const struct yaml_node *root, const struct s
 }
 
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
-                             struct problems *problems, bool *sound)
+                             struct problems *all, bool *sound)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     const struct boat *boat = NULL;
     if (root != NULL)
         boat = file_read(root, source, key, arena, problems);
-    *sound = boat != NULL && errors_so_far(problems) == before;
+    *sound = problems_settle(all, problems) && boat != NULL;
     return boat;
 }

@@ -317,7 +317,8 @@ static bool tag_refused(const struct boat_reading *reading)
 
 void tags_check(struct boat_reading *reading)
 {
-    size_t before = errors_so_far(reading->problems);
+    struct problems *all = reading->problems;
+    reading->problems = problems_part(all);
     struct tag_ledger ledger = ledger_of(reading->boat);
     for (size_t i = 0; i < reading->gear_count; i++)
         tag_check(reading, &reading->gear[i], &ledger);
@@ -326,6 +327,7 @@ void tags_check(struct boat_reading *reading)
     list_check(reading, "tags_given", &reading->boat->tags_given,
                "write the last tag of each letter, such as [F9, E18, C46]");
     given_twice_tell(reading);
-    reading->boat->tags_unclear = errors_so_far(reading->problems) > before ||
-                                  tag_refused(reading);
+    bool sound = problems_settle(all, reading->problems);
+    reading->problems = all;
+    reading->boat->tags_unclear = !sound || tag_refused(reading);
 }

@@ -7,7 +7,8 @@
 
 #define ITEM_ROW(name, letter, sign, usually, engine, remember) \
     [ITEM_##name] = {.item = ITEM_##name, .key = #name, .class = ITEM_##letter, \
-                     .symbol = SYMBOL_##sign, .usual_zone = #usually, .by_engine = (engine), \
+                     .symbol = SYMBOL_##sign, .usual_zone = ZONE_##usually, \
+                     .by_engine = (engine), \
                      .record = (remember)},
 static const struct item_kind items[ITEM_COUNT] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW

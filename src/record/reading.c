@@ -7,11 +7,6 @@
 
 #include <string.h>
 
-size_t errors_so_far(const struct problems *problems)
-{
-    return problems_count(problems, SEVERITY_ERROR);
-}
-
 /* A stray space looks right on the screen and makes two names of one. */
 static const char *text_fault(const char *text)
 {
@@ -29,21 +24,47 @@ static const char *text_fault(const char *text)
     return length > 0 && text[length - 1] == ' ' ? "ends with a space" : NULL;
 }
 
+bool text_next(const struct text_value *value, size_t *index, struct text_value *one)
+{
+    size_t at = (*index)++;
+    if (value->text == NULL || (value->languages == NULL && at > 0))
+        return false;
+    *one = *value;
+    if (value->languages != NULL)
+        *one = (struct text_value){.text = value->languages[at].text,
+                                   .place = value->languages[at].place};
+    return one->text != NULL;
+}
+
 static void text_check(const char *key, const struct text_value *value, struct problems *problems)
 {
-    const char *fault = value->text == NULL ? NULL : text_fault(value->text);
-    if (fault != NULL)
-        problem_add(problems, SEVERITY_ERROR, value->place,
-                    "write the words with single spaces between them, on one line",
-                    "%s %s", key, fault);
+    struct text_value one;
+    for (size_t i = 0; text_next(value, &i, &one);) {
+        const char *fault = text_fault(one.text);
+        if (fault != NULL)
+            problem_add(problems, SEVERITY_ERROR, one.place,
+                        "write the words with single spaces between them, on one line",
+                        "%s %s", key, fault);
+    }
+}
+
+static bool is_text(const struct field *field)
+{
+    return field->kind == FIELD_TEXT || field->kind == FIELD_WORDING;
+}
+
+static bool is_texts(const struct field *field)
+{
+    return field->kind == FIELD_LIST || field->kind == FIELD_WORDS ||
+           field->kind == FIELD_WORDINGS;
 }
 
 static void field_check(const struct field *field, const void *record, struct problems *problems)
 {
     const void *value = (const char *)record + field->offset;
-    if (field->kind == FIELD_TEXT)
+    if (is_text(field))
         text_check(field->key, value, problems);
-    if (field->kind != FIELD_LIST && field->kind != FIELD_WORDS)
+    if (!is_texts(field))
         return;
     const struct list_value *list = value;
     for (size_t i = 0; i < list->count; i++)
@@ -65,10 +86,12 @@ void section_read(const struct yaml_node *node, const struct field_table *table,
 static void markup_check(const struct field *field, const struct text_value *value,
                          struct problems *problems)
 {
-    if (value->text != NULL &&
-        (strstr(value->text, "**") != NULL || strpbrk(value->text, "{}") != NULL))
-        problem_add(problems, SEVERITY_ERROR, value->place, "write it without ** and without { }",
-                    "%s holds ** or a brace", field->key);
+    struct text_value one;
+    for (size_t i = 0; text_next(value, &i, &one);)
+        if (strstr(one.text, "**") != NULL || strpbrk(one.text, "{}") != NULL)
+            problem_add(problems, SEVERITY_ERROR, one.place,
+                        "write it without ** and without { }", "%s holds ** or a brace",
+                        field->key);
 }
 
 static const char *unknown_remedy(const struct field *field, struct arena *arena)
@@ -76,22 +99,27 @@ static const char *unknown_remedy(const struct field *field, struct arena *arena
     if (field->required)
         return text_format(arena, "record %s", field->about);
     return text_format(arena, "record %s,\nor leave the %s out: check tells what is not recorded",
-                       field->about, field->kind == FIELD_TEXT ? "field" : "entry");
+                       field->about, is_text(field) ? "field" : "entry");
 }
 
-/* A placeholder is refused: the field keeps its place alone. */
+/* A placeholder is refused, in whatever language: the field keeps its place alone. */
 static void filled_in_check(const struct field *field, struct text_value *value,
                             struct arena *arena, struct problems *problems)
 {
-    const char *found =
-        value->text == NULL ? NULL : placeholder_in(value->text, field->any_word, arena);
-    if (found == NULL)
-        return;
-    problem_add(problems, SEVERITY_ERROR, value->place, unknown_remedy(field, arena),
-                "%s %s %s, which stands where a fact is yet to be recorded", field->key,
-                text_equal(found, value->text) && field->kind == FIELD_TEXT ? "is" : "holds",
-                text_shown(arena, found));
-    value->text = NULL;
+    struct text_value one;
+    bool refused = false;
+    for (size_t i = 0; text_next(value, &i, &one);) {
+        const char *found = placeholder_in(one.text, field->any_word, arena);
+        if (found == NULL)
+            continue;
+        problem_add(problems, SEVERITY_ERROR, one.place, unknown_remedy(field, arena),
+                    "%s %s %s, which stands where a fact is yet to be recorded", field->key,
+                    text_equal(found, one.text) && is_text(field) ? "is" : "holds",
+                    text_shown(arena, found));
+        refused = true;
+    }
+    if (refused)
+        *value = (struct text_value){.place = value->place};
 }
 
 /* Entries that are refused are left out. */
@@ -119,10 +147,10 @@ void plain_section_read(const struct yaml_node *node, const struct field_table *
     for (size_t i = 0; node != NULL && i < table->count; i++) {
         const struct field *field = &table->fields[i];
         void *value = (char *)record + field->offset;
-        if (field->kind == FIELD_TEXT) {
+        if (is_text(field)) {
             markup_check(field, value, problems);
             filled_in_check(field, value, arena, problems);
-        } else if (field->kind == FIELD_LIST || field->kind == FIELD_WORDS) {
+        } else if (is_texts(field)) {
             list_check(field, value, arena, problems);
         }
     }

@@ -5,9 +5,6 @@
 #include "boat.h"
 #include "reading.h"
 
-/* The zones, and own_box: a box of its own. NULL-ended: choices of a field. */
-extern const char *const space_key_list[];
-
 /* ---- placeholder.c ---- */
 
 /* What of a text stands where a fact is yet to be written, such as tbd: the text itself
@@ -58,8 +55,8 @@ void places_settle(struct boat_reading *reading);
 void position_settle(struct boat_reading *reading, struct equipment *gear);
 
 /* Is it one of the boat's engine spaces? Tells those that she does not have. */
-bool boat_has_space(const struct boat *boat, const char *key);
-void spaces_exist(const struct boat_reading *reading, const struct list_value *serves);
+bool boat_has_space(const struct boat *boat, enum zone_key space);
+void spaces_exist(const struct boat_reading *reading, const struct zone_values *serves);
 
 /* Tells tags that are missing, of the wrong form, used twice or retired. */
 void tags_check(struct boat_reading *reading);

@@ -28,7 +28,7 @@ static void values_add(struct text_builder *out, const struct field *field)
         text_add(out, " yes or no");
     if (field->kind == FIELD_DATE)
         text_add(out, ", as 2027-04-30 or 2027-04");
-    if (field->kind == FIELD_LIST)
+    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS)
         text_add(out, ", as [first, second]");
     for (size_t i = 0; count <= FEW_CHOICES && i < count; i++)
         text_add_format(out, "%s%s", i == 0 ? ": " : i + 1 == count ? " or " : ", ",
@@ -68,22 +68,22 @@ static bool in_equipment(const struct asked_item *asked)
     return asked->kind->item != ITEM_vhf_dsc;
 }
 
-/* `space` NULL: for no engine in particular. */
+/* `space` none: for no engine in particular. */
 static void entry_add(struct text_builder *out, const struct asked_item *asked, const char *tag,
-                      const char *space)
+                      enum zone_key space)
 {
     text_add_format(out, "{item: %s, tag: %s, zone: , side: , spot: , how: ", asked->kind->key,
                     tag);
     for (size_t i = 0; i < asked->fact_count; i++)
-        if (space == NULL || !text_equal(asked->facts[i]->key, "serves"))
+        if (space == ZONE_NONE || !text_equal(asked->facts[i]->key, "serves"))
             text_add_format(out, ", %s: ", asked->facts[i]->key);
-    if (space != NULL)
-        text_add_format(out, ", serves: [%s]", space);
+    if (space != ZONE_NONE)
+        text_add_format(out, ", serves: [%s]", zone_word(space));
     text_add(out, "}");
 }
 
 const char *starter_entry_for(const struct asked_item *asked, const char *tag,
-                              const char *space, struct arena *arena)
+                              enum zone_key space, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
     if (!in_equipment(asked))
@@ -95,7 +95,7 @@ const char *starter_entry_for(const struct asked_item *asked, const char *tag,
 
 const char *starter_entry(const struct asked_item *asked, const char *tag, struct arena *arena)
 {
-    return starter_entry_for(asked, tag, NULL, arena);
+    return starter_entry_for(asked, tag, ZONE_NONE, arena);
 }
 
 /* Numbers given so far, by class; no tag is proposed when they are used up. */
@@ -149,7 +149,8 @@ static void entries_add(struct text_builder *out, const struct asked_list *asked
             text_add_format(out, "\n  # ---- on most boats: %s ----\n", row->usual->key);
         zone = row->usual;
         text_add_format(out, "  # %s: %s\n  #- ", row->kind->key, row->kind->record);
-        entry_add(out, row, tag_next(&counts, row->kind->class, arena), NULL);
+        entry_add(out, row, tag_next(&counts, row->kind->class, arena),
+                  ZONE_NONE);
         text_add(out, "\n");
     }
 }
@@ -180,12 +181,12 @@ static void zones_explain(struct text_builder *out, const char *type)
 {
     size_t column = 0;
     text_add(out, "  # Zones:");
-    for (size_t i = 0; zone_at(i) != NULL; i++) {
-        if (zone_at(i)->catamaran_only && text_equal(type, "monohull"))
+    for (enum zone_key zone = ZONE_NONE + 1; zone < ZONE_COUNT; zone++) {
+        if (zone_of(zone)->catamaran_only && text_equal(type, "monohull"))
             continue;
-        size_t length = (size_t)text_code_points(zone_at(i)->key) + 1;
+        size_t length = (size_t)text_code_points(zone_word(zone)) + 1;
         bool full = column + length > ZONES_WIDTH;
-        text_add_format(out, "%s%s", full ? "\n  #   " : " ", zone_at(i)->key);
+        text_add_format(out, "%s%s", full ? "\n  #   " : " ", zone_word(zone));
         column = full ? length : column + length;
     }
     text_add(out, ".\n");

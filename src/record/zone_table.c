@@ -1,59 +1,62 @@
 /* zone_table.c - looking up the zones of a boat, and the words for sides (room:
  * record). The rows are in zone_list.h. Never draws: the plan does. */
-#include "item.h"
+#include "zone.h"
 
-#include "record.h"
 #include "text.h"
-#include "zone_list.h"
 
 #define ZONE_ROW(name, kin, lies, first, last, height, cat, hulls, landmark, closed) \
-    {.key = #name, .family = #kin, .side = SIDE_##lies, .from = (first), .to = (last), \
-     .level = LEVEL_##height, .catamaran_only = (cat), .in_hulls = (hulls), .drawn = (landmark), \
-     .locker = (closed)},
-static const struct zone zones[] = {ZONE_LIST(ZONE_ROW)};
+    [ZONE_##name] = {.id = ZONE_##name, .key = #name, .family = ZONE_##kin, \
+                     .side = SIDE_##lies, .from = (first), .to = (last), \
+                     .level = LEVEL_##height, .catamaran_only = (cat), .in_hulls = (hulls), \
+                     .drawn = (landmark), .locker = (closed)},
+static const struct zone zones[ZONE_COUNT] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 
-#define ZONE_KEY(name, kin, lies, first, last, height, cat, hulls, landmark, closed) #name,
+#define ZONE_KEY(name, ...) #name,
 const char *const zone_key_list[] = {ZONE_LIST(ZONE_KEY) NULL};
-const char *const space_key_list[] = {"own_box", ZONE_LIST(ZONE_KEY) NULL};
+const char *const air_space_words[] = {"own_box", ZONE_LIST(ZONE_KEY) NULL};
 #undef ZONE_KEY
 
-static const char *const side_words[] = {
-    [SIDE_NONE] = "",
-    [SIDE_PORT] = "port",
-    [SIDE_STARBOARD] = "starboard",
-    [SIDE_CENTRE] = "centre",
-    [SIDE_BOTH] = "both",
-};
+const char *const side_words[] = {SIDE_LIST(CHOICE_WORD) NULL};
 
-const struct zone *zone_at(size_t index)
+const struct zone *zone_of(enum zone_key zone)
 {
-    return index < sizeof zones / sizeof zones[0] ? &zones[index] : NULL;
+    return zone == ZONE_NONE ? NULL : &zones[zone];
 }
 
 const struct zone *zone_find(const char *key)
 {
-    for (size_t i = 0; key != NULL && zone_at(i) != NULL; i++)
-        if (text_equal(zones[i].key, key))
-            return &zones[i];
+    for (enum zone_key zone = ZONE_NONE + 1; key != NULL && zone < ZONE_COUNT; zone++)
+        if (text_equal(zones[zone].key, key))
+            return &zones[zone];
     return NULL;
 }
 
-bool zone_within(const struct zone *zone, const char *wanted)
+const char *zone_word(enum zone_key zone)
 {
-    return zone != NULL && wanted != NULL &&
-           (text_equal(zone->key, wanted) || text_equal(zone->family, wanted));
+    return zone == ZONE_NONE ? "" : zones[zone].key;
+}
+
+bool zone_among(const enum zone_key *among, enum zone_key zone)
+{
+    for (; *among != ZONE_NONE; among++)
+        if (*among == zone)
+            return true;
+    return false;
+}
+
+bool zone_within(const struct zone *zone, enum zone_key wanted)
+{
+    return zone != NULL && wanted != ZONE_NONE &&
+           (zone->id == wanted || zone->family == wanted);
+}
+
+enum zone_key air_zone(enum air_space space)
+{
+    return space > AIR_OWN_BOX ? (enum zone_key)(space - AIR_OWN_BOX) : ZONE_NONE;
 }
 
 const char *side_word(enum side side)
 {
-    return side_words[side];
-}
-
-enum side side_from(const char *word)
-{
-    for (int side = SIDE_PORT; side <= SIDE_BOTH; side++)
-        if (text_equal(word, side_words[side]))
-            return (enum side)side;
-    return SIDE_NONE;
+    return side == SIDE_NONE ? "" : side_words[side - 1];
 }

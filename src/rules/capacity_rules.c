@@ -132,17 +132,14 @@ static void rating_check(const struct rule_run *run, const struct equipment *gea
 }
 
 /* The families of zones where people sleep and sit, or that open into them. */
-static const char *const lived_in[] = {
-    "forward_cabin", "forward_heads", "saloon", "galley", "navigation_station", "aft_heads",
-    "companionway", "aft_cabin", "bridgedeck", "port_hull", "starboard_hull",
-};
+static const enum zone_key lived_in[] = {
+    ZONE_forward_cabin, ZONE_forward_heads, ZONE_saloon, ZONE_galley, ZONE_navigation_station,
+    ZONE_aft_heads, ZONE_companionway, ZONE_aft_cabin, ZONE_bridgedeck, ZONE_port_hull,
+    ZONE_starboard_hull, ZONE_NONE};
 
 static bool is_lived_in(const struct zone *zone)
 {
-    for (size_t i = 0; i < sizeof lived_in / sizeof *lived_in; i++)
-        if (zone_within(zone, lived_in[i]))
-            return true;
-    return false;
+    return zone_among(lived_in, zone->id) || zone_among(lived_in, zone->family);
 }
 
 /* A portable extinguisher of carbon dioxide, in or next to the cabins? */

@@ -135,14 +135,14 @@ static bool is_engine_control(const struct equipment *gear)
 }
 
 /* Its own zone, or one that must be opened to reach it. */
-static bool lies_within(const struct equipment *gear, const char *space, struct place *place)
+static bool lies_within(const struct equipment *gear, enum zone_key space, struct place *place)
 {
     if (zone_within(gear->place_zone, space)) {
         *place = gear->zone.place;
         return true;
     }
     for (size_t i = 0; i < gear->inside.count; i++)
-        if (zone_within(zone_find(gear->inside.items[i].text), space)) {
+        if (zone_within(zone_of(gear->inside.items[i].value), space)) {
             *place = gear->inside.items[i].place;
             return true;
         }
@@ -161,7 +161,7 @@ static void inside_check(const struct rule_run *run, const struct equipment *gea
                       "is worked\nfrom as zone and spot, and inside: []; if it is outside "
                       "already, correct the zone",
                       "%s lies inside %s: nobody can reach it when that burns",
-                      gear_named(run, gear), boat->engine_spaces[i]);
+                      gear_named(run, gear), zone_word(boat->engine_spaces[i]));
             return;
         }
 }
@@ -172,7 +172,7 @@ static bool is_below(const struct equipment *gear, struct place *place)
     if (gear->below.answer == ANSWER_YES || gear->place_zone->level == LEVEL_BELOW)
         return true;
     for (size_t i = 0; i < gear->inside.count; i++) {
-        const struct zone *zone = zone_find(gear->inside.items[i].text);
+        const struct zone *zone = zone_of(gear->inside.items[i].value);
         *place = gear->inside.items[i].place;
         if (zone != NULL && zone->level == LEVEL_BELOW)
             return true;

@@ -7,12 +7,12 @@
 
 /* ---- engine spaces ---- */
 
-static const char *space_words(const struct boat *boat, const char *space)
+static const char *space_words(const struct boat *boat, enum zone_key space)
 {
-    return boat->engine_space_count < 2 ? "the engine space" : space;
+    return boat->engine_space_count < 2 ? "the engine space" : zone_word(space);
 }
 
-static bool extinguisher_fits(const struct boat *boat, const char *space)
+static bool extinguisher_fits(const struct boat *boat, enum zone_key space)
 {
     size_t index = 0;
     for (const struct equipment *gear;
@@ -22,7 +22,7 @@ static bool extinguisher_fits(const struct boat *boat, const char *space)
     return false;
 }
 
-static void space_check(const struct rule_run *run, const char *space)
+static void space_check(const struct rule_run *run, enum zone_key space)
 {
     const struct boat *boat = run->in->boat;
     if (boat_fitted_for(boat, ITEM_fire_port, space) == ANSWER_NOT_RECORDED ||
@@ -111,10 +111,10 @@ static void engine_fire_check(const struct rule_run *run)
 /* Its own box takes the level of the place where the box stands. */
 static bool shares_cabin_air(const struct equipment *bank)
 {
-    const struct zone *zone = zone_find(bank->space.text);
+    const struct zone *zone = zone_of(air_zone(bank->space.value));
     if (zone == NULL)
         zone = bank->place_zone;
-    return bank->space.text != NULL && (zone->level == LEVEL_BELOW ||
+    return bank->space.value != AIR_NONE && (zone->level == LEVEL_BELOW ||
                                         bank->below.answer == ANSWER_YES);
 }
 
@@ -167,7 +167,7 @@ static void alarm_check(const struct rule_run *run, const struct alarm *alarm)
     if (fitted == ANSWER_YES || !is_called_for(boat, alarm))
         return;
     if (fitted == ANSWER_NO)
-        rule_tell(run, CHECK_alarm_missing, place_not_fitted(boat, alarm->item, NULL),
+        rule_tell(run, CHECK_alarm_missing, place_not_fitted(boat, alarm->item, ZONE_NONE),
                   text_format(run->arena,
                               "fit one and test it, then take %s out of not_fitted and add to "
                               "equipment:\n  - {item: %s, tag: , zone: , spot: , expires: }",

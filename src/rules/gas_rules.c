@@ -63,7 +63,8 @@ void gas_rules(const struct rule_run *run)
                   "gas: none, but %s is recorded: the cards would not speak of gas",
                   gear_named(run, gear));
     if (gas->text == NULL && boat_fitted(boat, ITEM_lpg_bottle_valve) == ANSWER_NO)
-        rule_tell(run, CHECK_gas_unrecorded, place_not_fitted(boat, ITEM_lpg_bottle_valve, NULL),
+        rule_tell(run, CHECK_gas_unrecorded,
+                  place_not_fitted(boat, ITEM_lpg_bottle_valve, ZONE_NONE),
                   "write gas: none in the section boat if nothing aboard burns gas, else gas: "
                   "carried",
                   "lpg_bottle_valve is not fitted, and whether she carries gas is not recorded: "

@@ -129,7 +129,7 @@ static bool named_as(const struct equipment *gear, const char *word)
     return gear->name.text != NULL && strstr(gear->name.text, word) != NULL;
 }
 
-static bool has_intake(const struct boat *boat, const char *space)
+static bool has_intake(const struct boat *boat, enum zone_key space)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
@@ -152,7 +152,7 @@ static void intakes_check(const struct rule_run *run)
         if (!has_intake(boat, boat->engine_spaces[i]))
             rule_tell(run, CHECK_opening_expected, boat->place, expected_remedy,
                       "no opening is recorded for the engine in %s, such as its intake",
-                      boat->engine_spaces[i]);
+                      zone_word(boat->engine_spaces[i]));
 }
 
 static bool sides_meet(enum side a, enum side b)
@@ -160,7 +160,7 @@ static bool sides_meet(enum side a, enum side b)
     return !(a == SIDE_PORT && b == SIDE_STARBOARD) && !(a == SIDE_STARBOARD && b == SIDE_PORT);
 }
 
-static bool has_opening_in(const struct boat *boat, const char *zone, enum side side)
+static bool has_opening_in(const struct boat *boat, enum zone_key zone, enum side side)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
@@ -191,14 +191,14 @@ static bool has_sink_drain(const struct boat *boat)
 static void room_check(const struct rule_run *run, const struct equipment *gear)
 {
     const struct boat *boat = run->in->boat;
-    const char *zone = gear->place_zone->key;
-    bool heads = text_equal(zone, "forward_heads") || text_equal(zone, "aft_heads");
-    bool galley = text_equal(zone, "galley");
+    enum zone_key zone = gear->place_zone->id;
+    bool heads = zone == ZONE_forward_heads || zone == ZONE_aft_heads;
+    bool galley = zone == ZONE_galley;
     if ((!heads && !galley) || named_before(boat, gear) ||
         has_opening_in(boat, zone, gear->place_side) || (galley && has_sink_drain(boat)))
         return;
     rule_tell(run, CHECK_opening_expected, gear->zone.place, expected_remedy,
-              "no opening is recorded for %s, such as %s, though %s is there", zone,
+              "no opening is recorded for %s, such as %s, though %s is there", zone_word(zone),
               galley ? "the sink's drain" : "the inlet and outlet of its toilet",
               gear_named(run, gear));
 }

@@ -8,7 +8,7 @@ static void raft_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     if (boat_fitted(boat, ITEM_liferaft) == ANSWER_NO)
-        rule_tell(run, CHECK_raft_missing, place_not_fitted(boat, ITEM_liferaft, NULL),
+        rule_tell(run, CHECK_raft_missing, place_not_fitted(boat, ITEM_liferaft, ZONE_NONE),
                   "put one aboard for everybody, then take liferaft out of not_fitted and add it "
                   "to\nequipment with persons, painter, release and its service date",
                   "liferaft is not fitted: people who must leave her have none");
@@ -28,7 +28,7 @@ static void beacon_check(const struct rule_run *run)
         "add it to equipment with hex_id, expires and lanyard";
     if (boat_fitted(boat, ITEM_epirb) != ANSWER_NO)
         return;
-    struct place place = place_not_fitted(boat, ITEM_epirb, NULL);
+    struct place place = place_not_fitted(boat, ITEM_epirb, ZONE_NONE);
     if (beyond_a1(base))
         rule_tell(run, CHECK_beacon_missing_beyond_a1, place, remedy,
                   "epirb is not fitted, and the base sails in sea area %s, where coast stations "
@@ -46,13 +46,14 @@ static void recovery_check(const struct rule_run *run)
     if (boat_fitted(boat, ITEM_recovery_tackle) == ANSWER_NO &&
         boat_fitted(boat, ITEM_recovery_sling) == ANSWER_NO)
         rule_tell(run, CHECK_lifting_gear_missing,
-                  place_not_fitted(boat, ITEM_recovery_tackle, NULL),
+                  place_not_fitted(boat, ITEM_recovery_tackle, ZONE_NONE),
                   "make a tackle or a sling ready with a halyard and its winch, try it with a "
                   "person, then\ntake it out of not_fitted and add it to equipment",
                   "neither recovery_tackle nor recovery_sling is fitted: nothing lifts a person "
                   "out of the water");
     if (boat_fitted(boat, ITEM_boarding_ladder) == ANSWER_NO)
-        rule_tell(run, CHECK_ladder_missing, place_not_fitted(boat, ITEM_boarding_ladder, NULL),
+        rule_tell(run, CHECK_ladder_missing,
+                  place_not_fitted(boat, ITEM_boarding_ladder, ZONE_NONE),
                   "fit one that is let down from the water, then take boarding_ladder out of "
                   "not_fitted and add it\nto equipment",
                   "boarding_ladder is not fitted: nobody climbs out of the water");

@@ -14,14 +14,14 @@ const struct equipment *gear_of_kind(const struct boat *boat, enum item_key item
     return NULL;
 }
 
-bool gear_may_serve(const struct boat *boat, const struct equipment *gear, const char *space)
+bool gear_may_serve(const struct boat *boat, const struct equipment *gear, enum zone_key space)
 {
     if (boat->engine_space_count < 2 || !gear->serves.given)
         return true;
     return gear_serves(gear, space);
 }
 
-bool space_served(const struct boat *boat, enum item_key item, const char *space)
+bool space_served(const struct boat *boat, enum item_key item, enum zone_key space)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_of_kind(boat, item, &index)) != NULL;)
@@ -38,7 +38,7 @@ const char *gear_named(const struct rule_run *run, const struct equipment *gear)
                        name == NULL ? "" : name, name == NULL ? "" : ")");
 }
 
-struct place place_not_fitted(const struct boat *boat, enum item_key item, const char *space)
+struct place place_not_fitted(const struct boat *boat, enum item_key item, enum zone_key space)
 {
     const struct absence *absence = boat_absence(boat, item, space);
     return absence == NULL ? boat->place : absence->place;

@@ -69,16 +69,16 @@ rule_family silence_rules;
 const struct equipment *gear_of_kind(const struct boat *boat, enum item_key item, size_t *index);
 
 /* May it be of use for this engine space? Also where `serves` is not recorded. */
-bool gear_may_serve(const struct boat *boat, const struct equipment *gear, const char *space);
+bool gear_may_serve(const struct boat *boat, const struct equipment *gear, enum zone_key space);
 
 /* Some piece of the kind serves the space. */
-bool space_served(const struct boat *boat, enum item_key item, const char *space);
+bool space_served(const struct boat *boat, enum item_key item, enum zone_key space);
 
 /* "seacock C12 (sink drain)": how a message names it. */
 const char *gear_named(const struct rule_run *run, const struct equipment *gear);
 
-/* Where `not_fitted` says so, at all or (space not NULL) of that engine; else the boat. */
-struct place place_not_fitted(const struct boat *boat, enum item_key item, const char *space);
+/* Where `not_fitted` says so, at all or of that engine, if one is given; else the boat. */
+struct place place_not_fitted(const struct boat *boat, enum item_key item, enum zone_key space);
 
 /* `given`, or `otherwise` where the field is not recorded. */
 struct place place_else(struct place given, struct place otherwise);

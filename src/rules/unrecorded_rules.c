@@ -25,23 +25,16 @@ static const enum item_key extinguishers[] = {
 static const enum item_key several[] = {ITEM_lpg_bottle_valve, ITEM_engine_vent_closure, ITEM_NONE};
 
 /* Places at or across the middle line, where no side is asked for. */
-static const char *const narrow[] = {
-    "pulpit", "anchor_locker", "forepeak", "mast", "engine_space", "steering_gear", "transom",
-    "bathing_platform", "bilge", "crossbeam_aft", NULL};
-
-static bool is_among(const char *const *words, const char *word)
-{
-    for (size_t i = 0; words[i] != NULL; i++)
-        if (text_equal(words[i], word))
-            return true;
-    return false;
-}
+static const enum zone_key narrow[] = {
+    ZONE_pulpit, ZONE_anchor_locker, ZONE_forepeak, ZONE_mast, ZONE_engine_space,
+    ZONE_steering_gear, ZONE_transom, ZONE_bathing_platform, ZONE_bilge, ZONE_crossbeam_aft,
+    ZONE_NONE};
 
 /* A place with two sides, and nothing that tells which. */
 static bool side_open(const struct equipment *gear)
 {
     return gear->place_side == SIDE_NONE && !gear->at_x.given &&
-           !is_among(narrow, gear->place_zone->key);
+           !zone_among(narrow, gear->place_zone->id);
 }
 
 struct gear_fact {
@@ -156,7 +149,7 @@ static void boat_check(const struct rule_run *run)
 
 static bool radio_on_deck(const struct boat *boat)
 {
-    const struct zone *zone = zone_find(boat->radio.zone.text);
+    const struct zone *zone = zone_of(boat->radio.zone.value);
     return zone != NULL && zone->level != LEVEL_BELOW;
 }
 

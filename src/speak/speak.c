@@ -125,9 +125,10 @@ static const char *spoken(struct speaker *speaker, const struct phrase *phrase)
     case PHRASE_ITEM:
         return item_said(speaker, phrase);
     case PHRASE_ZONE:
-        return words_zone(speaker->words, phrase->zone->key);
+        return words_zone(speaker->words, phrase->zone->id);
     case PHRASE_TEXT:
-        return filled(speaker, phrase, phrase->text.text);
+        return filled(speaker, phrase,
+                      text_for(&phrase->text, words_language(speaker->words)));
     case PHRASE_VERBATIM:
         return phrase->text.text;
     case PHRASE_DATE:

@@ -179,9 +179,16 @@ bool phrase_is_empty(const struct phrase *phrase)
 
 /* ---- comparing ---- */
 
+/* Given in the same languages, with the same texts. */
 static bool texts_equal(const struct text_value *a, const struct text_value *b)
 {
-    return text_equal(a->text, b->text);
+    const struct text_in_language *one = a->languages, *other = b->languages;
+    if ((one == NULL) != (other == NULL) || !text_equal(a->text, b->text))
+        return false;
+    for (; one != NULL && one->text != NULL; one++, other++)
+        if (!text_equal(one->language, other->language) || !text_equal(one->text, other->text))
+            return false;
+    return one == NULL || other->text == NULL;
 }
 
 static bool parts_equal(const struct phrase *a, const struct phrase *b)

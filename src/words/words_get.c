@@ -98,11 +98,7 @@ const char *words_items(const struct words *words, enum item_key item, uint64_t 
     return words->items[item].forms[words_plural(words, count)].text;
 }
 
-/* NULL for what is no zone: that is the caller's fault, not the file's. */
-const char *words_zone(const struct words *words, const char *zone)
+const char *words_zone(const struct words *words, enum zone_key zone)
 {
-    for (size_t i = 0; i < ZONE_TOTAL; i++)
-        if (text_equal(zone_at(i)->key, zone))
-            return words->zones[i].text;
-    return NULL;
+    return words->zones[zone].text;
 }

@@ -35,14 +35,10 @@ static const struct field file_rows[] = {
 static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
 
-#define ZONE_INDEX(name, ...) ZONE_INDEX_##name,
-enum { ZONE_LIST(ZONE_INDEX) ZONE_INDEX_END };
-#undef ZONE_INDEX
-
 /* A zone with a family needs no name of its own. */
 #define ZONE_ROW(name, kin, ...) \
-    {.key = #name, .kind = FIELD_TEXT, .required = ZONE_INDEX_##name == ZONE_INDEX_##kin, \
-     .offset = offsetof(struct words, zones) + ZONE_INDEX_##name * sizeof(struct text_value), \
+    {.key = #name, .kind = FIELD_TEXT, .required = ZONE_##name == ZONE_##kin, \
+     .offset = offsetof(struct words, zones) + ZONE_##name * sizeof(struct text_value), \
      .about = "name of the zone"},
 static const struct field zone_rows[] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
@@ -95,10 +91,9 @@ static void items_read(struct words *words, const struct yaml_node *node, struct
 /* A row without a name of its own has its family's. */
 static void zones_complete(struct words *words)
 {
-    for (size_t i = 0; i < ZONE_TOTAL; i++)
-        for (size_t k = 0; words->zones[i].text == NULL && k < ZONE_TOTAL; k++)
-            if (text_equal(zone_at(k)->key, zone_at(i)->family))
-                words->zones[i] = words->zones[k];
+    for (enum zone_key zone = ZONE_NONE + 1; zone < ZONE_COUNT; zone++)
+        if (words->zones[zone].text == NULL)
+            words->zones[zone] = words->zones[zone_of(zone)->family];
 }
 
 /* A file in the folder of another language would print that language under this name. */
@@ -113,9 +108,9 @@ static void language_check(const struct text_value *given, const char *language,
 }
 
 const struct words *words_read(const struct source *source, const char *language,
-                               struct arena *arena, struct problems *problems)
+                               struct arena *arena, struct problems *all)
 {
-    size_t before = errors_so_far(problems);
+    struct problems *problems = problems_part(all);
     struct words_file file = {0};
     struct words *words = arena_alloc(arena, sizeof *words);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
@@ -129,5 +124,5 @@ const struct words *words_read(const struct source *source, const char *language
     items_read(words, file.items.node, arena, problems);
     section_read(file.zones.node, &zone_table, words, arena, problems);
     zones_complete(words);
-    return errors_so_far(problems) == before ? words : NULL;
+    return problems_settle(all, problems) ? words : NULL;
 }

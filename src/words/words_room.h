@@ -8,11 +8,7 @@
 #include "item.h"
 #include "reading.h"
 #include "words.h"
-#include "zone_list.h"
-
-#define COUNT_ONE(...) +1
-enum { ZONE_TOTAL = 0 ZONE_LIST(COUNT_ONE) };
-#undef COUNT_ONE
+#include "zone.h"
 
 /* ---- words_plural.c ---- */
 
@@ -66,7 +62,7 @@ struct words {
     struct plural_rule plurals[PLURAL_COUNT];
     struct word_texts texts[WORD_COUNT];
     struct item_words items[ITEM_COUNT];
-    struct text_value zones[ZONE_TOTAL];
+    struct text_value zones[ZONE_COUNT];
 };
 
 /* One row for each form that the language has, in the order of enum plural: `rows` has room

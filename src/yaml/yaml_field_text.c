@@ -1,7 +1,7 @@
 /* yaml_field_text.c - a field of a record as text again (room: yaml). Gives
  * what the file says, never a converted form. */
 #include "text.h"
-#include "yaml_fields.h"
+#include "yaml_value.h"
 
 static const char *answer_text(const struct answer_value *value)
 {
@@ -29,7 +29,7 @@ static const char *list_text(const struct list_value *value, struct arena *arena
 
 static const char *choice_text(const struct field *field, unsigned choice)
 {
-    return choice == 0 ? NULL : field->choices[choice - 1];
+    return choice == 0 ? NULL : field->choices[choice - choice_first(field)];
 }
 
 static const void *at_offset(const void *record, size_t offset)
@@ -60,6 +60,7 @@ const char *field_text(const struct field *field, const void *record, struct are
 
     switch (field->kind) {
     case FIELD_TEXT:
+    case FIELD_WORDING:
     case FIELD_CHOICE:
         return ((const struct text_value *)value)->text;
     case FIELD_NUMBER:
@@ -69,6 +70,7 @@ const char *field_text(const struct field *field, const void *record, struct are
     case FIELD_ANSWER:
         return answer_text(value);
     case FIELD_LIST:
+    case FIELD_WORDINGS:
     case FIELD_WORDS:
         return list_text(value, arena);
     case FIELD_ENUM:

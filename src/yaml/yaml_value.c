@@ -19,9 +19,7 @@ static bool text_blank(const char *text)
     return text[strspn(text, " ")] == '\0';
 }
 
-/* A text that can be printed in a line, under the name it has in messages. */
-static bool scalar_sound(struct field_reading *reading, const char *name,
-                         const struct yaml_node *node)
+bool scalar_sound(struct field_reading *reading, const char *name, const struct yaml_node *node)
 {
     if (!node->quoted && text_stands_for_nothing(node->text))   /* a card would print it */
         field_error(reading, node->place,
@@ -83,12 +81,17 @@ static const char *choice_remedy(struct arena *arena, const struct field *field,
     return words_joined(arena, "write one of:", field->choices, count);
 }
 
-/* 1 + its index among the choices; 0: it is none of them. */
+unsigned choice_first(const struct field *field)
+{
+    return field->first == 0 ? 1 : field->first;
+}
+
+/* The value of the choice of that name; 0: it is none of them. */
 static unsigned choice_find(const struct field *field, const char *text)
 {
     for (unsigned i = 0; field->choices[i] != NULL; i++)
         if (text_equal(field->choices[i], text))
-            return i + 1;
+            return choice_first(field) + i;
     return 0;
 }
 
@@ -120,6 +123,12 @@ static void enum_read(struct field_reading *reading, const struct field *field,
 {
     if (scalar_due(reading, field, node, "a text") && choice_check(reading, field, node))
         *(unsigned *)value = choice_find(field, node->text);
+}
+
+static void wording_field_read(struct field_reading *reading, const struct field *field,
+                               const struct yaml_node *node, void *value)
+{
+    wording_read(reading, field_name(reading, field), node, value);
 }
 
 static bool range_any(const struct field *field)
@@ -271,7 +280,9 @@ static void list_read(struct field_reading *reading, const struct field *field,
                     "\"%s\" must be a list, not a mapping", field->key);
         return;
     }
-    if (node->kind == YAML_SEQUENCE) {
+    if (node->kind == YAML_SEQUENCE && field->kind == FIELD_WORDINGS) {
+        wordings_read(reading, field, node, &list);
+    } else if (node->kind == YAML_SEQUENCE) {
         words_read(reading, field, node->items, node->count, &list);
     } else if (field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS) {
         words_read(reading, field, &node, 1, &list);
@@ -325,6 +336,7 @@ size_t value_place_offset(enum field_kind kind)
 {
     static const size_t offsets[] = {
         [FIELD_TEXT] = offsetof(struct text_value, place),
+        [FIELD_WORDING] = offsetof(struct text_value, place),
         [FIELD_CHOICE] = offsetof(struct text_value, place),
         [FIELD_ENUM] = offsetof(struct choice_value, place),
         [FIELD_ENUMS] = offsetof(struct choice_list, place),
@@ -332,6 +344,7 @@ size_t value_place_offset(enum field_kind kind)
         [FIELD_ANSWER] = offsetof(struct answer_value, place),
         [FIELD_DATE] = offsetof(struct date_value, place),
         [FIELD_LIST] = offsetof(struct list_value, place),
+        [FIELD_WORDINGS] = offsetof(struct list_value, place),
         [FIELD_WORDS] = offsetof(struct list_value, place),
         [FIELD_NODE] = offsetof(struct node_value, place),
     };
@@ -346,6 +359,7 @@ void value_read(struct field_reading *reading, const struct field *field,
     static void (*const readers[])(struct field_reading *, const struct field *,
                                    const struct yaml_node *, void *) = {
         [FIELD_TEXT] = text_read,
+        [FIELD_WORDING] = wording_field_read,
         [FIELD_CHOICE] = text_read,
         [FIELD_ENUM] = enum_read,
         [FIELD_ENUMS] = enums_read,
@@ -353,6 +367,7 @@ void value_read(struct field_reading *reading, const struct field *field,
         [FIELD_ANSWER] = answer_read,
         [FIELD_DATE] = date_read,
         [FIELD_LIST] = list_read,
+        [FIELD_WORDINGS] = list_read,
         [FIELD_WORDS] = list_read,
         [FIELD_NODE] = node_read,
     };

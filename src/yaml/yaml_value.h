@@ -19,6 +19,19 @@ struct field_reading {
 void value_read(struct field_reading *reading, const struct field *field,
                 const struct yaml_node *node, void *value);
 
+/* Is it a text that can be printed in a line? `name`: what messages call it. */
+bool scalar_sound(struct field_reading *reading, const char *name, const struct yaml_node *node);
+
+/* yaml_wording.c: a text, or one for each language; what is wrong leaves *out alone. A list
+ * of such: entries that are wrong are told and left out. */
+void wording_read(struct field_reading *reading, const char *name, const struct yaml_node *node,
+                  struct text_value *out);
+void wordings_read(struct field_reading *reading, const struct field *field,
+                   const struct yaml_node *node, struct list_value *list);
+
+/* The value that the first of the field's choices has; each next one has one more. */
+unsigned choice_first(const struct field *field);
+
 /* Where each kind of value keeps its place, from its first byte. */
 size_t value_place_offset(enum field_kind kind);
 

@@ -32,7 +32,7 @@ static inline int tear_down(void **state)
     return 0;
 }
 
-static inline void begin_on(const struct boat *boat, const char *space)
+static inline void begin_on(const struct boat *boat, enum zone_key space)
 {
     input = (struct compose_input){.boat = boat, .words = test.words};
     slot = (struct slot){.procedure = test.procedures.rows[0], .space = space, .title = "CARD"};
@@ -43,7 +43,7 @@ static inline void begin_on(const struct boat *boat, const char *space)
 /* A monohull with this gear and without that. */
 static inline void boat_with(const char *gear, const char *not_fitted)
 {
-    begin_on(case_boat(&test, case_boat_text(&test, "", gear, not_fitted)), NULL);
+    begin_on(case_boat(&test, case_boat_text(&test, "", gear, not_fitted)), ZONE_NONE);
 }
 
 static inline const struct condition *condition_of(const char *text)

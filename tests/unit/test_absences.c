@@ -3,6 +3,8 @@
 
 #define PORT "engine_space_port"
 #define STARBOARD "engine_space_starboard"
+#define PORT_SPACE ZONE_engine_space_port
+#define STARBOARD_SPACE ZONE_engine_space_starboard
 
 static const struct boat *catamaran_of(const char *gear, const char *not_fitted)
 {
@@ -21,14 +23,14 @@ static void one_engine_may_have_none(void **state)
         VALVE("C1", PORT), "{item: fuel_shutoff_diesel, serves: [" STARBOARD "]}, torch");
     expect_errors(0);
     assert_int_equal(boat_fitted(boat, ITEM_fuel_shutoff_diesel), ANSWER_YES);
-    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, PORT), ANSWER_YES);
-    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, STARBOARD), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, NULL), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, PORT_SPACE), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, STARBOARD_SPACE), ANSWER_NO);
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, ZONE_NONE), ANSWER_YES);
     assert_int_equal(boat_fitted(boat, ITEM_torch), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, ITEM_torch, PORT), ANSWER_NO);
-    assert_null(boat_absence(boat, ITEM_fuel_shutoff_diesel, NULL));
-    assert_int_equal(boat_absence(boat, ITEM_fuel_shutoff_diesel, STARBOARD)->place.line, 4);
-    assert_true(boat_absence(boat, ITEM_torch, PORT)->whole);
+    assert_int_equal(boat_fitted_for(boat, ITEM_torch, PORT_SPACE), ANSWER_NO);
+    assert_null(boat_absence(boat, ITEM_fuel_shutoff_diesel, ZONE_NONE));
+    assert_int_equal(boat_absence(boat, ITEM_fuel_shutoff_diesel, STARBOARD_SPACE)->place.line, 4);
+    assert_true(boat_absence(boat, ITEM_torch, PORT_SPACE)->whole);
 }
 
 static void nothing_said_of_an_engine_is_not_recorded(void **state)
@@ -37,10 +39,10 @@ static void nothing_said_of_an_engine_is_not_recorded(void **state)
     const struct boat *boat = catamaran_of(
         VALVE("C1", PORT), "{item: engine_stop, serves: " PORT "}");
     expect_errors(0);
-    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, STARBOARD),
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, STARBOARD_SPACE),
                      ANSWER_NOT_RECORDED);
-    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, PORT), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, STARBOARD), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, PORT_SPACE), ANSWER_NO);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, STARBOARD_SPACE), ANSWER_NOT_RECORDED);
     assert_int_equal(boat_fitted(boat, ITEM_engine_stop), ANSWER_NOT_RECORDED);
 }
 
@@ -61,11 +63,12 @@ static void a_piece_of_some_engine_may_serve_this(void **state)
 {
     (void)state;
     const char *stop = "  - {item: engine_stop, tag: C1, zone: cockpit}\n";
-    assert_int_equal(boat_fitted_for(catamaran_of(stop, ""), ITEM_engine_stop, PORT), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(catamaran_of(stop, ""), ITEM_engine_stop, PORT_SPACE),
+                     ANSWER_YES);
     const struct boat *boat = catamaran_of(stop, "{item: engine_stop, serves: [" PORT "]}");
     expect_errors(0);
-    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, PORT), ANSWER_NO);
-    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, STARBOARD), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, PORT_SPACE), ANSWER_NO);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, STARBOARD_SPACE), ANSWER_YES);
 }
 
 static void contradictions_are_told(void **state)

@@ -27,7 +27,7 @@ static void a_whole_boat_is_read(void **state)
     assert_int_equal(boat->facts.specimen.answer, ANSWER_YES);
     assert_int_equal(boat->equipment_count, 4);
     assert_int_equal(boat->engine_space_count, 1);
-    assert_string_equal(boat->engine_spaces[0], "engine_space");
+    assert_int_equal(boat->engine_spaces[0], ZONE_engine_space);
     assert_int_equal(boat->radio.hold_s.milli, 5000);
     assert_int_equal(boat->radio.nature_steps.count, 2);
     assert_int_equal(boat->absence_count, 2);
@@ -48,7 +48,7 @@ static void gear_knows_its_kind_and_place(void **state)
     const struct equipment *gear = &boat->equipment[0];
     assert_string_equal(gear->kind->key, "fuel_shutoff_diesel");
     assert_string_equal(gear->place_zone->key, "cockpit_locker_port");
-    assert_string_equal(gear->zone.text, "cockpit_locker_port");
+    assert_int_equal(gear->zone.value, ZONE_cockpit_locker_port);
     assert_int_equal(gear->place_side, SIDE_PORT);
     assert_int_equal(gear->place.line, 3);
     assert_string_equal(gear->kind_of.text, "lever");

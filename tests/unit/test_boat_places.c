@@ -44,7 +44,7 @@ static void a_catamarans_engine_space_with_a_side(void **state)
     expect_errors(0);
     assert_string_equal(boat->equipment[0].place_zone->key, "engine_space_starboard");
     assert_int_equal(boat->engine_space_count, 2);
-    assert_string_equal(boat->engine_spaces[1], "engine_space_starboard");
+    assert_int_equal(boat->engine_spaces[1], ZONE_engine_space_starboard);
 }
 
 static void inside_and_space_name_the_side_too(void **state)
@@ -76,7 +76,7 @@ static void one_engine_may_be_recorded(void **state)
         "equipment:\n  - {item: seacock, tag: C1, zone: engine_space}\n");
     expect_errors(0);
     assert_int_equal(boat->engine_space_count, 1);
-    assert_string_equal(boat->engine_spaces[0], "engine_space");
+    assert_int_equal(boat->engine_spaces[0], ZONE_engine_space);
 }
 
 static void engine_spaces_must_make_sense(void **state)
@@ -122,7 +122,7 @@ static void a_battery_may_stand_in_its_own_box(void **state)
     (void)state;
     const struct boat *boat = gear_of("item: lithium_bank, tag: C1, zone: saloon, space: own_box");
     expect_errors(0);
-    assert_string_equal(boat->equipment[0].space.text, "own_box");
+    assert_int_equal(boat->equipment[0].space.value, AIR_OWN_BOX);
 }
 
 static void an_outboard_boat_has_no_engine_space(void **state)

@@ -267,8 +267,8 @@ static void the_plan_names_zones_of_this_kind_of_boat(void **state)
             assert_true(zone->drawn);
             assert_true(b == 1 || !zone->catamaran_only);
             assert_true(b == 0 || !zone->in_hulls);
-            assert_string_equal(card->plan_zones[i].name, words_zone(test.words, zone->key));
-            bridge_deck = bridge_deck || strcmp(zone->key, "bridgedeck") == 0;
+            assert_string_equal(card->plan_zones[i].name, words_zone(test.words, zone->id));
+            bridge_deck = bridge_deck || zone->id == ZONE_bridgedeck;
         }
         assert_int_equal(bridge_deck, b == 1);
     }

@@ -35,7 +35,7 @@ static void several_mean_all_of_them(void **state)
     assert_int_equal(all->children[0]->item, ITEM_fire_port);
     assert_int_equal(all->children[1]->item, ITEM_engine_extinguisher);
     assert_int_equal(all->children[2]->kind, CONDITION_BOAT);
-    assert_string_equal(all->children[2]->words[0], "catamaran");
+    assert_int_equal(all->children[2]->trait, TRAIT_CATAMARAN);
     assert_int_equal(when_of("[{fitted: torch}, {fitted: knife}]")->kind, CONDITION_ALL);
 }
 
@@ -46,9 +46,9 @@ static void inside_takes_one_zone_or_several(void **state)
         when_of("{inside: {fuel_shutoff_diesel: [engine_space, bilge]}}");
     assert_int_equal(inside->kind, CONDITION_INSIDE);
     assert_int_equal(inside->item, ITEM_fuel_shutoff_diesel);
-    assert_int_equal(inside->word_count, 2);
-    assert_string_equal(inside->words[1], "bilge");
-    assert_int_equal(when_of("{inside: {torch: bilge}}")->word_count, 1);
+    assert_int_equal(inside->zone_count, 2);
+    assert_int_equal(inside->zones[1], ZONE_bilge);
+    assert_int_equal(when_of("{inside: {torch: bilge}}")->zone_count, 1);
     expect_errors(0);
 }
 
@@ -59,7 +59,7 @@ static void is_and_cuts_name_gear_and_value(void **state)
     assert_int_equal(is->kind, CONDITION_IS);
     assert_int_equal(is->item, ITEM_engine_stop);
     assert_string_equal(is->field, "stop");
-    assert_string_equal(is->words[0], "mechanical");
+    assert_string_equal(is->value, "mechanical");
     const struct condition *two =
         when_of("{is: {engine_stop: {stop: electric, from_cockpit: yes}}}");
     assert_int_equal(two->child_count, 2);
@@ -110,7 +110,10 @@ static void what_is_not_understood_is_told(void **state)
         {"{is: {torch: {stop: electrc}}}", "electrc is not a known stop",
          "did you mean electric?"},
         {"{is: {torch: {count: two}}}", "count needs a number", "write a number"},
-        {"{is: {torch: {spot: [aft]}}}", "spot needs one value", "write one value"},
+        {"{is: {torch: {rating: [aft]}}}", "rating needs one value", "write one value"},
+        {"{is: {torch: {spot: aft}}}",
+         "spot is written in words of any language: `is` cannot ask about it",
+         "ask about a field with choices"},
         {"{is: {torch: {cuts: knife}}}", "`is` cannot ask about cuts",
          "`inside` and `cuts` ask about places and currents"},
         {"{is: {torch: {expires: 2027}}}", "`is` cannot ask about expires", NULL},

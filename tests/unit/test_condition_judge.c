@@ -193,7 +193,7 @@ static void the_boat_s_type_is_known(void **state)
     boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "");
     expect("boat: monohull", TRUTH_YES);
     expect("boat: catamaran", TRUTH_NO);
-    begin_on(case_boat(&test, "tests/fleet/boats/samphire.yaml"), NULL);
+    begin_on(case_boat(&test, "tests/fleet/boats/samphire.yaml"), ZONE_NONE);
     expect("boat: catamaran", TRUTH_YES);
 }
 

@@ -98,6 +98,8 @@ static void refusal_expect(const char *into, const char *name, enum severity sev
     assert_int_equal(all[0].severity, severity);
     if (strstr(all[0].what, what) == NULL)
         fail_msg("\"%s\" does not say \"%s\"", all[0].what, what);
+    if (text_empty(all[0].remedy))
+        fail_msg("\"%s\" has no remedy", all[0].what);
 }
 
 /* The name under which this process would write first. */

@@ -68,6 +68,24 @@ static void equal_is_what_says_the_same(void **state)
     }
 }
 
+static void texts_are_equal_in_all_languages(void **state)
+{
+    (void)state;
+    static const struct text_in_language one[] = {
+        {.language = "en", .text = "a"}, {.language = "de", .text = "b"}, {.text = NULL}};
+    static const struct text_in_language other[] = {
+        {.language = "en", .text = "a"}, {.language = "de", .text = "c"}, {.text = NULL}};
+    static const struct text_in_language shorter[] = {
+        {.language = "en", .text = "a"}, {.text = NULL}};
+    static const struct text_value texts[] = {
+        {.text = "a"}, {.text = "a", .languages = one}, {.text = "a", .languages = other},
+        {.text = "a", .languages = shorter}};
+    for (size_t i = 0; i < 4; i++)
+        for (size_t j = 0; j < 4; j++)
+            assert_int_equal(phrase_equal(phrase_text(test.arena, &texts[i]),
+                                          phrase_text(test.arena, &texts[j])), i == j);
+}
+
 static void a_text_keeps_its_place(void **state)
 {
     (void)state;
@@ -109,6 +127,7 @@ int main(void)
         TEST(what_is_not_there_says_nothing),
         TEST(a_list_has_what_says_something),
         TEST(equal_is_what_says_the_same),
+        TEST(texts_are_equal_in_all_languages),
         TEST(a_text_keeps_its_place),
         TEST(all_is_visited_in_order),
     };

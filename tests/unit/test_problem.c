@@ -242,6 +242,49 @@ static void test_error_at(void **state)
     assert_false(problems_error_at(problems, value, NULL));
 }
 
+/* What the part has to say stays of its boat and check, and is copied. */
+static void test_join(void **state)
+{
+    struct arena *own = arena_new((size_t)1024 * 1024);
+    struct problems *whole = problems_new(*state), *part = problems_new(own);
+    size_t count;
+
+    problems_about(part, "alder", "record");
+    problem_add(part, SEVERITY_ERROR, (struct place){0}, "mend", "wrong");
+    problem_add(part, SEVERITY_NOTE, (struct place){0}, NULL, "odd");
+    problem_add(whole, SEVERITY_NOTE, (struct place){0}, NULL, "odd");
+    problems_join(whole, part);
+    arena_free(own);
+    const struct problem *all = problems_sorted(whole, &count);
+    assert_int_equal(count, 2);
+    assert_string_equal(all[0].what, "wrong");
+    assert_string_equal(all[0].remedy, "mend");
+    assert_string_equal(all[0].boat, "alder");
+    assert_string_equal(all[0].check, "record");
+    assert_null(all[1].boat);
+    assert_int_equal(problems_count(whole, SEVERITY_NOTE), 1);
+}
+
+/* A part is unsound by what is found in it, also where the same was told before. */
+static void test_settle(void **state)
+{
+    struct problems *whole = problems_new(*state);
+    size_t count;
+
+    problems_about(whole, "alder", "record");
+    problem_add(whole, SEVERITY_ERROR, (struct place){0}, NULL, "wrong");
+    struct problems *part = problems_part(whole);
+    problem_add(part, SEVERITY_HELD, (struct place){0}, NULL, "held");
+    assert_true(problems_settle(whole, part));
+    part = problems_part(whole);
+    problem_add(part, SEVERITY_ERROR, (struct place){0}, NULL, "wrong");
+    assert_false(problems_settle(whole, part));
+    const struct problem *all = problems_sorted(whole, &count);
+    assert_int_equal(count, 2);
+    assert_string_equal(all[1].boat, "alder");
+    assert_string_equal(all[1].check, "record");
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -255,6 +298,8 @@ int main(void)
         cmocka_unit_test(test_print_odd_characters),
         cmocka_unit_test(test_print_long_line),
         cmocka_unit_test(test_error_at),
+        cmocka_unit_test(test_join),
+        cmocka_unit_test(test_settle),
     };
 
     return cmocka_run_group_tests_name("problem", tests, arena_set_up, arena_tear_down) != 0;

@@ -59,7 +59,7 @@ static void a_whole_procedure_is_read(void **state)
     assert_non_null(procedure->call_when.items[0].when);
     assert_string_equal(procedure->call_when.items[1].say.text, "Now.");
     assert_string_equal(procedure->steps[0].lethal.items[0].text, "Do not open it.");
-    assert_string_equal(procedure->steps[0].cases[0].within.text, "deck");
+    assert_int_equal(procedure->steps[0].cases[0].within.value, REACH_DECK);
     assert_string_equal(procedure->steps[0].cases[1].state.text, "off");
     assert_int_equal(procedure->step_count, 2);
     assert_string_equal(procedure->steps[1].table.text, "zones");

@@ -149,6 +149,27 @@ static void texts_of_people_are_filled_in(void **state)
     expect_errors(0);
 }
 
+/* Its own language; where it is not given in that, the first of those that people gave. */
+static void texts_are_said_in_their_language(void **state)
+{
+    (void)state;
+    struct speaker *speaker = speaker_of(&(struct recipe){.left_out = NULL});
+    static const struct text_in_language with[] = {
+        {.language = "de", .text = "{a} Tisch"}, {.language = "en", .text = "table {a}"},
+        {.text = NULL}};
+    static const struct text_in_language without[] = {
+        {.language = "hr", .text = "stol {a}"}, {.language = "de", .text = "Tisch"},
+        {.text = NULL}};
+    const struct phrase_part parts[] = {{"a", name("4")}};
+    static const struct { struct text_value text; const char *said; } rows[] = {
+        {{.text = "{a} Tisch", .languages = with}, "table 4"},
+        {{.text = "stol {a}", .languages = without}, "stol 4"},
+        {{.text = "over {a}"}, "over 4"}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++)
+        assert_string_equal(say(speaker, phrase_text_filled(test.arena, &rows[i].text, parts, 1)),
+                            rows[i].said);
+}
+
 /* What is said is kept: the same phrase gives the same string. Many more than are kept at
  * first, each still its own. */
 static void what_was_said_is_kept(void **state)
@@ -181,6 +202,7 @@ int main(void)
         TEST(capitals_are_made_of_any_letters),
         TEST(names_that_are_not_given_stay_visible),
         TEST(texts_of_people_are_filled_in),
+        TEST(texts_are_said_in_their_language),
         TEST(what_was_said_is_kept),
     };
     return cmocka_run_group_tests_name("speak", tests, NULL, NULL);

@@ -52,8 +52,7 @@ static void every_kind_has_a_usual_zone(void **state)
 {
     (void)state;
     for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
-        if (zone_find(item_kind_of(item)->usual_zone) == NULL)
-            fail_msg("%s: %s is no zone", item_word(item), item_kind_of(item)->usual_zone);
+        assert_non_null(zone_of(item_kind_of(item)->usual_zone));
 }
 
 static void items_are_found_wherever_a_procedure_names_them(void **state)
@@ -132,7 +131,8 @@ static void the_other_type_is_not_asked(void **state)
     assert_string_equal(cat.rows[1].usual->key, "engine_space_port");
     assert_null(strstr(starter_entry(&mono.rows[2], "F1", test.arena), "serves"));
     assert_non_null(strstr(starter_entry(&cat.rows[1], "F1", test.arena), "serves: "));
-    assert_string_equal(starter_entry_for(&cat.rows[1], "F1", "engine_space_port", test.arena),
+    assert_string_equal(starter_entry_for(&cat.rows[1], "F1", ZONE_engine_space_port,
+                                          test.arena),
                         "- {item: fixed_extinguisher, tag: F1, zone: , side: , spot: , how: , "
                         "serves: [engine_space_port]}");
 }

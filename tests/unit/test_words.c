@@ -13,10 +13,10 @@ static void a_complete_file_is_read(void **state)
     assert_string_equal(words_item(words, ITEM_fire_port), "One thing");
     assert_string_equal(words_items(words, ITEM_blankets, 2), "many things");
     assert_string_equal(words_items(words, ITEM_blankets, 1), "One thing");
-    assert_string_equal(words_zone(words, "galley"), "Zone galley");
+    assert_string_equal(words_zone(words, ZONE_galley), "Zone galley");
     assert_null(words_item(words, ITEM_NONE));
     assert_null(words_items(words, ITEM_NONE, 2));
-    assert_null(words_zone(words, "attic"));
+    assert_null(words_zone(words, ZONE_NONE));
 }
 
 static void a_row_has_its_familys_name(void **state)
@@ -25,9 +25,9 @@ static void a_row_has_its_familys_name(void **state)
     const struct words *words = words_of(
         &(struct recipe){.extra = "  aft_cabin_port: The port cabin\n"});
     expect_errors(0);
-    assert_string_equal(words_zone(words, "aft_cabin_port"), "The port cabin");
-    assert_string_equal(words_zone(words, "aft_cabin_starboard"), "Zone aft_cabin");
-    assert_string_equal(words_zone(words, "engine_space_port"), "Zone engine_space");
+    assert_string_equal(words_zone(words, ZONE_aft_cabin_port), "The port cabin");
+    assert_string_equal(words_zone(words, ZONE_aft_cabin_starboard), "Zone aft_cabin");
+    assert_string_equal(words_zone(words, ZONE_engine_space_port), "Zone engine_space");
 }
 
 static void nothing_may_be_missing(void **state)

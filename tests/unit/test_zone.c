@@ -1,18 +1,21 @@
 /* test_zone.c - the zones of a boat: families, sides, where they lie. */
 #include "record_test.h"
 
-#include "item.h"
+#include "zone.h"
 
 static void keys_are_unique_and_found(void **state)
 {
     (void)state;
-    size_t count = 0;
-    for (; zone_at(count) != NULL; count++) {
-        assert_ptr_equal(zone_find(zone_at(count)->key), zone_at(count));
-        assert_string_equal(zone_key_list[count], zone_at(count)->key);
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
+        const struct zone *zone = zone_of(key);
+        assert_int_equal(zone->id, key);
+        assert_ptr_equal(zone_find(zone->key), zone);
+        assert_string_equal(zone_word(key), zone->key);
+        assert_string_equal(zone_key_list[key - 1], zone->key);
     }
-    assert_null(zone_key_list[count]);
-    assert_true(count > 40);
+    assert_null(zone_key_list[ZONE_COUNT - 1]);
+    assert_string_equal(zone_word(ZONE_NONE), "");
+    assert_null(zone_of(ZONE_NONE));
     assert_null(zone_find("cokpit"));
     assert_null(zone_find(NULL));
 }
@@ -20,11 +23,9 @@ static void keys_are_unique_and_found(void **state)
 static void every_family_is_a_zone_without_gaps(void **state)
 {
     (void)state;
-    for (size_t i = 0; zone_at(i) != NULL; i++) {
-        const struct zone *zone = zone_at(i);
-        const struct zone *family = zone_find(zone->family);
-        assert_non_null(family);
-        assert_string_equal(family->family, family->key);
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
+        const struct zone *zone = zone_of(key);
+        assert_int_equal(zone_of(zone->family)->family, zone->family);
         assert_true(zone->from >= 0 && zone->from < zone->to && zone->to <= 105);
     }
 }
@@ -34,14 +35,14 @@ static void rows_of_a_family_lie_to_the_side_they_name(void **state)
 {
     (void)state;
     size_t rows = 0;
-    for (size_t i = 0; zone_at(i) != NULL; i++) {
-        const struct zone *zone = zone_at(i);
-        if (strcmp(zone->key, zone->family) == 0)
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
+        const struct zone *zone = zone_of(key);
+        if (zone->family == key)
             continue;
         rows++;
-        assert_string_equal(zone->key, text_format(test.arena, "%s_%s", zone->family,
+        assert_string_equal(zone->key, text_format(test.arena, "%s_%s", zone_word(zone->family),
                                                    side_word(zone->side)));
-        assert_int_equal(zone_find(zone->family)->side, SIDE_NONE);
+        assert_int_equal(zone_of(zone->family)->side, SIDE_NONE);
     }
     assert_int_equal(rows, 12);
 }
@@ -49,42 +50,61 @@ static void rows_of_a_family_lie_to_the_side_they_name(void **state)
 static void zones_know_what_they_lie_within(void **state)
 {
     (void)state;
-    const struct zone *port = zone_find("engine_space_port");
-    assert_true(zone_within(port, "engine_space"));
-    assert_true(zone_within(port, "engine_space_port"));
-    assert_false(zone_within(port, "engine_space_starboard"));
-    assert_false(zone_within(zone_find("engine_space"), "engine_space_port"));
-    assert_false(zone_within(NULL, "engine_space"));
-    assert_false(zone_within(port, NULL));
+    const struct zone *port = zone_of(ZONE_engine_space_port);
+    assert_true(zone_within(port, ZONE_engine_space));
+    assert_true(zone_within(port, ZONE_engine_space_port));
+    assert_false(zone_within(port, ZONE_engine_space_starboard));
+    assert_false(zone_within(zone_of(ZONE_engine_space), ZONE_engine_space_port));
+    assert_false(zone_within(NULL, ZONE_engine_space));
+    assert_false(zone_within(port, ZONE_NONE));
 }
 
 static void catamarans_and_landmarks(void **state)
 {
     (void)state;
-    assert_true(zone_find("trampoline")->catamaran_only);
-    assert_true(zone_find("engine_space_starboard")->catamaran_only);
-    assert_false(zone_find("engine_space")->catamaran_only);
-    assert_true(zone_find("aft_cabin_port")->in_hulls);
-    assert_false(zone_find("bridgedeck")->in_hulls);
-    assert_true(zone_find("aft_cabin_port")->drawn);
-    assert_false(zone_find("navigation_station")->drawn);
-    assert_int_equal(zone_find("bathing_platform")->to, 105);
-    assert_int_equal(zone_find("cockpit")->level, LEVEL_DECK);
-    assert_int_equal(zone_find("saloon")->level, LEVEL_BELOW);
-    assert_int_equal(zone_find("flybridge")->level, LEVEL_TOP);
+    assert_true(zone_of(ZONE_trampoline)->catamaran_only);
+    assert_true(zone_of(ZONE_engine_space_starboard)->catamaran_only);
+    assert_false(zone_of(ZONE_engine_space)->catamaran_only);
+    assert_true(zone_of(ZONE_aft_cabin_port)->in_hulls);
+    assert_false(zone_of(ZONE_bridgedeck)->in_hulls);
+    assert_true(zone_of(ZONE_aft_cabin_port)->drawn);
+    assert_false(zone_of(ZONE_navigation_station)->drawn);
+    assert_int_equal(zone_of(ZONE_bathing_platform)->to, 105);
+    assert_int_equal(zone_of(ZONE_cockpit)->level, LEVEL_DECK);
+    assert_int_equal(zone_of(ZONE_saloon)->level, LEVEL_BELOW);
+    assert_int_equal(zone_of(ZONE_flybridge)->level, LEVEL_TOP);
+}
+
+static void a_zone_is_found_among_others(void **state)
+{
+    (void)state;
+    static const enum zone_key two[] = {ZONE_pulpit, ZONE_crossbeam_aft, ZONE_NONE};
+    assert_true(zone_among(two, ZONE_pulpit));
+    assert_true(zone_among(two, ZONE_crossbeam_aft));
+    assert_false(zone_among(two, ZONE_galley));
+    assert_false(zone_among(two, ZONE_NONE));
 }
 
 static void sides_have_words(void **state)
 {
     (void)state;
-    static const enum side sides[] = {SIDE_PORT, SIDE_STARBOARD, SIDE_CENTRE, SIDE_BOTH};
-    for (size_t i = 0; i < 4; i++)
-        assert_int_equal(side_from(side_word(sides[i])), sides[i]);
     assert_string_equal(side_word(SIDE_NONE), "");
+    assert_string_equal(side_word(SIDE_PORT), "port");
     assert_string_equal(side_word(SIDE_STARBOARD), "starboard");
-    assert_int_equal(side_from("left"), SIDE_NONE);
-    assert_int_equal(side_from(""), SIDE_NONE);
-    assert_int_equal(side_from(NULL), SIDE_NONE);
+    assert_string_equal(side_word(SIDE_BOTH), "both");
+    assert_null(side_words[SIDE_COUNT - 1]);
+}
+
+/* The values of a battery's space past that of its own box are those of the zones. */
+static void air_is_shared_with_a_zone_or_none(void **state)
+{
+    (void)state;
+    assert_int_equal(air_zone(AIR_NONE), ZONE_NONE);
+    assert_int_equal(air_zone(AIR_OWN_BOX), ZONE_NONE);
+    assert_string_equal(air_space_words[AIR_OWN_BOX - 1], "own_box");
+    for (unsigned air = AIR_OWN_BOX + 1; air < AIR_COUNT; air++)
+        assert_string_equal(zone_word(air_zone(air)), air_space_words[air - 1]);
+    assert_null(air_space_words[AIR_COUNT - 1]);
 }
 
 int main(void)
@@ -95,7 +115,9 @@ int main(void)
         TEST(rows_of_a_family_lie_to_the_side_they_name),
         TEST(zones_know_what_they_lie_within),
         TEST(catamarans_and_landmarks),
+        TEST(a_zone_is_found_among_others),
         TEST(sides_have_words),
+        TEST(air_is_shared_with_a_zone_or_none),
     };
     int failed = cmocka_run_group_tests_name("zone", tests, NULL, NULL);
     return failed != 0;

@@ -66,10 +66,9 @@ static inline void names_write(struct text_builder *out, const struct recipe *re
                             recipe->item_name != NULL ? recipe->item_name
                                                       : "{one: One thing, other: many things}");
     text_add(out, "zones:\n");
-    for (size_t i = 0; zone_at(i) != NULL; i++)
-        if (!text_equal(zone_at(i)->key, recipe->left_out) &&
-            text_equal(zone_at(i)->key, zone_at(i)->family))
-            text_add_format(out, "  %s: Zone %s\n", zone_at(i)->key, zone_at(i)->key);
+    for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
+        if (!text_equal(zone_word(key), recipe->left_out) && zone_of(key)->family == key)
+            text_add_format(out, "  %s: Zone %s\n", zone_word(key), zone_word(key));
 }
 
 static inline const struct words *words_of(const struct recipe *recipe)

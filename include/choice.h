@@ -1,0 +1,15 @@
+/* choice.h - an enum and its words from one list, so that neither can lack what the other
+ * has (room: base).
+ *
+ *     #define COLOUR_LIST(X) X(COLOUR_RED, "red") X(COLOUR_BLUE, "blue")
+ *     enum colour { COLOUR_NONE, COLOUR_LIST(CHOICE_NAME) COLOUR_COUNT };
+ *     const char *const colour_words[] = {COLOUR_LIST(CHOICE_WORD) NULL};
+ *
+ * The word of a value stands at the value less one. */
+#ifndef MAYDECK_CHOICE_H
+#define MAYDECK_CHOICE_H
+
+#define CHOICE_NAME(name, word) name,
+#define CHOICE_WORD(name, word) word,
+
+#endif
