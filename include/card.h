@@ -26,6 +26,7 @@ struct card_row {
     const char *const *tags;
     size_t tag_count;
     const char *name;
+    const char *timed, *weighed;  /* the name with how long it lasts, and with its weight */
     const char *where;
     struct place origin;
 };
@@ -185,12 +186,14 @@ struct card {
     const char *procedure_key;
     enum zone_key space;          /* zone of `per`, or none */
     const char *title;            /* upper case */
+    const char *name;             /* for messages: 3P ENGINE FIRE, PORT ENGINE */
     const char *subject;          /* how other cards name it */
     enum symbol_key symbol;       /* beside the title */
     enum sign_class stripe;       /* fire, rescue, control, warning */
     bool distress;
-    int number, of;
-    const char *number_text;      /* Card 3 of 11 */
+    const char *number;           /* 3, or 3P and 3S of two engine spaces */
+    const char *page;             /* A, B ... of several pages of one number; "" of one */
+    const char *number_text;      /* Card 3P */
     const char *boat;             /* upper case */
     const char *language;
     const char *when_word;
@@ -198,7 +201,10 @@ struct card {
     const char *call_line;
     const struct card_step *steps;
     size_t step_count;
-    /* All figures that stand on the card, and those that belong here and find no room. */
+    /* All figures that belong here; those that stand on the card, and those that find no
+     * room. */
+    const struct card_figure *figures_known;
+    size_t figures_known_count;
     const struct card_figure *figures;
     size_t figure_count;
     const struct card_figure *left_out;
@@ -226,6 +232,8 @@ struct card {
     const char *mark;             /* SPECIMEN ... in the strips; "" if none */
     const char *footer_left[2];
     const char *footer_right;     /* without code and date */
+    const char *gear_date;        /* the first date of its gear, "" if none has one */
+    size_t gear_undated;          /* pieces that need a date and have none */
     const char *code_word, *code; /* check code */
     const char *printed;          /* "printed 2026-11-25" */
     const struct boat *boat_record;
@@ -235,7 +243,7 @@ struct card {
 };
 
 /* A procedure that this boat does not need, and why. */
-struct card_not_hers { const char *title, *reason; };
+struct card_not_hers { const char *name, *reason; };
 
 struct card_set {
     const struct card *const *cards;
@@ -291,7 +299,7 @@ void figure_notes(const struct compose_input *input, const struct card_set *set,
                   struct arena *arena, struct problems *problems);
 
 /* A card of the boat's set by its names. */
-struct card_name { const char *key, *procedure_key, *title; };
+struct card_name { const char *key, *procedure_key, *name; };
 
 /* All of them in order; none is composed. */
 const struct card_name *card_names(const struct compose_input *input, struct arena *arena,
@@ -333,9 +341,10 @@ bool base_cards_check(const struct base_record *base, const struct procedure_set
 /* Notes what the safety plan of this boat cannot show for want of a record. */
 void safety_plan_notes(const struct boat *boat, struct problems *problems);
 
-/* The check code of a composed card: CRC-32 of the
- * canonical content as seven Crockford base-32 signs and a check sign, such as
- * 0TJ8-GE2D. */
+/* The check code of a composed card: CRC-32 of its own facts and language as seven
+ * Crockford base-32 signs and a check sign, such as 0TJ8-GE2D. Nothing of other cards but
+ * their fixed numbers is in it, nothing that hangs on today's date but approvals, and not
+ * what finds room on the page. Of a safety plan in several pages `card` is the whole. */
 const char *check_code(const struct card *card, struct arena *arena);
 
 /* The code of any canonical bytes; tests use the published answers. */

@@ -3,6 +3,7 @@
 #define MAYDECK_NUMBER_H
 
 #include <stdbool.h>
+#include <stddef.h>
 #include <stdint.h>
 
 #include "arena.h"
@@ -14,5 +15,11 @@ bool number_parse_milli(const char *string, int64_t *milli);
 
 /* 12600 gives "12.6", 2000 gives "2". */
 char *number_text_milli(struct arena *arena, int64_t milli);
+
+/* 1, 10, 100, ... for an exponent from 0 to 18. */
+int64_t power_of_ten(int exponent);
+
+/* The value, or INT_MAX where an int cannot hold it. */
+int int_clipped(size_t value);
 
 #endif

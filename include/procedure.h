@@ -183,7 +183,7 @@ struct procedure {
     struct text_value key, per, title, subject, kind;
     struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
     struct class_value stripe;      /* fire, rescue, control or warning */
-    struct number_value order;
+    struct number_value number;     /* of its card, fixed for good; no other procedure has it */
     struct list_value signs;
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
@@ -228,7 +228,7 @@ const struct procedure *procedure_read(const struct procedure_files *files,
 bool procedure_has_step(const struct procedure *procedure, const char *id);
 
 struct procedure_set {
-    const struct procedure *const *rows;   /* by `order`, then key */
+    const struct procedure *const *rows;   /* by `number` */
     size_t count;
 };
 

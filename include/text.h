@@ -39,6 +39,9 @@ bool text_empty(const char *string);                    /* NULL or "" */
 bool text_begins(const char *string, const char *start);
 bool text_ends(const char *string, const char *end);
 
+bool is_digit(char letter);                             /* 0 to 9 */
+unsigned hex_digit_value(char digit);                   /* of 0 to 9 and A to F */
+
 /* FNV-1a, 64 bits: `hash` is BYTES_HASH_START, or what was made of bytes before these.
  * For tables within one run: never printed, never kept. */
 #define BYTES_HASH_START UINT64_C(14695981039346656037)

@@ -22,7 +22,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
  * number, which is the first name of a counted word.) */
 #define WORD_LIST(X) \
     X(WHEN, when, PLAIN, "") \
-    X(CARD_OF, card_of, PLAIN, "number of") \
+    X(CARD_NUMBER, card_number, PLAIN, "number") \
     X(YES, yes, PLAIN, "") \
     X(NO, no, PLAIN, "") \
     X(NEVER, never, PLAIN, "") \
@@ -130,7 +130,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \
     X(SAFETY_DECK, safety_deck, PLAIN, "") \
     X(SAFETY_BELOW, safety_below, PLAIN, "") \
-    X(SAFETY_NUMBER, safety_number, PLAIN, "number of") \
     X(SAFETY_SIGNS_DECK, safety_signs_deck, PLAIN, "number") \
     X(SAFETY_SIGNS_BELOW, safety_signs_below, PLAIN, "number") \
     X(SAFETY_SIGNS_MANY, safety_signs_many, PLAIN, "first last") \

@@ -80,7 +80,7 @@ static void not_hers_json_add(struct text_builder *out, const struct check_row *
     text_add(out, "[");
     for (size_t i = 0; i < row->not_hers_count; i++) {
         text_add(out, i == 0 ? "{\"card\": " : ", {\"card\": ");
-        string_add(out, row->not_hers[i].title);
+        string_add(out, row->not_hers[i].name);
         member_add(out, "reason", row->not_hers[i].reason);
         text_add(out, "}");
     }

@@ -24,7 +24,7 @@ static void not_hers_keep(const struct card_set *set, struct check_row *row, str
     struct card_not_hers *list = arena_array(arena, set->not_hers_count, sizeof *list);
     row->not_hers_count = set->not_hers_count;
     for (size_t i = 0; i < row->not_hers_count; i++)
-        list[i] = (struct card_not_hers){kept(arena, set->not_hers[i].title),
+        list[i] = (struct card_not_hers){kept(arena, set->not_hers[i].name),
                                          kept(arena, set->not_hers[i].reason)};
     row->not_hers = list;
 }
@@ -128,7 +128,7 @@ void check_rows_print(const struct check_row *rows, size_t count)
     widths_find(rows, count, widths);
     for (size_t i = 0; i < count; i++)
         for (size_t k = 0; k < rows[i].not_hers_count; k++)
-            printf("%s: no card %s: %s\n", rows[i].key, rows[i].not_hers[k].title,
+            printf("%s: no card %s: %s\n", rows[i].key, rows[i].not_hers[k].name,
                    rows[i].not_hers[k].reason);
     line_print(heads, widths);
     for (size_t i = 0; i < count; i++) {

@@ -148,7 +148,7 @@ static bool cards_print(const struct call *call)
         if (i > 0)
             puts("");
         if (asked.count > 1)
-            printf("%s:\n", asked.at[i]->title);
+            printf("%s:\n", asked.at[i]->name);
         if (!card_print(call, asked.at[i]))
             return false;
     }

@@ -24,7 +24,7 @@ static void cards_list(const struct sheets *sheets)
     printf("%s: %zu cards. Name one with --card, or take --all:\n", sheets->boat->key,
            set->count);
     for (size_t i = 0; i < set->count; i++)
-        printf("  %-24s %s\n", set->cards[i]->key, set->cards[i]->title);
+        printf("  %-24s %s\n", set->cards[i]->key, set->cards[i]->name);
 }
 
 static void reasons_print(const struct options *options, const struct sheets *sheets)

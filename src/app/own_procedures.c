@@ -109,11 +109,28 @@ static bool key_is_new(const struct fleet *fleet, const struct procedure *proced
     return true;
 }
 
+/* Printed cards name each other by number: no two may ever share one. */
+static bool number_is_new(const struct fleet *fleet, const struct procedure *procedure,
+                          const struct procedure *const *rows)
+{
+    for (size_t i = 0; i < fleet->procedures.count; i++) {
+        if (rows[i]->number.milli != procedure->number.milli)
+            continue;
+        problem_add(fleet->problems, SEVERITY_ERROR, procedure->number.place,
+                    "give the newer procedure a number that no card ever had: printed cards "
+                    "name each other by it",
+                    "number %s is that of %s too (line %d)", procedure->number.text,
+                    rows[i]->source->name, rows[i]->number.place.line);
+        return false;
+    }
+    return true;
+}
+
 static void procedure_place(struct fleet *fleet, const struct procedure *procedure,
                             const struct procedure **rows)
 {
     size_t at = fleet->procedures.count++;
-    for (; at > 0 && rows[at - 1]->order.milli > procedure->order.milli; at--)
+    for (; at > 0 && rows[at - 1]->number.milli > procedure->number.milli; at--)
         rows[at] = rows[at - 1];
     rows[at] = procedure;
 }
@@ -128,7 +145,8 @@ static bool set_read(struct manifest *manifest, const struct procedure **rows)
         if (text_equal(name, "sources.yaml") || strchr(name, '/') != NULL)
             continue;
         const struct procedure *procedure = named_procedure_read(manifest, name);
-        if (procedure != NULL && key_is_new(fleet, procedure, rows))
+        if (procedure != NULL && key_is_new(fleet, procedure, rows) &&
+            number_is_new(fleet, procedure, rows))
             procedure_place(fleet, procedure, rows);
         else
             sound = false;
@@ -136,7 +154,7 @@ static bool set_read(struct manifest *manifest, const struct procedure **rows)
     return sound;
 }
 
-/* A set with a card missing would number its cards wrongly: all or none. */
+/* A set with a card missing looks complete: all or none. */
 enum own_files procedures_read(struct manifest *manifest)
 {
     struct fleet *fleet = manifest->fleet;

@@ -16,7 +16,7 @@ static void errors_add(const struct sheets *sheets, const struct card *card,
         const struct proof_rule *rule = proof_rule(finding->rule);
         if (rule->severity == PROOF_ERROR)
             problem_add(sheets->boat->problems, SEVERITY_ERROR, finding_place(card, finding),
-                        rule->remedy, "%s (%s): %s: %s: %s; limit: %s", card->title,
+                        rule->remedy, "%s (%s): %s: %s: %s; limit: %s", card->name,
                         card->language, rule->id, rule->sentence, finding->measured, rule->limit);
     }
 }

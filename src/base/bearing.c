@@ -9,15 +9,13 @@
 #include "utf8.h"
 
 enum {
-    FULL_CIRCLE = 360000, HALF_CIRCLE = 180000, MILLI = 1000, POINT = 22500, POINTS = 16,
-    DEGREE_DIGITS = 3, FRACTION_DIGITS = 3, DEGREE_SIGN = 0xB0, MINUTE_SIGN = 0x2032,
+    FULL_CIRCLE = 360000, HALF_CIRCLE = 180000, A_DEGREE = 1000, POINT = 22500, POINTS = 16,
+    DEGREE_DIGITS = 3, DEGREE_FRACTION_DIGITS = 3, DEGREE_SIGN = 0xB0, MINUTE_SIGN = 0x2032,
     VARIATION_HIGHEST = 900, MINUTES_A_TENTH = 6
 };
 
-static bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 /* Up to `most` digits at *text; how many. */
-static int digits_take(const char **text, int most, int64_t *value)
+static int degree_digits_take(const char **text, int most, int64_t *value)
 {
     int count = 0;
     for (; count < most && is_digit(**text); (*text)++, count++)
@@ -30,21 +28,21 @@ static bool degrees_take(const char **text, int64_t *milli)
 {
     int fraction = 0;
     *milli = 0;
-    if (digits_take(text, DEGREE_DIGITS, milli) == 0)
+    if (degree_digits_take(text, DEGREE_DIGITS, milli) == 0)
         return false;
     if (**text == '.') {
         (*text)++;
-        fraction = digits_take(text, FRACTION_DIGITS, milli);
+        fraction = degree_digits_take(text, DEGREE_FRACTION_DIGITS, milli);
         if (fraction == 0)
             return false;
     }
-    for (; fraction < FRACTION_DIGITS; fraction++)
+    for (; fraction < DEGREE_FRACTION_DIGITS; fraction++)
         *milli *= 10;
     return !is_digit(**text);
 }
 
 /* Moves past a sign, if it stands there. */
-static bool sign_take(const char **text, uint32_t wanted)
+static bool degree_sign_take(const char **text, uint32_t wanted)
 {
     size_t index = 0;
     uint32_t code_point = 0;
@@ -71,7 +69,7 @@ bool bearing_parse(const char *text, struct bearing *bearing)
     int64_t milli = 0;
     if (!degrees_take(&text, &milli) || milli > FULL_CIRCLE)
         return false;
-    sign_take(&text, DEGREE_SIGN);
+    degree_sign_take(&text, DEGREE_SIGN);
     char letter = last_letter(text);
     if (letter != 'M' && letter != 'T' && letter != '\0')
         return false;
@@ -87,19 +85,20 @@ static bool minutes_take(const char **text, bool degrees_whole, int64_t *minutes
     *minutes = 0;
     if (!is_digit(**text))
         return true;
-    if (!degrees_whole || digits_take(text, 2, minutes) == 0 || *minutes >= 60)
+    if (!degrees_whole || degree_digits_take(text, 2, minutes) == 0 || *minutes >= 60)
         return false;
-    return sign_take(text, '\'') || sign_take(text, MINUTE_SIGN);
+    return degree_sign_take(text, '\'') || degree_sign_take(text, MINUTE_SIGN);
 }
 
 bool variation_parse(const char *text, int *tenths)
 {
     int64_t milli = 0, minutes = 0;
-    if (!degrees_take(&text, &milli) || milli % (MILLI / 10) != 0)
+    if (!degrees_take(&text, &milli) || milli % (A_DEGREE / 10) != 0)
         return false;
-    if (sign_take(&text, DEGREE_SIGN) && !minutes_take(&text, milli % MILLI == 0, &minutes))
+    if (degree_sign_take(&text, DEGREE_SIGN) &&
+        !minutes_take(&text, milli % A_DEGREE == 0, &minutes))
         return false;
-    int64_t value = milli / (MILLI / 10) + (minutes + MINUTES_A_TENTH / 2) / MINUTES_A_TENTH;
+    int64_t value = milli / (A_DEGREE / 10) + (minutes + MINUTES_A_TENTH / 2) / MINUTES_A_TENTH;
     char letter = last_letter(text);
     bool side_known = letter == 'E' || letter == 'W' || (letter == '\0' && value == 0);
     if (!side_known || value > VARIATION_HIGHEST)
@@ -125,7 +124,7 @@ static int64_t into_circle(int64_t milli)
 
 int64_t bearing_true(const struct bearing *bearing, int variation_tenths)
 {
-    int64_t variation = bearing->magnetic ? (int64_t)variation_tenths * (MILLI / 10) : 0;
+    int64_t variation = bearing->magnetic ? (int64_t)variation_tenths * (A_DEGREE / 10) : 0;
     return into_circle(bearing->milli + variation);
 }
 
@@ -133,7 +132,7 @@ int64_t bearing_reverse(int64_t milli) { return into_circle(milli + HALF_CIRCLE)
 
 const char *bearing_text(struct arena *arena, int64_t milli)
 {
-    int64_t degrees = (into_circle(milli) + MILLI / 2) / MILLI % (FULL_CIRCLE / MILLI);
+    int64_t degrees = (into_circle(milli) + A_DEGREE / 2) / A_DEGREE % (FULL_CIRCLE / A_DEGREE);
     return text_format(arena, "%03lld", (long long)degrees);
 }
 

@@ -11,7 +11,7 @@
 #define YEAR_LAST 2199
 
 /* Reads exactly `count` digits. */
-static bool digits_read(const char *at, size_t count, int *value)
+static bool date_digits_read(const char *at, size_t count, int *value)
 {
     *value = 0;
     for (size_t i = 0; i < count; i++) {
@@ -42,12 +42,12 @@ bool date_parse(const char *string, struct date *out)
 
     if (length != 4 && length != 7 && length != 10)
         return false;
-    if (!digits_read(string, 4, &date.year) || date.year < YEAR_FIRST || date.year > YEAR_LAST)
+    if (!date_digits_read(string, 4, &date.year) || date.year < YEAR_FIRST || date.year > YEAR_LAST)
         return false;
-    if (length >= 7 && (string[4] != '-' || !digits_read(string + 5, 2, &date.month) ||
+    if (length >= 7 && (string[4] != '-' || !date_digits_read(string + 5, 2, &date.month) ||
                         date.month < 1 || date.month > 12))
         return false;
-    if (length == 10 && (string[7] != '-' || !digits_read(string + 8, 2, &date.day) ||
+    if (length == 10 && (string[7] != '-' || !date_digits_read(string + 8, 2, &date.day) ||
                          date.day < 1 || date.day > month_days(date.year, date.month)))
         return false;
     *out = date;

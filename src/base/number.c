@@ -2,15 +2,16 @@
  * uses floating point, so that nothing is rounded. */
 #include "number.h"
 
-#include <stddef.h>
+#include <limits.h>
 
+#include "promise.h"
 #include "text.h"
 
-#define WHOLE_DIGITS 9
-#define FRACTION_DIGITS 3
+#define NUMBER_DIGITS 9
+#define MILLI_DIGITS 3
 
 /* Reads one to `most` digits at *at and moves past them; how many, or 0. */
-static int digits_take(const char **at, int most, int64_t *value)
+static int number_digits_take(const char **at, int most, int64_t *value)
 {
     int count = 0;
 
@@ -32,17 +33,17 @@ bool number_parse_milli(const char *string, int64_t *milli)
         at++;
     if (at[0] == '0' && at[1] >= '0' && at[1] <= '9')
         return false;
-    if (digits_take(&at, WHOLE_DIGITS, &value) == 0)
+    if (number_digits_take(&at, NUMBER_DIGITS, &value) == 0)
         return false;
     if (*at == '.') {
         at++;
-        fraction = digits_take(&at, FRACTION_DIGITS, &value);
+        fraction = number_digits_take(&at, MILLI_DIGITS, &value);
         if (fraction == 0)
             return false;
     }
     if (*at != '\0')
         return false;
-    for (; fraction < FRACTION_DIGITS; fraction++)
+    for (; fraction < MILLI_DIGITS; fraction++)
         value *= 10;
     *milli = string[0] == '-' ? -value : value;
     return true;
@@ -55,11 +56,26 @@ char *number_text_milli(struct arena *arena, int64_t milli)
     unsigned long long whole = size / 1000;
     unsigned int fraction = (unsigned int)(size % 1000);
     const char *sign = milli < 0 ? "-" : "";
-    int places = FRACTION_DIGITS;
+    int places = MILLI_DIGITS;
 
     if (fraction == 0)
         return text_format(arena, "%s%llu", sign, whole);
     for (; fraction % 10 == 0; places--)
         fraction /= 10;
     return text_format(arena, "%s%llu.%0*u", sign, whole, places, fraction);
+}
+
+int64_t power_of_ten(int exponent)
+{
+    int64_t power = 1;
+
+    promise(exponent >= 0 && exponent <= 18);
+    for (; exponent > 0; exponent--)
+        power *= 10;
+    return power;
+}
+
+int int_clipped(size_t value)
+{
+    return value > INT_MAX ? INT_MAX : (int)value;
 }

@@ -2,19 +2,12 @@
  * point: a value is rounded once, at the last unit that is printed. */
 #include "position.h"
 
+#include "number.h"
 #include "promise.h"
 #include "text.h"
 
 /* No more than seven decimals are kept of a degree. */
 enum { E7 = 10000000, HALF_E7 = E7 / 2, DECIMALS_MOST = 7 };
-
-static int64_t power_of_ten(int exponent)
-{
-    int64_t power = 1;
-    for (; exponent > 0; exponent--)
-        power *= 10;
-    return power;
-}
 
 static int64_t units_a_degree(enum position_form form)
 {

@@ -2,9 +2,11 @@
  * proposes a value: only how one is written. */
 #include "position.h"
 
+#include "promise.h"
+
 #define AS_WRITTEN "write it as 43 28.35 N 016 26.10 E"
 
-static const struct { const char *what, *remedy; } faults[] = {
+static const struct { const char *what, *remedy; } position_faults[] = {
     [POSITION_SOUND] = {.what = "nothing is wrong", .remedy = "leave it as it is"},
     [POSITION_EMPTY] = {.what = "nothing is written", .remedy = AS_WRITTEN},
     [POSITION_SIGN] = {.what = "holds a sign that no position has", .remedy = AS_WRITTEN},
@@ -47,5 +49,14 @@ static const struct { const char *what, *remedy; } faults[] = {
         .what = "has more behind latitude and longitude", .remedy = AS_WRITTEN},
 };
 
-const char *position_fault_text(enum position_fault fault) { return faults[fault].what; }
-const char *position_fault_remedy(enum position_fault fault) { return faults[fault].remedy; }
+const char *position_fault_text(enum position_fault fault)
+{
+    promise(fault < sizeof position_faults / sizeof position_faults[0]);
+    return position_faults[fault].what;
+}
+
+const char *position_fault_remedy(enum position_fault fault)
+{
+    promise(fault < sizeof position_faults / sizeof position_faults[0]);
+    return position_faults[fault].remedy;
+}

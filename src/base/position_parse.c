@@ -24,7 +24,7 @@ struct reading {
     struct position_error *error;
 };
 
-static bool refuse(const struct reading *reading, enum position_fault fault, size_t at)
+static bool position_refuse(const struct reading *reading, enum position_fault fault, size_t at)
 {
     *reading->error = (struct position_error){.fault = fault, .at = at};
     return false;
@@ -41,7 +41,7 @@ static void letter_take(struct reading *reading, struct half *half)
     reading->next++;
 }
 
-static void sign_take(struct reading *reading, struct half *half)
+static void half_sign_take(struct reading *reading, struct half *half)
 {
     enum token_kind kind = reading->next->kind;
     if (kind != TOKEN_MINUS && kind != TOKEN_PLUS)
@@ -51,7 +51,7 @@ static void sign_take(struct reading *reading, struct half *half)
     reading->next++;
 }
 
-static bool is_mark(enum token_kind kind) { return kind <= TOKEN_SECOND; }
+static bool is_angle_mark(enum token_kind kind) { return kind <= TOKEN_SECOND; }
 
 /* Numbers go on to the seconds, or to the first that has decimals: nothing smaller can
  * follow that. A mark must be the one that is due. */
@@ -60,9 +60,9 @@ static bool parts_read(struct reading *reading, struct half *half)
     bool last = false;
     while (!last && half->count < PARTS_AT_MOST && reading->next->kind == TOKEN_NUMBER) {
         half->parts[half->count] = *reading->next++;
-        if (is_mark(reading->next->kind)) {
+        if (is_angle_mark(reading->next->kind)) {
             if ((size_t)reading->next->kind != half->count)
-                return refuse(reading, POSITION_MARK, reading->next->at);
+                return position_refuse(reading, POSITION_MARK, reading->next->at);
             reading->next++;
         }
         last = half->parts[half->count++].has_point;
@@ -73,13 +73,13 @@ static bool parts_read(struct reading *reading, struct half *half)
 static bool parts_check(const struct reading *reading, const struct half *half)
 {
     if (half->count > 1 && half->parts[1].whole >= 60)
-        return refuse(reading, POSITION_MINUTES, half->parts[1].at);
+        return position_refuse(reading, POSITION_MINUTES, half->parts[1].at);
     if (half->count > 2 && half->parts[2].whole >= 60)
-        return refuse(reading, POSITION_SECONDS, half->parts[2].at);
+        return position_refuse(reading, POSITION_SECONDS, half->parts[2].at);
     if (half->letter != '\0' && half->sign_at > 0)
-        return refuse(reading, POSITION_SIGN_AND_LETTER, half->sign_at);
+        return position_refuse(reading, POSITION_SIGN_AND_LETTER, half->sign_at);
     if (half->letter == '\0' && half->count > 1)
-        return refuse(reading, POSITION_NO_LETTER, half->at);
+        return position_refuse(reading, POSITION_NO_LETTER, half->at);
     return true;
 }
 
@@ -88,9 +88,9 @@ static bool half_read(struct reading *reading, struct half *half)
     *half = (struct half){.at = reading->next->at};
     letter_take(reading, half);
     half->letter_first = half->letter != '\0';
-    sign_take(reading, half);
+    half_sign_take(reading, half);
     if (reading->next->kind != TOKEN_NUMBER)
-        return refuse(reading, POSITION_NUMBER, reading->next->at);
+        return position_refuse(reading, POSITION_NUMBER, reading->next->at);
     if (!parts_read(reading, half))
         return false;
     letter_take(reading, half);
@@ -113,15 +113,15 @@ static bool halves_read(struct reading *reading, struct half halves[2])
     if (!half_read(reading, &halves[0]))
         return false;
     if (reading->next->kind == TOKEN_END)
-        return refuse(reading, is_sexagesimal(&halves[0]) ? POSITION_SEXAGESIMAL
-                                                          : POSITION_ONE_VALUE,
-                      is_sexagesimal(&halves[0]) ? halves[0].at : reading->next->at);
+        return position_refuse(reading, is_sexagesimal(&halves[0]) ? POSITION_SEXAGESIMAL
+                                                                   : POSITION_ONE_VALUE,
+                               is_sexagesimal(&halves[0]) ? halves[0].at : reading->next->at);
     if (reading->next->kind == TOKEN_COMMA)
         reading->next++;
     if (!half_read(reading, &halves[1]))
         return false;
     if (reading->next->kind != TOKEN_END)
-        return refuse(reading, POSITION_MORE, reading->next->at);
+        return position_refuse(reading, POSITION_MORE, reading->next->at);
     return parts_check(reading, &halves[0]) && parts_check(reading, &halves[1]);
 }
 
@@ -133,14 +133,14 @@ static bool order_settle(const struct reading *reading, const struct half halves
     promise(first->count > 0 && second->count > 0);
     *latitude = 0;
     if ((first->letter == '\0') != (second->letter == '\0'))
-        return refuse(reading, POSITION_NO_LETTER,
-                      first->letter == '\0' ? first->at : second->at);
+        return position_refuse(reading, POSITION_NO_LETTER,
+                               first->letter == '\0' ? first->at : second->at);
     if (first->letter == '\0')
         return true;
     if (is_latitude(first->letter) == is_latitude(second->letter))
-        return refuse(reading, is_latitude(second->letter) ? POSITION_TWO_LATITUDES
-                                                           : POSITION_TWO_LONGITUDES,
-                      second->letter_at);
+        return position_refuse(reading, is_latitude(second->letter) ? POSITION_TWO_LATITUDES
+                                                                    : POSITION_TWO_LONGITUDES,
+                               second->letter_at);
     *latitude = is_latitude(first->letter) ? 0 : 1;
     return true;
 }
@@ -154,7 +154,7 @@ static bool value_settle(const struct reading *reading, const struct half *half,
     promise(half->count > 0 && half->count <= PARTS_AT_MOST);
     int64_t units = 1, value = half->parts[0].whole;
     if (value > highest)
-        return refuse(reading, fault, half->parts[0].at);
+        return position_refuse(reading, fault, half->parts[0].at);
     for (size_t i = 1; i < half->count; i++) {
         units *= 60;
         value = value * 60 + half->parts[i].whole;
@@ -162,7 +162,7 @@ static bool value_settle(const struct reading *reading, const struct half *half,
     int64_t value_e9 = value * E9 + half->parts[half->count - 1].fraction_e9;
     int64_t divisor = units * 100;
     if (value_e9 > highest * units * E9)
-        return refuse(reading, fault, half->parts[0].at);
+        return position_refuse(reading, fault, half->parts[0].at);
     *e7 = (value_e9 + divisor / 2) / divisor;
     if (half->negative || half->letter == 'S' || half->letter == 'W')
         *e7 = -*e7;
@@ -179,7 +179,7 @@ bool position_parse(const char *text, struct position *position, struct position
     if (!position_tokens(text, tokens, error))
         return false;
     if (tokens[0].kind == TOKEN_END)
-        return refuse(&reading, POSITION_EMPTY, 1);
+        return position_refuse(&reading, POSITION_EMPTY, 1);
     if (!halves_read(&reading, halves) || !order_settle(&reading, halves, &latitude) ||
         !value_settle(&reading, &halves[latitude], LATITUDE_HIGHEST, &read.latitude_e7) ||
         !value_settle(&reading, &halves[1 - latitude], LONGITUDE_HIGHEST, &read.longitude_e7))

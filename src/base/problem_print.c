@@ -73,7 +73,7 @@ static void head_print(const struct problem *problem, struct text_builder *out)
     text_add(out, "\n");
 }
 
-static long characters_in(const char *bytes, size_t length)
+static long line_characters(const char *bytes, size_t length)
 {
     long count = 0;
     uint32_t code_point;
@@ -152,14 +152,14 @@ static void window_print(const char *line, size_t length, struct window window,
         text_add_format(out, "%s\n", carets.at);
 }
 
-static void line_print(struct place place, struct text_builder *out)
+static void source_line_print(struct place place, struct text_builder *out)
 {
     size_t length;
     const char *line = source_line(place.source, place.line, &length);
 
     if (length == 0)
         return;
-    long total = characters_in(line, length);
+    long total = line_characters(line, length);
     if (place.column - 1 > total)
         place.column = (int)total + 1;
     window_print(line, length, window_around(total, place.column), place, out);
@@ -183,7 +183,7 @@ void problem_print(const struct problem *problem, struct text_builder *out)
 {
     head_print(problem, out);
     if (problem->place.source != NULL && problem->place.line > 0)
-        line_print(problem->place, out);
+        source_line_print(problem->place, out);
     if (!text_empty(problem->remedy))
         remedy_print(problem->remedy, out);
 }

@@ -78,8 +78,8 @@ static void reading_grow(struct arena *arena, struct reading *reading)
 
 /* The size told by the system is only where to begin: the file may grow while
  * it is read. */
-static enum source_result file_read(struct arena *arena, int file, size_t limit,
-                                    struct reading *reading)
+static enum source_result open_file_read(struct arena *arena, int file, size_t limit,
+                                         struct reading *reading)
 {
     for (;;) {
         if (reading->length == reading->capacity)
@@ -141,7 +141,7 @@ enum source_result source_read(struct arena *arena, const char *path, size_t lim
     if (result == SOURCE_READ) {
         reading.capacity = size < SIZE_MAX ? size + 1 : size;
         reading.bytes = arena_alloc(arena, reading.capacity);
-        result = file_read(arena, file, limit, &reading);
+        result = open_file_read(arena, file, limit, &reading);
     }
     int reason = errno;
     (void)close(file);  /* nothing was written: nothing can be lost */

@@ -6,17 +6,13 @@
 #include <limits.h>
 #include <stdint.h>
 
+#include "number.h"
 #include "promise.h"
 #include "utf8.h"
 
 struct place source_whole(const struct source *source)
 {
     return (struct place){.source = source};
-}
-
-static int int_from(size_t value)
-{
-    return value > INT_MAX ? INT_MAX : (int)value;
 }
 
 /* Moves one character on; a byte that fits no character is one. */
@@ -60,7 +56,7 @@ struct place source_place(const struct source *source, size_t byte_offset)
         index = next;
     }
     return (struct place){
-        .source = source, .line = int_from(line + 1), .column = int_from(column)};
+        .source = source, .line = int_clipped(line + 1), .column = int_clipped(column)};
 }
 
 const char *source_line(const struct source *source, int line, size_t *length)

@@ -123,6 +123,17 @@ bool text_ends(const char *string, const char *end)
     return tail <= length && memcmp(string + length - tail, end, tail) == 0;
 }
 
+bool is_digit(char letter)
+{
+    return letter >= '0' && letter <= '9';
+}
+
+unsigned hex_digit_value(char digit)
+{
+    promise(is_digit(digit) || (digit >= 'A' && digit <= 'F'));
+    return (unsigned)(is_digit(digit) ? digit - '0' : digit - 'A' + 10);
+}
+
 uint64_t bytes_hash(uint64_t hash, const void *at, size_t length)
 {
     const unsigned char *bytes = at;

@@ -22,7 +22,7 @@ static int number_of_step(struct composing *composing, const struct card *card,
     composing->held = true;
     problem_add(composing->problems, SEVERITY_HELD, id->place,
                 "name a step that stands on the card of every boat",
-                "%s: the step %s is not on this boat's card", card->title, id->text);
+                "%s: the step %s is not on this boat's card", card->name, id->text);
     return 0;
 }
 
@@ -46,7 +46,7 @@ static const char *exit_words(struct composing *composing, const struct card *ca
         composing->held = true;
         problem_add(composing->problems, SEVERITY_HELD, said->card.place,
                     "lead to a card that belongs to the set of every boat",
-                    "%s: the card %s is not in this boat's set", composing->slot->title,
+                    "%s: the card %s is not in this boat's set", composing->slot->name,
                     said->card.text);
         return words;
     }

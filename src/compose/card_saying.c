@@ -13,7 +13,7 @@ const struct card_name *card_names(const struct compose_input *input, struct are
     for (size_t i = 0; i < composing.slot_count; i++)
         names[i] = (struct card_name){composing.slots[i].key,
                                       composing.slots[i].procedure->key.text,
-                                      composing.slots[i].title};
+                                      composing.slots[i].name};
     *count = composing.slot_count;
     return names;
 }

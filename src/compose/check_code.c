@@ -1,13 +1,18 @@
 /* check_code.c - the short code that says whether a card on board equals the
  * base's record (room: compose).
  *
- * CRC-32 (zlib) of the canonical content: boat, card, language, every printed
- * string in order except the print date, then each marker's tag, zone, level and
- * place on the boat in mm. Each item is its length (four bytes, big end first)
- * and its bytes (UTF-8, NFC). Seven Crockford base-32 signs carry the 32 bits,
- * an eighth is the value mod 37; where that is 32 or more the content is hashed
- * again with a counter byte 1, 2, ... appended. It proves equality with the
- * record, not that the record is right; a CRC is no seal against forgery. */
+ * CRC-32 (zlib) of the canonical content, which is the card's own: boat, card, number,
+ * language, every string in the order of print, then each marker's tag, zone, level and
+ * place on the boat in mm. Of what the page may have no room for, all is in it: every figure
+ * that belongs to the card, and both names of an extinguisher; of a safety plan in several
+ * pages the whole plan. Numbers of other cards are in it where the card names them: they
+ * never change. Not in it: how many cards and pages there are, the print date, and what
+ * follows from today's date, such as GEAR OUT OF DATE: its place is taken by the gear's first
+ * date and the number of undated pieces. An approval is in it, and so its end changes the
+ * code. Each item is its length (four bytes, big end first) and its bytes (UTF-8, NFC).
+ * Seven Crockford base-32 signs carry the 32 bits, an eighth is the value mod 37; where that
+ * is 32 or more the content is hashed again with a counter byte 1, 2, ... appended. It proves
+ * equality with the record, not that the record is right; a CRC is no seal against forgery. */
 #include "compose.h"
 
 #include <string.h>
@@ -42,11 +47,10 @@ static void put_step(struct canon *canon, const struct card_step *step, struct a
     for (size_t i = 0; i < step->row_count; i++) {
         for (size_t t = 0; t < step->rows[i].tag_count; t++)
             put(canon, step->rows[i].tags[t]);
-        put(canon, step->rows[i].name);
+        put(canon, step->rows[i].timed);
+        put(canon, step->rows[i].weighed);
         put(canon, step->rows[i].where);
     }
-    for (size_t i = 0; i < step->figure_count; i++)
-        put(canon, step->figures[i].text);
     put(canon, step->table_note);
     for (size_t c = 0; c < TABLE_CELLS; c++)
         put(canon, step->table_heads[c]);
@@ -141,6 +145,14 @@ static void put_markers(struct canon *canon, const struct card *card, struct are
     }
 }
 
+static void put_figures(struct canon *canon, const struct card *card)
+{
+    for (size_t i = 0; i < card->figures_known_count; i++) {
+        put(canon, card->figures_known[i].step);
+        put(canon, card->figures_known[i].text);
+    }
+}
+
 static void put_frame(struct canon *canon, const struct card *card)
 {
     put(canon, card->boat);
@@ -159,6 +171,7 @@ const char *check_code(const struct card *card, struct arena *arena)
     put_frame(&canon, card);
     for (size_t i = 0; i < card->step_count; i++)
         put_step(&canon, &card->steps[i], arena);
+    put_figures(&canon, card);
     put(&canon, card->decision.ask);
     put(&canon, card->yes_word);
     put(&canon, card->decision.yes);
@@ -179,7 +192,8 @@ const char *check_code(const struct card *card, struct arena *arena)
     put(&canon, card->mark);
     put(&canon, card->footer_left[0]);
     put(&canon, card->footer_left[1]);
-    put(&canon, card->footer_right);
+    put(&canon, card->gear_date);
+    put_number(&canon, arena, (int32_t)card->gear_undated);
     put(&canon, card->code_word);
     put_plan_words(&canon, card);
     put_markers(&canon, card, arena);

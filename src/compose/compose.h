@@ -14,7 +14,7 @@ struct missing {
     const char *fact;       /* NULL: whether it is fitted; else the key to record */
     enum zone_key space;    /* none: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
-    const char **cards;     /* titles of the cards it holds */
+    const char **cards;     /* names of the cards it holds */
     size_t card_count, card_room;
 };
 
@@ -29,8 +29,9 @@ struct plan_section {
 struct slot {
     const struct procedure *procedure;
     enum zone_key space;    /* the zone of `per`, or none */
-    const char *key, *title, *subject;
-    int number;
+    const char *key, *title, *name, *subject;
+    const char *number;     /* 3, 3P */
+    const char *page;       /* A, B ... where its procedure has several pages; else "" */
     bool undecided;         /* it is not known whether the boat needs the card: held */
     struct plan_section section;    /* of a safety plan */
     bool last_section;
@@ -115,9 +116,13 @@ const char *handling_towards(const char *how, bool on, struct arena *arena);
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot);
 
+/* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
+ * which stands for them where the label's are not recorded. */
+enum capacity_told { CAPACITY_SECONDS, CAPACITY_WEIGHT };
+
 /* "8 lifejackets", "Raft, 8 persons", or the name given in the record. */
 const char *gear_name(const struct composing *composing, const struct equipment *gear,
-                      size_t pieces);
+                      size_t pieces, enum capacity_told told);
 
 /* seacock_table.c */
 void table_make(struct composing *composing, enum item_key item, const char *state,
@@ -133,7 +138,7 @@ const struct card_step *step_by_id(const struct card *card, const char *id);
 /* figure_rows.c: figures under the steps they serve. Needs all steps. */
 void figures_make(struct composing *composing, struct card *card);
 
-/* How many figures the card being made may carry. */
+/* How many figures the card being made may carry; where none, gear has its weight. */
 size_t figures_allowed(const struct composing *composing);
 
 /* said.c */
@@ -144,7 +149,7 @@ const char *numbers_fill(struct composing *composing, const struct card *card,
                          const struct text_value *text);
 
 /* The card's number for those who look it up; with one for each engine space that of the
- * same space, else all of theirs: "2 / 3"; "" when the boat has none. */
+ * same space, else all of theirs: "3P / 3S"; "" when the boat has none. */
 const char *card_numbers(struct composing *composing, const char *procedure_key);
 
 /* boxes.c: decision, nevers, cautions, local rules, signs, call line */
@@ -191,9 +196,15 @@ bool is_safety_plan(const struct procedure *procedure);
 /* One slot; more for a boat with much gear: deck and below, each on as many as it needs. */
 void safety_slots_add(struct composing *composing, const struct procedure *procedure);
 
+/* The plan of which the slot is one page, as if it had room on one. */
+struct slot safety_whole(struct composing *composing, const struct slot *page);
+
 /* `others`: the set's cards so far; what their warnings stand on is listed. */
 void safety_plan_make(struct composing *composing, struct card *card,
                       const struct card *const *others, size_t other_count);
+
+/* "3 ENGINE FIRE": how messages name a card. */
+const char *named_card(struct arena *arena, const char *number, const char *title);
 
 /* compose_set.c */
 

@@ -6,7 +6,7 @@ static struct slot slot_again(const struct card *card)
 {
     return (struct slot){.procedure = card->procedure, .space = card->space, .key = card->key,
                          .title = card->title, .subject = card->subject,
-                         .number = card->number};
+                         .name = card->name, .number = card->number, .page = card->page};
 }
 
 struct composing *composing_again(const struct compose_input *input, const struct card_set *set,

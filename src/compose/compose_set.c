@@ -1,6 +1,7 @@
 /* compose_set.c - which cards a boat has, numbered, and each composed in turn
  * (room: compose). */
 #include "compose.h"
+#include "number.h"
 
 const struct slot *slot_of(const struct composing *composing, const char *procedure_key)
 {
@@ -16,19 +17,41 @@ static const char *space_word(const struct composing *composing, enum zone_key s
     return words_get(composing->in->words, word);
 }
 
+/* P and S are part of a card's number, in every language. */
+static const char *side_letter(enum side side)
+{
+    if (side == SIDE_PORT)
+        return "P";
+    return side == SIDE_STARBOARD ? "S" : "";
+}
+
 /* engine_fire on a boat with two engine spaces: engine_fire_port. */
+static void slot_space_name(struct composing *composing, struct slot *slot)
+{
+    const struct procedure *procedure = slot->procedure;
+    slot->key = text_format(composing->arena, "%s_%s", procedure->key.text,
+                            side_word(zone_of(slot->space)->side));
+    slot->title = text_format(composing->arena, "%s, %s", slot->title,
+                              space_word(composing, slot->space));
+    slot->number = text_format(composing->arena, "%s%s", slot->number,
+                               side_letter(zone_of(slot->space)->side));
+}
+
+const char *named_card(struct arena *arena, const char *number, const char *title)
+{
+    return text_format(arena, "%s %s", number, title);
+}
+
 static void slot_name(struct composing *composing, struct slot *slot)
 {
     const struct procedure *procedure = slot->procedure;
     slot->key = procedure->key.text;
     slot->title = text_upper(composing->arena, procedure->title.text);
     slot->subject = procedure->subject.text;
-    if (slot->space == ZONE_NONE || composing->in->boat->engine_space_count < 2)
-        return;
-    slot->key = text_format(composing->arena, "%s_%s", procedure->key.text,
-                            side_word(zone_of(slot->space)->side));
-    slot->title = text_format(composing->arena, "%s, %s", slot->title,
-                              space_word(composing, slot->space));
+    slot->number = number_text_milli(composing->arena, procedure->number.milli);
+    if (slot->space != ZONE_NONE && composing->in->boat->engine_space_count > 1)
+        slot_space_name(composing, slot);
+    slot->name = named_card(composing->arena, slot->number, slot->title);
 }
 
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
@@ -37,10 +60,17 @@ struct slot *slot_add(struct composing *composing, const struct procedure *proce
     composing->slots = arena_grow(composing->arena, composing->slots, composing->slot_count,
                                   &composing->slot_room, sizeof *composing->slots);
     struct slot *slot = &composing->slots[composing->slot_count++];
-    *slot = (struct slot){.procedure = procedure, .space = space,
-                          .number = (int)composing->slot_count};
+    *slot = (struct slot){.procedure = procedure, .space = space, .page = ""};
     slot_name(composing, slot);
     return slot;
+}
+
+static const char *procedure_name(struct composing *composing,
+                                  const struct procedure *procedure)
+{
+    return named_card(composing->arena,
+                     number_text_milli(composing->arena, procedure->number.milli),
+                     text_upper(composing->arena, procedure->title.text));
 }
 
 static void not_hers_add(struct composing *composing, const struct procedure *procedure)
@@ -49,8 +79,7 @@ static void not_hers_add(struct composing *composing, const struct procedure *pr
                                      composing->not_hers_count, &composing->not_hers_room,
                                      sizeof *composing->not_hers);
     composing->not_hers[composing->not_hers_count++] = (struct card_not_hers){
-        text_upper(composing->arena, procedure->title.text),
-        TEXT_OR_EMPTY(procedure->when_reason)};
+        procedure_name(composing, procedure), TEXT_OR_EMPTY(procedure->when_reason)};
 }
 
 /* A procedure may belong to some boats only. Where that cannot be decided, the
@@ -59,7 +88,7 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
 {
     const struct boat *boat = composing->in->boat;
     struct slot probe = {.procedure = procedure, .key = procedure->key.text,
-                         .title = text_upper(composing->arena, procedure->title.text)};
+                         .name = procedure_name(composing, procedure)};
     composing->slot = &probe;
     enum truth needed = condition_judge(composing, procedure->when);
     size_t first = composing->slot_count;
@@ -85,6 +114,8 @@ void slots_make(struct composing *composing)
         slots_of_procedure(composing, procedures->rows[i]);
 }
 
+struct card_list { const struct card *const *at; size_t count; };
+
 void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
 {
     composing->slot = slot;
@@ -94,10 +125,10 @@ void card_begin(struct composing *composing, const struct slot *slot, struct car
     composing->dates = (struct gear_dates){.undated = 0};
     *card = (struct card){
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
-        .title = slot->title, .subject = slot->subject, .symbol = slot->procedure->symbol.value,
-        .stripe = slot->procedure->stripe.value,
+        .title = slot->title, .name = slot->name, .subject = slot->subject,
+        .symbol = slot->procedure->symbol.value, .stripe = slot->procedure->stripe.value,
         .distress = text_equal(slot->procedure->kind.text, "distress"),
-        .number = slot->number, .of = (int)composing->slot_count,
+        .number = slot->number, .page = slot->page,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
         .language = words_language(composing->in->words),
         .boat_record = composing->in->boat, .procedure = slot->procedure,
@@ -125,24 +156,41 @@ static void card_make(struct composing *composing, const struct slot *slot, stru
     card_finish(composing, card);
 }
 
+static void safety_make(struct composing *composing, const struct slot *slot, struct card *card,
+                        const struct card_list *others)
+{
+    card_begin(composing, slot, card);
+    boxes_make(composing, card);
+    safety_plan_make(composing, card, others->at, others->count);
+    card_finish(composing, card);
+}
+
+/* All pages of a safety plan carry the code of the plan as a whole. */
+static void safety_page_make(struct composing *composing, const struct slot *slot,
+                             struct card *card, const struct card_list *others)
+{
+    struct slot whole = safety_whole(composing, slot);
+    struct card plan;
+    safety_make(composing, &whole, &plan, others);
+    safety_make(composing, slot, card, others);
+    card->code = plan.code;
+}
+
 /* Safety plans come last: they list what the other cards stand on. */
 static const struct card *const *cards_make(struct composing *composing)
 {
     size_t count = composing->slot_count;
     struct card *cards = arena_array(composing->arena, count, sizeof *cards);
     const struct card **list = arena_array(composing->arena, count, sizeof *list);
+    const struct card_list all = {list, count};
     for (size_t i = 0; i < count; i++) {
         list[i] = &cards[i];
         if (!is_safety_plan(composing->slots[i].procedure))
             card_make(composing, &composing->slots[i], &cards[i]);
     }
     for (size_t i = 0; i < count; i++) {
-        if (!is_safety_plan(composing->slots[i].procedure))
-            continue;
-        card_begin(composing, &composing->slots[i], &cards[i]);
-        boxes_make(composing, &cards[i]);
-        safety_plan_make(composing, &cards[i], list, count);
-        card_finish(composing, &cards[i]);
+        if (is_safety_plan(composing->slots[i].procedure))
+            safety_page_make(composing, &composing->slots[i], &cards[i], &all);
     }
     return list;
 }

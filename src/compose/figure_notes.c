@@ -88,7 +88,7 @@ static void room_note(const struct card *card, struct arena *arena, struct probl
         problem_add(problems, SEVERITY_NOTE, card->left_out[i].origin,
                     room_remedy(&card->left_out[i], arena),
                     "the figure %s finds no room on the card %s", card->left_out[i].id,
-                    card->title);
+                    card->name);
 }
 
 void figure_notes(const struct compose_input *input, const struct card_set *set,

@@ -102,6 +102,8 @@ void figures_make(struct composing *composing, struct card *card)
         step_figures_set(composing, &steps[i], &chosen);
     }
     card->steps = steps;
+    card->figures_known = all.at;
+    card->figures_known_count = all.count;
     card->figures = chosen.at;
     card->figure_count = chosen.count;
     card->left_out = left_out.at;

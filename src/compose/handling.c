@@ -126,7 +126,7 @@ static void contrary_tell(struct composing *composing, const struct equipment *g
                 "how of %s does not tell how it is %s: %s prints no handling for it",
                 gear->tag.text == NULL ? gear->kind->key : gear->tag.text,
                 text_equal(state, "on") ? "turned on or opened" : "turned off or shut",
-                composing->slot->title);
+                composing->slot->name);
 }
 
 const char *handling_words(struct composing *composing, const struct equipment *gear,

@@ -28,17 +28,17 @@ static struct missing *missing_add(struct composing *composing, const struct mis
 
 static void card_hold(struct composing *composing, const struct missing *wanted)
 {
-    const char *title = composing->slot->title;
+    const char *name = composing->slot->name;
     struct missing *missing = missing_find(composing, wanted);
     composing->held = true;
     if (missing == NULL)
         missing = missing_add(composing, wanted);
     for (size_t i = 0; i < missing->card_count; i++)
-        if (text_equal(missing->cards[i], title))
+        if (text_equal(missing->cards[i], name))
             return;
     missing->cards = arena_grow(composing->arena, missing->cards, missing->card_count,
                                 &missing->card_room, sizeof *missing->cards);
-    missing->cards[missing->card_count++] = title;
+    missing->cards[missing->card_count++] = name;
 }
 
 void missing_note(struct composing *composing, enum item_key item, const char *fact,

@@ -40,25 +40,24 @@ static const char *where_words(struct composing *composing, const struct step_ge
     return text_empty(how) ? place : text_format(composing->arena, "%s: %s", place, how);
 }
 
-/* "empty in 9 s", from the label of an extinguisher, for whoever uses it. The safety plan,
- * by which it is looked for, has its weight. */
+/* "lasts 9 s", from the label of an extinguisher, for whoever uses it. */
 static const char *discharge_words(const struct composing *composing,
-                                   const struct equipment *gear)
+                                   const struct equipment *gear, enum capacity_told told)
 {
-    if (gear->kind->class != ITEM_FIRE || figures_allowed(composing) == 0 ||
-        is_safety_plan(composing->slot->procedure))
+    if (gear->kind->class != ITEM_FIRE || told == CAPACITY_WEIGHT)
         return NULL;
     return figure_discharge_words(composing->in->words, gear, composing->arena);
 }
 
-static const char *capacity_words(const struct composing *composing, const struct equipment *gear)
+static const char *capacity_words(const struct composing *composing,
+                                  const struct equipment *gear, enum capacity_told told)
 {
     const struct words *words = composing->in->words;
     if (gear->persons.given)
         return words_fill(words, composing->arena, WORD_PERSONS, "count", gear->persons.text,
                           NULL);
     /* Seconds say more of an extinguisher than kilograms. */
-    const char *discharge = discharge_words(composing, gear);
+    const char *discharge = discharge_words(composing, gear, told);
     if (discharge != NULL)
         return discharge;
     if (gear->kg.given && gear->kind->class == ITEM_FIRE)
@@ -67,10 +66,10 @@ static const char *capacity_words(const struct composing *composing, const struc
 }
 
 const char *gear_name(const struct composing *composing, const struct equipment *gear,
-                      size_t pieces)
+                      size_t pieces, enum capacity_told told)
 {
     const struct words *words = composing->in->words;
-    const char *capacity = capacity_words(composing, gear);
+    const char *capacity = capacity_words(composing, gear, told);
     const char *name = words_item(words, gear->item.value);
     if (gear->name.text != NULL)
         name = gear->name.text;
@@ -108,6 +107,15 @@ static bool same_row(const struct row_list *list, const struct equipment *a,
                       where_words(composing, list->wants, b));
 }
 
+/* Where the card has no room for figures, its extinguishers have their weight. */
+static void row_name(const struct composing *composing, const struct equipment *gear,
+                     struct card_row *row)
+{
+    row->timed = gear_name(composing, gear, row->tag_count, CAPACITY_SECONDS);
+    row->weighed = gear_name(composing, gear, row->tag_count, CAPACITY_WEIGHT);
+    row->name = figures_allowed(composing) == 0 ? row->weighed : row->timed;
+}
+
 static void row_begin(struct row_list *list, const struct equipment *gear)
 {
     struct composing *composing = list->composing;
@@ -118,10 +126,10 @@ static void row_begin(struct row_list *list, const struct equipment *gear)
     list->first = arena_grow(composing->arena, list->first, list->count, &list->first_room,
                              sizeof *list->first);
     list->first[list->count] = gear;
-    list->rows[list->count++] = (struct card_row){
+    list->rows[list->count] = (struct card_row){
         .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .name = gear_name(composing, gear, 1), .where = where_words(composing, list->wants, gear),
-        .origin = gear->place};
+        .where = where_words(composing, list->wants, gear), .origin = gear->place};
+    row_name(composing, gear, &list->rows[list->count++]);
 }
 
 static void row_join(struct row_list *list, const struct equipment *gear)
@@ -134,7 +142,7 @@ static void row_join(struct row_list *list, const struct equipment *gear)
     tags[row->tag_count] = TEXT_OR_EMPTY(gear->tag);
     row->tags = tags;
     row->tag_count++;
-    row->name = gear_name(composing, list->first[list->count - 1], row->tag_count);
+    row_name(composing, list->first[list->count - 1], row);
 }
 
 static void gear_add(struct row_list *list, const struct equipment *gear)
@@ -154,13 +162,14 @@ static void gear_add(struct row_list *list, const struct equipment *gear)
 static void not_recorded_add(struct row_list *list, enum item_key item, struct place origin)
 {
     struct composing *composing = list->composing;
+    const char *name = words_item(composing->in->words, item);
     list->rows = arena_grow(composing->arena, list->rows, list->count, &list->row_room,
                             sizeof *list->rows);
     list->first = arena_grow(composing->arena, list->first, list->count, &list->first_room,
                              sizeof *list->first);
     list->first[list->count] = NULL;
     list->rows[list->count++] = (struct card_row){
-        .kind = item_kind_of(item), .name = words_item(composing->in->words, item),
+        .kind = item_kind_of(item), .name = name, .timed = name, .weighed = name,
         .where = words_get(composing->in->words, WORD_NOT_RECORDED), .origin = origin};
 }
 
@@ -169,7 +178,7 @@ static void piece_lacking(struct composing *composing, const struct item_value *
 {
     composing->held = true;
     problem_add(composing->problems, SEVERITY_HELD, item->place, "give the step a case without it",
-                "%s: this step has no words for a boat without %s", composing->slot->title,
+                "%s: this step has no words for a boat without %s", composing->slot->name,
                 item_word(item->value));
 }
 

@@ -219,7 +219,7 @@ static struct plan_row row_of(struct composing *composing, const struct equipmen
         seacocks_name(composing, pieces, count, &row);
         return row;
     }
-    row.name = gear_name(composing, pieces[0], count);
+    row.name = gear_name(composing, pieces[0], count, CAPACITY_WEIGHT);
     row.detail = detail_words(composing, pieces[0]);
     return row;
 }

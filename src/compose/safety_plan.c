@@ -15,16 +15,10 @@ static const char *section_title(const struct composing *composing, const char *
 {
     static const enum word parts[] = {
         [PLAN_PART_DECK] = WORD_SAFETY_DECK, [PLAN_PART_BELOW] = WORD_SAFETY_BELOW};
-    const struct words *words = composing->in->words;
-    struct arena *arena = composing->arena;
-    if (section->part != PLAN_PART_WHOLE)
-        title = text_format(arena, "%s, %s", title, words_get(words, parts[section->part]));
-    if (section->of == 1)
+    if (section->part == PLAN_PART_WHOLE)
         return title;
-    return text_format(arena, "%s%s %s", title, section->part == PLAN_PART_WHOLE ? "," : "",
-                       words_fill(words, arena, WORD_SAFETY_NUMBER, "number",
-                                  text_format(arena, "%d", section->number), "of",
-                                  text_format(arena, "%d", section->of), NULL));
+    return text_format(composing->arena, "%s, %s", title,
+                       words_get(composing->in->words, parts[section->part]));
 }
 
 static void section_add(struct composing *composing, const struct procedure *procedure,
@@ -103,8 +97,34 @@ static size_t rows_in(struct composing *composing, enum plan_part part)
     return plan_rows_count(places, count);
 }
 
+/* Several pages are A, B ... of one number. */
+static void pages_name(struct composing *composing, size_t first)
+{
+    for (size_t i = first; i < composing->slot_count; i++) {
+        struct slot *slot = &composing->slots[i];
+        if (composing->slot_count - first > 1)
+            slot->page = text_format(composing->arena, "%c", (char)('A' + (char)(i - first)));
+        slot->name = named_card(composing->arena,
+                               text_format(composing->arena, "%s%s", slot->number, slot->page),
+                               slot->title);
+    }
+}
+
+struct slot safety_whole(struct composing *composing, const struct slot *page)
+{
+    struct slot whole = *page;
+    whole.key = page->procedure->key.text;
+    whole.title = text_upper(composing->arena, page->procedure->title.text);
+    whole.name = named_card(composing->arena, page->number, whole.title);
+    whole.page = "";
+    whole.section = whole_part(PLAN_PART_WHOLE);
+    whole.last_section = true;
+    return whole;
+}
+
 void safety_slots_add(struct composing *composing, const struct procedure *procedure)
 {
+    size_t first = composing->slot_count;
     bool much = rows_in(composing, PLAN_PART_WHOLE) > PLAN_ROWS_MOST ||
                 composing->limits.plan_pages[PLAN_PART_WHOLE] > 1;
     if (much && rows_in(composing, PLAN_PART_DECK) > 0 &&
@@ -115,34 +135,35 @@ void safety_slots_add(struct composing *composing, const struct procedure *proce
         part_add(composing, procedure, PLAN_PART_WHOLE);
     }
     composing->slots[composing->slot_count - 1].last_section = true;
+    pages_name(composing, first);
 }
 
-/* "Gear on deck. Below: card 2."; of more than two plans the first and the last. */
+static const char *page_number(struct composing *composing, const struct slot *slot)
+{
+    return text_format(composing->arena, "%s%s", slot->number, slot->page);
+}
+
+/* "Gear on deck. Below: card 1B."; of more than two pages the first and the last. */
 static const char *signs_words(struct composing *composing, const struct card *card)
 {
     enum plan_part part = composing->slot->section.part;
-    int first = 0, last = 0;
-    for (size_t i = 0; i < composing->slot_count; i++) {
-        const struct slot *slot = &composing->slots[i];
-        if (slot->procedure != composing->slot->procedure)
-            continue;
-        first = first == 0 ? slot->number : first;
-        last = slot->number;
-    }
-    if (first == last)
+    const struct slot *first = slot_of(composing, card->procedure_key), *last = first;
+    if (text_empty(card->page))
         return card->signs;
+    while (last + 1 < composing->slots + composing->slot_count &&
+           last[1].procedure == first->procedure)
+        last++;
     if (last - first == 1 && part != PLAN_PART_WHOLE) {
         bool deck = part == PLAN_PART_DECK;
         return words_fill(composing->in->words, composing->arena,
                           deck ? WORD_SAFETY_SIGNS_DECK : WORD_SAFETY_SIGNS_BELOW, "number",
-                          text_format(composing->arena, "%d", deck ? last : first), NULL);
+                          page_number(composing, deck ? last : first), NULL);
     }
     static const enum word many[] = {
         [PLAN_PART_WHOLE] = WORD_SAFETY_SIGNS_MANY, [PLAN_PART_DECK] = WORD_SAFETY_SIGNS_DECK_MANY,
         [PLAN_PART_BELOW] = WORD_SAFETY_SIGNS_BELOW_MANY};
     return words_fill(composing->in->words, composing->arena, many[part], "first",
-                      text_format(composing->arena, "%d", first), "last",
-                      text_format(composing->arena, "%d", last), NULL);
+                      page_number(composing, first), "last", page_number(composing, last), NULL);
 }
 
 /* ---- where the cards hang ---- */

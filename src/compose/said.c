@@ -20,13 +20,19 @@ static bool same_space(const struct composing *composing, const struct slot *slo
            slot->space == composing->slot->space;
 }
 
+/* The pages of one card share its number. */
+static bool is_first_page(const struct slot *slot)
+{
+    return text_empty(slot->page) || text_equal(slot->page, "A");
+}
+
 const char *card_numbers(struct composing *composing, const char *procedure_key)
 {
     struct text_builder builder = text_builder_in(composing->arena);
     for (size_t i = 0; i < composing->slot_count; i++)
         if (text_equal(composing->slots[i].procedure->key.text, procedure_key) &&
-            same_space(composing, &composing->slots[i]))
-            text_add_format(&builder, "%s%d", builder.length == 0 ? "" : " / ",
+            same_space(composing, &composing->slots[i]) && is_first_page(&composing->slots[i]))
+            text_add_format(&builder, "%s%s", builder.length == 0 ? "" : " / ",
                             composing->slots[i].number);
     return builder.at;
 }
@@ -60,7 +66,7 @@ const char *numbers_fill(struct composing *composing, const struct card *card,
         problem_add(composing->problems, SEVERITY_HELD, text->place,
                     "name a step that stands on the card of every such boat, or a card of her set",
                     "%s: %s is neither a step of this boat's card nor a card of hers",
-                    card->title, name);
+                    card->name, name);
     }
     text_add(&builder, at);
     return builder.at;

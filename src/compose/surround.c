@@ -52,6 +52,12 @@ static const char *approval_words(struct composing *composing, const struct appr
                                   NULL));
 }
 
+static const char *gear_date_words(struct composing *composing)
+{
+    const struct gear_date *first = &composing->dates.first;
+    return first->known ? date_text(composing->arena, gear_date_shown(first)) : "";
+}
+
 /* As the checks of the record find them, so that card and check say the same. */
 static const char *dates_words(struct composing *composing)
 {
@@ -67,8 +73,7 @@ static const char *dates_words(struct composing *composing)
     else if (dates->undated > 0)
         word = WORD_GEAR_DATES_SOME;
     return text_format(composing->arena, "%s %s",
-                       words_fill(words, composing->arena, word, "date",
-                                  date_text(composing->arena, gear_date_shown(&dates->first)),
+                       words_fill(words, composing->arena, word, "date", gear_date_words(composing),
                                   "count", text_format(composing->arena, "%zu", dates->undated),
                                   NULL), replace);
 }
@@ -162,13 +167,15 @@ void surround_make(struct composing *composing, struct card *card)
 {
     const struct words *words = composing->in->words;
     const struct approval *approval = approval_of(composing, card);
-    card->number_text = words_fill(words, composing->arena, WORD_CARD_OF, "number",
-                                   text_format(composing->arena, "%d", card->number), "of",
-                                   text_format(composing->arena, "%d", card->of), NULL);
+    card->number_text = words_fill(words, composing->arena, WORD_CARD_NUMBER, "number",
+                                   text_format(composing->arena, "%s%s", card->number,
+                                               card->page), NULL);
     card->mark = marks_joined(composing, approval);
     card->footer_left[0] = words_get(words, WORD_DEFER);
     card->footer_left[1] = approval_words(composing, approval);
     card->footer_right = dates_words(composing);
+    card->gear_date = gear_date_words(composing);
+    card->gear_undated = composing->dates.undated;
     card->code_word = words_get(words, WORD_CHECK_CODE);
     card->printed = text_format(composing->arena, "%s · %s",
                                 words_fill(words, composing->arena, WORD_PRINTED, "date",

@@ -4,7 +4,7 @@
 
 #include "promise.h"
 
-static const char *const kind_words[] = {
+static const char *const page_kind_words[] = {
     [PAGE_TEXT] = "text", [PAGE_BOX] = "box",   [PAGE_ELLIPSE] = "ellipse",
     [PAGE_LINE] = "line", [PAGE_PATH] = "path", [PAGE_SIGN] = "sign",
 };
@@ -15,7 +15,7 @@ static const char *const ink_words[INK_COUNT] = {
     [INK_CONTROL] = "control", [INK_WARNING] = "warning",
 };
 
-static const char *const role_words[ROLE_COUNT] = {
+static const char *const page_role_words[ROLE_COUNT] = {
     [ROLE_TITLE] = "title",           [ROLE_BOAT] = "boat",
     [ROLE_SIGNS] = "signs",           [ROLE_CALL_LINE] = "call_line",
     [ROLE_HEADLINE] = "headline",     [ROLE_ROW] = "row",
@@ -33,7 +33,7 @@ static const char *const face_words[FACE_COUNT] = {
     [FACE_CODE] = "code",
 };
 
-static void quoted_add(struct text_builder *out, const char *text)
+static void dump_quoted_add(struct text_builder *out, const char *text)
 {
     text_add(out, "\"");
     for (const char *at = text ? text : ""; *at; at++) {
@@ -66,7 +66,7 @@ static void text_item_add(struct text_builder *out, const struct page_item *item
     const struct run *run = item->run;
 
     promise(item->role < ROLE_COUNT && item->fill < INK_COUNT);
-    text_add_format(out, " role=%s ink=%s baseline=%d", role_words[item->role],
+    text_add_format(out, " role=%s ink=%s baseline=%d", page_role_words[item->role],
                     ink_words[item->fill], (int)item->baseline);
     if (run == NULL) {
         text_add(out, " run=none");
@@ -74,7 +74,7 @@ static void text_item_add(struct text_builder *out, const struct page_item *item
     }
     text_add_format(out, " face=%s size=%d width=%d ", face_words[run->role], (int)run->size,
                     (int)run->width);
-    quoted_add(out, run->text);
+    dump_quoted_add(out, run->text);
 }
 
 static void step_add(struct text_builder *out, const struct path_step *step)
@@ -105,12 +105,12 @@ static void path_item_add(struct text_builder *out, const struct page_item *item
         step_add(out, &item->steps[i]);
 }
 
-static void item_add(struct text_builder *out, const struct page_item *item)
+static void page_item_add(struct text_builder *out, const struct page_item *item)
 {
     const struct area *area = &item->area;
 
-    promise(item->kind < sizeof kind_words / sizeof kind_words[0]);
-    text_add_format(out, "%s %s %d,%d %dx%d", kind_words[item->kind],
+    promise(item->kind < sizeof page_kind_words / sizeof page_kind_words[0]);
+    text_add_format(out, "%s %s %d,%d %dx%d", page_kind_words[item->kind],
                     item->block ? item->block : "-", (int)area->x, (int)area->y,
                     (int)area->width, (int)area->height);
     switch (item->kind) {
@@ -145,8 +145,8 @@ void page_dump(const struct page *page, struct text_builder *out)
 {
     text_add_format(out, "page %s %s %dx%d ", page->card, page->language, (int)page->width,
                     (int)page->height);
-    quoted_add(out, page->title);
+    dump_quoted_add(out, page->title);
     text_add(out, "\n");
     for (size_t i = 0; i < page->count; i++)
-        item_add(out, &page->items[i]);
+        page_item_add(out, &page->items[i]);
 }

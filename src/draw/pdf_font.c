@@ -142,7 +142,7 @@ static HPDF_Dict descendant_make(HPDF_Doc document, const struct subset *subset,
 }
 
 /* One code and its letter in UTF-16BE. */
-static void letter_add(struct text_builder *out, size_t id, uint32_t letter)
+static void cmap_letter_add(struct text_builder *out, size_t id, uint32_t letter)
 {
     if (letter < 0x10000)
         text_add_format(out, "<%04zX> <%04X>\n", id, (unsigned)letter);
@@ -152,7 +152,7 @@ static void letter_add(struct text_builder *out, size_t id, uint32_t letter)
                         (unsigned)(0xDC00 + ((letter - 0x10000) & 0x3FF)));
 }
 
-static void letters_add(struct text_builder *out, const struct subset *subset)
+static void cmap_letters_add(struct text_builder *out, const struct subset *subset)
 {
     struct text_builder block = text_builder_in(out->arena);
     size_t count = 0;
@@ -160,7 +160,7 @@ static void letters_add(struct text_builder *out, const struct subset *subset)
     promise(subset->subset_glyphs == 0 || subset->unicode != NULL);
     for (size_t id = 1; id <= subset->subset_glyphs; id++) {
         if (id < subset->subset_glyphs && subset->unicode[id] != 0) {
-            letter_add(&block, id, subset->unicode[id]);
+            cmap_letter_add(&block, id, subset->unicode[id]);
             count++;
         }
         if (count == LETTERS_A_BLOCK || (id == subset->subset_glyphs && count > 0)) {
@@ -179,7 +179,7 @@ static HPDF_Dict letters_make(HPDF_Doc document, const struct subset *subset, st
                    "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
                    "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n"
                    "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n");
-    letters_add(&out, subset);
+    cmap_letters_add(&out, subset);
     text_add(&out, "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n");
     return stream_new(document, (const unsigned char *)out.at, out.length);
 }

@@ -47,12 +47,12 @@ static HPDF_REAL rounded(double value)
     return points((mpt)(milli < 0 ? milli - 0.5 : milli + 0.5));
 }
 
-static HPDF_REAL across(const struct module *module, double x)
+static HPDF_REAL module_x(const struct module *module, double x)
 {
     return rounded(module->x + (x - MODULE / 2) * module->scale * module->unit);
 }
 
-static HPDF_REAL up(const struct module *module, double y)
+static HPDF_REAL module_y(const struct module *module, double y)
 {
     return rounded(module->y + (y - MODULE / 2) * module->scale * module->unit);
 }
@@ -66,21 +66,21 @@ static HPDF_REAL length(const struct module *module, double units)
 static void corner(const struct module *m, double x, double y, double dx1, double dy1,
                    double dx2, double dy2)
 {
-    HPDF_Page_LineTo(m->page, across(m, x), up(m, y));
-    HPDF_Page_CurveTo(m->page, across(m, x + dx1 * CORNER), up(m, y + dy1 * CORNER),
-                      across(m, x + dx1 + dx2 * (1 - CORNER)),
-                      up(m, y + dy1 + dy2 * (1 - CORNER)),
-                      across(m, x + dx1 + dx2), up(m, y + dy1 + dy2));
+    HPDF_Page_LineTo(m->page, module_x(m, x), module_y(m, y));
+    HPDF_Page_CurveTo(m->page, module_x(m, x + dx1 * CORNER), module_y(m, y + dy1 * CORNER),
+                      module_x(m, x + dx1 + dx2 * (1 - CORNER)),
+                      module_y(m, y + dy1 + dy2 * (1 - CORNER)),
+                      module_x(m, x + dx1 + dx2), module_y(m, y + dy1 + dy2));
 }
 
 static void rectangle_path(const struct module *m, double x, double y, double w, double h,
                            double r)
 {
     if (r <= 0) {
-        HPDF_Page_Rectangle(m->page, across(m, x), up(m, y), length(m, w), length(m, h));
+        HPDF_Page_Rectangle(m->page, module_x(m, x), module_y(m, y), length(m, w), length(m, h));
         return;
     }
-    HPDF_Page_MoveTo(m->page, across(m, x + r), up(m, y));
+    HPDF_Page_MoveTo(m->page, module_x(m, x + r), module_y(m, y));
     corner(m, x + w - r, y, r, 0, 0, r);
     corner(m, x + w, y + h - r, 0, r, -r, 0);
     corner(m, x + r, y + h, -r, 0, 0, -r);
@@ -92,9 +92,9 @@ static void points_path(const struct module *m, const double *numbers, size_t co
 {
     for (size_t i = 0; i + 1 < count; i += 2)
         if (i == 0)
-            HPDF_Page_MoveTo(m->page, across(m, numbers[0]), up(m, numbers[1]));
+            HPDF_Page_MoveTo(m->page, module_x(m, numbers[0]), module_y(m, numbers[1]));
         else
-            HPDF_Page_LineTo(m->page, across(m, numbers[i]), up(m, numbers[i + 1]));
+            HPDF_Page_LineTo(m->page, module_x(m, numbers[i]), module_y(m, numbers[i + 1]));
 }
 
 /* Libharu counts degrees clockwise from twelve o'clock, and wants them rising. */
@@ -102,13 +102,13 @@ static void arc_path(const struct module *m, const double *n)
 {
     double start = n[3], end = n[4] < n[3] ? n[4] + 4 * RIGHT_ANGLE : n[4];
 
-    HPDF_Page_Arc(m->page, across(m, n[0]), up(m, n[1]), length(m, n[2]),
+    HPDF_Page_Arc(m->page, module_x(m, n[0]), module_y(m, n[1]), length(m, n[2]),
                   (HPDF_REAL)(RIGHT_ANGLE - end), (HPDF_REAL)(RIGHT_ANGLE - start));
 }
 
 static void circle_path(const struct module *m, double x, double y, double r)
 {
-    HPDF_Page_Circle(m->page, across(m, x), up(m, y), length(m, r));
+    HPDF_Page_Circle(m->page, module_x(m, x), module_y(m, y), length(m, r));
 }
 
 /* The filled shapes, made wider by `more` units all round: R, C, P. */
@@ -215,8 +215,8 @@ static void bar_draw(const struct module *m, enum ink ink, double width)
     ink_stroke(m->page, ink);
     HPDF_Page_SetLineCap(m->page, HPDF_BUTT_END);
     HPDF_Page_SetLineWidth(m->page, length(m, width));
-    HPDF_Page_MoveTo(m->page, across(m, MODULE / 2 - BAR_END), up(m, MODULE / 2 + BAR_END));
-    HPDF_Page_LineTo(m->page, across(m, MODULE / 2 + BAR_END), up(m, MODULE / 2 - BAR_END));
+    HPDF_Page_MoveTo(m->page, module_x(m, MODULE / 2 - BAR_END), module_y(m, MODULE / 2 + BAR_END));
+    HPDF_Page_LineTo(m->page, module_x(m, MODULE / 2 + BAR_END), module_y(m, MODULE / 2 - BAR_END));
     HPDF_Page_Stroke(m->page);
 }
 

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "pdf_private.h"
+#include "text.h"
 #include "utf8.h"
 
 /* Thousandths of the em by which a glyph may stand beside its place before a
@@ -45,11 +46,6 @@ static void utf16_add(struct text_builder *out, const char *text, size_t length)
     }
 }
 
-static unsigned char digit_value(char digit)
-{
-    return (unsigned char)(digit <= '9' ? digit - '0' : digit - 'A' + 10);
-}
-
 HPDF_Binary text_string(HPDF_Doc document, const char *text, struct arena *arena)
 {
     struct text_builder hex = text_builder_in(arena);
@@ -58,8 +54,8 @@ HPDF_Binary text_string(HPDF_Doc document, const char *text, struct arena *arena
     utf16_add(&hex, text, strlen(text));
     unsigned char *bytes = arena_alloc(arena, hex.length / 2);
     for (size_t i = 0; i < hex.length / 2; i++)
-        bytes[i] = (unsigned char)(digit_value(hex.at[2 * i]) << 4 |
-                                   digit_value(hex.at[2 * i + 1]));
+        bytes[i] = (unsigned char)(hex_digit_value(hex.at[2 * i]) << 4 |
+                                   hex_digit_value(hex.at[2 * i + 1]));
     return HPDF_Binary_New(document->mmgr, bytes, (HPDF_UINT)(hex.length / 2));
 }
 

@@ -89,13 +89,13 @@ static bool carried_tell(const struct explaining *explaining, const struct card 
     bool carried = false;
     for (size_t i = 0; i < card->figure_count; i++)
         if (text_equal(card->figures[i].id, figure->id)) {
-            line_tell(explaining, INDENT_REASON, "on the card %s: %s", card->title,
+            line_tell(explaining, INDENT_REASON, "on the card %s: %s", card->name,
                       card->figures[i].text);
             carried = true;
         }
     for (size_t i = 0; i < card->left_out_count; i++)
         if (text_equal(card->left_out[i].id, figure->id)) {
-            line_tell(explaining, INDENT_REASON, "no room on the card %s: %s", card->title,
+            line_tell(explaining, INDENT_REASON, "no room on the card %s: %s", card->name,
                       card->left_out[i].text);
             carried = true;
         }

@@ -14,7 +14,7 @@ int64_t gear_count(const struct equipment *gear)
     return gear->count.given ? gear->count.milli / 1000 : 1;
 }
 
-static bool gear_is(const struct equipment *gear, enum item_key item)
+static bool gear_is_of(const struct equipment *gear, enum item_key item)
 {
     return gear->kind->item == item;
 }
@@ -39,7 +39,7 @@ struct raft_capacity raft_capacity(const struct equipment *gear, size_t count, i
 {
     struct raft_capacity capacity = {0};
     for (size_t i = 0; i < count; i++)
-        if (gear_is(&gear[i], ITEM_liferaft))
+        if (gear_is_of(&gear[i], ITEM_liferaft))
             raft_add(&capacity, &gear[i]);
     capacity.spare = capacity.places - persons;
     capacity.enough = capacity.spare >= 0;
@@ -55,7 +55,7 @@ struct jacket_count jackets_counted(const struct equipment *gear, size_t count)
 {
     struct jacket_count jackets = {0};
     for (size_t i = 0; i < count; i++) {
-        if (!gear_is(&gear[i], ITEM_lifejacket))
+        if (!gear_is_of(&gear[i], ITEM_lifejacket))
             continue;
         if (text_equal(gear[i].wearer.text, "adult"))
             jackets.adult += gear_count(&gear[i]);
@@ -75,7 +75,7 @@ const struct jacket_size *jacket_sizes(const struct equipment *gear, size_t coun
     struct jacket_size *sizes = arena_array(arena, count, sizeof *sizes);
     *size_count = 0;
     for (size_t i = 0; i < count; i++)
-        if (gear_is(&gear[i], ITEM_lifejacket) && gear[i].kg_low.given)
+        if (gear_is_of(&gear[i], ITEM_lifejacket) && gear[i].kg_low.given)
             sizes[(*size_count)++] = (struct jacket_size){
                 .low_g = gear[i].kg_low.milli,
                 .high_g = gear[i].kg_high.given ? gear[i].kg_high.milli : JACKET_NO_UPPER,

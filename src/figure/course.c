@@ -22,7 +22,7 @@ double range_nm(double factor, double own_m, double other_m)
 
 /* ---- distance and bearing ---- */
 
-static double in_circle(double radians)
+static double degrees_in_circle(double radians)
 {
     double degrees = fmod(radians / RADIANS_PER_DEGREE, 360.0);
     return degrees < 0.0 ? degrees + 360.0 : degrees;
@@ -31,7 +31,7 @@ static double in_circle(double radians)
 static struct course course_of(double angle, double direction)
 {
     double nm = angle * EARTH_RADIUS_M / METRES_PER_NM;
-    return (struct course){.nm = nm, .degrees = in_circle(direction),
+    return (struct course){.nm = nm, .degrees = degrees_in_circle(direction),
                            .defined = nm >= SAME_PLACE_NM};
 }
 

@@ -90,7 +90,8 @@ void evaluate_inflow(struct evaluation *evaluation)
 /* ---- the worst ---- */
 
 /* The tags of one group, equal ones with " = " between. */
-static void group_add(struct text_builder *out, const struct openings *openings, size_t group)
+static void opening_group_add(struct text_builder *out, const struct openings *openings,
+                              size_t group)
 {
     bool first = true;
     for (size_t i = 0; i < openings->count; i++)
@@ -108,7 +109,7 @@ static const char *order_words(const struct evaluation *evaluation,
     size_t last = openings->count == 0 ? 0 : openings->ranked[openings->count - 1].group;
     for (size_t group = 0; group <= last; group++) {
         text_add(&out, group == 0 ? "" : ", then ");
-        group_add(&out, openings, group);
+        opening_group_add(&out, openings, group);
     }
     return out.at;
 }

@@ -43,7 +43,8 @@ void evaluate_separation(struct evaluation *evaluation)
 
 /* ---- fire ---- */
 
-static const enum item_key extinguishers[] = {ITEM_fire_extinguisher, ITEM_engine_extinguisher};
+static const enum item_key portable_extinguishers[] = {ITEM_fire_extinguisher,
+                                                       ITEM_engine_extinguisher};
 
 static int64_t whole_seconds(const struct equipment *gear)
 {
@@ -76,10 +77,10 @@ void evaluate_discharge(struct evaluation *evaluation)
 {
     struct text_builder before = text_builder_in(evaluation->arena);
     struct text_builder after = text_builder_in(evaluation->arena);
-    for (size_t i = 0; i < sizeof extinguishers / sizeof *extinguishers; i++) {
+    for (size_t i = 0; i < sizeof portable_extinguishers / sizeof *portable_extinguishers; i++) {
         size_t index = 0;
         for (const struct equipment *gear;
-             (gear = gear_of(evaluation->record->boat, extinguishers[i], &index)) != NULL;)
+             (gear = gear_of(evaluation->record->boat, portable_extinguishers[i], &index)) != NULL;)
             discharge_add(evaluation, &before, &after, gear);
     }
     if (before.length == 0)

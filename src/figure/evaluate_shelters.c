@@ -4,12 +4,12 @@
 
 #include "course.h"
 
-#define E7 1e7
+#define DEGREES_E7 1e7
 
 static struct geographic geographic_of(const struct position *position)
 {
-    return (struct geographic){(double)position->latitude_e7 / E7,
-                               (double)position->longitude_e7 / E7};
+    return (struct geographic){(double)position->latitude_e7 / DEGREES_E7,
+                               (double)position->longitude_e7 / DEGREES_E7};
 }
 
 /* " (048 M)"; nothing where the base has not recorded variation and its date. */

@@ -5,7 +5,6 @@
 #include "units.h"
 
 #define UM_PER_M 1e6
-#define MINUTES_PER_HOUR 60.0
 
 double fuel_litres(double tank_l, double level)
 {

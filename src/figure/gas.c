@@ -11,30 +11,30 @@
 
 static const struct {
     double g_per_mol, limit_percent, detector_percent, heat_kj_per_g;
-} gases[] = {
+} cooking_gases[] = {
     [GAS_PROPANE] = {44.097, 2.1, 1.7, 46.34},
     [GAS_BUTANE] = {58.123, 1.8, 1.4, 45.74},
 };
 
 double gas_limit_percent(enum gas gas)
 {
-    return gases[gas].limit_percent;
+    return cooking_gases[gas].limit_percent;
 }
 
 double gas_limit_detector_percent(enum gas gas)
 {
-    return gases[gas].detector_percent;
+    return cooking_gases[gas].detector_percent;
 }
 
 double gas_vapour_m3(enum gas gas, double kilograms, double celsius)
 {
-    double moles = kilograms * 1000.0 / gases[gas].g_per_mol;
+    double moles = kilograms * 1000.0 / cooking_gases[gas].g_per_mol;
     return moles * GAS_CONSTANT * (celsius + KELVIN_AT_0_CELSIUS) / PRESSURE_PA;
 }
 
 double gas_weight_in_air(enum gas gas)
 {
-    return gases[gas].g_per_mol / AIR_G_PER_MOL;
+    return cooking_gases[gas].g_per_mol / AIR_G_PER_MOL;
 }
 
 double gas_mixture_m3(double vapour_m3, double limit_percent)
@@ -55,7 +55,7 @@ double gas_limit_g(enum gas gas, double space_m3, double limit_percent)
 
 double burner_g_per_min(enum gas gas, double burner_kw)
 {
-    return SECONDS_PER_MINUTE * burner_kw / gases[gas].heat_kj_per_g;
+    return SECONDS_PER_MINUTE * burner_kw / cooking_gases[gas].heat_kj_per_g;
 }
 
 double burner_min(enum gas gas, double burner_kw, double grams)

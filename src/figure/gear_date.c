@@ -48,7 +48,7 @@ struct finding {
 };
 
 /* The date of one field, `months` later; not known when it is not recorded. */
-static struct gear_date dated(const struct finding *finding, enum gear_field field, int months)
+static struct gear_date field_date(const struct finding *finding, enum gear_field field, int months)
 {
     const struct date_value *value = gear_date_field(finding->gear, field);
     struct gear_date date = {.rule = finding->rule};
@@ -73,10 +73,10 @@ static void keep_first(struct gear_date *first, const struct gear_date *other)
         *first = *other;
 }
 
-static struct gear_date stamped(const struct finding *finding)
+static struct gear_date stamped_date(const struct finding *finding)
 {
-    struct gear_date first = dated(finding, GEAR_EXPIRES, 0);
-    struct gear_date due = dated(finding, GEAR_SERVICE_DUE, 0);
+    struct gear_date first = field_date(finding, GEAR_EXPIRES, 0);
+    struct gear_date due = field_date(finding, GEAR_SERVICE_DUE, 0);
     keep_first(&first, &due);
     first.stamped = first.known;
     return first;
@@ -102,13 +102,13 @@ static const struct interval *interval_of(const struct base_record *base,
 }
 
 /* From the first recorded date the rule counts from. */
-static struct gear_date counted(const struct finding *finding)
+static struct gear_date counted_date(const struct finding *finding)
 {
     const struct gear_rule *rule = finding->rule;
     int months = finding->interval != NULL ? interval_months(finding->interval) : rule->months;
     struct gear_date none = {.rule = rule};
     for (size_t i = 0; months > 0 && i < GEAR_FIELDS_FROM; i++) {
-        struct gear_date date = dated(finding, rule->from[i], months);
+        struct gear_date date = field_date(finding, rule->from[i], months);
         date.interval = finding->interval;
         if (date.known)
             return date;
@@ -118,13 +118,13 @@ static struct gear_date counted(const struct finding *finding)
 
 /* Its age ends it even where the last service or fitting was late. The age alone
  * makes no date: fitted early, it would run out before. */
-static struct gear_date computed(const struct finding *finding)
+static struct gear_date computed_date(const struct finding *finding)
 {
     const struct gear_rule *rule = finding->rule;
-    struct gear_date first = counted(finding);
+    struct gear_date first = counted_date(finding);
     if (!first.known || rule->life_months == 0)
         return first;
-    struct gear_date age = dated(finding, GEAR_MADE, rule->life_months);
+    struct gear_date age = field_date(finding, GEAR_MADE, rule->life_months);
     keep_first(&first, &age);
     return first;
 }
@@ -142,9 +142,9 @@ bool gear_date(const struct equipment *gear, const struct base_record *base,
     struct finding finding = {.gear = gear, .rule = rule, .month_means = month_means_of(base)};
     if (!rule->months_fixed)
         finding.interval = interval_of(base, gear);
-    *out = stamped(&finding);
+    *out = stamped_date(&finding);
     if (!out->known)
-        *out = computed(&finding);
+        *out = computed_date(&finding);
     return out->known;
 }
 

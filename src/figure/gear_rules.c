@@ -30,7 +30,7 @@
 /* A year without a month means its first day, save where the rule itself says the
  * end of the year. Rows of one item stand together, the particular before the
  * general. */
-static const struct gear_rule rules[] = {
+static const struct gear_rule gear_rules[] = {
     /* fire */
     EXTINGUISHER(ITEM_engine_extinguisher),
     EXTINGUISHER(ITEM_fire_extinguisher),
@@ -113,15 +113,15 @@ static bool rule_is_for(const struct gear_rule *rule, const struct equipment *ge
 
 const struct gear_rule *gear_rule_of(const struct equipment *gear)
 {
-    for (size_t i = 0; i < sizeof rules / sizeof rules[0]; i++)
-        if (rule_is_for(&rules[i], gear))
-            return &rules[i];
+    for (size_t i = 0; i < sizeof gear_rules / sizeof gear_rules[0]; i++)
+        if (rule_is_for(&gear_rules[i], gear))
+            return &gear_rules[i];
     return &other_kinds;
 }
 
 const struct gear_rule *gear_rule_at(size_t index)
 {
-    if (index < sizeof rules / sizeof rules[0])
-        return &rules[index];
-    return index == sizeof rules / sizeof rules[0] ? &other_kinds : NULL;
+    if (index < sizeof gear_rules / sizeof gear_rules[0])
+        return &gear_rules[index];
+    return index == sizeof gear_rules / sizeof gear_rules[0] ? &other_kinds : NULL;
 }

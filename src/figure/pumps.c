@@ -8,7 +8,6 @@
 
 #define US_GALLON_L 3.785411784
 #define IMPERIAL_GALLON_L 4.54609
-#define MINUTES_PER_HOUR 60.0
 
 double pump_effective_lpm(double rated_lpm, double factor)
 {

@@ -7,7 +7,7 @@
 #define NOISE 1e-9
 
 /* The step of the second significant figure, in thousandths; at least one. */
-static double step_of(double milli)
+static double rounding_step(double milli)
 {
     double step = 1.0;
     while (milli >= 100.0 * step)
@@ -17,7 +17,7 @@ static double step_of(double milli)
 
 int64_t rounded_up_milli(double value)
 {
-    double milli = value * 1000.0, step = step_of(milli * (1.0 - NOISE));
+    double milli = value * 1000.0, step = rounding_step(milli * (1.0 - NOISE));
     if (value <= 0.0)
         return 0;
     return (int64_t)(ceil(milli / step * (1.0 - NOISE)) * step);
@@ -25,7 +25,7 @@ int64_t rounded_up_milli(double value)
 
 int64_t rounded_down_milli(double value)
 {
-    double milli = value * 1000.0, step = step_of(milli * (1.0 + NOISE));
+    double milli = value * 1000.0, step = rounding_step(milli * (1.0 + NOISE));
     if (value <= 0.0)
         return 0;
     return (int64_t)(floor(milli / step * (1.0 + NOISE)) * step);

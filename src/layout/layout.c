@@ -263,7 +263,7 @@ static bool budget_kept(struct sheet *sheet)
     sheet->failed = true;
     problem_add(sheet->problems, SEVERITY_ERROR,
                 step_place_told(card, longest_step(card)), rows_remedy(sheet),
-                "%s (%s): %zu steps and %zu rows, %d and %d at most", card->title,
+                "%s (%s): %zu steps and %zu rows, %d and %d at most", card->name,
                 card->language, card->step_count, rows, STEPS_MOST, CARD_ROWS_MOST);
     return false;
 }
@@ -332,7 +332,7 @@ static void body_place(struct sheet *sheet, const struct shared *shared,
 static const struct page *page_of(const struct sheet *sheet, const struct frame *frame)
 {
     struct page *page = arena_alloc(sheet->arena, sizeof *page);
-    *page = (struct page){.card = sheet->card->key, .title = sheet->card->title,
+    *page = (struct page){.card = sheet->card->key, .title = sheet->card->name,
                           .language = sheet->card->language, .width = frame->paper.width,
                           .height = frame->paper.height, .items = sheet->items,
                           .count = sheet->count};

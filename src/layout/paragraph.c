@@ -8,15 +8,12 @@
 
 #include <string.h>
 
+#include "text.h"
+
 /* As much as one line's slack of 17 mm. */
 #define FIRST_WORD_COST ((int64_t)500 * 500)
 
 /* ---- parsing ---- */
-
-static bool is_digit(char c)
-{
-    return c >= '0' && c <= '9';
-}
 
 static bool is_word(const struct piece *piece, const char *word)
 {

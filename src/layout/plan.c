@@ -185,7 +185,7 @@ static void not_placed_tell(struct sheet *sheet, const struct marker *marker)
     problem_add(sheet->problems, SEVERITY_ERROR, marker->origin,
                 "record `at: [metres aft of the bow, metres to starboard]` for tags of that "
                 "zone, or give them a nearer zone",
-                "%s: no room on the plan for the tag %s in %s", sheet->card->title, marker->tag,
+                "%s: no room on the plan for the tag %s in %s", sheet->card->name, marker->tag,
                 marker->zone->key);
 }
 

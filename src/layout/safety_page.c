@@ -280,7 +280,7 @@ static bool groups_told(struct sheet *sheet, const struct safety_page *page)
         problem_add(sheet->problems, SEVERITY_ERROR, safety->places[i].marker.origin,
                     "record `at: [metres aft of the bow, metres to starboard]` for gear of that "
                     "zone, or give it a nearer zone",
-                    "%s: no room on the plan for the tags of %s", sheet->card->title,
+                    "%s: no room on the plan for the tags of %s", sheet->card->name,
                     safety->places[i].title);
     }
     return all;

@@ -19,7 +19,7 @@ static void missing_glyph(struct sheet *sheet, const char *text, uint32_t code_p
     sheet->failed = true;
     problem_add(sheet->problems, SEVERITY_ERROR, origin,
                 "write it with letters that the card's face has",
-                "%s: the face has no letter U+%04X, needed in \"%s\"", sheet->card->title,
+                "%s: the face has no letter U+%04X, needed in \"%s\"", sheet->card->name,
                 (unsigned)code_point, text);
 }
 
@@ -131,5 +131,5 @@ void sheet_too_long(struct sheet *sheet, struct place origin, mpt excess, const 
     sheet->failed = true;
     problem_add(sheet->problems, SEVERITY_ERROR, origin, remedy,
                 "%s (%s): %s is %s mm too long at the smallest size allowed",
-                sheet->card->title, sheet->card->language, what, mm_text(sheet->arena, excess));
+                sheet->card->name, sheet->card->language, what, mm_text(sheet->arena, excess));
 }

@@ -24,8 +24,9 @@ static const char *const kinds[] = {"card", "distress", "safety_plan", NULL};
 static const struct field file_rows[] = {
     FILE_ROW("procedure", procedure.key, FIELD_TEXT, .required = true,
              .about = "its key: small letters, digits and _"),
-    FILE_ROW("order", procedure.order, FIELD_NUMBER, .required = true, .low = 0, .high = 9999000,
-             .about = "its place in the set"),
+    FILE_ROW("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
+             .high = 99000, .whole = true,
+             .about = "the card's number, fixed for good: printed cards name each other by it"),
     FILE_ROW("kind", procedure.kind, FIELD_CHOICE, .choices = kinds,
              .about = "card; distress: the distress call; safety_plan: where everything is"),
     FILE_ROW("per", procedure.per, FIELD_CHOICE, .choices = pers,

@@ -227,7 +227,7 @@ const struct stray_key logic_keys[] = {
     {"id", IN_LOGIC},     {"when", IN_LOGIC},     {"uses", IN_LOGIC},  {"also", IN_LOGIC},
     {"within", IN_LOGIC}, {"state", IN_LOGIC},    {"shows", IN_LOGIC}, {"table", IN_LOGIC},
     {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC}, {"stripe", IN_LOGIC},
-    {"order", IN_LOGIC},  {"kind", IN_LOGIC},     {"per", IN_LOGIC},   {"after", IN_LOGIC},
+    {"number", IN_LOGIC}, {"kind", IN_LOGIC},     {"per", IN_LOGIC},   {"after", IN_LOGIC},
     {"card", IN_LOGIC},   {"signal", IN_LOGIC},   {"nature", IN_LOGIC}, {"say", IN_LOGIC},
     {"assist", IN_LOGIC}, {"from", IN_LOGIC},     {NULL, NULL}};
 

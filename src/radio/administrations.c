@@ -8,7 +8,7 @@
 #include "text.h"
 
 /* ISO code, administration, name, MIDs; 306 is shared by three territories. */
-static const struct administration_row rows[] = {
+static const struct administration_row administration_rows[] = {
     {{"AL", "AL", "Albania"}, {201}},
     {{"AD", "AD", "Andorra"}, {202}},
     {{"AT", "AT", "Austria"}, {203}},
@@ -269,7 +269,8 @@ static const struct administration_row rows[] = {
 
 const struct administration_row *administration_at(size_t index)
 {
-    return index < sizeof rows / sizeof rows[0] ? &rows[index] : NULL;
+    return index < sizeof administration_rows / sizeof administration_rows[0]
+               ? &administration_rows[index] : NULL;
 }
 
 const struct administration *administration_find(const char *iso)

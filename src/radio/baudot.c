@@ -5,12 +5,12 @@
 enum { BAUDOT_BITS = 6, BAUDOT_CODES = 64 };
 
 /* By code; '.' is none. */
-static const char characters[BAUDOT_CODES + 1] =
+static const char baudot_characters[BAUDOT_CODES + 1] =
     ".5.9......4.80..3....6./-2..71...T.O HNM.LRGIPCVEZDBSYFXAWJ.UQK.";
 
 char baudot_character(uint64_t code)
 {
-    char character = code < BAUDOT_CODES ? characters[code] : '.';
+    char character = code < BAUDOT_CODES ? baudot_characters[code] : '.';
     return character == '.' ? '\0' : character;
 }
 

@@ -14,7 +14,7 @@ enum {
     LONG_MESSAGE_DIGITS = 30,    /* bits 25-144 */
     FRAMED_MESSAGE_DIGITS = 36,  /* bits 1-144 */
     FRAME_DIGITS = FRAMED_MESSAGE_DIGITS - LONG_MESSAGE_DIGITS,
-    NOT_A_SIGN = 0xFFFD
+    NO_BEACON_SIGN = 0xFFFD
 };
 
 static_assert(BEACON_FAULT_COUNT <= 32, "the faults are a set of 32 bits");
@@ -38,7 +38,7 @@ static char upper(uint32_t code_point)
     return code_point < 0x80 ? (char)code_point : '\0';
 }
 
-static bool is_digit(char c)
+static bool is_hex_digit(char c)
 {
     return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'F');
 }
@@ -63,19 +63,19 @@ static void digit_keep(struct digit_list *list, char digit)
 }
 
 /* False, with a fault, at the first thing that does not belong there. */
-static bool digits_read(const char *text, struct beacon *beacon, struct digit_list *list)
+static bool beacon_digits_read(const char *text, struct beacon *beacon, struct digit_list *list)
 {
     size_t length = strlen(text), index = 0;
     bool space_refused = true;
     for (size_t at = 1; index < length; at++) {
-        uint32_t code_point = NOT_A_SIGN;
+        uint32_t code_point = NO_BEACON_SIGN;
         if (utf8_next(text, length, &index, &code_point) && code_point == ' ') {
             if (space_refused || index == length) {
                 beacon_fault_add_at(beacon, BEACON_FAULT_SPACE, at);
                 return false;
             }
             space_refused = true;
-        } else if (is_digit(upper(code_point))) {
+        } else if (is_hex_digit(upper(code_point))) {
             digit_keep(list, upper(code_point));
             space_refused = false;
         } else {
@@ -199,7 +199,7 @@ struct beacon beacon_decode(const char *text)
 {
     struct beacon beacon = {.outcome = BEACON_UNREADABLE};
     struct digit_list list = {.count = 0};
-    bool read = digits_read(text, &beacon, &list);
+    bool read = beacon_digits_read(text, &beacon, &list);
     beacon.digit_count = list.count;
     if (!read || !identity_take(&beacon, &list))
         return beacon;

@@ -8,7 +8,7 @@
 #include "text.h"
 
 
-static bool disagree(const struct administration *a, const struct administration *b)
+static bool administrations_differ(const struct administration *a, const struct administration *b)
 {
     return a != NULL && b != NULL && !text_equal(a->administration, b->administration);
 }
@@ -35,9 +35,9 @@ unsigned beacon_against(const struct beacon *beacon, const char *mmsi_digits,
         set |= BEACON_OTHER_CALL_SIGN;
     if (beacon->coding == BEACON_CODED_MMSI && mmsi_given)
         return set | mmsi_against(beacon, mmsi_digits);
-    if (mmsi_given && disagree(beacon->administration, mid_find(mmsi_digits)))
+    if (mmsi_given && administrations_differ(beacon->administration, mid_find(mmsi_digits)))
         set |= BEACON_OTHER_COUNTRY_MMSI;
-    if (disagree(beacon->administration, flag))
+    if (administrations_differ(beacon->administration, flag))
         set |= BEACON_OTHER_COUNTRY_FLAG;
     return set;
 }

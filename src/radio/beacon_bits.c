@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "promise.h"
+#include "text.h"
 
 
 enum {
@@ -15,17 +16,12 @@ enum {
 
 /* ---- bits ---- */
 
-static unsigned digit_value(char digit)
-{
-    return (unsigned)(digit <= '9' ? digit - '0' : digit - 'A' + 10);
-}
-
 uint64_t beacon_bits(const char *digits, size_t first, size_t last)
 {
     uint64_t value = 0;
     promise(first >= 1 && first <= last && last - first < 64);
     for (size_t bit = first - 1; bit < last; bit++) {
-        unsigned digit = digit_value(digits[bit / BITS_A_DIGIT]);
+        unsigned digit = hex_digit_value(digits[bit / BITS_A_DIGIT]);
         unsigned down = BITS_A_DIGIT - 1 - (unsigned)(bit % BITS_A_DIGIT);
         value = value << 1 | (digit >> down & 1U);
     }
@@ -38,7 +34,7 @@ void beacon_bits_set(char *digits, size_t first, size_t last, uint64_t value)
     for (size_t bit = last; bit >= first; bit--, value >>= 1) {
         char *digit = &digits[(bit - 1) / BITS_A_DIGIT];
         unsigned mask = 8U >> (bit - 1) % BITS_A_DIGIT;
-        unsigned now = (digit_value(*digit) & ~mask) | ((value & 1) != 0 ? mask : 0U);
+        unsigned now = (hex_digit_value(*digit) & ~mask) | ((value & 1) != 0 ? mask : 0U);
         *digit = "0123456789ABCDEF"[now];
     }
 }

@@ -52,7 +52,7 @@ static void standard_serial_read(struct beacon *beacon)
         beacon_fault_add(beacon, BEACON_FAULT_NOT_NUMBERED);
 }
 
-static void national_read(struct beacon *beacon)
+static void location_national_read(struct beacon *beacon)
 {
     serial_take(beacon, 41, 58);
     beacon->coding = BEACON_CODED_NATIONAL;
@@ -106,10 +106,10 @@ static const struct location {
     [0x5] = {BEACON_STANDARD_OPERATOR, BEACON_ELT, LAYOUT_STANDARD, NULL},
     [0x6] = {BEACON_STANDARD_EPIRB, BEACON_EPIRB, LAYOUT_STANDARD, standard_serial_read},
     [0x7] = {BEACON_STANDARD_PLB, BEACON_PLB, LAYOUT_STANDARD, standard_serial_read},
-    [0x8] = {BEACON_NATIONAL_ELT, BEACON_ELT, LAYOUT_NATIONAL, national_read},
+    [0x8] = {BEACON_NATIONAL_ELT, BEACON_ELT, LAYOUT_NATIONAL, location_national_read},
     [0x9] = {BEACON_ELT_TRACKING, BEACON_ELT, LAYOUT_NONE, NULL},
-    [0xA] = {BEACON_NATIONAL_EPIRB, BEACON_EPIRB, LAYOUT_NATIONAL, national_read},
-    [0xB] = {BEACON_NATIONAL_PLB, BEACON_PLB, LAYOUT_NATIONAL, national_read},
+    [0xA] = {BEACON_NATIONAL_EPIRB, BEACON_EPIRB, LAYOUT_NATIONAL, location_national_read},
+    [0xB] = {BEACON_NATIONAL_PLB, BEACON_PLB, LAYOUT_NATIONAL, location_national_read},
     [0xC] = {BEACON_STANDARD_SECURITY, BEACON_SHIP_SECURITY, LAYOUT_STANDARD, security_read},
     [0xD] = {BEACON_RETURN_LINK, BEACON_EPIRB, LAYOUT_RETURN_LINK, return_link_read},
     [0xE] = {BEACON_STANDARD_TEST, BEACON_TEST, LAYOUT_NONE, NULL},

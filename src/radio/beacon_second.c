@@ -17,7 +17,7 @@ enum {
     AIS_HIGHEST = 9999, AIS_NONE = 10922
 };
 
-static void mmsi_read(struct beacon *beacon)
+static void second_mmsi_read(struct beacon *beacon)
 {
     uint64_t mmsi = beacon_bits(beacon->digits, 49, 78), ais = beacon_bits(beacon->digits, 79, 92);
     if (mmsi > MMSI_HIGHEST) {
@@ -37,7 +37,7 @@ static void mmsi_read(struct beacon *beacon)
 }
 
 /* All spaces: the ship has no call sign, which is allowed here. */
-static void call_sign_read(struct beacon *beacon)
+static void second_call_sign_read(struct beacon *beacon)
 {
     char field[CHARACTERS + 1];
     size_t wrong = baudot_read(beacon->digits, 49, CHARACTERS, field);
@@ -49,7 +49,7 @@ static void call_sign_read(struct beacon *beacon)
         beacon_fault_add(beacon, BEACON_FAULT_SPARE_BITS);
 }
 
-static void nothing_read(struct beacon *beacon)
+static void second_nothing_read(struct beacon *beacon)
 {
     if (beacon_bits(beacon->digits, 49, 92) != 0)
         beacon_fault_add(beacon, BEACON_FAULT_SPARE_BITS);
@@ -59,8 +59,8 @@ static void spare_read(struct beacon *beacon) { beacon_fault_add(beacon, BEACON_
 
 /* By bits 46-48: what the vessel's identity is; reading it where it is a ship's. */
 static const struct { enum beacon_kind kind; void (*read)(struct beacon *); } vessels[] = {
-    {BEACON_KIND_NOT_TOLD, nothing_read}, {BEACON_KIND_NOT_TOLD, mmsi_read},
-    {BEACON_KIND_NOT_TOLD, call_sign_read}, {BEACON_ELT, NULL}, {BEACON_ELT, NULL},
+    {BEACON_KIND_NOT_TOLD, second_nothing_read}, {BEACON_KIND_NOT_TOLD, second_mmsi_read},
+    {BEACON_KIND_NOT_TOLD, second_call_sign_read}, {BEACON_ELT, NULL}, {BEACON_ELT, NULL},
     {BEACON_ELT, NULL}, {BEACON_KIND_NOT_TOLD, spare_read}, {BEACON_TEST, NULL},
 };
 

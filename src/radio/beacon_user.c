@@ -28,7 +28,7 @@ static void spare_check(struct beacon *beacon)
 }
 
 /* Which of a ship's beacons: 0 the first or only one, then 1 to 9 and A to Z. */
-static void number_read(struct beacon *beacon)
+static void ship_number_read(struct beacon *beacon)
 {
     char number = baudot_character(beacon_message_bits(beacon, 76, 81));
     if ((number >= '0' && number <= '9') || (number >= 'A' && number <= 'Z'))
@@ -41,7 +41,7 @@ static void number_read(struct beacon *beacon)
 static void ship_read(struct beacon *beacon)
 {
     beacon->kind = BEACON_EPIRB;
-    number_read(beacon);
+    ship_number_read(beacon);
     spare_check(beacon);
     homing_read(beacon);
 }
@@ -82,7 +82,7 @@ static size_t figures_read(const struct beacon *beacon, char *out)
     return wrong;
 }
 
-static void call_sign_read(struct beacon *beacon)
+static void user_call_sign_read(struct beacon *beacon)
 {
     char field[CALL_SIGN_LETTERS + CALL_SIGN_FIGURES + 1];
     size_t no_letter = baudot_read(beacon->digits, CHARACTERS_FROM, CALL_SIGN_LETTERS, field);
@@ -129,7 +129,7 @@ static void aviation_read(struct beacon *beacon)
     homing_read(beacon);
 }
 
-static void national_read(struct beacon *beacon)
+static void user_national_read(struct beacon *beacon)
 {
     beacon->kind = BEACON_NATIONAL;
     beacon->coding = BEACON_CODED_NATIONAL;
@@ -142,8 +142,8 @@ static void orbitography_read(struct beacon *beacon) { beacon->kind = BEACON_ORB
 static const struct { enum beacon_protocol protocol; void (*read)(struct beacon *); } users[] = {
     {BEACON_USER_ORBITOGRAPHY, orbitography_read}, {BEACON_USER_AVIATION, aviation_read},
     {BEACON_USER_MARITIME, maritime_read}, {BEACON_USER_SERIAL, serial_read},
-    {BEACON_USER_NATIONAL, national_read}, {BEACON_SECOND, beacon_second_read},
-    {BEACON_USER_CALL_SIGN, call_sign_read}, {BEACON_USER_TEST, test_read},
+    {BEACON_USER_NATIONAL, user_national_read}, {BEACON_SECOND, beacon_second_read},
+    {BEACON_USER_CALL_SIGN, user_call_sign_read}, {BEACON_USER_TEST, test_read},
 };
 
 void beacon_user_read(struct beacon *beacon)

@@ -7,7 +7,7 @@
 
 enum { GROUP_DIGITS = 5 };
 
-static const char *const coding_words[] = {
+static const char *const beacon_coding_words[] = {
     [BEACON_CODED_OTHERWISE] = "",
     [BEACON_CODED_MMSI] = "MMSI-coded ",
     [BEACON_CODED_CALL_SIGN] = "call-sign-coded ",
@@ -15,7 +15,7 @@ static const char *const coding_words[] = {
     [BEACON_CODED_NATIONAL] = "nationally coded ",
 };
 
-static const char *const kind_words[] = {
+static const char *const beacon_kind_words[] = {
     [BEACON_KIND_NOT_TOLD] = "beacon",
     [BEACON_EPIRB_FLOAT_FREE] = "float-free EPIRB",
     [BEACON_EPIRB_NOT_FLOAT_FREE] = "EPIRB (not float-free)",
@@ -28,7 +28,7 @@ static const char *const kind_words[] = {
     [BEACON_NATIONAL] = "beacon",
 };
 
-static const char *const homing_words[] = {
+static const char *const beacon_homing_words[] = {
     [BEACON_HOMING_NOT_TOLD] = "",
     [BEACON_HOMING_NONE] = ", no homing signal",
     [BEACON_HOMING_121_5] = ", homing 121.5 MHz",
@@ -60,17 +60,17 @@ const char *beacon_words(const struct beacon *beacon, struct arena *arena)
 {
     if (beacon->outcome == BEACON_UNREADABLE)
         return NULL;
-    promise(beacon->coding < sizeof coding_words / sizeof coding_words[0]);
-    promise(beacon->kind < sizeof kind_words / sizeof kind_words[0]);
-    promise(beacon->homing < sizeof homing_words / sizeof homing_words[0]);
+    promise(beacon->coding < sizeof beacon_coding_words / sizeof beacon_coding_words[0]);
+    promise(beacon->kind < sizeof beacon_kind_words / sizeof beacon_kind_words[0]);
+    promise(beacon->homing < sizeof beacon_homing_words / sizeof beacon_homing_words[0]);
     struct text_builder out = text_builder_in(arena);
     bool second = beacon->generation == BEACON_SECOND_GENERATION;
-    text_add_format(&out, "%s%s%s", coding_words[beacon->coding],
-                    second ? "second-generation " : "", kind_words[beacon->kind]);
+    text_add_format(&out, "%s%s%s", beacon_coding_words[beacon->coding],
+                    second ? "second-generation " : "", beacon_kind_words[beacon->kind]);
     ship_add(&out, beacon);
     if (!beacon_has(beacon, BEACON_FAULT_FIXED_BITS))
         text_add_format(&out, ", country code %03u (%s)", beacon->country, country_name(beacon));
-    text_add(&out, homing_words[beacon->homing]);
+    text_add(&out, beacon_homing_words[beacon->homing]);
     if (beacon_has(beacon, BEACON_FAULT_SHORT_FORM))
         text_add(&out, ", short form of its identity");
     return out.at;

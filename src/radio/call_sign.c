@@ -11,7 +11,7 @@
 /* One pattern a row. L a letter, D a digit, T a digit from 2 to 9, N 0 or 1, S
  * letter or digit from 2, H a letter whose whole series one country holds, so that it
  * is a prefix by itself. The two characters in front are checked apart. */
-static const struct { const char *shape; enum call_sign_pattern pattern; } shapes[] = {
+static const struct { const char *shape; enum call_sign_pattern pattern; } call_sign_shapes[] = {
     {.shape = "SSLL", .pattern = PATTERN_SHIP},
     {.shape = "SSLLT", .pattern = PATTERN_SHIP},
     {.shape = "SLTDDD", .pattern = PATTERN_SHIP},
@@ -36,18 +36,17 @@ static const struct { const char *shape; enum call_sign_pattern pattern; } shape
     {.shape = "HNLLLL", .pattern = PATTERN_AMATEUR},
 };
 
-static bool is_letter(char c) { return c >= 'A' && c <= 'Z'; }
-static bool is_digit(char c) { return c >= '0' && c <= '9'; }
+static bool is_call_letter(char c) { return c >= 'A' && c <= 'Z'; }
 
 static bool sign_fits(char sign, char c)
 {
     switch (sign) {
-    case 'L': return is_letter(c);
+    case 'L': return is_call_letter(c);
     case 'D': return is_digit(c);
     case 'T': return c >= '2' && c <= '9';
     case 'N': return c == '0' || c == '1';
     case 'H': return c != '\0' && strchr("BFGIKMNRW", c) != NULL;
-    case 'S': return is_letter(c) || (c >= '2' && c <= '9');
+    case 'S': return is_call_letter(c) || (c >= '2' && c <= '9');
     }
     return false;
 }
@@ -60,20 +59,20 @@ static bool shape_fits(const char *shape, const char *call_sign)
     for (size_t i = 0; i < length; i++)
         if (!sign_fits(shape[i], call_sign[i]))
             return false;
-    return is_letter(call_sign[0]) || is_letter(call_sign[1]);
+    return is_call_letter(call_sign[0]) || is_call_letter(call_sign[1]);
 }
 
 enum call_sign_pattern call_sign_pattern(const char *call_sign)
 {
-    for (size_t i = 0; i < sizeof shapes / sizeof shapes[0]; i++)
-        if (shape_fits(shapes[i].shape, call_sign))
-            return shapes[i].pattern;
+    for (size_t i = 0; i < sizeof call_sign_shapes / sizeof call_sign_shapes[0]; i++)
+        if (shape_fits(call_sign_shapes[i].shape, call_sign))
+            return call_sign_shapes[i].pattern;
     return PATTERN_UNKNOWN;
 }
 
 /* ---- what it is made of ---- */
 
-static enum call_sign_fault character_fault(uint32_t code_point)
+static enum call_sign_fault call_character_fault(uint32_t code_point)
 {
     if (code_point >= 'a' && code_point <= 'z')
         return CALL_SIGN_SMALL_LETTER;
@@ -81,19 +80,19 @@ static enum call_sign_fault character_fault(uint32_t code_point)
         return CALL_SIGN_SPACE;
     if (code_point > 0x7F)
         return CALL_SIGN_OTHER_LETTER;
-    if (is_letter((char)code_point) || is_digit((char)code_point))
+    if (is_call_letter((char)code_point) || is_digit((char)code_point))
         return CALL_SIGN_SOUND;
     return CALL_SIGN_SIGN;
 }
 
 /* All characters are counted, the first at fault is kept. */
-static void characters_take(const char *text, struct call_sign *call_sign)
+static void call_characters_take(const char *text, struct call_sign *call_sign)
 {
     size_t length = strlen(text), index = 0;
     while (index < length) {
         uint32_t code_point = 0xFFFD;
         bool valid = utf8_next(text, length, &index, &code_point);
-        enum call_sign_fault fault = valid ? character_fault(code_point) : CALL_SIGN_BYTES;
+        enum call_sign_fault fault = valid ? call_character_fault(code_point) : CALL_SIGN_BYTES;
         index += valid ? 0 : 1;
         call_sign->length++;
         if (fault == CALL_SIGN_SOUND || call_sign->fault != CALL_SIGN_SOUND)
@@ -115,7 +114,7 @@ bool call_sign_decode(const char *text, struct call_sign *call_sign)
 {
     *call_sign = (struct call_sign){.fault = CALL_SIGN_SOUND, .pattern = PATTERN_UNKNOWN,
                                     .series = SERIES_UNALLOCATED};
-    characters_take(text, call_sign);
+    call_characters_take(text, call_sign);
     if (call_sign->fault == CALL_SIGN_SOUND && (call_sign->length < CALL_SIGN_SHORTEST ||
                                                 call_sign->length > CALL_SIGN_LONGEST))
         call_sign->fault = CALL_SIGN_LENGTH;

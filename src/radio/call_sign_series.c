@@ -8,6 +8,8 @@
 
 #include <string.h>
 
+#include "text.h"
+
 /* First and last of the series, and the ISO code of its holder. Where the third
  * character is a digit it counts as A. */
 static const struct { const char first[4], last[4]; const char *iso; } series[] = {
@@ -117,8 +119,6 @@ static const struct { const char *start, *first, *second; } halved_series[] = {
     {.start = "SS", .first = "EG", .second = "SD"},
     {.start = "3D", .first = "SZ", .second = "FJ"},
 };
-
-static bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 static const char *single_holder(char first)
 {

@@ -12,9 +12,9 @@
 #define FIRST_WIDE_DIGIT 0xFF10
 #define LAST_WIDE_DIGIT 0xFF19
 
-static bool is_digit(uint32_t code_point) { return code_point >= '0' && code_point <= '9'; }
+static bool is_mmsi_digit(uint32_t code_point) { return code_point >= '0' && code_point <= '9'; }
 
-static bool is_space(uint32_t code_point)
+static bool is_mmsi_space(uint32_t code_point)
 {
     return code_point == ' ' || code_point == NO_BREAK_SPACE;
 }
@@ -30,9 +30,9 @@ static const struct { const char *signs; enum mmsi_fault fault; } telling_signs[
 };
 
 /* MMSI_SOUND for a digit or space. */
-static enum mmsi_fault character_fault(uint32_t code_point)
+static enum mmsi_fault mmsi_character_fault(uint32_t code_point)
 {
-    if (is_digit(code_point) || is_space(code_point))
+    if (is_mmsi_digit(code_point) || is_mmsi_space(code_point))
         return MMSI_SOUND;
     if (code_point >= FIRST_WIDE_DIGIT && code_point <= LAST_WIDE_DIGIT)
         return MMSI_WIDE_DIGIT;
@@ -64,7 +64,7 @@ static bool is_words(const char *text)
 
 static bool is_exponent(const char *text)
 {
-    return is_digit((unsigned char)text[0]) && strpbrk(text, "Ee") != NULL &&
+    return is_mmsi_digit((unsigned char)text[0]) && strpbrk(text, "Ee") != NULL &&
            is_made_of(text, "0123456789.,+-Ee");
 }
 
@@ -91,7 +91,7 @@ static const struct { bool (*found)(const char *text); enum mmsi_fault fault; } 
     {.found = is_kept_as_text, .fault = MMSI_APOSTROPHE},
 };
 
-static void fault_set(struct mmsi *mmsi, enum mmsi_fault fault, size_t at, uint32_t code_point)
+static void mmsi_fault_set(struct mmsi *mmsi, enum mmsi_fault fault, size_t at, uint32_t code_point)
 {
     if (mmsi->fault != MMSI_SOUND && mmsi->fault <= fault)
         return;
@@ -101,20 +101,20 @@ static void fault_set(struct mmsi *mmsi, enum mmsi_fault fault, size_t at, uint3
 }
 
 /* Digits are counted and kept, the rest told. */
-static void character_take(struct mmsi *mmsi, size_t at, uint32_t code_point)
+static void mmsi_character_take(struct mmsi *mmsi, size_t at, uint32_t code_point)
 {
-    if (is_digit(code_point)) {
+    if (is_mmsi_digit(code_point)) {
         if (mmsi->digit_count < MMSI_DIGITS)
             mmsi->digits[mmsi->digit_count] = (char)code_point;
         mmsi->digit_count++;
         return;
     }
-    enum mmsi_fault fault = character_fault(code_point);
+    enum mmsi_fault fault = mmsi_character_fault(code_point);
     if (fault != MMSI_SOUND)
-        fault_set(mmsi, fault, at, code_point);
+        mmsi_fault_set(mmsi, fault, at, code_point);
 }
 
-static void characters_take(const char *text, struct mmsi *mmsi)
+static void mmsi_characters_take(const char *text, struct mmsi *mmsi)
 {
     size_t length = strlen(text), index = 0;
     bool after_space = true;
@@ -122,14 +122,14 @@ static void characters_take(const char *text, struct mmsi *mmsi)
         uint32_t code_point = 0xFFFD;
         if (!utf8_next(text, length, &index, &code_point))
             index++;
-        character_take(mmsi, at, code_point);
-        if (is_space(code_point) && (after_space || index == length))
-            fault_set(mmsi, MMSI_SPACES, at, code_point);
-        after_space = is_space(code_point);
+        mmsi_character_take(mmsi, at, code_point);
+        if (is_mmsi_space(code_point) && (after_space || index == length))
+            mmsi_fault_set(mmsi, MMSI_SPACES, at, code_point);
+        after_space = is_mmsi_space(code_point);
     }
     for (size_t i = 0; i < sizeof damages / sizeof damages[0]; i++)
         if (damages[i].found(text))
-            fault_set(mmsi, damages[i].fault, 0, 0);
+            mmsi_fault_set(mmsi, damages[i].fault, 0, 0);
 }
 
 /* ---- form ---- */
@@ -168,7 +168,7 @@ static void form_read(struct mmsi *mmsi)
 bool mmsi_decode(const char *text, struct mmsi *mmsi)
 {
     *mmsi = (struct mmsi){.fault = MMSI_SOUND, .form = MMSI_UNASSIGNED};
-    characters_take(text, mmsi);
+    mmsi_characters_take(text, mmsi);
     if (mmsi->digit_count != MMSI_DIGITS && (mmsi->fault == MMSI_SOUND ||
                                              mmsi->fault == MMSI_SPACES))
         *mmsi = (struct mmsi){.fault = MMSI_LENGTH, .form = MMSI_UNASSIGNED,

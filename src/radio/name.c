@@ -19,7 +19,7 @@ static bool may_stand(uint32_t code_point)
 }
 
 /* Finds the first character that cannot be called out, and the fine apostrophe. */
-static bool is_plain(const char *upper, struct name *name)
+static bool name_is_plain(const char *upper, struct name *name)
 {
     size_t length = strlen(upper), index = 0;
     for (size_t at = 1; index < length; at++) {
@@ -107,7 +107,7 @@ static void roman_read(struct name *name)
     }
 }
 
-static size_t characters_in(const char *text)
+static size_t name_length(const char *text)
 {
     long count = text == NULL ? 0 : text_code_points(text);
     return count < 0 ? 0 : (size_t)count;
@@ -119,7 +119,7 @@ static void refused_read(const char *upper, struct arena *arena, struct name *na
     if (name->proposal != NULL && !has_letter_or_digit(name->proposal))
         name->proposal = NULL;
     name->fault = name->proposal == NULL ? NAME_UNSPEAKABLE : NAME_OTHER_LETTERS;
-    name->length = characters_in(name->proposal);
+    name->length = name_length(name->proposal);
 }
 
 bool name_decode(const char *text, struct arena *arena, struct name *name)
@@ -128,7 +128,7 @@ bool name_decode(const char *text, struct arena *arena, struct name *name)
     const char *upper = text_nfc(arena, text_upper(arena, composed));
     uint32_t bad = 0;
     *name = (struct name){.fault = NAME_SOUND, .alphabet = name_alphabet(upper)};
-    if (!is_plain(upper, name) || hides_a_letter(composed, name)) {
+    if (!name_is_plain(upper, name) || hides_a_letter(composed, name)) {
         refused_read(upper, arena, name);
         return false;
     }
@@ -139,6 +139,6 @@ bool name_decode(const char *text, struct arena *arena, struct name *name)
     name->spoken = upper;
     name->spelled = spell(arena, upper, &bad);
     roman_read(name);
-    name->length = characters_in(upper);
+    name->length = name_length(upper);
     return true;
 }

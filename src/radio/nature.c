@@ -7,7 +7,7 @@
 #include "text.h"
 
 /* Collision has an open end: the script leaves a blank for what was hit. */
-static const struct nature natures[] = {
+static const struct nature nature_rows[] = {
     {.symbol = 100, .key = "fire", .label = "Fire/explosion",
      .brief = "Fire/explosion", .phrase = "I AM ON FIRE"},
     {.symbol = 101, .key = "flooding", .label = "Flooding",
@@ -34,13 +34,13 @@ static const struct nature natures[] = {
 
 const struct nature *nature_at(size_t index)
 {
-    return index < sizeof natures / sizeof natures[0] ? &natures[index] : NULL;
+    return index < sizeof nature_rows / sizeof nature_rows[0] ? &nature_rows[index] : NULL;
 }
 
 const struct nature *nature_find(const char *key)
 {
     for (size_t i = 0; nature_at(i) != NULL; i++)
-        if (text_equal(natures[i].key, key))
-            return &natures[i];
+        if (text_equal(nature_rows[i].key, key))
+            return &nature_rows[i];
     return NULL;
 }

@@ -156,7 +156,7 @@ static struct script_line part_message_signal(const struct telling *telling)
     return line_from(telling, ELEMENT_MESSAGE_SIGNAL, &draft);
 }
 
-static const struct { const char *area, *word; } hemispheres[] = {
+static const struct { const char *area, *word; } hemisphere_areas[] = {
     {.area = "north", .word = "NORTH"}, {.area = "south", .word = "SOUTH"},
     {.area = "east", .word = "EAST"}, {.area = "west", .word = "WEST"},
 };
@@ -164,9 +164,9 @@ static const struct { const char *area, *word; } hemispheres[] = {
 /* NULL where the cruising area lies on both sides, or is unknown. */
 static const char *area_word(const char *area)
 {
-    for (size_t i = 0; i < sizeof hemispheres / sizeof hemispheres[0]; i++)
-        if (text_equal(area, hemispheres[i].area))
-            return hemispheres[i].word;
+    for (size_t i = 0; i < sizeof hemisphere_areas / sizeof hemisphere_areas[0]; i++)
+        if (text_equal(area, hemisphere_areas[i].area))
+            return hemisphere_areas[i].word;
     return NULL;
 }
 

@@ -25,7 +25,7 @@ static const char *const itu_figure_words[10] = {
     "SETTESEVEN", "OKTOEIGHT", "NOVENINE",
 };
 
-static const struct { uint32_t code_point; const char *word; } sign_words[] = {
+static const struct { uint32_t code_point; const char *word; } spoken_signs[] = {
     {.code_point = '-', .word = "HYPHEN"},
     {.code_point = '&', .word = "AND"},
     {.code_point = ' ', .word = "/"},
@@ -42,9 +42,9 @@ static const char *code_word(uint32_t code_point)
         return letter_words[code_point - 'a'];
     if (code_point >= '0' && code_point <= '9')
         return digit_words[code_point - '0'];
-    for (size_t i = 0; i < sizeof sign_words / sizeof sign_words[0]; i++)
-        if (sign_words[i].code_point == code_point)
-            return sign_words[i].word;
+    for (size_t i = 0; i < sizeof spoken_signs / sizeof spoken_signs[0]; i++)
+        if (spoken_signs[i].code_point == code_point)
+            return spoken_signs[i].word;
     return NULL;
 }
 

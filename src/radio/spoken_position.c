@@ -4,15 +4,15 @@
 
 #include "text.h"
 
-static const struct { char letter; const char *word; } hemispheres[] = {
+static const struct { char letter; const char *word; } hemisphere_letters[] = {
     {'N', "NORTH"}, {'S', "SOUTH"}, {'E', "EAST"}, {'W', "WEST"},
 };
 
 const char *hemisphere_word(char letter)
 {
-    for (size_t i = 0; i < sizeof hemispheres / sizeof hemispheres[0]; i++)
-        if (hemispheres[i].letter == letter)
-            return hemispheres[i].word;
+    for (size_t i = 0; i < sizeof hemisphere_letters / sizeof hemisphere_letters[0]; i++)
+        if (hemisphere_letters[i].letter == letter)
+            return hemisphere_letters[i].word;
     return "";
 }
 

@@ -72,7 +72,7 @@ static const char *letter_latin(uint32_t code_point, bool is_ukrainian)
     return latin != NULL ? latin : letter_find(letters, COUNT(letters), code_point);
 }
 
-static bool is_plain(uint32_t code_point)
+static bool is_plain_letter(uint32_t code_point)
 {
     return code_point > 0 && code_point < 0x80 && (strchr(" -'.&", (int)code_point) != NULL
         || (code_point >= 'A' && code_point <= 'Z') || (code_point >= '0' && code_point <= '9'));
@@ -166,17 +166,17 @@ static const char *other_latin(const struct spelling *spelling, uint32_t code_po
     return other != NULL ? other : latin;
 }
 
-static bool letter_add(struct spelling *spelling, uint32_t code_point)
+static bool latin_letter_add(struct spelling *spelling, uint32_t code_point)
 {
     char sign[2] = "";
     if (looks_count(spelling, code_point))
         sign[0] = latin_lookalike(code_point);
     const char *latin = sign[0] != '\0' ? sign : letter_latin(code_point, spelling->ukrainian);
-    if (latin == NULL && !is_plain(code_point)) {
+    if (latin == NULL && !is_plain_letter(code_point)) {
         code_point = letter_without_marks(code_point);
         latin = letter_latin(code_point, spelling->ukrainian);
     }
-    if (latin == NULL && !is_plain(code_point))
+    if (latin == NULL && !is_plain_letter(code_point))
         return false;
     if (latin == NULL) {
         sign[0] = (char)code_point;
@@ -221,7 +221,7 @@ const char *name_transliterate(struct arena *arena, const char *upper, const cha
         if (pair != NULL) {
             both_add(&spelling, pair, NULL);
             i++;
-        } else if (!letter_add(&spelling, spelling.signs[i])) {
+        } else if (!latin_letter_add(&spelling, spelling.signs[i])) {
             return NULL;
         }
     }
@@ -232,7 +232,7 @@ const char *name_transliterate(struct arena *arena, const char *upper, const cha
 
 /* ---- alphabets ---- */
 
-static const struct { uint32_t first, last; enum name_alphabet alphabet; } blocks[] = {
+static const struct { uint32_t first, last; enum name_alphabet alphabet; } alphabet_blocks[] = {
     {'A', 'Z', ALPHABET_LATIN}, {0xC0, 0x24F, ALPHABET_LATIN}, {0x1E00, 0x1EFF, ALPHABET_LATIN},
     {0xFF21, 0xFF3A, ALPHABET_LATIN}, {0x370, 0x3FF, ALPHABET_GREEK},
     {0x1F00, 0x1FFF, ALPHABET_GREEK}, {0x400, 0x52F, ALPHABET_CYRILLIC},
@@ -245,12 +245,12 @@ enum name_alphabet name_alphabet(const char *upper)
     enum name_alphabet alphabet = ALPHABET_LATIN;
     uint32_t code_point;
     while (index < length && utf8_next(upper, length, &index, &code_point))
-        for (size_t i = 0; i < sizeof blocks / sizeof blocks[0]; i++) {
-            if (code_point < blocks[i].first || code_point > blocks[i].last)
+        for (size_t i = 0; i < sizeof alphabet_blocks / sizeof alphabet_blocks[0]; i++) {
+            if (code_point < alphabet_blocks[i].first || code_point > alphabet_blocks[i].last)
                 continue;
-            if (seen && alphabet != blocks[i].alphabet)
+            if (seen && alphabet != alphabet_blocks[i].alphabet)
                 return ALPHABET_MIXED;
-            alphabet = blocks[i].alphabet;
+            alphabet = alphabet_blocks[i].alphabet;
             seen = true;
         }
     return alphabet;

@@ -28,11 +28,6 @@ static bool row_of_letter(char letter, size_t *row)
     return false;
 }
 
-static bool is_digit(char sign)
-{
-    return sign >= '0' && sign <= '9';
-}
-
 /* F1 to F99, without a leading zero; likewise E and C. */
 static bool tag_parse(const char *text, struct tag *tag)
 {

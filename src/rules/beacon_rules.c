@@ -18,7 +18,7 @@ static const struct {
     enum beacon_fault fault;
     enum check_name check;
     const char *what, *remedy;
-} faults[] = {
+} beacon_fault_rows[] = {
     {BEACON_FAULT_SPACE, CHECK_beacon_unreadable, "it has a space too many at sign %zu",
      READ_LABEL},
     {BEACON_FAULT_LOOK_ALIKE, CHECK_beacon_unreadable,
@@ -75,7 +75,7 @@ struct beacon_run {
 };
 
 /* Which character stands there, where one does that the eye may not tell. */
-static const char *sign_words(const struct beacon_run *run, enum beacon_fault fault)
+static const char *beacon_sign_words(const struct beacon_run *run, enum beacon_fault fault)
 {
     if (fault == BEACON_FAULT_LOOK_ALIKE)
         return text_format(run->rules->arena, " (%c for %c?)", (char)run->beacon->sign,
@@ -85,16 +85,18 @@ static const char *sign_words(const struct beacon_run *run, enum beacon_fault fa
     return "";
 }
 
-static void fault_tell(const struct beacon_run *run, size_t row)
+static void beacon_fault_tell(const struct beacon_run *run, size_t row)
 {
-    const char *what = faults[row].what, *number = strstr(what, "%zu");
+    const char *what = beacon_fault_rows[row].what, *number = strstr(what, "%zu");
     const char *told = what;
     if (number != NULL)
         told = text_format(run->rules->arena, "%.*s%zu%s%s", (int)(number - what), what,
-                           run->beacon->fault_at, sign_words(run, faults[row].fault),
+                           run->beacon->fault_at,
+                           beacon_sign_words(run, beacon_fault_rows[row].fault),
                            number + strlen("%zu"));
-    rule_tell(run->rules, faults[row].check, run->gear->hex_id.place, faults[row].remedy,
-              "%s: identity `%s`: %s", run->name, run->gear->hex_id.text, told);
+    rule_tell(run->rules, beacon_fault_rows[row].check, run->gear->hex_id.place,
+              beacon_fault_rows[row].remedy, "%s: identity `%s`: %s", run->name,
+              run->gear->hex_id.text, told);
 }
 
 /* A specimen's country code is 200, as its MMSI begins: no country's. */
@@ -157,7 +159,7 @@ static const char *coded(const struct beacon_run *run)
     return beacon_words(run->beacon, run->rules->arena);
 }
 
-static void agreement_check(const struct beacon_run *run)
+static void beacon_agreement_check(const struct beacon_run *run)
 {
     const struct boat *boat = run->rules->in->boat;
     const struct radio_facts *radio = &boat->radio;
@@ -193,9 +195,9 @@ static void beacon_check(const struct rule_run *rules, const struct equipment *g
 {
     struct beacon beacon = beacon_decode(gear->hex_id.text);
     struct beacon_run run = {rules, gear, &beacon, gear_named(rules, gear)};
-    for (size_t i = 0; i < sizeof faults / sizeof *faults; i++)
-        if (beacon_has(&beacon, faults[i].fault))
-            fault_tell(&run, i);
+    for (size_t i = 0; i < sizeof beacon_fault_rows / sizeof *beacon_fault_rows; i++)
+        if (beacon_has(&beacon, beacon_fault_rows[i].fault))
+            beacon_fault_tell(&run, i);
     if (beacon.outcome == BEACON_UNREADABLE)
         return;
     if (!beacon_decodable(&beacon))
@@ -204,7 +206,7 @@ static void beacon_check(const struct rule_run *rules, const struct equipment *g
     country_check(&run);
     kind_check(&run);
     if (gear->kind->item == ITEM_epirb)
-        agreement_check(&run);
+        beacon_agreement_check(&run);
 }
 
 void beacon_rules(const struct rule_run *run)

@@ -6,7 +6,7 @@
 #include "text.h"
 
 #define COMPARE "compare it with the ship's radio licence"
-#define UNKNOWN_REMEDY \
+#define UNKNOWN_SERIES_REMEDY \
     "compare it with the ship's radio licence; if it stands there, the table is the older:\n" \
     "add to the boat's file, with a reason and a date,\n" \
     "`silenced: [{check: call_sign_series_unknown, reason: , until: }]`"
@@ -22,7 +22,7 @@ static void series_check(const struct rule_run *run, const struct text_value *va
                       value->text, call_sign->holder->name);
         break;
     case SERIES_UNALLOCATED:
-        rule_tell(run, CHECK_call_sign_series_unknown, value->place, UNKNOWN_REMEDY,
+        rule_tell(run, CHECK_call_sign_series_unknown, value->place, UNKNOWN_SERIES_REMEDY,
                   "call sign `%s`: no country holds the series %.2s (ITU table of "
                   RADIO_TABLES_DATED ")", value->text, value->text);
         break;

@@ -5,14 +5,14 @@
 #include "capacity.h"
 #include "text.h"
 
-enum { MILLI = 1000, GRAMS = 1000 };
+enum { MILLI_A_PERSON = 1000, GRAMS_A_KILO = 1000 };
 
 /* As many as are told to come; else as many as the boat may carry. */
 static int64_t persons_of(const struct rule_run *run)
 {
     const struct crew *crew = &run->in->crew;
     return crew->count > 0 ? (int64_t)crew->count
-                           : run->in->boat->facts.persons_max.milli / MILLI;
+                           : run->in->boat->facts.persons_max.milli / MILLI_A_PERSON;
 }
 
 static const char *persons_words(const struct rule_run *run)
@@ -33,13 +33,13 @@ static const struct equipment *first_of(const struct rule_run *run, enum item_ke
 static void persons_check(const struct rule_run *run)
 {
     const struct number_value *most = &run->in->boat->facts.persons_max;
-    if ((int64_t)run->in->crew.count * MILLI > most->milli && most->given)
+    if ((int64_t)run->in->crew.count * MILLI_A_PERSON > most->milli && most->given)
         rule_tell(run, CHECK_persons_too_many, most->place,
                   "fewer people, or another boat: persons_max is what her papers allow",
                   "%zu people for a boat that may carry %s", run->in->crew.count, most->text);
 }
 
-static void raft_check(const struct rule_run *run)
+static void raft_places_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     const struct equipment *first = first_of(run, ITEM_liferaft);
@@ -71,7 +71,7 @@ static void jackets_match_check(const struct rule_run *run, const struct equipme
                                                    run->arena, &sizes_count);
     int64_t *masses = arena_array(run->arena, crew->count, sizeof *masses);
     for (size_t i = 0; i < crew->count; i++)
-        masses[i] = (int64_t)crew->kg[i] * GRAMS;
+        masses[i] = (int64_t)crew->kg[i] * GRAMS_A_KILO;
     size_t without = jackets_match(masses, crew->count, sizes, sizes_count, run->arena, NULL);
     if (without > 0)
         rule_tell(run, CHECK_jackets_unfit, first->place,
@@ -210,7 +210,7 @@ void capacity_rules(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     persons_check(run);
-    raft_check(run);
+    raft_places_check(run);
     jackets_check(run);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         rating_check(run, &boat->equipment[i]);

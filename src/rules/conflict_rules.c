@@ -166,7 +166,7 @@ static void inside_check(const struct rule_run *run, const struct equipment *gea
         }
 }
 
-static bool is_below(const struct equipment *gear, struct place *place)
+static bool lies_below(const struct equipment *gear, struct place *place)
 {
     *place = gear->zone.place;
     if (gear->below.answer == ANSWER_YES || gear->place_zone->level == LEVEL_BELOW)
@@ -183,7 +183,7 @@ static bool is_below(const struct equipment *gear, struct place *place)
 static void bottle_check(const struct rule_run *run, const struct equipment *gear)
 {
     struct place place;
-    if (gear->kind->item == ITEM_lpg_bottle_valve && is_below(gear, &place))
+    if (gear->kind->item == ITEM_lpg_bottle_valve && lies_below(gear, &place))
         rule_tell(run, CHECK_gas_valve_below, place,
                   "have the bottles stand in a locker that opens on deck only and drains "
                   "overboard,\nthen write zone: gas_locker; if they stand there already, "

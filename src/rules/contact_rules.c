@@ -6,7 +6,7 @@
 
 /* A short code is answered in one country's network alone, and not from a ship's
  * satellite telephone. Its form was checked when the file was read. */
-static void phone_check(const struct rule_run *run)
+static void centre_phone_check(const struct rule_run *run)
 {
     const struct text_value *phone = &run->in->base->centre_phone;
     if (!text_empty(phone->text) && phone->text[0] != '+')
@@ -19,7 +19,7 @@ static void phone_check(const struct rule_run *run)
 void contact_rules(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
-    phone_check(run);
+    centre_phone_check(run);
     quotes_check(run, "name", &base->name);
     quotes_check(run, "phone_24h", &base->phone_24h);
     quotes_check(run, "phone", &base->centre_phone);

@@ -113,7 +113,7 @@ static bool another_has_yes(const struct rule_run *run, const struct fact *fact,
     return false;
 }
 
-static bool is_below(const struct equipment *gear)
+static bool piece_is_below(const struct equipment *gear)
 {
     return gear->below.answer == ANSWER_YES || gear->place_zone->level == LEVEL_BELOW;
 }
@@ -124,7 +124,7 @@ static void fact_check(const struct rule_run *run, const struct fact *fact,
     const struct field *field = field_find(equipment_fields(), fact->field);
     if (!text_equal(field_text(field, gear, run->arena), fact->value) ||
         (fact->one_will_do && another_has_yes(run, fact, field)) ||
-        (fact->below && !is_below(gear)))
+        (fact->below && !piece_is_below(gear)))
         return;
     rule_tell(run, fact->check, place_else(field_place(field, gear), gear->place), fact->remedy,
               "%s %s", gear_named(run, gear), fact->says);

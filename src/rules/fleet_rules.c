@@ -21,7 +21,7 @@ struct identities {
 static const struct {
     enum check_name check;
     const char *what;
-} kinds[] = {
+} identity_kinds[] = {
     [IDENTITY_MMSI] = {CHECK_mmsi_twice, "MMSI"},
     [IDENTITY_CALL_SIGN] = {CHECK_call_sign_twice, "call sign"},
     [IDENTITY_BEACON] = {CHECK_beacon_twice, "beacon identity"},
@@ -85,10 +85,11 @@ bool identities_own(const struct identities *all, const char *key, struct proble
                                                                    : NULL;
         if (other == NULL)
             continue;
-        const struct check *check = check_at(kinds[hers->kind].check);
+        const struct check *check = check_at(identity_kinds[hers->kind].check);
         problem_add_check(problems, check->id, check->severity, hers->place,
                           "each boat has her own: read both off the licences and labels",
-                          "%s %s is that of %s too (%s:%d)", kinds[hers->kind].what, hers->plain,
+                          "%s %s is that of %s too (%s:%d)",
+                          identity_kinds[hers->kind].what, hers->plain,
                           other->boat, other->place.source->name, other->place.line);
         own = false;
     }

@@ -43,7 +43,7 @@ static bool is_same(const struct administration *a, const struct administration 
     return a != NULL && b != NULL && text_equal(a->administration, b->administration);
 }
 
-static bool disagree(struct owner a, struct owner b)
+static bool owners_differ(struct owner a, struct owner b)
 {
     if (a.first == NULL || b.first == NULL)
         return false;
@@ -76,27 +76,28 @@ static struct owners owners_of(const struct boat *boat)
                            owner_by_flag(&boat->facts.flag)};
 }
 
-static bool any_disagree(const struct owners *owners)
+static bool any_owners_differ(const struct owners *owners)
 {
-    return disagree(owners->mmsi, owners->call_sign) || disagree(owners->mmsi, owners->flag) ||
-           disagree(owners->call_sign, owners->flag);
+    return owners_differ(owners->mmsi, owners->call_sign) ||
+           owners_differ(owners->mmsi, owners->flag) ||
+           owners_differ(owners->call_sign, owners->flag);
 }
 
 bool country_in_dispute(const struct boat *boat, const struct administration *country)
 {
     struct owners owners = owners_of(boat);
     struct owner other = {country, NULL};
-    return any_disagree(&owners) &&
-           ((owners.mmsi.first != NULL && !disagree(owners.mmsi, other)) ||
-            (owners.call_sign.first != NULL && !disagree(owners.call_sign, other)) ||
-            (owners.flag.first != NULL && !disagree(owners.flag, other)));
+    return any_owners_differ(&owners) &&
+           ((owners.mmsi.first != NULL && !owners_differ(owners.mmsi, other)) ||
+            (owners.call_sign.first != NULL && !owners_differ(owners.call_sign, other)) ||
+            (owners.flag.first != NULL && !owners_differ(owners.flag, other)));
 }
 
-static void agreement_check(const struct rule_run *run)
+static void identities_agreement_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     struct owners owners = owners_of(boat);
-    if (any_disagree(&owners))
+    if (any_owners_differ(&owners))
         rule_tell(run, CHECK_identities_disagree,
                   owners.mmsi.first != NULL ? boat->radio.mmsi.place
                                             : boat->radio.call_sign.place,
@@ -115,7 +116,7 @@ static void handheld_agreement_check(const struct rule_run *run)
         if (gear->kind == NULL || gear->kind->item != ITEM_vhf_handheld)
             continue;
         struct owner handheld = owner_by_mmsi(&gear->mmsi);
-        if (disagree(ship, handheld))
+        if (owners_differ(ship, handheld))
             rule_tell(run, CHECK_identities_disagree, gear->mmsi.place,
                       "compare both with the ship's radio licence",
                       "the handheld's MMSI is of %s, the ship's of %s",
@@ -139,7 +140,7 @@ void identity_rules(const struct rule_run *run)
 {
     call_sign_rules(run);
     mmsi_rules(run);
-    agreement_check(run);
+    identities_agreement_check(run);
     handheld_agreement_check(run);
     flag_check(run);
 }

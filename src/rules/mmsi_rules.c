@@ -14,7 +14,7 @@
 #define HANDHELD_REMEDY \
     "let the handheld show its MMSI and write it in quotes: its own begins with 8, such as\n" \
     "mmsi: \"8NNNNNNNN\"; some administrations let it bear the ship's"
-#define UNKNOWN_REMEDY \
+#define UNKNOWN_MID_REMEDY \
     "compare it with the ship's radio licence; if it stands there, the table is the older:\n" \
     "add to the boat's file, with a reason and a date,\n" \
     "`silenced: [{check: mmsi_mid_unknown, reason: , until: }]`"
@@ -39,7 +39,7 @@ static void real_mid_check(const struct rule_run *run, const struct text_value *
                   "MMSI %s: MID %s is no country's; it is for specimen boats", mmsi->digits,
                   mmsi->mid);
     else if (mmsi->administration == NULL)
-        rule_tell(run, CHECK_mmsi_mid_unknown, value->place, UNKNOWN_REMEDY,
+        rule_tell(run, CHECK_mmsi_mid_unknown, value->place, UNKNOWN_MID_REMEDY,
                   "MMSI %s: MID %s is no country's (ITU table of " RADIO_TABLES_DATED ")",
                   mmsi->digits, mmsi->mid);
 }

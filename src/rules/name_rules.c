@@ -14,19 +14,19 @@ static bool given(const struct text_value *value)
     return !text_empty(value->text);
 }
 
-static void fault_tell(const struct rule_run *run, const struct text_value *value,
-                       const struct name *name)
+static void name_fault_tell(const struct rule_run *run, const struct text_value *value,
+                            const struct name *name)
 {
     rule_tell(run, CHECK_name_unspeakable, value->place, name_remedy(name, run->arena),
               "name `%s` %s", value->text, name_fault_words(name, run->arena));
 }
 
 /* What is written for the radio must be fit for it. */
-static void field_check(const struct rule_run *run, const struct text_value *value)
+static void name_field_check(const struct rule_run *run, const struct text_value *value)
 {
     struct name name;
     if (given(value) && !name_decode(value->text, run->arena, &name))
-        fault_tell(run, value, &name);
+        name_fault_tell(run, value, &name);
 }
 
 /* The painted name: needed where no other is recorded. With name_spoken alone the call
@@ -44,7 +44,7 @@ static void painted_check(const struct rule_run *run)
                   "name `%s` is not recorded in Latin letters: the cards spell `%s`",
                   facts->name.text, facts->name_spoken.text);
     else
-        fault_tell(run, &facts->name, &name);
+        name_fault_tell(run, &facts->name, &name);
 }
 
 /* The letters and digits of a name that is in capitals already. */
@@ -83,8 +83,8 @@ static void latin_check(const struct rule_run *run)
 
 /* ---- what is said and spelled ---- */
 
-static const struct text_value *first_given(const struct text_value *first,
-                                            const struct text_value *second)
+static const struct text_value *first_name_given(const struct text_value *first,
+                                                 const struct text_value *second)
 {
     return given(first) ? first : second;
 }
@@ -122,11 +122,11 @@ static void spelled_check(const struct rule_run *run, const struct text_value *v
 void name_rules(const struct rule_run *run)
 {
     const struct boat_facts *facts = &run->in->boat->facts;
-    const struct text_value *licence = first_given(&facts->name_latin, &facts->name);
-    field_check(run, &facts->name_latin);
-    field_check(run, &facts->name_spoken);
+    const struct text_value *licence = first_name_given(&facts->name_latin, &facts->name);
+    name_field_check(run, &facts->name_latin);
+    name_field_check(run, &facts->name_spoken);
     painted_check(run);
     latin_check(run);
-    roman_check(run, first_given(&facts->name_spoken, licence));
+    roman_check(run, first_name_given(&facts->name_spoken, licence));
     spelled_check(run, licence);
 }

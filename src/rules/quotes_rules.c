@@ -22,14 +22,14 @@ static bool is_all(const char *text, const char *signs)
 }
 
 /* Underscores group digits in YAML 1.1; a leading zero makes them octal there. */
-static bool is_integer(const char *text)
+static bool reads_as_integer(const char *text)
 {
     const char *digits = after_sign(text);
     return digits[0] >= '0' && digits[0] <= '9' && is_all(digits, DIGITS "_");
 }
 
 /* 5E12, 2.38E+08, 43.5 */
-static bool is_decimal(const char *text)
+static bool reads_as_decimal(const char *text)
 {
     const char *at = after_sign(text);
     size_t whole = strspn(at, DIGITS "_");
@@ -43,15 +43,15 @@ static bool is_decimal(const char *text)
 }
 
 /* 12:30: a number to the base of sixty */
-static bool is_time(const char *text)
+static bool reads_as_time(const char *text)
 {
     const char *digits = after_sign(text);
     return strchr(digits, ':') != NULL && digits[0] != ':' && is_all(digits, DIGITS ":");
 }
 
-static bool is_number(const char *text)
+static bool reads_as_number(const char *text)
 {
-    return is_integer(text) || is_decimal(text) || is_time(text);
+    return reads_as_integer(text) || reads_as_decimal(text) || reads_as_time(text);
 }
 
 static bool is_date(const char *text)
@@ -76,7 +76,7 @@ static bool is_answer(const char *text)
 
 static const struct { bool (*is)(const char *text); const char *what; } readings[] = {
     {.is = is_answer, .what = "yes or no"},
-    {.is = is_number, .what = "a number"},
+    {.is = reads_as_number, .what = "a number"},
     {.is = is_date, .what = "a date"},
 };
 

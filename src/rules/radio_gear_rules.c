@@ -45,7 +45,7 @@ static void position_check(const struct rule_run *run)
                   "whether the fixed radio knows the position is not recorded");
 }
 
-static void key_check(const struct rule_run *run)
+static void distress_key_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     const struct radio_facts *radio = &boat->radio;
@@ -100,5 +100,5 @@ void radio_gear_rules(const struct rule_run *run)
     if (boat->radio.dsc.answer != ANSWER_YES)
         return;
     position_check(run);
-    key_check(run);
+    distress_key_check(run);
 }

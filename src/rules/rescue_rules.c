@@ -4,7 +4,7 @@
 
 #include "text.h"
 
-static void raft_check(const struct rule_run *run)
+static void raft_missing_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     if (boat_fitted(boat, ITEM_liferaft) == ANSWER_NO)
@@ -19,7 +19,7 @@ static bool beyond_a1(const struct base_record *base)
     return base != NULL && base->sea_area.text != NULL && !text_equal(base->sea_area.text, "A1");
 }
 
-static void beacon_check(const struct rule_run *run)
+static void epirb_missing_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     const struct base_record *base = run->in->base;
@@ -61,7 +61,7 @@ static void recovery_check(const struct rule_run *run)
 
 void rescue_rules(const struct rule_run *run)
 {
-    raft_check(run);
+    raft_missing_check(run);
     recovery_check(run);
-    beacon_check(run);
+    epirb_missing_check(run);
 }

@@ -5,8 +5,8 @@
 
 #include "text.h"
 
-static const enum item_class classes[] = {ITEM_FIRE, ITEM_RESCUE, ITEM_CONTROL};
-enum { CLASS_COUNT = sizeof classes / sizeof *classes };
+static const enum item_class tag_classes[] = {ITEM_FIRE, ITEM_RESCUE, ITEM_CONTROL};
+enum { TAG_CLASS_COUNT = sizeof tag_classes / sizeof *tag_classes };
 
 static void lost_check(const struct rule_run *run, enum item_class class)
 {
@@ -28,12 +28,12 @@ static const char *given_words(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
     struct text_builder words = text_builder_in(run->arena);
-    for (size_t i = 0; i < CLASS_COUNT; i++) {
-        size_t highest = boat_tag_highest(boat, classes[i]);
-        if (highest < boat_tag_given(boat, classes[i]))
-            highest = boat_tag_given(boat, classes[i]);
+    for (size_t i = 0; i < TAG_CLASS_COUNT; i++) {
+        size_t highest = boat_tag_highest(boat, tag_classes[i]);
+        if (highest < boat_tag_given(boat, tag_classes[i]))
+            highest = boat_tag_given(boat, tag_classes[i]);
         if (highest > 0)
-            text_add_format(&words, "%s%c%zu", words.length == 0 ? "" : ", ", (char)classes[i],
+            text_add_format(&words, "%s%c%zu", words.length == 0 ? "" : ", ", (char)tag_classes[i],
                             highest);
     }
     return words.at;
@@ -55,10 +55,10 @@ static void behind_check(const struct rule_run *run, enum item_class class)
 void tag_rules(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    for (size_t i = 0; i < CLASS_COUNT; i++) {
-        lost_check(run, classes[i]);
+    for (size_t i = 0; i < TAG_CLASS_COUNT; i++) {
+        lost_check(run, tag_classes[i]);
         if (boat->tags_given.given && !boat->tags_unclear)
-            behind_check(run, classes[i]);
+            behind_check(run, tag_classes[i]);
     }
     if (!boat->tags_given.given && !boat->tags_unclear && given_words(run)[0] != '\0')
         rule_tell(run, CHECK_tags_given_unrecorded,

@@ -19,7 +19,7 @@ static const enum item_key worked[] = {
     ITEM_epirb, ITEM_danbuoy, ITEM_mob_button, ITEM_recovery_tackle, ITEM_boarding_ladder,
     ITEM_anchor_main, ITEM_shore_power_inlet, ITEM_watertight_door, ITEM_seacock, ITEM_NONE};
 static const enum item_key openings[] = {ITEM_seacock, ITEM_NONE};
-static const enum item_key extinguishers[] = {
+static const enum item_key weighed_extinguishers[] = {
     ITEM_fire_extinguisher, ITEM_engine_extinguisher, ITEM_fixed_extinguisher, ITEM_NONE};
 /* One that is left open undoes the others. */
 static const enum item_key several[] = {ITEM_lpg_bottle_valve, ITEM_engine_vent_closure, ITEM_NONE};
@@ -54,7 +54,7 @@ static const struct gear_fact gear_facts[] = {
      "work each as in an emergency, then write how in a few words, such as how: across = shut"},
     {CHECK_opening_unnamed, "name", openings, NULL, "cards cannot tell them apart",
      "follow the hose to what it serves, then write that as name, such as name: sink drain"},
-    {CHECK_extinguisher_unweighed, "kg", extinguishers, NULL,
+    {CHECK_extinguisher_unweighed, "kg", weighed_extinguishers, NULL,
      "the safety plan cannot say how large they are",
      "read the weight of the filling off the label, then write it as kg"},
     {CHECK_pieces_uncounted, "count", several, NULL,

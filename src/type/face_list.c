@@ -10,7 +10,7 @@
 #define LIST_LIMIT 65536
 #define SPACES " \t\r"
 
-static const char *const role_words[FACE_COUNT] = {
+static const char *const face_role_words[FACE_COUNT] = {
     [FACE_TEXT] = "text",
     [FACE_BOLD] = "bold",
     [FACE_CODE] = "code",
@@ -18,8 +18,8 @@ static const char *const role_words[FACE_COUNT] = {
 
 const char *face_role_word(enum face_role role)
 {
-    promise(role < FACE_COUNT && role_words[role] != NULL);
-    return role_words[role];
+    promise(role < FACE_COUNT && face_role_words[role] != NULL);
+    return face_role_words[role];
 }
 
 /* What is left of a line to read. */
@@ -30,7 +30,7 @@ struct line_rest {
 };
 
 /* The next word of the line, or NULL at its end. */
-static const char *word_next(struct line_rest *rest)
+static const char *line_word_next(struct line_rest *rest)
 {
     size_t start = 0, end;
 
@@ -49,7 +49,7 @@ static const char *word_next(struct line_rest *rest)
 static bool role_find(const char *word, enum face_role *role)
 {
     for (size_t i = 0; i < FACE_COUNT; i++)
-        if (text_equal(word, role_words[i])) {
+        if (text_equal(word, face_role_words[i])) {
             *role = (enum face_role)i;
             return true;
         }
@@ -75,7 +75,7 @@ static bool sums_read(struct line_rest *rest, struct face_line *line)
     struct known_sum *last = NULL;
     const char *word;
 
-    while ((word = word_next(rest)) != NULL) {
+    while ((word = line_word_next(rest)) != NULL) {
         struct known_sum *sum = sum_read(word, rest->arena);
         if (sum == NULL)
             return false;
@@ -92,7 +92,7 @@ static bool line_read(struct line_rest rest, struct place place,
                       struct face_line lines[FACE_COUNT], struct problems *problems)
 {
     static const char form[] = "write: role file package installed-path sha256:version";
-    const char *word = word_next(&rest);
+    const char *word = line_word_next(&rest);
     struct face_line line = {.given = true, .place = place};
     enum face_role role;
 
@@ -103,9 +103,9 @@ static bool line_read(struct line_rest rest, struct place place,
                     "\"%s\" is no role of a face", word);
         return false;
     }
-    line.file = word_next(&rest);
-    line.package = word_next(&rest);
-    line.installed = word_next(&rest);
+    line.file = line_word_next(&rest);
+    line.package = line_word_next(&rest);
+    line.installed = line_word_next(&rest);
     if (line.installed == NULL || strchr(line.file, '/') || !sums_read(&rest, &line)) {
         problem_add(problems, SEVERITY_FAILURE, place, form,
                     "the line for the %s face is malformed", word);
@@ -127,7 +127,7 @@ static bool roles_complete(const struct face_line lines[FACE_COUNT], const struc
     for (size_t i = 0; i < FACE_COUNT; i++)
         if (!lines[i].given) {
             problem_add(problems, SEVERITY_FAILURE, source_whole(source), NULL,
-                        "no line for the %s face", role_words[i]);
+                        "no line for the %s face", face_role_words[i]);
             complete = false;
         }
     return complete;

@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+#include "number.h"
 #include "text.h"
 
 /* No number of things on a boat has more digits. */
@@ -109,20 +110,13 @@ void plural_rules_read(const struct yaml_node *node, struct plural_rule rules[PL
     rules[PLURAL_OTHER].given = true;
 }
 
-static uint64_t power_of_ten(size_t digits)
-{
-    uint64_t power = 1;
-    while (digits-- > 0)
-        power *= 10;
-    return power;
-}
-
 /* Is the number, or are its last digits, in one of the ranges? */
 static bool ranges_hold(const struct number_ranges *ranges, uint64_t count)
 {
     for (size_t i = 0; i < ranges->count; i++) {
         const struct number_range *range = &ranges->at[i];
-        uint64_t seen = range->digits == 0 ? count : count % power_of_ten(range->digits);
+        uint64_t seen = range->digits == 0
+                            ? count : count % (uint64_t)power_of_ten((int)range->digits);
         if (seen >= range->low && seen <= range->high)
             return true;
     }

@@ -61,7 +61,7 @@ static void character_tell(const struct text_check *check, size_t offset, uint32
                 utf8_refusal(code_point));
 }
 
-static void space_tell(const struct text_check *check, size_t offset, uint32_t code_point)
+static void false_space_tell(const struct text_check *check, size_t offset, uint32_t code_point)
 {
     struct place place = source_place(check->source, offset);
 
@@ -95,7 +95,7 @@ static char character_check(const struct text_check *check, struct characters *s
     bool indents = seen->indenting && looks_like_space(code_point);
 
     if (indents && !seen->told && !tally_full(&seen->spaces))
-        space_tell(check, offset, code_point);
+        false_space_tell(check, offset, code_point);
     seen->told = !line_end && (seen->told || indents);
     seen->indenting = line_end || (seen->indenting && blank);
     if (indents)

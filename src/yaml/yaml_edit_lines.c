@@ -15,7 +15,7 @@ struct lines {
     const char *line_end;
 };
 
-static void line_add(struct lines *lines, int column, const char *start, const char *text)
+static void edited_line_add(struct lines *lines, int column, const char *start, const char *text)
 {
     text_add_format(&lines->out, "%*s%s%s%s", column - 1, "", start, text, lines->line_end);
 }
@@ -30,13 +30,13 @@ static void pair_lines_add(struct yaml_editing *editing, struct lines *lines,
                    value->items[0]->kind == YAML_MAPPING;
 
     if (!entries) {
-        line_add(lines, column, "", member_written(editing->arena, edit->key, value, false));
+        edited_line_add(lines, column, "", member_written(editing->arena, edit->key, value, false));
         return;
     }
-    line_add(lines, column, key_written(editing->arena, edit->key, false), ":");
+    edited_line_add(lines, column, key_written(editing->arena, edit->key, false), ":");
     for (size_t i = 0; i < value->count; i++)
-        line_add(lines, column + 2, "- ",
-                 value_written(editing->arena, value->items[i], false, '\0'));
+        edited_line_add(lines, column + 2, "- ",
+                        value_written(editing->arena, value->items[i], false, '\0'));
 }
 
 /* As the last entry: its keys below each other where that one's are. */
@@ -50,17 +50,17 @@ static void entry_lines_add(struct yaml_editing *editing, struct lines *lines,
 
     if (last->kind != YAML_MAPPING || last->flow || value->kind != YAML_MAPPING ||
         value->count == 0 || last->place.column <= dash + 1) {
-        line_add(lines, dash, start, value_written(editing->arena, value, false, '\0'));
+        edited_line_add(lines, dash, start, value_written(editing->arena, value, false, '\0'));
         return;
     }
     for (size_t i = 0; i < value->count; i++) {
         const struct yaml_pair *pair = &value->pairs[i];
         const char *written = member_written(editing->arena, pair->key, pair->value, false);
         if (i > 0)
-            line_add(lines, last->place.column, "", written);
+            edited_line_add(lines, last->place.column, "", written);
         else
-            line_add(lines, dash, text_format(editing->arena, "-%*s",
-                                              last->place.column - dash - 1, ""), written);
+            edited_line_add(lines, dash, text_format(editing->arena, "-%*s",
+                                                     last->place.column - dash - 1, ""), written);
     }
 }
 

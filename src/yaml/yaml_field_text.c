@@ -27,7 +27,7 @@ static const char *list_text(const struct list_value *value, struct arena *arena
     return words.at;
 }
 
-static const char *choice_text(const struct field *field, unsigned choice)
+static const char *field_choice_text(const struct field *field, unsigned choice)
 {
     return choice == 0 ? NULL : field->choices[choice - choice_first(field)];
 }
@@ -49,7 +49,7 @@ static const char *choices_text(const struct field *field, const void *list, str
     for (size_t i = 0; i < count; i++) {
         const void *choice = at_offset(items, i * sizeof(struct choice_value));
         text_add_format(&words, "%s%s", i > 0 ? " " : "",
-                        choice_text(field, *(const unsigned *)choice));
+                        field_choice_text(field, *(const unsigned *)choice));
     }
     return words.at;
 }
@@ -74,7 +74,7 @@ const char *field_text(const struct field *field, const void *record, struct are
     case FIELD_WORDS:
         return list_text(value, arena);
     case FIELD_ENUM:
-        return choice_text(field, *(const unsigned *)value);
+        return field_choice_text(field, *(const unsigned *)value);
     case FIELD_ENUMS:
         return choices_text(field, value, arena);
     case FIELD_NODE:

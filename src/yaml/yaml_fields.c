@@ -106,7 +106,7 @@ static const char *stray_remedy(const struct field_table *table, const char *key
 
 /* In {say: Stop, then wait: } the comma ends the text, and "then wait" is a key
  * without a value. (Without its colon the tree's reader refuses it.) */
-static const char *unknown_remedy(struct field_reading *reading, const struct yaml_pair *pair)
+static const char *unknown_key_remedy(struct field_reading *reading, const struct yaml_pair *pair)
 {
     const struct field_table *table = reading->table;
     const char *const *keys = table_keys(table, reading->arena);
@@ -127,11 +127,11 @@ static const char *unknown_remedy(struct field_reading *reading, const struct ya
     return words_joined(reading->arena, start, keys, table->count);
 }
 
-static void unknown_tell(struct field_reading *reading, const struct yaml_pair *pair)
+static void unknown_key_tell(struct field_reading *reading, const struct yaml_pair *pair)
 {
     const struct field_table *table = reading->table;
 
-    field_error(reading, pair->key_place, unknown_remedy(reading, pair), "%s %s has no key %s",
+    field_error(reading, pair->key_place, unknown_key_remedy(reading, pair), "%s %s has no key %s",
                 what_article(table), table->what, text_shown(reading->arena, pair->key));
 }
 
@@ -163,13 +163,13 @@ static bool node_empty(const struct yaml_node *node)
     return node->kind == YAML_SCALAR && text_empty(node->text);
 }
 
-static void pair_read(struct field_reading *reading, const struct yaml_node *mapping,
-                      const struct yaml_pair *pair, void *record)
+static void field_pair_read(struct field_reading *reading, const struct yaml_node *mapping,
+                            const struct yaml_pair *pair, void *record)
 {
     const struct field *field = field_find(reading->table, pair->key);
 
     if (field == NULL) {
-        unknown_tell(reading, pair);
+        unknown_key_tell(reading, pair);
         misspelt_place(reading, mapping, pair, record);
     } else if (!node_empty(pair->value))
         value_read(reading, field, pair->value, (char *)record + field->offset);
@@ -206,7 +206,7 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
         return false;
     }
     for (size_t i = 0; i < mapping->count; i++)
-        pair_read(&reading, mapping, &mapping->pairs[i], record);
+        field_pair_read(&reading, mapping, &mapping->pairs[i], record);
     missing_tell(&reading, mapping, record);
     return !reading.wrong;
 }

@@ -5,22 +5,18 @@
 #include <limits.h>
 #include <stdint.h>
 
+#include "number.h"
 #include "text.h"
 
 #define EVENT_LIMIT 10000
 #define ERROR_LIMIT 100
 
-static int int_from(size_t value)
-{
-    return value >= INT_MAX ? INT_MAX : (int)value;
-}
-
 struct mark mark_from(yaml_mark_t mark)
 {
     return (struct mark){
         .index = mark.index,
-        .line = int_from(mark.line) < INT_MAX ? int_from(mark.line) + 1 : INT_MAX,
-        .column = int_from(mark.column) < INT_MAX ? int_from(mark.column) + 1 : INT_MAX,
+        .line = int_clipped(mark.line) < INT_MAX ? int_clipped(mark.line) + 1 : INT_MAX,
+        .column = int_clipped(mark.column) < INT_MAX ? int_clipped(mark.column) + 1 : INT_MAX,
     };
 }
 

@@ -69,7 +69,7 @@ static const char *line_spaced(struct yaml_reader *reader, struct mark mark)
                                                    (int)strcspn(bytes, "\r\n"), bytes));
 }
 
-static void space_tell(struct yaml_reader *reader, struct mark mark, const char *spaced)
+static void glued_tell(struct yaml_reader *reader, struct mark mark, const char *spaced)
 {
     reader_error(reader, rest_place(reader, mark), text_format(reader->arena, "write %s", spaced),
                  "a colon needs a space behind it");
@@ -85,7 +85,7 @@ static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax)
     const char *spaced = below ? line_spaced(reader, last->start) : NULL;
 
     if (spaced != NULL)
-        space_tell(reader, last->start, spaced);
+        glued_tell(reader, last->start, spaced);
     else if (below)
         reader_error(reader, line_place(reader, syntax->at),
                      "indent this line like the keys around it; if the line above is a key, "
@@ -103,7 +103,7 @@ static void colon_missing_tell(struct yaml_reader *reader, const struct syntax *
     const char *spaced = line_spaced(reader, syntax->about);
 
     if (spaced != NULL)
-        space_tell(reader, syntax->about, spaced);
+        glued_tell(reader, syntax->about, spaced);
     else if (byte_at(reader, syntax->about) == '-')
         reader_error(reader, place, "put a space after the dash: - entry",
                      "this is neither \"key: value\" nor an entry of a list");
@@ -137,7 +137,7 @@ static bool follows_quotes(const struct yaml_reader *reader, const struct syntax
 }
 
 /* Neither a key nor a part of what stands before it. */
-static void stray_tell(struct yaml_reader *reader, const struct syntax *syntax)
+static void stray_value_tell(struct yaml_reader *reader, const struct syntax *syntax)
 {
     struct place place = rest_place(reader, syntax->at);
 
@@ -167,7 +167,7 @@ static void key_expected_tell(struct yaml_reader *reader, const struct syntax *s
                      "this bracket closes nothing");
         break;
     default:
-        stray_tell(reader, syntax);
+        stray_value_tell(reader, syntax);
     }
 }
 
@@ -245,7 +245,7 @@ static void quote_tell(struct yaml_reader *reader, const struct syntax *syntax)
                  "the quote that opens here is not closed");
 }
 
-static void escape_tell(struct yaml_reader *reader, const struct syntax *syntax)
+static void no_escape_tell(struct yaml_reader *reader, const struct syntax *syntax)
 {
     reader_error(reader, mark_place(reader, syntax->at, 2),
                  "write \\\\ for a backslash, or put the text in '...'",
@@ -262,13 +262,13 @@ static bool stands_alone(struct yaml_reader *reader, struct mark mark)
     return *bytes == '\0' || strchr("\r\n,]}", *bytes) != NULL;
 }
 
-#define UNKNOWN_REMEDY "record what is there, or leave the value empty: check tells what is missing"
+#define ASK_REMEDY "record what is there, or leave the value empty: check tells what is missing"
 
 static void dash_tell(struct yaml_reader *reader, const struct syntax *syntax)
 {
     reader_error(reader, mark_place(reader, syntax->at, 1),
                  stands_alone(reader, syntax->at)
-                     ? UNKNOWN_REMEDY
+                     ? ASK_REMEDY
                      : "put each entry on a line of its own under the key, or write [one, two]; "
                        "a text that begins with a dash goes in quotes",
                  "an entry of a list cannot stand here");
@@ -288,7 +288,7 @@ static void begin_tell(struct yaml_reader *reader, struct mark mark)
         reader_error(reader, place, "write the key before the colon", "a key is missing");
     else
         reader_error(reader, place,
-                     byte_at(reader, mark) == '?' && stands_alone(reader, mark) ? UNKNOWN_REMEDY
+                     byte_at(reader, mark) == '?' && stands_alone(reader, mark) ? ASK_REMEDY
                                                                                 : QUOTE_REMEDY,
                      "a value cannot begin with \"%c\"", byte_at(reader, mark));
 }
@@ -333,7 +333,7 @@ struct syntax_row {
     void (*tell)(struct yaml_reader *reader, const struct syntax *syntax);
 };
 
-static const struct syntax_row rows[] = {
+static const struct syntax_row syntax_rows[] = {
     {.problem = "mapping values are not allowed in this context", .tell = colon_tell},
     {.problem = "found unexpected ':'", .tell = colon_space_tell},
     {.problem = "could not find expected ':'", .tell = colon_missing_tell},
@@ -349,7 +349,7 @@ static const struct syntax_row rows[] = {
     {.problem = "did not find expected node content", .tell = begin_here_tell},
     {.problem = "found undefined tag handle", .tell = begin_here_tell},
     {.problem = "did not find expected <document start>", .tell = outside_tell},
-    {.context = "while parsing a quoted scalar", .tell = escape_tell},
+    {.context = "while parsing a quoted scalar", .tell = no_escape_tell},
     {.context = "while scanning a block scalar", .tell = begin_before_tell},
     {.context = "while scanning an alias", .tell = begin_before_tell},
     {.context = "while scanning an anchor", .tell = begin_before_tell},
@@ -393,7 +393,7 @@ void syntax_tell(struct yaml_reader *reader)
     };
     size_t row = 0;
 
-    while (!row_fits(&rows[row], &syntax))
+    while (!row_fits(&syntax_rows[row], &syntax))
         row++;
-    rows[row].tell(reader, &syntax);
+    syntax_rows[row].tell(reader, &syntax);
 }

@@ -10,8 +10,8 @@
 
 #define DEPTH_LIMIT 16
 
-static const struct yaml_node *node_read(struct yaml_reader *reader, struct piece piece,
-                                         int depth);
+static const struct yaml_node *tree_node_read(struct yaml_reader *reader, struct piece piece,
+                                              int depth);
 
 /* The line breaks at the end of a block scalar are none of its text. */
 static const char *scalar_text(struct yaml_reader *reader, const struct piece *piece)
@@ -99,7 +99,7 @@ static void sequence_read(struct yaml_reader *reader, const struct piece *start,
 
     for (; !piece_ends(&piece); piece = piece_next(reader)) {
         items = arena_grow(reader->arena, items, node->count, &capacity, sizeof *items);
-        items[node->count++] = node_read(reader, piece, depth + 1);
+        items[node->count++] = tree_node_read(reader, piece, depth + 1);
     }
     node->kind = YAML_SEQUENCE;
     node->items = items;
@@ -121,7 +121,7 @@ static const struct yaml_pair *pair_find(const struct yaml_pair *pairs, size_t c
 static const char *key_read(struct yaml_reader *reader, const struct piece *piece, int depth,
                             struct yaml_pair *pair)
 {
-    const struct yaml_node *node = node_read(reader, *piece, depth + 1);
+    const struct yaml_node *node = tree_node_read(reader, *piece, depth + 1);
     const struct place *place = &pair->key_place;
 
     pair->key_place = node->place;
@@ -155,8 +155,8 @@ static void repeat_tell(struct yaml_reader *reader, struct place place,
 }
 
 /* One pair after its key's piece; false where it is none of the mapping's. */
-static bool pair_read(struct yaml_reader *reader, const struct piece *key, int depth,
-                      struct bare_words *bare, struct yaml_pair *pair)
+static bool tree_pair_read(struct yaml_reader *reader, const struct piece *key, int depth,
+                           struct bare_words *bare, struct yaml_pair *pair)
 {
     pair->key = key_read(reader, key, depth, pair);
     const struct piece value = piece_next(reader);
@@ -166,7 +166,7 @@ static bool pair_read(struct yaml_reader *reader, const struct piece *key, int d
         bare_words_add(reader, bare, key);
     else
         bare_words_end(reader, bare, key, &value);
-    pair->value = node_read(reader, value, depth + 1);
+    pair->value = tree_node_read(reader, value, depth + 1);
     return pair->key != NULL && !is_bare;
 }
 
@@ -181,7 +181,7 @@ static void mapping_read(struct yaml_reader *reader, const struct piece *start, 
 
     for (; !piece_ends(&piece); piece = piece_next(reader)) {
         struct yaml_pair pair = {0};
-        if (!pair_read(reader, &piece, depth, &bare, &pair))
+        if (!tree_pair_read(reader, &piece, depth, &bare, &pair))
             continue;
         const struct yaml_pair *first = pair_find(pairs, node->count, pair.key);
         if (first != NULL) {
@@ -213,8 +213,8 @@ static bool depth_check(struct yaml_reader *reader, const struct piece *piece, i
 }
 
 /* Never NULL, so that reading can go on: what is no value counts as empty. */
-static const struct yaml_node *node_read(struct yaml_reader *reader, struct piece piece,
-                                         int depth)
+static const struct yaml_node *tree_node_read(struct yaml_reader *reader, struct piece piece,
+                                              int depth)
 {
     struct yaml_node *node = arena_alloc(reader->arena, sizeof *node);
 
@@ -249,7 +249,7 @@ static const struct yaml_node *document_read(struct yaml_reader *reader)
     if (piece.kind != PIECE_DOCUMENT)
         return NULL;
     piece = piece_next(reader);
-    const struct yaml_node *root = node_read(reader, piece, 1);
+    const struct yaml_node *root = tree_node_read(reader, piece, 1);
     if (piece.kind == PIECE_SCALAR && !root->quoted && text_empty(root->text))
         empty_tell(reader);
     (void)piece_next(reader);  /* the end of the document */

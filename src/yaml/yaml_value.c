@@ -160,8 +160,8 @@ static const char *range_remedy(struct arena *arena, const struct field *field)
     return text_format(arena, "look at it again; \"%s\" means: %s", field->key, field->about);
 }
 
-static void number_read(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node, void *value)
+static void value_number_read(struct field_reading *reading, const struct field *field,
+                              const struct yaml_node *node, void *value)
 {
     int64_t milli;
 
@@ -220,7 +220,7 @@ static void date_read(struct field_reading *reading, const struct field *field,
         .date = date, .text = node->text, .given = true, .place = node->place};
 }
 
-static bool words_hold(const struct text_value *words, size_t count, const char *text)
+static bool list_holds(const struct text_value *words, size_t count, const char *text)
 {
     for (size_t i = 0; i < count; i++)
         if (text_equal(words[i].text, text))
@@ -259,7 +259,7 @@ static void words_read(struct field_reading *reading, const struct field *field,
         const struct yaml_node *node = nodes[i];
         if (!entry_sound(reading, field, node))
             continue;
-        if (words_hold(words, list->count, node->text)) {
+        if (list_holds(words, list->count, node->text)) {
             field_error(reading, node->place, "delete one of the two",
                         "%s stands twice in \"%s\"", text_shown(reading->arena, node->text),
                         field->key);
@@ -324,8 +324,8 @@ static void enums_read(struct field_reading *reading, const struct field *field,
     *(bool *)member_of(value, offsetof(struct choice_list, given)) = true;
 }
 
-static void node_read(struct field_reading *reading, const struct field *field,
-                      const struct yaml_node *node, void *value)
+static void value_node_read(struct field_reading *reading, const struct field *field,
+                            const struct yaml_node *node, void *value)
 {
     (void)reading;
     (void)field;
@@ -363,13 +363,13 @@ void value_read(struct field_reading *reading, const struct field *field,
         [FIELD_CHOICE] = text_read,
         [FIELD_ENUM] = enum_read,
         [FIELD_ENUMS] = enums_read,
-        [FIELD_NUMBER] = number_read,
+        [FIELD_NUMBER] = value_number_read,
         [FIELD_ANSWER] = answer_read,
         [FIELD_DATE] = date_read,
         [FIELD_LIST] = list_read,
         [FIELD_WORDINGS] = list_read,
         [FIELD_WORDS] = list_read,
-        [FIELD_NODE] = node_read,
+        [FIELD_NODE] = value_node_read,
     };
 
     /* a value that is refused leaves this alone */

@@ -311,6 +311,7 @@ words_list() {
         role == "headline" { start = x }
         role == "headline" || role == "signs" || role == "call_line" || role == "box" ||
         (role == "row" && face == "bold" && ink == "black" && x == start) {
+            gsub(/ [0-9]+[A-Z]/, "", text)
             gsub(/\342\200\231/, "\047", text); gsub(/[^A-Za-z\047-]/, " ", text)
             count = split(tolower(text), word, " ")
             for (i = 1; i <= count; i++) if (word[i] ~ /[a-z]/) print word[i]

@@ -20,7 +20,7 @@ figures_list() {
         /^   verdict: / { verdict = $2; sub(/,$/, "", verdict) }
         /^      / { sub(/^ */, " "); if (at != "") text = text $0; next }
         at != "" { print id "\t" verdict "\t" at "\t" text; at = "" }
-        /^   on the card / { at = "card"; text = $0; sub(/.*on the card [A-Z,: ]*: /, "", text) }
+        /^   on the card / { at = "card"; text = $0; sub(/.*on the card [0-9A-Z,: ]*: /, "", text) }
         /^   no room on / { at = "room"; text = $0; sub(/.*the card [A-Z,: ]*: /, "", text) }
         /^   rounded: / { at = "rounded"; text = $0; sub(/^ *rounded: /, "", text) }
         END { if (at != "") print id "\t" verdict "\t" at "\t" text }' "$scratch/stdout"
@@ -86,7 +86,7 @@ expect_equal figures-one 1 "$(grep -c '^Figure ' "$scratch/one")"
 for part in '^   verdict: A' '^   formula: ' '^   source: pump tests of boating associations' \
     '^   assumed, so estimated: Cd 0.80' '^   result: pumps 119.2 L/min' '^   rounded: ' \
     '^   read: seacock C15 bore_mm = 38 at tests/fleet/boats/tamarisk.yaml:[0-9]*$' \
-    '^   on the card FLOODING: '; do
+    '^   on the card 7 FLOODING: '; do
     grep -q "$part" "$scratch/one" && ok figures-one-tells || not_ok figures-one-tells "$part"
 done
 line=$(sed -n 's/.*seacock C15 bore_mm = 38 at .*:\([0-9]*\)$/\1/p' "$scratch/one")
@@ -173,6 +173,6 @@ expect_equal figures-tight-steps "$(grep -c 'role=number' "$scratch/dumps/tamari
     "$(grep -c 'role=number' "$scratch/now/tamarisk-flooding.dump")"
 maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
 expect_status figures-tight-check 0
-grep -q 'note: the figure worst_openings finds no room on the card FLOODING' "$scratch/stderr" &&
+grep -q 'note: the figure worst_openings finds no room on the card 7 FLOODING' "$scratch/stderr" &&
     ok figures-tight-note || not_ok figures-tight-note "$(cat "$scratch/stderr")"
 exit $failures

@@ -155,7 +155,7 @@ for boat in nettle bracken anise hyssop; do
     maydeck print tests/hazard --boat "$boat" --date "$print_date" -o "$scratch/pdf"
     pdftotext -raw "$scratch/pdf/$boat.pdf" - | awk -v out="$scratch/pdf/$boat." '
         BEGIN { RS = "\f" }
-        match($0, /Card [0-9]+ of/) { print > (out substr($0, RSTART + 5, RLENGTH - 8)) }'
+        match($0, /Card [0-9]+[A-Z]?\n/) { print > (out substr($0, RSTART + 5, RLENGTH - 6)) }'
 done
 
 awk -F '	' '$1 ~ /^(nettle|bracken|anise|hyssop)$/' "$scratch/lines" >"$scratch/read"
@@ -242,8 +242,8 @@ proofs_list() {
 46 | nettle | man_overboard | dump | s/BREATHING/SPEAKING/
 47 | anise | man_overboard | dump | s/"HOLD ON\."/"CLIP ON."/
 48 | cicely | galley_fire | dump | s/"PAN?/"GAS?/
-49 | nettle | engine_fire | dump | s/"Card 14, ABANDON/"Card 44, ABANDON/
-49 | nettle | engine_fire | dump | s/"Card 14, ABANDON/"Card 13, ABANDON/
+49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 44, ABANDON/
+49 | nettle | engine_fire | dump | s/"Card 13, ABANDON/"Card 12, ABANDON/
 50 | nettle | engine_fire | dump | s/\(text decision .*ABANDON: \)[A-Za-z ]*\./\1going down./
 51 | nettle | engine_fire | dump | s/"STOP"/"THE"/
 51 | nettle | engine_fire | dump | s/"Keep it shut until"/"Shut until"/; s/"Stop fighting\. Get ready\."/"Too late."/
@@ -328,8 +328,8 @@ expect_empty harm-proofs-all "$(cut -d' ' -f1 "$scratch/proofs" | sort -u |
 
 # The order of reading: two lines of a page change places.
 awk '/^3 /{ held = $0; next } { print } /^4 / && held != "" { print held; held = "" }' \
-    "$scratch/pdf/nettle.4" >"$scratch/turned"
-mv "$scratch/turned" "$scratch/pdf/nettle.4"
+    "$scratch/pdf/nettle.3" >"$scratch/turned"
+mv "$scratch/turned" "$scratch/pdf/nettle.3"
 order_check "$scratch/read" "$scratch/pdf" |
     grep -q '^60 nettle engine_fire: not read in its turn' && ok harm-proof-60 ||
     not_ok harm-proof-60 'a page read out of its order is not told of'

@@ -33,7 +33,7 @@ pages_count() {
     pdfinfo "$out/$boat$draft.pdf" 2>/dev/null | sed -n 's/^Pages: *//p'
 }
 
-# The titles of the pages printed, in order, as the file's outline has them.
+# The numbers and titles of the pages printed, in order, as the file's outline has them.
 titles_list() {
     qpdf --json --json-key=outlines "$out/$boat$draft.pdf" 2>/dev/null |
         sed -n 's/^ *"title": "\(.*\)",\{0,1\}$/\1/p'
@@ -98,9 +98,10 @@ step_words() {
     ' "procedures/words/en/$1.yaml"
 }
 
-# The title of a card as its page has it.
+# The number and title of a card as the outline has them.
 title_of() {
-    sed -n 's/^title: //p' "procedures/words/en/$1.yaml" | tr -d '"' | tr '[:lower:]' '[:upper:]'
+    echo "$(sed -n 's/^number: //p' "procedures/$1.yaml") $(sed -n 's/^title: //p' \
+        "procedures/words/en/$1.yaml" | tr -d '"' | tr '[:lower:]' '[:upper:]')"
 }
 
 # ---- nothing changed: what the rest is measured by ----
@@ -112,7 +113,7 @@ expect_status held-whole 0
 titles_list >"$scratch/titles"
 whole=$(wc -l <"$scratch/titles" | tr -d ' ')
 expect_equal held-whole-pages "$(pages_count)" "$whole"
-grep -qx 'ENGINE FIRE' "$scratch/titles" || not_ok held-whole-titles "$(cat "$scratch/titles")"
+grep -qx '3 ENGINE FIRE' "$scratch/titles" || not_ok held-whole-titles "$(cat "$scratch/titles")"
 mkdir "$scratch/before"
 maydeck print tests/fleet --boat tamarisk --dump --date "$print_date" -o "$scratch/before"
 fleet=$scratch/fleet
@@ -123,7 +124,7 @@ changed tamarisk '/item: fuel_shutoff_diesel/d'
 printed
 expect_status held-item 1
 held=$(held_list fuel_shutoff_diesel)
-echo "$held" | grep -qx 'ENGINE FIRE' || not_ok held-item-told "$(cat "$scratch/stderr")"
+echo "$held" | grep -qx '3 ENGINE FIRE' || not_ok held-item-told "$(cat "$scratch/stderr")"
 expect_equal held-item-told-once 1 "$(grep -c ': held: ' "$scratch/stderr")"
 expect_empty held-item-nothing-else "$(grep -E ': (error|failure): ' "$scratch/stderr")"
 expect_equal held-item-others "$(lines_without "$(cat "$scratch/titles")" "$held")" \
@@ -141,15 +142,15 @@ changed tamarisk -e '/item: fuel_shutoff_diesel/d' -e "s/^equipment:/&\\
   $paste/"
 printed
 expect_status held-item-mended 0
-says held-item-mended-shown 'ENGINE FIRE' 'Fuel valve'
+says held-item-mended-shown '3 ENGINE FIRE' 'Fuel valve'
 
 # A draft shows what is missing, and says that it is a draft.
 changed tamarisk '/item: fuel_shutoff_diesel/d'
 printed --draft
 expect_status held-draft 0
 expect_equal held-draft-all "$(cat "$scratch/titles")" "$(titles_list)"
-says held-draft-marked 'ENGINE FIRE' DRAFT 'NOT RECORDED'
-silent held-draft-only-that 'DISTRESS CALL' DRAFT 'NOT RECORDED'
+says held-draft-marked '3 ENGINE FIRE' DRAFT 'NOT RECORDED'
+silent held-draft-only-that '2 DISTRESS CALL' DRAFT 'NOT RECORDED'
 
 # ---- the same item, declared not fitted: the step for a boat without it ----
 
@@ -158,16 +159,16 @@ changed tamarisk -e '/item: fuel_shutoff_diesel/d' -e 's/^not_fitted:/&\
 printed
 expect_status held-not-fitted 0
 expect_equal held-not-fitted-all "$(cat "$scratch/titles")" "$(titles_list)"
-says held-not-fitted-step 'ENGINE FIRE' "$(step_words engine_fire fuel | tail -n 1)"
-silent held-not-fitted-row 'ENGINE FIRE' 'Fuel valve'
+says held-not-fitted-step '3 ENGINE FIRE' "$(step_words engine_fire fuel | tail -n 1)"
+silent held-not-fitted-row '3 ENGINE FIRE' 'Fuel valve'
 
 # ---- inside the burning space: its own step ----
 
 changed tamarisk '/item: fuel_shutoff_diesel/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
 printed
 expect_status held-inside 0
-says held-inside-step 'ENGINE FIRE' "$(step_words engine_fire fuel | sed -n 2p)"
-silent held-inside-row 'ENGINE FIRE' 'Fuel valve' "$(step_words engine_fire fuel | sed -n 1p)"
+says held-inside-step '3 ENGINE FIRE' "$(step_words engine_fire fuel | sed -n 2p)"
+silent held-inside-row '3 ENGINE FIRE' 'Fuel valve' "$(step_words engine_fire fuel | sed -n 1p)"
 
 # ---- what cuts the radio stands behind the call ----
 
@@ -178,14 +179,14 @@ after='AFTER THE CALL'
 isolators() {
     printed
     expect_status "held-$1" 0
-    "$2" "held-$1-step" 'ENGINE FIRE' "$after"
+    "$2" "held-$1-step" '3 ENGINE FIRE' "$after"
 }
 deck='s/zone: aft_cabin_starboard, spot: berth foot/zone: cockpit, side: starboard, spot: by the door/'
 reached="/item: battery_isolator_/$deck"
 changed tamarisk -e "$reached" -e '/item: battery_isolator_service/s/cuts: \[.*\]/cuts: [vhf_dsc]/'
 isolators cuts-radio says
-step=$(card_text 'ENGINE FIRE' | sed -n "s/^\([0-9]*\) $after.*/\1/p")
-call=$(card_text 'ENGINE FIRE' | sed -n 's/.*ALONE: call after step \([0-9]*\).*/\1/p')
+step=$(card_text '3 ENGINE FIRE' | sed -n "s/^\([0-9]*\) $after.*/\1/p")
+call=$(card_text '3 ENGINE FIRE' | sed -n 's/.*ALONE: call after step \([0-9]*\).*/\1/p')
 if [ "${step:-0}" -gt "${call:-99}" ]; then
     ok held-cuts-radio-behind
 else
@@ -198,7 +199,7 @@ isolators cuts-not-recorded says
 # Switches below are left on: nobody goes into smoke for them.
 changed tamarisk '/item: battery_isolator_service/s/cuts: \[.*\]/cuts: [vhf_dsc]/'
 isolators cuts-below silent
-silent held-cuts-below-row 'ENGINE FIRE' 'Service battery'
+silent held-cuts-below-row '3 ENGINE FIRE' 'Service battery'
 
 # ---- a catamaran: a card for each engine, with its own gear ----
 
@@ -206,10 +207,10 @@ boat=samphire
 fleet=tests/fleet
 printed
 expect_status held-catamaran 0
-expect_equal held-catamaran-titles "ENGINE FIRE, PORT ENGINE
-ENGINE FIRE, STARBOARD ENGINE
-DIESEL LEAK, PORT ENGINE
-DIESEL LEAK, STARBOARD ENGINE" "$(titles_list | grep ENGINE)"
+expect_equal held-catamaran-titles "3P ENGINE FIRE, PORT ENGINE
+3S ENGINE FIRE, STARBOARD ENGINE
+10P DIESEL LEAK, PORT ENGINE
+10S DIESEL LEAK, STARBOARD ENGINE" "$(titles_list | grep ENGINE)"
 mkdir "$scratch/samphire"
 maydeck print "$fleet" --boat samphire --dump --date "$print_date" -o "$scratch/samphire"
 
@@ -255,7 +256,7 @@ fleet=$scratch/fleet
 changed samphire '/tag: C6,/s/, serves: \[engine_space_port\]//'
 printed
 expect_status held-serves 1
-expect_equal held-serves-told 'ENGINE FIRE, PORT ENGINE; ENGINE FIRE, STARBOARD ENGINE; DIESEL LEAK, PORT ENGINE; DIESEL LEAK, STARBOARD ENGINE' \
+expect_equal held-serves-told '3P ENGINE FIRE, PORT ENGINE; 3S ENGINE FIRE, STARBOARD ENGINE; 10P DIESEL LEAK, PORT ENGINE; 10S DIESEL LEAK, STARBOARD ENGINE' \
     "$(sed -n 's/.*: held: serves of fuel_shutoff_diesel .* the cards //p' "$scratch/stderr")"
 expect_empty held-serves-titles "$(titles_list | grep ENGINE)"
 
@@ -265,7 +266,7 @@ changed tamarisk -e '/item: seacock/{/tag: C11,/!d;}'
 printed
 expect_status held-one-seacock 0
 expect_equal held-one-seacock-all "$(cat "$scratch/titles")" "$(titles_list)"
-says held-one-seacock-handling FLOODING 'across = shut'
+says held-one-seacock-handling '7 FLOODING' 'across = shut'
 
 # ---- gear that only helps, not recorded, beside gear that is ----
 
@@ -302,13 +303,13 @@ expect_equal held-long-others \
     "$(titles_list)"
 
 # The other cards lie exactly as they did, but for the safety plan, which has that
-# place too and lets it run over several lines.
+# place too and lets it run over several lines; its pages share a code.
 mkdir "$scratch/after"
 maydeck print "$fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/after"
 expect_equal held-long-same "$(wc -l <"$scratch/long" | tr -d ' ')" \
     "$(cd "$scratch" && diff -rq before after | grep -c '^Only in before: ')"
 expect_empty held-long-differ \
-    "$(cd "$scratch" && diff -rq before after | grep -v '^Only in before: \|tamarisk-safety_plan\.dump')"
+    "$(cd "$scratch" && diff -rq before after | grep -v '^Only in before: \|tamarisk-safety_plan')"
 expect_equal held-long-whole-on-plan 13 \
     "$(sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$scratch/after/tamarisk-safety_plan.dump" |
         tr '\n' ' ' | grep -o 'behind the white panel ' | wc -l | tr -d ' ')"

@@ -71,7 +71,7 @@ prints cards-comma 'bramble-flooding.pdf bramble-gas_leak.pdf ' \
 prints cards-again 'bramble-flooding.pdf bramble-gas_leak.pdf ' \
     --boat bramble --card gas_leak --card flooding
 maydeck call tests/fleet --boat samphire --card galley_fire,flooding
-expect_equal call-titles 'GALLEY FIRE: FLOODING: ' "$(grep ':$' "$scratch/stdout" | tr '\n' ' ')"
+expect_equal call-titles '4 GALLEY FIRE: 7 FLOODING: ' "$(grep ':$' "$scratch/stdout" | tr '\n' ' ')"
 maydeck call tests/fleet --boat samphire --card flooding
 expect_empty call-alone-no-title "$(grep ':$' "$scratch/stdout")"
 maydeck start "$scratch/base" --boat tern,petrel --type monohull

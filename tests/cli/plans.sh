@@ -179,10 +179,10 @@ pdftotext "$scratch/out/forty-safety_plan.pdf" - | grep -q 'SAFETY PLAN' && ok p
     -o "$scratch/out"
 expect_status plans-scattered-in-time 1)
 grep -q ': error: ' "$scratch/stderr" && not_ok plans-scattered-fits "$(cat "$scratch/stderr")"
-expect_equal plans-scattered 'SAFETY PLAN, 1 OF 3
-SAFETY PLAN, 2 OF 3
-SAFETY PLAN, 3 OF 3' "$(for file in "$scratch/out"/scatter-*.pdf; do pdftotext "$file" -; done |
-    grep '^SAFETY PLAN')"
+expect_equal plans-scattered 'Card 1A
+Card 1B
+Card 1C' "$(for file in "$scratch/out"/scatter-*.pdf; do pdftotext "$file" -; done |
+    grep '^Card 1')"
 # No leaders there: each tag stands on the boat and in its label.
 found=$(for file in "$scratch/out"/scatter-*.pdf; do pdftotext "$file" -; done | grep -cx "C[0-9]*")
 expect_equal plans-scattered-tags 56 "$found"
@@ -192,11 +192,11 @@ rm "$base/boats/scatter.yaml"
 
 maydeck print "$base" --boat magpie --card safety_plan --date "$print_date" -o "$scratch/out"
 expect_status plans-too-much 1
-grep -q 'magpie.yaml:[0-9]*:.*: error: SAFETY PLAN, 1 OF 2 (en): the text of the labels is [0-9.]* mm too long' \
+grep -q 'magpie.yaml:[0-9]*:.*: error: 1A SAFETY PLAN (en): the text of the labels is [0-9.]* mm too long' \
     "$scratch/stderr" && grep -q 'the label of Saloon is the longest (70 lines)' "$scratch/stderr" &&
     ok plans-too-much-told || not_ok plans-too-much-told "$(cat "$scratch/stderr")"
 # The rest of her gear has its page, which names the one that is held.
 pdftotext "$scratch/out/magpie-safety_plan_2.pdf" "$scratch/text"
-expect_equal plans-too-much-rest 'SAFETY PLAN, 2 OF 2' "$(grep '^SAFETY PLAN' "$scratch/text")"
-expect_equal plans-too-much-names 1 "$(grep -c 'All gear: cards 1 to 2\.$' "$scratch/text")"
+expect_equal plans-too-much-rest 'Card 1B' "$(grep '^Card 1' "$scratch/text")"
+expect_equal plans-too-much-names 1 "$(grep -c 'All gear: cards 1A to 1B\.$' "$scratch/text")"
 exit $failures

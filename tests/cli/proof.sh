@@ -104,7 +104,7 @@ rule "$words day."
 maydeck print "$fleet" --boat tamarisk --date "$print_date" -o "$out"
 expect_status proof-sentence-short 0
 rule "$words summer day."
-held sentence "DIESEL LEAK" G13 "base.yaml:$(grep -n 'card: diesel_leak' "$fleet/base.yaml" | sed 's/:.*//')"
+held sentence "10 DIESEL LEAK" G13 "base.yaml:$(grep -n 'card: diesel_leak' "$fleet/base.yaml" | sed 's/:.*//')"
 grep -q ': 21 words; limit: 20 words$' "$scratch/stderr" ||
     not_ok proof-sentence-measured "$(cat "$scratch/stderr")"
 grep -q '^  remedy: make two of it$' "$scratch/stderr" ||
@@ -119,7 +119,7 @@ changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: a
 line=$(grep -n 'item: fuel_shutoff_diesel' "$fleet/boats/tamarisk.yaml" | sed 's/:.*//')
 maydeck print "$fleet" --boat tamarisk --date "$print_date" -o "$out"
 expect_status proof-left 1
-grep "tamarisk.yaml:$line:.*: error: ENGINE FIRE (en): G25: .*xx: across.*; limit: " "$scratch/stderr" \
+grep "tamarisk.yaml:$line:.*: error: 3 ENGINE FIRE (en): G25: .*xx: across.*; limit: " "$scratch/stderr" \
     >"$scratch/left"
 expect_equal proof-left-told 1 "$(wc -l <"$scratch/left" | tr -d ' ')"
 pdftotext "$out/tamarisk.pdf" - | grep -qw xx && not_ok proof-left-printed "xx was printed"
@@ -128,7 +128,7 @@ pdftotext "$out/tamarisk.pdf" - | grep -qw xx && not_ok proof-left-printed "xx w
 changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: 1234567/'
 maydeck print "$fleet" --boat tamarisk --date "$print_date" -o "$out"
 expect_status proof-digits 1
-grep -q ': error: ENGINE FIRE (en): G23: .*1234567.*more than 6 digits in a row; limit: ' \
+grep -q ': error: 3 ENGINE FIRE (en): G23: .*1234567.*more than 6 digits in a row; limit: ' \
     "$scratch/stderr" || not_ok proof-digits-told "$(cat "$scratch/stderr")"
 
 # ---- the words of the file stand in the order they were laid out in (G27) ----

@@ -29,7 +29,7 @@ for boat in $boats; do
     maydeck check tests/fleet --fail error --boat "$boat" --date "$print_date"
     expect_status "why-all-$boat-as-check" "$found"
     expect_equal "why-all-$boat-covers" "$(cat "$scratch/keys")" \
-        "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_0-9]*\)), check code.*/\1/p' "$scratch/$boat.why")"
+        "$(sed -n 's/^Card [0-9]*[A-Z]* (\([a-z_0-9]*\)), check code.*/\1/p' "$scratch/$boat.why")"
     why tests/fleet --boat "$boat" --all
     if cmp -s "$scratch/stdout" "$scratch/$boat.why"; then
         ok "why-all-$boat-again"
@@ -213,7 +213,7 @@ done
 cat >"$scratch/steps.awk" <<'AWK'
 function put() { if (step != "") print boat "\t" card "/" step "\t" words; step = words = "" }
 { sub(/ at [^ ]+\/[^ ]+$/, "") }
-/^Card [0-9]+ of/ { put(); card = $5; code = $8; gsub(/[(),]/, "", card) }
+/^Card [0-9]+[A-Z]? \(/ { put(); card = $3; code = $6; gsub(/[(),]/, "", card) }
 /^   boat / { boat = $2; print boat "\t" card "\t" code }
 /^[0-9]+\. / { put(); sub(/^[0-9]+\. /, ""); words = $0; next }
 /^[A-Z]/ { put() }
@@ -229,7 +229,7 @@ AWK
 # that only a case passed over asked for is not what the words rest on. Where the case
 # would be taken without the item too, they rest on what it is fed by: LINE-fed_by.
 cat >"$scratch/items.awk" <<'AWK'
-/^Card [0-9]+ of/ { card = $5; gsub(/[(),]/, "", card) }
+/^Card [0-9]+[A-Z]? \(/ { card = $3; gsub(/[(),]/, "", card) }
 /^   boat / { boat = $2 }
 /^   step / { step = $2; taken = "" }
 /^   case / { taken = $0 }
@@ -328,8 +328,8 @@ why "$scratch/fleet" --boat "$first" --all
 expect_status why-held 1
 awk -f "$scratch/join.awk" "$scratch/stdout" >"$scratch/joined"
 expect_equal why-held-cards \
-    "$(sed -n 's/^Card [0-9]* of [0-9]* (\(engine_fire[a-z_]*\)), .*/\1/p' "$scratch/stdout")" \
-    "$(sed -n 's/^Card [0-9]* of [0-9]* (\([a-z_]*\)), .*HELD BACK$/\1/p' "$scratch/stdout")"
+    "$(sed -n 's/^Card [0-9]*[A-Z]* (\(engine_fire[a-z_]*\)), .*/\1/p' "$scratch/stdout")" \
+    "$(sed -n 's/^Card [0-9]*[A-Z]* (\([a-z_]*\)), .*HELD BACK$/\1/p' "$scratch/stdout")"
 for part in '^Held back by$' \
     'not to be decided: case [0-9]* of [0-9]*, which asks: fixed_extinguisher reached from companionway at procedures/engine_fire.yaml:' \
     'record: fixed_extinguisher not recorded' \
@@ -400,7 +400,7 @@ expect_empty why-other-engine-silent "$(grep 'not recorded for\|HELD BACK' "$scr
 alert_parts='^Section cancel: 
 ^   words and order: ITU Radio Regulations 32.53$'
 for boat in $boats; do
-    sed -n '/^Card [0-9]* of [0-9]* (distress_call)/,/^Sign-off/p' "$scratch/$boat.joined" \
+    sed -n '/^Card [0-9]*[A-Z]* (distress_call)/,/^Sign-off/p' "$scratch/$boat.joined" \
         >"$scratch/distress"
     for part in '^Section nature: ' '^Section pan_pan: ' '^Section relay: ' '^Section downgrade: ' \
         '^Section spell: ' '^   words and order: ITU Radio Regulations 33.12$' \

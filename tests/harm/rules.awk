@@ -114,16 +114,16 @@ function raft_order(rule,    tie, free, cut) {
 
 # ---- the set ----
 
-# "14, ENGINE FIRE." may leave out which engine's.
+# "3P, ENGINE FIRE." may leave out which engine's.
 function subject_said(said, subject) {
-    sub(/^[0-9\/ ]+, /, "", said); sub(/\.$/, "", said)
+    sub(/^[0-9PS\/ ]+, /, "", said); sub(/\.$/, "", said)
     return said != "" && index(toupper(subject), toupper(said)) == 1
 }
 function exits(rule,    i, said, part, found, key) {
     for (i = 1; i <= lines; i++) {
-        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /[Cc]ard [0-9\/ ]+/)) continue
+        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /[Cc]ard [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
         said = substr(words[i], RSTART + 5)
-        match(said, /^[0-9]+( \/ [0-9]+)*/)
+        match(said, /^[0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)
         found = substr(said, 1, RLENGTH)
         split(found, part, " / ")
         for (key in part) {

@@ -52,29 +52,6 @@ function call_check(line,    name) {
             tell("room " room " calls " name ": only room " call_room[name] " may")
 }
 
-# Without comments and string literals; a comment may run over lines.
-function code_of(line,    out, start, end) {
-    gsub(/\\./, "", line)
-    gsub(/"[^"]*"/, "\"\"", line)
-    out = ""
-    while (line != "") {
-        if (in_comment) {
-            end = index(line, "*/")
-            if (!end) return out
-            line = substr(line, end + 2)
-            in_comment = 0
-        } else {
-            start = index(line, "/*")
-            if (!start) { out = out line; break }
-            out = out substr(line, 1, start - 1)
-            line = substr(line, start + 2)
-            in_comment = 1
-        }
-    }
-    sub(/\/\/.*$/, "", out)
-    return out
-}
-
 BEGIN {
     # the headers in the rooms' folders: every room may see its own
     for (argument = 2; argument < ARGC; argument++)

@@ -5,31 +5,6 @@
 
 function tell(line, message) { print FILENAME ":" line ": " message }
 
-# Without comments, string and character literals.
-function code_of(line,    out, start, end) {
-    gsub(/\\./, "", line)
-    gsub(/"[^"]*"/, "\"\"", line)
-    gsub(/'[^']*'/, "0", line)
-    out = ""
-    while (line != "") {
-        if (in_comment) {
-            end = index(line, "*/")
-            if (!end) return out
-            line = substr(line, end + 2)
-            in_comment = 0
-        } else {
-            start = index(line, "/*")
-            if (!start) { out = out line; break }
-            out = out substr(line, 1, start - 1)
-            line = substr(line, start + 2)
-            in_comment = 1
-        }
-    }
-    sub(/\/\/.*$/, "", out)
-    sub(/[ \t]+$/, "", out)
-    return out
-}
-
 function name_of(line,    name) {
     name = line
     sub(/ *\(.*$/, "", name)

@@ -79,14 +79,14 @@ static const struct procedure *written_procedure(struct card_case *card_case, co
                         named_source(card_case, "words.yaml", texts + strlen(TEXTS_LINE)));
 }
 
-/* By `order`, then key, as procedure.h has it. */
+/* By `number`, then key, as procedure.h has it. */
 static void procedure_insert(const struct procedure **rows, size_t *count,
                              const struct procedure *procedure)
 {
     size_t at = (*count)++;
     assert_true(*count <= PROCEDURES_MOST);
     for (; at > 0; at--) {
-        int64_t before = rows[at - 1]->order.milli, own = procedure->order.milli;
+        int64_t before = rows[at - 1]->number.milli, own = procedure->number.milli;
         if (before < own || (before == own &&
                              strcmp(rows[at - 1]->key.text, procedure->key.text) < 0))
             break;
@@ -221,15 +221,15 @@ const struct problem *case_problem(const struct card_case *card_case, const char
     return NULL;
 }
 
-const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
                                 const char *logic, const char *texts)
 {
     return text_format(card_case->arena,
-                       "procedure: %s\norder: %d\nsymbol: flame\nstripe: fire\n%s"
+                       "procedure: %s\nnumber: %d\nsymbol: flame\nstripe: fire\n%s"
                        "cautions:\n  - {id: smoke, sources: [S5]}\n" TEXTS_LINE
                        "procedure: %s\ntitle: %s card\nsubject: %s\nsigns: [Smoke, a bang]\n%s"
                        "cautions:\n  smoke: Smoke kills.\n",
-                       key, order, logic, key, key, key, texts);
+                       key, number, logic, key, key, key, texts);
 }
 
 const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,

@@ -54,7 +54,7 @@ const char *case_problems_text(const struct card_case *card_case);
 /* A procedure of one caution, as case_procedures takes it: its steps and what else it has,
  * and their texts, as YAML of the files' own level. In messages the files are logic.yaml,
  * where `logic` begins in line 5, and words.yaml, where `texts` begins in line 5. */
-const char *case_procedure_text(struct card_case *card_case, const char *key, int order,
+const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
                                 const char *logic, const char *texts);
 
 /* A boat's text: a monohull of 12 m with a full DSC set unless `radio` says

@@ -35,7 +35,8 @@ static inline int tear_down(void **state)
 static inline void begin_on(const struct boat *boat, enum zone_key space)
 {
     input = (struct compose_input){.boat = boat, .words = test.words};
-    slot = (struct slot){.procedure = test.procedures.rows[0], .space = space, .title = "CARD"};
+    slot = (struct slot){.procedure = test.procedures.rows[0], .space = space, .title = "CARD",
+                         .name = "CARD"};
     composing = (struct composing){.in = &input, .arena = test.arena,
                                    .problems = problems_new(test.arena), .slot = &slot};
 }

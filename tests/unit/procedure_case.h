@@ -17,7 +17,7 @@
     " grade: VC}\n"
 
 /* What a test adds begins in line 5 of the logic, and in line 5 of the texts. */
-#define LOGIC_HEAD "procedure: trial\norder: 10\nsymbol: flame\nstripe: fire\n"
+#define LOGIC_HEAD "procedure: trial\nnumber: 10\nsymbol: flame\nstripe: fire\n"
 #define TEXTS_HEAD "procedure: trial\ntitle: Trial\nsubject: TRIAL\nsigns: [Smoke]\n"
 
 /* The whole files, in as many languages as there are texts (NULL-ended). */

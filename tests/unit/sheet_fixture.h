@@ -16,7 +16,7 @@ static int set_up(void **state)
     (void)state;
     case_begin(&test);
     faces = case_faces(&test);
-    card = (struct card){.title = "CARD", .language = "en"};
+    card = (struct card){.name = "CARD", .language = "en"};
     sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
                            .card = &card, .block = "block"};
     return 0;

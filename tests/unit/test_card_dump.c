@@ -52,7 +52,7 @@ static void every_part_is_dumped(void **state)
     struct marker marker = {.tag = "C1", .zone = zone_find("cockpit"), .x_mm = 9500,
                             .y_mm = -1200};
     const struct card card = {
-        .title = "FIRE", .number_text = "Card 1 of 2", .held = true, .signs = "Smoke",
+        .title = "FIRE", .number_text = "Card 3P", .held = true, .signs = "Smoke",
         .call_line = "ALONE: call now", .steps = steps, .step_count = 2,
         .decision = {.given = true, .ask = "After step 1: hot?", .yes = "Leave.", .no = "Stay."},
         .nevers = nevers, .never_count = 1, .cautions = cautions, .caution_count = 1,
@@ -62,7 +62,7 @@ static void every_part_is_dumped(void **state)
         .markers = &marker, .marker_count = 1, .mark = "SPECIMEN", .code = "0TJ8-GE22"};
     assert_string_equal(
         dumped(&card),
-        "card FIRE (Card 1 of 2) HELD\nsigns: Smoke\ncall line: ALONE: call now\n"
+        "card FIRE (Card 3P) HELD\nsigns: Smoke\ncall line: ALONE: call now\n"
         "step 1 stop: **STOP.**  <boat.yaml:3>\n  lethal: Never run it dry.\n"
         "  row [C1] [C2] 2 engine stops | Cockpit: hold STOP  <boat.yaml:12>\n"
         "  row Knife | NOT RECORDED  <-:0>\n"
@@ -81,9 +81,9 @@ static void every_part_is_dumped(void **state)
 static void parts_that_are_lacking_leave_no_line(void **state)
 {
     (void)state;
-    const struct card card = {.title = "FIRE", .number_text = "Card 1 of 1", .signs = "Smoke",
+    const struct card card = {.title = "FIRE", .number_text = "Card 3", .signs = "Smoke",
                               .call_line = "", .mark = "", .code = "0000-0000"};
-    assert_string_equal(dumped(&card), "card FIRE (Card 1 of 1)\nsigns: Smoke\ncall line: \n"
+    assert_string_equal(dumped(&card), "card FIRE (Card 3)\nsigns: Smoke\ncall line: \n"
                         "marks: \ncode: 0000-0000\n");
 }
 

@@ -106,7 +106,7 @@ static void every_word_round_the_steps_matters(void **state)
         {&card.contact_left, "rescue centre"}, {&card.contact_right, "base"},
         {&card.call.title, "call title"}, {&card.call.station, "station"}, {&card.mark, "mark"},
         {&card.footer_left[0], "deferral"}, {&card.footer_left[1], "approval"},
-        {&card.footer_right, "dates"}};
+        {&card.gear_date, "dates"}};
     assert_string_equal(card.code, code(&card));
     for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
         must_matter(&card, words[i].word, words[i].what);
@@ -137,7 +137,8 @@ static void every_word_of_the_steps_matters(void **state)
             rows[r].tags = tags;
             for (size_t t = 0; t < rows[r].tag_count; t++)
                 must_matter(&card, &tags[t], "tag");
-            must_matter(&card, &rows[r].name, "name");
+            must_matter(&card, &rows[r].timed, "name with seconds");
+            must_matter(&card, &rows[r].weighed, "name with weight");
             must_matter(&card, &rows[r].where, "place");
         }
     }
@@ -308,6 +309,40 @@ static void the_print_date_does_not_matter(void **state)
     assert_string_equal(first.code, later.code);
 }
 
+/* A figure that finds no room on the page is in the code all the same. */
+static void figures_without_room_matter_as_well(void **state)
+{
+    (void)state;
+    struct card card = card_of("tests/fleet/boats/samphire.yaml", "flooding");
+    size_t size = card.figures_known_count * sizeof *card.figures_known;
+    struct card_figure *figures = arena_alloc(test.arena, size);
+    assert_true(card.left_out_count > 0);
+    assert_int_equal(card.figures_known_count, card.figure_count + card.left_out_count);
+    memcpy(figures, card.figures_known, size);
+    card.figures_known = figures;
+    for (size_t i = 0; i < card.figures_known_count; i++)
+        must_matter(&card, &figures[i].text, "a figure");
+    static const struct figure_limit none[] = {{"flooding", 0}};
+    const struct set_limits limits = {.figures = none, .figure_count = 1};
+    const struct card *full = case_card(case_compose_limited(&test, &limits), "flooding");
+    assert_int_equal(full->figure_count, 0);
+    assert_string_equal(full->code, card.code);
+}
+
+/* What hangs on the day stands on the card and not in the code; an approval is in both. */
+static void gear_out_of_date_keeps_the_code(void **state)
+{
+    (void)state;
+    struct card first = card_of("tests/fleet/boats/tamarisk.yaml", "engine_fire");
+    test.today = (struct date){2041, 1, 3};
+    struct card later = card_of("tests/fleet/boats/tamarisk.yaml", "engine_fire");
+    assert_string_not_equal(first.footer_right, later.footer_right);
+    assert_string_equal(first.footer_left[1], later.footer_left[1]);
+    assert_string_equal(first.code, later.code);
+    later.gear_undated++;
+    assert_string_not_equal(code(&first), code(&later));
+}
+
 static void composed_twice_the_codes_are_equal_and_all_differ(void **state)
 {
     (void)state;
@@ -322,6 +357,8 @@ static void composed_twice_the_codes_are_equal_and_all_differ(void **state)
         assert_int_equal(first->count, second->count);
         for (size_t i = 0; i < first->count; i++) {
             assert_string_equal(first->cards[i]->code, second->cards[i]->code);
+            if (text_equal(first->cards[i]->page, "B"))
+                continue;
             for (size_t j = 0; j < count; j++)
                 assert_string_not_equal(first->cards[i]->code, codes[j]);
             codes[count++] = first->cards[i]->code;
@@ -349,6 +386,8 @@ int main(void)
         TEST(the_number_of_a_step_matters),
         TEST(a_moved_tag_changes_the_code),
         TEST(the_print_date_does_not_matter),
+        TEST(figures_without_room_matter_as_well),
+        TEST(gear_out_of_date_keeps_the_code),
         TEST(composed_twice_the_codes_are_equal_and_all_differ),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);

@@ -252,12 +252,12 @@ static void handling_that_is_lacking_is_told(void **state)
         "  - {item: bilge_pump_electric, tag: C1, zone: saloon, how: up = on}\n";
     EXPECT_ROWS(monohull_step(USE("uses: [bilge_pump_electric], state: \"on\""), gear),
                 "[C1] Electric pump | Saloon: up = on");
-    assert_null(case_problem(&test, "how of C1 does not tell how it is turned off or shut: SMOKE "
-                                    "CARD prints no handling for it"));
+    assert_null(case_problem(&test, "how of C1 does not tell how it is turned off or shut: 10 "
+                                    "SMOKE CARD prints no handling for it"));
     EXPECT_ROWS(monohull_step(USE("uses: [bilge_pump_electric], state: \"off\""), gear),
                 "[C1] Electric pump | Saloon");
     const struct problem *told = case_problem(
-        &test, "how of C1 does not tell how it is turned off or shut: SMOKE CARD prints no "
+        &test, "how of C1 does not tell how it is turned off or shut: 10 SMOKE CARD prints no "
                "handling for it");
     assert_non_null(told);
     assert_int_equal(told->severity, SEVERITY_DEFICIENCY);

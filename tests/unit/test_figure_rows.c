@@ -262,7 +262,7 @@ static void what_finds_no_room_is_told(void **state)
     assert_int_equal(card->left_out_count, 1);
     assert_string_equal(card->left_out[0].id, "floor_wet");
     const struct problem *problem = case_problem(
-        &test, "the figure floor_wet finds no room on the card FLOODING");
+        &test, "the figure floor_wet finds no room on the card 7 FLOODING");
     assert_non_null(problem);
     assert_non_null(strstr(problem->remedy, "maydeck why --figure floor_wet"));
 }
@@ -288,7 +288,7 @@ static void the_minutes_come_last(void **state)
     /* a larger bilge takes over 15 minutes: no row, and no note that it finds no room */
     case_boat(&test, tamarisk_with("bilge_to_sole_l: 700", "bilge_to_sole_l: 9000"));
     assert_false(has_figure(composed_and_noted(), "flooding", "floor_wet"));
-    assert_null(case_problem(&test, "the figure floor_wet finds no room on the card FLOODING"));
+    assert_null(case_problem(&test, "the figure floor_wet finds no room on the card 7 FLOODING"));
 }
 
 /* Eight names and their bungs fill more than two lines: the next figure has the row. */
@@ -304,7 +304,7 @@ static void words_that_are_too_long_are_told(void **state)
     case_boat(&test, tamarisk_with("  - {item: shaft_seal", many.at));
     assert_false(has_figure(composed_and_noted(), "flooding", "worst_openings"));
     const struct problem *problem = case_problem(
-        &test, "the figure worst_openings finds no room on the card FLOODING");
+        &test, "the figure worst_openings finds no room on the card 7 FLOODING");
     assert_non_null(problem);
     assert_non_null(strstr(problem->remedy, "too long for a row"));
 }

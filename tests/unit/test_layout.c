@@ -351,7 +351,7 @@ static void too_many_rows_are_an_error(void **state)
         &(struct card_set){.cards = cards, .count = 1}, false);
     assert_null(pages[0]);
     assert_non_null(case_problem(&test,
-                                 "ENGINE FIRE (en): 1 steps and 15 rows, 8 and 14 at most"));
+                                 "3 ENGINE FIRE (en): 1 steps and 15 rows, 8 and 14 at most"));
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)

@@ -162,7 +162,7 @@ static void every_tag_is_drawn_or_told(const struct drawn_tag *tags, size_t coun
     for (size_t m = 0; m < card.marker_count; m++) {
         size_t drawn = 0;
         const char *what = text_format(
-            test.arena, "FLOODING: no room on the plan for the tag %s in %s",
+            test.arena, "7 FLOODING: no room on the plan for the tag %s in %s",
             card.markers[m].tag, card.markers[m].zone->key);
         for (size_t i = 0; i < count; i++)
             drawn += strcmp(tags[i].text, card.markers[m].tag) == 0 ? 1 : 0;

@@ -49,7 +49,7 @@ static void a_whole_procedure_is_read(void **state)
     const struct procedure *procedure = procedure_of(whole_logic, whole_texts);
     expect_errors(0);
     assert_string_equal(procedure->key.text, "trial");
-    assert_int_equal(procedure->order.milli, 10000);
+    assert_int_equal(procedure->number.milli, 10000);
     assert_string_equal(procedure->title.text, "Trial");
     assert_string_equal(procedure->signs.items[0].text, "Smoke");
     assert_string_equal(procedure->per.text, "engine_space");

@@ -168,7 +168,7 @@ static void what_is_not_recorded_holds_and_is_told(void **state)
                       "      Fixed extinguisher | NOT RECORDED\n"
                       "   record: fixed_extinguisher not recorded\n");
     expect_part(text, "\nHeld back by\n   fixed_extinguisher is not recorded: it holds back the "
-                      "card DARK CARD at text.yaml:1\n");
+                      "card 10 DARK CARD at text.yaml:1\n");
     assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 1);
     expect_none(reasons_of(GEAR, LACKS), "Held back");
 }

@@ -206,8 +206,8 @@ static void much_gear_has_a_plan_of_the_deck_and_one_of_below(void **state)
     assert_string_equal(deck->procedure_key, below->procedure_key);
     assert_string_equal(deck->title, "SAFETY PLAN, ON DECK");
     assert_string_equal(below->title, "SAFETY PLAN, BELOW");
-    assert_non_null(strstr(deck->signs, "card 2"));
-    assert_non_null(strstr(below->signs, "card 1"));
+    assert_non_null(strstr(deck->signs, "card 1B."));
+    assert_non_null(strstr(below->signs, "card 1A."));
     for (size_t i = 0; i < deck->safety->place_count; i++)
         assert_int_equal(deck->safety->places[i].marker.level, LEVEL_DECK);
     for (size_t i = 0; i < below->safety->place_count; i++)

@@ -32,13 +32,14 @@ static size_t plan_count(void)
     return count;
 }
 
-/* The titles of all plans behind the first comma, joined. */
-static const char *titles(void)
+/* The number of each page and what of its title stands behind a comma, joined. */
+static const char *pages(void)
 {
     struct text_builder out = text_builder_in(test.arena);
     for (size_t i = 0; i < plan_count(); i++) {
         const char *title = strchr(set->cards[i]->title, ',');
-        text_add_format(&out, "%s%s", i == 0 ? "" : "; ", title == NULL ? "-" : title + 2);
+        text_add_format(&out, "%s%s%s%s", i == 0 ? "" : "; ", set->cards[i]->number,
+                        set->cards[i]->page, title == NULL ? "" : title + 1);
     }
     return out.at;
 }
@@ -71,10 +72,10 @@ static void every_piece_stands_on_one_page_of_its_part(void **state)
 {
     (void)state;
     for (size_t b = 0; b < 3; b++)
-        for (int pages = 2; pages <= PLAN_PAGES_MOST; pages++) {
+        for (int most = 2; most <= PLAN_PAGES_MOST; most++) {
             const struct boat *boat = case_boat(&test, fleet[b]);
-            compose(0, pages, pages);
-            assert_int_equal(plan_count(), 2 * pages);
+            compose(0, most, most);
+            assert_int_equal(plan_count(), 2 * most);
             for (size_t i = 0; i < boat->equipment_count; i++)
                 assert_int_equal(plans_with(boat->equipment[i].tag.text), 1);
             for (size_t i = 0; i + 1 < plan_count(); i++)
@@ -89,15 +90,15 @@ static void plans_are_numbered_and_name_each_other(void **state)
     (void)state;
     case_boat(&test, fleet[0]);
     compose(0, 1, 2);
-    assert_string_equal(titles(), "ON DECK; BELOW 1 OF 2; BELOW 2 OF 2");
+    assert_string_equal(pages(), "1A ON DECK; 1B BELOW; 1C BELOW");
     for (size_t i = 0; i < 3; i++) {
         assert_string_equal(set->cards[i]->key, keys[i]);
-        assert_int_equal(set->cards[i]->number, i + 1);
-        assert_non_null(strstr(set->cards[i]->signs, "All gear: cards 1 to 3."));
+        assert_non_null(strstr(set->cards[i]->signs, "All gear: cards 1A to 1C."));
+        assert_string_equal(set->cards[i]->code, set->cards[0]->code);
         assert_int_equal(set->cards[i]->safety->sources[0] != '\0', i == 2);
     }
     compose(0, 2, 1);
-    assert_string_equal(titles(), "ON DECK 1 OF 2; ON DECK 2 OF 2; BELOW");
+    assert_string_equal(pages(), "1A ON DECK; 1B ON DECK; 1C BELOW");
 }
 
 #define TORCH(tag, zone, side) \
@@ -110,7 +111,7 @@ static void what_stands_abreast_stays_together(void **state)
     boat_with(TORCH("C1", "navigation_station", "port") TORCH("C2", "navigation_station",
               "starboard") TORCH("C3", "navigation_station", "centre"));
     compose(3, 0, 0);
-    assert_string_equal(titles(), "-");
+    assert_string_equal(pages(), "1");
     assert_int_equal(set->cards[0]->safety->of, 1);
 }
 
@@ -119,8 +120,8 @@ static void no_more_pages_than_there_are_stations(void **state)
     (void)state;
     boat_with(TORCH("C1", "forward_cabin", "port") TORCH("C2", "forward_cabin", "starboard"));
     compose(4, 0, 0);
-    assert_string_equal(titles(), "1 OF 2; 2 OF 2");
-    assert_string_equal(set->cards[0]->signs, "All gear: cards 1 to 2.");
+    assert_string_equal(pages(), "1A; 1B");
+    assert_string_equal(set->cards[0]->signs, "All gear: cards 1A to 1B.");
 }
 
 /* Even with few lines: they may be long ones. */
@@ -129,10 +130,10 @@ static void a_whole_boat_is_first_told_deck_and_below(void **state)
     (void)state;
     boat_with(TORCH("C1", "cockpit", "port") TORCH("C2", "saloon", "port"));
     compose(1, 0, 0);
-    assert_string_equal(titles(), "-");
+    assert_string_equal(pages(), "1");
     compose(2, 0, 0);
-    assert_string_equal(titles(), "ON DECK; BELOW");
-    assert_non_null(strstr(set->cards[0]->signs, "card 2"));
+    assert_string_equal(pages(), "1A ON DECK; 1B BELOW");
+    assert_non_null(strstr(set->cards[0]->signs, "card 1B."));
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)

@@ -22,7 +22,7 @@ static int set_up(void **state)
     case_begin(&test);
     faces = case_faces(&test);
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
-    card = (struct card){.title = "CARD", .language = "en", .boat_record = test.boat};
+    card = (struct card){.name = "CARD", .language = "en", .boat_record = test.boat};
     sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
                            .card = &card, .block = "call"};
     return 0;

@@ -17,7 +17,7 @@ static const struct procedure *procedure_of(const char *steps, struct more more)
     const struct authorities *authorities =
         authorities_read(file_of("sources.yaml", sources), test.arena, test.problems);
     const char *logic = text_format(
-        test.arena, "procedure: trial\norder: 10\nsymbol: flame\nstripe: fire\n"
+        test.arena, "procedure: trial\nnumber: 10\nsymbol: flame\nstripe: fire\n"
                     "cautions: [{id: hot, sources: [S1]}]\nsteps:\n%s%s", steps, more.logic);
     const char *texts = text_format(
         test.arena, "procedure: trial\ntitle: Trial\nsubject: TRIAL\nsigns: [Smoke]\n"
