@@ -164,10 +164,12 @@ const char *boat_free_tag_after(const struct boat *boat, enum item_class class, 
 struct approval {
     struct text_value card, initials, qualification;
     struct date_value date, until;
+    struct place place;
 };
 
 struct local_rule {
     struct text_value card, rule, source;
+    struct place place;
 };
 
 /* Months from a service (or making, or installing) to the next, as the base has it. */
@@ -216,5 +218,8 @@ struct base_record {
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
                                     struct problems *problems, bool *sound);
+
+/* All keys of a base's file. */
+const struct field_table *base_file_fields(void);
 
 #endif

@@ -12,7 +12,7 @@
 #include <stdint.h>
 
 #include "boat.h"
-#include "words.h"
+#include "phrase.h"
 
 /* ---- rounding for print ---- */
 
@@ -61,7 +61,7 @@ struct figure_result {
     size_t lack_count;
     const char *reason;        /* FIGURE_NOT_APPLICABLE: why */
     const char *before, *after; /* the result in words, before and after rounding */
-    const char *sentence;      /* for a card, in its language, **bold** parts; NULL: none */
+    const struct phrase *sentence; /* for a card; NULL: none */
     struct place origin;       /* of the record's line it rests on most */
 };
 
@@ -69,7 +69,6 @@ struct figure_result {
 struct figure_record {
     const struct boat *boat;
     const struct base_record *base;
-    const struct words *words;
 };
 
 struct evaluation;
@@ -103,9 +102,8 @@ struct figure_result figure_evaluate(const struct figure *figure,
 /* May it reach a card at all? */
 bool figure_may_be_printed(const struct figure *figure);
 
-/* Words that end the name of an extinguisher's row, such as "empty in 9 s", from the
- * label's own figure, whole seconds rounded down; NULL where it is not recorded. */
-const char *figure_discharge_words(const struct words *words, const struct equipment *gear,
-                                   struct arena *arena);
+/* What ends the name of an extinguisher's row, such as "lasts 9 s", from the label's own
+ * figure, whole seconds rounded down; NULL where it is not recorded. */
+const struct phrase *figure_discharge(const struct equipment *gear, struct arena *arena);
 
 #endif

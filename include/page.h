@@ -10,6 +10,8 @@
 #include "source.h"
 #include "symbol.h"
 
+struct paper;
+
 struct point { mpt x, y; };
 struct area { mpt x, y, width, height; };
 
@@ -81,6 +83,7 @@ struct page {
     const char *card;              /* key, such as engine_fire */
     const char *title;             /* for the outline */
     const char *language;          /* en */
+    const struct paper *paper;     /* what it was laid out on: paper.h */
     mpt width, height;
     const struct page_item *items;
     size_t count;

@@ -15,6 +15,7 @@
 #include "identity.h"
 #include "position.h"
 #include "problem.h"
+#include "words.h"
 
 /* ---- spelling ---- */
 
@@ -59,7 +60,7 @@ struct nature {
     const char *key;       /* fire */
     int symbol;            /* 100 */
     const char *label;     /* Fire/explosion: the recommendation's words */
-    const char *brief;     /* the same, short enough for a card's list */
+    enum word brief;       /* the same, short enough for a card's list */
     const char *phrase;    /* I AM ON FIRE */
 };
 const struct nature *nature_find(const char *key);

@@ -15,11 +15,20 @@
     {.key = (name), .kind = (field_kind), .offset = offsetof(record, member), __VA_ARGS__}
 #define ROW(record, member, field_kind, ...) \
     KEYED(record, #member, member, field_kind, __VA_ARGS__)
+/* What stands under the key of a FIELD_SECTION: `filled` is the member of `record` that the
+ * table fills; of FIELD_ENTRIES: `entry` is the struct of one, with its `place`. The rest
+ * are further members of struct field_part, `.table` at least. */
+#define SECTION_OF(record, filled, ...) \
+    .part = &(const struct field_part){.offset = offsetof(record, filled), __VA_ARGS__}
+#define ENTRIES_OF(entry, ...) \
+    .part = &(const struct field_part){ \
+        .size = sizeof(entry), .place = offsetof(entry, place), __VA_ARGS__}
 #define TABLE(called, rows) \
     {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0])}
 
-/* Reads a mapping by its table and refuses stray spaces and line breaks in its
- * texts. A node of NULL (a section left out) is nothing wrong. */
+/* Reads a mapping by its table, with all sections and entries in it, and refuses stray
+ * spaces and line breaks in its texts. A node of NULL (a section left out) is nothing
+ * wrong. */
 void section_read(const struct yaml_node *node, const struct field_table *table, void *record,
                   struct arena *arena, struct problems *problems);
 
@@ -50,6 +59,10 @@ const char *nearest_remedy(const char *word, const char *const *known, const cha
  * channel 70 where somebody is told to talk: in all texts of a tree. */
 void voice_words_check(const struct yaml_node *node, struct arena *arena,
                        struct problems *problems);
+
+/* The same of one value, in each language that it is given in. */
+void voice_text_check(const struct text_value *value, struct arena *arena,
+                      struct problems *problems);
 
 /* Tells what a call cannot hold: any letter besides those of English. */
 void english_check(const char *key, const struct text_value *value, struct problems *problems);

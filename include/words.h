@@ -74,6 +74,17 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FLARES_NOW, flares_now, PLAIN, "tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
+    X(NATURE_FIRE, nature_fire, PLAIN, "") \
+    X(NATURE_FLOODING, nature_flooding, PLAIN, "") \
+    X(NATURE_COLLISION, nature_collision, PLAIN, "") \
+    X(NATURE_GROUNDING, nature_grounding, PLAIN, "") \
+    X(NATURE_LISTING, nature_listing, PLAIN, "") \
+    X(NATURE_SINKING, nature_sinking, PLAIN, "") \
+    X(NATURE_ADRIFT, nature_adrift, PLAIN, "") \
+    X(NATURE_UNDESIGNATED, nature_undesignated, PLAIN, "") \
+    X(NATURE_ABANDON, nature_abandon, PLAIN, "") \
+    X(NATURE_PIRACY, nature_piracy, PLAIN, "") \
+    X(NATURE_MOB, nature_mob, PLAIN, "") \
     X(DISTRESS_WHEN, distress_when, PLAIN, "") \
     X(DISTRESS_NATURE, distress_nature, PLAIN, "") \
     X(DISTRESS_PAN_PAN, distress_pan_pan, PLAIN, "") \
@@ -145,17 +156,16 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(LEGEND_FIRE, legend_fire, PLAIN, "") \
     X(LEGEND_RESCUE, legend_rescue, PLAIN, "") \
     X(LEGEND_CONTROL, legend_control, PLAIN, "") \
+    X(FIGURE_FACT, figure_fact, PLAIN, "figure") \
     X(FIGURE_ESTIMATED, figure_estimated, PLAIN, "figure") \
     X(FIGURE_BEATS, figure_beats, PLAIN, "openings") \
     X(FIGURE_MAY_BEAT, figure_may_beat, PLAIN, "openings") \
     X(FIGURE_BEATS_AND_MAY, figure_beats_and_may, PLAIN, "openings others") \
     X(FIGURE_ANY_BEATS, figure_any_beats, PLAIN, "") \
     X(FIGURE_WORST, figure_worst, PLAIN, "openings") \
-    X(FIGURE_BUNG, figure_bung, PLAIN, "size") \
-    X(FIGURE_SEAL, figure_seal, PLAIN, "") \
-    X(FIGURE_SEALS, figure_seals, PLAIN, "") \
-    X(FIGURE_FLOOR, figure_floor, PLAIN, "minutes") \
-    X(FIGURE_FLOOR_ONE, figure_floor_one, PLAIN, "") \
+    X(FIGURE_BUNG, figure_bung, PLAIN, "openings size") \
+    X(FIGURE_SEALS, figure_seals, COUNTED, "") \
+    X(FIGURE_FLOOR, figure_floor, COUNTED, "minutes") \
     X(FIGURE_RUN, figure_run, PLAIN, "knots metres") \
     X(FIGURE_BOAT_FULL, figure_boat_full, PLAIN, "") \
     X(FIGURE_RAFT, figure_raft, PLAIN, "places persons") \

@@ -29,6 +29,14 @@ struct number_value { int64_t milli; const char *text; bool given; struct place 
 struct date_value { struct date date; const char *text; bool given; struct place place; };
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
 struct node_value { const struct yaml_node *node; struct place place; };
+struct pair_value { struct number_value first, second; bool given; struct place place; };
+
+/* A mapping with a table of its own. `key_place` is of its key, also where nothing stands
+ * under it. */
+struct section_value { bool given; struct place key_place, place; };
+
+/* A list whose entries have a table: `items` is an array of their structs. */
+struct entries_value { void *items; size_t count; bool given; struct place place; };
 
 /* One of a field's choices as the value of an enum: 0 where none is given, else `first` +
  * its index in `choices`; and a list of such. Structs with an enum of their own are made by
@@ -57,7 +65,22 @@ enum field_kind {
     FIELD_LIST,    /* struct list_value: a sequence of scalars; [] is given, empty */
     FIELD_WORDINGS, /* the same; each entry may be given by language */
     FIELD_WORDS,   /* struct list_value: the same, or one scalar */
+    FIELD_PAIR,    /* struct pair_value: a sequence of two decimals */
+    FIELD_SECTION, /* struct section_value: a mapping, read by the table of its part */
+    FIELD_ENTRIES, /* struct entries_value: a sequence of mappings, each read by the same */
     FIELD_NODE     /* struct node_value: any node, read by the caller */
+};
+
+struct field_table;
+
+/* What stands under the key of a section or of a list of entries. */
+struct field_part {
+    const struct field_table *table;
+    size_t offset;        /* section: of what it fills, in the struct of its key's table */
+    size_t size;          /* entries: of the struct of one */
+    size_t place;         /* entries: offset of the `struct place` of one */
+    const char *lone;     /* entries: key of what a lone word fills; NULL: none may stand there */
+    bool one_or_many;     /* entries: a mapping is a list of one */
 };
 
 /* What people write in the place of a choice, in capitals, and what to tell them. */
@@ -74,6 +97,7 @@ struct field {
     bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */
     bool whole;                  /* FIELD_NUMBER: of people or things, no part of one */
+    const struct field_part *part; /* FIELD_SECTION, FIELD_ENTRIES */
     const char *about;           /* one line for messages and the reference */
 };
 
@@ -81,13 +105,14 @@ struct field {
 struct stray_key { const char *key, *remedy; };
 
 struct field_table {
-    const char *what;            /* "boat", "equipment item": for messages */
+    const char *what;            /* "a boat", "an equipment item": for messages */
     const struct field *fields;
     size_t count;
     const struct stray_key *strays;  /* ended by a row of NULL, or NULL */
 };
 
-/* Reads `mapping` into `record` (already zeroed). Every wrong field is told:
+/* Reads `mapping` into `record` (already zeroed), with all sections and entries in it.
+ * Every wrong field is told:
  * not a mapping, unknown key (with the nearest known one, which then is not missing but
  * has the place of that key; else the list), key
  * missing, wrong kind, not a number / out of range, not a choice (nearest), a
@@ -114,5 +139,30 @@ bool language_code_sound(const char *code);
 const char *text_shown(struct arena *arena, const char *text);
 
 const struct field *field_find(const struct field_table *table, const char *key);
+
+/* Calls `visit` for each value of a record that was read by the table, a section or list of
+ * entries before those in it. */
+typedef void value_visit(const struct field *field, void *value, void *context);
+void field_values_visit(const struct field_table *table, void *record, value_visit *visit,
+                        void *context);
+
+/* A key that a file may have: its row, the table that the row is in, and the section or list
+ * of entries around it (NULL: it stands at the top). */
+struct field_path {
+    const struct field *field;
+    const struct field_table *table;
+    const struct field_path *outer;
+};
+
+/* Calls `visit` for each row of a table, a section or list of entries before those in it. A
+ * path lives as long as the call. */
+typedef void path_visit(const struct field_path *path, void *context);
+void fields_walk(const struct field_table *table, path_visit *visit, void *context);
+
+/* "equipment/item": the keys of a path. */
+const char *field_path_text(const struct field_path *path, struct arena *arena);
+
+/* "text", "list of entries", ...: for references and tests. */
+const char *field_kind_word(enum field_kind kind);
 
 #endif

@@ -6,6 +6,7 @@
 #include "asked.h"
 #include "card.h"
 #include "gear_date.h"
+#include "phrase.h"
 #include "judging.h"
 
 /* A fact that a card asks for and the record lacks. */
@@ -140,6 +141,9 @@ void figures_make(struct composing *composing, struct card *card);
 
 /* How many figures the card being made may carry; where none, gear has its weight. */
 size_t figures_allowed(const struct composing *composing);
+
+/* phrase_said.c: in the words of the card; NULL for NULL */
+const char *phrase_said(const struct composing *composing, const struct phrase *phrase);
 
 /* said.c */
 

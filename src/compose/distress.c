@@ -134,7 +134,8 @@ static void nature_section(struct composing *composing, struct sections *section
     struct card_text *lines = arena_array(composing->arena, count, sizeof *lines);
     for (size_t i = 0; i < count; i++)
         lines[i] = (struct card_text){
-            .text = text_format(composing->arena, "%s\t%s", nature_at(i)->brief,
+            .text = text_format(composing->arena, "%s\t%s",
+                                words_get(composing->in->words, nature_at(i)->brief),
                                 nature_at(i)->phrase),
             .origin = composing->in->boat->radio_place};
     section->lines = lines;

@@ -94,7 +94,7 @@ static void room_note(const struct card *card, struct arena *arena, struct probl
 void figure_notes(const struct compose_input *input, const struct card_set *set,
                   struct arena *arena, struct problems *problems)
 {
-    struct figure_record record = {input->boat, input->base, input->words};
+    struct figure_record record = {input->boat, input->base};
     struct wanting_list list = {0};
     const struct figure *figure;
     for (size_t i = 0; (figure = figure_at(i)) != NULL; i++) {

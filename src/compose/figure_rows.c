@@ -21,8 +21,7 @@ static void figure_add(struct composing *composing, struct figure_list *list,
 static struct figure_result evaluate(const struct composing *composing,
                                      const struct figure *figure)
 {
-    struct figure_record record = {composing->in->boat, composing->in->base,
-                                   composing->in->words};
+    struct figure_record record = {composing->in->boat, composing->in->base};
     return figure_evaluate(figure, &record, composing->arena);
 }
 
@@ -83,7 +82,8 @@ static struct figure_list candidates_of(struct composing *composing)
     size_t index = 0;
     for (const struct figure *figure; (figure = figure_next(composing, &index, &result)) != NULL;)
         figure_add(composing, &list, (struct card_figure){figure->id, figure->step,
-                                                          result.sentence, result.origin});
+                                                          phrase_said(composing, result.sentence),
+                                                          result.origin});
     return list;
 }
 

@@ -46,7 +46,7 @@ static const char *discharge_words(const struct composing *composing,
 {
     if (gear->kind->class != ITEM_FIRE || told == CAPACITY_WEIGHT)
         return NULL;
-    return figure_discharge_words(composing->in->words, gear, composing->arena);
+    return phrase_said(composing, figure_discharge(gear, composing->arena));
 }
 
 static const char *capacity_words(const struct composing *composing,

@@ -155,7 +155,7 @@ static void office_tell(const struct explaining *explaining, const struct figure
 void figures_for_base(const struct compose_input *input, struct text_builder *out)
 {
     struct explaining explaining = {.in = input, .arena = out->arena, .out = out};
-    struct figure_record record = {input->boat, input->base, input->words};
+    struct figure_record record = {input->boat, input->base};
     const struct figure *figure;
     bool any = false;
     for (size_t i = 0; (figure = figure_at(i)) != NULL; i++) {
@@ -179,7 +179,7 @@ void figure_reasons(const struct compose_input *input, const struct card_set *se
                     const struct figure *figure, struct text_builder *out)
 {
     struct explaining explaining = {.in = input, .arena = out->arena, .out = out};
-    struct figure_record record = {input->boat, input->base, input->words};
+    struct figure_record record = {input->boat, input->base};
     struct figure_result result = figure_evaluate(figure, &record, out->arena);
     line_tell(&explaining, INDENT_PART, "Figure %s, %s: %s", figure->id,
               TEXT_OR_EMPTY(input->boat->facts.name), figure->title);

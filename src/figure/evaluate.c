@@ -139,7 +139,7 @@ bool figure_may_be_printed(const struct figure *figure)
 }
 
 /* What rests on an assumed coefficient says so, in its own words or at its end. */
-static const char *sentence_of(const struct evaluation *evaluation)
+static const struct phrase *sentence_of(const struct evaluation *evaluation)
 {
     const struct figure *figure = evaluation->figure;
     if (evaluation->sentence == NULL || !figure_may_be_printed(figure))
@@ -147,10 +147,9 @@ static const char *sentence_of(const struct evaluation *evaluation)
     if (figure->label_tells)
         return evaluation->sentence;
     promise(figure->verdict == FIGURE_FACT || figure->assumed != NULL);
-    if (figure->assumed == NULL)
-        return text_format(evaluation->arena, "%s.", evaluation->sentence);
-    return words_fill(evaluation->record->words, evaluation->arena, WORD_FIGURE_ESTIMATED,
-                      "figure", evaluation->sentence, NULL);
+    return phrase_word(evaluation->arena,
+                       figure->assumed == NULL ? WORD_FIGURE_FACT : WORD_FIGURE_ESTIMATED,
+                       "figure", evaluation->sentence, NULL);
 }
 
 struct figure_result figure_evaluate(const struct figure *figure,

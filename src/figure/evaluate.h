@@ -13,7 +13,8 @@ struct evaluation {
     struct figure_input *inputs;
     struct figure_lack *lacks;
     size_t input_count, input_room, lack_count, lack_room;
-    const char *reason, *before, *after, *sentence;
+    const char *reason, *before, *after;
+    const struct phrase *sentence;
     struct place origin;
 };
 

@@ -1,73 +1,15 @@
 /* evaluate_flooding.c - the openings of one boat, and what they do to her (room:
  * figure). Never says that the pumps cope. */
-#include "evaluate.h"
+#include "openings.h"
 
 #include "capacity.h"
-#include "flooding.h"
 
 #define SETTLING_LITRES 1000.0
 #define DRY "no opening lies below the water"
 
-/* The openings of a boat with what they let in; count 0: the evaluation is over. */
-struct openings {
-    struct ranked_opening *ranked;       /* worst first */
-    const struct equipment **gear;       /* by ranked_opening.index */
-    size_t count;
-};
-
-/* A shaft's seal is an opening as wide as its tube once the shaft is out. It has no valve
- * and no tag on the card: the card calls it by its name. */
-static bool is_seal(const struct equipment *gear)
-{
-    return gear->item.value == ITEM_shaft_seal;
-}
-
-static void openings_add(struct evaluation *evaluation, struct openings *openings,
-                         enum item_key item)
-{
-    size_t index = 0;
-    for (const struct equipment *gear;
-         (gear = gear_of(evaluation->record->boat, item, &index)) != NULL;) {
-        double bore_mm = gear_number_take(evaluation, gear, "bore_mm", &gear->bore_mm);
-        double depth_m = gear_number_take(evaluation, gear, "depth_m", &gear->depth_m);
-        openings->gear[openings->count] = gear;
-        openings->ranked[openings->count] = (struct ranked_opening){
-            .bore_mm = bore_mm, .depth_m = depth_m, .index = openings->count};
-        openings->count++;
-    }
-}
-
-static struct openings openings_take(struct evaluation *evaluation)
-{
-    const struct boat *boat = evaluation->record->boat;
-    struct openings openings = {
-        .ranked = arena_array(evaluation->arena, boat->equipment_count + 1,
-                              sizeof *openings.ranked),
-        .gear = arena_array(evaluation->arena, boat->equipment_count + 1,
-                            sizeof *openings.gear)};
-    openings_add(evaluation, &openings, ITEM_seacock);
-    openings_add(evaluation, &openings, ITEM_shaft_seal);
-    openings_rank(openings.ranked, openings.count);
-    if (openings.count > 0)
-        evaluation->origin = openings.gear[0]->place;
-    if (openings.count == 0)
-        not_applicable(evaluation, "no opening in the hull is recorded");
-    return openings;
-}
-
-static double inflow_of(const struct ranked_opening *opening)
-{
-    return inflow_lpm(opening->bore_mm, opening->depth_m, CD_OPEN_FITTING);
-}
-
-static const char *gear_tag(const struct equipment *gear)
-{
-    return gear->tag.text == NULL ? gear->kind->key : gear->tag.text;
-}
-
 static const char *tag_of(const struct openings *openings, const struct ranked_opening *opening)
 {
-    return gear_tag(openings->gear[opening->index]);
+    return opening_tag(openings->gear[opening->index]);
 }
 
 void evaluate_inflow(struct evaluation *evaluation)
@@ -77,7 +19,7 @@ void evaluate_inflow(struct evaluation *evaluation)
     struct text_builder after = text_builder_in(evaluation->arena);
     for (size_t i = 0; i < openings.count; i++) {
         const char *tag = tag_of(&openings, &openings.ranked[i]);
-        double lpm = inflow_of(&openings.ranked[i]);
+        double lpm = opening_inflow_lpm(&openings.ranked[i]);
         text_add_format(&before, "%s%s %s L/min", i == 0 ? "" : ", ", tag,
                         number_words(evaluation, lpm));
         text_add_format(&after, "%s%s %s L/min", i == 0 ? "" : ", ", tag,
@@ -122,16 +64,6 @@ static bool in_worst(const struct openings *openings, size_t index)
     return false;
 }
 
-/* ", shaft seal": one or more of them, after what else is named. */
-static void seals_add(const struct evaluation *evaluation, struct text_builder *out,
-                      int64_t count)
-{
-    if (count > 0)
-        text_add_format(out, "%s%s", out->length == 0 ? "" : ", ",
-                        words_get(evaluation->record->words,
-                                  count == 1 ? WORD_FIGURE_SEAL : WORD_FIGURE_SEALS));
-}
-
 /* Those with this bung that no earlier one has shown. */
 static bool bung_told(const struct openings *openings, size_t index)
 {
@@ -142,36 +74,36 @@ static bool bung_told(const struct openings *openings, size_t index)
     return false;
 }
 
-static void bung_group_add(const struct evaluation *evaluation, struct text_builder *out,
-                           const struct openings *openings, size_t first)
+/* "C13, C15 (bung 38 mm)": the worst with the same bung as this one. */
+static const struct phrase *bung_group(const struct evaluation *evaluation,
+                                       const struct openings *openings, size_t first)
 {
     const struct number_value *bung = &openings->gear[first]->bung_mm;
-    text_add(out, out->length == 0 ? "" : ", ");
+    struct opening_names names = names_begin(evaluation, openings);
     for (size_t i = first; i < openings->count; i++)
         if (in_worst(openings, i) && !is_seal(openings->gear[i]) &&
             openings->gear[i]->bung_mm.milli == bung->milli)
-            text_add_format(out, "%s%s", i == first ? "" : ", ",
-                            gear_tag(openings->gear[i]));
-    text_add_format(out, " %s", words_fill(evaluation->record->words, evaluation->arena,
-                                           WORD_FIGURE_BUNG, "size", bung->text, NULL));
+            name_add(evaluation, &names, openings->gear[i]);
+    return phrase_word(evaluation->arena, WORD_FIGURE_BUNG, "openings",
+                       names_listed(evaluation, &names), "size",
+                       phrase_verbatim(evaluation->arena, bung->text), NULL);
 }
 
 /* "C13, C15 (bung 38 mm), C27 (bung 32 mm), shaft seal": the worst by the bung that
  * fits. */
-static const char *worst_words(struct evaluation *evaluation, const struct openings *openings)
+static const struct phrase *worst_listed(const struct evaluation *evaluation,
+                                         const struct openings *openings)
 {
-    struct text_builder out = text_builder_in(evaluation->arena);
-    int64_t seals = 0;
+    struct opening_names names = names_begin(evaluation, openings);
     for (size_t i = 0; i < openings->count; i++) {
         if (!in_worst(openings, i))
             continue;
         if (is_seal(openings->gear[i]))
-            seals += gear_count(openings->gear[i]);
+            name_add(evaluation, &names, openings->gear[i]);
         else if (!bung_told(openings, i))
-            bung_group_add(evaluation, &out, openings, i);
+            names.at[names.count++] = bung_group(evaluation, openings, i);
     }
-    seals_add(evaluation, &out, seals);
-    return out.at;
+    return names_listed(evaluation, &names);
 }
 
 void evaluate_worst_openings(struct evaluation *evaluation)
@@ -179,7 +111,7 @@ void evaluate_worst_openings(struct evaluation *evaluation)
     struct openings openings = openings_take(evaluation);
     if (openings.count == 0 || evaluation->lack_count > 0)
         return;
-    if (inflow_of(&openings.ranked[0]) <= 0.0) {
+    if (opening_inflow_lpm(&openings.ranked[0]) <= 0.0) {
         not_applicable(evaluation, DRY);
         return;
     }
@@ -192,9 +124,8 @@ void evaluate_worst_openings(struct evaluation *evaluation)
     evaluation->after = text_format(evaluation->arena,
                                     "%s, where = is nearer than the spread of Cd",
                                     evaluation->before);
-    evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
-                                      WORD_FIGURE_WORST, "openings",
-                                      worst_words(evaluation, &openings), NULL);
+    evaluation->sentence = phrase_word(evaluation->arena, WORD_FIGURE_WORST, "openings",
+                                       worst_listed(evaluation, &openings), NULL);
 }
 
 /* ---- openings against pumps ---- */
@@ -204,50 +135,59 @@ static bool in_band(const struct openings *openings, size_t index, double pumps,
 {
     for (size_t i = 0; i < openings->count; i++)
         if (openings->ranked[i].index == index)
-            return pump_band(inflow_of(&openings->ranked[i]), pumps) == band;
+            return pump_band(opening_inflow_lpm(&openings->ranked[i]), pumps) == band;
     return false;
 }
 
-/* The tags in one band in the file's order, so that no order is shown; how many entries. */
-static size_t band_add(const struct evaluation *evaluation, struct text_builder *out,
-                       const struct openings *openings, double pumps, enum pump_band band)
+/* Those in one band, in the file's order, so that no order is shown. */
+static const struct phrase *band_listed(const struct evaluation *evaluation,
+                                        const struct openings *openings, double pumps,
+                                        enum pump_band band)
 {
-    struct text_builder names = text_builder_in(evaluation->arena);
+    struct opening_names names = names_begin(evaluation, openings);
+    for (size_t index = 0; index < openings->count; index++)
+        if (in_band(openings, index, pumps, band))
+            name_add(evaluation, &names, openings->gear[index]);
+    return names_listed(evaluation, &names);
+}
+
+static size_t band_size(const struct openings *openings, double pumps, enum pump_band band)
+{
     size_t entries = 0;
-    int64_t seals = 0;
-    for (size_t index = 0; index < openings->count; index++) {
-        if (!in_band(openings, index, pumps, band))
-            continue;
-        entries++;
-        if (is_seal(openings->gear[index]))
-            seals += gear_count(openings->gear[index]);
-        else
-            text_add_format(&names, "%s%s", names.length == 0 ? "" : ", ",
-                            gear_tag(openings->gear[index]));
-    }
-    seals_add(evaluation, &names, seals);
-    if (entries > 0)
-        text_add(out, names.at);
+    for (size_t index = 0; index < openings->count; index++)
+        entries += in_band(openings, index, pumps, band) ? 1 : 0;
     return entries;
 }
 
-static const char *beat_sentence(const struct evaluation *evaluation,
-                                 const struct openings *openings, double pumps)
+static const struct phrase *beat_sentence(const struct evaluation *evaluation,
+                                          const struct openings *openings, double pumps)
 {
-    const struct words *words = evaluation->record->words;
-    struct text_builder beat = text_builder_in(evaluation->arena);
-    struct text_builder may = text_builder_in(evaluation->arena);
-    size_t beating = band_add(evaluation, &beat, openings, pumps, BAND_BEATS);
-    size_t doubtful = band_add(evaluation, &may, openings, pumps, BAND_MAY_BEAT);
+    struct arena *arena = evaluation->arena;
+    size_t beating = band_size(openings, pumps, BAND_BEATS);
+    size_t doubtful = band_size(openings, pumps, BAND_MAY_BEAT);
+    const struct phrase *beat = band_listed(evaluation, openings, pumps, BAND_BEATS);
+    const struct phrase *may = band_listed(evaluation, openings, pumps, BAND_MAY_BEAT);
     if (beating + doubtful == openings->count)
-        return words_get(words, WORD_FIGURE_ANY_BEATS);
+        return phrase_word(arena, WORD_FIGURE_ANY_BEATS, NULL);
     if (beating == 0)
-        return words_fill(words, evaluation->arena, WORD_FIGURE_MAY_BEAT, "openings", may.at,
-                          NULL);
+        return phrase_word(arena, WORD_FIGURE_MAY_BEAT, "openings", may, NULL);
     if (doubtful == 0)
-        return words_fill(words, evaluation->arena, WORD_FIGURE_BEATS, "openings", beat.at, NULL);
-    return words_fill(words, evaluation->arena, WORD_FIGURE_BEATS_AND_MAY, "openings", beat.at,
-                      "others", may.at, NULL);
+        return phrase_word(arena, WORD_FIGURE_BEATS, "openings", beat, NULL);
+    return phrase_word(arena, WORD_FIGURE_BEATS_AND_MAY, "openings", beat, "others", may, NULL);
+}
+
+/* The same for the base; a seal without a tag by its key. */
+static void band_tell(struct text_builder *out, const struct openings *openings, double pumps,
+                      enum pump_band band)
+{
+    bool any = false;
+    for (size_t index = 0; index < openings->count; index++) {
+        if (!in_band(openings, index, pumps, band))
+            continue;
+        text_add_format(out, "%s%s", any ? ", " : "", opening_tag(openings->gear[index]));
+        any = true;
+    }
+    text_add(out, any ? "" : "none");
 }
 
 static void bands_tell(struct evaluation *evaluation, const struct openings *openings,
@@ -258,20 +198,18 @@ static void bands_tell(struct evaluation *evaluation, const struct openings *ope
     text_add_format(&before, "pumps %s L/min", number_words(evaluation, pumps));
     for (size_t i = 0; i < openings->count; i++)
         text_add_format(&before, ", %s %s L/min", tag_of(openings, &openings->ranked[i]),
-                        number_words(evaluation, inflow_of(&openings->ranked[i])));
+                        number_words(evaluation, opening_inflow_lpm(&openings->ranked[i])));
     text_add(&after, "more than the pumps move: ");
-    if (band_add(evaluation, &after, openings, pumps, BAND_BEATS) == 0)
-        text_add(&after, "none");
+    band_tell(&after, openings, pumps, BAND_BEATS);
     text_add(&after, "; half of it or more: ");
-    if (band_add(evaluation, &after, openings, pumps, BAND_MAY_BEAT) == 0)
-        text_add(&after, "none");
+    band_tell(&after, openings, pumps, BAND_MAY_BEAT);
     evaluation->before = before.at;
     evaluation->after = after.at;
 }
 
 static bool any_beats(const struct openings *openings, double pumps)
 {
-    return pump_band(inflow_of(&openings->ranked[0]), pumps) != BAND_BELOW;
+    return pump_band(opening_inflow_lpm(&openings->ranked[0]), pumps) != BAND_BELOW;
 }
 
 void evaluate_beat_pumps(struct evaluation *evaluation)
@@ -337,12 +275,9 @@ static void floor_tell(struct evaluation *evaluation, const struct flooding *flo
                                    "would reassure");
         return;
     }
-    if (minutes == 1)
-        evaluation->sentence = words_get(evaluation->record->words, WORD_FIGURE_FLOOR_ONE);
-    else
-        evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
-                                          WORD_FIGURE_FLOOR, "minutes",
-                                          text_format(evaluation->arena, "%d", minutes), NULL);
+    evaluation->sentence = phrase_counted(evaluation->arena, WORD_FIGURE_FLOOR,
+                                          (uint64_t)minutes, "minutes",
+                                          phrase_number(evaluation->arena, minutes), NULL);
     evaluation->after = text_format(evaluation->arena, "under %d min with twice the inflow",
                                     minutes);
 }
@@ -358,7 +293,7 @@ void evaluate_floor_wet(struct evaluation *evaluation)
         .bore_mm = openings.ranked[0].bore_mm, .depth_m = openings.ranked[0].depth_m,
         .coefficient = CD_OPEN_FITTING, .waterplane_m2 = waterplane_take(evaluation),
         .pumps_lpm = pumps_lpm(evaluation)};
-    if (inflow_of(&openings.ranked[0]) <= 0.0)
+    if (opening_inflow_lpm(&openings.ranked[0]) <= 0.0)
         not_applicable(evaluation, DRY);
     else if (evaluation->lack_count == 0)
         floor_tell(evaluation, &flooding, litres);

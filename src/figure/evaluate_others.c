@@ -21,9 +21,10 @@ void evaluate_distance_run(struct evaluation *evaluation)
                                      number_words(evaluation, metres));
     evaluation->after = text_format(evaluation->arena, "%s m in 10 s",
                                     up_words(evaluation, metres));
-    evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
-                                      WORD_FIGURE_RUN, "knots", boat->facts.usual_kn.text,
-                                      "metres", up_words(evaluation, metres), NULL);
+    evaluation->sentence = phrase_word(
+        evaluation->arena, WORD_FIGURE_RUN, "knots",
+        phrase_verbatim(evaluation->arena, boat->facts.usual_kn.text), "metres",
+        phrase_verbatim(evaluation->arena, up_words(evaluation, metres)), NULL);
 }
 
 void evaluate_separation(struct evaluation *evaluation)
@@ -51,13 +52,12 @@ static int64_t whole_seconds(const struct equipment *gear)
     return gear->discharge_s.milli / 1000;
 }
 
-const char *figure_discharge_words(const struct words *words, const struct equipment *gear,
-                                   struct arena *arena)
+const struct phrase *figure_discharge(const struct equipment *gear, struct arena *arena)
 {
     if (!gear->discharge_s.given)
         return NULL;
-    return words_fill(words, arena, WORD_FIGURE_EMPTY, "seconds",
-                      text_format(arena, "%lld", (long long)whole_seconds(gear)), NULL);
+    return phrase_word(arena, WORD_FIGURE_EMPTY, "seconds",
+                       phrase_number(arena, whole_seconds(gear)), NULL);
 }
 
 /* "F3 9 s, F4 6 s": for a row that several pieces share. */
@@ -214,7 +214,7 @@ void evaluate_boat_fulls(struct evaluation *evaluation)
                                    "reassure");
         return;
     }
-    evaluation->sentence = words_get(evaluation->record->words, WORD_FIGURE_BOAT_FULL);
+    evaluation->sentence = phrase_word(evaluation->arena, WORD_FIGURE_BOAT_FULL, NULL);
 }
 
 void evaluate_gas_limit(struct evaluation *evaluation)
@@ -262,10 +262,9 @@ void evaluate_raft_places(struct evaluation *evaluation)
     long long persons = boat->facts.persons_max.milli / 1000;
     evaluation->before = evaluation->after = text_format(
         evaluation->arena, "%lld places, %lld persons at most", places, persons);
-    evaluation->sentence = words_fill(evaluation->record->words, evaluation->arena,
-                                      WORD_FIGURE_RAFT, "places",
-                                      text_format(evaluation->arena, "%lld", places), "persons",
-                                      text_format(evaluation->arena, "%lld", persons), NULL);
+    evaluation->sentence = phrase_word(evaluation->arena, WORD_FIGURE_RAFT, "places",
+                                       phrase_number(evaluation->arena, places), "persons",
+                                       phrase_number(evaluation->arena, persons), NULL);
 }
 
 /* ---- radio ---- */

@@ -108,16 +108,16 @@ static const char *tags_joined(const struct sheet *sheet, const struct card_warn
     return builder.at;
 }
 
-static struct style tag_line_style(void)
+static struct style tag_line_style(const struct sheet *sheet)
 {
-    return (struct style){ROLE_SOURCE_TAG, FACE_TEXT, size_rule(ROLE_SOURCE_TAG)->floor,
-                          INK_BLACK};
+    return (struct style){ROLE_SOURCE_TAG, FACE_TEXT,
+                          size_rule(sheet->paper, ROLE_SOURCE_TAG).floor, INK_BLACK};
 }
 
 /* The tag ends the last line where it has room there, else takes its own. */
 static bool tag_inline(const struct sheet *sheet, const struct paragraph *text, const char *tags)
 {
-    struct style style = tag_line_style();
+    struct style style = tag_line_style(sheet);
     return text->line_count > 0 &&
            text->lines[text->line_count - 1].width + MM(1.5) +
                    sheet_width(sheet, &style, tags) <= text->width;
@@ -126,14 +126,14 @@ static bool tag_inline(const struct sheet *sheet, const struct paragraph *text, 
 static mpt tag_line_height(const struct sheet *sheet, const struct paragraph *text,
                            const char *tags)
 {
-    const struct size_rule *rule = size_rule(ROLE_SOURCE_TAG);
-    return tag_inline(sheet, text, tags) ? 0 : rule->floor / 100 * rule->leading;
+    struct style style = tag_line_style(sheet);
+    return tag_inline(sheet, text, tags) ? 0 : line_pitch(style.role, style.size);
 }
 
 static void tag_place(struct sheet *sheet, const struct paragraph *text, const char *tags, mpt x,
                       mpt top)
 {
-    struct style style = tag_line_style();
+    struct style style = tag_line_style(sheet);
     mpt below = tag_line_height(sheet, text, tags), height = paragraph_height(text);
     mpt baseline = baseline_in(top + height, below, style.size);
     if (below == 0) {

@@ -76,14 +76,14 @@ static void ends_too_long(struct sheet *sheet, const struct ends *ends, mpt exce
 static void ends_place(struct sheet *sheet, struct area box, struct style style,
                        const struct ends *ends)
 {
-    const struct size_rule *rule = size_rule(style.role);
+    struct size_rule rule = size_rule(sheet->paper, style.role);
     struct paragraph first, last;
     mpt room = box.width - 2 * PAD - MM(4), need;
-    for (style.size = rule->aim;; style.size -= 250) {
+    for (style.size = rule.aim;; style.size -= 250) {
         first = paragraph_make(sheet, &style, ends->left, MM(2000), ends->origin);
         last = paragraph_make(sheet, &style, ends->right, MM(2000), ends->origin);
         need = line_width(&first) + line_width(&last);
-        if (need <= room || style.size <= rule->floor)
+        if (need <= room || style.size <= rule.floor)
             break;
     }
     mpt baseline = baseline_in(box.y, box.height, style.size);
@@ -150,11 +150,11 @@ static void operate_place(struct sheet *sheet, mpt size, struct area column)
 
 void panel_place(struct sheet *sheet, mpt size, const struct frame *frame)
 {
-    struct area panel = frame->panel;
+    struct area panel = frame->at[AREA_PANEL];
     struct area head = {panel.x, panel.y, panel.width, HEAD_HEIGHT};
     struct style style = {ROLE_CONTACT, FACE_BOLD, 0, INK_WHITE};
     mpt line = panel.x + SET_WIDTH;
-    contact_place(sheet, frame->contact);
+    contact_place(sheet, frame->at[AREA_CONTACT]);
     if (!sheet->card->call.given)
         return;
     sheet->block = "call";

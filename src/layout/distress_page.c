@@ -4,7 +4,6 @@
 
 #include <string.h>
 
-#define COLUMN_GAP MM(3)
 #define HEAD_HEIGHT MM(5.4)
 #define PAD MM(2.2)
 #define PAD_TOP MM(0.6)
@@ -12,11 +11,6 @@
 #define BOX_GAP MM(1.0)
 #define BOX_GAP_MOST MM(7)
 #define FRAME MM(0.7)
-
-/* Of the left column: the wider ones take the longest phrases, and names that are long to
- * spell, at the least size. */
-static const mpt left_widths[] = {MM(104), MM(105), MM(106)};
-#define LEFT_WIDTHS (sizeof left_widths / sizeof *left_widths)
 
 /* Which column a block stands in, in order from the top. */
 static const struct block_row {
@@ -130,7 +124,8 @@ static mpt section_set(struct sheet *sheet, const struct card_section *section, 
 static void section_place(struct sheet *sheet, const struct card_section *section, mpt size,
                           struct area box)
 {
-    struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(ROLE_CONTACT)->floor, INK_WHITE};
+    struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(sheet->paper, ROLE_CONTACT).floor,
+                          INK_WHITE};
     struct area head = {box.x, box.y, box.width, HEAD_HEIGHT};
     sheet->block = section->key;
     sheet_box(sheet, head, INK_BLACK, INK_NONE, 0, MM(1));
@@ -191,55 +186,53 @@ static void column_place(struct sheet *sheet, bool right, mpt size, struct area 
     }
 }
 
-struct columns { struct area left, right; };
-
-static struct columns columns_of(const struct frame *frame, mpt left)
+static struct frame frame_in_way(const struct sheet *sheet, const struct page_needs *shared,
+                                 int way)
 {
-    struct area body = frame->body;
-    return (struct columns){{body.x, body.y, left, body.height},
-                            {body.x + left + COLUMN_GAP, body.y, body.width - left - COLUMN_GAP,
-                             body.height}};
+    struct page_needs needs = *shared;
+    needs.way = way;
+    return frame_make(sheet->paper, TEMPLATE_DISTRESS, &needs);
 }
 
 /* The largest size at which both columns fit; gives what is too long at it. */
-static mpt size_find(struct sheet *sheet, const struct columns *columns, mpt *size)
+static mpt size_find(struct sheet *sheet, const struct frame *frame, mpt *size)
 {
-    const struct size_rule *rule = size_rule(ROLE_SCRIPT);
+    struct size_rule rule = size_rule(sheet->paper, ROLE_SCRIPT);
     size_t count;
     mpt over = 0;
-    for (*size = rule->aim; *size >= rule->floor; *size -= 250) {
-        mpt left = column_height(sheet, false, *size, columns->left.width, &count);
-        mpt right = column_height(sheet, true, *size, columns->right.width, &count);
-        over = (left > right ? left : right) - columns->left.height;
+    for (*size = rule.aim; *size >= rule.floor; *size -= 250) {
+        mpt left = column_height(sheet, false, *size, frame->at[AREA_LEFT].width, &count);
+        mpt right = column_height(sheet, true, *size, frame->at[AREA_RIGHT].width, &count);
+        over = (left > right ? left : right) - frame->at[AREA_LEFT].height;
         if (over <= 0)
             break;
     }
     return over;
 }
 
-/* The columns that allow the largest size; gives what is too long in the best. */
-static mpt columns_choose(struct sheet *sheet, const struct frame *frame, struct columns *best,
-                          mpt *best_size)
+/* The way whose columns allow the largest size; gives what is too long in the best. */
+static mpt way_choose(struct sheet *sheet, const struct page_needs *needs, struct frame *best,
+                      mpt *best_size)
 {
     mpt least = 0;
-    for (size_t i = 0; i < LEFT_WIDTHS; i++) {
-        struct columns columns = columns_of(frame, left_widths[i]);
-        mpt size, over = size_find(sheet, &columns, &size);
+    for (int way = 0; way < template_ways(TEMPLATE_DISTRESS); way++) {
+        struct frame frame = frame_in_way(sheet, needs, way);
+        mpt size, over = size_find(sheet, &frame, &size);
         bool better = over <= 0 ? least > 0 || size > *best_size : over < least;
-        if (i > 0 && !better)
+        if (way > 0 && !better)
             continue;
-        *best = columns;
+        *best = frame;
         *best_size = size;
         least = over;
     }
     return least;
 }
 
-bool distress_fits(struct sheet *sheet, const struct frame *frame)
+bool distress_fits(struct sheet *sheet, const struct page_needs *needs)
 {
-    struct columns columns;
+    struct frame frame;
     mpt size;
-    return columns_choose(sheet, frame, &columns, &size) <= 0;
+    return way_choose(sheet, needs, &frame, &size) <= 0;
 }
 
 /* How many lines the name takes, spelled. */
@@ -267,17 +260,17 @@ static const char *distress_remedy(const struct sheet *sheet, size_t spelling)
                        "shorter name of the boat is", spoken, spelling);
 }
 
-bool distress_place(struct sheet *sheet, const struct frame *frame)
+bool distress_place(struct sheet *sheet, const struct page_needs *needs)
 {
-    struct columns columns;
-    mpt size, over = columns_choose(sheet, frame, &columns, &size);
+    struct frame frame;
+    mpt size, over = way_choose(sheet, needs, &frame, &size);
     if (over > 0) {
-        size_t spelling = spelling_lines(sheet, size, columns.left.width);
+        size_t spelling = spelling_lines(sheet, size, frame.at[AREA_LEFT].width);
         sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over,
                        distress_remedy(sheet, spelling), "the distress card");
         return false;
     }
-    column_place(sheet, false, size, columns.left);
-    column_place(sheet, true, size, columns.right);
+    column_place(sheet, false, size, frame.at[AREA_LEFT]);
+    column_place(sheet, true, size, frame.at[AREA_RIGHT]);
     return true;
 }

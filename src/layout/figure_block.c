@@ -9,7 +9,7 @@ static struct paragraph figure_paragraph(const struct sheet *sheet,
                                          const struct card_figure *figure, mpt row_size,
                                          mpt width)
 {
-    mpt floor = size_rule(ROLE_ROW)->floor, size = row_size > floor ? floor : row_size;
+    mpt floor = size_rule(sheet->paper, ROLE_ROW).floor, size = row_size > floor ? floor : row_size;
     struct style style = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
     return paragraph_make(sheet, &style, figure->text, width, figure->origin);
 }

@@ -7,7 +7,6 @@
 #include <string.h>
 
 #define BAND_PAD MM(1.5)
-#define BOAT_WIDTH MM(60)
 
 /* The colour of the stripe, by the class that a card is of. */
 static const enum ink stripe_inks[] = {
@@ -17,7 +16,7 @@ static const enum ink stripe_inks[] = {
 /* Framed words in a strip of their own: never over other text. */
 static void strip_place(struct sheet *sheet, struct area strip)
 {
-    struct style style = {ROLE_MARK, FACE_BOLD, size_rule(ROLE_MARK)->aim, INK_BLACK};
+    struct style style = {ROLE_MARK, FACE_BOLD, size_rule(sheet->paper, ROLE_MARK).aim, INK_BLACK};
     const char *mark = sheet->card->mark;
     if (text_empty(mark))
         return;
@@ -54,11 +53,11 @@ static const char *middle_space(const char *words)
     return best;
 }
 
-/* Where a name that is long at its least size is parted; NULL: nowhere. */
+/* Where a name that is wider than `most` at its least size is parted; NULL: nowhere. */
 static const char *name_break(const struct sheet *sheet, const struct style *style,
-                              const char *name)
+                              const char *name, mpt most)
 {
-    return sheet_width(sheet, style, name) <= BOAT_WIDTH ? NULL : middle_space(name);
+    return sheet_width(sheet, style, name) <= most ? NULL : middle_space(name);
 }
 
 static mpt name_line(struct sheet *sheet, const struct style *style, mpt right, mpt baseline,
@@ -71,13 +70,14 @@ static mpt name_line(struct sheet *sheet, const struct style *style, mpt right, 
 }
 
 /* The name on one line, or its halves on two; gives their width. */
-static mpt name_place(struct sheet *sheet, const struct style *style, mpt right, mpt baseline)
+static mpt name_place(struct sheet *sheet, const struct style *style, mpt right, mpt baseline,
+                      mpt most)
 {
-    const char *name = sheet->card->boat, *part = name_break(sheet, style, name);
+    const char *name = sheet->card->boat, *part = name_break(sheet, style, name, most);
     if (part == NULL)
         return name_line(sheet, style, right, baseline, name);
     const char *first = text_format(sheet->arena, "%.*s", (int)(part - name), name);
-    mpt pitch = style->size / 100 * size_rule(ROLE_BOAT)->leading;
+    mpt pitch = line_pitch(ROLE_BOAT, style->size);
     paragraph_begin(sheet, true);
     mpt one = name_line(sheet, style, right, baseline - pitch, first);
     mpt two = name_line(sheet, style, right, baseline, part + 1);
@@ -87,26 +87,20 @@ static mpt name_place(struct sheet *sheet, const struct style *style, mpt right,
 
 static mpt boat_block_place(struct sheet *sheet, struct area band)
 {
-    struct style name = {ROLE_BOAT, FACE_BOLD, size_rule(ROLE_BOAT)->aim, INK_WHITE};
-    struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(ROLE_BOAT)->floor, INK_WHITE};
+    struct style name = {ROLE_BOAT, FACE_BOLD, 0, INK_WHITE};
+    struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(sheet->paper, ROLE_BOAT).floor,
+                           INK_WHITE};
     const struct card *card = sheet->card;
     mpt right = band.x + band.width - MM(3);
-    while (name.size > number.size && sheet_width(sheet, &name, card->boat) > BOAT_WIDTH)
-        name.size -= 250;
+    mpt most = part_of(PART_OF_BAND_BOAT, band.width);
+    style_fit(sheet, &name, card->boat, most);
     mpt number_width = sheet_width(sheet, &number, card->number_text);
-    mpt name_width = name_place(sheet, &name, right, band.y + MM(10));
-    sheet_text(sheet, &number, right - number_width, band.y + MM(16), card->number_text,
+    mpt name_width = name_place(sheet, &name, right,
+                                band.y + part_of(PART_OF_BAND_NAME, band.height), most);
+    sheet_text(sheet, &number, right - number_width,
+               band.y + part_of(PART_OF_BAND_NUMBER, band.height), card->number_text,
                strlen(card->number_text), card->origin);
     return name_width > number_width ? name_width : number_width;
-}
-
-static mpt title_size(const struct sheet *sheet, struct style *style, const char *text, mpt width)
-{
-    const struct size_rule *rule = size_rule(ROLE_TITLE);
-    for (style->size = rule->aim; style->size > rule->floor; style->size -= 250)
-        if (sheet_width(sheet, style, text) <= width)
-            break;
-    return sheet_width(sheet, style, text);
 }
 
 static void title_line(struct sheet *sheet, const struct style *style, struct area area,
@@ -128,23 +122,25 @@ static const char *title_break(const char *title)
 
 /* The head of a plan has letters of 60 % of 7 % of the shorter side (ISO 23601), or two
  * lines. */
-static bool line_is_tall(const struct sheet *sheet, mpt size, mpt shorter_side)
+static bool line_is_tall(const struct sheet *sheet, mpt size)
 {
-    return sheet->card->safety == NULL || size * 711 / 1000 >= shorter_side * 7 / 100 * 60 / 100;
+    const struct paper *paper = sheet->paper;
+    mpt shorter = paper->width < paper->height ? paper->width : paper->height;
+    return sheet->card->safety == NULL || size * 711 / 1000 >= shorter * 7 / 100 * 60 / 100;
 }
 
 /* On one line if its capitals can be 8 mm or more there; else on two. */
-static void title_place(struct sheet *sheet, struct area area, mpt shorter_side)
+static void title_place(struct sheet *sheet, struct area area)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
     const char *title = sheet->card->title, *part = title_break(title);
-    mpt width = title_size(sheet, &style, title, area.width);
-    if ((width <= area.width && line_is_tall(sheet, style.size, shorter_side)) || part == NULL) {
+    mpt width = style_fit(sheet, &style, title, area.width);
+    if ((width <= area.width && line_is_tall(sheet, style.size)) || part == NULL) {
         title_line(sheet, &style, area, baseline_in(area.y, area.height, style.size), title,
                    strlen(title));
         return;
     }
-    style.size = size_rule(ROLE_TITLE)->floor;
+    style.size = size_rule(sheet->paper, ROLE_TITLE).floor;
     mpt capital = style.size * 711 / 1000, gap = MM(2.8);
     mpt top = area.y + (area.height - 2 * capital - gap) / 2;
     paragraph_begin(sheet, true);
@@ -155,7 +151,7 @@ static void title_place(struct sheet *sheet, struct area area, mpt shorter_side)
 
 static void band_place(struct sheet *sheet, const struct frame *frame)
 {
-    struct area band = frame->band;
+    struct area band = frame->at[AREA_BAND];
     promise(sheet->card->stripe >= SIGN_FIRE && sheet->card->stripe <= SIGN_WARNING);
     sheet->block = "title";
     sheet_box(sheet, band, INK_BLACK, INK_NONE, 0, MM(1.5));
@@ -163,9 +159,9 @@ static void band_place(struct sheet *sheet, const struct frame *frame)
     mpt left = band.height + MM(2);
     mpt boat_width = boat_block_place(sheet, band);
     title_place(sheet, (struct area){band.x + left, band.y,
-                                     band.width - left - boat_width - MM(6), band.height},
-                frame->paper.width);
-    sheet_box(sheet, frame->stripe, stripe_inks[sheet->card->stripe], INK_BLACK, MM(0.35), 0);
+                                     band.width - left - boat_width - MM(6), band.height});
+    sheet_box(sheet, frame->at[AREA_STRIPE], stripe_inks[sheet->card->stripe], INK_BLACK,
+              MM(0.35), 0);
 }
 
 static struct paragraph when_paragraph(const struct sheet *sheet, mpt size, mpt width)
@@ -186,22 +182,20 @@ mpt when_height(const struct sheet *sheet, mpt size, mpt width)
 
 static void when_place(struct sheet *sheet, const struct frame *frame, mpt size)
 {
-    struct paragraph paragraph = when_paragraph(sheet, size, frame->when.width);
+    struct paragraph paragraph = when_paragraph(sheet, size, frame->at[AREA_WHEN].width);
     sheet->block = "signs";
-    paragraph_place(sheet, &paragraph, frame->when.x, frame->when.y);
+    paragraph_place(sheet, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
 
 static void call_line_place(struct sheet *sheet, const struct frame *frame)
 {
-    struct style style = {ROLE_CALL_LINE, FACE_BOLD, size_rule(ROLE_CALL_LINE)->aim, INK_WHITE};
+    struct style style = {ROLE_CALL_LINE, FACE_BOLD, 0, INK_WHITE};
     const char *text = sheet->card->call_line;
-    struct area bar = frame->call_line;
+    struct area bar = frame->at[AREA_CALL_LINE];
     if (text_empty(text))
         return;
     sheet->block = "call line";
-    while (style.size > size_rule(ROLE_CALL_LINE)->floor &&
-           sheet_width(sheet, &style, text) > bar.width - MM(6))
-        style.size -= 250;
+    style_fit(sheet, &style, text, bar.width - MM(6));
     sheet_box(sheet, bar, INK_BLACK, INK_NONE, 0, MM(1));
     mpt width = sheet_text(sheet, &style, bar.x + MM(3), baseline_in(bar.y, bar.height, style.size),
                            text, strlen(text), sheet->card->origin);
@@ -212,7 +206,7 @@ static void call_line_place(struct sheet *sheet, const struct frame *frame)
 
 void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size)
 {
-    strip_place(sheet, frame->strip_head);
+    strip_place(sheet, frame->at[AREA_STRIP_HEAD]);
     band_place(sheet, frame);
     when_place(sheet, frame, when_size);
     call_line_place(sheet, frame);
@@ -223,7 +217,8 @@ void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size)
 static void footer_text(struct sheet *sheet, struct area area, int line, const char *text,
                         bool right)
 {
-    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(ROLE_FOOTER)->floor, INK_BLACK};
+    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(sheet->paper, ROLE_FOOTER).floor,
+                          INK_BLACK};
     mpt pitch = area.height / 2, width = sheet_width(sheet, &style, text);
     mpt x = right ? area.x + area.width - width : area.x;
     sheet_text(sheet, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
@@ -237,8 +232,9 @@ static void footer_text(struct sheet *sheet, struct area area, int line, const c
 static void code_line_place(struct sheet *sheet, struct area area)
 {
     const struct card *card = sheet->card;
-    struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(ROLE_FOOTER)->floor, INK_BLACK};
-    struct style code = {ROLE_CODE, FACE_CODE, size_rule(ROLE_CODE)->floor, INK_BLACK};
+    struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(sheet->paper, ROLE_FOOTER).floor,
+                          INK_BLACK};
+    struct style code = {ROLE_CODE, FACE_CODE, size_rule(sheet->paper, ROLE_CODE).floor, INK_BLACK};
     const char *before = text_format(sheet->arena, "%s ", card->code_word);
     const char *after = text_format(sheet->arena, " · %s", card->printed);
     mpt width = sheet_width(sheet, &words, before) + sheet_width(sheet, &code, card->code) +
@@ -252,8 +248,8 @@ static void code_line_place(struct sheet *sheet, struct area area)
 
 void foot_place(struct sheet *sheet, const struct frame *frame)
 {
-    struct area left = frame->footer, right = frame->footer;
-    left.width = frame->footer.width * 56 / 100;
+    struct area left = frame->at[AREA_FOOTER], right = frame->at[AREA_FOOTER];
+    left.width = part_of(PART_OF_FOOTER_LEFT, frame->at[AREA_FOOTER].width);
     right.x += left.width + MM(2);
     right.width -= left.width + MM(2);
     sheet->block = "footer";
@@ -261,5 +257,5 @@ void foot_place(struct sheet *sheet, const struct frame *frame)
     footer_text(sheet, left, 1, sheet->card->footer_left[1], false);
     code_line_place(sheet, right);
     footer_text(sheet, right, 1, sheet->card->footer_right, true);
-    strip_place(sheet, frame->strip_foot);
+    strip_place(sheet, frame->at[AREA_STRIP_FOOT]);
 }

@@ -22,7 +22,7 @@ static struct style label_style(enum face_role face, mpt size, enum ink ink)
 
 static mpt line_height(mpt size)
 {
-    return size / 100 * size_rule(ROLE_ROW)->leading;
+    return line_pitch(ROLE_ROW, size);
 }
 
 /* Below what reaches under the line, as p and y do. */
@@ -123,7 +123,7 @@ static struct row_plan row_plan(const struct sheet *sheet, const struct plan_row
 static void row_sign_place(struct sheet *sheet, const struct plan_row *row, mpt x, mpt top)
 {
     gear_sign_place(sheet, (struct area){x, top, SIGN_SIDE, SIGN_SIDE}, row->kind,
-                    size_rule(ROLE_PLAN_TAG)->aim, NULL, row->origin);
+                    size_rule(sheet->paper, ROLE_PLAN_TAG).aim, NULL, row->origin);
 }
 
 static void chips_place(struct sheet *sheet, const struct plan_row *row, enum level level,

@@ -3,14 +3,7 @@
 #define MAYDECK_LAYOUT_ROOM_H
 
 #include "layout.h"
-
-/* ---- sizes.c: the one table of sizes ---- */
-
-struct size_rule {
-    mpt floor, aim;
-    int leading;          /* hundredths of the size */
-};
-const struct size_rule *size_rule(enum page_role role);
+#include "template.h"
 
 /* ---- sheet.c: a page being made ---- */
 
@@ -19,6 +12,7 @@ struct sheet {
     struct arena *arena;
     struct problems *problems;
     const struct card *card;
+    const struct paper *paper;
     const char *block;            /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
     struct page_item *items;
@@ -58,6 +52,15 @@ void sheet_part(struct sheet *sheet, enum page_part part);
 
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);
+
+/* The largest size from aim to floor of a rule at which it fits, in steps; else the floor.
+ * `fits` answers for a size; `of` is what it was given to know. */
+mpt size_that_fits(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt size), void *of);
+
+/* Gives the style the largest size of its role at which the text is not wider than that, or
+ * its floor; gives the width that the text has. */
+#define SIZE_STEP 250
+mpt style_fit(const struct sheet *sheet, struct style *style, const char *text, mpt width);
 
 /* Tenths of a millimetre, rounded up: "0.4". */
 const char *mm_text(struct arena *arena, mpt length);
@@ -118,17 +121,6 @@ void paragraph_end(struct sheet *sheet, bool last);
 mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line, mpt x,
                mpt baseline);
 
-/* ---- frame.c: where the blocks stand ---- */
-
-struct frame {
-    struct area paper, safe;
-    struct area strip_head, band, stripe, when, call_line, body, contact, panel, footer,
-        strip_foot;
-    struct area left, right;      /* the body's two columns */
-};
-/* `marked`: some card of the set carries a mark, so all leave room for it. */
-struct frame frame_make(mpt when_height, mpt panel_height, bool marked);
-
 /* ---- blocks ---- */
 
 void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size);
@@ -153,11 +145,15 @@ bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width);
 
 void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area column);
 
+/* steps_budget.c: false, with a problem, where a card has more steps or rows than it may. */
+bool budget_kept(struct sheet *sheet);
+
+/* What makes the steps shorter. */
+const char *steps_remedy(const struct sheet *sheet);
+
 mpt boxes_height(const struct sheet *sheet, mpt size, mpt width);
 void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top);
 
-#define PLAN_FLOOR MM(34)
-#define PLAN_AIM MM(70)
 void plan_place(struct sheet *sheet, struct area area);
 
 mpt panel_height(const struct sheet *sheet, mpt size, mpt width);
@@ -173,14 +169,15 @@ mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struc
                bool measure_only);
 
 /* ---- distress_page.c ---- */
-bool distress_fits(struct sheet *sheet, const struct frame *frame);
-bool distress_place(struct sheet *sheet, const struct frame *frame);
+/* `needs`: what the set shares; the way its columns are laid out in is found here. */
+bool distress_fits(struct sheet *sheet, const struct page_needs *needs);
+bool distress_place(struct sheet *sheet, const struct page_needs *needs);
 
 /* ---- safety_page.c ---- */
 
 /* false, with problems, when its gear is too much for a page. It shares no height with the other
  * cards but that of the head and the footer. */
-bool safety_place(struct sheet *sheet, const struct frame *frame);
+bool safety_place(struct sheet *sheet, const struct page_needs *needs);
 
 /* ---- hull.c: the boat's outline ---- */
 

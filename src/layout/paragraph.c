@@ -272,7 +272,7 @@ struct paragraph paragraph_make(const struct sheet *sheet, const struct style *s
                                 const char *text, mpt width, struct place origin)
 {
     struct paragraph paragraph = {.style = *style, .width = width, .origin = origin};
-    paragraph.line_height = (style->size * size_rule(style->role)->leading + 99) / 100;
+    paragraph.line_height = (style->size * size_rule(sheet->paper, style->role).leading + 99) / 100;
     paragraph.space = run_width(sheet->faces, style->face, style->size, " ", 1, NULL);
     paragraph.pieces = pieces_parse(sheet, style, text, &paragraph.piece_count);
     paragraph_break(&paragraph, sheet->arena);

@@ -13,9 +13,10 @@
 #define DRIFT_AIM MM(9)
 #define WIDENINGS 5
 
-static struct style label_style(enum ink ink)
+static struct style label_style(const struct sheet *sheet)
 {
-    return (struct style){ROLE_PLAN_LABEL, FACE_TEXT, size_rule(ROLE_PLAN_LABEL)->floor, ink};
+    return (struct style){ROLE_PLAN_LABEL, FACE_TEXT,
+                          size_rule(sheet->paper, ROLE_PLAN_LABEL).floor, INK_BLACK};
 }
 
 static struct style tag_style(mpt size)
@@ -113,11 +114,11 @@ static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
 {
     static const int widenings[2][WIDENINGS] = {{130, 150, 170, 190, 210},
                                                 {125, 140, 155, 170, 180}};
-    const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
+    struct size_rule rule = size_rule(sheet->paper, ROLE_PLAN_TAG);
     const int *wide = widenings[sheet->card->boat_record->catamaran ? 1 : 0];
-    struct plan_trial best = plan_try(sheet, area, wide[0], rule->aim);
+    struct plan_trial best = plan_try(sheet, area, wide[0], rule.aim);
     for (size_t i = 0; i < 2 * WIDENINGS; i++) {
-        mpt size = i % 2 == 0 ? rule->aim : rule->floor;
+        mpt size = i % 2 == 0 ? rule.aim : rule.floor;
         struct plan_trial trial = plan_try(sheet, area, wide[i / 2], size);
         if (trial_better(&trial, &best))
             best = trial;
@@ -133,7 +134,7 @@ static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
 static mpt word_place(struct sheet *sheet, enum face_role face, mpt x, mpt baseline,
                       enum plan_word word)
 {
-    struct style style = label_style(INK_BLACK);
+    struct style style = label_style(sheet);
     const char *text = sheet->card->plan_words[word];
     style.face = face;
     return x + sheet_text(sheet, &style, x, baseline, text, strlen(text), sheet->card->origin);
@@ -141,7 +142,7 @@ static mpt word_place(struct sheet *sheet, enum face_role face, mpt x, mpt basel
 
 static mpt word_width(const struct sheet *sheet, enum face_role face, enum plan_word word)
 {
-    struct style style = label_style(INK_BLACK);
+    struct style style = label_style(sheet);
     style.face = face;
     return sheet_width(sheet, &style, sheet->card->plan_words[word]);
 }
@@ -149,7 +150,7 @@ static mpt word_width(const struct sheet *sheet, enum face_role face, enum plan_
 /* PORT left ... BOW ... right STARB'D, in words on both sides. */
 static void head_words_place(struct sheet *sheet, struct area area)
 {
-    mpt size = size_rule(ROLE_PLAN_LABEL)->floor, gap = MM(1);
+    mpt size = size_rule(sheet->paper, ROLE_PLAN_LABEL).floor, gap = MM(1);
     mpt baseline = baseline_in(area.y, HEAD_HEIGHT - MM(0.8), size);
     mpt bow = area.x + (area.width - word_width(sheet, FACE_BOLD, PLAN_BOW)) / 2;
     mpt right = area.x + area.width - word_width(sheet, FACE_BOLD, PLAN_STARBOARD) - gap -
@@ -165,7 +166,7 @@ static void head_words_place(struct sheet *sheet, struct area area)
 static void legend_place(struct sheet *sheet, struct area area)
 {
     mpt y = area.y + area.height - LEGEND_HEIGHT, mark = MM(2.6), gap = MM(1.2);
-    mpt size = size_rule(ROLE_PLAN_LABEL)->floor;
+    mpt size = size_rule(sheet->paper, ROLE_PLAN_LABEL).floor;
     mpt baseline = baseline_in(y + MM(1), LEGEND_HEIGHT - MM(1), size);
     mpt mark_top = y + MM(1) + (LEGEND_HEIGHT - MM(1) - mark) / 2, x = area.x;
     sheet_box(sheet, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);

@@ -3,11 +3,6 @@
 #include "safety.h"
 #include "zone_names.h"
 
-#define SIDE_COLUMN MM(60)
-#define WIDE_COLUMN MM(72)       /* where labels have no room else: the boat is narrower */
-#define GUTTER MM(4.5)
-#define HEAD_HEIGHT MM(6.2)
-#define LEGEND_HEIGHT MM(7.4)
 #define LABEL_GAP MM(2)
 #define LABEL_GAP_LEAST MM(0.5)
 #define CLEARANCE MM(0.5)
@@ -15,12 +10,12 @@
 #define BAR_LINE MM(0.35)
 #define LEADER MM(0.5)
 #define HALO MM(1.5)
-#define SIZE_STEP 500
+#define LABEL_SIZE_STEP 500
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* Where the blocks of this page stand, and what was found for it. */
 struct safety_page {
-    struct area whole, head, left, middle, right, legend, sources;
+    struct frame frame;
     mpt size;                    /* of the labels' type */
     struct hull_view view;
     struct tag_group *groups;
@@ -36,8 +31,8 @@ struct safety_page {
 
 static struct paragraph sources_words(const struct sheet *sheet, mpt width)
 {
-    struct style style = {ROLE_SOURCE_TAG, FACE_TEXT, size_rule(ROLE_SOURCE_TAG)->floor,
-                          INK_BLACK};
+    struct style style = {ROLE_SOURCE_TAG, FACE_TEXT,
+                          size_rule(sheet->paper, ROLE_SOURCE_TAG).floor, INK_BLACK};
     return paragraph_make(sheet, &style, sheet->card->safety->sources, width,
                           sheet->card->origin);
 }
@@ -47,26 +42,16 @@ static mpt sources_height(const struct sheet *sheet, mpt width)
     if (text_empty(sheet->card->safety->sources))
         return 0;
     struct paragraph words = sources_words(sheet, width);
-    return paragraph_height(&words) + MM(1);
+    return paragraph_height(&words);
 }
 
-/* Between the line that all cards have on top and the footer: no call panel. */
-static struct safety_page page_make(const struct sheet *sheet, const struct frame *frame,
-                                    mpt column)
+static struct frame frame_in_way(const struct sheet *sheet, const struct page_needs *shared,
+                                 int way)
 {
-    struct area whole = {frame->body.x, frame->body.y, frame->body.width,
-                         frame->footer.y - MM(1) - frame->body.y};
-    mpt sources = sources_height(sheet, whole.width), foot = whole.y + whole.height;
-    mpt tall = whole.height - HEAD_HEIGHT - LEGEND_HEIGHT - sources - MM(1);
-    mpt top = whole.y + HEAD_HEIGHT;
-    return (struct safety_page){
-        .whole = whole, .head = {whole.x, whole.y, whole.width, HEAD_HEIGHT},
-        .left = {whole.x, top, column, tall},
-        .right = {whole.x + whole.width - column, top, column, tall},
-        .middle = {whole.x + column + GUTTER, top, whole.width - 2 * column - 2 * GUTTER,
-                   tall - MM(2)},
-        .legend = {whole.x, foot - sources - LEGEND_HEIGHT, whole.width, LEGEND_HEIGHT},
-        .sources = {whole.x, foot - sources + MM(1), whole.width, sources}};
+    struct page_needs needs = *shared;
+    needs.way = way;
+    needs.height[AREA_SOURCES] = sources_height(sheet, safe_width(sheet->paper));
+    return frame_make(sheet->paper, TEMPLATE_SAFETY_PLAN, &needs);
 }
 
 /* ---- fitting ---- */
@@ -97,7 +82,8 @@ static struct label label_of(const struct safety_page *page, size_t group, mpt h
 /* Up to the bars of their labels. */
 static struct label_columns columns_make(const struct safety_page *page, mpt gap)
 {
-    struct label_columns columns = {page->left, page->right, gap, CLEARANCE, page->own_side};
+    struct label_columns columns = {page->frame.at[AREA_LEFT], page->frame.at[AREA_RIGHT], gap,
+                                    CLEARANCE, page->own_side};
     columns.left.width += BAR;
     columns.right.x -= BAR;
     columns.right.width += BAR;
@@ -107,14 +93,14 @@ static struct label_columns columns_make(const struct safety_page *page, mpt gap
 static void labels_measure(const struct sheet *sheet, struct safety_page *page)
 {
     const struct safety_plan *safety = sheet->card->safety;
+    mpt width = page->frame.at[AREA_LEFT].width;
     page->label_count = 0;
     for (size_t i = 0; i < safety->place_count; i++)
         page->labels[page->label_count++] =
-            label_of(page, i, label_height(sheet, &safety->places[i], page->size,
-                                           page->left.width));
+            label_of(page, i, label_height(sheet, &safety->places[i], page->size, width));
     if (safety->here_given && page->groups[safety->place_count].found)
         page->labels[page->label_count++] =
-            label_of(page, safety->place_count, here_height(sheet, page->size, page->left.width));
+            label_of(page, safety->place_count, here_height(sheet, page->size, width));
 }
 
 static void labels_try(const struct sheet *sheet, struct safety_page *page, mpt size, mpt gap)
@@ -130,9 +116,9 @@ static void labels_try(const struct sheet *sheet, struct safety_page *page, mpt 
  * type fits but leaders cannot be led, smaller type may leave them room. */
 static void labels_fit(const struct sheet *sheet, struct safety_page *page)
 {
-    const struct size_rule *rule = size_rule(ROLE_ROW);
+    struct size_rule rule = size_rule(sheet->paper, ROLE_ROW);
     mpt keyed = 0;
-    for (mpt size = rule->aim; size >= rule->floor; size -= SIZE_STEP) {
+    for (mpt size = rule.aim; size >= rule.floor; size -= LABEL_SIZE_STEP) {
         labels_try(sheet, page, size, LABEL_GAP);
         if (page->found != LABELS_LED)
             labels_try(sheet, page, size, LABEL_GAP_LEAST);
@@ -145,25 +131,28 @@ static void labels_fit(const struct sheet *sheet, struct safety_page *page)
         labels_try(sheet, page, keyed, LABEL_GAP_LEAST);
 }
 
+/* The columns of labels: see the template. */
+enum { USUAL, WIDE };
+
 /* Ways to draw the page, the best first. All tags on the plan if leaders can be led
  * past them; else one mark stands for the tags of a place with many, its label
  * lists them; else a label may stand on the other side of the boat; else labels have more
  * room and the boat less. Where even that fails the tags on the plan are the key to labels
  * without leaders. */
-static const struct way { size_t most; bool own_side; mpt column; } ways[] = {
-    {CHIPS_ALL, true, SIDE_COLUMN}, {3, true, SIDE_COLUMN}, {1, true, SIDE_COLUMN},
-    {0, true, SIDE_COLUMN}, {CHIPS_ALL, false, SIDE_COLUMN}, {0, false, SIDE_COLUMN},
-    {CHIPS_ALL, true, WIDE_COLUMN}, {0, true, WIDE_COLUMN}, {0, false, WIDE_COLUMN}};
+static const struct way { size_t most; bool own_side; int columns; } ways[] = {
+    {CHIPS_ALL, true, USUAL}, {3, true, USUAL}, {1, true, USUAL}, {0, true, USUAL},
+    {CHIPS_ALL, false, USUAL}, {0, false, USUAL}, {CHIPS_ALL, true, WIDE}, {0, true, WIDE},
+    {0, false, WIDE}};
 #define WAYS (sizeof ways / sizeof *ways)
 #define WAYS_OWN_SIDE 4u          /* the others only where none of these has leaders */
 
 /* Labels take time: not for tags no better placed than those that have leaders already. */
-static struct safety_page way_try(struct sheet *sheet, const struct frame *frame,
+static struct safety_page way_try(struct sheet *sheet, const struct page_needs *needs,
                                   const struct way *way, const struct safety_page *best)
 {
     const struct safety_plan *safety = sheet->card->safety;
-    struct safety_page page = page_make(sheet, frame, way->column);
-    page.view = view_make(sheet, page.middle);
+    struct safety_page page = {.frame = frame_in_way(sheet, needs, way->columns)};
+    page.view = view_make(sheet, page.frame.at[AREA_MIDDLE]);
     page.labels = arena_array(sheet->arena, safety->place_count + 1, sizeof *page.labels);
     page.own_side = way->own_side;
     page.groups = tag_groups_find(sheet, &page.view, way->most, &page.groups_placed);
@@ -194,13 +183,13 @@ static bool page_is_good(const struct sheet *sheet, const struct safety_page *pa
            page->groups_placed == sheet->card->safety->place_count;
 }
 
-static struct safety_page page_fit(struct sheet *sheet, const struct frame *frame)
+static struct safety_page page_fit(struct sheet *sheet, const struct page_needs *needs)
 {
-    struct safety_page best = way_try(sheet, frame, &ways[0], NULL);
+    struct safety_page best = way_try(sheet, needs, &ways[0], NULL);
     for (size_t i = 1; i < WAYS && !page_is_good(sheet, &best); i++) {
         if (i >= WAYS_OWN_SIDE && best.found == LABELS_LED)
             break;
-        struct safety_page page = way_try(sheet, frame, &ways[i], &best);
+        struct safety_page page = way_try(sheet, needs, &ways[i], &best);
         if (page_better(&page, &best))
             best = page;
     }
@@ -229,7 +218,7 @@ static struct cuts cuts_of(const struct sheet *sheet, const struct safety_page *
     for (size_t i = 0; i < safety->place_count; i++)
         for (size_t r = 0; r < safety->places[i].row_count; r++) {
             const struct plan_row *row = &safety->places[i].rows[r];
-            mpt cut = label_row_cut(sheet, row, page->size, page->left.width);
+            mpt cut = label_row_cut(sheet, row, page->size, page->frame.at[AREA_LEFT].width);
             if (cut <= 0)
                 continue;
             cuts.count++;
@@ -354,7 +343,7 @@ static void bars_place(struct sheet *sheet, const struct safety_page *page)
 static void column_labels_place(struct sheet *sheet, const struct safety_page *page, bool right)
 {
     const struct safety_plan *safety = sheet->card->safety;
-    struct area area = right ? page->right : page->left;
+    struct area area = right ? page->frame.at[AREA_RIGHT] : page->frame.at[AREA_LEFT];
     mpt done = -1;
     for (size_t n = 0; n < page->label_count; n++) {
         size_t next = page->label_count;
@@ -375,21 +364,21 @@ static void column_labels_place(struct sheet *sheet, const struct safety_page *p
 static void page_place(struct sheet *sheet, const struct safety_page *page)
 {
     sheet->block = "plan";
-    safety_head_place(sheet, page->head);
+    safety_head_place(sheet, page->frame.at[AREA_PLAN_HEAD]);
     boat_place(sheet, page);
     column_labels_place(sheet, page, false);
     column_labels_place(sheet, page, true);
     bars_place(sheet, page);
-    safety_legend_place(sheet, page->legend);
-    sources_place(sheet, page->sources);
+    safety_legend_place(sheet, page->frame.at[AREA_LEGEND]);
+    sources_place(sheet, page->frame.at[AREA_SOURCES]);
 }
 
 /* Trials take much memory: it is given back when the page stands. */
-bool safety_place(struct sheet *sheet, const struct frame *frame)
+bool safety_place(struct sheet *sheet, const struct page_needs *needs)
 {
     struct sheet trial = *sheet;
     trial.arena = arena_new(SCRATCH_LIMIT);
-    struct safety_page page = page_fit(&trial, frame);
+    struct safety_page page = page_fit(&trial, needs);
     bool fits = page.found != LABELS_NO_ROOM && groups_told(sheet, &page);
     if (page.found == LABELS_NO_ROOM)
         labels_told(sheet, &page);

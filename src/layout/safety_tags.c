@@ -161,12 +161,12 @@ struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *v
                                   size_t most, size_t *placed)
 {
     size_t room = sheet->card->safety->place_count + 1;
-    const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
+    struct size_rule rule = size_rule(sheet->paper, ROLE_PLAN_TAG);
     struct tag_group *aim = arena_array(sheet->arena, room, sizeof *aim);
     struct tag_group *least = arena_array(sheet->arena, room, sizeof *least);
     mpt aim_drift, least_drift;
-    size_t aim_placed = groups_at(sheet, view, rule->aim, most, aim, &aim_drift);
-    size_t least_placed = groups_at(sheet, view, rule->floor, most, least, &least_drift);
+    size_t aim_placed = groups_at(sheet, view, rule.aim, most, aim, &aim_drift);
+    size_t least_placed = groups_at(sheet, view, rule.floor, most, least, &least_drift);
     bool small = least_placed > aim_placed ||
                  (least_placed == aim_placed && least_drift + MM(4) < aim_drift);
     *placed = small ? least_placed : aim_placed;

@@ -24,7 +24,8 @@ static void arrow_place(struct sheet *sheet, struct point foot)
 void safety_head_place(struct sheet *sheet, struct area head)
 {
     const char *const *words = sheet->card->plan_words;
-    mpt size = size_rule(ROLE_ROW)->floor, baseline = baseline_in(head.y, head.height, size);
+    mpt size = size_rule(sheet->paper, ROLE_ROW).floor;
+    mpt baseline = baseline_in(head.y, head.height, size);
     struct style bold = {ROLE_ROW, FACE_BOLD, size, INK_BLACK};
     struct style plain = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
     mpt right = head.x + head.width, centre = head.x + head.width / 2, gap = MM(1.4);
@@ -65,7 +66,7 @@ static mpt class_place(struct sheet *sheet, struct style style, mpt x, struct ar
 void safety_legend_place(struct sheet *sheet, struct area area)
 {
     const struct safety_plan *safety = sheet->card->safety;
-    struct style style = {ROLE_ROW, FACE_TEXT, size_rule(ROLE_ROW)->floor, INK_BLACK};
+    struct style style = {ROLE_ROW, FACE_TEXT, size_rule(sheet->paper, ROLE_ROW).floor, INK_BLACK};
     mpt x = area.x;
     sheet->block = "legend";
     if (safety->part != PLAN_PART_BELOW)

@@ -106,7 +106,7 @@ static struct paragraph phrase_break(struct sheet *sheet, const struct phrase *p
 {
     struct paragraph paragraph = {.style = script_style(FACE_TEXT, size), .width = width,
                                   .pieces = phrase->pieces, .piece_count = phrase->count};
-    paragraph.line_height = size / 100 * size_rule(ROLE_SCRIPT)->leading;
+    paragraph.line_height = line_pitch(ROLE_SCRIPT, size);
     paragraph.space = run_width(sheet->faces, FACE_TEXT, size, " ", 1, NULL);
     paragraph.origin = sheet->card->boat_record->facts.name.place;
     paragraph_break(&paragraph, sheet->arena);

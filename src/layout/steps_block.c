@@ -81,7 +81,7 @@ static void row_place(struct sheet *sheet, const struct card_row *row, mpt size,
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     struct area sign = {x + SIGN_AT, top + (pitch - SIGN_SIDE) / 2, SIGN_SIDE, SIGN_SIDE};
     mpt baseline = baseline_in(top, pitch, size), at = x + INDENT;
-    gear_sign_place(sheet, sign, row->kind, size_rule(ROLE_PLAN_TAG)->floor,
+    gear_sign_place(sheet, sign, row->kind, size_rule(sheet->paper, ROLE_PLAN_TAG).floor,
                     row->tag_count > 0 ? row->tags[0] : "?", row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
         row_tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
@@ -97,7 +97,7 @@ static void row_place(struct sheet *sheet, const struct card_row *row, mpt size,
 
 static mpt headline_height(mpt size)
 {
-    return size / 100 * size_rule(ROLE_HEADLINE)->leading;
+    return line_pitch(ROLE_HEADLINE, size);
 }
 
 /* ---- what kills there ---- */
@@ -223,7 +223,7 @@ static void headline_place(struct sheet *sheet, const struct card_step *step, mp
 {
     mpt height = headline_height(size), disc = size;
     struct style style = headline_style(size);
-    mpt floor = size_rule(ROLE_NUMBER)->floor, digit = size * 76 / 100;
+    mpt floor = size_rule(sheet->paper, ROLE_NUMBER).floor, digit = size * 76 / 100;
     struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
     const char *digits = text_format(sheet->arena, "%d", step->number);
     mpt left = x + SIGN_AT + (SIGN_SIDE - disc) / 2;

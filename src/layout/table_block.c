@@ -7,15 +7,15 @@
 #define CELL_START MM(1.2)     /* from the tag to the words */
 #define CELL_END MM(1.5)       /* from them to the next column */
 
-static mpt table_size(mpt row_size)
+static mpt table_size(const struct sheet *sheet, mpt row_size)
 {
-    const struct size_rule *rule = size_rule(ROLE_TABLE);
-    return row_size > rule->aim ? rule->aim : row_size;
+    mpt aim = size_rule(sheet->paper, ROLE_TABLE).aim;
+    return row_size > aim ? aim : row_size;
 }
 
-static mpt table_pitch(mpt row_size)
+static mpt table_pitch(mpt size)
 {
-    return table_size(row_size) / 100 * size_rule(ROLE_TABLE)->leading;
+    return line_pitch(ROLE_TABLE, size);
 }
 
 static mpt table_tag(const struct sheet *sheet, const struct card_step *step, mpt size)
@@ -96,7 +96,7 @@ static void line_pass(const struct sheet *sheet, const struct table_row *line, m
 mpt table_height(const struct sheet *sheet, const struct card_step *step, mpt row_size,
                  mpt width)
 {
-    mpt size = table_size(row_size), room = cell_room(table_tag(sheet, step, size), width);
+    mpt size = table_size(sheet, row_size), room = cell_room(table_tag(sheet, step, size), width);
     struct tops tops = {{table_pitch(size), table_pitch(size)}};
     for (size_t i = 0; i < step->table_count; i++)
         line_pass(sheet, &step->table[i], size, room, &tops);
@@ -112,7 +112,7 @@ static mpt cell_excess(const struct sheet *sheet, const struct table_cell *cell,
 mpt table_excess(const struct sheet *sheet, const struct card_step *step, mpt row_size,
                  mpt width, struct place *at)
 {
-    mpt size = table_size(row_size), excess = -width;
+    mpt size = table_size(sheet, row_size), excess = -width;
     mpt room = cell_room(table_tag(sheet, step, size), width);
     for (size_t i = 0; i < step->table_count; i++)
         for (size_t c = 0; c < TABLE_CELLS; c++) {
@@ -127,7 +127,7 @@ mpt table_excess(const struct sheet *sheet, const struct card_step *step, mpt ro
 
 bool table_tell(struct sheet *sheet, const struct card_step *step, mpt row_size, mpt width)
 {
-    mpt size = table_size(row_size), room = cell_room(table_tag(sheet, step, size), width);
+    mpt size = table_size(sheet, row_size), room = cell_room(table_tag(sheet, step, size), width);
     bool told = false;
     for (size_t i = 0; i < step->table_count; i++)
         for (size_t c = 0; c < TABLE_CELLS; c++) {
@@ -145,7 +145,7 @@ static void table_head_place(struct sheet *sheet, const struct card_step *step, 
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     mpt half = width / (mpt)TABLE_CELLS, baseline = baseline_in(top, table_pitch(size), size);
     struct area sign = {x - INDENT + SIGN_AT, top + MM(0.6), SIGN_SIDE, SIGN_SIDE};
-    gear_sign_place(sheet, sign, step->table_kind, size_rule(ROLE_PLAN_TAG)->aim, NULL,
+    gear_sign_place(sheet, sign, step->table_kind, size_rule(sheet->paper, ROLE_PLAN_TAG).aim, NULL,
                     step->headline.origin);
     mpt at = x;
     at += sheet_text(sheet, &bold, at, baseline, step->table_heads[0],
@@ -186,7 +186,7 @@ static void subhead_place(struct sheet *sheet, const struct card_step *step, con
 void table_place(struct sheet *sheet, const struct card_step *step, mpt row_size, mpt x,
                  mpt top, mpt width)
 {
-    mpt size = table_size(row_size), tag = table_tag(sheet, step, size);
+    mpt size = table_size(sheet, row_size), tag = table_tag(sheet, step, size);
     mpt room = cell_room(tag, width);
     struct tops tops = {{top + table_pitch(size), top + table_pitch(size)}};
     table_head_place(sheet, step, size, x, top, width);

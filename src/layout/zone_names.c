@@ -80,8 +80,8 @@ static bool name_find(const struct naming *naming, const struct zone *zone, mpt 
 static void name_place(struct naming *naming, const struct plan_zone *plan_zone)
 {
     struct sheet *sheet = naming->sheet;
-    struct style style = {ROLE_PLAN_LABEL, FACE_TEXT, size_rule(ROLE_PLAN_LABEL)->floor,
-                          INK_GREY};
+    struct style style = {ROLE_PLAN_LABEL, FACE_TEXT,
+                          size_rule(sheet->paper, ROLE_PLAN_LABEL).floor, INK_GREY};
     mpt width = sheet_width(sheet, &style, plan_zone->name), height = style.size;
     struct area box;
     if (!name_find(naming, plan_zone->zone, width, height, &box))

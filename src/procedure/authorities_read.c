@@ -29,8 +29,8 @@ static const struct field authority_rows[] = {
     ROW(struct authority, grade, FIELD_CHOICE, .required = true, .choices = grades,
         .about = "VA read in full, VB the passage, VC no authority"),
 };
-static const struct field_table file_table = TABLE("file of sources", file_rows);
-static const struct field_table authority_table = TABLE("source", authority_rows);
+static const struct field_table file_table = TABLE("a file of sources", file_rows);
+static const struct field_table authority_table = TABLE("a source", authority_rows);
 
 static void tag_length_check(const struct text_value *tag, struct problems *problems)
 {

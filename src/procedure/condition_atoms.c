@@ -234,7 +234,8 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
                        text_format(reading->arena, "%s is written in words of any language: `is` "
                                    "cannot ask about it", field->key));
         return false;
-    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_NODE:
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_PAIR:
+    case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",
                        text_format(reading->arena, "`is` cannot ask about %s", field->key));

@@ -57,12 +57,12 @@ static const struct field caution_rows[] = {
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
 };
-static const struct field_table decision_table = LOGIC_TABLE("decision", decision_rows);
-static const struct field_table exit_table = LOGIC_TABLE("exit of a decision", exit_rows);
-static const struct field_table call_when_table = LOGIC_TABLE("line that says when to call",
+static const struct field_table decision_table = LOGIC_TABLE("a decision", decision_rows);
+static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
+static const struct field_table call_when_table = LOGIC_TABLE("the line that says when to call",
                                                          call_when_rows);
-static const struct field_table never_table = LOGIC_TABLE("never", never_rows);
-static const struct field_table caution_table = LOGIC_TABLE("caution", caution_rows);
+static const struct field_table never_table = LOGIC_TABLE("a never", never_rows);
+static const struct field_table caution_table = LOGIC_TABLE("a caution", caution_rows);
 
 /* The texts of a decision. */
 enum decision_text { DECISION_ASK, DECISION_YES, DECISION_NO };
@@ -108,11 +108,11 @@ static void said_order_check(const struct procedure_reading *reading, const stru
         if (items[i].when == NULL && i + 1 < count)
             problem_add(reading->problems, SEVERITY_ERROR, items[i].place,
                         "make it the last, or give it a when",
-                        "a case of the %s has no when, so those after it never come", what);
+                        "a case of %s has no when, so those after it never come", what);
     if (count > 0 && items[count - 1].when != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, items[count - 1].place,
                     "write a last case without when",
-                    "the %s says nothing to a boat that fits none of its cases", what);
+                    "%s says nothing to a boat that fits none of its cases", what);
 }
 
 static struct said said_one_read(const struct procedure_reading *reading,
@@ -136,15 +136,15 @@ static void said_texts_read(struct procedure_reading *reading, struct said *item
         if (items[i].id.text == NULL) {
             problem_add(reading->problems, SEVERITY_ERROR, items[i].place,
                         "write id: with a short name, and its words under that name in the texts",
-                        "a case of the %s has no id", what);
+                        "a case of %s has no id", what);
             continue;
         }
         struct wanted_text wanted = text_by_id(reading, &items[i].id, &items[i].say);
         wanted.naming = NAMES_STEPS_AND_CARDS;
         want(reading, &list, wanted);
     }
-    ids_check(reading, ids, count, "case");
-    texts_read(reading, texts, "set of texts by case", list.rows, list.count);
+    ids_check(reading, ids, count, "its cases");
+    texts_read(reading, texts, "a set of texts by case", list.rows, list.count);
 }
 
 static void one_id_check(const struct procedure_reading *reading, const struct said *one)
@@ -194,7 +194,7 @@ static void exits_read(struct procedure_reading *reading, const struct decision_
         want(reading, &list, said_wanted(&decision_texts[DECISION_YES], &entry->yes, &yes));
     if (entry->no.node != NULL)
         want(reading, &list, said_wanted(&decision_texts[DECISION_NO], &entry->no, &no));
-    texts_read(reading, texts, "decision", list.rows, list.count);
+    texts_read(reading, texts, "a decision", list.rows, list.count);
     decision->yes = said_read(reading, &entry->yes, &exit_table, &yes);
     decision->no = said_read(reading, &entry->no, &exit_table, &no);
 }
@@ -252,7 +252,7 @@ static void warnings_texts_read(struct procedure_reading *reading,
                                 const struct warnings *warnings, const struct texts_at *texts)
 {
     const struct text_value **ids = arena_array(reading->arena, warnings->count, sizeof *ids);
-    const char *what = text_format(reading->arena, "set of texts under %s", warnings->key);
+    const char *what = text_format(reading->arena, "a set of texts under %s", warnings->key);
     struct wanted_list list = {0};
     for (size_t i = 0; i < warnings->count; i++) {
         struct warning *warning = &warnings->items[i];
@@ -260,7 +260,7 @@ static void warnings_texts_read(struct procedure_reading *reading,
         if (warning->id.text != NULL)
             want(reading, &list, text_by_id(reading, &warning->id, &warning->say));
     }
-    ids_check(reading, ids, warnings->count, warnings->table->what);
+    ids_check(reading, ids, warnings->count, warnings->key);
     texts_read(reading, texts, what, list.rows, list.count);
 }
 
@@ -278,8 +278,7 @@ static struct warnings warnings_read(struct procedure_reading *reading,
         entry.warning.place = node->place;
         entry.warning.when = when_read(reading, &entry.when);
         never_sign_check(reading, &entry.warning.symbol);
-        basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place,
-                    text_format(reading->arena, "a %s", table->what));
+        basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place, table->what);
         warnings.items[i] = entry.warning;
     }
     return warnings;

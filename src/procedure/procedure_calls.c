@@ -36,7 +36,7 @@ static const struct field call_rows[] = {
     CALL_ROW("from", call.from, FIELD_CHOICE, .required = true, .choices = call_froms,
              .about = "the radio it is made from"),
 };
-static const struct field_table call_table = LOGIC_TABLE("call", call_rows);
+static const struct field_table call_table = LOGIC_TABLE("a call", call_rows);
 
 enum call_from call_from_of(const struct procedure_call *call)
 {
@@ -128,8 +128,8 @@ static void calls_texts_read(struct procedure_reading *reading, struct procedure
         if (calls[i].id.text != NULL)
             want(reading, &list, text_by_id(reading, &calls[i].id, &calls[i].if_));
     }
-    ids_check(reading, ids, count, "call");
-    texts_read(reading, texts, "set of texts under calls", list.rows, list.count);
+    ids_check(reading, ids, count, "calls");
+    texts_read(reading, texts, "a set of texts under calls", list.rows, list.count);
     for (size_t i = 0; i < count; i++)
         call_id_check(reading, &calls[i], together);
 }

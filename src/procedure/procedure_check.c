@@ -125,21 +125,21 @@ static void step_name_check(const struct procedure_reading *reading, const char 
 }
 
 static void id_unique_check(const struct procedure_reading *reading,
-                            const struct text_value *const *ids, size_t index, const char *what)
+                            const struct text_value *const *ids, size_t index, const char *key)
 {
     const struct text_value *id = ids[index];
     for (size_t i = 0; i < index; i++)
         if (text_equal(ids[i]->text, id->text) && ids[i]->place.line > 0) {
             problem_add(reading->problems, SEVERITY_ERROR, id->place,
-                        text_format(reading->arena, "give each %s an id of its own", what),
-                        "two %ss are called %s (first on line %d)", what, id->text,
+                        "give each an id of its own",
+                        "id %s stands twice under %s (first on line %d)", id->text, key,
                         ids[i]->place.line);
             return;
         }
 }
 
 void ids_check(const struct procedure_reading *reading, const struct text_value *const *ids,
-               size_t count, const char *what)
+               size_t count, const char *key)
 {
     for (size_t i = 0; i < count; i++) {
         if (ids[i]->text == NULL || ids[i]->place.line == 0)
@@ -148,7 +148,7 @@ void ids_check(const struct procedure_reading *reading, const struct text_value 
             problem_add(reading->problems, SEVERITY_ERROR, ids[i]->place,
                         "write small letters, digits and _, a letter first",
                         "id \"%s\" is not a plain name", ids[i]->text);
-        id_unique_check(reading, ids, i, what);
+        id_unique_check(reading, ids, i, key);
     }
 }
 

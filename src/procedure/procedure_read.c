@@ -47,7 +47,7 @@ static const struct field file_rows[] = {
     FILE_ROW("cautions", cautions, FIELD_NODE, .about = "warnings of authorities"),
     FILE_ROW("calls", calls, FIELD_NODE, .about = "the radio message"),
 };
-static const struct field_table file_table = LOGIC_TABLE("procedure", file_rows);
+static const struct field_table file_table = LOGIC_TABLE("a procedure", file_rows);
 
 /* The head of a file of texts. */
 enum head_text {
@@ -210,7 +210,7 @@ static void parts_read(struct procedure_reading *reading, const struct procedure
     struct wanted_list list = {0};
     own_texts_want(reading, file, &list);
     part_texts_want(reading, file, &head, &list);
-    texts_read(reading, &roots, "file of texts", list.rows, list.count);
+    texts_read(reading, &roots, "a file of texts", list.rows, list.count);
     call_when_read(reading, &file->call_when, &head.call_when);
     steps_read(reading, &file->steps, &head.steps);
     decision_read(reading, &file->decision, &head.decision);

@@ -68,8 +68,8 @@ static const struct field case_rows[] = {
     CASE_ROW("sources", step_case.basis.sources, FIELD_WORDS, .about = "what it stands on"),
     CASE_ROW("practice", step_case.basis.practice, FIELD_ANSWER, .about = "trade practice"),
 };
-static const struct field_table step_table = LOGIC_TABLE("step", step_rows);
-static const struct field_table case_table = LOGIC_TABLE("case", case_rows);
+static const struct field_table step_table = LOGIC_TABLE("a step", step_rows);
+static const struct field_table case_table = LOGIC_TABLE("a case", case_rows);
 
 /* Their texts. */
 enum step_text { STEP_ACT, STEP_BECAUSE, STEP_WHO, STEP_LETHAL, STEP_CASES };
@@ -151,7 +151,7 @@ static void cases_read(const struct procedure_reading *reading, struct step_entr
     entry->step.cases = cases;
     entry->step.case_count = count;
     entry->step.ends = count > 0 && always[count - 1];
-    ids_check(reading, ids, count, "case");
+    ids_check(reading, ids, count, "cases");
     cases_order_check(reading, entry, always);
 }
 
@@ -194,7 +194,7 @@ static void lethal_texts_read(struct procedure_reading *reading, struct step_ent
     for (size_t i = 0; i < entry->step.case_count; i++)
         lethal_want(reading, &entry->case_list[i].lethal_ids, &entry->case_list[i].lethal,
                     &list);
-    texts_read(reading, at, "set of texts under lethal", list.rows, list.count);
+    texts_read(reading, at, "a set of texts under lethal", list.rows, list.count);
 }
 
 static void case_texts_read(struct procedure_reading *reading, struct step_case *step_case,
@@ -203,7 +203,7 @@ static void case_texts_read(struct procedure_reading *reading, struct step_case 
     const struct wanted_text rows[] = {
         {.field = case_texts[CASE_ACT], .naming = NAMES_STEPS_AND_CARDS, .text = &step_case->act},
         {.field = case_texts[CASE_BECAUSE], .text = &step_case->because}};
-    texts_read(reading, at, "case", rows, sizeof rows / sizeof *rows);
+    texts_read(reading, at, "a case", rows, sizeof rows / sizeof *rows);
     act_check(reading, &step_case->act);
 }
 
@@ -217,7 +217,7 @@ static void cases_texts_read(struct procedure_reading *reading, struct step_entr
         if (entry->case_list[i].id.text != NULL)
             want(reading, &list,
                  texts_under_id(reading, &entry->case_list[i].id, &inside[i]));
-    texts_read(reading, at, "set of texts under cases", list.rows, list.count);
+    texts_read(reading, at, "a set of texts under cases", list.rows, list.count);
     for (size_t i = 0; i < count; i++)
         case_texts_read(reading, &entry->case_list[i], &inside[i]);
 }
@@ -246,7 +246,7 @@ static void step_own_texts_read(struct procedure_reading *reading, struct step_e
         want(reading, &list, texts_under(&step_texts[STEP_LETHAL], lethal));
     if (entries_have(&entry->cases, "id"))
         want(reading, &list, texts_under(&step_texts[STEP_CASES], cases));
-    texts_read(reading, &entry->texts, "step", list.rows, list.count);
+    texts_read(reading, &entry->texts, "a step", list.rows, list.count);
     act_check(reading, &step->act);
 }
 
@@ -325,7 +325,7 @@ static void steps_texts_read(struct procedure_reading *reading, struct step_entr
         if (entries[i].step.id.place.line > 0)
             want(reading, &list,
                  texts_under_id(reading, &entries[i].step.id, &entries[i].texts));
-    texts_read(reading, texts, "set of texts under steps", list.rows, list.count);
+    texts_read(reading, texts, "a set of texts under steps", list.rows, list.count);
     for (size_t i = 0; i < count; i++)
         step_complete(reading, &entries[i]);
 }
@@ -342,7 +342,7 @@ void steps_read(struct procedure_reading *reading, const struct node_value *list
         step_read(reading, list->node->items[i], &entries[i]);
         ids[i] = &entries[i].step.id;
     }
-    ids_check(reading, ids, count, "step");
+    ids_check(reading, ids, count, "steps");
     steps_texts_read(reading, entries, count, texts);
     for (size_t i = 0; i < count; i++)
         steps[i] = entries[i].step;

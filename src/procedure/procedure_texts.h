@@ -27,7 +27,7 @@ struct wanted_text {
 
 /* Reads the mapping in each language. Told as errors: keys that are not wanted (with the
  * nearest that is), required ones that are missing, texts given in one language alone or
- * with other {names}. `what` is the mapping in messages: "step". */
+ * with other {names}. `what` is the mapping in messages: "a step". */
 void texts_read(struct procedure_reading *reading, const struct texts_at *at, const char *what,
                 const struct wanted_text *rows, size_t count);
 
@@ -89,10 +89,9 @@ void calls_read(struct procedure_reading *reading, const struct node_value *list
 /* Has the list an entry with this key? False for what is no list. */
 bool entries_have(const struct node_value *list, const char *key);
 
-/* Tells ids of a list that are no plain names, and those that stand twice. `what` is one
- * entry in messages: "never". */
+/* Tells ids of the list under `key` that are no plain names, and those that stand twice. */
 void ids_check(const struct procedure_reading *reading, const struct text_value *const *ids,
-               size_t count, const char *what);
+               size_t count, const char *key);
 
 /* ---- procedure_names.c ---- */
 

@@ -4,8 +4,6 @@
 #include "limits.h"
 #include "proof_room.h"
 
-#define HOLE_RADIUS MM(7.5)
-#define HOLE_DOWN MM(8)
 #define CORNER_RADIUS MM(5)
 #define CORNER_CLEAR MM(3)
 #define APART MM(1)
@@ -62,8 +60,10 @@ static int64_t distance_squared(struct point a, struct point b)
 
 static void hole_judge(struct proofing *p, size_t i)
 {
-    struct point centre = {p->page->width / 2, HOLE_DOWN};
-    int64_t reach = (int64_t)HOLE_RADIUS * HOLE_RADIUS;
+    struct area hole = punched_area(p->page);
+    mpt radius = hole.width / 2;
+    struct point centre = {hole.x + radius, hole.y + radius};
+    int64_t reach = (int64_t)radius * radius;
     if (distance_squared(nearest_point(p->ink[i], centre), centre) < reach)
         proof_found(p, RULE_HOLE, &p->page->items[i], "in the circle of the hole");
 }

@@ -11,132 +11,6 @@
 
 enum { RULES_A_CARD = 2, SHORTEST_PHONE = 8, LONGEST_PHONE = 15, LONGEST_SHORT_CODE = 6 };
 
-struct base_file {
-    struct node_value base, rescue_centre, cruising_area, dates, approvals, local_rules;
-    struct node_value intervals, shelters;
-    struct list_value languages;
-};
-
-static const struct field file_rows[] = {
-    ROW(struct base_file, base, FIELD_NODE, .required = true, .about = "the base itself"),
-    ROW(struct base_file, rescue_centre, FIELD_NODE, .required = true,
-        .about = "the rescue centre that answers here"),
-    ROW(struct base_file, cruising_area, FIELD_NODE, .required = true,
-        .about = "where the boats sail"),
-    ROW(struct base_file, dates, FIELD_NODE, .about = "how dates of gear are read"),
-    ROW(struct base_file, intervals, FIELD_NODE, .about = "the base's own service intervals"),
-    ROW(struct base_file, shelters, FIELD_NODE, .about = "harbours to run for"),
-    ROW(struct base_file, languages, FIELD_WORDS, .about = "languages of the cards"),
-    ROW(struct base_file, approvals, FIELD_NODE, .about = "who approved which card"),
-    ROW(struct base_file, local_rules, FIELD_NODE, .about = "rules of this water"),
-};
-static const struct field_table file_table = TABLE("base file", file_rows);
-
-#define BASE(key, member, field_kind, ...) \
-    KEYED(struct base_record, key, member, field_kind, __VA_ARGS__)
-
-static const struct field base_rows[] = {
-    BASE("name", name, FIELD_TEXT, .any_word = true, .required = true,
-         .about = "the base's name"),
-    BASE("specimen", specimen, FIELD_ANSWER, .about = "an invented base?"),
-    BASE("phone_24h", phone_24h, FIELD_TEXT, .required = true,
-         .about = "the number that is answered day and night"),
-    BASE("position", position, FIELD_TEXT,
-         .about = "the berths, such as 43 30.488 N 016 26.411 E"),
-};
-static const struct field centre_rows[] = {
-    BASE("name", centre_name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
-    BASE("call", centre_call, FIELD_TEXT, .any_word = true,
-         .about = "what it is called on the radio"),
-    BASE("channel", centre_channel, FIELD_TEXT, .required = true,
-         .about = "its working channel, two digits"),
-    BASE("phone", centre_phone, FIELD_TEXT, .about = "its telephone number"),
-    BASE("antenna_m", centre_antenna_m, FIELD_NUMBER, .low = 1000, .high = 3000000,
-         .about = "height of its aerial above the sea, in metres"),
-    BASE("checked_on", centre_checked_on, FIELD_DATE, .about = "when this was last checked"),
-};
-
-static const char *const latitudes[] = {"north", "south", "both", NULL};
-static const char *const longitudes[] = {"east", "west", "both", NULL};
-static const char *const sea_areas[] = {"A1", "A2", "A3", "A4", NULL};
-
-static const struct field area_rows[] = {
-    BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitudes,
-         .about = "the hemisphere"),
-    BASE("longitude", longitude, FIELD_CHOICE, .required = true, .choices = longitudes,
-         .about = "the hemisphere"),
-    BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_areas,
-         .about = "the radio sea area"),
-    BASE("variation", variation, FIELD_TEXT, .about = "magnetic variation, such as 4 E"),
-    BASE("variation_on", variation_on, FIELD_DATE, .about = "the date it is true for"),
-};
-
-static const char *const month_ends[] = {"end", "start", NULL};
-
-static const struct field date_rows[] = {
-    BASE("month_means", month_means, FIELD_CHOICE, .choices = month_ends,
-         .about = "05/2027 holds to that month's end or start"),
-    BASE("margin_days", margin_days, FIELD_NUMBER, .low = 0, .high = 366000,
-         .about = "days a date should last beyond a charter"),
-};
-static const struct field interval_rows[] = {
-    ROW(struct interval, item, FIELD_ENUM, .required = true, .choices = item_key_list,
-        .about = "the gear"),
-    ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
-        .whole = true, .about = "months from one to the next"),
-};
-static const struct field shelter_rows[] = {
-    ROW(struct shelter, name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
-    ROW(struct shelter, position, FIELD_TEXT, .required = true,
-        .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
-};
-static const struct field_table date_table = TABLE("dates", date_rows);
-static const struct field_table interval_table = TABLE("interval", interval_rows);
-static const struct field_table shelter_table = TABLE("shelter", shelter_rows);
-
-static const struct field_table base_table = TABLE("base", base_rows);
-static const struct field_table centre_table = TABLE("rescue centre", centre_rows);
-static const struct field_table area_table = TABLE("cruising area", area_rows);
-
-static const struct field approval_rows[] = {
-    ROW(struct approval, card, FIELD_TEXT, .required = true, .about = "the card"),
-    ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
-        .about = "of who approved it"),
-    ROW(struct approval, qualification, FIELD_WORDING, .required = true,
-        .about = "what qualifies them"),
-    ROW(struct approval, date, FIELD_DATE, .required = true, .about = "when"),
-    ROW(struct approval, until, FIELD_DATE, .required = true, .about = "how long it holds"),
-};
-static const struct field rule_rows[] = {
-    ROW(struct local_rule, card, FIELD_TEXT, .required = true, .about = "the card"),
-    ROW(struct local_rule, rule, FIELD_WORDING, .required = true,
-        .about = "the rule, in few words"),
-    ROW(struct local_rule, source, FIELD_TEXT, .required = true, .about = "who made the rule"),
-};
-static const struct field_table approval_table = TABLE("approval", approval_rows);
-static const struct field_table rule_table = TABLE("local rule", rule_rows);
-
-static const struct base_section sections[] = {
-    {.key = "base", .about = "the base itself", .fields = &base_table},
-    {.key = "rescue_centre", .about = "the rescue centre that answers here",
-     .fields = &centre_table},
-    {.key = "cruising_area", .about = "where the boats sail", .fields = &area_table},
-    {.key = "dates", .about = "how dates of gear are read", .fields = &date_table},
-    {.key = "intervals", .about = "the base's own service intervals: an entry each, or none",
-     .fields = &interval_table, .list = true},
-    {.key = "shelters", .about = "harbours to run for: an entry each, or none",
-     .fields = &shelter_table, .list = true},
-    {.key = "approvals", .about = "who approved which card: an entry each, or none",
-     .fields = &approval_table, .list = true},
-    {.key = "local_rules", .about = "rules of this water, two a card at most",
-     .fields = &rule_table, .list = true},
-};
-
-const struct base_section *base_section_at(size_t index)
-{
-    return index < sizeof sections / sizeof sections[0] ? &sections[index] : NULL;
-}
-
 struct base_reading {
     struct base_record *base;
     struct arena *arena;
@@ -236,22 +110,18 @@ static void languages_check(const struct base_reading *reading)
     }
 }
 
-static void approvals_read(struct base_reading *reading, const struct node_value *list)
+static void approvals_check(const struct base_reading *reading)
 {
-    size_t count = entries_count(list, "approvals", reading->problems);
-    struct approval *rows = arena_array(reading->arena, count, sizeof *rows);
-    for (size_t i = 0; i < count; i++) {
-        plain_section_read(list->node->items[i], &approval_table, &rows[i], reading->arena,
-                     reading->problems);
-        if (rows[i].date.given && rows[i].until.given &&
-            date_compare(rows[i].until.date, date_first_day(rows[i].date.date)) < 0)
-            problem_add(reading->problems, SEVERITY_ERROR, rows[i].until.place,
+    const struct base_record *base = reading->base;
+    for (size_t i = 0; i < base->approval_count; i++) {
+        const struct approval *row = &base->approvals[i];
+        if (row->date.given && row->until.given &&
+            date_compare(row->until.date, date_first_day(row->date.date)) < 0)
+            problem_add(reading->problems, SEVERITY_ERROR, row->until.place,
                         "correct one of the two dates",
-                        "the approval ends %s, before it begins %s", rows[i].until.text,
-                        rows[i].date.text);
+                        "the approval ends %s, before it begins %s", row->until.text,
+                        row->date.text);
     }
-    reading->base->approvals = rows;
-    reading->base->approval_count = count;
 }
 
 static void rule_count_check(const struct base_reading *reading, const struct local_rule *rows,
@@ -267,83 +137,63 @@ static void rule_count_check(const struct base_reading *reading, const struct lo
                     "card %s has more than %d local rules", rows[index].card.text, RULES_A_CARD);
 }
 
-static void rules_read(struct base_reading *reading, const struct node_value *list)
+static void rules_check(const struct base_reading *reading)
 {
-    size_t count = entries_count(list, "local_rules", reading->problems);
-    struct local_rule *rows = arena_array(reading->arena, count, sizeof *rows);
-    for (size_t i = 0; i < count; i++) {
-        plain_section_read(list->node->items[i], &rule_table, &rows[i], reading->arena,
-                     reading->problems);
-        rule_count_check(reading, rows, i);
+    const struct base_record *base = reading->base;
+    for (size_t i = 0; i < base->local_rule_count; i++) {
+        const struct local_rule *row = &base->local_rules[i];
+        rule_count_check(reading, base->local_rules, i);
+        voice_text_check(&row->card, reading->arena, reading->problems);
+        voice_text_check(&row->rule, reading->arena, reading->problems);
+        voice_text_check(&row->source, reading->arena, reading->problems);
     }
-    reading->base->local_rules = rows;
-    reading->base->local_rule_count = count;
 }
 
-/* ---- intervals and shelters ---- */
-
-static void intervals_read(struct base_reading *reading, const struct node_value *list)
-{
-    size_t count = entries_count(list, "intervals", reading->problems);
-    struct interval *rows = arena_array(reading->arena, count, sizeof *rows);
-    for (size_t i = 0; i < count; i++) {
-        plain_section_read(list->node->items[i], &interval_table, &rows[i], reading->arena,
-                           reading->problems);
-        rows[i].place = list->node->items[i]->place;
-    }
-    reading->base->intervals = rows;
-    reading->base->interval_count = count;
-}
-
-static void shelters_read(struct base_reading *reading, const struct node_value *list)
-{
-    size_t count = entries_count(list, "shelters", reading->problems);
-    struct shelter *rows = arena_array(reading->arena, count, sizeof *rows);
-    for (size_t i = 0; i < count; i++) {
-        plain_section_read(list->node->items[i], &shelter_table, &rows[i], reading->arena,
-                           reading->problems);
-        rows[i].place = list->node->items[i]->place;
-        shelter_settle(reading->base, &rows[i], reading->problems);
-    }
-    reading->base->shelters = rows;
-    reading->base->shelter_count = count;
-}
+/* ---- the whole ---- */
 
 /* Where a section is named, for what it does not hold; without one the whole file. */
-static struct place section_place(const struct yaml_node *root, const char *key,
-                                  const struct source *source)
+static struct place named_at(const struct section_value *section, const struct source *source)
 {
-    for (size_t i = 0; i < root->count; i++)
-        if (root->pairs != NULL && text_equal(root->pairs[i].key, key))
-            return root->pairs[i].key_place;
-    return source_whole(source);
+    return place_or(section->key_place, source_whole(source));
 }
 
-static struct base_record *file_read(const struct yaml_node *root, const struct source *source,
-                                     struct arena *arena, struct problems *problems)
+static void shelters_take(struct base_record *base, const struct entries_value *entries,
+                          struct problems *problems)
 {
-    struct base_file file = {0};
-    struct base_record *base = arena_alloc(arena, sizeof *base);
+    struct shelter *shelters = entries->items;
+    for (size_t i = 0; i < entries->count; i++)
+        shelter_settle(base, &shelters[i], problems);
+    base->shelters = shelters;
+    base->shelter_count = entries->count;
+}
+
+static void entries_take(struct base_record *base, const struct base_file *file)
+{
+    base->intervals = file->intervals.items;
+    base->interval_count = file->intervals.count;
+    base->approvals = file->approvals.items;
+    base->approval_count = file->approvals.count;
+    base->local_rules = file->local_rules.items;
+    base->local_rule_count = file->local_rules.count;
+}
+
+static struct base_record *record_take(struct base_file *file, const struct source *source,
+                                       struct arena *arena, struct problems *problems)
+{
+    struct base_record *base = &file->record;
     struct base_reading reading = {.base = base, .arena = arena, .problems = problems};
-    section_read(root, &file_table, &file, arena, problems);
     base->source = source;
-    base->centre_place = section_place(root, "rescue_centre", source);
-    base->area_place = section_place(root, "cruising_area", source);
-    base->languages = file.languages;
-    plain_section_read(file.base.node, &base_table, base, arena, problems);
-    plain_section_read(file.rescue_centre.node, &centre_table, base, arena, problems);
-    section_read(file.cruising_area.node, &area_table, base, arena, problems);
-    plain_section_read(file.dates.node, &date_table, base, arena, problems);
+    base->centre_place = named_at(&file->rescue_centre, source);
+    base->area_place = named_at(&file->cruising_area, source);
+    entries_take(base, file);
     base_places_settle(base, problems);
-    intervals_read(&reading, &file.intervals);
-    shelters_read(&reading, &file.shelters);
+    shelters_take(base, &file->shelters, problems);
     phone_check(&reading, "phone_24h", &base->phone_24h, false);
     phone_check(&reading, "phone", &base->centre_phone, true);
     channel_check(&reading);
     languages_check(&reading);
-    approvals_read(&reading, &file.approvals);
-    rules_read(&reading, &file.local_rules);
-    voice_words_check(file.local_rules.node, arena, problems);
+    approvals_check(&reading);
+    rules_check(&reading);
     return base;
 }
 
@@ -352,11 +202,11 @@ const struct base_record *base_read(const struct source *source, struct arena *a
 {
     struct problems *problems = problems_part(all);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
+    struct base_file *file = arena_alloc(arena, sizeof *file);
     const struct base_record *base = NULL;
+    plain_section_read(root, base_file_fields(), file, arena, problems);
     if (root != NULL && root->kind == YAML_MAPPING)
-        base = file_read(root, source, arena, problems);
-    else
-        section_read(root, &file_table, &(struct base_file){0}, arena, problems);
+        base = record_take(file, source, arena, problems);
     *sound = problems_settle(all, problems) && base != NULL;
     return base;
 }

@@ -17,7 +17,7 @@ static const struct field plain_rows[] = {
     ROW(struct plain_names, not_fitted, FIELD_ENUMS, .choices = item_key_list,
         .about = "gear the boat does not have"),
 };
-static const struct field_table plain_table = TABLE("boat file", plain_rows);
+static const struct field_table plain_table = TABLE("a boat file", plain_rows);
 
 static bool is_entry(const struct yaml_node *node)
 {

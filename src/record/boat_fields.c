@@ -214,13 +214,13 @@ static const struct field radio_rows[] = {
           .about = "the keys that enter a position"),
 };
 
-static const struct field_table gear_table = TABLE("equipment item", gear_rows);
-static const struct field_table boat_table = TABLE("boat", boat_rows);
-static const struct field_table radio_table = TABLE("radio", radio_rows);
+static const struct field_table gear_table = TABLE("an equipment item", gear_rows);
+static const struct field_table boat_table = TABLE("a boat", boat_rows);
+static const struct field_table radio_table = TABLE("a radio", radio_rows);
 
-static const struct field_table mounted_table = TABLE("place of the cards", mounted_rows);
-static const struct field_table absence_table = TABLE("entry of not_fitted", absence_rows);
-static const struct field_table silence_table = TABLE("silenced check", silence_rows);
+static const struct field_table mounted_table = TABLE("a place of the cards", mounted_rows);
+static const struct field_table absence_table = TABLE("an entry of not_fitted", absence_rows);
+static const struct field_table silence_table = TABLE("a silenced check", silence_rows);
 
 const struct field_table *equipment_fields(void)
 {

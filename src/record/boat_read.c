@@ -28,7 +28,7 @@ static const struct field file_rows[] = {
     ROW(struct boat_file, silenced, FIELD_NODE,
         .about = "checks that are silent for this boat: {check: , reason: , until: }"),
 };
-static const struct field_table file_table = TABLE("boat file", file_rows);
+static const struct field_table file_table = TABLE("a boat file", file_rows);
 
 static const enum zone_key monohull_spaces[] = {ZONE_engine_space};
 static const enum zone_key catamaran_spaces[] = {ZONE_engine_space_port,

@@ -59,9 +59,9 @@ static bool is_texts(const struct field *field)
            field->kind == FIELD_WORDINGS;
 }
 
-static void field_check(const struct field *field, const void *record, struct problems *problems)
+static void stray_spaces_check(const struct field *field, void *value, void *context)
 {
-    const void *value = (const char *)record + field->offset;
+    struct problems *problems = context;
     if (is_text(field))
         text_check(field->key, value, problems);
     if (!is_texts(field))
@@ -77,8 +77,7 @@ void section_read(const struct yaml_node *node, const struct field_table *table,
     if (node == NULL)
         return;
     fields_read(node, table, record, arena, problems);
-    for (size_t i = 0; i < table->count; i++)
-        field_check(&table->fields[i], record, problems);
+    field_values_visit(table, record, stray_spaces_check, problems);
 }
 
 /* What a base writes is printed as it is written: signs that would be taken for
@@ -140,20 +139,29 @@ static void list_check(const struct field *field, struct list_value *list, struc
     list->count = count;
 }
 
+struct plain_checking {
+    struct arena *arena;
+    struct problems *problems;
+};
+
+static void plain_check(const struct field *field, void *value, void *context)
+{
+    const struct plain_checking *checking = context;
+    if (is_text(field)) {
+        markup_check(field, value, checking->problems);
+        filled_in_check(field, value, checking->arena, checking->problems);
+    } else if (is_texts(field)) {
+        list_check(field, value, checking->arena, checking->problems);
+    }
+}
+
 void plain_section_read(const struct yaml_node *node, const struct field_table *table,
                         void *record, struct arena *arena, struct problems *problems)
 {
+    struct plain_checking checking = {arena, problems};
     section_read(node, table, record, arena, problems);
-    for (size_t i = 0; node != NULL && i < table->count; i++) {
-        const struct field *field = &table->fields[i];
-        void *value = (char *)record + field->offset;
-        if (is_text(field)) {
-            markup_check(field, value, problems);
-            filled_in_check(field, value, arena, problems);
-        } else if (is_texts(field)) {
-            list_check(field, value, arena, problems);
-        }
-    }
+    if (node != NULL)
+        field_values_visit(table, record, plain_check, &checking);
 }
 
 size_t entries_count(const struct node_value *list, const char *key, struct problems *problems)

@@ -17,15 +17,14 @@ const struct field_table *mounted_fields(void);
 const struct field_table *absence_fields(void);
 const struct field_table *silence_fields(void);
 
-/* ---- base_read.c ---- */
+/* ---- base_fields.c ---- */
 
-/* A section of base.yaml, for those who write one. `list`: of entries. */
-struct base_section {
-    const char *key, *about;
-    const struct field_table *fields;
-    bool list;
+/* A base's file as its tables read it. */
+struct base_file {
+    struct base_record record;
+    struct section_value base, rescue_centre, cruising_area, dates;
+    struct entries_value intervals, shelters, approvals, local_rules;
 };
-const struct base_section *base_section_at(size_t index);   /* NULL past the end */
 
 /* ---- base_places.c ---- */
 

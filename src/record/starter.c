@@ -261,15 +261,18 @@ const char *starter_boat(const struct asked_list *asked, const char *type, struc
 
 const char *starter_base(struct arena *arena)
 {
+    const struct field_table *table = base_file_fields();
     struct text_builder out = text_builder_in(arena);
     text_add(&out, "# The base's own record.\n" HOW_TO_FILL);
-    for (size_t i = 0; base_section_at(i) != NULL; i++) {
-        const struct base_section *section = base_section_at(i);
-        text_add_format(&out, "\n# %s\n%s:\n", section->about, section->key);
-        if (section->list)
-            row_add(&out, section->fields);
+    for (size_t i = 0; i < table->count; i++) {
+        const struct field *field = &table->fields[i];
+        if (field->part == NULL)
+            continue;
+        text_add_format(&out, "\n# %s\n%s:\n", field->about, field->key);
+        if (field->kind == FIELD_ENTRIES)
+            row_add(&out, field->part->table);
         else
-            fields_add(&out, section->fields, NULL, NULL);
+            fields_add(&out, field->part->table, NULL, NULL);
     }
     return out.at;
 }

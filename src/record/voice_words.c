@@ -33,7 +33,7 @@ static const char *signal_meant(const char *word, size_t length)
     return NULL;
 }
 
-static void word_check(const struct yaml_node *text, const char *word, size_t length,
+static void word_check(const struct text_value *text, const char *word, size_t length,
                        struct problems *problems)
 {
     const char *signal = signal_meant(word, length);
@@ -72,8 +72,8 @@ static bool names_channel_70(const char *upper)
     return false;
 }
 
-static void text_check(const struct yaml_node *text, struct arena *arena,
-                       struct problems *problems)
+static void one_text_check(const struct text_value *text, struct arena *arena,
+                           struct problems *problems)
 {
     const char *upper = text_upper(arena, text->text);
     for (const char *at = upper; *at != '\0';) {
@@ -89,6 +89,14 @@ static void text_check(const struct yaml_node *text, struct arena *arena,
                     "channel 70 carries data only: nobody can be heard there");
 }
 
+void voice_text_check(const struct text_value *value, struct arena *arena,
+                      struct problems *problems)
+{
+    struct text_value one;
+    for (size_t i = 0; text_next(value, &i, &one);)
+        one_text_check(&one, arena, problems);
+}
+
 /* Where channel 70 may well be named: warnings and reasons. */
 static bool is_spared(const char *key)
 {
@@ -102,7 +110,8 @@ void voice_words_check(const struct yaml_node *node, struct arena *arena,
     if (node == NULL)
         return;
     if (node->kind == YAML_SCALAR)
-        text_check(node, arena, problems);
+        one_text_check(&(struct text_value){.text = node->text, .place = node->place}, arena,
+                       problems);
     for (size_t i = 0; node->kind == YAML_SEQUENCE && i < node->count; i++)
         voice_words_check(node->items[i], arena, problems);
     for (size_t i = 0; node->kind == YAML_MAPPING && i < node->count; i++)

@@ -24,7 +24,7 @@ static const struct field rule_rows[] = {
     ROW(struct rule_lists, ends, FIELD_WORDS, .about = "last digits, as 1 or 2-4"),
     KEYED(struct rule_lists, "not", not_, FIELD_WORDS, .about = "last digits, as 11 or 12-14"),
 };
-static const struct field_table rule_table = TABLE("rule of a form", rule_rows);
+static const struct field_table rule_table = TABLE("a rule of a form", rule_rows);
 
 #define FORM_ROW(name, form) \
     {.key = #form, .kind = FIELD_NODE, \
@@ -34,7 +34,7 @@ static const struct field form_rows[] = {PLURAL_LIST(FORM_ROW)};
 #undef FORM_ROW
 /* `other` stands last and has no rule: it takes what the rules leave. */
 static const struct field_table form_table = {
-    .what = "mapping of plurals", .fields = form_rows, .count = PLURAL_OTHER};
+    .what = "the section plurals", .fields = form_rows, .count = PLURAL_OTHER};
 
 /* How many digits the text begins with; *value is the number they write. */
 static size_t digits_read(const char *text, uint64_t *value)

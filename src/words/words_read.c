@@ -51,9 +51,9 @@ static const struct field name_row =
 static const struct field form_rows[PLURAL_COUNT] = {PLURAL_LIST(FORM_ROW)};
 #undef FORM_ROW
 
-static const struct field_table file_table = TABLE("file of words", file_rows);
-static const struct field_table item_table = TABLE("items", item_rows);
-static const struct field_table zone_table = TABLE("zones", zone_rows);
+static const struct field_table file_table = TABLE("a file of words", file_rows);
+static const struct field_table item_table = TABLE("the section items", item_rows);
+static const struct field_table zone_table = TABLE("the section zones", zone_rows);
 
 size_t form_rows_make(const struct words *words, size_t offset, struct field *rows)
 {
@@ -79,7 +79,7 @@ static void items_read(struct words *words, const struct yaml_node *node, struct
     struct field rows[1 + PLURAL_COUNT] = {name_row};
     size_t forms = form_rows_make(words, offsetof(struct item_words, forms), rows + 1);
     const struct field_table name_table = {
-        .what = "name of an item", .fields = rows, .count = 1 + forms};
+        .what = "an entry of items", .fields = rows, .count = 1 + forms};
     struct item_nodes nodes = {0};
     section_read(node, &item_table, &nodes, arena, problems);
     for (enum item_key i = ITEM_NONE + 1; i < ITEM_COUNT; i++) {

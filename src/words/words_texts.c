@@ -32,7 +32,7 @@ static const struct field joint_rows[] = {
     {.key = "last", .kind = FIELD_TEXT, .required = true, .about = "the last joint of these",
      .offset = JOINT_LAST * sizeof(struct text_value)},
 };
-static const struct field_table joint_table = TABLE("joint of a list", joint_rows);
+static const struct field_table joint_table = TABLE("the joint of a list", joint_rows);
 
 /* ---- {names} and **bold** parts ---- */
 
@@ -178,7 +178,7 @@ static void several_read(struct words *words, size_t word, const struct yaml_nod
                          struct arena *arena, struct problems *problems)
 {
     struct field rows[PLURAL_COUNT];
-    const struct field_table form_table = {.what = "word by its number", .fields = rows,
+    const struct field_table form_table = {.what = "a word by its number", .fields = rows,
                                            .count = form_rows_make(words, 0, rows)};
     section_read(node,
                  word_rows[word].shape == SHAPE_JOIN ? &joint_table : &form_table,
@@ -191,7 +191,7 @@ void word_texts_read(struct words *words, const struct yaml_node *node, struct a
     if (node == NULL)
         return;
     struct word_values *values = arena_alloc(arena, sizeof *values);
-    const struct field_table table = {.what = "words", .fields = rows_make(node, arena),
+    const struct field_table table = {.what = "the section words", .fields = rows_make(node, arena),
                                       .count = WORD_COUNT};
     section_read(node, &table, values, arena, problems);
     for (size_t i = 0; i < WORD_COUNT; i++) {

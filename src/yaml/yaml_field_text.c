@@ -27,6 +27,13 @@ static const char *list_text(const struct list_value *value, struct arena *arena
     return words.at;
 }
 
+static const char *pair_text(const struct pair_value *value, struct arena *arena)
+{
+    return value->given
+               ? text_format(arena, "%s %s", value->first.text, value->second.text)
+               : NULL;
+}
+
 static const char *field_choice_text(const struct field *field, unsigned choice)
 {
     return choice == 0 ? NULL : field->choices[choice - choice_first(field)];
@@ -77,6 +84,10 @@ const char *field_text(const struct field *field, const void *record, struct are
         return field_choice_text(field, *(const unsigned *)value);
     case FIELD_ENUMS:
         return choices_text(field, value, arena);
+    case FIELD_PAIR:
+        return pair_text(value, arena);
+    case FIELD_SECTION:
+    case FIELD_ENTRIES:
     case FIELD_NODE:
         break;
     }

@@ -68,12 +68,6 @@ const struct field *field_find(const struct field_table *table, const char *key)
     return NULL;
 }
 
-/* "a boat", "an equipment item". */
-static const char *what_article(const struct field_table *table)
-{
-    return strchr("aeiou", table->what[0]) != NULL ? "an" : "a";
-}
-
 static const char *const *table_keys(const struct field_table *table, struct arena *arena)
 {
     const char **keys = arena_array(arena, table->count, sizeof *keys);
@@ -122,8 +116,7 @@ static const char *unknown_key_remedy(struct field_reading *reading, const struc
         return text_format(reading->arena,
                            "if %s belongs to the text before it, put that text in quotes",
                            text_shown(reading->arena, pair->key));
-    const char *start = text_format(reading->arena, "keys of %s %s:", what_article(table),
-                                    table->what);
+    const char *start = text_format(reading->arena, "keys of %s:", table->what);
     return words_joined(reading->arena, start, keys, table->count);
 }
 
@@ -131,8 +124,8 @@ static void unknown_key_tell(struct field_reading *reading, const struct yaml_pa
 {
     const struct field_table *table = reading->table;
 
-    field_error(reading, pair->key_place, unknown_key_remedy(reading, pair), "%s %s has no key %s",
-                what_article(table), table->what, text_shown(reading->arena, pair->key));
+    field_error(reading, pair->key_place, unknown_key_remedy(reading, pair), "%s has no key %s",
+                table->what, text_shown(reading->arena, pair->key));
 }
 
 /* A field that a misspelt key was meant for is not missing: it takes the place of the
@@ -149,6 +142,11 @@ static void misspelt_place(const struct field_reading *reading, const struct yam
         return;
     void *place = (char *)record + field->offset + value_place_offset(field->kind);
     *(struct place *)place = pair->key_place;
+}
+
+static void *value_of(void *record, const struct field *field)
+{
+    return (char *)record + field->offset;
 }
 
 static const char *about_remedy(struct field_reading *reading, const struct field *field)
@@ -168,11 +166,13 @@ static void field_pair_read(struct field_reading *reading, const struct yaml_nod
 {
     const struct field *field = field_find(reading->table, pair->key);
 
+    if (field != NULL && field->kind == FIELD_SECTION)
+        ((struct section_value *)value_of(record, field))->key_place = pair->key_place;
     if (field == NULL) {
         unknown_key_tell(reading, pair);
         misspelt_place(reading, mapping, pair, record);
     } else if (!node_empty(pair->value))
-        value_read(reading, field, pair->value, (char *)record + field->offset);
+        value_read(reading, field, pair->value, value_of(record, field));
     else if (field->required)
         field_error(reading, pair->key_place, about_remedy(reading, field),
                     "\"%s\" has no value", field->key);
@@ -189,7 +189,7 @@ static void missing_tell(struct field_reading *reading, const struct yaml_node *
             field_place(field, record).line > 0)
             continue;
         field_error(reading, mapping->place, about_remedy(reading, field),
-                    "%s %s needs the key \"%s\"", what_article(table), table->what, field->key);
+                    "%s needs the key \"%s\"", table->what, field->key);
     }
 }
 
@@ -201,7 +201,7 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
     if (mapping->kind != YAML_MAPPING) {
         field_error(&reading, mapping->place,
                     "write its keys in lines of their own, or in one line as {key: value}",
-                    "%s %s must be a mapping, not %s", what_article(table), table->what,
+                    "%s must be a mapping, not %s", table->what,
                     node_empty(mapping) ? "empty" : yaml_kind_word(mapping));
         return false;
     }

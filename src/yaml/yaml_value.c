@@ -228,9 +228,8 @@ static bool list_holds(const struct text_value *words, size_t count, const char 
     return false;
 }
 
-/* Whether an entry of a list is a text that may stand there. */
-static bool entry_sound(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node)
+bool entry_sound(struct field_reading *reading, const struct field *field,
+                 const struct yaml_node *node)
 {
     const char *name = text_format(reading->arena, "an entry of \"%s\"", field->key);
 
@@ -346,6 +345,9 @@ size_t value_place_offset(enum field_kind kind)
         [FIELD_LIST] = offsetof(struct list_value, place),
         [FIELD_WORDINGS] = offsetof(struct list_value, place),
         [FIELD_WORDS] = offsetof(struct list_value, place),
+        [FIELD_PAIR] = offsetof(struct pair_value, place),
+        [FIELD_SECTION] = offsetof(struct section_value, place),
+        [FIELD_ENTRIES] = offsetof(struct entries_value, place),
         [FIELD_NODE] = offsetof(struct node_value, place),
     };
 
@@ -369,6 +371,9 @@ void value_read(struct field_reading *reading, const struct field *field,
         [FIELD_LIST] = list_read,
         [FIELD_WORDINGS] = list_read,
         [FIELD_WORDS] = list_read,
+        [FIELD_PAIR] = pair_value_read,
+        [FIELD_SECTION] = section_value_read,
+        [FIELD_ENTRIES] = entries_value_read,
         [FIELD_NODE] = value_node_read,
     };
 

@@ -19,6 +19,18 @@ struct field_reading {
 void value_read(struct field_reading *reading, const struct field *field,
                 const struct yaml_node *node, void *value);
 
+/* yaml_part.c: the kinds that hold several values. */
+void pair_value_read(struct field_reading *reading, const struct field *field,
+                     const struct yaml_node *node, void *value);
+void section_value_read(struct field_reading *reading, const struct field *field,
+                        const struct yaml_node *node, void *value);
+void entries_value_read(struct field_reading *reading, const struct field *field,
+                        const struct yaml_node *node, void *value);
+
+/* Is the entry of a list a text that may stand there? */
+bool entry_sound(struct field_reading *reading, const struct field *field,
+                 const struct yaml_node *node);
+
 /* Is it a text that can be printed in a line? `name`: what messages call it. */
 bool scalar_sound(struct field_reading *reading, const char *name, const struct yaml_node *node);
 

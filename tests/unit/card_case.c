@@ -10,6 +10,7 @@
 
 #include "card_case.h"
 #include "source.h"
+#include "speak.h"
 #include "text.h"
 
 #define ARENA_LIMIT ((size_t)512 * 1024 * 1024)
@@ -121,6 +122,13 @@ void case_begin(struct card_case *card_case)
     must_be_sound(card_case, card_case->words != NULL && card_case->authorities != NULL);
     own_procedures(card_case);
     card_case->base = case_base(card_case, "tests/fleet/base.yaml");
+}
+
+const char *case_said(struct card_case *card_case, const struct phrase *phrase)
+{
+    struct speaker *speaker = speaker_new(card_case->words, card_case->arena,
+                                          problems_new(card_case->arena));
+    return phrase == NULL ? NULL : say(speaker, phrase);
 }
 
 void case_end(struct card_case *card_case)

@@ -7,6 +7,7 @@
 #include "card.h"
 #include "face.h"
 #include "layout.h"
+#include "phrase.h"
 #include "problem.h"
 #include "procedure.h"
 
@@ -44,6 +45,9 @@ const struct card_set *case_compose_limited(struct card_case *card_case,
 /* The card of that key; the test fails where the set has none. */
 const struct card *case_card(const struct card_set *set, const char *key);
 const struct card_step *case_step(const struct card *card, const char *id);
+
+/* The phrase in the words of the case, which lack nothing; NULL for NULL. */
+const char *case_said(struct card_case *card_case, const struct phrase *phrase);
 
 /* The problem that says this; NULL: none does. */
 const struct problem *case_problem(const struct card_case *card_case, const char *what);

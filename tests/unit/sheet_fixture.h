@@ -18,7 +18,7 @@ static int set_up(void **state)
     faces = case_faces(&test);
     card = (struct card){.name = "CARD", .language = "en"};
     sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
-                           .card = &card, .block = "block"};
+                           .card = &card, .paper = paper_of(PAPER_A4), .block = "block"};
     return 0;
 }
 

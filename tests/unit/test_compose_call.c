@@ -211,7 +211,8 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     const struct card_section *natures = &card->sections[0];
     for (size_t i = 0; nature_at(i) != NULL; i++)    /* S15: in the order of M.493 */
         assert_string_equal(natures->lines[i].text,
-                            text_format(test.arena, "%s\t%s", nature_at(i)->brief,
+                            text_format(test.arena, "%s\t%s",
+                                        words_get(test.words, nature_at(i)->brief),
                                         nature_at(i)->phrase));
     assert_null(nature_at(natures->line_count));
     assert_non_null(strstr(natures->note, "press MENU, turn to the nature"));
@@ -227,6 +228,24 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
+
+/* The list on a card has room for a few words only; in English they stay the set's own, and
+ * no two natures share them. */
+static void brief_words_of_natures_begin_as_the_set_s_own(void **state)
+{
+    (void)state;
+    for (size_t i = 0; nature_at(i) != NULL; i++) {
+        const char *brief = words_get(test.words, nature_at(i)->brief);
+        const char *label = nature_at(i)->label;
+        assert_true(strlen(brief) > 0 && strlen(brief) <= 20);
+        assert_true(strlen(brief) <= strlen(label));
+        assert_int_equal(strncmp(brief, label, strcspn(brief, "/ ")), 0);
+        if (strlen(label) <= 20)
+            assert_int_equal(strncmp(brief, label, strlen(brief)), 0);
+        for (size_t j = 0; j < i; j++)
+            assert_string_not_equal(brief, words_get(test.words, nature_at(j)->brief));
+    }
+}
 
 int main(void)
 {
@@ -244,6 +263,7 @@ int main(void)
         TEST(the_key_is_for_mayday_only_where_both_may_be_called),
         TEST(an_urgency_call_never_speaks_of_the_key),
         TEST(the_distress_card_lists_natures_and_every_form),
+        TEST(brief_words_of_natures_begin_as_the_set_s_own),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;
 }

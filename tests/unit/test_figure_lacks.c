@@ -40,7 +40,7 @@ static bool is_required(const struct taken *taken)
 
 static struct figure_result result_of(const struct figure *figure)
 {
-    struct figure_record record = {test.boat, test.base, test.words};
+    struct figure_record record = {test.boat, test.base};
     return figure_evaluate(figure, &record, test.arena);
 }
 

@@ -32,7 +32,7 @@ static const char *dump_of(const struct card *card)
 
 static struct figure_result result_of(const struct figure *figure)
 {
-    struct figure_record record = {test.boat, test.base, test.words};
+    struct figure_record record = {test.boat, test.base};
     return figure_evaluate(figure, &record, test.arena);
 }
 

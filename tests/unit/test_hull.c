@@ -175,7 +175,8 @@ static void the_drawn_outline_is_the_outline(void **state)
     (void)state;
     struct hull_view views[] = {monohull(), catamaran()};
     for (size_t i = 0; i < 2; i++) {
-        struct sheet sheet = {.arena = test.arena, .problems = test.problems};
+        struct sheet sheet = {.paper = paper_of(PAPER_A4), .arena = test.arena,
+                          .problems = test.problems};
         size_t hulls = 0;
         hull_draw(&sheet, &views[i]);
         for (size_t n = 0; n < sheet.count; n++) {

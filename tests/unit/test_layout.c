@@ -21,7 +21,7 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
 
 static const struct page *const *laid_out(const struct card_set *cards, bool draft)
 {
-    struct layout_input input = {cards, faces, draft, NULL};
+    struct layout_input input = {cards, faces, paper_of(PAPER_A4), draft, NULL};
     set = cards;
     return layout_set(&input, test.arena, test.problems);
 }
@@ -54,7 +54,8 @@ static bool lies_in(struct area inner, struct area outer, mpt slack)
 static void everything_lies_in_the_safe_area(void **state)
 {
     (void)state;
-    struct area safe = frame_make(0, 0, true).safe;
+    const struct page_needs needs = {.marked = true};
+    struct area safe = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs).safe;
     assert_in_range(safe.x, MM(10), MM(10));
     assert_in_range(safe.y, MM(16), MM(16));
     for (size_t b = 0; b < BOAT_COUNT; b++) {
@@ -125,8 +126,8 @@ static void no_size_is_below_its_floor(void **state)
                     assert_true(item->area.width >= MM(7) && item->area.height >= MM(7));
                 if (item->kind != PAGE_TEXT || item->role == ROLE_NUMBER)
                     continue;
-                if (item->run->size < size_rule(item->role)->floor ||
-                    item->run->size > size_rule(item->role)->aim)
+                if (item->run->size < size_rule(pages[p]->paper, item->role).floor ||
+                    item->run->size > size_rule(pages[p]->paper, item->role).aim)
                     fail_msg("%s: `%s` is set in %d mpt", pages[p]->card, item_words(item),
                              (int)item->run->size);
             }

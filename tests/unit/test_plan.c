@@ -20,7 +20,8 @@ static struct sheet sheet;
 /* The paper that the plan has on a card: the right column, of some height. */
 static struct area paper(mpt height)
 {
-    struct area area = frame_make(0, 0, true).right;
+    const struct page_needs needs = {.marked = true};
+    struct area area = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs).at[AREA_RIGHT];
     area.height = height;
     return area;
 }
@@ -34,7 +35,7 @@ static void plan_card_begin(const char *boat, const struct marker *markers, size
     card.marker_count = count;
     test.problems = problems_new(test.arena);
     sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
-                           .card = &card};
+                           .card = &card, .paper = paper_of(PAPER_A4)};
 }
 
 /* Markers of the boat's own gear, as many as wanted; more than it has stand again
@@ -176,7 +177,7 @@ static void tags_stand_apart_and_on_the_boat(void **state)
 {
     (void)state;
     static const size_t counts[] = {3, 12, 24, 40};
-    static const mpt heights[] = {PLAN_FLOOR, PLAN_AIM, MM(110)};
+    const mpt heights[] = {plan_heights().floor, plan_heights().aim, MM(110)};
     for (size_t b = 0; b < 2; b++)
         for (size_t c = 0; c < 4; c++)
             for (size_t h = 0; h < 3; h++) {
@@ -189,7 +190,7 @@ static void tags_stand_apart_and_on_the_boat(void **state)
                 for (size_t i = 0; i < count; i++)
                     if (!on_the_boat(tags[i].box))
                         fail_msg("%s of %s lies beside the boat", tags[i].text, boats[b]);
-                if (counts[c] <= 24 && heights[h] >= PLAN_AIM)
+                if (counts[c] <= 24 && heights[h] >= plan_heights().aim)
                     assert_int_equal(count, counts[c]);
             }
 }
@@ -199,7 +200,7 @@ static void all_stays_within_the_plan_s_paper(void **state)
     (void)state;
     for (size_t b = 0; b < 2; b++) {
         plan_card_begin(boats[b], markers_of(boats[b], 24), 24);
-        struct area area = paper(PLAN_AIM);
+        struct area area = paper(plan_heights().aim);
         plan_place(&sheet, area);
         for (size_t i = 0; i < sheet.count; i++) {
             struct area item = sheet.items[i].area;
@@ -217,7 +218,7 @@ static void tags_stay_on_their_side_and_near_their_zone(void **state)
     for (size_t b = 0; b < 2; b++) {
         struct drawn_tag tags[MOST_TAGS];
         plan_card_begin(boats[b], markers_of(boats[b], 12), 12);
-        plan_place(&sheet, paper(PLAN_AIM));
+        plan_place(&sheet, paper(plan_heights().aim));
         size_t count = tags_drawn(tags);
         struct hull_view view = view_drawn();
         for (size_t m = 0; m < 12; m++) {
@@ -239,7 +240,7 @@ static void tags_below_are_round_and_tags_on_deck_are_square(void **state)
     (void)state;
     struct drawn_tag tags[MOST_TAGS];
     plan_card_begin(boats[0], markers_of(boats[0], 24), 24);
-    plan_place(&sheet, paper(PLAN_AIM));
+    plan_place(&sheet, paper(plan_heights().aim));
     size_t count = tags_drawn(tags), round = 0;
     for (size_t m = 0; m < 24; m++) {
         bool below = card.markers[m].level == LEVEL_BELOW;
@@ -289,7 +290,7 @@ static void a_tag_alone_stands_where_it_is(void **state)
     struct marker marker = {.tag = "C1", .zone = zone_find("galley"), .side = SIDE_STARBOARD,
                             .level = LEVEL_BELOW, .x_mm = 6700, .y_mm = 1100};
     plan_card_begin(boats[0], &marker, 1);
-    plan_place(&sheet, paper(PLAN_AIM));
+    plan_place(&sheet, paper(plan_heights().aim));
     assert_int_equal(tags_drawn(tags), 1);
     struct hull_view view = view_drawn();
     struct point true_place = hull_point(&view, &marker), place = middle_of(tags[0].box);
@@ -310,7 +311,7 @@ static void a_tag_behind_the_stern_lies_on_no_word(void **state)
             struct marker marker = {.tag = "E7", .zone = zone_find("bathing_platform"),
                                     .x_mm = loa * 203 / 200, .y_mm = y * half * 56 / 100};
             plan_card_begin(boats[b], &marker, 1);
-            plan_place(&sheet, paper(PLAN_AIM));
+            plan_place(&sheet, paper(plan_heights().aim));
             assert_int_equal(tags_drawn(tags), 1);
             nothing_overlaps();
         }
@@ -323,7 +324,7 @@ static void a_plan_without_tags_still_names_its_zones(void **state)
     for (size_t b = 0; b < 2; b++) {
         size_t named = 0;
         plan_card_begin(boats[b], NULL, 0);
-        plan_place(&sheet, paper(PLAN_AIM));
+        plan_place(&sheet, paper(plan_heights().aim));
         assert_int_equal(tags_drawn(tags), 0);
         assert_false(sheet.failed);
         for (size_t i = 0; i < sheet.count; i++)

@@ -104,7 +104,8 @@ static void the_line_ends_in_a_dot_at_the_true_place(void **state)
     struct area boxes[] = {box_near_place(&view, &markers[0], MM(9), 0)};
     bool found[] = {true};
     struct placed_tags tags = {&view, markers, boxes, found, 1};
-    struct sheet sheet = {.arena = test.arena, .problems = test.problems};
+    struct sheet sheet = {.paper = paper_of(PAPER_A4), .arena = test.arena,
+                          .problems = test.problems};
     struct point place = hull_point(&view, &markers[0]);
     tag_lead_draw(&sheet, &tags, 0);
     assert_int_equal(sheet.count, 2);

@@ -213,8 +213,8 @@ static void steps_are_counted_and_named(void **state)
                                       "keep those that save most lives"));
     refused(CAUTIONS, CAUTIONS_TEXTS, FAULT(1, "the procedure has no steps", NULL));
     refused("steps:\n  - {id: stop, practice: yes}\n  - {id: stop, practice: yes}\n" CAUTIONS,
-            ALL_TEXTS, FAULT(7, "two steps are called stop (first on line 6)",
-                             "give each step an id of its own"));
+            ALL_TEXTS, FAULT(7, "id stop stands twice under steps (first on line 6)",
+                             "give each an id of its own"));
     refused("steps: [{id: Stop, practice: yes}]\n" CAUTIONS,
             "steps: {Stop: {act: A}}\n" CAUTIONS_TEXTS,
             FAULT(5, "id \"Stop\" is not a plain name",

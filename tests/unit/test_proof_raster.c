@@ -118,7 +118,7 @@ static const struct page *page_of_card(const char *boat, const char *key)
 {
     case_boat(&test, boat);
     const struct card_set *set = case_compose(&test, false);
-    struct layout_input input = {set, pdf_case.faces, false, NULL};
+    struct layout_input input = {set, pdf_case.faces, paper_of(PAPER_A4), false, NULL};
     const struct page *const *pages = layout_set(&input, test.arena, test.problems);
     for (size_t i = 0; i < set->count; i++)
         if (strcmp(set->cards[i]->key, key) == 0 && pages[i] != NULL)

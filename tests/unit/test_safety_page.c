@@ -32,7 +32,7 @@ static void lay_out(const char *boat)
         if (whole->cards[i]->safety != NULL)
             plans[only->count++] = whole->cards[i];
     test.problems = problems_new(test.arena);
-    struct layout_input input = {only, faces, false, NULL};
+    struct layout_input input = {only, faces, paper_of(PAPER_A4), false, NULL};
     set = only;
     pages = layout_set(&input, test.arena, test.problems);
 }

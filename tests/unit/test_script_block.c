@@ -24,7 +24,7 @@ static int set_up(void **state)
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
     card = (struct card){.name = "CARD", .language = "en", .boat_record = test.boat};
     sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
-                           .card = &card, .block = "call"};
+                           .card = &card, .paper = paper_of(PAPER_A4), .block = "call"};
     return 0;
 }
 

@@ -121,7 +121,7 @@ static void lists_are_joined(void **state)
     assert_string_equal(words_joint(words, WORD_JOIN_DOT, 2, 3), "{before} . {next}");
     assert_null(words_of(&(struct recipe){.given = {{"join_comma", "{two: '{before}{next}'}"}}}));
     expect_errors(2);
-    assert_non_null(problem_saying("a joint of a list needs the key \"last\""));
+    assert_non_null(problem_saying("the joint of a list needs the key \"last\""));
 }
 
 static void blanks_are_filled(void **state)
@@ -203,7 +203,7 @@ static void rules_must_be_understood(void **state)
         {"{one: {ends: 2, not: 1x}}", "\"1x\" is no number and no range of numbers"},
         {"{one: {is: 12345678}}", "\"12345678\" is no number and no range of numbers"},
         {"{one: {not: 11}}", "the rule of a form names no numbers"},
-        {"{one: {is: 1}, other: {is: 2}}", "a mapping of plurals has no key \"other\""},
+        {"{one: {is: 1}, other: {is: 2}}", "the section plurals has no key \"other\""},
     };
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         test.problems = problems_new(test.arena);
@@ -217,10 +217,10 @@ static void an_item_has_each_form_and_no_other(void **state)
 {
     (void)state;
     assert_null(words_of(&(struct recipe){.item_name = "{one: One thing}"}));
-    assert_non_null(problem_saying("a name of an item needs the key \"other\""));
+    assert_non_null(problem_saying("an entry of items needs the key \"other\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){.item_name = "{one: a, few: b, other: c}"}));
-    assert_non_null(problem_saying("a name of an item has no key \"few\""));
+    assert_non_null(problem_saying("an entry of items has no key \"few\""));
 }
 
 static void a_file_is_of_the_language_of_its_folder(void **state)

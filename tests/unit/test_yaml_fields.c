@@ -189,7 +189,7 @@ static void test_keys(void **state) {
 }
 
 static void test_article(void **state) {
-    static const struct field_table boats = {.what = "boat", .fields = fields, .count = 1};
+    static const struct field_table boats = {.what = "a boat", .fields = fields, .count = 1};
     struct bench *bench = *state;
 
     bench_read(bench, &boats, "{name: x, colour: red}");

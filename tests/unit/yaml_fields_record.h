@@ -38,7 +38,7 @@ static const struct field fields[] = {
 };
 
 static const struct field_table table = {
-    .what = "equipment item", .fields = fields, .count = sizeof fields / sizeof fields[0]};
+    .what = "an equipment item", .fields = fields, .count = sizeof fields / sizeof fields[0]};
 
 /* An input and all that is told of it, each problem with its remedy below. */
 struct row {

@@ -1,0 +1,11 @@
+/* phrase_said.c - phrases as the sentences of a card (room: compose). */
+#include "compose.h"
+
+#include "speak.h"
+
+const char *phrase_said(const struct composing *composing, const struct phrase *phrase)
+{
+    struct speaker *speaker = speaker_new(composing->in->words, composing->arena,
+                                          composing->problems);
+    return phrase == NULL ? NULL : say(speaker, phrase);
+}

@@ -1,0 +1,119 @@
+/* base_fields.c - the sections of a base's file and their fields: what each is called, may
+ * hold and means (room: record). Adding a field is adding a row and a member. Never reads
+ * a file. */
+#include "record.h"
+
+#define BASE(key, member, field_kind, ...) \
+    KEYED(struct base_record, key, member, field_kind, __VA_ARGS__)
+
+static const struct field base_rows[] = {
+    BASE("name", name, FIELD_TEXT, .any_word = true, .required = true,
+         .about = "the base's name"),
+    BASE("specimen", specimen, FIELD_ANSWER, .about = "an invented base?"),
+    BASE("phone_24h", phone_24h, FIELD_TEXT, .required = true,
+         .about = "the number that is answered day and night"),
+    BASE("position", position, FIELD_TEXT,
+         .about = "the berths, such as 43 30.488 N 016 26.411 E"),
+};
+static const struct field centre_rows[] = {
+    BASE("name", centre_name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
+    BASE("call", centre_call, FIELD_TEXT, .any_word = true,
+         .about = "what it is called on the radio"),
+    BASE("channel", centre_channel, FIELD_TEXT, .required = true,
+         .about = "its working channel, two digits"),
+    BASE("phone", centre_phone, FIELD_TEXT, .about = "its telephone number"),
+    BASE("antenna_m", centre_antenna_m, FIELD_NUMBER, .low = 1000, .high = 3000000,
+         .about = "height of its aerial above the sea, in metres"),
+    BASE("checked_on", centre_checked_on, FIELD_DATE, .about = "when this was last checked"),
+};
+
+static const char *const latitudes[] = {"north", "south", "both", NULL};
+static const char *const longitudes[] = {"east", "west", "both", NULL};
+static const char *const sea_areas[] = {"A1", "A2", "A3", "A4", NULL};
+
+static const struct field area_rows[] = {
+    BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitudes,
+         .about = "the hemisphere"),
+    BASE("longitude", longitude, FIELD_CHOICE, .required = true, .choices = longitudes,
+         .about = "the hemisphere"),
+    BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_areas,
+         .about = "the radio sea area"),
+    BASE("variation", variation, FIELD_TEXT, .about = "magnetic variation, such as 4 E"),
+    BASE("variation_on", variation_on, FIELD_DATE, .about = "the date it is true for"),
+};
+
+static const char *const month_ends[] = {"end", "start", NULL};
+
+static const struct field date_rows[] = {
+    BASE("month_means", month_means, FIELD_CHOICE, .choices = month_ends,
+         .about = "05/2027 holds to that month's end or start"),
+    BASE("margin_days", margin_days, FIELD_NUMBER, .low = 0, .high = 366000,
+         .about = "days a date should last beyond a charter"),
+};
+static const struct field interval_rows[] = {
+    ROW(struct interval, item, FIELD_ENUM, .required = true, .choices = item_key_list,
+        .about = "the gear"),
+    ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
+        .whole = true, .about = "months from one to the next"),
+};
+static const struct field shelter_rows[] = {
+    ROW(struct shelter, name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
+    ROW(struct shelter, position, FIELD_TEXT, .required = true,
+        .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
+};
+static const struct field_table date_table = TABLE("the section dates", date_rows);
+static const struct field_table interval_table = TABLE("an interval", interval_rows);
+static const struct field_table shelter_table = TABLE("a shelter", shelter_rows);
+
+static const struct field_table base_table = TABLE("a base", base_rows);
+static const struct field_table centre_table = TABLE("a rescue centre", centre_rows);
+static const struct field_table area_table = TABLE("a cruising area", area_rows);
+
+static const struct field approval_rows[] = {
+    ROW(struct approval, card, FIELD_TEXT, .required = true, .about = "the card"),
+    ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
+        .about = "of who approved it"),
+    ROW(struct approval, qualification, FIELD_WORDING, .required = true,
+        .about = "what qualifies them"),
+    ROW(struct approval, date, FIELD_DATE, .required = true, .about = "when"),
+    ROW(struct approval, until, FIELD_DATE, .required = true, .about = "how long it holds"),
+};
+static const struct field local_rule_rows[] = {
+    ROW(struct local_rule, card, FIELD_TEXT, .required = true, .about = "the card"),
+    ROW(struct local_rule, rule, FIELD_WORDING, .required = true,
+        .about = "the rule, in few words"),
+    ROW(struct local_rule, source, FIELD_TEXT, .required = true, .about = "who made the rule"),
+};
+static const struct field_table approval_table = TABLE("an approval", approval_rows);
+static const struct field_table local_rule_table = TABLE("a local rule", local_rule_rows);
+
+#define FILE_ROW(member, field_kind, ...) ROW(struct base_file, member, field_kind, __VA_ARGS__)
+#define FILE_SECTION(member, of, ...) \
+    FILE_ROW(member, FIELD_SECTION, SECTION_OF(struct base_file, record, .table = &(of)), \
+             __VA_ARGS__)
+#define FILE_ENTRIES(member, entry, of, ...) \
+    FILE_ROW(member, FIELD_ENTRIES, ENTRIES_OF(entry, .table = &(of)), __VA_ARGS__)
+
+static const struct field base_file_rows[] = {
+    FILE_SECTION(base, base_table, .required = true, .about = "the base itself"),
+    FILE_SECTION(rescue_centre, centre_table, .required = true,
+                 .about = "the rescue centre that answers here"),
+    FILE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
+    FILE_SECTION(dates, date_table, .about = "how dates of gear are read"),
+    FILE_ENTRIES(intervals, struct interval, interval_table,
+                 .about = "the base's own service intervals: an entry each, or none"),
+    FILE_ENTRIES(shelters, struct shelter, shelter_table,
+                 .about = "harbours to run for: an entry each, or none"),
+    KEYED(struct base_file, "languages", record.languages, FIELD_WORDS, .any_word = true,
+          .about = "languages of the cards"),
+    FILE_ENTRIES(approvals, struct approval, approval_table,
+                 .about = "who approved which card: an entry each, or none"),
+    FILE_ENTRIES(local_rules, struct local_rule, local_rule_table,
+                 .about = "rules of this water, two a card at most"),
+};
+static const struct field_table base_file_table = TABLE("a base file", base_file_rows);
+
+const struct field_table *base_file_fields(void)
+{
+    return &base_file_table;
+}
