@@ -203,7 +203,7 @@ static void part_texts_want(const struct procedure_reading *reading,
         want(reading, list, texts_under(&head_rows[HEAD_CALLS], &head->calls));
 }
 
-static void parts_read(struct procedure_reading *reading, const struct procedure_file *file)
+static void procedure_parts_read(struct procedure_reading *reading, const struct procedure_file *file)
 {
     const struct texts_at roots = text_files_open(reading);
     struct head_texts head = {0};
@@ -244,7 +244,7 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     *procedure = file.procedure;
     title_sign_check(reading);
     procedure->when = when_read(reading, &file.when);
-    parts_read(reading, &file);
+    procedure_parts_read(reading, &file);
     procedure_check(reading);
     voice_words_check(root, reading->arena, reading->problems);
 }

@@ -135,7 +135,7 @@ static size_t first_of_key(const struct wanted_text *rows, size_t index)
     return first;
 }
 
-static void mapping_read(const struct text_mapping *mapping, const char *what,
+static void text_mapping_read(const struct text_mapping *mapping, const char *what,
                          const struct wanted_text *rows, size_t count)
 {
     struct procedure_reading *reading = mapping->reading;
@@ -164,7 +164,7 @@ void texts_read(struct procedure_reading *reading, const struct texts_at *at, co
     for (size_t i = 0; i < languages && at->nodes != NULL; i++) {
         const struct text_mapping mapping = {reading, at->nodes[i], i, at->nodes[0] != NULL};
         if (mapping.node != NULL)
-            mapping_read(&mapping, what, rows, count);
+            text_mapping_read(&mapping, what, rows, count);
     }
 }
 
