@@ -203,7 +203,8 @@ static void part_texts_want(const struct procedure_reading *reading,
         want(reading, list, texts_under(&head_rows[HEAD_CALLS], &head->calls));
 }
 
-static void procedure_parts_read(struct procedure_reading *reading, const struct procedure_file *file)
+static void procedure_parts_read(struct procedure_reading *reading,
+                                 const struct procedure_file *file)
 {
     const struct texts_at roots = text_files_open(reading);
     struct head_texts head = {0};
