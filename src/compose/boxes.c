@@ -84,7 +84,7 @@ const struct authority *basis_authority(const struct composing *composing,
         const struct authority *authority = authority_find(composing->in->authorities,
                                                            basis->sources.items[i].text);
         if (authority != NULL &&
-            (found == NULL || text_equal(authority->status.text, "current")))
+            (found == NULL || authority->status.value == SOURCE_CURRENT))
             found = authority;
     }
     return found;

@@ -128,18 +128,14 @@ static void nature_section(struct composing *composing, struct sections *section
     const struct list_value *steps = &composing->in->boat->radio.nature_steps;
     struct card_section *section = section_add(composing, sections, "nature",
                                                WORD_DISTRESS_NATURE);
-    size_t count = 0;
-    while (nature_at(count) != NULL)
-        count++;
-    struct card_text *lines = arena_array(composing->arena, count, sizeof *lines);
-    for (size_t i = 0; i < count; i++)
-        lines[i] = (struct card_text){
-            .text = text_format(composing->arena, "%s\t%s",
-                                words_get(composing->in->words, nature_at(i)->brief),
-                                nature_at(i)->phrase),
-            .origin = composing->in->boat->radio_place};
+    struct card_text *lines = arena_array(composing->arena, NATURE_COUNT, sizeof *lines);
     section->lines = lines;
-    section->line_count = count;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+        lines[section->line_count++] = (struct card_text){
+            .text = text_format(composing->arena, "%s\t%s",
+                                words_get(composing->in->words, nature_of(key)->brief),
+                                nature_of(key)->phrase),
+            .origin = composing->in->boat->radio_place};
     if (steps->count > 0 && dsc_ready(composing->in->boat))
         section->note = words_fill(composing->in->words, composing->arena, WORD_NATURE_STEPS,
                                    "steps", steps_joined(composing, steps), NULL);

@@ -141,18 +141,19 @@ static void script_tell(const struct explaining *explaining, const struct script
 static void message_tell(const struct explaining *explaining, const struct procedure_call *call)
 {
     struct text_builder words = text_builder_in(explaining->arena);
-    text_add_format(&words, "message: %s", TEXT_OR_EMPTY(call->signal));
+    text_add_format(&words, "message: %s", choice_word(signal_words, call->signal.value));
     if (call->if_.text != NULL)
         text_add_format(&words, ", if %s", call->if_.text);
-    if (call->nature.text != NULL)
-        text_add_format(&words, ", nature %s", call->nature.text);
-    text_add_format(&words, ", from %s: %s", TEXT_OR_EMPTY(call->from), TEXT_OR_EMPTY(call->say));
+    if (call->nature.value != NATURE_NONE)
+        text_add_format(&words, ", nature %s", choice_word(nature_words, call->nature.value));
+    text_add_format(&words, ", from %s: %s", choice_word(call_from_words, call->from.value),
+                    TEXT_OR_EMPTY(call->say));
     if (call->assist.text != NULL)
         text_add_format(&words, ", %s", call->assist.text);
     placed_tell(explaining, INDENT_REASON, call->place, "%s", words.at);
     only_where_tell(explaining, INDENT_DETAIL, call->when);
     condition_record_tell(explaining, INDENT_DETAIL, call->when);
-    rule_tell(explaining, call->signal.text);
+    rule_tell(explaining, choice_word(signal_words, call->signal.value));
 }
 
 static void panel_tell(const struct explaining *explaining)

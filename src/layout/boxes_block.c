@@ -25,44 +25,44 @@ static mpt padded(mpt height)
 
 struct decision_parts { struct paragraph ask, yes, no; };
 
-static struct decision_parts decision_parts(const struct sheet *sheet, mpt size, mpt width)
+static struct decision_parts decision_parts(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card *card = sheet->card;
+    const struct card *card = pen->card;
     struct style ask = box_style(FACE_BOLD, size, INK_WHITE);
     struct style say = box_style(FACE_TEXT, size, INK_BLACK);
-    const char *yes = text_format(sheet->arena, "**%s** %s", card->yes_word, card->decision.yes);
-    const char *no = text_format(sheet->arena, "**%s** %s", card->no_word, card->decision.no);
+    const char *yes = text_format(pen->arena, "**%s** %s", card->yes_word, card->decision.yes);
+    const char *no = text_format(pen->arena, "**%s** %s", card->no_word, card->decision.no);
     return (struct decision_parts){
-        paragraph_make(sheet, &ask, card->decision.ask, TEXT_WIDTH(width), card->decision.origin),
-        paragraph_make(sheet, &say, yes, TEXT_WIDTH(width), card->decision.origin),
-        paragraph_make(sheet, &say, no, TEXT_WIDTH(width), card->decision.origin)};
+        paragraph_make(pen, &ask, card->decision.ask, TEXT_WIDTH(width), card->decision.origin),
+        paragraph_make(pen, &say, yes, TEXT_WIDTH(width), card->decision.origin),
+        paragraph_make(pen, &say, no, TEXT_WIDTH(width), card->decision.origin)};
 }
 
-static mpt decision_height(const struct sheet *sheet, mpt size, mpt width)
+static mpt decision_height(const struct pen *pen, mpt size, mpt width)
 {
-    if (!sheet->card->decision.given)
+    if (!pen->card->decision.given)
         return 0;
-    struct decision_parts parts = decision_parts(sheet, size, width);
+    struct decision_parts parts = decision_parts(pen, size, width);
     return padded(paragraph_height(&parts.ask)) + padded(paragraph_height(&parts.yes)) +
            padded(paragraph_height(&parts.no));
 }
 
-static mpt decision_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+static mpt decision_place(struct pen *pen, mpt size, struct area column, mpt top)
 {
-    struct decision_parts parts = decision_parts(sheet, size, column.width);
+    struct decision_parts parts = decision_parts(pen, size, column.width);
     mpt ask = padded(paragraph_height(&parts.ask)), yes = padded(paragraph_height(&parts.yes));
-    mpt whole = decision_height(sheet, size, column.width), x = column.x + PAD_X;
-    sheet->block = "decision";
-    sheet_box(sheet, (struct area){column.x, top, column.width, ask}, INK_BLACK, INK_NONE, 0,
-              MM(1));
-    sheet_box(sheet, (struct area){column.x, top, column.width, whole}, INK_NONE, INK_BLACK,
-              FRAME, MM(1));
-    paragraph_place(sheet, &parts.ask, x, top + PAD_Y);
-    paragraph_place(sheet, &parts.yes, x, top + ask + PAD_Y);
+    mpt whole = decision_height(pen, size, column.width), x = column.x + PAD_X;
+    pen->block = "decision";
+    pen_box(pen, (struct area){column.x, top, column.width, ask}, INK_BLACK, INK_NONE, 0,
+            MM(1));
+    pen_box(pen, (struct area){column.x, top, column.width, whole}, INK_NONE, INK_BLACK,
+            FRAME, MM(1));
+    paragraph_place(pen, &parts.ask, x, top + PAD_Y);
+    paragraph_place(pen, &parts.yes, x, top + ask + PAD_Y);
     mpt line = top + ask + yes;
-    sheet_line(sheet, (struct point){column.x, line}, (struct point){column.x + column.width, line},
-               INK_BLACK, MM(0.35));
-    paragraph_place(sheet, &parts.no, x, line + PAD_Y);
+    pen_line(pen, (struct point){column.x, line}, (struct point){column.x + column.width, line},
+             INK_BLACK, MM(0.35));
+    paragraph_place(pen, &parts.no, x, line + PAD_Y);
     return top + whole;
 }
 
@@ -82,21 +82,21 @@ static mpt never_indent(const struct card *card)
 }
 
 /* Read alone, by a red torch, each must still forbid. */
-static struct paragraph never_paragraph(const struct sheet *sheet, size_t index, mpt size,
+static struct paragraph never_paragraph(const struct pen *pen, size_t index, mpt size,
                                         mpt width)
 {
-    const struct card *card = sheet->card;
+    const struct card *card = pen->card;
     struct style style = box_style(FACE_TEXT, size, INK_BLACK);
-    const char *text = text_format(sheet->arena, "**%s** %s", card->never_word,
+    const char *text = text_format(pen->arena, "**%s** %s", card->never_word,
                                    card->nevers[index].text);
-    return paragraph_make(sheet, &style, text, TEXT_WIDTH(width) - never_indent(card),
+    return paragraph_make(pen, &style, text, TEXT_WIDTH(width) - never_indent(card),
                           card->nevers[index].origin);
 }
 
-static const char *tags_joined(const struct sheet *sheet, const struct card_warning *warnings,
+static const char *tags_joined(const struct pen *pen, const struct card_warning *warnings,
                                size_t count)
 {
-    struct text_builder builder = text_builder_in(sheet->arena);
+    struct text_builder builder = text_builder_in(pen->arena);
     for (size_t i = 0; i < count; i++) {
         bool known = false;
         for (size_t j = 0; j < i; j++)
@@ -108,128 +108,128 @@ static const char *tags_joined(const struct sheet *sheet, const struct card_warn
     return builder.at;
 }
 
-static struct style tag_line_style(const struct sheet *sheet)
+static struct style tag_line_style(const struct pen *pen)
 {
     return (struct style){ROLE_SOURCE_TAG, FACE_TEXT,
-                          size_rule(sheet->paper, ROLE_SOURCE_TAG).floor, INK_BLACK};
+                          size_rule(pen->paper, ROLE_SOURCE_TAG).floor, INK_BLACK};
 }
 
 /* The tag ends the last line where it has room there, else takes its own. */
-static bool tag_inline(const struct sheet *sheet, const struct paragraph *text, const char *tags)
+static bool tag_inline(const struct pen *pen, const struct paragraph *text, const char *tags)
 {
-    struct style style = tag_line_style(sheet);
+    struct style style = tag_line_style(pen);
     return text->line_count > 0 &&
            text->lines[text->line_count - 1].width + MM(1.5) +
-                   sheet_width(sheet, &style, tags) <= text->width;
+                   pen_width(pen, &style, tags) <= text->width;
 }
 
-static mpt tag_line_height(const struct sheet *sheet, const struct paragraph *text,
+static mpt tag_line_height(const struct pen *pen, const struct paragraph *text,
                            const char *tags)
 {
-    struct style style = tag_line_style(sheet);
-    return tag_inline(sheet, text, tags) ? 0 : line_pitch(style.role, style.size);
+    struct style style = tag_line_style(pen);
+    return tag_inline(pen, text, tags) ? 0 : line_pitch(style.role, style.size);
 }
 
-static void tag_place(struct sheet *sheet, const struct paragraph *text, const char *tags, mpt x,
+static void tag_place(struct pen *pen, const struct paragraph *text, const char *tags, mpt x,
                       mpt top)
 {
-    struct style style = tag_line_style(sheet);
-    mpt below = tag_line_height(sheet, text, tags), height = paragraph_height(text);
+    struct style style = tag_line_style(pen);
+    mpt below = tag_line_height(pen, text, tags), height = paragraph_height(text);
     mpt baseline = baseline_in(top + height, below, style.size);
     if (below == 0) {
         x += text->lines[text->line_count - 1].width + MM(1.5);
         baseline = baseline_in(top + height - text->line_height, text->line_height,
                                text->style.size);
     }
-    sheet_text(sheet, &style, x, baseline, tags, strlen(tags), text->origin);
+    pen_text(pen, &style, x, baseline, tags, strlen(tags), text->origin);
 }
 
 /* The sources of all of them end the last line, or take one of their own. */
-static mpt never_height(const struct sheet *sheet, mpt size, mpt width)
+static mpt never_height(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card *card = sheet->card;
+    const struct card *card = pen->card;
     mpt text = 0;
     if (card->never_count == 0)
         return 0;
     for (size_t i = 0; i < card->never_count; i++) {
-        struct paragraph paragraph = never_paragraph(sheet, i, size, width);
+        struct paragraph paragraph = never_paragraph(pen, i, size, width);
         text += paragraph_height(&paragraph);
         if (i + 1 == card->never_count)
-            text += tag_line_height(sheet, &paragraph,
-                                    tags_joined(sheet, card->nevers, card->never_count));
+            text += tag_line_height(pen, &paragraph,
+                                    tags_joined(pen, card->nevers, card->never_count));
     }
     mpt sign = never_symbol(card) == SYMBOL_NONE ? 0 : SIGN_SIDE;
     return padded(text > sign ? text : sign);
 }
 
-static void never_lines_place(struct sheet *sheet, mpt size, mpt width, mpt x, mpt top)
+static void never_lines_place(struct pen *pen, mpt size, mpt width, mpt x, mpt top)
 {
-    const struct card *card = sheet->card;
+    const struct card *card = pen->card;
     for (size_t i = 0; i < card->never_count; i++) {
-        struct paragraph paragraph = never_paragraph(sheet, i, size, width);
-        paragraph_place(sheet, &paragraph, x, top);
+        struct paragraph paragraph = never_paragraph(pen, i, size, width);
+        paragraph_place(pen, &paragraph, x, top);
         if (i + 1 == card->never_count)
-            tag_place(sheet, &paragraph, tags_joined(sheet, card->nevers, card->never_count), x,
+            tag_place(pen, &paragraph, tags_joined(pen, card->nevers, card->never_count), x,
                       top);
         top += paragraph_height(&paragraph);
     }
 }
 
-static mpt never_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+static mpt never_place(struct pen *pen, mpt size, struct area column, mpt top)
 {
-    const struct card *card = sheet->card;
-    mpt height = never_height(sheet, size, column.width);
-    sheet->block = "never";
-    sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
-              FRAME, MM(1));
+    const struct card *card = pen->card;
+    mpt height = never_height(pen, size, column.width);
+    pen->block = "never";
+    pen_box(pen, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
+            FRAME, MM(1));
     if (never_symbol(card) != SYMBOL_NONE)
-        sheet_sign(sheet,
-                   (struct area){column.x + PAD_X, top + (height - SIGN_SIDE) / 2, SIGN_SIDE,
-                                 SIGN_SIDE},
-                   SIGN_PROHIBITION, never_symbol(card), card->nevers[0].origin);
-    never_lines_place(sheet, size, column.width, column.x + PAD_X + never_indent(card),
+        pen_sign(pen,
+                 (struct area){column.x + PAD_X, top + (height - SIGN_SIDE) / 2, SIGN_SIDE,
+                               SIGN_SIDE},
+                 SIGN_PROHIBITION, never_symbol(card), card->nevers[0].origin);
+    never_lines_place(pen, size, column.width, column.x + PAD_X + never_indent(card),
                       top + PAD_Y);
     return top + height;
 }
 
 /* ---- cautions and local rules: one frame each kind ---- */
 
-static struct paragraph warning_paragraph(const struct sheet *sheet, const char *word,
+static struct paragraph warning_paragraph(const struct pen *pen, const char *word,
                                           const struct card_warning *warning, mpt size, mpt width)
 {
     struct style style = box_style(FACE_TEXT, size, INK_BLACK);
-    const char *text = text_format(sheet->arena, "**%s** %s", word, warning->text);
-    return paragraph_make(sheet, &style, text, TEXT_WIDTH(width), warning->origin);
+    const char *text = text_format(pen->arena, "**%s** %s", word, warning->text);
+    return paragraph_make(pen, &style, text, TEXT_WIDTH(width), warning->origin);
 }
 
-static mpt warnings_height(const struct sheet *sheet, const char *word,
+static mpt warnings_height(const struct pen *pen, const char *word,
                            const struct card_warning *warnings, size_t count, mpt size, mpt width)
 {
     mpt height = 0;
     for (size_t i = 0; i < count; i++) {
-        struct paragraph text = warning_paragraph(sheet, word, &warnings[i], size, width);
+        struct paragraph text = warning_paragraph(pen, word, &warnings[i], size, width);
         height += padded(paragraph_height(&text) +
-                         tag_line_height(sheet, &text, tags_joined(sheet, &warnings[i], 1)));
+                         tag_line_height(pen, &text, tags_joined(pen, &warnings[i], 1)));
     }
     return height;
 }
 
-static mpt warnings_place(struct sheet *sheet, const char *word,
+static mpt warnings_place(struct pen *pen, const char *word,
                           const struct card_warning *warnings, size_t count, mpt size,
                           struct area column, mpt top)
 {
-    mpt height = warnings_height(sheet, word, warnings, count, size, column.width);
-    sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
-              FRAME, MM(1));
+    mpt height = warnings_height(pen, word, warnings, count, size, column.width);
+    pen_box(pen, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
+            FRAME, MM(1));
     for (size_t i = 0; i < count; i++) {
-        struct paragraph text = warning_paragraph(sheet, word, &warnings[i], size, column.width);
+        struct paragraph text = warning_paragraph(pen, word, &warnings[i], size, column.width);
         if (i > 0)
-            sheet_line(sheet, (struct point){column.x, top},
-                       (struct point){column.x + column.width, top}, INK_BLACK, MM(0.35));
-        paragraph_place(sheet, &text, column.x + PAD_X, top + PAD_Y);
-        const char *tags = tags_joined(sheet, &warnings[i], 1);
-        tag_place(sheet, &text, tags, column.x + PAD_X, top + PAD_Y);
-        top += padded(paragraph_height(&text) + tag_line_height(sheet, &text, tags));
+            pen_line(pen, (struct point){column.x, top},
+                     (struct point){column.x + column.width, top}, INK_BLACK, MM(0.35));
+        paragraph_place(pen, &text, column.x + PAD_X, top + PAD_Y);
+        const char *tags = tags_joined(pen, &warnings[i], 1);
+        tag_place(pen, &text, tags, column.x + PAD_X, top + PAD_Y);
+        top += padded(paragraph_height(&text) + tag_line_height(pen, &text, tags));
     }
     return top;
 }
@@ -241,30 +241,30 @@ static mpt with_gap(mpt height)
     return height == 0 ? 0 : height + BOX_GAP;
 }
 
-mpt boxes_height(const struct sheet *sheet, mpt size, mpt width)
+mpt boxes_height(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card *card = sheet->card;
-    return with_gap(decision_height(sheet, size, width)) +
-           with_gap(never_height(sheet, size, width)) +
-           with_gap(warnings_height(sheet, card->caution_word, card->cautions,
+    const struct card *card = pen->card;
+    return with_gap(decision_height(pen, size, width)) +
+           with_gap(never_height(pen, size, width)) +
+           with_gap(warnings_height(pen, card->caution_word, card->cautions,
                                     card->caution_count, size, width)) +
-           with_gap(warnings_height(sheet, card->local_word, card->local_rules,
+           with_gap(warnings_height(pen, card->local_word, card->local_rules,
                                     card->local_rule_count, size, width));
 }
 
-void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+void boxes_place(struct pen *pen, mpt size, struct area column, mpt top)
 {
-    const struct card *card = sheet->card;
+    const struct card *card = pen->card;
     if (card->decision.given)
-        top = decision_place(sheet, size, column, top) + BOX_GAP;
+        top = decision_place(pen, size, column, top) + BOX_GAP;
     if (card->never_count > 0)
-        top = never_place(sheet, size, column, top) + BOX_GAP;
-    sheet->block = "cautions";
+        top = never_place(pen, size, column, top) + BOX_GAP;
+    pen->block = "cautions";
     if (card->caution_count > 0)
-        top = warnings_place(sheet, card->caution_word, card->cautions, card->caution_count, size,
+        top = warnings_place(pen, card->caution_word, card->cautions, card->caution_count, size,
                              column, top) + BOX_GAP;
-    sheet->block = "local rules";
+    pen->block = "local rules";
     if (card->local_rule_count > 0)
-        warnings_place(sheet, card->local_word, card->local_rules, card->local_rule_count, size,
+        warnings_place(pen, card->local_word, card->local_rules, card->local_rule_count, size,
                        column, top);
 }

@@ -5,34 +5,34 @@
 #define FIGURE_GAP MM(0.4)
 
 /* Never larger than rows at their floor: a figure stands back behind the gear. */
-static struct paragraph figure_paragraph(const struct sheet *sheet,
+static struct paragraph figure_paragraph(const struct pen *pen,
                                          const struct card_figure *figure, mpt row_size,
                                          mpt width)
 {
-    mpt floor = size_rule(sheet->paper, ROLE_ROW).floor, size = row_size > floor ? floor : row_size;
+    mpt floor = size_rule(pen->paper, ROLE_ROW).floor, size = row_size > floor ? floor : row_size;
     struct style style = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
-    return paragraph_make(sheet, &style, figure->text, width, figure->origin);
+    return paragraph_make(pen, &style, figure->text, width, figure->origin);
 }
 
-mpt figures_height(const struct sheet *sheet, const struct card_step *step, mpt row_size,
+mpt figures_height(const struct pen *pen, const struct card_step *step, mpt row_size,
                    mpt width)
 {
     mpt height = 0;
     for (size_t i = 0; i < step->figure_count; i++) {
-        struct paragraph paragraph = figure_paragraph(sheet, &step->figures[i], row_size, width);
+        struct paragraph paragraph = figure_paragraph(pen, &step->figures[i], row_size, width);
         height += paragraph_height(&paragraph) + FIGURE_GAP;
     }
     return height;
 }
 
-mpt figures_place(struct sheet *sheet, const struct card_step *step, mpt row_size,
+mpt figures_place(struct pen *pen, const struct card_step *step, mpt row_size,
                   struct area column)
 {
     mpt top = column.y;
     for (size_t i = 0; i < step->figure_count; i++) {
-        struct paragraph paragraph = figure_paragraph(sheet, &step->figures[i], row_size,
+        struct paragraph paragraph = figure_paragraph(pen, &step->figures[i], row_size,
                                                       column.width);
-        paragraph_place(sheet, &paragraph, column.x, top);
+        paragraph_place(pen, &paragraph, column.x, top);
         top += paragraph_height(&paragraph) + FIGURE_GAP;
     }
     return top - column.y;

@@ -4,16 +4,8 @@
 
 #include "text.h"
 
-/* From the gravest down. */
-static const char *const signals[] = {"mayday", "pan_pan", "securite", NULL};
-const char *const call_froms[] = {
-    [CALL_FROM_FIXED] = "fixed", [CALL_FROM_FIXED_IN_FIRE] = "fixed_in_fire",
-    [CALL_FROM_DECK_FIRST] = "deck_first", [CALL_FROM_HANDHELD] = "handheld_on_deck",
-    [CALL_FROM_HANDHELD_CARRIED] = "handheld_carried", NULL};
-/* The natures a DSC set offers (Rec. ITU-R M.493). */
-static const char *const natures[] = {
-    "fire", "flooding", "collision", "grounding", "listing", "sinking", "adrift",
-    "undesignated", "abandon", "piracy", "mob", NULL};
+const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
+const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
 
 struct call_entry {
     struct procedure_call call;
@@ -26,35 +18,27 @@ static const struct field call_rows[] = {
     CALL_ROW("id", call.id, FIELD_TEXT,
              .about = "where a card has several: how the texts name it"),
     CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
-    CALL_ROW("signal", call.signal, FIELD_CHOICE, .required = true, .choices = signals,
+    CALL_ROW("signal", call.signal, FIELD_ENUM, .required = true, .choices = signal_words,
              .about = "distress, urgency or safety"),
-    CALL_ROW("nature", call.nature, FIELD_CHOICE, .choices = natures,
+    CALL_ROW("nature", call.nature, FIELD_ENUM, .choices = nature_words,
              .about = "the nature of distress the set is told"),
     CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
              .about = "what is wrong, in English"),
     CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
-    CALL_ROW("from", call.from, FIELD_CHOICE, .required = true, .choices = call_froms,
+    CALL_ROW("from", call.from, FIELD_ENUM, .required = true, .choices = call_from_words,
              .about = "the radio it is made from"),
 };
 static const struct field_table call_table = LOGIC_TABLE("a call", call_rows);
 
-enum call_from call_from_of(const struct procedure_call *call)
-{
-    int from = CALL_FROM_FIXED;
-    while (call_froms[from] != NULL && !text_equal(call_froms[from], call->from.text))
-        from++;
-    return call_froms[from] == NULL ? CALL_FROM_FIXED : (enum call_from)from;
-}
-
 static bool from_handheld_alone(const struct procedure_call *call)
 {
-    enum call_from from = call_from_of(call);
-    return from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
+    return call->from.value == CALL_FROM_HANDHELD ||
+           call->from.value == CALL_FROM_HANDHELD_CARRIED;
 }
 
 static bool is_mayday(const struct procedure_call *call)
 {
-    return text_equal(call->signal.text, signals[0]);
+    return call->signal.value == SIGNAL_MAYDAY;
 }
 
 /* A nature that is written but wrong has been told already. */
@@ -62,11 +46,14 @@ static void nature_check(const struct procedure_reading *reading,
                          const struct procedure_call *call, const struct yaml_node *node)
 {
     bool written = node->kind == YAML_MAPPING && yaml_get(node, "nature") != NULL;
-    if (call->nature.text != NULL && call->signal.text != NULL && !is_mayday(call))
+    if (call->nature.value != NATURE_NONE && call->signal.value != SIGNAL_NONE &&
+        !is_mayday(call))
         problem_add(reading->problems, SEVERITY_ERROR, call->nature.place,
                     "take it out: only a distress alert has a nature",
-                    "nature %s goes with signal mayday only", call->nature.text);
-    if (!written && is_mayday(call) && call->from.text != NULL && !from_handheld_alone(call))
+                    "nature %s goes with signal mayday only",
+                    choice_word(nature_words, call->nature.value));
+    if (!written && is_mayday(call) && call->from.value != CALL_FROM_NONE &&
+        !from_handheld_alone(call))
         problem_add(reading->problems, SEVERITY_ERROR, call->place,
                     "write nature: with what the set shall tell, such as nature: fire",
                     "a MAYDAY from the fixed radio needs a nature");
@@ -85,22 +72,16 @@ static void call_id_check(const struct procedure_reading *reading,
                     "the card has one call: the words of its id would not be printed");
 }
 
-static size_t signal_rank(const struct procedure_call *call)
-{
-    size_t rank = 0;
-    while (signals[rank] != NULL && !text_equal(signals[rank], call->signal.text))
-        rank++;
-    return rank;
-}
-
+/* One whose signal was refused is none of them. */
 static void gravity_check(const struct procedure_reading *reading,
                           const struct procedure_call *calls, size_t index)
 {
-    if (index > 0 && calls[index].signal.text != NULL && calls[index - 1].signal.text != NULL &&
-        signal_rank(&calls[index]) < signal_rank(&calls[index - 1]))
+    enum call_signal first = index == 0 ? SIGNAL_NONE : calls[index - 1].signal.value;
+    enum call_signal next = calls[index].signal.value;
+    if (next != SIGNAL_NONE && next < first)
         problem_add(reading->problems, SEVERITY_ERROR, calls[index].place,
                     "put the graver call first", "%s stands after the milder %s",
-                    calls[index].signal.text, calls[index - 1].signal.text);
+                    choice_word(signal_words, next), choice_word(signal_words, first));
 }
 
 static struct procedure_call call_read(const struct procedure_reading *reading,

@@ -19,8 +19,8 @@ static size_t for_every_boat(const struct warning *warnings, size_t count)
 /* The distress call and the safety plan are made from the boat's record. */
 static bool is_from_record(const struct procedure *procedure)
 {
-    return text_equal(procedure->kind.text, "distress") ||
-           text_equal(procedure->kind.text, "safety_plan");
+    return procedure->kind.value == PROCEDURE_DISTRESS ||
+           procedure->kind.value == PROCEDURE_SAFETY_PLAN;
 }
 
 static void whole_tell(const struct procedure_reading *reading, const char *remedy,
@@ -91,8 +91,9 @@ static void from_record_check(const struct procedure_reading *reading)
     if (procedure->step_count > 0 || procedure->decision.given || procedure->call_count > 0)
         whole_tell(reading, "take them out: its texts come from the boat's record",
                    text_format(reading->arena, "a card of the kind %s has no steps, decision "
-                               "or calls", procedure->kind.text));
-    if (text_equal(procedure->kind.text, "safety_plan") &&
+                               "or calls",
+                               choice_word(procedure_kind_words, procedure->kind.value)));
+    if (procedure->kind.value == PROCEDURE_SAFETY_PLAN &&
         (procedure->never_count > 0 || procedure->caution_count > 0 || procedure->when != NULL))
         whole_tell(reading, "take them out: every boat has one, and it only shows where gear is",
                    "a safety plan has no never, cautions or when");

@@ -14,12 +14,12 @@ struct procedure_file {
 #define FILE_ROW(key, member, field_kind, ...) \
     KEYED(struct procedure_file, key, member, field_kind, __VA_ARGS__)
 
-static const char *const pers[] = {"engine_space", NULL};
+static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 /* The classes that a card may be of, in the order of enum sign_class. */
 static const char *const stripes[] = {
     [SIGN_FIRE - 1] = "fire", [SIGN_RESCUE - 1] = "rescue", [SIGN_CONTROL - 1] = "control",
     [SIGN_WARNING - 1] = "warning", NULL};
-static const char *const kinds[] = {"card", "distress", "safety_plan", NULL};
+const char *const procedure_kind_words[] = {PROCEDURE_KIND_LIST(CHOICE_WORD) NULL};
 
 static const struct field file_rows[] = {
     FILE_ROW("procedure", procedure.key, FIELD_TEXT, .required = true,
@@ -27,9 +27,9 @@ static const struct field file_rows[] = {
     FILE_ROW("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
              .high = 99000, .whole = true,
              .about = "the card's number, fixed for good: printed cards name each other by it"),
-    FILE_ROW("kind", procedure.kind, FIELD_CHOICE, .choices = kinds,
+    FILE_ROW("kind", procedure.kind, FIELD_ENUM, .choices = procedure_kind_words,
              .about = "card; distress: the distress call; safety_plan: where everything is"),
-    FILE_ROW("per", procedure.per, FIELD_CHOICE, .choices = pers,
+    FILE_ROW("per", procedure.per, FIELD_ENUM, .choices = per_words,
              .about = "engine_space: a boat with two gets two cards"),
     FILE_ROW("symbol", procedure.symbol, FIELD_ENUM, .required = true, .choices = symbol_keys,
              .about = "the sign beside the title"),
@@ -107,7 +107,7 @@ static void unknown_source_tell(const struct procedure_reading *reading,
 static void grade_check(const struct procedure_reading *reading, const struct text_value *source,
                         const struct authority *authority, const char *what)
 {
-    if (text_equal(authority->grade.text, "VC"))
+    if (authority->grade.value == GRADE_VC)
         problem_add(reading->problems, SEVERITY_ERROR, source->place,
                     "name an authority's text of which the passage was read (VA or VB)",
                     "%s stands on %s, which is no authority (VC)", what, source->text);
@@ -128,7 +128,7 @@ static bool sources_check(const struct procedure_reading *reading, const struct 
             continue;
         if (footing == FOOTING_WARNING)
             grade_check(reading, source, authority, what);
-        current |= text_equal(authority->status.text, "current");
+        current |= authority->status.value == SOURCE_CURRENT;
     }
     return current;
 }

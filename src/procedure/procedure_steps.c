@@ -22,10 +22,9 @@ struct case_entry {
 #define CASE_ROW(key, member, field_kind, ...) \
     KEYED(struct case_entry, key, member, field_kind, __VA_ARGS__)
 
-static const char *const tables[] = {"zones", NULL};
-static const char *const states[] = {"on", "off", NULL};
-
-static const char *const shown[] = {"how", "painter", "release", "handle", NULL};
+static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
+static const char *const gear_state_words[] = {GEAR_STATE_LIST(CHOICE_WORD) NULL};
+static const char *const shown_words[] = {SHOWN_LIST(CHOICE_WORD) NULL};
 
 enum { MOST_LETHAL = 2 };
 
@@ -34,15 +33,15 @@ static const struct field step_rows[] = {
     STEP_ROW("uses", step.uses, FIELD_ENUMS, .choices = item_key_list, .about = "gear to use"),
     STEP_ROW("also", step.also, FIELD_ENUMS, .choices = item_key_list,
              .about = "gear shown when fitted"),
-    STEP_ROW("table", step.table, FIELD_CHOICE, .choices = tables,
+    STEP_ROW("table", step.table, FIELD_ENUM, .choices = gear_table_words,
              .about = "zones: the gear as a table by zone"),
     STEP_ROW("lethal", step.lethal_ids, FIELD_LIST,
              .about = "what kills here, printed with it: ids of texts"),
     STEP_ROW("within", step.within, FIELD_ENUM, .choices = reach_words,
              .about = "how far one may go for its gear; what is farther is not offered"),
-    STEP_ROW("state", step.state, FIELD_CHOICE, .choices = states,
+    STEP_ROW("state", step.state, FIELD_ENUM, .choices = gear_state_words,
              .about = "how its gear is left: on (open), off (shut)"),
-    STEP_ROW("shows", step.shows, FIELD_CHOICE, .choices = shown,
+    STEP_ROW("shows", step.shows, FIELD_ENUM, .choices = shown_words,
              .about = "what of its gear is printed as handling; how, if left out"),
     STEP_ROW("when", when, FIELD_NODE, .about = "boats that have the step"),
     STEP_ROW("cases", cases, FIELD_NODE, .about = "what to do on which boat, first match"),
@@ -61,9 +60,9 @@ static const struct field case_rows[] = {
              .about = "what kills here, if another: ids of texts"),
     CASE_ROW("within", step_case.within, FIELD_ENUM, .choices = reach_words,
              .about = "how far one may go for its gear, if another"),
-    CASE_ROW("state", step_case.state, FIELD_CHOICE, .choices = states,
+    CASE_ROW("state", step_case.state, FIELD_ENUM, .choices = gear_state_words,
              .about = "how its gear is left, if another"),
-    CASE_ROW("shows", step_case.shows, FIELD_CHOICE, .choices = shown,
+    CASE_ROW("shows", step_case.shows, FIELD_ENUM, .choices = shown_words,
              .about = "what of its gear is printed as handling, if another"),
     CASE_ROW("sources", step_case.basis.sources, FIELD_WORDS, .about = "what it stands on"),
     CASE_ROW("practice", step_case.basis.practice, FIELD_ANSWER, .about = "trade practice"),
@@ -262,9 +261,9 @@ static void case_complete(const struct procedure_reading *reading, struct step_c
         step_case->because = step->because;
     if (step_case->within.value == REACH_ANY)
         step_case->within = step->within;
-    if (step_case->state.text == NULL)
+    if (step_case->state.value == STATE_ANY)
         step_case->state = step->state;
-    if (step_case->shows.text == NULL)
+    if (step_case->shows.value == SHOWN_BY_STATE)
         step_case->shows = step->shows;
     if (!step_case->lethal_ids.given) {
         step_case->lethal_ids = step->lethal_ids;

@@ -209,12 +209,13 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     for (size_t i = 0; i < 6; i++)
         assert_string_equal(card->sections[i].key, keys[i]);
     const struct card_section *natures = &card->sections[0];
-    for (size_t i = 0; nature_at(i) != NULL; i++)    /* S15: in the order of M.493 */
-        assert_string_equal(natures->lines[i].text,
+    /* S15: in the order of M.493 */
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+        assert_string_equal(natures->lines[key - 1].text,
                             text_format(test.arena, "%s\t%s",
-                                        words_get(test.words, nature_at(i)->brief),
-                                        nature_at(i)->phrase));
-    assert_null(nature_at(natures->line_count));
+                                        words_get(test.words, nature_of(key)->brief),
+                                        nature_of(key)->phrase));
+    assert_int_equal(natures->line_count, NATURE_COUNT - 1);
     assert_non_null(strstr(natures->note, "press MENU, turn to the nature"));
     assert_string_equal(card->sections[5].lines[0].text,
                         "TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO");
@@ -234,16 +235,16 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
 static void brief_words_of_natures_begin_as_the_set_s_own(void **state)
 {
     (void)state;
-    for (size_t i = 0; nature_at(i) != NULL; i++) {
-        const char *brief = words_get(test.words, nature_at(i)->brief);
-        const char *label = nature_at(i)->label;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        const char *brief = words_get(test.words, nature_of(key)->brief);
+        const char *label = nature_of(key)->label;
         assert_true(strlen(brief) > 0 && strlen(brief) <= 20);
         assert_true(strlen(brief) <= strlen(label));
         assert_int_equal(strncmp(brief, label, strcspn(brief, "/ ")), 0);
         if (strlen(label) <= 20)
             assert_int_equal(strncmp(brief, label, strlen(brief)), 0);
-        for (size_t j = 0; j < i; j++)
-            assert_string_not_equal(brief, words_get(test.words, nature_at(j)->brief));
+        for (enum nature_key other = NATURE_NONE + 1; other < key; other++)
+            assert_string_not_equal(brief, words_get(test.words, nature_of(other)->brief));
     }
 }
 

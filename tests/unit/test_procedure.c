@@ -52,7 +52,7 @@ static void a_whole_procedure_is_read(void **state)
     assert_int_equal(procedure->number.milli, 10000);
     assert_string_equal(procedure->title.text, "Trial");
     assert_string_equal(procedure->signs.items[0].text, "Smoke");
-    assert_string_equal(procedure->per.text, "engine_space");
+    assert_int_equal(procedure->per.value, PER_ENGINE_SPACE);
     assert_int_equal(procedure->when->kind, CONDITION_FITTED);
     assert_string_equal(procedure->when_reason.text, "Nothing to burn.");
     assert_int_equal(procedure->call_when.count, 2);
@@ -60,9 +60,9 @@ static void a_whole_procedure_is_read(void **state)
     assert_string_equal(procedure->call_when.items[1].say.text, "Now.");
     assert_string_equal(procedure->steps[0].lethal.items[0].text, "Do not open it.");
     assert_int_equal(procedure->steps[0].cases[0].within.value, REACH_DECK);
-    assert_string_equal(procedure->steps[0].cases[1].state.text, "off");
+    assert_int_equal(procedure->steps[0].cases[1].state.value, STATE_OFF);
     assert_int_equal(procedure->step_count, 2);
-    assert_string_equal(procedure->steps[1].table.text, "zones");
+    assert_int_equal(procedure->steps[1].table.value, GEAR_TABLE_ZONES);
     assert_non_null(procedure->steps[1].when);
     assert_string_equal(procedure->steps[0].who.text, "deckhand");
 }

@@ -32,10 +32,10 @@ static const struct procedure *procedure_of(const char *steps, struct more more)
     return procedure;
 }
 
-static struct asked_list asked_by(const char *steps, const char *type)
+static struct asked_list asked_by(const char *steps, enum hull hull)
 {
     const struct procedure *procedure = procedure_of(steps, (struct more){"", ""});
-    return asked_items(&procedure, 1, type, test.arena);
+    return asked_items(&procedure, 1, hull, test.arena);
 }
 
 static const char *keys_of(const struct asked_list *list)
@@ -67,7 +67,7 @@ static void items_are_found_wherever_a_procedure_names_them(void **state)
         "    cases:\n"
         "      - {when: {any: [{not_fitted: sart}, {fitted: epirb}]}, uses: [knife]}\n"
         "      - {also: [torch]}\n", more);
-    struct asked_list list = asked_items(&procedure, 1, NULL, test.arena);
+    struct asked_list list = asked_items(&procedure, 1, HULL_NONE, test.arena);
     const char *keys = text_format(test.arena, " %s ", keys_of(&list));
     static const char *const wanted[] = {"cooker", "sart", "epirb", "knife", "torch",
                                          "petrol_stowage", "hatch"};
@@ -84,7 +84,7 @@ static void the_order_is_that_of_a_walk(void **state)
     struct asked_list list = asked_by(
         "  - {id: one, practice: yes, also: [hatch, battery_isolator_engine, "
         "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, cooker, "
-        "fire_blanket]}\n", NULL);
+        "fire_blanket]}\n", HULL_NONE);
     assert_string_equal(keys_of(&list),
                         "boarding_ladder flares liferaft anchor_main torch fire_blanket cooker "
                         "hatch fixed_extinguisher battery_isolator_engine");
@@ -99,7 +99,7 @@ static void the_facts_asked_of_an_item_are_told(void **state)
         "      - {when: {inside: {engine_stop: [engine_space]}}}\n"
         "      - {when: {is: {engine_stop: {zone: cockpit}}}}\n"
         "      - {when: {cuts: {battery_isolator_engine: vhf_dsc}}}\n"
-        "      - {}\n", "monohull");
+        "      - {}\n", HULL_MONOHULL);
     assert_string_equal(keys_of(&list), "engine_stop vhf_dsc battery_isolator_engine");
     assert_string_equal(starter_entry(&list.rows[0], "C1", test.arena),
                         "- {item: engine_stop, tag: C1, zone: , side: , spot: , how: , "
@@ -121,9 +121,9 @@ static void the_facts_asked_of_an_item_are_told(void **state)
 static void the_other_type_is_not_asked(void **state)
 {
     (void)state;
-    struct asked_list mono = asked_by(TYPED_STEPS, "monohull");
-    struct asked_list cat = asked_by(TYPED_STEPS, "catamaran");
-    struct asked_list both = asked_by(TYPED_STEPS, NULL);
+    struct asked_list mono = asked_by(TYPED_STEPS, HULL_MONOHULL);
+    struct asked_list cat = asked_by(TYPED_STEPS, HULL_CATAMARAN);
+    struct asked_list both = asked_by(TYPED_STEPS, HULL_NONE);
     assert_string_equal(keys_of(&mono), "dinghy hatch fixed_extinguisher");
     assert_string_equal(keys_of(&cat), "escape_hatch fixed_extinguisher");
     assert_string_equal(keys_of(&both), "dinghy escape_hatch hatch fixed_extinguisher");
@@ -140,8 +140,8 @@ static void the_other_type_is_not_asked(void **state)
 static void no_procedure_asks_for_nothing(void **state)
 {
     (void)state;
-    assert_int_equal(asked_by(PLAIN_STEP, NULL).count, 0);
-    assert_int_equal(asked_items(NULL, 0, NULL, test.arena).count, 0);
+    assert_int_equal(asked_by(PLAIN_STEP, HULL_NONE).count, 0);
+    assert_int_equal(asked_items(NULL, 0, HULL_NONE, test.arena).count, 0);
 }
 
 /* ---- files ---- */
@@ -170,16 +170,16 @@ static const struct boat *boat_of(const char *text, bool *sound)
 static void a_new_boat_file_lacks_only_what_is_needed(void **state)
 {
     (void)state;
-    struct asked_list asked = asked_by(ALL_STEPS, NULL);
+    struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
     bool sound = true;
-    const struct boat *boat = boat_of(starter_boat(&asked, NULL, test.arena), &sound);
+    const struct boat *boat = boat_of(starter_boat(&asked, HULL_NONE, test.arena), &sound);
     assert_non_null(boat);
     assert_false(sound);
     expect_errors(5);   /* name, type, loa_m, beam_m, persons_max */
     assert_int_equal(boat->equipment_count, 0);
     assert_int_equal(boat_items_mentioned(boat), 0);
-    assert_null(boat->facts.type.text);
-    boat = boat_of(starter_boat(&asked, "catamaran", test.arena), &sound);
+    assert_int_equal(boat->facts.type.value, HULL_NONE);
+    boat = boat_of(starter_boat(&asked, HULL_CATAMARAN, test.arena), &sound);
     expect_errors(4);
     assert_true(boat->catamaran);
 }
@@ -189,8 +189,8 @@ static void a_new_boat_file_lacks_only_what_is_needed(void **state)
 static void lines_without_their_mark_can_be_read(void **state)
 {
     (void)state;
-    struct asked_list asked = asked_by(ALL_STEPS, NULL);
-    const char *text = starter_boat(&asked, "monohull", test.arena);
+    struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
+    const char *text = starter_boat(&asked, HULL_MONOHULL, test.arena);
     text = without_marks(text, "  name:  ", "  name: New ");
     text = without_marks(text, "loa_m:  ", "loa_m: 12 ");
     text = without_marks(text, "beam_m:  ", "beam_m: 4 ");
@@ -232,7 +232,7 @@ static void a_new_base_file_lacks_only_what_is_needed(void **state)
 static void proposed_tags_are_free_and_distinct(void **state)
 {
     (void)state;
-    struct asked_list asked = asked_by(ALL_STEPS, NULL);
+    struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
     static const enum item_key told[] = {ITEM_cooker, ITEM_sart};
     bool sound = true;
     const struct boat *boat = boat_of(
