@@ -23,15 +23,15 @@ struct manifest {
     bool sound;
 };
 
-static void refuse(struct manifest *manifest, struct place place, const char *remedy,
-                   const char *what)
+static void own_file_refuse(struct manifest *manifest, struct place place, const char *remedy,
+                            const char *what)
 {
     problem_add(manifest->fleet->problems, SEVERITY_FAILURE, place, remedy, "%s", what);
     manifest->sound = false;
 }
 
 #define REFUSE(manifest, place, ...) \
-    refuse(manifest, place, OFFICIAL, text_format((manifest)->fleet->arena, __VA_ARGS__))
+    own_file_refuse(manifest, place, OFFICIAL, text_format((manifest)->fleet->arena, __VA_ARGS__))
 
 static const struct source *own_file_read(const struct manifest *manifest, const char *path)
 {
@@ -112,11 +112,11 @@ static void strangers_find(struct manifest *manifest, const char *inside)
         const char *name = text_format(arena, "%s%s", inside, found.at[i]);
         if (found.at[i][0] != '.' && text_ends(name, ".yaml") &&
             !names_hold(&manifest->names, name))
-            refuse(manifest, (struct place){0},
-                   "move it out of the folder; whoever added it on purpose runs "
-                   "`make manifest` in the clone",
-                   text_format(arena, "%s/%s does not belong to this program",
-                               manifest->folder, name));
+            own_file_refuse(manifest, (struct place){0},
+                            "move it out of the folder; whoever added it on purpose runs "
+                            "`make manifest` in the clone",
+                            text_format(arena, "%s/%s does not belong to this program",
+                                        manifest->folder, name));
     }
 }
 
@@ -134,7 +134,7 @@ static void language_strangers_find(struct manifest *manifest)
             strangers_find(manifest, text_format(arena, WORDS_FOLDER "%s/", found.at[i]));
 }
 
-static const struct source *named(struct manifest *manifest, const char *name)
+static const struct source *manifest_names(struct manifest *manifest, const char *name)
 {
     for (size_t i = 0; i < manifest->names.count; i++)
         if (text_equal(manifest->names.at[i], name))
@@ -266,8 +266,9 @@ static const char *const printed_in[] = {"en"};
 static bool printed_are_listed(struct manifest *manifest)
 {
     for (size_t i = 0; i < PRINTED_COUNT; i++)
-        if (named(manifest, text_format(manifest->fleet->arena, WORDS_FOLDER "%s/words.yaml",
-                                        printed_in[i])) == NULL)
+        if (manifest_names(manifest, text_format(manifest->fleet->arena,
+                                                 WORDS_FOLDER "%s/words.yaml",
+                                                 printed_in[i])) == NULL)
             return false;
     return true;
 }
@@ -286,7 +287,7 @@ static bool printed_choose(struct fleet *fleet)
 static enum own_files texts_read(struct manifest *manifest)
 {
     struct fleet *fleet = manifest->fleet;
-    const struct source *sources = named(manifest, "sources.yaml");
+    const struct source *sources = manifest_names(manifest, "sources.yaml");
     if (!printed_are_listed(manifest) || sources == NULL)
         return OWN_FILES_BROKEN;
     bool complete = languages_read(manifest);

@@ -7,7 +7,7 @@
 /* What gives each form of message its words and order. */
 static const struct rule_row {
     const char *form, *rule;
-} rule_rows[] = {
+} form_rules[] = {
     {"mayday", "ITU Radio Regulations 32.13C, 32.13D"},
     {"pan_pan", "ITU Radio Regulations 33.12"},
     {"securite", "ITU Radio Regulations 33.35"},
@@ -20,9 +20,9 @@ static const struct rule_row {
 
 static void rule_tell(const struct explaining *explaining, const char *form)
 {
-    for (size_t i = 0; i < sizeof rule_rows / sizeof *rule_rows; i++)
-        if (text_equal(rule_rows[i].form, form))
-            line_tell(explaining, INDENT_REASON, "words and order: %s", rule_rows[i].rule);
+    for (size_t i = 0; i < sizeof form_rules / sizeof *form_rules; i++)
+        if (text_equal(form_rules[i].form, form))
+            line_tell(explaining, INDENT_REASON, "words and order: %s", form_rules[i].rule);
 }
 
 /* ---- script ---- */
@@ -40,7 +40,7 @@ static struct place first_given(const struct text_value *const *values, size_t c
                 sizeof((const struct text_value *const[]){__VA_ARGS__}) / \
                     sizeof(const struct text_value *))
 
-static struct place name_place(const struct boat *boat)
+static struct place boat_name_place(const struct boat *boat)
 {
     return FIRST_GIVEN(&boat->facts.name_spoken, &boat->facts.name_latin, &boat->facts.name);
 }
@@ -97,9 +97,9 @@ static struct place script_place(const struct explaining *explaining,
         return none.place;
     switch (line->element) {
     case ELEMENT_NAME:
-        return name_place(boat);
+        return boat_name_place(boat);
     case ELEMENT_MESSAGE_SIGNAL:
-        return has_blank(line) ? none.place : name_place(boat);
+        return has_blank(line) ? none.place : boat_name_place(boat);
     case ELEMENT_IDENTITY:
         return FIRST_GIVEN(&boat->radio.call_sign, &boat->radio.mmsi);
     case ELEMENT_POSITION:
