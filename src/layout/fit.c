@@ -11,7 +11,7 @@ mpt size_that_fits(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt s
 
 /* A text on one line. */
 struct one_line {
-    const struct sheet *sheet;
+    const struct pen *pen;
     struct style *style;
     const char *text;
     mpt width;
@@ -21,13 +21,13 @@ static bool line_fits(void *of, mpt size)
 {
     const struct one_line *line = of;
     line->style->size = size;
-    return sheet_width(line->sheet, line->style, line->text) <= line->width;
+    return pen_width(line->pen, line->style, line->text) <= line->width;
 }
 
-mpt style_fit(const struct sheet *sheet, struct style *style, const char *text, mpt width)
+mpt style_fit(const struct pen *pen, struct style *style, const char *text, mpt width)
 {
-    struct one_line line = {sheet, style, text, width};
-    style->size = size_that_fits(size_rule(sheet->paper, style->role), SIZE_STEP, line_fits,
+    struct one_line line = {pen, style, text, width};
+    style->size = size_that_fits(size_rule(pen->paper, style->role), SIZE_STEP, line_fits,
                                  &line);
-    return sheet_width(sheet, style, text);
+    return pen_width(pen, style, text);
 }

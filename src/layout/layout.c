@@ -3,7 +3,7 @@
  * What all cards of a set share (height of the signs, of the call panel) is
  * found first, at the largest size at which every card still fits; then each
  * card takes the largest sizes of its own. */
-#include "layout_room.h"
+#include "boxes.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
@@ -27,29 +27,26 @@ static bool wanted(const struct fitting *fitting, const struct card *card)
     return !card->held || fitting->input->draft;
 }
 
-static struct sheet sheet_for(const struct fitting *fitting, const struct card *card,
-                              struct problems *problems)
+static struct pen pen_for(const struct fitting *fitting, const struct card *card,
+                          struct problems *problems)
 {
-    return (struct sheet){.faces = fitting->input->faces, .arena = fitting->arena,
-                          .problems = problems, .card = card, .paper = fitting->input->paper,
-                          .block = "page"};
+    return (struct pen){.faces = fitting->input->faces, .arena = fitting->arena,
+                        .problems = problems, .card = card, .paper = fitting->input->paper};
 }
 
-static struct sheet trial_for(const struct fitting *fitting, const struct card *card)
+static struct pen trial_for(const struct fitting *fitting, const struct card *card)
 {
-    struct sheet sheet = sheet_for(fitting, card, fitting->problems);
-    sheet.arena = fitting->scratch;
-    return sheet;
+    struct pen pen = pen_for(fitting, card, fitting->problems);
+    pen.arena = fitting->scratch;
+    return pen;
 }
 
 /* ---- one card's sizes ---- */
 
 struct card_sizes {
-    struct step_sizes steps;
-    mpt box;
+    struct laid_steps steps;
+    struct laid_boxes boxes;
     mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
-    mpt row_excess;
-    struct place row_at;
 };
 
 /* From floor to aim in sixteen steps. */
@@ -68,47 +65,45 @@ static struct step_sizes steps_at(const struct paper *paper, int notch)
                                size_at(paper, ROLE_ROW, notch)};
 }
 
-static void steps_fit(const struct sheet *sheet, const struct frame *frame,
+static void steps_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
     for (int notch = NOTCHES; notch >= 0; notch--) {
-        sizes->steps = steps_at(sheet->paper, notch);
-        sizes->left_over = steps_height(sheet, sizes->steps, frame->at[AREA_LEFT].width,
-                                        &sizes->row_excess, &sizes->row_at) -
-                           frame->at[AREA_LEFT].height;
-        if (sizes->left_over <= 0 && sizes->row_excess <= 0)
+        sizes->steps = steps_lay(pen, steps_at(pen->paper, notch), frame->at[AREA_LEFT].width);
+        sizes->left_over = sizes->steps.height - frame->at[AREA_LEFT].height;
+        if (sizes->left_over <= 0 && sizes->steps.excess <= 0)
             return;
     }
 }
 
-struct right_column { const struct sheet *sheet; struct area area; };
+struct right_column { const struct pen *pen; struct area area; };
 
 static bool boxes_leave_room(void *of, mpt size)
 {
     const struct right_column *column = of;
-    return boxes_height(column->sheet, size, column->area.width) + plan_heights().aim <=
+    return boxes_lay(column->pen, size, column->area.width).height + plan_heights().aim <=
            column->area.height;
 }
 
 /* Boxes take the largest size that leaves the plan what it aims at; at the floor
  * the plan yields, down to its own floor. */
-static void boxes_fit(const struct sheet *sheet, const struct frame *frame,
+static void boxes_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
-    struct right_column right = {sheet, frame->at[AREA_RIGHT]};
-    sizes->box = size_that_fits(size_rule(sheet->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
-                                &right);
-    sizes->right_over = boxes_height(sheet, sizes->box, right.area.width) + plan_heights().floor -
-                        right.area.height;
+    struct right_column right = {pen, frame->at[AREA_RIGHT]};
+    mpt size = size_that_fits(size_rule(pen->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
+                              &right);
+    sizes->boxes = boxes_lay(pen, size, right.area.width);
+    sizes->right_over = sizes->boxes.height + plan_heights().floor - right.area.height;
 }
 
 static struct card_sizes card_fit(const struct fitting *fitting, const struct card *card,
                                   const struct frame *frame)
 {
-    struct card_sizes sizes = {.box = 0};
-    struct sheet sheet = trial_for(fitting, card);
-    steps_fit(&sheet, frame, &sizes);
-    boxes_fit(&sheet, frame, &sizes);
+    struct card_sizes sizes = {.left_over = 0};
+    struct pen pen = trial_for(fitting, card);
+    steps_fit(&pen, frame, &sizes);
+    boxes_fit(&pen, frame, &sizes);
     return sizes;
 }
 
@@ -126,8 +121,8 @@ static mpt signs_measure(const struct fitting *fitting, mpt size, mpt width)
     mpt height = 0;
     for (size_t i = 0; i < fitting->input->set->count; i++) {
         const struct card *card = fitting->input->set->cards[i];
-        struct sheet sheet = trial_for(fitting, card);
-        mpt own = wanted(fitting, card) ? when_height(&sheet, size, width) : 0;
+        struct pen pen = trial_for(fitting, card);
+        mpt own = wanted(fitting, card) ? when_height(&pen, size, width) : 0;
         height = own > height ? own : height;
     }
     return height;
@@ -154,10 +149,10 @@ static mpt panels_measure(const struct fitting *fitting, mpt size, mpt width)
     mpt height = 0;
     for (size_t i = 0; i < fitting->input->set->count; i++) {
         const struct card *card = fitting->input->set->cards[i];
-        struct sheet sheet = trial_for(fitting, card);
+        struct pen pen = trial_for(fitting, card);
         if (!wanted(fitting, card) || !card->call.given)
             continue;
-        mpt own = panel_height(&sheet, size, width);
+        mpt own = panel_height(&pen, size, width);
         height = own > height ? own : height;
     }
     return height;
@@ -165,21 +160,21 @@ static mpt panels_measure(const struct fitting *fitting, mpt size, mpt width)
 
 static bool sizes_hold(const struct card_sizes *sizes)
 {
-    return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->row_excess <= 0;
+    return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->steps.excess <= 0;
 }
 
 /* Does the card fit the frame, with rows of this size or larger? */
 static bool card_holds(const struct fitting *fitting, const struct card *card,
                        const struct page_needs *needs, mpt least_row)
 {
-    struct sheet sheet = trial_for(fitting, card);
+    struct pen pen = trial_for(fitting, card);
     if (card->safety != NULL)
         return true;
     if (card->distress)
-        return distress_fits(&sheet, needs);
+        return distress_fits(&pen, needs);
     struct frame frame = frame_make(fitting->input->paper, TEMPLATE_CARD, needs);
     struct card_sizes sizes = card_fit(fitting, card, &frame);
-    return sizes_hold(&sizes) && sizes.steps.row >= least_row;
+    return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
 }
 
 /* Steps keep pace with the script: neither is at its floor for the other's sake. */
@@ -241,92 +236,92 @@ static enum template_key template_of(const struct card *card)
     return card->distress ? TEMPLATE_DISTRESS : TEMPLATE_CARD;
 }
 
-static struct frame frame_of(const struct sheet *sheet, const struct shared *shared)
+static struct frame frame_of(const struct pen *pen, const struct shared *shared)
 {
-    return frame_make(sheet->paper, template_of(sheet->card), &shared->needs);
+    return frame_make(pen->paper, template_of(pen->card), &shared->needs);
 }
 
 /* A block that is too long for want of room: the cause may be a line of the call
  * panel that takes it. */
-static void block_told(struct sheet *sheet, const struct shared *shared, mpt over,
+static void block_told(struct pen *pen, const struct shared *shared, mpt over,
                        const char *remedy, const char *what)
 {
-    mpt width = frame_of(sheet, shared).at[AREA_PANEL].width;
-    const struct card_text *line = panel_longest(sheet, shared->script_size, width);
+    mpt width = frame_of(pen, shared).at[AREA_PANEL].width;
+    const struct card_text *line = panel_longest(pen, shared->script_size, width);
     if (line != NULL)
-        sheet_too_long(sheet, line->origin, over, "shorten these words on working the radio",
-                       "a line of the call panel");
+        pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
+                     "a line of the call panel");
     else
-        sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over, remedy, what);
+        pen_too_long(pen, pen->card->boat_record->facts.name.place, over, remedy, what);
 }
 
 /* A local rule is the first to be shortened. */
-static void right_told(struct sheet *sheet, const struct shared *shared, mpt over)
+static void right_told(struct pen *pen, const struct shared *shared, mpt over)
 {
-    const struct card *card = sheet->card;
+    const struct card *card = pen->card;
     if (card->local_rule_count > 0)
-        sheet_too_long(sheet, card->local_rules[0].origin, over,
-                       "shorten the local rules for this card", "the right column");
+        pen_too_long(pen, card->local_rules[0].origin, over,
+                     "shorten the local rules for this card", "the right column");
     else
-        block_told(sheet, shared, over,
+        block_told(pen, shared, over,
                    "give a short name_spoken and looks: a call with fewer lines makes room",
                    "the right column");
 }
 
 /* What is too long is mended where the words stand: that is where messages point. */
-static bool fit_told(struct sheet *sheet, const struct shared *shared,
+static bool fit_told(struct pen *pen, const struct shared *shared,
                      const struct card_sizes *sizes)
 {
-    mpt width = frame_of(sheet, shared).at[AREA_LEFT].width;
-    if (sizes->row_excess > 0 && !rows_tell(sheet, sizes->steps, width))
-        sheet_too_long(sheet, sizes->row_at, sizes->row_excess,
-                       "shorten spot, how or name of this entry", "a line of the steps");
+    const struct laid_steps *steps = &sizes->steps;
+    if (steps->excess > 0 && !steps_excess_tell(pen, steps))
+        pen_too_long(pen, steps->excess_at, steps->excess,
+                     "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
-        block_told(sheet, shared, sizes->left_over, steps_remedy(sheet), "the block of steps");
+        block_told(pen, shared, sizes->left_over, steps_remedy(pen), "the block of steps");
     if (sizes->right_over > 0)
-        right_told(sheet, shared, sizes->right_over);
+        right_told(pen, shared, sizes->right_over);
     return sizes_hold(sizes);
 }
 
-static void body_place(struct sheet *sheet, const struct frame *frame,
+static void body_place(struct pen *pen, const struct frame *frame,
                        const struct card_sizes *sizes)
 {
     struct area right = frame->at[AREA_RIGHT], plan = right;
     mpt gap = plan_heights().gap;
-    plan.height -= boxes_height(sheet, sizes->box, right.width) + gap;
-    steps_place(sheet, sizes->steps, frame->at[AREA_LEFT]);
-    plan_place(sheet, plan);
-    boxes_place(sheet, sizes->box, right, plan.y + plan.height + gap);
+    plan.height -= sizes->boxes.height + gap;
+    steps_place(pen, &sizes->steps, frame->at[AREA_LEFT]);
+    plan_place(pen, plan);
+    boxes_place(pen, &sizes->boxes, right.x, plan.y + plan.height + gap);
 }
 
-static const struct page *page_of(const struct sheet *sheet)
+static const struct page *page_of(const struct pen *pen)
 {
-    struct page *page = arena_alloc(sheet->arena, sizeof *page);
-    *page = (struct page){.card = sheet->card->key, .title = sheet->card->name,
-                          .language = sheet->card->language, .paper = sheet->paper,
-                          .width = sheet->paper->width, .height = sheet->paper->height,
-                          .items = sheet->items, .count = sheet->count};
+    struct page *page = arena_alloc(pen->arena, sizeof *page);
+    *page = (struct page){.card = pen->card->key, .title = pen->card->name,
+                          .language = pen->card->language, .paper = pen->paper,
+                          .width = pen->paper->width, .height = pen->paper->height,
+                          .items = pen->items, .count = pen->count};
     return page;
 }
 
 /* False: there is more than the page holds. A word that is too long for its line, or has
- * a letter too many, fails the sheet alone. */
-static bool card_place(struct sheet *sheet, const struct fitting *fitting,
+ * a letter too many, fails the page alone. */
+static bool card_place(struct pen *pen, const struct fitting *fitting,
                        const struct shared *shared, const struct frame *frame)
 {
-    if (sheet->card->safety != NULL)
-        return safety_place(sheet, &shared->needs);
-    if (sheet->card->distress) {
-        if (!distress_place(sheet, &shared->needs))
+    if (pen->card->safety != NULL)
+        return safety_place(pen, &shared->needs);
+    if (pen->card->distress) {
+        if (!distress_place(pen, &shared->needs))
             return false;
-        panel_place(sheet, shared->script_size, frame);
+        panel_place(pen, shared->script_size, frame);
         return true;
     }
-    struct card_sizes sizes = card_fit(fitting, sheet->card, frame);
-    if (!budget_kept(sheet) || !fit_told(sheet, shared, &sizes))
+    struct card_sizes sizes = card_fit(fitting, pen->card, frame);
+    if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
         return false;
-    body_place(sheet, frame, &sizes);
-    panel_place(sheet, shared->script_size, frame);
+    body_place(pen, frame, &sizes);
+    panel_place(pen, shared->script_size, frame);
     return true;
 }
 
@@ -334,15 +329,15 @@ static bool card_place(struct sheet *sheet, const struct fitting *fitting,
 static const struct page *card_layout(const struct fitting *fitting, const struct shared *shared,
                                       const struct card *card, bool *full)
 {
-    struct sheet sheet = sheet_for(fitting, card, fitting->problems);
-    struct frame frame = frame_of(&sheet, shared);
-    head_place(&sheet, &frame, shared->when_size);
-    bool fits = card_place(&sheet, fitting, shared, &frame);
-    *full = !fits || (sheet.failed && card->safety == NULL);
+    struct pen pen = pen_for(fitting, card, fitting->problems);
+    struct frame frame = frame_of(&pen, shared);
+    head_place(&pen, &frame, shared->when_size);
+    bool fits = card_place(&pen, fitting, shared, &frame);
+    *full = !fits || (pen.failed && card->safety == NULL);
     if (!fits)
         return NULL;
-    foot_place(&sheet, &frame);
-    return sheet.failed ? NULL : page_of(&sheet);
+    foot_place(&pen, &frame);
+    return pen.failed ? NULL : page_of(&pen);
 }
 
 const struct page *const *layout_set(const struct layout_input *input, struct arena *arena,

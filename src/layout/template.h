@@ -34,7 +34,7 @@ enum template_key { TEMPLATE_CARD, TEMPLATE_DISTRESS, TEMPLATE_SAFETY_PLAN, TEMP
  * template is laid out in: some have columns in several widths, the first the best. */
 struct page_needs {
     mpt height[AREA_COUNT];
-    bool marked;         /* some sheet of the set has a mark: all leave room for it */
+    bool marked;         /* some pen of the set has a mark: all leave room for it */
     int way;
 };
 

@@ -76,7 +76,7 @@ static void spaces_given(struct boat *boat, struct arena *arena)
 static void spaces_check(const struct boat_reading *reading)
 {
     const struct zone_values *given = &reading->boat->facts.engine_spaces;
-    bool monohull = text_equal(reading->boat->facts.type.text, "monohull");
+    bool monohull = reading->boat->facts.type.value == HULL_MONOHULL;
     for (size_t i = 0; i < given->count; i++) {
         const struct zone *zone = zone_of(given->items[i].value);
         if (zone->catamaran_only && monohull)
@@ -94,7 +94,7 @@ static void facts_read(struct boat_reading *reading, const struct yaml_node *nod
 {
     struct boat *boat = reading->boat;
     plain_section_read(node, boat_fields(), &boat->facts, reading->arena, reading->problems);
-    boat->catamaran = text_equal(boat->facts.type.text, "catamaran");
+    boat->catamaran = boat->facts.type.value == HULL_CATAMARAN;
     name_check(reading, &boat->facts.name);
     if (boat->facts.engine_spaces.given)
         spaces_given(boat, reading->arena);
