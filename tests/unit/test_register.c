@@ -20,17 +20,17 @@ static void rows_are_sorted(void **state)
     (void)state;
     assert_string_equal(
         register_text(sheets, SHEETS, test.arena),
-        "- {boat: \"bramble\", pen: \"flooding\", language: \"en\", code: \"3A3T-DAAZ\", "
+        "- {boat: \"bramble\", sheet: \"flooding\", language: \"en\", code: \"3A3T-DAAZ\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"en\", code: \"ZZZZ-ZZZZ\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"en\", code: \"ZZZZ-ZZZZ\", "
         "printed: 2026-05-02}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"en\", code: \"1AAA-1111\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"en\", code: \"1AAA-1111\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"en\", code: \"9ZZZ-0000\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"en\", code: \"9ZZZ-0000\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"qps\", code: \"0TJ8-GE2D\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"qps\", code: \"0TJ8-GE2D\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"flooding\", language: \"en\", code: \"3EHB-1W4H\", "
+        "- {boat: \"tamarisk\", sheet: \"flooding\", language: \"en\", code: \"3EHB-1W4H\", "
         "printed: 2026-11-20}\n");
 }
 
@@ -57,8 +57,8 @@ static void what_is_written_is_read_back(void **state)
                                         "yes", "007"};
     (void)state;
     for (size_t i = 0; i < sizeof boats / sizeof boats[0]; i++) {
-        struct printed_sheet pen = {boats[i], "flooding", "en", "3EHB-1W4H", {2026, 11, 20}};
-        const char *text = register_text(&pen, 1, test.arena);
+        struct printed_sheet sheet = {boats[i], "flooding", "en", "3EHB-1W4H", {2026, 11, 20}};
+        const char *text = register_text(&sheet, 1, test.arena);
         const struct yaml_node *root =
             yaml_tree_read(file_of("register.yaml", text), test.arena, test.problems);
         assert_non_null(root);
