@@ -182,9 +182,11 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, "  - {id: a, act: \"**A.**\", sources: [S5]}\n",
-                            "call_when: {say: \"ALL: call now.\"}\n"
-                            "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n"), NULL};
+        case_procedure_text(&test, "smoke", 10,
+                            "steps: [{id: a, sources: [S5]}]\ncall_when: {}\n"
+                            "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n",
+                            "steps: {a: {act: \"**A.**\"}}\n"
+                            "call_when: \"ALL: call now.\"\n"), NULL};
     case_procedures(&test, texts);
     const struct card_call *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
     EXPECT_LINES(call, set_on(), numbered(2, set_channel()),
