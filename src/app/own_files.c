@@ -243,6 +243,8 @@ enum own_files fleet_begin(unsigned needs, struct fleet *fleet)
     *fleet = (struct fleet){.arena = arena_new(FLEET_ARENA_LIMIT)};
     fleet->identities = identities_new(fleet->arena);
     fleet->problems = problems_new(fleet->arena);
+    fleet->base_problems = problems_new(fleet->arena);
+    problems_about(fleet->base_problems, NULL, "base");
     problems_about(fleet->problems, NULL, "program");
     enum own_files state = own_files_read(needs, fleet);
     problems_about(fleet->problems, NULL, "run");

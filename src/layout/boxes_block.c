@@ -69,7 +69,7 @@ static void decision_place(struct pen *pen, const struct laid_decision *laid, st
     mpt x = area.x + BOX_PAD_X, yes = area.y + paragraph_padded(&laid->ask);
     mpt no = yes + paragraph_padded(&laid->yes);
     head.height = yes - area.y;
-    pen->block = "decision";
+    pen->block = BLOCK_DECISION;
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     frame_place(pen, area);
     paragraph_place(pen, &laid->ask, x, area.y + BOX_PAD_Y);
@@ -178,7 +178,7 @@ static void nevers_place(struct pen *pen, const struct laid_nevers *laid, struct
 {
     mpt top = area.y + BOX_PAD_Y, x = area.x + BOX_PAD_X;
     struct area sign = {x, area.y + (area.height - SIGN_OF_BOX) / 2, SIGN_OF_BOX, SIGN_OF_BOX};
-    pen->block = "never";
+    pen->block = BLOCK_NEVER;
     frame_place(pen, area);
     if (laid->symbol != SYMBOL_NONE)
         pen_sign(pen, sign, SIGN_PROHIBITION, laid->symbol, pen->card->nevers[0].origin);
@@ -255,10 +255,10 @@ void boxes_place(struct pen *pen, const struct laid_boxes *laid, mpt x, mpt top)
         decision_place(pen, &laid->decision, box_next(&rest, laid->decision.height));
     if (laid->nevers.count > 0)
         nevers_place(pen, &laid->nevers, box_next(&rest, laid->nevers.height));
-    pen->block = "cautions";
+    pen->block = BLOCK_CAUTIONS;
     if (laid->cautions.count > 0)
         warnings_place(pen, &laid->cautions, box_next(&rest, laid->cautions.height));
-    pen->block = "local rules";
+    pen->block = BLOCK_LOCAL_RULES;
     if (laid->local_rules.count > 0)
         warnings_place(pen, &laid->local_rules, box_next(&rest, laid->local_rules.height));
 }

@@ -134,7 +134,7 @@ void contact_place(struct pen *pen, struct area area)
     struct ends ends = {pen->card->contact_left, pen->card->contact_right,
                         pen->card->contact_origin, "the contact line of the cards",
                         "shorten the name of the rescue centre"};
-    pen->block = "contact";
+    pen->block = BLOCK_CONTACT;
     pen_box(pen, area, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     ends_place(pen, area, style, &ends);
 }
@@ -166,7 +166,7 @@ void panel_place(struct pen *pen, const struct laid_panel *laid, struct area pan
     mpt line = panel.x + part_of(PART_OF_PANEL_SET, panel.width), under = panel.y + PANEL_HEAD;
     struct area column = {panel.x + PANEL_PAD, under + PANEL_PAD_TOP, 0,
                           panel.height - PANEL_HEAD - PANEL_PAD_TOP - PANEL_PAD_FOOT};
-    pen->block = "call";
+    pen->block = BLOCK_CALL;
     panel_head_place(pen, panel);
     operate_place(pen, laid, column);
     if (says_nothing(pen))

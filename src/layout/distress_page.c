@@ -9,18 +9,18 @@
 
 /* Which column a block stands in, in order from the top. */
 static const struct block_row {
-    const char *key;
+    enum block_key key;
     enum page_area column;
 } blocks[] = {
-    {"nature", AREA_LEFT},     {"pan_pan", AREA_LEFT}, {"spell", AREA_LEFT},
-    {"relay", AREA_RIGHT},     {"downgrade", AREA_RIGHT},
-    {"cancel", AREA_RIGHT},    {"cautions", AREA_RIGHT}};
-#define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
+    {BLOCK_NATURE, AREA_LEFT},     {BLOCK_PAN_PAN, AREA_LEFT}, {BLOCK_SPELL, AREA_LEFT},
+    {BLOCK_RELAY, AREA_RIGHT},     {BLOCK_DOWNGRADE, AREA_RIGHT},
+    {BLOCK_CANCEL, AREA_RIGHT},    {BLOCK_CAUTIONS, AREA_RIGHT}};
+#define BLOCKS_OF_PAGE (sizeof blocks / sizeof *blocks)
 
-static const struct card_section *section_of(const struct pen *pen, const char *key)
+static const struct card_section *section_of(const struct pen *pen, enum block_key key)
 {
     for (size_t i = 0; i < pen->card->section_count; i++)
-        if (text_equal(pen->card->sections[i].key, key))
+        if (pen->card->sections[i].key == key)
             return &pen->card->sections[i];
     return NULL;
 }
@@ -166,10 +166,10 @@ static struct laid_column column_lay(const struct pen *pen, enum page_area colum
                                      mpt width)
 {
     struct laid_column laid = {.height = -SECTION_GAP};
-    laid.sections = arena_array(pen->arena, BLOCK_COUNT, sizeof *laid.sections);
-    for (size_t i = 0; i < BLOCK_COUNT; i++) {
+    laid.sections = arena_array(pen->arena, BLOCKS_OF_PAGE, sizeof *laid.sections);
+    for (size_t i = 0; i < BLOCKS_OF_PAGE; i++) {
         const struct card_section *section = section_of(pen, blocks[i].key);
-        bool cautions = text_equal(blocks[i].key, "cautions");
+        bool cautions = blocks[i].key == BLOCK_CAUTIONS;
         if (blocks[i].column != column || (section == NULL && !cautions))
             continue;
         struct laid_section *own = &laid.sections[laid.count++];
@@ -258,7 +258,7 @@ bool distress_fits(struct pen *pen, const struct page_needs *needs)
 /* How many lines the name takes, spelled. */
 static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card_section *section = section_of(pen, "spell");
+    const struct card_section *section = section_of(pen, BLOCK_SPELL);
     struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
     if (section == NULL || section->line_count == 0)
         return 0;

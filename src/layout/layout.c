@@ -32,8 +32,7 @@ static struct pen pen_for(const struct fitting *fitting, const struct card *card
                           struct problems *problems)
 {
     return (struct pen){.faces = fitting->input->faces, .arena = fitting->arena,
-                        .problems = problems, .card = card, .paper = fitting->input->paper,
-                        .block = "page"};
+                        .problems = problems, .card = card, .paper = fitting->input->paper};
 }
 
 static struct pen trial_for(const struct fitting *fitting, const struct card *card)

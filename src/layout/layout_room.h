@@ -13,7 +13,7 @@ struct pen {
     struct problems *problems;
     const struct card *card;
     const struct paper *paper;
-    const char *block;            /* where new items belong */
+    enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
     struct page_item *items;
     size_t count, room;

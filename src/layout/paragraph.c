@@ -341,7 +341,7 @@ void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, 
                          paragraph->lines[i].width - paragraph->width,
                          "use a shorter word, or write it in two words",
                          text_format(pen->arena, "a word in the block \"%s\"",
-                                     pen->block));
+                                     block_word(pen->block)));
     }
     paragraph_end(pen, true);
 }

@@ -264,7 +264,7 @@ void steps_place(struct pen *pen, const struct laid_steps *laid, struct area col
 {
     struct spread spread = spread_over(laid, column.height);
     mpt right = column.x + column.width;
-    pen->block = "steps";
+    pen->block = BLOCK_STEPS;
     for (size_t i = 0; i < laid->count; i++) {
         step_place(pen, laid, &laid->steps[i], column, spread.pitch);
         column.y += step_height(laid, &laid->steps[i], spread.pitch);

@@ -89,7 +89,7 @@ static void corners_judge(struct proofing *p, size_t i)
 
 static bool one_line(const struct page_item *a, const struct page_item *b)
 {
-    return a->baseline == b->baseline && text_equal(a->block, b->block);
+    return a->baseline == b->baseline && a->block == b->block;
 }
 
 static bool one_paragraph(const struct page_item *a, const struct page_item *b)
@@ -225,9 +225,8 @@ static void edge_judge(struct proofing *p, size_t text, size_t shape)
  * itself is painted in two goes, under the lines and over them. */
 static bool round_a_plan(const struct proof_block *a, const struct proof_block *b)
 {
-    return text_equal(a->name, "labels") || text_equal(b->name, "labels") ||
-           text_equal(a->name, "leaders") || text_equal(b->name, "leaders") ||
-           text_equal(a->name, b->name);
+    return a->key == BLOCK_LABELS || b->key == BLOCK_LABELS || a->key == BLOCK_LEADERS ||
+           b->key == BLOCK_LEADERS || a->key == b->key;
 }
 
 static void blocks_judge(struct proofing *p)
@@ -239,7 +238,7 @@ static void blocks_judge(struct proofing *p)
             if (area_meets(a->area, b->area) && !round_a_plan(a, b))
                 proof_found(p, RULE_BLOCKS_APART, &p->page->items[b->first],
                             "%s the block \"%s\"", apart_words(p, area_gap(a->area, b->area)),
-                            a->name == NULL ? "page" : a->name);
+                            block_word(a->key));
         }
 }
 

@@ -128,7 +128,7 @@ static bool over_a_blank(const struct proofing *p, const struct page_item *line)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (item->part == PART_BLANK && text_equal(item->block, line->block) &&
+        if (item->part == PART_BLANK && item->block == line->block &&
             item->from.y > line->baseline - MM(1) && item->from.y < line->baseline + MM(1))
             return true;
     }
