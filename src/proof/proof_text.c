@@ -19,6 +19,19 @@ bool in_plan(const struct page_item *item)
     return item->block == BLOCK_PLAN;
 }
 
+bool is_plan_tag(const struct page_item *item)
+{
+    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
+}
+
+const struct page_item *plan_tag_frame(const struct proofing *p, size_t text)
+{
+    for (size_t i = text; i-- > 0;)
+        if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
+            return &p->page->items[i];
+    return NULL;
+}
+
 const char *sign_named(const struct page_item *sign, const char *frame)
 {
     return sign->glyph == SYMBOL_NONE ? frame : symbol_of(sign->glyph)->key;
@@ -50,19 +63,6 @@ const char *ratio_words(struct arena *arena, double value)
 }
 
 /* ---- a card's texts ---- */
-
-const char *text_plain(struct arena *arena, const char *text)
-{
-    struct text_builder out = text_builder_in(arena);
-    for (const char *at = text == NULL ? "" : text; *at != '\0';) {
-        if (text_begins(at, "**")) {
-            at += 2;
-            continue;
-        }
-        text_add_bytes(&out, at++, 1);
-    }
-    return out.at == NULL ? "" : out.at;
-}
 
 const char *text_command(struct arena *arena, const char *text)
 {
