@@ -48,7 +48,7 @@ static const struct field call_when_rows[] = {
 };
 static const struct field never_rows[] = {
     WARNING_ROW("say", warning.say, FIELD_TEXT, .required = true, .about = "what never to do"),
-    WARNING_ROW("symbol", warning.symbol, FIELD_ENUM, .choices = symbol_keys,
+    WARNING_ROW("symbol", warning.symbol, FIELD_CHOICE, .choices = symbol_keys,
                 .about = "its sign, of a prohibition"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
@@ -77,14 +77,14 @@ struct call_entry {
     KEYED(struct call_entry, key, member, field_kind, __VA_ARGS__)
 static const struct field call_rows[] = {
     CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
-    CALL_ROW("signal", call.signal, FIELD_ENUM, .required = true, .choices = signal_words,
+    CALL_ROW("signal", call.signal, FIELD_CHOICE, .required = true, .choices = signal_words,
              .about = "distress, urgency or safety"),
-    CALL_ROW("nature", call.nature, FIELD_ENUM, .choices = nature_words,
+    CALL_ROW("nature", call.nature, FIELD_CHOICE, .choices = nature_words,
              .about = "the nature of distress the set is told"),
     CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
              .about = "what is wrong, in English"),
     CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
-    CALL_ROW("from", call.from, FIELD_ENUM, .required = true, .choices = call_from_words,
+    CALL_ROW("from", call.from, FIELD_CHOICE, .required = true, .choices = call_from_words,
              .about = "the radio it is made from"),
     CALL_ROW("if", call.if_, FIELD_TEXT, .about = "when this call, where a card has several"),
 };

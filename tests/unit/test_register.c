@@ -20,17 +20,17 @@ static void rows_are_sorted(void **state)
     (void)state;
     assert_string_equal(
         register_text(sheets, SHEETS, test.arena),
-        "- {boat: \"bramble\", pen: \"flooding\", language: \"en\", code: \"3A3T-DAAZ\", "
+        "- {boat: \"bramble\", sheet: \"flooding\", language: \"en\", code: \"3A3T-DAAZ\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"en\", code: \"ZZZZ-ZZZZ\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"en\", code: \"ZZZZ-ZZZZ\", "
         "printed: 2026-05-02}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"en\", code: \"1AAA-1111\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"en\", code: \"1AAA-1111\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"en\", code: \"9ZZZ-0000\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"en\", code: \"9ZZZ-0000\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"engine_fire\", language: \"qps\", code: \"0TJ8-GE2D\", "
+        "- {boat: \"tamarisk\", sheet: \"engine_fire\", language: \"qps\", code: \"0TJ8-GE2D\", "
         "printed: 2026-11-20}\n"
-        "- {boat: \"tamarisk\", pen: \"flooding\", language: \"en\", code: \"3EHB-1W4H\", "
+        "- {boat: \"tamarisk\", sheet: \"flooding\", language: \"en\", code: \"3EHB-1W4H\", "
         "printed: 2026-11-20}\n");
 }
 
