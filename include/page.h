@@ -6,6 +6,7 @@
 
 #include <stddef.h>
 
+#include "block.h"
 #include "face.h"
 #include "source.h"
 #include "symbol.h"
@@ -75,7 +76,7 @@ struct page_item {
     enum page_role role;           /* text */
     enum page_part part;           /* lines and shapes */
     size_t paragraph;              /* text: lines of one paragraph share a number; 0: alone */
-    const char *block;             /* which block of the card it belongs to */
+    enum block_key block;          /* which block of the sheet it belongs to */
     struct place origin;           /* the line of the record or procedure it came from */
 };
 

@@ -127,15 +127,16 @@ struct shown_value CHOICE_OF(enum shown);
 enum gear_table { GEAR_TABLE_NONE, GEAR_TABLE_LIST(CHOICE_NAME) GEAR_TABLE_COUNT };
 struct gear_table_value CHOICE_OF(enum gear_table);
 
-/* `act` holds **bold** parts. A case without `when` always applies. */
+/* `act` holds **bold** parts. A case without `when` always applies. One with an `id` has an
+ * act of its own, one without has that of its step. */
 struct step_case {
     const struct condition *when;
     struct reach_value within;
     struct gear_state_value state;  /* handling for the other is not printed */
     struct shown_value shows;
-    struct text_value act, because;
+    struct text_value id, act, because;
     struct item_values uses, also;
-    struct list_value lethal;
+    struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
     struct basis basis;
     struct place place;
 };
@@ -146,12 +147,14 @@ struct procedure_step {
     struct reach_value within;      /* gear farther away is not offered */
     struct gear_state_value state;  /* handling for the other is not printed */
     struct shown_value shows;
-    struct list_value lethal;       /* what kills here: a line each */
+    struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */
+    struct list_value lethal;
     struct item_values uses, also;  /* also: gear shown when fitted, nothing said when not */
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;
     size_t case_count;
+    bool ends;                      /* the last case is for every other boat */
     struct place place;
 };
 
@@ -160,6 +163,7 @@ struct procedure_step {
  * procedure or of another card. */
 struct said {
     const struct condition *when;
+    struct text_value id;           /* NULL where there is only one */
     struct text_value say, card;
     struct place place;
 };
@@ -179,7 +183,7 @@ struct decision {
 
 /* A never or a caution; `when` NULL: always. */
 struct warning {
-    struct text_value say;
+    struct text_value id, say;
     struct symbol_value symbol; /* of a never: the sign of a prohibition, or none */
     const struct condition *when;
     struct basis basis;
@@ -206,6 +210,7 @@ struct call_from_value CHOICE_OF(enum call_from);
 
 struct procedure_call {
     const struct condition *when;   /* boats it is for; NULL: all */
+    struct text_value id;       /* where the card has several */
     struct signal_value signal;
     struct nature_value nature; /* what the set is told, mayday only */
     struct text_value say;      /* the nature phrase, in English */
@@ -252,16 +257,40 @@ struct procedure {
     size_t caution_count;
     const struct procedure_call *calls;
     size_t call_count;
+    const struct text_value *leads; /* {names} in its texts that are no steps of it */
+    size_t lead_count;
 };
 
-/* Reads one procedure. NULL (with problems) when anything in it is wrong. */
-const struct procedure *procedure_read(const struct source *source,
+/* A procedure is its logic and, apart from it, its texts in one language or several:
+ * procedures/NAME.yaml and procedures/words/LANGUAGE/NAME.yaml. */
+struct procedure_text_file {
+    const char *language;                  /* its code, as en */
+    const struct source *source;
+};
+
+struct procedure_files {
+    const struct source *logic;
+    const struct procedure_text_file *texts;   /* the first gives each text_value its `text` */
+    size_t text_count;                         /* one at least */
+};
+
+/* Reads one procedure. NULL (with problems) when anything in it is wrong: also where an id
+ * of the logic has no text in one of the languages, where a text belongs to no id, or where
+ * languages differ in what they say or in the {names} in it. All of it, and what
+ * `authorities` and the sources hold, must live as long as the procedure. */
+const struct procedure *procedure_read(const struct procedure_files *files,
                                        const struct authorities *authorities,
                                        struct arena *arena, struct problems *problems);
+
+bool procedure_has_step(const struct procedure *procedure, const char *id);
 
 struct procedure_set {
     const struct procedure *const *rows;   /* by `number` */
     size_t count;
 };
+
+/* Tells cards that texts and exits lead to and that are none of the set; true: none was. */
+bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
+                         struct problems *problems);
 
 #endif

@@ -55,6 +55,9 @@ char *text_nfc(struct arena *arena, const char *string);
  * that people write in many ways, never for printing. */
 char *text_folded(struct arena *arena, const char *string);
 
+/* The text without the ** that stand round its bold words; "" for NULL. */
+char *text_plain(struct arena *arena, const char *text);
+
 /* Number of code points, -1 where the bytes are no valid UTF-8. */
 long text_code_points(const char *string);
 

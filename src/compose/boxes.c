@@ -73,7 +73,7 @@ static void decision_make(struct composing *composing, struct card *card)
         .no = exit_words(composing, card, no),
         .yes_card = yes == NULL ? NULL : yes->card.text,
         .no_card = no == NULL ? NULL : no->card.text,
-        .origin = decision->place};
+        .origin = decision->ask.place};
 }
 
 const struct authority *basis_authority(const struct composing *composing,
@@ -106,7 +106,8 @@ static const struct card_warning *warnings_make(struct composing *composing,
         if (condition_judge(composing, warnings[i].when) != TRUTH_NO)
             out[(*count)++] = (struct card_warning){
                 .text = warnings[i].say.text, .symbol = warnings[i].symbol.value,
-                .tag = source_tag(composing, &warnings[i].basis), .origin = warnings[i].place};
+                .tag = source_tag(composing, &warnings[i].basis),
+                .origin = warnings[i].say.place};
     return out;
 }
 

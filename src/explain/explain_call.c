@@ -4,25 +4,24 @@
 
 /* ---- rules of the radio ---- */
 
-/* What gives each form of message its words and order. */
-static const struct rule_row {
-    const char *form, *rule;
-} rule_rows[] = {
-    {"mayday", "ITU Radio Regulations 32.13C, 32.13D"},
-    {"pan_pan", "ITU Radio Regulations 33.12"},
-    {"securite", "ITU Radio Regulations 33.35"},
-    {"relay", "ITU Radio Regulations 32.19E, 32.19F"},
-    {"downgrade", "no form of its own in the ITU Radio Regulations"},
-    {"cancel", "ITU Radio Regulations 32.53"},
-    {"nature", "Recommendation ITU-R M.493, the natures in its order"},
-    {"spell", "ITU Radio Regulations, Appendix 14"},
-};
+/* What gives each form of message its words and order: by its signal on the call panel, by
+ * its block on the distress card. */
+static const char *const signal_rules[SIGNAL_COUNT] = {
+    [SIGNAL_MAYDAY] = "ITU Radio Regulations 32.13C, 32.13D",
+    [SIGNAL_PAN_PAN] = "ITU Radio Regulations 33.12",
+    [SIGNAL_SECURITE] = "ITU Radio Regulations 33.35"};
+static const char *const section_rules[BLOCK_COUNT] = {
+    [BLOCK_NATURE] = "Recommendation ITU-R M.493, the natures in its order",
+    [BLOCK_PAN_PAN] = "ITU Radio Regulations 33.12",
+    [BLOCK_SPELL] = "ITU Radio Regulations, Appendix 14",
+    [BLOCK_RELAY] = "ITU Radio Regulations 32.19E, 32.19F",
+    [BLOCK_DOWNGRADE] = "no form of its own in the ITU Radio Regulations",
+    [BLOCK_CANCEL] = "ITU Radio Regulations 32.53"};
 
-static void rule_tell(const struct explaining *explaining, const char *form)
+static void rule_tell(const struct explaining *explaining, const char *rule)
 {
-    for (size_t i = 0; i < sizeof rule_rows / sizeof *rule_rows; i++)
-        if (text_equal(rule_rows[i].form, form))
-            line_tell(explaining, INDENT_REASON, "words and order: %s", rule_rows[i].rule);
+    if (rule != NULL)
+        line_tell(explaining, INDENT_REASON, "words and order: %s", rule);
 }
 
 /* ---- script ---- */
@@ -40,7 +39,7 @@ static struct place first_given(const struct text_value *const *values, size_t c
                 sizeof((const struct text_value *const[]){__VA_ARGS__}) / \
                     sizeof(const struct text_value *))
 
-static struct place name_place(const struct boat *boat)
+static struct place boat_name_place(const struct boat *boat)
 {
     return FIRST_GIVEN(&boat->facts.name_spoken, &boat->facts.name_latin, &boat->facts.name);
 }
@@ -104,9 +103,9 @@ static struct place script_place(const struct explaining *explaining,
         return none.place;
     switch (line->element) {
     case ELEMENT_NAME:
-        return name_place(boat);
+        return boat_name_place(boat);
     case ELEMENT_MESSAGE_SIGNAL:
-        return has_blank(line) ? none.place : name_place(boat);
+        return has_blank(line) ? none.place : boat_name_place(boat);
     case ELEMENT_IDENTITY:
         return FIRST_GIVEN(&boat->radio.call_sign, &boat->radio.mmsi);
     case ELEMENT_POSITION:
@@ -160,7 +159,7 @@ static void message_tell(const struct explaining *explaining, const struct proce
     placed_tell(explaining, INDENT_REASON, call->place, "%s", words.at);
     only_where_tell(explaining, INDENT_DETAIL, call->when);
     condition_record_tell(explaining, INDENT_DETAIL, call->when);
-    rule_tell(explaining, choice_word(signal_words, call->signal.value));
+    rule_tell(explaining, signal_rules[call->signal.value]);
 }
 
 static void panel_tell(const struct explaining *explaining)
@@ -201,7 +200,7 @@ static const char *without_tab(struct arena *arena, const char *text)
 static void note_tell(const struct explaining *explaining, const struct card_section *section)
 {
     const struct list_value *steps = &explaining->card->boat_record->radio.nature_steps;
-    bool of_set = text_equal(section->key, "nature");
+    bool of_set = section->key == BLOCK_NATURE;
     if (section->note != NULL)
         placed_tell(explaining, INDENT_REASON, of_set ? steps->place : (struct place){0},
                     "note: %s", section->note);
@@ -210,17 +209,15 @@ static void note_tell(const struct explaining *explaining, const struct card_sec
 /* The natures are the same on every boat, wherever the card takes them to stand. */
 static struct place section_line_place(const struct card_section *section, size_t index)
 {
-    if (text_equal(section->key, "nature"))
+    if (section->key == BLOCK_NATURE)
         return (struct place){0};
     return section->lines[index].origin;
 }
 
 static void section_tell(const struct explaining *explaining, const struct card_section *section)
 {
-    line_tell(explaining, INDENT_PART, "Section %s: %s", section->key, section->title);
-    rule_tell(explaining, section->key);
-    if (text_equal(section->key, "range"))
-        figures_tell(explaining, NULL);
+    line_tell(explaining, INDENT_PART, "Section %s: %s", block_word(section->key), section->title);
+    rule_tell(explaining, section_rules[section->key]);
     note_tell(explaining, section);
     for (size_t i = 0; i < section->line_count; i++)
         placed_tell(explaining, INDENT_REASON, section_line_place(section, i), "line: %s",

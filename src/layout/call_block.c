@@ -59,11 +59,6 @@ struct ends {
     const char *what, *remedy;
 };
 
-static mpt line_width(const struct paragraph *paragraph)
-{
-    return paragraph->line_count > 0 ? paragraph->lines[0].width : 0;
-}
-
 /* The same on every card of every boat: told once, since equal messages are. */
 static void ends_too_long(struct pen *pen, const struct ends *ends, mpt excess)
 {
@@ -101,7 +96,7 @@ static void contact_place(struct pen *pen, struct area box)
     struct ends ends = {pen->card->contact_left, pen->card->contact_right,
                         pen->card->contact_origin, "the contact line of the cards",
                         "shorten the name of the rescue centre"};
-    pen->block = "contact";
+    pen->block = BLOCK_CONTACT;
     pen_box(pen, box, INK_NONE, INK_BLACK, MM(0.5), MM(1));
     ends_place(pen, box, style, &ends);
 }
@@ -157,7 +152,7 @@ void panel_place(struct pen *pen, mpt size, const struct frame *frame)
     contact_place(pen, frame->at[AREA_CONTACT]);
     if (!pen->card->call.given)
         return;
-    pen->block = "call";
+    pen->block = BLOCK_CALL;
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, MM(1));
     pen_box(pen, panel, INK_NONE, INK_BLACK, FRAME, MM(1));
     struct ends ends = {pen->card->call.title, pen->card->call.station,

@@ -1,6 +1,6 @@
 /* distress_page.c - the distress card's own blocks in two columns (room:
  * layout). */
-#include "layout_room.h"
+#include "boxes.h"
 
 #include <string.h>
 
@@ -14,17 +14,17 @@
 
 /* Which column a block stands in, in order from the top. */
 static const struct block_row {
-    const char *key;
+    enum block_key key;
     bool right;
 } blocks[] = {
-    {"nature", false},   {"pan_pan", false}, {"spell", false},   {"relay", true},
-    {"downgrade", true}, {"cancel", true},   {"cautions", true}};
-#define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
+    {BLOCK_NATURE, false},   {BLOCK_PAN_PAN, false}, {BLOCK_SPELL, false},   {BLOCK_RELAY, true},
+    {BLOCK_DOWNGRADE, true}, {BLOCK_CANCEL, true},   {BLOCK_CAUTIONS, true}};
+#define SECTION_ROWS (sizeof blocks / sizeof *blocks)
 
-static const struct card_section *section_of(const struct pen *pen, const char *key)
+static const struct card_section *section_of(const struct pen *pen, enum block_key key)
 {
     for (size_t i = 0; i < pen->card->section_count; i++)
-        if (text_equal(pen->card->sections[i].key, key))
+        if (pen->card->sections[i].key == key)
             return &pen->card->sections[i];
     return NULL;
 }
@@ -137,33 +137,39 @@ static void section_place(struct pen *pen, const struct card_section *section, m
 
 /* ---- columns ---- */
 
-static mpt block_height(struct pen *pen, const char *key, mpt size, mpt width)
+static mpt block_height(struct pen *pen, enum block_key key, mpt size, mpt width)
 {
     const struct card_section *section = section_of(pen, key);
-    if (text_equal(key, "cautions"))
-        return boxes_height(pen, size, width);
+    if (key == BLOCK_CAUTIONS)
+        return boxes_lay(pen, size, width).height;
     if (section == NULL)
         return 0;
     return section_set(pen, section, size, (struct area){0, 0, width, 0}, true);
 }
 
 /* A section that the card lacks takes no gap either. */
-static bool block_given(const struct pen *pen, const char *key)
+static bool block_given(const struct pen *pen, enum block_key key)
 {
-    return text_equal(key, "cautions") || section_of(pen, key) != NULL;
+    return key == BLOCK_CAUTIONS || section_of(pen, key) != NULL;
 }
 
 static mpt column_height(struct pen *pen, bool right, mpt size, mpt width, size_t *count)
 {
     mpt height = 0;
     *count = 0;
-    for (size_t i = 0; i < BLOCK_COUNT; i++) {
+    for (size_t i = 0; i < SECTION_ROWS; i++) {
         if (blocks[i].right != right || !block_given(pen, blocks[i].key))
             continue;
         height += block_height(pen, blocks[i].key, size, width);
         (*count)++;
     }
     return height + (mpt)(*count - 1) * BOX_GAP;
+}
+
+static void cautions_place(struct pen *pen, mpt size, struct area column, mpt top)
+{
+    struct laid_boxes boxes = boxes_lay(pen, size, column.width);
+    boxes_place(pen, &boxes, column.x, top);
 }
 
 static void column_place(struct pen *pen, bool right, mpt size, struct area column)
@@ -173,7 +179,7 @@ static void column_place(struct pen *pen, bool right, mpt size, struct area colu
     mpt gap = BOX_GAP + (extra > 0 && count > 1 ? extra / (mpt)(count - 1) : 0);
     mpt top = column.y;
     gap = gap > BOX_GAP_MOST ? BOX_GAP_MOST : gap;
-    for (size_t i = 0; i < BLOCK_COUNT; i++) {
+    for (size_t i = 0; i < SECTION_ROWS; i++) {
         const struct card_section *section = section_of(pen, blocks[i].key);
         if (blocks[i].right != right || !block_given(pen, blocks[i].key))
             continue;
@@ -181,7 +187,7 @@ static void column_place(struct pen *pen, bool right, mpt size, struct area colu
         if (section != NULL)
             section_place(pen, section, size, (struct area){column.x, top, column.width, height});
         else
-            boxes_place(pen, size, column, top);
+            cautions_place(pen, size, column, top);
         top += height + gap;
     }
 }
@@ -238,7 +244,7 @@ bool distress_fits(struct pen *pen, const struct page_needs *needs)
 /* How many lines the name takes, spelled. */
 static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card_section *section = section_of(pen, "spell");
+    const struct card_section *section = section_of(pen, BLOCK_SPELL);
     struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
     if (section == NULL || section->line_count == 0)
         return 0;

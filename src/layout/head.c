@@ -21,7 +21,7 @@ static void strip_place(struct pen *pen, struct area strip)
     if (text_empty(mark))
         return;
     mpt width = pen_width(pen, &style, mark);
-    pen->block = "mark";
+    pen->block = BLOCK_MARK;
     pen_box(pen, strip, INK_NONE, INK_BLACK, MM(0.5), MM(1));
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
              baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
@@ -153,7 +153,7 @@ static void band_place(struct pen *pen, const struct frame *frame)
 {
     struct area band = frame->at[AREA_BAND];
     promise(pen->card->stripe >= SIGN_FIRE && pen->card->stripe <= SIGN_WARNING);
-    pen->block = "title";
+    pen->block = BLOCK_TITLE;
     pen_box(pen, band, INK_BLACK, INK_NONE, 0, MM(1.5));
     band_sign_place(pen, band, pen->card->stripe);
     mpt left = band.height + MM(2);
@@ -183,7 +183,7 @@ mpt when_height(const struct pen *pen, mpt size, mpt width)
 static void when_place(struct pen *pen, const struct frame *frame, mpt size)
 {
     struct paragraph paragraph = when_paragraph(pen, size, frame->at[AREA_WHEN].width);
-    pen->block = "signs";
+    pen->block = BLOCK_SIGNS;
     paragraph_place(pen, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
 
@@ -194,7 +194,7 @@ static void call_line_place(struct pen *pen, const struct frame *frame)
     struct area bar = frame->at[AREA_CALL_LINE];
     if (text_empty(text))
         return;
-    pen->block = "call line";
+    pen->block = BLOCK_CALL_LINE;
     style_fit(pen, &style, text, bar.width - MM(6));
     pen_box(pen, bar, INK_BLACK, INK_NONE, 0, MM(1));
     mpt width = pen_text(pen, &style, bar.x + MM(3), baseline_in(bar.y, bar.height, style.size),
@@ -252,7 +252,7 @@ void foot_place(struct pen *pen, const struct frame *frame)
     left.width = part_of(PART_OF_FOOTER_LEFT, frame->at[AREA_FOOTER].width);
     right.x += left.width + MM(2);
     right.width -= left.width + MM(2);
-    pen->block = "footer";
+    pen->block = BLOCK_FOOTER;
     footer_text(pen, left, 0, pen->card->footer_left[0], false);
     footer_text(pen, left, 1, pen->card->footer_left[1], false);
     code_line_place(pen, right);

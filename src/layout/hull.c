@@ -239,7 +239,7 @@ static void catamaran_draw(struct pen *pen, const struct hull_view *view)
 
 void hull_draw(struct pen *pen, const struct hull_view *view)
 {
-    pen->block = "plan";
+    pen->block = BLOCK_PLAN;
     if (view->catamaran)
         catamaran_draw(pen, view);
     else

@@ -209,7 +209,7 @@ mpt label_line_saved(mpt size)
 void label_place(struct pen *pen, const struct plan_place *place, mpt size,
                  struct area area)
 {
-    pen->block = "labels";
+    pen->block = BLOCK_LABELS;
     mpt top = area.y + name_place(pen, place->title, size, area, place->marker.origin);
     for (size_t i = 0; i < place->row_count; i++)
         top += row_place(pen, place, &place->rows[i], size, area, top);
@@ -238,7 +238,7 @@ mpt here_height(const struct pen *pen, mpt size, mpt width)
 void here_label_place(struct pen *pen, mpt size, struct area area)
 {
     struct paragraph words = here_words(pen, size, area.width);
-    pen->block = "labels";
+    pen->block = BLOCK_LABELS;
     mpt top = area.y + name_place(pen, here_title(pen), size, area,
                                   pen->card->safety->here.origin);
     paragraph_place(pen, &words, area.x, top);

@@ -3,7 +3,7 @@
  * What all cards of a set share (height of the signs, of the call panel) is
  * found first, at the largest size at which every card still fits; then each
  * card takes the largest sizes of its own. */
-#include "layout_room.h"
+#include "boxes.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
@@ -31,8 +31,7 @@ static struct pen pen_for(const struct fitting *fitting, const struct card *card
                           struct problems *problems)
 {
     return (struct pen){.faces = fitting->input->faces, .arena = fitting->arena,
-                        .problems = problems, .card = card, .paper = fitting->input->paper,
-                        .block = "page"};
+                        .problems = problems, .card = card, .paper = fitting->input->paper};
 }
 
 static struct pen trial_for(const struct fitting *fitting, const struct card *card)
@@ -45,11 +44,9 @@ static struct pen trial_for(const struct fitting *fitting, const struct card *ca
 /* ---- one card's sizes ---- */
 
 struct card_sizes {
-    struct step_sizes steps;
-    mpt box;
+    struct laid_steps steps;
+    struct laid_boxes boxes;
     mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
-    mpt row_excess;
-    struct place row_at;
 };
 
 /* From floor to aim in sixteen steps. */
@@ -72,11 +69,9 @@ static void steps_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
     for (int notch = NOTCHES; notch >= 0; notch--) {
-        sizes->steps = steps_at(pen->paper, notch);
-        sizes->left_over = steps_height(pen, sizes->steps, frame->at[AREA_LEFT].width,
-                                        &sizes->row_excess, &sizes->row_at) -
-                           frame->at[AREA_LEFT].height;
-        if (sizes->left_over <= 0 && sizes->row_excess <= 0)
+        sizes->steps = steps_lay(pen, steps_at(pen->paper, notch), frame->at[AREA_LEFT].width);
+        sizes->left_over = sizes->steps.height - frame->at[AREA_LEFT].height;
+        if (sizes->left_over <= 0 && sizes->steps.excess <= 0)
             return;
     }
 }
@@ -86,7 +81,7 @@ struct right_column { const struct pen *pen; struct area area; };
 static bool boxes_leave_room(void *of, mpt size)
 {
     const struct right_column *column = of;
-    return boxes_height(column->pen, size, column->area.width) + plan_heights().aim <=
+    return boxes_lay(column->pen, size, column->area.width).height + plan_heights().aim <=
            column->area.height;
 }
 
@@ -96,16 +91,16 @@ static void boxes_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
     struct right_column right = {pen, frame->at[AREA_RIGHT]};
-    sizes->box = size_that_fits(size_rule(pen->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
-                                &right);
-    sizes->right_over = boxes_height(pen, sizes->box, right.area.width) + plan_heights().floor -
-                        right.area.height;
+    mpt size = size_that_fits(size_rule(pen->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
+                              &right);
+    sizes->boxes = boxes_lay(pen, size, right.area.width);
+    sizes->right_over = sizes->boxes.height + plan_heights().floor - right.area.height;
 }
 
 static struct card_sizes card_fit(const struct fitting *fitting, const struct card *card,
                                   const struct frame *frame)
 {
-    struct card_sizes sizes = {.box = 0};
+    struct card_sizes sizes = {.left_over = 0};
     struct pen pen = trial_for(fitting, card);
     steps_fit(&pen, frame, &sizes);
     boxes_fit(&pen, frame, &sizes);
@@ -165,7 +160,7 @@ static mpt panels_measure(const struct fitting *fitting, mpt size, mpt width)
 
 static bool sizes_hold(const struct card_sizes *sizes)
 {
-    return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->row_excess <= 0;
+    return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->steps.excess <= 0;
 }
 
 /* Does the card fit the frame, with rows of this size or larger? */
@@ -179,7 +174,7 @@ static bool card_holds(const struct fitting *fitting, const struct card *card,
         return distress_fits(&pen, needs);
     struct frame frame = frame_make(fitting->input->paper, TEMPLATE_CARD, needs);
     struct card_sizes sizes = card_fit(fitting, card, &frame);
-    return sizes_hold(&sizes) && sizes.steps.row >= least_row;
+    return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
 }
 
 /* Steps keep pace with the script: neither is at its floor for the other's sake. */
@@ -277,9 +272,9 @@ static void right_told(struct pen *pen, const struct shared *shared, mpt over)
 static bool fit_told(struct pen *pen, const struct shared *shared,
                      const struct card_sizes *sizes)
 {
-    mpt width = frame_of(pen, shared).at[AREA_LEFT].width;
-    if (sizes->row_excess > 0 && !rows_tell(pen, sizes->steps, width))
-        pen_too_long(pen, sizes->row_at, sizes->row_excess,
+    const struct laid_steps *steps = &sizes->steps;
+    if (steps->excess > 0 && !steps_excess_tell(pen, steps))
+        pen_too_long(pen, steps->excess_at, steps->excess,
                      "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
         block_told(pen, shared, sizes->left_over, steps_remedy(pen), "the block of steps");
@@ -293,10 +288,10 @@ static void body_place(struct pen *pen, const struct frame *frame,
 {
     struct area right = frame->at[AREA_RIGHT], plan = right;
     mpt gap = plan_heights().gap;
-    plan.height -= boxes_height(pen, sizes->box, right.width) + gap;
-    steps_place(pen, sizes->steps, frame->at[AREA_LEFT]);
+    plan.height -= sizes->boxes.height + gap;
+    steps_place(pen, &sizes->steps, frame->at[AREA_LEFT]);
     plan_place(pen, plan);
-    boxes_place(pen, sizes->box, right, plan.y + plan.height + gap);
+    boxes_place(pen, &sizes->boxes, right.x, plan.y + plan.height + gap);
 }
 
 static const struct page *page_of(const struct pen *pen)

@@ -13,7 +13,7 @@ struct pen {
     struct problems *problems;
     const struct card *card;
     const struct paper *paper;
-    const char *block;            /* where new items belong */
+    enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
     struct page_item *items;
     size_t count, room;
@@ -111,6 +111,12 @@ void paragraph_keep(struct paragraph *paragraph, const bool *keep, struct arena 
 /* The width of the pieces from `first` to before `end` on one line. */
 mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end);
 mpt paragraph_height(const struct paragraph *paragraph);
+
+/* A measure that no line reaches: for paragraphs of one line. */
+#define ANY_WIDTH MM(2000)
+
+/* Of the first line; 0: there is none. */
+mpt line_width(const struct paragraph *paragraph);
 void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top);
 
 /* What is placed between these two is of one paragraph (page.h). */
@@ -127,32 +133,32 @@ void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
 mpt when_height(const struct pen *pen, mpt size, mpt width);
 void foot_place(struct pen *pen, const struct frame *frame);
 
-/* figure_block.c: a step's figures below its rows; gives the height. */
-mpt figures_height(const struct pen *pen, const struct card_step *step, mpt row_size,
-                   mpt width);
-mpt figures_place(struct pen *pen, const struct card_step *step, mpt row_size,
-                  struct area column);
-
 struct step_sizes { mpt headline, row; };
 
-/* Height of all steps with least spacing. *widest: how far the longest row
- * passes the column's right edge (negative: it does not). */
-mpt steps_height(const struct pen *pen, struct step_sizes sizes, mpt width, mpt *excess,
-                 struct place *excess_at);
+/* The steps of a card at these sizes in a column of that width. */
+struct laid_steps {
+    struct step_sizes sizes;
+    mpt width, height;            /* with least spacing */
+    mpt excess;                   /* how far the longest line passes the column; <= 0: it does
+                                     not */
+    struct place excess_at;       /* what that line is about */
+    mpt tag;                      /* width of the boxes of tags */
+    const struct laid_step *steps;
+    size_t count;
+};
+struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width);
 
 /* Tells of each line of gear that is too long; false: of none. */
-bool rows_tell(struct pen *pen, struct step_sizes sizes, mpt width);
+bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid);
 
-void steps_place(struct pen *pen, struct step_sizes sizes, struct area column);
+/* Spread over the height of the column. */
+void steps_place(struct pen *pen, const struct laid_steps *laid, struct area column);
 
 /* steps_budget.c: false, with a problem, where a card has more steps or rows than it may. */
 bool budget_kept(struct pen *pen);
 
 /* What makes the steps shorter. */
 const char *steps_remedy(const struct pen *pen);
-
-mpt boxes_height(const struct pen *pen, mpt size, mpt width);
-void boxes_place(struct pen *pen, mpt size, struct area column, mpt top);
 
 void plan_place(struct pen *pen, struct area area);
 

@@ -279,6 +279,11 @@ struct paragraph paragraph_make(const struct pen *pen, const struct style *style
     return paragraph;
 }
 
+mpt line_width(const struct paragraph *paragraph)
+{
+    return paragraph->line_count > 0 ? paragraph->lines[0].width : 0;
+}
+
 mpt paragraph_height(const struct paragraph *paragraph)
 {
     return (mpt)paragraph->line_count * paragraph->line_height;
@@ -336,7 +341,7 @@ void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, 
                          paragraph->lines[i].width - paragraph->width,
                          "use a shorter word, or write it in two words",
                          text_format(pen->arena, "a word in the block \"%s\"",
-                                     pen->block));
+                                     block_word(pen->block)));
     }
     paragraph_end(pen, true);
 }

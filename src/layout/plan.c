@@ -212,7 +212,7 @@ void plan_place(struct pen *pen, struct area area)
     struct area middle = {area.x + SIDE_MARGIN, area.y + HEAD_HEIGHT,
                           area.width - 2 * SIDE_MARGIN,
                           area.height - HEAD_HEIGHT - LEGEND_HEIGHT - MM(1)};
-    pen->block = "plan";
+    pen->block = BLOCK_PLAN;
     struct plan_trial trial = plan_choose(pen, middle);
     head_words_place(pen, area);
     size_t drawn_from = pen->count;

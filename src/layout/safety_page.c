@@ -280,7 +280,7 @@ static void sources_place(struct pen *pen, struct area area)
     if (text_empty(pen->card->safety->sources))
         return;
     struct paragraph words = sources_words(pen, area.width);
-    pen->block = "sources";
+    pen->block = BLOCK_SOURCES;
     paragraph_place(pen, &words, area.x, area.y);
 }
 
@@ -316,9 +316,9 @@ static void boat_place(struct pen *pen, const struct safety_page *page)
     size_t drawn_from = pen->count;
     hull_draw(pen, &page->view);
     names_place(pen, page, drawn_from);
-    pen->block = "leaders";
+    pen->block = BLOCK_LEADERS;
     leaders_place(pen, page);
-    pen->block = "plan";
+    pen->block = BLOCK_PLAN;
     for (size_t i = 0; i < safety->place_count; i++)
         true_place_draw(pen, &page->view, page->groups, i);
     for (size_t i = 0; i < safety->place_count; i++)
@@ -363,7 +363,7 @@ static void column_labels_place(struct pen *pen, const struct safety_page *page,
 
 static void page_place(struct pen *pen, const struct safety_page *page)
 {
-    pen->block = "plan";
+    pen->block = BLOCK_PLAN;
     safety_head_place(pen, page->frame.at[AREA_PLAN_HEAD]);
     boat_place(pen, page);
     column_labels_place(pen, page, false);

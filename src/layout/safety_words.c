@@ -68,7 +68,7 @@ void safety_legend_place(struct pen *pen, struct area area)
     const struct safety_plan *safety = pen->card->safety;
     struct style style = {ROLE_ROW, FACE_TEXT, size_rule(pen->paper, ROLE_ROW).floor, INK_BLACK};
     mpt x = area.x;
-    pen->block = "legend";
+    pen->block = BLOCK_LEGEND;
     if (safety->part != PLAN_PART_BELOW)
         x = shape_place(pen, style, x, area, false);
     if (safety->part != PLAN_PART_DECK)

@@ -1,6 +1,6 @@
 /* procedure_check.c - what only the whole procedure shows (room: procedure): how
  * many of each, and steps that are named but do not exist. Never mends. */
-#include "procedure_room.h"
+#include "procedure_texts.h"
 
 #include "text.h"
 
@@ -99,7 +99,7 @@ static void from_record_check(const struct procedure_reading *reading)
                    "a safety plan has no never, cautions or when");
 }
 
-static bool has_step(const struct procedure *procedure, const char *id)
+bool procedure_has_step(const struct procedure *procedure, const char *id)
 {
     for (size_t i = 0; i < procedure->step_count; i++)
         if (text_equal(procedure->steps[i].id.text, id))
@@ -119,44 +119,50 @@ static const char *nearest_step(const struct procedure_reading *reading, const c
 static void step_name_check(const struct procedure_reading *reading, const char *key,
                             const struct text_value *id)
 {
-    if (id->text == NULL || has_step(reading->procedure, id->text))
+    if (id->text == NULL || procedure_has_step(reading->procedure, id->text))
         return;
     problem_add(reading->problems, SEVERITY_ERROR, id->place, nearest_step(reading, id->text),
                 "%s: no step is called %s", key, id->text);
 }
 
-static void ids_unique_check(const struct procedure_reading *reading, size_t index)
+static void id_unique_check(const struct procedure_reading *reading,
+                            const struct text_value *const *ids, size_t index, const char *key)
 {
-    const struct procedure_step *steps = reading->procedure->steps;
+    const struct text_value *id = ids[index];
     for (size_t i = 0; i < index; i++)
-        if (text_equal(steps[i].id.text, steps[index].id.text) &&
-            steps[index].id.place.line > 0) {
-            problem_add(reading->problems, SEVERITY_ERROR, steps[index].id.place,
-                        "give each step an id of its own",
-                        "two steps are called %s (first on line %d)", steps[index].id.text,
-                        steps[i].id.place.line);
+        if (text_equal(ids[i]->text, id->text) && ids[i]->place.line > 0) {
+            problem_add(reading->problems, SEVERITY_ERROR, id->place,
+                        "give each an id of its own",
+                        "id %s stands twice under %s (first on line %d)", id->text, key,
+                        ids[i]->place.line);
             return;
         }
+}
+
+void ids_check(const struct procedure_reading *reading, const struct text_value *const *ids,
+               size_t count, const char *key)
+{
+    for (size_t i = 0; i < count; i++) {
+        if (ids[i]->text == NULL || ids[i]->place.line == 0)
+            continue;
+        if (!is_plain_key(ids[i]->text))
+            problem_add(reading->problems, SEVERITY_ERROR, ids[i]->place,
+                        "write small letters, digits and _, a letter first",
+                        "id \"%s\" is not a plain name", ids[i]->text);
+        id_unique_check(reading, ids, i, key);
+    }
 }
 
 static void calling_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
     if (procedure->call_count > 0 && procedure->call_when.count == 0)
-        whole_tell(reading, "write call_when: {say: } with who calls when",
+        whole_tell(reading, "write call_when: {} and, in the texts, who calls when",
                    "the procedure has a call but no call_when");
     if (procedure->call_count == 0 && procedure->call_when.count > 0)
         problem_add(reading->problems, SEVERITY_ERROR, procedure->call_when.items[0].place,
                     "write calls: with the message, or take call_when out",
                     "the procedure says when to call but has no call");
-}
-
-static void reason_check(const struct procedure_reading *reading)
-{
-    const struct procedure *procedure = reading->procedure;
-    if (procedure->when != NULL && procedure->when_reason.text == NULL)
-        whole_tell(reading, "write when_reason: with why other boats do not need the card",
-                   "the procedure has a when but no when_reason");
 }
 
 void procedure_check(const struct procedure_reading *reading)
@@ -165,9 +171,6 @@ void procedure_check(const struct procedure_reading *reading)
     key_check(reading);
     numbers_check(reading);
     from_record_check(reading);
-    for (size_t i = 0; i < procedure->step_count; i++)
-        ids_unique_check(reading, i);
     step_name_check(reading, "after", &procedure->decision.after);
     calling_check(reading);
-    reason_check(reading);
 }

@@ -3,7 +3,7 @@
 #include "proof_room.h"
 
 #define NOTES_MOST 3
-#define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
+#define PROOF_SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* ---- what is measured once ---- */
 
@@ -35,7 +35,7 @@ static void blocks_find(struct proofing *p)
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         struct proof_block *last = p->block_count > 0 ? &blocks[p->block_count - 1] : NULL;
-        if (last == NULL || !text_equal(last->name, item->block)) {
+        if (last == NULL || last->key != item->block) {
             last = &blocks[p->block_count++];
             *last = (struct proof_block){item->block, i, i, item->area, NULL};
         }
@@ -67,7 +67,7 @@ static const char *said(const struct proofing *p, const struct page_item *item)
         return "";
     if (is_text(item))
         return text_format(p->arena, "\"%s\": ", item->run->text);
-    return item->block == NULL ? "" : text_format(p->arena, "%s: ", item->block);
+    return item->block == BLOCK_NONE ? "" : text_format(p->arena, "%s: ", block_word(item->block));
 }
 
 void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page_item *item,
@@ -127,7 +127,7 @@ static void page_judge(struct proofing *p)
 
 void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out)
 {
-    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
     struct proofing p = proofing_begin(input, scratch);
     page_judge(&p);
     *out = report_close(&p, arena);
@@ -137,7 +137,7 @@ void proof_page(const struct proof_input *input, struct arena *arena, struct pro
 const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
                                      const struct faces *faces, struct arena *arena)
 {
-    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
     struct proof_report *reports = arena_array(arena, set->count, sizeof *reports);
     struct proofing **all = arena_array(scratch, set->count, sizeof *all);
     size_t *card = arena_array(scratch, set->count, sizeof *card), count = 0;

@@ -4,7 +4,7 @@
 static const char *const severity_words[] = {
     [PROOF_ERROR] = "error", [PROOF_NOTE] = "note", [PROOF_AIM] = "aim"};
 
-#define INDENT "              "
+#define INSET "              "
 
 /* All that breaks one rule; what the rule asks stands below, once. */
 static void rule_print(const struct proof_report *report, enum proof_rule_key key,
@@ -20,7 +20,7 @@ static void rule_print(const struct proof_report *report, enum proof_rule_key ke
         any = true;
     }
     if (any)
-        text_add_format(out, INDENT "rule:   %s\n" INDENT "limit:  %s\n" INDENT "remedy: %s\n",
+        text_add_format(out, INSET "rule:   %s\n" INSET "limit:  %s\n" INSET "remedy: %s\n",
                         rule->sentence, rule->limit, rule->remedy);
 }
 

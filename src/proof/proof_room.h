@@ -6,7 +6,7 @@
 
 /* A stretch of items that follow each other and belong to one block. */
 struct proof_block {
-    const char *name;
+    enum block_key key;
     size_t first, end;
     struct area area;          /* all it holds */
     const char *words;         /* all it says, without blanks; made when asked */
@@ -38,6 +38,8 @@ void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page
 
 /* ---- areas (proof_area.c) ---- */
 
+#define COUNT_OF(list) (sizeof(list) / sizeof *(list))
+
 #define AREA_RIGHT(a) ((a).x + (a).width)
 #define AREA_FOOT(a) ((a).y + (a).height)
 
@@ -66,8 +68,14 @@ void grounds_under(const struct proofing *p, size_t above, struct area area,
 /* ---- words (proof_text.c) ---- */
 
 bool is_text(const struct page_item *item);
-bool in_block(const struct page_item *item, const char *name);
+bool in_block(const struct page_item *item, enum block_key block);
 bool in_plan(const struct page_item *item);
+
+/* Is it the words of a tag on a plan? */
+bool is_plan_tag(const struct page_item *item);
+
+/* The frame of that tag: the filled box right under its words; NULL: none. */
+const struct page_item *plan_tag_frame(const struct proofing *p, size_t text);
 
 /* The key of a sign as files write it; `frame` where it is a frame alone. */
 const char *sign_named(const struct page_item *sign, const char *frame);
@@ -77,14 +85,12 @@ const char *mm_words(struct arena *arena, mpt length);
 const char *pt_words(struct arena *arena, mpt size);
 const char *ratio_words(struct arena *arena, double value);
 
-/* A card's text without its ** marks. */
-const char *text_plain(struct arena *arena, const char *text);
 
 /* The **bold** beginning of a text; "" if it does not begin so. */
 const char *text_command(struct arena *arena, const char *text);
 
 /* Do the words of the page's block hold these, blanks aside? "" is held. */
-bool block_says(struct proofing *p, const char *block, const char *text);
+bool block_says(struct proofing *p, enum block_key block, const char *text);
 
 /* All texts of a card that are sentences, one after the other. */
 struct sentence { const char *text; struct place origin; };

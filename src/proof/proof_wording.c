@@ -14,17 +14,15 @@
 #define HEADLINE_CHARACTERS 50
 #define CAPITALS_MOST 3
 
-#define COUNT_OF(list) (sizeof list / sizeof *(list))
-
 /* A finding about words of the card, with the line they came from. */
-static void told(struct proofing *p, enum proof_rule_key rule, struct place origin,
-                 const char *text, const char *measured)
+static void wording_found(struct proofing *p, enum proof_rule_key rule, struct place origin,
+                          const char *text, const char *measured)
 {
     struct page_item words = {.origin = origin, .kind = PAGE_BOX};
     proof_found(p, rule, &words, "\"%s\": %s", text, measured);
 }
 
-static const char *counted(struct proofing *p, const char *what, size_t count)
+static const char *count_words(struct proofing *p, const char *what, size_t count)
 {
     return text_format(p->arena, "%zu %s", count, what);
 }
@@ -95,16 +93,18 @@ static void headline_length_judge(struct proofing *p, const struct card_text *he
                                   const char *command, const char *plain)
 {
     if (words_in(command) > COMMAND_WORDS)
-        told(p, RULE_HEADLINE, headline->origin, command,
-             counted(p, "words in the command", words_in(command)));
+        wording_found(p, RULE_HEADLINE, headline->origin, command,
+                      count_words(p, "words in the command", words_in(command)));
     if (text_code_points(command) > COMMAND_CHARACTERS)
-        told(p, RULE_HEADLINE, headline->origin, command,
-             counted(p, "characters in the command", (size_t)text_code_points(command)));
+        wording_found(p, RULE_HEADLINE, headline->origin, command,
+                      count_words(p, "characters in the command",
+                                  (size_t)text_code_points(command)));
     if (words_in(plain) > HEADLINE_WORDS)
-        told(p, RULE_HEADLINE, headline->origin, plain, counted(p, "words", words_in(plain)));
+        wording_found(p, RULE_HEADLINE, headline->origin, plain,
+                      count_words(p, "words", words_in(plain)));
     if (text_code_points(plain) > HEADLINE_CHARACTERS)
-        told(p, RULE_HEADLINE, headline->origin, plain,
-             counted(p, "characters", (size_t)text_code_points(plain)));
+        wording_found(p, RULE_HEADLINE, headline->origin, plain,
+                      count_words(p, "characters", (size_t)text_code_points(plain)));
 }
 
 static void headline_judge(struct proofing *p, const struct card_text *headline)
@@ -117,12 +117,12 @@ static void headline_judge(struct proofing *p, const struct card_text *headline)
         return;
     proof_measured(p, 3);
     if (!begins_with_verb(text_empty(command) ? plain : command))
-        told(p, RULE_VERB_FIRST, headline->origin, plain, "no verb that is known");
+        wording_found(p, RULE_VERB_FIRST, headline->origin, plain, "no verb that is known");
     if (joins_actions(command))
-        told(p, RULE_ONE_ACTION, headline->origin, command, "two verbs joined");
+        wording_found(p, RULE_ONE_ACTION, headline->origin, command, "two verbs joined");
     if (negatives_in(plain) > 1)
-        told(p, RULE_NEGATIVE, headline->origin, plain,
-             counted(p, "negatives", negatives_in(plain)));
+        wording_found(p, RULE_NEGATIVE, headline->origin, plain,
+                      count_words(p, "negatives", negatives_in(plain)));
 }
 
 /* ---- sentences ---- */
@@ -143,13 +143,14 @@ static void sentence_judge(struct proofing *p, const struct sentence *sentence)
     size_t words = words_in(sentence->text);
     proof_measured(p, 2);
     if (words > SENTENCE_LONGEST)
-        told(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
-             counted(p, "words", words));
+        wording_found(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
+                      count_words(p, "words", words));
     else if (words > SENTENCE_AIM && !is_local_rule(p->card, sentence->origin))
-        told(p, RULE_SENTENCE, sentence->origin, sentence->text, counted(p, "words", words));
+        wording_found(p, RULE_SENTENCE, sentence->origin, sentence->text,
+                      count_words(p, "words", words));
     for (size_t i = 0; i < COUNT_OF(passive) && text_equal(p->page->language, "en"); i++)
         if (strstr(sentence->text, passive[i]) != NULL)
-            told(p, RULE_PASSIVE, sentence->origin, sentence->text, passive[i]);
+            wording_found(p, RULE_PASSIVE, sentence->origin, sentence->text, passive[i]);
 }
 
 /* ---- letters on the page ---- */

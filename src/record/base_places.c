@@ -38,9 +38,9 @@ static bool inside_area(const struct text_value *value, const char *key,
     return false;
 }
 
-static bool place_settle(const struct base_record *base, const struct text_value *value,
-                            const char *key, struct position *position,
-                            struct problems *problems)
+static bool position_value_settle(const struct base_record *base, const struct text_value *value,
+                                     const char *key, struct position *position,
+                                     struct problems *problems)
 {
     struct position_error error = {.fault = POSITION_SOUND};
     struct position read;
@@ -64,14 +64,14 @@ static bool place_settle(const struct base_record *base, const struct text_value
 void shelter_settle(const struct base_record *base, struct shelter *shelter,
                     struct problems *problems)
 {
-    shelter->at_given = place_settle(base, &shelter->position, "position", &shelter->at,
-                                        problems);
+    shelter->at_given = position_value_settle(base, &shelter->position, "position", &shelter->at,
+                                                 problems);
 }
 
 void base_places_settle(struct base_record *base, struct problems *problems)
 {
-    base->berths_given = place_settle(base, &base->position, "position", &base->berths,
-                                         problems);
+    base->berths_given = position_value_settle(base, &base->position, "position", &base->berths,
+                                                  problems);
     if (base->variation.text == NULL)
         return;
     base->variation_given = variation_parse(base->variation.text, &base->variation_tenths);

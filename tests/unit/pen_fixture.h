@@ -18,7 +18,7 @@ static int set_up(void **state)
     faces = case_faces(&test);
     card = (struct card){.name = "CARD", .language = "en"};
     pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
-                       .card = &card, .paper = paper_of(PAPER_A4), .block = "block"};
+                       .card = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_STEPS};
     return 0;
 }
 

@@ -182,9 +182,11 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, "  - {id: a, act: \"**A.**\", sources: [S5]}\n",
-                            "call_when: {say: \"ALL: call now.\"}\n"
-                            "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n"), NULL};
+        case_procedure_text(&test, "smoke", 10,
+                            "steps: [{id: a, sources: [S5]}]\ncall_when: {}\n"
+                            "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n",
+                            "steps: {a: {act: \"**A.**\"}}\n"
+                            "call_when: \"ALL: call now.\"\n"), NULL};
     case_procedures(&test, texts);
     const struct card_call *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
     EXPECT_LINES(call, set_on(), numbered(2, set_channel()),
@@ -198,14 +200,14 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
 static void the_distress_card_lists_natures_and_every_form(void **state)
 {
     (void)state;
-    static const char *const keys[] = {"nature", "pan_pan", "relay", "downgrade", "cancel",
-                                       "spell"};
+    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_PAN_PAN, BLOCK_RELAY,
+                                          BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL};
     case_boat(&test, case_boat_text(&test, CASE_RADIO, HANDHELD EPIRB, ""));
     const struct card *card = case_card(case_compose(&test, false), "distress_call");
     assert_false(card->held);
     assert_int_equal(card->section_count, 6);
     for (size_t i = 0; i < 6; i++)
-        assert_string_equal(card->sections[i].key, keys[i]);
+        assert_int_equal(card->sections[i].key, keys[i]);
     const struct card_section *natures = &card->sections[0];
     /* S15: in the order of M.493 */
     for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
@@ -222,7 +224,7 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     card = case_card(case_compose(&test, false), "distress_call");
     assert_null(card->sections[0].note);             /* no set to be told the nature */
     assert_int_equal(card->section_count, 5);        /* and no alert to cancel */
-    assert_string_equal(card->sections[3].key, "downgrade");
+    assert_int_equal(card->sections[3].key, BLOCK_DOWNGRADE);
     assert_int_equal(card->caution_count, 0);        /* nor a red key to warn of */
 }
 

@@ -181,7 +181,7 @@ static void the_drawn_outline_is_the_outline(void **state)
         hull_draw(&pen, &views[i]);
         for (size_t n = 0; n < pen.count; n++) {
             const struct area *area = &pen.items[n].area;
-            assert_string_equal(pen.items[n].block, "plan");
+            assert_int_equal(pen.items[n].block, BLOCK_PLAN);
             assert_true(area->x >= views[i].area.x - 1 && area->y >= views[i].area.y - 1);
             assert_true(area->x + area->width <= views[i].area.x + views[i].area.width + 1);
             assert_true(area->y + area->height <= views[i].area.y + views[i].area.height + 1);

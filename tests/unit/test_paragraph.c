@@ -284,7 +284,7 @@ static void a_word_wider_than_the_column_is_an_error(void **state)
     mpt over = paragraph.widest_piece - MM(30);
     int tenths = (int)(((int64_t)over * 10000 + 2834644) / 2834645);
     assert_string_equal(told[0].what,
-                        text_format(test.arena, "CARD (en): a word in the block \"block\" is "
+                        text_format(test.arena, "CARD (en): a word in the block \"steps\" is "
                                     "%d.%d mm too long at the smallest size allowed",
                                     tenths / 10, tenths % 10));
     assert_non_null(told[0].remedy);

@@ -160,7 +160,7 @@ static void the_thinnest_line_is_a_line(void **state)
     (void)state;
     struct page_item line = {.kind = PAGE_LINE, .from = {MM(20), MM(20)}, .to = {MM(60), MM(20)},
                              .area = {MM(20), MM(20), MM(40), 0}, .stroke = INK_BLACK,
-                             .line_width = MM(0.35), .block = "line"};
+                             .line_width = MM(0.35), .block = BLOCK_NONE};
     struct page page = page_of(&line, 1);
     struct picture picture = picture_of(&page);
     for (int x = dots(MM(21)); x < dots(MM(59)); x++) {

@@ -57,8 +57,8 @@ static void what_is_written_is_read_back(void **state)
                                         "yes", "007"};
     (void)state;
     for (size_t i = 0; i < sizeof boats / sizeof boats[0]; i++) {
-        struct printed_sheet pen = {boats[i], "flooding", "en", "3EHB-1W4H", {2026, 11, 20}};
-        const char *text = register_text(&pen, 1, test.arena);
+        struct printed_sheet sheet = {boats[i], "flooding", "en", "3EHB-1W4H", {2026, 11, 20}};
+        const char *text = register_text(&sheet, 1, test.arena);
         const struct yaml_node *root =
             yaml_tree_read(file_of("register.yaml", text), test.arena, test.problems);
         assert_non_null(root);

@@ -24,7 +24,7 @@ static int set_up(void **state)
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
     card = (struct card){.name = "CARD", .language = "en", .boat_record = test.boat};
     pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
-                       .card = &card, .paper = paper_of(PAPER_A4), .block = "call"};
+                       .card = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_CALL};
     return 0;
 }
 
