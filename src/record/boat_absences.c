@@ -14,7 +14,7 @@ struct plain_names {
 };
 
 static const struct field plain_rows[] = {
-    ROW(struct plain_names, not_fitted, FIELD_ENUMS, .choices = item_key_list,
+    ROW(struct plain_names, not_fitted, FIELD_CHOICES, .choices = item_key_list,
         .about = "gear the boat does not have"),
 };
 static const struct field_table plain_table = TABLE("a boat file", plain_rows);
