@@ -111,7 +111,8 @@ static struct proof_report report_close(struct proofing *p, struct arena *arena)
     }
     return (struct proof_report){
         .findings = kept, .count = p->count, .errors = found_of(p, PROOF_ERROR),
-        .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured};
+        .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured,
+        .words = p->card->words};
 }
 
 /* ---- all rules ---- */

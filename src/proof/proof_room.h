@@ -98,8 +98,12 @@ struct sentence_list { struct sentence *at; size_t count, room; };
 struct sentence_list card_sentences(const struct card *card, struct arena *arena);
 
 size_t words_in(const char *text);
-bool word_in_list(const char *word, size_t length, const char *const *list, size_t count);
-bool has_word(const char *text, const char *const *list, size_t count);
+
+/* The next word from *at on; false at the end. */
+bool word_next(const char **at, const char **word, size_t *length);
+
+/* Is one of its words of the set? */
+bool has_word(const char *text, const struct words *words, enum word_set set);
 
 /* ---- rules, by what they look at ---- */
 

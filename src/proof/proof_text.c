@@ -176,8 +176,7 @@ static bool word_letter(char letter)
     return letter != '\0' && strchr(" \t.,:;?!()", letter) == NULL;
 }
 
-/* The next word from *at on; false at the end. */
-static bool word_next(const char **at, const char **word, size_t *length)
+bool word_next(const char **at, const char **word, size_t *length)
 {
     while (**at != '\0' && !word_letter(**at))
         (*at)++;
@@ -196,33 +195,12 @@ size_t words_in(const char *text)
     return count;
 }
 
-static char lower(char letter)
-{
-    return letter >= 'A' && letter <= 'Z' ? (char)(letter - 'A' + 'a') : letter;
-}
-
-static bool word_is(const char *word, size_t length, const char *other)
-{
-    size_t i = 0;
-    while (i < length && other[i] != '\0' && lower(word[i]) == other[i])
-        i++;
-    return i == length && other[i] == '\0';
-}
-
-bool word_in_list(const char *word, size_t length, const char *const *list, size_t count)
-{
-    for (size_t i = 0; i < count; i++)
-        if (word_is(word, length, list[i]))
-            return true;
-    return false;
-}
-
-bool has_word(const char *text, const char *const *list, size_t count)
+bool has_word(const char *text, const struct words *words, enum word_set set)
 {
     const char *word;
     size_t length;
     while (word_next(&text, &word, &length))
-        if (word_in_list(word, length, list, count))
+        if (words_in_set(words, set, word, length))
             return true;
     return false;
 }

@@ -11,7 +11,7 @@
 /* The file's sections, and the nodes of the items before they are read. */
 struct words_file {
     struct text_value language, name;
-    struct node_value plurals, words, items, zones;
+    struct node_value plurals, words, items, zones, reading, proof;
 };
 struct item_nodes {
     struct node_value at[ITEM_COUNT];
@@ -25,6 +25,9 @@ static const struct field words_file_rows[] = {
     ROW(struct words_file, words, FIELD_NODE, .required = true, .about = "sentences of a card"),
     ROW(struct words_file, items, FIELD_NODE, .required = true, .about = "names of gear"),
     ROW(struct words_file, zones, FIELD_NODE, .required = true, .about = "names of zones"),
+    ROW(struct words_file, reading, FIELD_NODE, .required = true,
+        .about = "words by which the record is understood"),
+    ROW(struct words_file, proof, FIELD_NODE, .about = "words by which commands are judged"),
 };
 
 
@@ -124,5 +127,6 @@ const struct words *words_read(const struct source *source, const char *language
     item_words_read(words, file.items.node, arena, problems);
     section_read(file.zones.node, &zone_table, words, arena, problems);
     zones_complete(words);
+    word_sets_read(words, file.reading.node, file.proof.node, arena, problems);
     return problems_settle(all, problems) ? words : NULL;
 }
