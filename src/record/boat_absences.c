@@ -39,7 +39,8 @@ static struct yaml_node names_node(const struct yaml_node *node, struct arena *a
     return names;
 }
 
-static struct item_values names_read(struct boat_reading *reading, const struct yaml_node *node)
+static struct item_values absent_names_read(struct boat_reading *reading,
+                                            const struct yaml_node *node)
 {
     struct plain_names plain = {0};
     struct yaml_node names = names_node(node, reading->arena);
@@ -59,7 +60,7 @@ void absences_read(struct boat_reading *reading, const struct node_value *list)
     size_t entries = entries_count(list, "not_fitted", reading->problems);
     struct item_values names = {0};
     if (entries > 0)
-        names = names_read(reading, node);
+        names = absent_names_read(reading, node);
     struct absence *rows = arena_array(reading->arena, names.count + entries, sizeof *rows);
     size_t count = 0;
     for (size_t i = 0; i < names.count; i++)
@@ -175,7 +176,8 @@ static const char *fitted_remedy(const struct boat_reading *reading, enum item_k
     return "keep the one that is true";
 }
 
-static void fitted_tell(const struct boat_reading *reading, const struct absence *absence)
+static void fitted_all_the_same_tell(const struct boat_reading *reading,
+                                     const struct absence *absence)
 {
     for (size_t i = 0; i < reading->gear_count; i++)
         if (reading->gear[i].item.value == absence->item.value) {
@@ -237,7 +239,7 @@ void absences_check(const struct boat_reading *reading)
         spaces_exist(reading, &absence->serves);
         double_tell(reading, absence);
         if (absence->whole)
-            fitted_tell(reading, absence);
+            fitted_all_the_same_tell(reading, absence);
         else
             serving_tell(reading, absence);
     }

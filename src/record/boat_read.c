@@ -17,7 +17,7 @@ struct boat_file {
     struct list_value retired_tags, tags_given;
 };
 
-static const struct field file_rows[] = {
+static const struct field boat_file_rows[] = {
     ROW(struct boat_file, boat, FIELD_NODE, .required = true, .about = "the boat herself"),
     ROW(struct boat_file, radio, FIELD_NODE, .about = "the fixed radio"),
     ROW(struct boat_file, equipment, FIELD_NODE, .about = "every piece of gear"),
@@ -28,7 +28,7 @@ static const struct field file_rows[] = {
     ROW(struct boat_file, silenced, FIELD_NODE,
         .about = "checks that are silent for this boat: {check: , reason: , until: }"),
 };
-static const struct field_table file_table = TABLE("a boat file", file_rows);
+static const struct field_table boat_file_table = TABLE("a boat file", boat_file_rows);
 
 static const enum zone_key monohull_spaces[] = {ZONE_engine_space};
 static const enum zone_key catamaran_spaces[] = {ZONE_engine_space_port,
@@ -223,12 +223,12 @@ static bool set_left_out(const struct boat *boat)
     return boat->radio.tag.text != NULL && boat->radio.zone.value == ZONE_NONE;
 }
 
-static const struct boat *file_read(const struct yaml_node *root, const struct source *source,
-                                    const char *key, struct arena *arena,
-                                    struct problems *problems)
+static const struct boat *boat_file_read(const struct yaml_node *root, const struct source *source,
+                                         const char *key, struct arena *arena,
+                                         struct problems *problems)
 {
     struct boat_file file = {0};
-    section_read(root, &file_table, &file, arena, problems);
+    section_read(root, &boat_file_table, &file, arena, problems);
     if (file.boat.node == NULL || file.boat.node->kind != YAML_MAPPING) {
         section_read(file.boat.node, boat_fields(), &(struct boat_facts){0}, arena, problems);
         return NULL;
@@ -259,7 +259,7 @@ const struct boat *boat_read(const struct source *source, const char *key, struc
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     const struct boat *boat = NULL;
     if (root != NULL)
-        boat = file_read(root, source, key, arena, problems);
+        boat = boat_file_read(root, source, key, arena, problems);
     *sound = problems_settle(all, problems) && boat != NULL;
     return boat;
 }

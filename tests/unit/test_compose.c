@@ -156,56 +156,6 @@ static void gear_a_step_needs_must_not_be_missing_without_words(void **state)
     assert_int_equal(problem->severity, SEVERITY_HELD);
 }
 
-/* ---- gear that only helps ---- */
-
-#define HELP_STEP "steps: [{id: a, sources: [S5], also: [torch, knife]}]\n"
-#define HELP_TEXTS "steps: {a: {act: \"**GO.**\"}}\n"
-#define KNIFE_NOTE "knife is not recorded: the card 10 SMOKE CARD goes without it"
-
-static const struct card *helped(const char *logic, const char *texts)
-{
-    procedure_with(text_format(test.arena, HELP_STEP "%s", logic),
-                   text_format(test.arena, HELP_TEXTS "%s", texts));
-    boat_with(TORCH, "");
-    return smoke(false);
-}
-
-/* Its row is left out, and whoever prints is told. */
-static void gear_that_only_helps_holds_nothing(void **state)
-{
-    (void)state;
-    const struct card *card = helped("", "");
-    assert_false(card->held);
-    assert_int_equal(case_step(card, "a")->row_count, 1);
-    const struct problem *problem = case_problem(&test, KNIFE_NOTE);
-    assert_non_null(problem);
-    assert_int_equal(problem->severity, SEVERITY_NOTE);
-    assert_non_null(strstr(problem->remedy, "- {item: knife, tag: E10"));
-    card = smoke(true);
-    assert_int_equal(case_step(card, "a")->row_count, 2);
-    assert_string_equal(case_step(card, "a")->rows[1].where,
-                        words_get(test.words, WORD_NOT_RECORDED));
-    boat_with(TORCH, "  - knife\n");
-    assert_false(smoke(false)->held);
-    assert_null(case_problem(&test, KNIFE_NOTE));
-}
-
-static void gear_that_something_depends_on_holds(void **state)
-{
-    (void)state;
-    assert_true(helped("must_know: [knife]\n", "")->held);
-    assert_null(case_problem(&test, KNIFE_NOTE));
-    assert_true(helped("never: [{id: n, when: {fitted: knife}, sources: [S5]}]\n",
-                       "never: {n: cut it.}\n")->held);
-    assert_false(helped("never: [{id: n, when: {surely: {fitted: knife}}, sources: [S5]}]\n",
-                        "never: {n: cut it.}\n")->held);
-    assert_true(helped("call_when: [{id: k, when: {fitted: knife}}, {id: n}]\n"
-                       "calls: [{signal: pan_pan, say: A, from: fixed}]\n",
-                       "call_when: {k: A, n: B}\n")->held);
-    procedure_with("steps: [{id: a, sources: [S5], also: [engine_blower]}]\n", HELP_TEXTS);
-    assert_true(smoke(false)->held);    /* each engine has one */
-}
-
 /* ---- numbers ---- */
 
 #define THREE_STEPS \
@@ -397,8 +347,6 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(the_first_case_that_holds_is_taken),
-        TEST(gear_that_only_helps_holds_nothing),
-        TEST(gear_that_something_depends_on_holds),
         TEST(a_case_without_words_keeps_the_step_s_own),
         TEST(where_no_case_holds_the_step_stands_alone),
         TEST(an_undecided_case_stops_the_choice_and_holds_the_card),
