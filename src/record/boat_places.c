@@ -176,12 +176,12 @@ static bool to_the_centimetre(const struct pair_value *at)
     return at->first.milli % CENTIMETRE == 0 && at->second.milli % CENTIMETRE == 0;
 }
 
-static bool within_hull(const struct boat_facts *facts, const struct equipment *gear)
+static bool within_hull(const struct boat_facts *facts, const struct pair_value *at)
 {
     int64_t half = facts->beam_m.milli / 2;
     int64_t length = facts->loa_m.milli * 105 / 100;   /* a bathing platform sticks out */
-    return (!facts->loa_m.given || (gear->at.first.milli >= 0 && gear->at.first.milli <= length)) &&
-           (!facts->beam_m.given || (gear->at.second.milli >= -half && gear->at.second.milli <= half));
+    return (!facts->loa_m.given || (at->first.milli >= 0 && at->first.milli <= length)) &&
+           (!facts->beam_m.given || (at->second.milli >= -half && at->second.milli <= half));
 }
 
 static bool on_its_side(const struct equipment *gear)
@@ -200,7 +200,7 @@ void position_settle(struct boat_reading *reading, struct equipment *gear)
         return;
     if (!to_the_centimetre(&gear->at))
         fault = "must be two numbers with at most two decimals";
-    else if (!within_hull(&reading->boat->facts, gear))
+    else if (!within_hull(&reading->boat->facts, &gear->at))
         fault = "lies outside the boat";
     else if (!on_its_side(gear))
         fault = "lies on the other side of the boat than `side` or `zone` says";
