@@ -257,7 +257,7 @@ coverage-run: $(tested) $(unit_program) $(shim) $(contrast)
 	@sh tests/style/coverage $(build)
 
 .PHONY: bench
-bench: all ## Time the printing of the specimen fleet
+bench: all ## Time the printing of the fleet; count what a call takes beside it
 	@sh tests/cli/bench $(program)
 
 # ---- installing ----

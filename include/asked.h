@@ -8,9 +8,9 @@
 
 /* Every item that the procedures name in uses, also or a condition, each once, in
  * the order of a walk by usual zones: the deck from stern to bow, then below from
- * the companionway forward, then aft. `type` is monohull or catamaran: what only the
- * other is asked is left out; NULL: both. */
+ * the companionway forward, then aft. What only a boat of another hull is
+ * asked is left out; HULL_NONE: nothing is. */
 struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
-                              const char *type, struct arena *arena);
+                              enum hull hull, struct arena *arena);
 
 #endif

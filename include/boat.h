@@ -27,18 +27,26 @@ struct equipment {
     struct number_value count;
     struct pair_value at;             /* metres aft of the bow, to starboard of the centreline */
     struct air_value space;
-    struct text_value agent, rating, kind_of, stop, vents_to, serial, hex_id, mmsi, size;
+    struct agent_value agent;
+    struct valve_value kind_of;
+    struct stop_value stop;
+    struct text_value rating, vents_to, serial, hex_id, mmsi, size;
     struct text_value painter, release, handle;
     struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
     struct number_value rated_lph, measured_lpm, stroke_l, kg_low, kg_high, protects_m3, antenna_m;
-    struct text_value gas, wearer, lanyard, fed_by;
+    struct gas_value gas;
+    struct wearer_value wearer;
+    struct lanyard_value lanyard;
+    struct feed_value fed_by;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
 };
 
 struct boat_facts {
-    struct text_value name, name_spoken, name_latin, type, flag, looks, gas;
+    struct text_value name, name_spoken, name_latin, flag, looks;
+    struct hull_value type;
+    struct cooking_gas_value gas;
     struct answer_value specimen;
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;

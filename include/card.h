@@ -7,6 +7,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "block.h"
 #include "boat.h"
 #include "date.h"
 #include "problem.h"
@@ -173,7 +174,8 @@ struct safety_plan {
 
 /* A titled block of the distress card. */
 struct card_section {
-    const char *key, *title;
+    enum block_key key;
+    const char *title;
     const struct card_text *lines;
     size_t line_count;
     const struct script *script;

@@ -9,7 +9,15 @@
 #ifndef MAYDECK_CHOICE_H
 #define MAYDECK_CHOICE_H
 
+#include <stddef.h>
+
 #define CHOICE_NAME(name, word) name,
 #define CHOICE_WORD(name, word) word,
+
+/* The value of that word; 0: it is none of them. `words` ends with NULL. */
+unsigned choice_find(const char *const *words, const char *word);
+
+/* The word of a value; NULL for 0. */
+const char *choice_word(const char *const *words, unsigned value);
 
 #endif

@@ -18,6 +18,80 @@ struct zone_values CHOICES_OF(struct zone_value);
 const struct item_value *item_value_find(const struct item_values *list, enum item_key item);
 const struct zone_value *zone_value_find(const struct zone_values *list, enum zone_key zone);
 
+/* ---- the boat ---- */
+
+#define HULL_LIST(X) X(HULL_MONOHULL, "monohull") X(HULL_CATAMARAN, "catamaran")
+enum hull { HULL_NONE, HULL_LIST(CHOICE_NAME) HULL_COUNT };
+extern const char *const hull_words[];     /* all words: NULL-ended, each at its value less one */
+struct hull_value CHOICE_OF(enum hull);
+
+/* Has she cooking gas on board? */
+#define COOKING_GAS_LIST(X) X(COOKING_GAS_ABSENT, "none") X(COOKING_GAS_CARRIED, "carried")
+enum cooking_gas { COOKING_GAS_UNSAID, COOKING_GAS_LIST(CHOICE_NAME) COOKING_GAS_COUNT };
+extern const char *const cooking_gas_words[];
+struct cooking_gas_value CHOICE_OF(enum cooking_gas);
+
+/* ---- gear ---- */
+
+/* What an extinguisher holds. */
+#define AGENT_LIST(X) \
+    X(AGENT_POWDER, "powder") X(AGENT_FOAM, "foam") X(AGENT_CO2, "co2") \
+    X(AGENT_CLEAN, "clean_agent") X(AGENT_WATER_MIST, "water_mist") \
+    X(AGENT_WET_CHEMICAL, "wet_chemical") X(AGENT_WATER, "water")
+enum agent { AGENT_NONE, AGENT_LIST(CHOICE_NAME) AGENT_COUNT };
+extern const char *const agent_words[];
+struct agent_value CHOICE_OF(enum agent);
+
+/* How the valve of a gas bottle is turned or taken off. */
+#define VALVE_LIST(X) \
+    X(VALVE_HANDWHEEL, "handwheel") X(VALVE_LEVER, "lever") X(VALVE_CLIP_ON, "clip-on")
+enum valve { VALVE_NONE, VALVE_LIST(CHOICE_NAME) VALVE_COUNT };
+extern const char *const valve_words[];
+struct valve_value CHOICE_OF(enum valve);
+
+/* How an engine is stopped. */
+#define STOP_LIST(X) X(STOP_ELECTRIC, "electric") X(STOP_MECHANICAL, "mechanical")
+enum stop { STOP_NONE, STOP_LIST(CHOICE_NAME) STOP_COUNT };
+extern const char *const stop_words[];
+struct stop_value CHOICE_OF(enum stop);
+
+/* What drives a pump: 12 or 24 V, or 230 V. */
+#define FEED_LIST(X) X(FEED_BATTERY, "battery") X(FEED_MAINS, "mains")
+enum feed { FEED_NONE, FEED_LIST(CHOICE_NAME) FEED_COUNT };
+extern const char *const feed_words[];
+struct feed_value CHOICE_OF(enum feed);
+
+/* What a gas bottle holds. */
+#define GAS_LIST(X) X(GAS_BUTANE, "butane") X(GAS_PROPANE, "propane")
+enum gas { GAS_NONE, GAS_LIST(CHOICE_NAME) GAS_COUNT };
+extern const char *const gas_words[];
+struct gas_value CHOICE_OF(enum gas);
+
+/* Whom a lifejacket is made for. */
+#define WEARER_LIST(X) X(WEARER_ADULT, "adult") X(WEARER_CHILD, "child")
+enum wearer { WEARER_NONE, WEARER_LIST(CHOICE_NAME) WEARER_COUNT };
+extern const char *const wearer_words[];
+struct wearer_value CHOICE_OF(enum wearer);
+
+/* A beacon's own line. */
+#define LANYARD_LIST(X) X(LANYARD_STOWED, "stowed") X(LANYARD_MADE_FAST, "made_fast")
+enum lanyard { LANYARD_NONE, LANYARD_LIST(CHOICE_NAME) LANYARD_COUNT };
+extern const char *const lanyard_words[];
+struct lanyard_value CHOICE_OF(enum lanyard);
+
+/* ---- calls ---- */
+
+/* Natures of distress, in the order of Rec. ITU-R M.493 (struct nature of radio.h). */
+#define NATURE_LIST(X) \
+    X(NATURE_FIRE, "fire") X(NATURE_FLOODING, "flooding") X(NATURE_COLLISION, "collision") \
+    X(NATURE_GROUNDING, "grounding") X(NATURE_LISTING, "listing") \
+    X(NATURE_SINKING, "sinking") X(NATURE_ADRIFT, "adrift") \
+    X(NATURE_UNDESIGNATED, "undesignated") X(NATURE_ABANDON, "abandon") \
+    X(NATURE_PIRACY, "piracy") X(NATURE_MOB, "mob")
+enum nature_key { NATURE_NONE, NATURE_LIST(CHOICE_NAME) NATURE_COUNT };
+extern const char *const nature_words[];
+struct nature_value CHOICE_OF(enum nature_key);
+
 /* ---- places ---- */
 
 struct side_value CHOICE_OF(enum side);

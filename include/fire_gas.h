@@ -5,6 +5,8 @@
 
 #include <stdbool.h>
 
+#include "choices.h"
+
 /* ---- extinguishers and engine-space systems ---- */
 
 /* How long a charge lasts, m / flow, at a steady flow. The label or the maker's figure
@@ -45,8 +47,6 @@ struct us_outfit {
 bool us_outfit_least(double loa_m, bool fixed, struct us_outfit *outfit);
 
 /* ---- cooking gas ---- */
-
-enum gas { GAS_PROPANE, GAS_BUTANE };
 
 #define GAS_USUAL_CELSIUS 15.0
 

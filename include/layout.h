@@ -14,12 +14,14 @@
 #include "card.h"
 #include "face.h"
 #include "page.h"
+#include "paper.h"
 #include "problem.h"
 
-/* What layout works on. */
+/* What layout works on. The paper may be any: see paper.h. */
 struct layout_input {
     const struct card_set *set;
     const struct faces *faces;
+    const struct paper *paper;
     bool draft;                /* held cards are laid out too */
     bool *full;                /* one a card, told here: with less on it it may fit; or NULL */
 };

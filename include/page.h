@@ -6,9 +6,12 @@
 
 #include <stddef.h>
 
+#include "block.h"
 #include "face.h"
 #include "source.h"
 #include "symbol.h"
+
+struct paper;
 
 struct point { mpt x, y; };
 struct area { mpt x, y, width, height; };
@@ -73,7 +76,7 @@ struct page_item {
     enum page_role role;           /* text */
     enum page_part part;           /* lines and shapes */
     size_t paragraph;              /* text: lines of one paragraph share a number; 0: alone */
-    const char *block;             /* which block of the card it belongs to */
+    enum block_key block;          /* which block of the sheet it belongs to */
     struct place origin;           /* the line of the record or procedure it came from */
 };
 
@@ -81,6 +84,7 @@ struct page {
     const char *card;              /* key, such as engine_fire */
     const char *title;             /* for the outline */
     const char *language;          /* en */
+    const struct paper *paper;     /* what it was laid out on: paper.h */
     mpt width, height;
     const struct page_item *items;
     size_t count;

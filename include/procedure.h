@@ -68,11 +68,24 @@ const struct condition *condition_read(const struct yaml_node *node, struct aren
 
 /* ---- sources ---- */
 
+/* Is it still in force? */
+#define SOURCE_STATUS_LIST(X) \
+    X(SOURCE_CURRENT, "current") X(SOURCE_SUPERSEDED, "superseded") X(SOURCE_UNKNOWN, "unknown")
+enum source_status { SOURCE_STATUS_NONE, SOURCE_STATUS_LIST(CHOICE_NAME) SOURCE_STATUS_COUNT };
+extern const char *const source_status_words[];  /* NULL-ended, each at its value less one */
+struct source_status_value CHOICE_OF(enum source_status);
+
+/* Read in full; the passage alone; no authority. */
+#define SOURCE_GRADE_LIST(X) X(GRADE_VA, "VA") X(GRADE_VB, "VB") X(GRADE_VC, "VC")
+enum source_grade { GRADE_NONE, SOURCE_GRADE_LIST(CHOICE_NAME) GRADE_COUNT };
+extern const char *const source_grade_words[];   /* NULL-ended, each at its value less one */
+struct source_grade_value CHOICE_OF(enum source_grade);
+
 struct authority {
     struct text_value key, issuer, id, title, tag;
     struct date_value read;
-    struct text_value status;   /* current, superseded, unknown */
-    struct text_value grade;    /* VA, VB, VC */
+    struct source_status_value status;
+    struct source_grade_value grade;
 };
 
 struct authorities {
@@ -96,28 +109,52 @@ struct basis {
     struct answer_value practice;
 };
 
-/* `act` holds **bold** parts. A case without `when` always applies. */
+/* How a step leaves its gear: on (open), or off (shut). */
+#define GEAR_STATE_LIST(X) X(STATE_ON, "on") X(STATE_OFF, "off")
+enum gear_state { STATE_ANY, GEAR_STATE_LIST(CHOICE_NAME) STATE_COUNT };
+struct gear_state_value CHOICE_OF(enum gear_state);
+
+/* What of its gear a step prints as handling: `how`, or what of it leads to the state
+ * that the step leaves it in (SHOWN_BY_STATE). */
+#define SHOWN_LIST(X) \
+    X(SHOWN_HOW, "how") X(SHOWN_PAINTER, "painter") X(SHOWN_RELEASE, "release") \
+    X(SHOWN_HANDLE, "handle")
+enum shown { SHOWN_BY_STATE, SHOWN_LIST(CHOICE_NAME) SHOWN_COUNT };
+struct shown_value CHOICE_OF(enum shown);
+
+/* Gear as rows, or as a table by zone. */
+#define GEAR_TABLE_LIST(X) X(GEAR_TABLE_ZONES, "zones")
+enum gear_table { GEAR_TABLE_NONE, GEAR_TABLE_LIST(CHOICE_NAME) GEAR_TABLE_COUNT };
+struct gear_table_value CHOICE_OF(enum gear_table);
+
+/* `act` holds **bold** parts. A case without `when` always applies. One with an `id` has an
+ * act of its own, one without has that of its step. */
 struct step_case {
     const struct condition *when;
     struct reach_value within;
-    struct text_value act, because, state, shows;
+    struct gear_state_value state;  /* handling for the other is not printed */
+    struct shown_value shows;
+    struct text_value id, act, because;
     struct item_values uses, also;
-    struct list_value lethal;
+    struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
     struct basis basis;
     struct place place;
 };
 
 struct procedure_step {
-    struct text_value id, act, because, who, table;
+    struct text_value id, act, because, who;
+    struct gear_table_value table;
     struct reach_value within;      /* gear farther away is not offered */
-    struct text_value state;        /* on or off (shut): handling for the other is not printed */
-    struct text_value shows;        /* field of the gear printed as its handling; NULL: how */
-    struct list_value lethal;       /* what kills here: a line each */
+    struct gear_state_value state;  /* handling for the other is not printed */
+    struct shown_value shows;
+    struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */
+    struct list_value lethal;
     struct item_values uses, also;  /* also: gear shown when fitted, nothing said when not */
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;
     size_t case_count;
+    bool ends;                      /* the last case is for every other boat */
     struct place place;
 };
 
@@ -126,6 +163,7 @@ struct procedure_step {
  * procedure or of another card. */
 struct said {
     const struct condition *when;
+    struct text_value id;           /* NULL where there is only one */
     struct text_value say, card;
     struct place place;
 };
@@ -145,37 +183,61 @@ struct decision {
 
 /* A never or a caution; `when` NULL: always. */
 struct warning {
-    struct text_value say;
+    struct text_value id, say;
     struct symbol_value symbol; /* of a never: the sign of a prohibition, or none */
     const struct condition *when;
     struct basis basis;
     struct place place;
 };
 
-struct procedure_call {
-    const struct condition *when;   /* boats it is for; NULL: all */
-    struct text_value signal;   /* mayday, pan_pan, securite */
-    struct text_value nature;   /* DSC nature key, mayday only */
-    struct text_value say;      /* the nature phrase, in English */
-    struct text_value assist;   /* the assistance phrase, in English */
-    struct text_value from;     /* one of call_froms */
-    struct text_value if_;      /* the condition in words, when there are several */
-    struct place place;
-};
+/* From the gravest down. */
+#define SIGNAL_LIST(X) \
+    X(SIGNAL_MAYDAY, "mayday") X(SIGNAL_PAN_PAN, "pan_pan") X(SIGNAL_SECURITE, "securite")
+enum call_signal { SIGNAL_NONE, SIGNAL_LIST(CHOICE_NAME) SIGNAL_COUNT };
+extern const char *const signal_words[];    /* NULL-ended, each at its value less one */
+struct signal_value CHOICE_OF(enum call_signal);
 
 /* Where a call is made from: the fixed set; the same in a fire, only outside the smoke; the
  * handheld on deck first, then the set; the handheld on deck alone; the same, or the one
  * that somebody has with him. */
-enum call_from {
-    CALL_FROM_FIXED, CALL_FROM_FIXED_IN_FIRE, CALL_FROM_DECK_FIRST, CALL_FROM_HANDHELD,
-    CALL_FROM_HANDHELD_CARRIED
+#define CALL_FROM_LIST(X) \
+    X(CALL_FROM_FIXED, "fixed") X(CALL_FROM_FIXED_IN_FIRE, "fixed_in_fire") \
+    X(CALL_FROM_DECK_FIRST, "deck_first") X(CALL_FROM_HANDHELD, "handheld_on_deck") \
+    X(CALL_FROM_HANDHELD_CARRIED, "handheld_carried")
+enum call_from { CALL_FROM_NONE, CALL_FROM_LIST(CHOICE_NAME) CALL_FROM_COUNT };
+extern const char *const call_from_words[];    /* NULL-ended, each at its value less one */
+struct call_from_value CHOICE_OF(enum call_from);
+
+struct procedure_call {
+    const struct condition *when;   /* boats it is for; NULL: all */
+    struct text_value id;       /* where the card has several */
+    struct signal_value signal;
+    struct nature_value nature; /* what the set is told, mayday only */
+    struct text_value say;      /* the nature phrase, in English */
+    struct text_value assist;   /* the assistance phrase, in English */
+    struct call_from_value from;
+    struct text_value if_;      /* the condition in words, when there are several */
+    struct place place;
 };
-extern const char *const call_froms[];      /* by enum call_from; NULL-ended */
-enum call_from call_from_of(const struct procedure_call *call);
+
+/* What a card of the procedure is: with steps; the distress call; where everything is. */
+#define PROCEDURE_KIND_LIST(X) \
+    X(PROCEDURE_CARD, "card") X(PROCEDURE_DISTRESS, "distress") \
+    X(PROCEDURE_SAFETY_PLAN, "safety_plan")
+enum procedure_kind { PROCEDURE_KIND_NONE, PROCEDURE_KIND_LIST(CHOICE_NAME) PROCEDURE_KIND_COUNT };
+extern const char *const procedure_kind_words[];    /* NULL-ended, each at its value less one */
+struct procedure_kind_value CHOICE_OF(enum procedure_kind);
+
+/* Whether a boat has one card of it, or one for each of her engine spaces. */
+#define PER_LIST(X) X(PER_ENGINE_SPACE, "engine_space")
+enum per { PER_BOAT, PER_LIST(CHOICE_NAME) PER_COUNT };
+struct per_value CHOICE_OF(enum per);
 
 struct procedure {
     const struct source *source;
-    struct text_value key, per, title, subject, kind;
+    struct text_value key, title, subject;
+    struct procedure_kind_value kind;   /* none: a card */
+    struct per_value per;
     struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
     struct class_value stripe;      /* fire, rescue, control or warning */
     struct number_value number;     /* of its card, fixed for good; no other procedure has it */
@@ -195,16 +257,40 @@ struct procedure {
     size_t caution_count;
     const struct procedure_call *calls;
     size_t call_count;
+    const struct text_value *leads; /* {names} in its texts that are no steps of it */
+    size_t lead_count;
 };
 
-/* Reads one procedure. NULL (with problems) when anything in it is wrong. */
-const struct procedure *procedure_read(const struct source *source,
+/* A procedure is its logic and, apart from it, its texts in one language or several:
+ * procedures/NAME.yaml and procedures/words/LANGUAGE/NAME.yaml. */
+struct procedure_text_file {
+    const char *language;                  /* its code, as en */
+    const struct source *source;
+};
+
+struct procedure_files {
+    const struct source *logic;
+    const struct procedure_text_file *texts;   /* the first gives each text_value its `text` */
+    size_t text_count;                         /* one at least */
+};
+
+/* Reads one procedure. NULL (with problems) when anything in it is wrong: also where an id
+ * of the logic has no text in one of the languages, where a text belongs to no id, or where
+ * languages differ in what they say or in the {names} in it. All of it, and what
+ * `authorities` and the sources hold, must live as long as the procedure. */
+const struct procedure *procedure_read(const struct procedure_files *files,
                                        const struct authorities *authorities,
                                        struct arena *arena, struct problems *problems);
+
+bool procedure_has_step(const struct procedure *procedure, const char *id);
 
 struct procedure_set {
     const struct procedure *const *rows;   /* by `number` */
     size_t count;
 };
+
+/* Tells cards that texts and exits lead to and that are none of the set; true: none was. */
+bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
+                         struct problems *problems);
 
 #endif

@@ -57,14 +57,12 @@ bool dsc_ready(const struct boat *boat);
 /* ---- natures of distress, in the order of ITU-R M.493 ---- */
 
 struct nature {
-    const char *key;       /* fire */
     int symbol;            /* 100 */
     const char *label;     /* Fire/explosion: the recommendation's words */
     enum word brief;       /* the same, short enough for a card's list */
     const char *phrase;    /* I AM ON FIRE */
 };
-const struct nature *nature_find(const char *key);
-const struct nature *nature_at(size_t index);
+const struct nature *nature_of(enum nature_key key);    /* NULL for NATURE_NONE */
 
 /* ---- scripts ---- */
 

@@ -39,7 +39,7 @@ const char *const *starter_tags(const struct asked_list *asked, const struct boa
 
 /* Whole files. They can be read as they are: what is missing is told. */
 const char *starter_base(struct arena *arena);
-const char *starter_boat(const struct asked_list *asked, const char *type, struct arena *arena);
+const char *starter_boat(const struct asked_list *asked, enum hull hull, struct arena *arena);
 
 /* Items of the register that the record mentions, as fitted or not fitted. */
 size_t boat_items_mentioned(const struct boat *boat);

@@ -101,10 +101,14 @@ struct field {
     const char *about;           /* one line for messages and the reference */
 };
 
+/* A key that people write here and that belongs elsewhere, and what to tell them. */
+struct stray_key { const char *key, *remedy; };
+
 struct field_table {
     const char *what;            /* "a boat", "an equipment item": for messages */
     const struct field *fields;
     size_t count;
+    const struct stray_key *strays;  /* ended by a row of NULL, or NULL */
 };
 
 /* Reads `mapping` into `record` (already zeroed), with all sections and entries in it.

@@ -22,7 +22,7 @@ struct options {
     bool quiet, each;         /* print */
     bool all;                 /* why: every card, none named */
     const char *figure;       /* why: a key of figure_find, or all; NULL: cards */
-    const char *nature;       /* call: a key of nature_find */
+    const char *nature;       /* call: one of nature_words */
     bool relay, downgrade, cancel, spell;
     bool itu_figures;         /* call: with spell */
     const char *position, *bearing;  /* call: as given */

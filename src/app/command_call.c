@@ -34,11 +34,10 @@ static bool boat_chosen(const struct options *options, const struct fleet *fleet
 static bool nature_known(const struct options *options, const struct fleet *fleet)
 {
     struct names keys = {0};
-    const struct nature *nature;
-    if (options->nature == NULL || nature_find(options->nature) != NULL)
+    if (options->nature == NULL || choice_find(nature_words, options->nature) > 0)
         return true;
-    for (size_t i = 0; (nature = nature_at(i)) != NULL; i++)
-        names_add(&keys, nature->key, fleet->arena);
+    for (size_t i = 0; nature_words[i] != NULL; i++)
+        names_add(&keys, nature_words[i], fleet->arena);
     problem_add(fleet->problems, SEVERITY_USE, no_place,
                 names_remedy(&keys, options->nature, "natures of distress: ", fleet->arena),
                 "there is no nature of distress \"%s\"", options->nature);
@@ -176,9 +175,10 @@ static bool form_print(const struct call *call)
         return false;
     }
     struct compose_input input = compose_input_of(boat, NULL);
-    const struct script *script = call_script(&input, form_asked(options),
-                                              nature_find(options->nature), boat->arena,
-                                              boat->problems);
+    const struct nature *nature =
+        options->nature == NULL ? NULL : nature_of(choice_find(nature_words, options->nature));
+    const struct script *script =
+        call_script(&input, form_asked(options), nature, boat->arena, boat->problems);
     if (script != NULL)
         lines_print(call, script);
     return script != NULL;

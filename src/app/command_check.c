@@ -16,7 +16,7 @@ static struct asked_list asked_of(const struct sheets *sheets)
     for (size_t i = 0; i < set->count; i++)
         if (card_wanted(boat->job->options, set->cards[i]))
             wanted[count++] = set->cards[i]->procedure;
-    return asked_items(wanted, count, boat->boat->facts.type.text, boat->arena);
+    return asked_items(wanted, count, boat->boat->facts.type.value, boat->arena);
 }
 
 static bool told(const struct card_set *set, const struct item_kind *kind)

@@ -3,6 +3,7 @@
 #include "draw.h"
 #include "job.h"
 #include "progress.h"
+#include "promise.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -70,6 +71,8 @@ static bool file_write(struct printing *printing, const struct sheets *sheets,
 {
     const struct boat_job *boat = sheets->boat;
     struct bytes bytes;
+    /* One written over another of this run would be lost in silence. */
+    promise(!names_hold(&printing->written, name));
     if (name_taken(boat, name) ||
         !pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
         !file_put(printing->options->output, name, bytes, boat->arena, boat->problems))

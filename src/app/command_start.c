@@ -11,8 +11,7 @@ static const struct place no_place = {0};
 
 static bool type_sound(const struct options *options, struct problems *problems)
 {
-    if (options->type == NULL || text_equal(options->type, "monohull") ||
-        text_equal(options->type, "catamaran"))
+    if (options->type == NULL || choice_find(hull_words, options->type) > 0)
         return true;
     problem_add(problems, SEVERITY_USE, no_place, "write monohull or catamaran",
                 "--type does not take \"%s\"", options->type);
@@ -77,9 +76,10 @@ static bool nothing_in_the_way(const struct options *options, const struct fleet
 
 static const char *boat_text(const struct options *options, const struct fleet *fleet)
 {
-    struct asked_list asked = asked_items(fleet->procedures.rows, fleet->procedures.count,
-                                          options->type, fleet->arena);
-    return starter_boat(&asked, options->type, fleet->arena);
+    enum hull hull = options->type == NULL ? HULL_NONE : choice_find(hull_words, options->type);
+    struct asked_list asked = asked_items(fleet->procedures.rows, fleet->procedures.count, hull,
+                                          fleet->arena);
+    return starter_boat(&asked, hull, fleet->arena);
 }
 
 /* A file that cannot be written stops no other. True when all were. */

@@ -59,7 +59,9 @@ static void pages_try(struct sheets *sheets, struct trying *trying)
 {
     struct arena *arena = sheets->boat->arena;
     bool *full = arena_array(arena, sheets->set->count, sizeof *full);
-    struct layout_input layout = {sheets->set, sheets->boat->job->fleet->faces,
+    const struct job *job = sheets->boat->job;
+    struct layout_input layout = {sheets->set, job->fleet->faces,
+                                  paper_of(job->papers[sheets->part.paper]),
                                   sheets->input.draft, full};
     problems_about(sheets->problems, sheets->boat->key, "page");
     sheets->pages = layout_set(&layout, arena, sheets->problems);

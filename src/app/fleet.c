@@ -42,10 +42,8 @@ static enum base_state record_read(struct fleet *fleet, const char *path)
     struct file_absent absent = {SEVERITY_USE, "name the folder that holds base.yaml and boats/"};
     bool sound = false;
     const struct source *source = file_read(path, absent, fleet->arena, fleet->problems);
-    problems_about(fleet->problems, NULL, "base");
     if (source != NULL)
-        fleet->base = base_read(source, fleet->arena, fleet->problems, &sound);
-    problems_about(fleet->problems, NULL, "run");
+        fleet->base = base_read(source, fleet->arena, fleet->base_problems, &sound);
     return fleet->base != NULL && sound ? BASE_SOUND : BASE_WRONG;
 }
 
@@ -68,12 +66,11 @@ static bool base_judge(const struct options *options, const struct fleet *fleet,
     bool cards = true;
     if (fleet->base == NULL)
         return false;
-    problems_about(fleet->problems, NULL, "base");
     if (own == OWN_FILES_SOUND && fleet->procedures.count > 0)
-        cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena, fleet->problems);
-    problems_about(fleet->problems, NULL, "run");
+        cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
+                                 fleet->base_problems);
     struct rules_input input = rules_input_of(options, fleet, NULL);
-    return rules_check_base(&input, fleet->arena, fleet->problems) && cards;
+    return rules_check_base(&input, fleet->arena, fleet->base_problems) && cards;
 }
 
 /* ---- the whole ---- */

@@ -10,7 +10,8 @@ static const struct sheet_kind sheet_kinds[] = {
     {"emergency cards", compose_set_limited},
 };
 
-static const char *const papers[] = {"A4"};
+/* On which papers sheets are made; no option asks for others yet. */
+static const enum paper_key papers[] = {PAPER_A4};
 
 struct job job_of(const struct options *options, const struct fleet *fleet)
 {

@@ -7,6 +7,7 @@
 #include "card.h"
 #include "fleet.h"
 #include "page.h"
+#include "paper.h"
 #include "proof.h"
 
 /* Sheets that are made together, such as the emergency cards of a boat. */
@@ -25,7 +26,7 @@ struct job {
     const struct sheet_kind *kinds;
     size_t kind_count;
     struct languages languages;
-    const char *const *papers;
+    const enum paper_key *papers;
     size_t paper_count;
 };
 

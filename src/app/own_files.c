@@ -2,36 +2,19 @@
  * procedures/manifest.txt has them, each file by its sum, and the faces. Where one is
  * missing, altered or too many, nothing is printed: a set without one emergency looks
  * complete. */
-#include "fleet.h"
+#include "own_files.h"
 
 #include <string.h>
 
 #include "sha256.h"
 
 #define FLEET_ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
-#define MANIFEST "manifest.txt"
-#define WORDS_FOLDER "words/"
-#define OFFICIAL "clone or install the program again; whoever changed its texts on purpose " \
-                 "runs `make manifest` in the clone"
-
-/* The list, and what stands in it. */
-struct manifest {
-    struct fleet *fleet;
-    const char *folder;
-    struct names names;                /* such as words/en/words.yaml */
-    const struct source **sources;     /* as many; NULL: not as it was sealed */
-    bool sound;
-};
-
-static void refuse(struct manifest *manifest, struct place place, const char *remedy,
-                   const char *what)
+void manifest_refuse(struct manifest *manifest, struct place place, const char *remedy,
+                     const char *what)
 {
     problem_add(manifest->fleet->problems, SEVERITY_FAILURE, place, remedy, "%s", what);
     manifest->sound = false;
 }
-
-#define REFUSE(manifest, place, ...) \
-    refuse(manifest, place, OFFICIAL, text_format((manifest)->fleet->arena, __VA_ARGS__))
 
 static const struct source *own_file_read(const struct manifest *manifest, const char *path)
 {
@@ -112,7 +95,7 @@ static void strangers_find(struct manifest *manifest, const char *inside)
         const char *name = text_format(arena, "%s%s", inside, found.at[i]);
         if (found.at[i][0] != '.' && text_ends(name, ".yaml") &&
             !names_hold(&manifest->names, name))
-            refuse(manifest, (struct place){0},
+            manifest_refuse(manifest, (struct place){0},
                    "move it out of the folder; whoever added it on purpose runs "
                    "`make manifest` in the clone",
                    text_format(arena, "%s/%s does not belong to this program",
@@ -134,11 +117,19 @@ static void language_strangers_find(struct manifest *manifest)
             strangers_find(manifest, text_format(arena, WORDS_FOLDER "%s/", found.at[i]));
 }
 
-static const struct source *named(struct manifest *manifest, const char *name)
+const struct source *manifest_find(const struct manifest *manifest, const char *name)
 {
     for (size_t i = 0; i < manifest->names.count; i++)
         if (text_equal(manifest->names.at[i], name))
             return manifest->sources[i];
+    return NULL;
+}
+
+static const struct source *named(struct manifest *manifest, const char *name)
+{
+    const struct source *source = manifest_find(manifest, name);
+    if (source != NULL)
+        return source;
     REFUSE(manifest, (struct place){0}, "%s/" MANIFEST " does not name %s", manifest->folder,
            name);
     return NULL;
@@ -161,74 +152,6 @@ static struct manifest manifest_read(struct fleet *fleet)
 }
 
 /* ---- what the files hold ---- */
-
-/* The first to be read has the key; the other would be a second card of one name. */
-static bool key_is_new(const struct fleet *fleet, const struct procedure *procedure,
-                       const struct procedure *const *rows)
-{
-    for (size_t i = 0; i < fleet->procedures.count; i++) {
-        if (!text_equal(rows[i]->key.text, procedure->key.text))
-            continue;
-        problem_add(fleet->problems, SEVERITY_ERROR, procedure->key.place,
-                    "give each procedure a key of its own, or take one of the two away",
-                    "procedure %s is that of %s too (line %d)", procedure->key.text,
-                    rows[i]->source->name, rows[i]->key.place.line);
-        return false;
-    }
-    return true;
-}
-
-/* Printed cards name each other by number: no two may ever share one. */
-static bool number_is_new(const struct fleet *fleet, const struct procedure *procedure,
-                          const struct procedure *const *rows)
-{
-    for (size_t i = 0; i < fleet->procedures.count; i++) {
-        if (rows[i]->number.milli != procedure->number.milli)
-            continue;
-        problem_add(fleet->problems, SEVERITY_ERROR, procedure->number.place,
-                    "give the newer procedure a number that no card ever had: printed cards "
-                    "name each other by it",
-                    "number %s is that of %s too (line %d)", procedure->number.text,
-                    rows[i]->source->name, rows[i]->number.place.line);
-        return false;
-    }
-    return true;
-}
-
-static void procedure_place(struct fleet *fleet, const struct procedure *procedure,
-                            const struct procedure **rows)
-{
-    size_t at = fleet->procedures.count++;
-    for (; at > 0 && rows[at - 1]->number.milli > procedure->number.milli; at--)
-        rows[at] = rows[at - 1];
-    rows[at] = procedure;
-}
-
-/* A set with a card missing looks complete: all or none. */
-static enum own_files procedures_read(struct manifest *manifest)
-{
-    struct fleet *fleet = manifest->fleet;
-    const struct procedure **rows = arena_array(fleet->arena, manifest->names.count,
-                                                sizeof *rows);
-    enum own_files state = OWN_FILES_SOUND;
-    fleet->procedures.rows = rows;
-    for (size_t i = 0; i < manifest->names.count; i++) {
-        const char *name = manifest->names.at[i];
-        if (text_equal(name, "sources.yaml") || strchr(name, '/') != NULL)
-            continue;
-        const struct procedure *procedure = procedure_read(
-            manifest->sources[i], fleet->authorities, fleet->arena, fleet->problems);
-        if (procedure != NULL && key_is_new(fleet, procedure, rows) &&
-            number_is_new(fleet, procedure, rows))
-            procedure_place(fleet, procedure, rows);
-        else
-            state = OWN_FILES_WRONG;
-    }
-    if (state == OWN_FILES_SOUND && fleet->procedures.count == 0)
-        REFUSE(manifest, (struct place){0}, "%s/" MANIFEST " names no procedure",
-               manifest->folder);
-    return manifest->sound ? state : OWN_FILES_BROKEN;
-}
 
 /* The language whose words the listed file holds: "en" of words/en/words.yaml; NULL: none. */
 static const char *language_of(const char *name, struct arena *arena)
@@ -320,6 +243,8 @@ enum own_files fleet_begin(unsigned needs, struct fleet *fleet)
     *fleet = (struct fleet){.arena = arena_new(FLEET_ARENA_LIMIT)};
     fleet->identities = identities_new(fleet->arena);
     fleet->problems = problems_new(fleet->arena);
+    fleet->base_problems = problems_new(fleet->arena);
+    problems_about(fleet->base_problems, NULL, "base");
     problems_about(fleet->problems, NULL, "program");
     enum own_files state = own_files_read(needs, fleet);
     problems_about(fleet->problems, NULL, "run");

@@ -2,12 +2,19 @@
  * for a card that is not would vanish without a word. */
 #include "compose.h"
 
+#include <string.h>
+
 /* engine_fire, and engine_fire_port where a card stands for one of two engines. */
 static bool names_card(const struct procedure *procedure, const char *card)
 {
-    return text_equal(procedure->key.text, card) ||
-           (procedure->per.text != NULL && text_begins(card, procedure->key.text) &&
-            (text_ends(card, "_port") || text_ends(card, "_starboard")));
+    size_t length = strlen(procedure->key.text);
+    if (text_equal(procedure->key.text, card))
+        return true;
+    if (procedure->per.value != PER_ENGINE_SPACE || !text_begins(card, procedure->key.text) ||
+        card[length] != '_')
+        return false;
+    enum side side = choice_find(side_words, card + length + 1);
+    return side == SIDE_PORT || side == SIDE_STARBOARD;
 }
 
 static const char *remedy_words(const struct procedure_set *procedures, const char *card,

@@ -73,7 +73,7 @@ static void decision_make(struct composing *composing, struct card *card)
         .no = exit_words(composing, card, no),
         .yes_card = yes == NULL ? NULL : yes->card.text,
         .no_card = no == NULL ? NULL : no->card.text,
-        .origin = decision->place};
+        .origin = decision->ask.place};
 }
 
 const struct authority *basis_authority(const struct composing *composing,
@@ -84,7 +84,7 @@ const struct authority *basis_authority(const struct composing *composing,
         const struct authority *authority = authority_find(composing->in->authorities,
                                                            basis->sources.items[i].text);
         if (authority != NULL &&
-            (found == NULL || text_equal(authority->status.text, "current")))
+            (found == NULL || authority->status.value == SOURCE_CURRENT))
             found = authority;
     }
     return found;
@@ -106,7 +106,8 @@ static const struct card_warning *warnings_make(struct composing *composing,
         if (condition_judge(composing, warnings[i].when) != TRUTH_NO)
             out[(*count)++] = (struct card_warning){
                 .text = warnings[i].say.text, .symbol = warnings[i].symbol.value,
-                .tag = source_tag(composing, &warnings[i].basis), .origin = warnings[i].place};
+                .tag = source_tag(composing, &warnings[i].basis),
+                .origin = warnings[i].say.place};
     return out;
 }
 

@@ -26,14 +26,14 @@ static struct script_request request_of(const struct composing *composing,
 {
     const char *label = labelled ? text_upper(composing->arena, TEXT_OR_EMPTY(call->if_)) : NULL;
     enum script_form form = SCRIPT_MAYDAY;
-    if (text_equal(call->signal.text, "pan_pan"))
+    if (call->signal.value == SIGNAL_PAN_PAN)
         form = SCRIPT_PAN_PAN;
-    else if (text_equal(call->signal.text, "securite"))
+    else if (call->signal.value == SIGNAL_SECURITE)
         form = SCRIPT_SECURITE;
     return (struct script_request){
         .form = form, .label = label, .nature = call->say.text, .assistance = call->assist.text,
-        .from_handheld = call_from_of(call) == CALL_FROM_HANDHELD ||
-                         call_from_of(call) == CALL_FROM_HANDHELD_CARRIED ||
+        .from_handheld = call->from.value == CALL_FROM_HANDHELD ||
+                         call->from.value == CALL_FROM_HANDHELD_CARRIED ||
                          by_handheld_only(composing->in->boat)};
 }
 
@@ -122,5 +122,5 @@ void call_make(struct composing *composing, struct card *card)
         requests[i] = request_of(composing, calls[i], count > 1);
     if (count > 1)
         requests[0].other = &requests[1];
-    panel_fill(composing, card, &requests[0], call_from_of(calls[0]));
+    panel_fill(composing, card, &requests[0], calls[0]->from.value);
 }

@@ -60,7 +60,7 @@ static void dump_sections(struct text_builder *out, const struct card *card, str
 {
     for (size_t i = 0; i < card->section_count; i++) {
         const struct card_section *section = &card->sections[i];
-        text_add_format(out, "section %s: %s\n", section->key, section->title);
+        text_add_format(out, "section %s: %s\n", block_word(section->key), section->title);
         for (size_t l = 0; l < section->line_count; l++)
             text_add_format(out, "  %s\n", section->lines[l].text);
         if (section->script != NULL)

@@ -93,8 +93,8 @@ struct step_gear {
     const struct condition *when;        /* of the case that was taken, or NULL */
     const struct condition *undecided;   /* what kept a case from being taken, or NULL */
     enum reach within;
-    const char *state;                   /* on, off, or NULL: no matter */
-    const char *shows;                   /* field printed as the handling; NULL: how */
+    enum gear_state state;               /* how the step leaves it */
+    enum shown shows;                    /* what is printed as its handling */
 };
 
 /* The rows of that gear, equal neighbours joined into one; first what keeps `undecided`
@@ -104,11 +104,11 @@ bool rows_make(struct composing *composing, const struct step_gear *wants,
 
 /* handling.c */
 
-/* How the gear is worked to bring it into that state (on, off, NULL: no matter), from its
- * `how` or from the field `shows`; "" when nothing of that is recorded, which is told where
+/* How the gear is worked to bring it into that state, from its `how` or from the field
+ * that `shows` names; "" when nothing of that is recorded, which is told where
  * only the contrary is. */
 const char *handling_words(struct composing *composing, const struct equipment *gear,
-                           const char *shows, const char *state);
+                           enum shown shows, enum gear_state state);
 
 /* What of `how` leads there; NULL when it tells only how the contrary comes about. */
 const char *handling_towards(const char *how, bool on, struct arena *arena);
@@ -126,7 +126,7 @@ const char *gear_name(const struct composing *composing, const struct equipment 
                       size_t pieces, enum capacity_told told);
 
 /* seacock_table.c */
-void table_make(struct composing *composing, enum item_key item, const char *state,
+void table_make(struct composing *composing, enum item_key item, enum gear_state state,
                 struct card_step *step);
 
 /* steps.c */

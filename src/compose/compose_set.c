@@ -98,7 +98,7 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
     }
     if (is_safety_plan(procedure))
         safety_slots_add(composing, procedure);
-    else if (procedure->per.text == NULL)
+    else if (procedure->per.value == PER_BOAT)
         slot_add(composing, procedure, ZONE_NONE);
     else
         for (size_t i = 0; i < boat->engine_space_count; i++)
@@ -127,7 +127,7 @@ void card_begin(struct composing *composing, const struct slot *slot, struct car
         .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
         .title = slot->title, .name = slot->name, .subject = slot->subject,
         .symbol = slot->procedure->symbol.value, .stripe = slot->procedure->stripe.value,
-        .distress = text_equal(slot->procedure->kind.text, "distress"),
+        .distress = slot->procedure->kind.value == PROCEDURE_DISTRESS,
         .number = slot->number, .page = slot->page,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
         .language = words_language(composing->in->words),
@@ -165,7 +165,7 @@ static void safety_make(struct composing *composing, const struct slot *slot, st
     card_finish(composing, card);
 }
 
-/* All pages of a safety plan carry the code of the plan as a whole. */
+/* All pages of a safety plan carry the code and the dates of the plan as a whole. */
 static void safety_page_make(struct composing *composing, const struct slot *slot,
                              struct card *card, const struct card_list *others)
 {
@@ -174,6 +174,7 @@ static void safety_page_make(struct composing *composing, const struct slot *slo
     safety_make(composing, &whole, &plan, others);
     safety_make(composing, slot, card, others);
     card->code = plan.code;
+    card->footer_right = plan.footer_right;
 }
 
 /* Safety plans come last: they list what the other cards stand on. */

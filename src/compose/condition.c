@@ -236,7 +236,7 @@ static bool boat_is(const struct boat *boat, enum trait trait)
     case TRAIT_CATAMARAN:
         return boat->catamaran;
     case TRAIT_GAS:
-        return !text_equal(boat->facts.gas.text, "none");
+        return boat->facts.gas.value != COOKING_GAS_ABSENT;
     case TRAIT_DSC:
         return boat_can_alert(boat);
     case TRAIT_NONE:

@@ -8,7 +8,7 @@ struct sections {
 };
 
 static struct card_section *section_add(struct composing *composing, struct sections *sections,
-                                        const char *key, enum word title)
+                                        enum block_key key, enum word title)
 {
     sections->at = arena_grow(composing->arena, sections->at, sections->count, &sections->room,
                               sizeof *sections->at);
@@ -102,7 +102,7 @@ static const struct script *script_shortened(struct composing *composing,
 }
 
 static void script_section(struct composing *composing, struct sections *sections,
-                           const char *key, enum word title, enum script_form form)
+                           enum block_key key, enum word title, enum script_form form)
 {
     const struct shortening *rule = shortening_of(form);
     struct card_section *section = section_add(composing, sections, key, title);
@@ -126,20 +126,16 @@ static const char *steps_joined(struct composing *composing, const struct list_v
 static void nature_section(struct composing *composing, struct sections *sections)
 {
     const struct list_value *steps = &composing->in->boat->radio.nature_steps;
-    struct card_section *section = section_add(composing, sections, "nature",
+    struct card_section *section = section_add(composing, sections, BLOCK_NATURE,
                                                WORD_DISTRESS_NATURE);
-    size_t count = 0;
-    while (nature_at(count) != NULL)
-        count++;
-    struct card_text *lines = arena_array(composing->arena, count, sizeof *lines);
-    for (size_t i = 0; i < count; i++)
-        lines[i] = (struct card_text){
-            .text = text_format(composing->arena, "%s\t%s",
-                                words_get(composing->in->words, nature_at(i)->brief),
-                                nature_at(i)->phrase),
-            .origin = composing->in->boat->radio_place};
+    struct card_text *lines = arena_array(composing->arena, NATURE_COUNT, sizeof *lines);
     section->lines = lines;
-    section->line_count = count;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+        lines[section->line_count++] = (struct card_text){
+            .text = text_format(composing->arena, "%s\t%s",
+                                words_get(composing->in->words, nature_of(key)->brief),
+                                nature_of(key)->phrase),
+            .origin = composing->in->boat->radio_place};
     if (steps->count > 0 && dsc_ready(composing->in->boat))
         section->note = words_fill(composing->in->words, composing->arena, WORD_NATURE_STEPS,
                                    "steps", steps_joined(composing, steps), NULL);
@@ -147,7 +143,8 @@ static void nature_section(struct composing *composing, struct sections *section
 
 static void spell_section(struct composing *composing, struct sections *sections)
 {
-    struct card_section *section = section_add(composing, sections, "spell", WORD_DISTRESS_SPELL);
+    struct card_section *section = section_add(composing, sections, BLOCK_SPELL,
+                                               WORD_DISTRESS_SPELL);
     const char *name = spelled_name(composing->in->boat, composing->arena, composing->problems);
     struct card_text *line = arena_array(composing->arena, 1, sizeof *line);
     uint32_t bad = 0;
@@ -165,12 +162,12 @@ static void spell_section(struct composing *composing, struct sections *sections
  * cancel. */
 static void scripts_add(struct composing *composing, struct sections *sections)
 {
-    script_section(composing, sections, "pan_pan", WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
-    script_section(composing, sections, "relay", WORD_DISTRESS_RELAY, SCRIPT_RELAY);
-    script_section(composing, sections, "downgrade", WORD_DISTRESS_DOWNGRADE, SCRIPT_DOWNGRADE);
+    script_section(composing, sections, BLOCK_PAN_PAN, WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
+    script_section(composing, sections, BLOCK_RELAY, WORD_DISTRESS_RELAY, SCRIPT_RELAY);
+    script_section(composing, sections, BLOCK_DOWNGRADE, WORD_DISTRESS_DOWNGRADE, SCRIPT_DOWNGRADE);
     if (!boat_can_alert(composing->in->boat))
         return;
-    script_section(composing, sections, "cancel", WORD_DISTRESS_CANCEL, SCRIPT_CANCEL);
+    script_section(composing, sections, BLOCK_CANCEL, WORD_DISTRESS_CANCEL, SCRIPT_CANCEL);
     sections->at[sections->count - 1].note = words_get(composing->in->words,
                                                        WORD_DISTRESS_CANCEL_SET);
 }

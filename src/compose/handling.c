@@ -119,28 +119,41 @@ const char *handling_towards(const char *how, bool on, struct arena *arena)
 }
 
 static void contrary_tell(struct composing *composing, const struct equipment *gear,
-                          const char *state)
+                          enum gear_state state)
 {
     problem_add(composing->problems, SEVERITY_DEFICIENCY, gear->how.place,
                 "write both ways of it, such as: up = on, down = off",
                 "how of %s does not tell how it is %s: %s prints no handling for it",
                 gear->tag.text == NULL ? gear->kind->key : gear->tag.text,
-                text_equal(state, "on") ? "turned on or opened" : "turned off or shut",
+                state == STATE_ON ? "turned on or opened" : "turned off or shut",
                 composing->slot->name);
 }
 
-const char *handling_words(struct composing *composing, const struct equipment *gear,
-                           const char *shows, const char *state)
+/* The field that a step asks for by name. */
+static const struct text_value *shown_field(const struct equipment *gear, enum shown shows)
 {
-    const struct field *field = shows == NULL ? NULL : field_find(equipment_fields(), shows);
-    const char *how = TEXT_OR_EMPTY(gear->how);
-    if (field != NULL)
-        how = field_text(field, gear, composing->arena);
-    if (text_empty(how))
-        return "";
-    if (field != NULL || state == NULL)
+    switch (shows) {
+    case SHOWN_PAINTER:
+        return &gear->painter;
+    case SHOWN_RELEASE:
+        return &gear->release;
+    case SHOWN_HANDLE:
+        return &gear->handle;
+    case SHOWN_BY_STATE:
+    case SHOWN_HOW:
+    case SHOWN_COUNT:
+        break;
+    }
+    return &gear->how;
+}
+
+const char *handling_words(struct composing *composing, const struct equipment *gear,
+                           enum shown shows, enum gear_state state)
+{
+    const char *how = TEXT_OR_EMPTY(*shown_field(gear, shows));
+    if (text_empty(how) || shows != SHOWN_BY_STATE || state == STATE_ANY)
         return how;
-    const char *towards = handling_towards(how, text_equal(state, "on"), composing->arena);
+    const char *towards = handling_towards(how, state == STATE_ON, composing->arena);
     if (towards == NULL)
         contrary_tell(composing, gear, state);
     return towards == NULL ? "" : towards;

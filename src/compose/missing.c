@@ -179,9 +179,9 @@ static void tell_one(struct composing *composing, const struct missing *missing)
 void missing_tell(struct composing *composing)
 {
     const struct procedure_set *procedures = composing->in->procedures;
-    const char *type = composing->in->boat->catamaran ? "catamaran" : "monohull";
+    enum hull hull = composing->in->boat->catamaran ? HULL_CATAMARAN : HULL_MONOHULL;
     if (composing->missing_count > 0)
-        composing->asked = asked_items(procedures->rows, procedures->count, type,
+        composing->asked = asked_items(procedures->rows, procedures->count, hull,
                                        composing->arena);
     for (size_t i = 0; i < composing->missing_count; i++)
         tell_one(composing, &composing->missing[i]);

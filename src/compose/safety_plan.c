@@ -5,7 +5,7 @@
 
 bool is_safety_plan(const struct procedure *procedure)
 {
-    return text_equal(procedure->kind.text, "safety_plan");
+    return procedure->kind.value == PROCEDURE_SAFETY_PLAN;
 }
 
 /* ---- one plan or more ---- */

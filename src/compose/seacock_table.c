@@ -8,19 +8,19 @@
 struct handling {
     const char *how;      /* NULL: nothing is shared, or not all is recorded */
     bool all;
-    const char *state;    /* on, off, NULL: what the step wants of each */
+    enum gear_state state;    /* what the step wants of each */
 };
 
 /* NULL: none that serves the step. */
 static const char *how_of(struct composing *composing, const struct equipment *gear,
-                          const char *state)
+                          enum gear_state state)
 {
-    const char *how = handling_words(composing, gear, NULL, state);
+    const char *how = handling_words(composing, gear, SHOWN_BY_STATE, state);
     return text_empty(how) ? NULL : how;
 }
 
 static size_t handled_so(struct composing *composing, enum item_key item, const char *how,
-                         const char *state)
+                         enum gear_state state)
 {
     size_t index = 0, count = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
@@ -31,7 +31,7 @@ static size_t handled_so(struct composing *composing, enum item_key item, const 
 
 /* The handling of the one valve there is. */
 static const char *handled_alone(struct composing *composing, enum item_key item,
-                                 const char *state)
+                                 enum gear_state state)
 {
     size_t index = 0;
     const struct equipment *gear = gear_next(composing, item, &index);
@@ -41,7 +41,7 @@ static const char *handled_alone(struct composing *composing, enum item_key item
 }
 
 static struct handling common_handling(struct composing *composing, enum item_key item,
-                                       const char *state)
+                                       enum gear_state state)
 {
     struct handling common = {.how = NULL, .state = state};
     size_t index = 0, valves = 0, most = 1;
@@ -209,7 +209,7 @@ static void sides_write(struct writing *writing, struct card_step *step)
     step->table_heads[1] = head_word(writing->composing, SIDE_STARBOARD);
 }
 
-void table_make(struct composing *composing, enum item_key item, const char *state,
+void table_make(struct composing *composing, enum item_key item, enum gear_state state,
                 struct card_step *step)
 {
     static const enum side others[] = {SIDE_CENTRE, SIDE_BOTH, SIDE_NONE};

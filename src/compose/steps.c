@@ -35,12 +35,12 @@ static const struct item_values *list_of(const struct item_values *own,
 
 static bool uses_table(const struct procedure_step *step, const struct item_values *uses)
 {
-    return step->table.text != NULL && uses->count > 0;
+    return step->table.value == GEAR_TABLE_ZONES && uses->count > 0;
 }
 
-/* The text that the case has of its own or from its step. */
+/* What the case has of its own or from its step. */
 #define OF_CASE(taken, step, member) \
-    ((taken) == NULL ? (step)->member.text : (taken)->member.text)
+    ((taken) == NULL ? (step)->member.value : (taken)->member.value)
 
 static void gear_fill(struct composing *composing, const struct procedure_step *step,
                       const struct condition *undecided, struct card_step *out, bool *below)
@@ -50,7 +50,7 @@ static void gear_fill(struct composing *composing, const struct procedure_step *
         .uses = list_of(taken == NULL ? NULL : &taken->uses, &step->uses),
         .also = list_of(taken == NULL ? NULL : &taken->also, &step->also),
         .when = taken == NULL ? NULL : taken->when, .undecided = undecided,
-        .within = taken == NULL ? step->within.value : taken->within.value,
+        .within = OF_CASE(taken, step, within),
         .state = OF_CASE(taken, step, state),
         .shows = OF_CASE(taken, step, shows)};
     if (uses_table(step, wants.uses))

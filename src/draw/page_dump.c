@@ -111,7 +111,7 @@ static void page_item_add(struct text_builder *out, const struct page_item *item
 
     promise(item->kind < sizeof page_kind_words / sizeof page_kind_words[0]);
     text_add_format(out, "%s %s %d,%d %dx%d", page_kind_words[item->kind],
-                    item->block ? item->block : "-", (int)area->x, (int)area->y,
+                    block_word(item->block), (int)area->x, (int)area->y,
                     (int)area->width, (int)area->height);
     switch (item->kind) {
     case PAGE_TEXT:

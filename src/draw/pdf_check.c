@@ -13,7 +13,7 @@ static bool item_refuse(const struct page *page, const struct page_item *item, c
                         struct problems *problems)
 {
     problem_add(problems, SEVERITY_FAILURE, item->origin, NULL,
-                "card %s, block %s: %s", page->card, item->block ? item->block : "?", what);
+                "card %s, block %s: %s", page->card, block_word(item->block), what);
     return false;
 }
 

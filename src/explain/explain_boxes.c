@@ -73,25 +73,24 @@ static const struct card_warning *made_from(const struct card_warning *made, siz
                                             const struct warning *warning)
 {
     for (size_t i = 0; i < count; i++)
-        if (made[i].origin.line == warning->place.line &&
-            made[i].origin.column == warning->place.column)
+        if (made[i].origin.line == warning->say.place.line &&
+            made[i].origin.column == warning->say.place.column)
             return &made[i];
     return NULL;
 }
 
+/* The text, and below it where the logic asks for it. */
 static void warning_tell(const struct explaining *explaining, const char *word,
                          const struct warning *warning, const struct card_warning *made)
 {
-    if (made == NULL) {
-        placed_tell(explaining, INDENT_PART, warning->say.place, "Not on this card: %s: %s",
-                    word, warning->say.text);
-        only_where_tell(explaining, INDENT_REASON, warning->when);
-        condition_record_tell(explaining, INDENT_DETAIL, warning->when);
-        return;
-    }
-    placed_tell(explaining, INDENT_PART, warning->say.place, "%s: %s", word, made->text);
+    placed_tell(explaining, INDENT_PART, warning->say.place, "%s%s: %s",
+                made == NULL ? "Not on this card: " : "", word,
+                made == NULL ? warning->say.text : made->text);
+    placed_tell(explaining, INDENT_REASON, warning->place, "called %s", warning->id.text);
     only_where_tell(explaining, INDENT_REASON, warning->when);
     condition_record_tell(explaining, INDENT_DETAIL, warning->when);
+    if (made == NULL)
+        return;
     line_tell(explaining, INDENT_REASON, "tag printed beside it: %s", made->tag);
     basis_tell(explaining, INDENT_REASON, &warning->basis);
 }

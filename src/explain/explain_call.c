@@ -4,25 +4,24 @@
 
 /* ---- rules of the radio ---- */
 
-/* What gives each form of message its words and order. */
-static const struct rule_row {
-    const char *form, *rule;
-} rule_rows[] = {
-    {"mayday", "ITU Radio Regulations 32.13C, 32.13D"},
-    {"pan_pan", "ITU Radio Regulations 33.12"},
-    {"securite", "ITU Radio Regulations 33.35"},
-    {"relay", "ITU Radio Regulations 32.19E, 32.19F"},
-    {"downgrade", "no form of its own in the ITU Radio Regulations"},
-    {"cancel", "ITU Radio Regulations 32.53"},
-    {"nature", "Recommendation ITU-R M.493, the natures in its order"},
-    {"spell", "ITU Radio Regulations, Appendix 14"},
-};
+/* What gives each form of message its words and order: by its signal on the call panel, by
+ * its block on the distress card. */
+static const char *const signal_rules[SIGNAL_COUNT] = {
+    [SIGNAL_MAYDAY] = "ITU Radio Regulations 32.13C, 32.13D",
+    [SIGNAL_PAN_PAN] = "ITU Radio Regulations 33.12",
+    [SIGNAL_SECURITE] = "ITU Radio Regulations 33.35"};
+static const char *const section_rules[BLOCK_COUNT] = {
+    [BLOCK_NATURE] = "Recommendation ITU-R M.493, the natures in its order",
+    [BLOCK_PAN_PAN] = "ITU Radio Regulations 33.12",
+    [BLOCK_SPELL] = "ITU Radio Regulations, Appendix 14",
+    [BLOCK_RELAY] = "ITU Radio Regulations 32.19E, 32.19F",
+    [BLOCK_DOWNGRADE] = "no form of its own in the ITU Radio Regulations",
+    [BLOCK_CANCEL] = "ITU Radio Regulations 32.53"};
 
-static void rule_tell(const struct explaining *explaining, const char *form)
+static void rule_tell(const struct explaining *explaining, const char *rule)
 {
-    for (size_t i = 0; i < sizeof rule_rows / sizeof *rule_rows; i++)
-        if (text_equal(rule_rows[i].form, form))
-            line_tell(explaining, INDENT_REASON, "words and order: %s", rule_rows[i].rule);
+    if (rule != NULL)
+        line_tell(explaining, INDENT_REASON, "words and order: %s", rule);
 }
 
 /* ---- script ---- */
@@ -141,18 +140,19 @@ static void script_tell(const struct explaining *explaining, const struct script
 static void message_tell(const struct explaining *explaining, const struct procedure_call *call)
 {
     struct text_builder words = text_builder_in(explaining->arena);
-    text_add_format(&words, "message: %s", TEXT_OR_EMPTY(call->signal));
+    text_add_format(&words, "message: %s", choice_word(signal_words, call->signal.value));
     if (call->if_.text != NULL)
         text_add_format(&words, ", if %s", call->if_.text);
-    if (call->nature.text != NULL)
-        text_add_format(&words, ", nature %s", call->nature.text);
-    text_add_format(&words, ", from %s: %s", TEXT_OR_EMPTY(call->from), TEXT_OR_EMPTY(call->say));
+    if (call->nature.value != NATURE_NONE)
+        text_add_format(&words, ", nature %s", choice_word(nature_words, call->nature.value));
+    text_add_format(&words, ", from %s: %s", choice_word(call_from_words, call->from.value),
+                    TEXT_OR_EMPTY(call->say));
     if (call->assist.text != NULL)
         text_add_format(&words, ", %s", call->assist.text);
     placed_tell(explaining, INDENT_REASON, call->place, "%s", words.at);
     only_where_tell(explaining, INDENT_DETAIL, call->when);
     condition_record_tell(explaining, INDENT_DETAIL, call->when);
-    rule_tell(explaining, call->signal.text);
+    rule_tell(explaining, signal_rules[call->signal.value]);
 }
 
 static void panel_tell(const struct explaining *explaining)
@@ -193,7 +193,7 @@ static const char *without_tab(struct arena *arena, const char *text)
 static void note_tell(const struct explaining *explaining, const struct card_section *section)
 {
     const struct list_value *steps = &explaining->card->boat_record->radio.nature_steps;
-    bool of_set = text_equal(section->key, "nature");
+    bool of_set = section->key == BLOCK_NATURE;
     if (section->note != NULL)
         placed_tell(explaining, INDENT_REASON, of_set ? steps->place : (struct place){0},
                     "note: %s", section->note);
@@ -202,17 +202,15 @@ static void note_tell(const struct explaining *explaining, const struct card_sec
 /* The natures are the same on every boat, wherever the card takes them to stand. */
 static struct place section_line_place(const struct card_section *section, size_t index)
 {
-    if (text_equal(section->key, "nature"))
+    if (section->key == BLOCK_NATURE)
         return (struct place){0};
     return section->lines[index].origin;
 }
 
 static void section_tell(const struct explaining *explaining, const struct card_section *section)
 {
-    line_tell(explaining, INDENT_PART, "Section %s: %s", section->key, section->title);
-    rule_tell(explaining, section->key);
-    if (text_equal(section->key, "range"))
-        figures_tell(explaining, NULL);
+    line_tell(explaining, INDENT_PART, "Section %s: %s", block_word(section->key), section->title);
+    rule_tell(explaining, section_rules[section->key]);
     note_tell(explaining, section);
     for (size_t i = 0; i < section->line_count; i++)
         placed_tell(explaining, INDENT_REASON, section_line_place(section, i), "line: %s",

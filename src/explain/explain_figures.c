@@ -37,9 +37,17 @@ void figures_tell(const struct explaining *explaining, const char *step)
             card_figure_tell(explaining, &card->figures[i], "figure");
 }
 
+/* Pages are not laid out to explain a card, so whether all find room is not known here. */
+static const char figures_yield[] =
+    "where a page has no room its card goes without: `maydeck check` tells";
+
 void left_out_tell(const struct explaining *explaining)
 {
     const struct card *card = explaining->card;
+    if (card->figure_count > 0) {
+        line_tell(explaining, INDENT_PART, "Figures: %s", figures_yield);
+        blank_tell(explaining);
+    }
     if (card->left_out_count == 0)
         return;
     line_tell(explaining, INDENT_PART, "Figures that found no room on this card");
@@ -115,6 +123,8 @@ static void cards_tell(const struct explaining *explaining, const struct card_se
         line_tell(explaining, INDENT_REASON, "on no card%s%s",
                   figure->why_not == NULL ? "" : ": ",
                   figure->why_not == NULL ? "" : figure->why_not);
+    if (figure->in_rows || carried)
+        line_tell(explaining, INDENT_REASON, "%s", figures_yield);
 }
 
 /* ---- for the base ---- */

@@ -120,8 +120,8 @@ static void source_tell(const struct explaining *explaining, size_t indent, cons
     else
         line_tell(explaining, indent, "source %s: %s, %s, \"%s\"; read %s, %s, grade %s", key,
                   TEXT_OR_EMPTY(row->issuer), TEXT_OR_EMPTY(row->id), TEXT_OR_EMPTY(row->title),
-                  TEXT_OR_EMPTY(row->read), TEXT_OR_EMPTY(row->status),
-                  TEXT_OR_EMPTY(row->grade));
+                  TEXT_OR_EMPTY(row->read), choice_word(source_status_words, row->status.value),
+                  choice_word(source_grade_words, row->grade.value));
 }
 
 void basis_tell(const struct explaining *explaining, size_t indent, const struct basis *basis)

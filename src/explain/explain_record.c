@@ -213,7 +213,7 @@ static struct place given_place(const struct explaining *explaining, bool given,
 
 static void gas_tell(const struct record_list *list, const struct boat *boat)
 {
-    const char *gas = boat->facts.gas.text;
+    const char *gas = choice_word(cooking_gas_words, boat->facts.gas.value);
     placed_tell(list->explaining, list->indent,
                 given_place(list->explaining, gas != NULL, boat->facts.gas.place),
                 "record: gas %s", gas == NULL ? "not recorded, which counts as carried" : gas);

@@ -57,9 +57,9 @@ struct jacket_count jackets_counted(const struct equipment *gear, size_t count)
     for (size_t i = 0; i < count; i++) {
         if (!gear_is_of(&gear[i], ITEM_lifejacket))
             continue;
-        if (text_equal(gear[i].wearer.text, "adult"))
+        if (gear[i].wearer.value == WEARER_ADULT)
             jackets.adult += gear_count(&gear[i]);
-        else if (text_equal(gear[i].wearer.text, "child"))
+        else if (gear[i].wearer.value == WEARER_CHILD)
             jackets.child += gear_count(&gear[i]);
         else
             jackets.unsaid += gear_count(&gear[i]);

@@ -91,10 +91,11 @@ void text_take(struct evaluation *evaluation, const char *owner, struct place pl
                   text->place);
 }
 
-void gear_text_take(struct evaluation *evaluation, const struct equipment *gear,
-                    const char *field, const struct text_value *text)
+void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,
+                    const char *field, const char *word, struct place place)
 {
-    text_take(evaluation, gear_label(evaluation, gear), gear->place, field, text);
+    struct text_value text = {.text = word, .place = place};
+    text_take(evaluation, gear_label(evaluation, gear), gear->place, field, &text);
 }
 
 void lack_take(struct evaluation *evaluation, const struct equipment *gear, const char *what,

@@ -39,8 +39,10 @@ double boat_number_take(struct evaluation *evaluation, const char *field,
 /* A word of the record that is an input; `place` tells where it is missing. */
 void text_take(struct evaluation *evaluation, const char *owner, struct place place,
                const char *field, const struct text_value *text);
-void gear_text_take(struct evaluation *evaluation, const struct equipment *gear,
-                    const char *field, const struct text_value *text);
+
+/* The same for what a choice of a piece of gear stands for; `word` NULL: it is not given. */
+void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,
+                    const char *field, const char *word, struct place place);
 
 /* What is missing though no field of its own tells it; `about` says how to record it. */
 void lack_take(struct evaluation *evaluation, const struct equipment *gear, const char *what,

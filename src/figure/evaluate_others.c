@@ -166,9 +166,9 @@ static bool bottle_take(struct evaluation *evaluation, struct bottle *bottle)
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, ITEM_lpg_bottle_valve, &index)) != NULL;) {
         double kg = gear_number_take(evaluation, gear, "kg", &gear->kg);
-        gear_text_take(evaluation, gear, "gas", &gear->gas);
-        struct bottle next = {gear, text_equal(gear->gas.text, "butane") ? GAS_BUTANE
-                                                                          : GAS_PROPANE, kg};
+        gear_word_take(evaluation, gear, "gas", choice_word(gas_words, gear->gas.value),
+                       gear->gas.place);
+        struct bottle next = {gear, gear->gas.value == GAS_BUTANE ? GAS_BUTANE : GAS_PROPANE, kg};
         if (bottle->gear == NULL || mixture_of(&next) > mixture_of(bottle))
             *bottle = next;
     }

@@ -51,9 +51,7 @@ static int64_t pieces_in(const struct equipment *gear, enum side hull)
 
 static double port_lpm(struct evaluation *evaluation, const struct equipment *gear)
 {
-    struct text_value zone = {.text = zone_word(gear->zone.value),
-                              .place = gear->zone.place};
-    gear_text_take(evaluation, gear, "zone", &zone);
+    gear_word_take(evaluation, gear, "zone", zone_word(gear->zone.value), gear->zone.place);
     pieces_take(evaluation, gear);
     return (double)pieces_in(gear, SIDE_PORT) * piece_lpm(evaluation, gear);
 }

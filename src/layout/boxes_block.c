@@ -1,69 +1,136 @@
-/* boxes_block.c - the right column's boxes: decision, never, cautions, local
- * rules (room: layout). */
-#include "layout_room.h"
+/* boxes_block.c - the right column's boxes: decision, never, cautions, local rules (room:
+ * layout). Each is laid out once, with its tags of sources, and placed as it was. */
+#include "boxes.h"
+
+#include "measures.h"
 
 #include <string.h>
-
-#define PAD_X MM(2.4)
-#define PAD_Y MM(0.9)
-#define FRAME MM(0.7)
-#define BOX_GAP MM(1.4)
-#define SIGN_SIDE MM(9)
-#define TEXT_WIDTH(width) ((width) - 2 * PAD_X)
 
 static struct style box_style(enum face_role face, mpt size, enum ink ink)
 {
     return (struct style){ROLE_BOX, face, size, ink};
 }
 
+static mpt text_width(mpt width)
+{
+    return width - 2 * BOX_PAD_X;
+}
+
 static mpt padded(mpt height)
 {
-    return height + 2 * PAD_Y;
+    return height + 2 * BOX_PAD_Y;
+}
+
+static mpt paragraph_padded(const struct paragraph *paragraph)
+{
+    return padded(paragraph_height(paragraph));
+}
+
+static void frame_place(struct pen *pen, struct area area)
+{
+    pen_box(pen, area, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
+}
+
+static void box_line_across(struct pen *pen, struct area area, mpt y)
+{
+    pen_line(pen, (struct point){area.x, y}, (struct point){area.x + area.width, y}, INK_BLACK,
+             HAIR);
 }
 
 /* ---- decision: the question reversed, both exits below ---- */
 
-struct decision_parts { struct paragraph ask, yes, no; };
-
-static struct decision_parts decision_parts(const struct sheet *sheet, mpt size, mpt width)
+static struct paragraph exit_lay(const struct pen *pen, const char *word, const char *text,
+                                 mpt size, mpt width)
 {
-    const struct card *card = sheet->card;
-    struct style ask = box_style(FACE_BOLD, size, INK_WHITE);
     struct style say = box_style(FACE_TEXT, size, INK_BLACK);
-    const char *yes = text_format(sheet->arena, "**%s** %s", card->yes_word, card->decision.yes);
-    const char *no = text_format(sheet->arena, "**%s** %s", card->no_word, card->decision.no);
-    return (struct decision_parts){
-        paragraph_make(sheet, &ask, card->decision.ask, TEXT_WIDTH(width), card->decision.origin),
-        paragraph_make(sheet, &say, yes, TEXT_WIDTH(width), card->decision.origin),
-        paragraph_make(sheet, &say, no, TEXT_WIDTH(width), card->decision.origin)};
+    return paragraph_make(pen, &say, text_format(pen->arena, "**%s** %s", word, text),
+                          text_width(width), pen->card->decision.origin);
 }
 
-static mpt decision_height(const struct sheet *sheet, mpt size, mpt width)
+static struct laid_decision decision_lay(const struct pen *pen, mpt size, mpt width)
 {
-    if (!sheet->card->decision.given)
-        return 0;
-    struct decision_parts parts = decision_parts(sheet, size, width);
-    return padded(paragraph_height(&parts.ask)) + padded(paragraph_height(&parts.yes)) +
-           padded(paragraph_height(&parts.no));
+    const struct card *card = pen->card;
+    const struct card_decision *decision = &card->decision;
+    struct style ask = box_style(FACE_BOLD, size, INK_WHITE);
+    struct laid_decision laid = {.height = 0};
+    if (!decision->given)
+        return laid;
+    laid.ask = paragraph_make(pen, &ask, decision->ask, text_width(width), decision->origin);
+    laid.yes = exit_lay(pen, card->yes_word, decision->yes, size, width);
+    laid.no = exit_lay(pen, card->no_word, decision->no, size, width);
+    laid.height = paragraph_padded(&laid.ask) + paragraph_padded(&laid.yes) +
+                  paragraph_padded(&laid.no);
+    return laid;
 }
 
-static mpt decision_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+static void decision_place(struct pen *pen, const struct laid_decision *laid, struct area area)
 {
-    struct decision_parts parts = decision_parts(sheet, size, column.width);
-    mpt ask = padded(paragraph_height(&parts.ask)), yes = padded(paragraph_height(&parts.yes));
-    mpt whole = decision_height(sheet, size, column.width), x = column.x + PAD_X;
-    sheet->block = "decision";
-    sheet_box(sheet, (struct area){column.x, top, column.width, ask}, INK_BLACK, INK_NONE, 0,
-              MM(1));
-    sheet_box(sheet, (struct area){column.x, top, column.width, whole}, INK_NONE, INK_BLACK,
-              FRAME, MM(1));
-    paragraph_place(sheet, &parts.ask, x, top + PAD_Y);
-    paragraph_place(sheet, &parts.yes, x, top + ask + PAD_Y);
-    mpt line = top + ask + yes;
-    sheet_line(sheet, (struct point){column.x, line}, (struct point){column.x + column.width, line},
-               INK_BLACK, MM(0.35));
-    paragraph_place(sheet, &parts.no, x, line + PAD_Y);
-    return top + whole;
+    struct area head = area;
+    mpt x = area.x + BOX_PAD_X, yes = area.y + paragraph_padded(&laid->ask);
+    mpt no = yes + paragraph_padded(&laid->yes);
+    head.height = yes - area.y;
+    pen->block = BLOCK_DECISION;
+    pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
+    frame_place(pen, area);
+    paragraph_place(pen, &laid->ask, x, area.y + BOX_PAD_Y);
+    paragraph_place(pen, &laid->yes, x, yes + BOX_PAD_Y);
+    box_line_across(pen, area, no);
+    paragraph_place(pen, &laid->no, x, no + BOX_PAD_Y);
+}
+
+/* ---- tags of sources ---- */
+
+static bool tag_is_new(const struct card_warning *warnings, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(warnings[index].tag, warnings[i].tag))
+            return false;
+    return !text_empty(warnings[index].tag);
+}
+
+static const char *tags_joined(const struct pen *pen, const struct card_warning *warnings,
+                               size_t count)
+{
+    struct text_builder builder = text_builder_in(pen->arena);
+    for (size_t i = 0; i < count; i++)
+        if (tag_is_new(warnings, i))
+            text_add_format(&builder, "%s%s", builder.length == 0 ? "[" : "; ", warnings[i].tag);
+    text_add(&builder, builder.length == 0 ? "" : "]");
+    return builder.at;
+}
+
+/* The tags end the last line where it has room for them, else they take one of their own. */
+static struct laid_warning tags_lay(const struct pen *pen, struct paragraph text,
+                                    const char *tags)
+{
+    struct style style = {ROLE_SOURCE_TAG, FACE_TEXT,
+                          size_rule(pen->paper, ROLE_SOURCE_TAG).floor, INK_BLACK};
+    struct laid_warning laid = {.text = text, .tags = tags, .tag_style = style,
+                                .height = paragraph_height(&text)};
+    bool room = text.line_count > 0 && text.lines[text.line_count - 1].width + BOX_TAG_GAP +
+                                               pen_width(pen, &style, tags) <= text.width;
+    laid.tag_line = room ? 0 : line_pitch(style.role, style.size);
+    laid.height += laid.tag_line;
+    return laid;
+}
+
+static void source_tags_place(struct pen *pen, const struct laid_warning *laid, mpt x, mpt top)
+{
+    const struct paragraph *text = &laid->text;
+    mpt foot = top + paragraph_height(text);
+    mpt baseline = baseline_in(foot, laid->tag_line, laid->tag_style.size);
+    if (laid->tag_line == 0) {
+        x += text->lines[text->line_count - 1].width + BOX_TAG_GAP;
+        baseline = baseline_in(foot - text->line_height, text->line_height, text->style.size);
+    }
+    pen_text(pen, &laid->tag_style, x, baseline, laid->tags, strlen(laid->tags), text->origin);
+}
+
+static void warning_place(struct pen *pen, const struct laid_warning *laid, mpt x, mpt top)
+{
+    paragraph_place(pen, &laid->text, x, top);
+    if (laid->tags != NULL)
+        source_tags_place(pen, laid, x, top);
 }
 
 /* ---- never: each a sentence with the word before it, on lines of its own ---- */
@@ -76,162 +143,78 @@ static enum symbol_key never_symbol(const struct card *card)
     return SYMBOL_NONE;
 }
 
-static mpt never_indent(const struct card *card)
+/* Read alone, by a red torch, each must still say what it is: the word stands before it. */
+static struct paragraph warning_paragraph(const struct pen *pen, const char *word,
+                                          const struct card_warning *warning, mpt size,
+                                          mpt width)
 {
-    return never_symbol(card) == SYMBOL_NONE ? 0 : SIGN_SIDE + MM(2);
-}
-
-/* Read alone, by a red torch, each must still forbid. */
-static struct paragraph never_paragraph(const struct sheet *sheet, size_t index, mpt size,
-                                        mpt width)
-{
-    const struct card *card = sheet->card;
     struct style style = box_style(FACE_TEXT, size, INK_BLACK);
-    const char *text = text_format(sheet->arena, "**%s** %s", card->never_word,
-                                   card->nevers[index].text);
-    return paragraph_make(sheet, &style, text, TEXT_WIDTH(width) - never_indent(card),
-                          card->nevers[index].origin);
+    return paragraph_make(pen, &style, text_format(pen->arena, "**%s** %s", word, warning->text),
+                          width, warning->origin);
 }
 
-static const char *tags_joined(const struct sheet *sheet, const struct card_warning *warnings,
-                               size_t count)
+/* The sources of all of them stand behind the last. */
+static struct laid_nevers nevers_lay(const struct pen *pen, mpt size, mpt width)
 {
-    struct text_builder builder = text_builder_in(sheet->arena);
-    for (size_t i = 0; i < count; i++) {
-        bool known = false;
-        for (size_t j = 0; j < i; j++)
-            known = known || text_equal(warnings[i].tag, warnings[j].tag);
-        if (!known && !text_empty(warnings[i].tag))
-            text_add_format(&builder, "%s%s", builder.length == 0 ? "[" : "; ", warnings[i].tag);
+    const struct card *card = pen->card;
+    struct laid_nevers laid = {.symbol = never_symbol(card), .count = card->never_count};
+    laid.nevers = arena_array(pen->arena, laid.count, sizeof *laid.nevers);
+    laid.indent = laid.symbol == SYMBOL_NONE ? 0 : SIGN_OF_BOX + BOX_SIGN_GAP;
+    mpt words = 0, sign = laid.symbol == SYMBOL_NONE ? 0 : SIGN_OF_BOX;
+    for (size_t i = 0; i < laid.count; i++) {
+        struct paragraph text = warning_paragraph(pen, card->never_word, &card->nevers[i], size,
+                                                  text_width(width) - laid.indent);
+        laid.nevers[i] = (struct laid_warning){.text = text, .height = paragraph_height(&text)};
+        if (i + 1 == laid.count)
+            laid.nevers[i] = tags_lay(pen, text, tags_joined(pen, card->nevers, laid.count));
+        words += laid.nevers[i].height;
     }
-    text_add(&builder, builder.length == 0 ? "" : "]");
-    return builder.at;
+    if (laid.count > 0)
+        laid.height = padded(words > sign ? words : sign);
+    return laid;
 }
 
-static struct style tag_line_style(void)
+static void nevers_place(struct pen *pen, const struct laid_nevers *laid, struct area area)
 {
-    return (struct style){ROLE_SOURCE_TAG, FACE_TEXT, size_rule(ROLE_SOURCE_TAG)->floor,
-                          INK_BLACK};
-}
-
-/* The tag ends the last line where it has room there, else takes its own. */
-static bool tag_inline(const struct sheet *sheet, const struct paragraph *text, const char *tags)
-{
-    struct style style = tag_line_style();
-    return text->line_count > 0 &&
-           text->lines[text->line_count - 1].width + MM(1.5) +
-                   sheet_width(sheet, &style, tags) <= text->width;
-}
-
-static mpt tag_line_height(const struct sheet *sheet, const struct paragraph *text,
-                           const char *tags)
-{
-    const struct size_rule *rule = size_rule(ROLE_SOURCE_TAG);
-    return tag_inline(sheet, text, tags) ? 0 : rule->floor / 100 * rule->leading;
-}
-
-static void tag_place(struct sheet *sheet, const struct paragraph *text, const char *tags, mpt x,
-                      mpt top)
-{
-    struct style style = tag_line_style();
-    mpt below = tag_line_height(sheet, text, tags), height = paragraph_height(text);
-    mpt baseline = baseline_in(top + height, below, style.size);
-    if (below == 0) {
-        x += text->lines[text->line_count - 1].width + MM(1.5);
-        baseline = baseline_in(top + height - text->line_height, text->line_height,
-                               text->style.size);
+    mpt top = area.y + BOX_PAD_Y, x = area.x + BOX_PAD_X;
+    struct area sign = {x, area.y + (area.height - SIGN_OF_BOX) / 2, SIGN_OF_BOX, SIGN_OF_BOX};
+    pen->block = BLOCK_NEVER;
+    frame_place(pen, area);
+    if (laid->symbol != SYMBOL_NONE)
+        pen_sign(pen, sign, SIGN_PROHIBITION, laid->symbol, pen->card->nevers[0].origin);
+    for (size_t i = 0; i < laid->count; i++) {
+        warning_place(pen, &laid->nevers[i], x + laid->indent, top);
+        top += laid->nevers[i].height;
     }
-    sheet_text(sheet, &style, x, baseline, tags, strlen(tags), text->origin);
-}
-
-/* The sources of all of them end the last line, or take one of their own. */
-static mpt never_height(const struct sheet *sheet, mpt size, mpt width)
-{
-    const struct card *card = sheet->card;
-    mpt text = 0;
-    if (card->never_count == 0)
-        return 0;
-    for (size_t i = 0; i < card->never_count; i++) {
-        struct paragraph paragraph = never_paragraph(sheet, i, size, width);
-        text += paragraph_height(&paragraph);
-        if (i + 1 == card->never_count)
-            text += tag_line_height(sheet, &paragraph,
-                                    tags_joined(sheet, card->nevers, card->never_count));
-    }
-    mpt sign = never_symbol(card) == SYMBOL_NONE ? 0 : SIGN_SIDE;
-    return padded(text > sign ? text : sign);
-}
-
-static void never_lines_place(struct sheet *sheet, mpt size, mpt width, mpt x, mpt top)
-{
-    const struct card *card = sheet->card;
-    for (size_t i = 0; i < card->never_count; i++) {
-        struct paragraph paragraph = never_paragraph(sheet, i, size, width);
-        paragraph_place(sheet, &paragraph, x, top);
-        if (i + 1 == card->never_count)
-            tag_place(sheet, &paragraph, tags_joined(sheet, card->nevers, card->never_count), x,
-                      top);
-        top += paragraph_height(&paragraph);
-    }
-}
-
-static mpt never_place(struct sheet *sheet, mpt size, struct area column, mpt top)
-{
-    const struct card *card = sheet->card;
-    mpt height = never_height(sheet, size, column.width);
-    sheet->block = "never";
-    sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
-              FRAME, MM(1));
-    if (never_symbol(card) != SYMBOL_NONE)
-        sheet_sign(sheet,
-                   (struct area){column.x + PAD_X, top + (height - SIGN_SIDE) / 2, SIGN_SIDE,
-                                 SIGN_SIDE},
-                   SIGN_PROHIBITION, never_symbol(card), card->nevers[0].origin);
-    never_lines_place(sheet, size, column.width, column.x + PAD_X + never_indent(card),
-                      top + PAD_Y);
-    return top + height;
 }
 
 /* ---- cautions and local rules: one frame each kind ---- */
 
-static struct paragraph warning_paragraph(const struct sheet *sheet, const char *word,
-                                          const struct card_warning *warning, mpt size, mpt width)
+static struct laid_warnings warnings_lay(const struct pen *pen, const char *word,
+                                         const struct card_warning *warnings, size_t count,
+                                         struct box_measure measure)
 {
-    struct style style = box_style(FACE_TEXT, size, INK_BLACK);
-    const char *text = text_format(sheet->arena, "**%s** %s", word, warning->text);
-    return paragraph_make(sheet, &style, text, TEXT_WIDTH(width), warning->origin);
-}
-
-static mpt warnings_height(const struct sheet *sheet, const char *word,
-                           const struct card_warning *warnings, size_t count, mpt size, mpt width)
-{
-    mpt height = 0;
+    struct laid_warnings laid = {.count = count};
+    laid.warnings = arena_array(pen->arena, count, sizeof *laid.warnings);
     for (size_t i = 0; i < count; i++) {
-        struct paragraph text = warning_paragraph(sheet, word, &warnings[i], size, width);
-        height += padded(paragraph_height(&text) +
-                         tag_line_height(sheet, &text, tags_joined(sheet, &warnings[i], 1)));
+        struct paragraph text = warning_paragraph(pen, word, &warnings[i], measure.size,
+                                                  text_width(measure.width));
+        laid.warnings[i] = tags_lay(pen, text, tags_joined(pen, &warnings[i], 1));
+        laid.height += padded(laid.warnings[i].height);
     }
-    return height;
+    return laid;
 }
 
-static mpt warnings_place(struct sheet *sheet, const char *word,
-                          const struct card_warning *warnings, size_t count, mpt size,
-                          struct area column, mpt top)
+static void warnings_place(struct pen *pen, const struct laid_warnings *laid, struct area area)
 {
-    mpt height = warnings_height(sheet, word, warnings, count, size, column.width);
-    sheet_box(sheet, (struct area){column.x, top, column.width, height}, INK_NONE, INK_BLACK,
-              FRAME, MM(1));
-    for (size_t i = 0; i < count; i++) {
-        struct paragraph text = warning_paragraph(sheet, word, &warnings[i], size, column.width);
+    mpt top = area.y;
+    frame_place(pen, area);
+    for (size_t i = 0; i < laid->count; i++) {
         if (i > 0)
-            sheet_line(sheet, (struct point){column.x, top},
-                       (struct point){column.x + column.width, top}, INK_BLACK, MM(0.35));
-        paragraph_place(sheet, &text, column.x + PAD_X, top + PAD_Y);
-        const char *tags = tags_joined(sheet, &warnings[i], 1);
-        tag_place(sheet, &text, tags, column.x + PAD_X, top + PAD_Y);
-        top += padded(paragraph_height(&text) + tag_line_height(sheet, &text, tags));
+            box_line_across(pen, area, top);
+        warning_place(pen, &laid->warnings[i], area.x + BOX_PAD_X, top + BOX_PAD_Y);
+        top += padded(laid->warnings[i].height);
     }
-    return top;
 }
 
 /* ---- all ---- */
@@ -241,30 +224,41 @@ static mpt with_gap(mpt height)
     return height == 0 ? 0 : height + BOX_GAP;
 }
 
-mpt boxes_height(const struct sheet *sheet, mpt size, mpt width)
+struct laid_boxes boxes_lay(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card *card = sheet->card;
-    return with_gap(decision_height(sheet, size, width)) +
-           with_gap(never_height(sheet, size, width)) +
-           with_gap(warnings_height(sheet, card->caution_word, card->cautions,
-                                    card->caution_count, size, width)) +
-           with_gap(warnings_height(sheet, card->local_word, card->local_rules,
-                                    card->local_rule_count, size, width));
+    const struct card *card = pen->card;
+    struct box_measure measure = {size, width};
+    struct laid_boxes laid = {
+        .size = size, .width = width,
+        .decision = decision_lay(pen, size, width), .nevers = nevers_lay(pen, size, width),
+        .cautions = warnings_lay(pen, card->caution_word, card->cautions, card->caution_count,
+                                 measure),
+        .local_rules = warnings_lay(pen, card->local_word, card->local_rules,
+                                    card->local_rule_count, measure)};
+    laid.height = with_gap(laid.decision.height) + with_gap(laid.nevers.height) +
+                  with_gap(laid.cautions.height) + with_gap(laid.local_rules.height);
+    return laid;
 }
 
-void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top)
+/* The area of a box of that height; what follows begins below it. */
+static struct area box_next(struct area *rest, mpt height)
 {
-    const struct card *card = sheet->card;
-    if (card->decision.given)
-        top = decision_place(sheet, size, column, top) + BOX_GAP;
-    if (card->never_count > 0)
-        top = never_place(sheet, size, column, top) + BOX_GAP;
-    sheet->block = "cautions";
-    if (card->caution_count > 0)
-        top = warnings_place(sheet, card->caution_word, card->cautions, card->caution_count, size,
-                             column, top) + BOX_GAP;
-    sheet->block = "local rules";
-    if (card->local_rule_count > 0)
-        warnings_place(sheet, card->local_word, card->local_rules, card->local_rule_count, size,
-                       column, top);
+    struct area area = {rest->x, rest->y, rest->width, height};
+    rest->y += with_gap(height);
+    return area;
+}
+
+void boxes_place(struct pen *pen, const struct laid_boxes *laid, mpt x, mpt top)
+{
+    struct area rest = {x, top, laid->width, 0};
+    if (laid->decision.height > 0)
+        decision_place(pen, &laid->decision, box_next(&rest, laid->decision.height));
+    if (laid->nevers.count > 0)
+        nevers_place(pen, &laid->nevers, box_next(&rest, laid->nevers.height));
+    pen->block = BLOCK_CAUTIONS;
+    if (laid->cautions.count > 0)
+        warnings_place(pen, &laid->cautions, box_next(&rest, laid->cautions.height));
+    pen->block = BLOCK_LOCAL_RULES;
+    if (laid->local_rules.count > 0)
+        warnings_place(pen, &laid->local_rules, box_next(&rest, laid->local_rules.height));
 }

@@ -13,23 +13,23 @@
 #define PANEL_LINES_USUAL 3
 
 /* Where there is nothing to say, the lines have the whole panel. */
-static mpt operate_width(const struct sheet *sheet, mpt panel)
+static mpt operate_width(const struct pen *pen, mpt panel)
 {
-    return (sheet->card->call.script == NULL ? panel : SET_WIDTH) - 2 * PAD;
+    return (pen->card->call.script == NULL ? panel : SET_WIDTH) - 2 * PAD;
 }
 
-static struct paragraph operate_paragraph(const struct sheet *sheet, const struct card_text *line,
+static struct paragraph operate_paragraph(const struct pen *pen, const struct card_text *line,
                                           mpt size, mpt width)
 {
     struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
-    return paragraph_make(sheet, &style, line->text, width, line->origin);
+    return paragraph_make(pen, &style, line->text, width, line->origin);
 }
 
-static mpt operate_height(const struct sheet *sheet, mpt size, mpt width)
+static mpt operate_height(const struct pen *pen, mpt size, mpt width)
 {
     mpt height = 0;
-    for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size,
+    for (size_t i = 0; i < pen->card->call.operate_count; i++) {
+        struct paragraph line = operate_paragraph(pen, &pen->card->call.operate[i], size,
                                                   width);
         height += paragraph_height(&line);
     }
@@ -42,12 +42,12 @@ static struct area script_area(struct area panel)
                          panel.width - SET_WIDTH - 2 * PAD, 0};
 }
 
-mpt panel_height(const struct sheet *sheet, mpt size, mpt width)
+mpt panel_height(const struct pen *pen, mpt size, mpt width)
 {
-    struct sheet trial = *sheet;
+    struct pen trial = *pen;
     struct area column = script_area((struct area){0, 0, width, 0});
-    mpt script = script_set(&trial, sheet->card->call.script, size, column, true);
-    mpt operate = operate_height(sheet, size, operate_width(sheet, width));
+    mpt script = script_set(&trial, pen->card->call.script, size, column, true);
+    mpt operate = operate_height(pen, size, operate_width(pen, width));
     mpt inside = script > operate ? script : operate;
     return HEAD_HEIGHT + PAD_TOP + inside + PAD_FOOT;
 }
@@ -59,69 +59,64 @@ struct ends {
     const char *what, *remedy;
 };
 
-static mpt line_width(const struct paragraph *paragraph)
-{
-    return paragraph->line_count > 0 ? paragraph->lines[0].width : 0;
-}
-
 /* The same on every card of every boat: told once, since equal messages are. */
-static void ends_too_long(struct sheet *sheet, const struct ends *ends, mpt excess)
+static void ends_too_long(struct pen *pen, const struct ends *ends, mpt excess)
 {
-    sheet->failed = true;
-    problem_add(sheet->problems, SEVERITY_ERROR, ends->origin, ends->remedy,
+    pen->failed = true;
+    problem_add(pen->problems, SEVERITY_ERROR, ends->origin, ends->remedy,
                 "%s is %s mm too long at the smallest size allowed", ends->what,
-                mm_text(sheet->arena, excess));
+                mm_text(pen->arena, excess));
 }
 
-static void ends_place(struct sheet *sheet, struct area box, struct style style,
+static void ends_place(struct pen *pen, struct area box, struct style style,
                        const struct ends *ends)
 {
-    const struct size_rule *rule = size_rule(style.role);
+    struct size_rule rule = size_rule(pen->paper, style.role);
     struct paragraph first, last;
     mpt room = box.width - 2 * PAD - MM(4), need;
-    for (style.size = rule->aim;; style.size -= 250) {
-        first = paragraph_make(sheet, &style, ends->left, MM(2000), ends->origin);
-        last = paragraph_make(sheet, &style, ends->right, MM(2000), ends->origin);
+    for (style.size = rule.aim;; style.size -= 250) {
+        first = paragraph_make(pen, &style, ends->left, MM(2000), ends->origin);
+        last = paragraph_make(pen, &style, ends->right, MM(2000), ends->origin);
         need = line_width(&first) + line_width(&last);
-        if (need <= room || style.size <= rule->floor)
+        if (need <= room || style.size <= rule.floor)
             break;
     }
     mpt baseline = baseline_in(box.y, box.height, style.size);
     if (first.line_count > 0)
-        line_place(sheet, &first, 0, box.x + PAD, baseline);
+        line_place(pen, &first, 0, box.x + PAD, baseline);
     if (last.line_count > 0)
-        line_place(sheet, &last, 0, box.x + box.width - PAD - line_width(&last), baseline);
+        line_place(pen, &last, 0, box.x + box.width - PAD - line_width(&last), baseline);
     if (need > room)
-        ends_too_long(sheet, ends, need - room);
+        ends_too_long(pen, ends, need - room);
 }
 
-static void contact_place(struct sheet *sheet, struct area box)
+static void contact_place(struct pen *pen, struct area box)
 {
     struct style style = {ROLE_CONTACT, FACE_TEXT, 0, INK_BLACK};
-    struct ends ends = {sheet->card->contact_left, sheet->card->contact_right,
-                        sheet->card->contact_origin, "the contact line of the cards",
+    struct ends ends = {pen->card->contact_left, pen->card->contact_right,
+                        pen->card->contact_origin, "the contact line of the cards",
                         "shorten the name of the rescue centre"};
-    sheet->block = "contact";
-    sheet_box(sheet, box, INK_NONE, INK_BLACK, MM(0.5), MM(1));
-    ends_place(sheet, box, style, &ends);
+    pen->block = BLOCK_CONTACT;
+    pen_box(pen, box, INK_NONE, INK_BLACK, MM(0.5), MM(1));
+    ends_place(pen, box, style, &ends);
 }
 
-const struct card_text *panel_longest(const struct sheet *sheet, mpt size, mpt width)
+const struct card_text *panel_longest(const struct pen *pen, mpt size, mpt width)
 {
-    struct sheet trial = *sheet;
+    struct pen trial = *pen;
     struct area column = script_area((struct area){0, 0, width, 0});
     const struct card_text *longest = NULL;
     size_t most = PANEL_LINES_USUAL;
-    mpt lines = operate_width(sheet, width);
-    if (operate_height(sheet, size, lines) <=
-        script_set(&trial, sheet->card->call.script, size, column, true))
+    mpt lines = operate_width(pen, width);
+    if (operate_height(pen, size, lines) <=
+        script_set(&trial, pen->card->call.script, size, column, true))
         return NULL;
-    for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size,
+    for (size_t i = 0; i < pen->card->call.operate_count; i++) {
+        struct paragraph line = operate_paragraph(pen, &pen->card->call.operate[i], size,
                                                   lines);
         if (line.line_count > most) {
             most = line.line_count;
-            longest = &sheet->card->call.operate[i];
+            longest = &pen->card->call.operate[i];
         }
     }
     return longest;
@@ -135,42 +130,42 @@ static mpt line_gap(mpt room, size_t lines)
     return gap > MM(1.6) ? MM(1.6) : gap;
 }
 
-static void operate_place(struct sheet *sheet, mpt size, struct area column)
+static void operate_place(struct pen *pen, mpt size, struct area column)
 {
     mpt width = column.width, top = column.y;
-    mpt gap = line_gap(column.height - operate_height(sheet, size, width),
-                       sheet->card->call.operate_count);
-    for (size_t i = 0; i < sheet->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(sheet, &sheet->card->call.operate[i], size,
+    mpt gap = line_gap(column.height - operate_height(pen, size, width),
+                       pen->card->call.operate_count);
+    for (size_t i = 0; i < pen->card->call.operate_count; i++) {
+        struct paragraph line = operate_paragraph(pen, &pen->card->call.operate[i], size,
                                                   width);
-        paragraph_place(sheet, &line, column.x, top);
+        paragraph_place(pen, &line, column.x, top);
         top += paragraph_height(&line) + gap;
     }
 }
 
-void panel_place(struct sheet *sheet, mpt size, const struct frame *frame)
+void panel_place(struct pen *pen, mpt size, const struct frame *frame)
 {
-    struct area panel = frame->panel;
+    struct area panel = frame->at[AREA_PANEL];
     struct area head = {panel.x, panel.y, panel.width, HEAD_HEIGHT};
     struct style style = {ROLE_CONTACT, FACE_BOLD, 0, INK_WHITE};
     mpt line = panel.x + SET_WIDTH;
-    contact_place(sheet, frame->contact);
-    if (!sheet->card->call.given)
+    contact_place(pen, frame->at[AREA_CONTACT]);
+    if (!pen->card->call.given)
         return;
-    sheet->block = "call";
-    sheet_box(sheet, head, INK_BLACK, INK_NONE, 0, MM(1));
-    sheet_box(sheet, panel, INK_NONE, INK_BLACK, FRAME, MM(1));
-    struct ends ends = {sheet->card->call.title, sheet->card->call.station,
-                        sheet->card->boat_record->radio_place, "the head of the call panel",
+    pen->block = BLOCK_CALL;
+    pen_box(pen, head, INK_BLACK, INK_NONE, 0, MM(1));
+    pen_box(pen, panel, INK_NONE, INK_BLACK, FRAME, MM(1));
+    struct ends ends = {pen->card->call.title, pen->card->call.station,
+                        pen->card->boat_record->radio_place, "the head of the call panel",
                         "record the radio's zone and side without a longer spot"};
-    ends_place(sheet, head, style, &ends);
+    ends_place(pen, head, style, &ends);
     struct area script = script_area(panel);
     script.height = panel.height - HEAD_HEIGHT - PAD_TOP - PAD_FOOT;
-    operate_place(sheet, size, (struct area){panel.x + PAD, script.y,
-                                             operate_width(sheet, panel.width), script.height});
-    if (sheet->card->call.script == NULL)
+    operate_place(pen, size, (struct area){panel.x + PAD, script.y,
+                                           operate_width(pen, panel.width), script.height});
+    if (pen->card->call.script == NULL)
         return;
-    sheet_line(sheet, (struct point){line, panel.y + HEAD_HEIGHT},
-               (struct point){line, panel.y + panel.height}, INK_BLACK, MM(0.35));
-    script_set(sheet, sheet->card->call.script, size, script, false);
+    pen_line(pen, (struct point){line, panel.y + HEAD_HEIGHT},
+             (struct point){line, panel.y + panel.height}, INK_BLACK, MM(0.35));
+    script_set(pen, pen->card->call.script, size, script, false);
 }

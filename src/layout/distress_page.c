@@ -1,10 +1,9 @@
 /* distress_page.c - the distress card's own blocks in two columns (room:
  * layout). */
-#include "layout_room.h"
+#include "boxes.h"
 
 #include <string.h>
 
-#define COLUMN_GAP MM(3)
 #define HEAD_HEIGHT MM(5.4)
 #define PAD MM(2.2)
 #define PAD_TOP MM(0.6)
@@ -13,25 +12,20 @@
 #define BOX_GAP_MOST MM(7)
 #define FRAME MM(0.7)
 
-/* Of the left column: the wider ones take the longest phrases, and names that are long to
- * spell, at the least size. */
-static const mpt left_widths[] = {MM(104), MM(105), MM(106)};
-#define LEFT_WIDTHS (sizeof left_widths / sizeof *left_widths)
-
 /* Which column a block stands in, in order from the top. */
 static const struct block_row {
-    const char *key;
+    enum block_key key;
     bool right;
 } blocks[] = {
-    {"nature", false},   {"pan_pan", false}, {"spell", false},   {"relay", true},
-    {"downgrade", true}, {"cancel", true},   {"cautions", true}};
-#define BLOCK_COUNT (sizeof blocks / sizeof *blocks)
+    {BLOCK_NATURE, false},   {BLOCK_PAN_PAN, false}, {BLOCK_SPELL, false},   {BLOCK_RELAY, true},
+    {BLOCK_DOWNGRADE, true}, {BLOCK_CANCEL, true},   {BLOCK_CAUTIONS, true}};
+#define SECTION_ROWS (sizeof blocks / sizeof *blocks)
 
-static const struct card_section *section_of(const struct sheet *sheet, const char *key)
+static const struct card_section *section_of(const struct pen *pen, enum block_key key)
 {
-    for (size_t i = 0; i < sheet->card->section_count; i++)
-        if (text_equal(sheet->card->sections[i].key, key))
-            return &sheet->card->sections[i];
+    for (size_t i = 0; i < pen->card->section_count; i++)
+        if (pen->card->sections[i].key == key)
+            return &pen->card->sections[i];
     return NULL;
 }
 
@@ -42,7 +36,7 @@ static struct style words_style(enum face_role face, mpt size)
 
 /* ---- a line with a tab: the set's word, then what to say ---- */
 
-static mpt tab_width(const struct sheet *sheet, const struct card_section *section, mpt size)
+static mpt tab_width(const struct pen *pen, const struct card_section *section, mpt size)
 {
     struct style style = words_style(FACE_TEXT, size);
     mpt widest = 0;
@@ -50,62 +44,62 @@ static mpt tab_width(const struct sheet *sheet, const struct card_section *secti
         const char *tab = strchr(section->lines[i].text, '\t');
         if (tab == NULL)
             continue;
-        mpt width = run_width(sheet->faces, style.face, size, section->lines[i].text,
+        mpt width = run_width(pen->faces, style.face, size, section->lines[i].text,
                               (size_t)(tab - section->lines[i].text), NULL);
         widest = width > widest ? width : widest;
     }
     return widest == 0 ? 0 : widest + MM(2.5);
 }
 
-static struct paragraph line_paragraph(const struct sheet *sheet, const struct card_text *line,
+static struct paragraph line_paragraph(const struct pen *pen, const struct card_text *line,
                                        mpt size, mpt width, mpt tab)
 {
     struct style style = words_style(FACE_TEXT, size);
     const char *at = strchr(line->text, '\t');
     if (at == NULL)
-        return paragraph_make(sheet, &style, line->text, width, line->origin);
+        return paragraph_make(pen, &style, line->text, width, line->origin);
     style.face = FACE_BOLD;
-    return paragraph_make(sheet, &style, at + 1, width - tab, line->origin);
+    return paragraph_make(pen, &style, at + 1, width - tab, line->origin);
 }
 
-static void line_put(struct sheet *sheet, const struct card_text *line, mpt size, mpt x, mpt top,
+static void line_put(struct pen *pen, const struct card_text *line, mpt size, mpt x, mpt top,
                      mpt width, mpt tab)
 {
-    struct paragraph paragraph = line_paragraph(sheet, line, size, width, tab);
+    struct paragraph paragraph = line_paragraph(pen, line, size, width, tab);
     struct style style = words_style(FACE_TEXT, size);
     const char *at = strchr(line->text, '\t');
     if (at != NULL) {
-        sheet_text(sheet, &style, x, baseline_in(top, paragraph.line_height, size), line->text,
-                   (size_t)(at - line->text), line->origin);
+        pen_text(pen, &style, x, baseline_in(top, paragraph.line_height, size), line->text,
+                 (size_t)(at - line->text), line->origin);
         x += tab;
     }
-    paragraph_place(sheet, &paragraph, x, top);
+    paragraph_place(pen, &paragraph, x, top);
 }
 
-static mpt lines_set(struct sheet *sheet, const struct card_section *section, mpt size,
+static mpt lines_set(struct pen *pen, const struct card_section *section, mpt size,
                      struct area column, bool measure_only)
 {
-    mpt top = column.y, tab = tab_width(sheet, section, size);
+    mpt top = column.y, tab = tab_width(pen, section, size);
     for (size_t i = 0; i < section->line_count; i++) {
-        struct paragraph paragraph = line_paragraph(sheet, &section->lines[i], size, column.width,
+        struct paragraph paragraph = line_paragraph(pen, &section->lines[i], size, column.width,
                                                     tab);
         if (!measure_only)
-            line_put(sheet, &section->lines[i], size, column.x, top, column.width, tab);
+            line_put(pen, &section->lines[i], size, column.x, top, column.width, tab);
         top += paragraph_height(&paragraph);
     }
     return top - column.y;
 }
 
-static mpt note_set(struct sheet *sheet, const char *note, mpt size, struct area column,
+static mpt note_set(struct pen *pen, const char *note, mpt size, struct area column,
                     bool measure_only)
 {
     struct style style = words_style(FACE_TEXT, size);
     if (note == NULL)
         return 0;
-    struct paragraph paragraph = paragraph_make(sheet, &style, note, column.width,
-                                                sheet->card->origin);
+    struct paragraph paragraph = paragraph_make(pen, &style, note, column.width,
+                                                pen->card->origin);
     if (!measure_only)
-        paragraph_place(sheet, &paragraph, column.x, column.y);
+        paragraph_place(pen, &paragraph, column.x, column.y);
     return paragraph_height(&paragraph);
 }
 
@@ -116,168 +110,173 @@ static struct area inner(struct area box)
     return (struct area){box.x + PAD, box.y + HEAD_HEIGHT + PAD_TOP, box.width - 2 * PAD, 0};
 }
 
-static mpt section_set(struct sheet *sheet, const struct card_section *section, mpt size,
+static mpt section_set(struct pen *pen, const struct card_section *section, mpt size,
                        struct area box, bool measure_only)
 {
     struct area column = inner(box);
-    column.y += note_set(sheet, section->note, size, column, measure_only);
-    column.y += lines_set(sheet, section, size, column, measure_only);
-    column.y += script_set(sheet, section->script, size, column, measure_only);
-    column.y += note_set(sheet, section->end_note, size, column, measure_only);
+    column.y += note_set(pen, section->note, size, column, measure_only);
+    column.y += lines_set(pen, section, size, column, measure_only);
+    column.y += script_set(pen, section->script, size, column, measure_only);
+    column.y += note_set(pen, section->end_note, size, column, measure_only);
     return column.y + PAD_FOOT - box.y;
 }
 
-static void section_place(struct sheet *sheet, const struct card_section *section, mpt size,
+static void section_place(struct pen *pen, const struct card_section *section, mpt size,
                           struct area box)
 {
-    struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(ROLE_CONTACT)->floor, INK_WHITE};
+    struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(pen->paper, ROLE_CONTACT).floor,
+                          INK_WHITE};
     struct area head = {box.x, box.y, box.width, HEAD_HEIGHT};
-    sheet->block = section->key;
-    sheet_box(sheet, head, INK_BLACK, INK_NONE, 0, MM(1));
-    sheet_box(sheet, box, INK_NONE, INK_BLACK, FRAME, MM(1));
-    sheet_text(sheet, &style, box.x + PAD, baseline_in(box.y, HEAD_HEIGHT, style.size),
-               section->title, strlen(section->title), sheet->card->origin);
-    section_set(sheet, section, size, box, false);
+    pen->block = section->key;
+    pen_box(pen, head, INK_BLACK, INK_NONE, 0, MM(1));
+    pen_box(pen, box, INK_NONE, INK_BLACK, FRAME, MM(1));
+    pen_text(pen, &style, box.x + PAD, baseline_in(box.y, HEAD_HEIGHT, style.size),
+             section->title, strlen(section->title), pen->card->origin);
+    section_set(pen, section, size, box, false);
 }
 
 /* ---- columns ---- */
 
-static mpt block_height(struct sheet *sheet, const char *key, mpt size, mpt width)
+static mpt block_height(struct pen *pen, enum block_key key, mpt size, mpt width)
 {
-    const struct card_section *section = section_of(sheet, key);
-    if (text_equal(key, "cautions"))
-        return boxes_height(sheet, size, width);
+    const struct card_section *section = section_of(pen, key);
+    if (key == BLOCK_CAUTIONS)
+        return boxes_lay(pen, size, width).height;
     if (section == NULL)
         return 0;
-    return section_set(sheet, section, size, (struct area){0, 0, width, 0}, true);
+    return section_set(pen, section, size, (struct area){0, 0, width, 0}, true);
 }
 
 /* A section that the card lacks takes no gap either. */
-static bool block_given(const struct sheet *sheet, const char *key)
+static bool block_given(const struct pen *pen, enum block_key key)
 {
-    return text_equal(key, "cautions") || section_of(sheet, key) != NULL;
+    return key == BLOCK_CAUTIONS || section_of(pen, key) != NULL;
 }
 
-static mpt column_height(struct sheet *sheet, bool right, mpt size, mpt width, size_t *count)
+static mpt column_height(struct pen *pen, bool right, mpt size, mpt width, size_t *count)
 {
     mpt height = 0;
     *count = 0;
-    for (size_t i = 0; i < BLOCK_COUNT; i++) {
-        if (blocks[i].right != right || !block_given(sheet, blocks[i].key))
+    for (size_t i = 0; i < SECTION_ROWS; i++) {
+        if (blocks[i].right != right || !block_given(pen, blocks[i].key))
             continue;
-        height += block_height(sheet, blocks[i].key, size, width);
+        height += block_height(pen, blocks[i].key, size, width);
         (*count)++;
     }
     return height + (mpt)(*count - 1) * BOX_GAP;
 }
 
-static void column_place(struct sheet *sheet, bool right, mpt size, struct area column)
+static void cautions_place(struct pen *pen, mpt size, struct area column, mpt top)
+{
+    struct laid_boxes boxes = boxes_lay(pen, size, column.width);
+    boxes_place(pen, &boxes, column.x, top);
+}
+
+static void column_place(struct pen *pen, bool right, mpt size, struct area column)
 {
     size_t count;
-    mpt extra = column.height - column_height(sheet, right, size, column.width, &count);
+    mpt extra = column.height - column_height(pen, right, size, column.width, &count);
     mpt gap = BOX_GAP + (extra > 0 && count > 1 ? extra / (mpt)(count - 1) : 0);
     mpt top = column.y;
     gap = gap > BOX_GAP_MOST ? BOX_GAP_MOST : gap;
-    for (size_t i = 0; i < BLOCK_COUNT; i++) {
-        const struct card_section *section = section_of(sheet, blocks[i].key);
-        if (blocks[i].right != right || !block_given(sheet, blocks[i].key))
+    for (size_t i = 0; i < SECTION_ROWS; i++) {
+        const struct card_section *section = section_of(pen, blocks[i].key);
+        if (blocks[i].right != right || !block_given(pen, blocks[i].key))
             continue;
-        mpt height = block_height(sheet, blocks[i].key, size, column.width);
+        mpt height = block_height(pen, blocks[i].key, size, column.width);
         if (section != NULL)
-            section_place(sheet, section, size, (struct area){column.x, top, column.width, height});
+            section_place(pen, section, size, (struct area){column.x, top, column.width, height});
         else
-            boxes_place(sheet, size, column, top);
+            cautions_place(pen, size, column, top);
         top += height + gap;
     }
 }
 
-struct columns { struct area left, right; };
-
-static struct columns columns_of(const struct frame *frame, mpt left)
+static struct frame frame_in_way(const struct pen *pen, const struct page_needs *shared,
+                                 int way)
 {
-    struct area body = frame->body;
-    return (struct columns){{body.x, body.y, left, body.height},
-                            {body.x + left + COLUMN_GAP, body.y, body.width - left - COLUMN_GAP,
-                             body.height}};
+    struct page_needs needs = *shared;
+    needs.way = way;
+    return frame_make(pen->paper, TEMPLATE_DISTRESS, &needs);
 }
 
 /* The largest size at which both columns fit; gives what is too long at it. */
-static mpt size_find(struct sheet *sheet, const struct columns *columns, mpt *size)
+static mpt size_find(struct pen *pen, const struct frame *frame, mpt *size)
 {
-    const struct size_rule *rule = size_rule(ROLE_SCRIPT);
+    struct size_rule rule = size_rule(pen->paper, ROLE_SCRIPT);
     size_t count;
     mpt over = 0;
-    for (*size = rule->aim; *size >= rule->floor; *size -= 250) {
-        mpt left = column_height(sheet, false, *size, columns->left.width, &count);
-        mpt right = column_height(sheet, true, *size, columns->right.width, &count);
-        over = (left > right ? left : right) - columns->left.height;
+    for (*size = rule.aim; *size >= rule.floor; *size -= 250) {
+        mpt left = column_height(pen, false, *size, frame->at[AREA_LEFT].width, &count);
+        mpt right = column_height(pen, true, *size, frame->at[AREA_RIGHT].width, &count);
+        over = (left > right ? left : right) - frame->at[AREA_LEFT].height;
         if (over <= 0)
             break;
     }
     return over;
 }
 
-/* The columns that allow the largest size; gives what is too long in the best. */
-static mpt columns_choose(struct sheet *sheet, const struct frame *frame, struct columns *best,
-                          mpt *best_size)
+/* The way whose columns allow the largest size; gives what is too long in the best. */
+static mpt way_choose(struct pen *pen, const struct page_needs *needs, struct frame *best,
+                      mpt *best_size)
 {
     mpt least = 0;
-    for (size_t i = 0; i < LEFT_WIDTHS; i++) {
-        struct columns columns = columns_of(frame, left_widths[i]);
-        mpt size, over = size_find(sheet, &columns, &size);
+    for (int way = 0; way < template_ways(TEMPLATE_DISTRESS); way++) {
+        struct frame frame = frame_in_way(pen, needs, way);
+        mpt size, over = size_find(pen, &frame, &size);
         bool better = over <= 0 ? least > 0 || size > *best_size : over < least;
-        if (i > 0 && !better)
+        if (way > 0 && !better)
             continue;
-        *best = columns;
+        *best = frame;
         *best_size = size;
         least = over;
     }
     return least;
 }
 
-bool distress_fits(struct sheet *sheet, const struct frame *frame)
+bool distress_fits(struct pen *pen, const struct page_needs *needs)
 {
-    struct columns columns;
+    struct frame frame;
     mpt size;
-    return columns_choose(sheet, frame, &columns, &size) <= 0;
+    return way_choose(pen, needs, &frame, &size) <= 0;
 }
 
 /* How many lines the name takes, spelled. */
-static size_t spelling_lines(const struct sheet *sheet, mpt size, mpt width)
+static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card_section *section = section_of(sheet, "spell");
+    const struct card_section *section = section_of(pen, BLOCK_SPELL);
     struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
     if (section == NULL || section->line_count == 0)
         return 0;
-    struct paragraph words = paragraph_make(sheet, &style, section->lines[0].text, width,
+    struct paragraph words = paragraph_make(pen, &style, section->lines[0].text, width,
                                             section->lines[0].origin);
     return words.line_count;
 }
 
 /* Only what is not done already: a short name to say may be recorded. */
-static const char *distress_remedy(const struct sheet *sheet, size_t spelling)
+static const char *distress_remedy(const struct pen *pen, size_t spelling)
 {
-    const struct boat *boat = sheet->card->boat_record;
+    const struct boat *boat = pen->card->boat_record;
     const char *spoken = text_empty(boat->facts.name_spoken.text) ? "give a short name_spoken, "
                                                                   : "";
     if (spelling < 3)
-        return text_format(sheet->arena, "%sgive a short looks, or shorter nature_steps", spoken);
-    return text_format(sheet->arena, "%sgive a short looks, or shorter nature_steps\nthe name is "
+        return text_format(pen->arena, "%sgive a short looks, or shorter nature_steps", spoken);
+    return text_format(pen->arena, "%sgive a short looks, or shorter nature_steps\nthe name is "
                        "spelled letter by letter on %zu lines: where that is not enough, only a "
                        "shorter name of the boat is", spoken, spelling);
 }
 
-bool distress_place(struct sheet *sheet, const struct frame *frame)
+bool distress_place(struct pen *pen, const struct page_needs *needs)
 {
-    struct columns columns;
-    mpt size, over = columns_choose(sheet, frame, &columns, &size);
+    struct frame frame;
+    mpt size, over = way_choose(pen, needs, &frame, &size);
     if (over > 0) {
-        size_t spelling = spelling_lines(sheet, size, columns.left.width);
-        sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, over,
-                       distress_remedy(sheet, spelling), "the distress card");
+        size_t spelling = spelling_lines(pen, size, frame.at[AREA_LEFT].width);
+        pen_too_long(pen, pen->card->boat_record->facts.name.place, over,
+                     distress_remedy(pen, spelling), "the distress card");
         return false;
     }
-    column_place(sheet, false, size, columns.left);
-    column_place(sheet, true, size, columns.right);
+    column_place(pen, false, size, frame.at[AREA_LEFT]);
+    column_place(pen, true, size, frame.at[AREA_RIGHT]);
     return true;
 }

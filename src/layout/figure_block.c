@@ -1,39 +1,33 @@
 /* figure_block.c - figures under a step: words like a row's, without tag or symbol
  * (room: layout). Never smaller than a row. */
-#include "layout_room.h"
-
-#define FIGURE_GAP MM(0.4)
+#include "measures.h"
+#include "steps.h"
 
 /* Never larger than rows at their floor: a figure stands back behind the gear. */
-static struct paragraph figure_paragraph(const struct sheet *sheet,
-                                         const struct card_figure *figure, mpt row_size,
-                                         mpt width)
+static struct paragraph figure_paragraph(const struct pen *pen, const struct card_figure *figure,
+                                         mpt row_size, mpt width)
 {
-    mpt floor = size_rule(ROLE_ROW)->floor, size = row_size > floor ? floor : row_size;
+    mpt floor = size_rule(pen->paper, ROLE_ROW).floor, size = row_size > floor ? floor : row_size;
     struct style style = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
-    return paragraph_make(sheet, &style, figure->text, width, figure->origin);
+    return paragraph_make(pen, &style, figure->text, width, figure->origin);
 }
 
-mpt figures_height(const struct sheet *sheet, const struct card_step *step, mpt row_size,
-                   mpt width)
+struct laid_figures figures_lay(const struct pen *pen, const struct card_step *step,
+                                mpt row_size, mpt width)
 {
-    mpt height = 0;
-    for (size_t i = 0; i < step->figure_count; i++) {
-        struct paragraph paragraph = figure_paragraph(sheet, &step->figures[i], row_size, width);
-        height += paragraph_height(&paragraph) + FIGURE_GAP;
+    struct laid_figures laid = {.count = step->figure_count};
+    laid.figures = arena_array(pen->arena, laid.count, sizeof *laid.figures);
+    for (size_t i = 0; i < laid.count; i++) {
+        laid.figures[i] = figure_paragraph(pen, &step->figures[i], row_size, width);
+        laid.height += paragraph_height(&laid.figures[i]) + FIGURE_GAP;
     }
-    return height;
+    return laid;
 }
 
-mpt figures_place(struct sheet *sheet, const struct card_step *step, mpt row_size,
-                  struct area column)
+void figures_place(struct pen *pen, const struct laid_figures *laid, mpt x, mpt top)
 {
-    mpt top = column.y;
-    for (size_t i = 0; i < step->figure_count; i++) {
-        struct paragraph paragraph = figure_paragraph(sheet, &step->figures[i], row_size,
-                                                      column.width);
-        paragraph_place(sheet, &paragraph, column.x, top);
-        top += paragraph_height(&paragraph) + FIGURE_GAP;
+    for (size_t i = 0; i < laid->count; i++) {
+        paragraph_place(pen, &laid->figures[i], x, top);
+        top += paragraph_height(&laid->figures[i]) + FIGURE_GAP;
     }
-    return top - column.y;
 }

@@ -19,23 +19,23 @@ static enum sign_class class_sign(enum item_class class)
 
 /* White on the class colour would fade in red light (fire) and is weak for small
  * type (rescue), so the letters have a black ground. */
-static void letters_place(struct sheet *sheet, struct area area, mpt size, const char *letters,
+static void letters_place(struct pen *pen, struct area area, mpt size, const char *letters,
                           struct place origin)
 {
     struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
-    mpt width = sheet_width(sheet, &style, letters), height = size * 118 / 100;
+    mpt width = pen_width(pen, &style, letters), height = size * 118 / 100;
     mpt x = area.x + (area.width - width) / 2;
-    sheet_box(sheet, (struct area){x - MM(0.4), area.y + (area.height - height) / 2,
-                                   width + MM(0.8), height}, INK_BLACK, INK_NONE, 0, MM(0.5));
-    sheet_text(sheet, &style, x, baseline_in(area.y, area.height, size), letters,
-               strlen(letters), origin);
+    pen_box(pen, (struct area){x - MM(0.4), area.y + (area.height - height) / 2,
+                               width + MM(0.8), height}, INK_BLACK, INK_NONE, 0, MM(0.5));
+    pen_text(pen, &style, x, baseline_in(area.y, area.height, size), letters,
+             strlen(letters), origin);
 }
 
-void gear_sign_place(struct sheet *sheet, struct area area, const struct item_kind *kind,
+void gear_sign_place(struct pen *pen, struct area area, const struct item_kind *kind,
                      mpt size, const char *letters, struct place origin)
 {
     char letter[2] = {(char)kind->class, '\0'};
-    sheet_sign(sheet, area, class_sign(kind->class), kind->symbol, origin);
+    pen_sign(pen, area, class_sign(kind->class), kind->symbol, origin);
     if (kind->symbol == SYMBOL_NONE)
-        letters_place(sheet, area, size, letters == NULL ? letter : letters, origin);
+        letters_place(pen, area, size, letters == NULL ? letter : letters, origin);
 }

@@ -7,7 +7,6 @@
 #include <string.h>
 
 #define BAND_PAD MM(1.5)
-#define BOAT_WIDTH MM(60)
 
 /* The colour of the stripe, by the class that a card is of. */
 static const enum ink stripe_inks[] = {
@@ -15,28 +14,28 @@ static const enum ink stripe_inks[] = {
     [SIGN_WARNING] = INK_WARNING};
 
 /* Framed words in a strip of their own: never over other text. */
-static void strip_place(struct sheet *sheet, struct area strip)
+static void strip_place(struct pen *pen, struct area strip)
 {
-    struct style style = {ROLE_MARK, FACE_BOLD, size_rule(ROLE_MARK)->aim, INK_BLACK};
-    const char *mark = sheet->card->mark;
+    struct style style = {ROLE_MARK, FACE_BOLD, size_rule(pen->paper, ROLE_MARK).aim, INK_BLACK};
+    const char *mark = pen->card->mark;
     if (text_empty(mark))
         return;
-    mpt width = sheet_width(sheet, &style, mark);
-    sheet->block = "mark";
-    sheet_box(sheet, strip, INK_NONE, INK_BLACK, MM(0.5), MM(1));
-    sheet_text(sheet, &style, strip.x + (strip.width - width) / 2,
-               baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
-               sheet->card->origin);
+    mpt width = pen_width(pen, &style, mark);
+    pen->block = BLOCK_MARK;
+    pen_box(pen, strip, INK_NONE, INK_BLACK, MM(0.5), MM(1));
+    pen_text(pen, &style, strip.x + (strip.width - width) / 2,
+             baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
+             pen->card->origin);
 }
 
 /* The sign stands on white, so that its frame shape shows on the black band. */
-static void band_sign_place(struct sheet *sheet, struct area band, enum sign_class sign)
+static void band_sign_place(struct pen *pen, struct area band, enum sign_class sign)
 {
     mpt side = band.height - 2 * BAND_PAD;
     struct area plate = {band.x + BAND_PAD, band.y + BAND_PAD, side, side};
     struct area area = {plate.x + MM(0.9), plate.y + MM(0.9), side - MM(1.8), side - MM(1.8)};
-    sheet_box(sheet, plate, INK_WHITE, INK_NONE, 0, MM(1.5));
-    sheet_sign(sheet, area, sign, sheet->card->symbol, sheet->card->origin);
+    pen_box(pen, plate, INK_WHITE, INK_NONE, 0, MM(1.5));
+    pen_sign(pen, area, sign, pen->card->symbol, pen->card->origin);
 }
 
 /* The space nearest to the middle; NULL: there is none. */
@@ -54,69 +53,64 @@ static const char *middle_space(const char *words)
     return best;
 }
 
-/* Where a name that is long at its least size is parted; NULL: nowhere. */
-static const char *name_break(const struct sheet *sheet, const struct style *style,
-                              const char *name)
+/* Where a name that is wider than `most` at its least size is parted; NULL: nowhere. */
+static const char *name_break(const struct pen *pen, const struct style *style,
+                              const char *name, mpt most)
 {
-    return sheet_width(sheet, style, name) <= BOAT_WIDTH ? NULL : middle_space(name);
+    return pen_width(pen, style, name) <= most ? NULL : middle_space(name);
 }
 
-static mpt name_line(struct sheet *sheet, const struct style *style, mpt right, mpt baseline,
+static mpt name_line(struct pen *pen, const struct style *style, mpt right, mpt baseline,
                      const char *text)
 {
-    mpt width = sheet_width(sheet, style, text);
-    sheet_text(sheet, style, right - width, baseline, text, strlen(text),
-               sheet->card->boat_record->facts.name.place);
+    mpt width = pen_width(pen, style, text);
+    pen_text(pen, style, right - width, baseline, text, strlen(text),
+             pen->card->boat_record->facts.name.place);
     return width;
 }
 
 /* The name on one line, or its halves on two; gives their width. */
-static mpt name_place(struct sheet *sheet, const struct style *style, mpt right, mpt baseline)
+static mpt name_place(struct pen *pen, const struct style *style, mpt right, mpt baseline,
+                      mpt most)
 {
-    const char *name = sheet->card->boat, *part = name_break(sheet, style, name);
+    const char *name = pen->card->boat, *part = name_break(pen, style, name, most);
     if (part == NULL)
-        return name_line(sheet, style, right, baseline, name);
-    const char *first = text_format(sheet->arena, "%.*s", (int)(part - name), name);
-    mpt pitch = style->size / 100 * size_rule(ROLE_BOAT)->leading;
-    paragraph_begin(sheet, true);
-    mpt one = name_line(sheet, style, right, baseline - pitch, first);
-    mpt two = name_line(sheet, style, right, baseline, part + 1);
-    paragraph_end(sheet, true);
+        return name_line(pen, style, right, baseline, name);
+    const char *first = text_format(pen->arena, "%.*s", (int)(part - name), name);
+    mpt pitch = line_pitch(ROLE_BOAT, style->size);
+    paragraph_begin(pen, true);
+    mpt one = name_line(pen, style, right, baseline - pitch, first);
+    mpt two = name_line(pen, style, right, baseline, part + 1);
+    paragraph_end(pen, true);
     return one > two ? one : two;
 }
 
-static mpt boat_block_place(struct sheet *sheet, struct area band)
+static mpt boat_block_place(struct pen *pen, struct area band)
 {
-    struct style name = {ROLE_BOAT, FACE_BOLD, size_rule(ROLE_BOAT)->aim, INK_WHITE};
-    struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(ROLE_BOAT)->floor, INK_WHITE};
-    const struct card *card = sheet->card;
+    struct style name = {ROLE_BOAT, FACE_BOLD, 0, INK_WHITE};
+    struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(pen->paper, ROLE_BOAT).floor,
+                           INK_WHITE};
+    const struct card *card = pen->card;
     mpt right = band.x + band.width - MM(3);
-    while (name.size > number.size && sheet_width(sheet, &name, card->boat) > BOAT_WIDTH)
-        name.size -= 250;
-    mpt number_width = sheet_width(sheet, &number, card->number_text);
-    mpt name_width = name_place(sheet, &name, right, band.y + MM(10));
-    sheet_text(sheet, &number, right - number_width, band.y + MM(16), card->number_text,
-               strlen(card->number_text), card->origin);
+    mpt most = part_of(PART_OF_BAND_BOAT, band.width);
+    style_fit(pen, &name, card->boat, most);
+    mpt number_width = pen_width(pen, &number, card->number_text);
+    mpt name_width = name_place(pen, &name, right,
+                                band.y + part_of(PART_OF_BAND_NAME, band.height), most);
+    pen_text(pen, &number, right - number_width,
+             band.y + part_of(PART_OF_BAND_NUMBER, band.height), card->number_text,
+             strlen(card->number_text), card->origin);
     return name_width > number_width ? name_width : number_width;
 }
 
-static mpt title_size(const struct sheet *sheet, struct style *style, const char *text, mpt width)
-{
-    const struct size_rule *rule = size_rule(ROLE_TITLE);
-    for (style->size = rule->aim; style->size > rule->floor; style->size -= 250)
-        if (sheet_width(sheet, style, text) <= width)
-            break;
-    return sheet_width(sheet, style, text);
-}
-
-static void title_line(struct sheet *sheet, const struct style *style, struct area area,
+static void title_line(struct pen *pen, const struct style *style, struct area area,
                        mpt baseline, const char *text, size_t length)
 {
-    mpt width = sheet_text(sheet, style, area.x, baseline, text, length, sheet->card->origin);
+    mpt width = pen_text(pen, style, area.x, baseline, text, length, pen->card->origin);
     if (width > area.width)
-        sheet_too_long(sheet, sheet->card->boat_record->facts.name.place, width - area.width,
-                       "shorten the boat's name, or part it by a space: it may take two lines",
-                       "the title beside the boat's name");
+        pen_too_long(pen, pen->card->boat_record->facts.name.place, width - area.width,
+                     "shorten the boat's name, or part it by a space: it may take two lines",
+                     "the title beside the boat's name");
 }
 
 /* Where a title is parted: behind its comma, else in its middle. */
@@ -128,138 +122,140 @@ static const char *title_break(const char *title)
 
 /* The head of a plan has letters of 60 % of 7 % of the shorter side (ISO 23601), or two
  * lines. */
-static bool line_is_tall(const struct sheet *sheet, mpt size, mpt shorter_side)
+static bool line_is_tall(const struct pen *pen, mpt size)
 {
-    return sheet->card->safety == NULL || size * 711 / 1000 >= shorter_side * 7 / 100 * 60 / 100;
+    const struct paper *paper = pen->paper;
+    mpt shorter = paper->width < paper->height ? paper->width : paper->height;
+    return pen->card->safety == NULL || size * 711 / 1000 >= shorter * 7 / 100 * 60 / 100;
 }
 
 /* On one line if its capitals can be 8 mm or more there; else on two. */
-static void title_place(struct sheet *sheet, struct area area, mpt shorter_side)
+static void title_place(struct pen *pen, struct area area)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
-    const char *title = sheet->card->title, *part = title_break(title);
-    mpt width = title_size(sheet, &style, title, area.width);
-    if ((width <= area.width && line_is_tall(sheet, style.size, shorter_side)) || part == NULL) {
-        title_line(sheet, &style, area, baseline_in(area.y, area.height, style.size), title,
+    const char *title = pen->card->title, *part = title_break(title);
+    mpt width = style_fit(pen, &style, title, area.width);
+    if ((width <= area.width && line_is_tall(pen, style.size)) || part == NULL) {
+        title_line(pen, &style, area, baseline_in(area.y, area.height, style.size), title,
                    strlen(title));
         return;
     }
-    style.size = size_rule(ROLE_TITLE)->floor;
+    style.size = size_rule(pen->paper, ROLE_TITLE).floor;
     mpt capital = style.size * 711 / 1000, gap = MM(2.8);
     mpt top = area.y + (area.height - 2 * capital - gap) / 2;
-    paragraph_begin(sheet, true);
-    title_line(sheet, &style, area, top + capital, title, (size_t)(part - title));
-    title_line(sheet, &style, area, top + 2 * capital + gap, part + 1, strlen(part + 1));
-    paragraph_end(sheet, true);
+    paragraph_begin(pen, true);
+    title_line(pen, &style, area, top + capital, title, (size_t)(part - title));
+    title_line(pen, &style, area, top + 2 * capital + gap, part + 1, strlen(part + 1));
+    paragraph_end(pen, true);
 }
 
-static void band_place(struct sheet *sheet, const struct frame *frame)
+static void band_place(struct pen *pen, const struct frame *frame)
 {
-    struct area band = frame->band;
-    promise(sheet->card->stripe >= SIGN_FIRE && sheet->card->stripe <= SIGN_WARNING);
-    sheet->block = "title";
-    sheet_box(sheet, band, INK_BLACK, INK_NONE, 0, MM(1.5));
-    band_sign_place(sheet, band, sheet->card->stripe);
+    struct area band = frame->at[AREA_BAND];
+    promise(pen->card->stripe >= SIGN_FIRE && pen->card->stripe <= SIGN_WARNING);
+    pen->block = BLOCK_TITLE;
+    pen_box(pen, band, INK_BLACK, INK_NONE, 0, MM(1.5));
+    band_sign_place(pen, band, pen->card->stripe);
     mpt left = band.height + MM(2);
-    mpt boat_width = boat_block_place(sheet, band);
-    title_place(sheet, (struct area){band.x + left, band.y,
-                                     band.width - left - boat_width - MM(6), band.height},
-                frame->paper.width);
-    sheet_box(sheet, frame->stripe, stripe_inks[sheet->card->stripe], INK_BLACK, MM(0.35), 0);
+    mpt boat_width = boat_block_place(pen, band);
+    title_place(pen, (struct area){band.x + left, band.y,
+                                   band.width - left - boat_width - MM(6), band.height});
+    pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[pen->card->stripe], INK_BLACK,
+            MM(0.35), 0);
 }
 
-static struct paragraph when_paragraph(const struct sheet *sheet, mpt size, mpt width)
+static struct paragraph when_paragraph(const struct pen *pen, mpt size, mpt width)
 {
     struct style style = {ROLE_SIGNS, FACE_TEXT, size, INK_BLACK};
-    const char *text = sheet->card->distress || sheet->card->safety != NULL
-                           ? sheet->card->signs
-                           : text_format(sheet->arena, "**%s** %s", sheet->card->when_word,
-                                         sheet->card->signs);
-    return paragraph_make(sheet, &style, text, width, sheet->card->origin);
+    const char *text = pen->card->distress || pen->card->safety != NULL
+                           ? pen->card->signs
+                           : text_format(pen->arena, "**%s** %s", pen->card->when_word,
+                                         pen->card->signs);
+    return paragraph_make(pen, &style, text, width, pen->card->origin);
 }
 
-mpt when_height(const struct sheet *sheet, mpt size, mpt width)
+mpt when_height(const struct pen *pen, mpt size, mpt width)
 {
-    struct paragraph paragraph = when_paragraph(sheet, size, width);
+    struct paragraph paragraph = when_paragraph(pen, size, width);
     return paragraph_height(&paragraph);
 }
 
-static void when_place(struct sheet *sheet, const struct frame *frame, mpt size)
+static void when_place(struct pen *pen, const struct frame *frame, mpt size)
 {
-    struct paragraph paragraph = when_paragraph(sheet, size, frame->when.width);
-    sheet->block = "signs";
-    paragraph_place(sheet, &paragraph, frame->when.x, frame->when.y);
+    struct paragraph paragraph = when_paragraph(pen, size, frame->at[AREA_WHEN].width);
+    pen->block = BLOCK_SIGNS;
+    paragraph_place(pen, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
 
-static void call_line_place(struct sheet *sheet, const struct frame *frame)
+static void call_line_place(struct pen *pen, const struct frame *frame)
 {
-    struct style style = {ROLE_CALL_LINE, FACE_BOLD, size_rule(ROLE_CALL_LINE)->aim, INK_WHITE};
-    const char *text = sheet->card->call_line;
-    struct area bar = frame->call_line;
+    struct style style = {ROLE_CALL_LINE, FACE_BOLD, 0, INK_WHITE};
+    const char *text = pen->card->call_line;
+    struct area bar = frame->at[AREA_CALL_LINE];
     if (text_empty(text))
         return;
-    sheet->block = "call line";
-    while (style.size > size_rule(ROLE_CALL_LINE)->floor &&
-           sheet_width(sheet, &style, text) > bar.width - MM(6))
-        style.size -= 250;
-    sheet_box(sheet, bar, INK_BLACK, INK_NONE, 0, MM(1));
-    mpt width = sheet_text(sheet, &style, bar.x + MM(3), baseline_in(bar.y, bar.height, style.size),
-                           text, strlen(text), sheet->card->origin);
+    pen->block = BLOCK_CALL_LINE;
+    style_fit(pen, &style, text, bar.width - MM(6));
+    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, MM(1));
+    mpt width = pen_text(pen, &style, bar.x + MM(3), baseline_in(bar.y, bar.height, style.size),
+                         text, strlen(text), pen->card->origin);
     if (width > bar.width - MM(6))
-        sheet_too_long(sheet, sheet->card->origin, width - (bar.width - MM(6)),
-                       "shorten the words of the call line", "the line that says when to call");
+        pen_too_long(pen, pen->card->origin, width - (bar.width - MM(6)),
+                     "shorten the words of the call line", "the line that says when to call");
 }
 
-void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size)
+void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
 {
-    strip_place(sheet, frame->strip_head);
-    band_place(sheet, frame);
-    when_place(sheet, frame, when_size);
-    call_line_place(sheet, frame);
+    strip_place(pen, frame->at[AREA_STRIP_HEAD]);
+    band_place(pen, frame);
+    when_place(pen, frame, when_size);
+    call_line_place(pen, frame);
 }
 
 /* ---- the footer ---- */
 
-static void footer_text(struct sheet *sheet, struct area area, int line, const char *text,
+static void footer_text(struct pen *pen, struct area area, int line, const char *text,
                         bool right)
 {
-    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(ROLE_FOOTER)->floor, INK_BLACK};
-    mpt pitch = area.height / 2, width = sheet_width(sheet, &style, text);
+    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
+                          INK_BLACK};
+    mpt pitch = area.height / 2, width = pen_width(pen, &style, text);
     mpt x = right ? area.x + area.width - width : area.x;
-    sheet_text(sheet, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
-               strlen(text), sheet->card->origin);
+    pen_text(pen, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
+             strlen(text), pen->card->origin);
     if (width > area.width)
-        sheet_too_long(sheet, sheet->card->origin, width - area.width,
-                       "shorten the qualification in the approval", "a line of the footer");
+        pen_too_long(pen, pen->card->origin, width - area.width,
+                     "shorten the qualification in the approval", "a line of the footer");
 }
 
 /* "Check code 0TJ8-GE2D · printed ..." with the code in a face of its own. */
-static void code_line_place(struct sheet *sheet, struct area area)
+static void code_line_place(struct pen *pen, struct area area)
 {
-    const struct card *card = sheet->card;
-    struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(ROLE_FOOTER)->floor, INK_BLACK};
-    struct style code = {ROLE_CODE, FACE_CODE, size_rule(ROLE_CODE)->floor, INK_BLACK};
-    const char *before = text_format(sheet->arena, "%s ", card->code_word);
-    const char *after = text_format(sheet->arena, " · %s", card->printed);
-    mpt width = sheet_width(sheet, &words, before) + sheet_width(sheet, &code, card->code) +
-                sheet_width(sheet, &words, after);
+    const struct card *card = pen->card;
+    struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
+                          INK_BLACK};
+    struct style code = {ROLE_CODE, FACE_CODE, size_rule(pen->paper, ROLE_CODE).floor, INK_BLACK};
+    const char *before = text_format(pen->arena, "%s ", card->code_word);
+    const char *after = text_format(pen->arena, " · %s", card->printed);
+    mpt width = pen_width(pen, &words, before) + pen_width(pen, &code, card->code) +
+                pen_width(pen, &words, after);
     mpt x = area.x + area.width - width;
     mpt baseline = baseline_in(area.y, area.height / 2, words.size);
-    x += sheet_text(sheet, &words, x, baseline, before, strlen(before), card->origin);
-    x += sheet_text(sheet, &code, x, baseline, card->code, strlen(card->code), card->origin);
-    sheet_text(sheet, &words, x, baseline, after, strlen(after), card->origin);
+    x += pen_text(pen, &words, x, baseline, before, strlen(before), card->origin);
+    x += pen_text(pen, &code, x, baseline, card->code, strlen(card->code), card->origin);
+    pen_text(pen, &words, x, baseline, after, strlen(after), card->origin);
 }
 
-void foot_place(struct sheet *sheet, const struct frame *frame)
+void foot_place(struct pen *pen, const struct frame *frame)
 {
-    struct area left = frame->footer, right = frame->footer;
-    left.width = frame->footer.width * 56 / 100;
+    struct area left = frame->at[AREA_FOOTER], right = frame->at[AREA_FOOTER];
+    left.width = part_of(PART_OF_FOOTER_LEFT, frame->at[AREA_FOOTER].width);
     right.x += left.width + MM(2);
     right.width -= left.width + MM(2);
-    sheet->block = "footer";
-    footer_text(sheet, left, 0, sheet->card->footer_left[0], false);
-    footer_text(sheet, left, 1, sheet->card->footer_left[1], false);
-    code_line_place(sheet, right);
-    footer_text(sheet, right, 1, sheet->card->footer_right, true);
-    strip_place(sheet, frame->strip_foot);
+    pen->block = BLOCK_FOOTER;
+    footer_text(pen, left, 0, pen->card->footer_left[0], false);
+    footer_text(pen, left, 1, pen->card->footer_left[1], false);
+    code_line_place(pen, right);
+    footer_text(pen, right, 1, pen->card->footer_right, true);
+    strip_place(pen, frame->at[AREA_STRIP_FOOT]);
 }

@@ -122,9 +122,9 @@ static struct path_step curve_to(const struct outline *outline, int32_t from, in
 }
 
 /* Down the port side, across the transom, up the starboard side. */
-static void one_hull_draw(struct sheet *sheet, const struct outline *outline)
+static void one_hull_draw(struct pen *pen, const struct outline *outline)
 {
-    struct path_step *steps = arena_array(sheet->arena, 2 * STATIONS + 4, sizeof *steps);
+    struct path_step *steps = arena_array(pen->arena, 2 * STATIONS + 4, sizeof *steps);
     int32_t last = STATIONS - 1;
     size_t count = 0;
     steps[count++] = move_to(outline->centre, outline->area.y);
@@ -136,7 +136,7 @@ static void one_hull_draw(struct sheet *sheet, const struct outline *outline)
     for (int32_t i = last; i > 0; i--)
         steps[count++] = curve_to(outline, i, -1, 1);
     steps[count++] = (struct path_step){.verb = PATH_CLOSE};
-    sheet_path(sheet, steps, count, INK_NONE, INK_BLACK, outline->line);
+    pen_path(pen, steps, count, INK_NONE, INK_BLACK, outline->line);
 }
 
 static mpt deck_y(const struct hull_view *view, int32_t along)
@@ -149,101 +149,101 @@ static mpt centre_x(const struct hull_view *view)
     return view->area.x + view->area.width / 2;
 }
 
-static void line_across(struct sheet *sheet, const struct hull_view *view, int32_t along,
+static void line_across(struct pen *pen, const struct hull_view *view, int32_t along,
                         mpt half)
 {
     mpt y = deck_y(view, along), x = centre_x(view);
-    sheet_line(sheet, (struct point){x - half, y}, (struct point){x + half, y}, INK_GREY,
-               bulkhead_width(view));
+    pen_line(pen, (struct point){x - half, y}, (struct point){x + half, y}, INK_GREY,
+             bulkhead_width(view));
 }
 
 /* Where bulkheads stand; ahead of the cockpit on a plan of the whole boat. */
-static void bulkheads_draw(struct sheet *sheet, const struct hull_view *view)
+static void bulkheads_draw(struct pen *pen, const struct hull_view *view)
 {
     static const int32_t bulkheads[] = {120, 360, 640, 920};
     for (size_t i = 0; i < sizeof bulkheads / sizeof *bulkheads; i++)
-        line_across(sheet, view, bulkheads[i],
+        line_across(pen, view, bulkheads[i],
                     scaled(view->area.width / 2, hull_half_breadth(bulkheads[i])) -
                         outline_width(view));
 }
 
-static void grey_box(struct sheet *sheet, const struct hull_view *view, int32_t from, int32_t to,
+static void grey_box(struct pen *pen, const struct hull_view *view, int32_t from, int32_t to,
                      int32_t half_share, mpt radius)
 {
     mpt half = scaled(view->area.width / 2, half_share), x = centre_x(view);
-    sheet_box(sheet, (struct area){x - half, deck_y(view, from), 2 * half,
-                                   deck_y(view, to) - deck_y(view, from)},
-              INK_NONE, INK_GREY, bulkhead_width(view), radius);
+    pen_box(pen, (struct area){x - half, deck_y(view, from), 2 * half,
+                               deck_y(view, to) - deck_y(view, from)},
+            INK_NONE, INK_GREY, bulkhead_width(view), radius);
 }
 
 /* Cabin roof with the companionway, cockpit with its seats, anchor locker. */
-static void deck_draw(struct sheet *sheet, const struct hull_view *view)
+static void deck_draw(struct pen *pen, const struct hull_view *view)
 {
     mpt whole = view->area.width;
-    grey_box(sheet, view, 270, 640, 560, scaled(whole, 160));
-    grey_box(sheet, view, 575, 640, 190, MM(1));
-    grey_box(sheet, view, 660, 950, 600, scaled(whole, 50));
-    grey_box(sheet, view, 690, 950, 260, MM(1));
-    line_across(sheet, view, 100, scaled(whole / 2, hull_half_breadth(100)) -
+    grey_box(pen, view, 270, 640, 560, scaled(whole, 160));
+    grey_box(pen, view, 575, 640, 190, MM(1));
+    grey_box(pen, view, 660, 950, 600, scaled(whole, 50));
+    grey_box(pen, view, 690, 950, 260, MM(1));
+    line_across(pen, view, 100, scaled(whole / 2, hull_half_breadth(100)) -
                                  outline_width(view));
 }
 
-static void monohull_draw(struct sheet *sheet, const struct hull_view *view)
+static void monohull_draw(struct pen *pen, const struct hull_view *view)
 {
     mpt x = centre_x(view), y = deck_y(view, 400);
     struct outline outline = {view->area, x, view->area.width / 2, outline_width(view), false};
     if (view->part == PLAN_PART_DECK)
-        deck_draw(sheet, view);
+        deck_draw(pen, view);
     else
-        bulkheads_draw(sheet, view);
-    one_hull_draw(sheet, &outline);
-    sheet_ellipse(sheet, (struct area){x - MM(0.8), y - MM(0.8), MM(1.6), MM(1.6)}, INK_GREY);
+        bulkheads_draw(pen, view);
+    one_hull_draw(pen, &outline);
+    pen_ellipse(pen, (struct area){x - MM(0.8), y - MM(0.8), MM(1.6), MM(1.6)}, INK_GREY);
 }
 
-static void net_line(struct sheet *sheet, struct point from, struct point to)
+static void net_line(struct pen *pen, struct point from, struct point to)
 {
-    sheet_line(sheet, from, to, INK_GREY, MM(0.35));
-    sheet_part(sheet, PART_NET);
+    pen_line(pen, from, to, INK_GREY, MM(0.35));
+    pen_part(pen, PART_NET);
 }
 
 /* The net between the bows: light lines crossing. */
-static void net_draw(struct sheet *sheet, const struct hull_view *view, mpt left, mpt right)
+static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mpt right)
 {
     mpt top = deck_y(view, 130), bottom = deck_y(view, 340), pitch = MM(3.2);
     for (mpt x = left + pitch; x < right; x += pitch)
-        net_line(sheet, (struct point){x, top}, (struct point){x, bottom});
+        net_line(pen, (struct point){x, top}, (struct point){x, bottom});
     for (mpt y = top + pitch; y < bottom; y += pitch)
-        net_line(sheet, (struct point){left, y}, (struct point){right, y});
-    sheet_line(sheet, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
-               outline_width(view));
+        net_line(pen, (struct point){left, y}, (struct point){right, y});
+    pen_line(pen, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
+             outline_width(view));
 }
 
-static void catamaran_draw(struct sheet *sheet, const struct hull_view *view)
+static void catamaran_draw(struct pen *pen, const struct hull_view *view)
 {
     mpt x = centre_x(view), half = view->area.width / 2;
     mpt centre = scaled(half, HULL_CENTRE), own = scaled(half, HULL_HALF);
     mpt left = x - centre + own, right = x + centre - own;
     struct area bridge = {left, deck_y(view, 340), right - left,
                           deck_y(view, 930) - deck_y(view, 340)};
-    net_draw(sheet, view, left, right);
+    net_draw(pen, view, left, right);
     for (int side = -1; side <= 1; side += 2) {
         struct outline outline = {view->area, x + side * centre, own, outline_width(view), true};
-        one_hull_draw(sheet, &outline);
+        one_hull_draw(pen, &outline);
     }
-    sheet_box(sheet, bridge, INK_NONE, INK_BLACK, outline_width(view), MM(1.5));
-    sheet_line(sheet, (struct point){left, deck_y(view, 690)},
-               (struct point){right, deck_y(view, 690)}, INK_GREY, bulkhead_width(view));
-    sheet_ellipse(sheet, (struct area){x - MM(0.8), deck_y(view, 400), MM(1.6), MM(1.6)},
-                  INK_GREY);
+    pen_box(pen, bridge, INK_NONE, INK_BLACK, outline_width(view), MM(1.5));
+    pen_line(pen, (struct point){left, deck_y(view, 690)},
+             (struct point){right, deck_y(view, 690)}, INK_GREY, bulkhead_width(view));
+    pen_ellipse(pen, (struct area){x - MM(0.8), deck_y(view, 400), MM(1.6), MM(1.6)},
+                INK_GREY);
 }
 
-void hull_draw(struct sheet *sheet, const struct hull_view *view)
+void hull_draw(struct pen *pen, const struct hull_view *view)
 {
-    sheet->block = "plan";
+    pen->block = BLOCK_PLAN;
     if (view->catamaran)
-        catamaran_draw(sheet, view);
+        catamaran_draw(pen, view);
     else
-        monohull_draw(sheet, view);
+        monohull_draw(pen, view);
 }
 
 /* ---- where things are ---- */

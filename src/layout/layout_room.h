@@ -3,23 +3,17 @@
 #define MAYDECK_LAYOUT_ROOM_H
 
 #include "layout.h"
+#include "template.h"
 
-/* ---- sizes.c: the one table of sizes ---- */
+/* ---- pen.c: a page being made ---- */
 
-struct size_rule {
-    mpt floor, aim;
-    int leading;          /* hundredths of the size */
-};
-const struct size_rule *size_rule(enum page_role role);
-
-/* ---- sheet.c: a page being made ---- */
-
-struct sheet {
+struct pen {
     const struct faces *faces;
     struct arena *arena;
     struct problems *problems;
     const struct card *card;
-    const char *block;            /* where new items belong */
+    const struct paper *paper;
+    enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
     struct page_item *items;
     size_t count, room;
@@ -35,36 +29,45 @@ struct style {
 
 /* Places one line of text; gives its width. A letter without a glyph is an
  * error with the place of the text. */
-mpt sheet_text(struct sheet *sheet, const struct style *style, mpt x, mpt baseline,
-               const char *text, size_t length, struct place origin);
-mpt sheet_width(const struct sheet *sheet, const struct style *style, const char *text);
-void sheet_box(struct sheet *sheet, struct area area, enum ink fill, enum ink stroke,
-               mpt line_width, mpt radius);
-void sheet_ellipse(struct sheet *sheet, struct area area, enum ink fill);
-void sheet_line(struct sheet *sheet, struct point from, struct point to, enum ink ink,
-                mpt width);
-void sheet_path(struct sheet *sheet, const struct path_step *steps, size_t count, enum ink fill,
-                enum ink stroke, mpt line_width);
-void sheet_sign(struct sheet *sheet, struct area area, enum sign_class sign,
-                enum symbol_key glyph, struct place origin);
+mpt pen_text(struct pen *pen, const struct style *style, mpt x, mpt baseline,
+             const char *text, size_t length, struct place origin);
+mpt pen_width(const struct pen *pen, const struct style *style, const char *text);
+void pen_box(struct pen *pen, struct area area, enum ink fill, enum ink stroke,
+             mpt line_width, mpt radius);
+void pen_ellipse(struct pen *pen, struct area area, enum ink fill);
+void pen_line(struct pen *pen, struct point from, struct point to, enum ink ink,
+              mpt width);
+void pen_path(struct pen *pen, const struct path_step *steps, size_t count, enum ink fill,
+              enum ink stroke, mpt line_width);
+void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
+              enum symbol_key glyph, struct place origin);
 
 /* gear_sign.c: the sign of that kind of gear; without one, the frame of its class and
  * the letters in it, at that size (NULL: the letter of the class). */
-void gear_sign_place(struct sheet *sheet, struct area area, const struct item_kind *kind,
+void gear_sign_place(struct pen *pen, struct area area, const struct item_kind *kind,
                      mpt size, const char *letters, struct place origin);
 
 /* Tells what the line or shape placed last is for. */
-void sheet_part(struct sheet *sheet, enum page_part part);
+void pen_part(struct pen *pen, enum page_part part);
 
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);
+
+/* The largest size from aim to floor of a rule at which it fits, in steps; else the floor.
+ * `fits` answers for a size; `of` is what it was given to know. */
+mpt size_that_fits(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt size), void *of);
+
+/* Gives the style the largest size of its role at which the text is not wider than that, or
+ * its floor; gives the width that the text has. */
+#define SIZE_STEP 250
+mpt style_fit(const struct pen *pen, struct style *style, const char *text, mpt width);
 
 /* Tenths of a millimetre, rounded up: "0.4". */
 const char *mm_text(struct arena *arena, mpt length);
 
 /* The block does not fit: says by how much, and what to cut. */
-void sheet_too_long(struct sheet *sheet, struct place origin, mpt excess, const char *remedy,
-                    const char *what);
+void pen_too_long(struct pen *pen, struct place origin, mpt excess, const char *remedy,
+                  const char *what);
 
 /* ---- paragraph.c: words to lines ---- */
 
@@ -95,9 +98,9 @@ struct paragraph {
 
 /* Breaks a text with **bold** parts by total fit: the fewest lines, then the
  * least ragged; a number stays with its unit, no last line of one word. */
-struct paragraph paragraph_make(const struct sheet *sheet, const struct style *style,
+struct paragraph paragraph_make(const struct pen *pen, const struct style *style,
                                 const char *text, mpt width, struct place origin);
-struct piece *pieces_parse(const struct sheet *sheet, const struct style *style, const char *text,
+struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
                            size_t *count);
 void paragraph_break(struct paragraph *paragraph, struct arena *arena);
 
@@ -108,79 +111,79 @@ void paragraph_keep(struct paragraph *paragraph, const bool *keep, struct arena 
 /* The width of the pieces from `first` to before `end` on one line. */
 mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end);
 mpt paragraph_height(const struct paragraph *paragraph);
-void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top);
+
+/* A measure that no line reaches: for paragraphs of one line. */
+#define ANY_WIDTH MM(2000)
+
+/* Of the first line; 0: there is none. */
+mpt line_width(const struct paragraph *paragraph);
+void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top);
 
 /* What is placed between these two is of one paragraph (page.h). */
-void paragraph_begin(struct sheet *sheet, bool first);
-void paragraph_end(struct sheet *sheet, bool last);
+void paragraph_begin(struct pen *pen, bool first);
+void paragraph_end(struct pen *pen, bool last);
 
 /* Places the words of one line from x on; gives where it ended. */
-mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line, mpt x,
+mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, mpt x,
                mpt baseline);
-
-/* ---- frame.c: where the blocks stand ---- */
-
-struct frame {
-    struct area paper, safe;
-    struct area strip_head, band, stripe, when, call_line, body, contact, panel, footer,
-        strip_foot;
-    struct area left, right;      /* the body's two columns */
-};
-/* `marked`: some card of the set carries a mark, so all leave room for it. */
-struct frame frame_make(mpt when_height, mpt panel_height, bool marked);
 
 /* ---- blocks ---- */
 
-void head_place(struct sheet *sheet, const struct frame *frame, mpt when_size);
-mpt when_height(const struct sheet *sheet, mpt size, mpt width);
-void foot_place(struct sheet *sheet, const struct frame *frame);
-
-/* figure_block.c: a step's figures below its rows; gives the height. */
-mpt figures_height(const struct sheet *sheet, const struct card_step *step, mpt row_size,
-                   mpt width);
-mpt figures_place(struct sheet *sheet, const struct card_step *step, mpt row_size,
-                  struct area column);
+void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
+mpt when_height(const struct pen *pen, mpt size, mpt width);
+void foot_place(struct pen *pen, const struct frame *frame);
 
 struct step_sizes { mpt headline, row; };
 
-/* Height of all steps with least spacing. *widest: how far the longest row
- * passes the column's right edge (negative: it does not). */
-mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, mpt *excess,
-                 struct place *excess_at);
+/* The steps of a card at these sizes in a column of that width. */
+struct laid_steps {
+    struct step_sizes sizes;
+    mpt width, height;            /* with least spacing */
+    mpt excess;                   /* how far the longest line passes the column; <= 0: it does
+                                     not */
+    struct place excess_at;       /* what that line is about */
+    mpt tag;                      /* width of the boxes of tags */
+    const struct laid_step *steps;
+    size_t count;
+};
+struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width);
 
 /* Tells of each line of gear that is too long; false: of none. */
-bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width);
+bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid);
 
-void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area column);
+/* Spread over the height of the column. */
+void steps_place(struct pen *pen, const struct laid_steps *laid, struct area column);
 
-mpt boxes_height(const struct sheet *sheet, mpt size, mpt width);
-void boxes_place(struct sheet *sheet, mpt size, struct area column, mpt top);
+/* steps_budget.c: false, with a problem, where a card has more steps or rows than it may. */
+bool budget_kept(struct pen *pen);
 
-#define PLAN_FLOOR MM(34)
-#define PLAN_AIM MM(70)
-void plan_place(struct sheet *sheet, struct area area);
+/* What makes the steps shorter. */
+const char *steps_remedy(const struct pen *pen);
 
-mpt panel_height(const struct sheet *sheet, mpt size, mpt width);
+void plan_place(struct pen *pen, struct area area);
+
+mpt panel_height(const struct pen *pen, mpt size, mpt width);
 
 /* The line on working the set that makes the panel taller than its script; NULL
  * when none does. */
-const struct card_text *panel_longest(const struct sheet *sheet, mpt size, mpt width);
-void panel_place(struct sheet *sheet, mpt size, const struct frame *frame);
+const struct card_text *panel_longest(const struct pen *pen, mpt size, mpt width);
+void panel_place(struct pen *pen, mpt size, const struct frame *frame);
 
 /* Lines of a script from `top` on; with `measure_only` nothing is placed. Gives
  * the height. */
-mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struct area column,
+mpt script_set(struct pen *pen, const struct script *script, mpt size, struct area column,
                bool measure_only);
 
 /* ---- distress_page.c ---- */
-bool distress_fits(struct sheet *sheet, const struct frame *frame);
-bool distress_place(struct sheet *sheet, const struct frame *frame);
+/* `needs`: what the set shares; the way its columns are laid out in is found here. */
+bool distress_fits(struct pen *pen, const struct page_needs *needs);
+bool distress_place(struct pen *pen, const struct page_needs *needs);
 
 /* ---- safety_page.c ---- */
 
 /* false, with problems, when its gear is too much for a page. It shares no height with the other
  * cards but that of the head and the footer. */
-bool safety_place(struct sheet *sheet, const struct frame *frame);
+bool safety_place(struct pen *pen, const struct page_needs *needs);
 
 /* ---- hull.c: the boat's outline ---- */
 
@@ -199,7 +202,7 @@ struct hull_view {
 /* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is
  * for its length. */
 struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening);
-void hull_draw(struct sheet *sheet, const struct hull_view *view);
+void hull_draw(struct pen *pen, const struct hull_view *view);
 
 /* Where a marker's centre belongs on paper, and whether a box of that size
  * round a point lies on the boat. */

@@ -76,7 +76,7 @@ static bool ties(const struct piece *before, const struct piece *after)
 }
 
 struct parser {
-    const struct sheet *sheet;
+    const struct pen *pen;
     const struct style *style;
     struct piece *pieces;
     size_t count, room;
@@ -97,21 +97,21 @@ static void piece_add(struct parser *parser, const char *at, size_t length)
     struct style style = piece_style(parser->style, parser->bold);
     if (length == 0)
         return;
-    parser->pieces = arena_grow(parser->sheet->arena, parser->pieces, parser->count,
+    parser->pieces = arena_grow(parser->pen->arena, parser->pieces, parser->count,
                                 &parser->room, sizeof *parser->pieces);
     struct piece *piece = &parser->pieces[parser->count];
     *piece = (struct piece){.text = at, .length = length, .bold = parser->bold};
     piece->joined = parser->count > 0 && !parser->space;
-    piece->width = run_width(parser->sheet->faces, style.face, style.size, at, length, NULL);
+    piece->width = run_width(parser->pen->faces, style.face, style.size, at, length, NULL);
     piece->tied = parser->count > 0 && ties(&parser->pieces[parser->count - 1], piece);
     parser->count++;
     parser->space = false;
 }
 
-struct piece *pieces_parse(const struct sheet *sheet, const struct style *style, const char *text,
+struct piece *pieces_parse(const struct pen *pen, const struct style *style, const char *text,
                            size_t *count)
 {
-    struct parser parser = {.sheet = sheet, .style = style};
+    struct parser parser = {.pen = pen, .style = style};
     const char *begin = text;
     for (const char *at = text;; at++) {
         bool mark = at[0] == '*' && at[1] == '*';
@@ -268,15 +268,20 @@ mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end
     return pieces_width(paragraph, first, end);
 }
 
-struct paragraph paragraph_make(const struct sheet *sheet, const struct style *style,
+struct paragraph paragraph_make(const struct pen *pen, const struct style *style,
                                 const char *text, mpt width, struct place origin)
 {
     struct paragraph paragraph = {.style = *style, .width = width, .origin = origin};
-    paragraph.line_height = (style->size * size_rule(style->role)->leading + 99) / 100;
-    paragraph.space = run_width(sheet->faces, style->face, style->size, " ", 1, NULL);
-    paragraph.pieces = pieces_parse(sheet, style, text, &paragraph.piece_count);
-    paragraph_break(&paragraph, sheet->arena);
+    paragraph.line_height = (style->size * size_rule(pen->paper, style->role).leading + 99) / 100;
+    paragraph.space = run_width(pen->faces, style->face, style->size, " ", 1, NULL);
+    paragraph.pieces = pieces_parse(pen, style, text, &paragraph.piece_count);
+    paragraph_break(&paragraph, pen->arena);
     return paragraph;
+}
+
+mpt line_width(const struct paragraph *paragraph)
+{
+    return paragraph->line_count > 0 ? paragraph->lines[0].width : 0;
 }
 
 mpt paragraph_height(const struct paragraph *paragraph)
@@ -287,27 +292,27 @@ mpt paragraph_height(const struct paragraph *paragraph)
 /* ---- placing ---- */
 
 /* A line set by itself is a paragraph too. */
-void paragraph_begin(struct sheet *sheet, bool first)
+void paragraph_begin(struct pen *pen, bool first)
 {
     if (first)
-        sheet->paragraph = ++sheet->paragraphs;
+        pen->paragraph = ++pen->paragraphs;
 }
 
-void paragraph_end(struct sheet *sheet, bool last)
+void paragraph_end(struct pen *pen, bool last)
 {
     if (last)
-        sheet->paragraph = 0;
+        pen->paragraph = 0;
 }
 
 /* Neighbours of one weight are set as one run, their spaces in it. */
-mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line, mpt x,
+mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, mpt x,
                mpt baseline)
 {
     const struct line *set = &paragraph->lines[line];
-    bool alone = sheet->paragraph == 0;
-    paragraph_begin(sheet, alone);
+    bool alone = pen->paragraph == 0;
+    paragraph_begin(pen, alone);
     for (size_t i = set->first; i < set->end;) {
-        struct text_builder builder = text_builder_in(sheet->arena);
+        struct text_builder builder = text_builder_in(pen->arena);
         bool bold = paragraph->pieces[i].bold;
         struct style style = piece_style(&paragraph->style, bold);
         if (i > set->first && !paragraph->pieces[i].joined)
@@ -317,26 +322,26 @@ mpt line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t li
                 text_add(&builder, " ");
             text_add_bytes(&builder, paragraph->pieces[i].text, paragraph->pieces[i].length);
         }
-        x += sheet_text(sheet, &style, x, baseline, builder.at, builder.length,
-                        paragraph->origin);
+        x += pen_text(pen, &style, x, baseline, builder.at, builder.length,
+                      paragraph->origin);
     }
-    paragraph_end(sheet, alone);
+    paragraph_end(pen, alone);
     return x;
 }
 
-void paragraph_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top)
+void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top)
 {
-    paragraph_begin(sheet, true);
+    paragraph_begin(pen, true);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         mpt baseline = baseline_in(top + (mpt)i * paragraph->line_height, paragraph->line_height,
                                    paragraph->style.size);
-        line_place(sheet, paragraph, i, x, baseline);
+        line_place(pen, paragraph, i, x, baseline);
         if (paragraph->lines[i].width > paragraph->width)
-            sheet_too_long(sheet, paragraph->origin,
-                           paragraph->lines[i].width - paragraph->width,
-                           "use a shorter word, or write it in two words",
-                           text_format(sheet->arena, "a word in the block \"%s\"",
-                                       sheet->block));
+            pen_too_long(pen, paragraph->origin,
+                         paragraph->lines[i].width - paragraph->width,
+                         "use a shorter word, or write it in two words",
+                         text_format(pen->arena, "a word in the block \"%s\"",
+                                     block_word(pen->block)));
     }
-    paragraph_end(sheet, true);
+    paragraph_end(pen, true);
 }

@@ -13,9 +13,10 @@
 #define DRIFT_AIM MM(9)
 #define WIDENINGS 5
 
-static struct style label_style(enum ink ink)
+static struct style label_style(const struct pen *pen)
 {
-    return (struct style){ROLE_PLAN_LABEL, FACE_TEXT, size_rule(ROLE_PLAN_LABEL)->floor, ink};
+    return (struct style){ROLE_PLAN_LABEL, FACE_TEXT,
+                          size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_BLACK};
 }
 
 static struct style tag_style(mpt size)
@@ -23,22 +24,22 @@ static struct style tag_style(mpt size)
     return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
 }
 
-static void tag_draw(struct sheet *sheet, const struct marker *marker, struct area box, mpt size)
+static void tag_draw(struct pen *pen, const struct marker *marker, struct area box, mpt size)
 {
     struct style style = tag_style(size);
-    mpt width = sheet_width(sheet, &style, marker->tag);
-    sheet_box(sheet, box, INK_BLACK, INK_WHITE, TAG_RIM,
-              marker->level == LEVEL_BELOW ? box.height / 2 : 0);
-    sheet_text(sheet, &style, box.x + (box.width - width) / 2,
-               baseline_in(box.y, box.height, size), marker->tag, strlen(marker->tag),
-               marker->origin);
+    mpt width = pen_width(pen, &style, marker->tag);
+    pen_box(pen, box, INK_BLACK, INK_WHITE, TAG_RIM,
+            marker->level == LEVEL_BELOW ? box.height / 2 : 0);
+    pen_text(pen, &style, box.x + (box.width - width) / 2,
+             baseline_in(box.y, box.height, size), marker->tag, strlen(marker->tag),
+             marker->origin);
 }
 
-static mpt tag_box_width(const struct sheet *sheet, const struct marker *marker, mpt size)
+static mpt tag_box_width(const struct pen *pen, const struct marker *marker, mpt size)
 {
     struct style style = tag_style(size);
     mpt pad = marker->level == LEVEL_BELOW ? MM(2.2) : MM(1.4);
-    return sheet_width(sheet, &style, marker->tag) + pad;
+    return pen_width(pen, &style, marker->tag) + pad;
 }
 
 /* One way to draw the plan, and what became of its tags. */
@@ -52,10 +53,10 @@ struct plan_trial {
     mpt drift;            /* how far the worst tag stands from its true place */
 };
 
-static struct placed_tags tags_of(const struct sheet *sheet, const struct plan_trial *trial)
+static struct placed_tags tags_of(const struct pen *pen, const struct plan_trial *trial)
 {
-    return (struct placed_tags){&trial->view, sheet->card->markers, trial->boxes, trial->found,
-                                sheet->card->marker_count};
+    return (struct placed_tags){&trial->view, pen->card->markers, trial->boxes, trial->found,
+                                pen->card->marker_count};
 }
 
 static void drift_note(struct plan_trial *trial, const struct marker *marker, struct area box)
@@ -65,10 +66,10 @@ static void drift_note(struct plan_trial *trial, const struct marker *marker, st
 }
 
 /* Exact places first, so that only the others move. */
-static void tags_find(struct sheet *sheet, struct plan_trial *trial)
+static void tags_find(struct pen *pen, struct plan_trial *trial)
 {
-    const struct card *card = sheet->card;
-    struct taken taken = {arena_array(sheet->arena, card->marker_count, sizeof(struct area)), 0,
+    const struct card *card = pen->card;
+    struct taken taken = {arena_array(pen->arena, card->marker_count, sizeof(struct area)), 0,
                           TAG_GAP};
     for (int pass = 0; pass < 2; pass++)
         for (size_t i = 0; i < card->marker_count; i++) {
@@ -76,7 +77,7 @@ static void tags_find(struct sheet *sheet, struct plan_trial *trial)
             if (marker->exact != (pass == 0))
                 continue;
             trial->found[i] = spot_find(&trial->view, marker,
-                                        tag_box_width(sheet, marker, trial->size),
+                                        tag_box_width(pen, marker, trial->size),
                                         trial->size * 118 / 100, &taken, &trial->boxes[i]);
             if (!trial->found[i])
                 continue;
@@ -86,15 +87,15 @@ static void tags_find(struct sheet *sheet, struct plan_trial *trial)
         }
 }
 
-static struct plan_trial plan_try(struct sheet *sheet, struct area area, int widening, mpt size)
+static struct plan_trial plan_try(struct pen *pen, struct area area, int widening, mpt size)
 {
-    size_t count = sheet->card->marker_count;
+    size_t count = pen->card->marker_count;
     struct plan_trial trial = {
-        .view = hull_view_in(sheet->card->boat_record, area, widening), .size = size,
-        .boxes = arena_array(sheet->arena, count, sizeof *trial.boxes),
-        .found = arena_array(sheet->arena, count, sizeof *trial.found)};
-    tags_find(sheet, &trial);
-    struct placed_tags tags = tags_of(sheet, &trial);
+        .view = hull_view_in(pen->card->boat_record, area, widening), .size = size,
+        .boxes = arena_array(pen->arena, count, sizeof *trial.boxes),
+        .found = arena_array(pen->arena, count, sizeof *trial.found)};
+    tags_find(pen, &trial);
+    struct placed_tags tags = tags_of(pen, &trial);
     for (size_t i = 0; i < count; i++)
         trial.lost += trial.found[i] && tag_lead(&tags, i) == LEAD_LOST ? 1 : 0;
     return trial;
@@ -109,19 +110,19 @@ static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
 
 /* A boat's own look first, smaller tags next; a wider hull where tags would stand
  * away from their places and no line could show whereto they belong. */
-static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
+static struct plan_trial plan_choose(struct pen *pen, struct area area)
 {
     static const int widenings[2][WIDENINGS] = {{130, 150, 170, 190, 210},
                                                 {125, 140, 155, 170, 180}};
-    const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
-    const int *wide = widenings[sheet->card->boat_record->catamaran ? 1 : 0];
-    struct plan_trial best = plan_try(sheet, area, wide[0], rule->aim);
+    struct size_rule rule = size_rule(pen->paper, ROLE_PLAN_TAG);
+    const int *wide = widenings[pen->card->boat_record->catamaran ? 1 : 0];
+    struct plan_trial best = plan_try(pen, area, wide[0], rule.aim);
     for (size_t i = 0; i < 2 * WIDENINGS; i++) {
-        mpt size = i % 2 == 0 ? rule->aim : rule->floor;
-        struct plan_trial trial = plan_try(sheet, area, wide[i / 2], size);
+        mpt size = i % 2 == 0 ? rule.aim : rule.floor;
+        struct plan_trial trial = plan_try(pen, area, wide[i / 2], size);
         if (trial_better(&trial, &best))
             best = trial;
-        if (best.placed == sheet->card->marker_count && best.lost == 0 &&
+        if (best.placed == pen->card->marker_count && best.lost == 0 &&
             best.drift <= DRIFT_AIM)
             break;
     }
@@ -130,92 +131,92 @@ static struct plan_trial plan_choose(struct sheet *sheet, struct area area)
 
 /* ---- words round the plan ---- */
 
-static mpt word_place(struct sheet *sheet, enum face_role face, mpt x, mpt baseline,
+static mpt word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
                       enum plan_word word)
 {
-    struct style style = label_style(INK_BLACK);
-    const char *text = sheet->card->plan_words[word];
+    struct style style = label_style(pen);
+    const char *text = pen->card->plan_words[word];
     style.face = face;
-    return x + sheet_text(sheet, &style, x, baseline, text, strlen(text), sheet->card->origin);
+    return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->card->origin);
 }
 
-static mpt word_width(const struct sheet *sheet, enum face_role face, enum plan_word word)
+static mpt word_width(const struct pen *pen, enum face_role face, enum plan_word word)
 {
-    struct style style = label_style(INK_BLACK);
+    struct style style = label_style(pen);
     style.face = face;
-    return sheet_width(sheet, &style, sheet->card->plan_words[word]);
+    return pen_width(pen, &style, pen->card->plan_words[word]);
 }
 
 /* PORT left ... BOW ... right STARB'D, in words on both sides. */
-static void head_words_place(struct sheet *sheet, struct area area)
+static void head_words_place(struct pen *pen, struct area area)
 {
-    mpt size = size_rule(ROLE_PLAN_LABEL)->floor, gap = MM(1);
+    mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, gap = MM(1);
     mpt baseline = baseline_in(area.y, HEAD_HEIGHT - MM(0.8), size);
-    mpt bow = area.x + (area.width - word_width(sheet, FACE_BOLD, PLAN_BOW)) / 2;
-    mpt right = area.x + area.width - word_width(sheet, FACE_BOLD, PLAN_STARBOARD) - gap -
-                word_width(sheet, FACE_TEXT, PLAN_STARBOARD_HINT);
-    mpt x = word_place(sheet, FACE_BOLD, area.x, baseline, PLAN_PORT);
-    word_place(sheet, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
-    word_place(sheet, FACE_BOLD, bow, baseline, PLAN_BOW);
-    x = word_place(sheet, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
-    word_place(sheet, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
+    mpt bow = area.x + (area.width - word_width(pen, FACE_BOLD, PLAN_BOW)) / 2;
+    mpt right = area.x + area.width - word_width(pen, FACE_BOLD, PLAN_STARBOARD) - gap -
+                word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT);
+    mpt x = word_place(pen, FACE_BOLD, area.x, baseline, PLAN_PORT);
+    word_place(pen, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
+    word_place(pen, FACE_BOLD, bow, baseline, PLAN_BOW);
+    x = word_place(pen, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
+    word_place(pen, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
 }
 
 /* Square: on deck; round: below; and which way left and right are meant. */
-static void legend_place(struct sheet *sheet, struct area area)
+static void legend_place(struct pen *pen, struct area area)
 {
     mpt y = area.y + area.height - LEGEND_HEIGHT, mark = MM(2.6), gap = MM(1.2);
-    mpt size = size_rule(ROLE_PLAN_LABEL)->floor;
+    mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor;
     mpt baseline = baseline_in(y + MM(1), LEGEND_HEIGHT - MM(1), size);
     mpt mark_top = y + MM(1) + (LEGEND_HEIGHT - MM(1) - mark) / 2, x = area.x;
-    sheet_box(sheet, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);
-    x = word_place(sheet, FACE_TEXT, x + mark + gap, baseline, PLAN_DECK) + MM(3);
-    sheet_box(sheet, (struct area){x, mark_top, mark + MM(1), mark}, INK_BLACK, INK_NONE, 0,
-              mark / 2);
-    word_place(sheet, FACE_TEXT, x + mark + MM(1) + gap, baseline, PLAN_BELOW);
-    x = area.x + area.width - word_width(sheet, FACE_TEXT, PLAN_FACING);
-    word_place(sheet, FACE_TEXT, x, baseline, PLAN_FACING);
+    pen_box(pen, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);
+    x = word_place(pen, FACE_TEXT, x + mark + gap, baseline, PLAN_DECK) + MM(3);
+    pen_box(pen, (struct area){x, mark_top, mark + MM(1), mark}, INK_BLACK, INK_NONE, 0,
+            mark / 2);
+    word_place(pen, FACE_TEXT, x + mark + MM(1) + gap, baseline, PLAN_BELOW);
+    x = area.x + area.width - word_width(pen, FACE_TEXT, PLAN_FACING);
+    word_place(pen, FACE_TEXT, x, baseline, PLAN_FACING);
 }
 
 /* ---- all ---- */
 
-static void not_placed_tell(struct sheet *sheet, const struct marker *marker)
+static void not_placed_tell(struct pen *pen, const struct marker *marker)
 {
-    sheet->failed = true;
-    problem_add(sheet->problems, SEVERITY_ERROR, marker->origin,
+    pen->failed = true;
+    problem_add(pen->problems, SEVERITY_ERROR, marker->origin,
                 "record `at: [metres aft of the bow, metres to starboard]` for tags of that "
                 "zone, or give them a nearer zone",
-                "%s: no room on the plan for the tag %s in %s", sheet->card->name, marker->tag,
+                "%s: no room on the plan for the tag %s in %s", pen->card->name, marker->tag,
                 marker->zone->key);
 }
 
-static void tags_place(struct sheet *sheet, const struct plan_trial *trial, size_t drawn_from)
+static void tags_place(struct pen *pen, const struct plan_trial *trial, size_t drawn_from)
 {
-    const struct card *card = sheet->card;
+    const struct card *card = pen->card;
     struct taken taken = {trial->boxes, card->marker_count, 0};
-    struct placed_tags tags = tags_of(sheet, trial);
+    struct placed_tags tags = tags_of(pen, trial);
     for (size_t i = 0; i < card->marker_count; i++)
         if (trial->found[i] && tag_lead(&tags, i) == LEAD_DRAWN)
-            tag_lead_draw(sheet, &tags, i);
-    zone_names_place(sheet, &trial->view, &taken, NULL, 0, drawn_from);
+            tag_lead_draw(pen, &tags, i);
+    zone_names_place(pen, &trial->view, &taken, NULL, 0, drawn_from);
     for (size_t i = 0; i < card->marker_count; i++) {
         if (trial->found[i])
-            tag_draw(sheet, &card->markers[i], trial->boxes[i], trial->size);
+            tag_draw(pen, &card->markers[i], trial->boxes[i], trial->size);
         else
-            not_placed_tell(sheet, &card->markers[i]);
+            not_placed_tell(pen, &card->markers[i]);
     }
 }
 
-void plan_place(struct sheet *sheet, struct area area)
+void plan_place(struct pen *pen, struct area area)
 {
     struct area middle = {area.x + SIDE_MARGIN, area.y + HEAD_HEIGHT,
                           area.width - 2 * SIDE_MARGIN,
                           area.height - HEAD_HEIGHT - LEGEND_HEIGHT - MM(1)};
-    sheet->block = "plan";
-    struct plan_trial trial = plan_choose(sheet, middle);
-    head_words_place(sheet, area);
-    size_t drawn_from = sheet->count;
-    hull_draw(sheet, &trial.view);
-    tags_place(sheet, &trial, drawn_from);
-    legend_place(sheet, area);
+    pen->block = BLOCK_PLAN;
+    struct plan_trial trial = plan_choose(pen, middle);
+    head_words_place(pen, area);
+    size_t drawn_from = pen->count;
+    hull_draw(pen, &trial.view);
+    tags_place(pen, &trial, drawn_from);
+    legend_place(pen, area);
 }

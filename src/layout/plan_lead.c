@@ -70,11 +70,11 @@ enum lead tag_lead(const struct placed_tags *tags, size_t index)
     return lead;
 }
 
-void tag_lead_draw(struct sheet *sheet, const struct placed_tags *tags, size_t index)
+void tag_lead_draw(struct pen *pen, const struct placed_tags *tags, size_t index)
 {
     struct point place = hull_point(tags->view, &tags->markers[index]);
-    sheet_line(sheet, middle(tags->boxes[index]), place, INK_BLACK, LINE);
-    sheet_part(sheet, PART_LEADER);
-    sheet_ellipse(sheet, (struct area){place.x - DOT / 2, place.y - DOT / 2, DOT, DOT},
-                  INK_BLACK);
+    pen_line(pen, middle(tags->boxes[index]), place, INK_BLACK, LINE);
+    pen_part(pen, PART_LEADER);
+    pen_ellipse(pen, (struct area){place.x - DOT / 2, place.y - DOT / 2, DOT, DOT},
+                INK_BLACK);
 }

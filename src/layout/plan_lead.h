@@ -22,6 +22,6 @@ enum lead {
 };
 
 enum lead tag_lead(const struct placed_tags *tags, size_t index);
-void tag_lead_draw(struct sheet *sheet, const struct placed_tags *tags, size_t index);
+void tag_lead_draw(struct pen *pen, const struct placed_tags *tags, size_t index);
 
 #endif

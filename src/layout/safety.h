@@ -11,26 +11,26 @@
 
 /* Height at that size of type; how far an unbreakable word passes the right edge
  * is told when it is placed. */
-mpt label_height(const struct sheet *sheet, const struct plan_place *place, mpt size, mpt width);
+mpt label_height(const struct pen *pen, const struct plan_place *place, mpt size, mpt width);
 
 /* Where the rule lies below the label's top: leaders arrive there. */
 mpt label_drop(mpt size);
 
 /* How far the words of a line of gear pass one line of type; 0: they do not. */
-mpt label_row_cut(const struct sheet *sheet, const struct plan_row *row, mpt size, mpt width);
+mpt label_row_cut(const struct pen *pen, const struct plan_row *row, mpt size, mpt width);
 
 /* What a label gets shorter by when such a line of gear is cut so far. */
 mpt label_line_saved(mpt size);
 
-void label_place(struct sheet *sheet, const struct plan_place *place, mpt size,
+void label_place(struct pen *pen, const struct plan_place *place, mpt size,
                  struct area area);
 
 /* The label of where the card hangs. */
-mpt here_height(const struct sheet *sheet, mpt size, mpt width);
-void here_label_place(struct sheet *sheet, mpt size, struct area area);
+mpt here_height(const struct pen *pen, mpt size, mpt width);
+void here_label_place(struct pen *pen, mpt size, struct area area);
 
 /* The line from a label to its place, or its halo. */
-void label_leader_place(struct sheet *sheet, const struct label *label, enum ink ink, mpt width);
+void label_leader_place(struct pen *pen, const struct label *label, enum ink ink, mpt width);
 
 /* safety_tags.c: the tags of each place together, on the boat */
 
@@ -48,7 +48,7 @@ struct tag_group {
 /* Finds a spot for every place's tags, and for the mark of where the card hangs
  * (the last group, if the record says where). A place with more than `most` chips
  * has one mark for all. */
-struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
+struct tag_group *tag_groups_find(struct pen *pen, const struct hull_view *view,
                                   size_t most, size_t *placed);
 
 /* How many of them lie partly in another hull than their place, or cannot be shown by
@@ -59,17 +59,17 @@ size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view 
 /* Marks without tags say nothing where no leader explains them: they count as not
  * found then. Gives how many. */
 size_t marks_give_up(const struct safety_plan *safety, struct tag_group *groups);
-void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
+void tag_group_draw(struct pen *pen, const struct plan_place *place,
                     const struct tag_group *group);
-void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing);
+void here_mark_draw(struct pen *pen, struct area box, enum facing facing);
 
 /* Square: on deck; round: below. */
-void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const char *tag,
+void tag_chip_draw(struct pen *pen, struct area box, enum level level, const char *tag,
                    const struct style *style, struct place origin);
 
 /* Tags that stand away from their place: a thin line to a dot there, unless others lie
  * between, or the line would cross a leader that is painted already. */
-void true_place_draw(struct sheet *sheet, const struct hull_view *view,
+void true_place_draw(struct pen *pen, const struct hull_view *view,
                      const struct tag_group *groups, size_t index);
 
 /* What that line takes up; no width and no height: there is none. */
@@ -77,7 +77,7 @@ struct area true_place_area(const struct hull_view *view, const struct marker *m
                             struct area box);
 
 /* safety_words.c: port, bow and starboard above the boat; the legend below it. */
-void safety_head_place(struct sheet *sheet, struct area head);
-void safety_legend_place(struct sheet *sheet, struct area area);
+void safety_head_place(struct pen *pen, struct area head);
+void safety_legend_place(struct pen *pen, struct area area);
 
 #endif

@@ -3,11 +3,6 @@
 #include "safety.h"
 #include "zone_names.h"
 
-#define SIDE_COLUMN MM(60)
-#define WIDE_COLUMN MM(72)       /* where labels have no room else: the boat is narrower */
-#define GUTTER MM(4.5)
-#define HEAD_HEIGHT MM(6.2)
-#define LEGEND_HEIGHT MM(7.4)
 #define LABEL_GAP MM(2)
 #define LABEL_GAP_LEAST MM(0.5)
 #define CLEARANCE MM(0.5)
@@ -15,12 +10,12 @@
 #define BAR_LINE MM(0.35)
 #define LEADER MM(0.5)
 #define HALO MM(1.5)
-#define SIZE_STEP 500
+#define LABEL_SIZE_STEP 500
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* Where the blocks of this page stand, and what was found for it. */
 struct safety_page {
-    struct area whole, head, left, middle, right, legend, sources;
+    struct frame frame;
     mpt size;                    /* of the labels' type */
     struct hull_view view;
     struct tag_group *groups;
@@ -34,48 +29,38 @@ struct safety_page {
 
 /* ---- frame of the page ---- */
 
-static struct paragraph sources_words(const struct sheet *sheet, mpt width)
+static struct paragraph sources_words(const struct pen *pen, mpt width)
 {
-    struct style style = {ROLE_SOURCE_TAG, FACE_TEXT, size_rule(ROLE_SOURCE_TAG)->floor,
-                          INK_BLACK};
-    return paragraph_make(sheet, &style, sheet->card->safety->sources, width,
-                          sheet->card->origin);
+    struct style style = {ROLE_SOURCE_TAG, FACE_TEXT,
+                          size_rule(pen->paper, ROLE_SOURCE_TAG).floor, INK_BLACK};
+    return paragraph_make(pen, &style, pen->card->safety->sources, width,
+                          pen->card->origin);
 }
 
-static mpt sources_height(const struct sheet *sheet, mpt width)
+static mpt sources_height(const struct pen *pen, mpt width)
 {
-    if (text_empty(sheet->card->safety->sources))
+    if (text_empty(pen->card->safety->sources))
         return 0;
-    struct paragraph words = sources_words(sheet, width);
-    return paragraph_height(&words) + MM(1);
+    struct paragraph words = sources_words(pen, width);
+    return paragraph_height(&words);
 }
 
-/* Between the line that all cards have on top and the footer: no call panel. */
-static struct safety_page page_make(const struct sheet *sheet, const struct frame *frame,
-                                    mpt column)
+static struct frame frame_in_way(const struct pen *pen, const struct page_needs *shared,
+                                 int way)
 {
-    struct area whole = {frame->body.x, frame->body.y, frame->body.width,
-                         frame->footer.y - MM(1) - frame->body.y};
-    mpt sources = sources_height(sheet, whole.width), foot = whole.y + whole.height;
-    mpt tall = whole.height - HEAD_HEIGHT - LEGEND_HEIGHT - sources - MM(1);
-    mpt top = whole.y + HEAD_HEIGHT;
-    return (struct safety_page){
-        .whole = whole, .head = {whole.x, whole.y, whole.width, HEAD_HEIGHT},
-        .left = {whole.x, top, column, tall},
-        .right = {whole.x + whole.width - column, top, column, tall},
-        .middle = {whole.x + column + GUTTER, top, whole.width - 2 * column - 2 * GUTTER,
-                   tall - MM(2)},
-        .legend = {whole.x, foot - sources - LEGEND_HEIGHT, whole.width, LEGEND_HEIGHT},
-        .sources = {whole.x, foot - sources + MM(1), whole.width, sources}};
+    struct page_needs needs = *shared;
+    needs.way = way;
+    needs.height[AREA_SOURCES] = sources_height(pen, safe_width(pen->paper));
+    return frame_make(pen->paper, TEMPLATE_SAFETY_PLAN, &needs);
 }
 
 /* ---- fitting ---- */
 
 /* As long as there is room; across not to scale where that would be too narrow or
  * too wide: see hull_view_in. */
-static struct hull_view view_make(const struct sheet *sheet, struct area area)
+static struct hull_view view_make(const struct pen *pen, struct area area)
 {
-    const struct boat *boat = sheet->card->boat_record;
+    const struct boat *boat = pen->card->boat_record;
     int64_t loa = boat->facts.loa_m.milli, beam = boat->facts.beam_m.milli;
     mpt longest = (mpt)((int64_t)area.width * loa / beam);
     if (boat->catamaran && area.height > longest * 3 / 2) {
@@ -83,7 +68,7 @@ static struct hull_view view_make(const struct sheet *sheet, struct area area)
         area.height = longest * 3 / 2;
     }
     struct hull_view view = hull_view_in(boat, area, boat->catamaran ? 150 : 120);
-    view.part = sheet->card->safety->part;
+    view.part = pen->card->safety->part;
     view.large = true;
     return view;
 }
@@ -97,81 +82,85 @@ static struct label label_of(const struct safety_page *page, size_t group, mpt h
 /* Up to the bars of their labels. */
 static struct label_columns columns_make(const struct safety_page *page, mpt gap)
 {
-    struct label_columns columns = {page->left, page->right, gap, CLEARANCE, page->own_side};
+    struct label_columns columns = {page->frame.at[AREA_LEFT], page->frame.at[AREA_RIGHT], gap,
+                                    CLEARANCE, page->own_side};
     columns.left.width += BAR;
     columns.right.x -= BAR;
     columns.right.width += BAR;
     return columns;
 }
 
-static void labels_measure(const struct sheet *sheet, struct safety_page *page)
+static void labels_measure(const struct pen *pen, struct safety_page *page)
 {
-    const struct safety_plan *safety = sheet->card->safety;
+    const struct safety_plan *safety = pen->card->safety;
+    mpt width = page->frame.at[AREA_LEFT].width;
     page->label_count = 0;
     for (size_t i = 0; i < safety->place_count; i++)
         page->labels[page->label_count++] =
-            label_of(page, i, label_height(sheet, &safety->places[i], page->size,
-                                           page->left.width));
+            label_of(page, i, label_height(pen, &safety->places[i], page->size, width));
     if (safety->here_given && page->groups[safety->place_count].found)
         page->labels[page->label_count++] =
-            label_of(page, safety->place_count, here_height(sheet, page->size, page->left.width));
+            label_of(page, safety->place_count, here_height(pen, page->size, width));
 }
 
-static void labels_try(const struct sheet *sheet, struct safety_page *page, mpt size, mpt gap)
+static void labels_try(const struct pen *pen, struct safety_page *page, mpt size, mpt gap)
 {
     page->size = size;
-    labels_measure(sheet, page);
+    labels_measure(pen, page);
     struct label_columns columns = columns_make(page, gap);
-    page->found = labels_arrange(page->labels, page->label_count, &columns, sheet->arena,
+    page->found = labels_arrange(page->labels, page->label_count, &columns, pen->arena,
                                  &page->over);
 }
 
 /* The largest type that fits; space between labels yields before it. Where the
  * type fits but leaders cannot be led, smaller type may leave them room. */
-static void labels_fit(const struct sheet *sheet, struct safety_page *page)
+static void labels_fit(const struct pen *pen, struct safety_page *page)
 {
-    const struct size_rule *rule = size_rule(ROLE_ROW);
+    struct size_rule rule = size_rule(pen->paper, ROLE_ROW);
     mpt keyed = 0;
-    for (mpt size = rule->aim; size >= rule->floor; size -= SIZE_STEP) {
-        labels_try(sheet, page, size, LABEL_GAP);
+    for (mpt size = rule.aim; size >= rule.floor; size -= LABEL_SIZE_STEP) {
+        labels_try(pen, page, size, LABEL_GAP);
         if (page->found != LABELS_LED)
-            labels_try(sheet, page, size, LABEL_GAP_LEAST);
+            labels_try(pen, page, size, LABEL_GAP_LEAST);
         if (page->found == LABELS_LED)
             return;
         if (page->found == LABELS_KEYED && keyed == 0)
             keyed = size;
     }
     if (keyed > 0)
-        labels_try(sheet, page, keyed, LABEL_GAP_LEAST);
+        labels_try(pen, page, keyed, LABEL_GAP_LEAST);
 }
+
+/* The columns of labels: see the template. */
+enum { USUAL, WIDE };
 
 /* Ways to draw the page, the best first. All tags on the plan if leaders can be led
  * past them; else one mark stands for the tags of a place with many, its label
  * lists them; else a label may stand on the other side of the boat; else labels have more
  * room and the boat less. Where even that fails the tags on the plan are the key to labels
  * without leaders. */
-static const struct way { size_t most; bool own_side; mpt column; } ways[] = {
-    {CHIPS_ALL, true, SIDE_COLUMN}, {3, true, SIDE_COLUMN}, {1, true, SIDE_COLUMN},
-    {0, true, SIDE_COLUMN}, {CHIPS_ALL, false, SIDE_COLUMN}, {0, false, SIDE_COLUMN},
-    {CHIPS_ALL, true, WIDE_COLUMN}, {0, true, WIDE_COLUMN}, {0, false, WIDE_COLUMN}};
+static const struct way { size_t most; bool own_side; int columns; } ways[] = {
+    {CHIPS_ALL, true, USUAL}, {3, true, USUAL}, {1, true, USUAL}, {0, true, USUAL},
+    {CHIPS_ALL, false, USUAL}, {0, false, USUAL}, {CHIPS_ALL, true, WIDE}, {0, true, WIDE},
+    {0, false, WIDE}};
 #define WAYS (sizeof ways / sizeof *ways)
 #define WAYS_OWN_SIDE 4u          /* the others only where none of these has leaders */
 
 /* Labels take time: not for tags no better placed than those that have leaders already. */
-static struct safety_page way_try(struct sheet *sheet, const struct frame *frame,
+static struct safety_page way_try(struct pen *pen, const struct page_needs *needs,
                                   const struct way *way, const struct safety_page *best)
 {
-    const struct safety_plan *safety = sheet->card->safety;
-    struct safety_page page = page_make(sheet, frame, way->column);
-    page.view = view_make(sheet, page.middle);
-    page.labels = arena_array(sheet->arena, safety->place_count + 1, sizeof *page.labels);
+    const struct safety_plan *safety = pen->card->safety;
+    struct safety_page page = {.frame = frame_in_way(pen, needs, way->columns)};
+    page.view = view_make(pen, page.frame.at[AREA_MIDDLE]);
+    page.labels = arena_array(pen->arena, safety->place_count + 1, sizeof *page.labels);
     page.own_side = way->own_side;
-    page.groups = tag_groups_find(sheet, &page.view, way->most, &page.groups_placed);
+    page.groups = tag_groups_find(pen, &page.view, way->most, &page.groups_placed);
     page.groups_lost = tag_groups_lost(safety, &page.view, page.groups);
     page.found = LABELS_NO_ROOM;
     if (best == NULL || best->found != LABELS_LED || page.groups_placed > best->groups_placed ||
         page.groups_lost < best->groups_lost)
-        labels_fit(sheet, &page);
+        labels_fit(pen, &page);
     if (page.found == LABELS_KEYED)
         page.groups_placed -= marks_give_up(safety, page.groups);
     return page;
@@ -188,19 +177,19 @@ static bool page_better(const struct safety_page *a, const struct safety_page *b
     return a->found == LABELS_NO_ROOM ? a->over < b->over : a->groups_lost < b->groups_lost;
 }
 
-static bool page_is_good(const struct sheet *sheet, const struct safety_page *page)
+static bool page_is_good(const struct pen *pen, const struct safety_page *page)
 {
     return page->found == LABELS_LED && page->groups_lost == 0 &&
-           page->groups_placed == sheet->card->safety->place_count;
+           page->groups_placed == pen->card->safety->place_count;
 }
 
-static struct safety_page page_fit(struct sheet *sheet, const struct frame *frame)
+static struct safety_page page_fit(struct pen *pen, const struct page_needs *needs)
 {
-    struct safety_page best = way_try(sheet, frame, &ways[0], NULL);
-    for (size_t i = 1; i < WAYS && !page_is_good(sheet, &best); i++) {
+    struct safety_page best = way_try(pen, needs, &ways[0], NULL);
+    for (size_t i = 1; i < WAYS && !page_is_good(pen, &best); i++) {
         if (i >= WAYS_OWN_SIDE && best.found == LABELS_LED)
             break;
-        struct safety_page page = way_try(sheet, frame, &ways[i], &best);
+        struct safety_page page = way_try(pen, needs, &ways[i], &best);
         if (page_better(&page, &best))
             best = page;
     }
@@ -222,14 +211,14 @@ static const struct plan_place *longest_place(const struct safety_plan *safety)
  * the least cut. */
 struct cuts { size_t count; const struct plan_row *cheapest; mpt least; };
 
-static struct cuts cuts_of(const struct sheet *sheet, const struct safety_page *page)
+static struct cuts cuts_of(const struct pen *pen, const struct safety_page *page)
 {
-    const struct safety_plan *safety = sheet->card->safety;
+    const struct safety_plan *safety = pen->card->safety;
     struct cuts cuts = {0};
     for (size_t i = 0; i < safety->place_count; i++)
         for (size_t r = 0; r < safety->places[i].row_count; r++) {
             const struct plan_row *row = &safety->places[i].rows[r];
-            mpt cut = label_row_cut(sheet, row, page->size, page->left.width);
+            mpt cut = label_row_cut(pen, row, page->size, page->frame.at[AREA_LEFT].width);
             if (cut <= 0)
                 continue;
             cuts.count++;
@@ -241,120 +230,120 @@ static struct cuts cuts_of(const struct sheet *sheet, const struct safety_page *
     return cuts;
 }
 
-static const char *cut_words(const struct sheet *sheet, const struct safety_page *page)
+static const char *cut_words(const struct pen *pen, const struct safety_page *page)
 {
-    struct cuts cuts = cuts_of(sheet, page);
+    struct cuts cuts = cuts_of(pen, page);
     mpt saved = label_line_saved(page->size);
     size_t needed = (size_t)((page->over + saved - 1) / saved);
     if (needed > cuts.count || cuts.cheapest == NULL)
-        return text_format(sheet->arena, "it needs %zu lines less, but only %zu entr%s two",
+        return text_format(pen->arena, "it needs %zu lines less, but only %zu entr%s two",
                            needed, cuts.count, cuts.count == 1 ? "y needs" : "ies need");
-    return text_format(sheet->arena, "shorten name or spot of about %zu of the %zu entries that "
+    return text_format(pen->arena, "shorten name or spot of about %zu of the %zu entries that "
                        "need two lines\nthe cheapest: %s mm of \"%s %s\"", needed, cuts.count,
-                       mm_text(sheet->arena, cuts.least), cuts.cheapest->name,
+                       mm_text(pen->arena, cuts.least), cuts.cheapest->name,
                        cuts.cheapest->detail);
 }
 
-static void labels_told(struct sheet *sheet, const struct safety_page *page)
+static void labels_told(struct pen *pen, const struct safety_page *page)
 {
-    const struct plan_place *longest = longest_place(sheet->card->safety);
-    sheet_too_long(sheet, longest->marker.origin, page->over,
-                   text_format(sheet->arena, "%s\nenter gear of one kind at one place as one, with "
-                               "`count`; gear of one zone and side without an `at` shares a label "
-                               "(%zu now)\nthe label of %s is the longest (%zu lines)",
-                               cut_words(sheet, page), sheet->card->safety->place_count,
-                               longest->title, longest->row_count),
-                   "the text of the labels");
+    const struct plan_place *longest = longest_place(pen->card->safety);
+    pen_too_long(pen, longest->marker.origin, page->over,
+                 text_format(pen->arena, "%s\nenter gear of one kind at one place as one, with "
+                             "`count`; gear of one zone and side without an `at` shares a label "
+                             "(%zu now)\nthe label of %s is the longest (%zu lines)",
+                             cut_words(pen, page), pen->card->safety->place_count,
+                             longest->title, longest->row_count),
+                 "the text of the labels");
 }
 
 /* False: one has no room. */
-static bool groups_told(struct sheet *sheet, const struct safety_page *page)
+static bool groups_told(struct pen *pen, const struct safety_page *page)
 {
-    const struct safety_plan *safety = sheet->card->safety;
+    const struct safety_plan *safety = pen->card->safety;
     bool all = true;
     for (size_t i = 0; i < safety->place_count; i++) {
         if (page->groups[i].found)
             continue;
-        sheet->failed = true;
+        pen->failed = true;
         all = false;
-        problem_add(sheet->problems, SEVERITY_ERROR, safety->places[i].marker.origin,
+        problem_add(pen->problems, SEVERITY_ERROR, safety->places[i].marker.origin,
                     "record `at: [metres aft of the bow, metres to starboard]` for gear of that "
                     "zone, or give it a nearer zone",
-                    "%s: no room on the plan for the tags of %s", sheet->card->name,
+                    "%s: no room on the plan for the tags of %s", pen->card->name,
                     safety->places[i].title);
     }
     return all;
 }
 
-static void sources_place(struct sheet *sheet, struct area area)
+static void sources_place(struct pen *pen, struct area area)
 {
-    if (text_empty(sheet->card->safety->sources))
+    if (text_empty(pen->card->safety->sources))
         return;
-    struct paragraph words = sources_words(sheet, area.width);
-    sheet->block = "sources";
-    paragraph_place(sheet, &words, area.x, area.y);
+    struct paragraph words = sources_words(pen, area.width);
+    pen->block = BLOCK_SOURCES;
+    paragraph_place(pen, &words, area.x, area.y);
 }
 
 /* ---- the page ---- */
 
-static void leaders_place(struct sheet *sheet, const struct safety_page *page)
+static void leaders_place(struct pen *pen, const struct safety_page *page)
 {
     if (page->found != LABELS_LED)
         return;
     for (size_t i = 0; i < page->label_count; i++)
-        label_leader_place(sheet, &page->labels[i], INK_WHITE, HALO);
+        label_leader_place(pen, &page->labels[i], INK_WHITE, HALO);
     for (size_t i = 0; i < page->label_count; i++)
-        label_leader_place(sheet, &page->labels[i], INK_BLACK, LEADER);
+        label_leader_place(pen, &page->labels[i], INK_BLACK, LEADER);
 }
 
-static void names_place(struct sheet *sheet, const struct safety_page *page, size_t drawn_from)
+static void names_place(struct pen *pen, const struct safety_page *page, size_t drawn_from)
 {
-    size_t count = sheet->card->safety->place_count;
-    struct taken tags = {arena_array(sheet->arena, 2 * count + 1, sizeof(struct area)), 0, 0};
+    size_t count = pen->card->safety->place_count;
+    struct taken tags = {arena_array(pen->arena, 2 * count + 1, sizeof(struct area)), 0, 0};
     for (size_t i = 0; i <= count; i++)
         if (page->groups[i].found)
             tags.areas[tags.count++] = page->groups[i].box;
     for (size_t i = 0; i < count; i++)
         tags.areas[tags.count++] = true_place_area(
-            &page->view, &sheet->card->safety->places[i].marker, page->groups[i].box);
-    zone_names_place(sheet, &page->view, &tags, page->labels,
+            &page->view, &pen->card->safety->places[i].marker, page->groups[i].box);
+    zone_names_place(pen, &page->view, &tags, page->labels,
                      page->found == LABELS_LED ? page->label_count : 0, drawn_from);
 }
 
-static void boat_place(struct sheet *sheet, const struct safety_page *page)
+static void boat_place(struct pen *pen, const struct safety_page *page)
 {
-    const struct safety_plan *safety = sheet->card->safety;
-    size_t drawn_from = sheet->count;
-    hull_draw(sheet, &page->view);
-    names_place(sheet, page, drawn_from);
-    sheet->block = "leaders";
-    leaders_place(sheet, page);
-    sheet->block = "plan";
+    const struct safety_plan *safety = pen->card->safety;
+    size_t drawn_from = pen->count;
+    hull_draw(pen, &page->view);
+    names_place(pen, page, drawn_from);
+    pen->block = BLOCK_LEADERS;
+    leaders_place(pen, page);
+    pen->block = BLOCK_PLAN;
     for (size_t i = 0; i < safety->place_count; i++)
-        true_place_draw(sheet, &page->view, page->groups, i);
+        true_place_draw(pen, &page->view, page->groups, i);
     for (size_t i = 0; i < safety->place_count; i++)
-        tag_group_draw(sheet, &safety->places[i], &page->groups[i]);
+        tag_group_draw(pen, &safety->places[i], &page->groups[i]);
     if (page->label_count > safety->place_count)
-        here_mark_draw(sheet, page->groups[safety->place_count].box, safety->facing);
+        here_mark_draw(pen, page->groups[safety->place_count].box, safety->facing);
 }
 
 /* From the rule down. */
-static void bars_place(struct sheet *sheet, const struct safety_page *page)
+static void bars_place(struct pen *pen, const struct safety_page *page)
 {
     for (size_t i = 0; i < page->label_count && page->found == LABELS_LED; i++) {
         const struct label *label = &page->labels[i];
         mpt x = label->to.x, top = label->top + label->drop;
         mpt inner = label->right ? x + BAR : x - BAR;
-        sheet_line(sheet, (struct point){inner, top}, (struct point){x, top}, INK_BLACK, BAR_LINE);
-        sheet_line(sheet, (struct point){x, top}, (struct point){x, label->top + label->foot},
-                   INK_BLACK, BAR_LINE);
+        pen_line(pen, (struct point){inner, top}, (struct point){x, top}, INK_BLACK, BAR_LINE);
+        pen_line(pen, (struct point){x, top}, (struct point){x, label->top + label->foot},
+                 INK_BLACK, BAR_LINE);
     }
 }
 
-static void column_labels_place(struct sheet *sheet, const struct safety_page *page, bool right)
+static void column_labels_place(struct pen *pen, const struct safety_page *page, bool right)
 {
-    const struct safety_plan *safety = sheet->card->safety;
-    struct area area = right ? page->right : page->left;
+    const struct safety_plan *safety = pen->card->safety;
+    struct area area = right ? page->frame.at[AREA_RIGHT] : page->frame.at[AREA_LEFT];
     mpt done = -1;
     for (size_t n = 0; n < page->label_count; n++) {
         size_t next = page->label_count;
@@ -366,35 +355,35 @@ static void column_labels_place(struct sheet *sheet, const struct safety_page *p
             return;
         done = area.y = page->labels[next].top;
         if (next < safety->place_count)
-            label_place(sheet, &safety->places[next], page->size, area);
+            label_place(pen, &safety->places[next], page->size, area);
         else
-            here_label_place(sheet, page->size, area);
+            here_label_place(pen, page->size, area);
     }
 }
 
-static void page_place(struct sheet *sheet, const struct safety_page *page)
+static void page_place(struct pen *pen, const struct safety_page *page)
 {
-    sheet->block = "plan";
-    safety_head_place(sheet, page->head);
-    boat_place(sheet, page);
-    column_labels_place(sheet, page, false);
-    column_labels_place(sheet, page, true);
-    bars_place(sheet, page);
-    safety_legend_place(sheet, page->legend);
-    sources_place(sheet, page->sources);
+    pen->block = BLOCK_PLAN;
+    safety_head_place(pen, page->frame.at[AREA_PLAN_HEAD]);
+    boat_place(pen, page);
+    column_labels_place(pen, page, false);
+    column_labels_place(pen, page, true);
+    bars_place(pen, page);
+    safety_legend_place(pen, page->frame.at[AREA_LEGEND]);
+    sources_place(pen, page->frame.at[AREA_SOURCES]);
 }
 
 /* Trials take much memory: it is given back when the page stands. */
-bool safety_place(struct sheet *sheet, const struct frame *frame)
+bool safety_place(struct pen *pen, const struct page_needs *needs)
 {
-    struct sheet trial = *sheet;
+    struct pen trial = *pen;
     trial.arena = arena_new(SCRATCH_LIMIT);
-    struct safety_page page = page_fit(&trial, frame);
-    bool fits = page.found != LABELS_NO_ROOM && groups_told(sheet, &page);
+    struct safety_page page = page_fit(&trial, needs);
+    bool fits = page.found != LABELS_NO_ROOM && groups_told(pen, &page);
     if (page.found == LABELS_NO_ROOM)
-        labels_told(sheet, &page);
+        labels_told(pen, &page);
     else if (fits)
-        page_place(sheet, &page);
+        page_place(pen, &page);
     arena_free(trial.arena);
     return fits;
 }

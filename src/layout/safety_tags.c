@@ -39,13 +39,13 @@ static const char *chip_at(const struct plan_place *place, size_t index, struct 
     return "";
 }
 
-static mpt cell_width(const struct sheet *sheet, const struct plan_place *place, mpt size)
+static mpt cell_width(const struct pen *pen, const struct plan_place *place, mpt size)
 {
     struct style style = tag_style(size);
     struct place origin;
     mpt widest = 0, pad = place->marker.level == LEVEL_BELOW ? MM(2.6) : MM(1.8);
     for (size_t i = 0; i < chips_of(place); i++) {
-        mpt width = sheet_width(sheet, &style, chip_at(place, i, &origin)) + pad;
+        mpt width = pen_width(pen, &style, chip_at(place, i, &origin)) + pad;
         widest = width > widest ? width : widest;
     }
     return widest;
@@ -63,12 +63,12 @@ static size_t lines_of(size_t chips, size_t columns)
 
 /* ---- spots ---- */
 
-static struct tag_group group_in(const struct sheet *sheet, const struct plan_place *place,
+static struct tag_group group_in(const struct pen *pen, const struct plan_place *place,
                                  size_t columns, mpt size)
 {
     size_t chips = chips_of(place);
     struct tag_group group = {.columns = columns, .size = size,
-                              .cell = cell_width(sheet, place, size)};
+                              .cell = cell_width(pen, place, size)};
     mpt pad = chips > 1 ? FRAME_PAD : 0, lines = (mpt)lines_of(chips, columns);
     group.box.width = (mpt)columns * (group.cell + CELL_GAP) - CELL_GAP + 2 * pad;
     group.box.height = lines * (cell_height(size) + CELL_GAP) - CELL_GAP + 2 * pad;
@@ -96,7 +96,7 @@ size_t marks_give_up(const struct safety_plan *safety, struct tag_group *groups)
 }
 
 /* Of the ways to stack the chips the one that stays nearest to its place. */
-static struct tag_group group_find(const struct sheet *sheet, const struct hull_view *view,
+static struct tag_group group_find(const struct pen *pen, const struct hull_view *view,
                                    const struct plan_place *place, mpt size,
                                    const struct taken *taken)
 {
@@ -104,7 +104,7 @@ static struct tag_group group_find(const struct sheet *sheet, const struct hull_
     size_t chips = chips_of(place);
     mpt best_drift = 0;
     for (size_t columns = 1; columns <= COLUMNS_MOST && columns <= chips; columns++) {
-        struct tag_group group = group_in(sheet, place, columns, size);
+        struct tag_group group = group_in(pen, place, columns, size);
         struct area box;
         if (lines_of(chips, columns) > 5 ||
             !spot_find(view, &place->marker, group.box.width, group.box.height, taken, &box))
@@ -129,12 +129,12 @@ static void here_find(const struct safety_plan *safety, const struct hull_view *
 }
 
 /* Exact places first, so that only the others move; then the larger groups. */
-static size_t groups_at(const struct sheet *sheet, const struct hull_view *view, mpt size,
+static size_t groups_at(const struct pen *pen, const struct hull_view *view, mpt size,
                         size_t most, struct tag_group *groups, mpt *drift)
 {
-    const struct safety_plan *safety = sheet->card->safety;
+    const struct safety_plan *safety = pen->card->safety;
     size_t room = safety->place_count + 1, placed = 0;
-    struct taken taken = {arena_array(sheet->arena, room, sizeof(struct area)), 0,
+    struct taken taken = {arena_array(pen->arena, room, sizeof(struct area)), 0,
                           GROUP_GAP};
     *drift = 0;
     for (int pass = 0; pass < 3; pass++)
@@ -144,7 +144,7 @@ static size_t groups_at(const struct sheet *sheet, const struct hull_view *view,
             if (own != pass)
                 continue;
             groups[i] = chips_of(place) > most ? mark_find(view, place, &taken)
-                                               : group_find(sheet, view, place, size, &taken);
+                                               : group_find(pen, view, place, size, &taken);
             if (!groups[i].found)
                 continue;
             mpt off = spot_drift(view, &place->marker, groups[i].box);
@@ -157,16 +157,16 @@ static size_t groups_at(const struct sheet *sheet, const struct hull_view *view,
     return placed;
 }
 
-struct tag_group *tag_groups_find(struct sheet *sheet, const struct hull_view *view,
+struct tag_group *tag_groups_find(struct pen *pen, const struct hull_view *view,
                                   size_t most, size_t *placed)
 {
-    size_t room = sheet->card->safety->place_count + 1;
-    const struct size_rule *rule = size_rule(ROLE_PLAN_TAG);
-    struct tag_group *aim = arena_array(sheet->arena, room, sizeof *aim);
-    struct tag_group *least = arena_array(sheet->arena, room, sizeof *least);
+    size_t room = pen->card->safety->place_count + 1;
+    struct size_rule rule = size_rule(pen->paper, ROLE_PLAN_TAG);
+    struct tag_group *aim = arena_array(pen->arena, room, sizeof *aim);
+    struct tag_group *least = arena_array(pen->arena, room, sizeof *least);
     mpt aim_drift, least_drift;
-    size_t aim_placed = groups_at(sheet, view, rule->aim, most, aim, &aim_drift);
-    size_t least_placed = groups_at(sheet, view, rule->floor, most, least, &least_drift);
+    size_t aim_placed = groups_at(pen, view, rule.aim, most, aim, &aim_drift);
+    size_t least_placed = groups_at(pen, view, rule.floor, most, least, &least_drift);
     bool small = least_placed > aim_placed ||
                  (least_placed == aim_placed && least_drift + MM(4) < aim_drift);
     *placed = small ? least_placed : aim_placed;
@@ -231,47 +231,47 @@ size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view 
 
 /* ---- drawing ---- */
 
-void tag_chip_draw(struct sheet *sheet, struct area box, enum level level, const char *tag,
+void tag_chip_draw(struct pen *pen, struct area box, enum level level, const char *tag,
                    const struct style *style, struct place origin)
 {
-    mpt width = sheet_width(sheet, style, tag);
-    sheet_box(sheet, box, INK_BLACK, INK_WHITE, RIM,
-              level == LEVEL_BELOW ? box.height / 2 : 0);
-    sheet_text(sheet, style, box.x + (box.width - width) / 2,
-               baseline_in(box.y, box.height, style->size), tag, strlen(tag), origin);
+    mpt width = pen_width(pen, style, tag);
+    pen_box(pen, box, INK_BLACK, INK_WHITE, RIM,
+            level == LEVEL_BELOW ? box.height / 2 : 0);
+    pen_text(pen, style, box.x + (box.width - width) / 2,
+             baseline_in(box.y, box.height, style->size), tag, strlen(tag), origin);
 }
 
-void tag_group_draw(struct sheet *sheet, const struct plan_place *place,
+void tag_group_draw(struct pen *pen, const struct plan_place *place,
                     const struct tag_group *group)
 {
     struct style style = tag_style(group->size);
     size_t chips = group->compact ? 0 : chips_of(place);
     mpt pad = chips > 1 ? FRAME_PAD : 0;
     if (group->compact)
-        sheet_box(sheet, group->box, INK_BLACK, INK_WHITE, RIM,
-                  place->marker.level == LEVEL_BELOW ? group->box.height / 2 : 0);
+        pen_box(pen, group->box, INK_BLACK, INK_WHITE, RIM,
+                place->marker.level == LEVEL_BELOW ? group->box.height / 2 : 0);
     if (chips > 1)
-        sheet_box(sheet, group->box, INK_WHITE, INK_BLACK, FRAME_LINE, MM(0.8));
+        pen_box(pen, group->box, INK_WHITE, INK_BLACK, FRAME_LINE, MM(0.8));
     for (size_t i = 0; i < chips; i++) {
         struct place origin;
         const char *chip = chip_at(place, i, &origin);
         mpt x = group->box.x + pad + (mpt)(i % group->columns) * (group->cell + CELL_GAP);
         mpt y = group->box.y + pad +
                 (mpt)(i / group->columns) * (cell_height(group->size) + CELL_GAP);
-        tag_chip_draw(sheet, (struct area){x, y, group->cell, cell_height(group->size)},
+        tag_chip_draw(pen, (struct area){x, y, group->cell, cell_height(group->size)},
                       place->marker.level, chip, &style, origin);
     }
 }
 
 /* A ring with a wedge that points the way its reader looks. */
-void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
+void here_mark_draw(struct pen *pen, struct area box, enum facing facing)
 {
     static const struct point tips[] = {[FACING_BOW] = {0, -1}, [FACING_STARBOARD] = {1, 0},
                                         [FACING_STERN] = {0, 1}, [FACING_PORT] = {-1, 0}};
     struct point tip = tips[facing], centre = middle(box);
     mpt inner = box.width * 30 / 100, out = box.width / 2, half = box.width * 22 / 100;
     struct area ring = {centre.x - inner, centre.y - inner, 2 * inner, 2 * inner};
-    struct path_step *steps = arena_array(sheet->arena, 4, sizeof *steps);
+    struct path_step *steps = arena_array(pen->arena, 4, sizeof *steps);
     struct point base = {centre.x + tip.x * inner / 2, centre.y + tip.y * inner / 2};
     steps[0] = (struct path_step){.verb = PATH_MOVE,
                                   .to = {centre.x + tip.x * out, centre.y + tip.y * out}};
@@ -280,11 +280,11 @@ void here_mark_draw(struct sheet *sheet, struct area box, enum facing facing)
     steps[2] = (struct path_step){.verb = PATH_LINE,
                                   .to = {base.x - tip.y * half, base.y - tip.x * half}};
     steps[3] = (struct path_step){.verb = PATH_CLOSE};
-    sheet_ellipse(sheet, box, INK_WHITE);
-    sheet_box(sheet, ring, INK_WHITE, INK_BLACK, MM(1.1), inner);
-    sheet_path(sheet, steps, 4, INK_BLACK, INK_WHITE, MM(0.2));
-    sheet_ellipse(sheet, (struct area){centre.x - MM(0.7), centre.y - MM(0.7), MM(1.4), MM(1.4)},
-                  INK_BLACK);
+    pen_ellipse(pen, box, INK_WHITE);
+    pen_box(pen, ring, INK_WHITE, INK_BLACK, MM(1.1), inner);
+    pen_path(pen, steps, 4, INK_BLACK, INK_WHITE, MM(0.2));
+    pen_ellipse(pen, (struct area){centre.x - MM(0.7), centre.y - MM(0.7), MM(1.4), MM(1.4)},
+                INK_BLACK);
 }
 
 struct area true_place_area(const struct hull_view *view, const struct marker *marker,
@@ -298,10 +298,10 @@ struct area true_place_area(const struct hull_view *view, const struct marker *m
     return (struct area){x - DOT / 2, y - DOT / 2, width + DOT, height + DOT};
 }
 
-static bool leader_is_met(const struct sheet *sheet, struct point from, struct point to)
+static bool leader_is_met(const struct pen *pen, struct point from, struct point to)
 {
-    for (size_t i = 0; i < sheet->count; i++) {
-        const struct page_item *item = &sheet->items[i];
+    for (size_t i = 0; i < pen->count; i++) {
+        const struct page_item *item = &pen->items[i];
         if (item->kind == PAGE_LINE && item->part == PART_LEADER && item->stroke == INK_BLACK &&
             segments_meet(from, to, item->from, item->to))
             return true;
@@ -309,16 +309,16 @@ static bool leader_is_met(const struct sheet *sheet, struct point from, struct p
     return false;
 }
 
-void true_place_draw(struct sheet *sheet, const struct hull_view *view,
+void true_place_draw(struct pen *pen, const struct hull_view *view,
                      const struct tag_group *groups, size_t index)
 {
-    const struct safety_plan *safety = sheet->card->safety;
+    const struct safety_plan *safety = pen->card->safety;
     struct point at = hull_point(view, &safety->places[index].marker);
     struct area box = groups[index].box;
     if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index) ||
-        leader_is_met(sheet, middle(box), at))
+        leader_is_met(pen, middle(box), at))
         return;
-    sheet_line(sheet, middle(box), at, INK_BLACK, MM(0.35));
-    sheet_part(sheet, PART_LEADER);
-    sheet_ellipse(sheet, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
+    pen_line(pen, middle(box), at, INK_BLACK, MM(0.35));
+    pen_part(pen, PART_LEADER);
+    pen_ellipse(pen, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
 }

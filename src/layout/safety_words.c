@@ -4,78 +4,79 @@
 
 #include <string.h>
 
-static mpt word_place(struct sheet *sheet, struct style style, mpt x, mpt baseline,
+static mpt word_place(struct pen *pen, struct style style, mpt x, mpt baseline,
                       const char *text)
 {
-    return x + sheet_text(sheet, &style, x, baseline, text, strlen(text), sheet->card->origin);
+    return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->card->origin);
 }
 
-static void arrow_place(struct sheet *sheet, struct point foot)
+static void arrow_place(struct pen *pen, struct point foot)
 {
-    struct path_step *steps = arena_array(sheet->arena, 4, sizeof *steps);
+    struct path_step *steps = arena_array(pen->arena, 4, sizeof *steps);
     steps[0] = (struct path_step){.verb = PATH_MOVE, .to = {foot.x, foot.y - MM(3.2)}};
     steps[1] = (struct path_step){.verb = PATH_LINE, .to = {foot.x - MM(1.7), foot.y}};
     steps[2] = (struct path_step){.verb = PATH_LINE, .to = {foot.x + MM(1.7), foot.y}};
     steps[3] = (struct path_step){.verb = PATH_CLOSE};
-    sheet_path(sheet, steps, 4, INK_BLACK, INK_NONE, 0);
+    pen_path(pen, steps, 4, INK_BLACK, INK_NONE, 0);
 }
 
 /* PORT left, an arrow and BOW, right STARB'D. */
-void safety_head_place(struct sheet *sheet, struct area head)
+void safety_head_place(struct pen *pen, struct area head)
 {
-    const char *const *words = sheet->card->plan_words;
-    mpt size = size_rule(ROLE_ROW)->floor, baseline = baseline_in(head.y, head.height, size);
+    const char *const *words = pen->card->plan_words;
+    mpt size = size_rule(pen->paper, ROLE_ROW).floor;
+    mpt baseline = baseline_in(head.y, head.height, size);
     struct style bold = {ROLE_ROW, FACE_BOLD, size, INK_BLACK};
     struct style plain = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
     mpt right = head.x + head.width, centre = head.x + head.width / 2, gap = MM(1.4);
-    mpt x = word_place(sheet, bold, head.x, baseline, words[PLAN_PORT]);
-    word_place(sheet, plain, x + gap, baseline, words[PLAN_PORT_HINT]);
-    mpt bow = sheet_width(sheet, &bold, words[PLAN_BOW]);
+    mpt x = word_place(pen, bold, head.x, baseline, words[PLAN_PORT]);
+    word_place(pen, plain, x + gap, baseline, words[PLAN_PORT_HINT]);
+    mpt bow = pen_width(pen, &bold, words[PLAN_BOW]);
     x = centre - bow / 2;
-    word_place(sheet, bold, x, baseline, words[PLAN_BOW]);
-    arrow_place(sheet, (struct point){x - MM(3), baseline});
-    x = right - sheet_width(sheet, &bold, words[PLAN_STARBOARD]);
-    word_place(sheet, bold, x, baseline, words[PLAN_STARBOARD]);
-    word_place(sheet, plain, x - gap - sheet_width(sheet, &plain, words[PLAN_STARBOARD_HINT]),
+    word_place(pen, bold, x, baseline, words[PLAN_BOW]);
+    arrow_place(pen, (struct point){x - MM(3), baseline});
+    x = right - pen_width(pen, &bold, words[PLAN_STARBOARD]);
+    word_place(pen, bold, x, baseline, words[PLAN_STARBOARD]);
+    word_place(pen, plain, x - gap - pen_width(pen, &plain, words[PLAN_STARBOARD_HINT]),
                baseline, words[PLAN_STARBOARD_HINT]);
 }
 
-static mpt shape_place(struct sheet *sheet, struct style style, mpt x, struct area area,
+static mpt shape_place(struct pen *pen, struct style style, mpt x, struct area area,
                        bool below)
 {
     mpt mark = MM(4.2), wide = below ? MM(6.4) : mark;
     mpt top = area.y + (area.height - mark) / 2;
-    sheet_box(sheet, (struct area){x, top, wide, mark}, INK_BLACK, INK_NONE, 0,
-              below ? mark / 2 : 0);
-    return word_place(sheet, style, x + wide + MM(1.4),
+    pen_box(pen, (struct area){x, top, wide, mark}, INK_BLACK, INK_NONE, 0,
+            below ? mark / 2 : 0);
+    return word_place(pen, style, x + wide + MM(1.4),
                       baseline_in(area.y, area.height, style.size),
-                      sheet->card->plan_words[below ? PLAN_BELOW : PLAN_DECK]) + MM(5);
+                      pen->card->plan_words[below ? PLAN_BELOW : PLAN_DECK]) + MM(5);
 }
 
-static mpt class_place(struct sheet *sheet, struct style style, mpt x, struct area area,
+static mpt class_place(struct pen *pen, struct style style, mpt x, struct area area,
                        enum sign_class sign, const char *words)
 {
     mpt side = MM(7);
-    sheet_sign(sheet, (struct area){x, area.y + (area.height - side) / 2, side, side}, sign,
-               SYMBOL_NONE, sheet->card->origin);
-    return word_place(sheet, style, x + side + MM(1.4),
+    pen_sign(pen, (struct area){x, area.y + (area.height - side) / 2, side, side}, sign,
+             SYMBOL_NONE, pen->card->origin);
+    return word_place(pen, style, x + side + MM(1.4),
                       baseline_in(area.y, area.height, style.size), words) + MM(5);
 }
 
-void safety_legend_place(struct sheet *sheet, struct area area)
+void safety_legend_place(struct pen *pen, struct area area)
 {
-    const struct safety_plan *safety = sheet->card->safety;
-    struct style style = {ROLE_ROW, FACE_TEXT, size_rule(ROLE_ROW)->floor, INK_BLACK};
+    const struct safety_plan *safety = pen->card->safety;
+    struct style style = {ROLE_ROW, FACE_TEXT, size_rule(pen->paper, ROLE_ROW).floor, INK_BLACK};
     mpt x = area.x;
-    sheet->block = "legend";
+    pen->block = BLOCK_LEGEND;
     if (safety->part != PLAN_PART_BELOW)
-        x = shape_place(sheet, style, x, area, false);
+        x = shape_place(pen, style, x, area, false);
     if (safety->part != PLAN_PART_DECK)
-        x = shape_place(sheet, style, x, area, true);
-    x = class_place(sheet, style, x, area, SIGN_FIRE, safety->legend[0]);
-    x = class_place(sheet, style, x, area, SIGN_RESCUE, safety->legend[1]);
-    class_place(sheet, style, x, area, SIGN_CONTROL, safety->legend[2]);
-    const char *facing = sheet->card->plan_words[PLAN_FACING];
-    word_place(sheet, style, area.x + area.width - sheet_width(sheet, &style, facing),
+        x = shape_place(pen, style, x, area, true);
+    x = class_place(pen, style, x, area, SIGN_FIRE, safety->legend[0]);
+    x = class_place(pen, style, x, area, SIGN_RESCUE, safety->legend[1]);
+    class_place(pen, style, x, area, SIGN_CONTROL, safety->legend[2]);
+    const char *facing = pen->card->plan_words[PLAN_FACING];
+    word_place(pen, style, area.x + area.width - pen_width(pen, &style, facing),
                baseline_in(area.y, area.height, style.size), facing);
 }

@@ -21,63 +21,63 @@ struct phrase {
     size_t count, room, keep_room;
 };
 
-static struct piece *phrase_grow(struct sheet *sheet, struct phrase *phrase, bool keep)
+static struct piece *phrase_grow(struct pen *pen, struct phrase *phrase, bool keep)
 {
-    phrase->keep = arena_grow(sheet->arena, phrase->keep, phrase->count, &phrase->keep_room,
+    phrase->keep = arena_grow(pen->arena, phrase->keep, phrase->count, &phrase->keep_room,
                               sizeof *phrase->keep);
     phrase->keep[phrase->count] = keep;
-    phrase->pieces = arena_grow(sheet->arena, phrase->pieces, phrase->count, &phrase->room,
+    phrase->pieces = arena_grow(pen->arena, phrase->pieces, phrase->count, &phrase->room,
                                 sizeof *phrase->pieces);
     return &phrase->pieces[phrase->count++];
 }
 
-static void words_add(struct sheet *sheet, struct phrase *phrase, const char *text, bool strong,
+static void words_add(struct pen *pen, struct phrase *phrase, const char *text, bool strong,
                       mpt size)
 {
     struct style style = script_style(FACE_TEXT, size);
-    const char *marked = strong ? text_format(sheet->arena, "**%s**", text) : text;
+    const char *marked = strong ? text_format(pen->arena, "**%s**", text) : text;
     size_t count;
-    struct piece *pieces = pieces_parse(sheet, &style, marked, &count);
+    struct piece *pieces = pieces_parse(pen, &style, marked, &count);
     for (size_t i = 0; i < count; i++) {
         bool point = i == 0 && (pieces[i].text[0] == '.' || pieces[i].text[0] == ',');
-        *phrase_grow(sheet, phrase, i > 0) = pieces[i];
+        *phrase_grow(pen, phrase, i > 0) = pieces[i];
         if (point && phrase->count > 1)
             phrase->pieces[phrase->count - 1].joined = true;
     }
 }
 
-static void blank_add(struct sheet *sheet, struct phrase *phrase, int width_mm)
+static void blank_add(struct pen *pen, struct phrase *phrase, int width_mm)
 {
-    *phrase_grow(sheet, phrase, false) = (struct piece){.text = "", .width = MM(width_mm),
-                                                        .blank_height = BLANK_HEIGHT};
+    *phrase_grow(pen, phrase, false) = (struct piece){.text = "", .width = MM(width_mm),
+                                                      .blank_height = BLANK_HEIGHT};
 }
 
 /* NORTH SOUTH to be circled becomes NORTH / SOUTH. */
-static const char *choice_text(struct sheet *sheet, const char *words)
+static const char *choice_text(struct pen *pen, const char *words)
 {
     const char *space = strchr(words, ' ');
     if (space == NULL)
         return words;
-    return text_format(sheet->arena, "%.*s / %s", (int)(space - words), words, space + 1);
+    return text_format(pen->arena, "%.*s / %s", (int)(space - words), words, space + 1);
 }
 
-static struct phrase phrase_make(struct sheet *sheet, const struct script_line *line, mpt size)
+static struct phrase phrase_make(struct pen *pen, const struct script_line *line, mpt size)
 {
     struct phrase phrase = {0};
     for (size_t i = 0; i < line->count; i++) {
         const struct script_piece *piece = &line->pieces[i];
         switch (piece->kind) {
         case PIECE_WORDS:
-            words_add(sheet, &phrase, piece->text, false, size);
+            words_add(pen, &phrase, piece->text, false, size);
             break;
         case PIECE_STRONG:
-            words_add(sheet, &phrase, piece->text, true, size);
+            words_add(pen, &phrase, piece->text, true, size);
             break;
         case PIECE_BLANK:
-            blank_add(sheet, &phrase, piece->width_mm);
+            blank_add(pen, &phrase, piece->width_mm);
             break;
         case PIECE_CHOICE:
-            words_add(sheet, &phrase, choice_text(sheet, piece->text), true, size);
+            words_add(pen, &phrase, choice_text(pen, piece->text), true, size);
             break;
         }
     }
@@ -85,10 +85,10 @@ static struct phrase phrase_make(struct sheet *sheet, const struct script_line *
 }
 
 /* A call sign, a name or an identity stays on one line where it has room there. */
-static void parts_keep(struct sheet *sheet, const struct phrase *phrase,
+static void parts_keep(struct pen *pen, const struct phrase *phrase,
                        struct paragraph *paragraph)
 {
-    bool *keep = arena_array(sheet->arena, phrase->count + 1, sizeof *keep);
+    bool *keep = arena_array(pen->arena, phrase->count + 1, sizeof *keep);
     for (size_t first = 0; first < phrase->count;) {
         size_t end = first + 1;
         while (end < phrase->count && phrase->keep[end])
@@ -98,20 +98,20 @@ static void parts_keep(struct sheet *sheet, const struct phrase *phrase,
             keep[i] = fits;
         first = end;
     }
-    paragraph_keep(paragraph, keep, sheet->arena);
+    paragraph_keep(paragraph, keep, pen->arena);
 }
 
-static struct paragraph phrase_break(struct sheet *sheet, const struct phrase *phrase, mpt size,
+static struct paragraph phrase_break(struct pen *pen, const struct phrase *phrase, mpt size,
                                      mpt width)
 {
     struct paragraph paragraph = {.style = script_style(FACE_TEXT, size), .width = width,
                                   .pieces = phrase->pieces, .piece_count = phrase->count};
-    paragraph.line_height = size / 100 * size_rule(ROLE_SCRIPT)->leading;
-    paragraph.space = run_width(sheet->faces, FACE_TEXT, size, " ", 1, NULL);
-    paragraph.origin = sheet->card->boat_record->facts.name.place;
-    paragraph_break(&paragraph, sheet->arena);
+    paragraph.line_height = line_pitch(ROLE_SCRIPT, size);
+    paragraph.space = run_width(pen->faces, FACE_TEXT, size, " ", 1, NULL);
+    paragraph.origin = pen->card->boat_record->facts.name.place;
+    paragraph_break(&paragraph, pen->arena);
     if (paragraph.line_count > 1)
-        parts_keep(sheet, phrase, &paragraph);
+        parts_keep(pen, phrase, &paragraph);
     return paragraph;
 }
 
@@ -128,7 +128,7 @@ static mpt set_line_height(const struct paragraph *paragraph, size_t line)
     return blanks_in(paragraph, line) > 0 ? BLANK_HEIGHT : paragraph->line_height;
 }
 
-static void words_place(struct sheet *sheet, const struct paragraph *paragraph, size_t *piece,
+static void words_place(struct pen *pen, const struct paragraph *paragraph, size_t *piece,
                         size_t end, mpt *x, mpt baseline)
 {
     struct line line = {*piece, *piece, 0};
@@ -136,12 +136,12 @@ static void words_place(struct sheet *sheet, const struct paragraph *paragraph, 
     while (line.end < end && paragraph->pieces[line.end].blank_height == 0)
         line.end++;
     part.lines = &line;
-    *x = line_place(sheet, &part, 0, *x, baseline);
+    *x = line_place(pen, &part, 0, *x, baseline);
     *piece = line.end;
 }
 
 /* Blanks of a line share what is left of the measure. */
-static void blank_line_place(struct sheet *sheet, const struct paragraph *paragraph, size_t line,
+static void blank_line_place(struct pen *pen, const struct paragraph *paragraph, size_t line,
                              mpt x, mpt top)
 {
     const struct line *set = &paragraph->lines[line];
@@ -154,80 +154,80 @@ static void blank_line_place(struct sheet *sheet, const struct paragraph *paragr
         if (i > set->first && !paragraph->pieces[i].joined)
             x += paragraph->space;
         if (paragraph->pieces[i].blank_height == 0) {
-            words_place(sheet, paragraph, &i, set->end, &x, baseline);
+            words_place(pen, paragraph, &i, set->end, &x, baseline);
             continue;
         }
         mpt width = paragraph->pieces[i++].width + (share > 0 ? share : 0);
-        sheet_line(sheet, (struct point){x, baseline + BLANK_DROP},
-                   (struct point){x + width, baseline + BLANK_DROP}, INK_BLACK, BLANK_RULE);
-        sheet_part(sheet, PART_BLANK);
+        pen_line(pen, (struct point){x, baseline + BLANK_DROP},
+                 (struct point){x + width, baseline + BLANK_DROP}, INK_BLACK, BLANK_RULE);
+        pen_part(pen, PART_BLANK);
         x += width;
     }
 }
 
-static void phrase_place(struct sheet *sheet, const struct paragraph *paragraph, mpt x, mpt top)
+static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top)
 {
-    paragraph_begin(sheet, true);
+    paragraph_begin(pen, true);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         if (blanks_in(paragraph, i) > 0)
-            blank_line_place(sheet, paragraph, i, x, top);
+            blank_line_place(pen, paragraph, i, x, top);
         else
-            line_place(sheet, paragraph, i, x,
+            line_place(pen, paragraph, i, x,
                        baseline_in(top, paragraph->line_height, paragraph->style.size));
         if (paragraph->lines[i].width > paragraph->width)
-            sheet_too_long(sheet, paragraph->origin,
-                           paragraph->lines[i].width - paragraph->width,
-                           "give a shorter name_spoken, or shorter looks", "a line of the call");
+            pen_too_long(pen, paragraph->origin,
+                         paragraph->lines[i].width - paragraph->width,
+                         "give a shorter name_spoken, or shorter looks", "a line of the call");
         top += set_line_height(paragraph, i);
     }
-    paragraph_end(sheet, true);
+    paragraph_end(pen, true);
 }
 
-static mpt label_width(const struct sheet *sheet, const char *label, mpt size)
+static mpt label_width(const struct pen *pen, const char *label, mpt size)
 {
     struct style style = script_style(FACE_BOLD, size);
-    return label == NULL ? 0 : sheet_width(sheet, &style, label) + MM(2) + LABEL_GAP;
+    return label == NULL ? 0 : pen_width(pen, &style, label) + MM(2) + LABEL_GAP;
 }
 
-static void label_place(struct sheet *sheet, const char *label, mpt size, mpt x, mpt top,
+static void label_place(struct pen *pen, const char *label, mpt size, mpt x, mpt top,
                         mpt height)
 {
     struct style style = script_style(FACE_BOLD, size);
-    mpt width = sheet_width(sheet, &style, label);
+    mpt width = pen_width(pen, &style, label);
     style.ink = INK_WHITE;
-    sheet_box(sheet, (struct area){x, top + MM(0.35), width + MM(2), height - MM(0.7)}, INK_BLACK,
-              INK_NONE, 0, MM(0.6));
-    sheet_text(sheet, &style, x + MM(1), baseline_in(top, height, size), label, strlen(label),
-               sheet->card->origin);
+    pen_box(pen, (struct area){x, top + MM(0.35), width + MM(2), height - MM(0.7)}, INK_BLACK,
+            INK_NONE, 0, MM(0.6));
+    pen_text(pen, &style, x + MM(1), baseline_in(top, height, size), label, strlen(label),
+             pen->card->origin);
 }
 
 /* Room left in the column goes between the phrases. */
-static mpt phrase_gap(struct sheet *sheet, const struct script *script, mpt size,
+static mpt phrase_gap(struct pen *pen, const struct script *script, mpt size,
                       struct area column)
 {
-    mpt room = column.height - script_set(sheet, script, size, column, true);
+    mpt room = column.height - script_set(pen, script, size, column, true);
     mpt gap = script->count > 1 && room > 0 ? room / (mpt)(script->count - 1) : 0;
     return gap > MM(1.6) ? MM(1.6) : gap;
 }
 
-mpt script_set(struct sheet *sheet, const struct script *script, mpt size, struct area column,
+mpt script_set(struct pen *pen, const struct script *script, mpt size, struct area column,
                bool measure_only)
 {
     mpt top = column.y, gap = 0;
     if (script != NULL && !measure_only && column.height > 0)
-        gap = phrase_gap(sheet, script, size, column);
+        gap = phrase_gap(pen, script, size, column);
     for (size_t i = 0; script != NULL && i < script->count; i++) {
         const struct script_line *line = &script->lines[i];
-        struct phrase phrase = phrase_make(sheet, line, size);
-        mpt indent = label_width(sheet, line->label, size);
-        struct paragraph paragraph = phrase_break(sheet, &phrase, size, column.width - indent);
+        struct phrase phrase = phrase_make(pen, line, size);
+        mpt indent = label_width(pen, line->label, size);
+        struct paragraph paragraph = phrase_break(pen, &phrase, size, column.width - indent);
         mpt height = 0;
         for (size_t l = 0; l < paragraph.line_count; l++)
             height += set_line_height(&paragraph, l);
         if (!measure_only) {
             if (line->label != NULL)
-                label_place(sheet, line->label, size, column.x, top, paragraph.line_height);
-            phrase_place(sheet, &paragraph, column.x + indent, top);
+                label_place(pen, line->label, size, column.x, top, paragraph.line_height);
+            phrase_place(pen, &paragraph, column.x + indent, top);
         }
         top += height + gap;
     }

@@ -1,31 +1,50 @@
-/* sizes.c - the one table of type sizes: floors, aims and leading (room:
- * layout). A size below its floor is never set. */
-#include "layout_room.h"
+/* sizes.c - the one table of type sizes: floors, aims and leading (room: layout). A size
+ * below its floor is never set. */
+#include "paper.h"
 
-#define PT(points) ((mpt)((points) * 1000))
+#define PT(points) ((mpt)((points) * MPT_PER_POINT))
 
-static const struct size_rule rules[ROLE_COUNT] = {
+/* Sizes that grow with the distance a paper is read at, in thousandths of a point for each
+ * millimetre of it (24: 12 points at 500 mm), and the least that they are on any paper. */
+static const struct role_sizes {
+    int floor_a_mm, aim_a_mm;
+    mpt floor_least, aim_least;
+    int leading;              /* hundredths of the size */
+} sizes[ROLE_COUNT] = {
     /* capitals of Roboto Condensed are 0.711 em: 8 mm = 31.9 pt, 10 mm = 39.9 pt */
-    [ROLE_TITLE] = {PT(32), PT(40), 100},
-    [ROLE_BOAT] = {PT(12), PT(16), 120},
-    [ROLE_SIGNS] = {PT(12), PT(14), 120},
-    [ROLE_CALL_LINE] = {PT(12), PT(14), 120},
-    [ROLE_HEADLINE] = {PT(16), PT(20), 106},
-    [ROLE_ROW] = {PT(12), PT(14), 120},
-    [ROLE_TABLE] = {PT(12), PT(13), 115},    /* each line by itself */
-    [ROLE_BOX] = {PT(12), PT(14), 120},
-    [ROLE_CONTACT] = {PT(12), PT(14), 120},
-    [ROLE_SCRIPT] = {PT(12), PT(14), 120},
-    [ROLE_CODE] = {PT(8), PT(8), 120},
-    [ROLE_FOOTER] = {PT(8), PT(8), 120},
-    [ROLE_SOURCE_TAG] = {PT(8), PT(8), 120},
-    [ROLE_MARK] = {PT(9), PT(9), 120},
-    [ROLE_PLAN_TAG] = {PT(9), PT(10), 120},
-    [ROLE_PLAN_LABEL] = {PT(8), PT(8), 110},
-    [ROLE_NUMBER] = {PT(14), PT(18), 120},
+    [ROLE_TITLE] = {0, 0, PT(32), PT(40), 100},
+    [ROLE_BOAT] = {24, 32, PT(8), PT(8), 120},
+    [ROLE_SIGNS] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_CALL_LINE] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_HEADLINE] = {32, 40, PT(8), PT(8), 106},
+    [ROLE_ROW] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_TABLE] = {24, 26, PT(8), PT(8), 115},    /* each line by itself */
+    [ROLE_BOX] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_CONTACT] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_SCRIPT] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_CODE] = {0, 0, PT(8), PT(8), 120},
+    [ROLE_FOOTER] = {0, 0, PT(8), PT(8), 120},
+    [ROLE_SOURCE_TAG] = {0, 0, PT(8), PT(8), 120},
+    [ROLE_MARK] = {0, 0, PT(9), PT(9), 120},
+    [ROLE_PLAN_TAG] = {0, 0, PT(9), PT(10), 120},
+    [ROLE_PLAN_LABEL] = {0, 0, PT(8), PT(8), 110},
+    [ROLE_NUMBER] = {28, 36, PT(8), PT(8), 120},
 };
 
-const struct size_rule *size_rule(enum page_role role)
+static mpt larger(mpt a, mpt b)
 {
-    return &rules[role];
+    return a > b ? a : b;
+}
+
+struct size_rule size_rule(const struct paper *paper, enum page_role role)
+{
+    const struct role_sizes *own = &sizes[role];
+    return (struct size_rule){larger(own->floor_a_mm * paper->reading_mm, own->floor_least),
+                              larger(own->aim_a_mm * paper->reading_mm, own->aim_least),
+                              own->leading};
+}
+
+mpt line_pitch(enum page_role role, mpt size)
+{
+    return size / 100 * sizes[role].leading;
 }

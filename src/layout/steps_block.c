@@ -1,19 +1,9 @@
-/* steps_block.c - the steps: number disc, headline, rows (room: layout). */
+/* steps_block.c - the steps: number disc, headline, what kills there, rows (room: layout). */
 #include "steps.h"
 
+#include "measures.h"
+
 #include <string.h>
-
-#define ROW_PITCH MM(7.05)
-#define STEP_GAP MM(0.7)
-#define LETHAL_GAP MM(0.3)      /* below the headline, whose letters reach low */
-#define LINE_LOW MM(0.25)      /* a headline reaches below its height, a disc does not */
-#define STEP_GAP_MOST MM(12)
-#define ROW_EXTRA_MOST MM(3.5)
-
-static struct style headline_style(mpt size)
-{
-    return (struct style){ROLE_HEADLINE, FACE_TEXT, size, INK_BLACK};
-}
 
 struct style row_style(enum face_role face, mpt size)
 {
@@ -22,39 +12,39 @@ struct style row_style(enum face_role face, mpt size)
 
 /* ---- tags ---- */
 
-static struct style tag_style(mpt size)
+static struct style row_tag_style(mpt size)
 {
     return (struct style){ROLE_ROW, FACE_BOLD, size, INK_WHITE};
 }
 
-mpt row_tag_width(const struct sheet *sheet, const char *tag, mpt size)
+mpt row_tag_width(const struct pen *pen, const char *tag, mpt size)
 {
-    struct style style = tag_style(size);
-    return sheet_width(sheet, &style, tag) + MM(2);
+    struct style style = row_tag_style(size);
+    return pen_width(pen, &style, tag) + ROW_TAG_PAD;
 }
 
-void row_tag_place(struct sheet *sheet, const char *tag, mpt size, mpt x, mpt top, mpt height,
-                      mpt width, struct place origin)
+void row_tag_place(struct pen *pen, const char *tag, mpt size, struct area area,
+                   struct place origin)
 {
-    struct style style = tag_style(size);
-    mpt text_width = sheet_width(sheet, &style, tag);
-    mpt box_height = size * 118 / 100;
-    if (box_height > height - MM(0.6))
-        box_height = height - MM(0.6);
-    struct area box = {x, top + (height - box_height) / 2, width, box_height};
-    sheet_box(sheet, box, INK_BLACK, INK_NONE, 0, MM(0.8));
-    sheet_text(sheet, &style, x + (width - text_width) / 2,
-               baseline_in(top, height, size), tag, strlen(tag), origin);
+    struct style style = row_tag_style(size);
+    mpt height = em_share(size, EM_TAG_BOX), most = area.height - ROW_TAG_SLACK;
+    mpt x = area.x + (area.width - pen_width(pen, &style, tag)) / 2;
+    mpt baseline = baseline_in(area.y, area.height, size);
+    struct area box = area;
+    box.height = height > most ? most : height;
+    box.y += (area.height - box.height) / 2;
+    pen_box(pen, box, INK_BLACK, INK_NONE, 0, TAG_CORNER);
+    pen_text(pen, &style, x, baseline, tag, strlen(tag), origin);
 }
 
 /* Tags of one column are equally wide. */
-static mpt widest_tag(const struct sheet *sheet, mpt size)
+static mpt widest_tag(const struct pen *pen, mpt size)
 {
     mpt widest = 0;
-    for (size_t s = 0; s < sheet->card->step_count; s++)
-        for (size_t r = 0; r < sheet->card->steps[s].row_count; r++)
-            for (size_t t = 0; t < sheet->card->steps[s].rows[r].tag_count; t++) {
-                mpt width = row_tag_width(sheet, sheet->card->steps[s].rows[r].tags[t], size);
+    for (size_t s = 0; s < pen->card->step_count; s++)
+        for (size_t r = 0; r < pen->card->steps[s].row_count; r++)
+            for (size_t t = 0; t < pen->card->steps[s].rows[r].tag_count; t++) {
+                mpt width = row_tag_width(pen, pen->card->steps[s].rows[r].tags[t], size);
                 widest = width > widest ? width : widest;
             }
     return widest;
@@ -64,228 +54,224 @@ static mpt widest_tag(const struct sheet *sheet, mpt size)
 
 static mpt row_text_start(const struct card_row *row, mpt tag)
 {
-    mpt tags = (mpt)row->tag_count * (tag + MM(0.7));
-    return INDENT + tags + MM(0.7);
+    return STEP_INDENT + (mpt)row->tag_count * (tag + ROW_TAG_GAP) + ROW_TAG_GAP;
 }
 
-static mpt row_width(const struct sheet *sheet, const struct card_row *row, mpt size, mpt tag)
+static mpt row_width(const struct pen *pen, const struct card_row *row, mpt size, mpt tag)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
-    return row_text_start(row, tag) + sheet_width(sheet, &bold, row->name) + MM(1.8) +
-           sheet_width(sheet, &plain, row->where);
+    return row_text_start(row, tag) + pen_width(pen, &bold, row->name) + ROW_WHERE_GAP +
+           pen_width(pen, &plain, row->where);
 }
 
-static void row_place(struct sheet *sheet, const struct card_row *row, mpt size, mpt tag,
-                      mpt x, mpt top, mpt pitch)
+/* `line`: from the column's left edge, as high as the pitch. */
+static void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
+                      struct area line)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
-    struct area sign = {x + SIGN_AT, top + (pitch - SIGN_SIDE) / 2, SIGN_SIDE, SIGN_SIDE};
-    mpt baseline = baseline_in(top, pitch, size), at = x + INDENT;
-    gear_sign_place(sheet, sign, row->kind, size_rule(ROLE_PLAN_TAG)->floor,
+    struct area sign = {line.x + STEP_SIGN_AT, line.y + (line.height - GEAR_SIGN) / 2, GEAR_SIGN,
+                        GEAR_SIGN};
+    struct area box = {line.x + STEP_INDENT, line.y, tag, line.height};
+    mpt baseline = baseline_in(line.y, line.height, size);
+    gear_sign_place(pen, sign, row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).floor,
                     row->tag_count > 0 ? row->tags[0] : "?", row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
-        row_tag_place(sheet, row->tags[t], size, at, top, pitch, tag, row->origin);
-        at += tag + MM(0.7);
+        row_tag_place(pen, row->tags[t], size, box, row->origin);
+        box.x += tag + ROW_TAG_GAP;
     }
-    at = x + row_text_start(row, tag);
-    at += sheet_text(sheet, &bold, at, baseline, row->name, strlen(row->name), row->origin);
-    sheet_text(sheet, &plain, at + MM(1.8), baseline, row->where, strlen(row->where),
-               row->origin);
+    mpt at = line.x + row_text_start(row, tag);
+    at += pen_text(pen, &bold, at, baseline, row->name, strlen(row->name), row->origin);
+    pen_text(pen, &plain, at + ROW_WHERE_GAP, baseline, row->where, strlen(row->where),
+             row->origin);
 }
 
-/* ---- steps ---- */
+/* ---- a step, laid out ---- */
 
-static mpt headline_height(mpt size)
+static struct paragraph headline_lay(const struct pen *pen, const struct card_step *step,
+                                     mpt size)
 {
-    return size / 100 * size_rule(ROLE_HEADLINE)->leading;
+    struct style style = {ROLE_HEADLINE, FACE_TEXT, size, INK_BLACK};
+    return paragraph_make(pen, &style, step->headline.text, ANY_WIDTH, step->headline.origin);
 }
 
-/* ---- what kills there ---- */
-
-/* A step's lines run on: few of them fill a line of the column. */
-static struct paragraph lethal_paragraph(const struct sheet *sheet, const struct card_step *step,
-                                         mpt size, mpt width)
+/* What kills there. The sentences of a step run on: few of them fill a line of the column. */
+static struct paragraph lethal_lay(const struct pen *pen, const struct card_step *step, mpt size,
+                                   mpt width)
 {
     struct style bold = row_style(FACE_BOLD, size);
-    struct text_builder words = text_builder_in(sheet->arena);
+    struct text_builder words = text_builder_in(pen->arena);
     for (size_t i = 0; i < step->lethal_count; i++)
         text_add_format(&words, "%s%s", i == 0 ? "" : " ", step->lethal[i].text);
-    return paragraph_make(sheet, &bold, words.at, width, step->lethal[0].origin);
+    return paragraph_make(pen, &bold, words.at, width, step->lethal[0].origin);
 }
 
-static mpt lethal_height(const struct sheet *sheet, const struct card_step *step, mpt size,
-                         mpt width)
+static mpt lethal_height(const struct laid_step *laid)
 {
-    if (step->lethal_count == 0)
-        return 0;
-    struct paragraph words = lethal_paragraph(sheet, step, size, width);
-    return LETHAL_GAP + paragraph_height(&words);
+    return laid->step->lethal_count == 0 ? 0 : LETHAL_GAP + paragraph_height(&laid->lethal);
 }
 
-static void lethal_place(struct sheet *sheet, const struct card_step *step, mpt size,
-                         struct area column)
+static mpt headline_height(const struct laid_steps *steps)
 {
-    if (step->lethal_count == 0)
-        return;
-    struct paragraph words = lethal_paragraph(sheet, step, size, column.width);
-    paragraph_place(sheet, &words, column.x, column.y + LETHAL_GAP);
+    return line_pitch(ROLE_HEADLINE, steps->sizes.headline);
 }
 
-static mpt step_height(const struct sheet *sheet, const struct card_step *step,
-                       struct step_sizes sizes, mpt pitch, mpt width)
+static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid, mpt pitch)
 {
-    return headline_height(sizes.headline) + lethal_height(sheet, step, sizes.row, width - INDENT) +
-           (mpt)step->row_count * pitch + table_height(sheet, step, sizes.row, width - INDENT) +
-           figures_height(sheet, step, sizes.row, width - INDENT);
+    return headline_height(steps) + lethal_height(laid) + (mpt)laid->step->row_count * pitch +
+           laid->table.height + laid->figures.height;
 }
 
-static mpt headline_width(const struct sheet *sheet, const struct card_step *step, mpt size)
+static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
 {
-    struct style style = headline_style(size);
-    struct paragraph line = paragraph_make(sheet, &style, step->headline.text, MM(2000),
-                                           step->headline.origin);
-    return line.line_count == 0 ? 0 : line.lines[0].width;
-}
-
-static void excess_raise(mpt candidate, struct place place, mpt *excess, struct place *at)
-{
-    if (candidate > *excess) {
-        *excess = candidate;
-        *at = place;
+    if (excess > steps->excess) {
+        steps->excess = excess;
+        steps->excess_at = at;
     }
 }
 
-static void step_excess(const struct sheet *sheet, const struct card_step *step,
-                        struct step_sizes sizes, mpt width, mpt *excess, struct place *at)
+static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
+                                 const struct card_step *step)
 {
-    mpt tag = widest_tag(sheet, sizes.row);
-    excess_raise(INDENT + headline_width(sheet, step, sizes.headline) - width,
-                 step->headline.origin, excess, at);
+    mpt width = steps->width - STEP_INDENT;
+    struct laid_step laid = {.step = step};
+    laid.headline = headline_lay(pen, step, steps->sizes.headline);
+    if (step->lethal_count > 0)
+        laid.lethal = lethal_lay(pen, step, steps->sizes.row, width);
+    laid.table = table_lay(pen, step, steps->sizes.row, width);
+    laid.figures = figures_lay(pen, step, steps->sizes.row, width);
+    excess_raise(steps, line_width(&laid.headline) - width, step->headline.origin);
     for (size_t r = 0; r < step->row_count; r++)
-        excess_raise(row_width(sheet, &step->rows[r], sizes.row, tag) - width,
-                     step->rows[r].origin, excess, at);
-    if (step->table_count > 0) {
-        struct place cell = {0};
-        mpt over = table_excess(sheet, step, sizes.row, width - INDENT, &cell);
-        excess_raise(over, cell, excess, at);
-    }
+        excess_raise(steps, row_width(pen, &step->rows[r], steps->sizes.row, steps->tag) -
+                                steps->width, step->rows[r].origin);
+    if (step->table_count > 0)
+        excess_raise(steps, laid.table.excess, laid.table.excess_at);
+    return laid;
 }
 
-mpt steps_height(const struct sheet *sheet, struct step_sizes sizes, mpt width, mpt *excess,
-                 struct place *excess_at)
+struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width)
 {
-    mpt height = 0;
-    *excess = -width;
-    for (size_t i = 0; i < sheet->card->step_count; i++) {
-        const struct card_step *step = &sheet->card->steps[i];
-        height += step_height(sheet, step, sizes, ROW_PITCH, width) + (i > 0 ? STEP_GAP : 0);
-        step_excess(sheet, step, sizes, width, excess, excess_at);
+    struct laid_steps laid = {.sizes = sizes, .width = width, .count = pen->card->step_count,
+                              .tag = widest_tag(pen, sizes.row), .excess = -width};
+    struct laid_step *steps = arena_array(pen->arena, laid.count, sizeof *steps);
+    for (size_t i = 0; i < laid.count; i++) {
+        steps[i] = step_lay(pen, &laid, &pen->card->steps[i]);
+        laid.height += step_height(&laid, &steps[i], ROW_PITCH) + (i > 0 ? STEP_GAP : 0);
     }
-    return height;
+    laid.steps = steps;
+    return laid;
 }
+
+/* ---- what is too long ---- */
 
 /* At least one, more than less: letters are of many widths. */
 static int letters_of(mpt excess, mpt size)
 {
-    mpt letter = size * 45 / 100;
+    mpt letter = em_share(size, EM_LETTER);
     return (int)((excess + letter - 1) / letter);
 }
 
-bool too_long_tell(struct sheet *sheet, struct place origin, mpt over, mpt size)
+bool too_long_tell(struct pen *pen, struct place origin, mpt over, mpt size)
 {
     int letters = letters_of(over, size);
     if (over <= 0)
         return false;
-    sheet_too_long(sheet, origin, over,
-                   text_format(sheet->arena, "shorten spot, how or name of this entry by "
-                               "about %d letter%s", letters, letters == 1 ? "" : "s"),
-                   "a line of the steps");
+    pen_too_long(pen, origin, over,
+                 text_format(pen->arena, "shorten spot, how or name of this entry by about %d "
+                             "letter%s", letters, letters == 1 ? "" : "s"),
+                 "a line of the steps");
     return true;
 }
 
-bool rows_tell(struct sheet *sheet, struct step_sizes sizes, mpt width)
+bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid)
 {
-    mpt tag = widest_tag(sheet, sizes.row);
+    mpt size = laid->sizes.row;
     bool told = false;
-    for (size_t i = 0; i < sheet->card->step_count; i++) {
-        const struct card_step *step = &sheet->card->steps[i];
+    for (size_t i = 0; i < laid->count; i++) {
+        const struct card_step *step = laid->steps[i].step;
         for (size_t r = 0; r < step->row_count; r++)
-            told |= too_long_tell(sheet, step->rows[r].origin,
-                              row_width(sheet, &step->rows[r], sizes.row, tag) - width,
-                              sizes.row);
-        told |= table_tell(sheet, step, sizes.row, width - INDENT);
+            told |= too_long_tell(pen, step->rows[r].origin,
+                                  row_width(pen, &step->rows[r], size, laid->tag) - laid->width,
+                                  size);
+        told |= table_tell(pen, &laid->steps[i].table);
     }
     return told;
 }
 
-static void headline_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
-                           mpt top)
+/* ---- placing ---- */
+
+static void disc_place(struct pen *pen, const struct laid_steps *steps,
+                       const struct card_step *step, mpt x, mpt top)
 {
-    mpt height = headline_height(size), disc = size;
-    struct style style = headline_style(size);
-    mpt floor = size_rule(ROLE_NUMBER)->floor, digit = size * 76 / 100;
+    mpt disc = steps->sizes.headline, height = headline_height(steps);
+    mpt floor = size_rule(pen->paper, ROLE_NUMBER).floor, digit = em_share(disc, EM_DIGIT);
     struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
-    const char *digits = text_format(sheet->arena, "%d", step->number);
-    mpt left = x + SIGN_AT + (SIGN_SIDE - disc) / 2;
-    struct area circle = {left, top + (height - disc) / 2, disc, disc};
-    sheet_ellipse(sheet, circle, INK_BLACK);
-    sheet_text(sheet, &number, left + (disc - sheet_width(sheet, &number, digits)) / 2,
-               baseline_in(top, height, number.size), digits, strlen(digits),
-               step->headline.origin);
-    struct paragraph line = paragraph_make(sheet, &style, step->headline.text, MM(2000),
-                                           step->headline.origin);
-    if (line.line_count > 0)
-        line_place(sheet, &line, 0, x + INDENT, baseline_in(top, height, size));
+    const char *digits = text_format(pen->arena, "%d", step->number);
+    mpt left = x + STEP_SIGN_AT + (GEAR_SIGN - disc) / 2;
+    pen_ellipse(pen, (struct area){left, top + (height - disc) / 2, disc, disc}, INK_BLACK);
+    pen_text(pen, &number, left + (disc - pen_width(pen, &number, digits)) / 2,
+             baseline_in(top, height, number.size), digits, strlen(digits),
+             step->headline.origin);
 }
 
-static mpt step_place(struct sheet *sheet, const struct card_step *step, struct step_sizes sizes,
-                      struct area column, mpt top, mpt pitch)
+static void headline_place(struct pen *pen, const struct laid_steps *steps,
+                           const struct laid_step *laid, mpt x, mpt top)
 {
-    mpt tag = widest_tag(sheet, sizes.row);
-    headline_place(sheet, step, sizes.headline, column.x, top);
-    top += headline_height(sizes.headline);
-    struct area words = {column.x + INDENT, top, column.width - INDENT, 0};
-    lethal_place(sheet, step, sizes.row, words);
-    top += lethal_height(sheet, step, sizes.row, words.width);
-    for (size_t r = 0; r < step->row_count; r++, top += pitch)
-        row_place(sheet, &step->rows[r], sizes.row, tag, column.x, top, pitch);
-    if (step->table_count > 0)
-        table_place(sheet, step, sizes.row, column.x + INDENT, top, column.width - INDENT);
-    top += table_height(sheet, step, sizes.row, column.width - INDENT);
-    return top + figures_place(sheet, step, sizes.row,
-                               (struct area){column.x + INDENT, top, column.width - INDENT, 0});
+    disc_place(pen, steps, laid->step, x, top);
+    if (laid->headline.line_count > 0)
+        line_place(pen, &laid->headline, 0, x + STEP_INDENT,
+                   baseline_in(top, headline_height(steps), steps->sizes.headline));
 }
+
+/* `column`: from the top of the step. */
+static void step_place(struct pen *pen, const struct laid_steps *steps,
+                       const struct laid_step *laid, struct area column, mpt pitch)
+{
+    const struct card_step *step = laid->step;
+    mpt words = column.x + STEP_INDENT, top = column.y;
+    headline_place(pen, steps, laid, column.x, top);
+    top += headline_height(steps);
+    if (step->lethal_count > 0)
+        paragraph_place(pen, &laid->lethal, words, top + LETHAL_GAP);
+    top += lethal_height(laid);
+    for (size_t r = 0; r < step->row_count; r++, top += pitch)
+        row_place(pen, &step->rows[r], steps->sizes.row, steps->tag,
+                  (struct area){column.x, top, column.width, pitch});
+    if (step->table_count > 0)
+        table_place(pen, &laid->table, words, top);
+    figures_place(pen, &laid->figures, words, top + laid->table.height);
+}
+
+/* How far apart steps and rows stand. */
+struct spread { mpt gap, pitch; };
 
 /* Room that is left goes to the gaps between steps and between rows, evenly, as
  * far as still looks like one list. */
-static void spread(const struct sheet *sheet, struct step_sizes sizes, struct area column,
-                   mpt *gap, mpt *pitch)
+static struct spread spread_over(const struct laid_steps *laid, mpt height)
 {
-    struct place nowhere = {0};
-    mpt excess;
-    mpt extra = column.height - steps_height(sheet, sizes, column.width, &excess, &nowhere);
-    mpt rows = 0, steps = (mpt)sheet->card->step_count;
-    for (size_t i = 0; i < sheet->card->step_count; i++)
-        rows += (mpt)sheet->card->steps[i].row_count;
-    mpt share = steps + rows > 1 ? extra / (2 * (steps - 1) + rows) : 0;
-    share = share < 0 ? 0 : share;
-    *gap = STEP_GAP + 2 * share;
-    *pitch = ROW_PITCH + share;
-    *gap = *gap > STEP_GAP_MOST ? STEP_GAP_MOST : *gap;
-    *pitch = *pitch > ROW_PITCH + ROW_EXTRA_MOST ? ROW_PITCH + ROW_EXTRA_MOST : *pitch;
+    mpt extra = height - laid->height, rows = 0, steps = (mpt)laid->count;
+    for (size_t i = 0; i < laid->count; i++)
+        rows += (mpt)laid->steps[i].step->row_count;
+    mpt share = steps + rows > 1 && extra > 0 ? extra / (2 * (steps - 1) + rows) : 0;
+    struct spread spread = {STEP_GAP + 2 * share, ROW_PITCH + share};
+    if (spread.gap > STEP_GAP_MOST)
+        spread.gap = STEP_GAP_MOST;
+    if (spread.pitch > ROW_PITCH + ROW_EXTRA_MOST)
+        spread.pitch = ROW_PITCH + ROW_EXTRA_MOST;
+    return spread;
 }
 
-void steps_place(struct sheet *sheet, struct step_sizes sizes, struct area column)
+void steps_place(struct pen *pen, const struct laid_steps *laid, struct area column)
 {
-    mpt gap, pitch, top = column.y;
-    spread(sheet, sizes, column, &gap, &pitch);
-    sheet->block = "steps";
-    for (size_t i = 0; i < sheet->card->step_count; i++) {
-        top = step_place(sheet, &sheet->card->steps[i], sizes, column, top, pitch);
-        if (i + 1 < sheet->card->step_count)
-            sheet_line(sheet, (struct point){column.x, top + gap / 2 + LINE_LOW},
-                       (struct point){column.x + column.width, top + gap / 2 + LINE_LOW},
-                       INK_GREY, MM(0.35));
-        top += gap;
+    struct spread spread = spread_over(laid, column.height);
+    mpt right = column.x + column.width;
+    pen->block = BLOCK_STEPS;
+    for (size_t i = 0; i < laid->count; i++) {
+        step_place(pen, laid, &laid->steps[i], column, spread.pitch);
+        column.y += step_height(laid, &laid->steps[i], spread.pitch);
+        mpt middle = column.y + spread.gap / 2 + STEP_LINE_LOW;
+        if (i + 1 < laid->count)
+            pen_line(pen, (struct point){column.x, middle}, (struct point){right, middle},
+                     INK_GREY, HAIR);
+        column.y += spread.gap;
     }
 }

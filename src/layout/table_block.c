@@ -2,29 +2,41 @@
  * than rows (room: layout). It cuts no words: what is too long is told. */
 #include "steps.h"
 
+#include "measures.h"
+
 #include <string.h>
 
-#define CELL_START MM(1.2)     /* from the tag to the words */
-#define CELL_END MM(1.5)       /* from them to the next column */
+struct laid_cell {
+    const char *start;        /* NULL: the cell is empty */
+    const char *rest;         /* on a second line, or NULL */
+    mpt over;                 /* how far it passes its column */
+    mpt down;                 /* from the table's top */
+};
 
-static mpt table_size(mpt row_size)
+struct laid_line {
+    const struct table_row *row;
+    struct laid_cell cells[TABLE_CELLS];
+    mpt head_down;            /* of a head in the middle of the table */
+};
+
+static mpt table_size(const struct pen *pen, mpt row_size)
 {
-    const struct size_rule *rule = size_rule(ROLE_TABLE);
-    return row_size > rule->aim ? rule->aim : row_size;
+    mpt aim = size_rule(pen->paper, ROLE_TABLE).aim;
+    return row_size > aim ? aim : row_size;
 }
 
-static mpt table_pitch(mpt row_size)
+static mpt table_pitch(const struct laid_table *laid)
 {
-    return table_size(row_size) / 100 * size_rule(ROLE_TABLE)->leading;
+    return line_pitch(ROLE_TABLE, laid->size);
 }
 
-static mpt table_tag(const struct sheet *sheet, const struct card_step *step, mpt size)
+static mpt table_tag(const struct pen *pen, const struct card_step *step, mpt size)
 {
     mpt widest = 0;
     for (size_t i = 0; i < step->table_count; i++)
         for (size_t c = 0; c < TABLE_CELLS; c++)
             if (step->table[i].cells[c].tag != NULL) {
-                mpt width = row_tag_width(sheet, step->table[i].cells[c].tag, size);
+                mpt width = row_tag_width(pen, step->table[i].cells[c].tag, size);
                 widest = width > widest ? width : widest;
             }
     return widest;
@@ -32,171 +44,166 @@ static mpt table_tag(const struct sheet *sheet, const struct card_step *step, mp
 
 /* ---- cells ---- */
 
-/* Where the words of a cell begin and end, in its column. */
-static mpt cell_room(mpt tag, mpt width)
+static mpt column_width(const struct laid_table *laid)
 {
-    return width / (mpt)TABLE_CELLS - tag - CELL_START - CELL_END;
+    return laid->width / (mpt)TABLE_CELLS;
+}
+
+/* What the words of a cell have of its column. */
+static mpt cell_room(const struct laid_table *laid)
+{
+    return column_width(laid) - laid->tag - CELL_START - CELL_END;
+}
+
+static const char *words_before(const struct pen *pen, const char *text, size_t length)
+{
+    while (length > 0 && text[length - 1] == ' ')
+        length--;
+    return arena_copy(pen->arena, text, length);
 }
 
 /* Handling of its own has a line of its own where both are too long for one. */
-static size_t cell_break(const struct sheet *sheet, const struct table_cell *cell, mpt size,
-                         mpt room)
+static struct laid_cell cell_lay(const struct pen *pen, const struct laid_table *laid,
+                                 const struct table_cell *cell)
 {
-    struct style style = row_style(FACE_TEXT, size);
-    if (cell->name == NULL || sheet_width(sheet, &style, cell->name) <= room)
-        return 0;
-    return cell->handling_at;
-}
-
-static const char *cell_start(const struct sheet *sheet, const struct table_cell *cell,
-                              size_t parted)
-{
-    size_t length = parted > 0 ? parted : strlen(cell->name);
-    while (parted > 0 && length > 0 && cell->name[length - 1] == ' ')
-        length--;
-    return arena_copy(sheet->arena, cell->name, length);
-}
-
-static mpt cell_width(const struct sheet *sheet, const struct table_cell *cell, mpt size,
-                      mpt room)
-{
-    struct style style = row_style(FACE_TEXT, size);
-    size_t parted = cell_break(sheet, cell, size, room);
-    mpt start = sheet_width(sheet, &style, cell_start(sheet, cell, parted));
-    mpt rest = parted == 0 ? 0 : sheet_width(sheet, &style, cell->name + parted);
-    return start > rest ? start : rest;
+    struct style style = row_style(FACE_TEXT, laid->size);
+    mpt room = cell_room(laid), rest = 0;
+    struct laid_cell own = {.start = cell->name, .over = -room};
+    if (cell->name == NULL)
+        return own;
+    if (pen_width(pen, &style, cell->name) > room && cell->handling_at > 0) {
+        own.start = words_before(pen, cell->name, cell->handling_at);
+        own.rest = cell->name + cell->handling_at;
+        rest = pen_width(pen, &style, own.rest);
+    }
+    mpt start = pen_width(pen, &style, own.start);
+    own.over = (start > rest ? start : rest) - room;
+    return own;
 }
 
 /* Columns go down by themselves, but a head in the middle stands below both. */
-struct tops { mpt of[TABLE_CELLS]; };
+struct downs { mpt of[TABLE_CELLS]; };
 
-static mpt lowest(const struct tops *tops)
+static mpt lowest(const struct downs *downs)
 {
-    mpt low = tops->of[0];
+    mpt low = downs->of[0];
     for (size_t c = 1; c < TABLE_CELLS; c++)
-        low = tops->of[c] > low ? tops->of[c] : low;
+        low = downs->of[c] > low ? downs->of[c] : low;
     return low;
 }
 
-static void line_pass(const struct sheet *sheet, const struct table_row *line, mpt size, mpt room,
-                      struct tops *tops)
+static void line_lay(const struct pen *pen, const struct laid_table *laid,
+                     struct laid_line *line, struct downs *downs)
 {
-    mpt pitch = table_pitch(size), low = lowest(tops);
+    mpt pitch = table_pitch(laid);
+    line->head_down = lowest(downs);
     for (size_t c = 0; c < TABLE_CELLS; c++) {
-        const struct table_cell *cell = &line->cells[c];
-        if (line->head != NULL)
-            tops->of[c] = low + pitch;
-        else if (cell->name != NULL)
-            tops->of[c] += cell_break(sheet, cell, size, room) > 0 ? 2 * pitch : pitch;
+        struct laid_cell *cell = &line->cells[c];
+        *cell = cell_lay(pen, laid, &line->row->cells[c]);
+        cell->down = downs->of[c];
+        if (line->row->head != NULL)
+            downs->of[c] = line->head_down + pitch;
+        else if (cell->start != NULL)
+            downs->of[c] += cell->rest != NULL ? 2 * pitch : pitch;
     }
 }
 
-/* ---- measuring ---- */
+/* ---- the whole ---- */
 
-mpt table_height(const struct sheet *sheet, const struct card_step *step, mpt row_size,
-                 mpt width)
+static void excess_find(struct laid_table *laid)
 {
-    mpt size = table_size(row_size), room = cell_room(table_tag(sheet, step, size), width);
-    struct tops tops = {{table_pitch(size), table_pitch(size)}};
-    for (size_t i = 0; i < step->table_count; i++)
-        line_pass(sheet, &step->table[i], size, room, &tops);
-    return step->table_count == 0 ? 0 : lowest(&tops);
+    laid->excess = -laid->width;
+    for (size_t i = 0; i < laid->step->table_count; i++)
+        for (size_t c = 0; c < TABLE_CELLS; c++)
+            if (laid->lines[i].cells[c].over > laid->excess) {
+                laid->excess = laid->lines[i].cells[c].over;
+                laid->excess_at = laid->step->table[i].cells[c].origin;
+            }
 }
 
-static mpt cell_excess(const struct sheet *sheet, const struct table_cell *cell, mpt size,
-                       mpt room)
+struct laid_table table_lay(const struct pen *pen, const struct card_step *step, mpt row_size,
+                            mpt width)
 {
-    return cell->name == NULL ? -room : cell_width(sheet, cell, size, room) - room;
+    mpt size = table_size(pen, row_size);
+    struct laid_table laid = {.step = step, .size = size, .width = width,
+                              .tag = table_tag(pen, step, size)};
+    struct laid_line *lines = arena_array(pen->arena, step->table_count, sizeof *lines);
+    struct downs downs = {{table_pitch(&laid), table_pitch(&laid)}};
+    for (size_t i = 0; i < step->table_count; i++) {
+        lines[i].row = &step->table[i];
+        line_lay(pen, &laid, &lines[i], &downs);
+    }
+    laid.lines = lines;
+    laid.height = step->table_count == 0 ? 0 : lowest(&downs);
+    excess_find(&laid);
+    return laid;
 }
 
-mpt table_excess(const struct sheet *sheet, const struct card_step *step, mpt row_size,
-                 mpt width, struct place *at)
+bool table_tell(struct pen *pen, const struct laid_table *laid)
 {
-    mpt size = table_size(row_size), excess = -width;
-    mpt room = cell_room(table_tag(sheet, step, size), width);
-    for (size_t i = 0; i < step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++) {
-            mpt over = cell_excess(sheet, &step->table[i].cells[c], size, room);
-            if (over <= excess)
-                continue;
-            excess = over;
-            *at = step->table[i].cells[c].origin;
-        }
-    return excess;
-}
-
-bool table_tell(struct sheet *sheet, const struct card_step *step, mpt row_size, mpt width)
-{
-    mpt size = table_size(row_size), room = cell_room(table_tag(sheet, step, size), width);
     bool told = false;
-    for (size_t i = 0; i < step->table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++) {
-            const struct table_cell *cell = &step->table[i].cells[c];
-            told |= too_long_tell(sheet, cell->origin, cell_excess(sheet, cell, size, room), size);
-        }
+    for (size_t i = 0; i < laid->step->table_count; i++)
+        for (size_t c = 0; c < TABLE_CELLS; c++)
+            told |= too_long_tell(pen, laid->step->table[i].cells[c].origin,
+                                  laid->lines[i].cells[c].over, laid->size);
     return told;
 }
 
 /* ---- placing ---- */
 
-static void table_head_place(struct sheet *sheet, const struct card_step *step, mpt size, mpt x,
-                             mpt top, mpt width)
+static void table_head_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
 {
-    struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
-    mpt half = width / (mpt)TABLE_CELLS, baseline = baseline_in(top, table_pitch(size), size);
-    struct area sign = {x - INDENT + SIGN_AT, top + MM(0.6), SIGN_SIDE, SIGN_SIDE};
-    gear_sign_place(sheet, sign, step->table_kind, size_rule(ROLE_PLAN_TAG)->aim, NULL,
+    const struct card_step *step = laid->step;
+    struct style bold = row_style(FACE_BOLD, laid->size), plain = row_style(FACE_TEXT, laid->size);
+    mpt baseline = baseline_in(top, table_pitch(laid), laid->size), at = x;
+    struct area sign = {x - STEP_INDENT + STEP_SIGN_AT, top + TABLE_SIGN_DOWN, GEAR_SIGN,
+                        GEAR_SIGN};
+    gear_sign_place(pen, sign, step->table_kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
                     step->headline.origin);
-    mpt at = x;
-    at += sheet_text(sheet, &bold, at, baseline, step->table_heads[0],
-                     strlen(step->table_heads[0]), step->headline.origin);
-    sheet_text(sheet, &plain, at + MM(2), baseline, step->table_note, strlen(step->table_note),
-               step->headline.origin);
-    sheet_text(sheet, &bold, x + half, baseline, step->table_heads[1],
-               strlen(step->table_heads[1]), step->headline.origin);
+    at += pen_text(pen, &bold, at, baseline, step->table_heads[0], strlen(step->table_heads[0]),
+                   step->headline.origin);
+    pen_text(pen, &plain, at + TABLE_NOTE_GAP, baseline, step->table_note,
+             strlen(step->table_note), step->headline.origin);
+    pen_text(pen, &bold, x + column_width(laid), baseline, step->table_heads[1],
+             strlen(step->table_heads[1]), step->headline.origin);
 }
 
-static void cell_place(struct sheet *sheet, const struct table_cell *cell, mpt size, mpt tag,
-                       mpt x, mpt top, mpt room)
+static void cell_place(struct pen *pen, const struct laid_table *laid,
+                       const struct laid_cell *own, const struct table_cell *cell,
+                       struct point at)
 {
-    struct style plain = row_style(FACE_TEXT, size);
-    mpt pitch = table_pitch(size);
-    if (cell->name == NULL)
+    struct style plain = row_style(FACE_TEXT, laid->size);
+    mpt pitch = table_pitch(laid), baseline = baseline_in(at.y, pitch, laid->size);
+    if (own->start == NULL)
         return;
     if (!text_empty(cell->tag))
-        row_tag_place(sheet, cell->tag, size, x, top, pitch, tag, cell->origin);
-    size_t parted = cell_break(sheet, cell, size, room);
-    const char *start = cell_start(sheet, cell, parted);
-    x += tag + CELL_START;
-    sheet_text(sheet, &plain, x, baseline_in(top, pitch, size), start, strlen(start),
-               cell->origin);
-    if (parted > 0)
-        sheet_text(sheet, &plain, x, baseline_in(top + pitch, pitch, size),
-                   cell->name + parted, strlen(cell->name + parted), cell->origin);
+        row_tag_place(pen, cell->tag, laid->size, (struct area){at.x, at.y, laid->tag, pitch},
+                      cell->origin);
+    at.x += laid->tag + CELL_START;
+    pen_text(pen, &plain, at.x, baseline, own->start, strlen(own->start), cell->origin);
+    if (own->rest != NULL)
+        pen_text(pen, &plain, at.x, baseline_in(at.y + pitch, pitch, laid->size), own->rest,
+                 strlen(own->rest), cell->origin);
 }
 
-static void subhead_place(struct sheet *sheet, const struct card_step *step, const char *head,
-                          mpt size, mpt x, mpt top)
+static void subhead_place(struct pen *pen, const struct laid_table *laid, const char *head,
+                          mpt x, mpt top)
 {
-    struct style bold = row_style(FACE_BOLD, size);
-    sheet_text(sheet, &bold, x, baseline_in(top, table_pitch(size), size), head, strlen(head),
-               step->headline.origin);
+    struct style bold = row_style(FACE_BOLD, laid->size);
+    pen_text(pen, &bold, x, baseline_in(top, table_pitch(laid), laid->size), head, strlen(head),
+             laid->step->headline.origin);
 }
 
-void table_place(struct sheet *sheet, const struct card_step *step, mpt row_size, mpt x,
-                 mpt top, mpt width)
+void table_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
 {
-    mpt size = table_size(row_size), tag = table_tag(sheet, step, size);
-    mpt room = cell_room(tag, width);
-    struct tops tops = {{top + table_pitch(size), top + table_pitch(size)}};
-    table_head_place(sheet, step, size, x, top, width);
-    for (size_t i = 0; i < step->table_count; i++) {
-        const struct table_row *line = &step->table[i];
-        if (line->head != NULL)
-            subhead_place(sheet, step, line->head, size, x, lowest(&tops));
+    table_head_place(pen, laid, x, top);
+    for (size_t i = 0; i < laid->step->table_count; i++) {
+        const struct laid_line *line = &laid->lines[i];
+        if (line->row->head != NULL)
+            subhead_place(pen, laid, line->row->head, x, top + line->head_down);
         for (size_t c = 0; c < TABLE_CELLS; c++)
-            cell_place(sheet, &line->cells[c], size, tag, x + (mpt)c * width / (mpt)TABLE_CELLS,
-                       tops.of[c], room);
-        line_pass(sheet, line, size, room, &tops);
+            cell_place(pen, laid, &line->cells[c], &line->row->cells[c],
+                       (struct point){x + (mpt)c * laid->width / (mpt)TABLE_CELLS,
+                                      top + line->cells[c].down});
     }
 }

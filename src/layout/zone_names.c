@@ -11,7 +11,7 @@
 #define EDGES 4               /* of a box */
 
 struct naming {
-    struct sheet *sheet;
+    struct pen *pen;
     const struct hull_view *view;
     struct taken taken;
     const struct label *leaders;
@@ -34,9 +34,9 @@ static void edges_take(struct naming *naming, struct area box)
 /* Bulkheads, the mast, the cockpit: what was drawn inside the outline so far. */
 static void lines_take(struct naming *naming, size_t from)
 {
-    const struct sheet *sheet = naming->sheet;
-    for (size_t i = from; i < sheet->count; i++) {
-        const struct page_item *item = &sheet->items[i];
+    const struct pen *pen = naming->pen;
+    for (size_t i = from; i < pen->count; i++) {
+        const struct page_item *item = &pen->items[i];
         bool net = item->part == PART_NET;   /* a name may stand on it */
         if (item->kind == PAGE_ELLIPSE || (item->kind == PAGE_LINE && !net))
             take(naming, item->area);
@@ -79,30 +79,30 @@ static bool name_find(const struct naming *naming, const struct zone *zone, mpt 
 
 static void name_place(struct naming *naming, const struct plan_zone *plan_zone)
 {
-    struct sheet *sheet = naming->sheet;
-    struct style style = {ROLE_PLAN_LABEL, FACE_TEXT, size_rule(ROLE_PLAN_LABEL)->floor,
-                          INK_GREY};
-    mpt width = sheet_width(sheet, &style, plan_zone->name), height = style.size;
+    struct pen *pen = naming->pen;
+    struct style style = {ROLE_PLAN_LABEL, FACE_TEXT,
+                          size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_GREY};
+    mpt width = pen_width(pen, &style, plan_zone->name), height = style.size;
     struct area box;
     if (!name_find(naming, plan_zone->zone, width, height, &box))
         return;
     if (plan_zone->zone->id == ZONE_trampoline)
-        sheet_box(sheet, (struct area){box.x - NAME_GAP, box.y, box.width + 2 * NAME_GAP,
-                                       box.height}, INK_WHITE, INK_NONE, 0, 0);
-    sheet_text(sheet, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,
-               strlen(plan_zone->name), sheet->card->origin);
+        pen_box(pen, (struct area){box.x - NAME_GAP, box.y, box.width + 2 * NAME_GAP,
+                                   box.height}, INK_WHITE, INK_NONE, 0, 0);
+    pen_text(pen, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,
+             strlen(plan_zone->name), pen->card->origin);
     take(naming, box);
 }
 
-void zone_names_place(struct sheet *sheet, const struct hull_view *view,
+void zone_names_place(struct pen *pen, const struct hull_view *view,
                       const struct taken *tags, const struct label *leaders,
                       size_t leader_count, size_t drawn_from)
 {
-    const struct card *card = sheet->card;
-    size_t room = tags->count + EDGES * (sheet->count - drawn_from) + card->plan_zone_count;
-    struct naming naming = {.sheet = sheet, .view = view, .leaders = leaders,
+    const struct card *card = pen->card;
+    size_t room = tags->count + EDGES * (pen->count - drawn_from) + card->plan_zone_count;
+    struct naming naming = {.pen = pen, .view = view, .leaders = leaders,
                             .leader_count = leader_count};
-    naming.taken.areas = arena_array(sheet->arena, room, sizeof(struct area));
+    naming.taken.areas = arena_array(pen->arena, room, sizeof(struct area));
     for (size_t i = 0; i < tags->count; i++)
         take(&naming, tags->areas[i]);
     lines_take(&naming, drawn_from);

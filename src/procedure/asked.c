@@ -14,7 +14,7 @@ struct naming {
 
 struct asking {
     struct naming items[ITEM_COUNT];
-    const char *type;
+    enum hull hull;                   /* none: of both kinds of boats */
     struct arena *arena;
 };
 
@@ -44,33 +44,28 @@ static void list_note(struct asking *asking, const struct item_values *items)
 
 /* ---- conditions ---- */
 
-/* Does the condition ask whether she is a boat of another type? */
-static bool asks_other_type(const struct asking *asking, const struct condition *condition)
+/* The hull that a condition of the boat asks for, if it asks for one. */
+static enum hull hull_asked(const struct condition *condition)
 {
-    return condition->kind == CONDITION_BOAT &&
-           ((condition->trait == TRAIT_MONOHULL && !text_equal(asking->type, "monohull")) ||
-            (condition->trait == TRAIT_CATAMARAN && !text_equal(asking->type, "catamaran")));
-}
-
-static bool asks_this_type(const struct asking *asking, const struct condition *condition)
-{
-    return condition->kind == CONDITION_BOAT &&
-           ((condition->trait == TRAIT_MONOHULL && text_equal(asking->type, "monohull")) ||
-            (condition->trait == TRAIT_CATAMARAN && text_equal(asking->type, "catamaran")));
+    if (condition->kind != CONDITION_BOAT)
+        return HULL_NONE;
+    return condition->trait == TRAIT_MONOHULL    ? HULL_MONOHULL
+           : condition->trait == TRAIT_CATAMARAN ? HULL_CATAMARAN
+                                                 : HULL_NONE;
 }
 
 /* Can the condition hold on no boat of the type that is asked for? */
 static bool ruled_out(const struct asking *asking, const struct condition *condition)
 {
     size_t out = 0, same = 0;
-    if (condition == NULL || asking->type == NULL)
+    if (condition == NULL || asking->hull == HULL_NONE)
         return false;
     if (condition->kind == CONDITION_BOAT)
-        return asks_other_type(asking, condition);
+        return hull_asked(condition) != HULL_NONE && hull_asked(condition) != asking->hull;
     for (size_t i = 0; i < condition->child_count; i++) {
         const struct condition *child = condition->children[i];
         out += ruled_out(asking, child) ? 1 : 0;
-        same += asks_this_type(asking, child) ? 1 : 0;
+        same += hull_asked(child) == asking->hull ? 1 : 0;
     }
     if (condition->kind == CONDITION_ALL || condition->kind == CONDITION_SURELY)
         return out > 0;
@@ -168,15 +163,15 @@ static bool fact_asked(const struct asking *asking, const struct naming *naming,
                        const struct item_kind *kind, size_t index)
 {
     const char *key = equipment_fields()->fields[index].key;
-    if (text_equal(key, "serves") && kind->by_engine && text_equal(asking->type, "catamaran"))
+    if (text_equal(key, "serves") && kind->by_engine && asking->hull == HULL_CATAMARAN)
         return true;
     return naming->facts[index] && !is_place(key);
 }
 
 /* A zone that the type does not have gives way to the one of its family it has. */
-static const struct zone *zone_of_type(const struct zone *usual, const char *type)
+static const struct zone *zone_of_hull(const struct zone *usual, enum hull hull)
 {
-    if (!text_equal(type, "catamaran"))
+    if (hull != HULL_CATAMARAN)
         return usual;
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
         if (zone_of(key)->catamaran_only && zone_of(key)->family == usual->id)
@@ -191,7 +186,7 @@ static struct asked_item asked_make(const struct asking *asking, enum item_key i
     const struct field **facts = arena_array(asking->arena, table->count, sizeof *facts);
     struct asked_item asked = {
         .kind = kind, .facts = facts,
-        .usual = zone_of_type(zone_of(kind->usual_zone), asking->type)};
+        .usual = zone_of_hull(zone_of(kind->usual_zone), asking->hull)};
     for (size_t i = 0; i < table->count; i++)
         if (fact_asked(asking, &asking->items[item], kind, i))
             facts[asked.fact_count++] = &table->fields[i];
@@ -225,9 +220,9 @@ static int by_walk(const void *a, const void *b)
 }
 
 struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
-                              const char *type, struct arena *arena)
+                              enum hull hull, struct arena *arena)
 {
-    struct asking asking = {.type = type, .arena = arena};
+    struct asking asking = {.hull = hull, .arena = arena};
     struct asked_item *rows = arena_array(arena, ITEM_COUNT, sizeof *rows);
     struct asked_list list = {.rows = rows};
     for (size_t i = 0; i < count; i++)

@@ -11,8 +11,8 @@ struct authority_file {
     struct node_value sources;
 };
 
-static const char *const statuses[] = {"current", "superseded", "unknown", NULL};
-static const char *const grades[] = {"VA", "VB", "VC", NULL};
+const char *const source_status_words[] = {SOURCE_STATUS_LIST(CHOICE_WORD) NULL};
+const char *const source_grade_words[] = {SOURCE_GRADE_LIST(CHOICE_WORD) NULL};
 
 static const struct field file_rows[] = {
     ROW(struct authority_file, sources, FIELD_NODE, .required = true, .about = "the list"),
@@ -24,9 +24,10 @@ static const struct field authority_rows[] = {
     ROW(struct authority, title, FIELD_TEXT, .required = true, .about = "what it is about"),
     ROW(struct authority, tag, FIELD_TEXT, .required = true, .about = "printed on the card"),
     ROW(struct authority, read, FIELD_DATE, .required = true, .about = "when it was read"),
-    ROW(struct authority, status, FIELD_CHOICE, .required = true, .choices = statuses,
+    ROW(struct authority, status, FIELD_ENUM, .required = true, .choices = source_status_words,
         .about = "whether it is still in force"),
-    ROW(struct authority, grade, FIELD_CHOICE, .required = true, .choices = grades,
+    ROW(struct authority, grade, FIELD_ENUM, .required = true,
+        .choices = source_grade_words,
         .about = "VA read in full, VB the passage, VC no authority"),
 };
 static const struct field_table file_table = TABLE("a file of sources", file_rows);

@@ -37,9 +37,9 @@ static unsigned known_word(const struct condition_reading *reading, struct gathe
                            const char *word, struct place place, const char *const *known,
                            const char *what)
 {
-    for (unsigned i = 0; known[i] != NULL; i++)
-        if (text_equal(known[i], word))
-            return i + 1;
+    unsigned value = choice_find(known, word);
+    if (value > 0)
+        return value;
     problem_add(reading->problems, SEVERITY_ERROR, place,
                 nearest_remedy(word, known, "see the reference of keys", reading->arena),
                 "%s is not a known %s", word, what);

@@ -1,6 +1,6 @@
-/* procedure_boxes.c - what stands beside the steps (room: procedure): the decision,
- * nevers, cautions and the radio message. Never words anything itself. */
-#include "procedure_room.h"
+/* procedure_boxes.c - what stands beside the steps (room: procedure): who calls when, the
+ * decision, nevers and cautions, with their texts. Never words anything itself. */
+#include "procedure_texts.h"
 
 #include "text.h"
 
@@ -25,8 +25,6 @@ struct warning_entry {
     KEYED(struct warning_entry, key, member, field_kind, __VA_ARGS__)
 
 static const struct field decision_rows[] = {
-    DECISION_ROW("ask", decision.ask, FIELD_TEXT, .required = true,
-                 .about = "a question that looking answers"),
     DECISION_ROW("after", decision.after, FIELD_TEXT, .required = true,
                  .about = "the id of the step after which it is asked"),
     DECISION_ROW("yes", yes, FIELD_NODE, .required = true, .about = "what then"),
@@ -37,68 +35,69 @@ static const struct field decision_rows[] = {
 #define SAID_ROW(key, member, field_kind, ...) \
     KEYED(struct said_entry, key, member, field_kind, __VA_ARGS__)
 static const struct field exit_rows[] = {
+    SAID_ROW("id", said.id, FIELD_TEXT, .about = "how the texts name it, where it has cases"),
     SAID_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
-    SAID_ROW("say", said.say, FIELD_TEXT, .required = true, .about = "what to do"),
     SAID_ROW("card", said.card, FIELD_TEXT, .about = "the card to go on with"),
 };
 static const struct field call_when_rows[] = {
+    SAID_ROW("id", said.id, FIELD_TEXT, .about = "how the texts name it, where it has cases"),
     SAID_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
-    SAID_ROW("say", said.say, FIELD_TEXT, .required = true,
-             .about = "who calls when; {id} is the number of a step"),
 };
 static const struct field never_rows[] = {
-    WARNING_ROW("say", warning.say, FIELD_TEXT, .required = true, .about = "what never to do"),
+    WARNING_ROW("id", warning.id, FIELD_TEXT, .required = true,
+                .about = "how the texts name it"),
     WARNING_ROW("symbol", warning.symbol, FIELD_ENUM, .choices = symbol_keys,
                 .about = "its sign, of a prohibition"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
 };
 static const struct field caution_rows[] = {
-    WARNING_ROW("say", warning.say, FIELD_TEXT, .required = true, .about = "the warning"),
+    WARNING_ROW("id", warning.id, FIELD_TEXT, .required = true,
+                .about = "how the texts name it"),
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
 };
-static const struct field_table decision_table = TABLE("a decision", decision_rows);
-static const struct field_table exit_table = TABLE("the exit of a decision", exit_rows);
-static const struct field_table call_when_table = TABLE("the line that says when to call",
+static const struct field_table decision_table = LOGIC_TABLE("a decision", decision_rows);
+static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
+static const struct field_table call_when_table = LOGIC_TABLE("the line that says when to call",
                                                          call_when_rows);
-static const struct field_table never_table = TABLE("a never", never_rows);
-static const struct field_table caution_table = TABLE("a caution", caution_rows);
+static const struct field_table never_table = LOGIC_TABLE("a never", never_rows);
+static const struct field_table caution_table = LOGIC_TABLE("a caution", caution_rows);
 
-/* From the gravest down. */
-static const char *const signals[] = {"mayday", "pan_pan", "securite", NULL};
-const char *const call_froms[] = {
-    [CALL_FROM_FIXED] = "fixed", [CALL_FROM_FIXED_IN_FIRE] = "fixed_in_fire",
-    [CALL_FROM_DECK_FIRST] = "deck_first", [CALL_FROM_HANDHELD] = "handheld_on_deck",
-    [CALL_FROM_HANDHELD_CARRIED] = "handheld_carried", NULL};
-/* The natures a DSC set offers (Rec. ITU-R M.493). */
-static const char *const natures[] = {
-    "fire", "flooding", "collision", "grounding", "listing", "sinking", "adrift",
-    "undesignated", "abandon", "piracy", "mob", NULL};
-
-struct call_entry {
-    struct procedure_call call;
-    struct node_value when;
+/* The texts of a decision. */
+enum decision_text { DECISION_ASK, DECISION_YES, DECISION_NO };
+static const struct field decision_texts[] = {
+    [DECISION_ASK] = {.key = "ask", .kind = FIELD_TEXT, .required = true,
+                      .about = "a question that looking answers"},
+    [DECISION_YES] = {.key = "yes", .kind = FIELD_NODE, .about = "what then"},
+    [DECISION_NO] = {.key = "no", .kind = FIELD_NODE, .about = "what then"},
 };
 
-#define CALL_ROW(key, member, field_kind, ...) \
-    KEYED(struct call_entry, key, member, field_kind, __VA_ARGS__)
-static const struct field call_rows[] = {
-    CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
-    CALL_ROW("signal", call.signal, FIELD_CHOICE, .required = true, .choices = signals,
-             .about = "distress, urgency or safety"),
-    CALL_ROW("nature", call.nature, FIELD_CHOICE, .choices = natures,
-             .about = "the nature of distress the set is told"),
-    CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
-             .about = "what is wrong, in English"),
-    CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
-    CALL_ROW("from", call.from, FIELD_CHOICE, .required = true, .choices = call_froms,
-             .about = "the radio it is made from"),
-    CALL_ROW("if", call.if_, FIELD_TEXT, .about = "when this call, where a card has several"),
-};
-static const struct field_table call_table = TABLE("a call", call_rows);
+bool entries_have(const struct node_value *list, const char *key)
+{
+    bool have = false;
+    for (size_t i = 0; list->node != NULL && list->node->kind == YAML_SEQUENCE &&
+                       i < list->node->count; i++)
+        have = have || (list->node->items[i]->kind == YAML_MAPPING &&
+                        yaml_get(list->node->items[i], key) != NULL);
+    return have;
+}
 
 /* ---- words of which one is taken ---- */
+
+struct wanted_text said_wanted(const struct field *row, const struct node_value *logic,
+                               struct said_texts *into)
+{
+    struct wanted_text wanted = {.field = *row, .naming = NAMES_STEPS_AND_CARDS};
+    bool several = logic->node != NULL && logic->node->kind == YAML_SEQUENCE;
+    wanted.field.required = true;
+    wanted.field.kind = several ? FIELD_NODE : FIELD_TEXT;
+    if (several)
+        wanted.inside = &into->several;
+    else
+        wanted.text = &into->one;
+    return wanted;
+}
 
 /* What follows words without `when` would never be printed; and a boat that none fits
  * still needs words. */
@@ -116,19 +115,49 @@ static void said_order_check(const struct procedure_reading *reading, const stru
                     "%s says nothing to a boat that fits none of its cases", what);
 }
 
-static void said_one_read(const struct procedure_reading *reading, const struct yaml_node *node,
-                          const struct field_table *table, struct said *out)
+static struct said said_one_read(const struct procedure_reading *reading,
+                                 const struct yaml_node *node, const struct field_table *table)
 {
     struct said_entry entry = {0};
     section_read(node, table, &entry, reading->arena, reading->problems);
-    *out = entry.said;
-    out->place = node->place;
-    out->when = when_read(reading, &entry.when);
+    entry.said.place = node->place;
+    entry.said.when = when_read(reading, &entry.when);
+    return entry.said;
 }
 
-/* A mapping is a list of one. */
-static struct said_list said_read(const struct procedure_reading *reading,
-                                  const struct node_value *value, const struct field_table *table)
+/* Each of several has its words under its id. */
+static void said_texts_read(struct procedure_reading *reading, struct said *items, size_t count,
+                            const struct texts_at *texts, const char *what)
+{
+    const struct text_value **ids = arena_array(reading->arena, count, sizeof *ids);
+    struct wanted_list list = {0};
+    for (size_t i = 0; i < count; i++) {
+        ids[i] = &items[i].id;
+        if (items[i].id.text == NULL) {
+            problem_add(reading->problems, SEVERITY_ERROR, items[i].place,
+                        "write id: with a short name, and its words under that name in the texts",
+                        "a case of %s has no id", what);
+            continue;
+        }
+        struct wanted_text wanted = text_by_id(reading, &items[i].id, &items[i].say);
+        wanted.naming = NAMES_STEPS_AND_CARDS;
+        want(reading, &list, wanted);
+    }
+    ids_check(reading, ids, count, "its cases");
+    texts_read(reading, texts, "a set of texts by case", list.rows, list.count);
+}
+
+static void one_id_check(const struct procedure_reading *reading, const struct said *one)
+{
+    if (one->id.text != NULL)
+        problem_add(reading->problems, SEVERITY_ERROR, one->id.place,
+                    "take it out: the one text stands without", "an id where there are no cases");
+}
+
+/* A mapping is a list of one, whose text stands without an id. */
+static struct said_list said_read(struct procedure_reading *reading,
+                                  const struct node_value *value, const struct field_table *table,
+                                  const struct said_texts *texts)
 {
     const struct yaml_node *node = value->node;
     if (node == NULL)
@@ -137,29 +166,52 @@ static struct said_list said_read(const struct procedure_reading *reading,
     size_t count = list ? node->count : 1;
     struct said *items = arena_array(reading->arena, count, sizeof *items);
     for (size_t i = 0; i < count; i++)
-        said_one_read(reading, list ? node->items[i] : node, table, &items[i]);
+        items[i] = said_one_read(reading, list ? node->items[i] : node, table);
+    if (list) {
+        said_texts_read(reading, items, count, &texts->several, table->what);
+    } else {
+        items[0].say = texts->one;
+        one_id_check(reading, &items[0]);
+    }
     said_order_check(reading, items, count, table->what);
     return (struct said_list){items, count};
 }
 
-void call_when_read(struct procedure_reading *reading, const struct node_value *node)
+void call_when_read(struct procedure_reading *reading, const struct node_value *node,
+                    const struct said_texts *texts)
 {
-    reading->procedure->call_when = said_read(reading, node, &call_when_table);
+    reading->procedure->call_when = said_read(reading, node, &call_when_table, texts);
 }
 
-void decision_read(struct procedure_reading *reading, const struct node_value *node)
+static void exits_read(struct procedure_reading *reading, const struct decision_entry *entry,
+                       const struct texts_at *texts, struct decision *decision)
+{
+    struct said_texts yes = {0}, no = {0};
+    struct wanted_list list = {0};
+    want(reading, &list, (struct wanted_text){.field = decision_texts[DECISION_ASK],
+                                              .text = &decision->ask});
+    if (entry->yes.node != NULL)
+        want(reading, &list, said_wanted(&decision_texts[DECISION_YES], &entry->yes, &yes));
+    if (entry->no.node != NULL)
+        want(reading, &list, said_wanted(&decision_texts[DECISION_NO], &entry->no, &no));
+    texts_read(reading, texts, "a decision", list.rows, list.count);
+    decision->yes = said_read(reading, &entry->yes, &exit_table, &yes);
+    decision->no = said_read(reading, &entry->no, &exit_table, &no);
+}
+
+void decision_read(struct procedure_reading *reading, const struct node_value *node,
+                   const struct texts_at *texts)
 {
     struct decision_entry entry = {0};
-    struct decision *decision = &entry.decision;
+    struct decision *decision = &reading->procedure->decision;
     if (node->node == NULL)
         return;
     section_read(node->node, &decision_table, &entry, reading->arena, reading->problems);
-    decision->yes = said_read(reading, &entry.yes, &exit_table);
-    decision->no = said_read(reading, &entry.no, &exit_table);
+    *decision = entry.decision;
+    exits_read(reading, &entry, texts, decision);
     decision->given = true;
     decision->place = node->node->place;
     basis_check(reading, &decision->basis, FOOTING_STEP, decision->place, "the decision");
-    reading->procedure->decision = *decision;
 }
 
 /* ---- nevers and cautions ---- */
@@ -188,11 +240,37 @@ static void never_sign_check(const struct procedure_reading *reading,
                     sign_class_word(symbol->sign));
 }
 
-static const struct warning *warnings_read(const struct procedure_reading *reading,
-                                           const struct node_value *list,
-                                           const struct field_table *table, size_t count)
+/* Nevers or cautions, as `table` has it. */
+struct warnings {
+    const struct field_table *table;
+    const char *key;
+    struct warning *items;
+    size_t count;
+};
+
+static void warnings_texts_read(struct procedure_reading *reading,
+                                const struct warnings *warnings, const struct texts_at *texts)
 {
-    struct warning *warnings = arena_array(reading->arena, count, sizeof *warnings);
+    const struct text_value **ids = arena_array(reading->arena, warnings->count, sizeof *ids);
+    const char *what = text_format(reading->arena, "a set of texts under %s", warnings->key);
+    struct wanted_list list = {0};
+    for (size_t i = 0; i < warnings->count; i++) {
+        struct warning *warning = &warnings->items[i];
+        ids[i] = &warning->id;
+        if (warning->id.text != NULL)
+            want(reading, &list, text_by_id(reading, &warning->id, &warning->say));
+    }
+    ids_check(reading, ids, warnings->count, warnings->key);
+    texts_read(reading, texts, what, list.rows, list.count);
+}
+
+static struct warnings warnings_read(struct procedure_reading *reading,
+                                     const struct node_value *list,
+                                     const struct field_table *table, const char *key)
+{
+    size_t count = entries_count(list, key, reading->problems);
+    struct warnings warnings = {
+        table, key, arena_array(reading->arena, count, sizeof *warnings.items), count};
     for (size_t i = 0; i < count; i++) {
         struct warning_entry entry = {0};
         const struct yaml_node *node = list->node->items[i];
@@ -201,111 +279,25 @@ static const struct warning *warnings_read(const struct procedure_reading *readi
         entry.warning.when = when_read(reading, &entry.when);
         never_sign_check(reading, &entry.warning.symbol);
         basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place, table->what);
-        warnings[i] = entry.warning;
+        warnings.items[i] = entry.warning;
     }
     return warnings;
 }
 
-void nevers_read(struct procedure_reading *reading, const struct node_value *list)
+void nevers_read(struct procedure_reading *reading, const struct node_value *list,
+                 const struct texts_at *texts)
 {
-    struct procedure *procedure = reading->procedure;
-    procedure->never_count = entries_count(list, "never", reading->problems);
-    procedure->nevers = warnings_read(reading, list, &never_table, procedure->never_count);
+    const struct warnings nevers = warnings_read(reading, list, &never_table, "never");
+    warnings_texts_read(reading, &nevers, texts);
+    reading->procedure->nevers = nevers.items;
+    reading->procedure->never_count = nevers.count;
 }
 
-void cautions_read(struct procedure_reading *reading, const struct node_value *list)
+void cautions_read(struct procedure_reading *reading, const struct node_value *list,
+                   const struct texts_at *texts)
 {
-    struct procedure *procedure = reading->procedure;
-    procedure->caution_count = entries_count(list, "cautions", reading->problems);
-    procedure->cautions = warnings_read(reading, list, &caution_table, procedure->caution_count);
-}
-
-/* ---- calls ---- */
-
-enum call_from call_from_of(const struct procedure_call *call)
-{
-    int from = CALL_FROM_FIXED;
-    while (call_froms[from] != NULL && !text_equal(call_froms[from], call->from.text))
-        from++;
-    return call_froms[from] == NULL ? CALL_FROM_FIXED : (enum call_from)from;
-}
-
-static bool from_handheld_alone(const struct procedure_call *call)
-{
-    enum call_from from = call_from_of(call);
-    return from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
-}
-
-static bool is_mayday(const struct procedure_call *call)
-{
-    return text_equal(call->signal.text, signals[0]);
-}
-
-/* A nature that is written but wrong has been told already. */
-static void nature_check(const struct procedure_reading *reading,
-                         const struct procedure_call *call, const struct yaml_node *node)
-{
-    bool written = node->kind == YAML_MAPPING && yaml_get(node, "nature") != NULL;
-    if (call->nature.text != NULL && call->signal.text != NULL && !is_mayday(call))
-        problem_add(reading->problems, SEVERITY_ERROR, call->nature.place,
-                    "take it out: only a distress alert has a nature",
-                    "nature %s goes with signal mayday only", call->nature.text);
-    if (!written && is_mayday(call) && call->from.text != NULL && !from_handheld_alone(call))
-        problem_add(reading->problems, SEVERITY_ERROR, call->place,
-                    "write nature: with what the set shall tell, such as nature: fire",
-                    "a MAYDAY from the fixed radio needs a nature");
-}
-
-static void if_check(const struct procedure_reading *reading, const struct procedure_call *call,
-                     size_t count)
-{
-    if (count > 1 && call->if_.text == NULL)
-        problem_add(reading->problems, SEVERITY_ERROR, call->place,
-                    "write if: with the word that tells this call from the other",
-                    "a card with several calls needs an if in each");
-    if (count <= 1 && call->if_.text != NULL)
-        problem_add(reading->problems, SEVERITY_ERROR, call->if_.place, "take it out",
-                    "the card has one call: its if would not be printed");
-}
-
-static size_t signal_rank(const struct procedure_call *call)
-{
-    size_t rank = 0;
-    while (signals[rank] != NULL && !text_equal(signals[rank], call->signal.text))
-        rank++;
-    return rank;
-}
-
-static void gravity_check(const struct procedure_reading *reading,
-                          const struct procedure_call *calls, size_t index)
-{
-    if (index > 0 && calls[index].signal.text != NULL && calls[index - 1].signal.text != NULL &&
-        signal_rank(&calls[index]) < signal_rank(&calls[index - 1]))
-        problem_add(reading->problems, SEVERITY_ERROR, calls[index].place,
-                    "put the graver call first", "%s stands after the milder %s",
-                    calls[index].signal.text, calls[index - 1].signal.text);
-}
-
-void calls_read(struct procedure_reading *reading, const struct node_value *list)
-{
-    size_t count = entries_count(list, "calls", reading->problems);
-    struct procedure_call *calls = arena_array(reading->arena, count, sizeof *calls);
-    size_t together = 0;                /* those that every boat has on one card */
-    for (size_t i = 0; i < count; i++) {
-        const struct yaml_node *node = list->node->items[i];
-        struct call_entry entry = {0};
-        section_read(node, &call_table, &entry, reading->arena, reading->problems);
-        calls[i] = entry.call;
-        calls[i].place = node->place;
-        calls[i].when = when_read(reading, &entry.when);
-        together += calls[i].when == NULL ? 1 : 0;
-        english_check("say", &calls[i].say, reading->problems);
-        english_check("assist", &calls[i].assist, reading->problems);
-        nature_check(reading, &calls[i], node);
-        gravity_check(reading, calls, i);
-    }
-    for (size_t i = 0; i < count; i++)
-        if_check(reading, &calls[i], together);
-    reading->procedure->calls = calls;
-    reading->procedure->call_count = count;
+    const struct warnings cautions = warnings_read(reading, list, &caution_table, "cautions");
+    warnings_texts_read(reading, &cautions, texts);
+    reading->procedure->cautions = cautions.items;
+    reading->procedure->caution_count = cautions.count;
 }

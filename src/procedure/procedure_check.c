@@ -1,6 +1,6 @@
 /* procedure_check.c - what only the whole procedure shows (room: procedure): how
  * many of each, and steps that are named but do not exist. Never mends. */
-#include "procedure_room.h"
+#include "procedure_texts.h"
 
 #include "text.h"
 
@@ -19,8 +19,8 @@ static size_t for_every_boat(const struct warning *warnings, size_t count)
 /* The distress call and the safety plan are made from the boat's record. */
 static bool is_from_record(const struct procedure *procedure)
 {
-    return text_equal(procedure->kind.text, "distress") ||
-           text_equal(procedure->kind.text, "safety_plan");
+    return procedure->kind.value == PROCEDURE_DISTRESS ||
+           procedure->kind.value == PROCEDURE_SAFETY_PLAN;
 }
 
 static void whole_tell(const struct procedure_reading *reading, const char *remedy,
@@ -91,14 +91,15 @@ static void from_record_check(const struct procedure_reading *reading)
     if (procedure->step_count > 0 || procedure->decision.given || procedure->call_count > 0)
         whole_tell(reading, "take them out: its texts come from the boat's record",
                    text_format(reading->arena, "a card of the kind %s has no steps, decision "
-                               "or calls", procedure->kind.text));
-    if (text_equal(procedure->kind.text, "safety_plan") &&
+                               "or calls",
+                               choice_word(procedure_kind_words, procedure->kind.value)));
+    if (procedure->kind.value == PROCEDURE_SAFETY_PLAN &&
         (procedure->never_count > 0 || procedure->caution_count > 0 || procedure->when != NULL))
         whole_tell(reading, "take them out: every boat has one, and it only shows where gear is",
                    "a safety plan has no never, cautions or when");
 }
 
-static bool has_step(const struct procedure *procedure, const char *id)
+bool procedure_has_step(const struct procedure *procedure, const char *id)
 {
     for (size_t i = 0; i < procedure->step_count; i++)
         if (text_equal(procedure->steps[i].id.text, id))
@@ -118,44 +119,50 @@ static const char *nearest_step(const struct procedure_reading *reading, const c
 static void step_name_check(const struct procedure_reading *reading, const char *key,
                             const struct text_value *id)
 {
-    if (id->text == NULL || has_step(reading->procedure, id->text))
+    if (id->text == NULL || procedure_has_step(reading->procedure, id->text))
         return;
     problem_add(reading->problems, SEVERITY_ERROR, id->place, nearest_step(reading, id->text),
                 "%s: no step is called %s", key, id->text);
 }
 
-static void ids_unique_check(const struct procedure_reading *reading, size_t index)
+static void id_unique_check(const struct procedure_reading *reading,
+                            const struct text_value *const *ids, size_t index, const char *key)
 {
-    const struct procedure_step *steps = reading->procedure->steps;
+    const struct text_value *id = ids[index];
     for (size_t i = 0; i < index; i++)
-        if (text_equal(steps[i].id.text, steps[index].id.text) &&
-            steps[index].id.place.line > 0) {
-            problem_add(reading->problems, SEVERITY_ERROR, steps[index].id.place,
-                        "give each step an id of its own",
-                        "two steps are called %s (first on line %d)", steps[index].id.text,
-                        steps[i].id.place.line);
+        if (text_equal(ids[i]->text, id->text) && ids[i]->place.line > 0) {
+            problem_add(reading->problems, SEVERITY_ERROR, id->place,
+                        "give each an id of its own",
+                        "id %s stands twice under %s (first on line %d)", id->text, key,
+                        ids[i]->place.line);
             return;
         }
+}
+
+void ids_check(const struct procedure_reading *reading, const struct text_value *const *ids,
+               size_t count, const char *key)
+{
+    for (size_t i = 0; i < count; i++) {
+        if (ids[i]->text == NULL || ids[i]->place.line == 0)
+            continue;
+        if (!is_plain_key(ids[i]->text))
+            problem_add(reading->problems, SEVERITY_ERROR, ids[i]->place,
+                        "write small letters, digits and _, a letter first",
+                        "id \"%s\" is not a plain name", ids[i]->text);
+        id_unique_check(reading, ids, i, key);
+    }
 }
 
 static void calling_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
     if (procedure->call_count > 0 && procedure->call_when.count == 0)
-        whole_tell(reading, "write call_when: {say: } with who calls when",
+        whole_tell(reading, "write call_when: {} and, in the texts, who calls when",
                    "the procedure has a call but no call_when");
     if (procedure->call_count == 0 && procedure->call_when.count > 0)
         problem_add(reading->problems, SEVERITY_ERROR, procedure->call_when.items[0].place,
                     "write calls: with the message, or take call_when out",
                     "the procedure says when to call but has no call");
-}
-
-static void reason_check(const struct procedure_reading *reading)
-{
-    const struct procedure *procedure = reading->procedure;
-    if (procedure->when != NULL && procedure->when_reason.text == NULL)
-        whole_tell(reading, "write when_reason: with why other boats do not need the card",
-                   "the procedure has a when but no when_reason");
 }
 
 void procedure_check(const struct procedure_reading *reading)
@@ -164,9 +171,6 @@ void procedure_check(const struct procedure_reading *reading)
     key_check(reading);
     numbers_check(reading);
     from_record_check(reading);
-    for (size_t i = 0; i < procedure->step_count; i++)
-        ids_unique_check(reading, i);
     step_name_check(reading, "after", &procedure->decision.after);
     calling_check(reading);
-    reason_check(reading);
 }

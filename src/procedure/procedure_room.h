@@ -9,8 +9,11 @@
 
 /* One procedure as it is being read. */
 struct procedure_reading {
+    const struct procedure_files *files;
     struct procedure *procedure;
     const struct authorities *authorities;
+    struct text_value *names;      /* {names} in texts, each at the place of its text */
+    size_t name_count, name_room;
     struct arena *arena;
     struct problems *problems;
 };
@@ -23,13 +26,6 @@ enum footing {
 
 void basis_check(const struct procedure_reading *reading, const struct basis *basis,
                  enum footing footing, struct place place, const char *what);
-
-void steps_read(struct procedure_reading *reading, const struct node_value *list);
-void decision_read(struct procedure_reading *reading, const struct node_value *node);
-void call_when_read(struct procedure_reading *reading, const struct node_value *node);
-void nevers_read(struct procedure_reading *reading, const struct node_value *list);
-void cautions_read(struct procedure_reading *reading, const struct node_value *list);
-void calls_read(struct procedure_reading *reading, const struct node_value *list);
 
 /* Checks that need the whole procedure: numbers of things, names of steps. */
 void procedure_check(const struct procedure_reading *reading);

@@ -6,10 +6,12 @@
 #define PT(points) ((mpt)((points) * MPT_PER_POINT))
 
 #define SAFE_SIDE MM(10)
-#define SAFE_HEAD MM(16)         /* the punched hole is there */
 #define SAFE_FOOT MM(8)
+#define HOLE_CLEAR MM(7.5)       /* from the middle of a punched hole */
+#define HEAD_CLEAR MM(8)         /* below the middle of one */
+#define READ_AT 500              /* mm: what the table below holds for */
 
-/* Floors and aims in points: CAP 676 for what is read at arm's length, ISO 23601 for
+/* Floors and aims in points at 0.5 m: CAP 676 for what is read at arm's length, ISO 23601 for
  * the plan. What no size in points tells is asked for in millimetres beside it. */
 static const struct role_limit role_limits[ROLE_COUNT] = {
     [ROLE_TITLE] = {"title", TIER_TITLE, PT(32), PT(40), 8.0, 1600, 0, true},
@@ -31,13 +33,41 @@ static const struct role_limit role_limits[ROLE_COUNT] = {
     [ROLE_NUMBER] = {"number", TIER_TEXT, PT(14), PT(18), 0, 500, 0, true},
 };
 
-const struct role_limit *role_limit(enum page_role role)
+/* What is read in an emergency from as far off as the paper hangs grows with that. A title
+ * is tall enough for any distance; small print is looked up with the card in hand. */
+static bool grows(const struct role_limit *limit)
 {
-    return &role_limits[role];
+    return limit->tier == TIER_HEADLINE || limit->tier == TIER_TEXT;
+}
+
+static mpt size_read_at(mpt size, int reading_mm)
+{
+    mpt grown = (mpt)((int64_t)size * reading_mm / READ_AT), least = PT(8);
+    return grown < least ? least : grown;
+}
+
+struct role_limit role_limit(const struct paper *paper, enum page_role role)
+{
+    struct role_limit limit = role_limits[role];
+    if (!grows(&limit))
+        return limit;
+    limit.floor = size_read_at(limit.floor, paper->reading_mm);
+    limit.aim = size_read_at(limit.aim, paper->reading_mm);
+    limit.capitals_read_mm = limit.capitals_read_mm * paper->reading_mm / READ_AT;
+    limit.small_read_mm = limit.small_read_mm * paper->reading_mm / READ_AT;
+    return limit;
 }
 
 struct area safe_area(const struct page *page)
 {
-    return (struct area){SAFE_SIDE, SAFE_HEAD, page->width - 2 * SAFE_SIDE,
-                         page->height - SAFE_HEAD - SAFE_FOOT};
+    bool punched = page->paper->punch_down > 0;
+    mpt head = punched ? page->paper->punch_down + HEAD_CLEAR : SAFE_SIDE;
+    return (struct area){SAFE_SIDE, head, page->width - 2 * SAFE_SIDE,
+                         page->height - head - SAFE_FOOT};
+}
+
+struct area punched_area(const struct page *page)
+{
+    mpt down = page->paper->punch_down, reach = down > 0 ? HOLE_CLEAR : 0;
+    return (struct area){page->width / 2 - reach, down - reach, 2 * reach, 2 * reach};
 }

@@ -35,7 +35,7 @@ static void blocks_find(struct proofing *p)
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         struct proof_block *last = p->block_count > 0 ? &blocks[p->block_count - 1] : NULL;
-        if (last == NULL || !text_equal(last->name, item->block)) {
+        if (last == NULL || last->key != item->block) {
             last = &blocks[p->block_count++];
             *last = (struct proof_block){item->block, i, i, item->area, NULL};
         }
@@ -67,7 +67,7 @@ static const char *said(const struct proofing *p, const struct page_item *item)
         return "";
     if (is_text(item))
         return text_format(p->arena, "\"%s\": ", item->run->text);
-    return item->block == NULL ? "" : text_format(p->arena, "%s: ", item->block);
+    return item->block == BLOCK_NONE ? "" : text_format(p->arena, "%s: ", block_word(item->block));
 }
 
 void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page_item *item,

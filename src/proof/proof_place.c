@@ -4,8 +4,6 @@
 #include "limits.h"
 #include "proof_room.h"
 
-#define HOLE_RADIUS MM(7.5)
-#define HOLE_DOWN MM(8)
 #define CORNER_RADIUS MM(5)
 #define CORNER_CLEAR MM(3)
 #define APART MM(1)
@@ -62,8 +60,10 @@ static int64_t distance_squared(struct point a, struct point b)
 
 static void hole_judge(struct proofing *p, size_t i)
 {
-    struct point centre = {p->page->width / 2, HOLE_DOWN};
-    int64_t reach = (int64_t)HOLE_RADIUS * HOLE_RADIUS;
+    struct area hole = punched_area(p->page);
+    mpt radius = hole.width / 2;
+    struct point centre = {hole.x + radius, hole.y + radius};
+    int64_t reach = (int64_t)radius * radius;
     if (distance_squared(nearest_point(p->ink[i], centre), centre) < reach)
         proof_found(p, RULE_HOLE, &p->page->items[i], "in the circle of the hole");
 }
@@ -89,7 +89,7 @@ static void corners_judge(struct proofing *p, size_t i)
 
 static bool one_line(const struct page_item *a, const struct page_item *b)
 {
-    return a->baseline == b->baseline && text_equal(a->block, b->block);
+    return a->baseline == b->baseline && a->block == b->block;
 }
 
 static bool one_paragraph(const struct page_item *a, const struct page_item *b)
@@ -225,9 +225,8 @@ static void edge_judge(struct proofing *p, size_t text, size_t shape)
  * itself is painted in two goes, under the lines and over them. */
 static bool round_a_plan(const struct proof_block *a, const struct proof_block *b)
 {
-    return text_equal(a->name, "labels") || text_equal(b->name, "labels") ||
-           text_equal(a->name, "leaders") || text_equal(b->name, "leaders") ||
-           text_equal(a->name, b->name);
+    return a->key == BLOCK_LABELS || b->key == BLOCK_LABELS || a->key == BLOCK_LEADERS ||
+           b->key == BLOCK_LEADERS || a->key == b->key;
 }
 
 static void blocks_judge(struct proofing *p)
@@ -239,7 +238,7 @@ static void blocks_judge(struct proofing *p)
             if (area_meets(a->area, b->area) && !round_a_plan(a, b))
                 proof_found(p, RULE_BLOCKS_APART, &p->page->items[b->first],
                             "%s the block \"%s\"", apart_words(p, area_gap(a->area, b->area)),
-                            a->name == NULL ? "page" : a->name);
+                            block_word(a->key));
         }
 }
 

@@ -81,13 +81,13 @@ static bool outline_encloses(const struct proofing *p, const struct page_item *i
 }
 
 /* All outlines of one plan block, and the lines between them. */
-static struct area plan_area(const struct proofing *p, const char *block, bool lines)
+static struct area plan_area(const struct proofing *p, enum block_key block, bool lines)
 {
     struct area area = {0, 0, 0, 0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         bool line = item->kind == PAGE_LINE && is_boat_line(item);
-        if (!text_equal(item->block, block) || !(lines ? line : is_outline(item)))
+        if (item->block != block || !(lines ? line : is_outline(item)))
             continue;
         area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
     }
@@ -96,7 +96,7 @@ static struct area plan_area(const struct proofing *p, const char *block, bool l
 
 /* Between the hulls of a catamaran, from the net to the after beam: where she has
  * lines or the bridge deck's box on that height, she has something to stand on. */
-static bool between_hulls(const struct proofing *p, const char *block, struct point point)
+static bool between_hulls(const struct proofing *p, enum block_key block, struct point point)
 {
     struct area hulls = plan_area(p, block, false), lines = plan_area(p, block, true);
     mpt foot = AREA_FOOT(lines);
@@ -109,11 +109,11 @@ static bool between_hulls(const struct proofing *p, const char *block, struct po
            point.x <= AREA_RIGHT(hulls) - eighth && point.y >= lines.y && point.y <= foot;
 }
 
-static bool on_boat(const struct proofing *p, const char *block, struct point point)
+static bool on_boat(const struct proofing *p, enum block_key block, struct point point)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_outline(item) && text_equal(item->block, block) &&
+        if (is_outline(item) && item->block == block &&
             outline_encloses(p, item, point))
             return true;
     }
@@ -344,7 +344,8 @@ static void header_judge(struct proofing *p)
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         mpt tall = is_text(item) ? capital_height(p, item->run) : item->area.height;
-        bool band = item->kind == PAGE_BOX && item->fill == INK_BLACK && in_block(item, "title");
+        bool band = item->kind == PAGE_BOX && item->fill == INK_BLACK &&
+                    in_block(item, BLOCK_TITLE);
         bool title = is_text(item) && item->role == ROLE_TITLE;
         if (!band && !title)
             continue;

@@ -6,7 +6,7 @@
 
 /* A stretch of items that follow each other and belong to one block. */
 struct proof_block {
-    const char *name;
+    enum block_key key;
     size_t first, end;
     struct area area;          /* all it holds */
     const char *words;         /* all it says, without blanks; made when asked */
@@ -66,7 +66,7 @@ void grounds_under(const struct proofing *p, size_t above, struct area area,
 /* ---- words (proof_text.c) ---- */
 
 bool is_text(const struct page_item *item);
-bool in_block(const struct page_item *item, const char *name);
+bool in_block(const struct page_item *item, enum block_key block);
 bool in_plan(const struct page_item *item);
 
 /* The key of a sign as files write it; `frame` where it is a frame alone. */
@@ -84,7 +84,7 @@ const char *text_plain(struct arena *arena, const char *text);
 const char *text_command(struct arena *arena, const char *text);
 
 /* Do the words of the page's block hold these, blanks aside? "" is held. */
-bool block_says(struct proofing *p, const char *block, const char *text);
+bool block_says(struct proofing *p, enum block_key block, const char *text);
 
 /* All texts of a card that are sentences, one after the other. */
 struct sentence { const char *text; struct place origin; };

@@ -4,7 +4,7 @@
 
 #define COUNT_OF(list) (sizeof list / sizeof *(list))
 
-static void says_judge(struct proofing *p, const char *block, const char *text)
+static void says_judge(struct proofing *p, enum block_key block, const char *text)
 {
     if (text_empty(text))
         return;
@@ -13,7 +13,7 @@ static void says_judge(struct proofing *p, const char *block, const char *text)
         proof_found(p, RULE_WORDS_LOST, NULL, "\"%s\" is not on the page", text);
 }
 
-static void texts_judge(struct proofing *p, const char *block, const char *const *texts,
+static void texts_judge(struct proofing *p, enum block_key block, const char *const *texts,
                         size_t count)
 {
     for (size_t i = 0; i < count; i++)
@@ -23,7 +23,7 @@ static void texts_judge(struct proofing *p, const char *block, const char *const
 static void warnings_judge(struct proofing *p, const struct card_warning *warnings, size_t count)
 {
     for (size_t i = 0; i < count; i++)
-        says_judge(p, NULL, warnings[i].text);
+        says_judge(p, BLOCK_NONE, warnings[i].text);
 }
 
 static const char *or_nothing(const char *text)
@@ -46,13 +46,13 @@ static void table_judge(struct proofing *p, const struct card_step *step)
 {
     if (step->table_count == 0)
         return;
-    says_judge(p, "steps", step->table_note);
-    texts_judge(p, "steps", step->table_heads, TABLE_CELLS);
+    says_judge(p, BLOCK_STEPS, step->table_note);
+    texts_judge(p, BLOCK_STEPS, step->table_heads, TABLE_CELLS);
     for (size_t r = 0; r < step->table_count; r++) {
-        says_judge(p, "steps", or_nothing(step->table[r].head));
+        says_judge(p, BLOCK_STEPS, or_nothing(step->table[r].head));
         for (size_t c = 0; c < TABLE_CELLS; c++) {
             const struct table_cell *cell = &step->table[r].cells[c];
-            says_judge(p, "steps", text_format(p->arena, "%s%s", or_nothing(cell->tag),
+            says_judge(p, BLOCK_STEPS, text_format(p->arena, "%s%s", or_nothing(cell->tag),
                                                or_nothing(cell->name)));
         }
     }
@@ -60,11 +60,11 @@ static void table_judge(struct proofing *p, const struct card_step *step)
 
 static void step_judge(struct proofing *p, const struct card_step *step)
 {
-    says_judge(p, "steps", step->headline.text);
+    says_judge(p, BLOCK_STEPS, step->headline.text);
     for (size_t i = 0; i < step->lethal_count; i++)
-        says_judge(p, "steps", step->lethal[i].text);
+        says_judge(p, BLOCK_STEPS, step->lethal[i].text);
     for (size_t r = 0; r < step->row_count; r++)
-        says_judge(p, "steps", row_words(p, &step->rows[r]));
+        says_judge(p, BLOCK_STEPS, row_words(p, &step->rows[r]));
     table_judge(p, step);
 }
 
@@ -74,16 +74,16 @@ static void script_judge(struct proofing *p, const struct script *script)
         for (size_t k = 0; k < script->lines[i].count; k++)
             if (script->lines[i].pieces[k].kind == PIECE_WORDS ||
                 script->lines[i].pieces[k].kind == PIECE_STRONG)
-                says_judge(p, NULL, script->lines[i].pieces[k].text);
+                says_judge(p, BLOCK_NONE, script->lines[i].pieces[k].text);
 }
 
 static void section_judge(struct proofing *p, const struct card_section *section)
 {
-    says_judge(p, NULL, section->title);
+    says_judge(p, BLOCK_NONE, section->title);
     for (size_t i = 0; i < section->line_count; i++)
-        says_judge(p, NULL, section->lines[i].text);
-    says_judge(p, NULL, section->note);
-    says_judge(p, NULL, section->end_note);
+        says_judge(p, BLOCK_NONE, section->lines[i].text);
+    says_judge(p, BLOCK_NONE, section->note);
+    says_judge(p, BLOCK_NONE, section->end_note);
     script_judge(p, section->script);
 }
 
@@ -92,18 +92,18 @@ static void safety_judge(struct proofing *p, const struct safety_plan *safety)
 {
     for (size_t i = 0; i < safety->place_count; i++) {
         const struct plan_place *place = &safety->places[i];
-        says_judge(p, "labels", place->title);
+        says_judge(p, BLOCK_LABELS, place->title);
         for (size_t r = 0; r < place->row_count; r++) {
-            texts_judge(p, "labels", place->rows[r].chips, place->rows[r].chip_count);
-            says_judge(p, "labels", text_format(p->arena, "%s%s", place->rows[r].name,
+            texts_judge(p, BLOCK_LABELS, place->rows[r].chips, place->rows[r].chip_count);
+            says_judge(p, BLOCK_LABELS, text_format(p->arena, "%s%s", place->rows[r].name,
                                                 place->rows[r].detail));
         }
     }
-    texts_judge(p, "legend", safety->legend, COUNT_OF(safety->legend));
-    says_judge(p, NULL, safety->sources);
+    texts_judge(p, BLOCK_LEGEND, safety->legend, COUNT_OF(safety->legend));
+    says_judge(p, BLOCK_NONE, safety->sources);
     if (safety->here_given) {
-        says_judge(p, "labels", safety->here_word);
-        says_judge(p, "labels", safety->here_words);
+        says_judge(p, BLOCK_LABELS, safety->here_word);
+        says_judge(p, BLOCK_LABELS, safety->here_words);
     }
 }
 
@@ -116,9 +116,9 @@ static void card_judge(struct proofing *p, const struct card *card)
                                  card->decision.yes,   card->decision.no,    card->call.title,
                                  card->call.station};
     const char *const contact[] = {card->contact_left, card->contact_right};
-    texts_judge(p, NULL, whole, COUNT_OF(whole));
+    texts_judge(p, BLOCK_NONE, whole, COUNT_OF(whole));
     if (card->safety == NULL)
-        texts_judge(p, NULL, contact, COUNT_OF(contact));
+        texts_judge(p, BLOCK_NONE, contact, COUNT_OF(contact));
     warnings_judge(p, card->nevers, card->never_count);
     warnings_judge(p, card->cautions, card->caution_count);
     warnings_judge(p, card->local_rules, card->local_rule_count);
@@ -131,9 +131,9 @@ void proof_said(struct proofing *p)
     for (size_t i = 0; i < card->step_count; i++)
         step_judge(p, &card->steps[i]);
     for (size_t i = 0; i < card->figure_count; i++)
-        says_judge(p, NULL, card->figures[i].text);
+        says_judge(p, BLOCK_NONE, card->figures[i].text);
     for (size_t i = 0; i < card->call.operate_count; i++)
-        says_judge(p, "call", card->call.operate[i].text);
+        says_judge(p, BLOCK_CALL, card->call.operate[i].text);
     script_judge(p, card->call.script);
     for (size_t i = 0; i < card->section_count; i++)
         section_judge(p, &card->sections[i]);

@@ -10,11 +10,11 @@
 
 /* Blocks of every card, and those of cards with steps only. */
 static const struct fixed_block {
-    const char *name;
+    enum block_key key;
     bool with_steps;
-} fixed[] = {{"mark", false},    {"title", false}, {"signs", false}, {"call line", false},
-             {"contact", false}, {"call", false},  {"footer", false}, {"steps", true},
-             {"plan", true}};
+} fixed[] = {{BLOCK_MARK, false},    {BLOCK_TITLE, false}, {BLOCK_SIGNS, false},
+             {BLOCK_CALL_LINE, false}, {BLOCK_CONTACT, false}, {BLOCK_CALL, false},
+             {BLOCK_FOOTER, false},  {BLOCK_STEPS, true}, {BLOCK_PLAN, true}};
 
 /* Where a block stands: its first thing; of steps and plan, whose first things
  * differ in size, all of it. */
@@ -22,7 +22,7 @@ static bool block_corner(const struct proofing *p, const struct fixed_block *row
                          struct area *corner, const struct page_item **first)
 {
     for (size_t i = 0; i < p->block_count; i++)
-        if (text_equal(p->blocks[i].name, row->name)) {
+        if (p->blocks[i].key == row->key) {
             *first = &p->page->items[p->blocks[i].first];
             *corner = row->with_steps ? p->blocks[i].area : (*first)->area;
             return true;
@@ -51,7 +51,8 @@ static void block_judge(struct proofing *const *all, size_t count, const struct 
             model_card = all[i]->card->key;
         } else if (apart(own, model) > PLACE_SLACK) {
             proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
-                        row->name, mm_words(all[i]->arena, apart(own, model)), model_card);
+                        block_word(row->key), mm_words(all[i]->arena, apart(own, model)),
+                        model_card);
         }
     }
 }
@@ -81,7 +82,7 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
         const struct term *known = &terms->at[i];
         if (!text_equal(known->tag, term->tag))
             continue;
-        struct page_item words = {.origin = term->origin, .block = "steps", .kind = PAGE_BOX};
+        struct page_item words = {.origin = term->origin, .block = BLOCK_STEPS, .kind = PAGE_BOX};
         if (!one_name(known->name, term->name) || known->kind != term->kind)
             proof_found(p, RULE_ONE_TERM, &words, "%s is \"%s\" here and \"%s\" on %s",
                         term->tag, term->name, known->name, terms->cards[i]);

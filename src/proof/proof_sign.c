@@ -38,7 +38,7 @@ static const struct page_item *word_beside(const struct proofing *p, const struc
         const struct page_item *item = &p->page->items[i];
         struct area ink = p->ink[i];
         bool level = ink.y < AREA_FOOT(sign->area) && AREA_FOOT(ink) > sign->area.y;
-        if (is_text(item) && level && text_equal(item->block, sign->block) &&
+        if (is_text(item) && level && item->block == sign->block &&
             area_gap(ink, sign->area) <= WORD_NEAR && !area_within(ink, sign->area))
             return item;
     }
@@ -86,7 +86,7 @@ static void stripe_judge(struct proofing *p, const struct page_item *stripe)
     for (size_t i = 0; i < p->page->count; i++)
         if (p->page->items[i].kind == PAGE_SIGN &&
             class_ink(p->page->items[i].sign, stripe->fill) &&
-            text_equal(p->page->items[i].block, stripe->block))
+            p->page->items[i].block == stripe->block)
             return;
     proof_found(p, RULE_STRIPE, stripe, "no sign of the stripe's class in its block");
 }
@@ -131,7 +131,7 @@ static const char *command_above(const struct proofing *p, const struct page_ite
 
 static void contrary_judge(struct proofing *p, const struct page_item *sign)
 {
-    if (sign->glyph == SYMBOL_NONE || !in_block(sign, "steps") ||
+    if (sign->glyph == SYMBOL_NONE || !in_block(sign, BLOCK_STEPS) ||
         !text_equal(p->page->language, "en"))
         return;
     const char *command = command_above(p, sign);

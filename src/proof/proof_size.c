@@ -22,16 +22,16 @@ static double letter_mm(const struct proofing *p, const struct run *run, bool ca
 
 static void floor_judge(struct proofing *p, const struct page_item *item)
 {
-    const struct role_limit *limit = role_limit(item->role);
+    struct role_limit limit = role_limit(p->page->paper, item->role);
     double capital = letter_mm(p, item->run, true), small = letter_mm(p, item->run, false);
-    if (item->run->size < limit->floor)
-        proof_found(p, RULE_SIZE_FLOOR, item, "%s %s pt, floor %s", limit->word,
-                    pt_words(p->arena, item->run->size), pt_words(p->arena, limit->floor));
-    else if (capital < limit->capital_mm)
+    if (item->run->size < limit.floor)
+        proof_found(p, RULE_SIZE_FLOOR, item, "%s %s pt, floor %s", limit.word,
+                    pt_words(p->arena, item->run->size), pt_words(p->arena, limit.floor));
+    else if (capital < limit.capital_mm)
         proof_found(p, RULE_SIZE_FLOOR, item, "capitals of %s mm",
                     ratio_words(p->arena, capital));
-    else if (capital / READ_CAPITALS < limit->capitals_read_mm ||
-             small / READ_SMALL < limit->small_read_mm)
+    else if (capital / READ_CAPITALS < limit.capitals_read_mm ||
+             small / READ_SMALL < limit.small_read_mm)
         proof_found(p, RULE_SIZE_FLOOR, item, "capitals to %s m, small letters to %s m",
                     ratio_words(p->arena, capital / READ_CAPITALS / 1000),
                     ratio_words(p->arena, small / READ_SMALL / 1000));
@@ -40,7 +40,7 @@ static void floor_judge(struct proofing *p, const struct page_item *item)
 /* One note a role: its smallest run, and how far that is read. */
 static void aim_judge(struct proofing *p, enum page_role role)
 {
-    const struct role_limit *limit = role_limit(role);
+    struct role_limit limit = role_limit(p->page->paper, role);
     const struct page_item *least = NULL;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
@@ -48,15 +48,15 @@ static void aim_judge(struct proofing *p, enum page_role role)
             (least == NULL || item->run->size < least->run->size))
             least = item;
     }
-    if (least == NULL || least->run->size >= limit->aim ||
-        least->run->size < limit->floor)
+    if (least == NULL || least->run->size >= limit.aim ||
+        least->run->size < limit.floor)
         return;
-    bool capitals = limit->small_read_mm < 1;
+    bool capitals = limit.small_read_mm < 1;
     double letter = letter_mm(p, least->run, capitals);
     double reach = letter / (capitals ? READ_CAPITALS : READ_SMALL);
-    proof_found(p, RULE_SIZE_AIM, least, "%s %s pt, read to %s m, aim %s pt", limit->word,
+    proof_found(p, RULE_SIZE_AIM, least, "%s %s pt, read to %s m, aim %s pt", limit.word,
                 pt_words(p->arena, least->run->size), ratio_words(p->arena, reach / 1000),
-                pt_words(p->arena, limit->aim));
+                pt_words(p->arena, limit.aim));
 }
 
 static void faces_judge(struct proofing *p)
@@ -94,7 +94,7 @@ static void tiers_judge(struct proofing *p)
         const struct page_item *item = &p->page->items[i];
         if (!is_text(item) || (item->role == ROLE_NUMBER || item->role == ROLE_BOAT))
             continue;
-        enum tier tier = role_limit(item->role)->tier;
+        enum tier tier = role_limit(p->page->paper, item->role).tier;
         mpt size = item->run->size;
         least[tier] = least[tier] == 0 || size < least[tier] ? size : least[tier];
         most[tier] = size > most[tier] ? size : most[tier];
@@ -128,7 +128,7 @@ static bool over_a_blank(const struct proofing *p, const struct page_item *line)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (item->part == PART_BLANK && text_equal(item->block, line->block) &&
+        if (item->part == PART_BLANK && item->block == line->block &&
             item->from.y > line->baseline - MM(1) && item->from.y < line->baseline + MM(1))
             return true;
     }
@@ -169,7 +169,7 @@ static long line_characters(const struct proofing *p, size_t i)
 static void measure_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
-    if (role_limit(item->role)->one_line)
+    if (role_limit(p->page->paper, item->role).one_line)
         return;
     long characters = line_characters(p, i);
     proof_measured(p, characters > 0 ? 1 : 0);

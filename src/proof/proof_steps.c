@@ -74,7 +74,7 @@ static void exit_judge(struct proofing *p, const char *word, const char *say)
     proof_measured(p, 1);
     if (text_empty(say))
         proof_found(p, RULE_EXITS, NULL, "no words for %s", word);
-    else if (!block_says(p, "decision", whole))
+    else if (!block_says(p, BLOCK_DECISION, whole))
         proof_found(p, RULE_EXITS, NULL, "the decision does not say \"%s\"", whole);
 }
 
@@ -103,7 +103,7 @@ static bool tag_recorded(const struct boat *boat, const char *tag)
 
 static void row_judge(struct proofing *p, const struct card_row *row)
 {
-    struct page_item words = {.origin = row->origin, .block = "steps", .kind = PAGE_BOX};
+    struct page_item words = {.origin = row->origin, .block = BLOCK_STEPS, .kind = PAGE_BOX};
     proof_measured(p, row->tag_count + 1);
     for (size_t t = 0; t < row->tag_count; t++)
         if (!tag_recorded(p->card->boat_record, row->tags[t]))
@@ -134,7 +134,7 @@ static void tags_judge(struct proofing *p)
 
 /* ---- G19 ---- */
 
-static size_t words_said(const struct proofing *p, const char *block, const char *word)
+static size_t words_said(const struct proofing *p, enum block_key block, const char *word)
 {
     size_t count = 0;
     for (size_t i = 0; i < p->page->count; i++)
@@ -143,12 +143,13 @@ static size_t words_said(const struct proofing *p, const char *block, const char
     return count;
 }
 
-static void warnings_judge(struct proofing *p, const char *block, const char *word,
+static void warnings_judge(struct proofing *p, enum block_key block, const char *word,
                            const struct card_warning *warnings, size_t count, size_t words)
 {
     proof_measured(p, count == 0 ? 0 : 1 + count);
     if (count > 0 && (text_empty(word) || words_said(p, block, word) < words))
-        proof_found(p, RULE_WARNING_SOURCE, NULL, "a signal word is missing in \"%s\"", block);
+        proof_found(p, RULE_WARNING_SOURCE, NULL, "a signal word is missing in \"%s\"",
+                    block_word(block));
     for (size_t i = 0; i < count; i++) {
         struct page_item words_of = {.origin = warnings[i].origin, .block = block,
                                      .kind = PAGE_BOX};
@@ -162,7 +163,7 @@ static bool first_sign_below(const struct proofing *p, mpt from, mpt to, mpt *to
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (item->kind != PAGE_SIGN || !in_block(item, "steps") || item->area.y < from ||
+        if (item->kind != PAGE_SIGN || !in_block(item, BLOCK_STEPS) || item->area.y < from ||
             item->area.y > to)
             continue;
         *top = item->area.y + item->area.height / 2;
@@ -177,7 +178,7 @@ static const char *words_between(const struct proofing *p, mpt from, mpt to)
     struct text_builder words = text_builder_in(p->arena);
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_text(item) && in_block(item, "steps") && item->baseline > from &&
+        if (is_text(item) && in_block(item, BLOCK_STEPS) && item->baseline > from &&
             item->baseline < to)
             text_add_format(&words, "%s%s", words.length == 0 ? "" : " ", item->run->text);
     }
@@ -213,7 +214,7 @@ static void channel_judge(struct proofing *p)
     if (!card->call.given || !radio || text_empty(card->call.station))
         return;
     proof_measured(p, 1);
-    if (!block_says(p, "call", "16"))
+    if (!block_says(p, BLOCK_CALL, "16"))
         proof_found(p, RULE_CHANNEL, NULL, "the call panel does not name channel 16");
 }
 
@@ -274,19 +275,20 @@ static void dates_judge(struct proofing *p)
 
 static void order_judge(struct proofing *p)
 {
-    static const char *const order[] = {"title", "signs", "call line", "steps", "plan",
-                                        "decision", "never", "cautions", "local rules",
-                                        "contact", "call", "footer"};
+    static const enum block_key order[] = {
+        BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
+        BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_FOOTER};
     size_t last = 0;
-    const char *before = "";
+    enum block_key before = BLOCK_NONE;
     for (size_t i = 0; i < sizeof order / sizeof *order; i++)
         for (size_t b = 0; b < p->block_count; b++) {
-            if (!text_equal(p->blocks[b].name, order[i]))
+            if (p->blocks[b].key != order[i])
                 continue;
             proof_measured(p, 1);
             if (p->blocks[b].first < last)
                 proof_found(p, RULE_ORDER, &p->page->items[p->blocks[b].first],
-                            "\"%s\" is read before \"%s\"", order[i], before);
+                            "\"%s\" is read before \"%s\"", block_word(order[i]),
+                            block_word(before));
             last = p->blocks[b].first;
             before = order[i];
         }
@@ -303,9 +305,9 @@ void proof_steps(struct proofing *p)
     count_judge(p, "local rules", card->local_rule_count, LOCAL_RULES_MOST);
     decision_judge(p);
     tags_judge(p);
-    warnings_judge(p, "never", card->never_word, card->nevers, card->never_count,
+    warnings_judge(p, BLOCK_NEVER, card->never_word, card->nevers, card->never_count,
                    card->never_count);
-    warnings_judge(p, "cautions", card->caution_word, card->cautions, card->caution_count,
+    warnings_judge(p, BLOCK_CAUTIONS, card->caution_word, card->cautions, card->caution_count,
                    card->caution_count);
     for (size_t i = 0; i < card->step_count; i++)
         lethal_judge(p, i);

@@ -9,15 +9,14 @@ bool is_text(const struct page_item *item)
     return item->kind == PAGE_TEXT && item->run != NULL;
 }
 
-bool in_block(const struct page_item *item, const char *name)
+bool in_block(const struct page_item *item, enum block_key block)
 {
-    return text_equal(item->block, name);
+    return item->block == block;
 }
 
-/* The safety plan may have more than one plan block. */
 bool in_plan(const struct page_item *item)
 {
-    return item->block != NULL && text_begins(item->block, "plan");
+    return item->block == BLOCK_PLAN;
 }
 
 const char *sign_named(const struct page_item *sign, const char *frame)
@@ -101,16 +100,16 @@ static const char *stretch_words(struct proofing *p, struct proof_block *block)
     return block->words;
 }
 
-bool block_says(struct proofing *p, const char *block, const char *text)
+bool block_says(struct proofing *p, enum block_key block, const char *text)
 {
     struct text_builder wanted = text_builder_in(p->arena);
     squeeze_into(&wanted, text_plain(p->arena, text));
     if (wanted.length == 0)
         return true;
-    if (block == NULL)
+    if (block == BLOCK_NONE)
         return strstr(page_words(p), wanted.at) != NULL;
     for (size_t i = 0; i < p->block_count; i++)
-        if (text_equal(p->blocks[i].name, block) &&
+        if (p->blocks[i].key == block &&
             strstr(stretch_words(p, &p->blocks[i]), wanted.at) != NULL)
             return true;
     return false;

@@ -24,16 +24,6 @@ static const struct choice_slip side_slips[] = {
     {"ESTRIBOR", "write starboard"}, {"MIDDLE", "write centre"}, {"MIDSHIPS", "write centre"},
     {"AMIDSHIPS", "write centre"}, {NULL, NULL}};
 
-static const char *const boat_types[] = {"monohull", "catamaran", NULL};
-static const char *const stops[] = {"electric", "mechanical", NULL};
-static const char *const valve_kinds[] = {"handwheel", "lever", "clip-on", NULL};
-static const char *const agents[] = {
-    "powder", "foam", "co2", "clean_agent", "water_mist", "wet_chemical", "water", NULL};
-static const char *const gases[] = {"butane", "propane", NULL};
-static const char *const gas_carried[] = {"none", "carried", NULL};
-static const char *const feeds[] = {"battery", "mains", NULL};
-static const char *const wearers[] = {"adult", "child", NULL};
-static const char *const lanyards[] = {"stowed", "made_fast", NULL};
 
 /* The engine spaces stand together among the zones. */
 static const char *const engine_space_keys[] = {
@@ -63,11 +53,11 @@ static const struct field gear_rows[] = {
     GEAR(count, FIELD_NUMBER, .low = 1000, .high = 99000, .whole = true,
          .about = "how many in this place"),
     GEAR(at, FIELD_PAIR, .about = "[metres aft of the bow, metres to starboard, port negative]"),
-    GEAR(agent, FIELD_CHOICE, .choices = agents, .about = "what the extinguisher holds"),
+    GEAR(agent, FIELD_ENUM, .choices = agent_words, .about = "what the extinguisher holds"),
     GEAR(rating, FIELD_TEXT, .about = "the rating printed on it"),
-    KEYED(struct equipment, "kind", kind_of, FIELD_CHOICE, .choices = valve_kinds,
+    KEYED(struct equipment, "kind", kind_of, FIELD_ENUM, .choices = valve_words,
           .about = "how the valve is turned or taken off"),
-    GEAR(stop, FIELD_CHOICE, .choices = stops, .about = "how the engine is stopped"),
+    GEAR(stop, FIELD_ENUM, .choices = stop_words, .about = "how the engine is stopped"),
     GEAR(space, FIELD_ENUM, .choices = air_space_words,
          .about = "the space a battery shares its air with: a zone, or own_box"),
     GEAR(vents_to, FIELD_WORDING, .about = "where its own vent leads"),
@@ -96,13 +86,13 @@ static const struct field gear_rows[] = {
          .about = "litres a stroke of the hand pump"),
     GEAR(protects_m3, FIELD_NUMBER, .low = 10, .high = 100000,
          .about = "the space its label covers, in cubic metres"),
-    GEAR(fed_by, FIELD_CHOICE, .choices = feeds,
+    GEAR(fed_by, FIELD_ENUM, .choices = feed_words,
          .about = "what drives the pump: battery (12 or 24 V), or mains (230 V)"),
     GEAR(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
          .about = "height of its aerial above the water in use"),
-    GEAR(gas, FIELD_CHOICE, .choices = gases, .about = "what the gas bottle holds"),
-    GEAR(wearer, FIELD_CHOICE, .choices = wearers, .about = "whom the lifejacket is made for"),
-    GEAR(lanyard, FIELD_CHOICE, .choices = lanyards,
+    GEAR(gas, FIELD_ENUM, .choices = gas_words, .about = "what the gas bottle holds"),
+    GEAR(wearer, FIELD_ENUM, .choices = wearer_words, .about = "whom the lifejacket is made for"),
+    GEAR(lanyard, FIELD_ENUM, .choices = lanyard_words,
          .about = "the beacon's own line: stowed, or made fast to the boat"),
     GEAR(kg_low, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "lightest wearer"),
     GEAR(kg_high, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "heaviest wearer"),
@@ -140,7 +130,7 @@ static const struct field boat_rows[] = {
          .about = "the name as it is to be spoken on the radio"),
     BOAT(name_latin, FIELD_TEXT, .any_word = true, .about = "the name in Latin letters"),
     BOAT(specimen, FIELD_ANSWER, .about = "an invented boat with reserved identities?"),
-    BOAT(type, FIELD_CHOICE, .required = true, .choices = boat_types, .about = "her hull"),
+    BOAT(type, FIELD_ENUM, .required = true, .choices = hull_words, .about = "her hull"),
     BOAT(loa_m, FIELD_NUMBER, .required = true, .low = 4000, .high = 30000,
          .about = "length over all, in metres"),
     BOAT(beam_m, FIELD_NUMBER, .required = true, .low = 1000, .high = 15000,
@@ -164,7 +154,7 @@ static const struct field boat_rows[] = {
          .about = "an engine space with its bilge, in cubic metres"),
     BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
          .about = "litres of water in one hull until the floorboards are wet"),
-    BOAT(gas, FIELD_CHOICE, .choices = gas_carried,
+    BOAT(gas, FIELD_ENUM, .choices = cooking_gas_words,
          .about = "cooking gas on board: none, or carried"),
     BOAT(mounted, FIELD_SECTION, SECTION_WITHIN(.table = &mounted_table),
          .about = "where the cards hang: {zone: , faces: }"),

@@ -11,7 +11,7 @@ enum { CENTIMETRE = 10 };   /* in thousandths of a metre */
 
 static bool is_monohull(const struct boat *boat)
 {
-    return text_equal(boat->facts.type.text, "monohull");
+    return boat->facts.type.value == HULL_MONOHULL;
 }
 
 bool boat_has_space(const struct boat *boat, enum zone_key space)

@@ -57,7 +57,7 @@ static void spaces_given(struct boat *boat, struct arena *arena)
 static void spaces_check(const struct boat_reading *reading)
 {
     const struct zone_values *given = &reading->boat->facts.engine_spaces;
-    bool monohull = text_equal(reading->boat->facts.type.text, "monohull");
+    bool monohull = reading->boat->facts.type.value == HULL_MONOHULL;
     for (size_t i = 0; i < given->count; i++) {
         const struct zone *zone = zone_of(given->items[i].value);
         if (zone->catamaran_only && monohull)
@@ -74,7 +74,7 @@ static void spaces_check(const struct boat_reading *reading)
 static void facts_settle(struct boat_reading *reading)
 {
     struct boat *boat = reading->boat;
-    boat->catamaran = text_equal(boat->facts.type.text, "catamaran");
+    boat->catamaran = boat->facts.type.value == HULL_CATAMARAN;
     name_check(reading, &boat->facts.name);
     if (boat->facts.engine_spaces.given)
         spaces_given(boat, reading->arena);
@@ -176,9 +176,14 @@ static void boat_begin(struct boat_file *file, const struct source *source, cons
 }
 
 /* Its key is misspelt: what it holds is there, but was not read. */
-static bool key_misspelt(bool given, struct place place)
+static bool section_misspelt(const struct section_value *section)
 {
-    return !given && place.line > 0;
+    return !section->given && section->place.line > 0;
+}
+
+static bool entries_misspelt(const struct entries_value *entries)
+{
+    return !entries->given && entries->place.line > 0;
 }
 
 /* The fixed radio has a tag, but is no piece of gear for want of a place. */
@@ -189,9 +194,9 @@ static bool set_left_out(const struct boat *boat)
 
 static void unclear_note(struct boat *boat, const struct boat_file *file)
 {
-    if (key_misspelt(file->equipment.given, file->equipment.place))
+    if (entries_misspelt(&file->equipment))
         boat->gear_unclear = true;
-    if (key_misspelt(file->radio.given, file->radio.place) || set_left_out(boat))
+    if (section_misspelt(&file->radio) || set_left_out(boat))
         boat->tags_unclear = true;
 }
 

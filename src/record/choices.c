@@ -2,6 +2,16 @@
  * record). Never reads a file. */
 #include "choices.h"
 
+const char *const hull_words[] = {HULL_LIST(CHOICE_WORD) NULL};
+const char *const cooking_gas_words[] = {COOKING_GAS_LIST(CHOICE_WORD) NULL};
+const char *const agent_words[] = {AGENT_LIST(CHOICE_WORD) NULL};
+const char *const valve_words[] = {VALVE_LIST(CHOICE_WORD) NULL};
+const char *const stop_words[] = {STOP_LIST(CHOICE_WORD) NULL};
+const char *const feed_words[] = {FEED_LIST(CHOICE_WORD) NULL};
+const char *const gas_words[] = {GAS_LIST(CHOICE_WORD) NULL};
+const char *const wearer_words[] = {WEARER_LIST(CHOICE_WORD) NULL};
+const char *const lanyard_words[] = {LANYARD_LIST(CHOICE_WORD) NULL};
+const char *const nature_words[] = {NATURE_LIST(CHOICE_WORD) NULL};
 const char *const facing_words[] = {FACING_LIST(CHOICE_WORD) NULL};
 
 const struct item_value *item_value_find(const struct item_values *list, enum item_key item)

@@ -177,12 +177,12 @@ static void keys_explain(struct text_builder *out, const struct asked_list *aske
     }
 }
 
-static void zones_explain(struct text_builder *out, const char *type)
+static void zones_explain(struct text_builder *out, enum hull hull)
 {
     size_t column = 0;
     text_add(out, "  # Zones:");
     for (enum zone_key zone = ZONE_NONE + 1; zone < ZONE_COUNT; zone++) {
-        if (zone_of(zone)->catamaran_only && text_equal(type, "monohull"))
+        if (zone_of(zone)->catamaran_only && hull == HULL_MONOHULL)
             continue;
         size_t length = (size_t)text_code_points(zone_word(zone)) + 1;
         bool full = column + length > ZONES_WIDTH;
@@ -206,11 +206,11 @@ static void one_engine_add(struct text_builder *out, const struct asked_list *as
 }
 
 static void not_fitted_add(struct text_builder *out, const struct asked_list *asked,
-                           const char *type)
+                           enum hull hull)
 {
     text_add(out, "\n# What she does not have: take the # away. What is mentioned nowhere counts as"
                   " not\n# recorded, and holds back every card that asks for it.\nnot_fitted:\n");
-    if (text_equal(type, "catamaran"))
+    if (hull == HULL_CATAMARAN)
         one_engine_add(out, asked);
     for (size_t i = 0; i < asked->count; i++)
         text_add_format(out, "  #- %s\n", asked->rows[i].kind->key);
@@ -235,11 +235,11 @@ static void tags_add(struct text_builder *out)
     "# empty counts as not recorded. Put a text that holds a colon, a comma or a # in quotes.\n" \
     "# Remarks begin with # and are not read. Then run: maydeck check BASE\n"
 
-const char *starter_boat(const struct asked_list *asked, const char *type, struct arena *arena)
+const char *starter_boat(const struct asked_list *asked, enum hull hull, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
     text_add(&out, "# One boat's record.\n" HOW_TO_FILL "boat:\n");
-    fields_add(&out, boat_fields(), "type", type);
+    fields_add(&out, boat_fields(), "type", choice_word(hull_words, hull));
     text_add(&out, "\n# The fixed radio; E1 is kept for its tag.\nradio:\n");
     fields_add(&out, radio_fields(), NULL, NULL);
     text_add(&out,
@@ -248,13 +248,13 @@ const char *starter_boat(const struct asked_list *asked, const char *type, struc
              "\n# away and fill it in where the thing really is. She has several: copy the line,"
              "\n# each with a tag of its own, the next free number. Other gear may be added.\n"
              "equipment:\n");
-    zones_explain(&out, type);
+    zones_explain(&out, hull);
     text_add(&out, "  # Keys on which steps depend, where a line below has them:\n");
     keys_explain(&out, asked, true);
     text_add(&out, "  # Keys that any entry may have:\n");
     keys_explain(&out, asked, false);
     entries_add(&out, asked, arena);
-    not_fitted_add(&out, asked, type);
+    not_fitted_add(&out, asked, hull);
     tags_add(&out);
     return out.at;
 }

@@ -147,7 +147,7 @@ static bool is_cabin_co2(const struct equipment *gear)
 {
     bool portable = gear->kind->item == ITEM_fire_extinguisher ||
                     gear->kind->item == ITEM_engine_extinguisher;
-    return portable && text_equal(gear->agent.text, "co2") && is_lived_in(gear->place_zone);
+    return portable && gear->agent.value == AGENT_CO2 && is_lived_in(gear->place_zone);
 }
 
 static void co2_share_tell(const struct rule_run *run, struct place place, const char *name,

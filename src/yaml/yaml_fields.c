@@ -89,6 +89,15 @@ static const char *key_nearest(const char *key, const char *const *keys, size_t 
     return nearest;
 }
 
+static const char *stray_remedy(const struct field_table *table, const char *key)
+{
+    const struct stray_key *stray = table->strays;
+
+    while (stray != NULL && stray->key != NULL && strcmp(stray->key, key) != 0)
+        stray++;
+    return stray == NULL ? NULL : stray->remedy;
+}
+
 /* In {say: Stop, then wait: } the comma ends the text, and "then wait" is a key
  * without a value. (Without its colon the tree's reader refuses it.) */
 static const char *unknown_key_remedy(struct field_reading *reading, const struct yaml_pair *pair)
@@ -97,7 +106,10 @@ static const char *unknown_key_remedy(struct field_reading *reading, const struc
     const char *const *keys = table_keys(table, reading->arena);
     const char *nearest = key_nearest(pair->key, keys, table->count);
     const struct yaml_node *value = pair->value;
+    const char *stray = stray_remedy(table, pair->key);
 
+    if (stray != NULL)
+        return stray;
     if (nearest != NULL)
         return text_format(reading->arena, "did you mean \"%s\"?", nearest);
     if (value->kind == YAML_SCALAR && !value->quoted && text_empty(value->text))

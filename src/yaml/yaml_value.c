@@ -4,6 +4,7 @@
 
 #include <string.h>
 
+#include "choice.h"
 #include "number.h"
 #include "promise.h"
 #include "text.h"
@@ -86,20 +87,18 @@ unsigned choice_first(const struct field *field)
     return field->first == 0 ? 1 : field->first;
 }
 
-/* The value of the choice of that name; 0: it is none of them. */
-static unsigned choice_find(const struct field *field, const char *text)
+/* The value that the field has for that word; 0: it is none of its choices. */
+static unsigned value_of_word(const struct field *field, const char *text)
 {
-    for (unsigned i = 0; field->choices[i] != NULL; i++)
-        if (text_equal(field->choices[i], text))
-            return choice_first(field) + i;
-    return 0;
+    unsigned at = choice_find(field->choices, text);
+    return at == 0 ? 0 : choice_first(field) + at - 1;
 }
 
 /* True where the field has no choices or the text is one of them. */
 static bool choice_check(struct field_reading *reading, const struct field *field,
                          const struct yaml_node *node)
 {
-    if (field->choices == NULL || choice_find(field, node->text) > 0)
+    if (field->choices == NULL || value_of_word(field, node->text) > 0)
         return true;
     size_t count = choices_count(field->choices);
     const char *remedy = choice_remedy(reading->arena, field, node->text, count);
@@ -122,7 +121,7 @@ static void enum_read(struct field_reading *reading, const struct field *field,
                       const struct yaml_node *node, void *value)
 {
     if (scalar_due(reading, field, node, "a text") && choice_check(reading, field, node))
-        *(unsigned *)value = choice_find(field, node->text);
+        *(unsigned *)value = value_of_word(field, node->text);
 }
 
 static void wording_field_read(struct field_reading *reading, const struct field *field,
@@ -314,7 +313,7 @@ static void enums_read(struct field_reading *reading, const struct field *field,
     void *items = arena_array(reading->arena, words.count, size);
     for (size_t i = 0; i < words.count; i++) {
         void *item = member_of(items, i * size);
-        *(unsigned *)item = choice_find(field, words.items[i].text);
+        *(unsigned *)item = value_of_word(field, words.items[i].text);
         *(struct place *)member_of(item, offsetof(struct choice_value, place)) =
             words.items[i].place;
     }

@@ -90,17 +90,18 @@ silent() {
 # step_words CARD STEP: what a step and its cases say, a line each, without stars.
 step_words() {
     awk -v step="$2" '
-        /^  - id: / { inside = $3 == step }
-        inside && /^ +(- )?act: / {
+        /^[a-z]/ { steps = $1 == "steps:" }
+        steps && /^  [a-z]/ { inside = $1 == step ":" }
+        steps && inside && /^ +act: / {
             sub(/^[^"]*"/, ""); sub(/"[^"]*$/, ""); gsub(/\*\*/, ""); print
         }
-    ' "procedures/$1.yaml"
+    ' "procedures/words/en/$1.yaml"
 }
 
 # The number and title of a card as the outline has them.
 title_of() {
-    echo "$(sed -n 's/^number: //p' "procedures/$1.yaml") $(sed -n 's/^title: //p' "procedures/$1.yaml" |
-        tr -d '"' | tr '[:lower:]' '[:upper:]')"
+    echo "$(sed -n 's/^number: //p' "procedures/$1.yaml") $(sed -n 's/^title: //p' \
+        "procedures/words/en/$1.yaml" | tr -d '"' | tr '[:lower:]' '[:upper:]')"
 }
 
 # ---- nothing changed: what the rest is measured by ----

@@ -42,19 +42,27 @@ expect_status identity-before 0
 cat >"$tool/procedures/mast_down.yaml" <<'CARD'
 procedure: mast_down
 number: 14
-title: Mast down
-subject: MAST DOWN
 symbol: raft
 stripe: rescue
+steps:
+  - {id: count, practice: yes}
+  - {id: engine, lethal: [ropes], practice: yes}
+  - {id: cut, practice: yes, cases: [{id: knife, when: {fitted: knife}, uses: [knife]}, {id: none}]}
+cautions:
+  - {id: wire, sources: [S5]}
+CARD
+cat >"$tool/procedures/words/en/mast_down.yaml" <<'TEXTS'
+procedure: mast_down
+title: Mast down
+subject: MAST DOWN
 signs: [Mast broken, mast over the side]
 steps:
-  - {id: count, act: "**COUNT** all heads. Look for who is hurt.", practice: yes}
-  - {id: engine, act: "**DON’T START** the engine.", lethal: [Ropes lie round the propeller.], practice: yes}
-  - {id: cut, act: "**CUT** the mast free.", uses: [knife], practice: yes,
-     cases: [{when: {fitted: knife}}, {act: "**UNTIE** the mast.", uses: []}]}
+  count: {act: "**COUNT** all heads. Look for who is hurt."}
+  engine: {act: "**DON’T START** the engine.", lethal: {ropes: Ropes lie round the propeller.}}
+  cut: {cases: {knife: {act: "**CUT** the mast free."}, none: {act: "**UNTIE** the mast."}}}
 cautions:
-  - {say: Broken wire springs back., sources: [S5]}
-CARD
+  wire: Broken wire springs back.
+TEXTS
 seal "$tool/procedures"
 dumped more tests/fleet
 expect_status identity-more 0
@@ -80,7 +88,7 @@ for number in 0 100 7.5; do
     dumped wrong tests/fleet
     expect_status "identity-number-$number" 1
 done
-rm "$tool/procedures/mast_down.yaml"
+rm "$tool/procedures/mast_down.yaml" "$tool/procedures/words/en/mast_down.yaml"
 seal "$tool/procedures"
 
 # ---- gear that no card mentions ----

@@ -69,7 +69,7 @@ tool_renew
 head -c 300000 /dev/zero | tr '\0' '#' >>"$own/flooding.yaml"
 run
 refused too-large flooding.yaml 'larger than 256 KiB'
-for copy in 'flooding (copy).yaml' old_flooding.yaml words/de.yaml words/en/flooding.yaml; do
+for copy in 'flooding (copy).yaml' old_flooding.yaml words/de.yaml words/en/old_flooding.yaml; do
     tool_renew
     cp "$own/flooding.yaml" "$own/$copy"
     run
@@ -113,6 +113,7 @@ refused list-empty manifest.txt 'does not end with the number of its files'
 # A list without a procedure, whole in itself, prints no set of no cards.
 tool_renew
 rm "$own"/[a-r]*.yaml "$own/safety_plan.yaml"
+find "$own/words/en" -name "*.yaml" ! -name words.yaml -exec rm {} +
 seal "$own"
 run
 refused no-procedure manifest.txt 'names no procedure'

@@ -42,9 +42,9 @@ mkdir -p "$scratch/tool/out"
 cp -R procedures "$scratch/tool/"
 cp -R out/fonts "$scratch/tool/out/"
 cp "$MAYDECK" "$scratch/tool/out/maydeck"
-sed '/id: spark$/,/id: /s/act: .*/act: "**NO FLAME.** Touch no switch or phone."/' \
-    procedures/gas_leak.yaml >"$texts/gas_leak.yaml"
-! cmp -s procedures/gas_leak.yaml "$texts/gas_leak.yaml" || not_ok proof-card-changed "no change"
+sed '/^  spark:$/,/^  [a-z]/s/act: .*/act: "**NO FLAME.** Touch no switch or phone."/' \
+    procedures/words/en/gas_leak.yaml >"$texts/words/en/gas_leak.yaml"
+! cmp -s procedures/words/en/gas_leak.yaml "$texts/words/en/gas_leak.yaml" || not_ok proof-card-changed "no change"
 seal "$texts"
 own=$MAYDECK
 MAYDECK=$scratch/tool/out/maydeck

@@ -100,8 +100,17 @@ function holds(word) { return index(said, word) > 0 }
 # What is told after the first colons, as the file has it: without quotes and stars.
 function holds_words(    words, plain) {
     words = $0; sub(/^(Not on this card: )?[A-Z][a-z]+: /, "", words); sub(/ at [^ ]+$/, "", words)
-    plain = said; gsub(/"|\*\*/, "", plain)
-    return words != "" && index(plain, "say: " words) > 0
+    plain = said; gsub(/"|\*\*/, "", plain); sub(/^ +[a-z_]+: /, "", plain)
+    return is_texts() && words != "" && plain == words
+}
+# Texts stand apart from the logic.
+function is_texts() { return file ~ /\/words\/[a-z]+\// }
+# Words with numbers filled in: up to the first of them, as the file has it.
+function holds_filled(    words, plain) {
+    words = $0; sub(/^ *(yes|no|when to call|[0-9]+\.):? /, "", words); sub(/ at [^ ]+$/, "", words)
+    sub(/[0-9].*/, "", words); sub(/ Card $/, "", words)
+    plain = said; gsub(/"|\*\*/, "", plain); sub(/^ +[a-z_]+: /, "", plain)
+    return is_texts() && words != "" && index(plain, words) == 1
 }
 function holds_sign(    sign, plain) {
     sign = $0; sub(/^ *signs: /, "", sign); sub(/ (·.*|at [^ ]+)$/, "", sign)
@@ -145,10 +154,10 @@ function holds_record() {
         if ($4 == "left" && $5 == "out:") { left_out++; if (shown[$3] == step_line) tell("not left out") }
     } else if (/^      / && ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/)) {
         sayings++
-        if (said !~ /^ +(-|yes:|no:|call_when:) \{?(when|say):/) tell("no words with cases there")
+        if (said !~ /^ +- \{?id: /) tell("no words with cases there")
     } else if ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/) {
         cases++
-        if (said !~ /^ +- (when|act):/) tell("no case begins there")
+        if (said !~ /^ +- (id|when|uses|also|lethal|practice): /) tell("no case begins there")
     } else if (/^(Not on this card: )?(Never|Caution): /) {
         warnings++
         if (!holds_words()) tell("no such warning there")
@@ -156,7 +165,13 @@ function holds_record() {
         signs++
         if (!holds_sign()) tell("no such signs there")
     } else if ($1 == "yes:" || $1 == "no:" || ($1 == "when" && $3 == "call:")) {
-        if (!holds("say: ")) tell("nothing is said there")
+        if (!holds_filled()) tell("nothing is said there")
+    } else if (/^[0-9]+\. /) {
+        headlines++
+        if (!holds_filled() || said !~ /^ +act: /) tell("no such headline there")
+    } else if ($1 == "called") {
+        called++
+        if (!holds("id: " $2)) tell("not called so")
     } else if (/^ +only where: /) {
         conditions++
         if (said !~ /(fitted|inside|is|cuts|reach|boat|surely|all|any|none): /) tell("asks nothing")
@@ -165,7 +180,7 @@ function holds_record() {
 / at [^ ]+$/ && !/:[0-9]+$/ { if ((getline at <$NF) < 0) tell("no such file"); close($NF) }
 END {
     if (!steps || !gear || !absent || !cases || !whole || !sayings || !warnings || !conditions ||
-        !left_out || !signs) print "too little told: " total " lines"
+        !left_out || !signs || !headlines || called != warnings) print "too little told: " total " lines"
 }
 AWK
 
@@ -175,7 +190,7 @@ for boat in $boats; do
     # Every step of every procedure is told once a card, as a step or as left out.
     found=$(for file in procedures/*.yaml; do
         cards=$(grep -c "^   procedure .* at $file:" "$scratch/$boat.joined")
-        for step in $(sed -n 's/^  - id: //p' "$file"); do
+        for step in $(sed -n '/^steps:/,/^[a-z]*: *$/s/^  - id: //p' "$file"); do
             told=$(grep -cE "(^   |: )step $step(,| at $file:)" "$scratch/$boat.joined")
             here=$(grep -E "(^   |: )step $step(,| at)" "$scratch/$boat.joined" | grep -c "at $file:")
             [ "$here" -eq "$cards" ] || echo "$file $step: told $here of $told times on $cards cards"

@@ -16,12 +16,19 @@
 #define ARENA_LIMIT ((size_t)512 * 1024 * 1024)
 #define FILE_LIMIT ((size_t)256 * 1024)
 #define PROCEDURES_MOST 40
+#define TEXTS_LINE "=== texts\n"
+
+static const struct source *named_source(struct card_case *card_case, const char *name,
+                                         const char *text)
+{
+    return source_from(card_case->arena, name, text, strlen(text));
+}
 
 static const struct source *source_of(struct card_case *card_case, const char *text)
 {
     struct source *source = NULL;
     if (!text_ends(text, ".yaml"))
-        return source_from(card_case->arena, "text.yaml", text, strlen(text));
+        return named_source(card_case, "text.yaml", text);
     if (source_read(card_case->arena, text, FILE_LIMIT, &source) != SOURCE_READ)
         fail_msg("%s cannot be read", text);
     return source;
@@ -43,13 +50,34 @@ static void must_be_sound(const struct card_case *card_case, bool sound)
         fail_msg("what the test reads is not sound:\n%s", case_problems_text(card_case));
 }
 
-static const struct procedure *procedure_of(struct card_case *card_case, const char *text)
+static const struct procedure *procedure_of(struct card_case *card_case,
+                                            const struct source *logic,
+                                            const struct source *texts)
 {
+    const struct procedure_text_file text_file = {"en", texts};
+    const struct procedure_files files = {logic, &text_file, 1};
     const struct procedure *procedure = procedure_read(
-        source_of(card_case, text), card_case->authorities, card_case->arena,
-        card_case->problems);
+        &files, card_case->authorities, card_case->arena, card_case->problems);
     must_be_sound(card_case, procedure != NULL);
     return procedure;
+}
+
+/* Of the program's own, by the name of its files. */
+static const struct procedure *own_procedure(struct card_case *card_case, const char *name)
+{
+    return procedure_of(
+        card_case, source_of(card_case, text_format(card_case->arena, "procedures/%s", name)),
+        source_of(card_case, text_format(card_case->arena, "procedures/words/en/%s", name)));
+}
+
+/* As case_procedure_text made it: the logic, and behind a line the texts. */
+static const struct procedure *written_procedure(struct card_case *card_case, const char *text)
+{
+    const char *texts = strstr(text, TEXTS_LINE);
+    assert_non_null(texts);
+    const char *logic = arena_copy(card_case->arena, text, (size_t)(texts - text));
+    return procedure_of(card_case, named_source(card_case, "logic.yaml", logic),
+                        named_source(card_case, "words.yaml", texts + strlen(TEXTS_LINE)));
 }
 
 /* By `number`, then key, as procedure.h has it. */
@@ -76,9 +104,7 @@ static void own_procedures(struct card_case *card_case)
     assert_non_null(folder);
     for (struct dirent *entry; (entry = readdir(folder)) != NULL;)
         if (text_ends(entry->d_name, ".yaml") && strcmp(entry->d_name, "sources.yaml") != 0)
-            procedure_insert(rows, &count,
-                             procedure_of(card_case, text_format(card_case->arena, "procedures/%s",
-                                                                 entry->d_name)));
+            procedure_insert(rows, &count, own_procedure(card_case, entry->d_name));
     closedir(folder);
     assert_true(count > 0);
     card_case->procedures = (struct procedure_set){rows, count};
@@ -135,7 +161,7 @@ void case_procedures(struct card_case *card_case, const char *const *texts)
     size_t count = 0;
     for (; texts[count] != NULL; count++) {
         assert_true(count < PROCEDURES_MOST);
-        rows[count] = procedure_of(card_case, texts[count]);
+        rows[count] = written_procedure(card_case, texts[count]);
     }
     card_case->procedures = (struct procedure_set){rows, count};
 }
@@ -204,13 +230,14 @@ const struct problem *case_problem(const struct card_case *card_case, const char
 }
 
 const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
-                                const char *steps, const char *rest)
+                                const char *logic, const char *texts)
 {
     return text_format(card_case->arena,
-                       "procedure: %s\nnumber: %d\ntitle: %s card\nsubject: %s\nsymbol: flame\n"
-                       "stripe: fire\nsigns: [Smoke, a bang]\nsteps:\n%s"
-                       "cautions:\n  - {say: Smoke kills., sources: [S5]}\n%s",
-                       key, number, key, key, steps, rest);
+                       "procedure: %s\nnumber: %d\nsymbol: flame\nstripe: fire\n%s"
+                       "cautions:\n  - {id: smoke, sources: [S5]}\n" TEXTS_LINE
+                       "procedure: %s\ntitle: %s card\nsubject: %s\nsigns: [Smoke, a bang]\n%s"
+                       "cautions:\n  smoke: Smoke kills.\n",
+                       key, number, logic, key, key, key, texts);
 }
 
 const char *case_boat_text(struct card_case *card_case, const char *radio, const char *gear,

@@ -32,7 +32,8 @@ void case_end(struct card_case *card_case);
 const struct boat *case_boat(struct card_case *card_case, const char *text);
 const struct base_record *case_base(struct card_case *card_case, const char *text);
 
-/* The case's procedures become these, in this order; NULL-ended. */
+/* The case's procedures become these, in this order: texts of case_procedure_text;
+ * NULL-ended. */
 void case_procedures(struct card_case *card_case, const char *const *texts);
 
 /* The set of the case's boat; problems of an earlier set are forgotten. */
@@ -54,9 +55,11 @@ const struct problem *case_problem(const struct card_case *card_case, const char
 /* All problems as printed, for messages of failed tests. */
 const char *case_problems_text(const struct card_case *card_case);
 
-/* A procedure's text: its steps, and what else it has, as YAML of that level. */
+/* A procedure of one caution, as case_procedures takes it: its steps and what else it has,
+ * and their texts, as YAML of the files' own level. In messages the files are logic.yaml,
+ * where `logic` begins in line 5, and words.yaml, where `texts` begins in line 5. */
 const char *case_procedure_text(struct card_case *card_case, const char *key, int number,
-                                const char *steps, const char *rest);
+                                const char *logic, const char *texts);
 
 /* A boat's text: a monohull of 12 m with a full DSC set unless `radio` says
  * otherwise; gear and not_fitted as YAML lists. */

@@ -59,7 +59,7 @@ struct page_item text_item(enum face_role role, mpt size, mpt x, mpt baseline,
     assert_true(run_shape(pdf_case.faces, role, size, text, strlen(text), pdf_case.arena, run,
                           &missing));
     return (struct page_item){
-        .kind = PAGE_TEXT, .block = "test", .fill = INK_BLACK, .run = run, .baseline = baseline,
+        .kind = PAGE_TEXT, .block = BLOCK_NONE, .fill = INK_BLACK, .run = run, .baseline = baseline,
         .area = {x, baseline - size, run->width, size},
     };
 }

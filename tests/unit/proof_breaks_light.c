@@ -84,7 +84,7 @@ static void frame_on_its_own_ground(struct proof_try *try, bool broken)
                                       INK_NONE);
     frame->stroke = broken ? INK_GREY : INK_WHITE;
     frame->line_width = MM(0.5);
-    ground->block = "never";
+    ground->block = BLOCK_NEVER;
 }
 
 static void yellow_area_without_a_line(struct proof_try *try, bool broken)
@@ -98,7 +98,7 @@ static void yellow_area_without_a_line(struct proof_try *try, bool broken)
 /* The black line round a sign is lost on a dark ground. */
 static void sign_on_blue(struct proof_try *try, bool broken)
 {
-    struct page_item *sign = try_thing(try, "steps", PAGE_SIGN, 1);
+    struct page_item *sign = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
     struct page_item copy = *sign;
     item_remove(try, sign);
     box_add(try, (struct area){copy.area.x - MM(2), copy.area.y - MM(2), MM(11), MM(11)},

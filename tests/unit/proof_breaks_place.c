@@ -23,7 +23,7 @@ static void right_of_the_safe_area(struct proof_try *try, bool broken)
 
 static void above_the_safe_area(struct proof_try *try, bool broken)
 {
-    struct page_item *strip = try_text(try, "mark", ROLE_MARK, 0);
+    struct page_item *strip = try_text(try, BLOCK_MARK, ROLE_MARK, 0);
     item_move(strip, 0, broken ? -MM(2.5) : 0);
 }
 
@@ -72,8 +72,8 @@ static void row_over_row(struct proof_try *try, bool broken)
 
 static void columns_too_close(struct proof_try *try, bool broken)
 {
-    struct page_item *left = try_text(try, "steps", ROLE_HEADLINE, 1);
-    struct page_item *right = try_text(try, "decision", ROLE_BOX, 0);
+    struct page_item *left = try_text(try, BLOCK_STEPS, ROLE_HEADLINE, 1);
+    struct page_item *right = try_text(try, BLOCK_DECISION, ROLE_BOX, 0);
     mpt ends = left->area.x + left->area.width;
     if (broken)
         item_move_to(right, ends + MM(0.5), left->area.y + MM(1));
@@ -89,7 +89,7 @@ static void words_of_a_line_run_together(struct proof_try *try, bool broken)
 
 static void words_over_a_sign(struct proof_try *try, bool broken)
 {
-    struct page_item *sign = try_thing(try, "steps", PAGE_SIGN, 1);
+    struct page_item *sign = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
     struct page_item *words = try_saying(try, "Engine stop");
     if (broken)
         item_move(words, sign->area.x + MM(3) - words->area.x, 0);
@@ -97,7 +97,7 @@ static void words_over_a_sign(struct proof_try *try, bool broken)
 
 static void words_close_to_a_sign(struct proof_try *try, bool broken)
 {
-    struct page_item *sign = try_thing(try, "steps", PAGE_SIGN, 1);
+    struct page_item *sign = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
     struct page_item *words = try_saying(try, "Engine stop");
     mpt right = sign->area.x + sign->area.width;
     if (broken)
@@ -106,16 +106,16 @@ static void words_close_to_a_sign(struct proof_try *try, bool broken)
 
 static void sign_over_sign(struct proof_try *try, bool broken)
 {
-    struct page_item *first = try_thing(try, "steps", PAGE_SIGN, 1);
-    struct page_item *second = try_thing(try, "steps", PAGE_SIGN, 2);
+    struct page_item *first = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
+    struct page_item *second = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 2);
     item_move_to(second, first->area.x,
                  first->area.y + first->area.height - (broken ? MM(0.2) : 0));
 }
 
 static void tags_of_the_plan_touch(struct proof_try *try, bool broken)
 {
-    struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0);
-    struct page_item *other = try_text(try, "plan", ROLE_PLAN_TAG, 1);
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    struct page_item *other = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 1);
     struct page_item *frame = tag - 1, *own = other - 1;
     mpt right = frame->area.x + frame->area.width + MM(0.1) - own->area.x;
     if (!broken)
@@ -144,8 +144,8 @@ static void words_over_a_slanted_line(struct proof_try *try, bool broken)
 
 static void words_over_the_edge_of_a_box(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_text(try, "decision", ROLE_BOX, 1);
-    struct page_item *box = try_thing(try, "decision", PAGE_BOX, 0);
+    struct page_item *words = try_text(try, BLOCK_DECISION, ROLE_BOX, 1);
+    struct page_item *box = try_thing(try, BLOCK_DECISION, PAGE_BOX, 0);
     if (broken)
         item_move_to(words, box->area.x + box->area.width - words->area.width / 2,
                      words->area.y);
@@ -153,7 +153,7 @@ static void words_over_the_edge_of_a_box(struct proof_try *try, bool broken)
 
 static void block_into_block(struct proof_try *try, bool broken)
 {
-    struct page_item *box = try_thing(try, "never", PAGE_BOX, 0);
+    struct page_item *box = try_thing(try, BLOCK_NEVER, PAGE_BOX, 0);
     box->area.y -= broken ? MM(8) : 0;
     box->area.height += broken ? MM(8) : 0;
 }
@@ -166,13 +166,13 @@ static void a_name_is_cut(struct proof_try *try, bool broken)
 static void a_headline_is_dropped(struct proof_try *try, bool broken)
 {
     if (broken)
-        item_remove(try, try_text(try, "steps", ROLE_HEADLINE, 1));
+        item_remove(try, try_text(try, BLOCK_STEPS, ROLE_HEADLINE, 1));
 }
 
 static void a_never_is_cut(struct proof_try *try, bool broken)
 {
     if (broken)
-        item_remove(try, try_text(try, "never", ROLE_BOX, 1));
+        item_remove(try, try_text(try, BLOCK_NEVER, ROLE_BOX, 1));
 }
 
 static void a_phrase_of_the_call_is_lost(struct proof_try *try, bool broken)

@@ -18,12 +18,12 @@ static const struct marker *marker_of(const struct proof_try *try, const char *t
 static struct page_item *tag_on(struct proof_try *try, enum side side)
 {
     for (size_t n = 0; n < try->card.marker_count; n++) {
-        struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, n);
+        struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, n);
         const struct marker *marker = marker_of(try, tag->run->text);
         if (marker != NULL && marker->side == side)
             return tag;
     }
-    return try_text(try, "plan", ROLE_PLAN_TAG, try->card.marker_count);
+    return try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, try->card.marker_count);
 }
 
 static void tag_move(struct page_item *tag, mpt right, mpt down)
@@ -36,15 +36,15 @@ static void tag_move(struct page_item *tag, mpt right, mpt down)
 
 static void tag_beside_the_boat(struct proof_try *try, bool broken)
 {
-    struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0);
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     if (broken)
         tag_move(tag, -MM(25), 0);
 }
 
 static void tag_ahead_of_the_bow(struct proof_try *try, bool broken)
 {
-    struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0);
-    struct page_item *hull = try_thing(try, "plan", PAGE_PATH, 0);
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    struct page_item *hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 0);
     if (broken)
         tag_move(tag, 0, hull->area.y - tag->area.y);
 }
@@ -52,9 +52,9 @@ static void tag_ahead_of_the_bow(struct proof_try *try, bool broken)
 /* A catamaran's net ends abaft her bows: between them is water. */
 static void tag_between_the_bows(struct proof_try *try, bool broken)
 {
-    struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0);
-    struct page_item *hull = try_thing(try, "plan", PAGE_PATH, 0);
-    struct page_item *other = try_thing(try, "plan", PAGE_PATH, 1);
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    struct page_item *hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 0);
+    struct page_item *other = try_thing(try, BLOCK_PLAN, PAGE_PATH, 1);
     mpt middle = (hull->area.x + other->area.x + other->area.width) / 2;
     if (broken)
         tag_move(tag, middle - tag->area.x - tag->area.width / 2,
@@ -64,7 +64,7 @@ static void tag_between_the_bows(struct proof_try *try, bool broken)
 /* Mirrored about the middle of the boat. */
 static void across_the_boat(struct proof_try *try, enum side side, bool broken)
 {
-    struct page_item *tag = tag_on(try, side), *hull = try_thing(try, "plan", PAGE_PATH, 0);
+    struct page_item *tag = tag_on(try, side), *hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 0);
     mpt middle = 2 * hull->area.x + hull->area.width, own = 2 * tag->area.x + tag->area.width;
     if (broken)
         tag_move(tag, middle - own, 0);
@@ -84,8 +84,8 @@ static void starboard_on_port(struct proof_try *try, bool broken)
 static void port_on_starboard_catamaran(struct proof_try *try, bool broken)
 {
     struct page_item *tag = tag_on(try, SIDE_PORT);
-    struct page_item *hull = try_thing(try, "plan", PAGE_PATH, 0);
-    struct page_item *other = try_thing(try, "plan", PAGE_PATH, 1);
+    struct page_item *hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 0);
+    struct page_item *other = try_thing(try, BLOCK_PLAN, PAGE_PATH, 1);
     mpt middle = hull->area.x + other->area.x + other->area.width;
     if (broken)
         tag_move(tag, middle - 2 * tag->area.x - tag->area.width, 0);
@@ -95,29 +95,29 @@ static void port_on_starboard_catamaran(struct proof_try *try, bool broken)
 
 static void another_tag(struct proof_try *try, bool broken)
 {
-    struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0);
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     item_say(try, tag, broken ? "Z9" : tag->run->text);
 }
 
 static void tag_not_drawn(struct proof_try *try, bool broken)
 {
     if (broken)
-        item_remove(try, try_text(try, "plan", ROLE_PLAN_TAG, 0));
+        item_remove(try, try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0));
 }
 
 static void tag_drawn_twice(struct proof_try *try, bool broken)
 {
-    struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0);
-    struct page_item *other = try_text(try, "plan", ROLE_PLAN_TAG, 1);
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    struct page_item *other = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 1);
     item_say(try, other, broken ? tag->run->text : other->run->text);
 }
 
 static void tag_in_no_words(struct proof_try *try, bool broken)
 {
-    const char *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0)->run->text;
+    const char *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0)->run->text;
     for (size_t i = 0; i < try->page.count && broken; i++) {
         struct page_item *item = &try->items[i];
-        bool words = item->kind == PAGE_TEXT && strcmp(item->block, "plan") != 0;
+        bool words = item->kind == PAGE_TEXT && item->block != BLOCK_PLAN;
         if (words && strstr(item->run->text, tag) != NULL)
             item_say(try, item, "gone");
     }
@@ -125,7 +125,7 @@ static void tag_in_no_words(struct proof_try *try, bool broken)
 
 static void tag_without_frame(struct proof_try *try, bool broken)
 {
-    struct page_item *tag = try_text(try, "plan", ROLE_PLAN_TAG, 0);
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     if (broken)
         item_remove(try, tag - 1);
 }
@@ -135,11 +135,11 @@ static struct page_item *first_mark(struct proof_try *try)
 {
     for (size_t i = 0; i + 1 < try->page.count; i++) {
         struct page_item *item = &try->items[i];
-        if (item->kind == PAGE_BOX && strcmp(item->block, "plan") == 0 &&
+        if (item->kind == PAGE_BOX && item->block == BLOCK_PLAN &&
             item->fill == INK_BLACK && item[1].kind != PAGE_TEXT)
             return item;
     }
-    return try_thing(try, "plan", PAGE_BOX, try->page.count);
+    return try_thing(try, BLOCK_PLAN, PAGE_BOX, try->page.count);
 }
 
 static void mark_lost(struct proof_try *try, bool broken)
@@ -183,7 +183,7 @@ static struct page_item *leader_of(struct proof_try *try, size_t n)
     for (size_t i = 0; i < try->page.count; i++)
         if (try->items[i].part == PART_LEADER && try->items[i].stroke == INK_BLACK && n-- == 0)
             return &try->items[i];
-    return try_thing(try, "leaders", PAGE_LINE, try->page.count);
+    return try_thing(try, BLOCK_LEADERS, PAGE_LINE, try->page.count);
 }
 
 static void leaders_cross(struct proof_try *try, bool broken)
@@ -199,25 +199,25 @@ static void leaders_cross(struct proof_try *try, bool broken)
 /* So near that it seems to belong to that tag. */
 static void leader_by_a_foreign_tag(struct proof_try *try, bool broken)
 {
-    struct page_item *frame = try_text(try, "plan", ROLE_PLAN_TAG, 1) - 1;
+    struct page_item *frame = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 1) - 1;
     mpt y = frame->area.y - (broken ? MM(0.4) : MM(0.6)), x = frame->area.x;
     struct page_item *line = line_add(try, (struct point){x, y},
                                       (struct point){x + frame->area.width, y}, INK_BLACK,
                                       MM(0.35));
     line->part = PART_LEADER;
-    line->block = "plan";
+    line->block = BLOCK_PLAN;
 }
 
 /* ---- G21 ---- */
 
 static void outline_thin(struct proof_try *try, bool broken)
 {
-    try_thing(try, "plan", PAGE_PATH, 0)->line_width = broken ? MM(0.8) : MM(0.9);
+    try_thing(try, BLOCK_PLAN, PAGE_PATH, 0)->line_width = broken ? MM(0.8) : MM(0.9);
 }
 
 static void bulkhead_thin(struct proof_try *try, bool broken)
 {
-    try_thing(try, "plan", PAGE_LINE, 0)->line_width = broken ? MM(0.3) : MM(0.35);
+    try_thing(try, BLOCK_PLAN, PAGE_LINE, 0)->line_width = broken ? MM(0.3) : MM(0.35);
 }
 
 /* The head's arrow is a path too, and the hulls follow it. */
@@ -238,13 +238,13 @@ static void large_bulkhead_thin(struct proof_try *try, bool broken)
 
 static void head_low(struct proof_try *try, bool broken)
 {
-    try_thing(try, "title", PAGE_BOX, 0)->area.height = broken ? MM(14.5) : MM(14.8);
+    try_thing(try, BLOCK_TITLE, PAGE_BOX, 0)->area.height = broken ? MM(14.5) : MM(14.8);
 }
 
 /* 60 % of 7 % of 210 mm are 8.82 mm of capitals: 35.2 pt. */
 static void head_letters_low(struct proof_try *try, bool broken)
 {
-    struct page_item *title = try_text(try, "title", ROLE_TITLE, 0);
+    struct page_item *title = try_text(try, BLOCK_TITLE, ROLE_TITLE, 0);
     item_resize(try, title, broken ? 34000 : 36000);
 }
 

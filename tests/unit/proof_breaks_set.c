@@ -7,26 +7,26 @@
 #define COUNT_OF(list) (sizeof list / sizeof *(list))
 
 /* Everything of one block, moved. */
-static void block_move(struct proof_try *try, const char *block, mpt right, mpt down)
+static void block_move(struct proof_try *try, enum block_key block, mpt right, mpt down)
 {
     for (size_t i = 0; i < try->page.count; i++)
-        if (strcmp(try->items[i].block, block) == 0)
+        if (try->items[i].block == block)
             item_move(&try->items[i], right, down);
 }
 
 static void contact_lower(struct proof_try *try, bool broken)
 {
-    block_move(try, "contact", 0, broken ? MM(0.6) : MM(0.4));
+    block_move(try, BLOCK_CONTACT, 0, broken ? MM(0.6) : MM(0.4));
 }
 
 static void footer_to_the_right(struct proof_try *try, bool broken)
 {
-    block_move(try, "footer", broken ? MM(1) : 0, 0);
+    block_move(try, BLOCK_FOOTER, broken ? MM(1) : 0, 0);
 }
 
 static void steps_lower(struct proof_try *try, bool broken)
 {
-    block_move(try, "steps", 0, broken ? MM(2) : 0);
+    block_move(try, BLOCK_STEPS, 0, broken ? MM(2) : 0);
 }
 
 static void another_name(struct proof_try *try, bool broken)

@@ -7,13 +7,13 @@
 /* Both a control's frame and a mandatory sign's are discs. */
 static void two_classes_of_one_shape(struct proof_try *try, bool broken)
 {
-    try_thing(try, "steps", PAGE_SIGN, 1)->sign = broken ? SIGN_MANDATORY : SIGN_CONTROL;
+    try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1)->sign = broken ? SIGN_MANDATORY : SIGN_CONTROL;
 }
 
 static void sign_without_words(struct proof_try *try, bool broken)
 {
-    struct page_item *sign = try_thing(try, "steps", PAGE_SIGN, 1);
-    sign->block = broken ? "nowhere" : "steps";
+    struct page_item *sign = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
+    sign->block = broken ? BLOCK_NONE : BLOCK_STEPS;
 }
 
 static void sign_far_from_its_words(struct proof_try *try, bool broken)
@@ -23,16 +23,16 @@ static void sign_far_from_its_words(struct proof_try *try, bool broken)
     mpt gap = broken ? MM(15.5) : MM(14.5);
     sign->sign = SIGN_RESCUE;
     sign->glyph = SYMBOL_raft;
-    sign->block = "far";
+    sign->block = BLOCK_LEGEND;
     sign->area = (struct area){words->area.x - gap - MM(7), words->area.y, MM(7), MM(7)};
-    words->block = "far";
+    words->block = BLOCK_LEGEND;
     words = try_saying(try, "Base, no");
     item_move(words, -MM(60), 0);
 }
 
 static void small_sign(struct proof_try *try, bool broken)
 {
-    struct page_item *sign = try_thing(try, "steps", PAGE_SIGN, 1);
+    struct page_item *sign = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
     sign->area.width = sign->area.height = broken ? MM(6.8) : MM(7);
 }
 
@@ -49,7 +49,7 @@ static void stripe_of_another_class(struct proof_try *try, bool broken)
 static void command_above(struct proof_try *try, enum symbol_key glyph, enum sign_class class,
                           const char *command)
 {
-    struct page_item *sign = try_thing(try, "steps", PAGE_SIGN, 1);
+    struct page_item *sign = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
     sign->glyph = glyph;
     sign->sign = class;
     item_say(try, try_saying(try, "STOP"), command);

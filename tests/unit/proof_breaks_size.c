@@ -12,82 +12,82 @@
 
 static void title_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "title", ROLE_TITLE, 0), broken ? PT(31.5) : PT(32));
+    item_resize(try, try_text(try, BLOCK_TITLE, ROLE_TITLE, 0), broken ? PT(31.5) : PT(32));
 }
 
 static void boat_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "title", ROLE_BOAT, 0), broken ? PT(11.5) : PT(12));
+    item_resize(try, try_text(try, BLOCK_TITLE, ROLE_BOAT, 0), broken ? PT(11.5) : PT(12));
 }
 
 static void signs_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "signs", ROLE_SIGNS, 0), broken ? PT(11.5) : PT(12));
+    item_resize(try, try_text(try, BLOCK_SIGNS, ROLE_SIGNS, 0), broken ? PT(11.5) : PT(12));
 }
 
 static void call_line_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "call line", ROLE_CALL_LINE, 0), broken ? PT(11.9) : PT(12));
+    item_resize(try, try_text(try, BLOCK_CALL_LINE, ROLE_CALL_LINE, 0), broken ? PT(11.9) : PT(12));
 }
 
 static void headline_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "steps", ROLE_HEADLINE, 0), broken ? PT(15.5) : PT(16));
+    item_resize(try, try_text(try, BLOCK_STEPS, ROLE_HEADLINE, 0), broken ? PT(15.5) : PT(16));
 }
 
 static void row_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "steps", ROLE_ROW, 1), broken ? PT(11.75) : PT(12));
+    item_resize(try, try_text(try, BLOCK_STEPS, ROLE_ROW, 1), broken ? PT(11.75) : PT(12));
 }
 
 static void box_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "never", ROLE_BOX, 0), broken ? PT(11.5) : PT(12));
+    item_resize(try, try_text(try, BLOCK_NEVER, ROLE_BOX, 0), broken ? PT(11.5) : PT(12));
 }
 
 static void contact_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "contact", ROLE_CONTACT, 0), broken ? PT(11) : PT(12));
+    item_resize(try, try_text(try, BLOCK_CONTACT, ROLE_CONTACT, 0), broken ? PT(11) : PT(12));
 }
 
 static void script_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "call", ROLE_SCRIPT, 3), broken ? PT(11.5) : PT(12));
+    item_resize(try, try_text(try, BLOCK_CALL, ROLE_SCRIPT, 3), broken ? PT(11.5) : PT(12));
 }
 
 static void footer_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "footer", ROLE_FOOTER, 0), broken ? PT(7.5) : PT(8));
+    item_resize(try, try_text(try, BLOCK_FOOTER, ROLE_FOOTER, 0), broken ? PT(7.5) : PT(8));
 }
 
 static void code_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "footer", ROLE_CODE, 0), broken ? PT(7.5) : PT(8));
+    item_resize(try, try_text(try, BLOCK_FOOTER, ROLE_CODE, 0), broken ? PT(7.5) : PT(8));
 }
 
 static void source_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "cautions", ROLE_SOURCE_TAG, 0), broken ? PT(7) : PT(8));
+    item_resize(try, try_text(try, BLOCK_CAUTIONS, ROLE_SOURCE_TAG, 0), broken ? PT(7) : PT(8));
 }
 
 static void strip_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "mark", ROLE_MARK, 0), broken ? PT(8) : PT(9));
+    item_resize(try, try_text(try, BLOCK_MARK, ROLE_MARK, 0), broken ? PT(8) : PT(9));
 }
 
 static void plan_tag_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "plan", ROLE_PLAN_TAG, 0), broken ? PT(8.5) : PT(9));
+    item_resize(try, try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0), broken ? PT(8.5) : PT(9));
 }
 
 static void plan_name_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "plan", ROLE_PLAN_LABEL, 0), broken ? PT(7.5) : PT(8));
+    item_resize(try, try_text(try, BLOCK_PLAN, ROLE_PLAN_LABEL, 0), broken ? PT(7.5) : PT(8));
 }
 
 static void number_small(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "steps", ROLE_NUMBER, 0), broken ? PT(13) : PT(14));
+    item_resize(try, try_text(try, BLOCK_STEPS, ROLE_NUMBER, 0), broken ? PT(13) : PT(14));
 }
 
 /* The size is right, but the face's own letters are too low to be read from there. */
@@ -114,7 +114,7 @@ static void face_with_low_capitals(struct proof_try *try, bool broken)
 /* Everything else far above its aim. */
 static void title_below_aim(struct proof_try *try, bool broken)
 {
-    item_resize(try, try_text(try, "title", ROLE_TITLE, 0), broken ? PT(39) : PT(40));
+    item_resize(try, try_text(try, BLOCK_TITLE, ROLE_TITLE, 0), broken ? PT(39) : PT(40));
     for (size_t i = 0; i < try->page.count; i++) {
         struct page_item *item = &try->items[i];
         bool other = item->kind == PAGE_TEXT && item->role != ROLE_TITLE;
@@ -138,19 +138,19 @@ static void face_that_leans(struct proof_try *try, bool broken)
 
 static void rows_as_tall_as_headlines(struct proof_try *try, bool broken)
 {
-    mpt headline = try_text(try, "steps", ROLE_HEADLINE, 0)->run->size;
-    item_resize(try, try_text(try, "steps", ROLE_ROW, 1),
+    mpt headline = try_text(try, BLOCK_STEPS, ROLE_HEADLINE, 0)->run->size;
+    item_resize(try, try_text(try, BLOCK_STEPS, ROLE_ROW, 1),
                 broken ? headline * 92 / 100 : headline * 7 / 8);
 }
 
 static void words_in_the_face_of_codes(struct proof_try *try, bool broken)
 {
-    item_face(try, try_text(try, "steps", ROLE_ROW, 1), broken ? FACE_CODE : FACE_BOLD);
+    item_face(try, try_text(try, BLOCK_STEPS, ROLE_ROW, 1), broken ? FACE_CODE : FACE_BOLD);
 }
 
 static void code_in_the_face_of_words(struct proof_try *try, bool broken)
 {
-    item_face(try, try_text(try, "footer", ROLE_CODE, 0), broken ? FACE_BOLD : FACE_CODE);
+    item_face(try, try_text(try, BLOCK_FOOTER, ROLE_CODE, 0), broken ? FACE_BOLD : FACE_CODE);
 }
 
 /* ---- G6 ---- */
@@ -158,23 +158,23 @@ static void code_in_the_face_of_words(struct proof_try *try, bool broken)
 /* The next line of the decision's question comes nearer, or goes away. */
 static void lines_too_close(struct proof_try *try, bool broken)
 {
-    struct page_item *line = try_text(try, "decision", ROLE_BOX, 1);
-    struct page_item *first = try_text(try, "decision", ROLE_BOX, 0);
+    struct page_item *line = try_text(try, BLOCK_DECISION, ROLE_BOX, 1);
+    struct page_item *first = try_text(try, BLOCK_DECISION, ROLE_BOX, 0);
     mpt share = broken ? 117 : 121;
     item_move(line, 0, first->baseline + first->run->size / 100 * share - line->baseline);
 }
 
 static void lines_too_far(struct proof_try *try, bool broken)
 {
-    struct page_item *line = try_text(try, "decision", ROLE_BOX, 1);
-    struct page_item *first = try_text(try, "decision", ROLE_BOX, 0);
+    struct page_item *line = try_text(try, BLOCK_DECISION, ROLE_BOX, 1);
+    struct page_item *first = try_text(try, BLOCK_DECISION, ROLE_BOX, 0);
     mpt share = broken ? 153 : 149;
     item_move(line, 0, first->baseline + first->run->size / 100 * share - line->baseline);
 }
 
 static void line_too_long(struct proof_try *try, bool broken)
 {
-    struct page_item *line = try_text(try, "decision", ROLE_BOX, 1);
+    struct page_item *line = try_text(try, BLOCK_DECISION, ROLE_BOX, 1);
     line->paragraph = 4711;
     item_say(try, line, broken ? "Fifty-six letters are one too many for the eye to follow"
                                : "Fifty-five letters are as many as an eye can follow now");
@@ -213,7 +213,7 @@ static void line_thin(struct proof_try *try, bool broken)
 
 static void frame_thin(struct proof_try *try, bool broken)
 {
-    try_thing(try, "never", PAGE_BOX, 0)->line_width = broken ? MM(0.25) : MM(0.35);
+    try_thing(try, BLOCK_NEVER, PAGE_BOX, 0)->line_width = broken ? MM(0.25) : MM(0.35);
 }
 
 static void blank_low(struct proof_try *try, bool broken)

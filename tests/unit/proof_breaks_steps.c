@@ -38,19 +38,19 @@ static void fifteen_rows(struct proof_try *try, bool broken)
 
 static void number_wrong(struct proof_try *try, bool broken)
 {
-    item_say(try, try_text(try, "steps", ROLE_NUMBER, 1), broken ? "3" : "2");
+    item_say(try, try_text(try, BLOCK_STEPS, ROLE_NUMBER, 1), broken ? "3" : "2");
 }
 
 static void number_lost(struct proof_try *try, bool broken)
 {
     if (broken)
-        item_remove(try, try_text(try, "steps", ROLE_NUMBER, 5));
+        item_remove(try, try_text(try, BLOCK_STEPS, ROLE_NUMBER, 5));
 }
 
 static void step_above_its_forerunner(struct proof_try *try, bool broken)
 {
-    struct page_item *first = try_text(try, "steps", ROLE_NUMBER, 0);
-    struct page_item *second = try_text(try, "steps", ROLE_NUMBER, 1);
+    struct page_item *first = try_text(try, BLOCK_STEPS, ROLE_NUMBER, 0);
+    struct page_item *second = try_text(try, BLOCK_STEPS, ROLE_NUMBER, 1);
     if (broken)
         item_move(second, 0, first->baseline - second->baseline - MM(4));
 }
@@ -146,7 +146,7 @@ static void never_without_source(struct proof_try *try, bool broken)
 static void source_not_on_the_page(struct proof_try *try, bool broken)
 {
     if (broken)
-        item_remove(try, try_text(try, "cautions", ROLE_SOURCE_TAG, 0));
+        item_remove(try, try_text(try, BLOCK_CAUTIONS, ROLE_SOURCE_TAG, 0));
 }
 
 static void caution_without_signal_word(struct proof_try *try, bool broken)
@@ -157,7 +157,7 @@ static void caution_without_signal_word(struct proof_try *try, bool broken)
 static void lethal_after_its_rows(struct proof_try *try, bool broken)
 {
     struct page_item *words = try_saying(try, "Only outside the smoke.");
-    struct page_item *next = try_text(try, "steps", ROLE_NUMBER, 5);
+    struct page_item *next = try_text(try, BLOCK_STEPS, ROLE_NUMBER, 5);
     if (broken)
         item_move(words, 0, next->baseline - MM(4) - words->baseline);
 }
@@ -165,7 +165,7 @@ static void lethal_after_its_rows(struct proof_try *try, bool broken)
 static void lethal_with_another_step(struct proof_try *try, bool broken)
 {
     struct page_item *words = try_saying(try, "Only outside the smoke.");
-    struct page_item *before = try_text(try, "steps", ROLE_NUMBER, 3);
+    struct page_item *before = try_text(try, BLOCK_STEPS, ROLE_NUMBER, 3);
     if (broken)
         item_move(words, 0, before->baseline - MM(8) - words->baseline);
 }
@@ -175,7 +175,7 @@ static void lethal_with_another_step(struct proof_try *try, bool broken)
 static void channel_not_named(struct proof_try *try, bool broken)
 {
     for (size_t i = 0; i < try->page.count && broken; i++)
-        if (try->items[i].kind == PAGE_TEXT && strcmp(try->items[i].block, "call") == 0 &&
+        if (try->items[i].kind == PAGE_TEXT && try->items[i].block == BLOCK_CALL &&
             strstr(try->items[i].run->text, "16") != NULL)
             item_say(try, &try->items[i], "Channel");
 }
@@ -207,9 +207,9 @@ static void call_read_before_steps(struct proof_try *try, bool broken)
     if (!broken)
         return;
     for (size_t i = 0; i + 1 < try->page.count; i++)
-        if (strcmp(try->items[i].block, "signs") == 0) {
+        if (try->items[i].block == BLOCK_SIGNS) {
             first = try->items[i];
-            first.block = "call";
+            first.block = BLOCK_CALL;
             memmove(&try->items[i + 1], &try->items[i],
                     (try->page.count++ - i) * sizeof first);
             try->items[i] = first;

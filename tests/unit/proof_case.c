@@ -31,7 +31,7 @@ int proof_case_open(void **state)
     for (size_t i = 0; i < BOAT_COUNT; i++) {
         case_boat(&test, boats[i].file);
         boats[i].set = case_compose_fitting(&test);
-        struct layout_input input = {boats[i].set, faces, false, NULL};
+        struct layout_input input = {boats[i].set, faces, paper_of(PAPER_A4), false, NULL};
         boats[i].pages = layout_set(&input, test.arena, test.problems);
         if (problems_reach(test.problems, SEVERITY_HELD))
             fail_msg("%s", case_problems_text(&test));

@@ -48,12 +48,12 @@ void break_must_be_caught(const struct proof_break *row);
 /* ---- finding things on the page: the test fails where there is none ---- */
 
 /* The n-th (from 0) text of that role in that block. */
-struct page_item *try_text(struct proof_try *try, const char *block, enum page_role role,
+struct page_item *try_text(struct proof_try *try, enum block_key block, enum page_role role,
                            size_t n);
 /* The first text that begins so. */
 struct page_item *try_saying(struct proof_try *try, const char *words);
 /* The n-th thing of that kind in that block. */
-struct page_item *try_thing(struct proof_try *try, const char *block, enum page_kind kind,
+struct page_item *try_thing(struct proof_try *try, enum block_key block, enum page_kind kind,
                             size_t n);
 /* The n-th row of the card's steps. */
 struct card_row *try_row(struct proof_try *try, size_t n);

@@ -11,12 +11,12 @@
 
 /* ---- finding ---- */
 
-struct page_item *try_text(struct proof_try *try, const char *block, enum page_role role,
+struct page_item *try_text(struct proof_try *try, enum block_key block, enum page_role role,
                            size_t n)
 {
     for (size_t i = 0; i < try->page.count; i++) {
         struct page_item *item = &try->items[i];
-        if (item->kind == PAGE_TEXT && item->role == role && strcmp(item->block, block) == 0 &&
+        if (item->kind == PAGE_TEXT && item->role == role && item->block == block &&
             n-- == 0)
             return item;
     }
@@ -33,11 +33,11 @@ struct page_item *try_saying(struct proof_try *try, const char *words)
     return NULL;
 }
 
-struct page_item *try_thing(struct proof_try *try, const char *block, enum page_kind kind,
+struct page_item *try_thing(struct proof_try *try, enum block_key block, enum page_kind kind,
                             size_t n)
 {
     for (size_t i = 0; i < try->page.count; i++)
-        if (try->items[i].kind == kind && strcmp(try->items[i].block, block) == 0 && n-- == 0)
+        if (try->items[i].kind == kind && try->items[i].block == block && n-- == 0)
             return &try->items[i];
     fail_msg("%s: no thing of kind %d in %s", try->page.card, (int)kind, block);
     return NULL;
@@ -109,7 +109,7 @@ void item_move_to(struct page_item *item, mpt x, mpt y)
 struct page_item *item_add(struct proof_try *try, enum page_kind kind)
 {
     struct page_item *item = &try->items[try->page.count++];
-    *item = (struct page_item){.kind = kind, .block = "added"};
+    *item = (struct page_item){.kind = kind, .block = BLOCK_SOURCES};
     return item;
 }
 
@@ -124,7 +124,7 @@ struct page_item *words_add(struct proof_try *try, const struct page_item *like,
 {
     struct page_item copy = *like, *item = item_add(try, PAGE_TEXT);
     *item = copy;
-    item->block = "added";
+    item->block = BLOCK_SOURCES;
     item->paragraph = 0;
     item_move(item, x - item->area.x, baseline - item->baseline);
     return item;

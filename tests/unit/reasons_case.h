@@ -33,11 +33,16 @@ static int test_end(void **state)
     "  - {item: knife, tag: E1, zone: cockpit}\n" \
     "  - {item: knife, tag: E2, zone: saloon}\n"
 
-/* Of the procedure `dark`: its steps, and what stands after them. */
-static const char *reasons_with(const char *steps, const char *rest, const char *gear,
-                                const char *not_fitted)
+/* A procedure as it is written: what is asked of a boat, and what is said to it. */
+struct written {
+    const char *logic, *texts;
+};
+
+/* Of the procedure `dark`. */
+static const char *reasons_with(struct written written, const char *gear, const char *not_fitted)
 {
-    const char *procedure = case_procedure_text(&test, "dark", 10, steps, rest);
+    const char *procedure =
+        case_procedure_text(&test, "dark", 10, written.logic, written.texts);
     case_procedures(&test, (const char *const[]){procedure, NULL});
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
     const struct card_set *set = case_compose(&test, false);

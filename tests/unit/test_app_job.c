@@ -113,7 +113,7 @@ static void without_a_language_there_is_no_part(void **state)
 
 static void every_boat_has_every_part(void **state)
 {
-    static const char *const papers[] = {"a", "b", "c"};
+    static const enum paper_key papers[] = {PAPER_A4, PAPER_LETTER, PAPER_A4};
     (void)state;
     assert_true(fleet_case_open(&made));
     struct job job = job_of(&made.options, &made.fleet);

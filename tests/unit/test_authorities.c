@@ -20,7 +20,7 @@ static void sources_are_found_by_key(void **state)
     expect_errors(0);
     assert_int_equal(all->count, 2);
     assert_string_equal(authority_find(all, "S2")->tag.text, "N 2 twice 14");
-    assert_string_equal(authority_find(all, "S1")->grade.text, "VB");
+    assert_int_equal(authority_find(all, "S1")->grade.value, GRADE_VB);
     assert_int_equal(authority_find(all, "S1")->read.date.month, 11);
     assert_null(authority_find(all, "S3"));
 }

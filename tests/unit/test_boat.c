@@ -51,7 +51,7 @@ static void gear_knows_its_kind_and_place(void **state)
     assert_int_equal(gear->zone.value, ZONE_cockpit_locker_port);
     assert_int_equal(gear->place_side, SIDE_PORT);
     assert_int_equal(gear->place.line, 3);
-    assert_string_equal(gear->kind_of.text, "lever");
+    assert_int_equal(gear->kind_of.value, VALVE_LEVER);
     assert_int_equal(gear->inside.count, 1);
     assert_true(gear->cuts.given);
     assert_int_equal(gear->cuts.count, 0);

@@ -28,10 +28,10 @@ static int end(void **state)
 
 #define CASE(function) cmocka_unit_test_setup_teardown(function, begin, end)
 
-static const char *said(enum script_form form, const char *nature)
+static const char *said(enum script_form form, enum nature_key nature)
 {
     struct compose_input input = {.boat = here.boat, .base = here.base};
-    const struct script *script = call_script(&input, form, nature_find(nature), here.arena,
+    const struct script *script = call_script(&input, form, nature_of(nature), here.arena,
                                               here.problems);
     assert_non_null(script);
     return script_text(script, here.arena);
@@ -43,24 +43,25 @@ static void the_general_call_is_the_distress_card_s(void **state)
     here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
     const struct card_set *set = case_compose(&here, false);
     const struct card *card = case_card(set, "distress_call");
-    assert_string_equal(said(SCRIPT_MAYDAY, NULL), script_text(card->call.script, here.arena));
-    assert_non_null(strstr(said(SCRIPT_MAYDAY, NULL), "I ____ (nature)\n"));
+    assert_string_equal(said(SCRIPT_MAYDAY, NATURE_NONE),
+                        script_text(card->call.script, here.arena));
+    assert_non_null(strstr(said(SCRIPT_MAYDAY, NATURE_NONE), "I ____ (nature)\n"));
 }
 
 static void a_nature_gives_its_phrase(void **state)
 {
     (void)state;
     here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
-    for (size_t i = 0; nature_at(i) != NULL; i++) {
-        const char *phrase = nature_at(i)->phrase;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        const char *phrase = nature_of(key)->phrase;
         size_t length = strcspn(phrase, ".");   /* an open end is a blank */
-        const char *text = said(SCRIPT_MAYDAY, nature_at(i)->key);
+        const char *text = said(SCRIPT_MAYDAY, key);
         assert_non_null(strstr(text, arena_copy(here.arena, phrase, length)));
         assert_null(strstr(text, "(nature)"));
         assert_int_equal(strncmp(text, "MAYDAY MAYDAY MAYDAY\n", 21), 0);
     }
     const struct card *card = case_card(case_compose(&here, false), "engine_fire");
-    assert_string_equal(said(SCRIPT_MAYDAY, "fire"),
+    assert_string_equal(said(SCRIPT_MAYDAY, NATURE_FIRE),
                         script_text(card->call.script, here.arena));
 }
 
@@ -71,9 +72,9 @@ static void without_a_fixed_set_no_mmsi_is_said(void **state)
     here.boat = case_boat(&here, case_boat_text(
         &here, "radio: {call_sign: QTAB2, mmsi: \"200014730\", mmsi_programmed: yes, dsc: yes}\n",
         "", "  - vhf_dsc\n"));
-    assert_null(strstr(said(SCRIPT_MAYDAY, "fire"), "200 014 730"));
+    assert_null(strstr(said(SCRIPT_MAYDAY, NATURE_FIRE), "200 014 730"));
     here.boat = case_boat(&here, case_boat_text(&here, CASE_RADIO, "", ""));
-    assert_non_null(strstr(said(SCRIPT_MAYDAY, "fire"), "200 014 730"));
+    assert_non_null(strstr(said(SCRIPT_MAYDAY, NATURE_FIRE), "200 014 730"));
 }
 
 static void without_a_call_sign_no_slot_is_left(void **state)
@@ -83,7 +84,7 @@ static void without_a_call_sign_no_slot_is_left(void **state)
                                              SCRIPT_DOWNGRADE, SCRIPT_CANCEL};
     here.boat = case_boat(&here, case_boat_text(&here, "radio: {call_sign: none}\n", "", ""));
     for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++) {
-        const char *text = said(forms[i], NULL);
+        const char *text = said(forms[i], NATURE_NONE);
         assert_null(strstr(text, "CALL SIGN"));
         assert_null(strstr(text, "MMSI"));
         assert_null(strstr(text, "·"));

@@ -44,7 +44,7 @@ static const struct script script = {script_lines, 1};
 static const struct card_text operate[] = {{.text = "**1** ON: breaker."}};
 static const struct card_text natures[] = {{.text = "Fire\tI AM ON FIRE"}};
 static const struct card_section sections[] = {
-    {.key = "nature", .title = "SAY", .lines = natures, .line_count = 1, .script = &script}};
+    {.key = BLOCK_NATURE, .title = "SAY", .lines = natures, .line_count = 1, .script = &script}};
 
 static void every_part_is_dumped(void **state)
 {

@@ -11,9 +11,9 @@
 #include "text.h"
 
 /* One procedure `smoke` of these steps. */
-static void procedure_with(const char *steps, const char *rest)
+static void procedure_with(const char *logic, const char *words)
 {
-    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, steps, rest), NULL};
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, logic, words), NULL};
     case_procedures(&test, texts);
 }
 
@@ -28,15 +28,22 @@ static const struct card *smoke(bool draft)
 }
 
 #define STOP_STEP \
+    "steps:\n" \
     "  - id: stop\n" \
-    "    act: \"**STOP** as you can.\"\n" \
     "    sources: [S5]\n" \
     "    cases:\n" \
-    "      - when: {is: {engine_stop: {stop: electric}}}\n" \
-    "        act: \"**HOLD** the button.\"\n" \
+    "      - id: electric\n" \
+    "        when: {is: {engine_stop: {stop: electric}}}\n" \
     "        uses: [engine_stop]\n" \
     "      - when: {fitted: engine_stop}\n" \
     "        uses: [engine_stop]\n"
+#define STOP_TEXTS \
+    "steps:\n" \
+    "  stop:\n" \
+    "    act: \"**STOP** as you can.\"\n" \
+    "    cases: {electric: {act: \"**HOLD** the button.\"}}\n"
+#define BARE_STEP "steps: [{id: stop, sources: [S5], uses: [engine_stop]}]\n"
+#define BARE_TEXTS "steps: {stop: {act: \"**STOP.**\"}}\n"
 #define TORCH "  - {item: torch, tag: C9, zone: saloon}\n"
 #define STOP "  - {item: engine_stop, tag: C1, zone: cockpit, side: port, how: hold STOP"
 
@@ -45,7 +52,7 @@ static const struct card *smoke(bool draft)
 static void the_first_case_that_holds_is_taken(void **state)
 {
     (void)state;
-    procedure_with(STOP_STEP, "");
+    procedure_with(STOP_STEP, STOP_TEXTS);
     boat_with(STOP ", stop: electric}\n", "");
     const struct card_step *step = case_step(smoke(false), "stop");
     assert_string_equal(step->headline.text, "**HOLD** the button.");
@@ -58,7 +65,7 @@ static void the_first_case_that_holds_is_taken(void **state)
 static void a_case_without_words_keeps_the_step_s_own(void **state)
 {
     (void)state;
-    procedure_with(STOP_STEP, "");
+    procedure_with(STOP_STEP, STOP_TEXTS);
     boat_with(STOP ", stop: mechanical}\n", "");
     const struct card_step *step = case_step(smoke(false), "stop");
     assert_string_equal(step->headline.text, "**STOP** as you can.");
@@ -69,7 +76,7 @@ static void a_case_without_words_keeps_the_step_s_own(void **state)
 static void where_no_case_holds_the_step_stands_alone(void **state)
 {
     (void)state;
-    procedure_with(STOP_STEP, "");
+    procedure_with(STOP_STEP, STOP_TEXTS);
     boat_with(TORCH, "  - engine_stop\n");
     const struct card *card = smoke(false);
     const struct card_step *step = case_step(card, "stop");
@@ -83,7 +90,7 @@ static void where_no_case_holds_the_step_stands_alone(void **state)
 static void an_undecided_case_stops_the_choice_and_holds_the_card(void **state)
 {
     (void)state;
-    procedure_with(STOP_STEP, "");
+    procedure_with(STOP_STEP, STOP_TEXTS);
     boat_with(STOP "}\n", "");
     const struct card *card = smoke(false);
     assert_true(card->held);
@@ -102,8 +109,9 @@ static void an_undecided_case_stops_the_choice_and_holds_the_card(void **state)
 static void every_fact_is_asked_for_once_with_all_its_cards(void **state)
 {
     (void)state;
-    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, STOP_STEP, ""),
-                                 case_procedure_text(&test, "steam", 20, STOP_STEP, ""), NULL};
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, STOP_STEP, STOP_TEXTS),
+                                 case_procedure_text(&test, "steam", 20, STOP_STEP, STOP_TEXTS),
+                                 NULL};
     case_procedures(&test, texts);
     boat_with(TORCH, "");
     const struct card_set *set = case_compose(&test, false);
@@ -122,7 +130,7 @@ static void every_fact_is_asked_for_once_with_all_its_cards(void **state)
 static void a_draft_shows_what_is_not_recorded(void **state)
 {
     (void)state;
-    procedure_with("  - {id: stop, act: \"**STOP.**\", sources: [S5], uses: [engine_stop]}\n", "");
+    procedure_with(BARE_STEP, BARE_TEXTS);
     boat_with(TORCH, "");
     const struct card *card = smoke(true);
     const struct card_row *row = &case_step(card, "stop")->rows[0];
@@ -138,7 +146,7 @@ static void a_draft_shows_what_is_not_recorded(void **state)
 static void gear_a_step_needs_must_not_be_missing_without_words(void **state)
 {
     (void)state;
-    procedure_with("  - {id: stop, act: \"**STOP.**\", sources: [S5], uses: [engine_stop]}\n", "");
+    procedure_with(BARE_STEP, BARE_TEXTS);
     boat_with(TORCH, "  - engine_stop\n");
     const struct card *card = smoke(false);
     assert_true(card->held);
@@ -151,22 +159,21 @@ static void gear_a_step_needs_must_not_be_missing_without_words(void **state)
 /* ---- numbers ---- */
 
 #define THREE_STEPS \
-    "  - {id: one, act: \"**ONE.**\", sources: [S5]}\n" \
-    "  - {id: two, act: \"**TWO.**\", sources: [S5], when: {fitted: liferaft}}\n" \
-    "  - {id: three, act: \"**THREE.**\", sources: [S5]}\n"
+    "steps:\n" \
+    "  - {id: one, sources: [S5]}\n" \
+    "  - {id: two, sources: [S5], when: {fitted: liferaft}}\n" \
+    "  - {id: three, sources: [S5]}\n"
+#define THREE_TEXTS \
+    "steps: {one: {act: \"**ONE.**\"}, two: {act: \"**TWO.**\"}, three: {act: \"**THREE.**\"}}\n"
 #define RAFT "  - {item: liferaft, tag: E1, zone: coachroof}\n"
 #define ASK_AFTER_THREE \
-    "decision:\n" \
-    "  ask: still burning?\n" \
-    "  after: three\n" \
-    "  yes: {say: Leave., card: steam}\n" \
-    "  no: {say: Stay.}\n" \
-    "  sources: [S5]\n"
+    "decision: {after: three, yes: {card: steam}, no: {}, sources: [S5]}\n"
+#define ASK_TEXTS "decision: {ask: still burning?, yes: Leave., no: Stay.}\n"
 
 static void steps_that_do_not_concern_the_boat_leave_no_gap(void **state)
 {
     (void)state;
-    procedure_with(THREE_STEPS, "");
+    procedure_with(THREE_STEPS, THREE_TEXTS);
     boat_with(RAFT, "");
     const struct card *with = smoke(false);
     assert_int_equal(with->step_count, 3);
@@ -183,12 +190,13 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, THREE_STEPS,
-                            ASK_AFTER_THREE
-                            "call_when: {say: \"ALONE: call after step {three}.\"}\n"
+        case_procedure_text(&test, "smoke", 10,
+                            THREE_STEPS ASK_AFTER_THREE "call_when: {}\n"
                             "calls: [{signal: mayday, nature: fire, say: I AM ON FIRE, "
-                            "from: fixed}]\n"),
-        case_procedure_text(&test, "steam", 20, THREE_STEPS, ""), NULL};
+                            "from: fixed}]\n",
+                            THREE_TEXTS ASK_TEXTS
+                            "call_when: \"ALONE: call after step {three}.\"\n"),
+        case_procedure_text(&test, "steam", 20, THREE_STEPS, THREE_TEXTS), NULL};
     case_procedures(&test, texts);
     boat_with(TORCH, "  - liferaft\n");
     const struct card *card = smoke(false);
@@ -205,7 +213,7 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
 static void a_decision_must_lead_to_a_card_of_the_set(void **state)
 {
     (void)state;
-    procedure_with(THREE_STEPS, ASK_AFTER_THREE);
+    procedure_with(THREE_STEPS ASK_AFTER_THREE, THREE_TEXTS ASK_TEXTS);
     boat_with(RAFT, "");
     assert_true(smoke(false)->held);
     assert_non_null(case_problem(&test,
@@ -215,8 +223,8 @@ static void a_decision_must_lead_to_a_card_of_the_set(void **state)
 static void a_decision_must_follow_a_step_of_the_card(void **state)
 {
     (void)state;
-    procedure_with(THREE_STEPS, "decision:\n  ask: still burning?\n  after: two\n"
-                   "  yes: {say: Leave.}\n  no: {say: Stay.}\n  sources: [S5]\n");
+    procedure_with(THREE_STEPS "decision: {after: two, yes: {}, no: {}, sources: [S5]}\n",
+                   THREE_TEXTS ASK_TEXTS);
     boat_with(TORCH, "  - liferaft\n");
     assert_true(smoke(false)->held);
     assert_non_null(case_problem(&test,
@@ -229,9 +237,10 @@ static void a_card_may_belong_to_some_boats_only(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, STOP_STEP,
-                            "when: {fitted: petrol_stowage}\nwhen_reason: No petrol.\n"),
-        case_procedure_text(&test, "steam", 20, STOP_STEP, ""), NULL};
+        case_procedure_text(&test, "smoke", 10,
+                            STOP_STEP "when: {fitted: petrol_stowage}\n",
+                            STOP_TEXTS "when_reason: No petrol.\n"),
+        case_procedure_text(&test, "steam", 20, STOP_STEP, STOP_TEXTS), NULL};
     case_procedures(&test, texts);
     boat_with(STOP ", stop: electric}\n", "  - petrol_stowage\n");
     const struct card_set *set = case_compose(&test, false);
@@ -294,9 +303,11 @@ static void two_engines_have_two_cards_each_with_its_own_gear(void **state)
 static void a_case_takes_only_pieces_that_have_what_it_asks(void **state)
 {
     (void)state;
-    procedure_with("  - id: call\n    act: \"**SHOUT.**\"\n    sources: [S5]\n    cases:\n"
-                   "      - when: {is: {vhf_handheld: {from_cockpit: yes}}}\n"
-                   "        act: \"**CALL.**\"\n        uses: [vhf_handheld]\n", "");
+    procedure_with("steps:\n  - id: call\n    sources: [S5]\n    cases:\n"
+                   "      - id: handheld\n        when: {is: {vhf_handheld: {from_cockpit: yes}}}\n"
+                   "        uses: [vhf_handheld]\n",
+                   "steps:\n  call:\n    act: \"**SHOUT.**\"\n"
+                   "    cases: {handheld: {act: \"**CALL.**\"}}\n");
     boat_with("  - {item: vhf_handheld, tag: E1, zone: saloon, from_cockpit: no}\n"
               "  - {item: vhf_handheld, tag: E2, zone: cockpit, from_cockpit: yes}\n", "");
     const struct card_step *step = case_step(smoke(false), "call");
@@ -309,9 +320,12 @@ static void a_case_takes_only_pieces_that_have_what_it_asks(void **state)
 static void facts_of_two_pieces_are_not_added_up(void **state)
 {
     (void)state;
-    procedure_with("  - id: stop\n    act: \"**LEAVE.**\"\n    sources: [S5]\n    cases:\n"
-                   "      - when: {is: {engine_stop: {stop: mechanical, from_cockpit: yes}}}\n"
-                   "        act: \"**STOP** by its pull.\"\n        uses: [engine_stop]\n", "");
+    procedure_with("steps:\n  - id: stop\n    sources: [S5]\n    cases:\n"
+                   "      - id: pull\n"
+                   "        when: {is: {engine_stop: {stop: mechanical, from_cockpit: yes}}}\n"
+                   "        uses: [engine_stop]\n",
+                   "steps:\n  stop:\n    act: \"**LEAVE.**\"\n"
+                   "    cases: {pull: {act: \"**STOP** by its pull.\"}}\n");
     boat_with("  - {item: engine_stop, tag: C1, zone: saloon, stop: mechanical, "
               "from_cockpit: no}\n"
               "  - {item: engine_stop, tag: C2, zone: cockpit, stop: electric, "

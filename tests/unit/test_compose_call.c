@@ -182,9 +182,11 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, "  - {id: a, act: \"**A.**\", sources: [S5]}\n",
-                            "call_when: {say: \"ALL: call now.\"}\n"
-                            "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n"), NULL};
+        case_procedure_text(&test, "smoke", 10,
+                            "steps: [{id: a, sources: [S5]}]\ncall_when: {}\n"
+                            "calls: [{signal: pan_pan, say: I AM AGROUND, from: fixed}]\n",
+                            "steps: {a: {act: \"**A.**\"}}\n"
+                            "call_when: \"ALL: call now.\"\n"), NULL};
     case_procedures(&test, texts);
     const struct card_call *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
     EXPECT_LINES(call, set_on(), numbered(2, set_channel()),
@@ -198,21 +200,22 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
 static void the_distress_card_lists_natures_and_every_form(void **state)
 {
     (void)state;
-    static const char *const keys[] = {"nature", "pan_pan", "relay", "downgrade", "cancel",
-                                       "spell"};
+    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_PAN_PAN, BLOCK_RELAY,
+                                          BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL};
     case_boat(&test, case_boat_text(&test, CASE_RADIO, HANDHELD EPIRB, ""));
     const struct card *card = case_card(case_compose(&test, false), "distress_call");
     assert_false(card->held);
     assert_int_equal(card->section_count, 6);
     for (size_t i = 0; i < 6; i++)
-        assert_string_equal(card->sections[i].key, keys[i]);
+        assert_int_equal(card->sections[i].key, keys[i]);
     const struct card_section *natures = &card->sections[0];
-    for (size_t i = 0; nature_at(i) != NULL; i++)    /* S15: in the order of M.493 */
-        assert_string_equal(natures->lines[i].text,
+    /* S15: in the order of M.493 */
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+        assert_string_equal(natures->lines[key - 1].text,
                             text_format(test.arena, "%s\t%s",
-                                        words_get(test.words, nature_at(i)->brief),
-                                        nature_at(i)->phrase));
-    assert_null(nature_at(natures->line_count));
+                                        words_get(test.words, nature_of(key)->brief),
+                                        nature_of(key)->phrase));
+    assert_int_equal(natures->line_count, NATURE_COUNT - 1);
     assert_non_null(strstr(natures->note, "press MENU, turn to the nature"));
     assert_string_equal(card->sections[5].lines[0].text,
                         "TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO");
@@ -221,7 +224,7 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     card = case_card(case_compose(&test, false), "distress_call");
     assert_null(card->sections[0].note);             /* no set to be told the nature */
     assert_int_equal(card->section_count, 5);        /* and no alert to cancel */
-    assert_string_equal(card->sections[3].key, "downgrade");
+    assert_int_equal(card->sections[3].key, BLOCK_DOWNGRADE);
     assert_int_equal(card->caution_count, 0);        /* nor a red key to warn of */
 }
 
@@ -232,16 +235,16 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
 static void brief_words_of_natures_begin_as_the_set_s_own(void **state)
 {
     (void)state;
-    for (size_t i = 0; nature_at(i) != NULL; i++) {
-        const char *brief = words_get(test.words, nature_at(i)->brief);
-        const char *label = nature_at(i)->label;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        const char *brief = words_get(test.words, nature_of(key)->brief);
+        const char *label = nature_of(key)->label;
         assert_true(strlen(brief) > 0 && strlen(brief) <= 20);
         assert_true(strlen(brief) <= strlen(label));
         assert_int_equal(strncmp(brief, label, strcspn(brief, "/ ")), 0);
         if (strlen(label) <= 20)
             assert_int_equal(strncmp(brief, label, strlen(brief)), 0);
-        for (size_t j = 0; j < i; j++)
-            assert_string_not_equal(brief, words_get(test.words, nature_at(j)->brief));
+        for (enum nature_key other = NATURE_NONE + 1; other < key; other++)
+            assert_string_not_equal(brief, words_get(test.words, nature_of(other)->brief));
     }
 }
 

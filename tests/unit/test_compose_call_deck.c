@@ -129,8 +129,8 @@ static void who_cannot_call_has_no_words_to_say(void **state)
                                     NO_RADIO_AT_ALL));
     const struct card *card = case_card(case_compose(&test, false), "distress_call");
     assert_int_equal(card->section_count, 2);
-    assert_string_equal(card->sections[0].key, "nature");
-    assert_string_equal(card->sections[1].key, "spell");
+    assert_int_equal(card->sections[0].key, BLOCK_NATURE);
+    assert_int_equal(card->sections[1].key, BLOCK_SPELL);
     assert_int_equal(card->caution_count, 0);
 }
 

@@ -11,12 +11,13 @@
 #include "compose/compose.h"
 #include "text.h"
 
-#define USE(list) "  - {id: use, act: \"**USE.**\", sources: [S5], " list "}\n"
+#define USE(list) "steps: [{id: use, sources: [S5], " list "}]\n"
+#define USE_TEXTS "steps: {use: {act: \"**USE.**\"}}\n"
 
 /* The one step of a card on a boat with this gear. */
 static const struct card_step *step_with(const char *step, const char *boat)
 {
-    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, step, ""), NULL};
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, step, USE_TEXTS), NULL};
     case_procedures(&test, texts);
     case_boat(&test, boat);
     const struct card *card = case_card(case_compose(&test, false), "smoke");
@@ -90,8 +91,8 @@ static void what_is_inside_the_burning_space_says_so(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, USE("uses: [fuel_shutoff_diesel, fire_port]"),
-                            "per: engine_space\n"), NULL};
+        case_procedure_text(&test, "smoke", 10, USE("uses: [fuel_shutoff_diesel, fire_port]")
+                            "per: engine_space\n", USE_TEXTS), NULL};
     case_procedures(&test, texts);
     case_boat(&test, case_boat_text(
         &test, CASE_RADIO,
@@ -191,7 +192,8 @@ static void a_line_stands_over_rows_below(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, USE("also: [torch], lethal: [Be quick.]"),
+        case_procedure_text(&test, "smoke", 10, USE("also: [torch], lethal: [quick]"),
+                            "steps: {use: {act: \"**USE.**\", lethal: {quick: Be quick.}}}\n"
                             "rows_below: Outside the smoke.\n"), NULL};
     case_procedures(&test, texts);
     case_boat(&test, case_boat_text(&test, CASE_RADIO, TORCHES, ""));

@@ -10,17 +10,26 @@
 #include "card_fixture.h"
 #include "text.h"
 
-#define STEP "  - {id: use, act: \"**USE.**\", sources: [S5], uses: [torch], also: [flares]}\n"
+#define STEP "steps: [{id: use, sources: [S5], uses: [torch], also: [flares]}]\n"
+#define STEP_TEXTS "steps: {use: {act: \"**USE.**\"}}\n"
 #define TORCH "  - {item: torch, tag: C1, zone: saloon}\n"
 #define NO_FLARES "  - flares\n"
 
-/* The card `smoke` of a boat with this gear. */
-static const struct card *card_with(const char *gear, const char *not_fitted, const char *rest)
+/* The card `smoke` of a boat with this gear, from more than one step. */
+static const struct card *card_more(const char *gear, const char *not_fitted, const char *logic,
+                                    const char *texts)
 {
-    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, STEP, rest), NULL};
-    case_procedures(&test, texts);
+    const char *const whole[] = {
+        case_procedure_text(&test, "smoke", 10, text_format(test.arena, STEP "%s", logic),
+                            text_format(test.arena, STEP_TEXTS "%s", texts)), NULL};
+    case_procedures(&test, whole);
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
     return case_card(case_compose(&test, false), "smoke");
+}
+
+static const struct card *card_with(const char *gear, const char *not_fitted)
+{
+    return card_more(gear, not_fitted, "", "");
 }
 
 static void base_with(const char *approvals, const char *local_rules)
@@ -39,7 +48,7 @@ static bool approved(const char *card, const char *from, const char *until)
     const char *expected = "Approved AB, master, ";
     base_with(text_format(test.arena, "[{card: %s, initials: AB, qualification: master, "
                           "date: %s, until: %s}]", card, from, until), "[]");
-    const struct card *made = card_with(TORCH, NO_FLARES, "");
+    const struct card *made = card_with(TORCH, NO_FLARES);
     bool in_footer = strstr(made->footer_left[1], expected) != NULL;
     bool marked = strstr(made->mark, words_get(test.words, WORD_MARK_NOT_APPROVED)) != NULL;
     assert_int_equal(in_footer, !marked);         /* exactly one of the two is said */
@@ -84,9 +93,9 @@ static void marks_are_said_in_a_fixed_order(void **state)
     const char *specimen = words_get(test.words, WORD_MARK_SPECIMEN);
     const char *draft = words_get(test.words, WORD_MARK_DRAFT);
     const char *not_approved = words_get(test.words, WORD_MARK_NOT_APPROVED);
-    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    const struct card *card = card_with(TORCH, NO_FLARES);
     assert_string_equal(card->mark, text_format(test.arena, "%s · %s", specimen, not_approved));
-    card = card_with(TORCH, "", "");              /* flares are not recorded */
+    card = card_with(TORCH, "");              /* flares are not recorded */
     assert_true(card->held);
     assert_string_equal(card->mark,
                         text_format(test.arena, "%s · %s · %s", specimen, draft, not_approved));
@@ -105,13 +114,13 @@ static void local_rules_stand_on_the_cards_they_name(void **state)
     base_with("[]", "[{card: smoke, rule: Call the harbour on 12., source: Harbour}, "
               "{card: flooding, rule: Another., source: Port}, "
               "{card: smoke, rule: No anchoring., source: Park}]");
-    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    const struct card *card = card_with(TORCH, NO_FLARES);
     assert_int_equal(card->local_rule_count, 2);
     assert_string_equal(card->local_rules[0].text, "Call the harbour on 12.");
     assert_string_equal(card->local_rules[0].tag, "Harbour");
     assert_string_equal(card->local_rules[1].text, "No anchoring.");
     base_with("[]", "[]");
-    assert_int_equal(card_with(TORCH, NO_FLARES, "")->local_rule_count, 0);
+    assert_int_equal(card_with(TORCH, NO_FLARES)->local_rule_count, 0);
 }
 
 static void a_rule_may_be_for_one_engine_only(void **state)
@@ -130,11 +139,11 @@ static void the_contact_line_names_centre_channel_and_base(void **state)
 {
     (void)state;
     base_with("[]", "[]");
-    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    const struct card *card = card_with(TORCH, NO_FLARES);
     assert_string_equal(card->contact_left, "**Rescue centre Skerry Sound** VHF 16");
     assert_string_equal(card->contact_right, "**Base, no emergencies** +999 00 000 000");
     case_base(&test, "tests/fleet/base.yaml");
-    assert_string_equal(card_with(TORCH, NO_FLARES, "")->contact_left,
+    assert_string_equal(card_with(TORCH, NO_FLARES)->contact_left,
                         "**Rescue centre Skerry Sound** +999 00 000 001 · VHF 16");
 }
 
@@ -146,7 +155,7 @@ static const char *dates_of(const char *torch, const char *flares)
         test.arena, "  - {item: torch, tag: C1, zone: saloon%s}\n"
         "  - {item: flares, tag: E1, zone: galley%s}\n"
         "  - {item: liferaft, tag: E2, zone: coachroof, service_due: 2026-12}\n", torch, flares);
-    return card_with(gear, "", "")->footer_right;
+    return card_with(gear, "")->footer_right;
 }
 
 static void expect_dates(const char *found, const char *date)
@@ -207,12 +216,14 @@ static void the_base_has_its_say_in_dates(void **state)
 static void warnings_follow_the_boat_and_name_a_source_that_stands(void **state)
 {
     (void)state;
-    const char *rest =
+    static const char logic[] =
         "never:\n"
-        "  - {say: go below, symbol: phatch, sources: [S5]}\n"
-        "  - {say: leave the raft tied, when: {fitted: liferaft}, sources: [S36]}\n"
-        "  - {say: use a phone, sources: [S8, S14]}\n";
-    const struct card *card = card_with(TORCH, NO_FLARES "  - liferaft\n", rest);
+        "  - {id: below, symbol: phatch, sources: [S5]}\n"
+        "  - {id: tied, when: {fitted: liferaft}, sources: [S36]}\n"
+        "  - {id: phone, sources: [S8, S14]}\n";
+    static const char texts[] =
+        "never: {below: go below, tied: leave the raft tied, phone: use a phone}\n";
+    const struct card *card = card_more(TORCH, NO_FLARES "  - liferaft\n", logic, texts);
     assert_int_equal(card->never_count, 2);
     assert_string_equal(card->nevers[0].text, "go below");
     assert_int_equal(card->nevers[0].symbol, SYMBOL_phatch);
@@ -222,14 +233,15 @@ static void warnings_follow_the_boat_and_name_a_source_that_stands(void **state)
                         authority_find(test.authorities, "S14")->tag.text);
     assert_int_equal(card->caution_count, 1);
     assert_string_equal(card->cautions[0].tag, authority_find(test.authorities, "S5")->tag.text);
-    card = card_with(TORCH "  - {item: liferaft, tag: E1, zone: coachroof}\n", NO_FLARES, rest);
+    card = card_more(TORCH "  - {item: liferaft, tag: E1, zone: coachroof}\n", NO_FLARES, logic,
+                     texts);
     assert_int_equal(card->never_count, 3);
 }
 
 static void the_head_names_boat_card_and_signs(void **state)
 {
     (void)state;
-    const struct card *card = card_with(TORCH, NO_FLARES, "");
+    const struct card *card = card_with(TORCH, NO_FLARES);
     assert_string_equal(card->title, "SMOKE CARD");
     assert_string_equal(card->boat, "TAMARISK");
     assert_string_equal(card->signs, "Smoke · a bang");

@@ -10,12 +10,13 @@
 #include "card_fixture.h"
 #include "text.h"
 
-#define USE(list) "  - {id: use, act: \"**USE.**\", sources: [S5], " list "}\n"
+#define USE(list) "steps: [{id: use, sources: [S5], " list "}]\n"
+#define USE_TEXTS "steps: {use: {act: \"**USE.**\"}}\n"
 
 /* The one step of a card on a boat with this gear. */
 static const struct card_step *monohull_step(const char *step, const char *gear)
 {
-    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, step, ""), NULL};
+    const char *const texts[] = {case_procedure_text(&test, "smoke", 10, step, USE_TEXTS), NULL};
     case_procedures(&test, texts);
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, "  - knife\n"));
     const struct card *card = case_card(case_compose(&test, false), "smoke");

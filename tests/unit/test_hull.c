@@ -175,21 +175,22 @@ static void the_drawn_outline_is_the_outline(void **state)
     (void)state;
     struct hull_view views[] = {monohull(), catamaran()};
     for (size_t i = 0; i < 2; i++) {
-        struct sheet sheet = {.arena = test.arena, .problems = test.problems};
+        struct pen pen = {.paper = paper_of(PAPER_A4), .arena = test.arena,
+                          .problems = test.problems};
         size_t hulls = 0;
-        hull_draw(&sheet, &views[i]);
-        for (size_t n = 0; n < sheet.count; n++) {
-            const struct area *area = &sheet.items[n].area;
-            assert_string_equal(sheet.items[n].block, "plan");
+        hull_draw(&pen, &views[i]);
+        for (size_t n = 0; n < pen.count; n++) {
+            const struct area *area = &pen.items[n].area;
+            assert_int_equal(pen.items[n].block, BLOCK_PLAN);
             assert_true(area->x >= views[i].area.x - 1 && area->y >= views[i].area.y - 1);
             assert_true(area->x + area->width <= views[i].area.x + views[i].area.width + 1);
             assert_true(area->y + area->height <= views[i].area.y + views[i].area.height + 1);
-            if (sheet.items[n].kind != PAGE_PATH)
+            if (pen.items[n].kind != PAGE_PATH)
                 continue;
             hulls++;
             assert_int_equal(area->y, views[i].area.y);
             assert_int_equal(area->height, views[i].area.height);
-            assert_int_equal(sheet.items[n].stroke, INK_BLACK);
+            assert_int_equal(pen.items[n].stroke, INK_BLACK);
         }
         assert_int_equal(hulls, i + 1);
     }

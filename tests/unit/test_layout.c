@@ -21,7 +21,7 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
 
 static const struct page *const *laid_out(const struct card_set *cards, bool draft)
 {
-    struct layout_input input = {cards, faces, draft, NULL};
+    struct layout_input input = {cards, faces, paper_of(PAPER_A4), draft, NULL};
     set = cards;
     return layout_set(&input, test.arena, test.problems);
 }
@@ -40,7 +40,7 @@ static const struct page *const *pages_of(const char *boat)
 
 static const char *item_words(const struct page_item *item)
 {
-    return item->kind == PAGE_TEXT ? item->run->text : item->block;
+    return item->kind == PAGE_TEXT ? item->run->text : block_word(item->block);
 }
 
 static bool lies_in(struct area inner, struct area outer, mpt slack)
@@ -54,7 +54,8 @@ static bool lies_in(struct area inner, struct area outer, mpt slack)
 static void everything_lies_in_the_safe_area(void **state)
 {
     (void)state;
-    struct area safe = frame_make(0, 0, true).safe;
+    const struct page_needs needs = {.marked = true};
+    struct area safe = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs).safe;
     assert_in_range(safe.x, MM(10), MM(10));
     assert_in_range(safe.y, MM(16), MM(16));
     for (size_t b = 0; b < BOAT_COUNT; b++) {
@@ -125,8 +126,8 @@ static void no_size_is_below_its_floor(void **state)
                     assert_true(item->area.width >= MM(7) && item->area.height >= MM(7));
                 if (item->kind != PAGE_TEXT || item->role == ROLE_NUMBER)
                     continue;
-                if (item->run->size < size_rule(item->role)->floor ||
-                    item->run->size > size_rule(item->role)->aim)
+                if (item->run->size < size_rule(pages[p]->paper, item->role).floor ||
+                    item->run->size > size_rule(pages[p]->paper, item->role).aim)
                     fail_msg("%s: `%s` is set in %d mpt", pages[p]->card, item_words(item),
                              (int)item->run->size);
             }
@@ -136,10 +137,10 @@ static void no_size_is_below_its_floor(void **state)
 /* ---- the same blocks at the same place ---- */
 
 /* The first box of a block on a page. */
-static const struct page_item *box_of(const struct page *page, const char *block)
+static const struct page_item *box_of(const struct page *page, enum block_key block)
 {
     for (size_t i = 0; i < page->count; i++)
-        if (page->items[i].kind == PAGE_BOX && strcmp(page->items[i].block, block) == 0)
+        if (page->items[i].kind == PAGE_BOX && page->items[i].block == block)
             return &page->items[i];
     fail_msg("%s has no block %s", page->card, block);
     return NULL;
@@ -149,7 +150,7 @@ static const struct page_item *box_of(const struct page *page, const char *block
 static const struct page_item *panel_of(const struct page *page)
 {
     for (size_t i = 0; i < page->count; i++)
-        if (page->items[i].kind == PAGE_BOX && strcmp(page->items[i].block, "call") == 0 &&
+        if (page->items[i].kind == PAGE_BOX && page->items[i].block == BLOCK_CALL &&
             page->items[i].fill == INK_NONE)
             return &page->items[i];
     fail_msg("%s has no call panel", page->card);
@@ -160,13 +161,14 @@ static void same_area(const struct page *page, const struct page_item *a,
                       const struct page_item *b)
 {
     if (memcmp(&a->area, &b->area, sizeof a->area) != 0)
-        fail_msg("%s: the block %s stands elsewhere", page->card, a->block);
+        fail_msg("%s: the block %s stands elsewhere", page->card, block_word(a->block));
 }
 
 static void the_same_blocks_stand_at_the_same_place(void **state)
 {
     (void)state;
-    static const char *const blocks[] = {"mark", "title", "call line", "contact", "call"};
+    static const enum block_key blocks[] = {BLOCK_MARK, BLOCK_TITLE, BLOCK_CALL_LINE,
+                                            BLOCK_CONTACT, BLOCK_CALL};
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
         const struct page *last = pages[set->count - 1];
@@ -197,7 +199,7 @@ static void what_is_read_on_every_card_is_set_alike(void **state)
                 const struct page_item *item = &pages[p]->items[i];
                 if (item->kind != PAGE_TEXT)
                     continue;
-                if (strcmp(item->block, "call") == 0 && item->role == ROLE_SCRIPT) {
+                if (item->block == BLOCK_CALL && item->role == ROLE_SCRIPT) {
                     script_size = script_size == 0 ? item->run->size : script_size;
                     assert_int_equal(item->run->size, script_size);
                 }

@@ -19,35 +19,34 @@ static const struct { const char *key; int symbol; } expected[] = {
 static void the_order_is_the_recommendation_s(void **state)
 {
     (void)state;
-    for (size_t i = 0; i < EXPECTED_COUNT; i++) {
-        const struct nature *nature = nature_at(i);
-        assert_non_null(nature);
-        assert_string_equal(nature->key, expected[i].key);
-        assert_int_equal(nature->symbol, expected[i].symbol);
+    assert_int_equal(EXPECTED_COUNT, NATURE_COUNT - 1);
+    for (unsigned i = 0; i < EXPECTED_COUNT; i++) {
+        assert_string_equal(nature_words[i], expected[i].key);
+        assert_int_equal(nature_of(i + 1)->symbol, expected[i].symbol);
     }
-    assert_null(nature_at(EXPECTED_COUNT));
-    assert_null(nature_at(SIZE_MAX));
+    assert_null(nature_of(NATURE_NONE));
 }
 
 static void natures_are_found_by_key(void **state)
 {
     (void)state;
-    for (size_t i = 0; i < EXPECTED_COUNT; i++)
-        assert_ptr_equal(nature_find(expected[i].key), nature_at(i));
-    assert_null(nature_find("epirb"));   /* no crew can choose it */
-    assert_null(nature_find("Fire"));
-    assert_null(nature_find(""));
-    assert_null(nature_find(NULL));
+    assert_int_equal(choice_find(nature_words, "fire"), NATURE_FIRE);
+    assert_int_equal(choice_find(nature_words, "mob"), NATURE_MOB);
+    assert_int_equal(choice_find(nature_words, "epirb"), NATURE_NONE);   /* no crew can choose it */
+    assert_int_equal(choice_find(nature_words, "Fire"), NATURE_NONE);
+    assert_int_equal(choice_find(nature_words, ""), NATURE_NONE);
+    assert_string_equal(choice_word(nature_words, NATURE_MOB), "mob");
+    assert_null(choice_word(nature_words, NATURE_NONE));
 }
 
 static void every_phrase_can_be_said(void **state)
 {
     (void)state;
-    for (size_t i = 0; nature_at(i) != NULL; i++) {
-        const char *phrase = nature_at(i)->phrase;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        const char *phrase = nature_of(key)->phrase;
         assert_true(strlen(phrase) > 5);
         assert_int_equal(strspn(phrase, "ABCDEFGHIJKLMNOPQRSTUVWXYZ ,."), strlen(phrase));
-        assert_true(strlen(nature_at(i)->label) > 0);
+        assert_true(strlen(nature_of(key)->label) > 0);
     }
 }
 
@@ -55,25 +54,24 @@ static void every_phrase_can_be_said(void **state)
 static void no_two_natures_share_words(void **state)
 {
     (void)state;
-    for (size_t i = 0; nature_at(i) != NULL; i++)
-        for (size_t j = 0; j < i; j++) {
-            assert_string_not_equal(nature_at(i)->key, nature_at(j)->key);
-            assert_int_not_equal(nature_at(i)->brief, nature_at(j)->brief);
-            assert_string_not_equal(nature_at(i)->phrase, nature_at(j)->phrase);
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+        for (enum nature_key other = NATURE_NONE + 1; other < key; other++) {
+            assert_int_not_equal(nature_of(key)->brief, nature_of(other)->brief);
+            assert_string_not_equal(nature_of(key)->phrase, nature_of(other)->phrase);
         }
 }
 
 static void phrases_are_the_standard_ones(void **state)
 {
     (void)state;
-    assert_string_equal(nature_find("fire")->phrase, "I AM ON FIRE");
-    assert_string_equal(nature_find("flooding")->phrase, "I AM FLOODING");
-    assert_string_equal(nature_find("grounding")->phrase, "I AM AGROUND");
-    assert_string_equal(nature_find("listing")->phrase, "I AM IN DANGER OF CAPSIZING");
-    assert_string_equal(nature_find("sinking")->phrase, "I AM SINKING");
-    assert_string_equal(nature_find("adrift")->phrase, "I AM NOT UNDER COMMAND, DRIFTING");
-    assert_string_equal(nature_find("mob")->phrase, "I HAVE LOST PERSON OVERBOARD");
-    assert_string_equal(nature_find("mob")->label, "Man overboard");
+    assert_string_equal(nature_of(NATURE_FIRE)->phrase, "I AM ON FIRE");
+    assert_string_equal(nature_of(NATURE_FLOODING)->phrase, "I AM FLOODING");
+    assert_string_equal(nature_of(NATURE_GROUNDING)->phrase, "I AM AGROUND");
+    assert_string_equal(nature_of(NATURE_LISTING)->phrase, "I AM IN DANGER OF CAPSIZING");
+    assert_string_equal(nature_of(NATURE_SINKING)->phrase, "I AM SINKING");
+    assert_string_equal(nature_of(NATURE_ADRIFT)->phrase, "I AM NOT UNDER COMMAND, DRIFTING");
+    assert_string_equal(nature_of(NATURE_MOB)->phrase, "I HAVE LOST PERSON OVERBOARD");
+    assert_string_equal(nature_of(NATURE_MOB)->label, "Man overboard");
 }
 
 int main(void)

@@ -16,19 +16,19 @@ static const struct path_step steps[] = {
     {.verb = PATH_CLOSE},
 };
 static const struct page_item items[] = {
-    {.kind = PAGE_TEXT, .block = "steps", .area = {100, 200, 61234, 24000}, .fill = INK_BLACK,
+    {.kind = PAGE_TEXT, .block = BLOCK_STEPS, .area = {100, 200, 61234, 24000}, .fill = INK_BLACK,
      .baseline = 18000, .run = &run, .role = ROLE_HEADLINE},
-    {.kind = PAGE_BOX, .block = "title", .area = {0, 0, 10, 20}, .fill = INK_WARNING,
+    {.kind = PAGE_BOX, .block = BLOCK_TITLE, .area = {0, 0, 10, 20}, .fill = INK_WARNING,
      .stroke = INK_BLACK, .line_width = 500, .radius = 3},
-    {.kind = PAGE_ELLIPSE, .block = "plan", .area = {1, 2, 3, 4}, .fill = INK_GREY},
+    {.kind = PAGE_ELLIPSE, .block = BLOCK_PLAN, .area = {1, 2, 3, 4}, .fill = INK_GREY},
     {.kind = PAGE_LINE, .area = {0, 0, 5, 0}, .stroke = INK_BLACK, .line_width = 250,
      .from = {0, 7}, .to = {5, 7}},
-    {.kind = PAGE_PATH, .block = "plan", .stroke = INK_CONTROL, .line_width = 9, .steps = steps,
+    {.kind = PAGE_PATH, .block = BLOCK_PLAN, .stroke = INK_CONTROL, .line_width = 9, .steps = steps,
      .step_count = 4},
-    {.kind = PAGE_SIGN, .block = "steps", .area = {1, 1, 19843, 19843}, .sign = SIGN_PROHIBITION,
-     .glyph = SYMBOL_phatch},
-    {.kind = PAGE_SIGN, .block = "steps", .area = {1, 1, 19843, 19843}, .sign = SIGN_MANDATORY},
-    {.kind = PAGE_TEXT, .block = "steps", .role = ROLE_FOOTER},
+    {.kind = PAGE_SIGN, .block = BLOCK_STEPS, .area = {1, 1, 19843, 19843},
+     .sign = SIGN_PROHIBITION, .glyph = SYMBOL_phatch},
+    {.kind = PAGE_SIGN, .block = BLOCK_STEPS, .area = {1, 1, 19843, 19843}, .sign = SIGN_MANDATORY},
+    {.kind = PAGE_TEXT, .block = BLOCK_STEPS, .role = ROLE_FOOTER},
 };
 
 static const char expected[] =

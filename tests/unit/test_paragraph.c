@@ -7,7 +7,7 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "sheet_fixture.h"
+#include "pen_fixture.h"
 #include "text.h"
 
 /* ---- a measure in letters: each as wide as a space; `~` ties two words ---- */
@@ -205,7 +205,7 @@ static void no_other_way_keeps_ties_better(void **state)
 static struct paragraph made(const char *text, mpt width)
 {
     struct style style = {ROLE_BOX, FACE_TEXT, 12000, INK_BLACK};
-    return paragraph_make(&sheet, &style, text, width, (struct place){0});
+    return paragraph_make(&pen, &style, text, width, (struct place){0});
 }
 
 static void what_is_to_be_kept_is_kept_for_no_more_lines(void **state)
@@ -233,7 +233,7 @@ static void bold_parts_are_told_apart(void **state)
         {"SHOUT", true, false}, {"“FIRE”", true, false}, {"!", false, true},
         {"All", false, false}, {"on", false, false}, {"deck", true, false}, {".", false, true}};
     size_t count;
-    struct piece *pieces = pieces_parse(&sheet, &style, "**SHOUT “FIRE”**! All on  **deck**.",
+    struct piece *pieces = pieces_parse(&pen, &style, "**SHOUT “FIRE”**! All on  **deck**.",
                                         &count);
     assert_int_equal(count, sizeof expected / sizeof expected[0]);
     for (size_t i = 0; i < count; i++) {
@@ -255,9 +255,9 @@ static void a_paragraph_is_placed_line_by_line(void **state)
     mpt bottom = 0;
     struct text_builder all = text_builder_in(test.arena);
     assert_true(paragraph.line_count > 1);
-    paragraph_place(&sheet, &paragraph, MM(10), MM(20));
-    for (size_t i = 0; i < sheet.count; i++) {
-        const struct page_item *item = &sheet.items[i];
+    paragraph_place(&pen, &paragraph, MM(10), MM(20));
+    for (size_t i = 0; i < pen.count; i++) {
+        const struct page_item *item = &pen.items[i];
         assert_int_equal(item->kind, PAGE_TEXT);
         assert_true(item->area.x >= MM(10));
         assert_true(item->area.x + item->area.width <= MM(50) + 200);
@@ -266,25 +266,25 @@ static void a_paragraph_is_placed_line_by_line(void **state)
         text_add_format(&all, "%s%s", i > 0 ? " " : "", item->run->text);
     }
     assert_string_equal(all.at, "NEVER go below for anything that is not a life");
-    assert_int_equal(sheet.items[0].run->role, FACE_BOLD);
-    assert_int_equal(sheet.items[1].run->role, FACE_TEXT);
+    assert_int_equal(pen.items[0].run->role, FACE_BOLD);
+    assert_int_equal(pen.items[1].run->role, FACE_TEXT);
     assert_true(bottom < MM(20) + paragraph_height(&paragraph));
-    assert_false(sheet.failed);
+    assert_false(pen.failed);
 }
 
 static void a_word_wider_than_the_column_is_an_error(void **state)
 {
     (void)state;
     struct paragraph paragraph = made("a Wassereinbruchsbekämpfungsausrüstung b", MM(30));
-    paragraph_place(&sheet, &paragraph, 0, 0);
-    assert_true(sheet.failed);
+    paragraph_place(&pen, &paragraph, 0, 0);
+    assert_true(pen.failed);
     assert_int_equal(problems_count(test.problems, SEVERITY_ERROR), 1);
     size_t count;
     const struct problem *told = problems_sorted(test.problems, &count);
     mpt over = paragraph.widest_piece - MM(30);
     int tenths = (int)(((int64_t)over * 10000 + 2834644) / 2834645);
     assert_string_equal(told[0].what,
-                        text_format(test.arena, "CARD (en): a word in the block \"block\" is "
+                        text_format(test.arena, "CARD (en): a word in the block \"steps\" is "
                                     "%d.%d mm too long at the smallest size allowed",
                                     tenths / 10, tenths % 10));
     assert_non_null(told[0].remedy);
@@ -294,8 +294,8 @@ static void a_letter_no_face_has_is_an_error(void **state)
 {
     (void)state;
     struct paragraph paragraph = made("水 below", MM(60));
-    paragraph_place(&sheet, &paragraph, 0, 0);
-    assert_true(sheet.failed);
+    paragraph_place(&pen, &paragraph, 0, 0);
+    assert_true(pen.failed);
     size_t count;
     const struct problem *told = problems_sorted(test.problems, &count);
     assert_true(count >= 1);

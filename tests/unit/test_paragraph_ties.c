@@ -7,7 +7,7 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "sheet_fixture.h"
+#include "pen_fixture.h"
 #include "text.h"
 
 /* "aaa / bb cc" */
@@ -28,7 +28,7 @@ static const char *lines_text(const struct paragraph *paragraph)
 static struct paragraph made(const char *text, mpt width)
 {
     struct style style = {ROLE_BOX, FACE_TEXT, 12000, INK_BLACK};
-    return paragraph_make(&sheet, &style, text, width, (struct place){0});
+    return paragraph_make(&pen, &style, text, width, (struct place){0});
 }
 
 /* However wide the column: no line ends between the two. */

@@ -119,7 +119,7 @@ static void same_input_gives_same_bytes(void **state)
     const struct page *pages[] = {&page};
 
     (void)state;
-    items[1] = (struct page_item){.kind = PAGE_SIGN, .block = "x", .sign = SIGN_FIRE,
+    items[1] = (struct page_item){.kind = PAGE_SIGN, .block = BLOCK_NONE, .sign = SIGN_FIRE,
                                   .glyph = SYMBOL_ext, .area = {1000, 90000, MM(10), MM(10)}};
     struct bytes one = pdf_of(pages, 1), two = pdf_of(pages, 1);
     assert_int_equal(one.length, two.length);
@@ -153,7 +153,7 @@ static void refusal_expect(struct page_item item, const char *what)
 
 static struct page_item sign_of(enum sign_class sign, enum symbol_key glyph, mpt side)
 {
-    return (struct page_item){.kind = PAGE_SIGN, .block = "b", .sign = sign, .glyph = glyph,
+    return (struct page_item){.kind = PAGE_SIGN, .block = BLOCK_NONE, .sign = sign, .glyph = glyph,
                               .area = {0, 0, side, side}};
 }
 

@@ -15,12 +15,13 @@
 #define MOST_TAGS 64
 
 static struct card card;
-static struct sheet sheet;
+static struct pen pen;
 
 /* The paper that the plan has on a card: the right column, of some height. */
 static struct area paper(mpt height)
 {
-    struct area area = frame_make(0, 0, true).right;
+    const struct page_needs needs = {.marked = true};
+    struct area area = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs).at[AREA_RIGHT];
     area.height = height;
     return area;
 }
@@ -33,8 +34,8 @@ static void plan_card_begin(const char *boat, const struct marker *markers, size
     card.markers = markers;
     card.marker_count = count;
     test.problems = problems_new(test.arena);
-    sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
-                           .card = &card};
+    pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
+                       .card = &card, .paper = paper_of(PAPER_A4)};
 }
 
 /* Markers of the boat's own gear, as many as wanted; more than it has stand again
@@ -62,8 +63,8 @@ struct drawn_tag { const char *text; struct area box; bool round; };
 static size_t tags_drawn(struct drawn_tag tags[MOST_TAGS])
 {
     size_t count = 0;
-    for (size_t i = 1; i < sheet.count; i++) {
-        const struct page_item *text = &sheet.items[i], *box = &sheet.items[i - 1];
+    for (size_t i = 1; i < pen.count; i++) {
+        const struct page_item *text = &pen.items[i], *box = &pen.items[i - 1];
         if (text->kind != PAGE_TEXT || text->role != ROLE_PLAN_TAG)
             continue;
         assert_int_equal(box->kind, PAGE_BOX);
@@ -96,9 +97,9 @@ static struct point middle_of(struct area box)
 static struct hull_view view_drawn(void)
 {
     struct area whole = {0};
-    for (size_t i = 0; i < sheet.count; i++) {
-        struct area area = sheet.items[i].area;
-        if (sheet.items[i].kind != PAGE_PATH)
+    for (size_t i = 0; i < pen.count; i++) {
+        struct area area = pen.items[i].area;
+        if (pen.items[i].kind != PAGE_PATH)
             continue;
         mpt right = whole.x + whole.width;
         whole = whole.width == 0 ? area
@@ -131,8 +132,8 @@ static void nothing_overlaps(void)
         for (size_t j = 0; j < i; j++)
             if (overlap(tags[i].box, tags[j].box))
                 fail_msg("%s lies on %s", tags[i].text, tags[j].text);
-    for (size_t i = 0; i < sheet.count; i++) {
-        const struct page_item *item = &sheet.items[i];
+    for (size_t i = 0; i < pen.count; i++) {
+        const struct page_item *item = &pen.items[i];
         if (item->kind != PAGE_TEXT || item->role != ROLE_PLAN_LABEL)
             continue;
         for (size_t j = 0; j < count; j++)
@@ -169,27 +170,27 @@ static void every_tag_is_drawn_or_told(const struct drawn_tag *tags, size_t coun
         assert_int_equal(drawn + (case_problem(&test, what) != NULL ? 1 : 0), 1);
     }
     assert_int_equal(count + told, card.marker_count);
-    assert_int_equal(sheet.failed, told > 0);
+    assert_int_equal(pen.failed, told > 0);
 }
 
 static void tags_stand_apart_and_on_the_boat(void **state)
 {
     (void)state;
     static const size_t counts[] = {3, 12, 24, 40};
-    static const mpt heights[] = {PLAN_FLOOR, PLAN_AIM, MM(110)};
+    const mpt heights[] = {plan_heights().floor, plan_heights().aim, MM(110)};
     for (size_t b = 0; b < 2; b++)
         for (size_t c = 0; c < 4; c++)
             for (size_t h = 0; h < 3; h++) {
                 struct drawn_tag tags[MOST_TAGS];
                 plan_card_begin(boats[b], markers_of(boats[b], counts[c]), counts[c]);
-                plan_place(&sheet, paper(heights[h]));
+                plan_place(&pen, paper(heights[h]));
                 size_t count = tags_drawn(tags);
                 every_tag_is_drawn_or_told(tags, count);
                 nothing_overlaps();
                 for (size_t i = 0; i < count; i++)
                     if (!on_the_boat(tags[i].box))
                         fail_msg("%s of %s lies beside the boat", tags[i].text, boats[b]);
-                if (counts[c] <= 24 && heights[h] >= PLAN_AIM)
+                if (counts[c] <= 24 && heights[h] >= plan_heights().aim)
                     assert_int_equal(count, counts[c]);
             }
 }
@@ -199,10 +200,10 @@ static void all_stays_within_the_plan_s_paper(void **state)
     (void)state;
     for (size_t b = 0; b < 2; b++) {
         plan_card_begin(boats[b], markers_of(boats[b], 24), 24);
-        struct area area = paper(PLAN_AIM);
-        plan_place(&sheet, area);
-        for (size_t i = 0; i < sheet.count; i++) {
-            struct area item = sheet.items[i].area;
+        struct area area = paper(plan_heights().aim);
+        plan_place(&pen, area);
+        for (size_t i = 0; i < pen.count; i++) {
+            struct area item = pen.items[i].area;
             assert_true(item.x >= area.x && item.y >= area.y - MM(0.5));
             assert_true(item.x + item.width <= area.x + area.width + 1);
             assert_true(item.y + item.height <= area.y + area.height + 1);
@@ -217,7 +218,7 @@ static void tags_stay_on_their_side_and_near_their_zone(void **state)
     for (size_t b = 0; b < 2; b++) {
         struct drawn_tag tags[MOST_TAGS];
         plan_card_begin(boats[b], markers_of(boats[b], 12), 12);
-        plan_place(&sheet, paper(PLAN_AIM));
+        plan_place(&pen, paper(plan_heights().aim));
         size_t count = tags_drawn(tags);
         struct hull_view view = view_drawn();
         for (size_t m = 0; m < 12; m++) {
@@ -239,7 +240,7 @@ static void tags_below_are_round_and_tags_on_deck_are_square(void **state)
     (void)state;
     struct drawn_tag tags[MOST_TAGS];
     plan_card_begin(boats[0], markers_of(boats[0], 24), 24);
-    plan_place(&sheet, paper(PLAN_AIM));
+    plan_place(&pen, paper(plan_heights().aim));
     size_t count = tags_drawn(tags), round = 0;
     for (size_t m = 0; m < 24; m++) {
         bool below = card.markers[m].level == LEVEL_BELOW;
@@ -269,7 +270,7 @@ static void exact_places_are_not_moved(void **state)
         markers[25] = exact_marker("X2", 6000, 1000);
         markers[26] = exact_marker("X3", 8500, 0);
         plan_card_begin(boats[b], markers, 27);
-        plan_place(&sheet, paper(MM(90)));
+        plan_place(&pen, paper(MM(90)));
         size_t count = tags_drawn(tags);
         struct hull_view view = view_drawn();
         nothing_overlaps();
@@ -289,7 +290,7 @@ static void a_tag_alone_stands_where_it_is(void **state)
     struct marker marker = {.tag = "C1", .zone = zone_find("galley"), .side = SIDE_STARBOARD,
                             .level = LEVEL_BELOW, .x_mm = 6700, .y_mm = 1100};
     plan_card_begin(boats[0], &marker, 1);
-    plan_place(&sheet, paper(PLAN_AIM));
+    plan_place(&pen, paper(plan_heights().aim));
     assert_int_equal(tags_drawn(tags), 1);
     struct hull_view view = view_drawn();
     struct point true_place = hull_point(&view, &marker), place = middle_of(tags[0].box);
@@ -310,7 +311,7 @@ static void a_tag_behind_the_stern_lies_on_no_word(void **state)
             struct marker marker = {.tag = "E7", .zone = zone_find("bathing_platform"),
                                     .x_mm = loa * 203 / 200, .y_mm = y * half * 56 / 100};
             plan_card_begin(boats[b], &marker, 1);
-            plan_place(&sheet, paper(PLAN_AIM));
+            plan_place(&pen, paper(plan_heights().aim));
             assert_int_equal(tags_drawn(tags), 1);
             nothing_overlaps();
         }
@@ -323,13 +324,13 @@ static void a_plan_without_tags_still_names_its_zones(void **state)
     for (size_t b = 0; b < 2; b++) {
         size_t named = 0;
         plan_card_begin(boats[b], NULL, 0);
-        plan_place(&sheet, paper(PLAN_AIM));
+        plan_place(&pen, paper(plan_heights().aim));
         assert_int_equal(tags_drawn(tags), 0);
-        assert_false(sheet.failed);
-        for (size_t i = 0; i < sheet.count; i++)
+        assert_false(pen.failed);
+        for (size_t i = 0; i < pen.count; i++)
             for (size_t z = 0; z < card.plan_zone_count; z++)
-                named += sheet.items[i].kind == PAGE_TEXT &&
-                                 text_equal(sheet.items[i].run->text, card.plan_zones[z].name)
+                named += pen.items[i].kind == PAGE_TEXT &&
+                                 text_equal(pen.items[i].run->text, card.plan_zones[z].name)
                              ? 1 : 0;
         assert_in_range(named, 2, card.plan_zone_count);
     }

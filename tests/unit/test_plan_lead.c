@@ -104,15 +104,16 @@ static void the_line_ends_in_a_dot_at_the_true_place(void **state)
     struct area boxes[] = {box_near_place(&view, &markers[0], MM(9), 0)};
     bool found[] = {true};
     struct placed_tags tags = {&view, markers, boxes, found, 1};
-    struct sheet sheet = {.arena = test.arena, .problems = test.problems};
+    struct pen pen = {.paper = paper_of(PAPER_A4), .arena = test.arena,
+                      .problems = test.problems};
     struct point place = hull_point(&view, &markers[0]);
-    tag_lead_draw(&sheet, &tags, 0);
-    assert_int_equal(sheet.count, 2);
-    assert_int_equal(sheet.items[0].kind, PAGE_LINE);
-    assert_int_equal(sheet.items[0].to.x, place.x);
-    assert_int_equal(sheet.items[0].to.y, place.y);
-    assert_int_equal(sheet.items[1].kind, PAGE_ELLIPSE);
-    struct area dot = sheet.items[1].area;
+    tag_lead_draw(&pen, &tags, 0);
+    assert_int_equal(pen.count, 2);
+    assert_int_equal(pen.items[0].kind, PAGE_LINE);
+    assert_int_equal(pen.items[0].to.x, place.x);
+    assert_int_equal(pen.items[0].to.y, place.y);
+    assert_int_equal(pen.items[1].kind, PAGE_ELLIPSE);
+    struct area dot = pen.items[1].area;
     assert_in_range(dot.x + dot.width / 2 - place.x + 1, 0, 2);
     assert_in_range(dot.y + dot.height / 2 - place.y + 1, 0, 2);
 }

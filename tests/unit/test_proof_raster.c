@@ -118,7 +118,7 @@ static const struct page *page_of_card(const char *boat, const char *key)
 {
     case_boat(&test, boat);
     const struct card_set *set = case_compose(&test, false);
-    struct layout_input input = {set, pdf_case.faces, false, NULL};
+    struct layout_input input = {set, pdf_case.faces, paper_of(PAPER_A4), false, NULL};
     const struct page *const *pages = layout_set(&input, test.arena, test.problems);
     for (size_t i = 0; i < set->count; i++)
         if (strcmp(set->cards[i]->key, key) == 0 && pages[i] != NULL)
@@ -160,7 +160,7 @@ static void the_thinnest_line_is_a_line(void **state)
     (void)state;
     struct page_item line = {.kind = PAGE_LINE, .from = {MM(20), MM(20)}, .to = {MM(60), MM(20)},
                              .area = {MM(20), MM(20), MM(40), 0}, .stroke = INK_BLACK,
-                             .line_width = MM(0.35), .block = "line"};
+                             .line_width = MM(0.35), .block = BLOCK_NONE};
     struct page page = page_of(&line, 1);
     struct picture picture = picture_of(&page);
     for (int x = dots(MM(21)); x < dots(MM(59)); x++) {

@@ -92,7 +92,7 @@ static void boat_must_be_clean(const char *boat)
 {
     case_boat(&test, boat);
     const struct card_set *set = case_compose_fitting(&test);
-    struct layout_input input = {set, faces, false, NULL};
+    struct layout_input input = {set, faces, paper_of(PAPER_A4), false, NULL};
     const struct page *const *pages = layout_set(&input, test.arena, test.problems);
     const struct proof_report *reports = proof_set(set, pages, faces, test.arena);
     for (size_t i = 0; i < set->count; i++)

@@ -67,45 +67,50 @@ static void groups_keep_their_meaning(void **state)
 
 /* ---- a card ---- */
 
-#define STEPS \
-    "  - id: light\n" \
-    "    act: \"**TAKE** what gives light.\"\n" \
-    "    cases:\n" \
-    "      - when: {fitted: fixed_extinguisher}\n" \
-    "        act: \"**RELEASE** the extinguisher.\"\n" \
-    "        practice: yes\n" \
-    "      - when: {fitted: torch}\n" \
-    "        uses: [torch]\n" \
-    "      - act: \"**STRIKE** a match.\"\n" \
-    "        because: There is no torch.\n" \
-    "        practice: yes\n" \
-    "    because: It is dark.\n" \
-    "    sources: [S1]\n" \
-    "  - id: raft\n" \
-    "    act: \"**THROW** the raft.\"\n" \
-    "    when: {fitted: liferaft}\n" \
-    "    practice: yes\n" \
-    "  - id: knives\n" \
-    "    act: \"**TAKE** the knives.\"\n" \
-    "    also: [knife, dinghy]\n" \
+static const struct written steps = {
+    "steps:\n"
+    "  - id: light\n"
+    "    cases:\n"
+    "      - id: extinguisher\n"
+    "        when: {fitted: fixed_extinguisher}\n"
+    "        practice: yes\n"
+    "      - when: {fitted: torch}\n"
+    "        uses: [torch]\n"
+    "      - id: match\n"
+    "        practice: yes\n"
+    "    sources: [S1]\n"
+    "  - id: raft\n"
+    "    when: {fitted: liferaft}\n"
     "    practice: yes\n"
+    "  - id: knives\n"
+    "    also: [knife, dinghy]\n"
+    "    practice: yes\n",
+    "steps:\n"
+    "  light:\n"
+    "    act: \"**TAKE** what gives light.\"\n"
+    "    cases:\n"
+    "      extinguisher: {act: \"**RELEASE** the extinguisher.\"}\n"
+    "      match: {act: \"**STRIKE** a match.\", because: There is no torch.}\n"
+    "    because: It is dark.\n"
+    "  raft: {act: \"**THROW** the raft.\"}\n"
+    "  knives: {act: \"**TAKE** the knives.\"}\n"};
 
 #define LACKS "  - fixed_extinguisher\n  - liferaft\n  - dinghy\n"
 
 static const char *reasons_of(const char *gear, const char *not_fitted)
 {
-    return reasons_with(STEPS, "", gear, not_fitted);
+    return reasons_with(steps, gear, not_fitted);
 }
 
 static void the_case_taken_is_told_with_those_before_it(void **state)
 {
     (void)state;
     const char *text = reasons_of(GEAR, LACKS);
-    expect_part(text, "1. TAKE what gives light. at text.yaml:10\n"
-                      "   step light at text.yaml:9\n"
+    expect_part(text, "1. TAKE what gives light. at words.yaml:7\n"
+                      "   step light at logic.yaml:6\n"
                       "   passed over: case 1 of 3, which asks: fixed_extinguisher fitted"
-                      " at text.yaml:12\n"
-                      "   case 2 of 3: torch fitted at text.yaml:15\n"
+                      " at logic.yaml:8\n"
+                      "   case 2 of 3: torch fitted at logic.yaml:11\n"
                       "   gear C1 torch at text.yaml:16\n"
                       "      Torch | Saloon\n"
                       "   record: fixed_extinguisher not fitted at text.yaml:20\n"
@@ -120,7 +125,7 @@ static void the_last_case_is_for_every_other_boat(void **state)
     (void)state;
     const char *text = reasons_of("  - {item: knife, tag: E1, zone: cockpit}\n",
                                   LACKS "  - torch\n");
-    expect_part(text, "   case 3 of 3: every other boat at text.yaml:17\n"
+    expect_part(text, "   case 3 of 3: every other boat at logic.yaml:13\n"
                       "   record: fixed_extinguisher not fitted at text.yaml:18\n"
                       "   record: torch not fitted at text.yaml:21\n"
                       "   because: There is no torch.\n"
@@ -131,12 +136,13 @@ static void a_step_that_is_not_on_the_card_is_told(void **state)
 {
     (void)state;
     const char *text = reasons_of(GEAR, LACKS);
-    expect_part(text, "Not on this card: step raft, only where: liferaft fitted at text.yaml:22\n");
+    expect_part(text, "Not on this card: step raft, only where: liferaft fitted"
+                      " at logic.yaml:16\n");
     expect_none(text, "THROW");
     text = reasons_of(GEAR "  - {item: liferaft, tag: E3, zone: coachroof}\n",
                       "  - fixed_extinguisher\n  - dinghy\n");
-    expect_part(text, "2. THROW the raft. at text.yaml:23\n   step raft at text.yaml:22\n"
-                      "   only where: liferaft fitted at text.yaml:24\n   the step's own words\n"
+    expect_part(text, "2. THROW the raft. at words.yaml:12\n   step raft at logic.yaml:16\n"
+                      "   only where: liferaft fitted at logic.yaml:17\n   the step's own words\n"
                       "   record: liferaft E3 fitted at text.yaml:19\n");
 }
 
@@ -157,8 +163,8 @@ static void what_is_not_recorded_holds_and_is_told(void **state)
     const char *text = reasons_of(GEAR, "  - liferaft\n  - dinghy\n");
     expect_part(text, ", HELD BACK\n");
     expect_part(text, "   not to be decided: case 1 of 3, which asks: fixed_extinguisher fitted"
-                      " at text.yaml:12\n   the step's own words\n"
-                      "   gear fixed_extinguisher, asked for at text.yaml:12\n"
+                      " at logic.yaml:8\n   the step's own words\n"
+                      "   gear fixed_extinguisher, asked for at logic.yaml:9\n"
                       "      Fixed extinguisher | NOT RECORDED\n"
                       "   record: fixed_extinguisher not recorded\n");
     expect_part(text, "\nHeld back by\n   fixed_extinguisher is not recorded: it holds back the "
@@ -188,7 +194,7 @@ static void practice_awaits_sign_off(void **state)
 {
     (void)state;
     const char *text = reasons_of(GEAR, LACKS);
-    expect_part(text, "Sign-off\n   step 2, knives: trade practice at text.yaml:26\n"
+    expect_part(text, "Sign-off\n   step 2, knives: trade practice at logic.yaml:19\n"
                       "   not approved: no approval of dark stands on 2026-11-25"
                       " at tests/fleet/base.yaml\n");
     expect_none(text, "light: trade practice");

@@ -32,7 +32,7 @@ static void lay_out(const char *boat)
         if (whole->cards[i]->safety != NULL)
             plans[only->count++] = whole->cards[i];
     test.problems = problems_new(test.arena);
-    struct layout_input input = {only, faces, false, NULL};
+    struct layout_input input = {only, faces, paper_of(PAPER_A4), false, NULL};
     set = only;
     pages = layout_set(&input, test.arena, test.problems);
 }
@@ -47,13 +47,13 @@ static void lay_out_whole(const char *boat)
 
 static bool is_leader(const struct page_item *item)
 {
-    return item->kind == PAGE_LINE && strcmp(item->block, "leaders") == 0 &&
+    return item->kind == PAGE_LINE && item->block == BLOCK_LEADERS &&
            item->stroke == INK_BLACK;
 }
 
 static bool is_tag(const struct page_item *item)
 {
-    return item->kind == PAGE_BOX && item->fill == INK_BLACK && strcmp(item->block, "plan") == 0;
+    return item->kind == PAGE_BOX && item->fill == INK_BLACK && item->block == BLOCK_PLAN;
 }
 
 static bool overlap(struct area a, struct area b)
@@ -85,7 +85,7 @@ static void leader_is_of_one_place(const struct page *page, const struct page_it
     for (size_t i = 0; i < page->count; i++) {
         const struct page_item *other = &page->items[i];
         bool frame = other->kind == PAGE_BOX && other->stroke == INK_BLACK &&
-                     other->fill == INK_WHITE && strcmp(other->block, "plan") == 0 &&
+                     other->fill == INK_WHITE && other->block == BLOCK_PLAN &&
                      other->line_width < MM(1);
         if ((!is_tag(other) && !frame) ||
             segment_to_box(leader->from, leader->to, other->area) >= MM(0.5))
@@ -135,11 +135,11 @@ static void tags_do_not_overlap(void **state)
 /* ---- words ---- */
 
 /* All words of a block, with single spaces, lines joined. */
-static const char *block_words(const struct page *page, const char *block)
+static const char *block_words(const struct page *page, enum block_key block)
 {
     struct text_builder out = text_builder_in(test.arena);
     for (size_t i = 0; i < page->count; i++)
-        if (page->items[i].kind == PAGE_TEXT && strcmp(page->items[i].block, block) == 0)
+        if (page->items[i].kind == PAGE_TEXT && page->items[i].block == block)
             text_add_format(&out, "%s ", page->items[i].run->text);
     return out.at;
 }
@@ -147,7 +147,7 @@ static const char *block_words(const struct page *page, const char *block)
 static bool is_one_text(const struct page *page, const char *words)
 {
     for (size_t i = 0; i < page->count; i++)
-        if (page->items[i].kind == PAGE_TEXT && strcmp(page->items[i].block, "labels") == 0 &&
+        if (page->items[i].kind == PAGE_TEXT && page->items[i].block == BLOCK_LABELS &&
             strcmp(page->items[i].run->text, words) == 0)
             return true;
     return false;
@@ -179,11 +179,11 @@ static void every_place_and_line_is_printed(void **state)
         lay_out_whole(boats[b]);
         for (size_t p = 0; p < set->count; p++) {
             const struct safety_plan *safety = set->cards[p]->safety;
-            const char *words = block_words(pages[p], "labels");
+            const char *words = block_words(pages[p], BLOCK_LABELS);
             for (size_t i = 0; i < safety->place_count; i++)
                 place_is_said(words, &safety->places[i]);
             for (size_t i = 0; i < 3; i++)
-                must_say(block_words(pages[p], "legend"), safety->legend[i]);
+                must_say(block_words(pages[p], BLOCK_LEGEND), safety->legend[i]);
             if (safety->here_given)
                 must_say(words, safety->here_words);
         }
@@ -211,9 +211,9 @@ static void an_extinguisher_is_told_by_its_weight(void **state)
 {
     (void)state;
     lay_out_whole(boats[0]);
-    must_say(block_words(pages[1], "labels"), "Engine extinguisher, 2 kg");
+    must_say(block_words(pages[1], BLOCK_LABELS), "Engine extinguisher, 2 kg");
     for (size_t p = 0; p < set->count; p++)
-        assert_null(strstr(block_words(pages[p], "labels"), "empty in"));
+        assert_null(strstr(block_words(pages[p], BLOCK_LABELS), "empty in"));
 }
 
 /* Square: on deck; round: below. */
@@ -226,7 +226,7 @@ static void the_shape_of_a_tag_tells_its_level(void **state)
         for (size_t i = 0; i < pages[p]->count; i++) {
             const struct page_item *item = &pages[p]->items[i];
             bool chip = is_tag(item) || (item->kind == PAGE_BOX && item->fill == INK_BLACK &&
-                                         strcmp(item->block, "labels") == 0);
+                                         item->block == BLOCK_LABELS);
             if (!chip)
                 continue;
             tags++;

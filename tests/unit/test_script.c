@@ -299,11 +299,11 @@ static void a_handheld_never_speaks_of_dsc(void **state) {
     boat.radio.urgency_steps =
         (struct list_value){.items = urgency_steps, .count = 2, .given = true};
     for (int form = SCRIPT_MAYDAY; form <= SCRIPT_CANCEL; form++)
-        for (size_t nature = 0; nature_at(nature) != NULL; nature++) {
+        for (enum nature_key nature = NATURE_NONE + 1; nature < NATURE_COUNT; nature++) {
             struct script_request milder = {.form = SCRIPT_PAN_PAN, .label = "B",
                                             .from_handheld = true};
             struct script_request request = {.form = (enum script_form)form, .label = "A",
-                                             .nature = nature_at(nature)->phrase,
+                                             .nature = nature_of(nature)->phrase,
                                              .from_handheld = true};
             for (int both = 0; both < 2; both++) {
                 request.other = both ? &milder : NULL;

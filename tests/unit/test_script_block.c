@@ -14,7 +14,7 @@
 static struct card_case test;
 static struct faces *faces;
 static struct card card;
-static struct sheet sheet;
+static struct pen pen;
 
 static int set_up(void **state)
 {
@@ -23,8 +23,8 @@ static int set_up(void **state)
     faces = case_faces(&test);
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
     card = (struct card){.name = "CARD", .language = "en", .boat_record = test.boat};
-    sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
-                           .card = &card, .block = "call"};
+    pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
+                       .card = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_CALL};
     return 0;
 }
 
@@ -71,8 +71,8 @@ static const mpt sizes[] = {12000, 12500, 13000, 13500, 14000};
 static mpt bottom_of_all(void)
 {
     mpt bottom = 0;
-    for (size_t i = 0; i < sheet.count; i++) {
-        mpt own = sheet.items[i].area.y + sheet.items[i].area.height;
+    for (size_t i = 0; i < pen.count; i++) {
+        mpt own = pen.items[i].area.y + pen.items[i].area.height;
         bottom = own > bottom ? own : bottom;
     }
     return bottom;
@@ -86,17 +86,17 @@ static void the_measured_height_is_the_height_taken(void **state)
     for (size_t s = 0; s < 2; s++)
         for (size_t i = 0; i < SIZE_COUNT; i++) {
             struct area column = column_of(PANEL_WIDTH, 0);
-            sheet.count = 0;
-            mpt measured = script_set(&sheet, scripts[s], sizes[i], column, true);
-            assert_int_equal(sheet.count, 0);          /* measuring places nothing */
-            mpt taken = script_set(&sheet, scripts[s], sizes[i], column, false);
-            assert_true(sheet.count > scripts[s]->count);
+            pen.count = 0;
+            mpt measured = script_set(&pen, scripts[s], sizes[i], column, true);
+            assert_int_equal(pen.count, 0);          /* measuring places nothing */
+            mpt taken = script_set(&pen, scripts[s], sizes[i], column, false);
+            assert_true(pen.count > scripts[s]->count);
             assert_int_equal(taken, measured);
             assert_true(bottom_of_all() <= column.y + taken);
             assert_true(bottom_of_all() > column.y + taken - MM(3));
         }
-    assert_false(sheet.failed);
-    assert_int_equal(script_set(&sheet, NULL, 12000, column_of(PANEL_WIDTH, 0), false), 0);
+    assert_false(pen.failed);
+    assert_int_equal(script_set(&pen, NULL, 12000, column_of(PANEL_WIDTH, 0), false), 0);
 }
 
 static size_t blanks_of(const struct script *script)
@@ -112,10 +112,10 @@ static size_t blanks_of(const struct script *script)
 static mpt text_above(mpt y)
 {
     mpt above = 0;
-    for (size_t i = 0; i < sheet.count; i++)
-        if (sheet.items[i].kind == PAGE_TEXT && sheet.items[i].baseline < y - MM(2) &&
-            sheet.items[i].baseline > above)
-            above = sheet.items[i].baseline;
+    for (size_t i = 0; i < pen.count; i++)
+        if (pen.items[i].kind == PAGE_TEXT && pen.items[i].baseline < y - MM(2) &&
+            pen.items[i].baseline > above)
+            above = pen.items[i].baseline;
     return above;
 }
 
@@ -127,10 +127,10 @@ static void every_blank_can_be_written_on(void **state)
     for (size_t i = 0; i < SIZE_COUNT; i++) {
         const struct script *script = mayday();
         size_t rules = 0;
-        sheet.count = 0;
-        script_set(&sheet, script, sizes[i], column_of(PANEL_WIDTH, 0), false);
-        for (size_t n = 0; n < sheet.count; n++) {
-            const struct page_item *item = &sheet.items[n];
+        pen.count = 0;
+        script_set(&pen, script, sizes[i], column_of(PANEL_WIDTH, 0), false);
+        for (size_t n = 0; n < pen.count; n++) {
+            const struct page_item *item = &pen.items[n];
             if (item->kind != PAGE_LINE)
                 continue;
             rules++;
@@ -147,15 +147,15 @@ static void lines_of_blanks_are_nine_millimetres_apart(void **state)
     (void)state;
     mpt last = 0;
     size_t steps = 0;
-    script_set(&sheet, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
-    for (size_t n = 0; n < sheet.count; n++) {
-        if (sheet.items[n].kind != PAGE_LINE || sheet.items[n].from.y == last)
+    script_set(&pen, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
+    for (size_t n = 0; n < pen.count; n++) {
+        if (pen.items[n].kind != PAGE_LINE || pen.items[n].from.y == last)
             continue;
         if (last > 0) {
-            assert_true(sheet.items[n].from.y - last >= MM(9));
+            assert_true(pen.items[n].from.y - last >= MM(9));
             steps++;
         }
-        last = sheet.items[n].from.y;
+        last = pen.items[n].from.y;
     }
     assert_int_equal(steps, 2);                        /* LAT, LONG, persons */
 }
@@ -167,10 +167,10 @@ static void nothing_leaves_the_column(void **state)
     for (size_t s = 0; s < 2; s++)
         for (size_t i = 0; i < SIZE_COUNT; i++) {
             struct area column = column_of(PANEL_WIDTH, 0);
-            sheet.count = 0;
-            script_set(&sheet, scripts[s], sizes[i], column, false);
-            for (size_t n = 0; n < sheet.count; n++) {
-                struct area area = sheet.items[n].area;
+            pen.count = 0;
+            script_set(&pen, scripts[s], sizes[i], column, false);
+            for (size_t n = 0; n < pen.count; n++) {
+                struct area area = pen.items[n].area;
                 assert_true(area.x >= column.x && area.y >= column.y);
                 assert_true(area.x + area.width <= column.x + column.width + 200);
             }
@@ -181,9 +181,9 @@ static void nothing_leaves_the_column(void **state)
 static const char *words_placed(void)
 {
     struct text_builder out = text_builder_in(test.arena);
-    for (size_t n = 0; n < sheet.count; n++)
-        if (sheet.items[n].kind == PAGE_TEXT)
-            text_add_format(&out, "%s ", sheet.items[n].run->text);
+    for (size_t n = 0; n < pen.count; n++)
+        if (pen.items[n].kind == PAGE_TEXT)
+            text_add_format(&out, "%s ", pen.items[n].run->text);
     return out.at;
 }
 
@@ -206,8 +206,8 @@ static void every_word_is_placed_in_the_order_spoken(void **state)
     const struct script *const scripts[] = {mayday(), both()};
     for (size_t s = 0; s < 2; s++)
         for (size_t i = 0; i < SIZE_COUNT; i++) {
-            sheet.count = 0;
-            script_set(&sheet, scripts[s], sizes[i], column_of(PANEL_WIDTH, 0), false);
+            pen.count = 0;
+            script_set(&pen, scripts[s], sizes[i], column_of(PANEL_WIDTH, 0), false);
             assert_string_equal(words_placed(), words_said(scripts[s]));
         }
 }
@@ -218,7 +218,7 @@ static void what_is_to_be_circled_has_a_stroke_between(void **state)
     case_base(&test, "base: {name: Base, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
               "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
               "cruising_area: {latitude: both, longitude: both, sea_area: A1}\n");
-    script_set(&sheet, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
+    script_set(&pen, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
     assert_non_null(strstr(words_placed(), "NORTH / SOUTH"));
     assert_non_null(strstr(words_placed(), "EAST / WEST"));
 }
@@ -228,9 +228,9 @@ static void labels_stand_before_their_words(void **state)
 {
     (void)state;
     size_t labels = 0;
-    script_set(&sheet, both(), 13000, column_of(PANEL_WIDTH, 0), false);
-    for (size_t n = 0; n + 2 < sheet.count; n++) {
-        const struct page_item *box = &sheet.items[n], *label = box + 1, *words = box + 2;
+    script_set(&pen, both(), 13000, column_of(PANEL_WIDTH, 0), false);
+    for (size_t n = 0; n + 2 < pen.count; n++) {
+        const struct page_item *box = &pen.items[n], *label = box + 1, *words = box + 2;
         if (box->kind != PAGE_BOX)
             continue;
         labels++;
@@ -250,11 +250,11 @@ static void room_left_goes_between_the_phrases(void **state)
 {
     (void)state;
     const struct script *script = mayday();
-    mpt least = script_set(&sheet, script, 13000, column_of(PANEL_WIDTH, 0), true);
+    mpt least = script_set(&pen, script, 13000, column_of(PANEL_WIDTH, 0), true);
     mpt gaps = (mpt)(script->count - 1);
     for (mpt room = 0; room <= MM(30); room += MM(1.7)) {
-        sheet.count = 0;
-        mpt taken = script_set(&sheet, script, 13000, column_of(PANEL_WIDTH, least + room),
+        pen.count = 0;
+        mpt taken = script_set(&pen, script, 13000, column_of(PANEL_WIDTH, least + room),
                                false);
         assert_true(taken <= least + room);
         assert_true(taken <= least + gaps * MM(1.6));
@@ -270,8 +270,8 @@ static void a_name_that_is_too_long_is_told(void **state)
     struct boat boat = *test.boat;
     boat.facts.name_spoken.text = "Wassereinbruchsbekaempfungsausruestungswart";
     test.boat = card.boat_record = &boat;
-    script_set(&sheet, mayday(), 12000, column_of(MM(60), 0), false);
-    assert_true(sheet.failed);
+    script_set(&pen, mayday(), 12000, column_of(MM(60), 0), false);
+    assert_true(pen.failed);
     size_t count;
     const struct problem *told = problems_sorted(test.problems, &count);
     assert_true(count > 0);

@@ -57,7 +57,7 @@ static void shapes_are_drawn_where_they_stand(void **state)
 
 static struct image sign_render(enum sign_class sign)
 {
-    struct page_item item = {.kind = PAGE_SIGN, .block = "sign", .sign = sign,
+    struct page_item item = {.kind = PAGE_SIGN, .block = BLOCK_NONE, .sign = sign,
                              .area = {50000, 50000, SIGN_SIDE, SIGN_SIDE}};
 
     page_store(&item, 1, "sign.pdf");
@@ -75,7 +75,7 @@ static size_t signs_store(void)
     for (size_t key = 1; (key = count / 2 + 1) < SYMBOL_COUNT; count++) {
         assert_true(count < SIGN_ROOM);
         items[count] = (struct page_item){
-            .kind = PAGE_SIGN, .block = "sign", .sign = symbol_of((enum symbol_key)key)->sign,
+            .kind = PAGE_SIGN, .block = BLOCK_NONE, .sign = symbol_of((enum symbol_key)key)->sign,
             .glyph = count % 2 == 1 ? (enum symbol_key)key : SYMBOL_NONE,
             .area = {50000, 50000, SIGN_SIDE, SIGN_SIDE},
         };

@@ -4,29 +4,38 @@
 
 #include "asked.h"
 
-/* A procedure with these steps, and more of its level. */
-static const struct procedure *procedure_of(const char *steps, const char *more)
+/* What a procedure has besides its one step, and the texts of that. */
+struct more {
+    const char *logic, *texts;
+};
+
+/* A procedure whose only step is called `one`. */
+static const struct procedure *procedure_of(const char *steps, struct more more)
 {
     static const char sources[] = "sources:\n  - {key: S1, issuer: O, id: N1, title: T, tag: N1, "
                                   "read: 2026, status: current, grade: VA}\n";
     const struct authorities *authorities =
         authorities_read(file_of("sources.yaml", sources), test.arena, test.problems);
-    const char *whole = text_format(
-        test.arena, "procedure: trial\nnumber: 10\ntitle: Trial\nsubject: TRIAL\nsymbol: flame\n"
-                    "stripe: fire\nsigns: [Smoke]\ncautions: [{say: Hot., sources: [S1]}]\n"
-                    "steps:\n%s%s", steps, more);
+    const char *logic = text_format(
+        test.arena, "procedure: trial\nnumber: 10\nsymbol: flame\nstripe: fire\n"
+                    "cautions: [{id: hot, sources: [S1]}]\nsteps:\n%s%s", steps, more.logic);
+    const char *texts = text_format(
+        test.arena, "procedure: trial\ntitle: Trial\nsubject: TRIAL\nsigns: [Smoke]\n"
+                    "cautions: {hot: Hot.}\nsteps: {one: {act: \"**STOP**\"}}\n%s", more.texts);
+    const struct procedure_text_file text_file = {"en", file_of("words/en/trial.yaml", texts)};
+    const struct procedure_files files = {file_of("trial.yaml", logic), &text_file, 1};
     const struct procedure *procedure =
-        procedure_read(file_of("trial.yaml", whole), authorities, test.arena, test.problems);
+        procedure_read(&files, authorities, test.arena, test.problems);
     if (procedure == NULL)
         problems_show();
     assert_non_null(procedure);
     return procedure;
 }
 
-static struct asked_list asked_by(const char *steps, const char *more, const char *type)
+static struct asked_list asked_by(const char *steps, enum hull hull)
 {
-    const struct procedure *procedure = procedure_of(steps, more);
-    return asked_items(&procedure, 1, type, test.arena);
+    const struct procedure *procedure = procedure_of(steps, (struct more){"", ""});
+    return asked_items(&procedure, 1, hull, test.arena);
 }
 
 static const char *keys_of(const struct asked_list *list)
@@ -37,7 +46,7 @@ static const char *keys_of(const struct asked_list *list)
     return out.at;
 }
 
-#define PLAIN_STEP "  - {id: one, act: \"**STOP**\", practice: yes}\n"
+#define PLAIN_STEP "  - {id: one, practice: yes}\n"
 
 static void every_kind_has_a_usual_zone(void **state)
 {
@@ -49,14 +58,16 @@ static void every_kind_has_a_usual_zone(void **state)
 static void items_are_found_wherever_a_procedure_names_them(void **state)
 {
     (void)state;
-    struct asked_list list = asked_by(
-        "  - id: one\n    act: \"**STOP**\"\n    practice: yes\n    when: {fitted: cooker}\n"
+    static const struct more more = {
+        "when: {fitted: petrol_stowage}\n"
+        "never: [{id: open, symbol: pflame, when: {fitted: hatch}, sources: [S1]}]\n",
+        "when_reason: No petrol.\nnever: {open: open it}\n"};
+    const struct procedure *procedure = procedure_of(
+        "  - id: one\n    practice: yes\n    when: {fitted: cooker}\n"
         "    cases:\n"
-        "      - {when: {any: [{not_fitted: sart}, {fitted: epirb}]}, uses: [knife],"
-        " practice: yes}\n"
-        "      - {act: \"**GO**\", also: [torch], practice: yes}\n",
-        "when: {fitted: petrol_stowage}\nwhen_reason: No petrol.\n"
-        "never: [{say: open it, symbol: pflame, when: {fitted: hatch}, sources: [S1]}]\n", NULL);
+        "      - {when: {any: [{not_fitted: sart}, {fitted: epirb}]}, uses: [knife]}\n"
+        "      - {also: [torch]}\n", more);
+    struct asked_list list = asked_items(&procedure, 1, HULL_NONE, test.arena);
     const char *keys = text_format(test.arena, " %s ", keys_of(&list));
     static const char *const wanted[] = {"cooker", "sart", "epirb", "knife", "torch",
                                          "petrol_stowage", "hatch"};
@@ -71,9 +82,9 @@ static void the_order_is_that_of_a_walk(void **state)
 {
     (void)state;
     struct asked_list list = asked_by(
-        "  - {id: one, act: \"**STOP**\", practice: yes, also: [hatch, battery_isolator_engine, "
+        "  - {id: one, practice: yes, also: [hatch, battery_isolator_engine, "
         "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, cooker, "
-        "fire_blanket]}\n", "", NULL);
+        "fire_blanket]}\n", HULL_NONE);
     assert_string_equal(keys_of(&list),
                         "boarding_ladder flares liferaft anchor_main torch fire_blanket cooker "
                         "hatch fixed_extinguisher battery_isolator_engine");
@@ -83,12 +94,12 @@ static void the_facts_asked_of_an_item_are_told(void **state)
 {
     (void)state;
     struct asked_list list = asked_by(
-        "  - id: one\n    act: \"**STOP**\"\n    practice: yes\n    cases:\n"
-        "      - {when: {is: {engine_stop: {stop: electric}}}, act: A, practice: yes}\n"
-        "      - {when: {inside: {engine_stop: [engine_space]}}, act: B, practice: yes}\n"
-        "      - {when: {is: {engine_stop: {zone: cockpit}}}, act: C, practice: yes}\n"
-        "      - {when: {cuts: {battery_isolator_engine: vhf_dsc}}, act: D, practice: yes}\n"
-        "      - {act: E, practice: yes}\n", "", "monohull");
+        "  - id: one\n    practice: yes\n    cases:\n"
+        "      - {when: {is: {engine_stop: {stop: electric}}}}\n"
+        "      - {when: {inside: {engine_stop: [engine_space]}}}\n"
+        "      - {when: {is: {engine_stop: {zone: cockpit}}}}\n"
+        "      - {when: {cuts: {battery_isolator_engine: vhf_dsc}}}\n"
+        "      - {}\n", HULL_MONOHULL);
     assert_string_equal(keys_of(&list), "engine_stop vhf_dsc battery_isolator_engine");
     assert_string_equal(starter_entry(&list.rows[0], "C1", test.arena),
                         "- {item: engine_stop, tag: C1, zone: , side: , spot: , how: , "
@@ -101,18 +112,18 @@ static void the_facts_asked_of_an_item_are_told(void **state)
 }
 
 #define TYPED_STEPS \
-    "  - id: one\n    act: \"**STOP**\"\n    practice: yes\n    cases:\n" \
-    "      - {when: {boat: catamaran, fitted: escape_hatch}, act: A, practice: yes}\n" \
-    "      - {when: {boat: monohull, fitted: hatch}, act: B, practice: yes}\n" \
-    "      - {when: {none: [{boat: catamaran}, {fitted: dinghy}]}, act: C, practice: yes}\n" \
-    "      - {act: D, practice: yes, also: [fixed_extinguisher]}\n"
+    "  - id: one\n    practice: yes\n    cases:\n" \
+    "      - {when: {boat: catamaran, fitted: escape_hatch}}\n" \
+    "      - {when: {boat: monohull, fitted: hatch}}\n" \
+    "      - {when: {none: [{boat: catamaran}, {fitted: dinghy}]}}\n" \
+    "      - {also: [fixed_extinguisher]}\n"
 
 static void the_other_type_is_not_asked(void **state)
 {
     (void)state;
-    struct asked_list mono = asked_by(TYPED_STEPS, "", "monohull");
-    struct asked_list cat = asked_by(TYPED_STEPS, "", "catamaran");
-    struct asked_list both = asked_by(TYPED_STEPS, "", NULL);
+    struct asked_list mono = asked_by(TYPED_STEPS, HULL_MONOHULL);
+    struct asked_list cat = asked_by(TYPED_STEPS, HULL_CATAMARAN);
+    struct asked_list both = asked_by(TYPED_STEPS, HULL_NONE);
     assert_string_equal(keys_of(&mono), "dinghy hatch fixed_extinguisher");
     assert_string_equal(keys_of(&cat), "escape_hatch fixed_extinguisher");
     assert_string_equal(keys_of(&both), "dinghy escape_hatch hatch fixed_extinguisher");
@@ -129,14 +140,14 @@ static void the_other_type_is_not_asked(void **state)
 static void no_procedure_asks_for_nothing(void **state)
 {
     (void)state;
-    assert_int_equal(asked_by(PLAIN_STEP, "", NULL).count, 0);
-    assert_int_equal(asked_items(NULL, 0, NULL, test.arena).count, 0);
+    assert_int_equal(asked_by(PLAIN_STEP, HULL_NONE).count, 0);
+    assert_int_equal(asked_items(NULL, 0, HULL_NONE, test.arena).count, 0);
 }
 
 /* ---- files ---- */
 
 #define ALL_STEPS \
-    "  - {id: one, act: \"**STOP**\", practice: yes, also: [torch, knife, flares, fire_port, " \
+    "  - {id: one, practice: yes, also: [torch, knife, flares, fire_port, " \
     "epirb, vhf_dsc]}\n"
 
 static const char *without_marks(const char *text, const char *mark, const char *instead)
@@ -159,16 +170,16 @@ static const struct boat *boat_of(const char *text, bool *sound)
 static void a_new_boat_file_lacks_only_what_is_needed(void **state)
 {
     (void)state;
-    struct asked_list asked = asked_by(ALL_STEPS, "", NULL);
+    struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
     bool sound = true;
-    const struct boat *boat = boat_of(starter_boat(&asked, NULL, test.arena), &sound);
+    const struct boat *boat = boat_of(starter_boat(&asked, HULL_NONE, test.arena), &sound);
     assert_non_null(boat);
     assert_false(sound);
     expect_errors(5);   /* name, type, loa_m, beam_m, persons_max */
     assert_int_equal(boat->equipment_count, 0);
     assert_int_equal(boat_items_mentioned(boat), 0);
-    assert_null(boat->facts.type.text);
-    boat = boat_of(starter_boat(&asked, "catamaran", test.arena), &sound);
+    assert_int_equal(boat->facts.type.value, HULL_NONE);
+    boat = boat_of(starter_boat(&asked, HULL_CATAMARAN, test.arena), &sound);
     expect_errors(4);
     assert_true(boat->catamaran);
 }
@@ -178,8 +189,8 @@ static void a_new_boat_file_lacks_only_what_is_needed(void **state)
 static void lines_without_their_mark_can_be_read(void **state)
 {
     (void)state;
-    struct asked_list asked = asked_by(ALL_STEPS, "", NULL);
-    const char *text = starter_boat(&asked, "monohull", test.arena);
+    struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
+    const char *text = starter_boat(&asked, HULL_MONOHULL, test.arena);
     text = without_marks(text, "  name:  ", "  name: New ");
     text = without_marks(text, "loa_m:  ", "loa_m: 12 ");
     text = without_marks(text, "beam_m:  ", "beam_m: 4 ");
@@ -221,7 +232,7 @@ static void a_new_base_file_lacks_only_what_is_needed(void **state)
 static void proposed_tags_are_free_and_distinct(void **state)
 {
     (void)state;
-    struct asked_list asked = asked_by(ALL_STEPS, "", NULL);
+    struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
     static const enum item_key told[] = {ITEM_cooker, ITEM_sart};
     bool sound = true;
     const struct boat *boat = boat_of(

@@ -34,16 +34,19 @@ static const struct field crew_rows[] = {
     {.key = "name", .kind = FIELD_TEXT, .required = true, .offset = offsetof(struct crew, name)},
     {.key = "age", .kind = FIELD_NUMBER, .offset = offsetof(struct crew, age)},
 };
-static const struct field_table crew_table = {"a member of the crew", crew_rows, 2};
+static const struct field_table crew_table = {
+    .what = "a member of the crew", .fields = crew_rows, .count = 2};
 static const struct field mooring_rows[] = {
     {.key = "mooring", .kind = FIELD_TEXT, .offset = offsetof(struct ship, mooring)},
 };
-static const struct field_table mooring_table = {"a berth", mooring_rows, 1};
+static const struct field_table mooring_table = {
+    .what = "a berth", .fields = mooring_rows, .count = 1};
 static const struct field rig_rows[] = {
     {.key = "mast", .kind = FIELD_TEXT, .offset = offsetof(struct ship, mast)},
     SHIP(berth, FIELD_SECTION, .part = &(const struct field_part){.table = &mooring_table}),
 };
-static const struct field_table rig_table = {"a rig", rig_rows, 2};
+static const struct field_table rig_table = {
+    .what = "a rig", .fields = rig_rows, .count = 2};
 static const struct field ship_rows[] = {
     SHIP(name, FIELD_TEXT, .about = "as painted"),
     SHIP(at, FIELD_PAIR, .about = "[metres aft, metres to starboard]"),
@@ -52,7 +55,8 @@ static const struct field ship_rows[] = {
     SHIP(guests, FIELD_ENTRIES, .part = CREW(.lone = "name")),
     SHIP(owner, FIELD_ENTRIES, .part = CREW(.one_or_many = true)),
 };
-static const struct field_table ship_table = {"a ship", ship_rows, 6};
+static const struct field_table ship_table = {
+    .what = "a ship", .fields = ship_rows, .count = 6};
 
 struct harbour {
     struct arena *arena;

@@ -1,7 +1,7 @@
-/* sheet_fixture.h - a case with faces and an empty sheet of a card without a boat, begun
+/* pen_fixture.h - a case with faces and an empty pen of a card without a boat, begun
  * and ended with the group of tests. */
-#ifndef MAYDECK_SHEET_FIXTURE_H
-#define MAYDECK_SHEET_FIXTURE_H
+#ifndef MAYDECK_PEN_FIXTURE_H
+#define MAYDECK_PEN_FIXTURE_H
 
 #include "card_case.h"
 #include "layout/layout_room.h"
@@ -9,7 +9,7 @@
 static struct card_case test;
 static struct faces *faces;
 static struct card card;
-static struct sheet sheet;
+static struct pen pen;
 
 static int set_up(void **state)
 {
@@ -17,8 +17,8 @@ static int set_up(void **state)
     case_begin(&test);
     faces = case_faces(&test);
     card = (struct card){.name = "CARD", .language = "en"};
-    sheet = (struct sheet){.faces = faces, .arena = test.arena, .problems = test.problems,
-                           .card = &card, .block = "block"};
+    pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
+                       .card = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_STEPS};
     return 0;
 }
 

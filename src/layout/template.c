@@ -1,0 +1,190 @@
+/* template.c - the templates of all sheets, and how they are laid on a paper (room:
+ * layout). Each row cuts one area off what the rows before it have left. */
+#include "template.h"
+
+#include "promise.h"
+
+#define LENGTH(list) ((int)(sizeof(list) / sizeof *(list)))
+#define WAYS_MOST 3
+
+/* Shares are millionths of the width or height of what they are a share of. */
+#define WHOLE 1000000
+
+enum cut {
+    CUT_HEAD, CUT_FOOT, CUT_LEFT, CUT_RIGHT,   /* off that edge */
+    CUT_NOTHING                                /* the area is all that is left, and it stays */
+};
+
+/* When an area is there. Else its gap is not either. */
+enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED };
+
+/* Across the cut an area is the largest of its least, its share of the safe area and what
+ * is needed. */
+struct area_row {
+    enum page_area area;
+    enum cut cut;
+    enum there there;
+    mpt least;
+    mpt gap;                  /* to what is left */
+    int share[WAYS_MOST];     /* one a way */
+};
+
+/* What stands at the same place on every page of a set. */
+#define HEAD_ROWS \
+    {AREA_STRIP_HEAD, CUT_HEAD, WHERE_MARKED, MM(4.0), MM(0.45), {0}}, \
+    {AREA_BAND, CUT_HEAD, ALWAYS, MM(21), MM(0.45), {0}}, \
+    {AREA_STRIPE, CUT_HEAD, ALWAYS, MM(1.8), MM(0.45), {0}}, \
+    {AREA_WHEN, CUT_HEAD, ALWAYS, 0, MM(0.45), {0}}, \
+    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, MM(6.2), MM(0.7), {0}}, \
+    {AREA_STRIP_FOOT, CUT_FOOT, WHERE_MARKED, MM(4.0), MM(0.45), {0}}
+
+#define CALL_ROWS \
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, MM(6.8), MM(0.45), {0}}, \
+    {AREA_PANEL, CUT_FOOT, ALWAYS, 0, 0, {0}}, \
+    {AREA_CONTACT, CUT_FOOT, ALWAYS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_BODY, CUT_NOTHING, ALWAYS, 0, 0, {0}}
+
+static const struct area_row card_rows[] = {
+    HEAD_ROWS, CALL_ROWS,
+    {AREA_LEFT, CUT_LEFT, ALWAYS, 0, MM(4), {642105}},
+    {AREA_RIGHT, CUT_NOTHING, ALWAYS, 0, 0, {0}}};
+
+/* Wider left columns take the longest phrases, and names that are long to spell, at the
+ * least size. */
+static const struct area_row distress_rows[] = {
+    HEAD_ROWS, CALL_ROWS,
+    {AREA_LEFT, CUT_LEFT, ALWAYS, 0, MM(3), {547368, 552631, 557893}},
+    {AREA_RIGHT, CUT_NOTHING, ALWAYS, 0, 0, {0}}};
+
+/* No call panel. Wider columns where labels have no room else: the boat is narrower. */
+static const struct area_row safety_plan_rows[] = {
+    HEAD_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, MM(6.8), MM(1), {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, 0, 0, {0}},
+    {AREA_SOURCES, CUT_FOOT, WHERE_NEEDED, 0, MM(1), {0}},
+    {AREA_LEGEND, CUT_FOOT, ALWAYS, MM(7.4), MM(1), {0}},
+    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, MM(6.2), 0, {0}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, 0, MM(4.5), {315790, 378946}},
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, 0, MM(4.5), {315790, 378946}},
+    {AREA_NONE, CUT_FOOT, ALWAYS, MM(2), 0, {0}},
+    {AREA_MIDDLE, CUT_NOTHING, ALWAYS, 0, 0, {0}}};
+
+static const struct template {
+    const struct area_row *rows;
+    int count;
+    int ways;
+} templates[TEMPLATE_COUNT] = {
+    [TEMPLATE_CARD] = {card_rows, LENGTH(card_rows), 1},
+    [TEMPLATE_DISTRESS] = {distress_rows, LENGTH(distress_rows), 3},
+    [TEMPLATE_SAFETY_PLAN] = {safety_plan_rows, LENGTH(safety_plan_rows), 2}};
+
+int template_ways(enum template_key key)
+{
+    promise(key < TEMPLATE_COUNT);
+    return templates[key].ways;
+}
+
+static mpt share_of(mpt length, int millionths)
+{
+    return (mpt)((int64_t)length * millionths / WHOLE);
+}
+
+static bool is_there(const struct area_row *row, const struct page_needs *needs)
+{
+    switch (row->there) {
+    case ALWAYS:
+        return true;
+    case WHERE_MARKED:
+        return needs->marked;
+    case WHERE_NEEDED:
+        return row->area < AREA_COUNT && needs->height[row->area] > 0;
+    }
+    promise_unreached();
+}
+
+/* The area's height, or its width where it is cut off at a side. */
+static mpt depth_of(const struct area_row *row, const struct page_needs *needs,
+                    struct area safe)
+{
+    bool side = row->cut == CUT_LEFT || row->cut == CUT_RIGHT;
+    mpt share = share_of(side ? safe.width : safe.height, row->share[needs->way]);
+    mpt needed = side || row->area >= AREA_COUNT ? 0 : needs->height[row->area];
+    mpt depth = row->least > share ? row->least : share;
+    return depth > needed ? depth : needed;
+}
+
+/* Cuts an area off the rest, and the gap behind it. */
+static struct area area_cut(struct area *rest, enum cut cut, mpt depth, mpt gap)
+{
+    struct area area = *rest;
+    switch (cut) {
+    case CUT_HEAD:
+        area.height = depth;
+        rest->y += depth + gap;
+        rest->height -= depth + gap;
+        break;
+    case CUT_FOOT:
+        area.y += rest->height - depth;
+        area.height = depth;
+        rest->height -= depth + gap;
+        break;
+    case CUT_LEFT:
+        area.width = depth;
+        rest->x += depth + gap;
+        rest->width -= depth + gap;
+        break;
+    case CUT_RIGHT:
+        area.x += rest->width - depth;
+        area.width = depth;
+        rest->width -= depth + gap;
+        break;
+    case CUT_NOTHING:
+        break;
+    }
+    return area;
+}
+
+static struct area safe_area_of(const struct paper *paper)
+{
+    return (struct area){paper->side, paper->head, paper->width - 2 * paper->side,
+                         paper->height - paper->head - paper->foot};
+}
+
+mpt safe_width(const struct paper *paper)
+{
+    return safe_area_of(paper).width;
+}
+
+struct frame frame_make(const struct paper *paper, enum template_key key,
+                        const struct page_needs *needs)
+{
+    promise(key < TEMPLATE_COUNT && needs->way < templates[key].ways);
+    struct frame frame = {.paper = paper, .safe = safe_area_of(paper)};
+    struct area rest = frame.safe;
+    for (int i = 0; i < templates[key].count; i++) {
+        const struct area_row *row = &templates[key].rows[i];
+        if (!is_there(row, needs))
+            continue;
+        struct area area = area_cut(&rest, row->cut, depth_of(row, needs, frame.safe), row->gap);
+        if (row->area < AREA_COUNT)
+            frame.at[row->area] = area;
+    }
+    return frame;
+}
+
+struct plan_heights plan_heights(void)
+{
+    return (struct plan_heights){.floor = MM(34), .aim = MM(70), .gap = MM(0.8)};
+}
+
+/* ---- parts of an area ---- */
+
+static const int area_parts[] = {
+    [PART_OF_BAND_BOAT] = 315790, [PART_OF_BAND_NAME] = 476190, [PART_OF_BAND_NUMBER] = 761905,
+    [PART_OF_PANEL_SET] = 294737, [PART_OF_FOOTER_LEFT] = 560000};
+
+mpt part_of(enum area_part part, mpt length)
+{
+    promise((size_t)part < sizeof area_parts / sizeof *area_parts);
+    return share_of(length, area_parts[part]);
+}

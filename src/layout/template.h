@@ -1,0 +1,78 @@
+/* template.h - where the areas of a page stand on its paper: templates as rows of areas by
+ * share and minimum. Private to src/layout. */
+#ifndef MAYDECK_TEMPLATE_H
+#define MAYDECK_TEMPLATE_H
+
+#include <stdbool.h>
+
+#include "paper.h"
+
+/* The areas of pages. A template has some of them; the others are nowhere, of no size. */
+enum page_area {
+    AREA_STRIP_HEAD,     /* the mark of a page, twice: at the head */
+    AREA_STRIP_FOOT,     /* and at the foot */
+    AREA_BAND,           /* title, boat and number */
+    AREA_STRIPE,         /* the colour of the class below it */
+    AREA_WHEN,           /* signs of what happens */
+    AREA_CALL_LINE,      /* when to call */
+    AREA_BODY,           /* all between head and foot */
+    AREA_LEFT, AREA_RIGHT,  /* columns of the body */
+    AREA_MIDDLE,         /* between them: the boat of a safety plan */
+    AREA_PLAN_HEAD,      /* above it: which side is which */
+    AREA_LEGEND,         /* below it */
+    AREA_SOURCES,
+    AREA_CONTACT,
+    AREA_PANEL,          /* how to call */
+    AREA_FOOTER,
+    AREA_COUNT,
+    AREA_NONE            /* for no block: white */
+};
+
+enum template_key { TEMPLATE_CARD, TEMPLATE_DISTRESS, TEMPLATE_SAFETY_PLAN, TEMPLATE_COUNT };
+
+/* What the words of a set need where no template can know it, and which of its ways a
+ * template is laid out in: some have columns in several widths, the first the best. */
+struct page_needs {
+    mpt height[AREA_COUNT];
+    bool marked;         /* some pen of the set has a mark: all leave room for it */
+    int way;
+};
+
+struct frame {
+    const struct paper *paper;
+    struct area safe;            /* the paper without its margins */
+    struct area at[AREA_COUNT];
+};
+
+/* The paper's width without its margins: what areas that go right across are as wide as. */
+mpt safe_width(const struct paper *paper);
+
+/* The areas of a template on that paper. */
+struct frame frame_make(const struct paper *paper, enum template_key key,
+                        const struct page_needs *needs);
+
+/* How many ways the template has: columns of several widths. */
+int template_ways(enum template_key key);
+
+/* The plan beside the steps has what other blocks of its column leave. */
+struct plan_heights {
+    mpt floor;           /* less shows no place */
+    mpt aim;             /* up to here type that is read larger goes before it */
+    mpt gap;             /* to the blocks below it */
+};
+struct plan_heights plan_heights(void);
+
+/* ---- parts of an area, as shares of it ---- */
+
+enum area_part {
+    PART_OF_BAND_BOAT,       /* the boat's name may be so wide in the band */
+    PART_OF_BAND_NAME,       /* base lines, from the band's upper edge */
+    PART_OF_BAND_NUMBER,
+    PART_OF_PANEL_SET,       /* how to work the set: the left of the call panel */
+    PART_OF_FOOTER_LEFT
+};
+
+/* That part of a width or height. */
+mpt part_of(enum area_part part, mpt length);
+
+#endif

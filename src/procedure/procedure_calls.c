@@ -1,0 +1,130 @@
+/* procedure_calls.c - the radio messages of a procedure (room: procedure): English by law, so
+ * what they say stands in the logic. Never words anything itself. */
+#include "procedure_texts.h"
+
+#include "text.h"
+
+const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
+const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
+
+struct call_entry {
+    struct procedure_call call;
+    struct node_value when;
+};
+
+#define CALL_ROW(key, member, field_kind, ...) \
+    KEYED(struct call_entry, key, member, field_kind, __VA_ARGS__)
+static const struct field call_rows[] = {
+    CALL_ROW("id", call.id, FIELD_TEXT,
+             .about = "where a card has several: how the texts name it"),
+    CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
+    CALL_ROW("signal", call.signal, FIELD_ENUM, .required = true, .choices = signal_words,
+             .about = "distress, urgency or safety"),
+    CALL_ROW("nature", call.nature, FIELD_ENUM, .choices = nature_words,
+             .about = "the nature of distress the set is told"),
+    CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
+             .about = "what is wrong, in English"),
+    CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
+    CALL_ROW("from", call.from, FIELD_ENUM, .required = true, .choices = call_from_words,
+             .about = "the radio it is made from"),
+};
+static const struct field_table call_table = LOGIC_TABLE("a call", call_rows);
+
+static bool from_handheld_alone(const struct procedure_call *call)
+{
+    return call->from.value == CALL_FROM_HANDHELD ||
+           call->from.value == CALL_FROM_HANDHELD_CARRIED;
+}
+
+static bool is_mayday(const struct procedure_call *call)
+{
+    return call->signal.value == SIGNAL_MAYDAY;
+}
+
+/* A nature that is written but wrong has been told already. */
+static void nature_check(const struct procedure_reading *reading,
+                         const struct procedure_call *call, const struct yaml_node *node)
+{
+    bool written = node->kind == YAML_MAPPING && yaml_get(node, "nature") != NULL;
+    if (call->nature.value != NATURE_NONE && call->signal.value != SIGNAL_NONE &&
+        !is_mayday(call))
+        problem_add(reading->problems, SEVERITY_ERROR, call->nature.place,
+                    "take it out: only a distress alert has a nature",
+                    "nature %s goes with signal mayday only",
+                    choice_word(nature_words, call->nature.value));
+    if (!written && is_mayday(call) && call->from.value != CALL_FROM_NONE &&
+        !from_handheld_alone(call))
+        problem_add(reading->problems, SEVERITY_ERROR, call->place,
+                    "write nature: with what the set shall tell, such as nature: fire",
+                    "a MAYDAY from the fixed radio needs a nature");
+}
+
+/* The word that tells a call from the other stands in the texts, under its id. */
+static void call_id_check(const struct procedure_reading *reading,
+                          const struct procedure_call *call, size_t count)
+{
+    if (count > 1 && call->id.text == NULL)
+        problem_add(reading->problems, SEVERITY_ERROR, call->place,
+                    "write id: and, under that id in the texts, the word that tells this call "
+                    "from the other", "a card with several calls needs an id for each");
+    if (count <= 1 && call->id.text != NULL)
+        problem_add(reading->problems, SEVERITY_ERROR, call->id.place, "take it out",
+                    "the card has one call: the words of its id would not be printed");
+}
+
+/* One whose signal was refused is none of them. */
+static void gravity_check(const struct procedure_reading *reading,
+                          const struct procedure_call *calls, size_t index)
+{
+    enum call_signal first = index == 0 ? SIGNAL_NONE : calls[index - 1].signal.value;
+    enum call_signal next = calls[index].signal.value;
+    if (next != SIGNAL_NONE && next < first)
+        problem_add(reading->problems, SEVERITY_ERROR, calls[index].place,
+                    "put the graver call first", "%s stands after the milder %s",
+                    choice_word(signal_words, next), choice_word(signal_words, first));
+}
+
+static struct procedure_call call_read(const struct procedure_reading *reading,
+                                       const struct yaml_node *node)
+{
+    struct call_entry entry = {0};
+    section_read(node, &call_table, &entry, reading->arena, reading->problems);
+    entry.call.place = node->place;
+    entry.call.when = when_read(reading, &entry.when);
+    english_check("say", &entry.call.say, reading->problems);
+    english_check("assist", &entry.call.assist, reading->problems);
+    nature_check(reading, &entry.call, node);
+    return entry.call;
+}
+
+static void calls_texts_read(struct procedure_reading *reading, struct procedure_call *calls,
+                             size_t count, const struct texts_at *texts)
+{
+    const struct text_value **ids = arena_array(reading->arena, count, sizeof *ids);
+    struct wanted_list list = {0};
+    size_t together = 0;                /* those that every boat has on one card */
+    for (size_t i = 0; i < count; i++) {
+        ids[i] = &calls[i].id;
+        together += calls[i].when == NULL ? 1 : 0;
+        if (calls[i].id.text != NULL)
+            want(reading, &list, text_by_id(reading, &calls[i].id, &calls[i].if_));
+    }
+    ids_check(reading, ids, count, "calls");
+    texts_read(reading, texts, "a set of texts under calls", list.rows, list.count);
+    for (size_t i = 0; i < count; i++)
+        call_id_check(reading, &calls[i], together);
+}
+
+void calls_read(struct procedure_reading *reading, const struct node_value *list,
+                const struct texts_at *texts)
+{
+    size_t count = entries_count(list, "calls", reading->problems);
+    struct procedure_call *calls = arena_array(reading->arena, count, sizeof *calls);
+    for (size_t i = 0; i < count; i++) {
+        calls[i] = call_read(reading, list->node->items[i]);
+        gravity_check(reading, calls, i);
+    }
+    calls_texts_read(reading, calls, count, texts);
+    reading->procedure->calls = calls;
+    reading->procedure->call_count = count;
+}
