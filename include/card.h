@@ -198,6 +198,7 @@ struct card {
     const char *number_text;      /* Card 3P */
     const char *boat;             /* upper case */
     const char *language;
+    const struct words *words;    /* that it is said in */
     const char *when_word;
     const char *signs;
     const char *call_line;

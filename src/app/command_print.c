@@ -115,8 +115,8 @@ static void card_tell(const struct options *options, const struct sheets *sheets
 }
 
 /* Those of --each are told together. */
-static void cards_tell(const struct options *options, const struct sheets *sheets,
-                       size_t written)
+static void each_card_tell(const struct options *options, const struct sheets *sheets,
+                           size_t written)
 {
     if (!options->quiet && written > 0)
         printf("%s/%s-*%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
@@ -140,7 +140,7 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
             card_tell(options, sheets, name);
     }
     if (options->cards.count == 0)
-        cards_tell(options, sheets, written);
+        each_card_tell(options, sheets, written);
 }
 
 /* ---- older files ---- */

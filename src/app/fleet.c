@@ -3,8 +3,6 @@
 #include "card.h"
 #include "fleet.h"
 
-static const struct place no_place = {0};
-
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat)
 {
@@ -21,7 +19,7 @@ enum base_state { BASE_NONE, BASE_WRONG, BASE_SOUND };
 
 static enum base_state no_base(const struct fleet *fleet, const char *what)
 {
-    problem_add(fleet->problems, SEVERITY_USE, no_place,
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                 "name the folder that holds base.yaml and boats/", "%s", what);
     return BASE_NONE;
 }
@@ -31,7 +29,7 @@ static bool own_procedures_refused(const struct options *options, const struct f
 {
     const char *own = text_format(fleet->arena, "%s/procedures", options->base);
     if (is_folder(own))
-        problem_add(fleet->problems, SEVERITY_ERROR, no_place,
+        problem_add(fleet->problems, SEVERITY_ERROR, NO_PLACE,
                     "move that folder away: a base's own procedures are not read yet",
                     "%s: a base's own procedures cannot be used yet", own);
     return is_folder(own);

@@ -4,21 +4,21 @@
 
 #include "promise.h"
 
-#define LENGTH(list) (sizeof(list) / sizeof *(list))
+#define LENGTH_OF(list) (sizeof(list) / sizeof *(list))
 
 static const struct sheet_kind sheet_kinds[] = {
     {"emergency cards", compose_set_limited},
 };
 
 /* On which papers sheets are made; no option asks for others yet. */
-static const enum paper_key papers[] = {PAPER_A4};
+static const enum paper_key offered_papers[] = {PAPER_A4};
 
 struct job job_of(const struct options *options, const struct fleet *fleet)
 {
     return (struct job){.options = options, .fleet = fleet,
-                        .kinds = sheet_kinds, .kind_count = LENGTH(sheet_kinds),
+                        .kinds = sheet_kinds, .kind_count = LENGTH_OF(sheet_kinds),
                         .languages = fleet->printed,
-                        .papers = papers, .paper_count = LENGTH(papers)};
+                        .papers = offered_papers, .paper_count = LENGTH_OF(offered_papers)};
 }
 
 size_t job_part_count(const struct job *job)

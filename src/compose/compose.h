@@ -110,9 +110,6 @@ bool rows_make(struct composing *composing, const struct step_gear *wants,
 const char *handling_words(struct composing *composing, const struct equipment *gear,
                            enum shown shows, enum gear_state state);
 
-/* What of `how` leads there; NULL when it tells only how the contrary comes about. */
-const char *handling_towards(const char *how, bool on, struct arena *arena);
-
 /* "Chart table, port, over the table" of a place. */
 const char *place_words(const struct composing *composing, const struct zone *zone,
                         enum side side, const char *spot);

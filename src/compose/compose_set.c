@@ -130,7 +130,7 @@ void card_begin(struct composing *composing, const struct slot *slot, struct car
         .distress = slot->procedure->kind.value == PROCEDURE_DISTRESS,
         .number = slot->number, .page = slot->page,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
-        .language = words_language(composing->in->words),
+        .language = words_language(composing->in->words), .words = composing->in->words,
         .boat_record = composing->in->boat, .procedure = slot->procedure,
         .origin = source_whole(slot->procedure->source)};
 }

@@ -72,7 +72,8 @@ static const char *tag_proposal(struct composing *composing, enum item_class cla
     return tag == NULL ? "" : tag;
 }
 
-static const struct asked_item *asked_find(const struct composing *composing, enum item_key item)
+static const struct asked_item *asked_item_find(const struct composing *composing,
+                                                enum item_key item)
 {
     for (size_t i = 0; i < composing->asked.count; i++)
         if (composing->asked.rows[i].kind->item == item)
@@ -86,7 +87,7 @@ static const char *entry_words(struct composing *composing, const struct missing
 {
     const struct item_kind *kind = item_kind_of(missing->item);
     const char *tag = tag_proposal(composing, kind->class);
-    const struct asked_item *asked = asked_find(composing, missing->item);
+    const struct asked_item *asked = asked_item_find(composing, missing->item);
     if (missing->item == ITEM_vhf_dsc)
         return text_format(composing->arena,
                            "if she has one, write in the section radio:\n"

@@ -192,7 +192,7 @@ static bool offered(const struct row_list *list, const struct equipment *gear)
 
 /* Gear without a recorded side of the question holds the card; gear declared
  * not fitted must have its own case when the step cannot do without it. */
-static void item_add(struct row_list *list, const struct item_value *item, bool needed)
+static void needed_item_add(struct row_list *list, const struct item_value *item, bool needed)
 {
     struct composing *composing = list->composing;
     struct condition fitted = {.kind = CONDITION_FITTED, .item = item->value, .place = item->place};
@@ -233,9 +233,9 @@ bool rows_make(struct composing *composing, const struct step_gear *wants, struc
     struct row_list list = {.composing = composing, .wants = wants};
     undecided_add(&list, wants->undecided);
     for (size_t i = 0; i < wants->uses->count; i++)
-        item_add(&list, &wants->uses->items[i], true);
+        needed_item_add(&list, &wants->uses->items[i], true);
     for (size_t i = 0; i < wants->also->count; i++)
-        item_add(&list, &wants->also->items[i], false);
+        needed_item_add(&list, &wants->also->items[i], false);
     step->rows = list.rows;
     step->row_count = list.count;
     return list.below;

@@ -21,8 +21,8 @@ static const char *section_title(const struct composing *composing, const char *
                        words_get(composing->in->words, parts[section->part]));
 }
 
-static void section_add(struct composing *composing, const struct procedure *procedure,
-                        const struct plan_section *section)
+static void plan_section_add(struct composing *composing, const struct procedure *procedure,
+                             const struct plan_section *section)
 {
     size_t before = 0;
     for (size_t i = 0; i < composing->slot_count; i++)
@@ -86,7 +86,7 @@ static void part_add(struct composing *composing, const struct procedure *proced
     struct plan_section sections[PLAN_PAGES_MOST];
     int count = sections_cut(composing, part, sections);
     for (int i = 0; i < count; i++)
-        section_add(composing, procedure, &sections[i]);
+        plan_section_add(composing, procedure, &sections[i]);
 }
 
 static size_t rows_in(struct composing *composing, enum plan_part part)
@@ -272,8 +272,8 @@ static const char *sources_joined(struct composing *composing, const struct sour
                                          words_get(composing->in->words, WORD_SOURCES), out.at);
 }
 
-static const char *sources_words(struct composing *composing, const struct card *const *others,
-                                 size_t count)
+static const char *plan_sources_words(struct composing *composing, const struct card *const *others,
+                                      size_t count)
 {
     struct source_list list = {0};
     for (size_t i = 0; i < count; i++) {
@@ -315,7 +315,7 @@ void safety_plan_make(struct composing *composing, struct card *card,
     for (size_t i = 0; i < 3; i++)
         plan->legend[i] = words_get(composing->in->words, legend[i]);
     if (composing->slot->last_section)
-        plan->sources = sources_words(composing, others, other_count);
+        plan->sources = plan_sources_words(composing, others, other_count);
     card->signs = signs_words(composing, card);
     card->call_line = words_get(composing->in->words, WORD_SAFETY_CALL_LINE);
     card->safety = plan;

@@ -38,8 +38,8 @@ const char *card_numbers(struct composing *composing, const char *procedure_key)
 }
 
 /* NULL: neither a step of this card nor a card of the set. */
-static const char *number_of(struct composing *composing, const struct card *card,
-                             const char *name)
+static const char *number_named(struct composing *composing, const struct card *card,
+                                const char *name)
 {
     const struct card_step *step = step_by_id(card, name);
     if (step != NULL)
@@ -56,7 +56,7 @@ const char *numbers_fill(struct composing *composing, const struct card *card,
     while ((open = strchr(at, '{')) != NULL && strchr(open, '}') != NULL) {
         size_t length = (size_t)(strchr(open, '}') - open) - 1;
         const char *name = arena_copy(composing->arena, open + 1, length);
-        const char *number = number_of(composing, card, name);
+        const char *number = number_named(composing, card, name);
         text_add_bytes(&builder, at, (size_t)(open - at));
         text_add(&builder, number == NULL ? "?" : number);
         at = open + length + 2;

@@ -2,7 +2,8 @@
  * explain). Never decides it. */
 #include "reasons.h"
 
-static void words_add(struct text_builder *out, const struct condition *condition, bool nested);
+static void condition_words_add(struct text_builder *out, const struct condition *condition,
+                                bool nested);
 
 static void zones_add(struct text_builder *out, const struct condition *condition)
 {
@@ -35,7 +36,7 @@ static void all_add(struct text_builder *out, const struct condition *group, con
         if (last->kind == CONDITION_ALL)
             all_add(out, last, between);
         else
-            words_add(out, last, true);
+            condition_words_add(out, last, true);
     }
 }
 
@@ -43,7 +44,7 @@ static void each_add(struct text_builder *out, const struct condition *group, co
 {
     for (size_t i = 0; i < group->child_count; i++) {
         text_add(out, i == 0 ? "" : between);
-        words_add(out, group->children[i], true);
+        condition_words_add(out, group->children[i], true);
     }
 }
 
@@ -69,7 +70,8 @@ static void boat_add(struct text_builder *out, enum trait trait)
         text_add_format(out, "the boat is a %s", trait_words[trait - 1]);
 }
 
-static void words_add(struct text_builder *out, const struct condition *condition, bool nested)
+static void condition_words_add(struct text_builder *out, const struct condition *condition,
+                                bool nested)
 {
     switch (condition->kind) {
     case CONDITION_FITTED:
@@ -116,6 +118,6 @@ static void words_add(struct text_builder *out, const struct condition *conditio
 const char *condition_words(const struct condition *condition, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
-    words_add(&out, condition, false);
+    condition_words_add(&out, condition, false);
     return out.at;
 }

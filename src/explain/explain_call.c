@@ -39,7 +39,7 @@ static struct place first_given(const struct text_value *const *values, size_t c
                 sizeof((const struct text_value *const[]){__VA_ARGS__}) / \
                     sizeof(const struct text_value *))
 
-static struct place name_place(const struct boat *boat)
+static struct place boat_name_place(const struct boat *boat)
 {
     return FIRST_GIVEN(&boat->facts.name_spoken, &boat->facts.name_latin, &boat->facts.name);
 }
@@ -96,9 +96,9 @@ static struct place script_place(const struct explaining *explaining,
         return none.place;
     switch (line->element) {
     case ELEMENT_NAME:
-        return name_place(boat);
+        return boat_name_place(boat);
     case ELEMENT_MESSAGE_SIGNAL:
-        return has_blank(line) ? none.place : name_place(boat);
+        return has_blank(line) ? none.place : boat_name_place(boat);
     case ELEMENT_IDENTITY:
         return FIRST_GIVEN(&boat->radio.call_sign, &boat->radio.mmsi);
     case ELEMENT_POSITION:

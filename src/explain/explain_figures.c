@@ -110,8 +110,8 @@ static bool carried_tell(const struct explaining *explaining, const struct card 
     return carried;
 }
 
-static void cards_tell(const struct explaining *explaining, const struct card_set *set,
-                       const struct figure *figure)
+static void figure_cards_tell(const struct explaining *explaining, const struct card_set *set,
+                              const struct figure *figure)
 {
     bool carried = false;
     for (size_t i = 0; set != NULL && i < set->count; i++)
@@ -201,5 +201,5 @@ void figure_reasons(const struct compose_input *input, const struct card_set *se
         line_tell(&explaining, INDENT_REASON, "assumed, so estimated: %s", figure->assumed);
     read_tell(&explaining, &result);
     result_tell(&explaining, figure, &result);
-    cards_tell(&explaining, set, figure);
+    figure_cards_tell(&explaining, set, figure);
 }

@@ -4,6 +4,7 @@
  * found first, at the largest size at which every card still fits; then each
  * card takes the largest sizes of its own. */
 #include "boxes.h"
+#include "call.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
@@ -152,7 +153,7 @@ static mpt panels_measure(const struct fitting *fitting, mpt size, mpt width)
         struct pen pen = trial_for(fitting, card);
         if (!wanted(fitting, card) || !card->call.given)
             continue;
-        mpt own = panel_height(&pen, size, width);
+        mpt own = panel_lay(&pen, size, width).height;
         height = own > height ? own : height;
     }
     return height;
@@ -247,7 +248,7 @@ static void block_told(struct pen *pen, const struct shared *shared, mpt over,
                        const char *remedy, const char *what)
 {
     mpt width = frame_of(pen, shared).at[AREA_PANEL].width;
-    const struct card_text *line = panel_longest(pen, shared->script_size, width);
+    const struct card_text *line = panel_lay(pen, shared->script_size, width).longest;
     if (line != NULL)
         pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
                      "a line of the call panel");
@@ -304,6 +305,18 @@ static const struct page *page_of(const struct pen *pen)
     return page;
 }
 
+/* The contact line and the call panel. */
+static void foot_blocks_place(struct pen *pen, const struct shared *shared,
+                              const struct frame *frame)
+{
+    struct area area = frame->at[AREA_PANEL];
+    contact_place(pen, frame->at[AREA_CONTACT]);
+    if (!pen->card->call.given)
+        return;
+    struct laid_panel panel = panel_lay(pen, shared->script_size, area.width);
+    panel_place(pen, &panel, area);
+}
+
 /* False: there is more than the page holds. A word that is too long for its line, or has
  * a letter too many, fails the page alone. */
 static bool card_place(struct pen *pen, const struct fitting *fitting,
@@ -314,14 +327,14 @@ static bool card_place(struct pen *pen, const struct fitting *fitting,
     if (pen->card->distress) {
         if (!distress_place(pen, &shared->needs))
             return false;
-        panel_place(pen, shared->script_size, frame);
+        foot_blocks_place(pen, shared, frame);
         return true;
     }
     struct card_sizes sizes = card_fit(fitting, pen->card, frame);
     if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
         return false;
     body_place(pen, frame, &sizes);
-    panel_place(pen, shared->script_size, frame);
+    foot_blocks_place(pen, shared, frame);
     return true;
 }
 

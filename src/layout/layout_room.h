@@ -162,18 +162,6 @@ const char *steps_remedy(const struct pen *pen);
 
 void plan_place(struct pen *pen, struct area area);
 
-mpt panel_height(const struct pen *pen, mpt size, mpt width);
-
-/* The line on working the set that makes the panel taller than its script; NULL
- * when none does. */
-const struct card_text *panel_longest(const struct pen *pen, mpt size, mpt width);
-void panel_place(struct pen *pen, mpt size, const struct frame *frame);
-
-/* Lines of a script from `top` on; with `measure_only` nothing is placed. Gives
- * the height. */
-mpt script_set(struct pen *pen, const struct script *script, mpt size, struct area column,
-               bool measure_only);
-
 /* ---- distress_page.c ---- */
 /* `needs`: what the set shares; the way its columns are laid out in is found here. */
 bool distress_fits(struct pen *pen, const struct page_needs *needs);

@@ -31,7 +31,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define FRAME_CORNER MM(1)               /* radius of the corners of frames and dark heads */
 #define BAND_CORNER MM(1.5)
 #define TAG_CORNER MM(0.8)
-#define LABEL_CORNER MM(0.6)       /* of the dark box behind a label of the call */
+#define CALL_LABEL_CORNER MM(0.6)       /* of the dark box behind a label of the call */
 
 /* ---- signs ---- */
 
@@ -68,5 +68,31 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define BOX_GAP MM(1.4)            /* between two boxes */
 #define BOX_SIGN_GAP MM(2)         /* from the sign of a never to its words */
 #define BOX_TAG_GAP MM(1.5)        /* from the last word to the tags of sources */
+
+/* ---- the call panel, and scripts ---- */
+
+#define PANEL_HEAD MM(6.1)         /* height of its dark head */
+#define PANEL_PAD MM(2.4)          /* left and right of words */
+#define PANEL_PAD_TOP MM(0.6)      /* below the head */
+#define PANEL_PAD_FOOT MM(0.8)
+#define ENDS_GAP MM(4)             /* least between two texts at the ends of a line */
+#define CALL_GAP_MOST MM(1.6)      /* between two phrases that belong together */
+#define CALL_LABEL_PAD_X MM(1)     /* left of its word; */
+#define CALL_LABEL_PADS_X MM(2)    /* left and right of it */
+#define CALL_LABEL_PAD_Y MM(0.35)
+#define CALL_LABEL_GAP MM(1.5)     /* from a label to the words */
+#define BLANK_HEIGHT MM(9)         /* of a line to write on */
+#define BLANK_RULE MM(0.5)
+#define BLANK_DROP MM(0.65)        /* of the rule below the base line */
+
+/* ---- the sections of the distress card ---- */
+
+#define SECTION_HEAD MM(5.4)       /* height of its dark head */
+#define SECTION_PAD MM(2.2)
+#define SECTION_PAD_TOP MM(0.6)
+#define SECTION_PAD_FOOT MM(0.9)
+#define SECTION_TAB_GAP MM(2.5)    /* from the set's word to what to say */
+#define SECTION_GAP MM(1.0)
+#define SECTION_GAP_MOST MM(7)
 
 #endif

@@ -14,7 +14,7 @@ struct authority_file {
 const char *const source_status_words[] = {SOURCE_STATUS_LIST(CHOICE_WORD) NULL};
 const char *const source_grade_words[] = {SOURCE_GRADE_LIST(CHOICE_WORD) NULL};
 
-static const struct field file_rows[] = {
+static const struct field authority_file_rows[] = {
     ROW(struct authority_file, sources, FIELD_NODE, .required = true, .about = "the list"),
 };
 static const struct field authority_rows[] = {
@@ -30,7 +30,8 @@ static const struct field authority_rows[] = {
         .choices = source_grade_words,
         .about = "VA read in full, VB the passage, VC no authority"),
 };
-static const struct field_table file_table = TABLE("a file of sources", file_rows);
+static const struct field_table authority_file_table = TABLE("a file of sources",
+                                                             authority_file_rows);
 static const struct field_table authority_table = TABLE("a source", authority_rows);
 
 static void tag_length_check(const struct text_value *tag, struct problems *problems)
@@ -59,7 +60,8 @@ const struct authorities *authorities_read(const struct source *source, struct a
 {
     struct problems *problems = problems_part(all);
     struct authority_file file = {0};
-    section_read(yaml_tree_read(source, arena, problems), &file_table, &file, arena, problems);
+    section_read(yaml_tree_read(source, arena, problems), &authority_file_table, &file, arena,
+                 problems);
     size_t count = entries_count(&file.sources, "sources", problems);
     struct authority *rows = arena_array(arena, count, sizeof *rows);
     for (size_t i = 0; i < count; i++) {

@@ -91,8 +91,9 @@ static bool is_mapping(const struct condition_reading *reading, struct gathering
 
 /* ---- fitted, not_fitted, boat ---- */
 
-static void items_read(const struct condition_reading *reading, const struct yaml_node *node,
-                       struct gathering *into, enum condition_kind kind)
+static void condition_items_read(const struct condition_reading *reading,
+                                 const struct yaml_node *node,
+                                 struct gathering *into, enum condition_kind kind)
 {
     size_t count = 0;
     const struct yaml_node *const *items = as_list(reading, into, &node, &count);
@@ -106,13 +107,13 @@ static void items_read(const struct condition_reading *reading, const struct yam
 void fitted_read(const struct condition_reading *reading, const struct yaml_node *node,
                         struct gathering *into)
 {
-    items_read(reading, node, into, CONDITION_FITTED);
+    condition_items_read(reading, node, into, CONDITION_FITTED);
 }
 
 void not_fitted_read(const struct condition_reading *reading,
                             const struct yaml_node *node, struct gathering *into)
 {
-    items_read(reading, node, into, CONDITION_NOT_FITTED);
+    condition_items_read(reading, node, into, CONDITION_NOT_FITTED);
 }
 
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,

@@ -11,7 +11,7 @@ struct procedure_file {
     struct node_value call_when, when, steps, decision, never, cautions, calls;
 };
 
-#define FILE_ROW(key, member, field_kind, ...) \
+#define CARD_ROW(key, member, field_kind, ...) \
     KEYED(struct procedure_file, key, member, field_kind, __VA_ARGS__)
 
 static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
@@ -21,33 +21,34 @@ static const char *const stripes[] = {
     [SIGN_WARNING - 1] = "warning", NULL};
 const char *const procedure_kind_words[] = {PROCEDURE_KIND_LIST(CHOICE_WORD) NULL};
 
-static const struct field file_rows[] = {
-    FILE_ROW("procedure", procedure.key, FIELD_TEXT, .required = true,
+static const struct field procedure_file_rows[] = {
+    CARD_ROW("procedure", procedure.key, FIELD_TEXT, .required = true,
              .about = "its key: small letters, digits and _"),
-    FILE_ROW("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
+    CARD_ROW("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
              .high = 99000, .whole = true,
              .about = "the card's number, fixed for good: printed cards name each other by it"),
-    FILE_ROW("kind", procedure.kind, FIELD_ENUM, .choices = procedure_kind_words,
+    CARD_ROW("kind", procedure.kind, FIELD_ENUM, .choices = procedure_kind_words,
              .about = "card; distress: the distress call; safety_plan: where everything is"),
-    FILE_ROW("per", procedure.per, FIELD_ENUM, .choices = per_words,
+    CARD_ROW("per", procedure.per, FIELD_ENUM, .choices = per_words,
              .about = "engine_space: a boat with two gets two cards"),
-    FILE_ROW("symbol", procedure.symbol, FIELD_ENUM, .required = true, .choices = symbol_keys,
+    CARD_ROW("symbol", procedure.symbol, FIELD_ENUM, .required = true, .choices = symbol_keys,
              .about = "the sign beside the title"),
-    FILE_ROW("stripe", procedure.stripe, FIELD_ENUM, .required = true, .choices = stripes,
+    CARD_ROW("stripe", procedure.stripe, FIELD_ENUM, .required = true, .choices = stripes,
              .about = "colour of the stripe"),
-    FILE_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
-    FILE_ROW("vapour_from", procedure.vapour_from, FIELD_ENUMS, .choices = item_key_list,
+    CARD_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
+    CARD_ROW("vapour_from", procedure.vapour_from, FIELD_ENUMS, .choices = item_key_list,
              .about = "items in whose lockers vapour lies: other gear there is out of reach"),
-    FILE_ROW("despite_vapour", procedure.despite_vapour, FIELD_ENUMS, .choices = item_key_list,
+    CARD_ROW("despite_vapour", procedure.despite_vapour, FIELD_ENUMS, .choices = item_key_list,
              .about = "items that are offered there all the same, with words of their own"),
-    FILE_ROW("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
-    FILE_ROW("steps", steps, FIELD_NODE, .about = "what to do, in order"),
-    FILE_ROW("decision", decision, FIELD_NODE, .about = "the one question"),
-    FILE_ROW("never", never, FIELD_NODE, .about = "what must not be done"),
-    FILE_ROW("cautions", cautions, FIELD_NODE, .about = "warnings of authorities"),
-    FILE_ROW("calls", calls, FIELD_NODE, .about = "the radio message"),
+    CARD_ROW("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
+    CARD_ROW("steps", steps, FIELD_NODE, .about = "what to do, in order"),
+    CARD_ROW("decision", decision, FIELD_NODE, .about = "the one question"),
+    CARD_ROW("never", never, FIELD_NODE, .about = "what must not be done"),
+    CARD_ROW("cautions", cautions, FIELD_NODE, .about = "warnings of authorities"),
+    CARD_ROW("calls", calls, FIELD_NODE, .about = "the radio message"),
 };
-static const struct field_table file_table = LOGIC_TABLE("a procedure", file_rows);
+static const struct field_table procedure_file_table = LOGIC_TABLE("a procedure",
+                                                                   procedure_file_rows);
 
 /* The head of a file of texts. */
 enum head_text {
@@ -240,7 +241,7 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
 {
     struct procedure_file file = {0};
     struct procedure *procedure = reading->procedure;
-    section_read(root, &file_table, &file, reading->arena, reading->problems);
+    section_read(root, &procedure_file_table, &file, reading->arena, reading->problems);
     file.procedure.source = procedure->source;
     *procedure = file.procedure;
     title_sign_check(reading);
@@ -264,6 +265,6 @@ const struct procedure *procedure_read(const struct procedure_files *files,
     if (root != NULL && root->kind == YAML_MAPPING)
         logic_read(&reading, root);
     else
-        section_read(root, &file_table, &(struct procedure_file){0}, arena, problems);
+        section_read(root, &procedure_file_table, &(struct procedure_file){0}, arena, problems);
     return problems_settle(all, problems) && root != NULL ? procedure : NULL;
 }

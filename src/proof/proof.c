@@ -3,7 +3,7 @@
 #include "proof_room.h"
 
 #define NOTES_MOST 3
-#define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
+#define PROOF_SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* ---- what is measured once ---- */
 
@@ -111,7 +111,8 @@ static struct proof_report report_close(struct proofing *p, struct arena *arena)
     }
     return (struct proof_report){
         .findings = kept, .count = p->count, .errors = found_of(p, PROOF_ERROR),
-        .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured};
+        .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured,
+        .words = p->card->words};
 }
 
 /* ---- all rules ---- */
@@ -127,7 +128,7 @@ static void page_judge(struct proofing *p)
 
 void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out)
 {
-    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
     struct proofing p = proofing_begin(input, scratch);
     page_judge(&p);
     *out = report_close(&p, arena);
@@ -137,7 +138,7 @@ void proof_page(const struct proof_input *input, struct arena *arena, struct pro
 const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
                                      const struct faces *faces, struct arena *arena)
 {
-    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
     struct proof_report *reports = arena_array(arena, set->count, sizeof *reports);
     struct proofing **all = arena_array(scratch, set->count, sizeof *all);
     size_t *card = arena_array(scratch, set->count, sizeof *card), count = 0;

@@ -8,11 +8,6 @@
 #define TOUCH 4                  /* a tag may reach over the outline by a quarter of itself */
 #define LEADER_CLEAR MM(0.5)     /* from the middle of a leader to a foreign tag */
 
-static bool is_marker(const struct page_item *item)
-{
-    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
-}
-
 /* The boat's own lines, strong ones round her and light ones inside. */
 static bool is_boat_line(const struct page_item *item)
 {
@@ -38,14 +33,6 @@ static bool has_plan(const struct proofing *p)
         if (is_outline(&p->page->items[i]))
             return true;
     return false;
-}
-
-static const struct page_item *frame_of(const struct proofing *p, size_t text)
-{
-    for (size_t i = text; i-- > 0;)
-        if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
-            return &p->page->items[i];
-    return NULL;
 }
 
 /* On the safety plan a tag may stand for a run of them, and stands at its place. */
@@ -157,7 +144,7 @@ static void frame_judge(struct proofing *p, const struct page_item *tag,
 
 static void marker_judge(struct proofing *p, size_t i)
 {
-    const struct page_item *tag = &p->page->items[i], *frame = frame_of(p, i);
+    const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
     const struct marker *marker = marker_of(p->card, tag->run->text);
     proof_measured(p, 1);
     if (frame == NULL)
@@ -191,9 +178,9 @@ static size_t tag_count(const struct proofing *p, const char *tag, bool on_plan)
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         if (on_plan)
-            count += is_marker(item) && text_equal(item->run->text, tag) ? 1 : 0;
+            count += is_plan_tag(item) && text_equal(item->run->text, tag) ? 1 : 0;
         else
-            count += is_text(item) && !is_marker(item) && holds_tag(item->run->text, tag) ? 1 : 0;
+            count += is_text(item) && !is_plan_tag(item) && holds_tag(item->run->text, tag) ? 1 : 0;
     }
     return count;
 }
@@ -216,7 +203,7 @@ static bool is_mark(const struct proofing *p, size_t i)
     if (item->kind != PAGE_BOX || item->fill != INK_BLACK || !in_plan(item))
         return false;
     for (size_t t = i + 1; t < p->page->count; t++)
-        if (is_marker(&p->page->items[t]) && area_within(p->ink[t], item->area))
+        if (is_plan_tag(&p->page->items[t]) && area_within(p->ink[t], item->area))
             return false;
     return true;
 }
@@ -372,7 +359,7 @@ void proof_plan(struct proofing *p)
         return;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_marker(item))
+        if (is_plan_tag(item))
             marker_judge(p, i);
         if (is_leader(item))
             leader_judge(p, i);

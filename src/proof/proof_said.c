@@ -2,8 +2,6 @@
  * G3: nothing is cut or dropped in silence. */
 #include "proof_room.h"
 
-#define COUNT_OF(list) (sizeof list / sizeof *(list))
-
 static void says_judge(struct proofing *p, enum block_key block, const char *text)
 {
     if (text_empty(text))
@@ -13,14 +11,15 @@ static void says_judge(struct proofing *p, enum block_key block, const char *tex
         proof_found(p, RULE_WORDS_LOST, NULL, "\"%s\" is not on the page", text);
 }
 
-static void texts_judge(struct proofing *p, enum block_key block, const char *const *texts,
-                        size_t count)
+static void said_judge(struct proofing *p, enum block_key block, const char *const *texts,
+                       size_t count)
 {
     for (size_t i = 0; i < count; i++)
         says_judge(p, block, texts[i]);
 }
 
-static void warnings_judge(struct proofing *p, const struct card_warning *warnings, size_t count)
+static void warnings_said_judge(struct proofing *p, const struct card_warning *warnings,
+                                size_t count)
 {
     for (size_t i = 0; i < count; i++)
         says_judge(p, BLOCK_NONE, warnings[i].text);
@@ -32,7 +31,7 @@ static const char *or_nothing(const char *text)
 }
 
 /* Tags, name and place stand beside each other: other rows may have one of them too. */
-static const char *row_words(struct proofing *p, const struct card_row *row)
+static const char *row_said_judge(struct proofing *p, const struct card_row *row)
 {
     struct text_builder out = text_builder_in(p->arena);
     for (size_t t = 0; t < row->tag_count; t++)
@@ -47,7 +46,7 @@ static void table_judge(struct proofing *p, const struct card_step *step)
     if (step->table_count == 0)
         return;
     says_judge(p, BLOCK_STEPS, step->table_note);
-    texts_judge(p, BLOCK_STEPS, step->table_heads, TABLE_CELLS);
+    said_judge(p, BLOCK_STEPS, step->table_heads, TABLE_CELLS);
     for (size_t r = 0; r < step->table_count; r++) {
         says_judge(p, BLOCK_STEPS, or_nothing(step->table[r].head));
         for (size_t c = 0; c < TABLE_CELLS; c++) {
@@ -64,7 +63,7 @@ static void step_judge(struct proofing *p, const struct card_step *step)
     for (size_t i = 0; i < step->lethal_count; i++)
         says_judge(p, BLOCK_STEPS, step->lethal[i].text);
     for (size_t r = 0; r < step->row_count; r++)
-        says_judge(p, BLOCK_STEPS, row_words(p, &step->rows[r]));
+        says_judge(p, BLOCK_STEPS, row_said_judge(p, &step->rows[r]));
     table_judge(p, step);
 }
 
@@ -94,12 +93,12 @@ static void safety_judge(struct proofing *p, const struct safety_plan *safety)
         const struct plan_place *place = &safety->places[i];
         says_judge(p, BLOCK_LABELS, place->title);
         for (size_t r = 0; r < place->row_count; r++) {
-            texts_judge(p, BLOCK_LABELS, place->rows[r].chips, place->rows[r].chip_count);
+            said_judge(p, BLOCK_LABELS, place->rows[r].chips, place->rows[r].chip_count);
             says_judge(p, BLOCK_LABELS, text_format(p->arena, "%s%s", place->rows[r].name,
                                                 place->rows[r].detail));
         }
     }
-    texts_judge(p, BLOCK_LEGEND, safety->legend, COUNT_OF(safety->legend));
+    said_judge(p, BLOCK_LEGEND, safety->legend, COUNT_OF(safety->legend));
     says_judge(p, BLOCK_NONE, safety->sources);
     if (safety->here_given) {
         says_judge(p, BLOCK_LABELS, safety->here_word);
@@ -116,12 +115,12 @@ static void card_judge(struct proofing *p, const struct card *card)
                                  card->decision.yes,   card->decision.no,    card->call.title,
                                  card->call.station};
     const char *const contact[] = {card->contact_left, card->contact_right};
-    texts_judge(p, BLOCK_NONE, whole, COUNT_OF(whole));
+    said_judge(p, BLOCK_NONE, whole, COUNT_OF(whole));
     if (card->safety == NULL)
-        texts_judge(p, BLOCK_NONE, contact, COUNT_OF(contact));
-    warnings_judge(p, card->nevers, card->never_count);
-    warnings_judge(p, card->cautions, card->caution_count);
-    warnings_judge(p, card->local_rules, card->local_rule_count);
+        said_judge(p, BLOCK_NONE, contact, COUNT_OF(contact));
+    warnings_said_judge(p, card->nevers, card->never_count);
+    warnings_said_judge(p, card->cautions, card->caution_count);
+    warnings_said_judge(p, card->local_rules, card->local_rule_count);
 }
 
 void proof_said(struct proofing *p)

@@ -30,7 +30,7 @@ static bool block_corner(const struct proofing *p, const struct fixed_block *row
     return false;
 }
 
-static mpt apart(struct area a, struct area b)
+static mpt areas_apart(struct area a, struct area b)
 {
     mpt x = a.x > b.x ? a.x - b.x : b.x - a.x, y = a.y > b.y ? a.y - b.y : b.y - a.y;
     return x > y ? x : y;
@@ -49,9 +49,9 @@ static void block_judge(struct proofing *const *all, size_t count, const struct 
         if (model_card == NULL) {
             model = own;
             model_card = all[i]->card->key;
-        } else if (apart(own, model) > PLACE_SLACK) {
+        } else if (areas_apart(own, model) > PLACE_SLACK) {
             proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
-                        block_word(row->key), mm_words(all[i]->arena, apart(own, model)),
+                        block_word(row->key), mm_words(all[i]->arena, areas_apart(own, model)),
                         model_card);
         }
     }
@@ -134,7 +134,7 @@ static void terms_judge(struct proofing *const *all, size_t count)
 
 /* ---- G14 ---- */
 
-static void exit_judge(const struct card_set *set, struct proofing *p, const char *card)
+static void set_exit_judge(const struct card_set *set, struct proofing *p, const char *card)
 {
     if (text_empty(card) || !p->card->decision.given)
         return;
@@ -152,7 +152,7 @@ void proof_together(const struct card_set *set, struct proofing *const *all, siz
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
-        exit_judge(set, all[i], all[i]->card->decision.yes_card);
-        exit_judge(set, all[i], all[i]->card->decision.no_card);
+        set_exit_judge(set, all[i], all[i]->card->decision.yes_card);
+        set_exit_judge(set, all[i], all[i]->card->decision.no_card);
     }
 }

@@ -4,7 +4,7 @@
 #include "limits.h"
 #include "proof_room.h"
 
-#define LINE_LEAST MM(0.35)
+#define STROKE_LEAST MM(0.35)
 #define BLANK_LEAST MM(8.4)      /* 9 mm less the rule and rounding */
 #define LEADING_LEAST 1195       /* thousandths: rounding of a line's height */
 #define LEADING_MOST 1505
@@ -150,7 +150,7 @@ static void leading_judge(struct proofing *p, size_t i)
 }
 
 /* Characters of the line this item begins; 0 if another item begins it. */
-static long line_characters(const struct proofing *p, size_t i)
+static long characters_of_line(const struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
     long characters = 0;
@@ -171,7 +171,7 @@ static void measure_judge(struct proofing *p, size_t i)
     const struct page_item *item = &p->page->items[i];
     if (role_limit(p->page->paper, item->role).one_line)
         return;
-    long characters = line_characters(p, i);
+    long characters = characters_of_line(p, i);
     proof_measured(p, characters > 0 ? 1 : 0);
     if (characters > MEASURE_MOST)
         proof_found(p, RULE_MEASURE, item, "%ld characters", characters);
@@ -184,7 +184,7 @@ static void line_judge(struct proofing *p, const struct page_item *item)
     if (item->stroke == INK_NONE || item->stroke == INK_WHITE)
         return;
     proof_measured(p, 1);
-    if (item->line_width < LINE_LEAST)
+    if (item->line_width < STROKE_LEAST)
         proof_found(p, RULE_LINE_WIDTH, item, "%s mm", mm_words(p->arena, item->line_width));
 }
 

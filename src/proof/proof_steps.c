@@ -6,11 +6,11 @@
 
 #include "date.h"
 
-#define STEPS_MOST 8
+#define NUMBERED_STEPS_MOST 8
 #define ROWS_MOST 14
 #define WARNINGS_MOST 3
 #define LOCAL_RULES_MOST 2
-#define DIGITS_MOST 6
+#define STEP_DIGITS_MOST 6
 
 /* ---- G14 ---- */
 
@@ -48,7 +48,7 @@ static void steps_judge(struct proofing *p)
     for (size_t i = 0; i < p->card->step_count; i++)
         rows += card_step_rows(&p->card->steps[i]);
     proof_measured(p, 2);
-    if (p->card->step_count > STEPS_MOST || rows > ROWS_MOST)
+    if (p->card->step_count > NUMBERED_STEPS_MOST || rows > ROWS_MOST)
         proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", p->card->step_count, rows);
     numbers_judge(p);
 }
@@ -60,7 +60,7 @@ static void count_judge(struct proofing *p, const char *what, size_t count, size
         proof_found(p, RULE_NEVERS, NULL, "%zu %s", count, what);
 }
 
-static bool step_of(const struct card *card, const char *id)
+static bool card_has_step(const struct card *card, const char *id)
 {
     for (size_t i = 0; i < card->step_count; i++)
         if (text_equal(card->steps[i].id, id))
@@ -68,7 +68,7 @@ static bool step_of(const struct card *card, const char *id)
     return false;
 }
 
-static void exit_judge(struct proofing *p, const char *word, const char *say)
+static void card_exit_judge(struct proofing *p, const char *word, const char *say)
 {
     const char *whole = text_format(p->arena, "%s %s", word, say == NULL ? "" : say);
     proof_measured(p, 1);
@@ -83,11 +83,11 @@ static void decision_judge(struct proofing *p)
     const struct card *card = p->card;
     if (!card->decision.given)
         return;
-    exit_judge(p, card->yes_word, card->decision.yes);
-    exit_judge(p, card->no_word, card->decision.no);
+    card_exit_judge(p, card->yes_word, card->decision.yes);
+    card_exit_judge(p, card->no_word, card->decision.no);
     const char *after = card->procedure == NULL ? NULL : card->procedure->decision.after.text;
     proof_measured(p, 1);
-    if (!text_empty(after) && !step_of(card, after))
+    if (!text_empty(after) && !card_has_step(card, after))
         proof_found(p, RULE_EXITS, NULL, "comes after the step %s, which the card lacks", after);
 }
 
@@ -143,8 +143,8 @@ static size_t words_said(const struct proofing *p, enum block_key block, const c
     return count;
 }
 
-static void warnings_judge(struct proofing *p, enum block_key block, const char *word,
-                           const struct card_warning *warnings, size_t count, size_t words)
+static void warnings_source_judge(struct proofing *p, enum block_key block, const char *word,
+                                  const struct card_warning *warnings, size_t count, size_t words)
 {
     proof_measured(p, count == 0 ? 0 : 1 + count);
     if (count > 0 && (text_empty(word) || words_said(p, block, word) < words))
@@ -226,8 +226,8 @@ static void digits_judge(struct proofing *p, const struct page_item *item)
     proof_measured(p, 1);
     for (const char *at = item->run->text; *at != '\0'; at++) {
         row = *at >= '0' && *at <= '9' ? row + 1 : 0;
-        if (row > DIGITS_MOST) {
-            proof_found(p, RULE_DIGITS, item, "more than %d digits in a row", DIGITS_MOST);
+        if (row > STEP_DIGITS_MOST) {
+            proof_found(p, RULE_DIGITS, item, "more than %d digits in a row", STEP_DIGITS_MOST);
             return;
         }
     }
@@ -273,7 +273,7 @@ static void dates_judge(struct proofing *p)
 
 /* ---- G27 ---- */
 
-static void order_judge(struct proofing *p)
+static void rows_order_judge(struct proofing *p)
 {
     static const enum block_key order[] = {
         BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
@@ -305,10 +305,11 @@ void proof_steps(struct proofing *p)
     count_judge(p, "local rules", card->local_rule_count, LOCAL_RULES_MOST);
     decision_judge(p);
     tags_judge(p);
-    warnings_judge(p, BLOCK_NEVER, card->never_word, card->nevers, card->never_count,
-                   card->never_count);
-    warnings_judge(p, BLOCK_CAUTIONS, card->caution_word, card->cautions, card->caution_count,
-                   card->caution_count);
+    warnings_source_judge(p, BLOCK_NEVER, card->never_word, card->nevers, card->never_count,
+                          card->never_count);
+    warnings_source_judge(p, BLOCK_CAUTIONS, card->caution_word, card->cautions,
+                          card->caution_count,
+                          card->caution_count);
     for (size_t i = 0; i < card->step_count; i++)
         lethal_judge(p, i);
     channel_judge(p);
@@ -316,5 +317,5 @@ void proof_steps(struct proofing *p)
         if (is_text(&p->page->items[i]))
             digits_judge(p, &p->page->items[i]);
     dates_judge(p);
-    order_judge(p);
+    rows_order_judge(p);
 }

@@ -12,7 +12,7 @@ static const char *side_of(int64_t e7, const char *positive, const char *negativ
     return e7 > 0 ? positive : e7 < 0 ? negative : NULL;
 }
 
-static bool side_agrees(const struct text_value *area, const char *side)
+static bool area_side_agrees(const struct text_value *area, const char *side)
 {
     return area->text == NULL || side == NULL || text_equal(area->text, "both") ||
            text_equal(area->text, side);
@@ -23,7 +23,7 @@ static bool inside_area(const struct text_value *value, const char *key,
                         const struct text_value *area, const char *side,
                         struct problems *problems)
 {
-    if (side_agrees(area, side))
+    if (area_side_agrees(area, side))
         return true;
     problem_add(problems, SEVERITY_ERROR, value->place,
                 "correct its letter, or write `both` there if the boats sail on both sides",
@@ -32,9 +32,9 @@ static bool inside_area(const struct text_value *value, const char *key,
     return false;
 }
 
-static bool place_settle(const struct base_record *base, const struct text_value *value,
-                            const char *key, struct position *position,
-                            struct problems *problems)
+static bool position_value_settle(const struct base_record *base, const struct text_value *value,
+                                     const char *key, struct position *position,
+                                     struct problems *problems)
 {
     struct position_error error = {.fault = POSITION_SOUND};
     struct position read;
@@ -57,14 +57,14 @@ static bool place_settle(const struct base_record *base, const struct text_value
 void shelter_settle(const struct base_record *base, struct shelter *shelter,
                     struct problems *problems)
 {
-    shelter->at_given = place_settle(base, &shelter->position, "position", &shelter->at,
-                                        problems);
+    shelter->at_given = position_value_settle(base, &shelter->position, "position", &shelter->at,
+                                                 problems);
 }
 
 void base_places_settle(struct base_record *base, struct problems *problems)
 {
-    base->berths_given = place_settle(base, &base->position, "position", &base->berths,
-                                         problems);
+    base->berths_given = position_value_settle(base, &base->position, "position", &base->berths,
+                                                  problems);
     if (base->variation.text == NULL)
         return;
     base->variation_given = variation_parse(base->variation.text, &base->variation_tenths);

@@ -123,7 +123,8 @@ static const char *fitted_remedy(const struct boat_reading *reading, enum item_k
     return "keep the one that is true";
 }
 
-static void fitted_tell(const struct boat_reading *reading, const struct absence *absence)
+static void fitted_all_the_same_tell(const struct boat_reading *reading,
+                                     const struct absence *absence)
 {
     for (size_t i = 0; i < reading->gear_count; i++)
         if (reading->gear[i].item.value == absence->item.value) {
@@ -184,7 +185,7 @@ void absences_check(const struct boat_reading *reading)
         spaces_exist(reading, &absence->serves);
         double_tell(reading, absence);
         if (absence->whole)
-            fitted_tell(reading, absence);
+            fitted_all_the_same_tell(reading, absence);
         else
             serving_tell(reading, absence);
     }

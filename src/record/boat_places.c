@@ -38,8 +38,8 @@ static const struct zone *zone_on_side(const struct boat *boat, const struct zon
     return zone;
 }
 
-static bool side_agrees(struct boat_reading *reading, const struct equipment *gear,
-                        const struct zone *zone, enum side side)
+static bool zone_side_agrees(struct boat_reading *reading, const struct equipment *gear,
+                             const struct zone *zone, enum side side)
 {
     if (zone->side == SIDE_NONE || side == SIDE_NONE || side == zone->side)
         return true;
@@ -109,7 +109,7 @@ static void other_zones_check(struct boat_reading *reading, const struct equipme
 
 /* `zone` becomes the row on the item's side, so that the same place
  * has one name however it was written. */
-static void place_settle(struct boat_reading *reading, struct equipment *gear)
+static void gear_place_settle(struct boat_reading *reading, struct equipment *gear)
 {
     const struct zone *written = zone_of(gear->zone.value);
     enum side side = gear->side.value;
@@ -117,7 +117,7 @@ static void place_settle(struct boat_reading *reading, struct equipment *gear)
         return;
     const struct zone *zone = zone_on_side(reading->boat, written, side);
     if (!zone_exists(reading, zone, gear->zone.place) ||
-        !side_agrees(reading, gear, zone, side))
+        !zone_side_agrees(reading, gear, zone, side))
         return;
     gear->place_zone = zone;
     gear->zone.value = zone->id;
@@ -129,7 +129,7 @@ static void place_settle(struct boat_reading *reading, struct equipment *gear)
 void places_settle(struct boat_reading *reading)
 {
     for (size_t i = 0; i < reading->gear_count; i++) {
-        place_settle(reading, &reading->gear[i]);
+        gear_place_settle(reading, &reading->gear[i]);
         other_zones_check(reading, &reading->gear[i]);
     }
 }

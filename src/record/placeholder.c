@@ -17,13 +17,13 @@ struct placeholder {
 };
 
 #define PLACEHOLDER_ROW(language, how_sure, words) {.grade = (how_sure), .word = (words)},
-static const struct placeholder rows[] = {PLACEHOLDER_LIST(PLACEHOLDER_ROW)};
+static const struct placeholder nothing_words[] = {PLACEHOLDER_LIST(PLACEHOLDER_ROW)};
 #undef PLACEHOLDER_ROW
 
-enum { ROW_COUNT = sizeof rows / sizeof rows[0] };
+enum { ROW_COUNT = sizeof nothing_words / sizeof nothing_words[0] };
 
 /* Signs of the same kind, inside a text. */
-static const struct { enum grade grade; const char *sign; } signs[] = {
+static const struct { enum grade grade; const char *sign; } nothing_signs[] = {
     {ANYWHERE, "???"}, {ANYWHERE, "___"}, {IN_TEXT, "??"},
     {IN_TEXT, "(?)"},  {IN_TEXT, "[?]"},  {IN_TEXT, "<?>"},
 };
@@ -114,7 +114,7 @@ static const char *words_form(const char *folded, struct arena *arena)
     return form.at;
 }
 
-static bool words_hold(const char *words, const char *row)
+static bool words_hold_row(const char *words, const char *row)
 {
     size_t length = strlen(row);
     for (const char *at = strstr(words, row); at != NULL; at = strstr(at + 1, row))
@@ -136,12 +136,14 @@ static bool stands_inside(enum grade grade, bool any_word)
 static const char *found_inside(const char *folded, bool any_word, struct arena *arena)
 {
     const char *words = words_form(folded, arena);
-    for (size_t i = 0; i < sizeof signs / sizeof signs[0]; i++)
-        if (stands_inside(signs[i].grade, any_word) && strstr(folded, signs[i].sign) != NULL)
-            return signs[i].sign;
+    for (size_t i = 0; i < sizeof nothing_signs / sizeof nothing_signs[0]; i++)
+        if (stands_inside(nothing_signs[i].grade, any_word) &&
+            strstr(folded, nothing_signs[i].sign) != NULL)
+            return nothing_signs[i].sign;
     for (size_t i = 0; i < ROW_COUNT; i++)
-        if (stands_inside(rows[i].grade, any_word) && words_hold(words, rows[i].word))
-            return rows[i].word;
+        if (stands_inside(nothing_words[i].grade, any_word) &&
+            words_hold_row(words, nothing_words[i].word))
+            return nothing_words[i].word;
     return NULL;
 }
 
@@ -152,7 +154,8 @@ const char *placeholder_in(const char *text, bool any_word, struct arena *arena)
     if (only_signs(folded, any_word))
         return text;
     for (size_t i = 0; i < ROW_COUNT; i++)
-        if (stands_as_whole(rows[i].grade, any_word) && text_equal(rows[i].word, whole))
+        if (stands_as_whole(nothing_words[i].grade, any_word) &&
+            text_equal(nothing_words[i].word, whole))
             return text;
     return found_inside(folded, any_word, arena);
 }

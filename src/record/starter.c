@@ -6,7 +6,7 @@
 #include "record.h"
 #include "text.h"
 
-enum { FEW_CHOICES = 7, KEY_WIDTH = 24, ZONES_WIDTH = 76, TAG_HIGHEST = 99 };
+enum { FEW_CHOICES = 7, KEY_WIDTH = 24, ZONES_WIDTH = 76, START_TAG_HIGHEST = 99 };
 
 size_t boat_items_mentioned(const struct boat *boat)
 {
@@ -109,7 +109,7 @@ static const char *tag_next(struct tag_counts *counts, enum item_class class,
     size_t *count = class == ITEM_FIRE     ? &counts->fire
                     : class == ITEM_RESCUE ? &counts->rescue
                                            : &counts->control;
-    return *count < TAG_HIGHEST ? text_format(arena, "%c%zu", (char)class, ++*count) : "";
+    return *count < START_TAG_HIGHEST ? text_format(arena, "%c%zu", (char)class, ++*count) : "";
 }
 
 static size_t last_used(const struct boat *boat, enum item_class class, struct arena *arena)
@@ -118,7 +118,7 @@ static size_t last_used(const struct boat *boat, enum item_class class, struct a
     size_t number = 0;
     for (size_t i = 1; free_tag != NULL && free_tag[i] != '\0'; i++)
         number = number * 10 + (size_t)(free_tag[i] - '0');
-    return number > 0 ? number - 1 : TAG_HIGHEST;
+    return number > 0 ? number - 1 : START_TAG_HIGHEST;
 }
 
 const char *const *starter_tags(const struct asked_list *asked, const struct boat *boat,

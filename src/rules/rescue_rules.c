@@ -14,7 +14,7 @@ static void raft_missing_check(const struct rule_run *run)
                   "liferaft is not fitted: people who must leave her have none");
 }
 
-static bool beyond_a1(const struct base_record *base)
+static bool sails_beyond_a1(const struct base_record *base)
 {
     return base != NULL && base->sea_area.text != NULL && !text_equal(base->sea_area.text, "A1");
 }
@@ -29,7 +29,7 @@ static void epirb_missing_check(const struct rule_run *run)
     if (boat_fitted(boat, ITEM_epirb) != ANSWER_NO)
         return;
     struct place place = place_not_fitted(boat, ITEM_epirb, ZONE_NONE);
-    if (beyond_a1(base))
+    if (sails_beyond_a1(base))
         rule_tell(run, CHECK_beacon_missing_beyond_a1, place, remedy,
                   "epirb is not fitted, and the base sails in sea area %s, where coast stations "
                   "may not hear VHF", base->sea_area.text);

@@ -79,7 +79,7 @@ static const char *without_end(const struct yaml_editing *editing, const struct 
 }
 
 /* The dashes of a list may stand right below the key that holds it. */
-static int depth_of(const struct yaml_node *in)
+static int line_depth(const struct yaml_node *in)
 {
     return in->place.column * 2 + (in->kind == YAML_SEQUENCE ? 1 : 0);
 }
@@ -96,7 +96,7 @@ void lines_add(struct yaml_editing *editing, const struct yaml_edit *edit)
     else
         entry_lines_add(editing, &lines, edit);
     cut_add(editing, edit, (struct cut){
-        .start = at, .end = at, .turn = CUT_MEMBER, .depth = depth_of(edit->in),
+        .start = at, .end = at, .turn = CUT_MEMBER, .depth = line_depth(edit->in),
         .text = ended ? lines.out.at : without_end(editing, edit, &lines)});
 }
 
