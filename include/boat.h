@@ -203,7 +203,8 @@ struct base_record {
     struct place centre_place, area_place;  /* of their sections; else of the file's head */
     struct text_value centre_name, centre_call, centre_channel, centre_phone;
     struct date_value centre_checked_on;
-    struct text_value latitude, longitude, sea_area; /* north|south|both, east|west|both */
+    struct hemisphere_value latitude, longitude;
+    struct sea_area_value sea_area;
     struct number_value centre_antenna_m;   /* of the centre's aerial above the sea */
     struct text_value position;             /* of the berths, as written */
     struct position berths;                 /* the same, read */
@@ -212,7 +213,7 @@ struct base_record {
     int variation_tenths;                   /* the same, read: of a degree, east positive */
     bool variation_given;
     struct date_value variation_on;
-    struct text_value month_means;          /* end|start; NULL: end */
+    struct month_means_value month_means;
     struct number_value margin_days;
     const struct interval *intervals;       /* the base's own, before the trade's */
     size_t interval_count;
@@ -224,6 +225,10 @@ struct base_record {
     const struct local_rule *local_rules;
     size_t local_rule_count;
 };
+
+/* Do her boats sail where coast stations may not hear VHF, as the base records? Then the
+ * beacon goes with the first call. */
+bool base_beyond_a1(const struct base_record *base);
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
                                     struct problems *problems, bool *sound);

@@ -136,7 +136,7 @@ static const char *value_words(struct composing *composing, const struct field *
     if (text_equal(field->key, "serves"))
         return spaces_words(composing);
     if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS ||
-        field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS)
+        field->kind == FIELD_WORDS || field->kind == FIELD_CHOICES)
         return "[...], or [] for none";
     if (field->choices == NULL)
         return "(as it is on the boat)";

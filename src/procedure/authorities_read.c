@@ -24,9 +24,9 @@ static const struct field authority_rows[] = {
     ROW(struct authority, title, FIELD_TEXT, .required = true, .about = "what it is about"),
     ROW(struct authority, tag, FIELD_TEXT, .required = true, .about = "printed on the card"),
     ROW(struct authority, read, FIELD_DATE, .required = true, .about = "when it was read"),
-    ROW(struct authority, status, FIELD_ENUM, .required = true, .choices = source_status_words,
+    ROW(struct authority, status, FIELD_CHOICE, .required = true, .choices = source_status_words,
         .about = "whether it is still in force"),
-    ROW(struct authority, grade, FIELD_ENUM, .required = true,
+    ROW(struct authority, grade, FIELD_CHOICE, .required = true,
         .choices = source_grade_words,
         .about = "VA read in full, VB the passage, VC no authority"),
 };

@@ -214,7 +214,6 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
     int64_t milli;
     switch (field->kind) {
     case FIELD_CHOICE:
-    case FIELD_ENUM:
         return known_scalar(reading, into, value, field->choices, field->key) > 0;
     case FIELD_ANSWER:
         return known_scalar(reading, into, value, answers, "answer") > 0;
@@ -235,7 +234,7 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
                        text_format(reading->arena, "%s is written in words of any language: `is` "
                                    "cannot ask about it", field->key));
         return false;
-    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_PAIR:
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_CHOICES: case FIELD_PAIR:
     case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",

@@ -18,14 +18,14 @@ static const struct field call_rows[] = {
     CALL_ROW("id", call.id, FIELD_TEXT,
              .about = "where a card has several: how the texts name it"),
     CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
-    CALL_ROW("signal", call.signal, FIELD_ENUM, .required = true, .choices = signal_words,
+    CALL_ROW("signal", call.signal, FIELD_CHOICE, .required = true, .choices = signal_words,
              .about = "distress, urgency or safety"),
-    CALL_ROW("nature", call.nature, FIELD_ENUM, .choices = nature_words,
+    CALL_ROW("nature", call.nature, FIELD_CHOICE, .choices = nature_words,
              .about = "the nature of distress the set is told"),
     CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
              .about = "what is wrong, in English"),
     CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
-    CALL_ROW("from", call.from, FIELD_ENUM, .required = true, .choices = call_from_words,
+    CALL_ROW("from", call.from, FIELD_CHOICE, .required = true, .choices = call_from_words,
              .about = "the radio it is made from"),
 };
 static const struct field_table call_table = LOGIC_TABLE("a call", call_rows);

@@ -27,31 +27,25 @@ static const struct field centre_rows[] = {
     BASE("checked_on", centre_checked_on, FIELD_DATE, .about = "when this was last checked"),
 };
 
-static const char *const latitudes[] = {"north", "south", "both", NULL};
-static const char *const longitudes[] = {"east", "west", "both", NULL};
-static const char *const sea_areas[] = {"A1", "A2", "A3", "A4", NULL};
-
 static const struct field area_rows[] = {
-    BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitudes,
+    BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitude_words,
          .about = "the hemisphere"),
-    BASE("longitude", longitude, FIELD_CHOICE, .required = true, .choices = longitudes,
+    BASE("longitude", longitude, FIELD_CHOICE, .required = true, .choices = longitude_words,
          .about = "the hemisphere"),
-    BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_areas,
+    BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_area_words,
          .about = "the radio sea area"),
     BASE("variation", variation, FIELD_TEXT, .about = "magnetic variation, such as 4 E"),
     BASE("variation_on", variation_on, FIELD_DATE, .about = "the date it is true for"),
 };
 
-static const char *const month_ends[] = {"end", "start", NULL};
-
 static const struct field date_rows[] = {
-    BASE("month_means", month_means, FIELD_CHOICE, .choices = month_ends,
+    BASE("month_means", month_means, FIELD_CHOICE, .choices = month_means_words,
          .about = "05/2027 holds to that month's end or start"),
     BASE("margin_days", margin_days, FIELD_NUMBER, .low = 0, .high = 366000,
          .about = "days a date should last beyond a charter"),
 };
 static const struct field interval_rows[] = {
-    ROW(struct interval, item, FIELD_ENUM, .required = true, .choices = item_key_list,
+    ROW(struct interval, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
         .about = "the gear"),
     ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
         .whole = true, .about = "months from one to the next"),
