@@ -230,7 +230,8 @@ static void named_steps_exist(void **state)
 {
     (void)state;
     refused(STEPS CAUTIONS "decision: {after: stopp, yes: {}, no: {}, practice: yes}\n",
-            ALL_TEXTS ASK_TEXTS, FAULT(7, "after: no step is called stopp", "did you mean \"stop\"?"));
+            ALL_TEXTS ASK_TEXTS, FAULT(7, "after: no step is called stopp",
+                                       "did you mean \"stop\"?"));
     refused(STEPS CAUTIONS "decision: {after: now, yes: {}, no: {}, practice: yes}\n",
             ALL_TEXTS ASK_TEXTS, FAULT(7, "after: no step is called now", NULL));
 }
