@@ -86,6 +86,7 @@ struct authority {
     struct date_value read;
     struct source_status_value status;
     struct source_grade_value grade;
+    struct place place;
 };
 
 struct authorities {
