@@ -25,8 +25,7 @@ struct equipment {
     struct item_values cuts;
     struct zone_values inside, serves;
     struct number_value count;
-    struct node_value at;             /* at: [x, y], as two numbers in: */
-    struct number_value at_x, at_y;   /* metres aft of the bow, to starboard of the centreline */
+    struct pair_value at;             /* metres aft of the bow, to starboard of the centreline */
     struct air_value space;
     struct agent_value agent;
     struct valve_value kind_of;
@@ -52,7 +51,7 @@ struct boat_facts {
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
     struct zone_values engine_spaces;
-    struct node_value mounted;        /* mounted: {zone, faces}: where the cards hang */
+    struct section_value mounted;     /* where the cards hang */
     struct zone_value mounted_zone;
     struct facing_value mounted_faces;
 };
@@ -124,6 +123,8 @@ struct written_identities {
  * among them. */
 struct written_identities identities_written(const struct source *source, struct arena *arena);
 
+/* All keys of a boat's file, and those of its sections. */
+const struct field_table *boat_file_fields(void);
 const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
 const struct field_table *radio_fields(void);

@@ -52,7 +52,7 @@ static const struct field gear_rows[] = {
          .about = "the engine spaces it belongs to, on a boat with two"),
     GEAR(count, FIELD_NUMBER, .low = 1000, .high = 99000, .whole = true,
          .about = "how many in this place"),
-    GEAR(at, FIELD_NODE, .about = "[metres aft of the bow, metres to starboard, port negative]"),
+    GEAR(at, FIELD_PAIR, .about = "[metres aft of the bow, metres to starboard, port negative]"),
     GEAR(agent, FIELD_CHOICE, .choices = agent_words, .about = "what the extinguisher holds"),
     GEAR(rating, FIELD_TEXT, .about = "the rating printed on it"),
     KEYED(struct equipment, "kind", kind_of, FIELD_CHOICE, .choices = valve_words,
@@ -115,6 +115,14 @@ static const struct field gear_rows[] = {
     GEAR(reach_inverted, FIELD_ANSWER, .about = "can it be reached in a capsized boat?"),
 };
 
+static const struct field mounted_rows[] = {
+    KEYED(struct boat_facts, "zone", mounted_zone, FIELD_CHOICE, .required = true,
+          .choices = zone_key_list, .about = "the part of the boat they hang in"),
+    KEYED(struct boat_facts, "faces", mounted_faces, FIELD_CHOICE, .required = true,
+          .choices = facing_words, .about = "which way a reader of the card looks"),
+};
+static const struct field_table mounted_table = TABLE("a place of the cards", mounted_rows);
+
 static const struct field boat_rows[] = {
     BOAT(name, FIELD_TEXT, .any_word = true, .required = true,
          .about = "the boat's name as painted"),
@@ -148,14 +156,8 @@ static const struct field boat_rows[] = {
          .about = "litres of water in one hull until the floorboards are wet"),
     BOAT(gas, FIELD_CHOICE, .choices = cooking_gas_words,
          .about = "cooking gas on board: none, or carried"),
-    BOAT(mounted, FIELD_NODE, .about = "where the cards hang: {zone: , faces: }"),
-};
-
-static const struct field mounted_rows[] = {
-    KEYED(struct boat_facts, "zone", mounted_zone, FIELD_CHOICE, .required = true,
-          .choices = zone_key_list, .about = "the part of the boat they hang in"),
-    KEYED(struct boat_facts, "faces", mounted_faces, FIELD_CHOICE, .required = true,
-          .choices = facing_words, .about = "which way a reader of the card looks"),
+    BOAT(mounted, FIELD_SECTION, SECTION_WITHIN(.table = &mounted_table),
+         .about = "where the cards hang: {zone: , faces: }"),
 };
 
 static const struct field absence_rows[] = {
@@ -208,9 +210,38 @@ static const struct field_table gear_table = TABLE("an equipment item", gear_row
 static const struct field_table boat_table = TABLE("a boat", boat_rows);
 static const struct field_table radio_table = TABLE("a radio", radio_rows);
 
-static const struct field_table mounted_table = TABLE("a place of the cards", mounted_rows);
 static const struct field_table absence_table = TABLE("an entry of not_fitted", absence_rows);
 static const struct field_table silence_table = TABLE("a silenced check", silence_rows);
+
+#define BOAT_FILE(name, member, field_kind, ...) \
+    KEYED(struct boat_file, name, member, field_kind, __VA_ARGS__)
+
+static const struct field boat_file_rows[] = {
+    BOAT_FILE("boat", boat, FIELD_SECTION,
+             SECTION_OF(struct boat_file, record.facts, .table = &boat_table),
+             .required = true, .about = "the boat herself"),
+    BOAT_FILE("radio", radio, FIELD_SECTION,
+             SECTION_OF(struct boat_file, record.radio, .table = &radio_table),
+             .about = "the fixed radio"),
+    BOAT_FILE("equipment", equipment, FIELD_ENTRIES,
+             ENTRIES_OF(struct equipment, .table = &gear_table), .about = "every piece of gear"),
+    BOAT_FILE("not_fitted", not_fitted, FIELD_ENTRIES,
+             ENTRIES_OF(struct absence, .table = &absence_table, .lone = "item"),
+             .about = "gear the boat does not have"),
+    BOAT_FILE("retired_tags", record.retired_tags, FIELD_LIST, .any_word = true,
+             .about = "tags of gear that is gone"),
+    BOAT_FILE("tags_given", record.tags_given, FIELD_LIST, .any_word = true,
+             .about = "the last tag ever given of each letter"),
+    BOAT_FILE("silenced", silenced, FIELD_ENTRIES,
+             ENTRIES_OF(struct silence, .table = &silence_table),
+             .about = "checks that are silent for this boat: {check: , reason: , until: }"),
+};
+static const struct field_table boat_file_table = TABLE("a boat file", boat_file_rows);
+
+const struct field_table *boat_file_fields(void)
+{
+    return &boat_file_table;
+}
 
 const struct field_table *equipment_fields(void)
 {
@@ -225,19 +256,4 @@ const struct field_table *boat_fields(void)
 const struct field_table *radio_fields(void)
 {
     return &radio_table;
-}
-
-const struct field_table *mounted_fields(void)
-{
-    return &mounted_table;
-}
-
-const struct field_table *absence_fields(void)
-{
-    return &absence_table;
-}
-
-const struct field_table *silence_fields(void)
-{
-    return &silence_table;
 }
