@@ -75,20 +75,19 @@ bool call_place_read(const struct options *options, const struct fleet *fleet,
 
 /* ---- printing ---- */
 
-static bool outside(const struct text_value *area, int64_t e7, const char *positive,
-                    const char *negative)
+static void side_compare(const struct hemisphere_value *area, int64_t e7,
+                         const char *const *words)
 {
-    return (e7 > 0 && text_equal(area->text, negative)) ||
-           (e7 < 0 && text_equal(area->text, positive));
+    if ((e7 > 0 && area->value == HEMISPHERE_DOWN) || (e7 < 0 && area->value == HEMISPHERE_UP))
+        printf("  Is the hemisphere right? The base's boats sail %s.\n",
+               choice_word(words, area->value));
 }
 
 /* A wrong letter is easily given; the boat may still be there. */
 static void area_compare(const struct position *position, const struct base_record *base)
 {
-    if (outside(&base->latitude, position->latitude_e7, "north", "south"))
-        printf("  Is the hemisphere right? The base's boats sail %s.\n", base->latitude.text);
-    if (outside(&base->longitude, position->longitude_e7, "east", "west"))
-        printf("  Is the hemisphere right? The base's boats sail %s.\n", base->longitude.text);
+    side_compare(&base->latitude, position->latitude_e7, latitude_words);
+    side_compare(&base->longitude, position->longitude_e7, longitude_words);
 }
 
 static void position_print(const struct position *position, const struct fleet *fleet)

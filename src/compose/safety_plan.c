@@ -187,7 +187,7 @@ static void here_make(struct composing *composing, struct safety_plan *plan)
     if (zone == NULL || boat->facts.mounted_faces.value == FACING_NONE)
         return;
     struct equipment hung = {.place_zone = zone, .place_side = zone->side,
-                             .place = boat->facts.mounted.node->place};
+                             .place = boat->facts.mounted.place};
     plan->here_given = true;
     plan->here = marker_of(boat, &hung);
     plan->facing = boat->facts.mounted_faces.value;

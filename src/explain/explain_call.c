@@ -44,6 +44,13 @@ static struct place boat_name_place(const struct boat *boat)
     return FIRST_GIVEN(&boat->facts.name_spoken, &boat->facts.name_latin, &boat->facts.name);
 }
 
+/* Where the record says on which sides of the lines the boats sail. */
+static struct place area_place(const struct base_record *base)
+{
+    return base->latitude.value != HEMISPHERE_NONE ? base->latitude.place
+                                                   : base->longitude.place;
+}
+
 /* The call of the procedure that a line belongs to: its label says which. */
 static const struct procedure_call *call_of(const struct explaining *explaining,
                                             const char *label)
@@ -102,7 +109,7 @@ static struct place script_place(const struct explaining *explaining,
     case ELEMENT_IDENTITY:
         return FIRST_GIVEN(&boat->radio.call_sign, &boat->radio.mmsi);
     case ELEMENT_POSITION:
-        return FIRST_GIVEN(&explaining->in->base->latitude, &explaining->in->base->longitude);
+        return area_place(explaining->in->base);
     case ELEMENT_NATURE:
         return call == NULL ? none.place : call->say.place;
     case ELEMENT_ASSISTANCE:

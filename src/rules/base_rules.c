@@ -52,7 +52,7 @@ static void centre_contact_check(const struct rule_run *run)
 static void sea_area_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
-    if (base->sea_area.text == NULL)
+    if (base->sea_area.value == SEA_AREA_NONE)
         rule_tell(run, CHECK_sea_area_unrecorded,
                   place_else(base->sea_area.place, base->area_place),
                   "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
