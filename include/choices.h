@@ -65,7 +65,7 @@ struct feed_value CHOICE_OF(enum feed);
 /* What an opening in the hull leads to: the engine's intake, a toilet's inlet or outlet ... */
 #define OPENING_LIST(X) \
     X(OPENING_ENGINE, "engine") X(OPENING_SINK, "sink") X(OPENING_TOILET, "toilet") \
-    X(OPENING_SHOWER, "shower") X(OPENING_COCKPIT, "cockpit") X(OPENING_PUMP, "pump") \
+    X(OPENING_SHOWER, "shower") X(OPENING_COCKPIT, "cockpit_drain") X(OPENING_PUMP, "pump") \
     X(OPENING_LOG, "log") X(OPENING_EXHAUST, "exhaust") X(OPENING_OTHER, "other")
 enum opening { OPENING_NONE, OPENING_LIST(CHOICE_NAME) OPENING_COUNT };
 extern const char *const opening_words[];
