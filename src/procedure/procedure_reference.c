@@ -7,20 +7,21 @@
 
 #include <string.h>
 
-enum { REFERENCE_INDENT = 2, REFERENCE_KEY_WIDTH = 20, REFERENCE_WIDTH = 98 };
+enum { REFERENCE_INDENT = 2, REFERENCE_KEYS = 20, REFERENCE_WIDTH = 98,
+       REFERENCE_WORDS = REFERENCE_INDENT + REFERENCE_KEYS };   /* where the words begin */
 
 /* ---- lines ---- */
 
 /* The key, and beside it the words, broken at spaces. */
 static void reference_line_add(struct text_builder *out, const char *key, const char *words)
 {
-    int column = REFERENCE_INDENT + REFERENCE_KEY_WIDTH;
-    text_add_format(out, "%*s%-*s", REFERENCE_INDENT, "", REFERENCE_KEY_WIDTH, key);
+    int column = REFERENCE_WORDS;
+    text_add_format(out, "%*s%-*s", REFERENCE_INDENT, "", REFERENCE_KEYS, key);
     while (*words != '\0') {
         int length = (int)strcspn(words, " ");
         bool full = column + 1 + length > REFERENCE_WIDTH;
-        text_add_format(out, full ? "\n%*s" : "%*s", full ? REFERENCE_INDENT + REFERENCE_KEY_WIDTH + 1 : 1, "");
-        column = (full ? REFERENCE_INDENT + REFERENCE_KEY_WIDTH : column) + 1 + length;
+        text_add_format(out, "%s%*s", full ? "\n" : "", full ? REFERENCE_WORDS + 1 : 1, "");
+        column = (full ? REFERENCE_WORDS : column) + 1 + length;
         text_add_bytes(out, words, (size_t)length);
         words += length + (words[length] == ' ' ? 1 : 0);
     }
