@@ -4,34 +4,11 @@
 
 #include "text.h"
 
-struct decision_entry {
-    struct decision decision;
-    struct node_value yes, no;
-};
-
-struct said_entry {
-    struct said said;
-    struct node_value when;
-};
-
-struct warning_entry {
-    struct warning warning;
-    struct node_value when;
-};
-
 #define DECISION_ROW(key, member, field_kind, ...) \
     KEYED(struct decision_entry, key, member, field_kind, __VA_ARGS__)
 #define WARNING_ROW(key, member, field_kind, ...) \
     KEYED(struct warning_entry, key, member, field_kind, __VA_ARGS__)
 
-static const struct field decision_rows[] = {
-    DECISION_ROW("after", decision.after, FIELD_TEXT, .required = true,
-                 .about = "the id of the step after which it is asked"),
-    DECISION_ROW("yes", yes, FIELD_NODE, .required = true, .about = "what then"),
-    DECISION_ROW("no", no, FIELD_NODE, .required = true, .about = "what then"),
-    DECISION_ROW("sources", decision.basis.sources, FIELD_WORDS, .about = "what it stands on"),
-    DECISION_ROW("practice", decision.basis.practice, FIELD_ANSWER, .about = "trade practice"),
-};
 #define SAID_ROW(key, member, field_kind, ...) \
     KEYED(struct said_entry, key, member, field_kind, __VA_ARGS__)
 static const struct field exit_rows[] = {
@@ -57,12 +34,22 @@ static const struct field caution_rows[] = {
     WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
     WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
 };
-static const struct field_table decision_table = LOGIC_TABLE("a decision", decision_rows);
 static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
-static const struct field_table call_when_table = LOGIC_TABLE("the line that says when to call",
-                                                         call_when_rows);
-static const struct field_table never_table = LOGIC_TABLE("a never", never_rows);
-static const struct field_table caution_table = LOGIC_TABLE("a caution", caution_rows);
+#define EXITS ENTRIES_OF(struct said_entry, .table = &exit_table, .one_or_many = true)
+
+static const struct field decision_rows[] = {
+    DECISION_ROW("after", decision.after, FIELD_TEXT, .required = true,
+                 .about = "the id of the step after which it is asked"),
+    DECISION_ROW("yes", yes, FIELD_ENTRIES, EXITS, .required = true, .about = "what then"),
+    DECISION_ROW("no", no, FIELD_ENTRIES, EXITS, .required = true, .about = "what then"),
+    DECISION_ROW("sources", decision.basis.sources, FIELD_WORDS, .about = "what it stands on"),
+    DECISION_ROW("practice", decision.basis.practice, FIELD_ANSWER, .about = "trade practice"),
+};
+const struct field_table decision_table = LOGIC_TABLE("a decision", decision_rows);
+const struct field_table call_when_table = LOGIC_TABLE("the line that says when to call",
+                                                       call_when_rows);
+const struct field_table never_table = LOGIC_TABLE("a never", never_rows);
+const struct field_table caution_table = LOGIC_TABLE("a caution", caution_rows);
 
 /* The texts of a decision. */
 enum decision_text { DECISION_ASK, DECISION_YES, DECISION_NO };
@@ -73,23 +60,13 @@ static const struct field decision_texts[] = {
     [DECISION_NO] = {.key = "no", .kind = FIELD_NODE, .about = "what then"},
 };
 
-bool entries_have(const struct node_value *list, const char *key)
-{
-    bool have = false;
-    for (size_t i = 0; list->node != NULL && list->node->kind == YAML_SEQUENCE &&
-                       i < list->node->count; i++)
-        have = have || (list->node->items[i]->kind == YAML_MAPPING &&
-                        yaml_get(list->node->items[i], key) != NULL);
-    return have;
-}
-
 /* ---- words of which one is taken ---- */
 
-struct wanted_text said_wanted(const struct field *row, const struct node_value *logic,
+struct wanted_text said_wanted(const struct field *row, const struct entries_value *logic,
                                struct said_texts *into)
 {
     struct wanted_text wanted = {.field = *row, .naming = NAMES_STEPS_AND_CARDS};
-    bool several = logic->node != NULL && logic->node->kind == YAML_SEQUENCE;
+    bool several = !logic->alone;
     wanted.field.required = true;
     wanted.field.kind = several ? FIELD_NODE : FIELD_TEXT;
     if (several)
@@ -115,14 +92,13 @@ static void said_order_check(const struct procedure_reading *reading, const stru
                     "%s says nothing to a boat that fits none of its cases", what);
 }
 
-static struct said said_one_read(const struct procedure_reading *reading,
-                                 const struct yaml_node *node, const struct field_table *table)
+static struct said said_settled(const struct procedure_reading *reading,
+                                const struct said_entry *entry)
 {
-    struct said_entry entry = {0};
-    section_read(node, table, &entry, reading->arena, reading->problems);
-    entry.said.place = node->place;
-    entry.said.when = when_read(reading, &entry.when);
-    return entry.said;
+    struct said said = entry->said;
+    said.place = entry->place;
+    said.when = when_read(reading, &entry->when);
+    return said;
 }
 
 /* Each of several has its words under its id. */
@@ -154,63 +130,59 @@ static void one_id_check(const struct procedure_reading *reading, const struct s
                     "take it out: the one text stands without", "an id where there are no cases");
 }
 
-/* A mapping is a list of one, whose text stands without an id. */
-static struct said_list said_read(struct procedure_reading *reading,
-                                  const struct node_value *value, const struct field_table *table,
+/* A mapping is a list of one, whose text stands without an id. `what`: its table's name. */
+static struct said_list said_take(struct procedure_reading *reading,
+                                  const struct entries_value *list, const char *what,
                                   const struct said_texts *texts)
 {
-    const struct yaml_node *node = value->node;
-    if (node == NULL)
-        return (struct said_list){0};
-    bool list = node->kind == YAML_SEQUENCE;
-    size_t count = list ? node->count : 1;
-    struct said *items = arena_array(reading->arena, count, sizeof *items);
-    for (size_t i = 0; i < count; i++)
-        items[i] = said_one_read(reading, list ? node->items[i] : node, table);
-    if (list) {
-        said_texts_read(reading, items, count, &texts->several, table->what);
-    } else {
+    const struct said_entry *entries = list->items;
+    struct said *items = arena_array(reading->arena, list->count, sizeof *items);
+    for (size_t i = 0; i < list->count; i++)
+        items[i] = said_settled(reading, &entries[i]);
+    if (list->alone) {
         items[0].say = texts->one;
         one_id_check(reading, &items[0]);
+    } else {
+        said_texts_read(reading, items, list->count, &texts->several, what);
     }
-    said_order_check(reading, items, count, table->what);
-    return (struct said_list){items, count};
+    said_order_check(reading, items, list->count, what);
+    return (struct said_list){items, list->count};
 }
 
-void call_when_read(struct procedure_reading *reading, const struct node_value *node,
+void call_when_take(struct procedure_reading *reading, const struct entries_value *lines,
                     const struct said_texts *texts)
 {
-    reading->procedure->call_when = said_read(reading, node, &call_when_table, texts);
+    if (lines->given)
+        reading->procedure->call_when =
+            said_take(reading, lines, call_when_table.what, texts);
 }
 
-static void exits_read(struct procedure_reading *reading, const struct decision_entry *entry,
+static void exits_take(struct procedure_reading *reading, const struct decision_entry *entry,
                        const struct texts_at *texts, struct decision *decision)
 {
     struct said_texts yes = {0}, no = {0};
     struct wanted_list list = {0};
     want(reading, &list, (struct wanted_text){.field = decision_texts[DECISION_ASK],
                                               .text = &decision->ask});
-    if (entry->yes.node != NULL)
+    if (entry->yes.given)
         want(reading, &list, said_wanted(&decision_texts[DECISION_YES], &entry->yes, &yes));
-    if (entry->no.node != NULL)
+    if (entry->no.given)
         want(reading, &list, said_wanted(&decision_texts[DECISION_NO], &entry->no, &no));
     texts_read(reading, texts, "a decision", list.rows, list.count);
-    decision->yes = said_read(reading, &entry->yes, &exit_table, &yes);
-    decision->no = said_read(reading, &entry->no, &exit_table, &no);
+    decision->yes = said_take(reading, &entry->yes, exit_table.what, &yes);
+    decision->no = said_take(reading, &entry->no, exit_table.what, &no);
 }
 
-void decision_read(struct procedure_reading *reading, const struct node_value *node,
+void decision_take(struct procedure_reading *reading, const struct decision_entry *entry,
                    const struct texts_at *texts)
 {
-    struct decision_entry entry = {0};
     struct decision *decision = &reading->procedure->decision;
-    if (node->node == NULL)
+    if (!entry->section.given)
         return;
-    section_read(node->node, &decision_table, &entry, reading->arena, reading->problems);
-    *decision = entry.decision;
-    exits_read(reading, &entry, texts, decision);
+    *decision = entry->decision;
+    exits_take(reading, entry, texts, decision);
     decision->given = true;
-    decision->place = node->node->place;
+    decision->place = entry->section.place;
     basis_check(reading, &decision->basis, FOOTING_STEP, decision->place, "the decision");
 }
 
@@ -264,39 +236,38 @@ static void warnings_texts_read(struct procedure_reading *reading,
     texts_read(reading, texts, what, list.rows, list.count);
 }
 
-static struct warnings warnings_read(struct procedure_reading *reading,
-                                     const struct node_value *list,
+static struct warnings warnings_take(struct procedure_reading *reading,
+                                     const struct entries_value *list,
                                      const struct field_table *table, const char *key)
 {
-    size_t count = entries_count(list, key, reading->problems);
+    const struct warning_entry *entries = list->items;
     struct warnings warnings = {
-        table, key, arena_array(reading->arena, count, sizeof *warnings.items), count};
-    for (size_t i = 0; i < count; i++) {
-        struct warning_entry entry = {0};
-        const struct yaml_node *node = list->node->items[i];
-        section_read(node, table, &entry, reading->arena, reading->problems);
-        entry.warning.place = node->place;
-        entry.warning.when = when_read(reading, &entry.when);
-        never_sign_check(reading, &entry.warning.symbol);
-        basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place, table->what);
-        warnings.items[i] = entry.warning;
+        table, key, arena_array(reading->arena, list->count, sizeof *warnings.items),
+        list->count};
+    for (size_t i = 0; i < list->count; i++) {
+        struct warning *warning = &warnings.items[i];
+        *warning = entries[i].warning;
+        warning->place = entries[i].place;
+        warning->when = when_read(reading, &entries[i].when);
+        never_sign_check(reading, &warning->symbol);
+        basis_check(reading, &warning->basis, FOOTING_WARNING, warning->place, table->what);
     }
     return warnings;
 }
 
-void nevers_read(struct procedure_reading *reading, const struct node_value *list,
+void nevers_take(struct procedure_reading *reading, const struct entries_value *list,
                  const struct texts_at *texts)
 {
-    const struct warnings nevers = warnings_read(reading, list, &never_table, "never");
+    const struct warnings nevers = warnings_take(reading, list, &never_table, "never");
     warnings_texts_read(reading, &nevers, texts);
     reading->procedure->nevers = nevers.items;
     reading->procedure->never_count = nevers.count;
 }
 
-void cautions_read(struct procedure_reading *reading, const struct node_value *list,
+void cautions_take(struct procedure_reading *reading, const struct entries_value *list,
                    const struct texts_at *texts)
 {
-    const struct warnings cautions = warnings_read(reading, list, &caution_table, "cautions");
+    const struct warnings cautions = warnings_take(reading, list, &caution_table, "cautions");
     warnings_texts_read(reading, &cautions, texts);
     reading->procedure->cautions = cautions.items;
     reading->procedure->caution_count = cautions.count;

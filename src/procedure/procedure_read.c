@@ -5,10 +5,12 @@
 
 #include "text.h"
 
-/* The file as it is read; nodes are read further by their own readers. */
+/* The file as its tables read it. */
 struct procedure_file {
     struct procedure procedure;
-    struct node_value call_when, when, steps, decision, never, cautions, calls;
+    struct node_value when;          /* read by condition_read.c */
+    struct decision_entry decision;
+    struct entries_value call_when, steps, never, cautions, calls;
 };
 
 #define CARD_ROW(key, member, field_kind, ...) \
@@ -35,7 +37,9 @@ static const struct field procedure_file_rows[] = {
              .about = "the sign beside the title"),
     CARD_ROW("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
              .about = "colour of the stripe"),
-    CARD_ROW("call_when", call_when, FIELD_NODE, .about = "who calls when"),
+    CARD_ROW("call_when", call_when, FIELD_ENTRIES,
+             ENTRIES_OF(struct said_entry, .table = &call_when_table, .one_or_many = true),
+             .about = "who calls when"),
     CARD_ROW("vapour_from", procedure.vapour_from, FIELD_CHOICES, .choices = item_key_list,
              .about = "items in whose lockers vapour lies: other gear there is out of reach"),
     CARD_ROW("despite_vapour", procedure.despite_vapour, FIELD_CHOICES, .choices = item_key_list,
@@ -43,14 +47,27 @@ static const struct field procedure_file_rows[] = {
     CARD_ROW("must_know", procedure.must_know, FIELD_CHOICES, .choices = item_key_list,
              .about = "gear under also that holds the card while the record does not speak of it"),
     CARD_ROW("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
-    CARD_ROW("steps", steps, FIELD_NODE, .about = "what to do, in order"),
-    CARD_ROW("decision", decision, FIELD_NODE, .about = "the one question"),
-    CARD_ROW("never", never, FIELD_NODE, .about = "what must not be done"),
-    CARD_ROW("cautions", cautions, FIELD_NODE, .about = "warnings of authorities"),
-    CARD_ROW("calls", calls, FIELD_NODE, .about = "the radio message"),
+    CARD_ROW("steps", steps, FIELD_ENTRIES, ENTRIES_OF(struct step_entry, .table = &step_table),
+             .about = "what to do, in order"),
+    CARD_ROW("decision", decision.section, FIELD_SECTION,
+             SECTION_OF(struct procedure_file, decision, .table = &decision_table),
+             .about = "the one question"),
+    CARD_ROW("never", never, FIELD_ENTRIES,
+             ENTRIES_OF(struct warning_entry, .table = &never_table),
+             .about = "what must not be done"),
+    CARD_ROW("cautions", cautions, FIELD_ENTRIES,
+             ENTRIES_OF(struct warning_entry, .table = &caution_table),
+             .about = "warnings of authorities"),
+    CARD_ROW("calls", calls, FIELD_ENTRIES, ENTRIES_OF(struct call_entry, .table = &call_table),
+             .about = "the radio message"),
 };
 static const struct field_table procedure_file_table = LOGIC_TABLE("a procedure",
                                                                    procedure_file_rows);
+
+const struct field_table *procedure_file_fields(void)
+{
+    return &procedure_file_table;
+}
 
 /* The head of a file of texts. */
 enum head_text {
@@ -162,9 +179,14 @@ struct head_texts {
     struct texts_at steps, decision, never, cautions, calls;
 };
 
-static bool is_list(const struct node_value *value)
+/* The word that tells a call from another stands in the texts. */
+static bool has_call_ids(const struct entries_value *list)
 {
-    return value->node != NULL && value->node->kind == YAML_SEQUENCE && value->node->count > 0;
+    const struct call_entry *entries = list->items;
+    bool has = false;
+    for (size_t i = 0; i < list->count; i++)
+        has = has || entries[i].call.id.place.line > 0;
+    return has;
 }
 
 static void own_texts_want(const struct procedure_reading *reading,
@@ -191,22 +213,22 @@ static void part_texts_want(const struct procedure_reading *reading,
                             const struct procedure_file *file, struct head_texts *head,
                             struct wanted_list *list)
 {
-    if (file->call_when.node != NULL)
+    if (file->call_when.given)
         want(reading, list,
              said_wanted(&head_rows[HEAD_CALL_WHEN], &file->call_when, &head->call_when));
-    if (is_list(&file->steps))
+    if (file->steps.count > 0)
         want(reading, list, texts_under(&head_rows[HEAD_STEPS], &head->steps));
-    if (file->decision.node != NULL)
+    if (file->decision.section.given)
         want(reading, list, texts_under(&head_rows[HEAD_DECISION], &head->decision));
-    if (is_list(&file->never))
+    if (file->never.count > 0)
         want(reading, list, texts_under(&head_rows[HEAD_NEVER], &head->never));
-    if (is_list(&file->cautions))
+    if (file->cautions.count > 0)
         want(reading, list, texts_under(&head_rows[HEAD_CAUTIONS], &head->cautions));
-    if (entries_have(&file->calls, "id"))
+    if (has_call_ids(&file->calls))
         want(reading, list, texts_under(&head_rows[HEAD_CALLS], &head->calls));
 }
 
-static void procedure_parts_read(struct procedure_reading *reading,
+static void procedure_parts_take(struct procedure_reading *reading,
                                  const struct procedure_file *file)
 {
     const struct texts_at roots = text_files_open(reading);
@@ -215,12 +237,12 @@ static void procedure_parts_read(struct procedure_reading *reading,
     own_texts_want(reading, file, &list);
     part_texts_want(reading, file, &head, &list);
     texts_read(reading, &roots, "a file of texts", list.rows, list.count);
-    call_when_read(reading, &file->call_when, &head.call_when);
-    steps_read(reading, &file->steps, &head.steps);
-    decision_read(reading, &file->decision, &head.decision);
-    nevers_read(reading, &file->never, &head.never);
-    cautions_read(reading, &file->cautions, &head.cautions);
-    calls_read(reading, &file->calls, &head.calls);
+    call_when_take(reading, &file->call_when, &head.call_when);
+    steps_take(reading, &file->steps, &head.steps);
+    decision_take(reading, &file->decision, &head.decision);
+    nevers_take(reading, &file->never, &head.never);
+    cautions_take(reading, &file->cautions, &head.cautions);
+    calls_take(reading, &file->calls, &head.calls);
     names_settle(reading);
 }
 
@@ -248,7 +270,7 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     *procedure = file.procedure;
     title_sign_check(reading);
     procedure->when = when_read(reading, &file.when);
-    procedure_parts_read(reading, &file);
+    procedure_parts_take(reading, &file);
     procedure_check(reading);
     voice_words_check(root, reading->arena, reading->problems);
 }

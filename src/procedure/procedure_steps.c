@@ -4,17 +4,10 @@
 
 #include "text.h"
 
-/* A step while it is read; its cases can still be written to. */
-struct step_entry {
-    struct procedure_step step;
-    struct node_value when, cases;
-    struct step_case *case_list;
-    struct texts_at texts;
-};
-
 struct case_entry {
     struct step_case step_case;
     struct node_value when;
+    struct place place;
 };
 
 #define STEP_ROW(key, member, field_kind, ...) \
@@ -28,26 +21,6 @@ static const char *const shown_words[] = {SHOWN_LIST(CHOICE_WORD) NULL};
 
 enum { MOST_LETHAL = 2 };
 
-static const struct field step_rows[] = {
-    STEP_ROW("id", step.id, FIELD_TEXT, .required = true, .about = "how others name the step"),
-    STEP_ROW("uses", step.uses, FIELD_CHOICES, .choices = item_key_list, .about = "gear to use"),
-    STEP_ROW("also", step.also, FIELD_CHOICES, .choices = item_key_list,
-             .about = "gear shown when fitted"),
-    STEP_ROW("table", step.table, FIELD_CHOICE, .choices = gear_table_words,
-             .about = "zones: the gear as a table by zone"),
-    STEP_ROW("lethal", step.lethal_ids, FIELD_LIST,
-             .about = "what kills here, printed with it: ids of texts"),
-    STEP_ROW("within", step.within, FIELD_CHOICE, .choices = reach_words,
-             .about = "how far one may go for its gear; what is farther is not offered"),
-    STEP_ROW("state", step.state, FIELD_CHOICE, .choices = gear_state_words,
-             .about = "how its gear is left: on (open), off (shut)"),
-    STEP_ROW("shows", step.shows, FIELD_CHOICE, .choices = shown_words,
-             .about = "what of its gear is printed as handling; how, if left out"),
-    STEP_ROW("when", when, FIELD_NODE, .about = "boats that have the step"),
-    STEP_ROW("cases", cases, FIELD_NODE, .about = "what to do on which boat, first match"),
-    STEP_ROW("sources", step.basis.sources, FIELD_WORDS, .about = "what it stands on"),
-    STEP_ROW("practice", step.basis.practice, FIELD_ANSWER, .about = "trade practice"),
-};
 static const struct field case_rows[] = {
     CASE_ROW("id", step_case.id, FIELD_TEXT,
              .about = "how the texts name it; left out: it has the act of its step"),
@@ -67,8 +40,30 @@ static const struct field case_rows[] = {
     CASE_ROW("sources", step_case.basis.sources, FIELD_WORDS, .about = "what it stands on"),
     CASE_ROW("practice", step_case.basis.practice, FIELD_ANSWER, .about = "trade practice"),
 };
-static const struct field_table step_table = LOGIC_TABLE("a step", step_rows);
 static const struct field_table case_table = LOGIC_TABLE("a case", case_rows);
+
+static const struct field step_rows[] = {
+    STEP_ROW("id", step.id, FIELD_TEXT, .required = true, .about = "how others name the step"),
+    STEP_ROW("uses", step.uses, FIELD_CHOICES, .choices = item_key_list, .about = "gear to use"),
+    STEP_ROW("also", step.also, FIELD_CHOICES, .choices = item_key_list,
+             .about = "gear shown when fitted"),
+    STEP_ROW("table", step.table, FIELD_CHOICE, .choices = gear_table_words,
+             .about = "zones: the gear as a table by zone"),
+    STEP_ROW("lethal", step.lethal_ids, FIELD_LIST,
+             .about = "what kills here, printed with it: ids of texts"),
+    STEP_ROW("within", step.within, FIELD_CHOICE, .choices = reach_words,
+             .about = "how far one may go for its gear; what is farther is not offered"),
+    STEP_ROW("state", step.state, FIELD_CHOICE, .choices = gear_state_words,
+             .about = "how its gear is left: on (open), off (shut)"),
+    STEP_ROW("shows", step.shows, FIELD_CHOICE, .choices = shown_words,
+             .about = "what of its gear is printed as handling; how, if left out"),
+    STEP_ROW("when", when, FIELD_NODE, .about = "boats that have the step"),
+    STEP_ROW("cases", cases, FIELD_ENTRIES, ENTRIES_OF(struct case_entry, .table = &case_table),
+             .about = "what to do on which boat, first match"),
+    STEP_ROW("sources", step.basis.sources, FIELD_WORDS, .about = "what it stands on"),
+    STEP_ROW("practice", step.basis.practice, FIELD_ANSWER, .about = "trade practice"),
+};
+const struct field_table step_table = LOGIC_TABLE("a step", step_rows);
 
 /* Their texts. */
 enum step_text { STEP_ACT, STEP_BECAUSE, STEP_WHO, STEP_LETHAL, STEP_CASES };
@@ -109,15 +104,14 @@ static void lethal_check(const struct procedure_reading *reading, const struct l
                     ids->count, MOST_LETHAL);
 }
 
-static struct step_case case_read(const struct procedure_reading *reading,
-                                  const struct yaml_node *node)
+static struct step_case logic_case_take(const struct procedure_reading *reading,
+                                        const struct case_entry *entry)
 {
-    struct case_entry entry = {0};
-    section_read(node, &case_table, &entry, reading->arena, reading->problems);
-    entry.step_case.place = node->place;
-    entry.step_case.when = when_read(reading, &entry.when);
-    lethal_check(reading, &entry.step_case.lethal_ids);
-    return entry.step_case;
+    struct step_case step_case = entry->step_case;
+    step_case.place = entry->place;
+    step_case.when = when_read(reading, &entry->when);
+    lethal_check(reading, &step_case.lethal_ids);
+    return step_case;
 }
 
 /* The first case that holds is taken, so what follows one without `when` can never come. */
@@ -133,18 +127,18 @@ static void cases_order_check(const struct procedure_reading *reading,
                         step->id.text);
 }
 
-static void cases_read(const struct procedure_reading *reading, struct step_entry *entry)
+static void cases_take(const struct procedure_reading *reading, struct step_entry *entry)
 {
     struct arena *arena = reading->arena;
-    size_t count = entries_count(&entry->cases, "cases", reading->problems);
+    const struct case_entry *entries = entry->cases.items;
+    size_t count = entry->cases.count;
     struct step_case *cases = arena_array(arena, count, sizeof *cases);
     bool *always = arena_array(arena, count, sizeof *always);
     const struct text_value **ids = arena_array(arena, count, sizeof *ids);
     for (size_t i = 0; i < count; i++) {
-        const struct yaml_node *node = entry->cases.node->items[i];
-        cases[i] = case_read(reading, node);
+        cases[i] = logic_case_take(reading, &entries[i]);
         ids[i] = &cases[i].id;
-        always[i] = node->kind == YAML_MAPPING && yaml_get(node, "when") == NULL;
+        always[i] = entries[i].when.place.line == 0;
     }
     entry->case_list = cases;
     entry->step.cases = cases;
@@ -154,19 +148,17 @@ static void cases_read(const struct procedure_reading *reading, struct step_entr
     cases_order_check(reading, entry, always);
 }
 
-static void step_read(const struct procedure_reading *reading, const struct yaml_node *node,
-                      struct step_entry *entry)
+static void step_settle(const struct procedure_reading *reading, struct step_entry *entry)
 {
     struct procedure_step *step = &entry->step;
-    section_read(node, &step_table, entry, reading->arena, reading->problems);
-    step->place = node->place;
+    step->place = entry->place;
     if (step->id.text == NULL)
         step->id.text = "?";
     step->when = when_read(reading, &entry->when);
     lethal_check(reading, &step->lethal_ids);
-    basis_check(reading, &step->basis, FOOTING_STEP, node->place,
+    basis_check(reading, &step->basis, FOOTING_STEP, step->place,
                 text_format(reading->arena, "step %s", step->id.text));
-    cases_read(reading, entry);
+    cases_take(reading, entry);
 }
 
 /* ---- the texts ---- */
@@ -229,6 +221,14 @@ static bool has_lethal(const struct procedure_step *step)
     return has;
 }
 
+static bool has_case_ids(const struct procedure_step *step)
+{
+    bool has = false;
+    for (size_t i = 0; i < step->case_count; i++)
+        has = has || step->cases[i].id.place.line > 0;
+    return has;
+}
+
 static void step_own_texts_read(struct procedure_reading *reading, struct step_entry *entry,
                                 struct texts_at *lethal, struct texts_at *cases)
 {
@@ -243,7 +243,7 @@ static void step_own_texts_read(struct procedure_reading *reading, struct step_e
     want(reading, &list, (struct wanted_text){.field = step_texts[STEP_WHO], .text = &step->who});
     if (has_lethal(step))
         want(reading, &list, texts_under(&step_texts[STEP_LETHAL], lethal));
-    if (entries_have(&entry->cases, "id"))
+    if (has_case_ids(step))
         want(reading, &list, texts_under(&step_texts[STEP_CASES], cases));
     texts_read(reading, &entry->texts, "a step", list.rows, list.count);
     act_check(reading, &step->act);
@@ -329,16 +329,16 @@ static void steps_texts_read(struct procedure_reading *reading, struct step_entr
         step_complete(reading, &entries[i]);
 }
 
-void steps_read(struct procedure_reading *reading, const struct node_value *list,
+void steps_take(struct procedure_reading *reading, const struct entries_value *list,
                 const struct texts_at *texts)
 {
     struct procedure *procedure = reading->procedure;
-    size_t count = entries_count(list, "steps", reading->problems);
-    struct step_entry *entries = arena_array(reading->arena, count, sizeof *entries);
+    struct step_entry *entries = list->items;
+    size_t count = list->count;
     struct procedure_step *steps = arena_array(reading->arena, count, sizeof *steps);
     const struct text_value **ids = arena_array(reading->arena, count, sizeof *ids);
     for (size_t i = 0; i < count; i++) {
-        step_read(reading, list->node->items[i], &entries[i]);
+        step_settle(reading, &entries[i]);
         ids[i] = &entries[i].step.id;
     }
     ids_check(reading, ids, count, "steps");

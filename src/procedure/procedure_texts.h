@@ -61,6 +61,46 @@ extern const struct stray_key text_keys[];
     {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0]), \
      .strays = text_keys}
 
+/* ---- the parts of the logic, as their tables read them ---- */
+
+/* A `when` is read by condition_read.c: any, all and none hold conditions again, and what
+ * stands under `inside` or `is` depends on the gear named there. No table can say that. */
+struct step_entry {
+    struct procedure_step step;
+    struct node_value when;
+    struct entries_value cases;
+    struct place place;
+    struct step_case *case_list;     /* the cases of `step`, which can still be written to */
+    struct texts_at texts;
+};
+
+struct decision_entry {
+    struct decision decision;
+    struct section_value section;
+    struct entries_value yes, no;
+};
+
+struct said_entry {
+    struct said said;
+    struct node_value when;
+    struct place place;
+};
+
+struct warning_entry {
+    struct warning warning;
+    struct node_value when;
+    struct place place;
+};
+
+struct call_entry {
+    struct procedure_call call;
+    struct node_value when;
+    struct place place;
+};
+
+extern const struct field_table step_table, decision_table, call_when_table, never_table,
+    caution_table, call_table;
+
 /* ---- procedure_steps.c, procedure_boxes.c ---- */
 
 /* What stands in the texts for words of which one is taken: one text where the logic has
@@ -69,25 +109,22 @@ struct said_texts {
     struct text_value one;
     struct texts_at several;
 };
-struct wanted_text said_wanted(const struct field *row, const struct node_value *logic,
+struct wanted_text said_wanted(const struct field *row, const struct entries_value *logic,
                                struct said_texts *into);
 
-/* Each reads its part of the logic, with its texts. */
-void steps_read(struct procedure_reading *reading, const struct node_value *list,
+/* Each takes its part of the logic into the procedure, with its texts. */
+void steps_take(struct procedure_reading *reading, const struct entries_value *steps,
                 const struct texts_at *texts);
-void decision_read(struct procedure_reading *reading, const struct node_value *node,
+void decision_take(struct procedure_reading *reading, const struct decision_entry *entry,
                    const struct texts_at *texts);
-void call_when_read(struct procedure_reading *reading, const struct node_value *node,
+void call_when_take(struct procedure_reading *reading, const struct entries_value *lines,
                     const struct said_texts *texts);
-void nevers_read(struct procedure_reading *reading, const struct node_value *list,
+void nevers_take(struct procedure_reading *reading, const struct entries_value *nevers,
                  const struct texts_at *texts);
-void cautions_read(struct procedure_reading *reading, const struct node_value *list,
+void cautions_take(struct procedure_reading *reading, const struct entries_value *cautions,
                    const struct texts_at *texts);
-void calls_read(struct procedure_reading *reading, const struct node_value *list,
+void calls_take(struct procedure_reading *reading, const struct entries_value *calls,
                 const struct texts_at *texts);
-
-/* Has the list an entry with this key? False for what is no list. */
-bool entries_have(const struct node_value *list, const char *key);
 
 /* Tells ids of the list under `key` that are no plain names, and those that stand twice. */
 void ids_check(const struct procedure_reading *reading, const struct text_value *const *ids,
