@@ -35,14 +35,8 @@ struct pair_value { struct number_value first, second; bool given; struct place 
  * under it. */
 struct section_value { bool given; struct place key_place, place; };
 
-/* A list whose entries have a table: `items` is an array of their structs. `alone`: the one
- * entry stands without a list. */
-struct entries_value {
-    void *items;
-    size_t count;
-    bool given, alone;
-    struct place place;
-};
+/* A list whose entries have a table: `items` is an array of their structs. */
+struct entries_value { void *items; size_t count; bool given; struct place place; };
 
 /* One of a field's choices as the value of an enum: 0 where none is given, else `first` +
  * its index in `choices`; and a list of such. Structs with an enum of their own are made by

@@ -8,7 +8,7 @@
 enum { TAG_LIMIT = 14 };   /* characters: printed small beside a caution */
 
 struct authority_file {
-    struct entries_value sources;
+    struct entries_value sources;       /* struct authority */
 };
 
 const char *const source_status_words[] = {SOURCE_STATUS_LIST(CHOICE_WORD) NULL};
@@ -28,18 +28,13 @@ static const struct field authority_rows[] = {
         .about = "VA read in full, VB the passage, VC no authority"),
 };
 static const struct field_table authority_table = TABLE("a source", authority_rows);
+
 static const struct field authority_file_rows[] = {
-    ROW(struct authority_file, sources, FIELD_ENTRIES,
-        ENTRIES_OF(struct authority, .table = &authority_table), .required = true,
-        .about = "the list"),
+    ROW(struct authority_file, sources, FIELD_ENTRIES, .required = true,
+        ENTRIES_OF(struct authority, .table = &authority_table), .about = "the list"),
 };
 static const struct field_table authority_file_table = TABLE("a file of sources",
                                                              authority_file_rows);
-
-const struct field_table *authority_file_fields(void)
-{
-    return &authority_file_table;
-}
 
 static void tag_length_check(const struct text_value *tag, struct problems *problems)
 {

@@ -4,27 +4,6 @@
 
 #include "text.h"
 
-const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
-const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
-
-#define CALL_ROW(key, member, field_kind, ...) \
-    KEYED(struct call_entry, key, member, field_kind, __VA_ARGS__)
-static const struct field call_rows[] = {
-    CALL_ROW("id", call.id, FIELD_TEXT,
-             .about = "where a card has several: how the texts name it"),
-    CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
-    CALL_ROW("signal", call.signal, FIELD_CHOICE, .required = true, .choices = signal_words,
-             .about = "distress, urgency or safety"),
-    CALL_ROW("nature", call.nature, FIELD_CHOICE, .choices = nature_words,
-             .about = "the nature of distress the set is told"),
-    CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
-             .about = "what is wrong, in English"),
-    CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
-    CALL_ROW("from", call.from, FIELD_CHOICE, .required = true, .choices = call_from_words,
-             .about = "the radio it is made from"),
-};
-const struct field_table call_table = LOGIC_TABLE("a call", call_rows);
-
 static bool from_handheld_alone(const struct procedure_call *call)
 {
     return call->from.value == CALL_FROM_HANDHELD ||
@@ -79,7 +58,7 @@ static void gravity_check(const struct procedure_reading *reading,
                     choice_word(signal_words, next), choice_word(signal_words, first));
 }
 
-static struct procedure_call call_take(const struct procedure_reading *reading,
+static struct procedure_call call_read(const struct procedure_reading *reading,
                                        const struct call_entry *entry)
 {
     struct procedure_call call = entry->call;
@@ -109,13 +88,13 @@ static void calls_texts_read(struct procedure_reading *reading, struct procedure
         call_id_check(reading, &calls[i], together);
 }
 
-void calls_take(struct procedure_reading *reading, const struct entries_value *list,
+void calls_read(struct procedure_reading *reading, const struct entries_value *list,
                 const struct texts_at *texts)
 {
     const struct call_entry *entries = list->items;
     struct procedure_call *calls = arena_array(reading->arena, list->count, sizeof *calls);
     for (size_t i = 0; i < list->count; i++) {
-        calls[i] = call_take(reading, &entries[i]);
+        calls[i] = call_read(reading, &entries[i]);
         gravity_check(reading, calls, i);
     }
     calls_texts_read(reading, calls, list->count, texts);

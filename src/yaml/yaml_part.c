@@ -99,7 +99,7 @@ void entries_value_read(struct field_reading *reading, const struct field *field
     const struct field_part *part = field->part;
     bool one = part->one_or_many && node->kind != YAML_SEQUENCE;
     const struct yaml_node *const *nodes = one ? &node : node->items;
-    struct entries_value entries = {.given = true, .alone = one, .place = node->place};
+    struct entries_value entries = {.given = true, .place = node->place};
 
     if (!one && node->kind != YAML_SEQUENCE) {
         list_due_tell(reading, field, node);

@@ -195,6 +195,10 @@ static void a_broken_when_is_not_left_out(void **state)
             &fault);
     refused("cautions: [{id: hot, when: {fitted: trch}, sources: [S1]}]\n" STEPS, ALL_TEXTS,
             &fault);
+    refused("steps: [{id: stop, practice: yes, cases: [{id: a, when: }]}]\n" CAUTIONS,
+            "steps: {stop: {act: A, cases: {a: {act: B}}}}\n" CAUTIONS_TEXTS,
+            FAULT(5, "when asks nothing",
+                  "write a condition such as {fitted: liferaft}, or take the key out"));
 }
 
 static void steps_are_counted_and_named(void **state)
@@ -242,7 +246,7 @@ static void a_decision_has_both_exits(void **state)
             FAULT(7, "the decision has neither sources nor practice: yes", NULL));
     refused(STEPS CAUTIONS "decision: {after: stop, yes: {}, practice: yes}\n",
             ALL_TEXTS "decision: {ask: \"A?\", yes: A}\n",
-            FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (what then)"));
+            FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (the same)"));
     refused(STEPS CAUTIONS "decision: {after: stop, yes: {}, no: {}, practice: yes}\n",
             ALL_TEXTS "decision: {ask: \"A?\", yes: A}\n",
             FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (what then)"));
