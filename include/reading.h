@@ -50,10 +50,6 @@ const char *bold_fault(const char *text);
 
 bool list_holds(const struct list_value *list, const char *word);
 
-/* The nearest known word as a remedy, or `otherwise`. `known` is NULL-ended. */
-const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
-                           struct arena *arena);
-
 /* Tells signal words that are written by ear or in another alphabet, PENTAFIVE, and
  * channel 70 where somebody is told to talk: in all texts of a tree. */
 void voice_words_check(const struct yaml_node *node, struct arena *arena,

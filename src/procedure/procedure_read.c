@@ -19,14 +19,14 @@ static void unknown_source_tell(const struct procedure_reading *reading,
                                 const struct text_value *source)
 {
     const struct authorities *known = reading->authorities;
-    const char **keys = arena_array(reading->arena, known->count + 1, sizeof *keys);
+    const char **keys = arena_array(reading->arena, known->count, sizeof *keys);
     size_t count = 0;
     for (size_t i = 0; i < known->count; i++)
         if (known->rows[i].key.text != NULL)
             keys[count++] = known->rows[i].key.text;
     problem_add(reading->problems, SEVERITY_ERROR, source->place,
-                nearest_remedy(source->text, keys, "add it to sources.yaml, with how far it was "
-                               "read", reading->arena),
+                text_nearest_remedy(reading->arena, source->text, keys, count,
+                                    "add it to sources.yaml, with how far it was read"),
                 "no source is called %s", source->text);
 }
 

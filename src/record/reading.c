@@ -197,12 +197,3 @@ bool list_holds(const struct list_value *list, const char *word)
     return false;
 }
 
-const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
-                           struct arena *arena)
-{
-    size_t count = 0;
-    while (known[count] != NULL)
-        count++;
-    const char *nearest = text_nearest(word, known, count);
-    return nearest == NULL ? otherwise : text_format(arena, "did you mean %s?", nearest);
-}
