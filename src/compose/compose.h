@@ -15,7 +15,8 @@ struct missing {
     enum gear_field fact;   /* none: whether it is fitted; else what to record */
     enum zone_key space;    /* none: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
-    const char **cards;     /* names of the cards it holds */
+    bool helps;             /* gear that only helps: the cards are printed without it */
+    const char **cards;     /* names of the cards it holds, or that go without it */
     size_t card_count, card_room;
 };
 
@@ -78,6 +79,9 @@ void missing_note(struct composing *composing, enum item_key item, enum gear_fie
 /* The same: whether the engine of that space has the item. */
 void missing_note_for(struct composing *composing, enum item_key item, enum zone_key space,
                       struct place place);
+
+/* Notes that the card being made goes without the item, of which nothing is recorded. */
+void missing_help_note(struct composing *composing, enum item_key item);
 
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);

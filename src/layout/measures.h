@@ -95,4 +95,15 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define SECTION_GAP MM(1.0)
 #define SECTION_GAP_MOST MM(7)
 
+/* ---- labels of the safety plan ---- */
+
+#define LABEL_TITLE_GAP MM(0.5)    /* below the name of the place */
+#define LABEL_RULE_DROP MM(0.35)   /* of the rule below its first line */
+#define LABEL_ROW_LEAST MM(7.1)    /* height of a line of gear: of its sign */
+#define LABEL_SIGN_GAP MM(1.2)
+#define LABEL_TEXT_GAP MM(1.2)     /* from the tags to the words */
+#define LABEL_TEXT_LEAST MM(26)    /* narrower words stand below the tags */
+#define CHIP_PAD MM(2)
+#define CHIP_GAP MM(0.7)
+
 #endif

@@ -2,8 +2,6 @@
  * of a walk through the boat (room: procedure). Never looks at a boat. */
 #include "asked.h"
 
-#include "text.h"
-
 #include <stdlib.h>
 
 /* Is the item named, and which fields are asked of it? */

@@ -10,12 +10,18 @@
 #define LEADING_MOST 1505
 #define MEASURE_MOST 55
 
-static double letter_mm(const struct proofing *p, const struct run *run, bool capitals)
+static double capital_mm(const struct proofing *p, const struct run *run)
 {
     const struct face_metrics *metrics = face_metrics(p->faces, run->role);
-    int letter = capitals ? metrics->cap_height : metrics->x_height;
     return legible_letter_mm((double)run->size / MPT_PER_POINT,
-                             (double)letter / metrics->units_per_em);
+                             (double)metrics->cap_height / metrics->units_per_em);
+}
+
+static double small_letter_mm(const struct proofing *p, const struct run *run)
+{
+    const struct face_metrics *metrics = face_metrics(p->faces, run->role);
+    return legible_letter_mm((double)run->size / MPT_PER_POINT,
+                             (double)metrics->x_height / metrics->units_per_em);
 }
 
 /* ---- G4 ---- */
@@ -23,7 +29,7 @@ static double letter_mm(const struct proofing *p, const struct run *run, bool ca
 static void floor_judge(struct proofing *p, const struct page_item *item)
 {
     struct role_limit limit = role_limit(p->page->paper, item->role);
-    double capital = letter_mm(p, item->run, true), small = letter_mm(p, item->run, false);
+    double capital = capital_mm(p, item->run), small = small_letter_mm(p, item->run);
     if (item->run->size < limit.floor)
         proof_found(p, RULE_SIZE_FLOOR, item, "%s %s pt, floor %s", limit.word,
                     pt_words(p->arena, item->run->size), pt_words(p->arena, limit.floor));
@@ -52,8 +58,8 @@ static void aim_judge(struct proofing *p, enum page_role role)
         least->run->size < limit.floor)
         return;
     bool capitals = limit.small_read_mm < 1;
-    double letter = letter_mm(p, least->run, capitals);
-    double reach = letter / (capitals ? READ_CAPITALS : READ_SMALL);
+    double reach = capitals ? capital_mm(p, least->run) / READ_CAPITALS
+                            : small_letter_mm(p, least->run) / READ_SMALL;
     proof_found(p, RULE_SIZE_AIM, least, "%s %s pt, read to %s m, aim %s pt", limit.word,
                 pt_words(p->arena, least->run->size), ratio_words(p->arena, reach / 1000),
                 pt_words(p->arena, limit.aim));

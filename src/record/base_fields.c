@@ -81,28 +81,28 @@ static const struct field local_rule_rows[] = {
 static const struct field_table approval_table = TABLE("an approval", approval_rows);
 static const struct field_table local_rule_table = TABLE("a local rule", local_rule_rows);
 
-#define FILE_ROW(member, field_kind, ...) ROW(struct base_file, member, field_kind, __VA_ARGS__)
-#define FILE_SECTION(member, of, ...) \
-    FILE_ROW(member, FIELD_SECTION, SECTION_OF(struct base_file, record, .table = &(of)), \
+#define BASE_FILE(member, field_kind, ...) ROW(struct base_file, member, field_kind, __VA_ARGS__)
+#define BASE_SECTION(member, of, ...) \
+    BASE_FILE(member, FIELD_SECTION, SECTION_OF(struct base_file, record, .table = &(of)), \
              __VA_ARGS__)
-#define FILE_ENTRIES(member, entry, of, ...) \
-    FILE_ROW(member, FIELD_ENTRIES, ENTRIES_OF(entry, .table = &(of)), __VA_ARGS__)
+#define BASE_ENTRIES(member, entry, of, ...) \
+    BASE_FILE(member, FIELD_ENTRIES, ENTRIES_OF(entry, .table = &(of)), __VA_ARGS__)
 
 static const struct field base_file_rows[] = {
-    FILE_SECTION(base, base_table, .required = true, .about = "the base itself"),
-    FILE_SECTION(rescue_centre, centre_table, .required = true,
+    BASE_SECTION(base, base_table, .required = true, .about = "the base itself"),
+    BASE_SECTION(rescue_centre, centre_table, .required = true,
                  .about = "the rescue centre that answers here"),
-    FILE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
-    FILE_SECTION(dates, date_table, .about = "how dates of gear are read"),
-    FILE_ENTRIES(intervals, struct interval, interval_table,
+    BASE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
+    BASE_SECTION(dates, date_table, .about = "how dates of gear are read"),
+    BASE_ENTRIES(intervals, struct interval, interval_table,
                  .about = "the base's own service intervals: an entry each, or none"),
-    FILE_ENTRIES(shelters, struct shelter, shelter_table,
+    BASE_ENTRIES(shelters, struct shelter, shelter_table,
                  .about = "harbours to run for: an entry each, or none"),
     KEYED(struct base_file, "languages", record.languages, FIELD_WORDS, .any_word = true,
           .about = "languages of the cards"),
-    FILE_ENTRIES(approvals, struct approval, approval_table,
+    BASE_ENTRIES(approvals, struct approval, approval_table,
                  .about = "who approved which card: an entry each, or none"),
-    FILE_ENTRIES(local_rules, struct local_rule, local_rule_table,
+    BASE_ENTRIES(local_rules, struct local_rule, local_rule_table,
                  .about = "rules of this water, two a card at most"),
 };
 static const struct field_table base_file_table = TABLE("a base file", base_file_rows);

@@ -136,26 +136,26 @@ static const struct field_table radio_table = TABLE("a radio", radio_rows);
 static const struct field_table absence_table = TABLE("an entry of not_fitted", absence_rows);
 static const struct field_table silence_table = TABLE("a silenced check", silence_rows);
 
-#define FILE_ROW(name, member, field_kind, ...) \
+#define BOAT_FILE(name, member, field_kind, ...) \
     KEYED(struct boat_file, name, member, field_kind, __VA_ARGS__)
 
 static const struct field boat_file_rows[] = {
-    FILE_ROW("boat", boat, FIELD_SECTION,
+    BOAT_FILE("boat", boat, FIELD_SECTION,
              SECTION_OF(struct boat_file, record.facts, .table = &boat_table),
              .required = true, .about = "the boat herself"),
-    FILE_ROW("radio", radio, FIELD_SECTION,
+    BOAT_FILE("radio", radio, FIELD_SECTION,
              SECTION_OF(struct boat_file, record.radio, .table = &radio_table),
              .about = "the fixed radio"),
-    FILE_ROW("equipment", equipment, FIELD_ENTRIES,
+    BOAT_FILE("equipment", equipment, FIELD_ENTRIES,
              ENTRIES_OF(struct equipment, .table = &gear_table), .about = "every piece of gear"),
-    FILE_ROW("not_fitted", not_fitted, FIELD_ENTRIES,
+    BOAT_FILE("not_fitted", not_fitted, FIELD_ENTRIES,
              ENTRIES_OF(struct absence, .table = &absence_table, .lone = "item"),
              .about = "gear the boat does not have"),
-    FILE_ROW("retired_tags", record.retired_tags, FIELD_LIST, .any_word = true,
+    BOAT_FILE("retired_tags", record.retired_tags, FIELD_LIST, .any_word = true,
              .about = "tags of gear that is gone"),
-    FILE_ROW("tags_given", record.tags_given, FIELD_LIST, .any_word = true,
+    BOAT_FILE("tags_given", record.tags_given, FIELD_LIST, .any_word = true,
              .about = "the last tag ever given of each letter"),
-    FILE_ROW("silenced", silenced, FIELD_ENTRIES,
+    BOAT_FILE("silenced", silenced, FIELD_ENTRIES,
              ENTRIES_OF(struct silence, .table = &silence_table),
              .about = "checks that are silent for this boat: {check: , reason: , until: }"),
 };

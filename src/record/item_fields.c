@@ -58,16 +58,22 @@ enum gear_field gear_field_find(const char *key)
 
 /* ---- remedies ---- */
 
-/* A slip of the finger: kg_hihg. A general field is never what was meant by a fact of
- * other gear. */
-static const char *own_field_nearest(enum item_key item, enum gear_field wrong)
+static size_t first_word(const char *key)
 {
-    const char *own[GEAR_FIELD_COUNT];
-    size_t count = 0;
-    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++)
-        if (!field_is_general(field) && item_field(item, field) != BELONGS_NOT)
-            own[count++] = gear_field_word(field);
-    return text_nearest(gear_field_word(wrong), own, count);
+    return strcspn(key, "_");
+}
+
+/* The item's own field that begins with the same word: kg_low where kg was written. */
+static const char *own_field_near(enum item_key item, enum gear_field wrong)
+{
+    const char *key = gear_field_word(wrong);
+    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++) {
+        const char *own = gear_field_word(field);
+        if (!field_is_general(field) && item_field(item, field) != BELONGS_NOT &&
+            first_word(own) == first_word(key) && strncmp(own, key, first_word(key)) == 0)
+            return own;
+    }
+    return NULL;
 }
 
 /* The items that the field belongs to, on lines that are not too long. */
@@ -87,9 +93,9 @@ static void carriers_add(struct text_builder *out, enum gear_field field)
 const char *item_field_remedy(enum item_key item, enum gear_field field, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
-    const char *nearest = own_field_nearest(item, field);
-    if (nearest != NULL)
-        return text_format(arena, "did you mean \"%s\"?", nearest);
+    const char *near = own_field_near(item, field);
+    if (near != NULL)
+        return text_format(arena, "did you mean \"%s\"?", near);
     text_add_format(&out, "take it out, or move it to the gear it is a fact of; %s belongs to\n",
                     gear_field_word(field));
     carriers_add(&out, field);

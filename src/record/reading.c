@@ -108,7 +108,8 @@ static void filled_in_check(const struct field *field, struct text_value *value,
     struct text_value one;
     bool refused = false;
     for (size_t i = 0; text_next(value, &i, &one);) {
-        const char *found = placeholder_in(one.text, field->any_word, arena);
+        const char *found = placeholder_in(one.text, field->any_word ? TEXT_NAME : TEXT_WORDS,
+                                           arena);
         if (found == NULL)
             continue;
         problem_add(problems, SEVERITY_ERROR, one.place, unknown_remedy(field, arena),

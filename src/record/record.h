@@ -7,9 +7,12 @@
 
 /* ---- placeholder.c ---- */
 
+/* What a text is: words of a language, or a name or code, which can be "X". */
+enum text_use { TEXT_WORDS, TEXT_NAME };
+
 /* What of a text stands where a fact is yet to be written, such as tbd: the text itself
- * or words in it; NULL: nothing. `any_word`: it is a name or code, which can be "X". */
-const char *placeholder_in(const char *text, bool any_word, struct arena *arena);
+ * or words in it; NULL: nothing. */
+const char *placeholder_in(const char *text, enum text_use use, struct arena *arena);
 
 /* ---- boat_fields.c ---- */
 

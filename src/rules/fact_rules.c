@@ -3,8 +3,6 @@
  * are not recorded. */
 #include "rules_room.h"
 
-#include "text.h"
-
 struct fact {
     enum check_name check;
     enum item_key item;       /* none: every kind */
@@ -30,7 +28,8 @@ struct fact {
                "reach_inverted: yes or reach_inverted: no"}
 
 #define MADE_FAST(kind) \
-    {.check = CHECK_beacon_made_fast, .item = kind, .field = GEAR_lanyard, .value = LANYARD_MADE_FAST, \
+    {.check = CHECK_beacon_made_fast, .item = kind, .field = GEAR_lanyard, \
+     .value = LANYARD_MADE_FAST, \
      .says = "is tied to the boat by its own line: it goes down with her", \
      .remedy = "untie it and stow the line in its pocket: it is for the raft or a person; " \
                "then write\nlanyard: stowed"}
@@ -53,8 +52,9 @@ static const struct fact facts[] = {
     {.check = CHECK_gear_locked, .field = GEAR_locked, .value = ANSWER_YES,
      .says = "is under lock: nobody has the key in time",
      .remedy = "take the lock off while she is in use, then write locked: no"},
-    {.check = CHECK_pump_not_from_cockpit, .item = ITEM_bilge_pump_manual, .field = GEAR_from_cockpit,
-     .value = ANSWER_NO, .one_will_do = true, .says = "cannot be worked from the cockpit",
+    {.check = CHECK_pump_not_from_cockpit, .item = ITEM_bilge_pump_manual,
+     .field = GEAR_from_cockpit, .value = ANSWER_NO, .one_will_do = true,
+     .says = "cannot be worked from the cockpit",
      .remedy = "have a hand pump fitted there: with gas or smoke below nobody can pump; then\n"
                "record it with from_cockpit: yes"},
     {.check = CHECK_gas_switch_fails_open, .item = ITEM_lpg_remote_switch, .field = GEAR_fails_shut,

@@ -48,8 +48,9 @@ static void lapsed_tell(const struct rule_run *run, const struct silence *silenc
                   check->id, silence->until.text, date_text(run->arena, run->in->to));
 }
 
-static void silence_check(const struct rule_run *run, const struct silence *silence, bool used)
+static void silence_check(const struct rule_run *run, size_t index)
 {
+    const struct silence *silence = &run->in->boat->silences[index];
     const struct check *check = check_find(silence->check.text);
     if (check == NULL)
         rule_tell(run, CHECK_silence_unknown, silence->check.place,
@@ -61,7 +62,7 @@ static void silence_check(const struct rule_run *run, const struct silence *sile
         return;   /* it silences nothing, and the record has told why */
     else if (silence_lapses(run, silence))
         lapsed_tell(run, silence, check);
-    else if (!used)
+    else if (!run->used[index])
         rule_tell(run, CHECK_silence_idle, silence->check.place, "take this entry out",
                   "check %s finds nothing that had to be silenced", check->id);
 }
@@ -71,5 +72,5 @@ void silence_rules(const struct rule_run *run)
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < boat->silence_count; i++)
         if (boat->silences[i].check.text != NULL)
-            silence_check(run, &boat->silences[i], run->used[i]);
+            silence_check(run, i);
 }

@@ -95,7 +95,7 @@ static void marks_are_said_in_a_fixed_order(void **state)
     const char *not_approved = words_get(test.words, WORD_MARK_NOT_APPROVED);
     const struct card *card = card_with(TORCH, NO_FLARES);
     assert_string_equal(card->mark, text_format(test.arena, "%s · %s", specimen, not_approved));
-    card = card_with(TORCH, "");              /* flares are not recorded */
+    card = card_with("  - {item: flares, tag: E1, zone: cockpit}\n", "");   /* and no torch */
     assert_true(card->held);
     assert_string_equal(card->mark,
                         text_format(test.arena, "%s · %s · %s", specimen, draft, not_approved));

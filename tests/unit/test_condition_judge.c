@@ -108,7 +108,8 @@ static void inside_that_is_not_recorded_is_asked_for(void **state)
     assert_int_equal(composing.missing[0].fact, GEAR_inside);
     boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "");
     expect(IN_SPACE, TRUTH_UNKNOWN);
-    assert_int_equal(composing.missing[0].fact, GEAR_FIELD_NONE);      /* whether there is one at all */
+    /* whether there is one at all */
+    assert_int_equal(composing.missing[0].fact, GEAR_FIELD_NONE);
 }
 
 /* Two valves, one of them inside: the other can be shut from outside. */

@@ -312,6 +312,16 @@ static void a_card_that_some_boats_lack_says_why(void **state)
                   "add \"when_reason: ...\" (why other boats do not need the card)"));
 }
 
+static void what_must_be_known_is_shown(void **state)
+{
+    (void)state;
+    taken("must_know: [torch]\nsteps: [{id: stop, sources: [S1], also: [torch]}]\n" CAUTIONS,
+          ALL_TEXTS);
+    refused("must_know: [torch]\nsteps: [{id: stop, sources: [S1], also: [knife]}]\n" CAUTIONS,
+            ALL_TEXTS, FAULT(5, "must_know: no step shows torch also",
+                             "take it out, or name it under also in the step that shows it"));
+}
+
 static void unknown_words_get_the_nearest(void **state)
 {
     (void)state;
@@ -360,6 +370,7 @@ int main(void)
         TEST(a_distress_card_is_another_kind),
         TEST(a_safety_plan_only_shows_where_gear_is),
         TEST(a_card_that_some_boats_lack_says_why),
+        TEST(what_must_be_known_is_shown),
         TEST(unknown_words_get_the_nearest),
         TEST(a_file_without_a_head_is_refused),
     };
