@@ -71,4 +71,16 @@ long text_code_points(const char *string);
  * The first of equals wins. */
 const char *text_nearest(const char *word, const char *const *candidates, size_t count);
 
+/* A remedy: did you mean "WORD"? */
+const char *text_meant(struct arena *arena, const char *word);
+
+/* The remedy for a word that is none of the candidates: text_meant of the nearest one, or
+ * `otherwise` where none is near. */
+const char *text_nearest_remedy(struct arena *arena, const char *word,
+                                const char *const *candidates, size_t count,
+                                const char *otherwise);
+
+/* Words in a list that a NULL ends. */
+size_t text_list_length(const char *const *list);
+
 #endif

@@ -134,7 +134,7 @@ static bool name_refuse(struct reading *reading, const char *name)
                       text_format(arena, "%s has no option --%s", reading->command->name, name));
     return refuse(reading,
                   nearest == NULL ? see_help(reading)
-                                  : text_format(arena, "did you mean \"--%s\"?", nearest),
+                                  : text_meant(arena, text_format(arena, "--%s", nearest)),
                   text_format(arena, "no such option \"--%s\"", name));
 }
 
@@ -320,10 +320,8 @@ static const struct command *command_find(struct reading *reading, const char *n
             return &commands[i];
         names[i] = commands[i].name;
     }
-    const char *nearest = text_nearest(name, names, command_count);
     refuse(reading,
-           nearest == NULL ? see_help(reading)
-                           : text_format(reading->arena, "did you mean \"%s\"?", nearest),
+           text_nearest_remedy(reading->arena, name, names, command_count, see_help(reading)),
            text_format(reading->arena, "no such command \"%s\"", name));
     return NULL;
 }

@@ -71,10 +71,11 @@ static bool file_write(struct printing *printing, const struct sheets *sheets,
 {
     const struct boat_job *boat = sheets->boat;
     struct bytes bytes;
+    if (name_taken(boat, name))
+        return false;
     /* One written over another of this run would be lost in silence. */
     promise(!names_hold(&printing->written, name));
-    if (name_taken(boat, name) ||
-        !pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
+    if (!pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
         !file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
         return false;
     names_add(&printing->written, name, printing->fleet->arena);

@@ -58,7 +58,8 @@ struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
     laid.script = script_lay(pen, pen->card->call.script, size, said_width(width));
     laid.longest = longest_find(pen, &laid);
     mpt said = laid.script.height, done = laid.operate_height;
-    laid.height = PANEL_HEAD + PANEL_PAD_TOP + (said > done ? said : done) + PANEL_PAD_FOOT;
+    laid.height = grown(pen->paper, PANEL_HEAD) + PANEL_PAD_TOP + (said > done ? said : done) +
+                  PANEL_PAD_FOOT;
     return laid;
 }
 
@@ -146,7 +147,7 @@ static void panel_head_place(struct pen *pen, struct area panel)
                         pen->card->boat_record->radio_place, "the head of the call panel",
                         "record the radio's zone and side without a longer spot"};
     struct area head = panel;
-    head.height = PANEL_HEAD;
+    head.height = grown(pen->paper, PANEL_HEAD);
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     pen_box(pen, panel, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
     ends_place(pen, head, style, &ends);
@@ -163,16 +164,16 @@ static void operate_place(struct pen *pen, const struct laid_panel *laid, struct
 
 void panel_place(struct pen *pen, const struct laid_panel *laid, struct area panel)
 {
-    mpt line = panel.x + part_of(PART_OF_PANEL_SET, panel.width), under = panel.y + PANEL_HEAD;
+    mpt line = panel.x + part_of(PART_OF_PANEL_SET, panel.width);
+    mpt under = panel.y + grown(pen->paper, PANEL_HEAD), foot = panel.y + panel.height;
     struct area column = {panel.x + PANEL_PAD, under + PANEL_PAD_TOP, 0,
-                          panel.height - PANEL_HEAD - PANEL_PAD_TOP - PANEL_PAD_FOOT};
+                          foot - under - PANEL_PAD_TOP - PANEL_PAD_FOOT};
     pen->block = BLOCK_CALL;
     panel_head_place(pen, panel);
     operate_place(pen, laid, column);
     if (says_nothing(pen))
         return;
-    pen_line(pen, (struct point){line, under}, (struct point){line, panel.y + panel.height},
-             INK_BLACK, HAIR);
+    pen_line(pen, (struct point){line, under}, (struct point){line, foot}, INK_BLACK, HAIR);
     column.x = line + PANEL_PAD;
     script_place(pen, &laid->script, column);
 }

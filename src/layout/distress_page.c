@@ -109,8 +109,9 @@ static struct laid_section section_lay(const struct pen *pen, const struct card_
     laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
     laid.script = script_lay(pen, section->script, size, words);
     laid.end_note = note_lay(pen, section->end_note, size, words);
-    laid.height = SECTION_HEAD + SECTION_PAD_TOP + paragraph_height(&laid.note) +
-                  laid.script.height + paragraph_height(&laid.end_note) + SECTION_PAD_FOOT;
+    laid.height = grown(pen->paper, SECTION_HEAD) + SECTION_PAD_TOP +
+                  paragraph_height(&laid.note) + laid.script.height +
+                  paragraph_height(&laid.end_note) + SECTION_PAD_FOOT;
     for (size_t i = 0; i < section->line_count; i++) {
         laid.lines[i] = words_lay(pen, &section->lines[i], size, words, laid.tab);
         laid.height += paragraph_height(&laid.lines[i].said);
@@ -123,16 +124,17 @@ static void section_head_place(struct pen *pen, const struct card_section *secti
 {
     struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(pen->paper, ROLE_CONTACT).floor,
                           INK_WHITE};
-    struct area head = {box.x, box.y, box.width, SECTION_HEAD};
+    struct area head = {box.x, box.y, box.width, grown(pen->paper, SECTION_HEAD)};
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     pen_box(pen, box, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
-    pen_text(pen, &style, box.x + SECTION_PAD, baseline_in(box.y, SECTION_HEAD, style.size),
+    pen_text(pen, &style, box.x + SECTION_PAD, baseline_in(box.y, head.height, style.size),
              section->title, strlen(section->title), pen->card->origin);
 }
 
 static void section_place(struct pen *pen, const struct laid_section *laid, struct area box)
 {
-    struct area column = {box.x + SECTION_PAD, box.y + SECTION_HEAD + SECTION_PAD_TOP, 0, 0};
+    struct area column = {box.x + SECTION_PAD, box.y, 0, 0};
+    column.y += grown(pen->paper, SECTION_HEAD) + SECTION_PAD_TOP;
     pen->block = laid->section->key;
     section_head_place(pen, laid->section, box);
     paragraph_place(pen, &laid->note, column.x, column.y);

@@ -11,6 +11,13 @@ static struct style label_style(enum face_role face, mpt size, enum ink ink)
     return (struct style){ROLE_ROW, face, size, ink};
 }
 
+/* A line of gear is as high as its sign, or as its words where they are large. */
+static mpt row_least(mpt size)
+{
+    mpt line = line_pitch(ROLE_ROW, size);
+    return line > LABEL_ROW_LEAST ? line : LABEL_ROW_LEAST;
+}
+
 /* Below what reaches under the line, as p and y do. */
 mpt label_drop(mpt size)
 {
@@ -104,8 +111,8 @@ static struct laid_row row_words_lay(const struct pen *pen, struct laid_row laid
     if (laid.words.line_count > 1)
         row_break(pen, &laid.words);
     laid.height = laid.text_down + paragraph_height(&laid.words);
-    if (laid.height < LABEL_ROW_LEAST)
-        laid.height = LABEL_ROW_LEAST;
+    if (laid.height < row_least(size))
+        laid.height = row_least(size);
     return laid;
 }
 
@@ -147,7 +154,7 @@ mpt label_row_cut(const struct laid_row *laid)
 
 mpt label_line_saved(mpt size)
 {
-    return 2 * line_pitch(ROLE_ROW, size) - LABEL_ROW_LEAST;
+    return 2 * line_pitch(ROLE_ROW, size) - row_least(size);
 }
 
 static void row_of_label_place(struct pen *pen, const struct laid_row *laid, enum level level,
@@ -155,8 +162,8 @@ static void row_of_label_place(struct pen *pen, const struct laid_row *laid, enu
 {
     mpt line = laid->words.line_height, size = laid->words.style.size;
     bool single = laid->text_down == 0 && laid->words.line_count == 1;
-    mpt down = single ? (LABEL_ROW_LEAST - line) / 2 : 0;
-    struct area sign = {area.x, area.y + (LABEL_ROW_LEAST - GEAR_SIGN) / 2, GEAR_SIGN, GEAR_SIGN};
+    mpt down = single ? (row_least(size) - line) / 2 : 0;
+    struct area sign = {area.x, area.y + (row_least(size) - GEAR_SIGN) / 2, GEAR_SIGN, GEAR_SIGN};
     struct area chips = area;
     chips.x += GEAR_SIGN + LABEL_SIGN_GAP;
     chips.width -= GEAR_SIGN + LABEL_SIGN_GAP;

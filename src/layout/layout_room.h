@@ -112,9 +112,6 @@ void paragraph_keep(struct paragraph *paragraph, const bool *keep, struct arena 
 mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end);
 mpt paragraph_height(const struct paragraph *paragraph);
 
-/* A measure that no line reaches: for paragraphs of one line. */
-#define ANY_WIDTH MM(2000)
-
 /* Of the first line; 0: there is none. */
 mpt line_width(const struct paragraph *paragraph);
 void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top);

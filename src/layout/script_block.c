@@ -122,7 +122,10 @@ static size_t blanks_in(const struct paragraph *paragraph, size_t line)
 
 static mpt set_line_height(const struct paragraph *paragraph, size_t line)
 {
-    return blanks_in(paragraph, line) > 0 ? BLANK_HEIGHT : paragraph->line_height;
+    mpt clear = BLANK_CLEAR + em_share(paragraph->style.size, EM_DESCENT);
+    if (blanks_in(paragraph, line) == 0)
+        return paragraph->line_height;
+    return clear > BLANK_HEIGHT ? clear : BLANK_HEIGHT;
 }
 
 static void words_place(struct pen *pen, const struct paragraph *paragraph, size_t *piece,

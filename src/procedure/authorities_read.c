@@ -8,15 +8,12 @@
 enum { TAG_LIMIT = 14 };   /* characters: printed small beside a caution */
 
 struct authority_file {
-    struct node_value sources;
+    struct entries_value sources;       /* struct authority */
 };
 
 const char *const source_status_words[] = {SOURCE_STATUS_LIST(CHOICE_WORD) NULL};
 const char *const source_grade_words[] = {SOURCE_GRADE_LIST(CHOICE_WORD) NULL};
 
-static const struct field authority_file_rows[] = {
-    ROW(struct authority_file, sources, FIELD_NODE, .required = true, .about = "the list"),
-};
 static const struct field authority_rows[] = {
     ROW(struct authority, key, FIELD_TEXT, .required = true, .about = "how procedures name it"),
     ROW(struct authority, issuer, FIELD_TEXT, .required = true, .about = "who issued it"),
@@ -30,9 +27,14 @@ static const struct field authority_rows[] = {
         .choices = source_grade_words,
         .about = "VA read in full, VB the passage, VC no authority"),
 };
+static const struct field_table authority_table = TABLE("a source", authority_rows);
+
+static const struct field authority_file_rows[] = {
+    ROW(struct authority_file, sources, FIELD_ENTRIES, .required = true,
+        ENTRIES_OF(struct authority, .table = &authority_table), .about = "the list"),
+};
 static const struct field_table authority_file_table = TABLE("a file of sources",
                                                              authority_file_rows);
-static const struct field_table authority_table = TABLE("a source", authority_rows);
 
 static void tag_length_check(const struct text_value *tag, struct problems *problems)
 {
@@ -62,16 +64,14 @@ const struct authorities *authorities_read(const struct source *source, struct a
     struct authority_file file = {0};
     section_read(yaml_tree_read(source, arena, problems), &authority_file_table, &file, arena,
                  problems);
-    size_t count = entries_count(&file.sources, "sources", problems);
-    struct authority *rows = arena_array(arena, count, sizeof *rows);
-    for (size_t i = 0; i < count; i++) {
-        section_read(file.sources.node->items[i], &authority_table, &rows[i], arena, problems);
+    const struct authority *rows = file.sources.items;
+    for (size_t i = 0; i < file.sources.count; i++) {
         tag_length_check(&rows[i].tag, problems);
         key_unique_check(rows, i, problems);
     }
     struct authorities *authorities = arena_alloc(arena, sizeof *authorities);
     authorities->rows = rows;
-    authorities->count = count;
+    authorities->count = file.sources.count;
     return problems_settle(all, problems) ? authorities : NULL;
 }
 

@@ -41,7 +41,8 @@ static unsigned known_word(const struct condition_reading *reading, struct gathe
     if (value > 0)
         return value;
     problem_add(reading->problems, SEVERITY_ERROR, place,
-                nearest_remedy(word, known, "see the reference of keys", reading->arena),
+                text_nearest_remedy(reading->arena, word, known, text_list_length(known),
+                                    "see the reference of keys"),
                 "%s is not a known %s", word, what);
     into->failed = true;
     return 0;
@@ -212,11 +213,11 @@ void beyond_read(const struct condition_reading *reading, const struct yaml_node
 static const char *field_nearest(const struct condition_reading *reading, const char *key)
 {
     const struct field_table *table = equipment_fields();
-    const char **keys = arena_array(reading->arena, table->count + 1, sizeof *keys);
+    const char **keys = arena_array(reading->arena, table->count, sizeof *keys);
     for (size_t i = 0; i < table->count; i++)
         keys[i] = table->fields[i].key;
-    return nearest_remedy(key, keys, "name a field that gear has in a boat file",
-                          reading->arena);
+    return text_nearest_remedy(reading->arena, key, keys, table->count,
+                               "name a field that gear has in a boat file");
 }
 
 /* Can this field ever hold this value? One that it cannot would be a case that

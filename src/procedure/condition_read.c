@@ -99,13 +99,13 @@ enum { CONDITION_KEY_COUNT = sizeof condition_keys / sizeof condition_keys[0] };
 static void unknown_tell(const struct condition_reading *reading, const struct yaml_pair *pair,
                          struct gathering *into)
 {
-    const char *names[CONDITION_KEY_COUNT + 1] = {0};
+    const char *names[CONDITION_KEY_COUNT];
     for (size_t i = 0; i < CONDITION_KEY_COUNT; i++)
         names[i] = condition_keys[i].key;
     condition_fail(reading, into, pair->key_place,
-                   nearest_remedy(pair->key, names,
-                                  "a condition knows fitted, not_fitted, inside, is, cuts, reach, "
-                                  "beyond, boat, surely, all, any and none", reading->arena),
+                   text_nearest_remedy(reading->arena, pair->key, names, CONDITION_KEY_COUNT,
+                                       "a condition knows fitted, not_fitted, inside, is, cuts, "
+                                       "reach, beyond, boat, surely, all, any and none"),
                    text_format(reading->arena, "%s is not a condition", pair->key));
 }
 

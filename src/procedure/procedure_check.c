@@ -110,10 +110,11 @@ bool procedure_has_step(const struct procedure *procedure, const char *id)
 static const char *nearest_step(const struct procedure_reading *reading, const char *id)
 {
     const struct procedure *procedure = reading->procedure;
-    const char **ids = arena_array(reading->arena, procedure->step_count + 1, sizeof *ids);
+    const char **ids = arena_array(reading->arena, procedure->step_count, sizeof *ids);
     for (size_t i = 0; i < procedure->step_count; i++)
         ids[i] = procedure->steps[i].id.text;
-    return nearest_remedy(id, ids, "write the id of a step of this procedure", reading->arena);
+    return text_nearest_remedy(reading->arena, id, ids, procedure->step_count,
+                               "write the id of a step of this procedure");
 }
 
 static void step_name_check(const struct procedure_reading *reading, const char *key,

@@ -74,8 +74,8 @@ static bool only_signs(const char *folded, enum text_use use)
 {
     if (text_empty(folded) || folded[signs_length(folded)] != '\0')
         return false;
-    return use == TEXT_WORDS || text_equal(folded, "\u2014") || folded[strspn(folded,
-                                                                              "?")] == '\0' ||
+    return use == TEXT_WORDS || text_equal(folded, "\u2014") ||
+           folded[strspn(folded, "?")] == '\0' ||
            (strlen(folded) > 1 && folded[strspn(folded, ".-_~*?")] == '\0');
 }
 

@@ -10,9 +10,8 @@ static const char *nearest_check(const struct rule_run *run, const char *id)
     const char *ids[CHECK_COUNT];
     for (size_t i = 0; i < CHECK_COUNT; i++)
         ids[i] = check_at(i)->id;
-    const char *nearest = text_nearest(id, ids, CHECK_COUNT);
-    return nearest == NULL ? "`maydeck check --list` names the checks"
-                           : text_format(run->arena, "did you mean \"%s\"?", nearest);
+    return text_nearest_remedy(run->arena, id, ids, CHECK_COUNT,
+                               "`maydeck check --list` names the checks");
 }
 
 /* A silence of these would keep all others for ever. */

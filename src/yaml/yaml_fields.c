@@ -111,7 +111,7 @@ static const char *unknown_key_remedy(struct field_reading *reading, const struc
     if (stray != NULL)
         return stray;
     if (nearest != NULL)
-        return text_format(reading->arena, "did you mean \"%s\"?", nearest);
+        return text_meant(reading->arena, nearest);
     if (value->kind == YAML_SCALAR && !value->quoted && text_empty(value->text))
         return text_format(reading->arena,
                            "if %s belongs to the text before it, put that text in quotes",

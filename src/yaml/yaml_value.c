@@ -56,30 +56,18 @@ static bool scalar_due(struct field_reading *reading, const struct field *field,
     return false;
 }
 
-static size_t choices_count(const char *const *choices)
-{
-    size_t count = 0;
-
-    promise(choices[0] != NULL);
-    while (choices[count] != NULL)
-        count++;
-    return count;
-}
-
 /* What to write instead: of a known slip, of the nearest choice, else of all. */
 static const char *choice_remedy(struct arena *arena, const struct field *field,
                                  const char *text, size_t count)
 {
     const char *upper = text_upper(arena, text);
-    const char *nearest = text_nearest(text, field->choices, count);
 
     for (const struct choice_slip *slip = field->slips; slip != NULL && slip->written != NULL;
          slip++)
         if (text_equal(slip->written, upper))
             return slip->remedy;
-    if (nearest != NULL)
-        return text_format(arena, "did you mean \"%s\"?", nearest);
-    return words_joined(arena, "write one of:", field->choices, count);
+    return text_nearest_remedy(arena, text, field->choices, count,
+                               words_joined(arena, "write one of:", field->choices, count));
 }
 
 unsigned choice_first(const struct field *field)
@@ -100,7 +88,7 @@ static bool choice_check(struct field_reading *reading, const struct field *fiel
 {
     if (field->choices == NULL || value_of_word(field, node->text) > 0)
         return true;
-    size_t count = choices_count(field->choices);
+    size_t count = text_list_length(field->choices);
     const char *remedy = choice_remedy(reading->arena, field, node->text, count);
     field_error(reading, node->place, remedy, "\"%s\" cannot be %s", field->key,
                 text_shown(reading->arena, node->text));
