@@ -104,6 +104,11 @@
       .low = 5000, .high = 200000, .about = "bore of the opening") \
     X(depth_m, depth_m, FIELD_NUMBER, ASKED(OPENINGS), \
       .low = 0, .high = 3000, .about = "below the waterline") \
+    X(leads_to, leads_to, FIELD_CHOICE, ASKED(ITEM_seacock) MAY(ITEM_shaft_seal), \
+      .choices = opening_words, .about = "what the opening leads to") \
+    X(works, works, FIELD_CHOICE, \
+      ASKED(ITEM_seacock) MAY(WORKED, ITEM_escape_hatch, ITEM_hatch, ITEM_bilge_access), \
+      .choices = works_words, .about = "how easily it is worked by hand") \
     X(bung_mm, bung_mm, FIELD_NUMBER, \
       ASKED(ITEM_seacock) MAY(ITEM_shaft_seal, ITEM_softwood_bung), \
       .low = 5000, .high = 200000, .about = "size of its bung") \
