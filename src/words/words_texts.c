@@ -24,6 +24,8 @@ static const struct word_row {
 #undef WORD_ROW
 };
 
+_Static_assert(sizeof word_rows / sizeof *word_rows == WORD_COUNT, "a row for each word");
+
 static const struct field joint_rows[] = {
     {.key = "two", .kind = FIELD_TEXT, .required = true, .about = "the joint of two alone",
      .offset = JOINT_TWO * sizeof(struct text_value)},
