@@ -225,6 +225,9 @@ struct words;
 const struct words *words_read(const struct source *source, const char *language,
                                struct arena *arena, struct problems *problems);
 
+/* All keys of a file of words, with every form that any language may have. */
+const struct field_table *words_file_fields(void);
+
 /* The code of the language (en), and the language's own name for itself (English). */
 const char *words_language(const struct words *words);
 const char *words_language_name(const struct words *words);

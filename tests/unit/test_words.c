@@ -248,7 +248,7 @@ static void only_sets_of_reading_are_required(void **state)
 {
     (void)state;
     assert_null(words_of(&(struct recipe){.sets = "reading: {on: [open]}\n"}));
-    assert_non_null(problem_saying("the section of sets of words needs the key \"off\""));
+    assert_non_null(problem_saying("the section reading needs the key \"off\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){.sets = ""}));
     assert_non_null(problem_saying("a file of words needs the key \"reading\""));
@@ -257,7 +257,7 @@ static void only_sets_of_reading_are_required(void **state)
         .sets = "reading: {on: [a], off: [b], on_alone: [], off_alone: [], articles: [], "
                 "works_badly: []}\nproof: {verb: [c]}\n"}));
     expect_errors(1);
-    assert_non_null(problem_saying("the section of sets of words has no key \"verb\""));
+    assert_non_null(problem_saying("the section proof has no key \"verb\""));
 }
 
 /* The contrary is left out in any language that says which words lead where. */
