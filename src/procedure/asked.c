@@ -4,6 +4,8 @@
 
 #include <stdlib.h>
 
+#include "promise.h"
+
 /* Is the item named, and which fields are asked of it? */
 struct naming {
     bool named;
@@ -18,6 +20,7 @@ struct asking {
 
 static void item_note(struct asking *asking, enum item_key item)
 {
+    promise(item > ITEM_NONE && item < ITEM_COUNT);
     asking->items[item].named = true;
 }
 
