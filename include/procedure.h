@@ -293,6 +293,9 @@ const struct procedure *procedure_read(const struct procedure_files *files,
  * conditions again, and what stands under the others depends on the gear named there. */
 const struct field_table *procedure_file_fields(void);
 
+/* All keys of a procedure's texts in one language. */
+const struct field_table *procedure_text_fields(void);
+
 bool procedure_has_step(const struct procedure *procedure, const char *id);
 
 struct procedure_set {

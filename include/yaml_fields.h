@@ -149,7 +149,8 @@ void field_values_visit(const struct field_table *table, void *record, value_vis
                         void *context);
 
 /* A key that a file may have: its row, the table that the row is in, and the section or list
- * of entries around it (NULL: it stands at the top). */
+ * of entries around it (NULL: it stands at the top). A key in braces, {id}, stands for all
+ * that are such names, in tables that describe what other rows read. */
 struct field_path {
     const struct field *field;
     const struct field_table *table;
