@@ -8,6 +8,7 @@
 
 #include "arena.h"
 #include "choices.h"
+#include "item_fields.h"
 #include "problem.h"
 #include "symbol.h"
 #include "yaml_fields.h"
@@ -54,7 +55,8 @@ struct condition {
     enum item_key item, other;
     const enum zone_key *zones;
     size_t zone_count;
-    const char *field, *value;
+    enum gear_field field;
+    const char *value;
     enum reach reach;
     enum trait trait;
     const struct condition *const *children;

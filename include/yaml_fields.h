@@ -125,6 +125,9 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
  * the words joined by a space. */
 const char *field_text(const struct field *field, const void *record, struct arena *arena);
 
+/* The value of a choice or an answer, as that of its enum; 0: not given. */
+unsigned field_choice(const struct field *field, const void *record);
+
 /* Where the value stands in the file, also one that was refused; line 0: nowhere. */
 struct place field_place(const struct field *field, const void *record);
 
