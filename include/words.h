@@ -203,7 +203,7 @@ enum plural {
 #define WORD_SET_LIST(X) \
     X(STATE_ON, reading, on) X(STATE_OFF, reading, off) \
     X(STATE_ON_ALONE, reading, on_alone) X(STATE_OFF_ALONE, reading, off_alone) \
-    X(ARTICLES, reading, articles) X(WORKS_BADLY, reading, works_badly) \
+    X(ARTICLES, reading, articles) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \

@@ -10,6 +10,8 @@ const char *const cooking_gas_words[] = {COOKING_GAS_LIST(CHOICE_WORD) NULL};
 const char *const agent_words[] = {AGENT_LIST(CHOICE_WORD) NULL};
 const char *const valve_words[] = {VALVE_LIST(CHOICE_WORD) NULL};
 const char *const stop_words[] = {STOP_LIST(CHOICE_WORD) NULL};
+const char *const opening_words[] = {OPENING_LIST(CHOICE_WORD) NULL};
+const char *const works_words[] = {WORKS_LIST(CHOICE_WORD) NULL};
 const char *const feed_words[] = {FEED_LIST(CHOICE_WORD) NULL};
 const char *const gas_words[] = {GAS_LIST(CHOICE_WORD) NULL};
 const char *const wearer_words[] = {WEARER_LIST(CHOICE_WORD) NULL};
@@ -19,6 +21,23 @@ const char *const longitude_words[] = {LONGITUDE_LIST(CHOICE_PLACED) [HEMISPHERE
 const char *const sea_area_words[] = {SEA_AREA_LIST(CHOICE_WORD) NULL};
 const char *const nature_words[] = {NATURE_LIST(CHOICE_WORD) NULL};
 const char *const facing_words[] = {FACING_LIST(CHOICE_WORD) NULL};
+
+/* A word for each value but the first, which stands for none, and the NULL that ends them. */
+#define WORDS_CHECK(words, count) \
+    _Static_assert(sizeof words / sizeof *words == (count), "a word for each value")
+WORDS_CHECK(hull_words, HULL_COUNT);
+WORDS_CHECK(cooking_gas_words, COOKING_GAS_COUNT);
+WORDS_CHECK(agent_words, AGENT_COUNT);
+WORDS_CHECK(valve_words, VALVE_COUNT);
+WORDS_CHECK(stop_words, STOP_COUNT);
+WORDS_CHECK(feed_words, FEED_COUNT);
+WORDS_CHECK(gas_words, GAS_COUNT);
+WORDS_CHECK(wearer_words, WEARER_COUNT);
+WORDS_CHECK(lanyard_words, LANYARD_COUNT);
+WORDS_CHECK(sea_area_words, SEA_AREA_COUNT);
+WORDS_CHECK(nature_words, NATURE_COUNT);
+WORDS_CHECK(facing_words, FACING_COUNT);
+#undef WORDS_CHECK
 
 const struct item_value *item_value_find(const struct item_values *list, enum item_key item)
 {
