@@ -1,7 +1,7 @@
 /* handling.c - how a piece of gear is worked, as far as it serves the step (room: compose).
  * A row must never tell the hand the contrary of its step: of handling that names the state
  * it leads to, only what leads to the one that is wanted is printed. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include <string.h>
 

@@ -15,7 +15,7 @@
 /* Where there is nothing to say, the lines have the whole panel. */
 static mpt operate_width(const struct pen *pen, mpt panel)
 {
-    return (pen->card->call.script == NULL ? panel : SET_WIDTH) - 2 * PAD;
+    return (sheet_call(pen->sheet)->script == NULL ? panel : SET_WIDTH) - 2 * PAD;
 }
 
 static struct paragraph operate_paragraph(const struct pen *pen, const struct card_text *line,
@@ -28,9 +28,9 @@ static struct paragraph operate_paragraph(const struct pen *pen, const struct ca
 static mpt operate_height(const struct pen *pen, mpt size, mpt width)
 {
     mpt height = 0;
-    for (size_t i = 0; i < pen->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(pen, &pen->card->call.operate[i], size,
-                                                  width);
+    for (size_t i = 0; i < sheet_call(pen->sheet)->operate_count; i++) {
+        struct paragraph line =
+            operate_paragraph(pen, &sheet_call(pen->sheet)->operate[i], size, width);
         height += paragraph_height(&line);
     }
     return height;
@@ -46,7 +46,7 @@ mpt panel_height(const struct pen *pen, mpt size, mpt width)
 {
     struct pen trial = *pen;
     struct area column = script_area((struct area){0, 0, width, 0});
-    mpt script = script_set(&trial, pen->card->call.script, size, column, true);
+    mpt script = script_set(&trial, sheet_call(pen->sheet)->script, size, column, true);
     mpt operate = operate_height(pen, size, operate_width(pen, width));
     mpt inside = script > operate ? script : operate;
     return HEAD_HEIGHT + PAD_TOP + inside + PAD_FOOT;
@@ -92,10 +92,10 @@ static void ends_place(struct pen *pen, struct area box, struct style style,
 
 static void contact_place(struct pen *pen, struct area box)
 {
+    const struct contact_facts *contact = sheet_contact(pen->sheet);
     struct style style = {ROLE_CONTACT, FACE_TEXT, 0, INK_BLACK};
-    struct ends ends = {pen->card->contact_left, pen->card->contact_right,
-                        pen->card->contact_origin, "the contact line of the cards",
-                        "shorten the name of the rescue centre"};
+    struct ends ends = {contact->left, contact->right, contact->origin,
+                        "the contact line of the cards", "shorten the name of the rescue centre"};
     pen->block = BLOCK_CONTACT;
     pen_box(pen, box, INK_NONE, INK_BLACK, MM(0.5), MM(1));
     ends_place(pen, box, style, &ends);
@@ -103,20 +103,19 @@ static void contact_place(struct pen *pen, struct area box)
 
 const struct card_text *panel_longest(const struct pen *pen, mpt size, mpt width)
 {
+    const struct call_facts *call = sheet_call(pen->sheet);
     struct pen trial = *pen;
     struct area column = script_area((struct area){0, 0, width, 0});
     const struct card_text *longest = NULL;
     size_t most = PANEL_LINES_USUAL;
     mpt lines = operate_width(pen, width);
-    if (operate_height(pen, size, lines) <=
-        script_set(&trial, pen->card->call.script, size, column, true))
+    if (operate_height(pen, size, lines) <= script_set(&trial, call->script, size, column, true))
         return NULL;
-    for (size_t i = 0; i < pen->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(pen, &pen->card->call.operate[i], size,
-                                                  lines);
+    for (size_t i = 0; i < call->operate_count; i++) {
+        struct paragraph line = operate_paragraph(pen, &call->operate[i], size, lines);
         if (line.line_count > most) {
             most = line.line_count;
-            longest = &pen->card->call.operate[i];
+            longest = &call->operate[i];
         }
     }
     return longest;
@@ -132,12 +131,11 @@ static mpt line_gap(mpt room, size_t lines)
 
 static void operate_place(struct pen *pen, mpt size, struct area column)
 {
+    const struct call_facts *call = sheet_call(pen->sheet);
     mpt width = column.width, top = column.y;
-    mpt gap = line_gap(column.height - operate_height(pen, size, width),
-                       pen->card->call.operate_count);
-    for (size_t i = 0; i < pen->card->call.operate_count; i++) {
-        struct paragraph line = operate_paragraph(pen, &pen->card->call.operate[i], size,
-                                                  width);
+    mpt gap = line_gap(column.height - operate_height(pen, size, width), call->operate_count);
+    for (size_t i = 0; i < call->operate_count; i++) {
+        struct paragraph line = operate_paragraph(pen, &call->operate[i], size, width);
         paragraph_place(pen, &line, column.x, top);
         top += paragraph_height(&line) + gap;
     }
@@ -145,27 +143,28 @@ static void operate_place(struct pen *pen, mpt size, struct area column)
 
 void panel_place(struct pen *pen, mpt size, const struct frame *frame)
 {
+    const struct call_facts *call = sheet_call(pen->sheet);
     struct area panel = frame->at[AREA_PANEL];
     struct area head = {panel.x, panel.y, panel.width, HEAD_HEIGHT};
     struct style style = {ROLE_CONTACT, FACE_BOLD, 0, INK_WHITE};
     mpt line = panel.x + SET_WIDTH;
     contact_place(pen, frame->at[AREA_CONTACT]);
-    if (!pen->card->call.given)
+    if (sheet_block(pen->sheet, BLOCK_CALL) == NULL)
         return;
     pen->block = BLOCK_CALL;
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, MM(1));
     pen_box(pen, panel, INK_NONE, INK_BLACK, FRAME, MM(1));
-    struct ends ends = {pen->card->call.title, pen->card->call.station,
-                        pen->card->boat_record->radio_place, "the head of the call panel",
+    struct ends ends = {call->title, call->station, pen->sheet->boat->radio_place,
+                        "the head of the call panel",
                         "record the radio's zone and side without a longer spot"};
     ends_place(pen, head, style, &ends);
     struct area script = script_area(panel);
     script.height = panel.height - HEAD_HEIGHT - PAD_TOP - PAD_FOOT;
     operate_place(pen, size, (struct area){panel.x + PAD, script.y,
                                            operate_width(pen, panel.width), script.height});
-    if (pen->card->call.script == NULL)
+    if (call->script == NULL)
         return;
     pen_line(pen, (struct point){line, panel.y + HEAD_HEIGHT},
              (struct point){line, panel.y + panel.height}, INK_BLACK, MM(0.35));
-    script_set(pen, pen->card->call.script, size, script, false);
+    script_set(pen, call->script, size, script, false);
 }

@@ -21,14 +21,6 @@ static const struct block_row {
     {BLOCK_DOWNGRADE, true}, {BLOCK_CANCEL, true},   {BLOCK_CAUTIONS, true}};
 #define SECTION_ROWS (sizeof blocks / sizeof *blocks)
 
-static const struct card_section *section_of(const struct pen *pen, enum block_key key)
-{
-    for (size_t i = 0; i < pen->card->section_count; i++)
-        if (pen->card->sections[i].key == key)
-            return &pen->card->sections[i];
-    return NULL;
-}
-
 static struct style words_style(enum face_role face, mpt size)
 {
     return (struct style){ROLE_SCRIPT, face, size, INK_BLACK};
@@ -36,7 +28,7 @@ static struct style words_style(enum face_role face, mpt size)
 
 /* ---- a line with a tab: the set's word, then what to say ---- */
 
-static mpt tab_width(const struct pen *pen, const struct card_section *section, mpt size)
+static mpt tab_width(const struct pen *pen, const struct section_facts *section, mpt size)
 {
     struct style style = words_style(FACE_TEXT, size);
     mpt widest = 0;
@@ -76,7 +68,7 @@ static void line_put(struct pen *pen, const struct card_text *line, mpt size, mp
     paragraph_place(pen, &paragraph, x, top);
 }
 
-static mpt lines_set(struct pen *pen, const struct card_section *section, mpt size,
+static mpt lines_set(struct pen *pen, const struct section_facts *section, mpt size,
                      struct area column, bool measure_only)
 {
     mpt top = column.y, tab = tab_width(pen, section, size);
@@ -96,8 +88,8 @@ static mpt note_set(struct pen *pen, const char *note, mpt size, struct area col
     struct style style = words_style(FACE_TEXT, size);
     if (note == NULL)
         return 0;
-    struct paragraph paragraph = paragraph_make(pen, &style, note, column.width,
-                                                pen->card->origin);
+    struct paragraph paragraph =
+        paragraph_make(pen, &style, note, column.width, pen->sheet->origin);
     if (!measure_only)
         paragraph_place(pen, &paragraph, column.x, column.y);
     return paragraph_height(&paragraph);
@@ -110,7 +102,7 @@ static struct area inner(struct area box)
     return (struct area){box.x + PAD, box.y + HEAD_HEIGHT + PAD_TOP, box.width - 2 * PAD, 0};
 }
 
-static mpt section_set(struct pen *pen, const struct card_section *section, mpt size,
+static mpt section_set(struct pen *pen, const struct section_facts *section, mpt size,
                        struct area box, bool measure_only)
 {
     struct area column = inner(box);
@@ -121,17 +113,17 @@ static mpt section_set(struct pen *pen, const struct card_section *section, mpt 
     return column.y + PAD_FOOT - box.y;
 }
 
-static void section_place(struct pen *pen, const struct card_section *section, mpt size,
-                          struct area box)
+static void section_place(struct pen *pen, enum block_key key, mpt size, struct area box)
 {
+    const struct section_facts *section = sheet_section(pen->sheet, key);
     struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(pen->paper, ROLE_CONTACT).floor,
                           INK_WHITE};
     struct area head = {box.x, box.y, box.width, HEAD_HEIGHT};
-    pen->block = section->key;
+    pen->block = key;
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, MM(1));
     pen_box(pen, box, INK_NONE, INK_BLACK, FRAME, MM(1));
-    pen_text(pen, &style, box.x + PAD, baseline_in(box.y, HEAD_HEIGHT, style.size),
-             section->title, strlen(section->title), pen->card->origin);
+    pen_text(pen, &style, box.x + PAD, baseline_in(box.y, HEAD_HEIGHT, style.size), section->title,
+             strlen(section->title), pen->sheet->origin);
     section_set(pen, section, size, box, false);
 }
 
@@ -139,18 +131,17 @@ static void section_place(struct pen *pen, const struct card_section *section, m
 
 static mpt block_height(struct pen *pen, enum block_key key, mpt size, mpt width)
 {
-    const struct card_section *section = section_of(pen, key);
     if (key == BLOCK_CAUTIONS)
         return boxes_lay(pen, size, width).height;
-    if (section == NULL)
-        return 0;
-    return section_set(pen, section, size, (struct area){0, 0, width, 0}, true);
+    const struct section_facts *section = sheet_section(pen->sheet, key);
+    return section == NULL ? 0
+                           : section_set(pen, section, size, (struct area){0, 0, width, 0}, true);
 }
 
 /* A section that the card lacks takes no gap either. */
 static bool block_given(const struct pen *pen, enum block_key key)
 {
-    return key == BLOCK_CAUTIONS || section_of(pen, key) != NULL;
+    return key == BLOCK_CAUTIONS || sheet_block(pen->sheet, key) != NULL;
 }
 
 static mpt column_height(struct pen *pen, bool right, mpt size, mpt width, size_t *count)
@@ -180,14 +171,14 @@ static void column_place(struct pen *pen, bool right, mpt size, struct area colu
     mpt top = column.y;
     gap = gap > BOX_GAP_MOST ? BOX_GAP_MOST : gap;
     for (size_t i = 0; i < SECTION_ROWS; i++) {
-        const struct card_section *section = section_of(pen, blocks[i].key);
         if (blocks[i].right != right || !block_given(pen, blocks[i].key))
             continue;
         mpt height = block_height(pen, blocks[i].key, size, column.width);
-        if (section != NULL)
-            section_place(pen, section, size, (struct area){column.x, top, column.width, height});
-        else
+        if (blocks[i].key == BLOCK_CAUTIONS)
             cautions_place(pen, size, column, top);
+        else
+            section_place(pen, blocks[i].key, size,
+                          (struct area){column.x, top, column.width, height});
         top += height + gap;
     }
 }
@@ -244,7 +235,7 @@ bool distress_fits(struct pen *pen, const struct page_needs *needs)
 /* How many lines the name takes, spelled. */
 static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card_section *section = section_of(pen, BLOCK_SPELL);
+    const struct section_facts *section = sheet_section(pen->sheet, BLOCK_SPELL);
     struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
     if (section == NULL || section->line_count == 0)
         return 0;
@@ -256,7 +247,7 @@ static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
 /* Only what is not done already: a short name to say may be recorded. */
 static const char *distress_remedy(const struct pen *pen, size_t spelling)
 {
-    const struct boat *boat = pen->card->boat_record;
+    const struct boat *boat = pen->sheet->boat;
     const char *spoken = text_empty(boat->facts.name_spoken.text) ? "give a short name_spoken, "
                                                                   : "";
     if (spelling < 3)
@@ -272,8 +263,8 @@ bool distress_place(struct pen *pen, const struct page_needs *needs)
     mpt size, over = way_choose(pen, needs, &frame, &size);
     if (over > 0) {
         size_t spelling = spelling_lines(pen, size, frame.at[AREA_LEFT].width);
-        pen_too_long(pen, pen->card->boat_record->facts.name.place, over,
-                     distress_remedy(pen, spelling), "the distress card");
+        pen_too_long(pen, pen->sheet->boat->facts.name.place, over, distress_remedy(pen, spelling),
+                     "the distress card");
         return false;
     }
     column_place(pen, false, size, frame.at[AREA_LEFT]);

@@ -170,7 +170,7 @@ static struct paragraph name_words(const struct pen *pen, const char *title, mpt
 
 static mpt name_height(const struct pen *pen, const char *title, mpt size, mpt width)
 {
-    struct paragraph words = name_words(pen, title, size, width, pen->card->origin);
+    struct paragraph words = name_words(pen, title, size, width, pen->sheet->origin);
     return paragraph_height(&words) + HEAD_GAP;
 }
 
@@ -220,13 +220,13 @@ void label_place(struct pen *pen, const struct plan_place *place, mpt size,
 static struct paragraph here_words(const struct pen *pen, mpt size, mpt width)
 {
     struct style style = label_style(FACE_TEXT, size, INK_BLACK);
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     return paragraph_make(pen, &style, safety->here_words, width, safety->here.origin);
 }
 
 static const char *here_title(const struct pen *pen)
 {
-    return text_format(pen->arena, "**%s**", pen->card->safety->here_word);
+    return text_format(pen->arena, "**%s**", sheet_places(pen->sheet)->here_word);
 }
 
 mpt here_height(const struct pen *pen, mpt size, mpt width)
@@ -239,8 +239,8 @@ void here_label_place(struct pen *pen, mpt size, struct area area)
 {
     struct paragraph words = here_words(pen, size, area.width);
     pen->block = BLOCK_LABELS;
-    mpt top = area.y + name_place(pen, here_title(pen), size, area,
-                                  pen->card->safety->here.origin);
+    mpt top = area.y +
+              name_place(pen, here_title(pen), size, area, sheet_places(pen->sheet)->here.origin);
     paragraph_place(pen, &words, area.x, top);
 }
 

@@ -108,7 +108,7 @@ static struct paragraph phrase_break(struct pen *pen, const struct phrase *phras
                                   .pieces = phrase->pieces, .piece_count = phrase->count};
     paragraph.line_height = line_pitch(ROLE_SCRIPT, size);
     paragraph.space = run_width(pen->faces, FACE_TEXT, size, " ", 1, NULL);
-    paragraph.origin = pen->card->boat_record->facts.name.place;
+    paragraph.origin = pen->sheet->boat->facts.name.place;
     paragraph_break(&paragraph, pen->arena);
     if (paragraph.line_count > 1)
         parts_keep(pen, phrase, &paragraph);
@@ -198,7 +198,7 @@ static void label_place(struct pen *pen, const char *label, mpt size, mpt x, mpt
     pen_box(pen, (struct area){x, top + MM(0.35), width + MM(2), height - MM(0.7)}, INK_BLACK,
             INK_NONE, 0, MM(0.6));
     pen_text(pen, &style, x + MM(1), baseline_in(top, height, size), label, strlen(label),
-             pen->card->origin);
+             pen->sheet->origin);
 }
 
 /* Room left in the column goes between the phrases. */

@@ -19,7 +19,6 @@ static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 static const char *const stripes[] = {
     [SIGN_FIRE - 1] = "fire", [SIGN_RESCUE - 1] = "rescue", [SIGN_CONTROL - 1] = "control",
     [SIGN_WARNING - 1] = "warning", NULL};
-const char *const procedure_kind_words[] = {PROCEDURE_KIND_LIST(CHOICE_WORD) NULL};
 
 static const struct field file_rows[] = {
     FILE_ROW("procedure", procedure.key, FIELD_TEXT, .required = true,
@@ -27,7 +26,7 @@ static const struct field file_rows[] = {
     FILE_ROW("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
              .high = 99000, .whole = true,
              .about = "the card's number, fixed for good: printed cards name each other by it"),
-    FILE_ROW("kind", procedure.kind, FIELD_ENUM, .choices = procedure_kind_words,
+    FILE_ROW("kind", procedure.kind, FIELD_ENUM, .choices = sheet_kind_words,
              .about = "card; distress: the distress call; safety_plan: where everything is"),
     FILE_ROW("per", procedure.per, FIELD_ENUM, .choices = per_words,
              .about = "engine_space: a boat with two gets two cards"),
@@ -243,6 +242,8 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     section_read(root, &file_table, &file, reading->arena, reading->problems);
     file.procedure.source = procedure->source;
     *procedure = file.procedure;
+    if (procedure->kind.value == SHEET_NONE)
+        procedure->kind.value = SHEET_CARD;
     title_sign_check(reading);
     procedure->when = when_read(reading, &file.when);
     procedure_parts_read(reading, &file);

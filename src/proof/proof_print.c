@@ -24,10 +24,10 @@ static void rule_print(const struct proof_report *report, enum proof_rule_key ke
                         rule->sentence, rule->limit, rule->remedy);
 }
 
-void proof_print(const struct proof_report *report, const char *boat, const char *card,
+void proof_print(const struct proof_report *report, const char *boat, const char *sheet,
                  struct text_builder *out)
 {
-    text_add_format(out, "%s %s: ", boat, card);
+    text_add_format(out, "%s %s: ", boat, sheet);
     if (report->errors == 0)
         text_add(out, "clean");
     else

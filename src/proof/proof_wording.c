@@ -127,11 +127,12 @@ static void headline_judge(struct proofing *p, const struct card_text *headline)
 
 /* ---- sentences ---- */
 
-static bool is_local_rule(const struct card *card, struct place origin)
+static bool is_local_rule(const struct sheet *sheet, struct place origin)
 {
-    for (size_t i = 0; i < card->local_rule_count; i++)
-        if (card->local_rules[i].origin.source == origin.source &&
-            card->local_rules[i].origin.line == origin.line)
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    for (size_t i = 0; i < rules->count; i++)
+        if (rules->items[i].origin.source == origin.source &&
+            rules->items[i].origin.line == origin.line)
             return true;
     return false;
 }
@@ -145,7 +146,7 @@ static void sentence_judge(struct proofing *p, const struct sentence *sentence)
     if (words > SENTENCE_LONGEST)
         told(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
              counted(p, "words", words));
-    else if (words > SENTENCE_AIM && !is_local_rule(p->card, sentence->origin))
+    else if (words > SENTENCE_AIM && !is_local_rule(p->sheet, sentence->origin))
         told(p, RULE_SENTENCE, sentence->origin, sentence->text, counted(p, "words", words));
     for (size_t i = 0; i < COUNT_OF(passive) && text_equal(p->page->language, "en"); i++)
         if (strstr(sentence->text, passive[i]) != NULL)
@@ -239,9 +240,9 @@ static void placeholder_judge(struct proofing *p, const struct page_item *item)
 
 void proof_wording(struct proofing *p)
 {
-    struct sentence_list sentences = card_sentences(p->card, p->arena);
-    for (size_t i = 0; i < p->card->step_count; i++)
-        headline_judge(p, &p->card->steps[i].headline);
+    struct sentence_list sentences = card_sentences(p->sheet, p->arena);
+    for (size_t i = 0; i < sheet_steps(p->sheet)->count; i++)
+        headline_judge(p, &sheet_steps(p->sheet)->items[i].headline);
     for (size_t i = 0; i < sentences.count; i++)
         sentence_judge(p, &sentences.at[i]);
     for (size_t i = 0; i < p->page->count; i++) {
