@@ -56,7 +56,7 @@ test_objects   := $(test_sources:%.c=$(build)/%.o)
 # after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
 fleet_tests := test_layout test_page_facts test_plan test_proof_pages test_proof_raster test_proof_table \
-               test_safety_page
+               test_safety_page test_paper
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
@@ -257,7 +257,7 @@ coverage-run: $(tested) $(unit_program) $(shim) $(contrast)
 	@sh tests/style/coverage $(build)
 
 .PHONY: bench
-bench: all ## Time the printing of the specimen fleet
+bench: all ## Time the printing of the fleet; count what a call takes beside it
 	@sh tests/cli/bench $(program)
 
 # ---- installing ----

@@ -25,8 +25,7 @@ struct equipment {
     struct item_values cuts;
     struct zone_values inside, serves;
     struct number_value count;
-    struct node_value at;             /* at: [x, y], as two numbers in: */
-    struct number_value at_x, at_y;   /* metres aft of the bow, to starboard of the centreline */
+    struct pair_value at;             /* metres aft of the bow, to starboard of the centreline */
     struct air_value space;
     struct agent_value agent;
     struct valve_value kind_of;
@@ -52,7 +51,7 @@ struct boat_facts {
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
     struct zone_values engine_spaces;
-    struct node_value mounted;        /* mounted: {zone, faces}: where the cards hang */
+    struct section_value mounted;     /* where the cards hang */
     struct zone_value mounted_zone;
     struct facing_value mounted_faces;
 };
@@ -124,6 +123,8 @@ struct written_identities {
  * among them. */
 struct written_identities identities_written(const struct source *source, struct arena *arena);
 
+/* All keys of a boat's file, and those of its sections. */
+const struct field_table *boat_file_fields(void);
 const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
 const struct field_table *radio_fields(void);
@@ -202,7 +203,8 @@ struct base_record {
     struct place centre_place, area_place;  /* of their sections; else of the file's head */
     struct text_value centre_name, centre_call, centre_channel, centre_phone;
     struct date_value centre_checked_on;
-    struct text_value latitude, longitude, sea_area; /* north|south|both, east|west|both */
+    struct hemisphere_value latitude, longitude;
+    struct sea_area_value sea_area;
     struct number_value centre_antenna_m;   /* of the centre's aerial above the sea */
     struct text_value position;             /* of the berths, as written */
     struct position berths;                 /* the same, read */
@@ -211,7 +213,7 @@ struct base_record {
     int variation_tenths;                   /* the same, read: of a degree, east positive */
     bool variation_given;
     struct date_value variation_on;
-    struct text_value month_means;          /* end|start; NULL: end */
+    struct month_means_value month_means;
     struct number_value margin_days;
     const struct interval *intervals;       /* the base's own, before the trade's */
     size_t interval_count;
@@ -223,6 +225,10 @@ struct base_record {
     const struct local_rule *local_rules;
     size_t local_rule_count;
 };
+
+/* Do her boats sail where coast stations may not hear VHF, as the base records? Then the
+ * beacon goes with the first call. */
+bool base_beyond_a1(const struct base_record *base);
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
                                     struct problems *problems, bool *sound);

@@ -4,6 +4,7 @@
 #ifndef MAYDECK_CHOICES_H
 #define MAYDECK_CHOICES_H
 
+#include "date.h"
 #include "item.h"
 #include "yaml_fields.h"
 
@@ -78,6 +79,27 @@ struct wearer_value CHOICE_OF(enum wearer);
 enum lanyard { LANYARD_NONE, LANYARD_LIST(CHOICE_NAME) LANYARD_COUNT };
 extern const char *const lanyard_words[];
 struct lanyard_value CHOICE_OF(enum lanyard);
+
+/* ---- the water ---- */
+
+/* On which side of the equator, or of Greenwich: north and east count up. */
+enum hemisphere { HEMISPHERE_NONE, HEMISPHERE_UP, HEMISPHERE_DOWN, HEMISPHERE_BOTH };
+#define LATITUDE_LIST(X) \
+    X(HEMISPHERE_UP, "north") X(HEMISPHERE_DOWN, "south") X(HEMISPHERE_BOTH, "both")
+#define LONGITUDE_LIST(X) \
+    X(HEMISPHERE_UP, "east") X(HEMISPHERE_DOWN, "west") X(HEMISPHERE_BOTH, "both")
+extern const char *const latitude_words[];
+extern const char *const longitude_words[];
+struct hemisphere_value CHOICE_OF(enum hemisphere);
+
+/* Sea areas of the radio: beyond the first, coast stations may not hear VHF. */
+#define SEA_AREA_LIST(X) \
+    X(SEA_AREA_A1, "A1") X(SEA_AREA_A2, "A2") X(SEA_AREA_A3, "A3") X(SEA_AREA_A4, "A4")
+enum sea_area { SEA_AREA_NONE, SEA_AREA_LIST(CHOICE_NAME) SEA_AREA_COUNT };
+extern const char *const sea_area_words[];
+struct sea_area_value CHOICE_OF(enum sea_area);
+
+struct month_means_value CHOICE_OF(enum month_means);
 
 /* ---- calls ---- */
 

@@ -6,6 +6,7 @@
 #include <stdint.h>
 
 #include "arena.h"
+#include "choice.h"
 
 /* month 0: only the year is known; day 0: only year and month. */
 struct date {
@@ -24,9 +25,11 @@ struct date date_first_day(struct date date);
 /* The last day the date covers: 2027-04 gives 2027-04-30. */
 struct date date_last_day(struct date date);
 
-/* What a mark without a day stands for, and what one without a month does. The
- * first values are what holds where nobody said otherwise. */
-enum month_means { MONTH_MEANS_END, MONTH_MEANS_START };
+/* What a mark without a day stands for, and what one without a month does. Where nobody
+ * said otherwise a month holds to its end, and a year to its first day. */
+#define MONTH_MEANS_LIST(X) X(MONTH_MEANS_END, "end") X(MONTH_MEANS_START, "start")
+enum month_means { MONTH_MEANS_UNSAID, MONTH_MEANS_LIST(CHOICE_NAME) MONTH_MEANS_COUNT };
+extern const char *const month_means_words[];   /* NULL-ended, each at its value less one */
 enum year_means { YEAR_MEANS_FIRST_DAY, YEAR_MEANS_LAST_DAY };
 
 /* The last day a mark is good for: 2027-05 gives 2027-05-31 or 2027-05-01, 2027

@@ -42,9 +42,11 @@ struct us_outfit {
     int beside_20b;            /* -1: there is no such way */
 };
 
+enum us_system { US_NO_FIXED_SYSTEM, US_FIXED_SYSTEM };
+
 /* For a boat with a closed engine or cabins, without or with a fixed system. False: she
  * is longer than the 65 feet that it covers. */
-bool us_outfit_least(double loa_m, bool fixed, struct us_outfit *outfit);
+bool us_outfit_least(double loa_m, enum us_system system, struct us_outfit *outfit);
 
 /* ---- cooking gas ---- */
 

@@ -87,6 +87,7 @@ struct authority {
     struct date_value read;
     struct source_status_value status;
     struct source_grade_value grade;
+    struct place place;
 };
 
 struct authorities {
@@ -150,7 +151,7 @@ struct procedure_step {
     struct shown_value shows;
     struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */
     struct list_value lethal;
-    struct item_values uses, also;  /* also: gear shown when fitted, nothing said when not */
+    struct item_values uses, also;  /* also: gear shown where it is recorded; see asked.h */
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;
@@ -239,6 +240,8 @@ struct procedure {
     struct text_value rows_below;   /* printed with each step that has gear below deck */
     struct item_values vapour_from; /* items whose lockers nobody reaches into for other gear */
     struct item_values despite_vapour;  /* items that are offered there all the same */
+    struct item_values must_know;   /* gear shown `also` that holds the card while nothing is
+                                       recorded of it */
     const struct condition *when;   /* the card belongs to the boat's set only then */
     struct text_value when_reason;
     const struct procedure_step *steps;

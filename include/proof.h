@@ -59,6 +59,10 @@ struct proof_rule {
 };
 const struct proof_rule *proof_rule(enum proof_rule_key key);
 
+/* Can the rule be judged in the language of these words? One that hangs on words of a
+ * language is not, where its file lists none. */
+bool proof_rule_judges(enum proof_rule_key key, const struct words *words);
+
 struct proof_finding {
     enum proof_rule_key rule;
     const char *sheet;          /* key, such as engine_fire */
@@ -72,6 +76,7 @@ struct proof_report {
     size_t count;
     size_t errors, notes, aims;
     size_t measured;           /* things that were measured against a rule */
+    const struct words *words; /* of the language of the page; NULL: not laid out */
 };
 
 /* A page and what it was laid out from. */
@@ -91,7 +96,8 @@ const struct proof_report *proof_set(const struct sheet_set *set, const struct p
                                      const struct faces *faces, struct arena *arena);
 
 /* The audit of one card as text: a line with the result and how many things were
- * measured, then what was found by rule, with what the rule asks and how to mend it. */
+ * measured, then what was found by rule, with what the rule asks and how to mend it; and
+ * which rules are not judged in the language of the card. */
 void proof_print(const struct proof_report *report, const char *boat, const char *sheet,
                  struct text_builder *out);
 

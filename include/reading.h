@@ -16,10 +16,12 @@
 #define ROW(record, member, field_kind, ...) \
     KEYED(record, #member, member, field_kind, __VA_ARGS__)
 /* What stands under the key of a FIELD_SECTION: `filled` is the member of `record` that the
- * table fills; of FIELD_ENTRIES: `entry` is the struct of one, with its `place`. The rest
- * are further members of struct field_part, `.table` at least. */
+ * table fills, or the table fills the same struct; of FIELD_ENTRIES: `entry` is the struct of
+ * one, with its `place`. The rest are further members of struct field_part, `.table` at
+ * least. */
 #define SECTION_OF(record, filled, ...) \
     .part = &(const struct field_part){.offset = offsetof(record, filled), __VA_ARGS__}
+#define SECTION_WITHIN(...) .part = &(const struct field_part){__VA_ARGS__}
 #define ENTRIES_OF(entry, ...) \
     .part = &(const struct field_part){ \
         .size = sizeof(entry), .place = offsetof(entry, place), __VA_ARGS__}
@@ -50,10 +52,6 @@ struct place place_or(struct place first, struct place otherwise);
 const char *bold_fault(const char *text);
 
 bool list_holds(const struct list_value *list, const char *word);
-
-/* The nearest known word as a remedy, or `otherwise`. `known` is NULL-ended. */
-const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
-                           struct arena *arena);
 
 /* Tells signal words that are written by ear or in another alphabet, PENTAFIVE, and
  * channel 70 where somebody is told to talk: in all texts of a tree. */

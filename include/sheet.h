@@ -12,6 +12,7 @@
 #include "procedure.h"
 #include "radio.h"
 #include "symbol.h"
+#include "words.h"
 
 /* A text and the line of the record or procedure it came from. */
 struct card_text {
@@ -268,6 +269,7 @@ struct sheet {
     const char *name;             /* for messages: 3P ENGINE FIRE, PORT ENGINE */
     const char *subject;          /* how other sheets name it */
     const char *language;
+    const struct words *words;    /* that it is said in */
     const struct block *blocks;   /* no key twice */
     size_t block_count;
     const struct boat *boat;

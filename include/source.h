@@ -30,6 +30,9 @@ struct place {
     int span;
 };
 
+/* No place: what is told is about no file. */
+#define NO_PLACE ((struct place){.source = NULL})
+
 enum source_result {
     SOURCE_READ,
     SOURCE_ABSENT,      /* no such file or folder */

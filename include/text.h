@@ -35,6 +35,10 @@ char *text_format(struct arena *arena, const char *format, ...)
 char *text_format_list(struct arena *arena, const char *format, va_list list);
 
 bool text_equal(const char *a, const char *b);          /* NULL equals NULL only */
+
+/* Are the first `length` bytes of `a` the whole of `b`, whatever the case of their letters? */
+bool text_equal_any_case(const char *a, size_t length, const char *b);
+
 bool text_empty(const char *string);                    /* NULL or "" */
 bool text_begins(const char *string, const char *start);
 bool text_ends(const char *string, const char *end);
@@ -55,6 +59,9 @@ char *text_nfc(struct arena *arena, const char *string);
  * that people write in many ways, never for printing. */
 char *text_folded(struct arena *arena, const char *string);
 
+/* The text without the ** that stand round its bold words; "" for NULL. */
+char *text_plain(struct arena *arena, const char *text);
+
 /* Number of code points, -1 where the bytes are no valid UTF-8. */
 long text_code_points(const char *string);
 
@@ -63,5 +70,17 @@ long text_code_points(const char *string);
  * third of the word's length, at least 1 and at most 3 changes. Else NULL.
  * The first of equals wins. */
 const char *text_nearest(const char *word, const char *const *candidates, size_t count);
+
+/* A remedy: did you mean "WORD"? */
+const char *text_meant(struct arena *arena, const char *word);
+
+/* The remedy for a word that is none of the candidates: text_meant of the nearest one, or
+ * `otherwise` where none is near. */
+const char *text_nearest_remedy(struct arena *arena, const char *word,
+                                const char *const *candidates, size_t count,
+                                const char *otherwise);
+
+/* Words in a list that a NULL ends. */
+size_t text_list_length(const char *const *list);
 
 #endif

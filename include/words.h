@@ -3,6 +3,7 @@
 #ifndef MAYDECK_WORDS_H
 #define MAYDECK_WORDS_H
 
+#include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
 
@@ -10,6 +11,7 @@
 #include "item.h"
 #include "problem.h"
 #include "source.h"
+#include "yaml_fields.h"
 #include "zone.h"
 
 /* What the file has for a word: one text; a text, or one for each form that a number takes;
@@ -194,6 +196,27 @@ enum plural {
     PLURAL_COUNT
 };
 
+/* Sets of words by which texts that people wrote are understood, one row each: its name in C,
+ * the section and the key it has in the file. Those of `reading` every language has: by them
+ * what the record says is read. Those of `proof` a language may lack: then its commands are
+ * not judged so. */
+#define WORD_SET_LIST(X) \
+    X(STATE_ON, reading, on) X(STATE_OFF, reading, off) \
+    X(STATE_ON_ALONE, reading, on_alone) X(STATE_OFF_ALONE, reading, off_alone) \
+    X(ARTICLES, reading, articles) X(WORKS_BADLY, reading, works_badly) \
+    X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
+    X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
+    X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \
+    X(ACT_LIGHT, proof, act_light) X(ACT_LIFT, proof, act_lift) X(ACT_POUR, proof, act_pour) \
+    X(ACT_LEAVE, proof, act_leave)
+
+enum word_set {
+#define WORD_SET_ENUM(name, section, key) SET_##name,
+    WORD_SET_LIST(WORD_SET_ENUM)
+#undef WORD_SET_ENUM
+    WORD_SET_COUNT
+};
+
 struct words;
 
 /* The words of one file, made in the arena; `language` is what its folder is called. Complete
@@ -232,6 +255,19 @@ enum plural words_plural(const struct words *words, uint64_t count);
  * of them ("fuel valves"). NULL for ITEM_NONE. */
 const char *words_item(const struct words *words, enum item_key item);
 const char *words_items(const struct words *words, enum item_key item, uint64_t count);
+
+/* The words of a set, in the file's order; count 0 where the language lacks it. */
+const struct list_value *words_set(const struct words *words, enum word_set set);
+
+/* Is the word, of so many bytes, among them, whatever its case? */
+bool words_in_set(const struct words *words, enum word_set set, const char *word, size_t length);
+
+/* The state that a thing is brought into, and what of `how` (how it is worked, of the record)
+ * leads there: the parts between commas that name no other state. All of it where no part
+ * names one; NULL where it tells only how the contrary comes about. */
+enum handled { HANDLED_ON, HANDLED_OFF };
+const char *words_handling(const struct words *words, const char *how, enum handled wanted,
+                           struct arena *arena);
 
 /* What the zone is called ("Chart table"). NULL for ZONE_NONE. */
 const char *words_zone(const struct words *words, enum zone_key zone);

@@ -56,9 +56,8 @@ struct answer_value { enum answer answer; struct place place; };
 enum field_kind {
     FIELD_TEXT,    /* struct text_value: a scalar */
     FIELD_WORDING, /* struct text_value: a scalar, or one for each language: {en: ..., de: ...} */
-    FIELD_CHOICE,  /* struct text_value: one of `choices` */
-    FIELD_ENUM,    /* CHOICE_OF an enum: one of `choices` */
-    FIELD_ENUMS,   /* CHOICES_OF such: a sequence of choices, or one; [] is given, empty */
+    FIELD_CHOICE,    /* CHOICE_OF an enum: one of `choices` */
+    FIELD_CHOICES,   /* CHOICES_OF such: a sequence of choices, or one; [] is given, empty */
     FIELD_NUMBER,  /* struct number_value: decimal within low..high (thousandths) */
     FIELD_ANSWER,  /* struct answer_value: yes or no, nothing else */
     FIELD_DATE,    /* struct date_value: 2027, 2027-04 or 2027-04-30 */
@@ -91,7 +90,7 @@ struct field {
     enum field_kind kind;
     bool required;
     size_t offset;               /* offsetof the value in the struct */
-    const char *const *choices;  /* of FIELD_CHOICE, FIELD_ENUM and lists: NULL-ended, or NULL */
+    const char *const *choices;  /* FIELD_CHOICE, FIELD_CHOICES: NULL-ended */
     unsigned first;              /* value of the first choice; 0: 1 */
     const struct choice_slip *slips; /* the same: ended by a row of NULL, or NULL */
     bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */

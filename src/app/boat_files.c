@@ -5,8 +5,6 @@
 #include <errno.h>
 #include <string.h>
 
-static const struct place no_place = {0};
-
 /* ---- what is no boat's file ---- */
 
 static const char *small_letters(struct arena *arena, const char *text)
@@ -42,7 +40,7 @@ static bool seems_boat_file(struct arena *arena, const char *folder, const char 
 static void stray_tell(const struct fleet *fleet, const char *folder, const char *name)
 {
     bool meant = seems_boat_file(fleet->arena, folder, name);
-    problem_add(fleet->problems, meant ? SEVERITY_DEFICIENCY : SEVERITY_NOTE, no_place,
+    problem_add(fleet->problems, meant ? SEVERITY_DEFICIENCY : SEVERITY_NOTE, NO_PLACE,
                 meant ? "if she is a boat of this base, name the file as the boat, such as "
                         "tamarisk.yaml;\nif not, move it out of boats/"
                       : "move it out of boats/",
@@ -56,7 +54,7 @@ static void stray_tell(const struct fleet *fleet, const char *folder, const char
 
 static void no_such_boat(const struct fleet *fleet, const char *boat)
 {
-    problem_add(fleet->problems, SEVERITY_USE, no_place,
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                 names_remedy(&fleet->base_keys, boat, "boats of this base: ", fleet->arena),
                 "there is no boat \"%s\"", boat);
 }
@@ -109,7 +107,7 @@ bool boats_list(const struct options *options, struct fleet *fleet)
     }
     if (fleet->base_keys.count > 0)
         return boats_choose(options, fleet);
-    problem_add(fleet->problems, SEVERITY_USE, no_place,
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                 "put one file a boat into the folder boats/, such as boats/tamarisk.yaml",
                 "there are no boat files in %s", folder);
     return false;
@@ -118,7 +116,7 @@ bool boats_list(const struct options *options, struct fleet *fleet)
 /* ---- what they hold ---- */
 
 /* The boat among those that were asked for; NULL: she is not. */
-static struct boat_asked *asked_find(const struct fleet *fleet, const char *key)
+static struct boat_asked *boat_asked_find(const struct fleet *fleet, const char *key)
 {
     for (size_t i = 0; i < fleet->boat_count; i++)
         if (text_equal(fleet->boats[i].key, key))
@@ -153,7 +151,7 @@ void boats_read(const struct options *options, struct fleet *fleet)
     for (size_t i = 0; i < fleet->base_keys.count; i++) {
         const char *key = fleet->base_keys.at[i];
         const char *path = text_format(fleet->arena, "%s/%s.yaml", folder, key);
-        struct boat_asked *asked = asked_find(fleet, key);
+        struct boat_asked *asked = boat_asked_find(fleet, key);
         if (asked == NULL)
             other_read(fleet, path, key);
         else

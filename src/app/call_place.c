@@ -6,8 +6,6 @@
 
 #include "radio.h"
 
-static const struct place no_place = {0};
-
 /* ---- reading ---- */
 
 /* Only some scripts say where the boat is. */
@@ -17,7 +15,7 @@ static bool place_said(const struct options *options, struct problems *problems)
                         : options->cancel ? "--cancel" : NULL;
     if (without == NULL || (options->position == NULL && options->bearing == NULL))
         return true;
-    problem_add(problems, SEVERITY_USE, no_place, "leave one of the two out",
+    problem_add(problems, SEVERITY_USE, NO_PLACE, "leave one of the two out",
                 "%s has no place in %s, which does not say where the boat is",
                 options->position != NULL ? "--position" : "--bearing", without);
     return false;
@@ -31,7 +29,7 @@ static bool position_read(const struct options *options, struct problems *proble
         return true;
     place->position_given = position_parse(options->position, &place->position, &error);
     if (!place->position_given)
-        problem_add(problems, SEVERITY_USE, no_place, position_fault_remedy(error.fault),
+        problem_add(problems, SEVERITY_USE, NO_PLACE, position_fault_remedy(error.fault),
                     "--position \"%s\" %s (character %zu)", options->position,
                     position_fault_text(error.fault), error.at);
     return place->position_given;
@@ -55,7 +53,7 @@ static bool bearing_read(const struct options *options, const struct fleet *flee
     if (options->bearing == NULL)
         return true;
     if (!bearing_parse(options->bearing, &place->bearing)) {
-        problem_add(fleet->problems, SEVERITY_USE, no_place,
+        problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     "write degrees from 0 to 360, with M if a compass showed them and T if they\n"
                     "are true: \"100 M\", \"086 T\"",
                     "--bearing \"%s\" is no bearing", options->bearing);
@@ -77,20 +75,19 @@ bool call_place_read(const struct options *options, const struct fleet *fleet,
 
 /* ---- printing ---- */
 
-static bool outside(const struct text_value *area, int64_t e7, const char *positive,
-                    const char *negative)
+static void side_compare(const struct hemisphere_value *area, int64_t e7,
+                         const char *const *words)
 {
-    return (e7 > 0 && text_equal(area->text, negative)) ||
-           (e7 < 0 && text_equal(area->text, positive));
+    if ((e7 > 0 && area->value == HEMISPHERE_DOWN) || (e7 < 0 && area->value == HEMISPHERE_UP))
+        printf("  Is the hemisphere right? The base's boats sail %s.\n",
+               choice_word(words, area->value));
 }
 
 /* A wrong letter is easily given; the boat may still be there. */
 static void area_compare(const struct position *position, const struct base_record *base)
 {
-    if (outside(&base->latitude, position->latitude_e7, "north", "south"))
-        printf("  Is the hemisphere right? The base's boats sail %s.\n", base->latitude.text);
-    if (outside(&base->longitude, position->longitude_e7, "east", "west"))
-        printf("  Is the hemisphere right? The base's boats sail %s.\n", base->longitude.text);
+    side_compare(&base->latitude, position->latitude_e7, latitude_words);
+    side_compare(&base->longitude, position->longitude_e7, longitude_words);
 }
 
 static void position_print(const struct position *position, const struct fleet *fleet)

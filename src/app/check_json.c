@@ -146,7 +146,7 @@ void check_json_print(const struct options *options, const struct fleet *fleet,
         boat_json_add(&out, &rows[i]);
     }
     text_add(&out, "],\n  \"problems\": ");
-    problems_json_add(&out, fleet->problems, "    ");
+    problems_json_add(&out, fleet_problems_of_no_boat(fleet), "    ");
     text_add(&out, "\n}\n");
     fwrite(out.at, 1, out.length, stdout);
 }

@@ -4,8 +4,6 @@
 
 #include <stdio.h>
 
-static const struct place no_place = {0};
-
 /* One call of the command. */
 struct call {
     const struct options *options;
@@ -25,7 +23,7 @@ static bool boat_chosen(const struct options *options, const struct fleet *fleet
     for (size_t i = 0; i < fleet->boat_count; i++)
         text_add_format(&list, "%s%s", i == 0 ? "name one with --boat: " : ", ",
                         fleet->boats[i].key);
-    problem_add(fleet->problems, SEVERITY_USE, no_place, list.at,
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE, list.at,
                 "%s %zu boats, and a call is one boat's",
                 options->boats.count == 0 ? "this base has" : "--boat names", fleet->boat_count);
     return false;
@@ -38,7 +36,7 @@ static bool nature_known(const struct options *options, const struct fleet *flee
         return true;
     for (size_t i = 0; nature_words[i] != NULL; i++)
         names_add(&keys, nature_words[i], fleet->arena);
-    problem_add(fleet->problems, SEVERITY_USE, no_place,
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                 names_remedy(&keys, options->nature, "natures of distress: ", fleet->arena),
                 "there is no nature of distress \"%s\"", options->nature);
     return false;
@@ -54,15 +52,6 @@ static void lines_print(const struct call *call, const struct script *script)
     fputs(script_text(script, arena), stdout);
 }
 
-static const char *without_stars(struct arena *arena, const char *text)
-{
-    struct text_builder out = text_builder_in(arena);
-    for (; *text != '\0'; text++)
-        if (*text != '*')
-            text_add_bytes(&out, text, 1);
-    return out.at;
-}
-
 /* The other scripts of the distress card, with the words that stand round them. No
  * position is filled in: in a relay it is another vessel's. */
 static void section_print(struct arena *arena, const struct section_facts *section)
@@ -71,10 +60,10 @@ static void section_print(struct arena *arena, const struct section_facts *secti
         return;
     printf("\n%s\n", section->title);
     if (section->note != NULL)
-        printf("%s\n", without_stars(arena, section->note));
+        printf("%s\n", text_plain(arena, section->note));
     fputs(script_text(section->script, arena), stdout);
     if (section->end_note != NULL)
-        printf("%s\n", without_stars(arena, section->end_note));
+        printf("%s\n", text_plain(arena, section->end_note));
 }
 
 static void sections_print(struct arena *arena, const struct sheet *sheet)
@@ -92,11 +81,11 @@ static bool card_print(const struct call *call, const struct sheet_name *card)
     const struct sheet *sheet = sheet_calls(&input, card->id, boat->arena, boat->problems);
     const struct call_facts *panel = sheet_call(sheet);
     if (sheet_block(sheet, BLOCK_CALL) == NULL)
-        problem_add(boat->problems, SEVERITY_USE, no_place,
+        problem_add(boat->problems, SEVERITY_USE, NO_PLACE,
                     "leave out --card for the general MAYDAY", "the card %s has no call",
                     card->id);
     else if (panel->silent)
-        problem_add(boat->problems, SEVERITY_USE, no_place,
+        problem_add(boat->problems, SEVERITY_USE, NO_PLACE,
                     "the card tells what is left to do: see `maydeck why`",
                     "from the card %s nobody can call: %s", card->id, panel->title);
     if (panel->script == NULL)

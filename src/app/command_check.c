@@ -19,7 +19,7 @@ static struct asked_list asked_of(const struct sheets *sheets)
     return asked_items(wanted, count, boat->boat->facts.type.value, boat->arena);
 }
 
-static bool told(const struct sheet_set *set, const struct item_kind *kind)
+static bool told_as_unrecorded(const struct sheet_set *set, const struct item_kind *kind)
 {
     for (size_t i = 0; i < set->unrecorded_count; i++)
         if (set->unrecorded[i] == kind->item)
@@ -35,7 +35,7 @@ static struct asked_list rest_of(const struct sheets *sheets, const struct asked
     for (size_t i = 0; i < asked->count; i++) {
         const struct item_kind *kind = asked->rows[i].kind;
         if (boat_fitted(sheets->boat->boat, kind->item) == ANSWER_NOT_RECORDED &&
-            !told(sheets->set, kind))
+            !told_as_unrecorded(sheets->set, kind))
             rows[rest.count++] = asked->rows[i];
     }
     return rest;

@@ -9,7 +9,7 @@
 #include <time.h>
 
 /* Values of getopt_long: a letter, or this and the index of the row. */
-enum { ROW = 256 };
+enum { LONG = 256 };
 
 struct reading {
     const struct command *command;
@@ -67,7 +67,7 @@ static void own_options(const struct reading *reading, struct option *out, char 
             continue;
         *out++ = (struct option){row->name,
                                  row->argument == NULL ? no_argument : required_argument, NULL,
-                                 ROW + (int)i};
+                                 LONG + (int)i};
         if (row->letter != 0)
             *letters++ = row->letter;
         if (row->letter != 0 && row->argument != NULL)
@@ -134,17 +134,17 @@ static bool name_refuse(struct reading *reading, const char *name)
                       text_format(arena, "%s has no option --%s", reading->command->name, name));
     return refuse(reading,
                   nearest == NULL ? see_help(reading)
-                                  : text_format(arena, "did you mean \"--%s\"?", nearest),
+                                  : text_meant(arena, text_format(arena, "--%s", nearest)),
                   text_format(arena, "no such option \"--%s\"", name));
 }
 
 /* `word` is what getopt_long refused last, with its dashes. */
 static bool word_refuse(struct reading *reading, const char *word)
 {
-    if (optopt >= ROW)
+    if (optopt >= LONG)
         return refuse(reading, see_help(reading),
                       text_format(reading->arena, "--%s takes no value",
-                                  option_at((size_t)(optopt - ROW))->name));
+                                  option_at((size_t)(optopt - LONG))->name));
     if (optopt != 0)
         return refuse(reading, see_help(reading),
                       text_format(reading->arena, "no such option \"-%c\"", optopt));
@@ -154,7 +154,7 @@ static bool word_refuse(struct reading *reading, const char *word)
 
 static bool value_missing(struct reading *reading)
 {
-    size_t index = optopt >= ROW ? (size_t)(optopt - ROW) : row_of(reading, NULL, (char)optopt);
+    size_t index = optopt >= LONG ? (size_t)(optopt - LONG) : row_of(reading, NULL, (char)optopt);
     const struct option_row *row = option_at(index);
     return refuse(reading, text_format(reading->arena, "write --%s %s", row->name, row->argument),
                   text_format(reading->arena, "a value is missing after --%s", row->name));
@@ -291,7 +291,7 @@ static bool options_take(struct reading *reading, int argc, char **argv)
             return value_missing(reading);
         if (value == '?')
             return word_refuse(reading, argv[optind - 1]);
-        if (!option_take(reading, value >= ROW ? (size_t)(value - ROW)
+        if (!option_take(reading, value >= LONG ? (size_t)(value - LONG)
                                                : row_of(reading, NULL, (char)value)))
             return false;
     }
@@ -320,10 +320,8 @@ static const struct command *command_find(struct reading *reading, const char *n
             return &commands[i];
         names[i] = commands[i].name;
     }
-    const char *nearest = text_nearest(name, names, command_count);
     refuse(reading,
-           nearest == NULL ? see_help(reading)
-                           : text_format(reading->arena, "did you mean \"%s\"?", nearest),
+           text_nearest_remedy(reading->arena, name, names, command_count, see_help(reading)),
            text_format(reading->arena, "no such command \"%s\"", name));
     return NULL;
 }

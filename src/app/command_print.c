@@ -3,6 +3,7 @@
 #include "draw.h"
 #include "job.h"
 #include "progress.h"
+#include "promise.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -70,6 +71,8 @@ static bool file_write(struct printing *printing, const struct sheets *sheets,
 {
     const struct boat_job *boat = sheets->boat;
     struct bytes bytes;
+    /* One written over another of this run would be lost in silence. */
+    promise(!names_hold(&printing->written, name));
     if (name_taken(boat, name) ||
         !pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
         !file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
@@ -112,8 +115,8 @@ static void card_tell(const struct options *options, const struct sheets *sheets
 }
 
 /* Those of --each are told together. */
-static void cards_tell(const struct options *options, const struct sheets *sheets,
-                       size_t written)
+static void each_card_tell(const struct options *options, const struct sheets *sheets,
+                           size_t written)
 {
     if (!options->quiet && written > 0)
         printf("%s/%s-*%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
@@ -137,7 +140,7 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
             card_tell(options, sheets, name);
     }
     if (options->cards.count == 0)
-        cards_tell(options, sheets, written);
+        each_card_tell(options, sheets, written);
 }
 
 /* ---- older files ---- */

@@ -7,13 +7,11 @@
 #include <stdio.h>
 #include <string.h>
 
-static const struct place no_place = {0};
-
 static bool type_sound(const struct options *options, struct problems *problems)
 {
     if (options->type == NULL || choice_find(hull_words, options->type) > 0)
         return true;
-    problem_add(problems, SEVERITY_USE, no_place, "write monohull or catamaran",
+    problem_add(problems, SEVERITY_USE, NO_PLACE, "write monohull or catamaran",
                 "--type does not take \"%s\"", options->type);
     return false;
 }
@@ -25,7 +23,7 @@ static bool key_sound(const char *key, struct problems *problems)
     size_t length = strlen(key);
     if (length > 0 && length <= 64 && strspn(key, signs) == length && key[0] != '-')
         return true;
-    problem_add(problems, SEVERITY_USE, no_place,
+    problem_add(problems, SEVERITY_USE, NO_PLACE,
                 "use letters A to Z, digits, - and _, such as sea_rose; the boat's name as "
                 "painted goes into the file",
                 "\"%s\" cannot be the name of a boat's file", key);
@@ -46,7 +44,7 @@ static bool file_new(const struct fleet *fleet, const char *folder, const char *
 static bool is_in_the_way(const struct fleet *fleet, const char *path, const char *remedy)
 {
     if (is_there(path))
-        problem_add(fleet->problems, SEVERITY_USE, no_place, remedy,
+        problem_add(fleet->problems, SEVERITY_USE, NO_PLACE, remedy,
                     "%s is there already, and is never changed", path);
     return is_there(path);
 }

@@ -96,11 +96,11 @@ static bool figure_is_known(const struct options *options, const struct fleet *f
 
 enum exit_status command_why(const struct options *options)
 {
-    static const struct job_use use = {.last = STEP_LAY, .sheets = sheets_explain,
+    static const struct job_use use = {.last = STEP_COMPOSE, .sheets = sheets_explain,
                                        .end = boat_end};
     struct telling telling = {.options = options};
     struct fleet fleet;
-    if (fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet) && figure_is_known(options, &fleet)) {
+    if (fleet_open(options, NEED_TEXTS, &fleet) && figure_is_known(options, &fleet)) {
         struct job job = job_of(options, &fleet);
         job_run(&job, &use, &telling);
     }

@@ -3,7 +3,7 @@
 
 #include "text.h"
 
-enum { CREW_MOST = 60, KG_LEAST = 3, KG_MOST = 250, DIGITS_MOST = 3 };
+enum { CREW_MOST = 60, KG_LEAST = 3, KG_MOST = 250, KG_DIGITS_MOST = 3 };
 
 static void wrong_crew(const struct options *options, const struct fleet *fleet)
 {
@@ -17,7 +17,7 @@ static int mass_next(const char **at)
 {
     int kg = 0;
     for (int digits = 0; **at >= '0' && **at <= '9'; ++*at)
-        if (++digits > DIGITS_MOST)
+        if (++digits > KG_DIGITS_MOST)
             return 0;
         else
             kg = kg * 10 + (**at - '0');

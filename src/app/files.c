@@ -7,8 +7,6 @@
 #include <string.h>
 #include <sys/stat.h>
 
-static const struct place no_place = {0};
-
 bool is_folder(const char *path)
 {
     struct stat status;
@@ -27,7 +25,7 @@ bool is_there(const char *path)
     return lstat(path, &status) == 0;
 }
 
-static int names_read(struct arena *arena, DIR *stream, struct names *names)
+static int folder_names_read(struct arena *arena, DIR *stream, struct names *names)
 {
     for (;;) {
         errno = 0;
@@ -46,7 +44,7 @@ int folder_names(struct arena *arena, const char *folder, struct names *names)
     DIR *stream = opendir(folder);
     if (stream == NULL)
         return errno;
-    int error = names_read(arena, stream, names);
+    int error = folder_names_read(arena, stream, names);
     closedir(stream);   /* nothing was written: nothing can be lost */
     names_sort(names);
     return error;
@@ -54,7 +52,7 @@ int folder_names(struct arena *arena, const char *folder, struct names *names)
 
 void folder_refused(struct problems *problems, const char *folder, int error)
 {
-    problem_add(problems, SEVERITY_FAILURE, no_place,
+    problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
                 "look at the folder's owner and rights, and at the disk",
                 "the folder %s cannot be read: %s", folder, strerror(error));
 }
@@ -68,18 +66,18 @@ const struct source *file_read(const char *path, struct file_absent absent, stru
     case SOURCE_READ:
         return source;
     case SOURCE_ABSENT:
-        problem_add(problems, absent.severity, no_place, absent.remedy, "there is no file %s",
+        problem_add(problems, absent.severity, NO_PLACE, absent.remedy, "there is no file %s",
                     path);
         break;
     case SOURCE_NOT_A_FILE:
-        problem_add(problems, absent.severity, no_place, absent.remedy, "%s is not a file", path);
+        problem_add(problems, absent.severity, NO_PLACE, absent.remedy, "%s is not a file", path);
         break;
     case SOURCE_TOO_LARGE:
-        problem_add(problems, own ? SEVERITY_FAILURE : SEVERITY_ERROR, no_place,
+        problem_add(problems, own ? SEVERITY_FAILURE : SEVERITY_ERROR, NO_PLACE,
                     "keep one boat, base or procedure a file", "%s is larger than 256 KiB", path);
         break;
     case SOURCE_FAILED:
-        problem_add(problems, SEVERITY_FAILURE, no_place,
+        problem_add(problems, SEVERITY_FAILURE, NO_PLACE,
                     "look at the file's owner and rights, and at the disk",
                     "%s cannot be read: %s", path, strerror(errno));
         break;

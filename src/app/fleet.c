@@ -3,8 +3,6 @@
 #include "compose.h"
 #include "fleet.h"
 
-static const struct place no_place = {0};
-
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat)
 {
@@ -21,7 +19,7 @@ enum base_state { BASE_NONE, BASE_WRONG, BASE_SOUND };
 
 static enum base_state no_base(const struct fleet *fleet, const char *what)
 {
-    problem_add(fleet->problems, SEVERITY_USE, no_place,
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                 "name the folder that holds base.yaml and boats/", "%s", what);
     return BASE_NONE;
 }
@@ -31,7 +29,7 @@ static bool own_procedures_refused(const struct options *options, const struct f
 {
     const char *own = text_format(fleet->arena, "%s/procedures", options->base);
     if (is_folder(own))
-        problem_add(fleet->problems, SEVERITY_ERROR, no_place,
+        problem_add(fleet->problems, SEVERITY_ERROR, NO_PLACE,
                     "move that folder away: a base's own procedures are not read yet",
                     "%s: a base's own procedures cannot be used yet", own);
     return is_folder(own);
@@ -42,10 +40,8 @@ static enum base_state record_read(struct fleet *fleet, const char *path)
     struct file_absent absent = {SEVERITY_USE, "name the folder that holds base.yaml and boats/"};
     bool sound = false;
     const struct source *source = file_read(path, absent, fleet->arena, fleet->problems);
-    problems_about(fleet->problems, NULL, "base");
     if (source != NULL)
-        fleet->base = base_read(source, fleet->arena, fleet->problems, &sound);
-    problems_about(fleet->problems, NULL, "run");
+        fleet->base = base_read(source, fleet->arena, fleet->base_problems, &sound);
     return fleet->base != NULL && sound ? BASE_SOUND : BASE_WRONG;
 }
 
@@ -68,12 +64,11 @@ static bool base_judge(const struct options *options, const struct fleet *fleet,
     bool cards = true;
     if (fleet->base == NULL)
         return false;
-    problems_about(fleet->problems, NULL, "base");
     if (own == OWN_FILES_SOUND && fleet->procedures.count > 0)
-        cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena, fleet->problems);
-    problems_about(fleet->problems, NULL, "run");
+        cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
+                                 fleet->base_problems);
     struct rules_input input = rules_input_of(options, fleet, NULL);
-    return rules_check_base(&input, fleet->arena, fleet->problems) && cards;
+    return rules_check_base(&input, fleet->arena, fleet->base_problems) && cards;
 }
 
 /* ---- the whole ---- */

@@ -32,7 +32,8 @@ struct boat_asked {
 
 struct fleet {
     struct arena *arena;           /* of the run */
-    struct problems *problems;     /* of the program's own files, the base and the run */
+    struct problems *problems;     /* of the run and the program's own files */
+    struct problems *base_problems;    /* of what the base's record says */
     struct faces *faces;           /* NULL: not needed, or not sound */
     struct languages languages;    /* each that the program has words of */
     struct languages printed;      /* those among them that sheets are made in */
@@ -123,6 +124,9 @@ enum exit_status report(const struct fleet *fleet, enum severity least);
 /* The same without what the checks found short of an error: whoever prints has cards
  * to look at, and `check` tells the rest. What is held back counts. */
 enum exit_status report_of_cards(const struct fleet *fleet);
+
+/* What the run has to say of no boat: of itself and of the base. */
+struct problems *fleet_problems_of_no_boat(const struct fleet *fleet);
 
 /* Prints only what the run as a whole found, such as files that were not read, and gives the
  * exit status for that: whoever shows one boat's call has printed it already. */

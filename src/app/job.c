@@ -4,21 +4,21 @@
 
 #include "promise.h"
 
-#define LENGTH(list) (sizeof(list) / sizeof *(list))
+#define LENGTH_OF(list) (sizeof(list) / sizeof *(list))
 
 static const struct set_kind set_kinds[] = {
     {"emergency cards", compose_set_limited},
 };
 
 /* On which papers sheets are made; no option asks for others yet. */
-static const enum paper_key papers[] = {PAPER_A4};
+static const enum paper_key offered_papers[] = {PAPER_A4};
 
 struct job job_of(const struct options *options, const struct fleet *fleet)
 {
     return (struct job){.options = options, .fleet = fleet,
-                        .kinds = set_kinds, .kind_count = LENGTH(set_kinds),
+                        .kinds = set_kinds, .kind_count = LENGTH_OF(set_kinds),
                         .languages = fleet->printed,
-                        .papers = papers, .paper_count = LENGTH(papers)};
+                        .papers = offered_papers, .paper_count = LENGTH_OF(offered_papers)};
 }
 
 size_t job_part_count(const struct job *job)

@@ -33,12 +33,9 @@ void names_sort(struct names *names)
 const char *names_remedy(const struct names *names, const char *name, const char *head,
                          struct arena *arena)
 {
-    const char *nearest = text_nearest(name, names->at, names->count);
     struct text_builder list = text_builder_in(arena);
-    if (nearest != NULL)
-        return text_format(arena, "did you mean \"%s\"?", nearest);
     text_add(&list, head);
     for (size_t i = 0; i < names->count; i++)
         text_add_format(&list, "%s%s", i == 0 ? "" : ", ", names->at[i]);
-    return list.at;
+    return text_nearest_remedy(arena, name, names->at, names->count, list.at);
 }

@@ -24,7 +24,8 @@ const struct command commands[] = {
      "Tells, step by step, which case was taken, from which lines of the procedure and\n"
      "of the boat file, on which sources, and what still awaits sign-off. Without\n"
      "--card or --all it names the cards that exist. With --figure it tells how one\n"
-     "figure computed from the record comes about, or with --figure all every one.",
+     "figure computed from the record comes about, or with --figure all every one.\n"
+     "No page is laid out for it: what finds no room on its page, check tells.",
      command_why},
     {"call", OF_CALL, "show what to say on the radio",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"

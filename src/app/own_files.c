@@ -125,7 +125,7 @@ const struct source *manifest_find(const struct manifest *manifest, const char *
     return NULL;
 }
 
-static const struct source *named(struct manifest *manifest, const char *name)
+static const struct source *manifest_names(struct manifest *manifest, const char *name)
 {
     const struct source *source = manifest_find(manifest, name);
     if (source != NULL)
@@ -189,8 +189,9 @@ static const char *const printed_in[] = {"en"};
 static bool printed_are_listed(struct manifest *manifest)
 {
     for (size_t i = 0; i < PRINTED_COUNT; i++)
-        if (named(manifest, text_format(manifest->fleet->arena, WORDS_FOLDER "%s/words.yaml",
-                                        printed_in[i])) == NULL)
+        if (manifest_names(manifest, text_format(manifest->fleet->arena,
+                                                 WORDS_FOLDER "%s/words.yaml",
+                                                 printed_in[i])) == NULL)
             return false;
     return true;
 }
@@ -209,7 +210,7 @@ static bool printed_choose(struct fleet *fleet)
 static enum own_files texts_read(struct manifest *manifest)
 {
     struct fleet *fleet = manifest->fleet;
-    const struct source *sources = named(manifest, "sources.yaml");
+    const struct source *sources = manifest_names(manifest, "sources.yaml");
     if (!printed_are_listed(manifest) || sources == NULL)
         return OWN_FILES_BROKEN;
     bool complete = languages_read(manifest);
@@ -243,6 +244,8 @@ enum own_files fleet_begin(unsigned needs, struct fleet *fleet)
     *fleet = (struct fleet){.arena = arena_new(FLEET_ARENA_LIMIT)};
     fleet->identities = identities_new(fleet->arena);
     fleet->problems = problems_new(fleet->arena);
+    fleet->base_problems = problems_new(fleet->arena);
+    problems_about(fleet->base_problems, NULL, "base");
     problems_about(fleet->problems, NULL, "program");
     enum own_files state = own_files_read(needs, fleet);
     problems_about(fleet->problems, NULL, "run");

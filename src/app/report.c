@@ -12,10 +12,17 @@ enum exit_status status_of(const struct problems *problems, enum severity least)
     return problems_reach(problems, least) ? EXIT_FOUND : EXIT_GOOD;
 }
 
-struct problems *fleet_problems(const struct fleet *fleet)
+struct problems *fleet_problems_of_no_boat(const struct fleet *fleet)
 {
     struct problems *all = problems_new(fleet->arena);
     problems_join(all, fleet->problems);
+    problems_join(all, fleet->base_problems);
+    return all;
+}
+
+struct problems *fleet_problems(const struct fleet *fleet)
+{
+    struct problems *all = fleet_problems_of_no_boat(fleet);
     for (size_t i = 0; i < fleet->boat_count; i++)
         problems_join(all, fleet->boats[i].problems);
     return all;
@@ -69,15 +76,8 @@ enum exit_status report_of_cards(const struct fleet *fleet)
 
 enum exit_status report_of_run(const struct fleet *fleet)
 {
-    size_t count;
-    struct problems *found = problems_new(fleet->arena);
-    const struct problem *list = problems_sorted(fleet->problems, &count);
-    for (size_t i = 0; i < count; i++)
-        if (text_equal(list[i].check, "run"))
-            problem_add(found, list[i].severity, list[i].place, list[i].remedy, "%s",
-                        list[i].what);
-    problems_print(found, is_any, fleet->arena);
-    return status_of(found, SEVERITY_HELD);
+    problems_print(fleet->problems, is_any, fleet->arena);
+    return status_of(fleet->problems, SEVERITY_HELD);
 }
 
 /* The deficiencies in a list. Notes are not counted here: those of the figures are known
@@ -96,7 +96,7 @@ static void left_count(const struct problems *problems, const char *label)
 
 void report_left_for_check(const struct fleet *fleet)
 {
-    left_count(fleet->problems, "base.yaml");
+    left_count(fleet->base_problems, "base.yaml");
     for (size_t i = 0; i < fleet->boat_count; i++)
         left_count(fleet->boats[i].problems, fleet->boats[i].key);
 }

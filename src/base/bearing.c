@@ -79,13 +79,10 @@ bool bearing_parse(const char *text, struct bearing *bearing)
 
 /* ---- variation ---- */
 
-/* Minutes behind whole degrees, as charts print them; 0 where there are none. */
-static bool minutes_take(const char **text, bool degrees_whole, int64_t *minutes)
+/* Minutes behind whole degrees, as charts print them. */
+static bool minutes_take(const char **text, int64_t *minutes)
 {
-    *minutes = 0;
-    if (!is_digit(**text))
-        return true;
-    if (!degrees_whole || degree_digits_take(text, 2, minutes) == 0 || *minutes >= 60)
+    if (degree_digits_take(text, 2, minutes) == 0 || *minutes >= 60)
         return false;
     return degree_sign_take(text, '\'') || degree_sign_take(text, MINUTE_SIGN);
 }
@@ -95,8 +92,8 @@ bool variation_parse(const char *text, int *tenths)
     int64_t milli = 0, minutes = 0;
     if (!degrees_take(&text, &milli) || milli % (A_DEGREE / 10) != 0)
         return false;
-    if (degree_sign_take(&text, DEGREE_SIGN) &&
-        !minutes_take(&text, milli % A_DEGREE == 0, &minutes))
+    if (degree_sign_take(&text, DEGREE_SIGN) && is_digit(*text) &&
+        (milli % A_DEGREE != 0 || !minutes_take(&text, &minutes)))
         return false;
     int64_t value = milli / (A_DEGREE / 10) + (minutes + MINUTES_A_TENTH / 2) / MINUTES_A_TENTH;
     char letter = last_letter(text);

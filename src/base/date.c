@@ -7,6 +7,8 @@
 #include "promise.h"
 #include "text.h"
 
+const char *const month_means_words[] = {MONTH_MEANS_LIST(CHOICE_WORD) NULL};
+
 #define YEAR_FIRST 1900
 #define YEAR_LAST 2199
 

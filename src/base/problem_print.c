@@ -103,16 +103,12 @@ static struct window window_around(long total, long column)
     return window;
 }
 
-/* Under each character stand as many signs as it takes places; a tab stands
- * under a tab, so that both reach the same stop. */
-static void caret_add(struct text_builder *carets, bool tab, size_t width, long before)
+/* Under each character stand as many signs as it takes places: `blank` before the
+ * place that is meant. `past` counts the characters from there, below 0 before it. */
+static void caret_add(struct text_builder *carets, const char *blank, size_t width, long past)
 {
-    if (before < 0 && tab) {
-        text_add(carets, "\t");
-        return;
-    }
-    for (size_t i = 0; i < width || (before == 0 && i == 0); i++)
-        text_add(carets, before < 0 ? " " : before == 0 && i == 0 ? "^" : "~");
+    for (size_t i = 0; i < width || (past == 0 && i == 0); i++)
+        text_add(carets, past < 0 ? blank : past == 0 && i == 0 ? "^" : "~");
 }
 
 /* Byte offset of the line's character number `count`. */
@@ -143,7 +139,8 @@ static void window_print(const char *line, size_t length, struct window window,
         bool tab = line[index] == '\t';
         size_t width = character_show(out, line, length, &index);
         if (i < to)
-            caret_add(&carets, tab, tab ? 1 : width, i - from);
+            /* a tab stands under a tab, so that both reach the same stop */
+            caret_add(&carets, tab ? "\t" : " ", tab ? 1 : width, i - from);
     }
     if (from >= window.end)
         text_add(&carets, "^");

@@ -123,6 +123,19 @@ bool text_ends(const char *string, const char *end)
     return tail <= length && memcmp(string + length - tail, end, tail) == 0;
 }
 
+char *text_plain(struct arena *arena, const char *text)
+{
+    struct text_builder out = text_builder_in(arena);
+
+    for (const char *at = text == NULL ? "" : text; *at != '\0';) {
+        if (text_begins(at, "**"))
+            at += 2;
+        else
+            text_add_bytes(&out, at++, 1);
+    }
+    return out.at;
+}
+
 bool is_digit(char letter)
 {
     return letter >= '0' && letter <= '9';

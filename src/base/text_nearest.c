@@ -97,3 +97,25 @@ const char *text_nearest(const char *word, const char *const *candidates, size_t
     }
     return nearest;
 }
+
+const char *text_meant(struct arena *arena, const char *word)
+{
+    return text_format(arena, "did you mean \"%s\"?", word);
+}
+
+const char *text_nearest_remedy(struct arena *arena, const char *word,
+                                const char *const *candidates, size_t count,
+                                const char *otherwise)
+{
+    const char *nearest = text_nearest(word, candidates, count);
+    return nearest == NULL ? otherwise : text_meant(arena, nearest);
+}
+
+size_t text_list_length(const char *const *list)
+{
+    size_t length = 0;
+
+    while (list[length] != NULL)
+        length++;
+    return length;
+}

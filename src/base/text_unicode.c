@@ -40,6 +40,20 @@ char *text_folded(struct arena *arena, const char *string)
                            UTF8PROC_CASEFOLD | UTF8PROC_STRIPMARK);
 }
 
+bool text_equal_any_case(const char *a, size_t length, const char *b)
+{
+    size_t at_a = 0, at_b = 0, length_b = strlen(b);
+    uint32_t one, other;
+
+    while (at_a < length && at_b < length_b) {
+        if (!utf8_next(a, length, &at_a, &one) || !utf8_next(b, length_b, &at_b, &other))
+            return false;
+        if (utf8proc_tolower((utf8proc_int32_t)one) != utf8proc_tolower((utf8proc_int32_t)other))
+            return false;
+    }
+    return at_a == length && at_b == length_b;
+}
+
 static void upper_add(struct text_builder *builder, uint32_t code_point)
 {
     utf8proc_uint8_t bytes[4];

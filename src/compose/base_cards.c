@@ -26,8 +26,7 @@ static const char *remedy_words(const struct procedure_set *procedures, const ch
         keys[i] = procedures->rows[i]->key.text;
         text_add_format(&list, "%s%s", i == 0 ? "the cards are: " : ", ", keys[i]);
     }
-    const char *nearest = text_nearest(card, keys, procedures->count);
-    return nearest == NULL ? list.at : text_format(arena, "did you mean \"%s\"?", nearest);
+    return text_nearest_remedy(arena, card, keys, procedures->count, list.at);
 }
 
 static bool card_known(const struct procedure_set *procedures, const struct text_value *card,

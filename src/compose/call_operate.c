@@ -151,13 +151,6 @@ static void second_station_line(struct composing *composing, struct lines *lines
                  words_get(composing->in->words, WORD_SET_HANDHELD_NONE), origin);
 }
 
-/* Where coast stations may not hear VHF, the beacon goes with the first call. */
-static bool beyond_a1(const struct composing *composing)
-{
-    const char *area = composing->in->base->sea_area.text;
-    return area != NULL && !text_equal(area, "A1");
-}
-
 /* The best piece that may be fetched; NULL: none, or none is fitted. */
 static const struct equipment *fetched(struct composing *composing, enum item_key item,
                                        const struct calling *calling)
@@ -186,12 +179,12 @@ static void no_answer_line(struct composing *composing, struct lines *lines,
     if (!calling->from_deck && !by_handheld_only(composing->in->boat))
         then_add(composing, &builder, WORD_THEN_HANDHELD,
                  fetched(composing, ITEM_vhf_handheld, calling));
-    if (!beyond_a1(composing))
+    if (!base_beyond_a1(composing->in->base))
         then_add(composing, &builder, WORD_THEN_EPIRB, epirb);
     if (calling->mayday && epirb == NULL && !calling->from_deck)
         then_add(composing, &builder, WORD_THEN_FLARES, fetched(composing, ITEM_flares, calling));
     text_add(&builder, ".");
-    if (epirb != NULL && beyond_a1(composing))
+    if (epirb != NULL && base_beyond_a1(composing->in->base))
         line_add(composing, lines, false,
                  call_gear_words(composing, WORD_BEACON_FIRST, epirb), origin);
     line_add(composing, lines, false, builder.at, origin);

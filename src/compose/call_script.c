@@ -50,7 +50,7 @@ static void spelled_add(struct text_builder *out, const char *what, const char *
 }
 
 /* An item's key as it is said: epirb gives EPIRB. */
-static const char *item_said(const struct equipment *gear, struct arena *arena)
+static const char *gear_said(const struct equipment *gear, struct arena *arena)
 {
     char *said = text_upper(arena, gear->kind->key);
     for (char *at = said; *at != '\0'; at++)
@@ -68,7 +68,7 @@ static void beacon_add(struct text_builder *out, const struct equipment *gear)
     struct beacon beacon = beacon_decode(gear->hex_id.text);
     if (!beacon_decodable(&beacon))
         return;
-    text_add(out, item_said(gear, out->arena));
+    text_add(out, gear_said(gear, out->arena));
     if (!text_empty(gear->tag.text))
         text_add_format(out, " %s", gear->tag.text);
     text_add_format(out, " %s: %s\n", beacon_grouped(&beacon, out->arena),

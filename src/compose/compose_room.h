@@ -15,7 +15,8 @@ struct missing {
     const char *fact;       /* NULL: whether it is fitted; else the key to record */
     enum zone_key space;    /* none: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
-    const char **cards;     /* names of the cards it holds */
+    bool helps;             /* gear that only helps: the cards are printed without it */
+    const char **cards;     /* names of the cards it holds, or that go without it */
     size_t card_count, card_room;
 };
 
@@ -82,6 +83,9 @@ void missing_note(struct composing *composing, enum item_key item, const char *f
 void missing_note_for(struct composing *composing, enum item_key item, enum zone_key space,
                       struct place place);
 
+/* Notes that the card being made goes without the item, of which nothing is recorded. */
+void missing_help_note(struct composing *composing, enum item_key item);
+
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
 
@@ -112,9 +116,6 @@ bool rows_make(struct composing *composing, const struct step_gear *wants,
  * only the contrary is. */
 const char *handling_words(struct composing *composing, const struct equipment *gear,
                            enum shown shows, enum gear_state state);
-
-/* What of `how` leads there; NULL when it tells only how the contrary comes about. */
-const char *handling_towards(const char *how, bool on, struct arena *arena);
 
 /* "Chart table, port, over the table" of a place. */
 const char *place_words(const struct composing *composing, const struct zone *zone,

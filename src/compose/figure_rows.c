@@ -39,7 +39,7 @@ static const struct figure *figure_next(const struct composing *composing, size_
     return NULL;
 }
 
-static size_t rows_of(const struct steps_facts *steps)
+static size_t figure_rows_of(const struct steps_facts *steps)
 {
     size_t rows = 0;
     for (size_t i = 0; i < steps->count; i++)
@@ -59,7 +59,7 @@ size_t figures_allowed(const struct composing *composing)
 /* How many figures the card has room for. */
 static size_t room_on(const struct composing *composing, const struct steps_facts *steps)
 {
-    size_t rows = rows_of(steps), room = rows < CARD_ROWS_MOST ? CARD_ROWS_MOST - rows : 0;
+    size_t rows = figure_rows_of(steps), room = rows < CARD_ROWS_MOST ? CARD_ROWS_MOST - rows : 0;
     return room < figures_allowed(composing) ? room : figures_allowed(composing);
 }
 

@@ -46,10 +46,10 @@ struct marker marker_of(const struct boat *boat, const struct equipment *gear)
                             .level = gear->place_zone->level};
     if (gear->below.answer == ANSWER_YES)
         marker.level = LEVEL_BELOW;
-    marker.exact = gear->at_x.given && gear->at_y.given;
+    marker.exact = gear->at.given;
     if (marker.exact) {
-        marker.x_mm = (int32_t)gear->at_x.milli;
-        marker.y_mm = (int32_t)gear->at_y.milli;
+        marker.x_mm = (int32_t)gear->at.first.milli;
+        marker.y_mm = (int32_t)gear->at.second.milli;
     } else {
         place_by_zone(boat, gear, &marker);
     }

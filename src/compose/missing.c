@@ -9,7 +9,7 @@ static struct missing *missing_find(struct composing *composing, const struct mi
     for (size_t i = 0; i < composing->missing_count; i++) {
         struct missing *missing = &composing->missing[i];
         if (missing->item == wanted->item && text_equal(missing->fact, wanted->fact) &&
-            missing->space == wanted->space &&
+            missing->space == wanted->space && missing->helps == wanted->helps &&
             missing->place.line == wanted->place.line)
             return missing;
     }
@@ -26,11 +26,11 @@ static struct missing *missing_add(struct composing *composing, const struct mis
     return missing;
 }
 
-static void card_hold(struct composing *composing, const struct missing *wanted)
+/* The card being made is one of those that it concerns. */
+static void card_note(struct composing *composing, const struct missing *wanted)
 {
     const char *name = composing->slot->name;
     struct missing *missing = missing_find(composing, wanted);
-    composing->held = true;
     if (missing == NULL)
         missing = missing_add(composing, wanted);
     for (size_t i = 0; i < missing->card_count; i++)
@@ -39,6 +39,12 @@ static void card_hold(struct composing *composing, const struct missing *wanted)
     missing->cards = arena_grow(composing->arena, missing->cards, missing->card_count,
                                 &missing->card_room, sizeof *missing->cards);
     missing->cards[missing->card_count++] = name;
+}
+
+static void card_hold(struct composing *composing, const struct missing *wanted)
+{
+    composing->held = true;
+    card_note(composing, wanted);
 }
 
 void missing_note(struct composing *composing, enum item_key item, const char *fact,
@@ -51,6 +57,12 @@ void missing_note_for(struct composing *composing, enum item_key item, enum zone
                       struct place place)
 {
     card_hold(composing, &(struct missing){.item = item, .space = space, .place = place});
+}
+
+void missing_help_note(struct composing *composing, enum item_key item)
+{
+    card_note(composing, &(struct missing){.item = item, .helps = true,
+                                           .place = composing->in->boat->place});
 }
 
 static const char *cards_joined(struct composing *composing, const struct missing *missing)
@@ -72,7 +84,8 @@ static const char *tag_proposal(struct composing *composing, enum item_class cla
     return tag == NULL ? "" : tag;
 }
 
-static const struct asked_item *asked_find(const struct composing *composing, enum item_key item)
+static const struct asked_item *asked_item_find(const struct composing *composing,
+                                                enum item_key item)
 {
     for (size_t i = 0; i < composing->asked.count; i++)
         if (composing->asked.rows[i].kind->item == item)
@@ -86,7 +99,7 @@ static const char *entry_words(struct composing *composing, const struct missing
 {
     const struct item_kind *kind = item_kind_of(missing->item);
     const char *tag = tag_proposal(composing, kind->class);
-    const struct asked_item *asked = asked_find(composing, missing->item);
+    const struct asked_item *asked = asked_item_find(composing, missing->item);
     if (missing->item == ITEM_vhf_dsc)
         return text_format(composing->arena,
                            "if she has one, write in the section radio:\n"
@@ -135,7 +148,7 @@ static const char *value_words(struct composing *composing, const struct field *
     if (text_equal(field->key, "serves"))
         return spaces_words(composing);
     if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS ||
-        field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS)
+        field->kind == FIELD_WORDS || field->kind == FIELD_CHOICES)
         return "[...], or [] for none";
     if (field->choices == NULL)
         return "(as it is on the boat)";
@@ -176,6 +189,24 @@ static void tell_one(struct composing *composing, const struct missing *missing)
                     missing->fact, item_word(missing->item), effect);
 }
 
+/* Is a card held for want of the item? Then that is told, and what to write with it. */
+static bool holds_elsewhere(const struct composing *composing, enum item_key item)
+{
+    for (size_t i = 0; i < composing->missing_count; i++)
+        if (composing->missing[i].item == item && !composing->missing[i].helps)
+            return true;
+    return false;
+}
+
+static void helpful_tell(struct composing *composing, const struct missing *missing)
+{
+    problem_add(composing->problems, SEVERITY_NOTE, missing->place,
+                whole_item_remedy(composing, missing), "%s is not recorded: the card%s %s go%s "
+                "without it", item_word(missing->item), missing->card_count == 1 ? "" : "s",
+                cards_joined(composing, missing), missing->card_count == 1 ? "es" : "");
+}
+
+/* What holds cards first: the tags that are proposed then go to what is needed most. */
 void missing_tell(struct composing *composing)
 {
     const struct procedure_set *procedures = composing->in->procedures;
@@ -184,7 +215,12 @@ void missing_tell(struct composing *composing)
         composing->asked = asked_items(procedures->rows, procedures->count, hull,
                                        composing->arena);
     for (size_t i = 0; i < composing->missing_count; i++)
-        tell_one(composing, &composing->missing[i]);
+        if (!composing->missing[i].helps)
+            tell_one(composing, &composing->missing[i]);
+    for (size_t i = 0; i < composing->missing_count; i++)
+        if (composing->missing[i].helps &&
+            !holds_elsewhere(composing, composing->missing[i].item))
+            helpful_tell(composing, &composing->missing[i]);
 }
 
 const enum item_key *missing_items(const struct composing *composing, size_t *count)

@@ -190,9 +190,19 @@ static bool offered(const struct row_list *list, const struct equipment *gear)
            (gear_is_inside_here(list->composing, gear) && gear->kind->class == ITEM_CONTROL);
 }
 
+/* Gear that only helps, of which nothing is recorded: the card is printed without its row. A
+ * draft shows what is missing. Of gear that each engine has, the other engine's tells
+ * nothing, so it is never of this kind. */
+static bool goes_without(struct composing *composing, enum item_key item)
+{
+    return !composing->in->draft && !item_kind_of(item)->by_engine &&
+           !procedure_needs(composing->slot->procedure, item) &&
+           fitted_judge(composing, item, false) == TRUTH_UNKNOWN;
+}
+
 /* Gear without a recorded side of the question holds the card; gear declared
  * not fitted must have its own case when the step cannot do without it. */
-static void item_add(struct row_list *list, const struct item_value *item, bool needed)
+static void needed_item_add(struct row_list *list, const struct item_value *item, bool needed)
 {
     struct composing *composing = list->composing;
     struct condition fitted = {.kind = CONDITION_FITTED, .item = item->value, .place = item->place};
@@ -233,9 +243,14 @@ bool rows_make(struct composing *composing, const struct step_gear *wants, struc
     struct row_list list = {.composing = composing, .wants = wants};
     undecided_add(&list, wants->undecided);
     for (size_t i = 0; i < wants->uses->count; i++)
-        item_add(&list, &wants->uses->items[i], true);
-    for (size_t i = 0; i < wants->also->count; i++)
-        item_add(&list, &wants->also->items[i], false);
+        needed_item_add(&list, &wants->uses->items[i], true);
+    for (size_t i = 0; i < wants->also->count; i++) {
+        const struct item_value *item = &wants->also->items[i];
+        if (goes_without(composing, item->value))
+            missing_help_note(composing, item->value);
+        else
+            needed_item_add(&list, item, false);
+    }
     step->rows = list.rows;
     step->row_count = list.count;
     return list.below;

@@ -210,8 +210,9 @@ static void seacocks_name(struct composing *composing, const struct equipment *c
     row->detail = purposes.length == 0 ? "" : purposes.at;
 }
 
-static struct plan_row row_of(struct composing *composing, const struct equipment *const *pieces,
-                              size_t count)
+static struct plan_row plan_row_of(struct composing *composing,
+                                   const struct equipment *const *pieces,
+                                   size_t count)
 {
     struct plan_row row = {.kind = pieces[0]->kind, .origin = pieces[0]->place};
     chips_make(composing, pieces, count, &row);
@@ -227,8 +228,8 @@ static struct plan_row row_of(struct composing *composing, const struct equipmen
 /* ---- places ---- */
 
 /* The lines of one place from its pieces, each with all that share it. */
-static void rows_of(struct composing *composing, const struct piece *pieces, size_t count,
-                    struct plan_place *place)
+static void plan_rows_of(struct composing *composing, const struct piece *pieces, size_t count,
+                         struct plan_place *place)
 {
     struct plan_row *rows = arena_array(composing->arena, count, sizeof *rows);
     bool *told = arena_array(composing->arena, count, sizeof *told);
@@ -243,7 +244,7 @@ static void rows_of(struct composing *composing, const struct piece *pieces, siz
             told[j] = true;
             line[pieces_in_line++] = pieces[j].gear;
         }
-        rows[place->row_count++] = row_of(composing, line, pieces_in_line);
+        rows[place->row_count++] = plan_row_of(composing, line, pieces_in_line);
     }
     place->rows = rows;
 }
@@ -277,7 +278,7 @@ const struct plan_place *plan_places(struct composing *composing,
         place->marker = pieces[i].marker;
         place->marker.tag = "";
         place->title = title_words(composing, pieces[i].gear);
-        rows_of(composing, pieces + i, length, place);
+        plan_rows_of(composing, pieces + i, length, place);
         i += length;
     }
     return places;

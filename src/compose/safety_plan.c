@@ -21,8 +21,8 @@ static const char *section_title(const struct composing *composing, const char *
                        words_get(composing->in->words, parts[section->part]));
 }
 
-static void section_add(struct composing *composing, const struct procedure *procedure,
-                        const struct plan_section *section)
+static void plan_section_add(struct composing *composing, const struct procedure *procedure,
+                             const struct plan_section *section)
 {
     size_t before = 0;
     for (size_t i = 0; i < composing->slot_count; i++)
@@ -86,7 +86,7 @@ static void part_add(struct composing *composing, const struct procedure *proced
     struct plan_section sections[PLAN_PAGES_MOST];
     int count = sections_cut(composing, part, sections);
     for (int i = 0; i < count; i++)
-        section_add(composing, procedure, &sections[i]);
+        plan_section_add(composing, procedure, &sections[i]);
 }
 
 static size_t rows_in(struct composing *composing, enum plan_part part)
@@ -187,7 +187,7 @@ static void here_make(struct composing *composing, struct places_facts *plan)
     if (zone == NULL || boat->facts.mounted_faces.value == FACING_NONE)
         return;
     struct equipment hung = {.place_zone = zone, .place_side = zone->side,
-                             .place = boat->facts.mounted.node->place};
+                             .place = boat->facts.mounted.place};
     plan->here_given = true;
     plan->here = marker_of(boat, &hung);
     plan->facing = boat->facts.mounted_faces.value;
@@ -269,7 +269,7 @@ static const char *sources_joined(struct composing *composing, const struct sour
 }
 
 /* Only warnings carry a tag, and only those that are printed on this boat's sheets. */
-static const char *sources_words(struct composing *composing, const struct sheet_list *others)
+static const char *plan_sources_words(struct composing *composing, const struct sheet_list *others)
 {
     struct source_list list = {0};
     for (size_t i = 0; i < others->count; i++) {
@@ -319,7 +319,7 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
     legend_make(composing, sheet);
     if (composing->slot->last_section)
         text_add_block(composing, sheet, BLOCK_SOURCES,
-                       (struct card_text){sources_words(composing, others), sheet->origin});
+                       (struct card_text){plan_sources_words(composing, others), sheet->origin});
     signs_make(composing, sheet, "", pages_signs(composing, sheet));
     text_add_block(composing, sheet, BLOCK_CALL_LINE,
                    (struct card_text){words_get(composing->in->words, WORD_SAFETY_CALL_LINE),

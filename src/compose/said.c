@@ -38,7 +38,7 @@ const char *card_numbers(struct composing *composing, const char *procedure_key)
 }
 
 /* NULL: neither a step of this card nor a card of the set. */
-static const char *number_of(struct composing *composing, const struct sheet *sheet,
+static const char *number_named(struct composing *composing, const struct sheet *sheet,
                              const char *name)
 {
     const struct card_step *step = step_by_id(sheet_steps(sheet), name);
@@ -56,7 +56,7 @@ const char *numbers_fill(struct composing *composing, const struct sheet *sheet,
     while ((open = strchr(at, '{')) != NULL && strchr(open, '}') != NULL) {
         size_t length = (size_t)(strchr(open, '}') - open) - 1;
         const char *name = arena_copy(composing->arena, open + 1, length);
-        const char *number = number_of(composing, sheet, name);
+        const char *number = number_named(composing, sheet, name);
         text_add_bytes(&builder, at, (size_t)(open - at));
         text_add(&builder, number == NULL ? "?" : number);
         at = open + length + 2;

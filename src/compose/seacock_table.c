@@ -84,7 +84,7 @@ static const char *own_handling(struct composing *composing, const struct equipm
     return text_equal(how, common->how) ? NULL : how;
 }
 
-static int station(const struct equipment *gear)
+static int gear_station(const struct equipment *gear)
 {
     return gear->place_zone == NULL ? 0 : gear->place_zone->from + gear->place_zone->to;
 }
@@ -98,7 +98,7 @@ static const struct equipment **gear_by_station(const struct composing *composin
     *count = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
         size_t at = (*count)++;
-        for (; at > 0 && station(list[at - 1]) > station(gear); at--)
+        for (; at > 0 && gear_station(list[at - 1]) > gear_station(gear); at--)
             list[at] = list[at - 1];
         list[at] = gear;
     }

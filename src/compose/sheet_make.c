@@ -2,6 +2,8 @@
  * carries (room: compose). */
 #include "compose_room.h"
 
+#include "promise.h"
+
 #include <stdlib.h>
 
 static const struct kind_composing {
@@ -58,6 +60,7 @@ void sheet_begin(struct composing *composing, const struct slot *slot, struct sh
         .procedure_key = slot->procedure->key.text, .space = slot->space,
         .number = slot->number, .page = slot->page, .name = slot->name,
         .subject = slot->subject, .language = words_language(composing->in->words),
+        .words = composing->in->words,
         .boat = composing->in->boat, .procedure = slot->procedure,
         .origin = source_whole(slot->procedure->source)};
 }
@@ -65,6 +68,7 @@ void sheet_begin(struct composing *composing, const struct slot *slot, struct sh
 void kind_compose(struct composing *composing, struct sheet *sheet,
                   const struct sheet_list *others)
 {
+    promise(kinds[sheet->kind].compose != NULL);
     kinds[sheet->kind].compose(composing, sheet, others);
 }
 

@@ -27,8 +27,8 @@ static const struct step_case *case_take(struct composing *composing,
     return NULL;
 }
 
-static const struct item_values *list_of(const struct item_values *own,
-                                         const struct item_values *of_step)
+static const struct item_values *case_list_of(const struct item_values *own,
+                                              const struct item_values *of_step)
 {
     return own != NULL && own->given ? own : of_step;
 }
@@ -47,8 +47,8 @@ static void gear_fill(struct composing *composing, const struct procedure_step *
 {
     const struct step_case *taken = out->taken;
     struct step_gear wants = {
-        .uses = list_of(taken == NULL ? NULL : &taken->uses, &step->uses),
-        .also = list_of(taken == NULL ? NULL : &taken->also, &step->also),
+        .uses = case_list_of(taken == NULL ? NULL : &taken->uses, &step->uses),
+        .also = case_list_of(taken == NULL ? NULL : &taken->also, &step->also),
         .when = taken == NULL ? NULL : taken->when, .undecided = undecided,
         .within = OF_CASE(taken, step, within),
         .state = OF_CASE(taken, step, state),

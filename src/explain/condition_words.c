@@ -2,7 +2,11 @@
  * explain). Never decides it. */
 #include "reasons.h"
 
-static void words_add(struct text_builder *out, const struct condition *condition, bool nested);
+/* Where a condition stands: by itself, or within another, where brackets part it. */
+enum nesting { OUTERMOST, NESTED };
+
+static void condition_words_add(struct text_builder *out, const struct condition *condition,
+                                enum nesting nesting);
 
 static void zones_add(struct text_builder *out, const struct condition *condition)
 {
@@ -35,7 +39,7 @@ static void all_add(struct text_builder *out, const struct condition *group, con
         if (last->kind == CONDITION_ALL)
             all_add(out, last, between);
         else
-            words_add(out, last, true);
+            condition_words_add(out, last, NESTED);
     }
 }
 
@@ -43,17 +47,18 @@ static void each_add(struct text_builder *out, const struct condition *group, co
 {
     for (size_t i = 0; i < group->child_count; i++) {
         text_add(out, i == 0 ? "" : between);
-        words_add(out, group->children[i], true);
+        condition_words_add(out, group->children[i], NESTED);
     }
 }
 
-static void group_add(struct text_builder *out, const struct condition *group, bool nested)
+static void group_add(struct text_builder *out, const struct condition *group,
+                      enum nesting nesting)
 {
-    bool bracketed = nested || group->kind == CONDITION_NONE;
+    bool bracketed = nesting == NESTED || group->kind == CONDITION_NONE;
     text_add(out, group->kind == CONDITION_NONE ? "none of " : "");
     text_add(out, bracketed ? "(" : "");
     if (group->kind == CONDITION_ALL)
-        all_add(out, group, nested ? " and " : "; ");
+        all_add(out, group, nesting == NESTED ? " and " : "; ");
     else
         each_add(out, group, group->kind == CONDITION_ANY ? " or " : ", ");
     text_add(out, bracketed ? ")" : "");
@@ -69,7 +74,8 @@ static void boat_add(struct text_builder *out, enum trait trait)
         text_add_format(out, "the boat is a %s", trait_words[trait - 1]);
 }
 
-static void words_add(struct text_builder *out, const struct condition *condition, bool nested)
+static void condition_words_add(struct text_builder *out, const struct condition *condition,
+                                enum nesting nesting)
 {
     switch (condition->kind) {
     case CONDITION_FITTED:
@@ -108,7 +114,7 @@ static void words_add(struct text_builder *out, const struct condition *conditio
     case CONDITION_ALL:
     case CONDITION_ANY:
     case CONDITION_NONE:
-        group_add(out, condition, nested);
+        group_add(out, condition, nesting);
         break;
     }
 }
@@ -116,6 +122,6 @@ static void words_add(struct text_builder *out, const struct condition *conditio
 const char *condition_words(const struct condition *condition, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
-    words_add(&out, condition, false);
+    condition_words_add(&out, condition, OUTERMOST);
     return out.at;
 }

@@ -39,9 +39,16 @@ static struct place first_given(const struct text_value *const *values, size_t c
                 sizeof((const struct text_value *const[]){__VA_ARGS__}) / \
                     sizeof(const struct text_value *))
 
-static struct place name_place(const struct boat *boat)
+static struct place boat_name_place(const struct boat *boat)
 {
     return FIRST_GIVEN(&boat->facts.name_spoken, &boat->facts.name_latin, &boat->facts.name);
+}
+
+/* Where the record says on which sides of the lines the boats sail. */
+static struct place area_place(const struct base_record *base)
+{
+    return base->latitude.value != HEMISPHERE_NONE ? base->latitude.place
+                                                   : base->longitude.place;
 }
 
 /* The call of the procedure that a line belongs to: its label says which. */
@@ -96,13 +103,13 @@ static struct place script_place(const struct explaining *explaining,
         return none.place;
     switch (line->element) {
     case ELEMENT_NAME:
-        return name_place(boat);
+        return boat_name_place(boat);
     case ELEMENT_MESSAGE_SIGNAL:
-        return has_blank(line) ? none.place : name_place(boat);
+        return has_blank(line) ? none.place : boat_name_place(boat);
     case ELEMENT_IDENTITY:
         return FIRST_GIVEN(&boat->radio.call_sign, &boat->radio.mmsi);
     case ELEMENT_POSITION:
-        return FIRST_GIVEN(&explaining->in->base->latitude, &explaining->in->base->longitude);
+        return area_place(explaining->in->base);
     case ELEMENT_NATURE:
         return call == NULL ? none.place : call->say.place;
     case ELEMENT_ASSISTANCE:

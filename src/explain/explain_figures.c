@@ -38,10 +38,18 @@ void figures_tell(const struct explaining *explaining, const char *step)
             card_figure_tell(explaining, &steps->shown[i], "figure");
 }
 
+/* Pages are not laid out to explain a card, so whether all find room is not known here. */
+static const char figures_yield[] =
+    "where a page has no room its card goes without: `maydeck check` tells";
+
 void left_out_tell(const struct explaining *explaining)
 {
     const struct sheet *sheet = explaining->sheet;
     const struct steps_facts *steps = sheet_steps(sheet);
+    if (steps->shown_count > 0) {
+        line_tell(explaining, INDENT_PART, "Figures: %s", figures_yield);
+        blank_tell(explaining);
+    }
     if (steps->left_out_count == 0)
         return;
     line_tell(explaining, INDENT_PART, "Figures that found no room on this card");
@@ -105,8 +113,8 @@ static bool carried_tell(const struct explaining *explaining, const struct sheet
     return carried;
 }
 
-static void cards_tell(const struct explaining *explaining, const struct sheet_set *set,
-                       const struct figure *figure)
+static void figure_cards_tell(const struct explaining *explaining, const struct sheet_set *set,
+                              const struct figure *figure)
 {
     bool carried = false;
     for (size_t i = 0; set != NULL && i < set->count; i++)
@@ -118,6 +126,8 @@ static void cards_tell(const struct explaining *explaining, const struct sheet_s
         line_tell(explaining, INDENT_REASON, "on no card%s%s",
                   figure->why_not == NULL ? "" : ": ",
                   figure->why_not == NULL ? "" : figure->why_not);
+    if (figure->in_rows || carried)
+        line_tell(explaining, INDENT_REASON, "%s", figures_yield);
 }
 
 /* ---- for the base ---- */
@@ -194,5 +204,5 @@ void figure_reasons(const struct compose_input *input, const struct sheet_set *s
         line_tell(&explaining, INDENT_REASON, "assumed, so estimated: %s", figure->assumed);
     read_tell(&explaining, &result);
     result_tell(&explaining, figure, &result);
-    cards_tell(&explaining, set, figure);
+    figure_cards_tell(&explaining, set, figure);
 }

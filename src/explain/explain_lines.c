@@ -46,18 +46,6 @@ static void word_add(struct line *line, const char *at, size_t length)
     line->column += width;
 }
 
-static const char *without_stars(const char *text, struct arena *arena)
-{
-    struct text_builder out = text_builder_in(arena);
-    while (*text != '\0') {
-        bool stars = text_begins(text, "**");
-        if (!stars)
-            text_add_bytes(&out, text, 1);
-        text += stars ? 2 : 1;
-    }
-    return out.at;
-}
-
 static void text_put(struct line *line, const char *text)
 {
     while (*text != '\0') {
@@ -72,8 +60,8 @@ static struct line line_begin(const struct explaining *explaining, size_t indent
                               const char *format, va_list list)
 {
     struct line line = {.out = explaining->out, .indent = indent};
-    text_put(&line, without_stars(text_format_list(explaining->arena, format, list),
-                                  explaining->arena));
+    text_put(&line, text_plain(explaining->arena,
+                               text_format_list(explaining->arena, format, list)));
     return line;
 }
 

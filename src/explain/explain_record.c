@@ -108,8 +108,10 @@ static void engine_tell(const struct record_list *list, enum item_key item, enum
                   zone_word(space));
 }
 
-/* `asked`: by a condition; what a step has gear for is told by its rows. */
-static void fitted_tell(struct record_list *list, enum item_key item, bool asked)
+/* Who asks whether gear is fitted: what a step has gear for is told by its rows. */
+enum asker { ASKED_BY_CONDITION, ASKED_BY_STEP };
+
+static void fitted_tell(struct record_list *list, enum item_key item, enum asker asker)
 {
     const struct boat *boat = list->explaining->sheet->boat;
     const struct absence *whole = boat_absence(boat, item, ZONE_NONE);
@@ -122,7 +124,7 @@ static void fitted_tell(struct record_list *list, enum item_key item, bool asked
             engine_tell(list, item, boat->engine_spaces[i]);
             told++;
         }
-    if (asked && boat_fitted(boat, item) == ANSWER_YES)
+    if (asker == ASKED_BY_CONDITION && boat_fitted(boat, item) == ANSWER_YES)
         gear_without_row_tell(list, item);
     else if (whole != NULL)
         placed_tell(list->explaining, list->indent, whole->place, "record: %s not fitted",
@@ -204,18 +206,17 @@ static void reach_tell(struct record_list *list, enum item_key item)
 
 /* ---- the boat ---- */
 
-/* What is not recorded stands nowhere: then the boat's file is told. */
-static struct place given_place(const struct explaining *explaining, bool given,
-                                struct place place)
+/* The place of what stands nowhere, since it is not recorded: the boat's file. */
+static struct place boat_file(const struct explaining *explaining)
 {
-    return given ? place : source_whole(explaining->sheet->boat->place.source);
+    return source_whole(explaining->sheet->boat->place.source);
 }
 
 static void gas_tell(const struct record_list *list, const struct boat *boat)
 {
     const char *gas = choice_word(cooking_gas_words, boat->facts.gas.value);
     placed_tell(list->explaining, list->indent,
-                given_place(list->explaining, gas != NULL, boat->facts.gas.place),
+                gas != NULL ? boat->facts.gas.place : boat_file(list->explaining),
                 "record: gas %s", gas == NULL ? "not recorded, which counts as carried" : gas);
 }
 
@@ -226,11 +227,11 @@ static void dsc_tell(struct record_list *list, const struct boat *boat)
                                         [ANSWER_NO] = "no", [ANSWER_YES] = "yes"};
     enum answer dsc = boat->radio.dsc.answer;
     if (by_handheld_only(boat))
-        fitted_tell(list, ITEM_vhf_dsc, true);
+        fitted_tell(list, ITEM_vhf_dsc, ASKED_BY_CONDITION);
     else
         placed_tell(list->explaining, list->indent,
-                    given_place(list->explaining, dsc != ANSWER_NOT_RECORDED,
-                                boat->radio.dsc.place),
+                    dsc != ANSWER_NOT_RECORDED ? boat->radio.dsc.place
+                                               : boat_file(list->explaining),
                     "record: dsc of the radio %s", words[dsc]);
     if (by_handheld_only(boat) || dsc == ANSWER_NO)
         field_tell(list, ITEM_vhf_handheld, "dsc");
@@ -292,7 +293,7 @@ static void condition_tell(struct record_list *list, const struct condition *con
                  condition_truth(list->explaining->composing, condition) == TRUTH_YES;
     list->having = holds ? condition : NULL;
     if (condition->item != ITEM_NONE)
-        fitted_tell(list, condition->item, true);
+        fitted_tell(list, condition->item, ASKED_BY_CONDITION);
     switch (condition->kind) {
     case CONDITION_INSIDE:
         field_tell(list, condition->item, "zone");
@@ -368,7 +369,7 @@ static void items_tell(struct record_list *list, const struct item_values *items
 {
     for (size_t i = 0; i < items->count; i++) {
         enum item_key item = items->items[i].value;
-        fitted_tell(list, item, false);
+        fitted_tell(list, item, ASKED_BY_STEP);
         if (boat_fitted(list->explaining->sheet->boat, item) == ANSWER_YES &&
             ask(list, item, "left out"))
             left_out_gear_tell(list, item);

@@ -33,6 +33,8 @@ void safety_tell(const struct explaining *explaining)
         return;
     for (size_t i = 0; i < safety->count; i++)
         place_tell(explaining, &safety->places[i]);
+    line_tell(explaining, INDENT_PART, "Gear that one page does not hold is printed on more of "
+              "them, from the bow aft");
     if (safety->here_given)
         placed_tell(explaining, INDENT_PART, safety->here.origin, "%s", safety->here_words);
     else

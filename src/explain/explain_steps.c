@@ -3,20 +3,20 @@
  * one that the card has. */
 #include "explain.h"
 
-static const struct item_values *list_of(const struct item_values *own,
-                                         const struct item_values *of_step)
+static const struct item_values *explained_list_of(const struct item_values *own,
+                                                   const struct item_values *of_step)
 {
     return own != NULL && own->given ? own : of_step;
 }
 
 const struct item_values *step_uses(const struct card_step *step)
 {
-    return list_of(step->taken == NULL ? NULL : &step->taken->uses, &step->step->uses);
+    return explained_list_of(step->taken == NULL ? NULL : &step->taken->uses, &step->step->uses);
 }
 
 const struct item_values *step_also(const struct card_step *step)
 {
-    return list_of(step->taken == NULL ? NULL : &step->taken->also, &step->step->also);
+    return explained_list_of(step->taken == NULL ? NULL : &step->taken->also, &step->step->also);
 }
 
 enum reach step_within(const struct card_step *step)
@@ -164,9 +164,10 @@ static void absent_tell(const struct explaining *explaining, const struct proced
 static const struct card_step *step_made_from(const struct sheet *sheet,
                                               const struct procedure_step *step)
 {
-    for (size_t i = 0; i < sheet_steps(sheet)->count; i++)
-        if (sheet_steps(sheet)->items[i].step == step)
-            return &sheet_steps(sheet)->items[i];
+    const struct steps_facts *steps = sheet_steps(sheet);
+    for (size_t i = 0; i < steps->count; i++)
+        if (steps->items[i].step == step)
+            return &steps->items[i];
     return NULL;
 }
 

@@ -132,7 +132,7 @@ void evaluate_us_outfit(struct evaluation *evaluation)
     }
     text_take(evaluation, "boat", boat->place, "flag", &boat->facts.flag);
     double loa_m = boat_number_take(evaluation, "loa_m", &boat->facts.loa_m);
-    if (!us_outfit_least(loa_m, fixed, &outfit)) {
+    if (!us_outfit_least(loa_m, fixed ? US_FIXED_SYSTEM : US_NO_FIXED_SYSTEM, &outfit)) {
         not_applicable(evaluation, "she is longer than the 65 feet that the rule covers");
         return;
     }

@@ -8,7 +8,7 @@
 
 #include "text.h"
 
-enum { NUMBER_DIGITS = 3 };
+enum { RATING_DIGITS = 3 };
 
 /* Moves past a number of 1 to 999 without leading zero; 0: there is none. */
 static int number_take(const char **at)
@@ -19,7 +19,7 @@ static int number_take(const char **at)
         return 0;
     for (; **at >= '0' && **at <= '9'; (*at)++, digits++)
         value = value * 10 + (**at - '0');
-    return digits <= NUMBER_DIGITS ? value : 0;
+    return digits <= RATING_DIGITS ? value : 0;
 }
 
 static int *class_number(struct fire_rating *rating, char class)

@@ -129,17 +129,13 @@ static struct gear_date computed_date(const struct finding *finding)
     return first;
 }
 
-static enum month_means month_means_of(const struct base_record *base)
-{
-    bool start = base != NULL && text_equal(base->month_means.text, "start");
-    return start ? MONTH_MEANS_START : MONTH_MEANS_END;
-}
-
 bool gear_date(const struct equipment *gear, const struct base_record *base,
                struct gear_date *out)
 {
     const struct gear_rule *rule = gear_rule_of(gear);
-    struct finding finding = {.gear = gear, .rule = rule, .month_means = month_means_of(base)};
+    struct finding finding = {
+        .gear = gear, .rule = rule,
+        .month_means = base == NULL ? MONTH_MEANS_UNSAID : base->month_means.value};
     if (!rule->months_fixed)
         finding.interval = interval_of(base, gear);
     *out = stamped_date(&finding);

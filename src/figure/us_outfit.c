@@ -4,22 +4,24 @@
 
 #include <stddef.h>
 
+#include "promise.h"
+
 #define METRES_PER_FOOT 0.3048
 #define LENGTH_COVERED_FT 65.0
 
 struct outfit_line {
     double below_ft;
-    struct us_outfit without_fixed, with_fixed;
+    struct us_outfit outfits[2];      /* by enum us_system */
 };
 
 /* The last line takes in its own end. */
 static const struct outfit_line lines[] = {
-    {26.0, {1, -1}, {0, -1}},
-    {40.0, {2, 0}, {1, -1}},
-    {LENGTH_COVERED_FT, {3, 1}, {2, 0}},
+    {26.0, {{1, -1}, {0, -1}}},
+    {40.0, {{2, 0}, {1, -1}}},
+    {LENGTH_COVERED_FT, {{3, 1}, {2, 0}}},
 };
 
-bool us_outfit_least(double loa_m, bool fixed, struct us_outfit *outfit)
+bool us_outfit_least(double loa_m, enum us_system system, struct us_outfit *outfit)
 {
     double feet = loa_m / METRES_PER_FOOT;
     if (feet > LENGTH_COVERED_FT)
@@ -27,6 +29,7 @@ bool us_outfit_least(double loa_m, bool fixed, struct us_outfit *outfit)
     size_t row = 0;
     while (row + 1 < sizeof lines / sizeof *lines && feet >= lines[row].below_ft)
         row++;
-    *outfit = fixed ? lines[row].with_fixed : lines[row].without_fixed;
+    promise(system <= US_FIXED_SYSTEM);
+    *outfit = lines[row].outfits[system];
     return true;
 }

@@ -2,6 +2,7 @@
  * call panel below; which sizes they take, and what is told where they do not fit (room:
  * layout). */
 #include "boxes.h"
+#include "call.h"
 #include "pages.h"
 
 /* ---- sizes ---- */
@@ -100,7 +101,7 @@ static void block_told(struct pen *pen, const struct shared *shared, mpt over,
                        const char *remedy, const char *what)
 {
     mpt width = card_frame(pen, shared).at[AREA_PANEL].width;
-    const struct card_text *line = panel_longest(pen, shared->script_size, width);
+    const struct card_text *line = panel_lay(pen, shared->script_size, width).longest;
     if (line != NULL)
         pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
                      "a line of the call panel");
@@ -147,6 +148,16 @@ static void body_place(struct pen *pen, const struct frame *frame,
     boxes_place(pen, &sizes->boxes, right.x, plan.y + plan.height + gap);
 }
 
+void foot_blocks_place(struct pen *pen, const struct shared *shared, const struct frame *frame)
+{
+    struct area area = frame->at[AREA_PANEL];
+    contact_place(pen, frame->at[AREA_CONTACT]);
+    if (sheet_block(pen->sheet, BLOCK_CALL) == NULL)
+        return;
+    struct laid_panel panel = panel_lay(pen, shared->script_size, area.width);
+    panel_place(pen, &panel, area);
+}
+
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     struct frame frame = card_frame(pen, shared);
@@ -154,6 +165,6 @@ bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
     if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
         return false;
     body_place(pen, &frame, &sizes);
-    panel_place(pen, shared->script_size, &frame);
+    foot_blocks_place(pen, shared, &frame);
     return true;
 }

@@ -1,25 +1,21 @@
-/* distress_page.c - the distress card's own blocks in two columns (room:
- * layout). */
+/* distress_page.c - the distress card's own blocks in two columns (room: layout). Each is laid
+ * out once at a size and placed as it was. */
 #include "boxes.h"
+#include "call.h"
+
+#include "measures.h"
 
 #include <string.h>
-
-#define HEAD_HEIGHT MM(5.4)
-#define PAD MM(2.2)
-#define PAD_TOP MM(0.6)
-#define PAD_FOOT MM(0.9)
-#define BOX_GAP MM(1.0)
-#define BOX_GAP_MOST MM(7)
-#define FRAME MM(0.7)
 
 /* Which column a block stands in, in order from the top. */
 static const struct block_row {
     enum block_key key;
-    bool right;
+    enum page_area column;
 } blocks[] = {
-    {BLOCK_NATURE, false},   {BLOCK_PAN_PAN, false}, {BLOCK_SPELL, false},   {BLOCK_RELAY, true},
-    {BLOCK_DOWNGRADE, true}, {BLOCK_CANCEL, true},   {BLOCK_CAUTIONS, true}};
-#define SECTION_ROWS (sizeof blocks / sizeof *blocks)
+    {BLOCK_NATURE, AREA_LEFT},     {BLOCK_PAN_PAN, AREA_LEFT}, {BLOCK_SPELL, AREA_LEFT},
+    {BLOCK_RELAY, AREA_RIGHT},     {BLOCK_DOWNGRADE, AREA_RIGHT},
+    {BLOCK_CANCEL, AREA_RIGHT},    {BLOCK_CAUTIONS, AREA_RIGHT}};
+#define BLOCKS_OF_PAGE (sizeof blocks / sizeof *blocks)
 
 static struct style words_style(enum face_role face, mpt size)
 {
@@ -28,208 +24,232 @@ static struct style words_style(enum face_role face, mpt size)
 
 /* ---- a line with a tab: the set's word, then what to say ---- */
 
+struct laid_words {
+    const struct card_text *line;
+    size_t word;                  /* bytes of the set's word; 0: it has none */
+    struct paragraph said;
+};
+
+static size_t word_of(const struct card_text *line)
+{
+    const char *tab = strchr(line->text, '\t');
+    return tab == NULL ? 0 : (size_t)(tab - line->text);
+}
+
 static mpt tab_width(const struct pen *pen, const struct section_facts *section, mpt size)
 {
-    struct style style = words_style(FACE_TEXT, size);
     mpt widest = 0;
     for (size_t i = 0; i < section->line_count; i++) {
-        const char *tab = strchr(section->lines[i].text, '\t');
-        if (tab == NULL)
-            continue;
-        mpt width = run_width(pen->faces, style.face, size, section->lines[i].text,
-                              (size_t)(tab - section->lines[i].text), NULL);
+        const struct card_text *line = &section->lines[i];
+        mpt width = run_width(pen->faces, FACE_TEXT, size, line->text, word_of(line), NULL);
         widest = width > widest ? width : widest;
     }
-    return widest == 0 ? 0 : widest + MM(2.5);
+    return widest == 0 ? 0 : widest + SECTION_TAB_GAP;
 }
 
-static struct paragraph line_paragraph(const struct pen *pen, const struct card_text *line,
-                                       mpt size, mpt width, mpt tab)
+static struct laid_words words_lay(const struct pen *pen, const struct card_text *line, mpt size,
+                                   mpt width, mpt tab)
 {
-    struct style style = words_style(FACE_TEXT, size);
-    const char *at = strchr(line->text, '\t');
-    if (at == NULL)
-        return paragraph_make(pen, &style, line->text, width, line->origin);
-    style.face = FACE_BOLD;
-    return paragraph_make(pen, &style, at + 1, width - tab, line->origin);
+    struct style plain = words_style(FACE_TEXT, size), bold = words_style(FACE_BOLD, size);
+    struct laid_words laid = {.line = line, .word = word_of(line)};
+    if (laid.word == 0)
+        laid.said = paragraph_make(pen, &plain, line->text, width, line->origin);
+    else
+        laid.said = paragraph_make(pen, &bold, line->text + laid.word + 1, width - tab,
+                                   line->origin);
+    return laid;
 }
 
-static void line_put(struct pen *pen, const struct card_text *line, mpt size, mpt x, mpt top,
-                     mpt width, mpt tab)
+static void words_of_section_place(struct pen *pen, const struct laid_words *laid, mpt tab, mpt x,
+                                   mpt top)
 {
-    struct paragraph paragraph = line_paragraph(pen, line, size, width, tab);
-    struct style style = words_style(FACE_TEXT, size);
-    const char *at = strchr(line->text, '\t');
-    if (at != NULL) {
-        pen_text(pen, &style, x, baseline_in(top, paragraph.line_height, size), line->text,
-                 (size_t)(at - line->text), line->origin);
+    mpt size = laid->said.style.size;
+    struct style plain = words_style(FACE_TEXT, size);
+    if (laid->word > 0) {
+        pen_text(pen, &plain, x, baseline_in(top, laid->said.line_height, size),
+                 laid->line->text, laid->word, laid->line->origin);
         x += tab;
     }
-    paragraph_place(pen, &paragraph, x, top);
-}
-
-static mpt lines_set(struct pen *pen, const struct section_facts *section, mpt size,
-                     struct area column, bool measure_only)
-{
-    mpt top = column.y, tab = tab_width(pen, section, size);
-    for (size_t i = 0; i < section->line_count; i++) {
-        struct paragraph paragraph = line_paragraph(pen, &section->lines[i], size, column.width,
-                                                    tab);
-        if (!measure_only)
-            line_put(pen, &section->lines[i], size, column.x, top, column.width, tab);
-        top += paragraph_height(&paragraph);
-    }
-    return top - column.y;
-}
-
-static mpt note_set(struct pen *pen, const char *note, mpt size, struct area column,
-                    bool measure_only)
-{
-    struct style style = words_style(FACE_TEXT, size);
-    if (note == NULL)
-        return 0;
-    struct paragraph paragraph =
-        paragraph_make(pen, &style, note, column.width, pen->sheet->origin);
-    if (!measure_only)
-        paragraph_place(pen, &paragraph, column.x, column.y);
-    return paragraph_height(&paragraph);
+    paragraph_place(pen, &laid->said, x, top);
 }
 
 /* ---- a section: head, notes before the words, lines, script ---- */
 
-static struct area inner(struct area box)
+struct laid_section {
+    enum block_key key;
+    const struct section_facts *section;   /* NULL: it is the cautions */
+    struct laid_boxes cautions;
+    struct paragraph note, end_note;      /* empty where there are none */
+    struct laid_words *lines;
+    mpt tab;                              /* where what is said begins, behind the words */
+    struct laid_script script;
+    mpt height;
+};
+
+static struct paragraph note_lay(const struct pen *pen, const char *note, mpt size, mpt width)
 {
-    return (struct area){box.x + PAD, box.y + HEAD_HEIGHT + PAD_TOP, box.width - 2 * PAD, 0};
+    struct style style = words_style(FACE_TEXT, size);
+    return note == NULL ? (struct paragraph){.line_count = 0}
+                        : paragraph_make(pen, &style, note, width, pen->sheet->origin);
 }
 
-static mpt section_set(struct pen *pen, const struct section_facts *section, mpt size,
-                       struct area box, bool measure_only)
-{
-    struct area column = inner(box);
-    column.y += note_set(pen, section->note, size, column, measure_only);
-    column.y += lines_set(pen, section, size, column, measure_only);
-    column.y += script_set(pen, section->script, size, column, measure_only);
-    column.y += note_set(pen, section->end_note, size, column, measure_only);
-    return column.y + PAD_FOOT - box.y;
-}
-
-static void section_place(struct pen *pen, enum block_key key, mpt size, struct area box)
+static struct laid_section section_lay(const struct pen *pen, enum block_key key, mpt size,
+                                       mpt width)
 {
     const struct section_facts *section = sheet_section(pen->sheet, key);
+    mpt words = width - 2 * SECTION_PAD;
+    struct laid_section laid = {.key = key, .section = section,
+                                .tab = tab_width(pen, section, size)};
+    laid.note = note_lay(pen, section->note, size, words);
+    laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
+    laid.script = script_lay(pen, section->script, size, words);
+    laid.end_note = note_lay(pen, section->end_note, size, words);
+    laid.height = grown(pen->paper, SECTION_HEAD) + SECTION_PAD_TOP +
+                  paragraph_height(&laid.note) + laid.script.height +
+                  paragraph_height(&laid.end_note) + SECTION_PAD_FOOT;
+    for (size_t i = 0; i < section->line_count; i++) {
+        laid.lines[i] = words_lay(pen, &section->lines[i], size, words, laid.tab);
+        laid.height += paragraph_height(&laid.lines[i].said);
+    }
+    return laid;
+}
+
+static void section_head_place(struct pen *pen, const struct section_facts *section,
+                               struct area box)
+{
     struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(pen->paper, ROLE_CONTACT).floor,
                           INK_WHITE};
-    struct area head = {box.x, box.y, box.width, HEAD_HEIGHT};
-    pen->block = key;
-    pen_box(pen, head, INK_BLACK, INK_NONE, 0, MM(1));
-    pen_box(pen, box, INK_NONE, INK_BLACK, FRAME, MM(1));
-    pen_text(pen, &style, box.x + PAD, baseline_in(box.y, HEAD_HEIGHT, style.size), section->title,
-             strlen(section->title), pen->sheet->origin);
-    section_set(pen, section, size, box, false);
+    struct area head = {box.x, box.y, box.width, grown(pen->paper, SECTION_HEAD)};
+    pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
+    pen_box(pen, box, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
+    pen_text(pen, &style, box.x + SECTION_PAD, baseline_in(box.y, head.height, style.size),
+             section->title, strlen(section->title), pen->sheet->origin);
+}
+
+static void section_place(struct pen *pen, const struct laid_section *laid, struct area box)
+{
+    struct area column = {box.x + SECTION_PAD, box.y, 0, 0};
+    column.y += grown(pen->paper, SECTION_HEAD) + SECTION_PAD_TOP;
+    pen->block = laid->key;
+    section_head_place(pen, laid->section, box);
+    paragraph_place(pen, &laid->note, column.x, column.y);
+    column.y += paragraph_height(&laid->note);
+    for (size_t i = 0; i < laid->section->line_count; i++) {
+        words_of_section_place(pen, &laid->lines[i], laid->tab, column.x, column.y);
+        column.y += paragraph_height(&laid->lines[i].said);
+    }
+    script_place(pen, &laid->script, column);
+    column.y += laid->script.height;
+    paragraph_place(pen, &laid->end_note, column.x, column.y);
 }
 
 /* ---- columns ---- */
 
-static mpt block_height(struct pen *pen, enum block_key key, mpt size, mpt width)
+struct laid_column {
+    struct laid_section *sections;
+    size_t count;
+    mpt height;                   /* with the least gaps */
+};
+
+static struct laid_section cautions_lay(const struct pen *pen, mpt size, mpt width)
 {
-    if (key == BLOCK_CAUTIONS)
-        return boxes_lay(pen, size, width).height;
-    const struct section_facts *section = sheet_section(pen->sheet, key);
-    return section == NULL ? 0
-                           : section_set(pen, section, size, (struct area){0, 0, width, 0}, true);
+    struct laid_section laid = {.cautions = boxes_lay(pen, size, width)};
+    laid.height = laid.cautions.height;
+    return laid;
 }
 
 /* A section that the card lacks takes no gap either. */
-static bool block_given(const struct pen *pen, enum block_key key)
+static struct laid_column column_lay(const struct pen *pen, enum page_area column, mpt size,
+                                     mpt width)
 {
-    return key == BLOCK_CAUTIONS || sheet_block(pen->sheet, key) != NULL;
-}
-
-static mpt column_height(struct pen *pen, bool right, mpt size, mpt width, size_t *count)
-{
-    mpt height = 0;
-    *count = 0;
-    for (size_t i = 0; i < SECTION_ROWS; i++) {
-        if (blocks[i].right != right || !block_given(pen, blocks[i].key))
+    struct laid_column laid = {.height = -SECTION_GAP};
+    laid.sections = arena_array(pen->arena, BLOCKS_OF_PAGE, sizeof *laid.sections);
+    for (size_t i = 0; i < BLOCKS_OF_PAGE; i++) {
+        enum block_key key = blocks[i].key;
+        bool cautions = key == BLOCK_CAUTIONS;
+        if (blocks[i].column != column || (sheet_block(pen->sheet, key) == NULL && !cautions))
             continue;
-        height += block_height(pen, blocks[i].key, size, width);
-        (*count)++;
+        struct laid_section *own = &laid.sections[laid.count++];
+        *own = cautions ? cautions_lay(pen, size, width) : section_lay(pen, key, size, width);
+        laid.height += own->height + SECTION_GAP;
     }
-    return height + (mpt)(*count - 1) * BOX_GAP;
+    return laid;
 }
 
-static void cautions_place(struct pen *pen, mpt size, struct area column, mpt top)
+static mpt section_gap(const struct laid_column *laid, mpt height)
 {
-    struct laid_boxes boxes = boxes_lay(pen, size, column.width);
-    boxes_place(pen, &boxes, column.x, top);
+    mpt extra = height - laid->height;
+    mpt gap = SECTION_GAP + (extra > 0 && laid->count > 1 ? extra / (mpt)(laid->count - 1) : 0);
+    return gap > SECTION_GAP_MOST ? SECTION_GAP_MOST : gap;
 }
 
-static void column_place(struct pen *pen, bool right, mpt size, struct area column)
+static void column_place(struct pen *pen, const struct laid_column *laid, struct area column)
 {
-    size_t count;
-    mpt extra = column.height - column_height(pen, right, size, column.width, &count);
-    mpt gap = BOX_GAP + (extra > 0 && count > 1 ? extra / (mpt)(count - 1) : 0);
-    mpt top = column.y;
-    gap = gap > BOX_GAP_MOST ? BOX_GAP_MOST : gap;
-    for (size_t i = 0; i < SECTION_ROWS; i++) {
-        if (blocks[i].right != right || !block_given(pen, blocks[i].key))
-            continue;
-        mpt height = block_height(pen, blocks[i].key, size, column.width);
-        if (blocks[i].key == BLOCK_CAUTIONS)
-            cautions_place(pen, size, column, top);
+    mpt gap = section_gap(laid, column.height);
+    for (size_t i = 0; i < laid->count; i++) {
+        const struct laid_section *own = &laid->sections[i];
+        column.height = own->height;
+        if (own->section != NULL)
+            section_place(pen, own, column);
         else
-            section_place(pen, blocks[i].key, size,
-                          (struct area){column.x, top, column.width, height});
-        top += height + gap;
+            boxes_place(pen, &own->cautions, column.x, column.y);
+        column.y += own->height + gap;
     }
 }
 
-static struct frame frame_in_way(const struct pen *pen, const struct page_needs *shared,
-                                 int way)
+/* ---- the page ---- */
+
+/* In one way of the template, at one size. */
+struct laid_distress {
+    const struct pen *pen;
+    struct frame frame;
+    struct laid_column left, right;
+    mpt size;
+    mpt over;                     /* what is too long; <= 0: it fits */
+};
+
+static bool distress_fits_at(void *of, mpt size)
+{
+    struct laid_distress *laid = of;
+    const struct area *at = laid->frame.at;
+    laid->size = size;
+    laid->left = column_lay(laid->pen, AREA_LEFT, size, at[AREA_LEFT].width);
+    laid->right = column_lay(laid->pen, AREA_RIGHT, size, at[AREA_RIGHT].width);
+    mpt left = laid->left.height, right = laid->right.height;
+    laid->over = (left > right ? left : right) - at[AREA_LEFT].height;
+    return laid->over <= 0;
+}
+
+/* At the largest size at which both columns fit, or the least. */
+static struct laid_distress way_lay(const struct pen *pen, const struct page_needs *shared,
+                                    int way)
 {
     struct page_needs needs = *shared;
-    needs.way = way;
-    return frame_make(pen->paper, TEMPLATE_DISTRESS, &needs);
-}
-
-/* The largest size at which both columns fit; gives what is too long at it. */
-static mpt size_find(struct pen *pen, const struct frame *frame, mpt *size)
-{
+    struct laid_distress laid = {.pen = pen};
     struct size_rule rule = size_rule(pen->paper, ROLE_SCRIPT);
-    size_t count;
-    mpt over = 0;
-    for (*size = rule.aim; *size >= rule.floor; *size -= 250) {
-        mpt left = column_height(pen, false, *size, frame->at[AREA_LEFT].width, &count);
-        mpt right = column_height(pen, true, *size, frame->at[AREA_RIGHT].width, &count);
-        over = (left > right ? left : right) - frame->at[AREA_LEFT].height;
-        if (over <= 0)
-            break;
-    }
-    return over;
+    needs.way = way;
+    laid.frame = frame_make(pen->paper, TEMPLATE_DISTRESS, &needs);
+    distress_fits_at(&laid, size_that_fits(rule, SIZE_STEP, distress_fits_at, &laid));
+    return laid;
 }
 
-/* The way whose columns allow the largest size; gives what is too long in the best. */
-static mpt way_choose(struct pen *pen, const struct page_needs *needs, struct frame *best,
-                      mpt *best_size)
+/* The way whose columns allow the largest size, or come nearest to fitting. */
+static struct laid_distress distress_lay(const struct pen *pen, const struct page_needs *needs)
 {
-    mpt least = 0;
-    for (int way = 0; way < template_ways(TEMPLATE_DISTRESS); way++) {
-        struct frame frame = frame_in_way(pen, needs, way);
-        mpt size, over = size_find(pen, &frame, &size);
-        bool better = over <= 0 ? least > 0 || size > *best_size : over < least;
-        if (way > 0 && !better)
-            continue;
-        *best = frame;
-        *best_size = size;
-        least = over;
+    struct laid_distress best = way_lay(pen, needs, 0);
+    for (int way = 1; way < template_ways(TEMPLATE_DISTRESS); way++) {
+        struct laid_distress laid = way_lay(pen, needs, way);
+        bool better = laid.over <= 0 ? best.over > 0 || laid.size > best.size
+                                     : laid.over < best.over;
+        if (better)
+            best = laid;
     }
-    return least;
+    return best;
 }
 
 bool distress_fits(struct pen *pen, const struct page_needs *needs)
 {
-    struct frame frame;
-    mpt size;
-    return way_choose(pen, needs, &frame, &size) <= 0;
+    return distress_lay(pen, needs).over <= 0;
 }
 
 /* How many lines the name takes, spelled. */
@@ -259,15 +279,15 @@ static const char *distress_remedy(const struct pen *pen, size_t spelling)
 
 bool distress_place(struct pen *pen, const struct page_needs *needs)
 {
-    struct frame frame;
-    mpt size, over = way_choose(pen, needs, &frame, &size);
-    if (over > 0) {
-        size_t spelling = spelling_lines(pen, size, frame.at[AREA_LEFT].width);
-        pen_too_long(pen, pen->sheet->boat->facts.name.place, over, distress_remedy(pen, spelling),
-                     "the distress card");
+    struct laid_distress laid = distress_lay(pen, needs);
+    const struct area *at = laid.frame.at;
+    if (laid.over > 0) {
+        size_t spelling = spelling_lines(pen, laid.size, at[AREA_LEFT].width);
+        pen_too_long(pen, pen->sheet->boat->facts.name.place, laid.over,
+                     distress_remedy(pen, spelling), "the distress card");
         return false;
     }
-    column_place(pen, false, size, frame.at[AREA_LEFT]);
-    column_place(pen, true, size, frame.at[AREA_RIGHT]);
+    column_place(pen, &laid.left, at[AREA_LEFT]);
+    column_place(pen, &laid.right, at[AREA_RIGHT]);
     return true;
 }

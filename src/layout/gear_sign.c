@@ -2,6 +2,8 @@
  * borrows the sign of other gear. */
 #include "layout_room.h"
 
+#include "measures.h"
+
 #include <string.h>
 
 static enum sign_class class_sign(enum item_class class)
@@ -23,10 +25,11 @@ static void letters_place(struct pen *pen, struct area area, mpt size, const cha
                           struct place origin)
 {
     struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
-    mpt width = pen_width(pen, &style, letters), height = size * 118 / 100;
+    mpt width = pen_width(pen, &style, letters), height = em_share(size, EM_TAG_BOX);
     mpt x = area.x + (area.width - width) / 2;
-    pen_box(pen, (struct area){x - MM(0.4), area.y + (area.height - height) / 2,
-                               width + MM(0.8), height}, INK_BLACK, INK_NONE, 0, MM(0.5));
+    pen_box(pen, (struct area){x - SIGN_LETTERS_PAD, area.y + (area.height - height) / 2,
+                               width + SIGN_LETTERS_PADS, height}, INK_BLACK, INK_NONE, 0,
+            SIGN_LETTERS_CORNER);
     pen_text(pen, &style, x, baseline_in(area.y, area.height, size), letters,
              strlen(letters), origin);
 }

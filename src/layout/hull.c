@@ -2,16 +2,18 @@
  * Not to scale across: the hull is drawn wide enough for its tags. */
 #include "layout_room.h"
 
+#include "measures.h"
+
 /* On a page of its own as walls and outlines of an escape plan (ISO 23601); beside the
  * steps a third as large. */
 static mpt outline_width(const struct hull_view *view)
 {
-    return view->large ? MM(1.6) : MM(1.0);
+    return view->large ? OUTLINE_LARGE : OUTLINE_SMALL;
 }
 
 static mpt bulkhead_width(const struct hull_view *view)
 {
-    return view->large ? MM(0.6) : MM(0.5);
+    return view->large ? BULKHEAD_LARGE : BULKHEAD_SMALL;
 }
 
 #define STATIONS 11
@@ -181,9 +183,9 @@ static void deck_draw(struct pen *pen, const struct hull_view *view)
 {
     mpt whole = view->area.width;
     grey_box(pen, view, 270, 640, 560, scaled(whole, 160));
-    grey_box(pen, view, 575, 640, 190, MM(1));
+    grey_box(pen, view, 575, 640, 190, HATCH_CORNER);
     grey_box(pen, view, 660, 950, 600, scaled(whole, 50));
-    grey_box(pen, view, 690, 950, 260, MM(1));
+    grey_box(pen, view, 690, 950, 260, HATCH_CORNER);
     line_across(pen, view, 100, scaled(whole / 2, hull_half_breadth(100)) -
                                  outline_width(view));
 }
@@ -197,19 +199,19 @@ static void monohull_draw(struct pen *pen, const struct hull_view *view)
     else
         bulkheads_draw(pen, view);
     one_hull_draw(pen, &outline);
-    pen_ellipse(pen, (struct area){x - MM(0.8), y - MM(0.8), MM(1.6), MM(1.6)}, INK_GREY);
+    pen_ellipse(pen, (struct area){x - HALF_MAST, y - HALF_MAST, MAST, MAST}, INK_GREY);
 }
 
 static void net_line(struct pen *pen, struct point from, struct point to)
 {
-    pen_line(pen, from, to, INK_GREY, MM(0.35));
+    pen_line(pen, from, to, INK_GREY, HAIR);
     pen_part(pen, PART_NET);
 }
 
 /* The net between the bows: light lines crossing. */
 static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mpt right)
 {
-    mpt top = deck_y(view, 130), bottom = deck_y(view, 340), pitch = MM(3.2);
+    mpt top = deck_y(view, 130), bottom = deck_y(view, 340), pitch = NET_PITCH;
     for (mpt x = left + pitch; x < right; x += pitch)
         net_line(pen, (struct point){x, top}, (struct point){x, bottom});
     for (mpt y = top + pitch; y < bottom; y += pitch)
@@ -230,10 +232,10 @@ static void catamaran_draw(struct pen *pen, const struct hull_view *view)
         struct outline outline = {view->area, x + side * centre, own, outline_width(view), true};
         one_hull_draw(pen, &outline);
     }
-    pen_box(pen, bridge, INK_NONE, INK_BLACK, outline_width(view), MM(1.5));
+    pen_box(pen, bridge, INK_NONE, INK_BLACK, outline_width(view), BAND_CORNER);
     pen_line(pen, (struct point){left, deck_y(view, 690)},
              (struct point){right, deck_y(view, 690)}, INK_GREY, bulkhead_width(view));
-    pen_ellipse(pen, (struct area){x - MM(0.8), deck_y(view, 400), MM(1.6), MM(1.6)},
+    pen_ellipse(pen, (struct area){x - HALF_MAST, deck_y(view, 400), MAST, MAST},
                 INK_GREY);
 }
 
@@ -315,7 +317,7 @@ static mpt lesser(mpt a, mpt b)
  * corner must not lie off the boat. */
 bool hull_holds(const struct hull_view *view, struct area box)
 {
-    mpt in_x = lesser(box.width / 5, MM(2.2)), in_y = lesser(box.height / 5, MM(1.5));
+    mpt in_x = lesser(box.width / 5, TAG_OVER_X), in_y = lesser(box.height / 5, TAG_OVER_Y);
     return corners_hold(view, (struct area){box.x + in_x, box.y + in_y, box.width - 2 * in_x,
                                             box.height - 2 * in_y});
 }

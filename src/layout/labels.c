@@ -2,8 +2,9 @@
  * order by least total length of leaders. Pure geometry; never draws. */
 #include "labels_room.h"
 
+#include "measures.h"
+
 #define ROUNDS_MOST 20
-#define WELL_OFF MM(8)
 #define ASTRAY 8.0             /* the same for a label on the other side */
 #define RAISE 4.0              /* what an unwanted pair costs more, in column heights */
 
@@ -71,7 +72,7 @@ bool label_astray(const struct arranging *arranging, const struct label *label, 
 {
     const struct area *left = &arranging->columns->left, *far = &arranging->columns->right;
     mpt off = middle(label->box).x - (left->x + far->x + far->width) / 2;
-    if (!arranging->columns->own_side || (off > -WELL_OFF && off < WELL_OFF))
+    if (!arranging->columns->own_side || (off > -LABEL_WELL_OFF && off < LABEL_WELL_OFF))
         return false;
     return (off > 0) != right;
 }
@@ -278,7 +279,7 @@ static mpt excess_of(const struct arranging *arranging)
     for (size_t i = 0; i < arranging->count; i++)
         height += arranging->labels[i].height + arranging->columns->gap;
     mpt over = height - arranging->columns->left.height - arranging->columns->right.height;
-    return over > MM(1) ? over : MM(1);
+    return over > LABELS_OVER_LEAST ? over : LABELS_OVER_LEAST;
 }
 
 enum labels_found labels_arrange(struct label *labels, size_t count,

@@ -3,6 +3,7 @@
  * What all cards of a set share (height of the signs, of the call panel) is
  * found first, at the largest size at which every card still fits; then each
  * card takes the largest sizes of its own. */
+#include "call.h"
 #include "pages.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
@@ -80,7 +81,7 @@ static mpt panels_measure(const struct fitting *fitting, mpt size, mpt width)
         struct pen pen = trial_for(fitting, sheet);
         if (!wanted(fitting, sheet) || sheet_block(sheet, BLOCK_CALL) == NULL)
             continue;
-        mpt own = panel_height(&pen, size, width);
+        mpt own = panel_lay(&pen, size, width).height;
         height = own > height ? own : height;
     }
     return height;

@@ -112,9 +112,6 @@ void paragraph_keep(struct paragraph *paragraph, const bool *keep, struct arena 
 mpt paragraph_length(const struct paragraph *paragraph, size_t first, size_t end);
 mpt paragraph_height(const struct paragraph *paragraph);
 
-/* A measure that no line reaches: for paragraphs of one line. */
-#define ANY_WIDTH MM(2000)
-
 /* Of the first line; 0: there is none. */
 mpt line_width(const struct paragraph *paragraph);
 void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top);
@@ -161,18 +158,6 @@ bool budget_kept(struct pen *pen);
 const char *steps_remedy(const struct pen *pen);
 
 void plan_place(struct pen *pen, struct area area);
-
-mpt panel_height(const struct pen *pen, mpt size, mpt width);
-
-/* The line on working the set that makes the panel taller than its script; NULL
- * when none does. */
-const struct card_text *panel_longest(const struct pen *pen, mpt size, mpt width);
-void panel_place(struct pen *pen, mpt size, const struct frame *frame);
-
-/* Lines of a script from `top` on; with `measure_only` nothing is placed. Gives
- * the height. */
-mpt script_set(struct pen *pen, const struct script *script, mpt size, struct area column,
-               bool measure_only);
 
 /* ---- distress_page.c ---- */
 /* `needs`: what the set shares; the way its columns are laid out in is found here. */

@@ -23,6 +23,9 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
     return size * (mpt)thousandths / 1000;
 }
 
+/* A measure that no line reaches: for paragraphs of one line. */
+#define ANY_WIDTH MM(2000)
+
 /* ---- lines and frames ---- */
 
 #define HAIR MM(0.35)              /* the thinnest line that printers keep */
@@ -31,12 +34,15 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define FRAME_CORNER MM(1)               /* radius of the corners of frames and dark heads */
 #define BAND_CORNER MM(1.5)
 #define TAG_CORNER MM(0.8)
-#define LABEL_CORNER MM(0.6)       /* of the dark box behind a label of the call */
+#define CALL_LABEL_CORNER MM(0.6)       /* of the dark box behind a label of the call */
 
 /* ---- signs ---- */
 
 #define GEAR_SIGN MM(7)           /* read at a glance from a metre */
 #define SIGN_OF_BOX MM(9)
+#define SIGN_LETTERS_PAD MM(0.4)   /* of letters in a frame, left of them; */
+#define SIGN_LETTERS_PADS MM(0.8)  /* left and right of them */
+#define SIGN_LETTERS_CORNER MM(0.5)
 
 /* ---- steps ---- */
 
@@ -68,5 +74,71 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define BOX_GAP MM(1.4)            /* between two boxes */
 #define BOX_SIGN_GAP MM(2)         /* from the sign of a never to its words */
 #define BOX_TAG_GAP MM(1.5)        /* from the last word to the tags of sources */
+
+/* ---- the call panel, and scripts ---- */
+
+#define PANEL_HEAD MM(6.1)         /* height of its dark head */
+#define PANEL_PAD MM(2.4)          /* left and right of words */
+#define PANEL_PAD_TOP MM(0.6)      /* below the head */
+#define PANEL_PAD_FOOT MM(0.8)
+#define ENDS_GAP MM(4)             /* least between two texts at the ends of a line */
+#define CALL_GAP_MOST MM(1.6)      /* between two phrases that belong together */
+#define CALL_LABEL_PAD_X MM(1)     /* left of its word; */
+#define CALL_LABEL_PADS_X MM(2)    /* left and right of it */
+#define CALL_LABEL_PAD_Y MM(0.35)
+#define CALL_LABEL_GAP MM(1.5)     /* from a label to the words */
+#define BLANK_HEIGHT MM(9)         /* of a line to write on, at least */
+#define BLANK_CLEAR MM(7.93)       /* of it, above what letters beside the blank reach down */
+#define BLANK_RULE MM(0.5)
+#define BLANK_DROP MM(0.65)        /* of the rule below the base line */
+
+/* ---- the sections of the distress card ---- */
+
+#define SECTION_HEAD MM(5.4)       /* height of its dark head */
+#define SECTION_PAD MM(2.2)
+#define SECTION_PAD_TOP MM(0.6)
+#define SECTION_PAD_FOOT MM(0.9)
+#define SECTION_TAB_GAP MM(2.5)    /* from the set's word to what to say */
+#define SECTION_GAP MM(1.0)
+#define SECTION_GAP_MOST MM(7)
+
+/* ---- labels of the safety plan ---- */
+
+#define LABEL_TITLE_GAP MM(0.5)    /* below the name of the place */
+#define LABEL_RULE_DROP MM(0.35)   /* of the rule below its first line */
+#define LABEL_ROW_LEAST MM(7.1)    /* height of a line of gear: of its sign */
+#define LABEL_SIGN_GAP MM(1.2)
+#define LABEL_TEXT_GAP MM(1.2)     /* from the tags to the words */
+#define LABEL_TEXT_LEAST MM(26)    /* narrower words stand below the tags */
+#define LABEL_WELL_OFF MM(8)       /* off the middle line a place has a side of its own */
+#define LABELS_OVER_LEAST MM(1)    /* told of labels that have no room but are not too long */
+#define CHIP_PAD MM(2)
+#define CHIP_GAP MM(0.7)
+
+/* ---- the boat ---- */
+
+/* On a page of its own as walls and outlines of an escape plan (ISO 23601); beside the
+ * steps about a third as large. */
+#define OUTLINE_LARGE MM(1.6)
+#define OUTLINE_SMALL MM(1.0)
+#define BULKHEAD_LARGE MM(0.6)
+#define BULKHEAD_SMALL MM(0.5)
+#define HATCH_CORNER MM(1)
+#define MAST MM(1.6)               /* across */
+#define HALF_MAST MM(0.8)
+#define NET_PITCH MM(3.2)          /* from line to line of a trampoline */
+#define TAG_OVER_X MM(2.2)         /* a tag may pass the outline so far; */
+#define TAG_OVER_Y MM(1.5)         /* forward and aft */
+
+/* ---- tags on a plan ---- */
+
+#define SPOT_STEP MM(0.6)          /* from one spot that is tried to the next */
+#define STERN_ROOM MM(2)           /* behind the hull, for what is on a stern platform */
+#define LEAD_DOT MM(1.1)           /* at the true place of a tag that stands elsewhere */
+#define LEAD_CLEAR MM(0.2)
+#define ZONE_NAME_GAP MM(0.3)
+#define ZONE_NAME_STEP MM(0.5)
+#define ZONE_NAME_LEADER_GAP MM(1.1)  /* from the middle of a leader, whose halo must not cut
+                                         letters */
 
 #endif

@@ -1,6 +1,8 @@
 /* pen.c - placing things on a page being made (room: layout). */
 #include "layout_room.h"
 
+#include "measures.h"
+
 #include <string.h>
 
 static struct page_item *item_add(struct pen *pen, enum page_kind kind, struct area area)
@@ -35,7 +37,8 @@ mpt pen_text(struct pen *pen, const struct style *style, mpt x, mpt baseline,
         missing_glyph(pen, arena_copy(pen->arena, text, length), missing, origin);
         return 0;
     }
-    struct area area = {x, baseline - style->size * 74 / 100, run->width, style->size * 95 / 100};
+    struct area area = {x, baseline - em_share(style->size, EM_ASCENT), run->width,
+                        em_share(style->size, EM_LINE)};
     struct page_item *item = item_add(pen, PAGE_TEXT, area);
     item->fill = style->ink;
     item->run = run;
@@ -115,7 +118,7 @@ void pen_part(struct pen *pen, enum page_part part)
 
 mpt baseline_in(mpt top, mpt height, mpt size)
 {
-    return top + (height + size * 711 / 1000) / 2;
+    return top + (height + em_share(size, EM_CAPITALS)) / 2;
 }
 
 const char *mm_text(struct arena *arena, mpt length)

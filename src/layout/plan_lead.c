@@ -2,11 +2,10 @@
  * (room: layout). Never moves a tag. */
 #include "plan_lead.h"
 
+#include "measures.h"
+
 #include "geometry.h"
 
-#define DOT MM(1.1)
-#define LINE MM(0.35)
-#define CLEAR MM(0.2)
 
 static bool covers(struct area box, struct point place)
 {
@@ -30,7 +29,7 @@ static bool way_is_free(const struct placed_tags *tags, size_t index, struct poi
     struct point from = middle(tags->boxes[index]);
     for (size_t i = 0; i < tags->count; i++)
         if (i != index && tags->found[i] &&
-            segment_to_box(from, place, tags->boxes[i]) < (double)(DOT / 2 + CLEAR))
+            segment_to_box(from, place, tags->boxes[i]) < (double)(LEAD_DOT / 2 + LEAD_CLEAR))
             return false;
     return true;
 }
@@ -53,10 +52,11 @@ static bool leads_meet(const struct placed_tags *tags, size_t index, size_t othe
     struct point from = middle(tags->boxes[index]), other_from = middle(tags->boxes[other]);
     struct point to = hull_point(tags->view, &tags->markers[index]);
     struct point other_to = hull_point(tags->view, &tags->markers[other]);
-    struct area dot = box_at(to, DOT, DOT), other_dot = box_at(other_to, DOT, DOT);
+    struct area dot = box_at(to, LEAD_DOT, LEAD_DOT);
+    struct area other_dot = box_at(other_to, LEAD_DOT, LEAD_DOT);
     return segments_meet(from, to, other_from, other_to) ||
-           segment_to_box(from, to, other_dot) < (double)(LINE / 2 + CLEAR) ||
-           segment_to_box(other_from, other_to, dot) < (double)(LINE / 2 + CLEAR);
+           segment_to_box(from, to, other_dot) < (double)(HAIR / 2 + LEAD_CLEAR) ||
+           segment_to_box(other_from, other_to, dot) < (double)(HAIR / 2 + LEAD_CLEAR);
 }
 
 /* Of two lines that meet, the later is not drawn; those of one place may end in one dot. */
@@ -73,8 +73,7 @@ enum lead tag_lead(const struct placed_tags *tags, size_t index)
 void tag_lead_draw(struct pen *pen, const struct placed_tags *tags, size_t index)
 {
     struct point place = hull_point(tags->view, &tags->markers[index]);
-    pen_line(pen, middle(tags->boxes[index]), place, INK_BLACK, LINE);
+    pen_line(pen, middle(tags->boxes[index]), place, INK_BLACK, HAIR);
     pen_part(pen, PART_LEADER);
-    pen_ellipse(pen, (struct area){place.x - DOT / 2, place.y - DOT / 2, DOT, DOT},
-                INK_BLACK);
+    pen_ellipse(pen, box_at(place, LEAD_DOT, LEAD_DOT), INK_BLACK);
 }

@@ -2,10 +2,10 @@
  * layout). Never draws. */
 #include "plan_spot.h"
 
-#define SEARCH_STEP MM(0.6)
+#include "measures.h"
+
 #define SEARCH_RINGS 70
 #define BODY_RINGS 25
-#define STERN_ROOM MM(2)
 
 static bool overlap(struct area a, struct area b, mpt gap)
 {
@@ -73,7 +73,7 @@ static bool rings_search(const struct search *search, mpt rings, mpt width, mpt 
     struct point true_place = hull_point(search->view, search->marker);
     for (mpt ring = 0; ring <= rings; ring++)
         for (mpt side = 0; side <= ring; side++) {
-            mpt dx = side * SEARCH_STEP, dy = (ring - side) * SEARCH_STEP;
+            mpt dx = side * SPOT_STEP, dy = (ring - side) * SPOT_STEP;
             const struct point tries[] = {{dx, dy}, {-dx, dy}, {dx, -dy}, {-dx, -dy}};
             for (size_t i = 0; i < 4; i++) {
                 struct point centre = {true_place.x + tries[i].x, true_place.y + tries[i].y};

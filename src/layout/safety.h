@@ -9,25 +9,39 @@
 /* label_block.c: the label of a place, its name over a rule, then a line for each
  * kind of gear there */
 
-/* Height at that size of type; how far an unbreakable word passes the right edge
- * is told when it is placed. */
-mpt label_height(const struct pen *pen, const struct plan_place *place, mpt size, mpt width);
+struct laid_row {
+    const struct plan_row *row;
+    mpt text_x, text_down;        /* where the words begin: behind the tags, or below them */
+    struct paragraph words;
+    mpt height;
+};
+
+struct laid_label {
+    const struct plan_place *place;   /* NULL: it is the label of where the card hangs */
+    mpt width, height;
+    struct paragraph title;
+    struct paragraph here;        /* how the card hangs; empty on labels of places */
+    struct laid_row *rows;
+    size_t row_count;
+};
+
+/* At that size of type. How far an unbreakable word passes the right edge is told when the
+ * label is placed. */
+struct laid_label label_lay(const struct pen *pen, const struct plan_place *place, mpt size,
+                            mpt width);
+
+/* The label of where the card hangs. */
+struct laid_label here_lay(const struct pen *pen, mpt size, mpt width);
+void label_place(struct pen *pen, const struct laid_label *laid, mpt x, mpt top);
 
 /* Where the rule lies below the label's top: leaders arrive there. */
 mpt label_drop(mpt size);
 
 /* How far the words of a line of gear pass one line of type; 0: they do not. */
-mpt label_row_cut(const struct pen *pen, const struct plan_row *row, mpt size, mpt width);
+mpt label_row_cut(const struct laid_row *laid);
 
 /* What a label gets shorter by when such a line of gear is cut so far. */
 mpt label_line_saved(mpt size);
-
-void label_place(struct pen *pen, const struct plan_place *place, mpt size,
-                 struct area area);
-
-/* The label of where the card hangs. */
-mpt here_height(const struct pen *pen, mpt size, mpt width);
-void here_label_place(struct pen *pen, mpt size, struct area area);
 
 /* The line from a label to its place, or its halo. */
 void label_leader_place(struct pen *pen, const struct label *label, enum ink ink, mpt width);

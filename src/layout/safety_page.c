@@ -22,6 +22,7 @@ struct safety_page {
     size_t groups_placed, groups_lost;
     bool own_side;               /* see label_columns */
     struct label *labels;        /* one a place; the last: where the card hangs */
+    struct laid_label *laid;     /* one a label, at that size */
     size_t label_count;
     enum labels_found found;
     mpt over;
@@ -73,10 +74,12 @@ static struct hull_view view_make(const struct pen *pen, struct area area)
     return view;
 }
 
-static struct label label_of(const struct safety_page *page, size_t group, mpt height)
+static void label_add(struct safety_page *page, size_t group, struct laid_label laid)
 {
-    return (struct label){.box = page->groups[group].box, .height = height,
-                          .drop = label_drop(page->size), .foot = height - BAR_LINE};
+    page->laid[page->label_count] = laid;
+    page->labels[page->label_count++] =
+        (struct label){.box = page->groups[group].box, .height = laid.height,
+                       .drop = label_drop(page->size), .foot = laid.height - BAR_LINE};
 }
 
 /* Up to the bars of their labels. */
@@ -90,45 +93,55 @@ static struct label_columns columns_make(const struct safety_page *page, mpt gap
     return columns;
 }
 
-static void labels_measure(const struct pen *pen, struct safety_page *page)
+/* All labels at that size of type. */
+static void labels_lay(const struct pen *pen, struct safety_page *page, mpt size)
 {
     const struct places_facts *safety = sheet_places(pen->sheet);
     mpt width = page->frame.at[AREA_LEFT].width;
+    page->size = size;
     page->label_count = 0;
     for (size_t i = 0; i < safety->count; i++)
-        page->labels[page->label_count++] =
-            label_of(page, i, label_height(pen, &safety->places[i], page->size, width));
+        label_add(page, i, label_lay(pen, &safety->places[i], size, width));
     if (safety->here_given && page->groups[safety->count].found)
-        page->labels[page->label_count++] =
-            label_of(page, safety->count, here_height(pen, page->size, width));
+        label_add(page, safety->count, here_lay(pen, size, width));
 }
 
 static void labels_try(const struct pen *pen, struct safety_page *page, mpt size, mpt gap)
 {
-    page->size = size;
-    labels_measure(pen, page);
     struct label_columns columns = columns_make(page, gap);
+    labels_lay(pen, page, size);
     page->found = labels_arrange(page->labels, page->label_count, &columns, pen->arena,
                                  &page->over);
 }
 
-/* The largest type that fits; space between labels yields before it. Where the
- * type fits but leaders cannot be led, smaller type may leave them room. */
+struct labels_fitting {
+    const struct pen *pen;
+    struct safety_page *page;
+    mpt keyed;                   /* the largest size at which labels fit without leaders; 0:
+                                    none */
+};
+
+/* Space between labels yields before their type. */
+static bool labels_led_at(void *of, mpt size)
+{
+    struct labels_fitting *fitting = of;
+    labels_try(fitting->pen, fitting->page, size, LABEL_GAP);
+    if (fitting->page->found != LABELS_LED)
+        labels_try(fitting->pen, fitting->page, size, LABEL_GAP_LEAST);
+    if (fitting->page->found == LABELS_KEYED && fitting->keyed == 0)
+        fitting->keyed = size;
+    return fitting->page->found == LABELS_LED;
+}
+
+/* The largest type that fits. Where the type fits but leaders cannot be led, smaller type
+ * may leave them room. */
 static void labels_fit(const struct pen *pen, struct safety_page *page)
 {
-    struct size_rule rule = size_rule(pen->paper, ROLE_ROW);
-    mpt keyed = 0;
-    for (mpt size = rule.aim; size >= rule.floor; size -= LABEL_SIZE_STEP) {
-        labels_try(pen, page, size, LABEL_GAP);
-        if (page->found != LABELS_LED)
-            labels_try(pen, page, size, LABEL_GAP_LEAST);
-        if (page->found == LABELS_LED)
-            return;
-        if (page->found == LABELS_KEYED && keyed == 0)
-            keyed = size;
-    }
-    if (keyed > 0)
-        labels_try(pen, page, keyed, LABEL_GAP_LEAST);
+    struct labels_fitting fitting = {pen, page, 0};
+    mpt size = size_that_fits(size_rule(pen->paper, ROLE_ROW), LABEL_SIZE_STEP, labels_led_at,
+                              &fitting);
+    if (page->found != LABELS_LED && !labels_led_at(&fitting, size) && fitting.keyed > 0)
+        labels_try(pen, page, fitting.keyed, LABEL_GAP_LEAST);
 }
 
 /* The columns of labels: see the template. */
@@ -154,6 +167,7 @@ static struct safety_page way_try(struct pen *pen, const struct page_needs *need
     struct safety_page page = {.frame = frame_in_way(pen, needs, way->columns)};
     page.view = view_make(pen, page.frame.at[AREA_MIDDLE]);
     page.labels = arena_array(pen->arena, safety->count + 1, sizeof *page.labels);
+    page.laid = arena_array(pen->arena, safety->count + 1, sizeof *page.laid);
     page.own_side = way->own_side;
     page.groups = tag_groups_find(pen, &page.view, way->most, &page.groups_placed);
     page.groups_lost = tag_groups_lost(safety, &page.view, page.groups);
@@ -218,7 +232,7 @@ static struct cuts cuts_of(const struct pen *pen, const struct safety_page *page
     for (size_t i = 0; i < safety->count; i++)
         for (size_t r = 0; r < safety->places[i].row_count; r++) {
             const struct plan_row *row = &safety->places[i].rows[r];
-            mpt cut = label_row_cut(pen, row, page->size, page->frame.at[AREA_LEFT].width);
+            mpt cut = label_row_cut(&page->laid[i].rows[r]);
             if (cut <= 0)
                 continue;
             cuts.count++;
@@ -248,12 +262,11 @@ static void labels_told(struct pen *pen, const struct safety_page *page)
 {
     const struct plan_place *longest = longest_place(sheet_places(pen->sheet));
     pen_too_long(pen, longest->marker.origin, page->over,
-                 text_format(pen->arena,
-                             "%s\nenter gear of one kind at one place as one, with "
+                 text_format(pen->arena, "%s\nenter gear of one kind at one place as one, with "
                              "`count`; gear of one zone and side without an `at` shares a label "
                              "(%zu now)\nthe label of %s is the longest (%zu lines)",
-                             cut_words(pen, page), sheet_places(pen->sheet)->count, longest->title,
-                             longest->row_count),
+                             cut_words(pen, page), sheet_places(pen->sheet)->count,
+                             longest->title, longest->row_count),
                  "the text of the labels");
 }
 
@@ -343,7 +356,6 @@ static void bars_place(struct pen *pen, const struct safety_page *page)
 
 static void column_labels_place(struct pen *pen, const struct safety_page *page, bool right)
 {
-    const struct places_facts *safety = sheet_places(pen->sheet);
     struct area area = right ? page->frame.at[AREA_RIGHT] : page->frame.at[AREA_LEFT];
     mpt done = -1;
     for (size_t n = 0; n < page->label_count; n++) {
@@ -355,10 +367,7 @@ static void column_labels_place(struct pen *pen, const struct safety_page *page,
         if (next == page->label_count)
             return;
         done = area.y = page->labels[next].top;
-        if (next < safety->count)
-            label_place(pen, &safety->places[next], page->size, area);
-        else
-            here_label_place(pen, page->size, area);
+        label_place(pen, &page->laid[next], area.x, area.y);
     }
 }
 

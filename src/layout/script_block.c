@@ -1,13 +1,10 @@
 /* script_block.c - a script: one phrase a line, blanks 9 mm high to write on
  * (room: layout). */
-#include "layout_room.h"
+#include "call.h"
+
+#include "measures.h"
 
 #include <string.h>
-
-#define BLANK_HEIGHT MM(9)
-#define BLANK_RULE MM(0.5)
-#define BLANK_DROP MM(0.65)
-#define LABEL_GAP MM(1.5)
 
 static struct style script_style(enum face_role face, mpt size)
 {
@@ -21,7 +18,7 @@ struct phrase {
     size_t count, room, keep_room;
 };
 
-static struct piece *phrase_grow(struct pen *pen, struct phrase *phrase, bool keep)
+static struct piece *phrase_grow(const struct pen *pen, struct phrase *phrase, bool keep)
 {
     phrase->keep = arena_grow(pen->arena, phrase->keep, phrase->count, &phrase->keep_room,
                               sizeof *phrase->keep);
@@ -31,7 +28,7 @@ static struct piece *phrase_grow(struct pen *pen, struct phrase *phrase, bool ke
     return &phrase->pieces[phrase->count++];
 }
 
-static void words_add(struct pen *pen, struct phrase *phrase, const char *text, bool strong,
+static void words_add(const struct pen *pen, struct phrase *phrase, const char *text, bool strong,
                       mpt size)
 {
     struct style style = script_style(FACE_TEXT, size);
@@ -46,14 +43,14 @@ static void words_add(struct pen *pen, struct phrase *phrase, const char *text, 
     }
 }
 
-static void blank_add(struct pen *pen, struct phrase *phrase, int width_mm)
+static void blank_add(const struct pen *pen, struct phrase *phrase, int width_mm)
 {
     *phrase_grow(pen, phrase, false) = (struct piece){.text = "", .width = MM(width_mm),
                                                       .blank_height = BLANK_HEIGHT};
 }
 
 /* NORTH SOUTH to be circled becomes NORTH / SOUTH. */
-static const char *choice_text(struct pen *pen, const char *words)
+static const char *choice_text(const struct pen *pen, const char *words)
 {
     const char *space = strchr(words, ' ');
     if (space == NULL)
@@ -61,7 +58,7 @@ static const char *choice_text(struct pen *pen, const char *words)
     return text_format(pen->arena, "%.*s / %s", (int)(space - words), words, space + 1);
 }
 
-static struct phrase phrase_make(struct pen *pen, const struct script_line *line, mpt size)
+static struct phrase phrase_make(const struct pen *pen, const struct script_line *line, mpt size)
 {
     struct phrase phrase = {0};
     for (size_t i = 0; i < line->count; i++) {
@@ -85,7 +82,7 @@ static struct phrase phrase_make(struct pen *pen, const struct script_line *line
 }
 
 /* A call sign, a name or an identity stays on one line where it has room there. */
-static void parts_keep(struct pen *pen, const struct phrase *phrase,
+static void parts_keep(const struct pen *pen, const struct phrase *phrase,
                        struct paragraph *paragraph)
 {
     bool *keep = arena_array(pen->arena, phrase->count + 1, sizeof *keep);
@@ -101,7 +98,7 @@ static void parts_keep(struct pen *pen, const struct phrase *phrase,
     paragraph_keep(paragraph, keep, pen->arena);
 }
 
-static struct paragraph phrase_break(struct pen *pen, const struct phrase *phrase, mpt size,
+static struct paragraph phrase_break(const struct pen *pen, const struct phrase *phrase, mpt size,
                                      mpt width)
 {
     struct paragraph paragraph = {.style = script_style(FACE_TEXT, size), .width = width,
@@ -125,7 +122,10 @@ static size_t blanks_in(const struct paragraph *paragraph, size_t line)
 
 static mpt set_line_height(const struct paragraph *paragraph, size_t line)
 {
-    return blanks_in(paragraph, line) > 0 ? BLANK_HEIGHT : paragraph->line_height;
+    mpt clear = BLANK_CLEAR + em_share(paragraph->style.size, EM_DESCENT);
+    if (blanks_in(paragraph, line) == 0)
+        return paragraph->line_height;
+    return clear > BLANK_HEIGHT ? clear : BLANK_HEIGHT;
 }
 
 static void words_place(struct pen *pen, const struct paragraph *paragraph, size_t *piece,
@@ -146,7 +146,7 @@ static void blank_line_place(struct pen *pen, const struct paragraph *paragraph,
 {
     const struct line *set = &paragraph->lines[line];
     mpt height = set_line_height(paragraph, line), size = paragraph->style.size;
-    mpt baseline = top + height - size * 22 / 100;
+    mpt baseline = top + height - em_share(size, EM_DESCENT);
     mpt share = blanks_in(paragraph, line) == 0
                     ? 0
                     : (paragraph->width - set->width) / (mpt)blanks_in(paragraph, line);
@@ -186,50 +186,65 @@ static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt
 static mpt label_width(const struct pen *pen, const char *label, mpt size)
 {
     struct style style = script_style(FACE_BOLD, size);
-    return label == NULL ? 0 : pen_width(pen, &style, label) + MM(2) + LABEL_GAP;
+    if (label == NULL)
+        return 0;
+    return pen_width(pen, &style, label) + CALL_LABEL_PADS_X + CALL_LABEL_GAP;
 }
 
-static void label_place(struct pen *pen, const char *label, mpt size, mpt x, mpt top,
-                        mpt height)
+static void label_of_call_place(struct pen *pen, const char *label, mpt size, struct point at,
+                                mpt height)
 {
     struct style style = script_style(FACE_BOLD, size);
-    mpt width = pen_width(pen, &style, label);
+    struct area box = {at.x, at.y + CALL_LABEL_PAD_Y,
+                       pen_width(pen, &style, label) + CALL_LABEL_PADS_X,
+                       height - 2 * CALL_LABEL_PAD_Y};
     style.ink = INK_WHITE;
-    pen_box(pen, (struct area){x, top + MM(0.35), width + MM(2), height - MM(0.7)}, INK_BLACK,
-            INK_NONE, 0, MM(0.6));
-    pen_text(pen, &style, x + MM(1), baseline_in(top, height, size), label, strlen(label),
-             pen->sheet->origin);
+    pen_box(pen, box, INK_BLACK, INK_NONE, 0, CALL_LABEL_CORNER);
+    pen_text(pen, &style, at.x + CALL_LABEL_PAD_X, baseline_in(at.y, height, size), label,
+             strlen(label), pen->sheet->origin);
 }
 
-/* Room left in the column goes between the phrases. */
-static mpt phrase_gap(struct pen *pen, const struct script *script, mpt size,
-                      struct area column)
+/* ---- the script ---- */
+
+static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_line *line,
+                                     mpt size, mpt width)
 {
-    mpt room = column.height - script_set(pen, script, size, column, true);
-    mpt gap = script->count > 1 && room > 0 ? room / (mpt)(script->count - 1) : 0;
-    return gap > MM(1.6) ? MM(1.6) : gap;
+    struct phrase phrase = phrase_make(pen, line, size);
+    struct laid_phrase laid = {.label = line->label, .indent = label_width(pen, line->label, size)};
+    laid.words = phrase_break(pen, &phrase, size, width - laid.indent);
+    for (size_t i = 0; i < laid.words.line_count; i++)
+        laid.height += set_line_height(&laid.words, i);
+    return laid;
 }
 
-mpt script_set(struct pen *pen, const struct script *script, mpt size, struct area column,
-               bool measure_only)
+struct laid_script script_lay(const struct pen *pen, const struct script *script, mpt size,
+                              mpt width)
 {
-    mpt top = column.y, gap = 0;
-    if (script != NULL && !measure_only && column.height > 0)
-        gap = phrase_gap(pen, script, size, column);
-    for (size_t i = 0; script != NULL && i < script->count; i++) {
-        const struct script_line *line = &script->lines[i];
-        struct phrase phrase = phrase_make(pen, line, size);
-        mpt indent = label_width(pen, line->label, size);
-        struct paragraph paragraph = phrase_break(pen, &phrase, size, column.width - indent);
-        mpt height = 0;
-        for (size_t l = 0; l < paragraph.line_count; l++)
-            height += set_line_height(&paragraph, l);
-        if (!measure_only) {
-            if (line->label != NULL)
-                label_place(pen, line->label, size, column.x, top, paragraph.line_height);
-            phrase_place(pen, &paragraph, column.x + indent, top);
-        }
-        top += height + gap;
+    struct laid_script laid = {.size = size, .count = script == NULL ? 0 : script->count};
+    laid.phrases = arena_array(pen->arena, laid.count, sizeof *laid.phrases);
+    for (size_t i = 0; i < laid.count; i++) {
+        laid.phrases[i] = phrase_lay(pen, &script->lines[i], size, width);
+        laid.height += laid.phrases[i].height;
     }
-    return top - gap - column.y;
+    return laid;
+}
+
+mpt gap_between(mpt room, size_t count)
+{
+    mpt gap = count > 1 && room > 0 ? room / (mpt)(count - 1) : 0;
+    return gap > CALL_GAP_MOST ? CALL_GAP_MOST : gap;
+}
+
+mpt script_place(struct pen *pen, const struct laid_script *laid, struct area column)
+{
+    mpt gap = gap_between(column.height - laid->height, laid->count), top = column.y;
+    for (size_t i = 0; i < laid->count; i++) {
+        const struct laid_phrase *phrase = &laid->phrases[i];
+        if (phrase->label != NULL)
+            label_of_call_place(pen, phrase->label, laid->size, (struct point){column.x, top},
+                                phrase->words.line_height);
+        phrase_place(pen, &phrase->words, column.x + phrase->indent, top);
+        top += phrase->height + gap;
+    }
+    return laid->count == 0 ? 0 : top - gap - column.y;
 }

@@ -44,6 +44,11 @@ struct size_rule size_rule(const struct paper *paper, enum page_role role)
                               own->leading};
 }
 
+mpt grown(const struct paper *paper, mpt at_half_a_metre)
+{
+    return (mpt)((int64_t)at_half_a_metre * paper->reading_mm / 500);
+}
+
 mpt line_pitch(enum page_role role, mpt size)
 {
     return size / 100 * sizes[role].leading;

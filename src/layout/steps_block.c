@@ -10,6 +10,11 @@ struct style row_style(enum face_role face, mpt size)
     return (struct style){ROLE_ROW, face, size, INK_BLACK};
 }
 
+mpt step_indent(const struct pen *pen)
+{
+    return grown(pen->paper, STEP_INDENT);
+}
+
 /* ---- tags ---- */
 
 static struct style row_tag_style(mpt size)
@@ -53,16 +58,23 @@ static mpt widest_tag(const struct pen *pen, mpt size)
 
 /* ---- rows ---- */
 
-static mpt row_text_start(const struct card_row *row, mpt tag)
+static mpt row_text_start(const struct pen *pen, const struct card_row *row, mpt tag)
 {
-    return STEP_INDENT + (mpt)row->tag_count * (tag + ROW_TAG_GAP) + ROW_TAG_GAP;
+    return step_indent(pen) + (mpt)row->tag_count * (tag + ROW_TAG_GAP) + ROW_TAG_GAP;
 }
 
 static mpt row_width(const struct pen *pen, const struct card_row *row, mpt size, mpt tag)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
-    return row_text_start(row, tag) + pen_width(pen, &bold, row->name) + ROW_WHERE_GAP +
+    return row_text_start(pen, row, tag) + pen_width(pen, &bold, row->name) + ROW_WHERE_GAP +
            pen_width(pen, &plain, row->where);
+}
+
+/* From row to row at least: for the sign, or the tag in its box where that is higher. */
+static mpt row_pitch(const struct laid_steps *laid)
+{
+    mpt tag = em_share(laid->sizes.row, EM_TAG_BOX) + ROW_TAG_SLACK;
+    return tag > ROW_PITCH ? tag : ROW_PITCH;
 }
 
 /* `line`: from the column's left edge, as high as the pitch. */
@@ -72,7 +84,7 @@ static void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     struct area sign = {line.x + STEP_SIGN_AT, line.y + (line.height - GEAR_SIGN) / 2, GEAR_SIGN,
                         GEAR_SIGN};
-    struct area box = {line.x + STEP_INDENT, line.y, tag, line.height};
+    struct area box = {line.x + step_indent(pen), line.y, tag, line.height};
     mpt baseline = baseline_in(line.y, line.height, size);
     gear_sign_place(pen, sign, row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).floor,
                     row->tag_count > 0 ? row->tags[0] : "?", row->origin);
@@ -80,7 +92,7 @@ static void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt
         row_tag_place(pen, row->tags[t], size, box, row->origin);
         box.x += tag + ROW_TAG_GAP;
     }
-    mpt at = line.x + row_text_start(row, tag);
+    mpt at = line.x + row_text_start(pen, row, tag);
     at += pen_text(pen, &bold, at, baseline, row->name, strlen(row->name), row->origin);
     pen_text(pen, &plain, at + ROW_WHERE_GAP, baseline, row->where, strlen(row->where),
              row->origin);
@@ -133,7 +145,7 @@ static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
 static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
                                  const struct card_step *step)
 {
-    mpt width = steps->width - STEP_INDENT;
+    mpt width = steps->width - step_indent(pen);
     struct laid_step laid = {.step = step};
     laid.headline = headline_lay(pen, step, steps->sizes.headline);
     if (step->lethal_count > 0)
@@ -152,15 +164,12 @@ static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps
 struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width)
 {
     const struct steps_facts *made_steps = sheet_steps(pen->sheet);
-    struct laid_steps laid = {.sizes = sizes,
-                              .width = width,
-                              .count = made_steps->count,
-                              .tag = widest_tag(pen, sizes.row),
-                              .excess = -width};
+    struct laid_steps laid = {.sizes = sizes, .width = width, .count = made_steps->count,
+                              .tag = widest_tag(pen, sizes.row), .excess = -width};
     struct laid_step *steps = arena_array(pen->arena, laid.count, sizeof *steps);
     for (size_t i = 0; i < laid.count; i++) {
         steps[i] = step_lay(pen, &laid, &made_steps->items[i]);
-        laid.height += step_height(&laid, &steps[i], ROW_PITCH) + (i > 0 ? STEP_GAP : 0);
+        laid.height += step_height(&laid, &steps[i], row_pitch(&laid)) + (i > 0 ? STEP_GAP : 0);
     }
     laid.steps = steps;
     return laid;
@@ -223,7 +232,7 @@ static void headline_place(struct pen *pen, const struct laid_steps *steps,
 {
     disc_place(pen, steps, laid->step, x, top);
     if (laid->headline.line_count > 0)
-        line_place(pen, &laid->headline, 0, x + STEP_INDENT,
+        line_place(pen, &laid->headline, 0, x + step_indent(pen),
                    baseline_in(top, headline_height(steps), steps->sizes.headline));
 }
 
@@ -232,7 +241,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
                        const struct laid_step *laid, struct area column, mpt pitch)
 {
     const struct card_step *step = laid->step;
-    mpt words = column.x + STEP_INDENT, top = column.y;
+    mpt words = column.x + step_indent(pen), top = column.y;
     headline_place(pen, steps, laid, column.x, top);
     top += headline_height(steps);
     if (step->lethal_count > 0)
@@ -257,11 +266,11 @@ static struct spread spread_over(const struct laid_steps *laid, mpt height)
     for (size_t i = 0; i < laid->count; i++)
         rows += (mpt)laid->steps[i].step->row_count;
     mpt share = steps + rows > 1 && extra > 0 ? extra / (2 * (steps - 1) + rows) : 0;
-    struct spread spread = {STEP_GAP + 2 * share, ROW_PITCH + share};
+    struct spread spread = {STEP_GAP + 2 * share, row_pitch(laid) + share};
     if (spread.gap > STEP_GAP_MOST)
         spread.gap = STEP_GAP_MOST;
-    if (spread.pitch > ROW_PITCH + ROW_EXTRA_MOST)
-        spread.pitch = ROW_PITCH + ROW_EXTRA_MOST;
+    if (share > ROW_EXTRA_MOST)
+        spread.pitch = row_pitch(laid) + ROW_EXTRA_MOST;
     return spread;
 }
 

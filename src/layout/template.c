@@ -18,12 +18,16 @@ enum cut {
 /* When an area is there. Else its gap is not either. */
 enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED };
 
+/* Does the least that an area is grow with the type in it? See `grown`. */
+enum growth { STAYS, GROWS };
+
 /* Across the cut an area is the largest of its least, its share of the safe area and what
  * is needed. */
 struct area_row {
     enum page_area area;
     enum cut cut;
     enum there there;
+    enum growth growth;
     mpt least;
     mpt gap;                  /* to what is left */
     int share[WAYS_MOST];     /* one a way */
@@ -31,43 +35,43 @@ struct area_row {
 
 /* What stands at the same place on every page of a set. */
 #define HEAD_ROWS \
-    {AREA_STRIP_HEAD, CUT_HEAD, WHERE_MARKED, MM(4.0), MM(0.45), {0}}, \
-    {AREA_BAND, CUT_HEAD, ALWAYS, MM(21), MM(0.45), {0}}, \
-    {AREA_STRIPE, CUT_HEAD, ALWAYS, MM(1.8), MM(0.45), {0}}, \
-    {AREA_WHEN, CUT_HEAD, ALWAYS, 0, MM(0.45), {0}}, \
-    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, MM(6.2), MM(0.7), {0}}, \
-    {AREA_STRIP_FOOT, CUT_FOOT, WHERE_MARKED, MM(4.0), MM(0.45), {0}}
+    {AREA_STRIP_HEAD, CUT_HEAD, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}, \
+    {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(21), MM(0.45), {0}}, \
+    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.8), MM(0.45), {0}}, \
+    {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
+    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.2), MM(0.7), {0}}, \
+    {AREA_STRIP_FOOT, CUT_FOOT, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}
 
 #define CALL_ROWS \
-    {AREA_FOOTER, CUT_FOOT, ALWAYS, MM(6.8), MM(0.45), {0}}, \
-    {AREA_PANEL, CUT_FOOT, ALWAYS, 0, 0, {0}}, \
-    {AREA_CONTACT, CUT_FOOT, ALWAYS, MM(6.55), MM(0.7), {0}}, \
-    {AREA_BODY, CUT_NOTHING, ALWAYS, 0, 0, {0}}
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
+    {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}}, \
+    {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
 
 static const struct area_row card_rows[] = {
     HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, 0, MM(4), {642105}},
-    {AREA_RIGHT, CUT_NOTHING, ALWAYS, 0, 0, {0}}};
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(4), {642105}},
+    {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* Wider left columns take the longest phrases, and names that are long to spell, at the
  * least size. */
 static const struct area_row distress_rows[] = {
     HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, 0, MM(3), {547368, 552631, 557893}},
-    {AREA_RIGHT, CUT_NOTHING, ALWAYS, 0, 0, {0}}};
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3), {547368, 552631, 557893}},
+    {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* No call panel. Wider columns where labels have no room else: the boat is narrower. */
 static const struct area_row safety_plan_rows[] = {
     HEAD_ROWS,
-    {AREA_FOOTER, CUT_FOOT, ALWAYS, MM(6.8), MM(1), {0}},
-    {AREA_BODY, CUT_NOTHING, ALWAYS, 0, 0, {0}},
-    {AREA_SOURCES, CUT_FOOT, WHERE_NEEDED, 0, MM(1), {0}},
-    {AREA_LEGEND, CUT_FOOT, ALWAYS, MM(7.4), MM(1), {0}},
-    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, MM(6.2), 0, {0}},
-    {AREA_LEFT, CUT_LEFT, ALWAYS, 0, MM(4.5), {315790, 378946}},
-    {AREA_RIGHT, CUT_RIGHT, ALWAYS, 0, MM(4.5), {315790, 378946}},
-    {AREA_NONE, CUT_FOOT, ALWAYS, MM(2), 0, {0}},
-    {AREA_MIDDLE, CUT_NOTHING, ALWAYS, 0, 0, {0}}};
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
+    {AREA_SOURCES, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(1), {0}},
+    {AREA_LEGEND, CUT_FOOT, ALWAYS, GROWS, MM(7.4), MM(1), {0}},
+    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, GROWS, MM(6.2), 0, {0}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(4.5), {315790, 378946}},
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, 0, MM(4.5), {315790, 378946}},
+    {AREA_NONE, CUT_FOOT, ALWAYS, STAYS, MM(2), 0, {0}},
+    {AREA_MIDDLE, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 static const struct template {
     const struct area_row *rows;
@@ -104,12 +108,14 @@ static bool is_there(const struct area_row *row, const struct page_needs *needs)
 
 /* The area's height, or its width where it is cut off at a side. */
 static mpt depth_of(const struct area_row *row, const struct page_needs *needs,
-                    struct area safe)
+                    const struct frame *frame)
 {
+    struct area safe = frame->safe;
+    mpt least = row->growth == GROWS ? grown(frame->paper, row->least) : row->least;
     bool side = row->cut == CUT_LEFT || row->cut == CUT_RIGHT;
     mpt share = share_of(side ? safe.width : safe.height, row->share[needs->way]);
     mpt needed = side || row->area >= AREA_COUNT ? 0 : needs->height[row->area];
-    mpt depth = row->least > share ? row->least : share;
+    mpt depth = least > share ? least : share;
     return depth > needed ? depth : needed;
 }
 
@@ -165,7 +171,7 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
         const struct area_row *row = &templates[key].rows[i];
         if (!is_there(row, needs))
             continue;
-        struct area area = area_cut(&rest, row->cut, depth_of(row, needs, frame.safe), row->gap);
+        struct area area = area_cut(&rest, row->cut, depth_of(row, needs, &frame), row->gap);
         if (row->area < AREA_COUNT)
             frame.at[row->area] = area;
     }

@@ -29,7 +29,7 @@ static bool distress_sheet_place(struct pen *pen, struct pen *trial, const struc
     (void)trial;
     if (!distress_place(pen, &shared->needs))
         return false;
-    panel_place(pen, shared->script_size, &frame);
+    foot_blocks_place(pen, shared, &frame);
     return true;
 }
 

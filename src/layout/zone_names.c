@@ -2,12 +2,12 @@
  * else on it (room: layout). */
 #include "zone_names.h"
 
+#include "measures.h"
+
 #include "geometry.h"
 
 #include <string.h>
 
-#define NAME_GAP MM(0.3)
-#define LEADER_GAP MM(1.1)    /* from its middle, whose halo must not cut letters */
 #define EDGES 4               /* of a box */
 
 struct naming {
@@ -49,7 +49,7 @@ static bool free_of_leaders(const struct naming *naming, struct area box)
 {
     for (size_t i = 0; i < naming->leader_count; i++)
         if (segment_to_box(naming->leaders[i].from, naming->leaders[i].to, box) <
-            (double)LEADER_GAP)
+            (double)ZONE_NAME_LEADER_GAP)
             return false;
     return true;
 }
@@ -66,12 +66,12 @@ static bool name_find(const struct naming *naming, const struct zone *zone, mpt 
     const struct hull_view *view = naming->view;
     mpt low = zone_edge(view, zone->from), high = zone_edge(view, zone->to);
     mpt centre = view->area.x + view->area.width / 2;
-    for (mpt off = 0; off <= (high - low) / 2; off += MM(0.5))
+    for (mpt off = 0; off <= (high - low) / 2; off += ZONE_NAME_STEP)
         for (int side = 0; side < 2; side++) {
             mpt middle = (low + high) / 2 + (side == 0 ? off : -off);
             *box = box_at((struct point){centre, middle}, width, height);
             if (hull_encloses(view, *box) && free_of_leaders(naming, *box) &&
-                free_of(*box, naming->taken.areas, naming->taken.count, NAME_GAP))
+                free_of(*box, naming->taken.areas, naming->taken.count, ZONE_NAME_GAP))
                 return true;
         }
     return false;
@@ -87,7 +87,7 @@ static void name_place(struct naming *naming, const struct plan_zone *plan_zone)
     if (!name_find(naming, plan_zone->zone, width, height, &box))
         return;
     if (plan_zone->zone->id == ZONE_trampoline)
-        pen_box(pen, (struct area){box.x - NAME_GAP, box.y, box.width + 2 * NAME_GAP,
+        pen_box(pen, (struct area){box.x - ZONE_NAME_GAP, box.y, box.width + 2 * ZONE_NAME_GAP,
                                    box.height}, INK_WHITE, INK_NONE, 0, 0);
     pen_text(pen, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,
              strlen(plan_zone->name), pen->sheet->origin);

@@ -8,15 +8,12 @@
 enum { TAG_LIMIT = 14 };   /* characters: printed small beside a caution */
 
 struct authority_file {
-    struct node_value sources;
+    struct entries_value sources;       /* struct authority */
 };
 
 const char *const source_status_words[] = {SOURCE_STATUS_LIST(CHOICE_WORD) NULL};
 const char *const source_grade_words[] = {SOURCE_GRADE_LIST(CHOICE_WORD) NULL};
 
-static const struct field file_rows[] = {
-    ROW(struct authority_file, sources, FIELD_NODE, .required = true, .about = "the list"),
-};
 static const struct field authority_rows[] = {
     ROW(struct authority, key, FIELD_TEXT, .required = true, .about = "how procedures name it"),
     ROW(struct authority, issuer, FIELD_TEXT, .required = true, .about = "who issued it"),
@@ -24,14 +21,20 @@ static const struct field authority_rows[] = {
     ROW(struct authority, title, FIELD_TEXT, .required = true, .about = "what it is about"),
     ROW(struct authority, tag, FIELD_TEXT, .required = true, .about = "printed on the card"),
     ROW(struct authority, read, FIELD_DATE, .required = true, .about = "when it was read"),
-    ROW(struct authority, status, FIELD_ENUM, .required = true, .choices = source_status_words,
+    ROW(struct authority, status, FIELD_CHOICE, .required = true, .choices = source_status_words,
         .about = "whether it is still in force"),
-    ROW(struct authority, grade, FIELD_ENUM, .required = true,
+    ROW(struct authority, grade, FIELD_CHOICE, .required = true,
         .choices = source_grade_words,
         .about = "VA read in full, VB the passage, VC no authority"),
 };
-static const struct field_table file_table = TABLE("a file of sources", file_rows);
 static const struct field_table authority_table = TABLE("a source", authority_rows);
+
+static const struct field authority_file_rows[] = {
+    ROW(struct authority_file, sources, FIELD_ENTRIES, .required = true,
+        ENTRIES_OF(struct authority, .table = &authority_table), .about = "the list"),
+};
+static const struct field_table authority_file_table = TABLE("a file of sources",
+                                                             authority_file_rows);
 
 static void tag_length_check(const struct text_value *tag, struct problems *problems)
 {
@@ -59,17 +62,16 @@ const struct authorities *authorities_read(const struct source *source, struct a
 {
     struct problems *problems = problems_part(all);
     struct authority_file file = {0};
-    section_read(yaml_tree_read(source, arena, problems), &file_table, &file, arena, problems);
-    size_t count = entries_count(&file.sources, "sources", problems);
-    struct authority *rows = arena_array(arena, count, sizeof *rows);
-    for (size_t i = 0; i < count; i++) {
-        section_read(file.sources.node->items[i], &authority_table, &rows[i], arena, problems);
+    section_read(yaml_tree_read(source, arena, problems), &authority_file_table, &file, arena,
+                 problems);
+    const struct authority *rows = file.sources.items;
+    for (size_t i = 0; i < file.sources.count; i++) {
         tag_length_check(&rows[i].tag, problems);
         key_unique_check(rows, i, problems);
     }
     struct authorities *authorities = arena_alloc(arena, sizeof *authorities);
     authorities->rows = rows;
-    authorities->count = count;
+    authorities->count = file.sources.count;
     return problems_settle(all, problems) ? authorities : NULL;
 }
 

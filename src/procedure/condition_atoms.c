@@ -41,7 +41,8 @@ static unsigned known_word(const struct condition_reading *reading, struct gathe
     if (value > 0)
         return value;
     problem_add(reading->problems, SEVERITY_ERROR, place,
-                nearest_remedy(word, known, "see the reference of keys", reading->arena),
+                text_nearest_remedy(reading->arena, word, known, text_list_length(known),
+                                    "see the reference of keys"),
                 "%s is not a known %s", word, what);
     into->failed = true;
     return 0;
@@ -91,8 +92,9 @@ static bool is_mapping(const struct condition_reading *reading, struct gathering
 
 /* ---- fitted, not_fitted, boat ---- */
 
-static void items_read(const struct condition_reading *reading, const struct yaml_node *node,
-                       struct gathering *into, enum condition_kind kind)
+static void condition_items_read(const struct condition_reading *reading,
+                                 const struct yaml_node *node,
+                                 struct gathering *into, enum condition_kind kind)
 {
     size_t count = 0;
     const struct yaml_node *const *items = as_list(reading, into, &node, &count);
@@ -106,13 +108,13 @@ static void items_read(const struct condition_reading *reading, const struct yam
 void fitted_read(const struct condition_reading *reading, const struct yaml_node *node,
                         struct gathering *into)
 {
-    items_read(reading, node, into, CONDITION_FITTED);
+    condition_items_read(reading, node, into, CONDITION_FITTED);
 }
 
 void not_fitted_read(const struct condition_reading *reading,
                             const struct yaml_node *node, struct gathering *into)
 {
-    items_read(reading, node, into, CONDITION_NOT_FITTED);
+    condition_items_read(reading, node, into, CONDITION_NOT_FITTED);
 }
 
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
@@ -197,11 +199,11 @@ void beyond_read(const struct condition_reading *reading, const struct yaml_node
 static const char *field_nearest(const struct condition_reading *reading, const char *key)
 {
     const struct field_table *table = equipment_fields();
-    const char **keys = arena_array(reading->arena, table->count + 1, sizeof *keys);
+    const char **keys = arena_array(reading->arena, table->count, sizeof *keys);
     for (size_t i = 0; i < table->count; i++)
         keys[i] = table->fields[i].key;
-    return nearest_remedy(key, keys, "name a field that gear has in a boat file",
-                          reading->arena);
+    return text_nearest_remedy(reading->arena, key, keys, table->count,
+                               "name a field that gear has in a boat file");
 }
 
 /* Can this field ever hold this value? One that it cannot would be a case that
@@ -213,7 +215,6 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
     int64_t milli;
     switch (field->kind) {
     case FIELD_CHOICE:
-    case FIELD_ENUM:
         return known_scalar(reading, into, value, field->choices, field->key) > 0;
     case FIELD_ANSWER:
         return known_scalar(reading, into, value, answers, "answer") > 0;
@@ -234,7 +235,7 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
                        text_format(reading->arena, "%s is written in words of any language: `is` "
                                    "cannot ask about it", field->key));
         return false;
-    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_ENUMS: case FIELD_PAIR:
+    case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_CHOICES: case FIELD_PAIR:
     case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",

@@ -6,8 +6,8 @@
 #include "text.h"
 
 /* The one condition that all of these come to. */
-static const struct condition *joined(const struct condition_reading *reading,
-                                      const struct gathering *all, struct place place)
+static const struct condition *conditions_joined(const struct condition_reading *reading,
+                                                 const struct gathering *all, struct place place)
 {
     if (all->count == 1)
         return all->items[0];
@@ -85,7 +85,7 @@ static const struct {
     const char *key;
     void (*read)(const struct condition_reading *reading, const struct yaml_node *node,
                  struct gathering *into);
-} keys[] = {
+} condition_keys[] = {
     {.key = "fitted", .read = fitted_read},   {.key = "not_fitted", .read = not_fitted_read},
     {.key = "inside", .read = inside_read},   {.key = "is", .read = is_read},
     {.key = "cuts", .read = cuts_read},       {.key = "boat", .read = boat_type_read},
@@ -94,27 +94,27 @@ static const struct {
     {.key = "any", .read = any_read},         {.key = "none", .read = none_read},
 };
 
-enum { KEY_COUNT = sizeof keys / sizeof keys[0] };
+enum { CONDITION_KEY_COUNT = sizeof condition_keys / sizeof condition_keys[0] };
 
 static void unknown_tell(const struct condition_reading *reading, const struct yaml_pair *pair,
                          struct gathering *into)
 {
-    const char *names[KEY_COUNT + 1] = {0};
-    for (size_t i = 0; i < KEY_COUNT; i++)
-        names[i] = keys[i].key;
+    const char *names[CONDITION_KEY_COUNT];
+    for (size_t i = 0; i < CONDITION_KEY_COUNT; i++)
+        names[i] = condition_keys[i].key;
     condition_fail(reading, into, pair->key_place,
-                   nearest_remedy(pair->key, names,
-                                  "a condition knows fitted, not_fitted, inside, is, cuts, reach, "
-                                  "beyond, boat, surely, all, any and none", reading->arena),
+                   text_nearest_remedy(reading->arena, pair->key, names, CONDITION_KEY_COUNT,
+                                       "a condition knows fitted, not_fitted, inside, is, cuts, "
+                                       "reach, beyond, boat, surely, all, any and none"),
                    text_format(reading->arena, "%s is not a condition", pair->key));
 }
 
 static void pair_read(const struct condition_reading *reading, const struct yaml_pair *pair,
                       struct gathering *into)
 {
-    for (size_t i = 0; i < KEY_COUNT; i++)
-        if (text_equal(pair->key, keys[i].key)) {
-            keys[i].read(reading, pair->value, into);
+    for (size_t i = 0; i < CONDITION_KEY_COUNT; i++)
+        if (text_equal(pair->key, condition_keys[i].key)) {
+            condition_keys[i].read(reading, pair->value, into);
             return;
         }
     unknown_tell(reading, pair, into);
@@ -131,7 +131,7 @@ static const struct condition *one_read(const struct condition_reading *reading,
     if (all.count == 0 && !all.failed)
         condition_fail(reading, &all, node->place, "write a condition such as {fitted: liferaft}",
                        "a condition is expected here");
-    return all.failed ? NULL : joined(reading, &all, node->place);
+    return all.failed ? NULL : conditions_joined(reading, &all, node->place);
 }
 
 const struct condition *condition_read(const struct yaml_node *node, struct arena *arena,

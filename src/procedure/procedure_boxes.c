@@ -4,98 +4,25 @@
 
 #include "text.h"
 
-struct decision_entry {
-    struct decision decision;
-    struct node_value yes, no;
-};
-
-struct said_entry {
-    struct said said;
-    struct node_value when;
-};
-
-struct warning_entry {
-    struct warning warning;
-    struct node_value when;
-};
-
-#define DECISION_ROW(key, member, field_kind, ...) \
-    KEYED(struct decision_entry, key, member, field_kind, __VA_ARGS__)
-#define WARNING_ROW(key, member, field_kind, ...) \
-    KEYED(struct warning_entry, key, member, field_kind, __VA_ARGS__)
-
-static const struct field decision_rows[] = {
-    DECISION_ROW("after", decision.after, FIELD_TEXT, .required = true,
-                 .about = "the id of the step after which it is asked"),
-    DECISION_ROW("yes", yes, FIELD_NODE, .required = true, .about = "what then"),
-    DECISION_ROW("no", no, FIELD_NODE, .required = true, .about = "what then"),
-    DECISION_ROW("sources", decision.basis.sources, FIELD_WORDS, .about = "what it stands on"),
-    DECISION_ROW("practice", decision.basis.practice, FIELD_ANSWER, .about = "trade practice"),
-};
-#define SAID_ROW(key, member, field_kind, ...) \
-    KEYED(struct said_entry, key, member, field_kind, __VA_ARGS__)
-static const struct field exit_rows[] = {
-    SAID_ROW("id", said.id, FIELD_TEXT, .about = "how the texts name it, where it has cases"),
-    SAID_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
-    SAID_ROW("card", said.card, FIELD_TEXT, .about = "the card to go on with"),
-};
-static const struct field call_when_rows[] = {
-    SAID_ROW("id", said.id, FIELD_TEXT, .about = "how the texts name it, where it has cases"),
-    SAID_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
-};
-static const struct field never_rows[] = {
-    WARNING_ROW("id", warning.id, FIELD_TEXT, .required = true,
-                .about = "how the texts name it"),
-    WARNING_ROW("symbol", warning.symbol, FIELD_ENUM, .choices = symbol_keys,
-                .about = "its sign, of a prohibition"),
-    WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
-    WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
-};
-static const struct field caution_rows[] = {
-    WARNING_ROW("id", warning.id, FIELD_TEXT, .required = true,
-                .about = "how the texts name it"),
-    WARNING_ROW("when", when, FIELD_NODE, .about = "boats it is for"),
-    WARNING_ROW("sources", warning.basis.sources, FIELD_WORDS, .about = "what it stands on"),
-};
-static const struct field_table decision_table = LOGIC_TABLE("a decision", decision_rows);
-static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
-static const struct field_table call_when_table = LOGIC_TABLE("the line that says when to call",
-                                                         call_when_rows);
-static const struct field_table never_table = LOGIC_TABLE("a never", never_rows);
-static const struct field_table caution_table = LOGIC_TABLE("a caution", caution_rows);
-
-/* The texts of a decision. */
-enum decision_text { DECISION_ASK, DECISION_YES, DECISION_NO };
-static const struct field decision_texts[] = {
-    [DECISION_ASK] = {.key = "ask", .kind = FIELD_TEXT, .required = true,
-                      .about = "a question that looking answers"},
-    [DECISION_YES] = {.key = "yes", .kind = FIELD_NODE, .about = "what then"},
-    [DECISION_NO] = {.key = "no", .kind = FIELD_NODE, .about = "what then"},
-};
-
-bool entries_have(const struct node_value *list, const char *key)
-{
-    bool have = false;
-    for (size_t i = 0; list->node != NULL && list->node->kind == YAML_SEQUENCE &&
-                       i < list->node->count; i++)
-        have = have || (list->node->items[i]->kind == YAML_MAPPING &&
-                        yaml_get(list->node->items[i], key) != NULL);
-    return have;
-}
-
 /* ---- words of which one is taken ---- */
 
-struct wanted_text said_wanted(const struct field *row, const struct node_value *logic,
+/* One without an id stands alone. */
+static bool is_alone(const struct entries_value *list)
+{
+    const struct said_entry *entries = list->items;
+    return list->count == 1 && entries[0].said.id.text == NULL;
+}
+
+struct wanted_text said_wanted(const struct field *row, const struct entries_value *logic,
                                struct said_texts *into)
 {
     struct wanted_text wanted = {.field = *row, .naming = NAMES_STEPS_AND_CARDS};
-    bool several = logic->node != NULL && logic->node->kind == YAML_SEQUENCE;
     wanted.field.required = true;
-    wanted.field.kind = several ? FIELD_NODE : FIELD_TEXT;
-    if (several)
-        wanted.inside = &into->several;
-    else
+    wanted.field.kind = is_alone(logic) ? FIELD_TEXT : FIELD_NODE;
+    if (is_alone(logic))
         wanted.text = &into->one;
+    else
+        wanted.inside = &into->several;
     return wanted;
 }
 
@@ -113,16 +40,6 @@ static void said_order_check(const struct procedure_reading *reading, const stru
         problem_add(reading->problems, SEVERITY_ERROR, items[count - 1].place,
                     "write a last case without when",
                     "%s says nothing to a boat that fits none of its cases", what);
-}
-
-static struct said said_one_read(const struct procedure_reading *reading,
-                                 const struct yaml_node *node, const struct field_table *table)
-{
-    struct said_entry entry = {0};
-    section_read(node, table, &entry, reading->arena, reading->problems);
-    entry.said.place = node->place;
-    entry.said.when = when_read(reading, &entry.when);
-    return entry.said;
 }
 
 /* Each of several has its words under its id. */
@@ -147,40 +64,31 @@ static void said_texts_read(struct procedure_reading *reading, struct said *item
     texts_read(reading, texts, "a set of texts by case", list.rows, list.count);
 }
 
-static void one_id_check(const struct procedure_reading *reading, const struct said *one)
-{
-    if (one->id.text != NULL)
-        problem_add(reading->problems, SEVERITY_ERROR, one->id.place,
-                    "take it out: the one text stands without", "an id where there are no cases");
-}
-
-/* A mapping is a list of one, whose text stands without an id. */
+/* `what` is the whole in messages. */
 static struct said_list said_read(struct procedure_reading *reading,
-                                  const struct node_value *value, const struct field_table *table,
-                                  const struct said_texts *texts)
+                                  const struct entries_value *list,
+                                  const struct said_texts *texts, const char *what)
 {
-    const struct yaml_node *node = value->node;
-    if (node == NULL)
-        return (struct said_list){0};
-    bool list = node->kind == YAML_SEQUENCE;
-    size_t count = list ? node->count : 1;
-    struct said *items = arena_array(reading->arena, count, sizeof *items);
-    for (size_t i = 0; i < count; i++)
-        items[i] = said_one_read(reading, list ? node->items[i] : node, table);
-    if (list) {
-        said_texts_read(reading, items, count, &texts->several, table->what);
-    } else {
-        items[0].say = texts->one;
-        one_id_check(reading, &items[0]);
+    const struct said_entry *entries = list->items;
+    struct said *items = arena_array(reading->arena, list->count, sizeof *items);
+    for (size_t i = 0; i < list->count; i++) {
+        items[i] = entries[i].said;
+        items[i].place = entries[i].place;
+        items[i].when = when_read(reading, &entries[i].when);
     }
-    said_order_check(reading, items, count, table->what);
-    return (struct said_list){items, count};
+    if (is_alone(list))
+        items[0].say = texts->one;
+    else
+        said_texts_read(reading, items, list->count, &texts->several, what);
+    said_order_check(reading, items, list->count, what);
+    return (struct said_list){items, list->count};
 }
 
-void call_when_read(struct procedure_reading *reading, const struct node_value *node,
+void call_when_read(struct procedure_reading *reading, const struct entries_value *list,
                     const struct said_texts *texts)
 {
-    reading->procedure->call_when = said_read(reading, node, &call_when_table, texts);
+    reading->procedure->call_when =
+        said_read(reading, list, texts, "the line that says when to call");
 }
 
 static void exits_read(struct procedure_reading *reading, const struct decision_entry *entry,
@@ -188,29 +96,27 @@ static void exits_read(struct procedure_reading *reading, const struct decision_
 {
     struct said_texts yes = {0}, no = {0};
     struct wanted_list list = {0};
-    want(reading, &list, (struct wanted_text){.field = decision_texts[DECISION_ASK],
-                                              .text = &decision->ask});
-    if (entry->yes.node != NULL)
-        want(reading, &list, said_wanted(&decision_texts[DECISION_YES], &entry->yes, &yes));
-    if (entry->no.node != NULL)
-        want(reading, &list, said_wanted(&decision_texts[DECISION_NO], &entry->no, &no));
-    texts_read(reading, texts, "a decision", list.rows, list.count);
-    decision->yes = said_read(reading, &entry->yes, &exit_table, &yes);
-    decision->no = said_read(reading, &entry->no, &exit_table, &no);
+    want(reading, &list, text_under(&decision_texts.fields[DECISION_ASK], &decision->ask));
+    if (entry->yes.count > 0)
+        want(reading, &list,
+             said_wanted(&decision_texts.fields[DECISION_YES], &entry->yes, &yes));
+    if (entry->no.count > 0)
+        want(reading, &list, said_wanted(&decision_texts.fields[DECISION_NO], &entry->no, &no));
+    texts_read(reading, texts, decision_texts.what, list.rows, list.count);
+    decision->yes = said_read(reading, &entry->yes, &yes, "the exit of a decision");
+    decision->no = said_read(reading, &entry->no, &no, "the exit of a decision");
 }
 
-void decision_read(struct procedure_reading *reading, const struct node_value *node,
+void decision_read(struct procedure_reading *reading, const struct procedure_logic *logic,
                    const struct texts_at *texts)
 {
-    struct decision_entry entry = {0};
     struct decision *decision = &reading->procedure->decision;
-    if (node->node == NULL)
+    if (!logic->decision.given)
         return;
-    section_read(node->node, &decision_table, &entry, reading->arena, reading->problems);
-    *decision = entry.decision;
-    exits_read(reading, &entry, texts, decision);
+    *decision = logic->decided.decision;
+    exits_read(reading, &logic->decided, texts, decision);
     decision->given = true;
-    decision->place = node->node->place;
+    decision->place = logic->decision.place;
     basis_check(reading, &decision->basis, FOOTING_STEP, decision->place, "the decision");
 }
 
@@ -240,9 +146,8 @@ static void never_sign_check(const struct procedure_reading *reading,
                     sign_class_word(symbol->sign));
 }
 
-/* Nevers or cautions, as `table` has it. */
+/* Nevers or cautions, as `key` says. */
 struct warnings {
-    const struct field_table *table;
     const char *key;
     struct warning *items;
     size_t count;
@@ -264,39 +169,38 @@ static void warnings_texts_read(struct procedure_reading *reading,
     texts_read(reading, texts, what, list.rows, list.count);
 }
 
-static struct warnings warnings_read(struct procedure_reading *reading,
-                                     const struct node_value *list,
-                                     const struct field_table *table, const char *key)
+/* `what` is one of them in messages. */
+static struct warnings warnings_read(const struct procedure_reading *reading,
+                                     const struct entries_value *list, const char *key,
+                                     const char *what)
 {
-    size_t count = entries_count(list, key, reading->problems);
+    const struct warning_entry *entries = list->items;
     struct warnings warnings = {
-        table, key, arena_array(reading->arena, count, sizeof *warnings.items), count};
-    for (size_t i = 0; i < count; i++) {
-        struct warning_entry entry = {0};
-        const struct yaml_node *node = list->node->items[i];
-        section_read(node, table, &entry, reading->arena, reading->problems);
-        entry.warning.place = node->place;
-        entry.warning.when = when_read(reading, &entry.when);
-        never_sign_check(reading, &entry.warning.symbol);
-        basis_check(reading, &entry.warning.basis, FOOTING_WARNING, node->place, table->what);
-        warnings.items[i] = entry.warning;
+        key, arena_array(reading->arena, list->count, sizeof *warnings.items), list->count};
+    for (size_t i = 0; i < list->count; i++) {
+        struct warning *warning = &warnings.items[i];
+        *warning = entries[i].warning;
+        warning->place = entries[i].place;
+        warning->when = when_read(reading, &entries[i].when);
+        never_sign_check(reading, &warning->symbol);
+        basis_check(reading, &warning->basis, FOOTING_WARNING, warning->place, what);
     }
     return warnings;
 }
 
-void nevers_read(struct procedure_reading *reading, const struct node_value *list,
+void nevers_read(struct procedure_reading *reading, const struct entries_value *list,
                  const struct texts_at *texts)
 {
-    const struct warnings nevers = warnings_read(reading, list, &never_table, "never");
+    const struct warnings nevers = warnings_read(reading, list, "never", "a never");
     warnings_texts_read(reading, &nevers, texts);
     reading->procedure->nevers = nevers.items;
     reading->procedure->never_count = nevers.count;
 }
 
-void cautions_read(struct procedure_reading *reading, const struct node_value *list,
+void cautions_read(struct procedure_reading *reading, const struct entries_value *list,
                    const struct texts_at *texts)
 {
-    const struct warnings cautions = warnings_read(reading, list, &caution_table, "cautions");
+    const struct warnings cautions = warnings_read(reading, list, "cautions", "a caution");
     warnings_texts_read(reading, &cautions, texts);
     reading->procedure->cautions = cautions.items;
     reading->procedure->caution_count = cautions.count;

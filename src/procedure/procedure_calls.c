@@ -4,32 +4,6 @@
 
 #include "text.h"
 
-const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
-const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
-
-struct call_entry {
-    struct procedure_call call;
-    struct node_value when;
-};
-
-#define CALL_ROW(key, member, field_kind, ...) \
-    KEYED(struct call_entry, key, member, field_kind, __VA_ARGS__)
-static const struct field call_rows[] = {
-    CALL_ROW("id", call.id, FIELD_TEXT,
-             .about = "where a card has several: how the texts name it"),
-    CALL_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all"),
-    CALL_ROW("signal", call.signal, FIELD_ENUM, .required = true, .choices = signal_words,
-             .about = "distress, urgency or safety"),
-    CALL_ROW("nature", call.nature, FIELD_ENUM, .choices = nature_words,
-             .about = "the nature of distress the set is told"),
-    CALL_ROW("say", call.say, FIELD_TEXT, .required = true,
-             .about = "what is wrong, in English"),
-    CALL_ROW("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
-    CALL_ROW("from", call.from, FIELD_ENUM, .required = true, .choices = call_from_words,
-             .about = "the radio it is made from"),
-};
-static const struct field_table call_table = LOGIC_TABLE("a call", call_rows);
-
 static bool from_handheld_alone(const struct procedure_call *call)
 {
     return call->from.value == CALL_FROM_HANDHELD ||
@@ -43,9 +17,9 @@ static bool is_mayday(const struct procedure_call *call)
 
 /* A nature that is written but wrong has been told already. */
 static void nature_check(const struct procedure_reading *reading,
-                         const struct procedure_call *call, const struct yaml_node *node)
+                         const struct procedure_call *call)
 {
-    bool written = node->kind == YAML_MAPPING && yaml_get(node, "nature") != NULL;
+    bool written = call->nature.place.line > 0;
     if (call->nature.value != NATURE_NONE && call->signal.value != SIGNAL_NONE &&
         !is_mayday(call))
         problem_add(reading->problems, SEVERITY_ERROR, call->nature.place,
@@ -85,16 +59,15 @@ static void gravity_check(const struct procedure_reading *reading,
 }
 
 static struct procedure_call call_read(const struct procedure_reading *reading,
-                                       const struct yaml_node *node)
+                                       const struct call_entry *entry)
 {
-    struct call_entry entry = {0};
-    section_read(node, &call_table, &entry, reading->arena, reading->problems);
-    entry.call.place = node->place;
-    entry.call.when = when_read(reading, &entry.when);
-    english_check("say", &entry.call.say, reading->problems);
-    english_check("assist", &entry.call.assist, reading->problems);
-    nature_check(reading, &entry.call, node);
-    return entry.call;
+    struct procedure_call call = entry->call;
+    call.place = entry->place;
+    call.when = when_read(reading, &entry->when);
+    english_check("say", &call.say, reading->problems);
+    english_check("assist", &call.assist, reading->problems);
+    nature_check(reading, &call);
+    return call;
 }
 
 static void calls_texts_read(struct procedure_reading *reading, struct procedure_call *calls,
@@ -115,16 +88,16 @@ static void calls_texts_read(struct procedure_reading *reading, struct procedure
         call_id_check(reading, &calls[i], together);
 }
 
-void calls_read(struct procedure_reading *reading, const struct node_value *list,
+void calls_read(struct procedure_reading *reading, const struct entries_value *list,
                 const struct texts_at *texts)
 {
-    size_t count = entries_count(list, "calls", reading->problems);
-    struct procedure_call *calls = arena_array(reading->arena, count, sizeof *calls);
-    for (size_t i = 0; i < count; i++) {
-        calls[i] = call_read(reading, list->node->items[i]);
+    const struct call_entry *entries = list->items;
+    struct procedure_call *calls = arena_array(reading->arena, list->count, sizeof *calls);
+    for (size_t i = 0; i < list->count; i++) {
+        calls[i] = call_read(reading, &entries[i]);
         gravity_check(reading, calls, i);
     }
-    calls_texts_read(reading, calls, count, texts);
+    calls_texts_read(reading, calls, list->count, texts);
     reading->procedure->calls = calls;
-    reading->procedure->call_count = count;
+    reading->procedure->call_count = list->count;
 }

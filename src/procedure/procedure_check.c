@@ -110,10 +110,11 @@ bool procedure_has_step(const struct procedure *procedure, const char *id)
 static const char *nearest_step(const struct procedure_reading *reading, const char *id)
 {
     const struct procedure *procedure = reading->procedure;
-    const char **ids = arena_array(reading->arena, procedure->step_count + 1, sizeof *ids);
+    const char **ids = arena_array(reading->arena, procedure->step_count, sizeof *ids);
     for (size_t i = 0; i < procedure->step_count; i++)
         ids[i] = procedure->steps[i].id.text;
-    return nearest_remedy(id, ids, "write the id of a step of this procedure", reading->arena);
+    return text_nearest_remedy(reading->arena, id, ids, procedure->step_count,
+                               "write the id of a step of this procedure");
 }
 
 static void step_name_check(const struct procedure_reading *reading, const char *key,
@@ -153,6 +154,31 @@ void ids_check(const struct procedure_reading *reading, const struct text_value 
     }
 }
 
+static bool shows_also(const struct procedure *procedure, enum item_key item)
+{
+    for (size_t i = 0; i < procedure->step_count; i++) {
+        const struct procedure_step *step = &procedure->steps[i];
+        if (item_value_find(&step->also, item) != NULL)
+            return true;
+        for (size_t k = 0; k < step->case_count; k++)
+            if (item_value_find(&step->cases[k].also, item) != NULL)
+                return true;
+    }
+    return false;
+}
+
+/* What no step shows `also` holds the card wherever it is named, or is not named at all. */
+static void must_know_check(const struct procedure_reading *reading)
+{
+    const struct item_values *items = &reading->procedure->must_know;
+    for (size_t i = 0; i < items->count; i++)
+        if (!shows_also(reading->procedure, items->items[i].value))
+            problem_add(reading->problems, SEVERITY_ERROR, items->items[i].place,
+                        "take it out, or name it under also in the step that shows it",
+                        "must_know: no step shows %s also",
+                        item_word(items->items[i].value));
+}
+
 static void calling_check(const struct procedure_reading *reading)
 {
     const struct procedure *procedure = reading->procedure;
@@ -173,4 +199,5 @@ void procedure_check(const struct procedure_reading *reading)
     from_record_check(reading);
     step_name_check(reading, "after", &procedure->decision.after);
     calling_check(reading);
+    must_know_check(reading);
 }

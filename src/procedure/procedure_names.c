@@ -140,13 +140,13 @@ static const char *lead_remedy(const struct procedure_set *set,
 {
     size_t count = 0;
     const char **known =
-        arena_array(arena, procedure->step_count + set->count + 1, sizeof *known);
+        arena_array(arena, procedure->step_count + set->count, sizeof *known);
     for (size_t i = 0; i < procedure->step_count; i++)
         known[count++] = procedure->steps[i].id.text;
     for (size_t i = 0; i < set->count; i++)
         known[count++] = set->rows[i]->key.text;
-    return nearest_remedy(name, known, "write the id of a step of this procedure, or the name "
-                          "of another", arena);
+    return text_nearest_remedy(arena, name, known, count,
+                               "write the id of a step of this procedure, or the name of another");
 }
 
 static void exits_check(const struct procedure_set *set, const struct said_list *exits,

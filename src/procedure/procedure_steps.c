@@ -4,90 +4,13 @@
 
 #include "text.h"
 
-/* A step while it is read; its cases can still be written to. */
-struct step_entry {
-    struct procedure_step step;
-    struct node_value when, cases;
-    struct step_case *case_list;
-    struct texts_at texts;
-};
-
-struct case_entry {
-    struct step_case step_case;
-    struct node_value when;
-};
-
-#define STEP_ROW(key, member, field_kind, ...) \
-    KEYED(struct step_entry, key, member, field_kind, __VA_ARGS__)
-#define CASE_ROW(key, member, field_kind, ...) \
-    KEYED(struct case_entry, key, member, field_kind, __VA_ARGS__)
-
-static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
-static const char *const gear_state_words[] = {GEAR_STATE_LIST(CHOICE_WORD) NULL};
-static const char *const shown_words[] = {SHOWN_LIST(CHOICE_WORD) NULL};
-
 enum { MOST_LETHAL = 2 };
 
-static const struct field step_rows[] = {
-    STEP_ROW("id", step.id, FIELD_TEXT, .required = true, .about = "how others name the step"),
-    STEP_ROW("uses", step.uses, FIELD_ENUMS, .choices = item_key_list, .about = "gear to use"),
-    STEP_ROW("also", step.also, FIELD_ENUMS, .choices = item_key_list,
-             .about = "gear shown when fitted"),
-    STEP_ROW("table", step.table, FIELD_ENUM, .choices = gear_table_words,
-             .about = "zones: the gear as a table by zone"),
-    STEP_ROW("lethal", step.lethal_ids, FIELD_LIST,
-             .about = "what kills here, printed with it: ids of texts"),
-    STEP_ROW("within", step.within, FIELD_ENUM, .choices = reach_words,
-             .about = "how far one may go for its gear; what is farther is not offered"),
-    STEP_ROW("state", step.state, FIELD_ENUM, .choices = gear_state_words,
-             .about = "how its gear is left: on (open), off (shut)"),
-    STEP_ROW("shows", step.shows, FIELD_ENUM, .choices = shown_words,
-             .about = "what of its gear is printed as handling; how, if left out"),
-    STEP_ROW("when", when, FIELD_NODE, .about = "boats that have the step"),
-    STEP_ROW("cases", cases, FIELD_NODE, .about = "what to do on which boat, first match"),
-    STEP_ROW("sources", step.basis.sources, FIELD_WORDS, .about = "what it stands on"),
-    STEP_ROW("practice", step.basis.practice, FIELD_ANSWER, .about = "trade practice"),
-};
-static const struct field case_rows[] = {
-    CASE_ROW("id", step_case.id, FIELD_TEXT,
-             .about = "how the texts name it; left out: it has the act of its step"),
-    CASE_ROW("when", when, FIELD_NODE, .about = "boats it is for; left out: all others"),
-    CASE_ROW("uses", step_case.uses, FIELD_ENUMS, .choices = item_key_list,
-             .about = "gear to use"),
-    CASE_ROW("also", step_case.also, FIELD_ENUMS, .choices = item_key_list,
-             .about = "gear shown when fitted"),
-    CASE_ROW("lethal", step_case.lethal_ids, FIELD_LIST,
-             .about = "what kills here, if another: ids of texts"),
-    CASE_ROW("within", step_case.within, FIELD_ENUM, .choices = reach_words,
-             .about = "how far one may go for its gear, if another"),
-    CASE_ROW("state", step_case.state, FIELD_ENUM, .choices = gear_state_words,
-             .about = "how its gear is left, if another"),
-    CASE_ROW("shows", step_case.shows, FIELD_ENUM, .choices = shown_words,
-             .about = "what of its gear is printed as handling, if another"),
-    CASE_ROW("sources", step_case.basis.sources, FIELD_WORDS, .about = "what it stands on"),
-    CASE_ROW("practice", step_case.basis.practice, FIELD_ANSWER, .about = "trade practice"),
-};
-static const struct field_table step_table = LOGIC_TABLE("a step", step_rows);
-static const struct field_table case_table = LOGIC_TABLE("a case", case_rows);
-
-/* Their texts. */
-enum step_text { STEP_ACT, STEP_BECAUSE, STEP_WHO, STEP_LETHAL, STEP_CASES };
-static const struct field step_texts[] = {
-    [STEP_ACT] = {.key = "act", .kind = FIELD_TEXT,
-                  .about = "the headline, **bold** in stars"},
-    [STEP_BECAUSE] = {.key = "because", .kind = FIELD_TEXT, .about = "why, for the skipper"},
-    [STEP_WHO] = {.key = "who", .kind = FIELD_TEXT, .about = "whose task it is"},
-    [STEP_LETHAL] = {.key = "lethal", .kind = FIELD_NODE,
-                     .about = "what kills here, by id, for the step and its cases"},
-    [STEP_CASES] = {.key = "cases", .kind = FIELD_NODE,
-                    .about = "the texts of each case that has an id"},
-};
-enum case_text { CASE_ACT, CASE_BECAUSE };
-static const struct field case_texts[] = {
-    [CASE_ACT] = {.key = "act", .kind = FIELD_TEXT, .required = true,
-                  .about = "the headline, **bold** in stars"},
-    [CASE_BECAUSE] = {.key = "because", .kind = FIELD_TEXT,
-                      .about = "why, if for another reason than the step's"},
+/* A step while it is read: its cases can still be written to. */
+struct step_work {
+    struct procedure_step step;
+    struct step_case *cases;
+    struct texts_at texts;
 };
 
 static void act_check(const struct procedure_reading *reading, const struct text_value *act)
@@ -110,63 +33,59 @@ static void lethal_check(const struct procedure_reading *reading, const struct l
 }
 
 static struct step_case case_read(const struct procedure_reading *reading,
-                                  const struct yaml_node *node)
+                                  const struct case_entry *entry)
 {
-    struct case_entry entry = {0};
-    section_read(node, &case_table, &entry, reading->arena, reading->problems);
-    entry.step_case.place = node->place;
-    entry.step_case.when = when_read(reading, &entry.when);
-    lethal_check(reading, &entry.step_case.lethal_ids);
-    return entry.step_case;
+    struct step_case step_case = entry->step_case;
+    step_case.place = entry->place;
+    step_case.when = when_read(reading, &entry->when);
+    lethal_check(reading, &step_case.lethal_ids);
+    return step_case;
 }
 
 /* The first case that holds is taken, so what follows one without `when` can never come. */
 static void cases_order_check(const struct procedure_reading *reading,
-                              const struct step_entry *entry, const bool *always)
+                              const struct case_entry *entries,
+                              const struct procedure_step *step)
 {
-    const struct procedure_step *step = &entry->step;
     for (size_t i = 0; i + 1 < step->case_count; i++)
-        if (always[i])
-            problem_add(reading->problems, SEVERITY_ERROR, step->cases[i].place,
+        if (entries[i].when.node == NULL)
+            problem_add(reading->problems, SEVERITY_ERROR, entries[i].place,
                         "make it the last, or give it a when",
                         "a case of step %s has no when, so those after it never come",
                         step->id.text);
 }
 
-static void cases_read(const struct procedure_reading *reading, struct step_entry *entry)
+static void cases_read(const struct procedure_reading *reading, const struct entries_value *list,
+                       struct step_work *work)
 {
-    struct arena *arena = reading->arena;
-    size_t count = entries_count(&entry->cases, "cases", reading->problems);
-    struct step_case *cases = arena_array(arena, count, sizeof *cases);
-    bool *always = arena_array(arena, count, sizeof *always);
-    const struct text_value **ids = arena_array(arena, count, sizeof *ids);
+    const struct case_entry *entries = list->items;
+    size_t count = list->count;
+    const struct text_value **ids = arena_array(reading->arena, count, sizeof *ids);
+    work->cases = arena_array(reading->arena, count, sizeof *work->cases);
     for (size_t i = 0; i < count; i++) {
-        const struct yaml_node *node = entry->cases.node->items[i];
-        cases[i] = case_read(reading, node);
-        ids[i] = &cases[i].id;
-        always[i] = node->kind == YAML_MAPPING && yaml_get(node, "when") == NULL;
+        work->cases[i] = case_read(reading, &entries[i]);
+        ids[i] = &work->cases[i].id;
     }
-    entry->case_list = cases;
-    entry->step.cases = cases;
-    entry->step.case_count = count;
-    entry->step.ends = count > 0 && always[count - 1];
+    work->step.cases = work->cases;
+    work->step.case_count = count;
+    work->step.ends = count > 0 && entries[count - 1].when.node == NULL;
     ids_check(reading, ids, count, "cases");
-    cases_order_check(reading, entry, always);
+    cases_order_check(reading, entries, &work->step);
 }
 
-static void step_read(const struct procedure_reading *reading, const struct yaml_node *node,
-                      struct step_entry *entry)
+static void step_read(const struct procedure_reading *reading, const struct step_entry *entry,
+                      struct step_work *work)
 {
-    struct procedure_step *step = &entry->step;
-    section_read(node, &step_table, entry, reading->arena, reading->problems);
-    step->place = node->place;
+    struct procedure_step *step = &work->step;
+    *step = entry->step;
+    step->place = entry->place;
     if (step->id.text == NULL)
         step->id.text = "?";
     step->when = when_read(reading, &entry->when);
     lethal_check(reading, &step->lethal_ids);
-    basis_check(reading, &step->basis, FOOTING_STEP, node->place,
+    basis_check(reading, &step->basis, FOOTING_STEP, step->place,
                 text_format(reading->arena, "step %s", step->id.text));
-    cases_read(reading, entry);
+    cases_read(reading, &entry->cases, work);
 }
 
 /* ---- the texts ---- */
@@ -185,13 +104,13 @@ static void lethal_want(const struct procedure_reading *reading, const struct li
     lethal->items = texts;
 }
 
-static void lethal_texts_read(struct procedure_reading *reading, struct step_entry *entry,
+static void lethal_texts_read(struct procedure_reading *reading, struct step_work *work,
                               const struct texts_at *at)
 {
     struct wanted_list list = {0};
-    lethal_want(reading, &entry->step.lethal_ids, &entry->step.lethal, &list);
-    for (size_t i = 0; i < entry->step.case_count; i++)
-        lethal_want(reading, &entry->case_list[i].lethal_ids, &entry->case_list[i].lethal,
+    lethal_want(reading, &work->step.lethal_ids, &work->step.lethal, &list);
+    for (size_t i = 0; i < work->step.case_count; i++)
+        lethal_want(reading, &work->cases[i].lethal_ids, &work->cases[i].lethal,
                     &list);
     texts_read(reading, at, "a set of texts under lethal", list.rows, list.count);
 }
@@ -200,25 +119,25 @@ static void case_texts_read(struct procedure_reading *reading, struct step_case 
                             const struct texts_at *at)
 {
     const struct wanted_text rows[] = {
-        {.field = case_texts[CASE_ACT], .naming = NAMES_STEPS_AND_CARDS, .text = &step_case->act},
-        {.field = case_texts[CASE_BECAUSE], .text = &step_case->because}};
-    texts_read(reading, at, "a case", rows, sizeof rows / sizeof *rows);
+        filled_text_under(&case_texts.fields[CASE_ACT], &step_case->act),
+        text_under(&case_texts.fields[CASE_BECAUSE], &step_case->because)};
+    texts_read(reading, at, case_texts.what, rows, sizeof rows / sizeof *rows);
     act_check(reading, &step_case->act);
 }
 
-static void cases_texts_read(struct procedure_reading *reading, struct step_entry *entry,
+static void cases_texts_read(struct procedure_reading *reading, struct step_work *work,
                              const struct texts_at *at)
 {
-    size_t count = entry->step.case_count;
+    size_t count = work->step.case_count;
     struct texts_at *inside = arena_array(reading->arena, count, sizeof *inside);
     struct wanted_list list = {0};
     for (size_t i = 0; i < count; i++)
-        if (entry->case_list[i].id.text != NULL)
+        if (work->cases[i].id.text != NULL)
             want(reading, &list,
-                 texts_under_id(reading, &entry->case_list[i].id, &inside[i]));
+                 texts_under_id(reading, &work->cases[i].id, &inside[i]));
     texts_read(reading, at, "a set of texts under cases", list.rows, list.count);
     for (size_t i = 0; i < count; i++)
-        case_texts_read(reading, &entry->case_list[i], &inside[i]);
+        case_texts_read(reading, &work->cases[i], &inside[i]);
 }
 
 static bool has_lethal(const struct procedure_step *step)
@@ -229,23 +148,28 @@ static bool has_lethal(const struct procedure_step *step)
     return has;
 }
 
-static void step_own_texts_read(struct procedure_reading *reading, struct step_entry *entry,
+static bool has_case_ids(const struct procedure_step *step)
+{
+    for (size_t i = 0; i < step->case_count; i++)
+        if (step->cases[i].id.text != NULL)
+            return true;
+    return false;
+}
+
+static void step_own_texts_read(struct procedure_reading *reading, struct step_work *work,
                                 struct texts_at *lethal, struct texts_at *cases)
 {
-    struct procedure_step *step = &entry->step;
+    struct procedure_step *step = &work->step;
     struct wanted_list list = {0};
-    want(reading, &list, (struct wanted_text){.field = step_texts[STEP_ACT],
-                                              .naming = NAMES_STEPS_AND_CARDS,
-                                              .text = &step->act});
+    want(reading, &list, filled_text_under(&step_texts.fields[STEP_ACT], &step->act));
     list.rows[0].field.required = step->case_count == 0;
-    want(reading, &list, (struct wanted_text){.field = step_texts[STEP_BECAUSE],
-                                              .text = &step->because});
-    want(reading, &list, (struct wanted_text){.field = step_texts[STEP_WHO], .text = &step->who});
+    want(reading, &list, text_under(&step_texts.fields[STEP_BECAUSE], &step->because));
+    want(reading, &list, text_under(&step_texts.fields[STEP_WHO], &step->who));
     if (has_lethal(step))
-        want(reading, &list, texts_under(&step_texts[STEP_LETHAL], lethal));
-    if (entries_have(&entry->cases, "id"))
-        want(reading, &list, texts_under(&step_texts[STEP_CASES], cases));
-    texts_read(reading, &entry->texts, "a step", list.rows, list.count);
+        want(reading, &list, texts_under(&step_texts.fields[STEP_LETHAL], lethal));
+    if (has_case_ids(step))
+        want(reading, &list, texts_under(&step_texts.fields[STEP_CASES], cases));
+    texts_read(reading, &work->texts, step_texts.what, list.rows, list.count);
     act_check(reading, &step->act);
 }
 
@@ -279,9 +203,9 @@ static void case_complete(const struct procedure_reading *reading, struct step_c
 
 /* A boat that no case fits has the step's own words; so has a draft in which no case can be
  * decided. A last case for every other boat gives its words to both. */
-static void act_complete(const struct procedure_reading *reading, struct step_entry *entry)
+static void act_complete(const struct procedure_reading *reading, struct step_work *work)
 {
-    struct procedure_step *step = &entry->step;
+    struct procedure_step *step = &work->step;
     for (size_t i = 0; i < step->case_count; i++)
         if (step->cases[i].id.text == NULL && step->act.text == NULL)
             problem_add(reading->problems, SEVERITY_ERROR, step->cases[i].place,
@@ -299,52 +223,52 @@ static void act_complete(const struct procedure_reading *reading, struct step_en
 }
 
 /* Where the first language has nothing for the step, that has been told. */
-static bool has_texts(const struct step_entry *entry)
+static bool has_texts(const struct step_work *work)
 {
-    return entry->texts.nodes != NULL && entry->texts.nodes[0] != NULL;
+    return work->texts.nodes != NULL && work->texts.nodes[0] != NULL;
 }
 
-static void step_complete(struct procedure_reading *reading, struct step_entry *entry)
+static void step_complete(struct procedure_reading *reading, struct step_work *work)
 {
     struct texts_at lethal = {0}, cases = {0};
-    step_own_texts_read(reading, entry, &lethal, &cases);
-    lethal_texts_read(reading, entry, &lethal);
-    cases_texts_read(reading, entry, &cases);
-    for (size_t i = 0; i < entry->step.case_count; i++)
-        case_complete(reading, &entry->case_list[i], &entry->step);
-    if (has_texts(entry))
-        act_complete(reading, entry);
+    step_own_texts_read(reading, work, &lethal, &cases);
+    lethal_texts_read(reading, work, &lethal);
+    cases_texts_read(reading, work, &cases);
+    for (size_t i = 0; i < work->step.case_count; i++)
+        case_complete(reading, &work->cases[i], &work->step);
+    if (has_texts(work))
+        act_complete(reading, work);
 }
 
-static void steps_texts_read(struct procedure_reading *reading, struct step_entry *entries,
+static void steps_texts_read(struct procedure_reading *reading, struct step_work *works,
                              size_t count, const struct texts_at *texts)
 {
     struct wanted_list list = {0};
     for (size_t i = 0; i < count; i++)
-        if (entries[i].step.id.place.line > 0)
+        if (works[i].step.id.place.line > 0)
             want(reading, &list,
-                 texts_under_id(reading, &entries[i].step.id, &entries[i].texts));
+                 texts_under_id(reading, &works[i].step.id, &works[i].texts));
     texts_read(reading, texts, "a set of texts under steps", list.rows, list.count);
     for (size_t i = 0; i < count; i++)
-        step_complete(reading, &entries[i]);
+        step_complete(reading, &works[i]);
 }
 
-void steps_read(struct procedure_reading *reading, const struct node_value *list,
+void steps_read(struct procedure_reading *reading, const struct entries_value *list,
                 const struct texts_at *texts)
 {
-    struct procedure *procedure = reading->procedure;
-    size_t count = entries_count(list, "steps", reading->problems);
-    struct step_entry *entries = arena_array(reading->arena, count, sizeof *entries);
+    const struct step_entry *entries = list->items;
+    size_t count = list->count;
+    struct step_work *works = arena_array(reading->arena, count, sizeof *works);
     struct procedure_step *steps = arena_array(reading->arena, count, sizeof *steps);
     const struct text_value **ids = arena_array(reading->arena, count, sizeof *ids);
     for (size_t i = 0; i < count; i++) {
-        step_read(reading, list->node->items[i], &entries[i]);
-        ids[i] = &entries[i].step.id;
+        step_read(reading, &entries[i], &works[i]);
+        ids[i] = &works[i].step.id;
     }
     ids_check(reading, ids, count, "steps");
-    steps_texts_read(reading, entries, count, texts);
+    steps_texts_read(reading, works, count, texts);
     for (size_t i = 0; i < count; i++)
-        steps[i] = entries[i].step;
-    procedure->steps = steps;
-    procedure->step_count = count;
+        steps[i] = works[i].step;
+    reading->procedure->steps = steps;
+    reading->procedure->step_count = count;
 }

@@ -194,6 +194,16 @@ struct wanted_text texts_under_id(const struct procedure_reading *reading,
         .inside = inside};
 }
 
+struct wanted_text text_under(const struct field *row, struct text_value *into)
+{
+    return (struct wanted_text){.field = *row, .text = into};
+}
+
+struct wanted_text filled_text_under(const struct field *row, struct text_value *into)
+{
+    return (struct wanted_text){.field = *row, .text = into, .naming = NAMES_STEPS_AND_CARDS};
+}
+
 struct wanted_text texts_under(const struct field *row, struct texts_at *inside)
 {
     struct wanted_text wanted = {.field = *row, .inside = inside};
@@ -210,26 +220,6 @@ void want(const struct procedure_reading *reading, struct wanted_list *list,
 }
 
 /* ---- the files ---- */
-
-#define IN_TEXTS \
-    "texts stand apart: write it in the file of the same name in words/LANGUAGE, under the " \
-    "id that stands here"
-#define IN_LOGIC \
-    "only texts stand here: gear, conditions and sources stand in the procedure's own file"
-
-const struct stray_key text_keys[] = {
-    {"title", IN_TEXTS},      {"subject", IN_TEXTS}, {"signs", IN_TEXTS},
-    {"when_reason", IN_TEXTS}, {"rows_below", IN_TEXTS}, {"act", IN_TEXTS},
-    {"because", IN_TEXTS},    {"who", IN_TEXTS},     {"ask", IN_TEXTS},
-    {"say", IN_TEXTS},        {"if", IN_TEXTS},      {NULL, NULL}};
-
-const struct stray_key logic_keys[] = {
-    {"id", IN_LOGIC},     {"when", IN_LOGIC},     {"uses", IN_LOGIC},  {"also", IN_LOGIC},
-    {"within", IN_LOGIC}, {"state", IN_LOGIC},    {"shows", IN_LOGIC}, {"table", IN_LOGIC},
-    {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC}, {"stripe", IN_LOGIC},
-    {"number", IN_LOGIC}, {"kind", IN_LOGIC},     {"per", IN_LOGIC},   {"after", IN_LOGIC},
-    {"card", IN_LOGIC},   {"signal", IN_LOGIC},   {"nature", IN_LOGIC}, {"say", IN_LOGIC},
-    {"assist", IN_LOGIC}, {"from", IN_LOGIC},     {NULL, NULL}};
 
 struct texts_at text_files_open(struct procedure_reading *reading)
 {

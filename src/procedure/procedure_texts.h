@@ -3,7 +3,7 @@
 #ifndef MAYDECK_PROCEDURE_TEXTS_H
 #define MAYDECK_PROCEDURE_TEXTS_H
 
-#include "procedure_room.h"
+#include "procedure_fields.h"
 
 /* What stands in one place of the texts, by number of language: NULL where the file has
  * nothing there that can be read, which has been told. `nodes` NULL: nothing is wanted. */
@@ -37,6 +37,10 @@ struct wanted_text text_by_id(const struct procedure_reading *reading,
 struct wanted_text texts_under_id(const struct procedure_reading *reading,
                                   const struct text_value *id, struct texts_at *inside);
 
+/* Rows for a text under a key of its own; in the second numbers may be filled in. */
+struct wanted_text text_under(const struct field *row, struct text_value *into);
+struct wanted_text filled_text_under(const struct field *row, struct text_value *into);
+
 /* A row for a mapping that must be there since the logic has such ids. */
 struct wanted_text texts_under(const struct field *row, struct texts_at *inside);
 
@@ -51,15 +55,8 @@ void want(const struct procedure_reading *reading, struct wanted_list *list,
 /* The whole files, each read as a tree. */
 struct texts_at text_files_open(struct procedure_reading *reading);
 
-/* Keys that belong into the logic, and keys that belong into the texts: what to tell who
- * writes them into the other file. */
+/* Keys of the logic: what to tell who writes them among the texts. */
 extern const struct stray_key logic_keys[];
-extern const struct stray_key text_keys[];
-
-/* A table of the logic, where texts are often written. */
-#define LOGIC_TABLE(called, rows) \
-    {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0]), \
-     .strays = text_keys}
 
 /* ---- procedure_steps.c, procedure_boxes.c ---- */
 
@@ -69,25 +66,22 @@ struct said_texts {
     struct text_value one;
     struct texts_at several;
 };
-struct wanted_text said_wanted(const struct field *row, const struct node_value *logic,
+struct wanted_text said_wanted(const struct field *row, const struct entries_value *logic,
                                struct said_texts *into);
 
-/* Each reads its part of the logic, with its texts. */
-void steps_read(struct procedure_reading *reading, const struct node_value *list,
+/* Each takes over its part of the logic as it was read, with its texts. */
+void steps_read(struct procedure_reading *reading, const struct entries_value *list,
                 const struct texts_at *texts);
-void decision_read(struct procedure_reading *reading, const struct node_value *node,
+void decision_read(struct procedure_reading *reading, const struct procedure_logic *logic,
                    const struct texts_at *texts);
-void call_when_read(struct procedure_reading *reading, const struct node_value *node,
+void call_when_read(struct procedure_reading *reading, const struct entries_value *list,
                     const struct said_texts *texts);
-void nevers_read(struct procedure_reading *reading, const struct node_value *list,
+void nevers_read(struct procedure_reading *reading, const struct entries_value *list,
                  const struct texts_at *texts);
-void cautions_read(struct procedure_reading *reading, const struct node_value *list,
+void cautions_read(struct procedure_reading *reading, const struct entries_value *list,
                    const struct texts_at *texts);
-void calls_read(struct procedure_reading *reading, const struct node_value *list,
+void calls_read(struct procedure_reading *reading, const struct entries_value *list,
                 const struct texts_at *texts);
-
-/* Has the list an entry with this key? False for what is no list. */
-bool entries_have(const struct node_value *list, const char *key);
 
 /* Tells ids of the list under `key` that are no plain names, and those that stand twice. */
 void ids_check(const struct procedure_reading *reading, const struct text_value *const *ids,

@@ -3,7 +3,7 @@
  * not be judged by the same slip. */
 #include "limits.h"
 
-#define PT(points) ((mpt)((points) * MPT_PER_POINT))
+#define POINTS_OF(points) ((mpt)((points) * MPT_PER_POINT))
 
 #define SAFE_SIDE MM(10)
 #define SAFE_FOOT MM(8)
@@ -14,23 +14,24 @@
 /* Floors and aims in points at 0.5 m: CAP 676 for what is read at arm's length, ISO 23601 for
  * the plan. What no size in points tells is asked for in millimetres beside it. */
 static const struct role_limit role_limits[ROLE_COUNT] = {
-    [ROLE_TITLE] = {"title", TIER_TITLE, PT(32), PT(40), 8.0, 1600, 0, true},
-    [ROLE_BOAT] = {"boat and number", TIER_TEXT, PT(12), PT(16), 0, 0, 500, true},
-    [ROLE_SIGNS] = {"signs", TIER_TEXT, PT(12), PT(14), 0, 0, 500, true},
-    [ROLE_CALL_LINE] = {"call line", TIER_TEXT, PT(12), PT(14), 0, 0, 500, true},
-    [ROLE_HEADLINE] = {"headline", TIER_HEADLINE, PT(16), PT(20), 0, 800, 0, false},
-    [ROLE_ROW] = {"row", TIER_TEXT, PT(12), PT(14), 0, 0, 500, true},
-    [ROLE_TABLE] = {"table", TIER_TEXT, PT(12), PT(13), 0, 0, 500, true},
-    [ROLE_BOX] = {"box", TIER_TEXT, PT(12), PT(14), 0, 0, 500, false},
-    [ROLE_CONTACT] = {"contact line", TIER_TEXT, PT(12), PT(14), 0, 0, 500, true},
-    [ROLE_SCRIPT] = {"call", TIER_TEXT, PT(12), PT(14), 0, 0, 500, true},
-    [ROLE_CODE] = {"code", TIER_SMALL, PT(8), PT(8), 2.0, 0, 0, true},
-    [ROLE_FOOTER] = {"footer", TIER_SMALL, PT(8), PT(8), 2.0, 0, 0, true},
-    [ROLE_SOURCE_TAG] = {"source", TIER_SMALL, PT(8), PT(8), 2.0, 0, 0, true},
-    [ROLE_MARK] = {"strip", TIER_SMALL, PT(9), PT(9), 2.0, 0, 0, true},
-    [ROLE_PLAN_TAG] = {"tag on the plan", TIER_SMALL, PT(9), PT(10), 2.0, 0, 0, true},
-    [ROLE_PLAN_LABEL] = {"name on the plan", TIER_SMALL, PT(8), PT(8), 2.0, 0, 0, true},
-    [ROLE_NUMBER] = {"number", TIER_TEXT, PT(14), PT(18), 0, 500, 0, true},
+    [ROLE_TITLE] = {"title", TIER_TITLE, POINTS_OF(32), POINTS_OF(40), 8.0, 1600, 0, true},
+    [ROLE_BOAT] = {"boat and number", TIER_TEXT, POINTS_OF(12), POINTS_OF(16), 0, 0, 500, true},
+    [ROLE_SIGNS] = {"signs", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
+    [ROLE_CALL_LINE] = {"call line", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
+    [ROLE_HEADLINE] = {"headline", TIER_HEADLINE, POINTS_OF(16), POINTS_OF(20), 0, 800, 0, false},
+    [ROLE_ROW] = {"row", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
+    [ROLE_TABLE] = {"table", TIER_TEXT, POINTS_OF(12), POINTS_OF(13), 0, 0, 500, true},
+    [ROLE_BOX] = {"box", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, false},
+    [ROLE_CONTACT] = {"contact line", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
+    [ROLE_SCRIPT] = {"call", TIER_TEXT, POINTS_OF(12), POINTS_OF(14), 0, 0, 500, true},
+    [ROLE_CODE] = {"code", TIER_SMALL, POINTS_OF(8), POINTS_OF(8), 2.0, 0, 0, true},
+    [ROLE_FOOTER] = {"footer", TIER_SMALL, POINTS_OF(8), POINTS_OF(8), 2.0, 0, 0, true},
+    [ROLE_SOURCE_TAG] = {"source", TIER_SMALL, POINTS_OF(8), POINTS_OF(8), 2.0, 0, 0, true},
+    [ROLE_MARK] = {"strip", TIER_SMALL, POINTS_OF(9), POINTS_OF(9), 2.0, 0, 0, true},
+    [ROLE_PLAN_TAG] = {"tag on the plan", TIER_SMALL, POINTS_OF(9), POINTS_OF(10), 2.0, 0, 0, true},
+    [ROLE_PLAN_LABEL] = {"name on the plan", TIER_SMALL, POINTS_OF(8), POINTS_OF(8), 2.0, 0, 0,
+                         true},
+    [ROLE_NUMBER] = {"number", TIER_TEXT, POINTS_OF(14), POINTS_OF(18), 0, 500, 0, true},
 };
 
 /* What is read in an emergency from as far off as the paper hangs grows with that. A title
@@ -42,7 +43,7 @@ static bool grows(const struct role_limit *limit)
 
 static mpt size_read_at(mpt size, int reading_mm)
 {
-    mpt grown = (mpt)((int64_t)size * reading_mm / READ_AT), least = PT(8);
+    mpt grown = (mpt)((int64_t)size * reading_mm / READ_AT), least = POINTS_OF(8);
     return grown < least ? least : grown;
 }
 

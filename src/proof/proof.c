@@ -3,7 +3,7 @@
 #include "proof_room.h"
 
 #define NOTES_MOST 3
-#define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
+#define PROOF_SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* ---- what is measured once ---- */
 
@@ -112,7 +112,8 @@ static struct proof_report report_close(struct proofing *p, struct arena *arena)
     }
     return (struct proof_report){
         .findings = kept, .count = p->count, .errors = found_of(p, PROOF_ERROR),
-        .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured};
+        .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured,
+        .words = p->sheet->words};
 }
 
 /* ---- all rules ---- */
@@ -128,7 +129,7 @@ static void page_judge(struct proofing *p)
 
 void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out)
 {
-    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
     struct proofing p = proofing_begin(input, scratch);
     page_judge(&p);
     *out = report_close(&p, arena);
@@ -138,7 +139,7 @@ void proof_page(const struct proof_input *input, struct arena *arena, struct pro
 const struct proof_report *proof_set(const struct sheet_set *set, const struct page *const *pages,
                                      const struct faces *faces, struct arena *arena)
 {
-    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
     struct proof_report *reports = arena_array(arena, set->count, sizeof *reports);
     struct proofing **all = arena_array(scratch, set->count, sizeof *all);
     size_t *sheet = arena_array(scratch, set->count, sizeof *sheet), count = 0;

@@ -48,7 +48,7 @@ static bool ray_crosses(struct point a, struct point b, struct point point)
     return point.x < a.x + (double)(b.x - a.x) * (point.y - a.y) / (double)(b.y - a.y);
 }
 
-static bool in_circle(struct point centre, mpt half_x, mpt half_y, struct point point)
+static bool ellipse_holds(struct point centre, mpt half_x, mpt half_y, struct point point)
 {
     double x = half_x > 0 ? (double)(point.x - centre.x) / half_x : 2.0;
     double y = half_y > 0 ? (double)(point.y - centre.y) / half_y : 2.0;
@@ -56,7 +56,7 @@ static bool in_circle(struct point centre, mpt half_x, mpt half_y, struct point 
 }
 
 /* In a box with round corners: only points in a corner's square may be out. */
-static bool in_box(const struct page_item *box, struct point point)
+static bool box_holds(const struct page_item *box, struct point point)
 {
     const struct area *area = &box->area;
     mpt shorter = area->width < area->height ? area->width : area->height;
@@ -68,7 +68,7 @@ static bool in_box(const struct page_item *box, struct point point)
     mpt y = point.y < area->y + r ? area->y + r : AREA_FOOT(*area) - r;
     bool side = point.x >= area->x + r && point.x <= AREA_RIGHT(*area) - r;
     bool level = point.y >= area->y + r && point.y <= AREA_FOOT(*area) - r;
-    return side || level || in_circle((struct point){x, y}, r, r, point);
+    return side || level || ellipse_holds((struct point){x, y}, r, r, point);
 }
 
 /* Crossings of a ray to the right; curves count as their chords. */
@@ -94,9 +94,9 @@ static bool in_item(const struct page_item *item, struct point point)
                            item->area.y + item->area.height / 2};
     switch (item->kind) {
     case PAGE_BOX:
-        return in_box(item, point);
+        return box_holds(item, point);
     case PAGE_ELLIPSE:
-        return in_circle(centre, item->area.width / 2, item->area.height / 2, point);
+        return ellipse_holds(centre, item->area.width / 2, item->area.height / 2, point);
     case PAGE_PATH:
         return in_path(item, point);
     case PAGE_SIGN:

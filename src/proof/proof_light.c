@@ -4,9 +4,9 @@
 #include "legible.h"
 #include "proof_room.h"
 
-#define TEXT_LEAST 7.0
-#define BIG_LEAST 4.5
-#define LINE_LEAST 3.0
+#define TEXT_CONTRAST_LEAST 7.0
+#define BIG_CONTRAST_LEAST 4.5
+#define LINE_CONTRAST_LEAST 3.0
 #define BIG 18000
 #define BIG_BOLD 14000
 #define RED_MOST 12              /* hundredths of the page */
@@ -41,7 +41,7 @@ static struct contrast best_on(enum ink ink, const bool seen[INK_COUNT])
     return best;
 }
 
-static struct contrast better(struct contrast a, struct contrast b)
+static struct contrast better_contrast(struct contrast a, struct contrast b)
 {
     return a.ratio >= b.ratio ? a : b;
 }
@@ -57,13 +57,13 @@ static bool covered_later(const struct proofing *p, size_t i)
     return false;
 }
 
-static void text_judge(struct proofing *p, size_t i)
+static void text_light_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
     bool seen[INK_COUNT] = {false};
     grounds_under(p, i, p->ink[i], seen);
     struct contrast worst = worst_on(item->fill, seen);
-    double least = is_big(item->run) ? BIG_LEAST : TEXT_LEAST;
+    double least = is_big(item->run) ? BIG_CONTRAST_LEAST : TEXT_CONTRAST_LEAST;
     proof_measured(p, LIGHT_COUNT);
     if (covered_later(p, i))
         proof_found(p, RULE_TEXT_CONTRAST, item, "covered by what is painted later");
@@ -80,7 +80,7 @@ static void text_judge(struct proofing *p, size_t i)
 static void line_told(struct proofing *p, size_t i, struct contrast contrast)
 {
     proof_measured(p, LIGHT_COUNT);
-    if (contrast.ratio < LINE_LEAST - ROUNDING)
+    if (contrast.ratio < LINE_CONTRAST_LEAST - ROUNDING)
         proof_found(p, RULE_LINE_CONTRAST, &p->page->items[i], "%s:1 %s",
                     ratio_words(p->arena, contrast.ratio), light_word(contrast.light));
 }
@@ -147,7 +147,7 @@ static void grounds_of_line(const struct proofing *p, size_t above, bool seen[IN
 /* White lines are halos and white areas without a line are ground: they keep others
  * apart and mean nothing. A line must show all along; a frame on
  * one of its sides; an area by its line or by itself. */
-static void shape_judge(struct proofing *p, size_t i)
+static void shape_light_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
     bool seen[INK_COUNT] = {false};
@@ -163,11 +163,11 @@ static void shape_judge(struct proofing *p, size_t i)
         return;
     }
     grounds_under(p, i, area_grown(p->ink[i], MM(0.1)), seen);
-    line_told(p, i, better(best_on(item->stroke, seen), best_on(item->fill, seen)));
+    line_told(p, i, better_contrast(best_on(item->stroke, seen), best_on(item->fill, seen)));
 }
 
 /* The black line round a sign must show on its ground. */
-static void sign_judge(struct proofing *p, size_t i)
+static void sign_light_judge(struct proofing *p, size_t i)
 {
     bool seen[INK_COUNT] = {false};
     grounds_under(p, i, p->page->items[i].area, seen);
@@ -194,11 +194,11 @@ void proof_lights(struct proofing *p)
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         if (is_text(item))
-            text_judge(p, i);
+            text_light_judge(p, i);
         else if (item->kind == PAGE_SIGN)
-            sign_judge(p, i);
+            sign_light_judge(p, i);
         else if (item->kind != PAGE_TEXT)
-            shape_judge(p, i);
+            shape_light_judge(p, i);
     }
     red_judge(p);
 }

@@ -19,7 +19,7 @@ static const char *apart_words(const struct proofing *p, mpt gap)
                    : text_format(p->arena, "%s mm from", mm_words(p->arena, gap));
 }
 
-static const char *named(const struct proofing *p, const struct page_item *item)
+static const char *item_named(const struct proofing *p, const struct page_item *item)
 {
     if (is_text(item))
         return text_format(p->arena, "\"%s\"", item->run->text);
@@ -113,12 +113,12 @@ static mpt texts_limit(const struct page_item *a, const struct page_item *b, str
     return side_by_side ? APART : STACKED;
 }
 
-static void texts_judge(struct proofing *p, size_t i, size_t j)
+static void two_texts_judge(struct proofing *p, size_t i, size_t j)
 {
     const struct page_item *a = &p->page->items[i], *b = &p->page->items[j];
     mpt gap = area_gap(p->ink[i], p->ink[j]);
     if (gap < texts_limit(a, b, p->ink[i], p->ink[j]))
-        proof_found(p, RULE_TEXT_OVER_TEXT, b, "%s %s", apart_words(p, gap), named(p, a));
+        proof_found(p, RULE_TEXT_OVER_TEXT, b, "%s %s", apart_words(p, gap), item_named(p, a));
 }
 
 /* Gear without a sign of its own has its tag in the frame. */
@@ -135,46 +135,32 @@ static void text_sign_judge(struct proofing *p, size_t text, size_t sign)
     mpt gap = area_gap(p->ink[text], frame->area);
     if (gap < SIGN_APART && !tag_in_frame(words, frame, p->ink[text]))
         proof_found(p, RULE_TEXT_OVER_SIGN, words, "%s %s", apart_words(p, gap),
-                    named(p, frame));
+                    item_named(p, frame));
 }
 
 static void pair_judge(struct proofing *p, size_t i, size_t j)
 {
     const struct page_item *a = &p->page->items[i], *b = &p->page->items[j];
     if (is_text(a) && is_text(b))
-        texts_judge(p, i, j);
+        two_texts_judge(p, i, j);
     else if (is_text(a) && b->kind == PAGE_SIGN)
         text_sign_judge(p, i, j);
     else if (a->kind == PAGE_SIGN && is_text(b))
         text_sign_judge(p, j, i);
     else if (a->kind == PAGE_SIGN && b->kind == PAGE_SIGN && area_gap(a->area, b->area) < 0)
         proof_found(p, RULE_SIGN_OVER_SIGN, b, "%s %s",
-                    apart_words(p, area_gap(a->area, b->area)), named(p, a));
-}
-
-/* The frame of a tag on the plan: the filled box right under its words. */
-static const struct page_item *frame_of(const struct proofing *p, size_t text)
-{
-    for (size_t i = text; i-- > 0;)
-        if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
-            return &p->page->items[i];
-    return NULL;
-}
-
-static bool is_marker(const struct page_item *item)
-{
-    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
+                    apart_words(p, area_gap(a->area, b->area)), item_named(p, a));
 }
 
 static void markers_judge(struct proofing *p, size_t i, size_t j)
 {
-    const struct page_item *a = frame_of(p, i), *b = frame_of(p, j);
+    const struct page_item *a = plan_tag_frame(p, i), *b = plan_tag_frame(p, j);
     if (a == NULL || b == NULL)
         return;
     mpt gap = area_gap(a->area, b->area);
     if (gap < MARKERS_APART)
         proof_found(p, RULE_MARKERS_APART, &p->page->items[j], "%s %s", apart_words(p, gap),
-                    named(p, &p->page->items[i]));
+                    item_named(p, &p->page->items[i]));
 }
 
 /* ---- G3 ---- */
@@ -251,7 +237,7 @@ static void pairs_judge(struct proofing *p)
             const struct page_item *a = &p->page->items[i], *b = &p->page->items[j];
             if (i < j)
                 pair_judge(p, i, j);
-            if (i < j && is_marker(a) && is_marker(b))
+            if (i < j && is_plan_tag(a) && is_plan_tag(b))
                 markers_judge(p, i, j);
             if (i != j && is_text(b) && !is_text(a))
                 edge_judge(p, j, i);

@@ -8,11 +8,6 @@
 #define TOUCH 4                  /* a tag may reach over the outline by a quarter of itself */
 #define LEADER_CLEAR MM(0.5)     /* from the middle of a leader to a foreign tag */
 
-static bool is_marker(const struct page_item *item)
-{
-    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
-}
-
 /* The boat's own lines, strong ones round her and light ones inside. */
 static bool is_boat_line(const struct page_item *item)
 {
@@ -38,14 +33,6 @@ static bool has_plan(const struct proofing *p)
         if (is_outline(&p->page->items[i]))
             return true;
     return false;
-}
-
-static const struct page_item *frame_of(const struct proofing *p, size_t text)
-{
-    for (size_t i = text; i-- > 0;)
-        if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
-            return &p->page->items[i];
-    return NULL;
 }
 
 /* On a plan with labels the tags stand at their places, together. */
@@ -87,14 +74,19 @@ static bool outline_encloses(const struct proofing *p, const struct page_item *i
     return outline_holds(&outline, point);
 }
 
-/* All outlines of one plan block, and the lines between them. */
-static struct area plan_area(const struct proofing *p, enum block_key block, bool lines)
+static bool is_plan_line(const struct page_item *item)
+{
+    return item->kind == PAGE_LINE && is_boat_line(item);
+}
+
+/* The area of all outlines, or of all lines between them, of one plan block. */
+static struct area plan_area(const struct proofing *p, enum block_key block,
+                             bool (*wanted)(const struct page_item *item))
 {
     struct area area = {0, 0, 0, 0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        bool line = item->kind == PAGE_LINE && is_boat_line(item);
-        if (item->block != block || !(lines ? line : is_outline(item)))
+        if (item->block != block || !wanted(item))
             continue;
         area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
     }
@@ -105,7 +97,8 @@ static struct area plan_area(const struct proofing *p, enum block_key block, boo
  * lines or the bridge deck's box on that height, she has something to stand on. */
 static bool between_hulls(const struct proofing *p, enum block_key block, struct point point)
 {
-    struct area hulls = plan_area(p, block, false), lines = plan_area(p, block, true);
+    struct area hulls = plan_area(p, block, is_outline);
+    struct area lines = plan_area(p, block, is_plan_line);
     mpt foot = AREA_FOOT(lines);
     for (size_t i = 0; i < p->page->count; i++)
         if (is_outline(&p->page->items[i]) && p->page->items[i].kind == PAGE_BOX &&
@@ -145,7 +138,7 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
 static void side_judge(struct proofing *p, const struct page_item *tag,
                        const struct page_item *frame, enum side side)
 {
-    struct area boat = plan_area(p, tag->block, false);
+    struct area boat = plan_area(p, tag->block, is_outline);
     mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
     if ((side == SIDE_PORT && off > 0) || (side == SIDE_STARBOARD && off < 0))
         proof_found(p, RULE_MARKER_SIDE, tag, "%s mm on the other side",
@@ -164,7 +157,7 @@ static void frame_judge(struct proofing *p, const struct page_item *tag,
 
 static void marker_judge(struct proofing *p, size_t i)
 {
-    const struct page_item *tag = &p->page->items[i], *frame = frame_of(p, i);
+    const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
     const struct marker *marker = marker_of(p->sheet, tag->run->text);
     proof_measured(p, 1);
     if (frame == NULL)
@@ -192,15 +185,22 @@ static bool holds_tag(const char *text, const char *tag)
     return false;
 }
 
-static size_t tag_count(const struct proofing *p, const char *tag, bool on_plan)
+static size_t tag_count_on_plan(const struct proofing *p, const char *tag)
 {
     size_t count = 0;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (on_plan)
-            count += is_marker(item) && text_equal(item->run->text, tag) ? 1 : 0;
-        else
-            count += is_text(item) && !is_marker(item) && holds_tag(item->run->text, tag) ? 1 : 0;
+        count += is_plan_tag(item) && text_equal(item->run->text, tag) ? 1 : 0;
+    }
+    return count;
+}
+
+static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        count += is_text(item) && !is_plan_tag(item) && holds_tag(item->run->text, tag) ? 1 : 0;
     }
     return count;
 }
@@ -210,7 +210,7 @@ static void tag_told(struct proofing *p, const char *tag, size_t drawn)
     proof_measured(p, 2);
     if (drawn != 1)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);
-    else if (tag_count(p, tag, false) == 0)
+    else if (tag_count_in_words(p, tag) == 0)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
 }
 
@@ -223,7 +223,7 @@ static bool is_mark(const struct proofing *p, size_t i)
     if (item->kind != PAGE_BOX || item->fill != INK_BLACK || !in_plan(item))
         return false;
     for (size_t t = i + 1; t < p->page->count; t++)
-        if (is_marker(&p->page->items[t]) && area_within(p->ink[t], item->area))
+        if (is_plan_tag(&p->page->items[t]) && area_within(p->ink[t], item->area))
             return false;
     return true;
 }
@@ -241,7 +241,7 @@ static size_t chips_drawn(const struct proofing *p, const struct plan_place *pla
     size_t drawn = 0;
     for (size_t r = 0; r < place->row_count; r++)
         for (size_t c = 0; c < place->rows[r].chip_count; c++)
-            drawn += tag_count(p, place->rows[r].chips[c], true);
+            drawn += tag_count_on_plan(p, place->rows[r].chips[c]);
     return drawn;
 }
 
@@ -272,7 +272,7 @@ static void place_judge(struct proofing *p, const struct plan_place *place, size
     for (size_t r = 0; r < place->row_count; r++)
         for (size_t c = 0; c < place->rows[r].chip_count; c++)
             tag_told(p, place->rows[r].chips[c],
-                     drawn ? tag_count(p, place->rows[r].chips[c], true) : led);
+                     drawn ? tag_count_on_plan(p, place->rows[r].chips[c]) : led);
     if (mark != NULL)
         frame_judge(p, mark, mark, &place->marker);
 }
@@ -285,7 +285,7 @@ static void rows_judge(struct proofing *p)
     for (size_t i = 0; i < places->count; i++)
         place_judge(p, &places->places[i], &mark_at);
     for (size_t i = 0; i < plan->marker_count && !has_places(p->sheet); i++)
-        tag_told(p, plan->markers[i].tag, tag_count(p, plan->markers[i].tag, true));
+        tag_told(p, plan->markers[i].tag, tag_count_on_plan(p, plan->markers[i].tag));
 }
 
 /* ---- leaders ---- */
@@ -380,7 +380,7 @@ void proof_plan(struct proofing *p)
         return;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_marker(item))
+        if (is_plan_tag(item))
             marker_judge(p, i);
         if (is_leader(item))
             leader_judge(p, i);

@@ -4,7 +4,7 @@
 static const char *const severity_words[] = {
     [PROOF_ERROR] = "error", [PROOF_NOTE] = "note", [PROOF_AIM] = "aim"};
 
-#define INDENT "              "
+#define INSET "              "
 
 /* All that breaks one rule; what the rule asks stands below, once. */
 static void rule_print(const struct proof_report *report, enum proof_rule_key key,
@@ -20,8 +20,24 @@ static void rule_print(const struct proof_report *report, enum proof_rule_key ke
         any = true;
     }
     if (any)
-        text_add_format(out, INDENT "rule:   %s\n" INDENT "limit:  %s\n" INDENT "remedy: %s\n",
+        text_add_format(out, INSET "rule:   %s\n" INSET "limit:  %s\n" INSET "remedy: %s\n",
                         rule->sentence, rule->limit, rule->remedy);
+}
+
+/* A language without lists of its words is not judged by them, and says so. */
+static void unjudged_print(const struct proof_report *report, struct text_builder *out)
+{
+    bool any = false;
+    for (int key = 0; report->words != NULL && key < RULE_COUNT; key++) {
+        const struct proof_rule *rule = proof_rule((enum proof_rule_key)key);
+        if (proof_rule_judges((enum proof_rule_key)key, report->words))
+            continue;
+        text_add_format(out, any ? "; %s %s" : "  not judged, since the words of its language "
+                                               "have no list for it: %s %s",
+                        rule->id, rule->sentence);
+        any = true;
+    }
+    text_add(out, any ? "\n" : "");
 }
 
 void proof_print(const struct proof_report *report, const char *boat, const char *sheet,
@@ -37,6 +53,7 @@ void proof_print(const struct proof_report *report, const char *boat, const char
                     report->notes == 1 ? "note" : "notes", report->aims, report->measured);
     for (int key = 0; key < RULE_COUNT; key++)
         rule_print(report, (enum proof_rule_key)key, out);
+    unjudged_print(report, out);
 }
 
 void proof_people_print(struct text_builder *out)

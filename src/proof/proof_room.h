@@ -38,6 +38,8 @@ void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page
 
 /* ---- areas (proof_area.c) ---- */
 
+#define COUNT_OF(list) (sizeof(list) / sizeof *(list))
+
 #define AREA_RIGHT(a) ((a).x + (a).width)
 #define AREA_FOOT(a) ((a).y + (a).height)
 
@@ -69,6 +71,12 @@ bool is_text(const struct page_item *item);
 bool in_block(const struct page_item *item, enum block_key block);
 bool in_plan(const struct page_item *item);
 
+/* Is it the words of a tag on a plan? */
+bool is_plan_tag(const struct page_item *item);
+
+/* The frame of that tag: the filled box right under its words; NULL: none. */
+const struct page_item *plan_tag_frame(const struct proofing *p, size_t text);
+
 /* The key of a sign as files write it; `frame` where it is a frame alone. */
 const char *sign_named(const struct page_item *sign, const char *frame);
 
@@ -77,8 +85,6 @@ const char *mm_words(struct arena *arena, mpt length);
 const char *pt_words(struct arena *arena, mpt size);
 const char *ratio_words(struct arena *arena, double value);
 
-/* A card's text without its ** marks. */
-const char *text_plain(struct arena *arena, const char *text);
 
 /* The **bold** beginning of a text; "" if it does not begin so. */
 const char *text_command(struct arena *arena, const char *text);
@@ -92,8 +98,12 @@ struct sentence_list { struct sentence *at; size_t count, room; };
 struct sentence_list card_sentences(const struct sheet *sheet, struct arena *arena);
 
 size_t words_in(const char *text);
-bool word_in_list(const char *word, size_t length, const char *const *list, size_t count);
-bool has_word(const char *text, const char *const *list, size_t count);
+
+/* The next word from *at on; false at the end. */
+bool word_next(const char **at, const char **word, size_t *length);
+
+/* Is one of its words of the set? */
+bool has_word(const char *text, const struct words *words, enum word_set set);
 
 /* ---- rules, by what they look at ---- */
 

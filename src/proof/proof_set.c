@@ -30,7 +30,7 @@ static bool block_corner(const struct proofing *p, const struct fixed_block *row
     return false;
 }
 
-static mpt apart(struct area a, struct area b)
+static mpt areas_apart(struct area a, struct area b)
 {
     mpt x = a.x > b.x ? a.x - b.x : b.x - a.x, y = a.y > b.y ? a.y - b.y : b.y - a.y;
     return x > y ? x : y;
@@ -49,9 +49,9 @@ static void block_judge(struct proofing *const *all, size_t count, const struct 
         if (model_card == NULL) {
             model = own;
             model_card = all[i]->sheet->id;
-        } else if (apart(own, model) > PLACE_SLACK) {
+        } else if (areas_apart(own, model) > PLACE_SLACK) {
             proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
-                        block_word(row->key), mm_words(all[i]->arena, apart(own, model)),
+                        block_word(row->key), mm_words(all[i]->arena, areas_apart(own, model)),
                         model_card);
         }
     }
@@ -65,11 +65,7 @@ struct term {
     const struct item_kind *kind;
     struct place origin;
 };
-struct term_list {
-    struct term *at;
-    const char **sheets;
-    size_t count, room, sheet_room;
-};
+struct term_list { struct term *at; const char **sheets; size_t count, room, sheet_room; };
 
 /* Cards may add how long an extinguisher lasts, the safety plan what it holds:
  * "Extinguisher, empty in 9 s", "Extinguisher, 2 kg". */
@@ -88,14 +84,14 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
             continue;
         struct page_item words = {.origin = term->origin, .block = BLOCK_STEPS, .kind = PAGE_BOX};
         if (!one_name(known->name, term->name) || known->kind != term->kind)
-            proof_found(p, RULE_ONE_TERM, &words, "%s is \"%s\" here and \"%s\" on %s", term->tag,
-                        term->name, known->name, terms->sheets[i]);
+            proof_found(p, RULE_ONE_TERM, &words, "%s is \"%s\" here and \"%s\" on %s",
+                        term->tag, term->name, known->name, terms->sheets[i]);
         return;
     }
     size_t at = terms->count++;
     terms->at = arena_grow(p->arena, terms->at, at, &terms->room, sizeof *terms->at);
-    terms->sheets =
-        arena_grow(p->arena, terms->sheets, at, &terms->sheet_room, sizeof *terms->sheets);
+    terms->sheets = arena_grow(p->arena, terms->sheets, at, &terms->sheet_room,
+                              sizeof *terms->sheets);
     terms->at[at] = *term;
     terms->sheets[at] = p->sheet->id;
 }
@@ -138,7 +134,7 @@ static void terms_judge(struct proofing *const *all, size_t count)
 
 /* ---- G14 ---- */
 
-static void exit_judge(const struct sheet_set *set, struct proofing *p, const char *sheet)
+static void set_exit_judge(const struct sheet_set *set, struct proofing *p, const char *sheet)
 {
     if (text_empty(sheet) || sheet_block(p->sheet, BLOCK_DECISION) == NULL)
         return;
@@ -156,7 +152,7 @@ void proof_together(const struct sheet_set *set, struct proofing *const *all, si
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
-        exit_judge(set, all[i], sheet_decision(all[i]->sheet)->yes_card);
-        exit_judge(set, all[i], sheet_decision(all[i]->sheet)->no_card);
+        set_exit_judge(set, all[i], sheet_decision(all[i]->sheet)->yes_card);
+        set_exit_judge(set, all[i], sheet_decision(all[i]->sheet)->no_card);
     }
 }

@@ -93,28 +93,30 @@ static void stripe_judge(struct proofing *p, const struct page_item *stripe)
 
 /* ---- what a sign shows, and the words it must not stand beside ---- */
 
-#define WORDS_MOST 5
+#define ACTS_MOST 2
 static const struct contrary {
     enum symbol_key glyph;
-    const char *words[WORDS_MOST];
+    enum word_set acts[ACTS_MOST];
+    size_t act_count;
 } contraries[] = {
-    {SYMBOL_fuel, {"open", "start"}},            /* its lever stands across: shut */
-    {SYMBOL_gas, {"open", "light"}},
-    {SYMBOL_seacock, {"open"}},
-    {SYMBOL_engstop, {"start", "restart"}},
-    {SYMBOL_phatch, {"open", "lift"}},           /* do not open */
-    {SYMBOL_pflame, {"light"}},                  /* no flame */
-    {SYMBOL_pwater, {"pour", "spray", "hose"}},  /* no water */
-    {SYMBOL_raft, {"leave"}},
-    {SYMBOL_grab, {"leave"}},
+    {SYMBOL_fuel, {SET_ACT_OPEN, SET_ACT_START}, 2},     /* its lever stands across: shut */
+    {SYMBOL_gas, {SET_ACT_OPEN, SET_ACT_LIGHT}, 2},
+    {SYMBOL_seacock, {SET_ACT_OPEN}, 1},
+    {SYMBOL_engstop, {SET_ACT_START}, 1},
+    {SYMBOL_phatch, {SET_ACT_OPEN, SET_ACT_LIFT}, 2},    /* do not open */
+    {SYMBOL_pflame, {SET_ACT_LIGHT}, 1},                 /* no flame */
+    {SYMBOL_pwater, {SET_ACT_POUR}, 1},                  /* no water */
+    {SYMBOL_raft, {SET_ACT_LEAVE}, 1},
+    {SYMBOL_grab, {SET_ACT_LEAVE}, 1},
 };
 
-static size_t words_count(const struct contrary *row)
+static bool says_contrary(const struct words *words, const struct contrary *row,
+                          const char *command)
 {
-    size_t count = 0;
-    while (count < WORDS_MOST && row->words[count] != NULL)
-        count++;
-    return count;
+    for (size_t i = 0; i < row->act_count; i++)
+        if (has_word(command, words, row->acts[i]))
+            return true;
+    return false;
 }
 
 /* The command of the step whose rows the sign stands in. */
@@ -132,13 +134,13 @@ static const char *command_above(const struct proofing *p, const struct page_ite
 static void contrary_judge(struct proofing *p, const struct page_item *sign)
 {
     if (sign->glyph == SYMBOL_NONE || !in_block(sign, BLOCK_STEPS) ||
-        !text_equal(p->page->language, "en"))
+        !proof_rule_judges(RULE_CONTRARY_SIGN, p->sheet->words))
         return;
     const char *command = command_above(p, sign);
     proof_measured(p, 1);
     for (size_t i = 0; i < sizeof contraries / sizeof *contraries; i++)
         if (contraries[i].glyph == sign->glyph &&
-            has_word(command, contraries[i].words, words_count(&contraries[i])))
+            says_contrary(p->sheet->words, &contraries[i], command))
             proof_found(p, RULE_CONTRARY_SIGN, sign, "the sign %s beside \"%s\"",
                         sign_named(sign, ""), command);
 }

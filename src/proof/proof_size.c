@@ -4,18 +4,24 @@
 #include "limits.h"
 #include "proof_room.h"
 
-#define LINE_LEAST MM(0.35)
+#define STROKE_LEAST MM(0.35)
 #define BLANK_LEAST MM(8.4)      /* 9 mm less the rule and rounding */
 #define LEADING_LEAST 1195       /* thousandths: rounding of a line's height */
 #define LEADING_MOST 1505
 #define MEASURE_MOST 55
 
-static double letter_mm(const struct proofing *p, const struct run *run, bool capitals)
+static double capital_mm(const struct proofing *p, const struct run *run)
 {
     const struct face_metrics *metrics = face_metrics(p->faces, run->role);
-    int letter = capitals ? metrics->cap_height : metrics->x_height;
     return legible_letter_mm((double)run->size / MPT_PER_POINT,
-                             (double)letter / metrics->units_per_em);
+                             (double)metrics->cap_height / metrics->units_per_em);
+}
+
+static double small_letter_mm(const struct proofing *p, const struct run *run)
+{
+    const struct face_metrics *metrics = face_metrics(p->faces, run->role);
+    return legible_letter_mm((double)run->size / MPT_PER_POINT,
+                             (double)metrics->x_height / metrics->units_per_em);
 }
 
 /* ---- G4 ---- */
@@ -23,7 +29,7 @@ static double letter_mm(const struct proofing *p, const struct run *run, bool ca
 static void floor_judge(struct proofing *p, const struct page_item *item)
 {
     struct role_limit limit = role_limit(p->page->paper, item->role);
-    double capital = letter_mm(p, item->run, true), small = letter_mm(p, item->run, false);
+    double capital = capital_mm(p, item->run), small = small_letter_mm(p, item->run);
     if (item->run->size < limit.floor)
         proof_found(p, RULE_SIZE_FLOOR, item, "%s %s pt, floor %s", limit.word,
                     pt_words(p->arena, item->run->size), pt_words(p->arena, limit.floor));
@@ -52,8 +58,8 @@ static void aim_judge(struct proofing *p, enum page_role role)
         least->run->size < limit.floor)
         return;
     bool capitals = limit.small_read_mm < 1;
-    double letter = letter_mm(p, least->run, capitals);
-    double reach = letter / (capitals ? READ_CAPITALS : READ_SMALL);
+    double reach = capitals ? capital_mm(p, least->run) / READ_CAPITALS
+                            : small_letter_mm(p, least->run) / READ_SMALL;
     proof_found(p, RULE_SIZE_AIM, least, "%s %s pt, read to %s m, aim %s pt", limit.word,
                 pt_words(p->arena, least->run->size), ratio_words(p->arena, reach / 1000),
                 pt_words(p->arena, limit.aim));
@@ -150,7 +156,7 @@ static void leading_judge(struct proofing *p, size_t i)
 }
 
 /* Characters of the line this item begins; 0 if another item begins it. */
-static long line_characters(const struct proofing *p, size_t i)
+static long characters_of_line(const struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
     long characters = 0;
@@ -171,7 +177,7 @@ static void measure_judge(struct proofing *p, size_t i)
     const struct page_item *item = &p->page->items[i];
     if (role_limit(p->page->paper, item->role).one_line)
         return;
-    long characters = line_characters(p, i);
+    long characters = characters_of_line(p, i);
     proof_measured(p, characters > 0 ? 1 : 0);
     if (characters > MEASURE_MOST)
         proof_found(p, RULE_MEASURE, item, "%ld characters", characters);
@@ -184,7 +190,7 @@ static void line_judge(struct proofing *p, const struct page_item *item)
     if (item->stroke == INK_NONE || item->stroke == INK_WHITE)
         return;
     proof_measured(p, 1);
-    if (item->line_width < LINE_LEAST)
+    if (item->line_width < STROKE_LEAST)
         proof_found(p, RULE_LINE_WIDTH, item, "%s mm", mm_words(p->arena, item->line_width));
 }
 

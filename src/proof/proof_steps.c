@@ -6,11 +6,11 @@
 
 #include "date.h"
 
-#define STEPS_MOST 8
+#define NUMBERED_STEPS_MOST 8
 #define ROWS_MOST 14
 #define WARNINGS_MOST 3
 #define LOCAL_RULES_MOST 2
-#define DIGITS_MOST 6
+#define STEP_DIGITS_MOST 6
 
 /* ---- G14 ---- */
 
@@ -34,7 +34,8 @@ static void numbers_judge(struct proofing *p)
         const char *wanted = text_format(p->arena, "%zu", i + 1);
         proof_measured(p, 1);
         if ((number != NULL) != (i < steps->count))
-            proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers", steps->count);
+            proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers",
+                        steps->count);
         else if (number != NULL && !text_equal(number->run->text, wanted))
             proof_found(p, RULE_STEPS, number, "stands where %s belongs", wanted);
         else if (number != NULL && before != NULL && number->baseline <= before->baseline)
@@ -49,7 +50,7 @@ static void steps_judge(struct proofing *p)
     for (size_t i = 0; i < steps->count; i++)
         rows += card_step_rows(&steps->items[i]);
     proof_measured(p, 2);
-    if (steps->count > STEPS_MOST || rows > ROWS_MOST)
+    if (steps->count > NUMBERED_STEPS_MOST || rows > ROWS_MOST)
         proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", steps->count, rows);
     numbers_judge(p);
 }
@@ -61,7 +62,7 @@ static void count_judge(struct proofing *p, const char *what, size_t count, size
         proof_found(p, RULE_NEVERS, NULL, "%zu %s", count, what);
 }
 
-static bool step_of(const struct sheet *sheet, const char *id)
+static bool card_has_step(const struct sheet *sheet, const char *id)
 {
     for (size_t i = 0; i < sheet_steps(sheet)->count; i++)
         if (text_equal(sheet_steps(sheet)->items[i].id, id))
@@ -69,7 +70,7 @@ static bool step_of(const struct sheet *sheet, const char *id)
     return false;
 }
 
-static void exit_judge(struct proofing *p, const char *word, const char *say)
+static void card_exit_judge(struct proofing *p, const char *word, const char *say)
 {
     const char *whole = text_format(p->arena, "%s %s", word, say == NULL ? "" : say);
     proof_measured(p, 1);
@@ -85,11 +86,11 @@ static void decision_judge(struct proofing *p)
     const struct decision_facts *decision = sheet_decision(sheet);
     if (sheet_block(sheet, BLOCK_DECISION) == NULL)
         return;
-    exit_judge(p, decision->yes_word, decision->yes);
-    exit_judge(p, decision->no_word, decision->no);
+    card_exit_judge(p, decision->yes_word, decision->yes);
+    card_exit_judge(p, decision->no_word, decision->no);
     const char *after = sheet->procedure == NULL ? NULL : sheet->procedure->decision.after.text;
     proof_measured(p, 1);
-    if (!text_empty(after) && !step_of(sheet, after))
+    if (!text_empty(after) && !card_has_step(sheet, after))
         proof_found(p, RULE_EXITS, NULL, "comes after the step %s, which the card lacks", after);
 }
 
@@ -145,8 +146,8 @@ static size_t words_said(const struct proofing *p, enum block_key block, const c
     return count;
 }
 
-static void warnings_judge(struct proofing *p, enum block_key block, const char *word,
-                           const struct card_warning *warnings, size_t count, size_t words)
+static void warnings_source_judge(struct proofing *p, enum block_key block, const char *word,
+                                  const struct card_warning *warnings, size_t count, size_t words)
 {
     proof_measured(p, count == 0 ? 0 : 1 + count);
     if (count > 0 && (text_empty(word) || words_said(p, block, word) < words))
@@ -210,8 +211,9 @@ static void lethal_judge(struct proofing *p, size_t step)
 static void channel_judge(struct proofing *p)
 {
     const struct sheet *sheet = p->sheet;
-    bool radio = sheet->boat != NULL && (boat_fitted(sheet->boat, ITEM_vhf_dsc) == ANSWER_YES ||
-                                         boat_fitted(sheet->boat, ITEM_vhf_handheld) == ANSWER_YES);
+    bool radio = sheet->boat != NULL &&
+                 (boat_fitted(sheet->boat, ITEM_vhf_dsc) == ANSWER_YES ||
+                  boat_fitted(sheet->boat, ITEM_vhf_handheld) == ANSWER_YES);
     if (sheet_block(sheet, BLOCK_CALL) == NULL || !radio || text_empty(sheet_call(sheet)->station))
         return;
     proof_measured(p, 1);
@@ -227,8 +229,8 @@ static void digits_judge(struct proofing *p, const struct page_item *item)
     proof_measured(p, 1);
     for (const char *at = item->run->text; *at != '\0'; at++) {
         row = *at >= '0' && *at <= '9' ? row + 1 : 0;
-        if (row > DIGITS_MOST) {
-            proof_found(p, RULE_DIGITS, item, "more than %d digits in a row", DIGITS_MOST);
+        if (row > STEP_DIGITS_MOST) {
+            proof_found(p, RULE_DIGITS, item, "more than %d digits in a row", STEP_DIGITS_MOST);
             return;
         }
     }
@@ -275,7 +277,7 @@ static void dates_judge(struct proofing *p)
 
 /* ---- G27 ---- */
 
-static void order_judge(struct proofing *p)
+static void rows_order_judge(struct proofing *p)
 {
     static const enum block_key order[] = {
         BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
@@ -310,9 +312,11 @@ void proof_steps(struct proofing *p)
     count_judge(p, "local rules", rules->count, LOCAL_RULES_MOST);
     decision_judge(p);
     tags_judge(p);
-    warnings_judge(p, BLOCK_NEVER, nevers->word, nevers->items, nevers->count, nevers->count);
-    warnings_judge(p, BLOCK_CAUTIONS, cautions->word, cautions->items, cautions->count,
-                   cautions->count);
+    warnings_source_judge(p, BLOCK_NEVER, nevers->word, nevers->items, nevers->count,
+                          nevers->count);
+    warnings_source_judge(p, BLOCK_CAUTIONS, cautions->word, cautions->items,
+                          cautions->count,
+                          cautions->count);
     for (size_t i = 0; i < sheet_steps(sheet)->count; i++)
         lethal_judge(p, i);
     channel_judge(p);
@@ -320,5 +324,5 @@ void proof_steps(struct proofing *p)
         if (is_text(&p->page->items[i]))
             digits_judge(p, &p->page->items[i]);
     dates_judge(p);
-    order_judge(p);
+    rows_order_judge(p);
 }

@@ -5,6 +5,7 @@
 
 #define HOUSE "a house rule"
 #define EVERY ""
+#define BY_WORDS "languages whose words file has no list for it"
 
 static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_SAFE_AREA] = {"G1", "everything stands inside the safe area",
@@ -118,13 +119,13 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_VERB_FIRST] = {"G12", "a headline begins with a verb, or with its condition",
         "verb first", "begin with what to do", PROOF_NOTE, PROOF_PAGE,
         "conditions (IT SPREADS?, AFTER THE CALL:) come before the command; 'THING ON', "
-        "'ALL ON DECK' and 'NO FLAME' are commands by what must be the case. English only",
+        "'ALL ON DECK' and 'NO FLAME' are commands by what must be the case. " BY_WORDS,
         "usability studies of cognitive aids"},
     [RULE_PASSIVE] = {"G12", "sentences say who acts", "no 'should be' and the like",
-        "say it as a command", PROOF_NOTE, PROOF_PAGE, "English only", HOUSE},
+        "say it as a command", PROOF_NOTE, PROOF_PAGE, BY_WORDS, HOUSE},
     [RULE_NEGATIVE] = {"G12", "a step says what to do, not what not to do",
         "one negative a headline", "move it to NEVER", PROOF_NOTE, PROOF_PAGE,
-        "the one prohibition that must stand with its step may. English only",
+        "the one prohibition that must stand with its step may. " BY_WORDS,
         HOUSE},
     [RULE_SENTENCE_LONGEST] = {"G13", "no sentence is long", "20 words", "make two of it",
         PROOF_ERROR, PROOF_PAGE, EVERY, "controlled English"},
@@ -237,7 +238,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "give the line more height", PROOF_ERROR, PROOF_PAGE,
         "9 mm, not 12: so that the call fits", HOUSE},
     [RULE_CONTRARY_SIGN] = {"P4", "no sign shows the contrary of what is said beside it",
-        "none", "use another sign", PROOF_ERROR, PROOF_PAGE, "English only", HOUSE},
+        "none", "use another sign", PROOF_ERROR, PROOF_PAGE, BY_WORDS, HOUSE},
     [RULE_NOTES] = {"G31", "small faults do not add up", "3 notes a card", "mend one of them",
         PROOF_ERROR, PROOF_PAGE, "sizes below their aim: a full card may be set at its floors",
         "CR-177605"},
@@ -247,6 +248,19 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "says", "crew of other languages, red torch, wet hands", "", PROOF_ERROR, PROOF_PERSON,
         "only people can be tried", "crisis checklists tried before release"},
 };
+
+/* By which set of words of a language a rule judges. */
+static const struct { enum proof_rule_key rule; enum word_set set; } judged_by[] = {
+    {RULE_ONE_ACTION, SET_VERBS}, {RULE_VERB_FIRST, SET_VERBS}, {RULE_PASSIVE, SET_PASSIVE},
+    {RULE_NEGATIVE, SET_NEGATIVES}, {RULE_CONTRARY_SIGN, SET_ACT_OPEN}};
+
+bool proof_rule_judges(enum proof_rule_key key, const struct words *words)
+{
+    for (size_t i = 0; i < sizeof judged_by / sizeof *judged_by; i++)
+        if (judged_by[i].rule == key)
+            return words_set(words, judged_by[i].set)->count > 0;
+    return true;
+}
 
 const struct proof_rule *proof_rule(enum proof_rule_key key)
 {

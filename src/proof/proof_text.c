@@ -19,6 +19,19 @@ bool in_plan(const struct page_item *item)
     return item->block == BLOCK_PLAN;
 }
 
+bool is_plan_tag(const struct page_item *item)
+{
+    return is_text(item) && item->role == ROLE_PLAN_TAG && in_plan(item);
+}
+
+const struct page_item *plan_tag_frame(const struct proofing *p, size_t text)
+{
+    for (size_t i = text; i-- > 0;)
+        if (p->page->items[i].kind == PAGE_BOX && item_covers(&p->page->items[i], p->ink[text]))
+            return &p->page->items[i];
+    return NULL;
+}
+
 const char *sign_named(const struct page_item *sign, const char *frame)
 {
     return sign->glyph == SYMBOL_NONE ? frame : symbol_of(sign->glyph)->key;
@@ -50,19 +63,6 @@ const char *ratio_words(struct arena *arena, double value)
 }
 
 /* ---- a card's texts ---- */
-
-const char *text_plain(struct arena *arena, const char *text)
-{
-    struct text_builder out = text_builder_in(arena);
-    for (const char *at = text == NULL ? "" : text; *at != '\0';) {
-        if (text_begins(at, "**")) {
-            at += 2;
-            continue;
-        }
-        text_add_bytes(&out, at++, 1);
-    }
-    return out.at == NULL ? "" : out.at;
-}
 
 const char *text_command(struct arena *arena, const char *text)
 {
@@ -181,8 +181,7 @@ static bool word_letter(char letter)
     return letter != '\0' && strchr(" \t.,:;?!()", letter) == NULL;
 }
 
-/* The next word from *at on; false at the end. */
-static bool word_next(const char **at, const char **word, size_t *length)
+bool word_next(const char **at, const char **word, size_t *length)
 {
     while (**at != '\0' && !word_letter(**at))
         (*at)++;
@@ -201,33 +200,12 @@ size_t words_in(const char *text)
     return count;
 }
 
-static char lower(char letter)
-{
-    return letter >= 'A' && letter <= 'Z' ? (char)(letter - 'A' + 'a') : letter;
-}
-
-static bool word_is(const char *word, size_t length, const char *other)
-{
-    size_t i = 0;
-    while (i < length && other[i] != '\0' && lower(word[i]) == other[i])
-        i++;
-    return i == length && other[i] == '\0';
-}
-
-bool word_in_list(const char *word, size_t length, const char *const *list, size_t count)
-{
-    for (size_t i = 0; i < count; i++)
-        if (word_is(word, length, list[i]))
-            return true;
-    return false;
-}
-
-bool has_word(const char *text, const char *const *list, size_t count)
+bool has_word(const char *text, const struct words *words, enum word_set set)
 {
     const char *word;
     size_t length;
     while (word_next(&text, &word, &length))
-        if (word_in_list(word, length, list, count))
+        if (words_in_set(words, set, word, length))
             return true;
     return false;
 }

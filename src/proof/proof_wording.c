@@ -1,8 +1,7 @@
 /* proof_wording.c - the wording of headlines and sentences (room: proof). Rules G12,
- * G13 and the placeholders of G25. What hangs on a language is asked of English
- * cards only. */
+ * G13 and the placeholders of G25. What hangs on a language is judged by the sets of words
+ * that it has, and not judged where it lacks them. */
 #include "proof_room.h"
-#include "proof_verbs.h"
 
 #include <string.h>
 
@@ -14,17 +13,15 @@
 #define HEADLINE_CHARACTERS 50
 #define CAPITALS_MOST 3
 
-#define COUNT_OF(list) (sizeof list / sizeof *(list))
-
 /* A finding about words of the card, with the line they came from. */
-static void told(struct proofing *p, enum proof_rule_key rule, struct place origin,
-                 const char *text, const char *measured)
+static void wording_found(struct proofing *p, enum proof_rule_key rule, struct place origin,
+                          const char *text, const char *measured)
 {
     struct page_item words = {.origin = origin, .kind = PAGE_BOX};
     proof_found(p, rule, &words, "\"%s\": %s", text, measured);
 }
 
-static const char *counted(struct proofing *p, const char *what, size_t count)
+static const char *count_words(struct proofing *p, const char *what, size_t count)
 {
     return text_format(p->arena, "%zu %s", count, what);
 }
@@ -44,50 +41,47 @@ static const char *past_condition(const char *command)
 }
 
 /* THING ON, ALL ON DECK, NO FLAME; a condition alone, whose command follows. */
-static bool says_what_must_be(const char *command)
+static bool says_what_must_be(const struct words *words, const char *command)
 {
-    static const char *const states[] = {"on", "off", "no", "all"};
-    return has_word(command, states, COUNT_OF(states)) || strchr(command, '?') != NULL;
+    return has_word(command, words, SET_COMMAND_STATES) || strchr(command, '?') != NULL;
 }
 
 /* DON'T TOUCH is a verb as TOUCH is. */
-static const char *past_dont(const char *command)
+static const char *past_dont(const struct words *words, const char *command)
 {
-    static const char *const donts[] = {"don’t"};
     const char *end = first_word_end(command);
-    return word_in_list(command, (size_t)(end - command), donts, 1) ? end + strspn(end, " ")
-                                                                    : command;
+    return words_in_set(words, SET_DONTS, command, (size_t)(end - command))
+               ? end + strspn(end, " ")
+               : command;
 }
 
-static bool begins_with_verb(const char *command)
+static bool begins_with_verb(const struct words *words, const char *command)
 {
-    const char *start = past_dont(past_condition(command));
-    return word_in_list(start, (size_t)(first_word_end(start) - start), verbs, VERB_COUNT) ||
-           says_what_must_be(start);
+    const char *start = past_dont(words, past_condition(command));
+    return words_in_set(words, SET_VERBS, start, (size_t)(first_word_end(start) - start)) ||
+           says_what_must_be(words, start);
 }
 
-/* Two verbs with "and" or "then" between them. */
-static bool joins_actions(const char *command)
+/* A verb behind "and" or "then", which is not the first word. */
+static bool joins_actions(const struct words *words, const char *command)
 {
-    static const char *const joints[] = {" AND ", " THEN ", " and ", " then "};
-    for (size_t i = 0; i < COUNT_OF(joints); i++) {
-        const char *at = strstr(command, joints[i]);
-        const char *next = at == NULL ? "" : at + strlen(joints[i]);
-        if (word_in_list(next, (size_t)(first_word_end(next) - next), verbs, VERB_COUNT))
+    const char *at = command, *word;
+    size_t length;
+    bool joint = false;
+    for (size_t i = 0; word_next(&at, &word, &length); i++) {
+        if (joint && words_in_set(words, SET_VERBS, word, length))
             return true;
+        joint = i > 0 && words_in_set(words, SET_JOINTS, word, length);
     }
     return false;
 }
 
-static size_t negatives_in(const char *text)
+static size_t negatives_in(const struct words *words, const char *text)
 {
-    static const char *const negatives[] = {"not", "never", "no", "don’t", "nothing", "none"};
-    size_t count = 0;
-    for (const char *at = text; *at != '\0';) {
-        size_t length = strcspn(at, " .,:;?!");
-        count += word_in_list(at, length, negatives, COUNT_OF(negatives)) ? 1 : 0;
-        at += length + strspn(at + length, " .,:;?!");
-    }
+    const char *word;
+    size_t length, count = 0;
+    while (word_next(&text, &word, &length))
+        count += words_in_set(words, SET_NEGATIVES, word, length) ? 1 : 0;
     return count;
 }
 
@@ -95,16 +89,34 @@ static void headline_length_judge(struct proofing *p, const struct card_text *he
                                   const char *command, const char *plain)
 {
     if (words_in(command) > COMMAND_WORDS)
-        told(p, RULE_HEADLINE, headline->origin, command,
-             counted(p, "words in the command", words_in(command)));
+        wording_found(p, RULE_HEADLINE, headline->origin, command,
+                      count_words(p, "words in the command", words_in(command)));
     if (text_code_points(command) > COMMAND_CHARACTERS)
-        told(p, RULE_HEADLINE, headline->origin, command,
-             counted(p, "characters in the command", (size_t)text_code_points(command)));
+        wording_found(p, RULE_HEADLINE, headline->origin, command,
+                      count_words(p, "characters in the command",
+                                  (size_t)text_code_points(command)));
     if (words_in(plain) > HEADLINE_WORDS)
-        told(p, RULE_HEADLINE, headline->origin, plain, counted(p, "words", words_in(plain)));
+        wording_found(p, RULE_HEADLINE, headline->origin, plain,
+                      count_words(p, "words", words_in(plain)));
     if (text_code_points(plain) > HEADLINE_CHARACTERS)
-        told(p, RULE_HEADLINE, headline->origin, plain,
-             counted(p, "characters", (size_t)text_code_points(plain)));
+        wording_found(p, RULE_HEADLINE, headline->origin, plain,
+                      count_words(p, "characters", (size_t)text_code_points(plain)));
+}
+
+/* By the words of the language, as far as it has them. */
+static void command_judge(struct proofing *p, const struct card_text *headline,
+                          const char *command, const char *plain)
+{
+    const struct words *words = p->sheet->words;
+    bool verbs = proof_rule_judges(RULE_VERB_FIRST, words);
+    proof_measured(p, verbs ? 3 : 1);
+    if (verbs && !begins_with_verb(words, text_empty(command) ? plain : command))
+        wording_found(p, RULE_VERB_FIRST, headline->origin, plain, "no verb that is known");
+    if (verbs && joins_actions(words, command))
+        wording_found(p, RULE_ONE_ACTION, headline->origin, command, "two verbs joined");
+    if (negatives_in(words, plain) > 1)
+        wording_found(p, RULE_NEGATIVE, headline->origin, plain,
+                      count_words(p, "negatives", negatives_in(words, plain)));
 }
 
 static void headline_judge(struct proofing *p, const struct card_text *headline)
@@ -113,16 +125,7 @@ static void headline_judge(struct proofing *p, const struct card_text *headline)
     const char *plain = text_plain(p->arena, headline->text);
     proof_measured(p, 4);
     headline_length_judge(p, headline, command, plain);
-    if (!text_equal(p->page->language, "en"))
-        return;
-    proof_measured(p, 3);
-    if (!begins_with_verb(text_empty(command) ? plain : command))
-        told(p, RULE_VERB_FIRST, headline->origin, plain, "no verb that is known");
-    if (joins_actions(command))
-        told(p, RULE_ONE_ACTION, headline->origin, command, "two verbs joined");
-    if (negatives_in(plain) > 1)
-        told(p, RULE_NEGATIVE, headline->origin, plain,
-             counted(p, "negatives", negatives_in(plain)));
+    command_judge(p, headline, command, plain);
 }
 
 /* ---- sentences ---- */
@@ -139,18 +142,19 @@ static bool is_local_rule(const struct sheet *sheet, struct place origin)
 
 static void sentence_judge(struct proofing *p, const struct sentence *sentence)
 {
-    static const char *const passive[] = {"should be", "must be", "has to be", "shall be",
-                                          "need to be"};
+    const struct list_value *passive = words_set(p->sheet->words, SET_PASSIVE);
     size_t words = words_in(sentence->text);
     proof_measured(p, 2);
     if (words > SENTENCE_LONGEST)
-        told(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
-             counted(p, "words", words));
+        wording_found(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
+                      count_words(p, "words", words));
     else if (words > SENTENCE_AIM && !is_local_rule(p->sheet, sentence->origin))
-        told(p, RULE_SENTENCE, sentence->origin, sentence->text, counted(p, "words", words));
-    for (size_t i = 0; i < COUNT_OF(passive) && text_equal(p->page->language, "en"); i++)
-        if (strstr(sentence->text, passive[i]) != NULL)
-            told(p, RULE_PASSIVE, sentence->origin, sentence->text, passive[i]);
+        wording_found(p, RULE_SENTENCE, sentence->origin, sentence->text,
+                      count_words(p, "words", words));
+    for (size_t i = 0; i < passive->count; i++)
+        if (strstr(sentence->text, passive->items[i].text) != NULL)
+            wording_found(p, RULE_PASSIVE, sentence->origin, sentence->text,
+                          passive->items[i].text);
 }
 
 /* ---- letters on the page ---- */

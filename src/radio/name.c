@@ -79,11 +79,10 @@ static const struct numeral {
 /* What parts the words of a name; a full stop only ends one. */
 #define PARTINGS " -"
 
-static const struct numeral *numeral_find(const char *word, size_t length, bool is_last)
+static const struct numeral *numeral_find(const char *word, size_t length)
 {
     for (size_t i = 0; i < sizeof numerals / sizeof numerals[0]; i++)
-        if (strlen(numerals[i].roman) == length && strncmp(numerals[i].roman, word, length) == 0 &&
-            (is_last || !numerals[i].may_be_a_word))
+        if (strlen(numerals[i].roman) == length && strncmp(numerals[i].roman, word, length) == 0)
             return &numerals[i];
     return NULL;
 }
@@ -96,8 +95,8 @@ static void roman_read(struct name *name)
         at += strspn(at, PARTINGS);
         size_t length = strcspn(at, PARTINGS ".");
         const char *after = at + length + strspn(at + length, ".");
-        const struct numeral *numeral = numeral_find(at, length, *after == '\0');
-        if (numeral != NULL) {
+        const struct numeral *numeral = numeral_find(at, length);
+        if (numeral != NULL && (*after == '\0' || !numeral->may_be_a_word)) {
             name->roman = numeral->roman;
             name->roman_word = numeral->word;
             name->roman_at = (size_t)(at - name->spoken);

@@ -48,6 +48,10 @@ struct telling {
 struct script_line script_part(size_t index, const struct telling *telling);
 size_t script_part_count(void);
 
+/* The letters of the two sides, first the one that counts up. */
+#define LETTERS_OF_LATITUDE "NS"
+#define LETTERS_OF_LONGITUDE "EW"
+
 /* NORTH for N and so on; "" for any other letter. */
 const char *hemisphere_word(char letter);
 

@@ -156,25 +156,27 @@ static struct script_line part_message_signal(const struct telling *telling)
     return line_from(telling, ELEMENT_MESSAGE_SIGNAL, &draft);
 }
 
-static const struct { const char *area, *word; } hemisphere_areas[] = {
-    {.area = "north", .word = "NORTH"}, {.area = "south", .word = "SOUTH"},
-    {.area = "east", .word = "EAST"}, {.area = "west", .word = "WEST"},
-};
-
-/* NULL where the cruising area lies on both sides, or is unknown. */
-static const char *area_word(const char *area)
+/* The letter of the side that the cruising area lies on, of those for the two; 0 where it
+ * lies on both, or is unknown. */
+static char area_letter(enum hemisphere area, const char *letters)
 {
-    for (size_t i = 0; i < sizeof hemisphere_areas / sizeof hemisphere_areas[0]; i++)
-        if (text_equal(area, hemisphere_areas[i].area))
-            return hemisphere_areas[i].word;
-    return NULL;
+    return area == HEMISPHERE_UP ? letters[0] : area == HEMISPHERE_DOWN ? letters[1] : '\0';
 }
 
-/* Without a word the crew circles one. */
-static void add_hemisphere(struct line_draft *draft, const char *area, const char *choice)
+/* Without a side the crew circles one. */
+static void add_hemisphere(struct line_draft *draft, enum hemisphere area, const char *letters,
+                           const char *choice)
 {
-    const char *word = area_word(area);
-    add(draft, word != NULL ? PIECE_STRONG : PIECE_CHOICE, word != NULL ? word : choice);
+    char letter = area_letter(area, letters);
+    if (letter != '\0')
+        add(draft, PIECE_STRONG, hemisphere_word(letter));
+    else
+        add(draft, PIECE_CHOICE, choice);
+}
+
+static bool is_one_side(enum hemisphere area)
+{
+    return area == HEMISPHERE_UP || area == HEMISPHERE_DOWN;
 }
 
 /* On both sides of Greenwich the time of the position comes before it, which is
@@ -182,8 +184,8 @@ static void add_hemisphere(struct line_draft *draft, const char *area, const cha
  * longitude, and a line more is what full cards have not. */
 static bool time_leads(const struct base_record *base)
 {
-    return base != NULL && area_word(base->longitude.text) == NULL &&
-           area_word(base->latitude.text) != NULL;
+    return base != NULL && !is_one_side(base->longitude.value) &&
+           is_one_side(base->latitude.value);
 }
 
 static void add_time(struct line_draft *draft)
@@ -206,7 +208,8 @@ static struct script_line part_latitude(const struct telling *telling)
         add(&draft, PIECE_WORDS, "DEGREES");
         add_blank(&draft, BLANK_LATITUDE_MINUTES, WIDTH_MINUTES);
         add(&draft, PIECE_WORDS, "MINUTES");
-        add_hemisphere(&draft, base != NULL ? base->latitude.text : NULL, "NORTH SOUTH");
+        add_hemisphere(&draft, base != NULL ? base->latitude.value : HEMISPHERE_NONE,
+                       LETTERS_OF_LATITUDE, "NORTH SOUTH");
     }
     return line_from(telling, ELEMENT_POSITION, &draft);
 }
@@ -221,7 +224,8 @@ static struct script_line part_longitude(const struct telling *telling)
         add(&draft, PIECE_WORDS, "DEGREES");
         add_blank(&draft, BLANK_LONGITUDE_MINUTES, WIDTH_MINUTES);
         add(&draft, PIECE_WORDS, "MINUTES");
-        add_hemisphere(&draft, base != NULL ? base->longitude.text : NULL, "EAST WEST");
+        add_hemisphere(&draft, base != NULL ? base->longitude.value : HEMISPHERE_NONE,
+                       LETTERS_OF_LONGITUDE, "EAST WEST");
         if (!time_leads(base)) {
             add(&draft, PIECE_WORDS, "AT");
             add_time(&draft);

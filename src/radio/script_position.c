@@ -26,9 +26,9 @@ static size_t blank_find(const struct script_piece *piece)
 
 static bool is_hemisphere(const struct script_piece *piece, enum position_axis axis)
 {
-    bool latitude = axis == POSITION_LATITUDE;
-    return text_begins(piece->text, latitude ? "NORTH" : "EAST") ||
-           text_begins(piece->text, latitude ? "SOUTH" : "WEST");
+    const char *letters = axis == POSITION_LATITUDE ? LETTERS_OF_LATITUDE : LETTERS_OF_LONGITUDE;
+    return text_begins(piece->text, hemisphere_word(letters[0])) ||
+           text_begins(piece->text, hemisphere_word(letters[1]));
 }
 
 static struct script_piece strong(const char *text)

@@ -64,14 +64,6 @@ static const char *letter_find(const struct letter *rows, size_t count, uint32_t
     return NULL;
 }
 
-/* As the letters of the name around it ask. */
-static const char *letter_latin(uint32_t code_point, bool is_ukrainian)
-{
-    const char *latin = is_ukrainian ? letter_find(ukrainian, COUNT(ukrainian), code_point)
-                                     : NULL;
-    return latin != NULL ? latin : letter_find(letters, COUNT(letters), code_point);
-}
-
 static bool is_plain_letter(uint32_t code_point)
 {
     return code_point > 0 && code_point < 0x80 && (strchr(" -'.&", (int)code_point) != NULL
@@ -101,6 +93,14 @@ struct spelling {
     bool ukrainian;
     struct text_builder latin, other;
 };
+
+/* As the letters of the name around it ask. */
+static const char *letter_latin(const struct spelling *spelling, uint32_t code_point)
+{
+    const char *latin = spelling->ukrainian
+                            ? letter_find(ukrainian, COUNT(ukrainian), code_point) : NULL;
+    return latin != NULL ? latin : letter_find(letters, COUNT(letters), code_point);
+}
 
 static uint32_t sign_at(const struct spelling *spelling, size_t index)
 {
@@ -161,7 +161,7 @@ static bool looks_count(const struct spelling *spelling, uint32_t code_point)
 static const char *other_latin(const struct spelling *spelling, uint32_t code_point)
 {
     const char *latin = spelling->alphabet == ALPHABET_MIXED
-                            ? letter_latin(code_point, spelling->ukrainian) : NULL;
+                            ? letter_latin(spelling, code_point) : NULL;
     const char *other = letter_find(others, COUNT(others), code_point);
     return other != NULL ? other : latin;
 }
@@ -171,10 +171,10 @@ static bool latin_letter_add(struct spelling *spelling, uint32_t code_point)
     char sign[2] = "";
     if (looks_count(spelling, code_point))
         sign[0] = latin_lookalike(code_point);
-    const char *latin = sign[0] != '\0' ? sign : letter_latin(code_point, spelling->ukrainian);
+    const char *latin = sign[0] != '\0' ? sign : letter_latin(spelling, code_point);
     if (latin == NULL && !is_plain_letter(code_point)) {
         code_point = letter_without_marks(code_point);
-        latin = letter_latin(code_point, spelling->ukrainian);
+        latin = letter_latin(spelling, code_point);
     }
     if (latin == NULL && !is_plain_letter(code_point))
         return false;

@@ -27,31 +27,25 @@ static const struct field centre_rows[] = {
     BASE("checked_on", centre_checked_on, FIELD_DATE, .about = "when this was last checked"),
 };
 
-static const char *const latitudes[] = {"north", "south", "both", NULL};
-static const char *const longitudes[] = {"east", "west", "both", NULL};
-static const char *const sea_areas[] = {"A1", "A2", "A3", "A4", NULL};
-
 static const struct field area_rows[] = {
-    BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitudes,
+    BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitude_words,
          .about = "the hemisphere"),
-    BASE("longitude", longitude, FIELD_CHOICE, .required = true, .choices = longitudes,
+    BASE("longitude", longitude, FIELD_CHOICE, .required = true, .choices = longitude_words,
          .about = "the hemisphere"),
-    BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_areas,
+    BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_area_words,
          .about = "the radio sea area"),
     BASE("variation", variation, FIELD_TEXT, .about = "magnetic variation, such as 4 E"),
     BASE("variation_on", variation_on, FIELD_DATE, .about = "the date it is true for"),
 };
 
-static const char *const month_ends[] = {"end", "start", NULL};
-
 static const struct field date_rows[] = {
-    BASE("month_means", month_means, FIELD_CHOICE, .choices = month_ends,
+    BASE("month_means", month_means, FIELD_CHOICE, .choices = month_means_words,
          .about = "05/2027 holds to that month's end or start"),
     BASE("margin_days", margin_days, FIELD_NUMBER, .low = 0, .high = 366000,
          .about = "days a date should last beyond a charter"),
 };
 static const struct field interval_rows[] = {
-    ROW(struct interval, item, FIELD_ENUM, .required = true, .choices = item_key_list,
+    ROW(struct interval, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
         .about = "the gear"),
     ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
         .whole = true, .about = "months from one to the next"),
@@ -87,28 +81,28 @@ static const struct field local_rule_rows[] = {
 static const struct field_table approval_table = TABLE("an approval", approval_rows);
 static const struct field_table local_rule_table = TABLE("a local rule", local_rule_rows);
 
-#define FILE_ROW(member, field_kind, ...) ROW(struct base_file, member, field_kind, __VA_ARGS__)
-#define FILE_SECTION(member, of, ...) \
-    FILE_ROW(member, FIELD_SECTION, SECTION_OF(struct base_file, record, .table = &(of)), \
+#define BASE_FILE(member, field_kind, ...) ROW(struct base_file, member, field_kind, __VA_ARGS__)
+#define BASE_SECTION(member, of, ...) \
+    BASE_FILE(member, FIELD_SECTION, SECTION_OF(struct base_file, record, .table = &(of)), \
              __VA_ARGS__)
-#define FILE_ENTRIES(member, entry, of, ...) \
-    FILE_ROW(member, FIELD_ENTRIES, ENTRIES_OF(entry, .table = &(of)), __VA_ARGS__)
+#define BASE_ENTRIES(member, entry, of, ...) \
+    BASE_FILE(member, FIELD_ENTRIES, ENTRIES_OF(entry, .table = &(of)), __VA_ARGS__)
 
 static const struct field base_file_rows[] = {
-    FILE_SECTION(base, base_table, .required = true, .about = "the base itself"),
-    FILE_SECTION(rescue_centre, centre_table, .required = true,
+    BASE_SECTION(base, base_table, .required = true, .about = "the base itself"),
+    BASE_SECTION(rescue_centre, centre_table, .required = true,
                  .about = "the rescue centre that answers here"),
-    FILE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
-    FILE_SECTION(dates, date_table, .about = "how dates of gear are read"),
-    FILE_ENTRIES(intervals, struct interval, interval_table,
+    BASE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
+    BASE_SECTION(dates, date_table, .about = "how dates of gear are read"),
+    BASE_ENTRIES(intervals, struct interval, interval_table,
                  .about = "the base's own service intervals: an entry each, or none"),
-    FILE_ENTRIES(shelters, struct shelter, shelter_table,
+    BASE_ENTRIES(shelters, struct shelter, shelter_table,
                  .about = "harbours to run for: an entry each, or none"),
     KEYED(struct base_file, "languages", record.languages, FIELD_WORDS, .any_word = true,
           .about = "languages of the cards"),
-    FILE_ENTRIES(approvals, struct approval, approval_table,
+    BASE_ENTRIES(approvals, struct approval, approval_table,
                  .about = "who approved which card: an entry each, or none"),
-    FILE_ENTRIES(local_rules, struct local_rule, local_rule_table,
+    BASE_ENTRIES(local_rules, struct local_rule, local_rule_table,
                  .about = "rules of this water, two a card at most"),
 };
 static const struct field_table base_file_table = TABLE("a base file", base_file_rows);

@@ -44,15 +44,16 @@ static bool is_international(const char *number)
            number[1] != '0' && all_digits(number + 1);
 }
 
+/* `short_code_most`: how long a code without a country's may be; 0: none may stand. */
 static void phone_check(const struct base_reading *reading, const char *key,
-                        const struct text_value *phone, bool short_code_allowed)
+                        const struct text_value *phone, size_t short_code_most)
 {
     if (phone->text == NULL)
         return;
     const char *number = without_spaces(phone->text, reading->arena);
     bool reserved = text_begins(number, "+999");
     bool specimen = reading->base->specimen.answer == ANSWER_YES;
-    bool is_short = strlen(number) >= 2 && strlen(number) <= LONGEST_SHORT_CODE &&
+    bool is_short = strlen(number) >= 2 && strlen(number) <= short_code_most &&
                     all_digits(number);
     if (specimen && !(reserved && is_international(number)))
         problem_add(reading->problems, SEVERITY_ERROR, phone->place,
@@ -62,7 +63,7 @@ static void phone_check(const struct base_reading *reading, const char *key,
         problem_add(reading->problems, SEVERITY_ERROR, phone->place,
                     "write the real number, or base: specimen: yes for an invented base",
                     "%s begins with +999, which is no country's", key);
-    else if (!specimen && !is_international(number) && !(short_code_allowed && is_short))
+    else if (!specimen && !is_international(number) && !is_short)
         problem_add(reading->problems, SEVERITY_ERROR, phone->place,
                     text_begins(number, "00")
                         ? "write + in place of the 00, which is not dialled everywhere"
@@ -188,8 +189,8 @@ static struct base_record *record_take(struct base_file *file, const struct sour
     entries_take(base, file);
     base_places_settle(base, problems);
     shelters_take(base, &file->shelters, problems);
-    phone_check(&reading, "phone_24h", &base->phone_24h, false);
-    phone_check(&reading, "phone", &base->centre_phone, true);
+    phone_check(&reading, "phone_24h", &base->phone_24h, 0);
+    phone_check(&reading, "phone", &base->centre_phone, LONGEST_SHORT_CODE);
     channel_check(&reading);
     languages_check(&reading);
     approvals_check(&reading);

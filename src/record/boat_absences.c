@@ -8,72 +8,20 @@
 
 /* ---- reading ---- */
 
-/* The names alone, as the list that they are: read like every list of words. */
-struct plain_names {
-    struct item_values not_fitted;
-};
-
-static const struct field plain_rows[] = {
-    ROW(struct plain_names, not_fitted, FIELD_ENUMS, .choices = item_key_list,
-        .about = "gear the boat does not have"),
-};
-static const struct field_table plain_table = TABLE("a boat file", plain_rows);
-
-static bool is_entry(const struct yaml_node *node)
+/* An entry that is a name alone says so of the whole boat. */
+static bool is_name_alone(const struct absence *absence)
 {
-    return node->kind == YAML_MAPPING;
+    return absence->item.place.line == absence->place.line &&
+           absence->item.place.column == absence->place.column;
 }
 
-/* The list without those of its entries that are mappings; another node as it is. */
-static struct yaml_node names_node(const struct yaml_node *node, struct arena *arena)
+void absences_take(struct boat_reading *reading, const struct entries_value *entries)
 {
-    struct yaml_node names = *node;
-    if (node->kind != YAML_SEQUENCE)
-        return names;
-    const struct yaml_node **items = arena_array(arena, node->count, sizeof *items);
-    names.items = items;
-    names.count = 0;
-    for (size_t i = 0; i < node->count; i++)
-        if (!is_entry(node->items[i]))
-            items[names.count++] = node->items[i];
-    return names;
-}
-
-static struct item_values names_read(struct boat_reading *reading, const struct yaml_node *node)
-{
-    struct plain_names plain = {0};
-    struct yaml_node names = names_node(node, reading->arena);
-    struct yaml_pair pair = {
-        .key = "not_fitted", .key_place = node->place, .value = &names};
-    struct yaml_node section = {.kind = YAML_MAPPING, .place = node->place, .pairs = &pair,
-                                .count = 1};
-    section_read(&section, &plain_table, &plain, reading->arena, reading->problems);
-    return plain.not_fitted;
-}
-
-void absences_read(struct boat_reading *reading, const struct node_value *list)
-{
-    const struct yaml_node *node = list->node;
-    if (node == NULL)
-        return;
-    size_t entries = entries_count(list, "not_fitted", reading->problems);
-    struct item_values names = {0};
-    if (entries > 0)
-        names = names_read(reading, node);
-    struct absence *rows = arena_array(reading->arena, names.count + entries, sizeof *rows);
-    size_t count = 0;
-    for (size_t i = 0; i < names.count; i++)
-        rows[count++] = (struct absence){.item = names.items[i], .whole = true,
-                                         .place = names.items[i].place};
-    for (size_t i = 0; i < entries; i++) {
-        if (!is_entry(node->items[i]))
-            continue;
-        plain_section_read(node->items[i], absence_fields(), &rows[count], reading->arena,
-                           reading->problems);
-        rows[count++].place = node->items[i]->place;
-    }
+    struct absence *rows = entries->items;
+    for (size_t i = 0; i < entries->count; i++)
+        rows[i].whole = is_name_alone(&rows[i]);
     reading->boat->absences = rows;
-    reading->boat->absence_count = count;
+    reading->boat->absence_count = entries->count;
 }
 
 /* ---- asking ---- */
@@ -175,7 +123,8 @@ static const char *fitted_remedy(const struct boat_reading *reading, enum item_k
     return "keep the one that is true";
 }
 
-static void fitted_tell(const struct boat_reading *reading, const struct absence *absence)
+static void fitted_all_the_same_tell(const struct boat_reading *reading,
+                                     const struct absence *absence)
 {
     for (size_t i = 0; i < reading->gear_count; i++)
         if (reading->gear[i].item.value == absence->item.value) {
@@ -216,9 +165,8 @@ static bool said_by(const struct absence *first, const struct absence *again)
 
 static void double_tell(const struct boat_reading *reading, const struct absence *absence)
 {
-    /* A name alone that stands there twice was told as the list was read. */
     for (const struct absence *first = reading->boat->absences; first < absence; first++)
-        if (!absence->whole && said_by(first, absence)) {
+        if (said_by(first, absence)) {
             problem_add(reading->problems, SEVERITY_ERROR, absence->place,
                         "keep one: the name alone says that the boat has none at all",
                         "%s is in not_fitted twice (first on line %d)",
@@ -237,7 +185,7 @@ void absences_check(const struct boat_reading *reading)
         spaces_exist(reading, &absence->serves);
         double_tell(reading, absence);
         if (absence->whole)
-            fitted_tell(reading, absence);
+            fitted_all_the_same_tell(reading, absence);
         else
             serving_tell(reading, absence);
     }

@@ -34,31 +34,31 @@ _Static_assert(ZONE_engine_space_port == ZONE_engine_space + 1 &&
 #define ENGINE_SPACES .choices = engine_space_keys, .first = ZONE_engine_space
 
 static const struct field gear_rows[] = {
-    GEAR(item, FIELD_ENUM, .required = true, .choices = item_key_list,
+    GEAR(item, FIELD_CHOICE, .required = true, .choices = item_key_list,
          .about = "what it is: a key of the register"),
     GEAR(tag, FIELD_TEXT, .about = "its own letter and number, fixed for the boat's life"),
     GEAR(name, FIELD_WORDING, .about = "what tells it from its like, such as engine intake"),
-    GEAR(zone, FIELD_ENUM, .required = true, .choices = zone_key_list,
+    GEAR(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
          .about = "the part of the boat it is in"),
-    GEAR(side, FIELD_ENUM, .choices = side_words, .slips = side_slips,
+    GEAR(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips,
          .about = "which side, facing the bow"),
     GEAR(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
     GEAR(how, FIELD_WORDING, .about = "how it is worked, such as across pipe = shut"),
-    GEAR(inside, FIELD_ENUMS, .choices = zone_key_list,
+    GEAR(inside, FIELD_CHOICES, .choices = zone_key_list,
          .about = "spaces one must open or enter to reach it; [] for none"),
-    GEAR(cuts, FIELD_ENUMS, .choices = item_key_list,
+    GEAR(cuts, FIELD_CHOICES, .choices = item_key_list,
          .about = "gear that loses its current when this is turned off; [] for none"),
-    GEAR(serves, FIELD_ENUMS, ENGINE_SPACES,
+    GEAR(serves, FIELD_CHOICES, ENGINE_SPACES,
          .about = "the engine spaces it belongs to, on a boat with two"),
     GEAR(count, FIELD_NUMBER, .low = 1000, .high = 99000, .whole = true,
          .about = "how many in this place"),
-    GEAR(at, FIELD_NODE, .about = "[metres aft of the bow, metres to starboard, port negative]"),
-    GEAR(agent, FIELD_ENUM, .choices = agent_words, .about = "what the extinguisher holds"),
+    GEAR(at, FIELD_PAIR, .about = "[metres aft of the bow, metres to starboard, port negative]"),
+    GEAR(agent, FIELD_CHOICE, .choices = agent_words, .about = "what the extinguisher holds"),
     GEAR(rating, FIELD_TEXT, .about = "the rating printed on it"),
-    KEYED(struct equipment, "kind", kind_of, FIELD_ENUM, .choices = valve_words,
+    KEYED(struct equipment, "kind", kind_of, FIELD_CHOICE, .choices = valve_words,
           .about = "how the valve is turned or taken off"),
-    GEAR(stop, FIELD_ENUM, .choices = stop_words, .about = "how the engine is stopped"),
-    GEAR(space, FIELD_ENUM, .choices = air_space_words,
+    GEAR(stop, FIELD_CHOICE, .choices = stop_words, .about = "how the engine is stopped"),
+    GEAR(space, FIELD_CHOICE, .choices = air_space_words,
          .about = "the space a battery shares its air with: a zone, or own_box"),
     GEAR(vents_to, FIELD_WORDING, .about = "where its own vent leads"),
     GEAR(serial, FIELD_TEXT, .about = "the serial number"),
@@ -86,13 +86,13 @@ static const struct field gear_rows[] = {
          .about = "litres a stroke of the hand pump"),
     GEAR(protects_m3, FIELD_NUMBER, .low = 10, .high = 100000,
          .about = "the space its label covers, in cubic metres"),
-    GEAR(fed_by, FIELD_ENUM, .choices = feed_words,
+    GEAR(fed_by, FIELD_CHOICE, .choices = feed_words,
          .about = "what drives the pump: battery (12 or 24 V), or mains (230 V)"),
     GEAR(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
          .about = "height of its aerial above the water in use"),
-    GEAR(gas, FIELD_ENUM, .choices = gas_words, .about = "what the gas bottle holds"),
-    GEAR(wearer, FIELD_ENUM, .choices = wearer_words, .about = "whom the lifejacket is made for"),
-    GEAR(lanyard, FIELD_ENUM, .choices = lanyard_words,
+    GEAR(gas, FIELD_CHOICE, .choices = gas_words, .about = "what the gas bottle holds"),
+    GEAR(wearer, FIELD_CHOICE, .choices = wearer_words, .about = "whom the lifejacket is made for"),
+    GEAR(lanyard, FIELD_CHOICE, .choices = lanyard_words,
          .about = "the beacon's own line: stowed, or made fast to the boat"),
     GEAR(kg_low, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "lightest wearer"),
     GEAR(kg_high, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "heaviest wearer"),
@@ -115,6 +115,14 @@ static const struct field gear_rows[] = {
     GEAR(reach_inverted, FIELD_ANSWER, .about = "can it be reached in a capsized boat?"),
 };
 
+static const struct field mounted_rows[] = {
+    KEYED(struct boat_facts, "zone", mounted_zone, FIELD_CHOICE, .required = true,
+          .choices = zone_key_list, .about = "the part of the boat they hang in"),
+    KEYED(struct boat_facts, "faces", mounted_faces, FIELD_CHOICE, .required = true,
+          .choices = facing_words, .about = "which way a reader of the card looks"),
+};
+static const struct field_table mounted_table = TABLE("a place of the cards", mounted_rows);
+
 static const struct field boat_rows[] = {
     BOAT(name, FIELD_TEXT, .any_word = true, .required = true,
          .about = "the boat's name as painted"),
@@ -122,7 +130,7 @@ static const struct field boat_rows[] = {
          .about = "the name as it is to be spoken on the radio"),
     BOAT(name_latin, FIELD_TEXT, .any_word = true, .about = "the name in Latin letters"),
     BOAT(specimen, FIELD_ANSWER, .about = "an invented boat with reserved identities?"),
-    BOAT(type, FIELD_ENUM, .required = true, .choices = hull_words, .about = "her hull"),
+    BOAT(type, FIELD_CHOICE, .required = true, .choices = hull_words, .about = "her hull"),
     BOAT(loa_m, FIELD_NUMBER, .required = true, .low = 4000, .high = 30000,
          .about = "length over all, in metres"),
     BOAT(beam_m, FIELD_NUMBER, .required = true, .low = 1000, .high = 15000,
@@ -132,7 +140,7 @@ static const struct field boat_rows[] = {
          .about = "the most people allowed on board"),
     BOAT(flag, FIELD_TEXT, .any_word = true, .about = "the flag state, two letters"),
     BOAT(looks, FIELD_WORDING, .about = "how she looks to a searcher"),
-    BOAT(engine_spaces, FIELD_ENUMS, ENGINE_SPACES,
+    BOAT(engine_spaces, FIELD_CHOICES, ENGINE_SPACES,
          .about = "the spaces with an engine in them"),
     BOAT(openings, FIELD_NUMBER, .low = 0, .high = 60000, .whole = true,
          .about = "openings in the hull below the waterline, counted from outside"),
@@ -146,22 +154,16 @@ static const struct field boat_rows[] = {
          .about = "an engine space with its bilge, in cubic metres"),
     BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
          .about = "litres of water in one hull until the floorboards are wet"),
-    BOAT(gas, FIELD_ENUM, .choices = cooking_gas_words,
+    BOAT(gas, FIELD_CHOICE, .choices = cooking_gas_words,
          .about = "cooking gas on board: none, or carried"),
-    BOAT(mounted, FIELD_NODE, .about = "where the cards hang: {zone: , faces: }"),
-};
-
-static const struct field mounted_rows[] = {
-    KEYED(struct boat_facts, "zone", mounted_zone, FIELD_ENUM, .required = true,
-          .choices = zone_key_list, .about = "the part of the boat they hang in"),
-    KEYED(struct boat_facts, "faces", mounted_faces, FIELD_ENUM, .required = true,
-          .choices = facing_words, .about = "which way a reader of the card looks"),
+    BOAT(mounted, FIELD_SECTION, SECTION_WITHIN(.table = &mounted_table),
+         .about = "where the cards hang: {zone: , faces: }"),
 };
 
 static const struct field absence_rows[] = {
-    ROW(struct absence, item, FIELD_ENUM, .required = true, .choices = item_key_list,
+    ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
         .about = "what is not fitted: a key of the register"),
-    ROW(struct absence, serves, FIELD_ENUMS, .required = true, ENGINE_SPACES,
+    ROW(struct absence, serves, FIELD_CHOICES, .required = true, ENGINE_SPACES,
         .about = "the engine spaces that have none; where the boat has none at all, write the "
                  "name alone"),
 };
@@ -178,8 +180,8 @@ static const struct field radio_rows[] = {
     RADIO(call_sign, FIELD_TEXT, .any_word = true, .about = "the call sign, or none"),
     RADIO(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
     RADIO(tag, FIELD_TEXT, .about = "the set's tag"),
-    RADIO(zone, FIELD_ENUM, .choices = zone_key_list, .about = "the part of the boat it is in"),
-    RADIO(side, FIELD_ENUM, .choices = side_words, .slips = side_slips,
+    RADIO(zone, FIELD_CHOICE, .choices = zone_key_list, .about = "the part of the boat it is in"),
+    RADIO(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips,
           .about = "which side, facing the bow"),
     RADIO(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
     RADIO(power_switch, FIELD_WORDING, .about = "the switch that gives it current"),
@@ -208,9 +210,38 @@ static const struct field_table gear_table = TABLE("an equipment item", gear_row
 static const struct field_table boat_table = TABLE("a boat", boat_rows);
 static const struct field_table radio_table = TABLE("a radio", radio_rows);
 
-static const struct field_table mounted_table = TABLE("a place of the cards", mounted_rows);
 static const struct field_table absence_table = TABLE("an entry of not_fitted", absence_rows);
 static const struct field_table silence_table = TABLE("a silenced check", silence_rows);
+
+#define BOAT_FILE(name, member, field_kind, ...) \
+    KEYED(struct boat_file, name, member, field_kind, __VA_ARGS__)
+
+static const struct field boat_file_rows[] = {
+    BOAT_FILE("boat", boat, FIELD_SECTION,
+             SECTION_OF(struct boat_file, record.facts, .table = &boat_table),
+             .required = true, .about = "the boat herself"),
+    BOAT_FILE("radio", radio, FIELD_SECTION,
+             SECTION_OF(struct boat_file, record.radio, .table = &radio_table),
+             .about = "the fixed radio"),
+    BOAT_FILE("equipment", equipment, FIELD_ENTRIES,
+             ENTRIES_OF(struct equipment, .table = &gear_table), .about = "every piece of gear"),
+    BOAT_FILE("not_fitted", not_fitted, FIELD_ENTRIES,
+             ENTRIES_OF(struct absence, .table = &absence_table, .lone = "item"),
+             .about = "gear the boat does not have"),
+    BOAT_FILE("retired_tags", record.retired_tags, FIELD_LIST, .any_word = true,
+             .about = "tags of gear that is gone"),
+    BOAT_FILE("tags_given", record.tags_given, FIELD_LIST, .any_word = true,
+             .about = "the last tag ever given of each letter"),
+    BOAT_FILE("silenced", silenced, FIELD_ENTRIES,
+             ENTRIES_OF(struct silence, .table = &silence_table),
+             .about = "checks that are silent for this boat: {check: , reason: , until: }"),
+};
+static const struct field_table boat_file_table = TABLE("a boat file", boat_file_rows);
+
+const struct field_table *boat_file_fields(void)
+{
+    return &boat_file_table;
+}
 
 const struct field_table *equipment_fields(void)
 {
@@ -225,19 +256,4 @@ const struct field_table *boat_fields(void)
 const struct field_table *radio_fields(void)
 {
     return &radio_table;
-}
-
-const struct field_table *mounted_fields(void)
-{
-    return &mounted_table;
-}
-
-const struct field_table *absence_fields(void)
-{
-    return &absence_table;
-}
-
-const struct field_table *silence_fields(void)
-{
-    return &silence_table;
 }

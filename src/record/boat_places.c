@@ -38,8 +38,8 @@ static const struct zone *zone_on_side(const struct boat *boat, const struct zon
     return zone;
 }
 
-static bool side_agrees(struct boat_reading *reading, const struct equipment *gear,
-                        const struct zone *zone, enum side side)
+static bool zone_side_agrees(struct boat_reading *reading, const struct equipment *gear,
+                             const struct zone *zone, enum side side)
 {
     if (zone->side == SIDE_NONE || side == SIDE_NONE || side == zone->side)
         return true;
@@ -109,7 +109,7 @@ static void other_zones_check(struct boat_reading *reading, const struct equipme
 
 /* `zone` becomes the row on the item's side, so that the same place
  * has one name however it was written. */
-static void place_settle(struct boat_reading *reading, struct equipment *gear)
+static void gear_place_settle(struct boat_reading *reading, struct equipment *gear)
 {
     const struct zone *written = zone_of(gear->zone.value);
     enum side side = gear->side.value;
@@ -117,7 +117,7 @@ static void place_settle(struct boat_reading *reading, struct equipment *gear)
         return;
     const struct zone *zone = zone_on_side(reading->boat, written, side);
     if (!zone_exists(reading, zone, gear->zone.place) ||
-        !side_agrees(reading, gear, zone, side))
+        !zone_side_agrees(reading, gear, zone, side))
         return;
     gear->place_zone = zone;
     gear->zone.value = zone->id;
@@ -129,7 +129,7 @@ static void place_settle(struct boat_reading *reading, struct equipment *gear)
 void places_settle(struct boat_reading *reading)
 {
     for (size_t i = 0; i < reading->gear_count; i++) {
-        place_settle(reading, &reading->gear[i]);
+        gear_place_settle(reading, &reading->gear[i]);
         other_zones_check(reading, &reading->gear[i]);
     }
 }
@@ -171,27 +171,23 @@ void doubles_check(struct boat_reading *reading)
 
 /* ---- at: [x, y] ---- */
 
-static bool metres_read(const struct yaml_node *node, struct number_value *out)
+static bool to_the_centimetre(const struct pair_value *at)
 {
-    out->place = node->place;
-    out->text = node->text;
-    out->given = node->kind == YAML_SCALAR && number_parse_milli(node->text, &out->milli) &&
-                 out->milli % CENTIMETRE == 0;
-    return out->given;
+    return at->first.milli % CENTIMETRE == 0 && at->second.milli % CENTIMETRE == 0;
 }
 
-static bool within_hull(const struct boat_facts *facts, const struct equipment *gear)
+static bool within_hull(const struct boat_facts *facts, const struct pair_value *at)
 {
     int64_t half = facts->beam_m.milli / 2;
     int64_t length = facts->loa_m.milli * 105 / 100;   /* a bathing platform sticks out */
-    return (!facts->loa_m.given || (gear->at_x.milli >= 0 && gear->at_x.milli <= length)) &&
-           (!facts->beam_m.given || (gear->at_y.milli >= -half && gear->at_y.milli <= half));
+    return (!facts->loa_m.given || (at->first.milli >= 0 && at->first.milli <= length)) &&
+           (!facts->beam_m.given || (at->second.milli >= -half && at->second.milli <= half));
 }
 
 static bool on_its_side(const struct equipment *gear)
 {
-    return !(gear->place_side == SIDE_PORT && gear->at_y.milli > 0) &&
-           !(gear->place_side == SIDE_STARBOARD && gear->at_y.milli < 0);
+    return !(gear->place_side == SIDE_PORT && gear->at.second.milli > 0) &&
+           !(gear->place_side == SIDE_STARBOARD && gear->at.second.milli < 0);
 }
 
 void position_settle(struct boat_reading *reading, struct equipment *gear)
@@ -199,21 +195,17 @@ void position_settle(struct boat_reading *reading, struct equipment *gear)
     static const char remedy[] = "write at: [metres aft of the bow, metres to starboard of the "
                                  "centreline],\nwith a point before decimals, such as at: "
                                  "[8.40, -1.20] to port";
-    const struct yaml_node *node = gear->at.node;
     const char *fault = NULL;
-    if (node == NULL)
+    if (!gear->at.given)
         return;
-    if (node->kind != YAML_SEQUENCE || node->count != 2)
-        fault = "must be a list of two numbers";
-    else if (!metres_read(node->items[0], &gear->at_x) ||
-             !metres_read(node->items[1], &gear->at_y))
+    if (!to_the_centimetre(&gear->at))
         fault = "must be two numbers with at most two decimals";
-    else if (!within_hull(&reading->boat->facts, gear))
+    else if (!within_hull(&reading->boat->facts, &gear->at))
         fault = "lies outside the boat";
     else if (!on_its_side(gear))
         fault = "lies on the other side of the boat than `side` or `zone` says";
     if (fault == NULL)
         return;
-    gear->at_x.given = gear->at_y.given = false;
-    problem_add(reading->problems, SEVERITY_ERROR, node->place, remedy, "at %s", fault);
+    gear->at.given = false;
+    problem_add(reading->problems, SEVERITY_ERROR, gear->at.place, remedy, "at %s", fault);
 }

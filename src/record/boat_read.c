@@ -11,25 +11,6 @@
 
 enum { NAME_LIMIT = 34 };   /* characters: what the title band and a row can hold */
 
-/* The file as a whole. */
-struct boat_file {
-    struct node_value boat, radio, equipment, not_fitted, silenced;
-    struct list_value retired_tags, tags_given;
-};
-
-static const struct field file_rows[] = {
-    ROW(struct boat_file, boat, FIELD_NODE, .required = true, .about = "the boat herself"),
-    ROW(struct boat_file, radio, FIELD_NODE, .about = "the fixed radio"),
-    ROW(struct boat_file, equipment, FIELD_NODE, .about = "every piece of gear"),
-    ROW(struct boat_file, not_fitted, FIELD_NODE, .about = "gear the boat does not have"),
-    ROW(struct boat_file, retired_tags, FIELD_LIST, .about = "tags of gear that is gone"),
-    ROW(struct boat_file, tags_given, FIELD_LIST,
-        .about = "the last tag ever given of each letter"),
-    ROW(struct boat_file, silenced, FIELD_NODE,
-        .about = "checks that are silent for this boat: {check: , reason: , until: }"),
-};
-static const struct field_table file_table = TABLE("a boat file", file_rows);
-
 static const enum zone_key monohull_spaces[] = {ZONE_engine_space};
 static const enum zone_key catamaran_spaces[] = {ZONE_engine_space_port,
                                                  ZONE_engine_space_starboard};
@@ -90,10 +71,9 @@ static void spaces_check(const struct boat_reading *reading)
     }
 }
 
-static void facts_read(struct boat_reading *reading, const struct yaml_node *node)
+static void facts_settle(struct boat_reading *reading)
 {
     struct boat *boat = reading->boat;
-    plain_section_read(node, boat_fields(), &boat->facts, reading->arena, reading->problems);
     boat->catamaran = boat->facts.type.value == HULL_CATAMARAN;
     name_check(reading, &boat->facts.name);
     if (boat->facts.engine_spaces.given)
@@ -101,28 +81,10 @@ static void facts_read(struct boat_reading *reading, const struct yaml_node *nod
     else
         spaces_default(boat);
     spaces_check(reading);
-    plain_section_read(boat->facts.mounted.node, mounted_fields(), &boat->facts, reading->arena,
-                       reading->problems);
 }
 
-static void silences_read(struct boat_reading *reading, const struct node_value *list)
+static void gear_settle(struct boat_reading *reading, struct equipment *gear)
 {
-    size_t count = entries_count(list, "silenced", reading->problems);
-    struct silence *rows = arena_array(reading->arena, count, sizeof *rows);
-    for (size_t i = 0; i < count; i++) {
-        plain_section_read(list->node->items[i], silence_fields(), &rows[i], reading->arena,
-                           reading->problems);
-        rows[i].place = list->node->items[i]->place;
-    }
-    reading->boat->silences = rows;
-    reading->boat->silence_count = count;
-}
-
-static void gear_read(struct boat_reading *reading, const struct yaml_node *node)
-{
-    struct equipment *gear = &reading->gear[reading->gear_count++];
-    plain_section_read(node, equipment_fields(), gear, reading->arena, reading->problems);
-    gear->place = node->place;
     gear->kind = item_kind_of(gear->item.value);
     name_check(reading, &gear->name);
     weights_check(reading, gear);
@@ -166,12 +128,15 @@ static void radio_gear_make(struct boat_reading *reading)
     };
 }
 
-static void equipment_read(struct boat_reading *reading, const struct boat_file *file)
+/* There is room for one more than the file has: the fixed radio. */
+static void equipment_take(struct boat_reading *reading, const struct entries_value *entries)
 {
-    size_t count = entries_count(&file->equipment, "equipment", reading->problems);
-    reading->gear = arena_array(reading->arena, count + 1, sizeof *reading->gear);
-    for (size_t i = 0; i < count; i++)
-        gear_read(reading, file->equipment.node->items[i]);
+    reading->gear_count = entries->count;
+    reading->gear = arena_array(reading->arena, entries->count + 1, sizeof *reading->gear);
+    if (entries->count > 0)
+        memcpy(reading->gear, entries->items, entries->count * sizeof *reading->gear);
+    for (size_t i = 0; i < entries->count; i++)
+        gear_settle(reading, &reading->gear[i]);
     radio_gear_make(reading);
     reading->boat->equipment = reading->gear;
     reading->boat->equipment_count = reading->gear_count;
@@ -198,23 +163,27 @@ static void unusable_leave_out(struct boat_reading *reading)
             reading->boat->gear_unclear = true;
 }
 
-static struct boat *boat_begin(const struct source *source, const char *key,
-                               const struct boat_file *file, struct arena *arena)
+static void boat_begin(struct boat_file *file, const struct source *source, const char *key,
+                       struct arena *arena)
 {
-    struct boat *boat = arena_alloc(arena, sizeof *boat);
+    struct boat *boat = &file->record;
     boat->key = arena_copy(arena, key, strlen(key));
     boat->source = source;
     boat->place = place_or(file->boat.place, source_whole(source));
     boat->radio_place = place_or(file->radio.place, boat->place);
-    boat->retired_tags = file->retired_tags;
-    boat->tags_given = file->tags_given;
-    return boat;
+    boat->silences = file->silenced.items;
+    boat->silence_count = file->silenced.count;
 }
 
 /* Its key is misspelt: what it holds is there, but was not read. */
-static bool section_misspelt(const struct node_value *section)
+static bool section_misspelt(const struct section_value *section)
 {
-    return section->node == NULL && section->place.line > 0;
+    return !section->given && section->place.line > 0;
+}
+
+static bool entries_misspelt(const struct entries_value *entries)
+{
+    return !entries->given && entries->place.line > 0;
 }
 
 /* The fixed radio has a tag, but is no piece of gear for want of a place. */
@@ -223,33 +192,29 @@ static bool set_left_out(const struct boat *boat)
     return boat->radio.tag.text != NULL && boat->radio.zone.value == ZONE_NONE;
 }
 
-static const struct boat *file_read(const struct yaml_node *root, const struct source *source,
-                                    const char *key, struct arena *arena,
+static void unclear_note(struct boat *boat, const struct boat_file *file)
+{
+    if (entries_misspelt(&file->equipment))
+        boat->gear_unclear = true;
+    if (section_misspelt(&file->radio) || set_left_out(boat))
+        boat->tags_unclear = true;
+}
+
+static const struct boat *boat_take(struct boat_file *file, struct arena *arena,
                                     struct problems *problems)
 {
-    struct boat_file file = {0};
-    section_read(root, &file_table, &file, arena, problems);
-    if (file.boat.node == NULL || file.boat.node->kind != YAML_MAPPING) {
-        section_read(file.boat.node, boat_fields(), &(struct boat_facts){0}, arena, problems);
-        return NULL;
-    }
-    struct boat_reading reading = {
-        .boat = boat_begin(source, key, &file, arena), .arena = arena, .problems = problems};
-    facts_read(&reading, file.boat.node);
-    plain_section_read(file.radio.node, radio_fields(), &reading.boat->radio, arena, problems);
-    equipment_read(&reading, &file);
-    silences_read(&reading, &file.silenced);
-    absences_read(&reading, &file.not_fitted);
+    struct boat *boat = &file->record;
+    struct boat_reading reading = {.boat = boat, .arena = arena, .problems = problems};
+    facts_settle(&reading);
+    equipment_take(&reading, &file->equipment);
+    absences_take(&reading, &file->not_fitted);
     places_settle(&reading);
     tags_check(&reading);
     doubles_check(&reading);
     absences_check(&reading);
     unusable_leave_out(&reading);
-    if (section_misspelt(&file.equipment))
-        reading.boat->gear_unclear = true;
-    if (section_misspelt(&file.radio) || set_left_out(reading.boat))
-        reading.boat->tags_unclear = true;
-    return reading.boat;
+    unclear_note(boat, file);
+    return boat;
 }
 
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
@@ -257,9 +222,12 @@ const struct boat *boat_read(const struct source *source, const char *key, struc
 {
     struct problems *problems = problems_part(all);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
+    struct boat_file *file = arena_alloc(arena, sizeof *file);
     const struct boat *boat = NULL;
-    if (root != NULL)
-        boat = file_read(root, source, key, arena, problems);
+    plain_section_read(root, boat_file_fields(), file, arena, problems);
+    boat_begin(file, source, key, arena);
+    if (file->boat.given)
+        boat = boat_take(file, arena, problems);
     *sound = problems_settle(all, problems) && boat != NULL;
     return boat;
 }

@@ -130,7 +130,7 @@ size_t boat_tag_given(const struct boat *boat, enum item_class class)
     return row_of_letter((char)class, &row) ? ledger.given[row] : 0;
 }
 
-static size_t distance(size_t a, size_t b)
+static size_t tag_distance(size_t a, size_t b)
 {
     return a > b ? a - b : b - a;
 }
@@ -142,9 +142,9 @@ static const struct equipment *piece_near(const struct boat *boat, size_t row, s
     struct tag tag;
     for (size_t i = 0; i < boat->equipment_count; i++)
         if (tag_parse(boat->equipment[i].tag.text, &tag) && tag.row == row &&
-            distance(tag.number, number) < least) {
+            tag_distance(tag.number, number) < least) {
             near = &boat->equipment[i];
-            least = distance(tag.number, number);
+            least = tag_distance(tag.number, number);
         }
     return near;
 }
@@ -273,8 +273,8 @@ static void tag_check(const struct boat_reading *reading, const struct equipment
         reuse_tell(reading, gear, ledger);
 }
 
-static void list_check(const struct boat_reading *reading, const char *key,
-                       const struct list_value *tags, const char *remedy)
+static void tag_list_check(const struct boat_reading *reading, const char *key,
+                           const struct list_value *tags, const char *remedy)
 {
     struct tag tag;
     for (size_t i = 0; i < tags->count; i++)
@@ -317,10 +317,10 @@ void tags_check(struct boat_reading *reading)
     struct tag_ledger ledger = ledger_of(reading->boat);
     for (size_t i = 0; i < reading->gear_count; i++)
         tag_check(reading, &reading->gear[i], &ledger);
-    list_check(reading, "retired_tags", &reading->boat->retired_tags,
-               "write tags as they stood on the gear, such as C4");
-    list_check(reading, "tags_given", &reading->boat->tags_given,
-               "write the last tag of each letter, such as [F9, E18, C46]");
+    tag_list_check(reading, "retired_tags", &reading->boat->retired_tags,
+                   "write tags as they stood on the gear, such as C4");
+    tag_list_check(reading, "tags_given", &reading->boat->tags_given,
+                   "write the last tag of each letter, such as [F9, E18, C46]");
     given_twice_tell(reading);
     bool sound = problems_settle(all, reading->problems);
     reading->problems = all;

@@ -2,6 +2,9 @@
  * record). Never reads a file. */
 #include "choices.h"
 
+/* The words of both lists stand for the same values. */
+#define CHOICE_PLACED(name, word) [name - 1] = word,
+
 const char *const hull_words[] = {HULL_LIST(CHOICE_WORD) NULL};
 const char *const cooking_gas_words[] = {COOKING_GAS_LIST(CHOICE_WORD) NULL};
 const char *const agent_words[] = {AGENT_LIST(CHOICE_WORD) NULL};
@@ -11,6 +14,9 @@ const char *const feed_words[] = {FEED_LIST(CHOICE_WORD) NULL};
 const char *const gas_words[] = {GAS_LIST(CHOICE_WORD) NULL};
 const char *const wearer_words[] = {WEARER_LIST(CHOICE_WORD) NULL};
 const char *const lanyard_words[] = {LANYARD_LIST(CHOICE_WORD) NULL};
+const char *const latitude_words[] = {LATITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};
+const char *const longitude_words[] = {LONGITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};
+const char *const sea_area_words[] = {SEA_AREA_LIST(CHOICE_WORD) NULL};
 const char *const nature_words[] = {NATURE_LIST(CHOICE_WORD) NULL};
 const char *const facing_words[] = {FACING_LIST(CHOICE_WORD) NULL};
 

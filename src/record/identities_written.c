@@ -10,9 +10,9 @@
 
 #define TREE_LIMIT ((size_t)64 * 1024 * 1024)
 
-static const char *const keys[] = {
+static const char *const identity_keys[] = {
     [IDENTITY_MMSI] = "mmsi", [IDENTITY_CALL_SIGN] = "call_sign", [IDENTITY_BEACON] = "hex_id"};
-#define KEY_COUNT (sizeof keys / sizeof *keys)
+#define IDENTITY_KEY_COUNT (sizeof identity_keys / sizeof *identity_keys)
 
 /* One file as it is looked through. */
 struct looking {
@@ -37,8 +37,8 @@ static void node_look(struct looking *looking, const struct yaml_node *node);
 
 static void pair_look(struct looking *looking, const struct yaml_pair *pair)
 {
-    for (size_t kind = 0; kind < KEY_COUNT; kind++)
-        if (pair->value->kind == YAML_SCALAR && text_equal(pair->key, keys[kind]))
+    for (size_t kind = 0; kind < IDENTITY_KEY_COUNT; kind++)
+        if (pair->value->kind == YAML_SCALAR && text_equal(pair->key, identity_keys[kind]))
             keep(looking, kind, pair->value->text, strlen(pair->value->text),
                  pair->value->place);
     node_look(looking, pair->value);
@@ -103,8 +103,8 @@ static void line_look(struct looking *looking, const struct source *source, int 
     for (size_t at = 0; at < length; at++) {
         if (line[at] == '#' && (at == 0 || line[at - 1] == ' '))
             return;
-        for (size_t kind = 0; kind < KEY_COUNT; kind++) {
-            size_t start = value_start(line, length, at, keys[kind]);
+        for (size_t kind = 0; kind < IDENTITY_KEY_COUNT; kind++) {
+            size_t start = value_start(line, length, at, identity_keys[kind]);
             if (start > 0)
                 value_keep(looking, source, number, kind, start);
         }

@@ -17,13 +17,13 @@ struct placeholder {
 };
 
 #define PLACEHOLDER_ROW(language, how_sure, words) {.grade = (how_sure), .word = (words)},
-static const struct placeholder rows[] = {PLACEHOLDER_LIST(PLACEHOLDER_ROW)};
+static const struct placeholder nothing_words[] = {PLACEHOLDER_LIST(PLACEHOLDER_ROW)};
 #undef PLACEHOLDER_ROW
 
-enum { ROW_COUNT = sizeof rows / sizeof rows[0] };
+enum { ROW_COUNT = sizeof nothing_words / sizeof nothing_words[0] };
 
 /* Signs of the same kind, inside a text. */
-static const struct { enum grade grade; const char *sign; } signs[] = {
+static const struct { enum grade grade; const char *sign; } nothing_signs[] = {
     {ANYWHERE, "???"}, {ANYWHERE, "___"}, {IN_TEXT, "??"},
     {IN_TEXT, "(?)"},  {IN_TEXT, "[?]"},  {IN_TEXT, "<?>"},
 };
@@ -70,11 +70,12 @@ static size_t length_without_signs(const char *text)
 
 /* Signs in the place of a fact. A name or code may be one sign, as a key of a set
  * that is marked - or +: then only what stands for nothing in all tongues counts. */
-static bool only_signs(const char *folded, bool any_word)
+static bool only_signs(const char *folded, enum text_use use)
 {
     if (text_empty(folded) || folded[signs_length(folded)] != '\0')
         return false;
-    return !any_word || text_equal(folded, "\u2014") || folded[strspn(folded, "?")] == '\0' ||
+    return use == TEXT_WORDS || text_equal(folded, "\u2014") ||
+           folded[strspn(folded, "?")] == '\0' ||
            (strlen(folded) > 1 && folded[strspn(folded, ".-_~*?")] == '\0');
 }
 
@@ -114,7 +115,7 @@ static const char *words_form(const char *folded, struct arena *arena)
     return form.at;
 }
 
-static bool words_hold(const char *words, const char *row)
+static bool words_hold_row(const char *words, const char *row)
 {
     size_t length = strlen(row);
     for (const char *at = strstr(words, row); at != NULL; at = strstr(at + 1, row))
@@ -123,36 +124,39 @@ static bool words_hold(const char *words, const char *row)
     return false;
 }
 
-static bool stands_as_whole(enum grade grade, bool any_word)
+static bool stands_as_whole(enum grade grade, enum text_use use)
 {
-    return grade != TEXT_ONLY || !any_word;
+    return grade != TEXT_ONLY || use == TEXT_WORDS;
 }
 
-static bool stands_inside(enum grade grade, bool any_word)
+static bool stands_inside(enum grade grade, enum text_use use)
 {
-    return grade == ANYWHERE || (grade == IN_TEXT && !any_word);
+    return grade == ANYWHERE || (grade == IN_TEXT && use == TEXT_WORDS);
 }
 
-static const char *found_inside(const char *folded, bool any_word, struct arena *arena)
+static const char *found_inside(const char *folded, enum text_use use, struct arena *arena)
 {
     const char *words = words_form(folded, arena);
-    for (size_t i = 0; i < sizeof signs / sizeof signs[0]; i++)
-        if (stands_inside(signs[i].grade, any_word) && strstr(folded, signs[i].sign) != NULL)
-            return signs[i].sign;
+    for (size_t i = 0; i < sizeof nothing_signs / sizeof nothing_signs[0]; i++)
+        if (stands_inside(nothing_signs[i].grade, use) &&
+            strstr(folded, nothing_signs[i].sign) != NULL)
+            return nothing_signs[i].sign;
     for (size_t i = 0; i < ROW_COUNT; i++)
-        if (stands_inside(rows[i].grade, any_word) && words_hold(words, rows[i].word))
-            return rows[i].word;
+        if (stands_inside(nothing_words[i].grade, use) &&
+            words_hold_row(words, nothing_words[i].word))
+            return nothing_words[i].word;
     return NULL;
 }
 
-const char *placeholder_in(const char *text, bool any_word, struct arena *arena)
+const char *placeholder_in(const char *text, enum text_use use, struct arena *arena)
 {
     const char *folded = text_folded(arena, text);
     const char *whole = whole_form(folded, arena);
-    if (only_signs(folded, any_word))
+    if (only_signs(folded, use))
         return text;
     for (size_t i = 0; i < ROW_COUNT; i++)
-        if (stands_as_whole(rows[i].grade, any_word) && text_equal(rows[i].word, whole))
+        if (stands_as_whole(nothing_words[i].grade, use) &&
+            text_equal(nothing_words[i].word, whole))
             return text;
-    return found_inside(folded, any_word, arena);
+    return found_inside(folded, use, arena);
 }

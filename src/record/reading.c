@@ -108,7 +108,8 @@ static void filled_in_check(const struct field *field, struct text_value *value,
     struct text_value one;
     bool refused = false;
     for (size_t i = 0; text_next(value, &i, &one);) {
-        const char *found = placeholder_in(one.text, field->any_word, arena);
+        const char *found = placeholder_in(one.text, field->any_word ? TEXT_NAME : TEXT_WORDS,
+                                           arena);
         if (found == NULL)
             continue;
         problem_add(problems, SEVERITY_ERROR, one.place, unknown_remedy(field, arena),
@@ -208,12 +209,3 @@ bool list_holds(const struct list_value *list, const char *word)
     return false;
 }
 
-const char *nearest_remedy(const char *word, const char *const *known, const char *otherwise,
-                           struct arena *arena)
-{
-    size_t count = 0;
-    while (known[count] != NULL)
-        count++;
-    const char *nearest = text_nearest(word, known, count);
-    return nearest == NULL ? otherwise : text_format(arena, "did you mean %s?", nearest);
-}

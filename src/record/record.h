@@ -7,15 +7,21 @@
 
 /* ---- placeholder.c ---- */
 
+/* What a text is: words of a language, or a name or code, which can be "X". */
+enum text_use { TEXT_WORDS, TEXT_NAME };
+
 /* What of a text stands where a fact is yet to be written, such as tbd: the text itself
- * or words in it; NULL: nothing. `any_word`: it is a name or code, which can be "X". */
-const char *placeholder_in(const char *text, bool any_word, struct arena *arena);
+ * or words in it; NULL: nothing. */
+const char *placeholder_in(const char *text, enum text_use use, struct arena *arena);
 
 /* ---- boat_fields.c ---- */
 
-const struct field_table *mounted_fields(void);
-const struct field_table *absence_fields(void);
-const struct field_table *silence_fields(void);
+/* A boat's file as its tables read it. */
+struct boat_file {
+    struct boat record;
+    struct section_value boat, radio;
+    struct entries_value equipment, not_fitted, silenced;
+};
 
 /* ---- base_fields.c ---- */
 
@@ -63,8 +69,8 @@ void tags_check(struct boat_reading *reading);
 /* Tells gear that stands twice in one place. */
 void doubles_check(struct boat_reading *reading);
 
-/* Reads `not_fitted`; tells what is both fitted and not fitted, or said twice. */
-void absences_read(struct boat_reading *reading, const struct node_value *list);
+/* What `not_fitted` says; tells what is both fitted and not fitted, or said twice. */
+void absences_take(struct boat_reading *reading, const struct entries_value *entries);
 void absences_check(const struct boat_reading *reading);
 
 /* Are the two entries of one kind, with nothing in their places that parts them? */

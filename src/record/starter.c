@@ -6,7 +6,7 @@
 #include "record.h"
 #include "text.h"
 
-enum { FEW_CHOICES = 7, KEY_WIDTH = 24, ZONES_WIDTH = 76, TAG_HIGHEST = 99 };
+enum { FEW_CHOICES = 7, KEY_WIDTH = 24, ZONES_WIDTH = 76, START_TAG_HIGHEST = 99 };
 
 size_t boat_items_mentioned(const struct boat *boat)
 {
@@ -109,7 +109,7 @@ static const char *tag_next(struct tag_counts *counts, enum item_class class,
     size_t *count = class == ITEM_FIRE     ? &counts->fire
                     : class == ITEM_RESCUE ? &counts->rescue
                                            : &counts->control;
-    return *count < TAG_HIGHEST ? text_format(arena, "%c%zu", (char)class, ++*count) : "";
+    return *count < START_TAG_HIGHEST ? text_format(arena, "%c%zu", (char)class, ++*count) : "";
 }
 
 static size_t last_used(const struct boat *boat, enum item_class class, struct arena *arena)
@@ -118,7 +118,7 @@ static size_t last_used(const struct boat *boat, enum item_class class, struct a
     size_t number = 0;
     for (size_t i = 1; free_tag != NULL && free_tag[i] != '\0'; i++)
         number = number * 10 + (size_t)(free_tag[i] - '0');
-    return number > 0 ? number - 1 : TAG_HIGHEST;
+    return number > 0 ? number - 1 : START_TAG_HIGHEST;
 }
 
 const char *const *starter_tags(const struct asked_list *asked, const struct boat *boat,
@@ -164,17 +164,25 @@ static bool is_asked(const struct asked_list *asked, const struct field *field)
     return false;
 }
 
+static void key_explain(struct text_builder *out, const struct field *field)
+{
+    text_add_format(out, "  #   %s: %s", field->key, field->about);
+    values_add(out, field);
+    text_add(out, "\n");
+}
+
 /* What an entry may say, each key once: first those that steps depend on. */
-static void keys_explain(struct text_builder *out, const struct asked_list *asked, bool depended)
+static void keys_explain(struct text_builder *out, const struct asked_list *asked)
 {
     const struct field_table *table = equipment_fields();
-    for (size_t i = 0; i < table->count; i++) {
-        if (is_asked(asked, &table->fields[i]) != depended)
-            continue;
-        text_add_format(out, "  #   %s: %s", table->fields[i].key, table->fields[i].about);
-        values_add(out, &table->fields[i]);
-        text_add(out, "\n");
-    }
+    text_add(out, "  # Keys on which steps depend, where a line below has them:\n");
+    for (size_t i = 0; i < table->count; i++)
+        if (is_asked(asked, &table->fields[i]))
+            key_explain(out, &table->fields[i]);
+    text_add(out, "  # Keys that any entry may have:\n");
+    for (size_t i = 0; i < table->count; i++)
+        if (!is_asked(asked, &table->fields[i]))
+            key_explain(out, &table->fields[i]);
 }
 
 static void zones_explain(struct text_builder *out, enum hull hull)
@@ -249,10 +257,7 @@ const char *starter_boat(const struct asked_list *asked, enum hull hull, struct 
              "\n# each with a tag of its own, the next free number. Other gear may be added.\n"
              "equipment:\n");
     zones_explain(&out, hull);
-    text_add(&out, "  # Keys on which steps depend, where a line below has them:\n");
-    keys_explain(&out, asked, true);
-    text_add(&out, "  # Keys that any entry may have:\n");
-    keys_explain(&out, asked, false);
+    keys_explain(&out, asked);
     entries_add(&out, asked, arena);
     not_fitted_add(&out, asked, hull);
     tags_add(&out);

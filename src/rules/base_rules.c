@@ -52,7 +52,7 @@ static void centre_contact_check(const struct rule_run *run)
 static void sea_area_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
-    if (base->sea_area.text == NULL)
+    if (base->sea_area.value == SEA_AREA_NONE)
         rule_tell(run, CHECK_sea_area_unrecorded,
                   place_else(base->sea_area.place, base->area_place),
                   "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
@@ -60,7 +60,7 @@ static void sea_area_check(const struct rule_run *run)
                   "the radio sea area is not recorded: the cards take it for A1");
 }
 
-static void approvals_check(const struct rule_run *run)
+static void approval_dates_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
     for (size_t i = 0; i < base->approval_count; i++) {
@@ -89,7 +89,7 @@ static const struct gear_rule *rule_of_item(enum item_key item)
 }
 
 /* Months of the base that nothing is computed from. */
-static void intervals_check(const struct rule_run *run)
+static void intervals_use_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
     for (size_t i = 0; i < base->interval_count; i++) {
@@ -113,6 +113,6 @@ void base_rules(const struct rule_run *run)
     centre_date_check(run);
     centre_contact_check(run);
     sea_area_check(run);
-    approvals_check(run);
-    intervals_check(run);
+    approval_dates_check(run);
+    intervals_use_check(run);
 }

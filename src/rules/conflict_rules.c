@@ -77,9 +77,10 @@ static void pumps_cut_check(const struct rule_run *run, const struct equipment *
                   gear_named(run, gear));
 }
 
-static void isolator_check(const struct rule_run *run, const struct equipment *gear, bool asked)
+/* No card turns off the thruster's: what it cuts is looked at where it is recorded. */
+static void isolator_check(const struct rule_run *run, const struct equipment *gear)
 {
-    if (!gear->cuts.given && asked)
+    if (!gear->cuts.given && gear->kind->item != ITEM_battery_isolator_thruster)
         cut_unrecorded_tell(run, gear);
     radio_cut_check(run, gear);
     pumps_cut_check(run, gear);
@@ -87,16 +88,14 @@ static void isolator_check(const struct rule_run *run, const struct equipment *g
 
 static void isolators_check(const struct rule_run *run)
 {
-    /* No card turns off the thruster's: what it cuts is looked at where it is recorded. */
-    static const struct { enum item_key item; bool asked; } isolators[] = {
-        {ITEM_battery_isolator_service, true},
-        {ITEM_battery_isolator_engine, true},
-        {ITEM_battery_isolator_thruster, false}};
+    static const enum item_key isolators[] = {
+        ITEM_battery_isolator_service, ITEM_battery_isolator_engine,
+        ITEM_battery_isolator_thruster};
     for (size_t i = 0; i < sizeof isolators / sizeof *isolators; i++) {
         size_t index = 0;
         for (const struct equipment *gear;
-             (gear = gear_of_kind(run->in->boat, isolators[i].item, &index)) != NULL;)
-            isolator_check(run, gear, isolators[i].asked);
+             (gear = gear_of_kind(run->in->boat, isolators[i], &index)) != NULL;)
+            isolator_check(run, gear);
     }
 }
 

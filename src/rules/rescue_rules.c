@@ -14,11 +14,6 @@ static void raft_missing_check(const struct rule_run *run)
                   "liferaft is not fitted: people who must leave her have none");
 }
 
-static bool beyond_a1(const struct base_record *base)
-{
-    return base != NULL && base->sea_area.text != NULL && !text_equal(base->sea_area.text, "A1");
-}
-
 static void epirb_missing_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
@@ -29,14 +24,15 @@ static void epirb_missing_check(const struct rule_run *run)
     if (boat_fitted(boat, ITEM_epirb) != ANSWER_NO)
         return;
     struct place place = place_not_fitted(boat, ITEM_epirb, ZONE_NONE);
-    if (beyond_a1(base))
+    if (base != NULL && base_beyond_a1(base))
         rule_tell(run, CHECK_beacon_missing_beyond_a1, place, remedy,
                   "epirb is not fitted, and the base sails in sea area %s, where coast stations "
-                  "may not hear VHF", base->sea_area.text);
+                  "may not hear VHF", choice_word(sea_area_words, base->sea_area.value));
     else
         rule_tell(run, CHECK_beacon_missing, place, remedy,
                   "epirb is not fitted: where VHF fails nothing else calls for help%s",
-                  base != NULL && base->sea_area.text == NULL ? " (sea area not recorded)" : "");
+                  base != NULL && base->sea_area.value == SEA_AREA_NONE
+                      ? " (sea area not recorded)" : "");
 }
 
 /* Seven people could not lift one man without gear. */

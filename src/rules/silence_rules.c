@@ -10,9 +10,8 @@ static const char *nearest_check(const struct rule_run *run, const char *id)
     const char *ids[CHECK_COUNT];
     for (size_t i = 0; i < CHECK_COUNT; i++)
         ids[i] = check_at(i)->id;
-    const char *nearest = text_nearest(id, ids, CHECK_COUNT);
-    return nearest == NULL ? "`maydeck check --list` names the checks"
-                           : text_format(run->arena, "did you mean \"%s\"?", nearest);
+    return text_nearest_remedy(run->arena, id, ids, CHECK_COUNT,
+                               "`maydeck check --list` names the checks");
 }
 
 /* A silence of these would keep all others for ever. */
@@ -48,8 +47,9 @@ static void lapsed_tell(const struct rule_run *run, const struct silence *silenc
                   check->id, silence->until.text, date_text(run->arena, run->in->to));
 }
 
-static void silence_check(const struct rule_run *run, const struct silence *silence, bool used)
+static void silence_check(const struct rule_run *run, size_t index)
 {
+    const struct silence *silence = &run->in->boat->silences[index];
     const struct check *check = check_find(silence->check.text);
     if (check == NULL)
         rule_tell(run, CHECK_silence_unknown, silence->check.place,
@@ -61,7 +61,7 @@ static void silence_check(const struct rule_run *run, const struct silence *sile
         return;   /* it silences nothing, and the record has told why */
     else if (silence_lapses(run, silence))
         lapsed_tell(run, silence, check);
-    else if (!used)
+    else if (!run->used[index])
         rule_tell(run, CHECK_silence_idle, silence->check.place, "take this entry out",
                   "check %s finds nothing that had to be silenced", check->id);
 }
@@ -71,5 +71,5 @@ void silence_rules(const struct rule_run *run)
     const struct boat *boat = run->in->boat;
     for (size_t i = 0; i < boat->silence_count; i++)
         if (boat->silences[i].check.text != NULL)
-            silence_check(run, &boat->silences[i], run->used[i]);
+            silence_check(run, i);
 }

@@ -33,7 +33,7 @@ static const enum zone_key narrow[] = {
 /* A place with two sides, and nothing that tells which. */
 static bool side_open(const struct equipment *gear)
 {
-    return gear->place_side == SIDE_NONE && !gear->at_x.given &&
+    return gear->place_side == SIDE_NONE && !gear->at.given &&
            !zone_among(narrow, gear->place_zone->id);
 }
 

@@ -89,15 +89,15 @@ static const char *word_said(struct speaker *speaker, const struct phrase *phras
     return filled(speaker, phrase, text);
 }
 
-static const char *item_said(struct speaker *speaker, const struct phrase *phrase)
+static const char *spoken_item(struct speaker *speaker, const struct phrase *phrase)
 {
     return phrase->counted ? words_items(speaker->words, phrase->item, phrase->count)
                            : words_item(speaker->words, phrase->item);
 }
 
 /* What was said so far and the next member, as the joint between them has it. */
-static const char *joined(struct speaker *speaker, const char *joint, const char *before,
-                          const char *next)
+static const char *said_joined(struct speaker *speaker, const char *joint, const char *before,
+                               const char *next)
 {
     const struct phrase_part parts[] = {
         {"before", phrase_verbatim(speaker->arena, before)},
@@ -109,9 +109,9 @@ static const char *list_said(struct speaker *speaker, const struct phrase *phras
 {
     const char *text = say(speaker, phrase->parts[0].phrase);
     for (size_t i = 1; i < phrase->part_count; i++)
-        text = joined(speaker,
-                      words_joint(speaker->words, phrase->word, i, phrase->part_count), text,
-                      say(speaker, phrase->parts[i].phrase));
+        text = said_joined(speaker,
+                           words_joint(speaker->words, phrase->word, i, phrase->part_count), text,
+                           say(speaker, phrase->parts[i].phrase));
     return text;
 }
 
@@ -123,7 +123,7 @@ static const char *spoken(struct speaker *speaker, const struct phrase *phrase)
     case PHRASE_WORD:
         return word_said(speaker, phrase);
     case PHRASE_ITEM:
-        return item_said(speaker, phrase);
+        return spoken_item(speaker, phrase);
     case PHRASE_ZONE:
         return words_zone(speaker->words, phrase->zone->id);
     case PHRASE_TEXT:

@@ -9,7 +9,7 @@
 #include "text.h"
 
 /* No number of things on a boat has more digits. */
-#define DIGITS_MOST 6
+#define RANGE_DIGITS_MOST 6
 
 /* A rule as the file has it. */
 struct rule_lists {
@@ -19,28 +19,29 @@ struct rule_nodes {
     struct node_value at[PLURAL_COUNT];
 };
 
-static const struct field rule_rows[] = {
+static const struct field plural_rule_rows[] = {
     ROW(struct rule_lists, is, FIELD_WORDS, .about = "numbers, as 1 or 2-4"),
     ROW(struct rule_lists, ends, FIELD_WORDS, .about = "last digits, as 1 or 2-4"),
     KEYED(struct rule_lists, "not", not_, FIELD_WORDS, .about = "last digits, as 11 or 12-14"),
 };
-static const struct field_table rule_table = TABLE("a rule of a form", rule_rows);
+static const struct field_table plural_rule_table = TABLE("a rule of a form", plural_rule_rows);
 
 #define FORM_ROW(name, form) \
     {.key = #form, .kind = FIELD_NODE, \
      .offset = offsetof(struct rule_nodes, at) + PLURAL_##name * sizeof(struct node_value), \
      .about = "{is: ...} or {ends: ..., not: ...}"},
-static const struct field form_rows[] = {PLURAL_LIST(FORM_ROW)};
+static const struct field plural_form_rows[] = {PLURAL_LIST(FORM_ROW)};
 #undef FORM_ROW
 /* `other` stands last and has no rule: it takes what the rules leave. */
-static const struct field_table form_table = {
-    .what = "the section plurals", .fields = form_rows, .count = PLURAL_OTHER};
+static const struct field_table plural_form_table = {
+    .what = "the section plurals", .fields = plural_form_rows, .count = PLURAL_OTHER};
 
 /* How many digits the text begins with; *value is the number they write. */
-static size_t digits_read(const char *text, uint64_t *value)
+static size_t range_digits_read(const char *text, uint64_t *value)
 {
     size_t count = 0;
-    for (*value = 0; text[count] >= '0' && text[count] <= '9' && count <= DIGITS_MOST; count++)
+    for (*value = 0; text[count] >= '0' && text[count] <= '9' &&
+         count <= RANGE_DIGITS_MOST; count++)
         *value = *value * 10 + (uint64_t)(text[count] - '0');
     return count;
 }
@@ -49,15 +50,15 @@ static size_t digits_read(const char *text, uint64_t *value)
  * in are those of the first of two. */
 static bool range_parse(const char *text, struct number_range *range, size_t *last_digits)
 {
-    range->digits = *last_digits = digits_read(text, &range->low);
+    range->digits = *last_digits = range_digits_read(text, &range->low);
     range->high = range->low;
     text += range->digits;
     if (range->digits > 0 && *text == '-') {
-        *last_digits = digits_read(text + 1, &range->high);
+        *last_digits = range_digits_read(text + 1, &range->high);
         text += 1 + *last_digits;
     }
     return *text == '\0' && range->digits > 0 && *last_digits > 0 &&
-           *last_digits <= DIGITS_MOST && range->low <= range->high;
+           *last_digits <= RANGE_DIGITS_MOST && range->low <= range->high;
 }
 
 /* What a list of numbers says: the numbers themselves, or what numbers end in. */
@@ -87,7 +88,7 @@ static void rule_read(const struct yaml_node *node, struct plural_rule *rule,
                       struct arena *arena, struct problems *problems)
 {
     struct rule_lists lists = {0};
-    section_read(node, &rule_table, &lists, arena, problems);
+    section_read(node, &plural_rule_table, &lists, arena, problems);
     *rule = (struct plural_rule){
         .given = true,
         .is = ranges_read(&lists.is, NUMBERS_WHOLE, arena, problems),
@@ -103,7 +104,7 @@ void plural_rules_read(const struct yaml_node *node, struct plural_rule rules[PL
                        struct arena *arena, struct problems *problems)
 {
     struct rule_nodes nodes = {0};
-    section_read(node, &form_table, &nodes, arena, problems);
+    section_read(node, &plural_form_table, &nodes, arena, problems);
     for (size_t i = 0; i < PLURAL_OTHER; i++)
         if (nodes.at[i].node != NULL)
             rule_read(nodes.at[i].node, &rules[i], arena, problems);

@@ -11,13 +11,13 @@
 /* The file's sections, and the nodes of the items before they are read. */
 struct words_file {
     struct text_value language, name;
-    struct node_value plurals, words, items, zones;
+    struct node_value plurals, words, items, zones, reading, proof;
 };
 struct item_nodes {
     struct node_value at[ITEM_COUNT];
 };
 
-static const struct field file_rows[] = {
+static const struct field words_file_rows[] = {
     ROW(struct words_file, language, FIELD_TEXT, .required = true, .about = "its code, as en"),
     ROW(struct words_file, name, FIELD_TEXT, .required = true, .about = "its name"),
     ROW(struct words_file, plurals, FIELD_NODE, .required = true,
@@ -25,6 +25,9 @@ static const struct field file_rows[] = {
     ROW(struct words_file, words, FIELD_NODE, .required = true, .about = "sentences of a card"),
     ROW(struct words_file, items, FIELD_NODE, .required = true, .about = "names of gear"),
     ROW(struct words_file, zones, FIELD_NODE, .required = true, .about = "names of zones"),
+    ROW(struct words_file, reading, FIELD_NODE, .required = true,
+        .about = "words by which the record is understood"),
+    ROW(struct words_file, proof, FIELD_NODE, .about = "words by which commands are judged"),
 };
 
 
@@ -51,7 +54,7 @@ static const struct field name_row =
 static const struct field form_rows[PLURAL_COUNT] = {PLURAL_LIST(FORM_ROW)};
 #undef FORM_ROW
 
-static const struct field_table file_table = TABLE("a file of words", file_rows);
+static const struct field_table words_file_table = TABLE("a file of words", words_file_rows);
 static const struct field_table item_table = TABLE("the section items", item_rows);
 static const struct field_table zone_table = TABLE("the section zones", zone_rows);
 
@@ -73,8 +76,8 @@ static void item_name_complete(struct item_words *names)
         names->name = names->forms[form];
 }
 
-static void items_read(struct words *words, const struct yaml_node *node, struct arena *arena,
-                       struct problems *problems)
+static void item_words_read(struct words *words, const struct yaml_node *node, struct arena *arena,
+                            struct problems *problems)
 {
     struct field rows[1 + PLURAL_COUNT] = {name_row};
     size_t forms = form_rows_make(words, offsetof(struct item_words, forms), rows + 1);
@@ -114,15 +117,16 @@ const struct words *words_read(const struct source *source, const char *language
     struct words_file file = {0};
     struct words *words = arena_alloc(arena, sizeof *words);
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
-    section_read(root, &file_table, &file, arena, problems);
+    section_read(root, &words_file_table, &file, arena, problems);
     voice_words_check(root, arena, problems);
     words->language = file.language;
     words->name = file.name;
     language_check(&words->language, language, arena, problems);
     plural_rules_read(file.plurals.node, words->plurals, arena, problems);
     word_texts_read(words, file.words.node, arena, problems);
-    items_read(words, file.items.node, arena, problems);
+    item_words_read(words, file.items.node, arena, problems);
     section_read(file.zones.node, &zone_table, words, arena, problems);
     zones_complete(words);
+    word_sets_read(words, file.reading.node, file.proof.node, arena, problems);
     return problems_settle(all, problems) ? words : NULL;
 }

@@ -63,12 +63,20 @@ struct words {
     struct word_texts texts[WORD_COUNT];
     struct item_words items[ITEM_COUNT];
     struct text_value zones[ZONE_COUNT];
+    struct list_value sets[WORD_SET_COUNT];
 };
 
 /* One row for each form that the language has, in the order of enum plural: `rows` has room
  * for all; gives how many there are. Each value lies in an array of PLURAL_COUNT texts that
  * begins at `offset` of the record. */
 size_t form_rows_make(const struct words *words, size_t offset, struct field *rows);
+
+/* ---- words_sets.c ---- */
+
+/* Reads the sections of sets; `proof` may be NULL: left out. */
+void word_sets_read(struct words *words, const struct yaml_node *reading,
+                    const struct yaml_node *proof, struct arena *arena,
+                    struct problems *problems);
 
 /* ---- words_texts.c ---- */
 

@@ -116,7 +116,7 @@ static void missing_blanks_tell(const struct text_check *check)
     }
 }
 
-static void text_judge(const struct text_check *check)
+static void word_text_judge(const struct text_check *check)
 {
     const char *text = check->value->text;
     if (text == NULL)
@@ -133,16 +133,17 @@ static void text_judge(const struct text_check *check)
     missing_blanks_tell(check);
 }
 
-static void texts_judge(const struct words *words, struct arena *arena, struct problems *problems)
+static void word_texts_judge(const struct words *words, struct arena *arena,
+                             struct problems *problems)
 {
     for (size_t i = 0; i < WORD_COUNT; i++) {
         struct text_check check = {&word_rows[i], &words->texts[i].only, false, arena, problems};
-        text_judge(&check);
+        word_text_judge(&check);
         for (size_t form = 0; form < PLURAL_COUNT; form++) {
             check.value = &words->texts[i].forms[form];
             check.number_told = check.row->shape == SHAPE_COUNTED &&
                                 plural_is_single(&words->plurals[form]);
-            text_judge(&check);
+            word_text_judge(&check);
         }
     }
 }
@@ -199,5 +200,5 @@ void word_texts_read(struct words *words, const struct yaml_node *node, struct a
         if (values->several[i].node != NULL)
             several_read(words, i, values->several[i].node, arena, problems);
     }
-    texts_judge(words, arena, problems);
+    word_texts_judge(words, arena, problems);
 }

@@ -47,11 +47,16 @@ static char sign_around(const struct yaml_editing *editing, const struct yaml_no
     return node->kind == YAML_SCALAR && node->quoted ? editing->bytes[node->range.start] : '\0';
 }
 
+static enum yaml_style style_of(const struct yaml_node *collection)
+{
+    return collection->flow ? STYLE_FLOW : STYLE_LINES;
+}
+
 /* A value that was left out, behind its colon or dash; `range` is its member's. */
 static struct cut value_inserted(const struct yaml_editing *editing,
                                  const struct yaml_edit *edit, struct byte_range range)
 {
-    const char *written = value_written(editing->arena, edit->value, edit->in->flow, '\0');
+    const char *written = value_written(editing->arena, edit->value, style_of(edit->in), '\0');
     bool spaced = edit->in->flow && editing->bytes[range.end] == ' ';
     size_t at = range.end + (spaced ? 1 : 0);
 
@@ -66,7 +71,7 @@ static struct cut value_replaced(const struct yaml_editing *editing,
 {
     struct cut cut = {.start = old->range.start, .end = old->range.end};
 
-    cut.text = value_written(editing->arena, edit->value, edit->in->flow,
+    cut.text = value_written(editing->arena, edit->value, style_of(edit->in),
                              sign_around(editing, old));
     while (cut.text[0] == '\0' && !edit->in->flow && cut.start > 0 &&
            bytes_blank(editing, cut.start - 1, cut.start))

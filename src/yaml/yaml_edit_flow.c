@@ -19,7 +19,7 @@ static size_t last_staying(const struct yaml_change *change, const struct yaml_n
 void flow_add(struct yaml_editing *editing, const struct yaml_edit *edit)
 {
     const struct yaml_node *in = edit->in;
-    const char *written = member_written(editing->arena, edit->key, edit->value, true);
+    const char *written = member_written(editing->arena, edit->key, edit->value, STYLE_FLOW);
     size_t last = last_staying(editing->change, in);
     bool first = last == in->count && is_first_addition(editing->change, edit);
     size_t at = last == in->count ? in->range.start + 1 : member_value(in, last)->range.end;

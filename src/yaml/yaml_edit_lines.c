@@ -30,13 +30,14 @@ static void pair_lines_add(struct yaml_editing *editing, struct lines *lines,
                    value->items[0]->kind == YAML_MAPPING;
 
     if (!entries) {
-        edited_line_add(lines, column, "", member_written(editing->arena, edit->key, value, false));
+        edited_line_add(lines, column, "", member_written(editing->arena, edit->key, value,
+                                                          STYLE_LINES));
         return;
     }
-    edited_line_add(lines, column, key_written(editing->arena, edit->key, false), ":");
+    edited_line_add(lines, column, key_written(editing->arena, edit->key, STYLE_LINES), ":");
     for (size_t i = 0; i < value->count; i++)
         edited_line_add(lines, column + 2, "- ",
-                        value_written(editing->arena, value->items[i], false, '\0'));
+                        value_written(editing->arena, value->items[i], STYLE_LINES, '\0'));
 }
 
 /* As the last entry: its keys below each other where that one's are. */
@@ -50,12 +51,13 @@ static void entry_lines_add(struct yaml_editing *editing, struct lines *lines,
 
     if (last->kind != YAML_MAPPING || last->flow || value->kind != YAML_MAPPING ||
         value->count == 0 || last->place.column <= dash + 1) {
-        edited_line_add(lines, dash, start, value_written(editing->arena, value, false, '\0'));
+        edited_line_add(lines, dash, start, value_written(editing->arena, value, STYLE_LINES,
+                                                          '\0'));
         return;
     }
     for (size_t i = 0; i < value->count; i++) {
         const struct yaml_pair *pair = &value->pairs[i];
-        const char *written = member_written(editing->arena, pair->key, pair->value, false);
+        const char *written = member_written(editing->arena, pair->key, pair->value, STYLE_LINES);
         if (i > 0)
             edited_line_add(lines, last->place.column, "", written);
         else
@@ -79,7 +81,7 @@ static const char *without_end(const struct yaml_editing *editing, const struct 
 }
 
 /* The dashes of a list may stand right below the key that holds it. */
-static int depth_of(const struct yaml_node *in)
+static int line_depth(const struct yaml_node *in)
 {
     return in->place.column * 2 + (in->kind == YAML_SEQUENCE ? 1 : 0);
 }
@@ -96,7 +98,7 @@ void lines_add(struct yaml_editing *editing, const struct yaml_edit *edit)
     else
         entry_lines_add(editing, &lines, edit);
     cut_add(editing, edit, (struct cut){
-        .start = at, .end = at, .turn = CUT_MEMBER, .depth = depth_of(edit->in),
+        .start = at, .end = at, .turn = CUT_MEMBER, .depth = line_depth(edit->in),
         .text = ended ? lines.out.at : without_end(editing, edit, &lines)});
 }
 

@@ -87,15 +87,18 @@ void lines_remove(struct yaml_editing *editing, const struct yaml_edit *edit, si
 
 /* ---- yaml_write.c ---- */
 
+/* How a collection is written: an entry a line, or in brackets. */
+enum yaml_style { STYLE_LINES, STYLE_FLOW };
+
 /* A value in one line. `sign`: the quote that stood there, ' or ", else 0. */
-const char *value_written(struct arena *arena, const struct yaml_node *value, bool flow,
+const char *value_written(struct arena *arena, const struct yaml_node *value, enum yaml_style style,
                           char sign);
 
-const char *key_written(struct arena *arena, const char *key, bool flow);
+const char *key_written(struct arena *arena, const char *key, enum yaml_style style);
 
 /* `key: value`, or the value alone for an entry (key NULL). */
 const char *member_written(struct arena *arena, const char *key, const struct yaml_node *value,
-                           bool flow);
+                           enum yaml_style style);
 
 /* Why a key or a value cannot be written at all, or NULL. */
 const char *text_unwritable(const char *text);

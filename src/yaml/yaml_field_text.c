@@ -68,7 +68,6 @@ const char *field_text(const struct field *field, const void *record, struct are
     switch (field->kind) {
     case FIELD_TEXT:
     case FIELD_WORDING:
-    case FIELD_CHOICE:
         return ((const struct text_value *)value)->text;
     case FIELD_NUMBER:
         return ((const struct number_value *)value)->text;
@@ -80,9 +79,9 @@ const char *field_text(const struct field *field, const void *record, struct are
     case FIELD_WORDINGS:
     case FIELD_WORDS:
         return list_text(value, arena);
-    case FIELD_ENUM:
+    case FIELD_CHOICE:
         return field_choice_text(field, *(const unsigned *)value);
-    case FIELD_ENUMS:
+    case FIELD_CHOICES:
         return choices_text(field, value, arena);
     case FIELD_PAIR:
         return pair_text(value, arena);

@@ -111,7 +111,7 @@ static const char *unknown_key_remedy(struct field_reading *reading, const struc
     if (stray != NULL)
         return stray;
     if (nearest != NULL)
-        return text_format(reading->arena, "did you mean \"%s\"?", nearest);
+        return text_meant(reading->arena, nearest);
     if (value->kind == YAML_SCALAR && !value->quoted && text_empty(value->text))
         return text_format(reading->arena,
                            "if %s belongs to the text before it, put that text in quotes",
@@ -144,7 +144,7 @@ static void misspelt_place(const struct field_reading *reading, const struct yam
     *(struct place *)place = pair->key_place;
 }
 
-static void *value_of(void *record, const struct field *field)
+static void *field_value(void *record, const struct field *field)
 {
     return (char *)record + field->offset;
 }
@@ -167,12 +167,12 @@ static void field_pair_read(struct field_reading *reading, const struct yaml_nod
     const struct field *field = field_find(reading->table, pair->key);
 
     if (field != NULL && field->kind == FIELD_SECTION)
-        ((struct section_value *)value_of(record, field))->key_place = pair->key_place;
+        ((struct section_value *)field_value(record, field))->key_place = pair->key_place;
     if (field == NULL) {
         unknown_key_tell(reading, pair);
         misspelt_place(reading, mapping, pair, record);
     } else if (!node_empty(pair->value))
-        value_read(reading, field, pair->value, value_of(record, field));
+        value_read(reading, field, pair->value, field_value(record, field));
     else if (field->required)
         field_error(reading, pair->key_place, about_remedy(reading, field),
                     "\"%s\" has no value", field->key);

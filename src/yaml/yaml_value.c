@@ -56,30 +56,18 @@ static bool scalar_due(struct field_reading *reading, const struct field *field,
     return false;
 }
 
-static size_t choices_count(const char *const *choices)
-{
-    size_t count = 0;
-
-    promise(choices[0] != NULL);
-    while (choices[count] != NULL)
-        count++;
-    return count;
-}
-
 /* What to write instead: of a known slip, of the nearest choice, else of all. */
 static const char *choice_remedy(struct arena *arena, const struct field *field,
                                  const char *text, size_t count)
 {
     const char *upper = text_upper(arena, text);
-    const char *nearest = text_nearest(text, field->choices, count);
 
     for (const struct choice_slip *slip = field->slips; slip != NULL && slip->written != NULL;
          slip++)
         if (text_equal(slip->written, upper))
             return slip->remedy;
-    if (nearest != NULL)
-        return text_format(arena, "did you mean \"%s\"?", nearest);
-    return words_joined(arena, "write one of:", field->choices, count);
+    return text_nearest_remedy(arena, text, field->choices, count,
+                               words_joined(arena, "write one of:", field->choices, count));
 }
 
 unsigned choice_first(const struct field *field)
@@ -100,7 +88,7 @@ static bool choice_check(struct field_reading *reading, const struct field *fiel
 {
     if (field->choices == NULL || value_of_word(field, node->text) > 0)
         return true;
-    size_t count = choices_count(field->choices);
+    size_t count = text_list_length(field->choices);
     const char *remedy = choice_remedy(reading->arena, field, node->text, count);
     field_error(reading, node->place, remedy, "\"%s\" cannot be %s", field->key,
                 text_shown(reading->arena, node->text));
@@ -111,8 +99,6 @@ static void text_read(struct field_reading *reading, const struct field *field,
                       const struct yaml_node *node, void *value)
 {
     if (!scalar_due(reading, field, node, "a text"))
-        return;
-    if (field->kind == FIELD_CHOICE && !choice_check(reading, field, node))
         return;
     *(struct text_value *)value = (struct text_value){.text = node->text, .place = node->place};
 }
@@ -282,7 +268,7 @@ static void list_read(struct field_reading *reading, const struct field *field,
         wordings_read(reading, field, node, &list);
     } else if (node->kind == YAML_SEQUENCE) {
         words_read(reading, field, node->items, node->count, &list);
-    } else if (field->kind == FIELD_WORDS || field->kind == FIELD_ENUMS) {
+    } else if (field->kind == FIELD_WORDS || field->kind == FIELD_CHOICES) {
         words_read(reading, field, &node, 1, &list);
     } else {
         field_error(reading, node->place,
@@ -308,7 +294,7 @@ static void enums_read(struct field_reading *reading, const struct field *field,
     struct list_value words = {0};
 
     list_read(reading, field, node, &words);
-    if (!words.given)
+    if (!words.given || (node->kind == YAML_SCALAR && words.count == 0))
         return;
     void *items = arena_array(reading->arena, words.count, size);
     for (size_t i = 0; i < words.count; i++) {
@@ -335,9 +321,8 @@ size_t value_place_offset(enum field_kind kind)
     static const size_t offsets[] = {
         [FIELD_TEXT] = offsetof(struct text_value, place),
         [FIELD_WORDING] = offsetof(struct text_value, place),
-        [FIELD_CHOICE] = offsetof(struct text_value, place),
-        [FIELD_ENUM] = offsetof(struct choice_value, place),
-        [FIELD_ENUMS] = offsetof(struct choice_list, place),
+        [FIELD_CHOICE] = offsetof(struct choice_value, place),
+        [FIELD_CHOICES] = offsetof(struct choice_list, place),
         [FIELD_NUMBER] = offsetof(struct number_value, place),
         [FIELD_ANSWER] = offsetof(struct answer_value, place),
         [FIELD_DATE] = offsetof(struct date_value, place),
@@ -361,9 +346,8 @@ void value_read(struct field_reading *reading, const struct field *field,
                                    const struct yaml_node *, void *) = {
         [FIELD_TEXT] = text_read,
         [FIELD_WORDING] = wording_field_read,
-        [FIELD_CHOICE] = text_read,
-        [FIELD_ENUM] = enum_read,
-        [FIELD_ENUMS] = enums_read,
+        [FIELD_CHOICE] = enum_read,
+        [FIELD_CHOICES] = enums_read,
         [FIELD_NUMBER] = value_number_read,
         [FIELD_ANSWER] = answer_read,
         [FIELD_DATE] = date_read,

@@ -62,9 +62,8 @@ const char *field_kind_word(enum field_kind kind)
     case FIELD_WORDINGS:
         return "list of texts in any language";
     case FIELD_CHOICE:
-    case FIELD_ENUM:
         return "choice";
-    case FIELD_ENUMS:
+    case FIELD_CHOICES:
         return "list of choices";
     case FIELD_NUMBER:
         return "number";

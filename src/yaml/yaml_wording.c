@@ -54,8 +54,8 @@ static bool language_read(struct field_reading *reading, const char *name,
     return scalar_sound(reading, named, node);
 }
 
-static void languages_read(struct field_reading *reading, const char *name,
-                           const struct yaml_node *node, struct text_value *out)
+static void wording_languages_read(struct field_reading *reading, const char *name,
+                                   const struct yaml_node *node, struct text_value *out)
 {
     struct text_in_language *all = arena_array(reading->arena, node->count + 1, sizeof *all);
     bool sound = true;
@@ -69,7 +69,7 @@ void wording_read(struct field_reading *reading, const char *name, const struct 
                   struct text_value *out)
 {
     if (node->kind == YAML_MAPPING && node->count > 0)
-        languages_read(reading, name, node, out);
+        wording_languages_read(reading, name, node, out);
     else if (node->kind != YAML_SCALAR)
         field_error(reading, node->place,
                     node->kind == YAML_SEQUENCE

@@ -11,10 +11,10 @@
 #include "yaml_value.h"
 
 /* Is the text one that a line without quotes gives back, as a value in its place? */
-static bool plain_reads_same(struct arena *arena, const char *text, bool flow)
+static bool plain_reads_same(struct arena *arena, const char *text, enum yaml_style style)
 {
     struct problems *problems = problems_new(arena);
-    const char *line = text_format(arena, flow ? "{a: %s}\n" : "a: %s\n", text);
+    const char *line = text_format(arena, style == STYLE_FLOW ? "{a: %s}\n" : "a: %s\n", text);
     const struct source *source = source_from(arena, "", line, strlen(line));
     const struct yaml_node *tree = yaml_tree_read(source, arena, problems);
     size_t told;
@@ -26,13 +26,14 @@ static bool plain_reads_same(struct arena *arena, const char *text, bool flow)
     return value->kind == YAML_SCALAR && !value->quoted && text_equal(value->text, text);
 }
 
-static bool plain_will_do(struct arena *arena, const char *text, bool flow)
+static bool plain_will_do(struct arena *arena, const char *text, enum yaml_style style)
 {
     return text[0] != '\0' && !text_stands_for_nothing(text) &&
-           plain_reads_same(arena, text, flow);
+           plain_reads_same(arena, text, style);
 }
 
-static const char *scalar_written(struct arena *arena, const struct yaml_node *value, bool flow,
+static const char *scalar_written(struct arena *arena, const struct yaml_node *value,
+                                  enum yaml_style style,
                                   char sign)
 {
     const char *text = text_nfc(arena, value->text);
@@ -41,7 +42,7 @@ static const char *scalar_written(struct arena *arena, const struct yaml_node *v
         return "";
     if (sign == '\'')
         return single_quotes_on(arena, text);
-    if (sign == '"' || value->quoted || !plain_will_do(arena, text, flow))
+    if (sign == '"' || value->quoted || !plain_will_do(arena, text, style))
         return quotes_on(arena, text);
     return text;
 }
@@ -53,7 +54,7 @@ static const char *list_written(struct arena *arena, const struct yaml_node *lis
     text_add(&out, "[");
     for (size_t i = 0; i < list->count; i++)
         text_add_format(&out, "%s%s", i > 0 ? ", " : "",
-                        value_written(arena, list->items[i], true, '\0'));
+                        value_written(arena, list->items[i], STYLE_FLOW, '\0'));
     text_add(&out, "]");
     return out.at;
 }
@@ -66,17 +67,17 @@ static const char *mapping_written(struct arena *arena, const struct yaml_node *
     for (size_t i = 0; i < mapping->count; i++)
         text_add_format(&out, "%s%s", i > 0 ? ", " : "",
                         member_written(arena, mapping->pairs[i].key, mapping->pairs[i].value,
-                                       true));
+                                       STYLE_FLOW));
     text_add(&out, "}");
     return out.at;
 }
 
-const char *value_written(struct arena *arena, const struct yaml_node *value, bool flow,
+const char *value_written(struct arena *arena, const struct yaml_node *value, enum yaml_style style,
                           char sign)
 {
     switch (value->kind) {
     case YAML_SCALAR:
-        return scalar_written(arena, value, flow, sign);
+        return scalar_written(arena, value, style, sign);
     case YAML_SEQUENCE:
         return list_written(arena, value);
     case YAML_MAPPING:
@@ -85,25 +86,25 @@ const char *value_written(struct arena *arena, const struct yaml_node *value, bo
     return mapping_written(arena, value);
 }
 
-const char *key_written(struct arena *arena, const char *key, bool flow)
+const char *key_written(struct arena *arena, const char *key, enum yaml_style style)
 {
     const struct yaml_node node = {.kind = YAML_SCALAR, .text = key};
 
     return key[0] != '\0' && key[key_length(key)] == '\0'
                ? key
-               : scalar_written(arena, &node, flow, '\0');
+               : scalar_written(arena, &node, style, '\0');
 }
 
 /* In brackets a value that is left out still needs the space behind its colon. */
 const char *member_written(struct arena *arena, const char *key, const struct yaml_node *value,
-                           bool flow)
+                           enum yaml_style style)
 {
-    const char *written = value_written(arena, value, flow, '\0');
+    const char *written = value_written(arena, value, style, '\0');
 
     if (key == NULL)
         return written;
-    return text_format(arena, "%s:%s%s", key_written(arena, key, flow),
-                       written[0] != '\0' || flow ? " " : "", written);
+    return text_format(arena, "%s:%s%s", key_written(arena, key, style),
+                       written[0] != '\0' || style == STYLE_FLOW ? " " : "", written);
 }
 
 const char *text_unwritable(const char *text)

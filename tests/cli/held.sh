@@ -268,7 +268,27 @@ expect_status held-one-seacock 0
 expect_equal held-one-seacock-all "$(cat "$scratch/titles")" "$(titles_list)"
 says held-one-seacock-handling '7 FLOODING' 'across = shut'
 
-# ---- gear that only helps, not recorded, beside gear that is ----
+# ---- gear that only helps, not recorded ----
+
+# No step uses a knife and no case waits for one: the cards are printed without its row.
+changed tamarisk '/item: knife/d'
+printed
+expect_status held-knife 0
+expect_equal held-knife-all "$(cat "$scratch/titles")" "$(titles_list)"
+expect_empty held-knife-held "$(held_list knife)"
+grep -q ': note: knife is not recorded: the cards .*ABANDON: FIRE OR GAS go without it$' \
+    "$scratch/stderr" && ok held-knife-told || not_ok held-knife-told "$(cat "$scratch/stderr")"
+silent held-knife-row "$(title_of abandon_fire)" Knife 'NOT RECORDED'
+printed --draft
+says held-knife-draft "$(title_of abandon_fire)" Knife 'NOT RECORDED'
+
+# A fuel valve that nobody shut feeds the leak: that card waits, and no other.
+changed tamarisk '/item: fuel_shutoff_heater/d; /^  - fuel_shutoff_heater$/d; s/fuel_shutoff_heater, //'
+printed
+expect_status held-must-know 1
+expect_equal held-must-know-told "$(title_of diesel_leak)" "$(held_list fuel_shutoff_heater)"
+
+# ---- gear of which a case asks, not recorded, beside gear that is ----
 
 changed tamarisk '/item: grab_bag/d'
 printed

@@ -1,7 +1,7 @@
 #!/bin/sh
 # The law of the missing line: each line of each specimen boat taken out in turn, no card
-# says anything else than before unless `check` names what is missing, by the key or the
-# tag that stood in that line, in a problem that it does not tell of the whole record. A
+# says anything else than before unless `check` names what is missing, by the key, the tag or
+# the item that stood in that line, in a problem that it does not tell of the whole record. A
 # card that is no longer printed is held, and that is told. Words of cards are all texts of
 # a page but its footer (dates, check code).
 . tests/tap.sh
@@ -52,9 +52,10 @@ base_lay() {
     cp tests/fleet/base.yaml "$1/base/base.yaml"
 }
 
-# name_of LINE: what stands in the line: the tag of gear, the item not fitted, or the key.
+# name_of LINE: what stands in the line, as a pattern: the tag or the item of gear, the item
+# not fitted, or the key.
 name_of() {
-    echo "$1" | sed -n -e 's/^ *- {item: [a-z_]*, tag: \([A-Z0-9]*\).*/\1/p;t' \
+    echo "$1" | sed -n -e 's/^ *- {item: \([a-z_]*\), tag: \([A-Z0-9]*\).*/\2\\|\1/p;t' \
         -e 's/^ *- {check: \([a-z_]*\).*/\1/p;t' -e 's/^ *- \([a-z_]*\)$/\1/p;t' \
         -e 's/^ *\([a-z_0-9]*\):.*/\1/p'
 }

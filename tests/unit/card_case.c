@@ -124,6 +124,15 @@ void case_begin(struct card_case *card_case)
     card_case->base = case_base(card_case, "tests/fleet/base.yaml");
 }
 
+const struct words *case_words_without_proof(struct card_case *card_case)
+{
+    const struct source *whole = source_of(card_case, "procedures/words/en/words.yaml");
+    const char *proof = strstr(whole->bytes, "\nproof:\n");
+    const struct source *source = source_from(card_case->arena, "words.yaml", whole->bytes,
+                                              (size_t)(proof + 1 - whole->bytes));
+    return words_read(source, "en", card_case->arena, card_case->problems);
+}
+
 const char *case_said(struct card_case *card_case, const struct phrase *phrase)
 {
     struct speaker *speaker = speaker_new(card_case->words, card_case->arena,

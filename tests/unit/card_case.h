@@ -46,6 +46,9 @@ const struct sheet_set *case_compose_limited(struct card_case *card_case,
 const struct sheet *case_card(const struct sheet_set *set, const char *key);
 const struct card_step *case_step(const struct sheet *card, const char *id);
 
+/* English without the lists that the proofreader judges by. */
+const struct words *case_words_without_proof(struct card_case *card_case);
+
 /* The phrase in the words of the case, which lack nothing; NULL for NULL. */
 const char *case_said(struct card_case *card_case, const struct phrase *phrase);
 

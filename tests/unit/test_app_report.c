@@ -19,6 +19,7 @@ static int set_up(void **state)
     fleet = (struct fleet){.arena = arena_new((size_t)4 * 1024 * 1024), .boats = boats,
                            .boat_count = 2};
     fleet.problems = problems_new(fleet.arena);
+    fleet.base_problems = problems_new(fleet.arena);
     boats[0] = (struct boat_asked){.key = "alder", .problems = problems_new(fleet.arena)};
     boats[1] = (struct boat_asked){.key = "birch", .problems = problems_new(fleet.arena)};
     for (size_t i = 0; i < 2; i++)
@@ -126,7 +127,7 @@ static void the_run_alone_is_told(void **state)
 {
     (void)state;
     tell(fleet.problems, SEVERITY_DEFICIENCY, "a file is not read");
-    problem_add_check(fleet.problems, "base", SEVERITY_NOTE, (struct place){0}, NULL, "a note");
+    tell(fleet.base_problems, SEVERITY_ERROR, "of the base");
     tell(boats[0].problems, SEVERITY_ERROR, "of alder");
     assert_string_equal(printed(report_of_run, EXIT_GOOD),
                         "maydeck: deficiency: a file is not read\n  remedy: mend it\n");

@@ -73,7 +73,7 @@ static void a_file_without_sources_is_refused(void **state)
     assert_null(authorities_read(file_of("sources.yaml", "sources: none\n"), test.arena,
                                  test.problems));
     expect_errors(1);
-    expect_error(1, "sources must be a list, not a text", NULL);
+    expect_error(1, "\"sources\" must be a list, not a text", NULL);
 }
 
 int main(void)

@@ -34,8 +34,9 @@ static void a_whole_base_is_read(void **state)
     assert_string_equal(base->centre_name.text, "Centre");
     assert_string_equal(base->centre_channel.text, "67");
     assert_int_equal(base->centre_checked_on.date.day, 1);
-    assert_string_equal(base->longitude.text, "both");
-    assert_string_equal(base->sea_area.text, "A1");
+    assert_int_equal(base->longitude.value, HEMISPHERE_BOTH);
+    assert_int_equal(base->sea_area.value, SEA_AREA_A1);
+    assert_false(base_beyond_a1(base));
     assert_int_equal(base->languages.count, 1);
     assert_int_equal(base->approval_count, 1);
     assert_string_equal(base->approvals[0].initials.text, "AB");

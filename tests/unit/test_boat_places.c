@@ -152,9 +152,9 @@ static void positions_are_metres(void **state)
     const struct boat *boat =
         gear_of("item: torch, tag: C1, zone: galley, side: port, at: [7.15, -1.2]");
     expect_errors(0);
-    assert_true(boat->equipment[0].at_x.given);
-    assert_int_equal(boat->equipment[0].at_x.milli, 7150);
-    assert_int_equal(boat->equipment[0].at_y.milli, -1200);
+    assert_true(boat->equipment[0].at.given);
+    assert_int_equal(boat->equipment[0].at.first.milli, 7150);
+    assert_int_equal(boat->equipment[0].at.second.milli, -1200);
 }
 
 static void wrong_positions_are_told(void **state)
@@ -162,9 +162,9 @@ static void wrong_positions_are_told(void **state)
     (void)state;
     static const struct { const char *at, *what; } rows[] = {
         {"[7.155, -1]", "at must be two numbers with at most two decimals"},
-        {"[seven, -1]", "at must be two numbers with at most two decimals"},
-        {"[7]", "at must be a list of two numbers"},
-        {"7.1", "at must be a list of two numbers"},
+        {"[seven, -1]", "\"at\" must be a list of two numbers"},
+        {"[7]", "\"at\" must be a list of two numbers"},
+        {"7.1", "\"at\" must be a list of two numbers"},
         {"[13.9, 0]", "at lies outside the boat"},
         {"[-0.1, 0]", "at lies outside the boat"},
         {"[7, -2.1]", "at lies outside the boat"},
@@ -177,7 +177,7 @@ static void wrong_positions_are_told(void **state)
                                             "at: %s", rows[i].at));
         expect_errors(1);
         expect_error(3, rows[i].what, NULL);
-        assert_false(boat->equipment[0].at_x.given);
+        assert_false(boat->equipment[0].at.given);
     }
 }
 
@@ -270,7 +270,7 @@ static void equipment_is_a_list(void **state)
     (void)state;
     boat_of(MONOHULL "equipment: {item: torch}\n");
     expect_errors(1);
-    expect_error(2, "equipment must be a list, not a mapping",
+    expect_error(2, "\"equipment\" must be a list, not a mapping",
                  "begin each entry on a line of its own with a hyphen");
 }
 

@@ -238,8 +238,9 @@ static void a_row_never_says_the_contrary_of_its_step(void **state)
         {"disconnect the red lead", NULL, "disconnect the red lead"},
     };
     for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
-        const char *on = handling_towards(cases[i].how, true, test.arena);
-        const char *off = handling_towards(cases[i].how, false, test.arena);
+        const char *on = words_handling(test.words, cases[i].how, HANDLED_ON, test.arena);
+        const char *off = words_handling(test.words, cases[i].how, HANDLED_OFF,
+                                         test.arena);
         if (!text_equal(on, cases[i].on) || !text_equal(off, cases[i].off))
             fail_msg("%s: on %s, off %s", cases[i].how, on == NULL ? "-" : on,
                      off == NULL ? "-" : off);

@@ -98,7 +98,7 @@ static void marks_are_said_in_a_fixed_order(void **state)
     const struct sheet *card = card_with(TORCH, NO_FLARES);
     assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
                         text_format(test.arena, "%s · %s", specimen, not_approved));
-    card = card_with(TORCH, "");              /* flares are not recorded */
+    card = card_with("  - {item: flares, tag: E1, zone: cockpit}\n", "");   /* and no torch */
     assert_true(card->held);
     assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
                         text_format(test.arena, "%s · %s · %s", specimen, draft, not_approved));
@@ -245,7 +245,7 @@ static void warnings_follow_the_boat_and_name_a_source_that_stands(void **state)
     assert_string_equal(cautions->items[0].tag, authority_find(test.authorities, "S5")->tag.text);
     card = card_more(TORCH "  - {item: liferaft, tag: E1, zone: coachroof}\n", NO_FLARES, logic,
                      texts);
-    assert_int_equal(nevers->count, 3);
+    assert_int_equal(sheet_warnings(card, BLOCK_NEVER)->count, 3);
 }
 
 static void the_head_names_boat_card_and_signs(void **state)

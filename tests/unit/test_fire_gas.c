@@ -46,19 +46,20 @@ static void agent_for_an_engine_space_agrees(void **state)
 
 static void the_least_outfit_of_the_united_states_agrees(void **state)
 {
-    static const struct { double loa_m, feet; bool fixed; int count, beside; } rows[] = {
-        {7.5, 24.61, false, 1, -1}, {10.0, 32.81, false, 2, 0}, {12.2, 40.03, false, 3, 1},
-        {14.0, 45.93, true, 2, 0}, {7.894, 25.90, false, 1, -1},
+    enum us_system none = US_NO_FIXED_SYSTEM, with = US_FIXED_SYSTEM;
+    const struct { double loa_m, feet; enum us_system system; int count, beside; } rows[] = {
+        {7.5, 24.61, none, 1, -1}, {10.0, 32.81, none, 2, 0}, {12.2, 40.03, none, 3, 1},
+        {14.0, 45.93, with, 2, 0}, {7.894, 25.90, none, 1, -1},
         /* the rule's other cells, and its edges */
-        {7.5, 24.61, true, 0, -1}, {10.0, 32.81, true, 1, -1}, {14.0, 45.93, false, 3, 1},
-        {7.9248, 26.00, false, 2, 0}, {12.192, 40.00, false, 3, 1}, {19.812, 65.00, true, 2, 0}};
+        {7.5, 24.61, with, 0, -1}, {10.0, 32.81, with, 1, -1}, {14.0, 45.93, none, 3, 1},
+        {7.9248, 26.00, none, 2, 0}, {12.192, 40.00, none, 3, 1}, {19.812, 65.00, with, 2, 0}};
     struct us_outfit outfit = {7, 7};
     (void)state;
-    assert_false(us_outfit_least(19.9, true, &outfit));
+    assert_false(us_outfit_least(19.9, US_FIXED_SYSTEM, &outfit));
     assert_int_equal(outfit.count_5b, 7);
     for (size_t i = 0; i < ROWS(rows); i++) {
         assert_four_digits("feet", i, rows[i].feet, rows[i].loa_m / 0.3048);
-        assert_true(us_outfit_least(rows[i].loa_m, rows[i].fixed, &outfit));
+        assert_true(us_outfit_least(rows[i].loa_m, rows[i].system, &outfit));
         assert_int_equal(outfit.count_5b, rows[i].count);
         assert_int_equal(outfit.beside_20b, rows[i].beside);
     }

@@ -13,11 +13,11 @@ static struct interval months_of(enum item_key item, int64_t milli)
 }
 
 /* A base that reads months so and has these months for the item, if any. */
-static const struct base_record *base_of(const char *month_means, enum item_key item,
+static const struct base_record *base_of(enum month_means month_means, enum item_key item,
                                          int months)
 {
     intervals[0] = months_of(item, (int64_t)months * 1000);
-    base = (struct base_record){.month_means = {.text = month_means}, .intervals = intervals,
+    base = (struct base_record){.month_means = {.value = month_means}, .intervals = intervals,
                                 .interval_count = item == ITEM_NONE ? 0 : 1};
     return &base;
 }
@@ -118,13 +118,14 @@ static void each_rule_finds_its_last_day(void **state)
 static void a_base_may_read_months_as_their_first_day(void **state)
 {
     (void)state;
-    const struct base_record *start = base_of("start", ITEM_NONE, 0);
+    const struct base_record *start = base_of(MONTH_MEANS_START, ITEM_NONE, 0);
     assert_string_equal(last_of("item: flares, expires: 2027-05", start), "2027-05-01");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-02", start), "2027-02-01");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-02-28", start), "2027-02-28");
     assert_string_equal(last_of("item: hydrostatic_release, installed: 2025-09-15, made: 2022-06",
                                 start), "2026-06-01");
-    assert_string_equal(last_of("item: flares, expires: 2027-05", base_of("end", ITEM_NONE, 0)),
+    assert_string_equal(last_of("item: flares, expires: 2027-05",
+                                base_of(MONTH_MEANS_END, ITEM_NONE, 0)),
                         "2027-05-31");
 }
 
@@ -132,32 +133,34 @@ static void a_base_may_read_months_as_their_first_day(void **state)
 static void a_base_s_own_months_go_before_the_trade_s(void **state)
 {
     (void)state;
-    assert_string_equal(last_of("item: flares, made: 2022-11", base_of(NULL, ITEM_flares, 42)),
+    assert_string_equal(last_of("item: flares, made: 2022-11",
+                                base_of(MONTH_MEANS_UNSAID, ITEM_flares, 42)),
                         "2026-05-31");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-01-31",
-                                base_of(NULL, ITEM_lifejacket, 6)), "2026-07-31");
+                                base_of(MONTH_MEANS_UNSAID, ITEM_lifejacket, 6)), "2026-07-31");
     assert_string_equal(last_of("item: lifejacket, serviced: 2026-01-31",
-                                base_of(NULL, ITEM_flares, 6)), "2027-01-31");
-    assert_string_equal(last_of("item: epirb, made: 2024-05", base_of(NULL, ITEM_epirb, 60)),
+                                base_of(MONTH_MEANS_UNSAID, ITEM_flares, 6)), "2027-01-31");
+    assert_string_equal(last_of("item: epirb, made: 2024-05",
+                                base_of(MONTH_MEANS_UNSAID, ITEM_epirb, 60)),
                         "2029-05-31");
     assert_string_equal(last_of("item: torch, installed: 2026-01, made: 2020",
-                                base_of(NULL, ITEM_torch, 12)), "2027-01-31");
+                                base_of(MONTH_MEANS_UNSAID, ITEM_torch, 12)), "2027-01-31");
     assert_string_equal(last_of("item: flares, expires: 2027-01, made: 2026-01",
-                                base_of(NULL, ITEM_flares, 42)), "2027-01-31");
+                                base_of(MONTH_MEANS_UNSAID, ITEM_flares, 42)), "2027-01-31");
 }
 
 /* ... but not the maker's limit of age, a raft's stamp, or a disposable one's life. */
 static void some_rules_are_not_the_base_s_to_change(void **state)
 {
     (void)state;
-    const struct base_record *releases = base_of(NULL, ITEM_hydrostatic_release, 36);
+    const struct base_record *releases = base_of(MONTH_MEANS_UNSAID, ITEM_hydrostatic_release, 36);
     assert_string_equal(last_of("item: hydrostatic_release, installed: 2025-09-15", releases),
                         "2028-09-15");
     assert_string_equal(last_of("item: hydrostatic_release, installed: 2025-09-15, made: 2022-06",
                                 releases), "2026-06-30");
     assert_string_equal(last_of("item: liferaft, serviced: 2025-04-30",
-                                base_of(NULL, ITEM_liferaft, 12)), "");
-    const struct base_record *longer = base_of(NULL, ITEM_fire_extinguisher, 24);
+                                base_of(MONTH_MEANS_UNSAID, ITEM_liferaft, 12)), "");
+    const struct base_record *longer = base_of(MONTH_MEANS_UNSAID, ITEM_fire_extinguisher, 24);
     assert_string_equal(last_of("item: fire_extinguisher, serviced: 2026-03-01", longer),
                         "2028-03-01");
     assert_string_equal(last_of("item: fire_extinguisher, disposable: yes, rating: us 5-B:C, "
@@ -180,7 +183,7 @@ static void the_finding_tells_where_it_comes_from(void **state)
     (void)state;
     struct gear_date date;
     const struct equipment *piece = piece_of("item: lifejacket, serviced: 2026-02");
-    assert_true(gear_date(piece, base_of(NULL, ITEM_lifejacket, 6), &date));
+    assert_true(gear_date(piece, base_of(MONTH_MEANS_UNSAID, ITEM_lifejacket, 6), &date));
     assert_false(date.stamped);
     assert_int_equal(date.field, GEAR_SERVICED);
     assert_string_equal(gear_field_key(date.field), "serviced");
@@ -305,14 +308,16 @@ static void a_date_is_shown_as_short_as_it_says_the_same(void **state)
 {
     (void)state;
     static const struct {
-        const char *fields, *month_means, *shown;
+        const char *fields;
+        enum month_means month_means;
+        const char *shown;
     } cases[] = {
-        {"item: flares, expires: 2027-08", "end", "2027-08"},
-        {"item: flares, expires: 2027-08", "start", "2027-08-01"},
-        {"item: flares, expires: 2027-08-31", "end", "2027-08-31"},
-        {"item: flares, expires: 2027", "end", "2027-01-01"},
-        {"item: lifejacket, serviced: 2026-02", "end", "2027-02"},
-        {"item: fire_extinguisher, disposable: yes, rating: us 5-B, made: 2014", "end",
+        {"item: flares, expires: 2027-08", MONTH_MEANS_END, "2027-08"},
+        {"item: flares, expires: 2027-08", MONTH_MEANS_START, "2027-08-01"},
+        {"item: flares, expires: 2027-08-31", MONTH_MEANS_END, "2027-08-31"},
+        {"item: flares, expires: 2027", MONTH_MEANS_END, "2027-01-01"},
+        {"item: lifejacket, serviced: 2026-02", MONTH_MEANS_END, "2027-02"},
+        {"item: fire_extinguisher, disposable: yes, rating: us 5-B, made: 2014", MONTH_MEANS_END,
          "2026-12-31"},
     };
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {

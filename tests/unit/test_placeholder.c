@@ -7,18 +7,18 @@
 
 #define COUNT(array) (sizeof(array) / sizeof(array)[0])
 
-static void is_one(const char *text, bool any_word, const char *found)
+static void is_one(const char *text, enum text_use use, const char *found)
 {
-    const char *in = placeholder_in(text, any_word, test.arena);
+    const char *in = placeholder_in(text, use, test.arena);
     if (in == NULL || strcmp(in, found) != 0)
         print_error("of \"%s\":\n", text);
     assert_non_null(in);
     assert_string_equal(in, found);
 }
 
-static void is_none(const char *text, bool any_word)
+static void is_none(const char *text, enum text_use use)
 {
-    const char *in = placeholder_in(text, any_word, test.arena);
+    const char *in = placeholder_in(text, use, test.arena);
     if (in != NULL)
         print_error("of \"%s\":\n", text);
     assert_null(in);
@@ -37,23 +37,23 @@ static void whole_texts(void **state)
         "belli değil", "“tbd”", "«à définir»", "null", "？"};
     (void)state;
     for (size_t i = 0; i < COUNT(texts); i++)
-        is_one(texts[i], false, texts[i]);
+        is_one(texts[i], TEXT_WORDS, texts[i]);
 }
 
 static void words_inside(void **state)
 {
     (void)state;
-    is_one("locker tbd", false, "tbd");
-    is_one("locker (TBD), port", false, "tbd");
-    is_one("TODO: look it up", false, "todo");
-    is_one("side ??", false, "??");
-    is_one("locker???", false, "???");
-    is_one("port (?)", false, "(?)");
-    is_one("shelf ___", false, "___");
-    is_one("shelf xxx", false, "xxx");
-    is_one("shelf XXXXX left", false, "xxx");
-    is_one("side to be confirmed", false, "to be confirmed");
-    is_one("lorem ipsum", false, "lorem");
+    is_one("locker tbd", TEXT_WORDS, "tbd");
+    is_one("locker (TBD), port", TEXT_WORDS, "tbd");
+    is_one("TODO: look it up", TEXT_WORDS, "todo");
+    is_one("side ??", TEXT_WORDS, "??");
+    is_one("locker???", TEXT_WORDS, "???");
+    is_one("port (?)", TEXT_WORDS, "(?)");
+    is_one("shelf ___", TEXT_WORDS, "___");
+    is_one("shelf xxx", TEXT_WORDS, "xxx");
+    is_one("shelf XXXXX left", TEXT_WORDS, "xxx");
+    is_one("side to be confirmed", TEXT_WORDS, "to be confirmed");
+    is_one("lorem ipsum", TEXT_WORDS, "lorem");
 }
 
 static void true_texts(void **state)
@@ -65,7 +65,7 @@ static void true_texts(void **state)
         "across pipe = shut", "maxxxx", "Ω", "A", "nav", "to do with the mast", ""};
     (void)state;
     for (size_t i = 0; i < COUNT(texts); i++)
-        is_none(texts[i], false);
+        is_none(texts[i], TEXT_WORDS);
 }
 
 /* A boat may be called X, and a key of the set be marked with a dash. */
@@ -77,10 +77,10 @@ static void names_and_codes(void **state)
                                         "n/a", "to be filled in", "à remplir", "<tbd>"};
     (void)state;
     for (size_t i = 0; i < COUNT(names); i++)
-        is_none(names[i], true);
+        is_none(names[i], TEXT_NAME);
     for (size_t i = 0; i < COUNT(never); i++)
-        is_one(never[i], true, never[i]);
-    is_one("Alder TBD", true, "tbd");
+        is_one(never[i], TEXT_NAME, never[i]);
+    is_one("Alder TBD", TEXT_NAME, "tbd");
 }
 
 /* A row that is not written as it is compared would never be found. */
@@ -91,9 +91,9 @@ static void each_row_is_found(void **state)
 #undef ROW_WORD
     (void)state;
     for (size_t i = 0; i < COUNT(words); i++) {
-        is_one(words[i], false, words[i]);
+        is_one(words[i], TEXT_WORDS, words[i]);
         const char *written = text_format(test.arena, "<%s>.", text_upper(test.arena, words[i]));
-        is_one(written, false, written);
+        is_one(written, TEXT_WORDS, written);
     }
 }
 

@@ -130,7 +130,7 @@ static void a_step_stands_on_something(void **state)
     refused("steps: [{id: stop, sources: [S1], cases: [{sources: []}]}]\n" CAUTIONS, ALL_TEXTS,
             FAULT(5, "a case of step stop has neither sources nor practice: yes", add));
     refused("steps: [{id: stop, sources: [S1, S9]}]\n" CAUTIONS, ALL_TEXTS,
-            FAULT(5, "no source is called S9", "did you mean S1?"));
+            FAULT(5, "no source is called S9", "did you mean \"S1\"?"));
     refused("steps: [{id: stop, sources: [elsewhere]}]\n" CAUTIONS, ALL_TEXTS,
             FAULT(5, "no source is called elsewhere",
                   "add it to sources.yaml, with how far it was read"));
@@ -188,13 +188,17 @@ static void a_last_case_for_all_lends_the_step_its_words(void **state)
 static void a_broken_when_is_not_left_out(void **state)
 {
     (void)state;
-    const struct fault fault = {5, "trch is not a known item", "did you mean torch?"};
+    const struct fault fault = {5, "trch is not a known item", "did you mean \"torch\"?"};
     refused("steps: [{id: stop, practice: yes, cases: [{when: {fitted: trch}}, {}]}]\n" CAUTIONS,
             ALL_TEXTS, &fault);
     refused("steps: [{id: stop, practice: yes, when: {fitted: trch}}]\n" CAUTIONS, ALL_TEXTS,
             &fault);
     refused("cautions: [{id: hot, when: {fitted: trch}, sources: [S1]}]\n" STEPS, ALL_TEXTS,
             &fault);
+    refused("steps: [{id: stop, practice: yes, cases: [{id: a, when: }]}]\n" CAUTIONS,
+            "steps: {stop: {act: A, cases: {a: {act: B}}}}\n" CAUTIONS_TEXTS,
+            FAULT(5, "when asks nothing",
+                  "write a condition such as {fitted: liferaft}, or take the key out"));
 }
 
 static void steps_are_counted_and_named(void **state)
@@ -230,7 +234,8 @@ static void named_steps_exist(void **state)
 {
     (void)state;
     refused(STEPS CAUTIONS "decision: {after: stopp, yes: {}, no: {}, practice: yes}\n",
-            ALL_TEXTS ASK_TEXTS, FAULT(7, "after: no step is called stopp", "did you mean stop?"));
+            ALL_TEXTS ASK_TEXTS, FAULT(7, "after: no step is called stopp",
+                                       "did you mean \"stop\"?"));
     refused(STEPS CAUTIONS "decision: {after: now, yes: {}, no: {}, practice: yes}\n",
             ALL_TEXTS ASK_TEXTS, FAULT(7, "after: no step is called now", NULL));
 }
@@ -242,7 +247,7 @@ static void a_decision_has_both_exits(void **state)
             FAULT(7, "the decision has neither sources nor practice: yes", NULL));
     refused(STEPS CAUTIONS "decision: {after: stop, yes: {}, practice: yes}\n",
             ALL_TEXTS "decision: {ask: \"A?\", yes: A}\n",
-            FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (what then)"));
+            FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (the same)"));
     refused(STEPS CAUTIONS "decision: {after: stop, yes: {}, no: {}, practice: yes}\n",
             ALL_TEXTS "decision: {ask: \"A?\", yes: A}\n",
             FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (what then)"));
@@ -312,6 +317,16 @@ static void a_card_that_some_boats_lack_says_why(void **state)
                   "add \"when_reason: ...\" (why other boats do not need the card)"));
 }
 
+static void what_must_be_known_is_shown(void **state)
+{
+    (void)state;
+    taken("must_know: [torch]\nsteps: [{id: stop, sources: [S1], also: [torch]}]\n" CAUTIONS,
+          ALL_TEXTS);
+    refused("must_know: [torch]\nsteps: [{id: stop, sources: [S1], also: [knife]}]\n" CAUTIONS,
+            ALL_TEXTS, FAULT(5, "must_know: no step shows torch also",
+                             "take it out, or name it under also in the step that shows it"));
+}
+
 static void unknown_words_get_the_nearest(void **state)
 {
     (void)state;
@@ -360,6 +375,7 @@ int main(void)
         TEST(a_distress_card_is_another_kind),
         TEST(a_safety_plan_only_shows_where_gear_is),
         TEST(a_card_that_some_boats_lack_says_why),
+        TEST(what_must_be_known_is_shown),
         TEST(unknown_words_get_the_nearest),
         TEST(a_file_without_a_head_is_refused),
     };

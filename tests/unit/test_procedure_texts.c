@@ -16,7 +16,7 @@ static void an_id_without_a_text_is_told(void **state)
     (void)state;
     refused(STEPS CAUTIONS, CAUTIONS_TEXTS,
             FAULT(1, "a file of texts needs the key \"steps\"",
-                  "add \"steps: ...\" (the texts of each step)"));
+                  "add \"steps: ...\" (the texts of each step, by id)"));
     refused("steps: [{id: stop, sources: [S1]}, {id: go, sources: [S1]}]\n" CAUTIONS, ALL_TEXTS,
             FAULT(5, "a set of texts under steps needs the key \"go\"",
                   "add \"go: ...\" (the words of the id on line 5 of trial.yaml)"));
@@ -136,7 +136,7 @@ static void names_that_are_no_steps_must_be_cards(void **state)
     expect_error(5, "{nowhere} is neither a step of this procedure nor a card",
                  "write the id of a step of this procedure, or the name of another");
     expect_error(7, "{stopp} is neither a step of this procedure nor a card",
-                 "did you mean stop?");
+                 "did you mean \"stop\"?");
 }
 
 static void an_exit_leads_to_a_card(void **state)
@@ -148,7 +148,7 @@ static void an_exit_leads_to_a_card(void **state)
     const struct procedure_set set = {&procedure, 1};
     assert_false(procedure_set_check(&set, test.arena, test.problems));
     expect_errors(1);
-    expect_error(7, "card: no procedure is called trail", "did you mean trial?");
+    expect_error(7, "card: no procedure is called trail", "did you mean \"trial\"?");
 }
 
 /* ---- several languages ---- */

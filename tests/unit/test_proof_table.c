@@ -125,6 +125,27 @@ static void an_audit_without_findings_tells_what_was_measured(void **state)
                         "tamarisk gas_leak: clean; 0 notes, 0 below aim, 4711 things measured\n");
 }
 
+/* English has all lists; the audit of a language without them says what it does not judge. */
+static void an_audit_tells_what_a_language_cannot_be_judged_by(void **state)
+{
+    (void)state;
+    static const enum proof_rule_key by_words[] = {RULE_ONE_ACTION, RULE_VERB_FIRST, RULE_PASSIVE,
+                                                   RULE_NEGATIVE, RULE_CONTRARY_SIGN};
+    struct proof_report report = {.words = test.words};
+    assert_null(strstr(audit(&report), "not judged"));
+    const struct words *bare = case_words_without_proof(&test);
+    report.words = bare;
+    const char *text = audit(&report);
+    assert_non_null(strstr(text, "not judged, since the words of its language have no list for "
+                                 "it: G12 the command of a headline is one action; G12 "));
+    for (size_t i = 0; i < sizeof by_words / sizeof *by_words; i++) {
+        assert_true(proof_rule_judges(by_words[i], test.words));
+        assert_false(proof_rule_judges(by_words[i], bare));
+        assert_non_null(strstr(text, proof_rule(by_words[i])->sentence));
+    }
+    assert_true(proof_rule_judges(RULE_SENTENCE, bare));
+}
+
 /* By rule, in the order of the table; what the rule asks stands there once. */
 static void an_audit_tells_measured_limit_and_remedy(void **state)
 {
@@ -133,7 +154,7 @@ static void an_audit_tells_measured_limit_and_remedy(void **state)
         {.rule = RULE_HOLE, .sheet = "gas_leak", .measured = "\"here\": in the circle"},
         {.rule = RULE_SAFE_AREA, .sheet = "gas_leak", .measured = "\"there\": 1.00 mm outside"},
         {.rule = RULE_HOLE, .sheet = "gas_leak", .measured = "\"too\": in the circle"}};
-    struct proof_report report = {findings, 3, 3, 0, 0, 12};
+    struct proof_report report = {.findings = findings, .count = 3, .errors = 3, .measured = 12};
     assert_string_equal(
         audit(&report),
         "tamarisk gas_leak: held back by 3 errors; 0 notes, 0 below aim, 12 things measured\n"
@@ -166,6 +187,8 @@ int main(void)
         cmocka_unit_test_setup_teardown(the_fleet_is_clean, set_up, tear_down),
         cmocka_unit_test_setup_teardown(an_audit_without_findings_tells_what_was_measured,
                                         set_up, tear_down),
+        cmocka_unit_test_setup_teardown(an_audit_tells_what_a_language_cannot_be_judged_by, set_up,
+                                        tear_down),
         cmocka_unit_test_setup_teardown(an_audit_tells_measured_limit_and_remedy, set_up,
                                         tear_down),
         cmocka_unit_test_setup_teardown(what_people_judge_is_one_line, set_up, tear_down)};

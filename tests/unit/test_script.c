@@ -34,8 +34,8 @@ static int set_up(void **state) {
     boat.radio.dsc.answer = ANSWER_YES;
     boat.radio.mmsi_programmed.answer = ANSWER_YES;
     base = (struct base_record){.name.text = "base"};
-    base.latitude.text = "north";
-    base.longitude.text = "east";
+    base.latitude.value = HEMISPHERE_UP;
+    base.longitude.value = HEMISPHERE_UP;
     return 0;
 }
 

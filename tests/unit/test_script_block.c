@@ -8,7 +8,7 @@
 #include <string.h>
 
 #include "card_case.h"
-#include "layout/layout_room.h"
+#include "layout/call.h"
 #include "text.h"
 
 static struct card_case test;
@@ -23,12 +23,8 @@ static int set_up(void **state)
     faces = case_faces(&test);
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
     card = (struct sheet){.name = "CARD", .language = "en", .boat = test.boat};
-    pen = (struct pen){.faces = faces,
-                       .arena = test.arena,
-                       .problems = test.problems,
-                       .sheet = &card,
-                       .paper = paper_of(PAPER_A4),
-                       .block = BLOCK_CALL};
+    pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
+                       .sheet = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_CALL};
     return 0;
 }
 
@@ -67,6 +63,13 @@ static struct area column_of(mpt width, mpt height)
     return (struct area){MM(60), MM(200), width, height};
 }
 
+/* Laid out in a column and placed from its top; gives the height with gaps. */
+static mpt script_set(const struct script *script, mpt size, struct area column)
+{
+    struct laid_script laid = script_lay(&pen, script, size, column.width);
+    return script_place(&pen, &laid, column);
+}
+
 /* The panel's own width, and sizes from the floor to the aim. */
 #define PANEL_WIDTH MM(133)
 static const mpt sizes[] = {12000, 12500, 13000, 13500, 14000};
@@ -91,16 +94,16 @@ static void the_measured_height_is_the_height_taken(void **state)
         for (size_t i = 0; i < SIZE_COUNT; i++) {
             struct area column = column_of(PANEL_WIDTH, 0);
             pen.count = 0;
-            mpt measured = script_set(&pen, scripts[s], sizes[i], column, true);
-            assert_int_equal(pen.count, 0);          /* measuring places nothing */
-            mpt taken = script_set(&pen, scripts[s], sizes[i], column, false);
+            struct laid_script laid = script_lay(&pen, scripts[s], sizes[i], column.width);
+            assert_int_equal(pen.count, 0);          /* laying out places nothing */
+            mpt taken = script_place(&pen, &laid, column);
+            assert_int_equal(taken, laid.height);    /* a column without height has no gaps */
             assert_true(pen.count > scripts[s]->count);
-            assert_int_equal(taken, measured);
             assert_true(bottom_of_all() <= column.y + taken);
             assert_true(bottom_of_all() > column.y + taken - MM(3));
         }
     assert_false(pen.failed);
-    assert_int_equal(script_set(&pen, NULL, 12000, column_of(PANEL_WIDTH, 0), false), 0);
+    assert_int_equal(script_set(NULL, 12000, column_of(PANEL_WIDTH, 0)), 0);
 }
 
 static size_t blanks_of(const struct script *script)
@@ -132,7 +135,7 @@ static void every_blank_can_be_written_on(void **state)
         const struct script *script = mayday();
         size_t rules = 0;
         pen.count = 0;
-        script_set(&pen, script, sizes[i], column_of(PANEL_WIDTH, 0), false);
+        script_set(script, sizes[i], column_of(PANEL_WIDTH, 0));
         for (size_t n = 0; n < pen.count; n++) {
             const struct page_item *item = &pen.items[n];
             if (item->kind != PAGE_LINE)
@@ -151,7 +154,7 @@ static void lines_of_blanks_are_nine_millimetres_apart(void **state)
     (void)state;
     mpt last = 0;
     size_t steps = 0;
-    script_set(&pen, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
+    script_set(mayday(), 12000, column_of(PANEL_WIDTH, 0));
     for (size_t n = 0; n < pen.count; n++) {
         if (pen.items[n].kind != PAGE_LINE || pen.items[n].from.y == last)
             continue;
@@ -172,7 +175,7 @@ static void nothing_leaves_the_column(void **state)
         for (size_t i = 0; i < SIZE_COUNT; i++) {
             struct area column = column_of(PANEL_WIDTH, 0);
             pen.count = 0;
-            script_set(&pen, scripts[s], sizes[i], column, false);
+            script_set(scripts[s], sizes[i], column);
             for (size_t n = 0; n < pen.count; n++) {
                 struct area area = pen.items[n].area;
                 assert_true(area.x >= column.x && area.y >= column.y);
@@ -211,7 +214,7 @@ static void every_word_is_placed_in_the_order_spoken(void **state)
     for (size_t s = 0; s < 2; s++)
         for (size_t i = 0; i < SIZE_COUNT; i++) {
             pen.count = 0;
-            script_set(&pen, scripts[s], sizes[i], column_of(PANEL_WIDTH, 0), false);
+            script_set(scripts[s], sizes[i], column_of(PANEL_WIDTH, 0));
             assert_string_equal(words_placed(), words_said(scripts[s]));
         }
 }
@@ -222,7 +225,7 @@ static void what_is_to_be_circled_has_a_stroke_between(void **state)
     case_base(&test, "base: {name: Base, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
               "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
               "cruising_area: {latitude: both, longitude: both, sea_area: A1}\n");
-    script_set(&pen, mayday(), 12000, column_of(PANEL_WIDTH, 0), false);
+    script_set(mayday(), 12000, column_of(PANEL_WIDTH, 0));
     assert_non_null(strstr(words_placed(), "NORTH / SOUTH"));
     assert_non_null(strstr(words_placed(), "EAST / WEST"));
 }
@@ -232,7 +235,7 @@ static void labels_stand_before_their_words(void **state)
 {
     (void)state;
     size_t labels = 0;
-    script_set(&pen, both(), 13000, column_of(PANEL_WIDTH, 0), false);
+    script_set(both(), 13000, column_of(PANEL_WIDTH, 0));
     for (size_t n = 0; n + 2 < pen.count; n++) {
         const struct page_item *box = &pen.items[n], *label = box + 1, *words = box + 2;
         if (box->kind != PAGE_BOX)
@@ -254,12 +257,11 @@ static void room_left_goes_between_the_phrases(void **state)
 {
     (void)state;
     const struct script *script = mayday();
-    mpt least = script_set(&pen, script, 13000, column_of(PANEL_WIDTH, 0), true);
+    mpt least = script_lay(&pen, script, 13000, PANEL_WIDTH).height;
     mpt gaps = (mpt)(script->count - 1);
     for (mpt room = 0; room <= MM(30); room += MM(1.7)) {
         pen.count = 0;
-        mpt taken = script_set(&pen, script, 13000, column_of(PANEL_WIDTH, least + room),
-                               false);
+        mpt taken = script_set(script, 13000, column_of(PANEL_WIDTH, least + room));
         assert_true(taken <= least + room);
         assert_true(taken <= least + gaps * MM(1.6));
         if (room <= gaps * MM(1.6))
@@ -274,7 +276,7 @@ static void a_name_that_is_too_long_is_told(void **state)
     struct boat boat = *test.boat;
     boat.facts.name_spoken.text = "Wassereinbruchsbekaempfungsausruestungswart";
     test.boat = card.boat = &boat;
-    script_set(&pen, mayday(), 12000, column_of(MM(60), 0), false);
+    script_set(mayday(), 12000, column_of(MM(60), 0));
     assert_true(pen.failed);
     size_t count;
     const struct problem *told = problems_sorted(test.problems, &count);

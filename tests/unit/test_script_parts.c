@@ -32,8 +32,8 @@ static int set_up(void **state)
     boat.radio.dsc.answer = ANSWER_YES;
     boat.radio.mmsi_programmed.answer = ANSWER_YES;
     base = (struct base_record){.name.text = "base"};
-    base.latitude.text = "north";
-    base.longitude.text = "east";
+    base.latitude.value = HEMISPHERE_UP;
+    base.longitude.value = HEMISPHERE_UP;
     return 0;
 }
 
@@ -115,11 +115,11 @@ static void hemispheres_are_circled_where_both_occur(void **state)
 {
     (void)state;
     struct script_request request = {.form = SCRIPT_MAYDAY};
-    base.latitude.text = "both";
-    base.longitude.text = NULL;
+    base.latitude.value = HEMISPHERE_BOTH;
+    base.longitude.value = HEMISPHERE_NONE;
     IN_ORDER(said(request), "MINUTES NORTH / SOUTH\n", "MINUTES EAST / WEST AT");
-    base.latitude.text = "south";
-    base.longitude.text = "west";
+    base.latitude.value = HEMISPHERE_DOWN;
+    base.longitude.value = HEMISPHERE_DOWN;
     IN_ORDER(said(request), "MINUTES SOUTH\n", "MINUTES WEST AT");
     const struct script *script = script_make(&request, &boat, NULL, arena, problems);
     assert_non_null(script);
@@ -131,11 +131,11 @@ static void time_leads_astride_greenwich(void **state)
 {
     (void)state;
     struct script_request request = {.form = SCRIPT_MAYDAY};
-    base.latitude.text = "north";
-    base.longitude.text = "both";
+    base.latitude.value = HEMISPHERE_UP;
+    base.longitude.value = HEMISPHERE_BOTH;
     IN_ORDER(said(request), "\nAT ____ (time UTC) UTC · LAT ____", "MINUTES NORTH\nLONG ____",
              "MINUTES EAST / WEST\n");
-    base.latitude.text = "both";
+    base.latitude.value = HEMISPHERE_BOTH;
     IN_ORDER(said(request), "\nLAT ____", "MINUTES NORTH / SOUTH\nLONG ____",
              "MINUTES EAST / WEST AT ____ (time UTC) UTC\n");
 }

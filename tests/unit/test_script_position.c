@@ -23,7 +23,7 @@ static int set_up(void **state)
     boat.facts.name.text = "Tamarisk";
     boat.radio.call_sign.text = "QTAB2";
     base = (struct base_record){.source = NULL};
-    base.latitude.text = base.longitude.text = "both";
+    base.latitude.value = base.longitude.value = HEMISPHERE_BOTH;
     return 0;
 }
 

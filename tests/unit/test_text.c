@@ -160,6 +160,38 @@ static void test_nearest_first_and_best(void **state)
     assert_null(text_nearest(longest, same, 1));
 }
 
+static void test_nearest_remedy(void **state)
+{
+    (void)state;
+    static const char *const known[] = {"saloon", "galley", "mast", NULL};
+
+    assert_int_equal(text_list_length(known), 3);
+    assert_int_equal(text_list_length(known + 3), 0);
+    assert_string_equal(text_nearest_remedy(*state, "galey", known, 3, "look it up"),
+                        "did you mean \"galley\"?");
+    assert_string_equal(text_nearest_remedy(*state, "lazarette", known, 3, "look it up"),
+                        "look it up");
+    assert_null(text_nearest_remedy(*state, "galey", known, 0, NULL));
+}
+
+static void test_plain(void **state)
+{
+    (void)state;
+
+    assert_string_equal(text_plain(*state, "**Shut** the *valve**"), "Shut the *valve");
+    assert_string_equal(text_plain(*state, NULL), "");
+}
+
+static void test_digits(void **state)
+{
+    (void)state;
+
+    assert_true(is_digit('0') && is_digit('9'));
+    assert_false(is_digit('/') || is_digit(':') || is_digit('\0') || is_digit('a'));
+    assert_int_equal(hex_digit_value('9'), 9);
+    assert_int_equal(hex_digit_value('F'), 15);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -174,6 +206,9 @@ int main(void)
         cmocka_unit_test(test_nearest),
         cmocka_unit_test(test_nearest_too_far),
         cmocka_unit_test(test_nearest_first_and_best),
+        cmocka_unit_test(test_nearest_remedy),
+        cmocka_unit_test(test_plain),
+        cmocka_unit_test(test_digits),
     };
 
     return cmocka_run_group_tests_name("text", tests, arena_set_up, arena_tear_down) != 0;

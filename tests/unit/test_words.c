@@ -223,6 +223,67 @@ static void an_item_has_each_form_and_no_other(void **state)
     assert_non_null(problem_saying("an entry of items has no key \"few\""));
 }
 
+/* Letters of any alphabet, whatever their case. */
+static void sets_hold_words_in_any_case(void **state)
+{
+    (void)state;
+    const struct words *words = words_of(&(struct recipe){
+        .sets = "reading:\n  on: [öffnen, ανοίγω]\n  off: [zu]\n  on_alone: []\n"
+                "  off_alone: []\n  articles: []\n  works_badly: []\n"
+                "proof:\n  verbs: [ziehen]\n"});
+    expect_errors(0);
+    assert_true(words_in_set(words, SET_STATE_ON, "ÖFFNEN", strlen("ÖFFNEN")));
+    assert_true(words_in_set(words, SET_STATE_ON, "ΑΝΟΊΓΩ", strlen("ΑΝΟΊΓΩ")));
+    assert_true(words_in_set(words, SET_VERBS, "Ziehen!", strlen("Ziehen")));
+    assert_false(words_in_set(words, SET_STATE_ON, "öffne", strlen("öffne")));
+    assert_false(words_in_set(words, SET_STATE_ON, "öffnend", strlen("öffnend")));
+    assert_false(words_in_set(words, SET_STATE_OFF, "öffnen", strlen("öffnen")));
+    assert_false(words_in_set(words, SET_STATE_OFF, "", 0));
+    assert_int_equal(words_set(words, SET_VERBS)->count, 1);
+    assert_int_equal(words_set(words, SET_NEGATIVES)->count, 0);
+}
+
+/* What the record is read by must be there; what commands are judged by may be left out. */
+static void only_sets_of_reading_are_required(void **state)
+{
+    (void)state;
+    assert_null(words_of(&(struct recipe){.sets = "reading: {on: [open]}\n"}));
+    assert_non_null(problem_saying("the section of sets of words needs the key \"off\""));
+    test.problems = problems_new(test.arena);
+    assert_null(words_of(&(struct recipe){.sets = ""}));
+    assert_non_null(problem_saying("a file of words needs the key \"reading\""));
+    test.problems = problems_new(test.arena);
+    assert_null(words_of(&(struct recipe){
+        .sets = "reading: {on: [a], off: [b], on_alone: [], off_alone: [], articles: [], "
+                "works_badly: []}\nproof: {verb: [c]}\n"}));
+    expect_errors(1);
+    assert_non_null(problem_saying("the section of sets of words has no key \"verb\""));
+}
+
+/* The contrary is left out in any language that says which words lead where. */
+static void handling_is_read_by_the_words_of_its_language(void **state)
+{
+    (void)state;
+    static const struct { const char *how, *on, *off; } rows[] = {
+        {"oben = AN, unten = AUS", "oben = AN", "unten = AUS"},
+        {"quer = zu", NULL, "quer = zu"},
+        {"längs = offen", "längs = offen", NULL},
+        {"an der Wand ziehen", "an der Wand ziehen", "an der Wand ziehen"},
+        {"fest ziehen", "fest ziehen", "fest ziehen"},
+    };
+    const struct words *words = words_of(&(struct recipe){
+        .sets = "reading:\n  on: [offen]\n  off: [zu]\n  on_alone: [an]\n  off_alone: [aus]\n"
+                "  articles: [der, die, das]\n  works_badly: []\n"});
+    expect_errors(0);
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        const char *on = words_handling(words, rows[i].how, HANDLED_ON, test.arena);
+        const char *off = words_handling(words, rows[i].how, HANDLED_OFF, test.arena);
+        if (!text_equal(on, rows[i].on) || !text_equal(off, rows[i].off))
+            fail_msg("%s: on %s, off %s", rows[i].how, on == NULL ? "-" : on,
+                     off == NULL ? "-" : off);
+    }
+}
+
 static void a_file_is_of_the_language_of_its_folder(void **state)
 {
     (void)state;
@@ -248,6 +309,9 @@ int main(void)
         TEST(rules_look_at_numbers_or_their_ends),
         TEST(rules_must_be_understood),
         TEST(an_item_has_each_form_and_no_other),
+        TEST(sets_hold_words_in_any_case),
+        TEST(only_sets_of_reading_are_required),
+        TEST(handling_is_read_by_the_words_of_its_language),
         TEST(a_file_is_of_the_language_of_its_folder),
     };
     int failed = cmocka_run_group_tests_name("words", tests, NULL, NULL);

@@ -71,7 +71,8 @@ static void test_all_kinds(void **state) {
     assert_string_equal(told(bench), "");
     assert_string_equal(record->name.text, "Sea");
     assert_int_equal(record->name.place.column, 7);
-    assert_string_equal(record->side.text, "port");
+    assert_int_equal(record->side.value, PORT_SIDE);
+    assert_int_equal(record->side.place.column, 7);
     assert_string_equal(record->spot.text, "by 2");
     assert_true(record->loa_m.given && record->loa_m.milli == 12600);
     assert_string_equal(record->loa_m.text, "12.6");
@@ -81,7 +82,8 @@ static void test_all_kinds(void **state) {
     assert_int_equal(record->fitted.answer, ANSWER_NO);
     assert_true(record->due.given && record->due.date.month == 4 && record->due.date.day == 0);
     assert_int_equal(record->zones.count, 2);
-    assert_string_equal(record->zones.items[1].text, "cockpit");
+    assert_int_equal(record->zones.items[0].value, SALOON_ZONE);
+    assert_int_equal(record->zones.items[1].value, COCKPIT_ZONE);
     assert_int_equal(record->zones.items[1].place.column, 17);
     assert_int_equal(record->uses.count, 1);
     assert_string_equal(record->uses.items[0].text, "pump");
@@ -94,7 +96,7 @@ static void test_not_given(void **state) {
 
     bench_read(bench, &table, "name: Sea\nspot: x\nside:\nloa_m: \"\"\nfitted:\nuses:\ngear:\n");
     assert_string_equal(told(bench), "");
-    assert_null(record->side.text);
+    assert_int_equal(record->side.value, NO_SIDE);
     assert_false(record->loa_m.given);
     assert_int_equal(record->fitted.answer, ANSWER_NOT_RECORDED);
     assert_false(record->uses.given);
@@ -113,6 +115,10 @@ static void test_empty_list(void **state) {
     assert_true(bench->record.zones.given);
     assert_int_equal(bench->record.zones.count, 0);
     assert_int_equal(bench->record.uses.count, 2);
+    bench_read(bench, &table, "{name: Sea, spot: x, zones: saloon}");
+    assert_string_equal(told(bench), "");
+    assert_int_equal(bench->record.zones.count, 1);
+    assert_int_equal(bench->record.zones.items[0].value, SALOON_ZONE);
 }
 
 static const char *text_of(struct bench *bench, const char *key) {
@@ -166,7 +172,7 @@ static void test_keys(void **state) {
         {"{name: a, spot: b, colour: red}",
          "1:20+6 error: an equipment item has no key \"colour\"\n"
          "  keys of an equipment item: name, side, spot, loa_m, hold_s, depth_m, fitted, due,\n"
-         "zones, uses, gear\n"},
+         "zones, steps, uses, gear\n"},
         {"{loa_m: 3}",
          "1:1+10 error: an equipment item needs the key \"name\"\n"
          "  add \"name: ...\" (as painted)\n"
@@ -202,7 +208,7 @@ static void test_all_is_told(void **state) {
 
     bench_read(bench, &table, "side: x\nloa_m: y\nfitted: z\nwhat: w\n");
     assert_int_equal(problems_count(bench->problems, SEVERITY_ERROR), 6);
-    assert_null(bench->record.side.text);
+    assert_int_equal(bench->record.side.value, NO_SIDE);
     assert_false(bench->record.loa_m.given);
     assert_int_equal(bench->record.fitted.answer, ANSWER_NOT_RECORDED);
 }
@@ -345,8 +351,8 @@ static void test_dates(void **state) {
 
 static void test_lists(void **state) {
     static const struct row rows[] = {
-        {"zones: saloon",
-         "3:8+6 error: \"zones\" must be a list, not the text \"saloon\"\n"
+        {"steps: saloon",
+         "3:8+6 error: \"steps\" must be a list, not the text \"saloon\"\n"
          "  write it as a list: [saloon]\n"},
         {"zones: {a: b}",
          "3:8+6 error: \"zones\" must be a list, not a mapping\n"
@@ -359,6 +365,8 @@ static void test_lists(void **state) {
         {"zones: [x, cockpit]",
          "3:9+1 error: \"zones\" cannot be \"x\"\n"
          "  write one of: cockpit, saloon, engine_space\n"},
+        {"zones: [cockpit, saloon, cockpit]",
+         "3:26+7 error: \"cockpit\" stands twice in \"zones\"\n  delete one of the two\n"},
         {"uses: [a, b, \"a\"]",
          "3:14+3 error: \"a\" stands twice in \"uses\"\n  delete one of the two\n"},
         {"uses:\n- a\n-\n- ''",
@@ -380,21 +388,13 @@ static void test_lists(void **state) {
     rows_check(state, ROWS(rows), BEFORE);
 }
 
+#define BENCH(test) cmocka_unit_test_setup_teardown(test, bench_set_up, bench_tear_down)
+
 int main(void) {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test_setup_teardown(test_all_kinds, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_not_given, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_empty_list, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_field_text, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_keys, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_article, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_all_is_told, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_texts, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_numbers, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_answers, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_dates, bench_set_up, bench_tear_down),
-        cmocka_unit_test_setup_teardown(test_lists, bench_set_up, bench_tear_down),
-    };
-
+        BENCH(test_all_kinds), BENCH(test_not_given), BENCH(test_empty_list),
+        BENCH(test_field_text), BENCH(test_keys), BENCH(test_article), BENCH(test_all_is_told),
+        BENCH(test_texts), BENCH(test_numbers), BENCH(test_answers), BENCH(test_dates),
+        BENCH(test_lists)};
     return cmocka_run_group_tests_name("yaml_fields", tests, NULL, NULL) != 0;
 }

@@ -23,8 +23,8 @@ static void each_kind_keeps_its_place(void **state)
     static const struct { const char *key, *refused, *sound; } rows[] = {
         {"spot", "{a: b}", "by the door"}, {"side", "left", "port"},
         {"hold_s", "500", "5"},            {"fitted", "true", "yes"},
-        {"due", "2027-13", "2027-12"},     {"zones", "cockpit", "[cockpit]"},
-        {"uses", "{a: b}", "[one, two]"},
+        {"due", "2027-13", "2027-12"},     {"zones", "deck", "[cockpit]"},
+        {"uses", "{a: b}", "[one, two]"},  {"steps", "one", "[one]"},
     };
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         const struct field *field = field_find(&table, rows[i].key);

@@ -20,6 +20,7 @@ struct recipe {
     const char *left_out, *extra;
     struct { const char *key, *yaml; } given[3];
     const char *language, *plurals, *item_name;
+    const char *sets;      /* the sections of sets, where they are not those of English */
 };
 
 static inline const char *given_text(const struct recipe *recipe, const char *key)
@@ -71,6 +72,14 @@ static inline void names_write(struct text_builder *out, const struct recipe *re
             text_add_format(out, "  %s: Zone %s\n", zone_word(key), zone_word(key));
 }
 
+static inline void sets_write(struct text_builder *out, const struct recipe *recipe)
+{
+    text_add(out, recipe->sets != NULL ? recipe->sets
+                                       : "reading:\n  on: [open]\n  off: [shut]\n"
+                                         "  on_alone: [on]\n  off_alone: [off]\n"
+                                         "  articles: [the]\n  works_badly: [stiff]\n");
+}
+
 static inline const struct words *words_of(const struct recipe *recipe)
 {
     struct text_builder out = text_builder_in(test.arena);
@@ -78,6 +87,7 @@ static inline const struct words *words_of(const struct recipe *recipe)
                     recipe->language != NULL ? recipe->language : "en",
                     recipe->plurals != NULL ? recipe->plurals : "{one: {is: 1}}");
     words_write(&out, recipe);
+    sets_write(&out, recipe);
     names_write(&out, recipe);
     if (recipe->extra != NULL)
         text_add(&out, recipe->extra);

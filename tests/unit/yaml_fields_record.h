@@ -6,12 +6,21 @@
 
 #include "yaml_fields.h"
 
+enum record_side { NO_SIDE, PORT_SIDE, STARBOARD_SIDE, CENTRE_SIDE };
+/* Its values are counted from another number than 1. */
+enum record_zone { NO_ZONE, COCKPIT_ZONE = 7, SALOON_ZONE, ENGINE_ZONE };
+struct record_side_value CHOICE_OF(enum record_side);
+struct record_zone_value CHOICE_OF(enum record_zone);
+struct record_zones CHOICES_OF(struct record_zone_value);
+
 struct record {
-    struct text_value name, side, spot;
+    struct text_value name, spot;
+    struct record_side_value side;
+    struct record_zones zones;
     struct number_value loa_m, hold_s, depth_m;
     struct answer_value fitted;
     struct date_value due;
-    struct list_value zones, uses;
+    struct list_value steps, uses;
     struct node_value gear;
 };
 
@@ -32,7 +41,9 @@ static const struct field fields[] = {
     {.key = "depth_m", .kind = FIELD_NUMBER, AT(depth_m)},
     {.key = "fitted", .kind = FIELD_ANSWER, AT(fitted)},
     {.key = "due", .kind = FIELD_DATE, AT(due)},
-    {.key = "zones", .kind = FIELD_LIST, AT(zones), .choices = zones},
+    {.key = "zones", .kind = FIELD_CHOICES, AT(zones), .choices = zones,
+     .first = COCKPIT_ZONE},
+    {.key = "steps", .kind = FIELD_LIST, AT(steps)},
     {.key = "uses", .kind = FIELD_WORDS, AT(uses)},
     {.key = "gear", .kind = FIELD_NODE, AT(gear)},
 };

@@ -1,0 +1,53 @@
+/* call.h - what is said and done at the radio, laid out at a size and placed as it was laid
+ * out. Private to src/layout. */
+#ifndef MAYDECK_CALL_H
+#define MAYDECK_CALL_H
+
+#include "layout_room.h"
+
+/* ---- script_block.c ---- */
+
+struct laid_phrase {
+    const char *label;            /* in a dark box before the words, or NULL */
+    mpt indent;                   /* of the words, behind the label */
+    struct paragraph words;       /* and blanks */
+    mpt height;
+};
+
+struct laid_script {
+    mpt size, height;             /* height: without gaps between the phrases */
+    struct laid_phrase *phrases;
+    size_t count;
+};
+
+/* A script in a column of that width; NULL is a script of no phrases. */
+struct laid_script script_lay(const struct pen *pen, const struct script *script, mpt size,
+                              mpt width);
+
+/* From the column's top; what height it has more than the script goes between phrases, as
+ * far as they still belong together. Gives the height with those gaps. */
+mpt script_place(struct pen *pen, const struct laid_script *laid, struct area column);
+
+/* Between each two of so many things, of the room that is left. */
+mpt gap_between(mpt room, size_t count);
+
+/* ---- call_block.c ---- */
+
+/* The call panel: how to work the set on the left, what to say on the right. Where there is
+ * nothing to say, the lines have the whole panel. */
+struct laid_panel {
+    mpt size, height;
+    struct paragraph *operate;    /* a line each */
+    size_t operate_count;
+    mpt operate_height;
+    struct laid_script script;
+    const struct card_text *longest;  /* the line on working the set that makes the panel
+                                         taller than its script; NULL when none does */
+};
+struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width);
+void panel_place(struct pen *pen, const struct laid_panel *laid, struct area panel);
+
+/* The line of numbers to call by telephone. */
+void contact_place(struct pen *pen, struct area area);
+
+#endif

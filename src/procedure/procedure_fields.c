@@ -1,0 +1,271 @@
+/* procedure_fields.c - the tables of a procedure's logic and of its texts: what each key is
+ * called, may hold and means (room: procedure). Adding a key is adding a row and a member;
+ * the reference for authors is made of these rows. Never reads a file. */
+#include "procedure_fields.h"
+
+static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
+static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
+static const char *const gear_state_words[] = {GEAR_STATE_LIST(CHOICE_WORD) NULL};
+static const char *const shown_words[] = {SHOWN_LIST(CHOICE_WORD) NULL};
+const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
+const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
+
+/* The classes that a card may be of, in the order of enum sign_class. */
+static const char *const stripes[] = {
+    [SIGN_FIRE - 1] = "fire", [SIGN_RESCUE - 1] = "rescue", [SIGN_CONTROL - 1] = "control",
+    [SIGN_WARNING - 1] = "warning", NULL};
+
+/* ---- keys in the wrong file ---- */
+
+#define IN_TEXTS \
+    "texts stand apart: write it in the file of the same name in words/LANGUAGE, under the " \
+    "id that stands here"
+#define IN_LOGIC \
+    "only texts stand here: gear, conditions and sources stand in the procedure's own file"
+
+static const struct stray_key text_keys[] = {
+    {"title", IN_TEXTS},       {"subject", IN_TEXTS},    {"signs", IN_TEXTS},
+    {"when_reason", IN_TEXTS}, {"rows_below", IN_TEXTS}, {"act", IN_TEXTS},
+    {"because", IN_TEXTS},     {"who", IN_TEXTS},        {"ask", IN_TEXTS},
+    {"say", IN_TEXTS},         {"if", IN_TEXTS},         {NULL, NULL}};
+
+const struct stray_key logic_keys[] = {
+    {"id", IN_LOGIC},      {"when", IN_LOGIC},     {"uses", IN_LOGIC},    {"also", IN_LOGIC},
+    {"within", IN_LOGIC},  {"state", IN_LOGIC},    {"shows", IN_LOGIC},   {"table", IN_LOGIC},
+    {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC},  {"stripe", IN_LOGIC},
+    {"number", IN_LOGIC},  {"kind", IN_LOGIC},     {"per", IN_LOGIC},     {"after", IN_LOGIC},
+    {"card", IN_LOGIC},    {"signal", IN_LOGIC},   {"nature", IN_LOGIC},  {"say", IN_LOGIC},
+    {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {NULL, NULL}};
+
+#define LOGIC_TABLE(called, rows) \
+    {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0]), \
+     .strays = text_keys}
+
+/* ---- steps ---- */
+
+#define CASE_KEY(key, member, field_kind, ...) \
+    KEYED(struct case_entry, key, member, field_kind, __VA_ARGS__)
+static const struct field case_rows[] = {
+    CASE_KEY("id", step_case.id, FIELD_TEXT,
+             .about = "how the texts name it; without one it has the act of its step"),
+    CASE_KEY("when", when, FIELD_NODE, .about = "boats it is for; all others, if left out"),
+    CASE_KEY("uses", step_case.uses, FIELD_CHOICES, .choices = item_key_list,
+             .about = "gear to use, if other"),
+    CASE_KEY("also", step_case.also, FIELD_CHOICES, .choices = item_key_list,
+             .about = "gear shown where it is recorded, if other"),
+    CASE_KEY("lethal", step_case.lethal_ids, FIELD_LIST,
+             .about = "what kills here, if other: ids of texts"),
+    CASE_KEY("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
+             .about = "how far one may go for its gear, if other"),
+    CASE_KEY("state", step_case.state, FIELD_CHOICE, .choices = gear_state_words,
+             .about = "how its gear is left, if other"),
+    CASE_KEY("shows", step_case.shows, FIELD_CHOICE, .choices = shown_words,
+             .about = "what of its gear is printed as handling, if other"),
+    CASE_KEY("sources", step_case.basis.sources, FIELD_WORDS,
+             .about = "what it stands on, if on other"),
+    CASE_KEY("practice", step_case.basis.practice, FIELD_ANSWER,
+             .about = "it stands on trade practice, to be signed off"),
+};
+static const struct field_table case_table = LOGIC_TABLE("a case", case_rows);
+
+#define STEP_KEY(key, member, field_kind, ...) \
+    KEYED(struct step_entry, key, member, field_kind, __VA_ARGS__)
+static const struct field step_rows[] = {
+    STEP_KEY("id", step.id, FIELD_TEXT, .required = true,
+             .about = "how its texts and other texts name it"),
+    STEP_KEY("when", when, FIELD_NODE, .about = "boats that have the step; all, if left out"),
+    STEP_KEY("uses", step.uses, FIELD_CHOICES, .choices = item_key_list,
+             .about = "gear that the step cannot do without"),
+    STEP_KEY("also", step.also, FIELD_CHOICES, .choices = item_key_list,
+             .about = "gear shown where it is recorded; without it, a note and no row"),
+    STEP_KEY("table", step.table, FIELD_CHOICE, .choices = gear_table_words,
+             .about = "zones: its gear as a table by zone"),
+    STEP_KEY("lethal", step.lethal_ids, FIELD_LIST,
+             .about = "what kills here, printed with it: up to two ids of texts"),
+    STEP_KEY("within", step.within, FIELD_CHOICE, .choices = reach_words,
+             .about = "how far one may go for its gear; what is farther is not offered"),
+    STEP_KEY("state", step.state, FIELD_CHOICE, .choices = gear_state_words,
+             .about = "how its gear is left: on (open), off (shut); no other handling is shown"),
+    STEP_KEY("shows", step.shows, FIELD_CHOICE, .choices = shown_words,
+             .about = "what of its gear is printed as handling; how, if left out"),
+    STEP_KEY("cases", cases, FIELD_ENTRIES,
+             ENTRIES_OF(struct case_entry, .table = &case_table),
+             .about = "what to do on which boat: the first that holds"),
+    STEP_KEY("sources", step.basis.sources, FIELD_WORDS, .about = "what it stands on"),
+    STEP_KEY("practice", step.basis.practice, FIELD_ANSWER,
+             .about = "it stands on trade practice, to be signed off"),
+};
+static const struct field_table step_table = LOGIC_TABLE("a step", step_rows);
+
+/* ---- words with cases, and the decision ---- */
+
+#define SAID_KEY(key, member, field_kind, ...) \
+    KEYED(struct said_entry, key, member, field_kind, __VA_ARGS__)
+#define SAID_ID \
+    SAID_KEY("id", said.id, FIELD_TEXT, \
+             .about = "how the texts name it, where it is one of several")
+#define SAID_WHEN \
+    SAID_KEY("when", when, FIELD_NODE, .about = "boats it is for; all others, if left out")
+static const struct field call_when_rows[] = {SAID_ID, SAID_WHEN};
+static const struct field exit_rows[] = {
+    SAID_ID, SAID_WHEN,
+    SAID_KEY("card", said.card, FIELD_TEXT, .about = "the procedure whose card is gone on with"),
+};
+static const struct field_table call_when_table =
+    LOGIC_TABLE("the line that says when to call", call_when_rows);
+static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
+
+#define ONE_OR_MANY(of) ENTRIES_OF(struct said_entry, .table = &(of), .one_or_many = true)
+
+#define DECISION_KEY(key, member, field_kind, ...) \
+    KEYED(struct decision_entry, key, member, field_kind, __VA_ARGS__)
+static const struct field decision_rows[] = {
+    DECISION_KEY("after", decision.after, FIELD_TEXT, .required = true,
+                 .about = "the id of the step after which it is asked"),
+    DECISION_KEY("yes", yes, FIELD_ENTRIES, ONE_OR_MANY(exit_table), .required = true,
+                 .about = "what then: {}, {card: ...}, or a list of cases"),
+    DECISION_KEY("no", no, FIELD_ENTRIES, ONE_OR_MANY(exit_table), .required = true,
+                 .about = "the same"),
+    DECISION_KEY("sources", decision.basis.sources, FIELD_WORDS, .about = "what it stands on"),
+    DECISION_KEY("practice", decision.basis.practice, FIELD_ANSWER,
+                 .about = "it stands on trade practice, to be signed off"),
+};
+static const struct field_table decision_table = LOGIC_TABLE("a decision", decision_rows);
+
+/* ---- nevers, cautions, calls ---- */
+
+#define WARNING_KEY(key, member, field_kind, ...) \
+    KEYED(struct warning_entry, key, member, field_kind, __VA_ARGS__)
+#define WARNING_ID \
+    WARNING_KEY("id", warning.id, FIELD_TEXT, .required = true, .about = "how the texts name it")
+#define WARNING_REST \
+    WARNING_KEY("when", when, FIELD_NODE, .about = "boats it is for; all, if left out"), \
+    WARNING_KEY("sources", warning.basis.sources, FIELD_WORDS, \
+                .about = "authorities it stands on, VA or VB, one of them current")
+static const struct field never_rows[] = {
+    WARNING_ID,
+    WARNING_KEY("symbol", warning.symbol, FIELD_CHOICE, .choices = symbol_keys,
+                .about = "its sign, of a prohibition"),
+    WARNING_REST,
+};
+static const struct field caution_rows[] = {WARNING_ID, WARNING_REST};
+static const struct field_table never_table = LOGIC_TABLE("a never", never_rows);
+static const struct field_table caution_table = LOGIC_TABLE("a caution", caution_rows);
+
+#define CALL_KEY(key, member, field_kind, ...) \
+    KEYED(struct call_entry, key, member, field_kind, __VA_ARGS__)
+static const struct field call_rows[] = {
+    CALL_KEY("id", call.id, FIELD_TEXT,
+             .about = "how the texts name it, where it is one of several"),
+    CALL_KEY("when", when, FIELD_NODE, .about = "boats it is for; all, if left out"),
+    CALL_KEY("signal", call.signal, FIELD_CHOICE, .required = true, .choices = signal_words,
+             .about = "distress, urgency or safety"),
+    CALL_KEY("nature", call.nature, FIELD_CHOICE, .choices = nature_words,
+             .about = "the nature of distress the set is told"),
+    CALL_KEY("say", call.say, FIELD_TEXT, .required = true,
+             .about = "what is wrong, in English, whatever language the card is in"),
+    CALL_KEY("assist", call.assist, FIELD_TEXT, .about = "the help needed, in English"),
+    CALL_KEY("from", call.from, FIELD_CHOICE, .required = true, .choices = call_from_words,
+             .about = "the radio it is made from"),
+};
+static const struct field_table call_table = LOGIC_TABLE("a call", call_rows);
+
+/* ---- the file ---- */
+
+#define LOGIC_KEY(key, member, field_kind, ...) \
+    KEYED(struct procedure_logic, key, member, field_kind, __VA_ARGS__)
+static const struct field logic_rows[] = {
+    LOGIC_KEY("procedure", procedure.key, FIELD_TEXT, .required = true,
+              .about = "its key: small letters, digits and _"),
+    LOGIC_KEY("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
+              .high = 99000, .whole = true,
+              .about = "the card's number, fixed for good: printed cards name each other by it"),
+    LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
+              .about = "card; distress: the distress call; safety_plan: where everything is"),
+    LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
+              .about = "engine_space: a boat with two gets two cards"),
+    LOGIC_KEY("symbol", procedure.symbol, FIELD_CHOICE, .required = true, .choices = symbol_keys,
+              .about = "the sign beside the title, of the stripe's class"),
+    LOGIC_KEY("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
+              .about = "colour of the stripe"),
+    LOGIC_KEY("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
+    LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
+              .about = "who calls when: {}, or a list of cases"),
+    LOGIC_KEY("vapour_from", procedure.vapour_from, FIELD_CHOICES, .choices = item_key_list,
+              .about = "items in whose lockers vapour lies: other gear there is out of reach"),
+    LOGIC_KEY("despite_vapour", procedure.despite_vapour, FIELD_CHOICES,
+              .choices = item_key_list,
+              .about = "items that are offered there all the same, with words of their own"),
+    LOGIC_KEY("must_know", procedure.must_know, FIELD_CHOICES, .choices = item_key_list,
+              .about = "gear under also that holds the card while the record does not speak of it"),
+    LOGIC_KEY("steps", steps, FIELD_ENTRIES,
+              ENTRIES_OF(struct step_entry, .table = &step_table),
+              .about = "what to do, in order, at most eight"),
+    LOGIC_KEY("decision", decision, FIELD_SECTION,
+              SECTION_OF(struct procedure_logic, decided, .table = &decision_table),
+              .about = "the one question"),
+    LOGIC_KEY("never", never, FIELD_ENTRIES,
+              ENTRIES_OF(struct warning_entry, .table = &never_table),
+              .about = "what must not be done, at most three"),
+    LOGIC_KEY("cautions", cautions, FIELD_ENTRIES,
+              ENTRIES_OF(struct warning_entry, .table = &caution_table),
+              .about = "warnings of authorities, one to three"),
+    LOGIC_KEY("calls", calls, FIELD_ENTRIES,
+              ENTRIES_OF(struct call_entry, .table = &call_table),
+              .about = "the radio messages, the gravest first"),
+};
+const struct field_table logic_table = LOGIC_TABLE("a procedure", logic_rows);
+
+/* ---- the texts ---- */
+
+#define TEXT_KEY(name, field_kind, ...) {.key = (name), .kind = (field_kind), __VA_ARGS__}
+#define TEXT_TABLE(called, rows) \
+    {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0]), \
+     .strays = logic_keys}
+
+static const struct field head_text_rows[] = {
+    [HEAD_PROCEDURE] = TEXT_KEY("procedure", FIELD_TEXT, .required = true,
+                                .about = "the key of the procedure whose texts these are"),
+    [HEAD_TITLE] = TEXT_KEY("title", FIELD_TEXT, .required = true, .about = "the card's title"),
+    [HEAD_SUBJECT] = TEXT_KEY("subject", FIELD_TEXT, .required = true,
+                              .about = "what other cards call it"),
+    [HEAD_SIGNS] = TEXT_KEY("signs", FIELD_LIST, .required = true, .about = "how one knows"),
+    [HEAD_WHEN_REASON] = TEXT_KEY("when_reason", FIELD_TEXT, .required = true,
+                                  .about = "why other boats do not need the card"),
+    [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,
+                                 .about = "printed with each step that has gear below deck"),
+    [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, .about = "who calls when"),
+    [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, .about = "the texts of each step, by id"),
+    [HEAD_DECISION] = TEXT_KEY("decision", FIELD_NODE,
+                               .about = "the question, and what either answer leads to"),
+    [HEAD_NEVER] = TEXT_KEY("never", FIELD_NODE,
+                            .about = "what must not be done, by id, without the word never"),
+    [HEAD_CAUTIONS] = TEXT_KEY("cautions", FIELD_NODE, .about = "the warnings, by id"),
+    [HEAD_CALLS] = TEXT_KEY("calls", FIELD_NODE,
+                            .about = "by id, the word that tells one call from the other"),
+};
+static const struct field step_text_rows[] = {
+    [STEP_ACT] = TEXT_KEY("act", FIELD_TEXT, .about = "the headline, **bold** in stars"),
+    [STEP_BECAUSE] = TEXT_KEY("because", FIELD_TEXT, .about = "why, for the skipper"),
+    [STEP_WHO] = TEXT_KEY("who", FIELD_TEXT, .about = "whose task it is"),
+    [STEP_LETHAL] = TEXT_KEY("lethal", FIELD_NODE,
+                             .about = "what kills here, by id, for the step and its cases"),
+    [STEP_CASES] = TEXT_KEY("cases", FIELD_NODE,
+                            .about = "the texts of each case that has an id"),
+};
+static const struct field case_text_rows[] = {
+    [CASE_ACT] = TEXT_KEY("act", FIELD_TEXT, .required = true,
+                          .about = "the headline, **bold** in stars"),
+    [CASE_BECAUSE] = TEXT_KEY("because", FIELD_TEXT,
+                              .about = "why, if for another reason than the step's"),
+};
+static const struct field decision_text_rows[] = {
+    [DECISION_ASK] = TEXT_KEY("ask", FIELD_TEXT, .required = true,
+                              .about = "a question that looking answers"),
+    [DECISION_YES] = TEXT_KEY("yes", FIELD_NODE, .about = "what then"),
+    [DECISION_NO] = TEXT_KEY("no", FIELD_NODE, .about = "what then"),
+};
+const struct field_table head_texts = TEXT_TABLE("a file of texts", head_text_rows);
+const struct field_table step_texts = TEXT_TABLE("a step", step_text_rows);
+const struct field_table case_texts = TEXT_TABLE("a case", case_text_rows);
+const struct field_table decision_texts = TEXT_TABLE("a decision", decision_text_rows);
