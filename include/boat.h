@@ -38,6 +38,8 @@ struct equipment {
     struct wearer_value wearer;
     struct lanyard_value lanyard;
     struct feed_value fed_by;
+    struct opening_value leads_to;
+    struct works_value works;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;

@@ -62,6 +62,21 @@ enum feed { FEED_NONE, FEED_LIST(CHOICE_NAME) FEED_COUNT };
 extern const char *const feed_words[];
 struct feed_value CHOICE_OF(enum feed);
 
+/* What an opening in the hull leads to: the engine's intake, a toilet's inlet or outlet ... */
+#define OPENING_LIST(X) \
+    X(OPENING_ENGINE, "engine") X(OPENING_SINK, "sink") X(OPENING_TOILET, "toilet") \
+    X(OPENING_SHOWER, "shower") X(OPENING_COCKPIT, "cockpit_drain") X(OPENING_PUMP, "pump") \
+    X(OPENING_LOG, "log") X(OPENING_EXHAUST, "exhaust") X(OPENING_OTHER, "other")
+enum opening { OPENING_NONE, OPENING_LIST(CHOICE_NAME) OPENING_COUNT };
+extern const char *const opening_words[];
+struct opening_value CHOICE_OF(enum opening);
+
+/* How easily a valve is worked by hand. */
+#define WORKS_LIST(X) X(WORKS_FREELY, "freely") X(WORKS_STIFF, "stiff") X(WORKS_SEIZED, "seized")
+enum works { WORKS_NONE, WORKS_LIST(CHOICE_NAME) WORKS_COUNT };
+extern const char *const works_words[];
+struct works_value CHOICE_OF(enum works);
+
 /* What a gas bottle holds. */
 #define GAS_LIST(X) X(GAS_BUTANE, "butane") X(GAS_PROPANE, "propane")
 enum gas { GAS_NONE, GAS_LIST(CHOICE_NAME) GAS_COUNT };

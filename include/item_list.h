@@ -50,7 +50,7 @@
     X(lpg_hose, CONTROL, NONE, gas_locker, false, "the date on the hose and on the regulator") \
     X(cooker, CONTROL, cooker, galley, false, "where its taps are; flame failure device") \
     X(seacock, CONTROL, seacock, forward_heads, false, \
-      "its name, bore, depth, how it shuts, valve or none") \
+      "its name, what it leads to, bore, depth, how it shuts and how easily, valve or none") \
     X(softwood_bung, CONTROL, plug, saloon, false, \
       "sizes; tied to the seacocks or in one place") \
     X(bilge_pump_electric, CONTROL, bilgeel, navigation_station, false, \

@@ -97,6 +97,8 @@ struct authorities {
 
 const struct authorities *authorities_read(const struct source *source, struct arena *arena,
                                            struct problems *problems);
+/* All keys of a file of sources. */
+const struct field_table *authority_file_fields(void);
 const struct authority *authority_find(const struct authorities *authorities, const char *key);
 
 /* ---- procedures ---- */
@@ -277,6 +279,9 @@ struct procedure_files {
 const struct procedure *procedure_read(const struct procedure_files *files,
                                        const struct authorities *authorities,
                                        struct arena *arena, struct problems *problems);
+
+/* All keys of a procedure's own file. */
+const struct field_table *procedure_file_fields(void);
 
 bool procedure_has_step(const struct procedure *procedure, const char *id);
 

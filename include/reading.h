@@ -42,9 +42,6 @@ void plain_section_read(const struct yaml_node *node, const struct field_table *
  * given in. False where there is no more. */
 bool text_next(const struct text_value *value, size_t *index, struct text_value *one);
 
-/* How many entries a list has; an error and 0 where it is no list. */
-size_t entries_count(const struct node_value *list, const char *key, struct problems *problems);
-
 /* The place of an entry for messages: that of the value if it has one. */
 struct place place_or(struct place first, struct place otherwise);
 

@@ -203,7 +203,7 @@ enum plural {
 #define WORD_SET_LIST(X) \
     X(STATE_ON, reading, on) X(STATE_OFF, reading, off) \
     X(STATE_ON_ALONE, reading, on_alone) X(STATE_OFF_ALONE, reading, off_alone) \
-    X(ARTICLES, reading, articles) X(WORKS_BADLY, reading, works_badly) \
+    X(ARTICLES, reading, articles) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \
@@ -224,6 +224,9 @@ struct words;
  * unknown or malformed, or the file is of another language. */
 const struct words *words_read(const struct source *source, const char *language,
                                struct arena *arena, struct problems *problems);
+
+/* All keys of a file of words, with every form that any language may have. */
+const struct field_table *words_file_fields(void);
 
 /* The code of the language (en), and the language's own name for itself (English). */
 const char *words_language(const struct words *words);

@@ -331,10 +331,10 @@ static void help_tell(struct reading *reading, int argc, char **argv)
 {
     if (argc > 3)
         refuse(reading, "name one command", "help tells of one command");
-    else if (argc == 3 && argv[2][0] != '-')
-        reading->command = command_find(reading, argv[2]);
-    else
+    else if (argc < 3 || argv[2][0] == '-')
         help_general();
+    else if (!help_of_topic(argv[2], reading->arena))
+        reading->command = command_find(reading, argv[2]);
     if (reading->command != NULL)
         help_of(reading->command);
 }

@@ -3,7 +3,6 @@
 #include "draw.h"
 #include "job.h"
 #include "progress.h"
-#include "promise.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -53,15 +52,23 @@ static const char *file_name(const struct boat_job *boat, const char *card)
                        card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "");
 }
 
-/* A boat called as this file would be, such as tamarisk-flooding? */
-static bool name_taken(const struct boat_job *boat, const char *name)
+/* A boat called as this file would be, such as tamarisk-flooding? Or was a file of that name
+ * written by this run, as where a card and the set of such a boat are both drafts? */
+static bool name_taken(const struct printing *printing, const struct boat_job *boat,
+                       const char *name)
 {
     const char *other = arena_copy(boat->arena, name, strlen(name) - strlen(".pdf"));
-    if (text_equal(other, boat->key) || !names_hold(&boat->job->fleet->base_keys, other))
+    if (!text_equal(other, boat->key) && names_hold(&printing->fleet->base_keys, other))
+        problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
+                    "give that boat's file another name",
+                    "%s would be the file of one card or a draft and of the boat %s", name,
+                    other);
+    else if (names_hold(&printing->written, name))
+        problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
+                    "give one of the two boats' files another name",
+                    "%s was written by this run already and would be written over", name);
+    else
         return false;
-    problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
-                "give that boat's file another name",
-                "%s would be the file of one card or a draft and of the boat %s", name, other);
     return true;
 }
 
@@ -71,9 +78,7 @@ static bool file_write(struct printing *printing, const struct sheets *sheets,
 {
     const struct boat_job *boat = sheets->boat;
     struct bytes bytes;
-    /* One written over another of this run would be lost in silence. */
-    promise(!names_hold(&printing->written, name));
-    if (name_taken(boat, name) ||
+    if (name_taken(printing, boat, name) ||
         !pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
         !file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
         return false;

@@ -2,6 +2,7 @@
 #include <stdio.h>
 
 #include "options.h"
+#include "procedure_reference.h"
 
 enum { NAME_ROOM = 40 };
 
@@ -39,9 +40,27 @@ void help_general(void)
          "Prints emergency action cards for the boats of a charter base.\n\nCommands:");
     for (size_t i = 0; i < command_count; i++)
         printf("  %-8s %s\n", commands[i].name, commands[i].about);
-    printf("  %-8s %s\n", "help", "tell of a command: maydeck help COMMAND");
+    printf("  %-8s %s\n", "help", "tell of a command, or what the files of a card may hold");
     puts("\nOptions:\n"
          "  -h, --help              tell how it is used\n"
          "  -V, --version           tell the version\n\n"
-         "`maydeck help COMMAND` or `maydeck COMMAND --help` tells more of each.");
+         "`maydeck help COMMAND` or `maydeck COMMAND --help` tells more of each,\n"
+         "`maydeck help procedure` every key of a card's own files, for who writes cards.");
+}
+
+bool help_of_topic(const char *name, struct arena *arena)
+{
+    static const struct {
+        const char *name;
+        void (*tell)(struct text_builder *out);
+    } topics[] = {{"procedure", procedure_reference}};
+    for (size_t i = 0; i < sizeof topics / sizeof *topics; i++) {
+        if (!text_equal(topics[i].name, name))
+            continue;
+        struct text_builder out = text_builder_in(arena);
+        topics[i].tell(&out);
+        fputs(out.at, stdout);
+        return true;
+    }
+    return false;
 }

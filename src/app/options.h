@@ -54,4 +54,7 @@ struct option_need option_need_at(size_t index);
 void help_general(void);
 void help_of(const struct command *command);
 
+/* Tells of what is no command but has a help of its own; false: there is no such thing. */
+bool help_of_topic(const char *name, struct arena *arena);
+
 #endif

@@ -2,7 +2,7 @@
  * moves or swaps labels, and is kept only when it is for the better. Never draws. */
 #include "labels_room.h"
 
-#define STEPS_MOST 60
+#define IMPROVEMENTS_MOST 60
 #define SHAKES_MOST 12
 #define MOVES_A_SHAKE 3
 #define WORK_MOST ((size_t)4000000)
@@ -148,7 +148,7 @@ bool order_improve(struct arranging *arranging)
 {
     size_t left = column_count(arranging, false);
     struct worth worth = worth_of(arranging);
-    for (int step = 0; step < STEPS_MOST; step++)
+    for (int step = 0; step < IMPROVEMENTS_MOST; step++)
         if (!swap_try(arranging, left, &worth) && !move_try(arranging, &left, &worth))
             break;
     sides_set(arranging, left);

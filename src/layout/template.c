@@ -8,7 +8,7 @@
 #define WAYS_MOST 3
 
 /* Shares are millionths of the width or height of what they are a share of. */
-#define WHOLE 1000000
+#define MILLIONTHS_OF_ALL 1000000
 
 enum cut {
     CUT_HEAD, CUT_FOOT, CUT_LEFT, CUT_RIGHT,   /* off that edge */
@@ -90,7 +90,7 @@ int template_ways(enum template_key key)
 
 static mpt share_of(mpt length, int millionths)
 {
-    return (mpt)((int64_t)length * millionths / WHOLE);
+    return (mpt)((int64_t)length * millionths / MILLIONTHS_OF_ALL);
 }
 
 static bool is_there(const struct area_row *row, const struct page_needs *needs)

@@ -85,13 +85,24 @@ static const struct {
     const char *key;
     void (*read)(const struct condition_reading *reading, const struct yaml_node *node,
                  struct gathering *into);
+    const char *about;
 } condition_keys[] = {
-    {.key = "fitted", .read = fitted_read},   {.key = "not_fitted", .read = not_fitted_read},
-    {.key = "inside", .read = inside_read},   {.key = "is", .read = is_read},
-    {.key = "cuts", .read = cuts_read},       {.key = "boat", .read = boat_type_read},
-    {.key = "reach", .read = reach_read},     {.key = "beyond", .read = beyond_read},
-    {.key = "surely", .read = surely_read},   {.key = "all", .read = all_read},
-    {.key = "any", .read = any_read},         {.key = "none", .read = none_read},
+    {"fitted", fitted_read, "{fitted: liferaft}: she has it; of a list, all of them"},
+    {"not_fitted", not_fitted_read, "{not_fitted: [epirb, sart]}: recorded that she has none"},
+    {"inside", inside_read, "{inside: {fuel_shutoff_diesel: [engine_space]}}: all in those zones"},
+    {"is", is_read, "{is: {engine_stop: {stop: mechanical}}}: one has that in its record"},
+    {"cuts", cuts_read, "{cuts: {battery_isolator_engine: vhf_dsc}}: one takes its "
+                        "current; not recorded counts as yes"},
+    {"reach", reach_read, "{reach: {epirb: deck}}: one is reached from open_deck, deck (a locker "
+                          "too) or companionway; not recorded counts as no"},
+    {"beyond", beyond_read, "{beyond: {epirb: deck}}: one is not"},
+    {"boat", boat_type_read, "{boat: gas}: what she is: monohull, catamaran; gas, "
+                            "dsc: unless her record denies it"},
+    {"surely", surely_read, "{surely: {...}}: recorded so; what is not known counts as no and "
+                            "holds no card: the next case must be the safe one"},
+    {"all", all_read, "{all: [{...}, {...}]}: so do several keys of one mapping"},
+    {"any", any_read, "{any: [{...}, {...}]}: one of them, or more"},
+    {"none", none_read, "{none: [{...}, {...}]}: not one of them"},
 };
 
 enum { CONDITION_KEY_COUNT = sizeof condition_keys / sizeof condition_keys[0] };
@@ -132,6 +143,16 @@ static const struct condition *one_read(const struct condition_reading *reading,
         condition_fail(reading, &all, node->place, "write a condition such as {fitted: liferaft}",
                        "a condition is expected here");
     return all.failed ? NULL : conditions_joined(reading, &all, node->place);
+}
+
+const char *condition_key_at(size_t index)
+{
+    return index < CONDITION_KEY_COUNT ? condition_keys[index].key : NULL;
+}
+
+const char *condition_about_at(size_t index)
+{
+    return index < CONDITION_KEY_COUNT ? condition_keys[index].about : NULL;
 }
 
 const struct condition *condition_read(const struct yaml_node *node, struct arena *arena,

@@ -44,4 +44,9 @@ void beyond_read(const struct condition_reading *reading, const struct yaml_node
 void boat_type_read(const struct condition_reading *reading, const struct yaml_node *node,
                     struct gathering *into);
 
+/* The keys of a condition, and of each how it is written and what it asks; NULL past the
+ * last. */
+const char *condition_key_at(size_t index);
+const char *condition_about_at(size_t index);
+
 #endif

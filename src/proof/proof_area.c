@@ -4,20 +4,20 @@
 
 bool area_meets(struct area a, struct area b)
 {
-    return a.x < AREA_RIGHT(b) && b.x < AREA_RIGHT(a) && a.y < AREA_FOOT(b) && b.y < AREA_FOOT(a);
+    return a.x < RIGHT_OF(b) && b.x < RIGHT_OF(a) && a.y < FOOT_OF(b) && b.y < FOOT_OF(a);
 }
 
 bool area_within(struct area inner, struct area outer)
 {
-    return inner.x >= outer.x && inner.y >= outer.y && AREA_RIGHT(inner) <= AREA_RIGHT(outer) &&
-           AREA_FOOT(inner) <= AREA_FOOT(outer);
+    return inner.x >= outer.x && inner.y >= outer.y && RIGHT_OF(inner) <= RIGHT_OF(outer) &&
+           FOOT_OF(inner) <= FOOT_OF(outer);
 }
 
 struct area area_union(struct area a, struct area b)
 {
     mpt x = a.x < b.x ? a.x : b.x, y = a.y < b.y ? a.y : b.y;
-    mpt right = AREA_RIGHT(a) > AREA_RIGHT(b) ? AREA_RIGHT(a) : AREA_RIGHT(b);
-    mpt foot = AREA_FOOT(a) > AREA_FOOT(b) ? AREA_FOOT(a) : AREA_FOOT(b);
+    mpt right = RIGHT_OF(a) > RIGHT_OF(b) ? RIGHT_OF(a) : RIGHT_OF(b);
+    mpt foot = FOOT_OF(a) > FOOT_OF(b) ? FOOT_OF(a) : FOOT_OF(b);
     return (struct area){x, y, right - x, foot - y};
 }
 
@@ -33,8 +33,8 @@ static mpt greater(mpt a, mpt b)
 
 mpt area_gap(struct area a, struct area b)
 {
-    mpt across = greater(b.x - AREA_RIGHT(a), a.x - AREA_RIGHT(b));
-    mpt down = greater(b.y - AREA_FOOT(a), a.y - AREA_FOOT(b));
+    mpt across = greater(b.x - RIGHT_OF(a), a.x - RIGHT_OF(b));
+    mpt down = greater(b.y - FOOT_OF(a), a.y - FOOT_OF(b));
     return greater(across, down);
 }
 
@@ -61,13 +61,13 @@ static bool box_holds(const struct page_item *box, struct point point)
     const struct area *area = &box->area;
     mpt shorter = area->width < area->height ? area->width : area->height;
     mpt r = box->radius < shorter / 2 ? box->radius : shorter / 2;
-    if (point.x < area->x || point.x > AREA_RIGHT(*area) || point.y < area->y ||
-        point.y > AREA_FOOT(*area))
+    if (point.x < area->x || point.x > RIGHT_OF(*area) || point.y < area->y ||
+        point.y > FOOT_OF(*area))
         return false;
-    mpt x = point.x < area->x + r ? area->x + r : AREA_RIGHT(*area) - r;
-    mpt y = point.y < area->y + r ? area->y + r : AREA_FOOT(*area) - r;
-    bool side = point.x >= area->x + r && point.x <= AREA_RIGHT(*area) - r;
-    bool level = point.y >= area->y + r && point.y <= AREA_FOOT(*area) - r;
+    mpt x = point.x < area->x + r ? area->x + r : RIGHT_OF(*area) - r;
+    mpt y = point.y < area->y + r ? area->y + r : FOOT_OF(*area) - r;
+    bool side = point.x >= area->x + r && point.x <= RIGHT_OF(*area) - r;
+    bool level = point.y >= area->y + r && point.y <= FOOT_OF(*area) - r;
     return side || level || ellipse_holds((struct point){x, y}, r, r, point);
 }
 
@@ -115,7 +115,7 @@ static bool is_filled(const struct page_item *item)
 
 bool item_covers(const struct page_item *item, struct area area)
 {
-    mpt right = AREA_RIGHT(area), foot = AREA_FOOT(area);
+    mpt right = RIGHT_OF(area), foot = FOOT_OF(area);
     return is_filled(item) && in_item(item, (struct point){area.x, area.y}) &&
            in_item(item, (struct point){right, area.y}) &&
            in_item(item, (struct point){area.x, foot}) &&

@@ -35,8 +35,8 @@ static void safe_area_judge(struct proofing *p, size_t i)
     const struct page_item *item = &p->page->items[i];
     struct area safe = safe_area(p->page);
     struct area area = is_text(item) ? p->ink[i] : item->area;
-    mpt out = safe.x - area.x, right = AREA_RIGHT(area) - AREA_RIGHT(safe);
-    mpt head = safe.y - area.y, foot = AREA_FOOT(area) - AREA_FOOT(safe);
+    mpt out = safe.x - area.x, right = RIGHT_OF(area) - RIGHT_OF(safe);
+    mpt head = safe.y - area.y, foot = FOOT_OF(area) - FOOT_OF(safe);
     out = right > out ? right : out;
     out = head > out ? head : out;
     out = foot > out ? foot : out;
@@ -47,8 +47,8 @@ static void safe_area_judge(struct proofing *p, size_t i)
 /* The point of an area nearest to another point. */
 static struct point nearest_point(struct area area, struct point to)
 {
-    mpt x = to.x < area.x ? area.x : to.x > AREA_RIGHT(area) ? AREA_RIGHT(area) : to.x;
-    mpt y = to.y < area.y ? area.y : to.y > AREA_FOOT(area) ? AREA_FOOT(area) : to.y;
+    mpt x = to.x < area.x ? area.x : to.x > RIGHT_OF(area) ? RIGHT_OF(area) : to.x;
+    mpt y = to.y < area.y ? area.y : to.y > FOOT_OF(area) ? FOOT_OF(area) : to.y;
     return (struct point){x, y};
 }
 
@@ -77,7 +77,7 @@ static void corners_judge(struct proofing *p, size_t i)
     for (int corner = 0; corner < 4; corner++) {
         bool right = corner % 2 == 1, foot = corner / 2 == 1;
         struct point centre = {right ? p->page->width - r : r, foot ? p->page->height - r : r};
-        struct point deep = {right ? AREA_RIGHT(ink) : ink.x, foot ? AREA_FOOT(ink) : ink.y};
+        struct point deep = {right ? RIGHT_OF(ink) : ink.x, foot ? FOOT_OF(ink) : ink.y};
         bool past_x = right ? deep.x > centre.x : deep.x < centre.x;
         bool past_y = foot ? deep.y > centre.y : deep.y < centre.y;
         if (past_x && past_y && distance_squared(deep, centre) > (int64_t)clear * clear)
@@ -101,7 +101,7 @@ static bool one_paragraph(const struct page_item *a, const struct page_item *b)
 static mpt texts_limit(const struct page_item *a, const struct page_item *b, struct area first,
                        struct area second)
 {
-    bool side_by_side = first.x >= AREA_RIGHT(second) || second.x >= AREA_RIGHT(first);
+    bool side_by_side = first.x >= RIGHT_OF(second) || second.x >= RIGHT_OF(first);
     if (one_line(a, b)) {
         mpt size = a->run->size < b->run->size ? a->run->size : b->run->size;
         return size * WORD_SPACE / 100;
@@ -175,8 +175,8 @@ static mpt clear_of_edge(const struct page_item *shape, struct area ink)
         return (mpt)segment_to_box(shape->from, shape->to, ink) - half;
     mpt outside = area_gap(ink, area_grown(shape->area, half));
     struct area inner = area_grown(shape->area, -half);
-    mpt left = ink.x - inner.x, right = AREA_RIGHT(inner) - AREA_RIGHT(ink);
-    mpt head = ink.y - inner.y, foot = AREA_FOOT(inner) - AREA_FOOT(ink);
+    mpt left = ink.x - inner.x, right = RIGHT_OF(inner) - RIGHT_OF(ink);
+    mpt head = ink.y - inner.y, foot = FOOT_OF(inner) - FOOT_OF(ink);
     mpt inside = left < right ? left : right;
     inside = head < inside ? head : inside;
     inside = foot < inside ? foot : inside;

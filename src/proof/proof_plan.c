@@ -68,8 +68,8 @@ static bool outline_encloses(const struct proofing *p, const struct page_item *i
                              struct point point)
 {
     if (item->kind == PAGE_BOX)
-        return point.x >= item->area.x && point.x <= AREA_RIGHT(item->area) &&
-               point.y >= item->area.y && point.y <= AREA_FOOT(item->area);
+        return point.x >= item->area.x && point.x <= RIGHT_OF(item->area) &&
+               point.y >= item->area.y && point.y <= FOOT_OF(item->area);
     struct outline outline = outline_of(item, p->arena);
     return outline_holds(&outline, point);
 }
@@ -99,14 +99,14 @@ static bool between_hulls(const struct proofing *p, enum block_key block, struct
 {
     struct area hulls = plan_area(p, block, is_outline);
     struct area lines = plan_area(p, block, is_plan_line);
-    mpt foot = AREA_FOOT(lines);
+    mpt foot = FOOT_OF(lines);
     for (size_t i = 0; i < p->page->count; i++)
         if (is_outline(&p->page->items[i]) && p->page->items[i].kind == PAGE_BOX &&
-            AREA_FOOT(p->page->items[i].area) > foot)
-            foot = AREA_FOOT(p->page->items[i].area);
+            FOOT_OF(p->page->items[i].area) > foot)
+            foot = FOOT_OF(p->page->items[i].area);
     mpt eighth = hulls.width / 8;
     return p->sheet->boat->catamaran && point.x >= hulls.x + eighth &&
-           point.x <= AREA_RIGHT(hulls) - eighth && point.y >= lines.y && point.y <= foot;
+           point.x <= RIGHT_OF(hulls) - eighth && point.y >= lines.y && point.y <= foot;
 }
 
 static bool on_boat(const struct proofing *p, enum block_key block, struct point point)
@@ -125,8 +125,8 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
 {
     struct area box = frame->area;
     mpt in_x = box.width / TOUCH, in_y = box.height / TOUCH;
-    mpt left = box.x + in_x, right = AREA_RIGHT(box) - in_x;
-    mpt head = box.y + in_y, foot = AREA_FOOT(box) - in_y;
+    mpt left = box.x + in_x, right = RIGHT_OF(box) - in_x;
+    mpt head = box.y + in_y, foot = FOOT_OF(box) - in_y;
     const struct point corners[] = {{left, head}, {right, head}, {left, foot}, {right, foot}};
     for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
         if (!on_boat(p, tag->block, corners[i])) {

@@ -40,8 +40,8 @@ void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page
 
 #define COUNT_OF(list) (sizeof(list) / sizeof *(list))
 
-#define AREA_RIGHT(a) ((a).x + (a).width)
-#define AREA_FOOT(a) ((a).y + (a).height)
+#define RIGHT_OF(a) ((a).x + (a).width)
+#define FOOT_OF(a) ((a).y + (a).height)
 
 bool area_meets(struct area a, struct area b);           /* they share more than an edge */
 bool area_within(struct area inner, struct area outer);

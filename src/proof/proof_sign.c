@@ -37,7 +37,7 @@ static const struct page_item *word_beside(const struct proofing *p, const struc
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         struct area ink = p->ink[i];
-        bool level = ink.y < AREA_FOOT(sign->area) && AREA_FOOT(ink) > sign->area.y;
+        bool level = ink.y < FOOT_OF(sign->area) && FOOT_OF(ink) > sign->area.y;
         if (is_text(item) && level && item->block == sign->block &&
             area_gap(ink, sign->area) <= WORD_NEAR && !area_within(ink, sign->area))
             return item;

@@ -204,10 +204,10 @@ static void blank_judge(struct proofing *p, size_t i)
     for (size_t j = 0; j < p->page->count; j++) {
         const struct page_item *item = &p->page->items[j];
         bool ink = is_text(item) || item->kind == PAGE_LINE;
-        bool above = AREA_FOOT(p->ink[j]) <= p->ink[i].y;
-        bool over = p->ink[j].x < AREA_RIGHT(p->ink[i]) && AREA_RIGHT(p->ink[j]) > p->ink[i].x;
-        if (ink && above && over && p->ink[i].y - AREA_FOOT(p->ink[j]) < free)
-            free = p->ink[i].y - AREA_FOOT(p->ink[j]);
+        bool above = FOOT_OF(p->ink[j]) <= p->ink[i].y;
+        bool over = p->ink[j].x < RIGHT_OF(p->ink[i]) && RIGHT_OF(p->ink[j]) > p->ink[i].x;
+        if (ink && above && over && p->ink[i].y - FOOT_OF(p->ink[j]) < free)
+            free = p->ink[i].y - FOOT_OF(p->ink[j]);
     }
     proof_measured(p, 1);
     if (free < BLANK_LEAST)

@@ -165,18 +165,6 @@ void plain_section_read(const struct yaml_node *node, const struct field_table *
         field_values_visit(table, record, plain_check, &checking);
 }
 
-size_t entries_count(const struct node_value *list, const char *key, struct problems *problems)
-{
-    if (list->node == NULL)
-        return 0;
-    if (list->node->kind == YAML_SEQUENCE)
-        return list->node->count;
-    problem_add(problems, SEVERITY_ERROR, list->node->place,
-                "begin each entry on a line of its own with a hyphen",
-                "%s must be a list, not %s", key, yaml_kind_word(list->node));
-    return 0;
-}
-
 struct place place_or(struct place first, struct place otherwise)
 {
     return first.line > 0 ? first : otherwise;

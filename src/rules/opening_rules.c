@@ -2,8 +2,6 @@
  * is looked at: an opening that it lacks may well be there, and is called not recorded. */
 #include "rules_room.h"
 
-#include <string.h>
-
 #include "text.h"
 
 /* An opening has an entry as seacock, a shaft's seal one of its own. */
@@ -66,24 +64,13 @@ static void measures_check(const struct rule_run *run, const struct equipment *g
               bore || depth ? "is" : "are");
 }
 
-static const char *stiff_word(const char *text)
-{
-    static const char *const words[] = {"stiff", "seized", "stuck", "jammed"};
-    for (size_t i = 0; text != NULL && i < sizeof words / sizeof *words; i++)
-        if (strstr(text, words[i]) != NULL)
-            return words[i];
-    return NULL;
-}
-
 static void stiff_check(const struct rule_run *run, const struct equipment *gear)
 {
-    const char *word = stiff_word(gear->how.text);
-    if (word != NULL)
-        rule_tell(run, CHECK_seacock_stiff, gear->how.place,
-                  "have it freed or replaced, shut and open it by hand, then write how it is "
-                  "worked,\nsuch as how: across = shut",
+    if (gear->works.value == WORKS_STIFF || gear->works.value == WORKS_SEIZED)
+        rule_tell(run, CHECK_seacock_stiff, gear->works.place,
+                  "have it freed or replaced, shut and open it by hand, then write works: freely",
                   "%s is recorded as %s: a frightened hand may not shut it",
-                  gear_named(run, gear), word);
+                  gear_named(run, gear), choice_word(works_words, gear->works.value));
 }
 
 /* ---- their number ---- */
@@ -124,26 +111,20 @@ static void number_check(const struct rule_run *run)
 
 /* ---- openings that others let expect ---- */
 
-static bool named_as(const struct equipment *gear, const char *word)
-{
-    return gear->name.text != NULL && strstr(gear->name.text, word) != NULL;
-}
-
 static bool has_intake(const struct boat *boat, enum zone_key space)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
         if (zone_within(gear->place_zone, space) ||
             (gear->serves.given && gear_may_serve(boat, gear, space)) ||
-            (boat->engine_space_count < 2 &&
-             (named_as(gear, "intake") || named_as(gear, "engine"))))
+            (boat->engine_space_count < 2 && gear->leads_to.value == OPENING_ENGINE))
             return true;
     return false;
 }
 
 static const char expected_remedy[] =
-    "look for it, and add it as an item seacock with name, zone, how, bore_mm, depth_m and\n"
-    "bung_mm";
+    "look for it, and add it as an item seacock with name, zone, how, leads_to, bore_mm,\n"
+    "depth_m and bung_mm; one that is recorded gets the leads_to that it lacks";
 
 static void intakes_check(const struct rule_run *run)
 {
@@ -183,7 +164,7 @@ static bool has_sink_drain(const struct boat *boat)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
-        if (named_as(gear, "sink") || named_as(gear, "galley"))
+        if (gear->leads_to.value == OPENING_SINK)
             return true;
     return false;
 }

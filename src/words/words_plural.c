@@ -11,31 +11,6 @@
 /* No number of things on a boat has more digits. */
 #define RANGE_DIGITS_MOST 6
 
-/* A rule as the file has it. */
-struct rule_lists {
-    struct list_value is, ends, not_;
-};
-struct rule_nodes {
-    struct node_value at[PLURAL_COUNT];
-};
-
-static const struct field plural_rule_rows[] = {
-    ROW(struct rule_lists, is, FIELD_WORDS, .about = "numbers, as 1 or 2-4"),
-    ROW(struct rule_lists, ends, FIELD_WORDS, .about = "last digits, as 1 or 2-4"),
-    KEYED(struct rule_lists, "not", not_, FIELD_WORDS, .about = "last digits, as 11 or 12-14"),
-};
-static const struct field_table plural_rule_table = TABLE("a rule of a form", plural_rule_rows);
-
-#define FORM_ROW(name, form) \
-    {.key = #form, .kind = FIELD_NODE, \
-     .offset = offsetof(struct rule_nodes, at) + PLURAL_##name * sizeof(struct node_value), \
-     .about = "{is: ...} or {ends: ..., not: ...}"},
-static const struct field plural_form_rows[] = {PLURAL_LIST(FORM_ROW)};
-#undef FORM_ROW
-/* `other` stands last and has no rule: it takes what the rules leave. */
-static const struct field_table plural_form_table = {
-    .what = "the section plurals", .fields = plural_form_rows, .count = PLURAL_OTHER};
-
 /* How many digits the text begins with; *value is the number they write. */
 static size_t range_digits_read(const char *text, uint64_t *value)
 {
@@ -84,30 +59,28 @@ static struct number_ranges ranges_read(const struct list_value *list, enum numb
     return (struct number_ranges){at, list->count};
 }
 
-static void rule_read(const struct yaml_node *node, struct plural_rule *rule,
-                      struct arena *arena, struct problems *problems)
+static struct plural_rule rule_understood(const struct plural_entry *entry, struct arena *arena,
+                                          struct problems *problems)
 {
-    struct rule_lists lists = {0};
-    section_read(node, &plural_rule_table, &lists, arena, problems);
-    *rule = (struct plural_rule){
+    const struct plural_rule rule = {
         .given = true,
-        .is = ranges_read(&lists.is, NUMBERS_WHOLE, arena, problems),
-        .ends = ranges_read(&lists.ends, NUMBERS_ENDS, arena, problems),
-        .not_ = ranges_read(&lists.not_, NUMBERS_ENDS, arena, problems)};
-    if (node->kind == YAML_MAPPING && rule->is.count == 0 && rule->ends.count == 0)
-        problem_add(problems, SEVERITY_ERROR, node->place,
+        .is = ranges_read(&entry->lists.is, NUMBERS_WHOLE, arena, problems),
+        .ends = ranges_read(&entry->lists.ends, NUMBERS_ENDS, arena, problems),
+        .not_ = ranges_read(&entry->lists.not_, NUMBERS_ENDS, arena, problems)};
+    if (rule.is.count == 0 && rule.ends.count == 0)
+        problem_add(problems, SEVERITY_ERROR, entry->section.place,
                     "write the numbers it is for: {is: 1} or {ends: 1, not: 11}",
                     "the rule of a form names no numbers");
+    return rule;
 }
 
-void plural_rules_read(const struct yaml_node *node, struct plural_rule rules[PLURAL_COUNT],
-                       struct arena *arena, struct problems *problems)
+void plural_rules_settle(const struct plural_entry entries[PLURAL_COUNT],
+                         struct plural_rule rules[PLURAL_COUNT], struct arena *arena,
+                         struct problems *problems)
 {
-    struct rule_nodes nodes = {0};
-    section_read(node, &plural_form_table, &nodes, arena, problems);
     for (size_t i = 0; i < PLURAL_OTHER; i++)
-        if (nodes.at[i].node != NULL)
-            rule_read(nodes.at[i].node, &rules[i], arena, problems);
+        if (entries[i].section.given)
+            rules[i] = rule_understood(&entries[i], arena, problems);
     rules[PLURAL_OTHER].given = true;
 }
 

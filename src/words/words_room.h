@@ -30,9 +30,19 @@ struct plural_rule {
     struct number_ranges is, ends, not_;
 };
 
-/* Reads the rules of a language; what is wrong is told at its place. */
-void plural_rules_read(const struct yaml_node *node, struct plural_rule rules[PLURAL_COUNT],
-                       struct arena *arena, struct problems *problems);
+/* A rule as the file has it. */
+struct rule_lists {
+    struct list_value is, ends, not_;
+};
+struct plural_entry {
+    struct section_value section;
+    struct rule_lists lists;
+};
+
+/* The rules that a language's file has, understood; what is wrong is told at its place. */
+void plural_rules_settle(const struct plural_entry entries[PLURAL_COUNT],
+                         struct plural_rule rules[PLURAL_COUNT], struct arena *arena,
+                         struct problems *problems);
 
 enum plural plural_of(const struct plural_rule rules[PLURAL_COUNT], uint64_t count);
 
@@ -66,17 +76,27 @@ struct words {
     struct list_value sets[WORD_SET_COUNT];
 };
 
-/* One row for each form that the language has, in the order of enum plural: `rows` has room
- * for all; gives how many there are. Each value lies in an array of PLURAL_COUNT texts that
- * begins at `offset` of the record. */
-size_t form_rows_make(const struct words *words, size_t offset, struct field *rows);
+/* ---- words_fields.c ---- */
 
-/* ---- words_sets.c ---- */
+/* A file of words as its tables read it. What forms there are is known once the rules of
+ * plurals are: until then words and names of items stay as they are in the file. */
+struct words_file {
+    struct words words;
+    struct section_value plurals, item_section, zones, reading, proof;
+    struct plural_entry rules[PLURAL_COUNT];
+    struct node_value word_texts;
+    struct node_value items[ITEM_COUNT];
+};
 
-/* Reads the sections of sets; `proof` may be NULL: left out. */
-void word_sets_read(struct words *words, const struct yaml_node *reading,
-                    const struct yaml_node *proof, struct arena *arena,
-                    struct problems *problems);
+/* Of the texts of a word by its number, the joints of a list, the section words, and the
+ * names of an item. Those with forms list every form that any language has. */
+extern const struct field_table form_table, joint_table, word_table, item_name_table;
+
+/* The table's rows without those of forms that the language has not, and the others needed:
+ * `rows` has room for all; gives how many there are. The forms are the last rows of the table,
+ * in the order of enum plural. */
+size_t rows_of_language(const struct words *words, const struct field_table *table,
+                        struct field *rows);
 
 /* ---- words_texts.c ---- */
 

@@ -24,16 +24,6 @@ static const struct word_row {
 #undef WORD_ROW
 };
 
-static const struct field joint_rows[] = {
-    {.key = "two", .kind = FIELD_TEXT, .required = true, .about = "the joint of two alone",
-     .offset = JOINT_TWO * sizeof(struct text_value)},
-    {.key = "many", .kind = FIELD_TEXT, .required = true, .about = "the joints of more than two",
-     .offset = JOINT_MANY * sizeof(struct text_value)},
-    {.key = "last", .kind = FIELD_TEXT, .required = true, .about = "the last joint of these",
-     .offset = JOINT_LAST * sizeof(struct text_value)},
-};
-static const struct field_table joint_table = TABLE("the joint of a list", joint_rows);
-
 /* ---- {names} and **bold** parts ---- */
 
 size_t words_blank_length(const char *text)
@@ -158,19 +148,18 @@ static bool is_in_several(const struct yaml_node *section, const struct word_row
     return row->shape != SHAPE_PLAIN && value != NULL && value->kind == YAML_MAPPING;
 }
 
-/* One row a word: a text, or a node where the file has several. */
-static const struct field *rows_make(const struct yaml_node *section, struct arena *arena)
+/* The rows of the section, each by what the file has there: a text, or several. */
+static const struct field *word_rows_of(const struct yaml_node *section, struct arena *arena)
 {
     struct field *rows = arena_array(arena, WORD_COUNT, sizeof *rows);
     for (size_t i = 0; i < WORD_COUNT; i++) {
-        rows[i] = (struct field){
-            .key = word_rows[i].key, .kind = FIELD_TEXT, .required = true,
-            .offset = offsetof(struct word_values, only) + i * sizeof(struct text_value),
-            .about = "a text of the card"};
-        if (!is_in_several(section, &word_rows[i]))
-            continue;
-        rows[i].kind = FIELD_NODE;
-        rows[i].offset = offsetof(struct word_values, several) + i * sizeof(struct node_value);
+        bool several = is_in_several(section, &word_rows[i]);
+        rows[i] = word_table.fields[i];
+        rows[i].kind = several ? FIELD_NODE : FIELD_TEXT;
+        rows[i].offset = several ? offsetof(struct word_values, several) +
+                                       i * sizeof(struct node_value)
+                                 : offsetof(struct word_values, only) +
+                                       i * sizeof(struct text_value);
     }
     return rows;
 }
@@ -179,10 +168,9 @@ static void several_read(struct words *words, size_t word, const struct yaml_nod
                          struct arena *arena, struct problems *problems)
 {
     struct field rows[PLURAL_COUNT];
-    const struct field_table form_table = {.what = "a word by its number", .fields = rows,
-                                           .count = form_rows_make(words, 0, rows)};
-    section_read(node,
-                 word_rows[word].shape == SHAPE_JOIN ? &joint_table : &form_table,
+    const struct field_table forms = {.what = form_table.what, .fields = rows,
+                                      .count = rows_of_language(words, &form_table, rows)};
+    section_read(node, word_rows[word].shape == SHAPE_JOIN ? &joint_table : &forms,
                  words->texts[word].forms, arena, problems);
 }
 
@@ -192,8 +180,8 @@ void word_texts_read(struct words *words, const struct yaml_node *node, struct a
     if (node == NULL)
         return;
     struct word_values *values = arena_alloc(arena, sizeof *values);
-    const struct field_table table = {.what = "the section words", .fields = rows_make(node, arena),
-                                      .count = WORD_COUNT};
+    const struct field_table table = {.what = word_table.what,
+                                      .fields = word_rows_of(node, arena), .count = WORD_COUNT};
     section_read(node, &table, values, arena, problems);
     for (size_t i = 0; i < WORD_COUNT; i++) {
         words->texts[i].only = values->only[i];

@@ -243,7 +243,7 @@ fault bung_unrecorded alder '/tag: C7,/s/bung_mm: 25, //'
 fault opening_without_stop alder '/tag: C7,/s/bung_mm: 25,/valve: no,/'
 fault bung_misfit alder '/tag: C7,/s/bung_mm: 25/bung_mm: 19/'
 fault opening_unmeasured alder '/tag: C7,/s/depth_m: 0.2, //'
-fault seacock_stiff alder '/tag: C7,/s/how: across = shut/how: "across = shut, stiff"/'
+fault seacock_stiff alder '/tag: C7,/s/how: across = shut/how: across = shut, works: stiff/'
 fault openings_too_few alder 's/openings: 2/openings: 3/'
 fault openings_too_many alder 's/openings: 2/openings: 1/'
 fault openings_uncounted alder 's/, openings: 2//'
@@ -364,7 +364,7 @@ says opening_expected 'for the engine in engine_space_starboard' samphire '/tag:
 says opening_expected 'though smoke_alarm F8 is there' samphire \
     '/zone: forward_heads, side: port/d; /tag: F8,/s/zone: aft_cabin_port/zone: forward_heads, side: port/'
 quiet opening_expected samphire '/tag: C30,/d'
-quiet opening_expected alder '/tag: C7,/s/zone: galley/zone: saloon/'
+quiet opening_expected alder '/tag: C7,/s/zone: galley/zone: saloon, leads_to: sink/'
 says openings_too_few 'she has 5 openings, but only 2 are recorded' alder 's/openings: 2/openings: 5/'
 
 # what lies inside the space that burns

@@ -208,6 +208,14 @@ printed --boat tamarisk --draft
 expect_status outcomes-draft-clash 1
 expect_empty outcomes-draft-clash-nothing "$(folder_list "$out")"
 
+# A card of one boat and the set of another are never one file.
+renew
+sed -e 's/QBRM3/QBRM4/' "$base/boats/bramble.yaml" >"$base/boats/tamarisk-flooding.yaml"
+printed --boat tamarisk,tamarisk-flooding --each --draft
+expect_status outcomes-written-over 1
+tells outcomes-written-over-told stderr \
+    'error: tamarisk-flooding-draft.pdf was written by this run already and would be written over'
+
 # ---- two runs at once ----
 
 renew

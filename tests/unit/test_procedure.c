@@ -314,7 +314,7 @@ static void a_card_that_some_boats_lack_says_why(void **state)
     (void)state;
     refused(STEPS CAUTIONS "when: {fitted: petrol_stowage}\n", ALL_TEXTS,
             FAULT(1, "a file of texts needs the key \"when_reason\"",
-                  "add \"when_reason: ...\" (why other boats do not need the card)"));
+                  "add \"when_reason: ...\" (with a when: why other boats do not need the card)"));
 }
 
 static void what_must_be_known_is_shown(void **state)

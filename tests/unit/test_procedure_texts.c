@@ -16,7 +16,7 @@ static void an_id_without_a_text_is_told(void **state)
     (void)state;
     refused(STEPS CAUTIONS, CAUTIONS_TEXTS,
             FAULT(1, "a file of texts needs the key \"steps\"",
-                  "add \"steps: ...\" (the texts of each step, by id)"));
+                  "add \"steps: ...\" (of each step, by its id)"));
     refused("steps: [{id: stop, sources: [S1]}, {id: go, sources: [S1]}]\n" CAUTIONS, ALL_TEXTS,
             FAULT(5, "a set of texts under steps needs the key \"go\"",
                   "add \"go: ...\" (the words of the id on line 5 of trial.yaml)"));

@@ -30,7 +30,7 @@ const struct rule_table rule_table_silence = RULE_TABLE(silence_rules, rows);
 
 #define STIFF \
     BOAT "silenced:\n  - {check: seacock_stiff, reason: fitter ordered, until: 2027-01}\n" GEAR \
-    PIECE("seacock, zone: engine_space, how: stiff")
+    PIECE("seacock, zone: engine_space, works: stiff")
 
 static void both_run(const struct rule_run *run)
 {

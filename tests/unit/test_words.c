@@ -229,7 +229,7 @@ static void sets_hold_words_in_any_case(void **state)
     (void)state;
     const struct words *words = words_of(&(struct recipe){
         .sets = "reading:\n  on: [öffnen, ανοίγω]\n  off: [zu]\n  on_alone: []\n"
-                "  off_alone: []\n  articles: []\n  works_badly: []\n"
+                "  off_alone: []\n  articles: []\n"
                 "proof:\n  verbs: [ziehen]\n"});
     expect_errors(0);
     assert_true(words_in_set(words, SET_STATE_ON, "ÖFFNEN", strlen("ÖFFNEN")));
@@ -248,16 +248,16 @@ static void only_sets_of_reading_are_required(void **state)
 {
     (void)state;
     assert_null(words_of(&(struct recipe){.sets = "reading: {on: [open]}\n"}));
-    assert_non_null(problem_saying("the section of sets of words needs the key \"off\""));
+    assert_non_null(problem_saying("the section reading needs the key \"off\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){.sets = ""}));
     assert_non_null(problem_saying("a file of words needs the key \"reading\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){
-        .sets = "reading: {on: [a], off: [b], on_alone: [], off_alone: [], articles: [], "
-                "works_badly: []}\nproof: {verb: [c]}\n"}));
+        .sets = "reading: {on: [a], off: [b], on_alone: [], off_alone: [], articles: []}\n"
+                "proof: {verb: [c]}\n"}));
     expect_errors(1);
-    assert_non_null(problem_saying("the section of sets of words has no key \"verb\""));
+    assert_non_null(problem_saying("the section proof has no key \"verb\""));
 }
 
 /* The contrary is left out in any language that says which words lead where. */
@@ -273,7 +273,7 @@ static void handling_is_read_by_the_words_of_its_language(void **state)
     };
     const struct words *words = words_of(&(struct recipe){
         .sets = "reading:\n  on: [offen]\n  off: [zu]\n  on_alone: [an]\n  off_alone: [aus]\n"
-                "  articles: [der, die, das]\n  works_badly: []\n"});
+                "  articles: [der, die, das]\n"});
     expect_errors(0);
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         const char *on = words_handling(words, rows[i].how, HANDLED_ON, test.arena);

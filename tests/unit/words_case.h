@@ -77,7 +77,7 @@ static inline void sets_write(struct text_builder *out, const struct recipe *rec
     text_add(out, recipe->sets != NULL ? recipe->sets
                                        : "reading:\n  on: [open]\n  off: [shut]\n"
                                          "  on_alone: [on]\n  off_alone: [off]\n"
-                                         "  articles: [the]\n  works_badly: [stiff]\n");
+                                         "  articles: [the]\n");
 }
 
 static inline const struct words *words_of(const struct recipe *recipe)

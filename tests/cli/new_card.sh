@@ -1,0 +1,169 @@
+#!/bin/sh
+# A new card: a file of logic and its texts, no change of the program. It appears on the boats
+# it is for, every other page stays as it was, and what is missing in one language stops all.
+. tests/tap.sh
+
+tool=$scratch/tool
+own=$tool/procedures
+mkdir -p "$tool/out"
+cp -R procedures "$tool/"
+cp -R out/fonts "$tool/out/"
+cp "$MAYDECK" "$tool/out/maydeck"
+chmod -R u+w "$tool"
+
+# run ARGUMENT...: the copy of the program, its texts sealed as they are.
+run() {
+    seal "$own"
+    # shellcheck disable=SC2086
+    $WRAP "$tool/out/maydeck" "$@" >"$scratch/stdout" 2>"$scratch/stderr" </dev/null
+    status=$?
+}
+
+dumped() {
+    folder=$1
+    run print tests/fleet --dump --date "$print_date" -o "$scratch/$folder"
+}
+
+# told NAME WORDS: a message with a remedy says so.
+told() {
+    grep -qF "$2" "$scratch/stderr" && grep -q '^  remedy: ' "$scratch/stderr" && ok "$1" ||
+        not_ok "$1" "not told: $2" "$(cat "$scratch/stderr")"
+}
+
+# others_same NAME FOLDER: every page that was there before is there, as it was.
+others_same() {
+    expect_empty "$1" "$(for page in "$scratch/before"/*; do
+        cmp -s "$page" "$scratch/$2/${page##*/}" || echo "${page##*/}"
+    done)"
+}
+
+dumped before
+expect_status new-card-before 0
+
+# ---- the logic alone ----
+
+cat >"$own/anchor_drags.yaml" <<'LOGIC'
+# Invented for this test.
+procedure: anchor_drags
+number: 21
+symbol: anchor
+stripe: control
+when: {fitted: anchor_main}
+call_when: {}
+steps:
+  - id: look
+    practice: yes
+  - id: stop
+    state: "on"
+    cases:
+      - {id: two_engines, when: {boat: catamaran}}
+      - {id: one_engine}
+    lethal: [line]
+    practice: yes
+  - id: cut
+    also: [knife, torch]
+    practice: yes
+decision:
+  after: stop
+  yes: {card: abandon_ship}
+  no: {}
+  practice: yes
+cautions:
+  - {id: early, sources: [S37]}
+calls:
+  - {signal: pan_pan, say: "I AM DRAGGING ANCHOR", assist: I REQUIRE A TOW, from: fixed}
+LOGIC
+dumped alone
+expect_status new-card-alone 1
+told new-card-alone-told "anchor_drags.yaml: error: the procedure has no texts in the language en"
+told new-card-alone-mend "write $own/words/en/anchor_drags.yaml, then run"
+expect_empty new-card-alone-pages "$(folder_list "$scratch/alone")"
+
+# ---- with its texts ----
+
+cat >"$own/words/en/anchor_drags.yaml" <<'TEXTS'
+procedure: anchor_drags
+title: Anchor drags
+subject: ANCHOR DRAGS
+signs: [Marks ashore move, chain jerks]
+when_reason: A boat without an anchor does not drag one.
+call_when: "NOT HOLDING? Call after step {stop}."
+steps:
+  look:
+    act: "**LOOK** at two marks in one line."
+    because: The eye is quicker than any alarm.
+  stop:
+    cases:
+      two_engines: {act: "**BOTH ENGINES ON.** Slow ahead."}
+      one_engine: {act: "**ENGINE ON.** Slow ahead."}
+    lethal:
+      line: "Ropes in the water? Out first."
+  cut:
+    act: "**LET GO** the chain if you must."
+decision:
+  ask: rocks close, and no engine?
+  yes: Leave in good time.
+  no: Anchor again, farther out.
+cautions:
+  early: Go before your strength is gone.
+TEXTS
+dumped more
+expect_status new-card-more 0
+expect_equal new-card-pages \
+    "bramble-anchor_drags.dump samphire-anchor_drags.dump tamarisk-anchor_drags.dump" \
+    "$(for page in "$scratch/more"/*; do
+        [ -f "$scratch/before/${page##*/}" ] || echo "${page##*/}"
+    done | paste -s -d ' ')"
+others_same new-card-others more
+grep -q '"Card 21"' "$scratch/more/bramble-anchor_drags.dump" || not_ok new-card-number
+grep -q '"ENGINE ON."' "$scratch/more/tamarisk-anchor_drags.dump" &&
+    grep -q '"BOTH ENGINES ON."' "$scratch/more/samphire-anchor_drags.dump" &&
+    ok new-card-cases || not_ok new-card-cases
+run why tests/fleet --boat tamarisk --card anchor_drags --date "$print_date"
+grep -q "/procedures/words/en/anchor_drags\.yaml:9$" "$scratch/stdout" &&
+    grep -q "step look at .*/procedures/anchor_drags\.yaml:9$" "$scratch/stdout" &&
+    ok new-card-why || not_ok new-card-why "$(cat "$scratch/stdout")"
+run call tests/fleet --boat tamarisk --card anchor_drags
+grep -q 'I AM DRAGGING ANCHOR' "$scratch/stdout" && ok new-card-call || not_ok new-card-call
+
+# ---- in another language, too ----
+
+cp -R "$own/words/en" "$own/words/xx"
+sed -i 's/^language: en/language: xx/' "$own/words/xx/words.yaml"
+dumped both
+expect_status new-card-both 0
+others_same new-card-both-others both
+rm "$own/words/xx/anchor_drags.yaml"
+dumped gone
+expect_status new-card-gone 1
+told new-card-gone-told 'the procedure has no texts in the language xx'
+
+# What one language lacks or says otherwise; each tried alone.
+# fault NAME SCRIPT WORDS
+fault() {
+    sed "$2" "$own/words/en/anchor_drags.yaml" >"$own/words/xx/anchor_drags.yaml"
+    ! cmp -s "$own/words/en/anchor_drags.yaml" "$own/words/xx/anchor_drags.yaml" ||
+        not_ok "new-card-$1-changed" "no change: $2"
+    dumped "$1"
+    expect_status "new-card-$1" 1
+    grep -q "words/xx/anchor_drags\.yaml:[0-9]*:[0-9]*: error: " "$scratch/stderr" ||
+        not_ok "new-card-$1-place" "$(cat "$scratch/stderr")"
+    told "new-card-$1-told" "$3"
+    expect_empty "new-card-$1-pages" "$(folder_list "$scratch/$1")"
+}
+fault id '/^  look:/,/because:/d' 'a set of texts under steps needs the key "look"'
+fault case '/two_engines:/d' 'a set of texts under cases needs the key "two_engines"'
+fault because '/because:/d' 'because is given in only one of the languages en and xx'
+fault stranger 's/^  early:/  erly: A\n&/' 'has no key "erly"'
+fault name 's/{stop}/{look}/' 'call_when has {look}, which it has not in the first language'
+fault signs 's/^signs: .*/signs: [Marks move]/' 'signs has 1 entries, and 2 in the language en'
+fault logic 's/^  cut:/&\n    uses: [knife]/' 'only texts stand here'
+
+# ---- the reference ----
+
+run help procedure
+expect_status new-card-help 0
+for key in $(sed -n 's/^ *\(- \)\{0,1\}\([a-z_]*\):.*/\2/p' "$own/anchor_drags.yaml" | sort -u); do
+    grep -qE "^  ([a-z_]*/)*$key " "$scratch/stdout" || not_ok "new-card-help-$key"
+done
+exit $failures
