@@ -81,6 +81,7 @@ static int block_compare(const void *first, const void *second)
 
 static void sheet_finish(struct composing *composing, struct sheet *sheet)
 {
+    promise(sheet->number != NULL && sheet->name != NULL && sheet->boat != NULL);
     sheet->held = composing->held;
     surround_make(composing, sheet);
     if (kinds[sheet->kind].marks == MARKED)

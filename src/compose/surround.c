@@ -2,6 +2,8 @@
  * contact line, footer, marks (room: compose). */
 #include "compose_room.h"
 
+#include "promise.h"
+
 /* An approval of a month counts from that month's first day to its last. */
 static bool approval_holds(const struct approval *approval, struct date today)
 {
@@ -140,7 +142,7 @@ static bool of_part(const struct zone *zone, enum plan_part part)
     case PLAN_PART_BELOW:
         return zone->level == LEVEL_BELOW;
     }
-    return true;
+    promise_unreached();
 }
 
 /* Landmarks of this kind of boat, named on the plan. */
