@@ -250,7 +250,7 @@ static void a_decision_has_both_exits(void **state)
             FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (the same)"));
     refused(STEPS CAUTIONS "decision: {after: stop, yes: {}, no: {}, practice: yes}\n",
             ALL_TEXTS "decision: {ask: \"A?\", yes: A}\n",
-            FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (what then)"));
+            FAULT(7, "a decision needs the key \"no\"", "add \"no: ...\" (the same)"));
 }
 
 static void warnings_stand_on_authorities(void **state)
