@@ -354,7 +354,6 @@ static void bars_place(struct pen *pen, const struct safety_page *page)
     }
 }
 
-/* Places the labels of one column from the top down, the order of reading aloud. */
 static void column_labels_place(struct pen *pen, const struct safety_page *page,
                                 enum label_side side)
 {
