@@ -7,7 +7,6 @@ static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
 static const char *const gear_state_words[] = {GEAR_STATE_LIST(CHOICE_WORD) NULL};
 static const char *const shown_words[] = {SHOWN_LIST(CHOICE_WORD) NULL};
-const char *const procedure_kind_words[] = {PROCEDURE_KIND_LIST(CHOICE_WORD) NULL};
 const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
 const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
 
@@ -183,7 +182,7 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
               .high = 99000, .whole = true,
               .about = "the card's number, fixed for good: printed cards name each other by it"),
-    LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = procedure_kind_words,
+    LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
               .about = "card, if left out; the distress call; where everything is"),
     LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
               .about = "a boat with two of them gets two cards"),
@@ -271,8 +270,9 @@ static const struct field_table step_by_id = TEXT_TABLE("a set of texts", step_b
 static const struct field decision_text_rows[] = {
     [DECISION_ASK] = TEXT_KEY("ask", FIELD_TEXT, .required = true,
                               .about = "a question that looking answers"),
-    [DECISION_YES] = TEXT_KEY("yes", FIELD_NODE, TEXTS_BY_ID, .about = "what then"),
-    [DECISION_NO] = TEXT_KEY("no", FIELD_NODE, TEXTS_BY_ID, .about = "what then"),
+    [DECISION_YES] = TEXT_KEY("yes", FIELD_NODE, TEXTS_BY_ID,
+                              .about = "what then: one text, or texts by id"),
+    [DECISION_NO] = TEXT_KEY("no", FIELD_NODE, TEXTS_BY_ID, .about = "the same"),
 };
 const struct field_table decision_texts = TEXT_TABLE("a decision", decision_text_rows);
 
@@ -287,7 +287,8 @@ static const struct field head_text_rows[] = {
                                   .about = "with a when: why other boats do not need the card"),
     [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,
                                  .about = "printed with each step that has gear below deck"),
-    [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID, .about = "who calls when"),
+    [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID,
+                               .about = "who calls when: one text, or texts by id"),
     [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, SECTION_WITHIN(.table = &step_by_id),
                             .about = "of each step, by its id"),
     [HEAD_DECISION] = TEXT_KEY("decision", FIELD_NODE, SECTION_WITHIN(.table = &decision_texts),

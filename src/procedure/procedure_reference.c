@@ -15,8 +15,9 @@ enum { REFERENCE_INDENT = 2, REFERENCE_KEYS = 20, REFERENCE_WIDTH = 98,
 /* The key, and beside it the words, broken at spaces. */
 static void reference_line_add(struct text_builder *out, const char *key, const char *words)
 {
-    int column = REFERENCE_WORDS;
-    text_add_format(out, "%*s%-*s", REFERENCE_INDENT, "", REFERENCE_KEYS, key);
+    bool beside = strlen(key) <= REFERENCE_KEYS;
+    int column = beside ? REFERENCE_WORDS : REFERENCE_WIDTH;    /* a long key has its line */
+    text_add_format(out, "%*s%-*s", REFERENCE_INDENT, "", beside ? REFERENCE_KEYS : 0, key);
     while (*words != '\0') {
         int length = (int)strcspn(words, " ");
         bool full = column + 1 + length > REFERENCE_WIDTH;
@@ -71,14 +72,12 @@ static void logic_key_add(const struct field_path *path, void *context)
     key_add(out, field_path_text(path, out->arena), path->field, kind_text(path->field));
 }
 
-/* The texts of one mapping; what stands under ids has a table of its own. */
-static void texts_add(struct text_builder *out, const struct field_table *table)
+static void text_key_add(const struct field_path *path, void *context)
 {
-    for (size_t i = 0; i < table->count; i++) {
-        const struct field *field = &table->fields[i];
-        key_add(out, field->key, field,
-                field->kind == FIELD_NODE ? "texts" : field_kind_word(field->kind));
-    }
+    struct text_builder *out = context;
+    const struct field *field = path->field;
+    key_add(out, field_path_text(path, out->arena), field,
+            field->kind == FIELD_NODE ? "texts" : field_kind_word(field->kind));
 }
 
 static const char preface[] =
@@ -103,12 +102,6 @@ void procedure_reference(struct text_builder *out)
     text_add(out, "\nA condition (when):\n");
     for (size_t i = 0; condition_key_at(i) != NULL; i++)
         reference_line_add(out, condition_key_at(i), condition_about_at(i));
-    text_add(out, "\nThe texts, words/LANGUAGE/NAME.yaml:\n");
-    texts_add(out, &head_texts);
-    text_add(out, "\nUnder the id of a step:\n");
-    texts_add(out, &step_texts);
-    text_add(out, "\nUnder the id of a case:\n");
-    texts_add(out, &case_texts);
-    text_add(out, "\nUnder decision (yes and no: one text, or texts by id):\n");
-    texts_add(out, &decision_texts);
+    text_add(out, "\nThe texts, words/LANGUAGE/NAME.yaml ({id}: each that the logic has):\n");
+    fields_walk(&head_texts, text_key_add, out);
 }

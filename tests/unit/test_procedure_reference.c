@@ -14,31 +14,21 @@ static const char *reference(void)
 
 static void key_expect(const struct field_path *path, void *context)
 {
-    const char *line = text_format(test.arena, "\n  %s ", field_path_text(path, test.arena));
+    const char *line = text_format(test.arena, "\n  %s", field_path_text(path, test.arena));
     const struct text_builder *told = context;
     if (strstr(told->at, line) == NULL)
         fail_msg("not told of: %s", line);
     assert_false(text_empty(path->field->about));
 }
 
-static void every_key_of_the_logic_is_told(void **state)
+static void every_key_is_told(void **state)
 {
     (void)state;
     struct text_builder out = text_builder_in(test.arena);
     procedure_reference(&out);
     fields_walk(&logic_table, key_expect, &out);
-}
-
-static void every_text_is_told(void **state)
-{
-    (void)state;
-    const struct field_table *const tables[] = {&head_texts, &step_texts, &case_texts,
-                                                &decision_texts};
-    for (size_t i = 0; i < sizeof tables / sizeof *tables; i++)
-        for (size_t k = 0; k < tables[i]->count; k++)
-            if (strstr(reference(), text_format(test.arena, "\n  %s ",
-                                                tables[i]->fields[k].key)) == NULL)
-                fail_msg("not told of: %s", tables[i]->fields[k].key);
+    fields_walk(&head_texts, key_expect, &out);
+    assert_non_null(strstr(out.at, "\n  steps/{id}/cases/{id}/act\n"));
 }
 
 static void choices_are_told(void **state)
@@ -62,8 +52,7 @@ static void lines_are_short(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(every_key_of_the_logic_is_told),
-        TEST(every_text_is_told),
+        TEST(every_key_is_told),
         TEST(choices_are_told),
         TEST(lines_are_short),
     };
