@@ -20,11 +20,12 @@ struct missing {
     size_t card_count, card_room;
 };
 
-/* What one safety plan shows: of a part, what stands from there until there. */
+/* What one page of a safety plan shows: those pieces of a part of the boat that stand
+ * between two distances from the bow. */
 struct plan_section {
     enum plan_part part;
-    int number, of;
-    int32_t from_mm, to_mm;  /* of the bow; `to` itself is the next one's */
+    int number, of;          /* page `number` of `of` pages of this part */
+    int32_t from_mm, to_mm;  /* aft of the bow, `from_mm` included, `to_mm` not */
 };
 
 /* One card as it is being made, or planned. */

@@ -347,21 +347,22 @@ static void bars_place(struct pen *pen, const struct safety_page *page)
     for (size_t i = 0; i < page->label_count && page->found == LABELS_LED; i++) {
         const struct label *label = &page->labels[i];
         mpt x = label->to.x, top = label->top + label->drop;
-        mpt inner = label->right ? x + BAR : x - BAR;
+        mpt inner = label->side == LABEL_RIGHT ? x + BAR : x - BAR;
         pen_line(pen, (struct point){inner, top}, (struct point){x, top}, INK_BLACK, BAR_LINE);
         pen_line(pen, (struct point){x, top}, (struct point){x, label->top + label->foot},
                  INK_BLACK, BAR_LINE);
     }
 }
 
-static void column_labels_place(struct pen *pen, const struct safety_page *page, bool right)
+static void column_labels_place(struct pen *pen, const struct safety_page *page,
+                                enum label_side side)
 {
-    struct area area = right ? page->frame.at[AREA_RIGHT] : page->frame.at[AREA_LEFT];
+    struct area area = page->frame.at[side == LABEL_RIGHT ? AREA_RIGHT : AREA_LEFT];
     mpt done = -1;
     for (size_t n = 0; n < page->label_count; n++) {
         size_t next = page->label_count;
         for (size_t i = 0; i < page->label_count; i++)
-            if (page->labels[i].right == right && page->labels[i].top > done &&
+            if (page->labels[i].side == side && page->labels[i].top > done &&
                 (next == page->label_count || page->labels[i].top < page->labels[next].top))
                 next = i;
         if (next == page->label_count)
@@ -376,8 +377,8 @@ static void page_place(struct pen *pen, const struct safety_page *page)
     pen->block = BLOCK_PLAN;
     safety_head_place(pen, page->frame.at[AREA_PLAN_HEAD]);
     boat_place(pen, page);
-    column_labels_place(pen, page, false);
-    column_labels_place(pen, page, true);
+    column_labels_place(pen, page, LABEL_LEFT);
+    column_labels_place(pen, page, LABEL_RIGHT);
     bars_place(pen, page);
     safety_legend_place(pen, page->frame.at[AREA_LEGEND]);
     sources_place(pen, page->frame.at[AREA_SOURCES]);
