@@ -247,7 +247,7 @@ static struct cuts cuts_of(const struct pen *pen, const struct safety_page *page
 static const char *cut_words(const struct pen *pen, const struct safety_page *page)
 {
     struct cuts cuts = cuts_of(pen, page);
-    mpt saved = label_line_saved(page->size);
+    mpt saved = label_line_saved(pen, page->size);
     size_t needed = (size_t)((page->over + saved - 1) / saved);
     if (needed > cuts.count || cuts.cheapest == NULL)
         return text_format(pen->arena, "it needs %zu lines less, but only %zu entr%s two",
