@@ -287,7 +287,8 @@ const struct procedure *procedure_read(const struct procedure_files *files,
                                        const struct authorities *authorities,
                                        struct arena *arena, struct problems *problems);
 
-/* All keys of a procedure's own file. */
+/* All keys of a procedure's logic. What a `when` may hold no table says: all, any and none hold
+ * conditions again, and what stands under the others depends on the gear named there. */
 const struct field_table *procedure_file_fields(void);
 
 bool procedure_has_step(const struct procedure *procedure, const char *id);

@@ -8,6 +8,8 @@
 #include <string.h>
 #include <time.h>
 
+#include "promise.h"
+
 /* Values of getopt_long: a letter, or this and the index of the row. */
 enum { LONG = 256 };
 
@@ -225,7 +227,7 @@ static bool value_take(struct reading *reading, const struct option_row *row)
         puts("maydeck " MAYDECK_VERSION);
         return false;
     }
-    return false;
+    promise_unreached();
 }
 
 static bool option_take(struct reading *reading, size_t index)

@@ -2,6 +2,8 @@
  * app). */
 #include "job.h"
 
+#include "promise.h"
+
 struct compose_input compose_input_of(const struct boat_job *boat, const struct words *words)
 {
     const struct fleet *fleet = boat->job->fleet;
@@ -15,6 +17,7 @@ void sheets_compose_within(struct sheets *sheets, const struct set_limits *limit
     struct boat_job *boat = sheets->boat;
     sheets->problems = problems_new(boat->arena);
     problems_about(sheets->problems, boat->key, "cards");
+    promise(sheets->part.kind < boat->job->kind_count);
     sheets->set = boat->job->kinds[sheets->part.kind].compose(&sheets->input, limits, boat->arena,
                                                               sheets->problems);
 }

@@ -2,6 +2,7 @@
  * tells of a word that is none of them. */
 #include "choice.h"
 
+#include "promise.h"
 #include "text.h"
 
 unsigned choice_find(const char *const *words, const char *word)
@@ -14,5 +15,7 @@ unsigned choice_find(const char *const *words, const char *word)
 
 const char *choice_word(const char *const *words, unsigned value)
 {
+    for (unsigned i = 0; i < value; i++)
+        promise(words[i] != NULL);
     return value == 0 ? NULL : words[value - 1];
 }

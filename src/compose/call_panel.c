@@ -2,6 +2,8 @@
  * (room: compose). How the set is worked is in call_operate.c. */
 #include "call_room.h"
 
+#include "promise.h"
+
 enum { CALLS_MOST = 2 };
 
 static struct calling calling_of(struct composing *composing, enum call_from from,
@@ -118,6 +120,7 @@ void call_make(struct composing *composing, struct card *card)
     size_t count = calls_of(composing, calls);
     if (count == 0)
         return;
+    promise(count <= CALLS_MOST);
     for (size_t i = 0; i < count; i++)
         requests[i] = request_of(composing, calls[i], count > 1);
     if (count > 1)

@@ -2,6 +2,7 @@
  * (room: compose). */
 #include "compose.h"
 #include "number.h"
+#include "promise.h"
 
 const struct slot *slot_of(const struct composing *composing, const char *procedure_key)
 {
@@ -140,6 +141,7 @@ static void card_finish(struct composing *composing, struct card *card)
     card->markers = composing->markers;
     card->marker_count = composing->marker_count;
     card->held = composing->held;
+    promise(card->number != NULL && card->title != NULL && card->boat != NULL);
     surround_make(composing, card);
     card->code = check_code(card, composing->arena);
 }

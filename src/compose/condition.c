@@ -281,7 +281,7 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_NONE:
         return negated(judge_children(composing, condition, TRUTH_YES, note));
     }
-    return TRUTH_UNKNOWN;
+    promise_unreached();
 }
 
 enum truth condition_truth(struct composing *composing, const struct condition *condition)

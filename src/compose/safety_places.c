@@ -5,6 +5,8 @@
 
 #include <stdlib.h>
 
+#include "promise.h"
+
 /* A piece of gear and where it stands. */
 struct piece {
     const struct equipment *gear;
@@ -22,7 +24,7 @@ static bool in_part(const struct marker *marker, enum plan_part part)
     case PLAN_PART_BELOW:
         return marker->level == LEVEL_BELOW;
     }
-    return true;
+    promise_unreached();
 }
 
 bool in_section(const struct marker *marker, const struct plan_section *section)
@@ -43,7 +45,7 @@ static int class_rank(enum item_class class)
     case ITEM_CONTROL:
         return 2;
     }
-    return 3;
+    promise_unreached();
 }
 
 static int tag_number(const char *tag)

@@ -3,6 +3,8 @@
  * compose). Never held back: what is not recorded is not on it. */
 #include "compose.h"
 
+#include "promise.h"
+
 bool is_safety_plan(const struct procedure *procedure)
 {
     return procedure->kind.value == PROCEDURE_SAFETY_PLAN;
@@ -73,6 +75,7 @@ static int sections_cut(struct composing *composing, enum plan_part part,
         sections[count] = sections[count - 1];
         sections[count - 1].to_mm = sections[count].from_mm = cut;
     }
+    promise(count >= 1 && count <= PLAN_PAGES_MOST);
     for (int i = 0; i < count; i++) {
         sections[i].number = i + 1;
         sections[i].of = count;

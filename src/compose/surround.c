@@ -2,6 +2,8 @@
  * contact line, footer, marks (room: compose). */
 #include "compose.h"
 
+#include "promise.h"
+
 /* An approval of a month counts from that month's first day to its last. */
 static bool approval_holds(const struct approval *approval, struct date today)
 {
@@ -139,7 +141,7 @@ static bool of_part(const struct zone *zone, enum plan_part part)
     case PLAN_PART_BELOW:
         return zone->level == LEVEL_BELOW;
     }
-    return true;
+    promise_unreached();
 }
 
 /* Landmarks of this kind of boat, named on the plan. */

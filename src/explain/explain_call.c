@@ -2,6 +2,8 @@
  * distress card stand on (room: explain). Never words the message itself. */
 #include "explain.h"
 
+#include "promise.h"
+
 /* ---- rules of the radio ---- */
 
 /* What gives each form of message its words and order: by its signal on the call panel, by
@@ -121,7 +123,7 @@ static struct place script_place(const struct explaining *explaining,
     case ELEMENT_OVER:
         return none.place;
     }
-    return none.place;
+    promise_unreached();
 }
 
 static const char *without_line_end(struct arena *arena, const char *text)

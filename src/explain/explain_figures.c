@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+#include "promise.h"
+
 static const char *verdict_words(enum figure_verdict verdict)
 {
     switch (verdict) {
@@ -16,7 +18,7 @@ static const char *verdict_words(enum figure_verdict verdict)
     case FIGURE_NEVER:
         return "N, never printed";
     }
-    return "";
+    promise_unreached();
 }
 
 /* ---- on a card ---- */

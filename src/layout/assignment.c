@@ -6,6 +6,8 @@
 #include <stdbool.h>
 #include <stdint.h>
 
+#include "promise.h"
+
 /* Sums that differ by less than this are one sum: what rounding adds to lengths
  * of a page stays far below it. */
 #define SAME_SUM 1e-6
@@ -75,6 +77,7 @@ static void row_enter(struct solving *solving, size_t row)
     do {
         solving->used[column] = true;
         size_t next = column_next(solving, column);
+        promise(next != NONE);   /* there are never fewer columns than rows */
         potentials_move(solving, solving->slack[next]);
         column = next;
     } while (solving->row_of[column] != 0);
@@ -106,8 +109,10 @@ static void rest_solve(struct solving *solving, size_t *chosen)
 double assignment_sum(const struct costs *costs, const size_t *chosen)
 {
     double sum = 0;
-    for (size_t site = 0; site < costs->sites; site++)
+    for (size_t site = 0; site < costs->sites; site++) {
+        promise(chosen[site] < costs->ports);
         sum += costs->at[site * costs->ports + chosen[site]];
+    }
     return sum;
 }
 

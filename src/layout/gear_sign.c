@@ -6,6 +6,8 @@
 
 #include <string.h>
 
+#include "promise.h"
+
 static enum sign_class class_sign(enum item_class class)
 {
     switch (class) {
@@ -16,7 +18,7 @@ static enum sign_class class_sign(enum item_class class)
     case ITEM_CONTROL:
         return SIGN_CONTROL;
     }
-    return SIGN_CONTROL;
+    promise_unreached();
 }
 
 /* White on the class colour would fade in red light (fire) and is weak for small

@@ -2,6 +2,8 @@
  * below its floor is never set. */
 #include "paper.h"
 
+#include "promise.h"
+
 #define HALF_A_METRE 500        /* mm */
 #define PT(points) ((mpt)((points) * MPT_PER_POINT))
 
@@ -39,6 +41,7 @@ static mpt larger(mpt a, mpt b)
 
 struct size_rule size_rule(const struct paper *paper, enum page_role role)
 {
+    promise(role < ROLE_COUNT && sizes[role].leading > 0 && paper->reading_mm > 0);
     const struct role_sizes *own = &sizes[role];
     return (struct size_rule){larger(own->floor_a_mm * paper->reading_mm, own->floor_least),
                               larger(own->aim_a_mm * paper->reading_mm, own->aim_least),
@@ -53,5 +56,6 @@ mpt grown(const struct paper *paper, mpt at_half_a_metre)
 
 mpt line_pitch(enum page_role role, mpt size)
 {
+    promise(role < ROLE_COUNT);
     return size / 100 * sizes[role].leading;
 }

@@ -6,6 +6,8 @@
 
 #include <stdlib.h>
 
+#include "promise.h"
+
 /* Is the item named, and which fields are asked of it? */
 struct naming {
     bool named;
@@ -20,6 +22,7 @@ struct asking {
 
 static struct naming *item_note(struct asking *asking, enum item_key item)
 {
+    promise(item > ITEM_NONE && item < ITEM_COUNT);
     struct naming *naming = &asking->items[item];
     if (!naming->named)
         naming->facts = arena_array(asking->arena, equipment_fields()->count,

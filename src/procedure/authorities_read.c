@@ -36,6 +36,11 @@ static const struct field authority_file_rows[] = {
 static const struct field_table authority_file_table = TABLE("a file of sources",
                                                              authority_file_rows);
 
+const struct field_table *authority_file_fields(void)
+{
+    return &authority_file_table;
+}
+
 static void tag_length_check(const struct text_value *tag, struct problems *problems)
 {
     long length = tag->text == NULL ? 0 : text_code_points(tag->text);

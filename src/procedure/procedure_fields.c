@@ -217,6 +217,11 @@ static const struct field logic_rows[] = {
 };
 const struct field_table logic_table = LOGIC_TABLE("a procedure", logic_rows);
 
+const struct field_table *procedure_file_fields(void)
+{
+    return &logic_table;
+}
+
 /* ---- the texts ---- */
 
 #define TEXT_KEY(name, field_kind, ...) {.key = (name), .kind = (field_kind), __VA_ARGS__}

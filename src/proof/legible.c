@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+#include "promise.h"
+
 #define MM_A_POINT 0.352778
 #define HALF_MINUTE (3.14159265358979323846 / 180.0 / 60.0 / 2.0)
 
@@ -49,11 +51,12 @@ double light_level(enum light light, struct rgb colour)
     case LIGHT_RED:
         return linear(colour.red);
     case LIGHT_WHITE:
+        return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) +
+               0.0722 * linear(colour.blue);
     case LIGHT_COUNT:
         break;
     }
-    return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) +
-           0.0722 * linear(colour.blue);
+    promise_unreached();
 }
 
 const char *light_word(enum light light)
@@ -61,7 +64,8 @@ const char *light_word(enum light light)
     static const char *const words[LIGHT_COUNT] = {
         [LIGHT_WHITE] = "in white light", [LIGHT_GREY] = "printed grey",
         [LIGHT_RED] = "in red light"};
-    return light < LIGHT_COUNT ? words[light] : "";
+    promise(light < LIGHT_COUNT);
+    return words[light];
 }
 
 double light_contrast(enum light light, struct rgb a, struct rgb b)

@@ -3,6 +3,8 @@
  * not be judged by the same slip. */
 #include "limits.h"
 
+#include "promise.h"
+
 #define POINTS_OF(points) ((mpt)((points) * MPT_PER_POINT))
 
 #define SAFE_SIDE MM(10)
@@ -49,6 +51,7 @@ static mpt size_read_at(mpt size, int reading_mm)
 
 struct role_limit role_limit(const struct paper *paper, enum page_role role)
 {
+    promise(role < ROLE_COUNT && role_limits[role].floor > 0 && paper->reading_mm > 0);
     struct role_limit limit = role_limits[role];
     if (!grows(&limit))
         return limit;

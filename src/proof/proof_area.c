@@ -2,6 +2,8 @@
  * proof). Geometry only: it knows no rule. */
 #include "proof_room.h"
 
+#include "promise.h"
+
 bool area_meets(struct area a, struct area b)
 {
     return a.x < RIGHT_OF(b) && b.x < RIGHT_OF(a) && a.y < FOOT_OF(b) && b.y < FOOT_OF(a);
@@ -102,9 +104,9 @@ static bool in_item(const struct page_item *item, struct point point)
     case PAGE_SIGN:
     case PAGE_TEXT:
     case PAGE_LINE:
-        break;
+        return false;
     }
-    return false;
+    promise_unreached();
 }
 
 static bool is_filled(const struct page_item *item)
@@ -136,6 +138,7 @@ static enum ink field_of(enum sign_class sign)
         [SIGN_FIRE] = INK_FIRE,       [SIGN_RESCUE] = INK_RESCUE,
         [SIGN_CONTROL] = INK_CONTROL, [SIGN_WARNING] = INK_WARNING,
         [SIGN_PROHIBITION] = INK_WHITE, [SIGN_MANDATORY] = INK_CONTROL};
+    promise(sign < SIGN_CLASS_COUNT);
     return fields[sign];
 }
 

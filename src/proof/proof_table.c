@@ -3,6 +3,8 @@
  * another need of the page says so in its row. */
 #include "proof.h"
 
+#include "promise.h"
+
 #define HOUSE "a house rule"
 #define EVERY ""
 #define BY_WORDS "languages whose words file has no list for it"
@@ -264,5 +266,6 @@ bool proof_rule_judges(enum proof_rule_key key, const struct words *words)
 
 const struct proof_rule *proof_rule(enum proof_rule_key key)
 {
+    promise(key < RULE_COUNT && rules[key].id != NULL);
     return &rules[key];
 }

@@ -3,6 +3,7 @@
  * given: a tag counts once it stands on the gear. */
 #include "record.h"
 
+#include "promise.h"
 #include "text.h"
 
 enum { TAG_HIGHEST = 99, CLASS_COUNT = 3 };
@@ -167,6 +168,7 @@ struct tags_lost boat_tags_lost(const struct boat *boat, enum item_class class,
     size_t row = 0;
     if (boat->tags_unclear || !row_of_letter((char)class, &row))
         return lost;
+    promise(row < CLASS_COUNT && ledger.given[row] <= TAG_HIGHEST);
     const bool *used = ledger.used[row];
     size_t end = number_highest(used) > ledger.given[row] ? number_highest(used)
                                                           : ledger.given[row];

@@ -22,6 +22,23 @@ const char *const sea_area_words[] = {SEA_AREA_LIST(CHOICE_WORD) NULL};
 const char *const nature_words[] = {NATURE_LIST(CHOICE_WORD) NULL};
 const char *const facing_words[] = {FACING_LIST(CHOICE_WORD) NULL};
 
+/* A word for each value but the first, which stands for none, and the NULL that ends them. */
+#define WORDS_CHECK(words, count) \
+    _Static_assert(sizeof words / sizeof *words == (count), "a word for each value")
+WORDS_CHECK(hull_words, HULL_COUNT);
+WORDS_CHECK(cooking_gas_words, COOKING_GAS_COUNT);
+WORDS_CHECK(agent_words, AGENT_COUNT);
+WORDS_CHECK(valve_words, VALVE_COUNT);
+WORDS_CHECK(stop_words, STOP_COUNT);
+WORDS_CHECK(feed_words, FEED_COUNT);
+WORDS_CHECK(gas_words, GAS_COUNT);
+WORDS_CHECK(wearer_words, WEARER_COUNT);
+WORDS_CHECK(lanyard_words, LANYARD_COUNT);
+WORDS_CHECK(sea_area_words, SEA_AREA_COUNT);
+WORDS_CHECK(nature_words, NATURE_COUNT);
+WORDS_CHECK(facing_words, FACING_COUNT);
+#undef WORDS_CHECK
+
 const struct item_value *item_value_find(const struct item_values *list, enum item_key item)
 {
     for (size_t i = 0; i < list->count; i++)

@@ -2,6 +2,7 @@
  * in item_list.h. Never says where a thing is: that is the boat's to record. */
 #include "item.h"
 
+#include "promise.h"
 #include "record.h"
 #include "text.h"
 
@@ -17,13 +18,18 @@ static const struct item_kind items[ITEM_COUNT] = {ITEM_LIST(ITEM_ROW)};
 const char *const item_key_list[] = {ITEM_LIST(ITEM_KEY) NULL};
 #undef ITEM_KEY
 
+_Static_assert(sizeof item_key_list / sizeof *item_key_list == ITEM_COUNT,
+               "a key for each item, and the NULL that ends them");
+
 const struct item_kind *item_kind_of(enum item_key item)
 {
+    promise(item < ITEM_COUNT);
     return item == ITEM_NONE ? NULL : &items[item];
 }
 
 const char *item_word(enum item_key item)
 {
+    promise(item < ITEM_COUNT);
     return item == ITEM_NONE ? "" : items[item].key;
 }
 

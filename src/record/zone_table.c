@@ -2,6 +2,7 @@
  * record). The rows are in zone_list.h. Never draws: the plan does. */
 #include "zone.h"
 
+#include "promise.h"
 #include "text.h"
 
 #define ZONE_ROW(name, kin, lies, first, last, height, cat, hulls, landmark, closed) \
@@ -19,8 +20,15 @@ const char *const air_space_words[] = {"own_box", ZONE_LIST(ZONE_KEY) NULL};
 
 const char *const side_words[] = {SIDE_LIST(CHOICE_WORD) NULL};
 
+_Static_assert(sizeof zone_key_list / sizeof *zone_key_list == ZONE_COUNT,
+               "a key for each zone, and the NULL that ends them");
+_Static_assert(sizeof air_space_words / sizeof *air_space_words == AIR_COUNT,
+               "a word for each air space: its own box, then the zones");
+_Static_assert(sizeof side_words / sizeof *side_words == SIDE_COUNT, "a word for each side");
+
 const struct zone *zone_of(enum zone_key zone)
 {
+    promise(zone < ZONE_COUNT);
     return zone == ZONE_NONE ? NULL : &zones[zone];
 }
 
@@ -34,6 +42,7 @@ const struct zone *zone_find(const char *key)
 
 const char *zone_word(enum zone_key zone)
 {
+    promise(zone < ZONE_COUNT);
     return zone == ZONE_NONE ? "" : zones[zone].key;
 }
 
@@ -58,5 +67,6 @@ enum zone_key air_zone(enum air_space space)
 
 const char *side_word(enum side side)
 {
+    promise(side < SIDE_COUNT);
     return side == SIDE_NONE ? "" : side_words[side - 1];
 }

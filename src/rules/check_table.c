@@ -23,6 +23,8 @@ static const struct check checks[] = {
 #undef DANGER_ROW
 };
 
+_Static_assert(sizeof checks / sizeof *checks == CHECK_COUNT, "a row for each check");
+
 const struct check *check_at(size_t index)
 {
     return index < CHECK_COUNT ? &checks[index] : NULL;

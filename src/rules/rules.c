@@ -4,6 +4,7 @@
 
 #include <stdarg.h>
 
+#include "promise.h"
 #include "text.h"
 
 /* In the order of the files' sections, so that the reader of this list finds them. */
@@ -89,6 +90,7 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
                const char *remedy, const char *format, ...)
 {
     const struct check *check = check_at(name);
+    promise(check != NULL && remedy != NULL);
     if (follows_from_error(run, name, place))
         return;
     size_t index;
@@ -104,6 +106,7 @@ void rule_tell(const struct rule_run *run, enum check_name name, struct place pl
         problem_add_check(run->problems, check->id, check->severity, place, remedy, "%s", what);
         return;
     }
+    promise(index < run->in->boat->silence_count);
     run->used[index] = true;
     problem_add_check(run->problems, check->id, SEVERITY_SILENCED, place, NULL,
                       "%s (silenced until %s: %s)", what, silence->until.text,

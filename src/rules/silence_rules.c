@@ -3,11 +3,13 @@
  * which silences nothing was found for. */
 #include "rules_room.h"
 
+#include "promise.h"
 #include "text.h"
 
 static const char *nearest_check(const struct rule_run *run, const char *id)
 {
     const char *ids[CHECK_COUNT];
+    promise(id != NULL);
     for (size_t i = 0; i < CHECK_COUNT; i++)
         ids[i] = check_at(i)->id;
     return text_nearest_remedy(run->arena, id, ids, CHECK_COUNT,

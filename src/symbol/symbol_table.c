@@ -14,6 +14,9 @@ static const struct symbol symbols[SYMBOL_COUNT] = {SYMBOL_LIST(SYMBOL_ROW)};
 const char *const symbol_keys[] = {SYMBOL_LIST(SYMBOL_KEY) NULL};
 #undef SYMBOL_KEY
 
+_Static_assert(sizeof symbol_keys / sizeof *symbol_keys == SYMBOL_COUNT,
+               "a key for each sign, and the NULL that ends them");
+
 const struct symbol *symbol_of(enum symbol_key key)
 {
     promise(key < SYMBOL_COUNT);

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "item.h"
+#include "promise.h"
 #include "text.h"
 
 const char *words_language(const struct words *words)
@@ -19,12 +20,14 @@ const char *words_language_name(const struct words *words)
 
 const char *words_get(const struct words *words, enum word word)
 {
+    promise(word < WORD_COUNT);
     const struct word_texts *texts = &words->texts[word];
     return texts->only.text != NULL ? texts->only.text : texts->forms[PLURAL_OTHER].text;
 }
 
 const char *words_counted(const struct words *words, enum word word, uint64_t count)
 {
+    promise(word < WORD_COUNT);
     const struct word_texts *texts = &words->texts[word];
     return texts->only.text != NULL ? texts->only.text
                                     : texts->forms[words_plural(words, count)].text;
@@ -32,6 +35,7 @@ const char *words_counted(const struct words *words, enum word word, uint64_t co
 
 const char *words_joint(const struct words *words, enum word word, size_t at, size_t members)
 {
+    promise(word < WORD_COUNT && at > 0 && at < members);
     const struct word_texts *texts = &words->texts[word];
     enum joint joint = JOINT_MANY;
     if (members == 2)
@@ -90,15 +94,18 @@ enum plural words_plural(const struct words *words, uint64_t count)
 
 const char *words_item(const struct words *words, enum item_key item)
 {
+    promise(item < ITEM_COUNT);
     return words->items[item].name.text;
 }
 
 const char *words_items(const struct words *words, enum item_key item, uint64_t count)
 {
+    promise(item < ITEM_COUNT);
     return words->items[item].forms[words_plural(words, count)].text;
 }
 
 const char *words_zone(const struct words *words, enum zone_key zone)
 {
+    promise(zone < ZONE_COUNT);
     return words->zones[zone].text;
 }

@@ -5,6 +5,7 @@
 
 #include <string.h>
 
+#include "promise.h"
 #include "text.h"
 
 enum { PARTS_MOST = 8 };
@@ -94,6 +95,7 @@ const char *words_handling(const struct words *words, const char *how, enum hand
 {
     struct part parts[PARTS_MOST];
     size_t count = parts_of(words, how, parts);
+    promise(count <= PARTS_MOST);
     unsigned wanted = wanted_state == HANDLED_ON ? LEADS_ON : LEADS_OFF;
     unsigned unwanted = wanted == LEADS_ON ? LEADS_OFF : LEADS_ON, all = LEADS_NOWHERE;
     for (size_t i = 0; i < count; i++)

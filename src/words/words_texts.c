@@ -24,6 +24,8 @@ static const struct word_row {
 #undef WORD_ROW
 };
 
+_Static_assert(sizeof word_rows / sizeof *word_rows == WORD_COUNT, "a row for each word");
+
 /* ---- {names} and **bold** parts ---- */
 
 size_t words_blank_length(const char *text)

@@ -30,7 +30,7 @@ static const struct yaml_node *any_collection(const struct yaml_node *tree, uint
 static const struct yaml_node *any_value(struct arena *arena, uint32_t *seed)
 {
     const struct yaml_node *text =
-        text_node(arena, any_texts[number_next(seed) % (sizeof any_texts / sizeof any_texts[0])]);
+        text_node(arena, any_text(number_next(seed)));
     struct yaml_node *node = arena_alloc(arena, sizeof *node);
     const struct yaml_node **items = arena_array(arena, 1, sizeof *items);
     struct yaml_pair *pairs = arena_array(arena, 1, sizeof *pairs);

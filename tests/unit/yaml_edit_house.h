@@ -129,9 +129,15 @@ static inline const struct yaml_node *text_node(struct arena *arena, const char 
     return node;
 }
 
-static const char *const any_texts[] = {
-    "x", "across = shut, then wait", "a: b", "locker #2", "it's 5\" wide", "{id} [1]", "\u017Eute",
-    "- dash", "null", "12", "\\n", "*bold* & more", "yes",
-};
+/* Texts of all sorts, over and over. */
+static inline const char *any_text(size_t number)
+{
+    static const char *const texts[] = {
+        "x", "across = shut, then wait", "a: b", "locker #2", "it's 5\" wide", "{id} [1]",
+        "\u017Eute", "- dash", "null", "12", "\\n", "*bold* & more", "yes",
+    };
+
+    return texts[number % (sizeof texts / sizeof texts[0])];
+}
 
 #endif
