@@ -55,7 +55,7 @@ test_objects   := $(test_sources:%.c=$(build)/%.o)
 # Tests that lay out, draw or read back whole sets of cards: too slow to wait for
 # after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
-fleet_tests := test_layout test_plan test_proof_pages test_proof_raster test_proof_table \
+fleet_tests := test_layout test_page_facts test_plan test_proof_pages test_proof_raster test_proof_table \
                test_safety_page test_paper
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 

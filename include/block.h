@@ -3,35 +3,42 @@
 #ifndef MAYDECK_BLOCK_H
 #define MAYDECK_BLOCK_H
 
-/* BLOCK(name in C, word in messages and dumps). */
+/* BLOCK(name in C, word in messages and dumps, its facts: a member of union block_facts in
+ * sheet.h; BARE where a page has the block and the facts stand in another). */
 #define BLOCK_LIST(BLOCK) \
-    BLOCK(MARK, "mark")               /* SPECIMEN, in the strips at head and foot */ \
-    BLOCK(TITLE, "title")             /* and the sign, boat and number beside it */ \
-    BLOCK(SIGNS, "signs") \
-    BLOCK(CALL_LINE, "call line")     /* who calls when */ \
-    BLOCK(STEPS, "steps") \
-    BLOCK(PLAN, "plan")               /* of the boat, with her tags */ \
-    BLOCK(DECISION, "decision") \
-    BLOCK(NEVER, "never") \
-    BLOCK(CAUTIONS, "cautions") \
-    BLOCK(LOCAL_RULES, "local rules") \
-    BLOCK(CONTACT, "contact") \
-    BLOCK(CALL, "call")               /* how to work the radio and what to say */ \
-    BLOCK(NATURE, "nature")           /* of the distress card, to CANCEL */ \
-    BLOCK(PAN_PAN, "pan_pan") \
-    BLOCK(SPELL, "spell") \
-    BLOCK(RELAY, "relay") \
-    BLOCK(DOWNGRADE, "downgrade") \
-    BLOCK(CANCEL, "cancel") \
-    BLOCK(LABELS, "labels")           /* of the safety plan, to SOURCES */ \
-    BLOCK(LEADERS, "leaders") \
-    BLOCK(LEGEND, "legend") \
-    BLOCK(SOURCES, "sources") \
-    BLOCK(FOOTER, "footer")
+    BLOCK(MARK, "mark", TEXT)               /* SPECIMEN, in the strips at head and foot */ \
+    BLOCK(TITLE, "title", TITLE)            /* and the sign, boat and number beside it */ \
+    BLOCK(SIGNS, "signs", SIGNS) \
+    BLOCK(CALL_LINE, "call line", TEXT)     /* who calls when */ \
+    BLOCK(STEPS, "steps", STEPS) \
+    BLOCK(PLAN, "plan", PLAN)               /* of the boat, with her tags */ \
+    BLOCK(DECISION, "decision", DECISION) \
+    BLOCK(NEVER, "never", WARNINGS) \
+    BLOCK(CAUTIONS, "cautions", WARNINGS) \
+    BLOCK(LOCAL_RULES, "local rules", WARNINGS) \
+    BLOCK(CONTACT, "contact", CONTACT) \
+    BLOCK(CALL, "call", CALL)               /* how to work the radio and what to say */ \
+    BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to SPELL */ \
+    BLOCK(PAN_PAN, "pan_pan", SECTION) \
+    BLOCK(RELAY, "relay", SECTION) \
+    BLOCK(DOWNGRADE, "downgrade", SECTION) \
+    BLOCK(CANCEL, "cancel", SECTION) \
+    BLOCK(SPELL, "spell", SECTION) \
+    BLOCK(LABELS, "labels", PLACES)         /* of the safety plan, to SOURCES */ \
+    BLOCK(LEADERS, "leaders", BARE) \
+    BLOCK(LEGEND, "legend", LEGEND) \
+    BLOCK(SOURCES, "sources", TEXT) \
+    BLOCK(FOOTER, "footer", FOOTER)
+
+enum facts_kind {
+    FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_STEPS, FACTS_PLAN, FACTS_DECISION,
+    FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_LEGEND,
+    FACTS_FOOTER
+};
 
 enum block_key {
     BLOCK_NONE,
-#define BLOCK_ENUM(name, word) BLOCK_##name,
+#define BLOCK_ENUM(name, ...) BLOCK_##name,
     BLOCK_LIST(BLOCK_ENUM)
 #undef BLOCK_ENUM
     BLOCK_COUNT
@@ -39,5 +46,8 @@ enum block_key {
 
 /* Its word in messages and dumps; "-" of none. */
 const char *block_word(enum block_key block);
+
+/* Which facts it has in a sheet. */
+enum facts_kind facts_kind_of(enum block_key block);
 
 #endif

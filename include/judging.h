@@ -5,7 +5,7 @@
 #ifndef MAYDECK_JUDGING_H
 #define MAYDECK_JUDGING_H
 
-#include "card.h"
+#include "compose.h"
 
 /* The state of composing one card; what it holds is compose's own. */
 struct composing;
@@ -13,14 +13,14 @@ struct composing;
 /* The state in which `card`, one of `set`, was composed from `input`, all of which
  * must outlive it. It collects problems and missing facts of its own: nothing of them
  * reaches the run's. In `arena`; cannot fail. */
-struct composing *composing_again(const struct compose_input *input, const struct card_set *set,
-                                  const struct card *card, struct arena *arena);
+struct composing *composing_again(const struct compose_input *input, const struct sheet_set *set,
+                                  const struct sheet *sheet, struct arena *arena);
 
 /* What holds `card` back, the card of that state: it is composed once more, alone.
  * The list, sorted as problems are, has `*count` entries and belongs to the state; how to
  * mend them stands in the run's own problems, where proposed tags are kept apart over
  * all cards. */
-const struct problem *card_held_by(struct composing *composing, const struct card *card,
+const struct problem *card_held_by(struct composing *composing, const struct sheet *sheet,
                                    size_t *count);
 
 /* ---- conditions ---- */

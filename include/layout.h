@@ -11,7 +11,7 @@
 #include <stddef.h>
 
 #include "arena.h"
-#include "card.h"
+#include "compose.h"
 #include "face.h"
 #include "page.h"
 #include "paper.h"
@@ -19,7 +19,7 @@
 
 /* What layout works on. The paper may be any: see paper.h. */
 struct layout_input {
-    const struct card_set *set;
+    const struct sheet_set *set;
     const struct faces *faces;
     const struct paper *paper;
     bool draft;                /* held cards are laid out too */

@@ -9,6 +9,7 @@
 #include "arena.h"
 #include "choices.h"
 #include "problem.h"
+#include "sheet_kinds.h"
 #include "symbol.h"
 #include "yaml_fields.h"
 
@@ -223,14 +224,6 @@ struct procedure_call {
     struct place place;
 };
 
-/* What a card of the procedure is: with steps; the distress call; where everything is. */
-#define PROCEDURE_KIND_LIST(X) \
-    X(PROCEDURE_CARD, "card") X(PROCEDURE_DISTRESS, "distress") \
-    X(PROCEDURE_SAFETY_PLAN, "safety_plan")
-enum procedure_kind { PROCEDURE_KIND_NONE, PROCEDURE_KIND_LIST(CHOICE_NAME) PROCEDURE_KIND_COUNT };
-extern const char *const procedure_kind_words[];    /* NULL-ended, each at its value less one */
-struct procedure_kind_value CHOICE_OF(enum procedure_kind);
-
 /* Whether a boat has one card of it, or one for each of her engine spaces. */
 #define PER_LIST(X) X(PER_ENGINE_SPACE, "engine_space")
 enum per { PER_BOAT, PER_LIST(CHOICE_NAME) PER_COUNT };
@@ -239,7 +232,7 @@ struct per_value CHOICE_OF(enum per);
 struct procedure {
     const struct source *source;
     struct text_value key, title, subject;
-    struct procedure_kind_value kind;   /* none: a card */
+    struct sheet_kind_value kind;   /* of its sheet; a card where none is given */
     struct per_value per;
     struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
     struct class_value stripe;      /* fire, rescue, control or warning */

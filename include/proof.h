@@ -9,7 +9,7 @@
 #include <stddef.h>
 
 #include "arena.h"
-#include "card.h"
+#include "compose.h"
 #include "face.h"
 #include "page.h"
 #include "text.h"
@@ -65,7 +65,7 @@ bool proof_rule_judges(enum proof_rule_key key, const struct words *words);
 
 struct proof_finding {
     enum proof_rule_key rule;
-    const char *card;          /* key, such as engine_fire */
+    const char *sheet;          /* key, such as engine_fire */
     const char *measured;
     struct area where;         /* place on the page; all 0: the card as a whole */
     struct place origin;       /* the line the words came from; line 0: none */
@@ -82,7 +82,7 @@ struct proof_report {
 /* A page and what it was laid out from. */
 struct proof_input {
     const struct page *page;
-    const struct card *card;
+    const struct sheet *sheet;
     const struct faces *faces;
 };
 
@@ -92,13 +92,13 @@ void proof_page(const struct proof_input *input, struct arena *arena, struct pro
 /* Judges each page, and the pages together by the rules of PROOF_SET. `pages` as
  * layout_set gave them (NULL: not laid out, and not judged). Gives one report a
  * card, in the order of the set. */
-const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
+const struct proof_report *proof_set(const struct sheet_set *set, const struct page *const *pages,
                                      const struct faces *faces, struct arena *arena);
 
 /* The audit of one card as text: a line with the result and how many things were
  * measured, then what was found by rule, with what the rule asks and how to mend it; and
  * which rules are not judged in the language of the card. */
-void proof_print(const struct proof_report *report, const char *boat, const char *card,
+void proof_print(const struct proof_report *report, const char *boat, const char *sheet,
                  struct text_builder *out);
 
 /* One line: what no program can judge, and people must. */

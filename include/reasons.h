@@ -4,7 +4,7 @@
 #define MAYDECK_REASONS_H
 
 #include "arena.h"
-#include "card.h"
+#include "compose.h"
 #include "figure.h"
 #include "procedure.h"
 #include "text.h"
@@ -19,8 +19,8 @@ const char *condition_words(const struct condition *condition, struct arena *are
  * characters where the text has a space to break at; what comes from a file ends
  * with "at FILE:LINE", never broken. `set` is what compose_set made of `input`,
  * and `card` one of its cards. */
-void card_reasons(const struct compose_input *input, const struct card_set *set,
-                  const struct card *card, struct text_builder *out);
+void card_reasons(const struct compose_input *input, const struct sheet_set *set,
+                  const struct sheet *sheet, struct text_builder *out);
 
 /* What the record gives for the base and the skipper alone: each figure of `check` that
  * has a result, with its inputs and formula. Nothing where there is none. */
@@ -30,7 +30,7 @@ void figures_for_base(const struct compose_input *input, struct text_builder *ou
  * formula and its source, the result before and after rounding, the verdict, and
  * whether a card carries it. `set` is what compose_set made of `input`; NULL: the boat
  * has no cards. */
-void figure_reasons(const struct compose_input *input, const struct card_set *set,
+void figure_reasons(const struct compose_input *input, const struct sheet_set *set,
                     const struct figure *figure, struct text_builder *out);
 
 #endif

@@ -13,18 +13,18 @@ static const char *kept(struct arena *arena, const char *text)
 
 static void cards_count(const struct sheets *sheets, struct check_row *row)
 {
-    const struct card_set *set = sheets->set;
+    const struct sheet_set *set = sheets->set;
     row->of += set->count;
     for (size_t i = 0; i < set->count; i++)
-        row->ready += sheets->pages[i] != NULL && !set->cards[i]->held ? 1 : 0;
+        row->ready += sheets->pages[i] != NULL && !set->sheets[i]->held ? 1 : 0;
 }
 
-static void not_hers_keep(const struct card_set *set, struct check_row *row, struct arena *arena)
+static void not_hers_keep(const struct sheet_set *set, struct check_row *row, struct arena *arena)
 {
-    struct card_not_hers *list = arena_array(arena, set->not_hers_count, sizeof *list);
+    struct sheet_not_hers *list = arena_array(arena, set->not_hers_count, sizeof *list);
     row->not_hers_count = set->not_hers_count;
     for (size_t i = 0; i < row->not_hers_count; i++)
-        list[i] = (struct card_not_hers){kept(arena, set->not_hers[i].name),
+        list[i] = (struct sheet_not_hers){kept(arena, set->not_hers[i].name),
                                          kept(arena, set->not_hers[i].reason)};
     row->not_hers = list;
 }

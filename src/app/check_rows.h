@@ -11,7 +11,7 @@ struct check_row {
     bool composed;
     size_t recorded, items;   /* kinds of gear mentioned, of all */
     size_t ready, of;         /* cards */
-    const struct card_not_hers *not_hers;
+    const struct sheet_not_hers *not_hers;
     size_t not_hers_count;
     const char *first_date;   /* the first date of her gear; NULL: none recorded */
     const char *first_item, *first_tag;

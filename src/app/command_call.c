@@ -54,7 +54,7 @@ static void lines_print(const struct call *call, const struct script *script)
 
 /* The other scripts of the distress card, with the words that stand round them. No
  * position is filled in: in a relay it is another vessel's. */
-static void section_print(struct arena *arena, const struct card_section *section)
+static void section_print(struct arena *arena, const struct section_facts *section)
 {
     if (section->script == NULL)
         return;
@@ -66,52 +66,59 @@ static void section_print(struct arena *arena, const struct card_section *sectio
         printf("%s\n", text_plain(arena, section->end_note));
 }
 
+static void sections_print(struct arena *arena, const struct sheet *sheet)
+{
+    for (size_t i = 0; i < sheet->block_count; i++)
+        if (facts_kind_of(sheet->blocks[i].key) == FACTS_SECTION)
+            section_print(arena, sheet->blocks[i].facts.section);
+}
+
 /* False when the card's script could not be made, which is told as an error. */
-static bool card_print(const struct call *call, const struct card_name *card)
+static bool card_print(const struct call *call, const struct sheet_name *card)
 {
     struct boat_job *boat = call->boat;
     struct compose_input input = compose_input_of(boat, boat->job->languages.rows[0]);
-    struct card_saying saying = card_saying(&input, card->key, boat->arena, boat->problems);
-    if (!saying.call.given)
+    const struct sheet *sheet = sheet_calls(&input, card->id, boat->arena, boat->problems);
+    const struct call_facts *panel = sheet_call(sheet);
+    if (sheet_block(sheet, BLOCK_CALL) == NULL)
         problem_add(boat->problems, SEVERITY_USE, NO_PLACE,
                     "leave out --card for the general MAYDAY", "the card %s has no call",
-                    card->key);
-    else if (saying.call.silent)
+                    card->id);
+    else if (panel->silent)
         problem_add(boat->problems, SEVERITY_USE, NO_PLACE,
                     "the card tells what is left to do: see `maydeck why`",
-                    "from the card %s nobody can call: %s", card->key, saying.call.title);
-    if (saying.call.script == NULL)
+                    "from the card %s nobody can call: %s", card->id, panel->title);
+    if (panel->script == NULL)
         return false;
-    lines_print(call, saying.call.script);
-    for (size_t i = 0; i < saying.section_count; i++)
-        section_print(boat->arena, &saying.sections[i]);
+    lines_print(call, panel->script);
+    sections_print(boat->arena, sheet);
     return true;
 }
 
 /* The cards of hers that --card asks for. */
 struct asked_cards {
-    const struct card_name **at;
+    const struct sheet_name **at;
     size_t count;
 };
 
-static struct asked_cards cards_choose(const struct call *call, const struct card_name *names,
+static struct asked_cards cards_choose(const struct call *call, const struct sheet_name *names,
                                        size_t count)
 {
     struct asked_cards asked = {.at = arena_array(call->boat->arena, count, sizeof *asked.at)};
     for (size_t i = 0; i < count; i++)
-        if (card_named(call->options, names[i].key, names[i].procedure_key))
+        if (card_named(call->options, names[i].id, names[i].procedure_key))
             asked.at[asked.count++] = &names[i];
     return asked;
 }
 
 /* False, with a problem each, when one that is asked for is none of hers. */
-static bool cards_known(const struct call *call, const struct card_name *names, size_t count)
+static bool cards_known(const struct call *call, const struct sheet_name *names, size_t count)
 {
     struct names keys = {0}, known = {0};
     bool all = true;
     for (size_t i = 0; i < count; i++) {
-        names_add(&keys, names[i].key, call->boat->arena);
-        names_add(&known, names[i].key, call->boat->arena);
+        names_add(&keys, names[i].id, call->boat->arena);
+        names_add(&known, names[i].id, call->boat->arena);
         names_add(&known, names[i].procedure_key, call->boat->arena);
     }
     for (size_t i = 0; i < call->options->cards.count; i++) {
@@ -128,7 +135,7 @@ static bool cards_print(const struct call *call)
 {
     size_t count;
     struct compose_input input = compose_input_of(call->boat, call->boat->job->languages.rows[0]);
-    const struct card_name *names = card_names(&input, call->boat->arena, &count);
+    const struct sheet_name *names = sheet_names(&input, call->boat->arena, &count);
     struct asked_cards asked = cards_choose(call, names, count);
     if (!cards_known(call, names, count))
         return false;

@@ -9,17 +9,17 @@
 
 static struct asked_list asked_of(const struct sheets *sheets)
 {
-    const struct card_set *set = sheets->set;
+    const struct sheet_set *set = sheets->set;
     const struct boat_job *boat = sheets->boat;
     const struct procedure **wanted = arena_array(boat->arena, set->count, sizeof *wanted);
     size_t count = 0;
     for (size_t i = 0; i < set->count; i++)
-        if (card_wanted(boat->job->options, set->cards[i]))
-            wanted[count++] = set->cards[i]->procedure;
+        if (card_wanted(boat->job->options, set->sheets[i]))
+            wanted[count++] = set->sheets[i]->procedure;
     return asked_items(wanted, count, boat->boat->facts.type.value, boat->arena);
 }
 
-static bool told_as_unrecorded(const struct card_set *set, const struct item_kind *kind)
+static bool told_as_unrecorded(const struct sheet_set *set, const struct item_kind *kind)
 {
     for (size_t i = 0; i < set->unrecorded_count; i++)
         if (set->unrecorded[i] == kind->item)

@@ -23,11 +23,11 @@ struct printing {
 
 static struct chosen pages_choose(const struct sheets *sheets)
 {
-    const struct card_set *set = sheets->set;
+    const struct sheet_set *set = sheets->set;
     struct chosen chosen = {0};
     chosen.pages = arena_array(sheets->boat->arena, set->count, sizeof *chosen.pages);
     for (size_t i = 0; i < set->count; i++)
-        if (sheets->pages[i] != NULL && card_wanted(sheets->boat->job->options, set->cards[i]))
+        if (sheets->pages[i] != NULL && card_wanted(sheets->boat->job->options, set->sheets[i]))
             chosen.pages[chosen.count++] = sheets->pages[i];
     return chosen;
 }
@@ -101,7 +101,7 @@ static void set_write(struct printing *printing, const struct sheets *sheets,
                       const struct chosen *chosen)
 {
     const struct options *options = printing->options;
-    const struct sheet_kind *kind = &sheets->boat->job->kinds[sheets->part.kind];
+    const struct set_kind *kind = &sheets->boat->job->kinds[sheets->part.kind];
     struct document document = document_of(sheets, chosen->pages, chosen->count, kind->title);
     const char *name = file_name(sheets->boat, NULL);
     if (file_write(printing, sheets, &document, name) && !options->quiet)

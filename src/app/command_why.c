@@ -20,23 +20,23 @@ static void next_begin(struct telling *telling)
 
 static void cards_list(const struct sheets *sheets)
 {
-    const struct card_set *set = sheets->set;
+    const struct sheet_set *set = sheets->set;
     printf("%s: %zu cards. Name one with --card, or take --all:\n", sheets->boat->key,
            set->count);
     for (size_t i = 0; i < set->count; i++)
-        printf("  %-24s %s\n", set->cards[i]->key, set->cards[i]->name);
+        printf("  %-24s %s\n", set->sheets[i]->id, set->sheets[i]->name);
 }
 
 static void reasons_print(const struct options *options, const struct sheets *sheets)
 {
-    const struct card_set *set = sheets->set;
+    const struct sheet_set *set = sheets->set;
     struct text_builder out = text_builder_in(sheets->boat->arena);
     size_t count = 0;
     for (size_t i = 0; i < set->count; i++) {
-        if (!card_wanted(options, set->cards[i]))
+        if (!card_wanted(options, set->sheets[i]))
             continue;
         text_add(&out, count++ == 0 ? "" : "\n\n");
-        card_reasons(&sheets->input, set, set->cards[i], &out);
+        card_reasons(&sheets->input, set, set->sheets[i], &out);
     }
     fwrite(out.at, 1, out.length, stdout);
 }

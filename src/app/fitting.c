@@ -12,30 +12,30 @@ struct trying {
     struct figure_limit *figures;
 };
 
-static struct figure_limit *limit_of(struct trying *trying, const char *card)
+static struct figure_limit *limit_of(struct trying *trying, const char *sheet)
 {
     for (size_t i = 0; i < trying->limits.figure_count; i++)
-        if (text_equal(trying->figures[i].card, card))
+        if (text_equal(trying->figures[i].card, sheet))
             return &trying->figures[i];
     return NULL;
 }
 
 /* False: it carries none any more. */
-static bool figures_lower(struct trying *trying, const struct card *card)
+static bool figures_lower(struct trying *trying, const struct sheet *sheet)
 {
-    struct figure_limit *limit = limit_of(trying, card->key);
+    struct figure_limit *limit = limit_of(trying, sheet->id);
     if (limit != NULL && limit->most == 0)
         return false;
     if (limit == NULL)
         limit = &trying->figures[trying->limits.figure_count++];
-    *limit = (struct figure_limit){card->key,
-                                   card->figure_count > 0 ? card->figure_count - 1 : 0};
+    size_t shown = sheet_steps(sheet)->shown_count;
+    *limit = (struct figure_limit){sheet->id, shown > 0 ? shown - 1 : 0};
     return true;
 }
 
 /* One page more than it had. False: it has as many as it may, or fewer than it was to
  * have, because it cannot be cut again. */
-static bool plan_spread(struct trying *trying, const struct safety_plan *plan)
+static bool plan_spread(struct trying *trying, const struct places_facts *plan)
 {
     int *pages = &trying->limits.plan_pages[plan->part];
     if (plan->of >= PLAN_PAGES_MOST || plan->of < *pages)
@@ -45,13 +45,14 @@ static bool plan_spread(struct trying *trying, const struct safety_plan *plan)
 }
 
 /* Lowers what full cards may carry. False: there is nothing to lower. */
-static bool limits_lower(const struct card_set *set, struct trying *trying)
+static bool limits_lower(const struct sheet_set *set, struct trying *trying)
 {
     bool lowered = false;
     for (size_t i = 0; i < set->count; i++)
         if (trying->full[i])
-            lowered |= set->cards[i]->safety != NULL ? plan_spread(trying, set->cards[i]->safety)
-                                                     : figures_lower(trying, set->cards[i]);
+            lowered |= sheet_block(set->sheets[i], BLOCK_LABELS) != NULL
+                           ? plan_spread(trying, sheet_places(set->sheets[i]))
+                           : figures_lower(trying, set->sheets[i]);
     return lowered;
 }
 

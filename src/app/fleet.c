@@ -1,6 +1,6 @@
 /* fleet.c - what a run reads before it works on any boat: its own files, the base and which
  * boats there are (room: app). Each part says by itself whether boats can be looked at. */
-#include "card.h"
+#include "compose.h"
 #include "fleet.h"
 
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,

@@ -6,7 +6,7 @@
 
 #define LENGTH_OF(list) (sizeof(list) / sizeof *(list))
 
-static const struct sheet_kind sheet_kinds[] = {
+static const struct set_kind set_kinds[] = {
     {"emergency cards", compose_set_limited},
 };
 
@@ -16,7 +16,7 @@ static const enum paper_key offered_papers[] = {PAPER_A4};
 struct job job_of(const struct options *options, const struct fleet *fleet)
 {
     return (struct job){.options = options, .fleet = fleet,
-                        .kinds = sheet_kinds, .kind_count = LENGTH_OF(sheet_kinds),
+                        .kinds = set_kinds, .kind_count = LENGTH_OF(set_kinds),
                         .languages = fleet->printed,
                         .papers = offered_papers, .paper_count = LENGTH_OF(offered_papers)};
 }

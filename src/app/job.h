@@ -4,16 +4,16 @@
 #ifndef MAYDECK_JOB_H
 #define MAYDECK_JOB_H
 
-#include "card.h"
+#include "compose.h"
 #include "fleet.h"
 #include "page.h"
 #include "paper.h"
 #include "proof.h"
 
 /* Sheets that are made together, such as the emergency cards of a boat. */
-struct sheet_kind {
+struct set_kind {
     const char *title;             /* of a file that holds them, after the boat's name */
-    const struct card_set *(*compose)(const struct compose_input *input,
+    const struct sheet_set *(*compose)(const struct compose_input *input,
                                       const struct set_limits *limits, struct arena *arena,
                                       struct problems *problems);
 };
@@ -23,7 +23,7 @@ struct sheet_kind {
 struct job {
     const struct options *options;
     const struct fleet *fleet;
-    const struct sheet_kind *kinds;
+    const struct set_kind *kinds;
     size_t kind_count;
     struct languages languages;
     const enum paper_key *papers;
@@ -75,7 +75,7 @@ struct sheets {
     struct job_part part;
     struct compose_input input;
     struct problems *problems;     /* of composing and laying out; sheets_tell passes them on */
-    const struct card_set *set;
+    const struct sheet_set *set;
     const struct page *const *pages;       /* NULL: not laid out, or not to be read */
     const struct proof_report *reports;    /* one a card, as pages; NULL: not proofread */
     bool asked_exist;              /* all that --card asks for are cards of hers */
@@ -105,7 +105,7 @@ void sheets_prove(struct sheets *sheets);
 struct compose_input compose_input_of(const struct boat_job *boat, const struct words *words);
 
 /* Is this a card that --card asks for? */
-bool card_wanted(const struct options *options, const struct card *card);
+bool card_wanted(const struct options *options, const struct sheet *sheet);
 
 /* The same by its names. */
 bool card_named(const struct options *options, const char *key, const char *procedure_key);

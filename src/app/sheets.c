@@ -45,9 +45,9 @@ bool card_named(const struct options *options, const char *key, const char *proc
            names_hold(&options->cards, procedure_key);
 }
 
-bool card_wanted(const struct options *options, const struct card *card)
+bool card_wanted(const struct options *options, const struct sheet *sheet)
 {
-    return card_named(options, card->key, card->procedure_key);
+    return card_named(options, sheet->id, sheet->procedure_key);
 }
 
 void no_such_card(struct boat_job *boat, const struct names *keys, const char *name)
@@ -62,10 +62,10 @@ static bool card_exists(const struct sheets *sheets, const char *name)
 {
     struct names keys = {0};
     for (size_t i = 0; i < sheets->set->count; i++) {
-        const struct card *card = sheets->set->cards[i];
-        if (text_equal(name, card->key) || text_equal(name, card->procedure_key))
+        const struct sheet *sheet = sheets->set->sheets[i];
+        if (text_equal(name, sheet->id) || text_equal(name, sheet->procedure_key))
             return true;
-        names_add(&keys, card->key, sheets->boat->arena);
+        names_add(&keys, sheet->id, sheets->boat->arena);
     }
     no_such_card(sheets->boat, &keys, name);
     return false;

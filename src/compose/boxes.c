@@ -1,8 +1,8 @@
 /* boxes.c - signs, the line that says when to call, decision, nevers, cautions
  * and the base's own rules (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
-static const char *signs_joined(struct composing *composing)
+const char *signs_joined(struct composing *composing)
 {
     const struct list_value *signs = &composing->slot->procedure->signs;
     struct text_builder builder = text_builder_in(composing->arena);
@@ -13,32 +13,32 @@ static const char *signs_joined(struct composing *composing)
 
 /* A procedure names a step that this boat's card may lack: then the card is
  * wrong as it stands, and it is held. */
-static int number_of_step(struct composing *composing, const struct card *card,
+static int number_of_step(struct composing *composing, const struct sheet *sheet,
                           const struct text_value *id)
 {
-    const struct card_step *step = step_by_id(card, id->text);
+    const struct card_step *step = step_by_id(sheet_steps(sheet), id->text);
     if (step != NULL)
         return step->number;
     composing->held = true;
     problem_add(composing->problems, SEVERITY_HELD, id->place,
                 "name a step that stands on the card of every boat",
-                "%s: the step %s is not on this boat's card", card->name, id->text);
+                "%s: the step %s is not on this boat's card", sheet->name, id->text);
     return 0;
 }
 
-static const char *call_line(struct composing *composing, const struct card *card)
+static const char *call_line(struct composing *composing, const struct sheet *sheet)
 {
     const struct said *said = said_take(composing, &composing->slot->procedure->call_when);
-    return said == NULL ? "" : numbers_fill(composing, card, &said->say);
+    return said == NULL ? "" : numbers_fill(composing, sheet, &said->say);
 }
 
 /* What the exit says, and the card it leads to by number and name. */
-static const char *exit_words(struct composing *composing, const struct card *card,
+static const char *exit_words(struct composing *composing, const struct sheet *sheet,
                               const struct said *said)
 {
     if (said == NULL)
         return words_get(composing->in->words, WORD_NOT_RECORDED);
-    const char *words = numbers_fill(composing, card, &said->say);
+    const char *words = numbers_fill(composing, sheet, &said->say);
     const struct slot *slot = slot_of(composing, said->card.text);
     if (said->card.text == NULL)
         return words;
@@ -56,7 +56,7 @@ static const char *exit_words(struct composing *composing, const struct card *ca
                                   slot->subject, NULL));
 }
 
-static void decision_make(struct composing *composing, struct card *card)
+static void decision_make(struct composing *composing, struct sheet *sheet)
 {
     const struct decision *decision = &composing->slot->procedure->decision;
     if (!decision->given)
@@ -64,16 +64,19 @@ static void decision_make(struct composing *composing, struct card *card)
     const struct said *yes = said_take(composing, &decision->yes);
     const struct said *no = said_take(composing, &decision->no);
     const char *number = text_format(composing->arena, "%d",
-                                     number_of_step(composing, card, &decision->after));
-    card->decision = (struct card_decision){
-        .given = true,
+                                     number_of_step(composing, sheet, &decision->after));
+    struct decision_facts *facts = arena_alloc(composing->arena, sizeof *facts);
+    *facts = (struct decision_facts){
+        .yes_word = words_get(composing->in->words, WORD_YES),
+        .no_word = words_get(composing->in->words, WORD_NO),
         .ask = words_fill(composing->in->words, composing->arena, WORD_AFTER_STEP, "step", number,
                           "ask", decision->ask.text, NULL),
-        .yes = exit_words(composing, card, yes),
-        .no = exit_words(composing, card, no),
+        .yes = exit_words(composing, sheet, yes),
+        .no = exit_words(composing, sheet, no),
         .yes_card = yes == NULL ? NULL : yes->card.text,
         .no_card = no == NULL ? NULL : no->card.text,
         .origin = decision->ask.place};
+    block_add(composing, sheet, BLOCK_DECISION)->decision = facts;
 }
 
 const struct authority *basis_authority(const struct composing *composing,
@@ -90,58 +93,74 @@ const struct authority *basis_authority(const struct composing *composing,
     return found;
 }
 
-static const char *source_tag(const struct composing *composing, const struct basis *basis)
+/* None is added where none is for this boat. */
+static void warnings_add(struct composing *composing, struct sheet *sheet, enum block_key key,
+                         struct warnings_facts warnings)
 {
-    const struct authority *authority = basis_authority(composing, basis);
-    return authority == NULL ? "" : authority->tag.text;
+    struct warnings_facts *facts = arena_alloc(composing->arena, sizeof *facts);
+    *facts = warnings;
+    if (facts->count > 0)
+        block_add(composing, sheet, key)->warnings = facts;
 }
 
-static const struct card_warning *warnings_make(struct composing *composing,
-                                                const struct warning *warnings, size_t given,
-                                                size_t *count)
+static struct warnings_facts warnings_of(struct composing *composing, enum word word,
+                                         const struct warning *warnings, size_t given)
 {
     struct card_warning *out = arena_array(composing->arena, given, sizeof *out);
-    *count = 0;
-    for (size_t i = 0; i < given; i++)
+    struct warnings_facts facts = {.word = words_get(composing->in->words, word), .items = out};
+    for (size_t i = 0; i < given; i++) {
+        const struct authority *source = basis_authority(composing, &warnings[i].basis);
         if (condition_judge(composing, warnings[i].when) != TRUTH_NO)
-            out[(*count)++] = (struct card_warning){
+            out[facts.count++] = (struct card_warning){
                 .text = warnings[i].say.text, .symbol = warnings[i].symbol.value,
-                .tag = source_tag(composing, &warnings[i].basis),
+                .tag = source == NULL ? "" : source->tag.text, .source = source,
                 .origin = warnings[i].say.place};
-    return out;
+    }
+    return facts;
 }
 
-static void local_rules_make(struct composing *composing, struct card *card)
+static struct warnings_facts local_rules_of(struct composing *composing,
+                                            const struct sheet *sheet)
 {
     const struct base_record *base = composing->in->base;
     struct card_warning *out = arena_array(composing->arena, base->local_rule_count, sizeof *out);
+    struct warnings_facts facts = {.word = words_get(composing->in->words, WORD_LOCAL_RULE),
+                                   .items = out};
     for (size_t i = 0; i < base->local_rule_count; i++) {
         const struct local_rule *rule = &base->local_rules[i];
-        if (!text_equal(rule->card.text, card->procedure_key) &&
-            !text_equal(rule->card.text, card->key))
-            continue;
-        out[card->local_rule_count++] = (struct card_warning){
-            .text = rule->rule.text, .tag = rule->source.text, .origin = rule->rule.place};
+        if (text_equal(rule->card.text, sheet->procedure_key) ||
+            text_equal(rule->card.text, sheet->id))
+            out[facts.count++] = (struct card_warning){
+                .text = rule->rule.text, .tag = rule->source.text, .origin = rule->rule.place};
     }
-    card->local_rules = out;
+    return facts;
 }
 
-void boxes_make(struct composing *composing, struct card *card)
+void warnings_make(struct composing *composing, struct sheet *sheet)
 {
     const struct procedure *procedure = composing->slot->procedure;
-    const struct words *words = composing->in->words;
-    card->when_word = words_get(words, WORD_WHEN);
-    card->yes_word = words_get(words, WORD_YES);
-    card->no_word = words_get(words, WORD_NO);
-    card->never_word = words_get(words, WORD_NEVER);
-    card->caution_word = words_get(words, WORD_CAUTION);
-    card->local_word = words_get(words, WORD_LOCAL_RULE);
-    card->signs = signs_joined(composing);
-    card->call_line = call_line(composing, card);
-    decision_make(composing, card);
-    card->nevers = warnings_make(composing, procedure->nevers, procedure->never_count,
-                                 &card->never_count);
-    card->cautions = warnings_make(composing, procedure->cautions, procedure->caution_count,
-                                   &card->caution_count);
-    local_rules_make(composing, card);
+    warnings_add(composing, sheet, BLOCK_NEVER,
+                 warnings_of(composing, WORD_NEVER, procedure->nevers, procedure->never_count));
+    warnings_add(composing, sheet, BLOCK_CAUTIONS,
+                 warnings_of(composing, WORD_CAUTION, procedure->cautions,
+                             procedure->caution_count));
+    warnings_add(composing, sheet, BLOCK_LOCAL_RULES, local_rules_of(composing, sheet));
+}
+
+void signs_make(struct composing *composing, struct sheet *sheet, const char *word,
+                const char *signs)
+{
+    struct signs_facts *facts = arena_alloc(composing->arena, sizeof *facts);
+    *facts = (struct signs_facts){word, signs};
+    block_add(composing, sheet, BLOCK_SIGNS)->signs = facts;
+}
+
+void boxes_make(struct composing *composing, struct sheet *sheet)
+{
+    signs_make(composing, sheet, words_get(composing->in->words, WORD_WHEN),
+               signs_joined(composing));
+    text_add_block(composing, sheet, BLOCK_CALL_LINE,
+                   (struct card_text){call_line(composing, sheet), sheet->origin});
+    decision_make(composing, sheet);
+    warnings_make(composing, sheet);
 }

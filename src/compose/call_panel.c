@@ -62,32 +62,35 @@ static const char *station_words(struct composing *composing, const struct calli
     return call_gear_words(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
 }
 
-static void panel_fill(struct composing *composing, struct card *card,
-                       const struct script_request *request, enum call_from from)
+/* A call as the panel's head is to name it: `several` where more can be made than its script
+ * says. */
+struct panel { const struct script_request *request; enum call_from from; bool several; };
+
+static void panel_make(struct composing *composing, struct sheet *sheet,
+                       const struct panel *panel)
 {
-    struct calling calling = calling_of(composing, from, request,
-                                        request->other != NULL || card->distress);
-    card->call = (struct card_call){
-        .given = true,
-        .silent = !calling.can_call,
-        .station = station_words(composing, &calling),
-        .origin = card->origin};
-    card->call.operate = operate_lines(composing, &calling, &card->call.operate_count);
+    const struct script_request *request = panel->request;
+    struct call_facts *call = arena_alloc(composing->arena, sizeof *call);
+    struct calling calling = calling_of(composing, panel->from, request, panel->several);
+    *call = (struct call_facts){.silent = !calling.can_call,
+                                .station = station_words(composing, &calling),
+                                .origin = sheet->origin};
+    call->operate = operate_lines(composing, &calling, &call->operate_count);
     calling.other = request->other != NULL;
-    card->call.title = words_get(composing->in->words, panel_title(&calling));
+    call->title = words_get(composing->in->words, panel_title(&calling));
+    block_add(composing, sheet, BLOCK_CALL)->call = call;
     if (!calling.can_call)
         return;
-    card->call.script = script_make(request, composing->in->boat, composing->in->base,
-                                    composing->arena, composing->problems);
-    if (card->call.script == NULL)
+    call->script = script_make(request, composing->in->boat, composing->in->base,
+                               composing->arena, composing->problems);
+    if (call->script == NULL)
         composing->held = true;
 }
 
-/* The distress card's panel leaves the nature to be filled in. */
-static void general_call_make(struct composing *composing, struct card *card)
+void general_call_make(struct composing *composing, struct sheet *sheet)
 {
     struct script_request request = call_request(composing->in->boat, SCRIPT_MAYDAY, NULL);
-    panel_fill(composing, card, &request, CALL_FROM_FIXED);
+    panel_make(composing, sheet, &(struct panel){&request, CALL_FROM_FIXED, true});
 }
 
 /* The calls that are for this boat; at most two stand on a card. Where it is not known
@@ -109,14 +112,10 @@ static size_t calls_of(struct composing *composing, const struct procedure_call 
     return count;
 }
 
-void call_make(struct composing *composing, struct card *card)
+void card_call_compose(struct composing *composing, struct sheet *sheet)
 {
     const struct procedure_call *calls[CALLS_MOST];
     struct script_request requests[CALLS_MOST];
-    if (card->distress) {
-        general_call_make(composing, card);
-        return;
-    }
     size_t count = calls_of(composing, calls);
     if (count == 0)
         return;
@@ -125,5 +124,6 @@ void call_make(struct composing *composing, struct card *card)
         requests[i] = request_of(composing, calls[i], count > 1);
     if (count > 1)
         requests[0].other = &requests[1];
-    panel_fill(composing, card, &requests[0], calls[0]->from.value);
+    panel_make(composing, sheet,
+               &(struct panel){&requests[0], calls[0]->from.value, count > 1});
 }

@@ -2,7 +2,7 @@
 #ifndef MAYDECK_CALL_ROOM_H
 #define MAYDECK_CALL_ROOM_H
 
-#include "compose.h"
+#include "compose_room.h"
 
 /* How a card's call is made on this boat. */
 struct calling {

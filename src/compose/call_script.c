@@ -1,6 +1,6 @@
 /* call_script.c - the scripts of the distress card, for the card and for those who
  * rehearse a call without it (room: compose). Never shortens them: the card does. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "beacon.h"
 

@@ -1,38 +1,36 @@
 /* compose_again.c - a card of a finished set composed once more, alone, for those who
  * ask why it is as it is (room: compose). The set and the run's problems stay untouched. */
-#include "compose.h"
+#include "compose_room.h"
 
-static struct slot slot_again(const struct card *card)
+static struct slot slot_again(const struct sheet *sheet)
 {
-    return (struct slot){.procedure = card->procedure, .space = card->space, .key = card->key,
-                         .title = card->title, .subject = card->subject,
-                         .name = card->name, .number = card->number, .page = card->page};
+    return (struct slot){.procedure = sheet->procedure, .space = sheet->space,
+                         .key = sheet->id, .title = sheet_title(sheet)->title,
+                         .subject = sheet->subject, .name = sheet->name,
+                         .number = sheet->number, .page = sheet->page};
 }
 
-struct composing *composing_again(const struct compose_input *input, const struct card_set *set,
-                                  const struct card *card, struct arena *arena)
+struct composing *composing_again(const struct compose_input *input, const struct sheet_set *set,
+                                  const struct sheet *sheet, struct arena *arena)
 {
     struct slot *slots = arena_array(arena, set->count, sizeof *slots);
     struct composing *composing = arena_alloc(arena, sizeof *composing);
     *composing = (struct composing){.in = input, .arena = arena, .problems = problems_new(arena),
                                     .slots = slots, .slot_count = set->count};
     for (size_t i = 0; i < set->count; i++) {
-        slots[i] = slot_again(set->cards[i]);
-        if (set->cards[i] == card)
+        slots[i] = slot_again(set->sheets[i]);
+        if (set->sheets[i] == sheet)
             composing->slot = &slots[i];
     }
     return composing;
 }
 
-const struct problem *card_held_by(struct composing *composing, const struct card *card,
+const struct problem *card_held_by(struct composing *composing, const struct sheet *sheet,
                                    size_t *count)
 {
-    struct card again = *card;
-    steps_make(composing, &again);
-    boxes_make(composing, &again);
-    if (again.distress)
-        distress_make(composing, &again);
-    call_make(composing, &again);
+    struct sheet again;
+    sheet_begin(composing, composing->slot, &again);
+    kind_compose(composing, &again, &(struct sheet_list){&sheet, 1});
     missing_tell(composing);
     return problems_sorted(composing->problems, count);
 }

@@ -1,8 +1,7 @@
 /* compose_set.c - which cards a boat has, numbered, and each composed in turn
  * (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 #include "number.h"
-#include "promise.h"
 
 const struct slot *slot_of(const struct composing *composing, const char *procedure_key)
 {
@@ -79,7 +78,7 @@ static void not_hers_add(struct composing *composing, const struct procedure *pr
     composing->not_hers = arena_grow(composing->arena, composing->not_hers,
                                      composing->not_hers_count, &composing->not_hers_room,
                                      sizeof *composing->not_hers);
-    composing->not_hers[composing->not_hers_count++] = (struct card_not_hers){
+    composing->not_hers[composing->not_hers_count++] = (struct sheet_not_hers){
         procedure_name(composing, procedure), TEXT_OR_EMPTY(procedure->when_reason)};
 }
 
@@ -115,107 +114,63 @@ void slots_make(struct composing *composing)
         slots_of_procedure(composing, procedures->rows[i]);
 }
 
-struct card_list { const struct card *const *at; size_t count; };
-
-void card_begin(struct composing *composing, const struct slot *slot, struct card *card)
-{
-    composing->slot = slot;
-    composing->held = slot->undecided;
-    composing->markers = NULL;
-    composing->marker_count = composing->marker_room = 0;
-    composing->dates = (struct gear_dates){.undated = 0};
-    *card = (struct card){
-        .key = slot->key, .procedure_key = slot->procedure->key.text, .space = slot->space,
-        .title = slot->title, .name = slot->name, .subject = slot->subject,
-        .symbol = slot->procedure->symbol.value, .stripe = slot->procedure->stripe.value,
-        .distress = slot->procedure->kind.value == PROCEDURE_DISTRESS,
-        .number = slot->number, .page = slot->page,
-        .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
-        .language = words_language(composing->in->words), .words = composing->in->words,
-        .boat_record = composing->in->boat, .procedure = slot->procedure,
-        .origin = source_whole(slot->procedure->source)};
-}
-
-static void card_finish(struct composing *composing, struct card *card)
-{
-    card->markers = composing->markers;
-    card->marker_count = composing->marker_count;
-    card->held = composing->held;
-    promise(card->number != NULL && card->title != NULL && card->boat != NULL);
-    surround_make(composing, card);
-    card->code = check_code(card, composing->arena);
-}
-
-static void card_make(struct composing *composing, const struct slot *slot, struct card *card)
-{
-    card_begin(composing, slot, card);
-    steps_make(composing, card);
-    boxes_make(composing, card);
-    if (card->distress)
-        distress_make(composing, card);
-    figures_make(composing, card);
-    call_make(composing, card);
-    card_finish(composing, card);
-}
-
-static void safety_make(struct composing *composing, const struct slot *slot, struct card *card,
-                        const struct card_list *others)
-{
-    card_begin(composing, slot, card);
-    boxes_make(composing, card);
-    safety_plan_make(composing, card, others->at, others->count);
-    card_finish(composing, card);
-}
-
 /* All pages of a safety plan carry the code and the dates of the plan as a whole. */
 static void safety_page_make(struct composing *composing, const struct slot *slot,
-                             struct card *card, const struct card_list *others)
+                             const struct sheet_list *others, struct sheet *sheet)
 {
     struct slot whole = safety_whole(composing, slot);
-    struct card plan;
-    safety_make(composing, &whole, &plan, others);
-    safety_make(composing, slot, card, others);
-    card->code = plan.code;
-    card->footer_right = plan.footer_right;
+    struct sheet plan;
+    sheet_make(composing, &whole, others, &plan);
+    const struct footer_facts *footer = composing->footer;
+    sheet_make(composing, slot, others, sheet);
+    composing->footer->code = footer->code;
+    composing->footer->dates = footer->dates;
 }
 
-/* Safety plans come last: they list what the other cards stand on. */
-static const struct card *const *cards_make(struct composing *composing)
+static void slot_compose(struct composing *composing, const struct slot *slot,
+                         const struct sheet_list *others, struct sheet *sheet)
+{
+    if (is_safety_plan(slot->procedure))
+        safety_page_make(composing, slot, others, sheet);
+    else
+        sheet_make(composing, slot, others, sheet);
+}
+
+/* Those that tell what the others stand on come last. */
+static const struct sheet *const *sheets_make(struct composing *composing)
 {
     size_t count = composing->slot_count;
-    struct card *cards = arena_array(composing->arena, count, sizeof *cards);
-    const struct card **list = arena_array(composing->arena, count, sizeof *list);
-    const struct card_list all = {list, count};
-    for (size_t i = 0; i < count; i++) {
-        list[i] = &cards[i];
-        if (!is_safety_plan(composing->slots[i].procedure))
-            card_make(composing, &composing->slots[i], &cards[i]);
-    }
-    for (size_t i = 0; i < count; i++) {
-        if (is_safety_plan(composing->slots[i].procedure))
-            safety_page_make(composing, &composing->slots[i], &cards[i], &all);
-    }
+    struct sheet *sheets = arena_array(composing->arena, count, sizeof *sheets);
+    const struct sheet **list = arena_array(composing->arena, count, sizeof *list);
+    const struct sheet_list all = {list, count};
+    for (enum sheet_turn turn = ALONE; turn <= AFTER_OTHERS; turn++)
+        for (size_t i = 0; i < count; i++) {
+            const struct slot *slot = &composing->slots[i];
+            list[i] = &sheets[i];
+            if (sheet_turn_of(slot->procedure->kind.value) == turn)
+                slot_compose(composing, slot, &all, &sheets[i]);
+        }
     return list;
 }
 
-const struct card_set *compose_set(const struct compose_input *input, struct arena *arena,
+const struct sheet_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems)
 {
     return compose_set_limited(input, &(struct set_limits){.figure_count = 0}, arena, problems);
 }
 
-const struct card_set *compose_set_limited(const struct compose_input *input,
+const struct sheet_set *compose_set_limited(const struct compose_input *input,
                                            const struct set_limits *limits,
                                            struct arena *arena, struct problems *problems)
 {
     struct composing composing = {.in = input, .arena = arena, .problems = problems,
                                   .limits = *limits};
-    struct card_set *set = arena_alloc(arena, sizeof *set);
+    struct sheet_set *set = arena_alloc(arena, sizeof *set);
     slots_make(&composing);
-    set->cards = cards_make(&composing);
+    set->sheets = sheets_make(&composing);
     set->count = composing.slot_count;
     for (size_t i = 0; i < set->count; i++)
-        set->held += set->cards[i]->held ? 1 : 0;
+        set->held += set->sheets[i]->held ? 1 : 0;
     set->not_hers = composing.not_hers;
     set->not_hers_count = composing.not_hers_count;
     missing_tell(&composing);

@@ -3,7 +3,7 @@
  * Three answers: yes, no, and not known. Not known never passes for no: the fact
  * is noted and the card waits for it. Where one answer is the dangerous one, not known
  * counts as that: an isolator cuts, gas is carried, gear is below. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "promise.h"
 

@@ -1,7 +1,7 @@
 /* condition_fitted.c - is gear fitted, for the engine that a card is about (room:
  * compose)? On a boat with two engines a piece of one tells nothing of the other: what is
  * not recorded of this one is not known, and the card waits for it. */
-#include "compose.h"
+#include "compose_room.h"
 
 enum truth gear_concerns(const struct composing *composing, const struct equipment *gear)
 {

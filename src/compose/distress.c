@@ -1,20 +1,13 @@
 /* distress.c - the distress card: working the set, every script, the natures of
  * distress and the boat's name spelled (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
-struct sections {
-    struct card_section *at;
-    size_t count, room;
-};
-
-static struct card_section *section_add(struct composing *composing, struct sections *sections,
-                                        enum block_key key, enum word title)
+static struct section_facts *section_add(struct composing *composing, struct sheet *sheet,
+                                         enum block_key key, enum word title)
 {
-    sections->at = arena_grow(composing->arena, sections->at, sections->count, &sections->room,
-                              sizeof *sections->at);
-    struct card_section *section = &sections->at[sections->count++];
-    *section = (struct card_section){.key = key,
-                                     .title = words_get(composing->in->words, title)};
+    struct section_facts *section = arena_alloc(composing->arena, sizeof *section);
+    *section = (struct section_facts){.title = words_get(composing->in->words, title)};
+    block_add(composing, sheet, key)->section = section;
     return section;
 }
 
@@ -101,16 +94,18 @@ static const struct script *script_shortened(struct composing *composing,
     return out;
 }
 
-static void script_section(struct composing *composing, struct sections *sections,
-                           enum block_key key, enum word title, enum script_form form)
+static struct section_facts *script_section(struct composing *composing, struct sheet *sheet,
+                                            enum block_key key, enum word title,
+                                            enum script_form form)
 {
     const struct shortening *rule = shortening_of(form);
-    struct card_section *section = section_add(composing, sections, key, title);
+    struct section_facts *section = section_add(composing, sheet, key, title);
     section->script = script_of(composing, form);
     if (section->script != NULL && rule != NULL)
         section->script = script_shortened(composing, section->script, rule);
     if (rule != NULL && rule->tail_count > 0)
         section->end_note = words_get(composing->in->words, rule->ended);
+    return section;
 }
 
 static const char *steps_joined(struct composing *composing, const struct list_value *steps)
@@ -123,10 +118,10 @@ static const char *steps_joined(struct composing *composing, const struct list_v
 
 /* The natures, as sets list them, each with the words to say. How this set is
  * told the nature stands above them. */
-static void nature_section(struct composing *composing, struct sections *sections)
+static void nature_section(struct composing *composing, struct sheet *sheet)
 {
     const struct list_value *steps = &composing->in->boat->radio.nature_steps;
-    struct card_section *section = section_add(composing, sections, BLOCK_NATURE,
+    struct section_facts *section = section_add(composing, sheet, BLOCK_NATURE,
                                                WORD_DISTRESS_NATURE);
     struct card_text *lines = arena_array(composing->arena, NATURE_COUNT, sizeof *lines);
     section->lines = lines;
@@ -141,9 +136,9 @@ static void nature_section(struct composing *composing, struct sections *section
                                    "steps", steps_joined(composing, steps), NULL);
 }
 
-static void spell_section(struct composing *composing, struct sections *sections)
+static void spell_section(struct composing *composing, struct sheet *sheet)
 {
-    struct card_section *section = section_add(composing, sections, BLOCK_SPELL,
+    struct section_facts *section = section_add(composing, sheet, BLOCK_SPELL,
                                                WORD_DISTRESS_SPELL);
     const char *name = spelled_name(composing->in->boat, composing->arena, composing->problems);
     struct card_text *line = arena_array(composing->arena, 1, sizeof *line);
@@ -160,29 +155,39 @@ static void spell_section(struct composing *composing, struct sections *sections
 
 /* Where nobody can call, no words to say by radio; where no alert can be sent, none to
  * cancel. */
-static void scripts_add(struct composing *composing, struct sections *sections)
+static void scripts_add(struct composing *composing, struct sheet *sheet)
 {
-    script_section(composing, sections, BLOCK_PAN_PAN, WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
-    script_section(composing, sections, BLOCK_RELAY, WORD_DISTRESS_RELAY, SCRIPT_RELAY);
-    script_section(composing, sections, BLOCK_DOWNGRADE, WORD_DISTRESS_DOWNGRADE, SCRIPT_DOWNGRADE);
+    script_section(composing, sheet, BLOCK_PAN_PAN, WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
+    script_section(composing, sheet, BLOCK_RELAY, WORD_DISTRESS_RELAY, SCRIPT_RELAY);
+    script_section(composing, sheet, BLOCK_DOWNGRADE, WORD_DISTRESS_DOWNGRADE, SCRIPT_DOWNGRADE);
     if (!boat_can_alert(composing->in->boat))
         return;
-    script_section(composing, sections, BLOCK_CANCEL, WORD_DISTRESS_CANCEL, SCRIPT_CANCEL);
-    sections->at[sections->count - 1].note = words_get(composing->in->words,
-                                                       WORD_DISTRESS_CANCEL_SET);
+    struct section_facts *cancel = script_section(composing, sheet, BLOCK_CANCEL,
+                                                  WORD_DISTRESS_CANCEL, SCRIPT_CANCEL);
+    cancel->note = words_get(composing->in->words, WORD_DISTRESS_CANCEL_SET);
 }
 
-void distress_make(struct composing *composing, struct card *card)
+void distress_call_compose(struct composing *composing, struct sheet *sheet)
 {
-    struct sections sections = {0};
+    nature_section(composing, sheet);
+    if (!no_radio_aboard(composing->in->boat))
+        scripts_add(composing, sheet);
+    spell_section(composing, sheet);
+    general_call_make(composing, sheet);
+}
+
+void distress_compose(struct composing *composing, struct sheet *sheet,
+                      const struct sheet_list *others)
+{
+    const struct words *words = composing->in->words;
     bool radio = !no_radio_aboard(composing->in->boat);
-    card->signs = words_get(composing->in->words, WORD_DISTRESS_WHEN);
-    card->call_line = words_get(composing->in->words, radio ? WORD_DISTRESS_CALL_LINE
-                                                            : WORD_CALL_NO_RADIO_ABOARD);
-    nature_section(composing, &sections);
-    if (radio)
-        scripts_add(composing, &sections);
-    spell_section(composing, &sections);
-    card->sections = sections.at;
-    card->section_count = sections.count;
+    (void)others;
+    signs_make(composing, sheet, "", words_get(words, WORD_DISTRESS_WHEN));
+    text_add_block(composing, sheet, BLOCK_CALL_LINE,
+                   (struct card_text){words_get(words, radio ? WORD_DISTRESS_CALL_LINE
+                                                             : WORD_CALL_NO_RADIO_ABOARD),
+                                      sheet->origin});
+    warnings_make(composing, sheet);
+    distress_call_compose(composing, sheet);
+    contact_make(composing, sheet);
 }

@@ -1,19 +1,19 @@
 /* figure_notes.c - what keeps figures off the cards: fields that the record lacks, and
  * no room (room: compose). Never more than notes: a card is whole without figures. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "figure.h"
 
-static const struct card *card_of(const struct card_set *set, const char *procedure)
+static const struct sheet *card_of(const struct sheet_set *set, const char *procedure)
 {
     for (size_t i = 0; i < set->count; i++)
-        if (text_equal(set->cards[i]->procedure_key, procedure))
-            return set->cards[i];
+        if (text_equal(set->sheets[i]->procedure_key, procedure))
+            return set->sheets[i];
     return NULL;
 }
 
 /* Would the figure stand on a card of this boat, or does the base ask for it? */
-static bool is_wanted(const struct card_set *set, const struct figure *figure)
+static bool is_wanted(const struct sheet_set *set, const struct figure *figure)
 {
     if (figure->in_check)
         return true;
@@ -82,16 +82,17 @@ static const char *room_remedy(const struct card_figure *figure, struct arena *a
                                 : "shorter or fewer rows on the card make room");
 }
 
-static void room_note(const struct card *card, struct arena *arena, struct problems *problems)
+static void room_note(const struct sheet *sheet, struct arena *arena, struct problems *problems)
 {
-    for (size_t i = 0; i < card->left_out_count; i++)
-        problem_add(problems, SEVERITY_NOTE, card->left_out[i].origin,
-                    room_remedy(&card->left_out[i], arena),
-                    "the figure %s finds no room on the card %s", card->left_out[i].id,
-                    card->name);
+    const struct steps_facts *steps = sheet_steps(sheet);
+    for (size_t i = 0; i < steps->left_out_count; i++)
+        problem_add(problems, SEVERITY_NOTE, steps->left_out[i].origin,
+                    room_remedy(&steps->left_out[i], arena),
+                    "the figure %s finds no room on the card %s", steps->left_out[i].id,
+                    sheet->name);
 }
 
-void figure_notes(const struct compose_input *input, const struct card_set *set,
+void figure_notes(const struct compose_input *input, const struct sheet_set *set,
                   struct arena *arena, struct problems *problems)
 {
     struct figure_record record = {input->boat, input->base};
@@ -105,5 +106,5 @@ void figure_notes(const struct compose_input *input, const struct card_set *set,
     }
     lacks_note(&list, arena, problems);
     for (size_t i = 0; i < set->count; i++)
-        room_note(set->cards[i], arena, problems);
+        room_note(set->sheets[i], arena, problems);
 }

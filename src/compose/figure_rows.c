@@ -1,7 +1,7 @@
 /* figure_rows.c - figures on the cards: under the step each serves, as far as the
  * budget of rows goes (room: compose). Never takes a step's or a row's place: what
  * finds no room is left out, and `why` and `check` tell. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "figure.h"
 
@@ -39,11 +39,11 @@ static const struct figure *figure_next(const struct composing *composing, size_
     return NULL;
 }
 
-static size_t figure_rows_of(const struct card *card)
+static size_t figure_rows_of(const struct steps_facts *steps)
 {
     size_t rows = 0;
-    for (size_t i = 0; i < card->step_count; i++)
-        rows += card_step_rows(&card->steps[i]);
+    for (size_t i = 0; i < steps->count; i++)
+        rows += card_step_rows(&steps->items[i]);
     return rows;
 }
 
@@ -57,9 +57,9 @@ size_t figures_allowed(const struct composing *composing)
 }
 
 /* How many figures the card has room for. */
-static size_t room_on(const struct composing *composing, const struct card *card)
+static size_t room_on(const struct composing *composing, const struct steps_facts *steps)
 {
-    size_t rows = figure_rows_of(card), room = rows < CARD_ROWS_MOST ? CARD_ROWS_MOST - rows : 0;
+    size_t rows = figure_rows_of(steps), room = rows < CARD_ROWS_MOST ? CARD_ROWS_MOST - rows : 0;
     return room < figures_allowed(composing) ? room : figures_allowed(composing);
 }
 
@@ -87,25 +87,22 @@ static struct figure_list candidates_of(struct composing *composing)
     return list;
 }
 
-void figures_make(struct composing *composing, struct card *card)
+void figures_make(struct composing *composing, struct card_step *items,
+                  struct steps_facts *steps)
 {
-    struct figure_list all = candidates_of(composing), chosen = {0}, left_out = {0};
-    size_t room = room_on(composing, card);
-    struct card_step *steps = arena_array(composing->arena, card->step_count, sizeof *steps);
+    struct figure_list all = candidates_of(composing), shown = {0}, left_out = {0};
+    size_t room = room_on(composing, steps);
     for (size_t i = 0; i < all.count; i++) {
-        bool fits = chosen.count < room && step_by_id(card, all.at[i].step) != NULL &&
+        bool fits = shown.count < room && step_by_id(steps, all.at[i].step) != NULL &&
                     text_code_points(all.at[i].text) <= FIGURE_CHARACTERS_MOST;
-        figure_add(composing, fits ? &chosen : &left_out, all.at[i]);
+        figure_add(composing, fits ? &shown : &left_out, all.at[i]);
     }
-    for (size_t i = 0; i < card->step_count; i++) {
-        steps[i] = card->steps[i];
-        step_figures_set(composing, &steps[i], &chosen);
-    }
-    card->steps = steps;
-    card->figures_known = all.at;
-    card->figures_known_count = all.count;
-    card->figures = chosen.at;
-    card->figure_count = chosen.count;
-    card->left_out = left_out.at;
-    card->left_out_count = left_out.count;
+    for (size_t i = 0; i < steps->count; i++)
+        step_figures_set(composing, &items[i], &shown);
+    steps->known = all.at;
+    steps->known_count = all.count;
+    steps->shown = shown.at;
+    steps->shown_count = shown.count;
+    steps->left_out = left_out.at;
+    steps->left_out_count = left_out.count;
 }

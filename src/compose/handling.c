@@ -1,6 +1,6 @@
 /* handling.c - how a piece of gear is worked, as far as it serves the step (room: compose).
  * What of it names the contrary of what is wanted is left out by the words of the language. */
-#include "compose.h"
+#include "compose_room.h"
 
 static void contrary_tell(struct composing *composing, const struct equipment *gear,
                           enum gear_state state)

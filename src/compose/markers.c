@@ -1,5 +1,5 @@
 /* markers.c - where each tag of a card stands on the boat (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
 /* Across the boat, in thousandths of half the beam, positive to starboard.
  * Hulls of a catamaran lie well out; what is on the bridge deck nearer in. */

@@ -1,6 +1,6 @@
 /* missing.c - facts that cards ask for and the record lacks (room: compose).
  * Each is told once, with every card it holds and the YAML to paste. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include <string.h>
 

@@ -1,5 +1,5 @@
 /* phrase_said.c - phrases as the sentences of a card (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "speak.h"
 

@@ -1,6 +1,6 @@
 /* reach.c - how far one goes for a piece of gear, and whether a card may send anyone there
  * (room: compose). What is not recorded counts as far. */
-#include "compose.h"
+#include "compose_room.h"
 
 static bool is_below(const struct zone *zone)
 {

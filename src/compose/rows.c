@@ -1,5 +1,5 @@
 /* rows.c - the lines under a step: which gear, where, how (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "figure.h"
 

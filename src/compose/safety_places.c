@@ -1,7 +1,7 @@
 /* safety_places.c - the gear of a safety plan by places: what stands at one place
  * shares a label, gear of one kind there a line (room: compose). Never leaves a
  * piece out: each is on the plan of its own level. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include <stdlib.h>
 

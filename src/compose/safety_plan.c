@@ -1,13 +1,13 @@
 /* safety_plan.c - the first card of a set: all gear of the record where it is,
  * what the signs mean, where the cards hang and what the set stands on (room:
  * compose). Never held back: what is not recorded is not on it. */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "promise.h"
 
 bool is_safety_plan(const struct procedure *procedure)
 {
-    return procedure->kind.value == PROCEDURE_SAFETY_PLAN;
+    return procedure->kind.value == SHEET_SAFETY_PLAN;
 }
 
 /* ---- one plan or more ---- */
@@ -147,12 +147,12 @@ static const char *page_number(struct composing *composing, const struct slot *s
 }
 
 /* "Gear on deck. Below: card 1B."; of more than two pages the first and the last. */
-static const char *signs_words(struct composing *composing, const struct card *card)
+static const char *pages_signs(struct composing *composing, const struct sheet *sheet)
 {
     enum plan_part part = composing->slot->section.part;
-    const struct slot *first = slot_of(composing, card->procedure_key), *last = first;
-    if (text_empty(card->page))
-        return card->signs;
+    const struct slot *first = slot_of(composing, sheet->procedure_key), *last = first;
+    if (text_empty(sheet->page))
+        return signs_joined(composing);
     while (last + 1 < composing->slots + composing->slot_count &&
            last[1].procedure == first->procedure)
         last++;
@@ -180,7 +180,7 @@ static const struct zone *zone_hung_in(const struct boat *boat)
     return between_hulls || of_catamarans ? NULL : zone;
 }
 
-static void here_make(struct composing *composing, struct safety_plan *plan)
+static void here_make(struct composing *composing, struct places_facts *plan)
 {
     static const enum word here_words[] = {
         [FACING_BOW] = WORD_HERE_BOW, [FACING_STARBOARD] = WORD_HERE_STARBOARD,
@@ -234,15 +234,11 @@ static void source_add(struct composing *composing, struct source_list *list,
     list->rows[list->count++] = authority;
 }
 
-/* Only warnings carry a tag on the card, and only those printed on this boat's. */
-static void card_sources_add(struct composing *composing, struct source_list *list,
-                             const struct warning *warnings, size_t count,
-                             const struct card_warning *printed, size_t printed_count)
+static void sources_add(struct composing *composing, struct source_list *list,
+                        const struct warnings_facts *warnings)
 {
-    for (size_t i = 0; i < count; i++)
-        for (size_t j = 0; j < printed_count; j++)
-            if (printed[j].text == warnings[i].say.text)
-                source_add(composing, list, basis_authority(composing, &warnings[i].basis));
+    for (size_t i = 0; i < warnings->count; i++)
+        source_add(composing, list, warnings->items[i].source);
 }
 
 static void source_word(struct text_builder *out, const struct authority *authority,
@@ -275,23 +271,18 @@ static const char *sources_joined(struct composing *composing, const struct sour
                                          words_get(composing->in->words, WORD_SOURCES), out.at);
 }
 
-static const char *plan_sources_words(struct composing *composing, const struct card *const *others,
-                                      size_t count)
+/* Only warnings carry a tag, and only those that are printed on this boat's sheets. */
+static const char *plan_sources_words(struct composing *composing, const struct sheet_list *others)
 {
     struct source_list list = {0};
-    for (size_t i = 0; i < count; i++) {
-        const struct procedure *procedure = others[i]->procedure;
-        if (procedure == NULL)
-            continue;
-        card_sources_add(composing, &list, procedure->nevers, procedure->never_count,
-                         others[i]->nevers, others[i]->never_count);
-        card_sources_add(composing, &list, procedure->cautions, procedure->caution_count,
-                         others[i]->cautions, others[i]->caution_count);
+    for (size_t i = 0; i < others->count; i++) {
+        sources_add(composing, &list, sheet_warnings(others->at[i], BLOCK_NEVER));
+        sources_add(composing, &list, sheet_warnings(others->at[i], BLOCK_CAUTIONS));
     }
     return sources_joined(composing, &list);
 }
 
-/* ---- the card ---- */
+/* ---- the sheet ---- */
 
 static void markers_all(struct composing *composing)
 {
@@ -303,23 +294,38 @@ static void markers_all(struct composing *composing)
     }
 }
 
-void safety_plan_make(struct composing *composing, struct card *card,
-                      const struct card *const *others, size_t other_count)
+static void places_make(struct composing *composing, struct sheet *sheet)
 {
-    static const enum word legend[3] = {WORD_LEGEND_FIRE, WORD_LEGEND_RESCUE,
-                                        WORD_LEGEND_CONTROL};
-    struct safety_plan *plan = arena_alloc(composing->arena, sizeof *plan);
     const struct plan_section *section = &composing->slot->section;
-    *plan = (struct safety_plan){.part = section->part, .number = section->number,
-                                 .of = section->of, .sources = ""};
-    plan->places = plan_places(composing, section, &plan->place_count);
-    markers_all(composing);
+    struct places_facts *plan = arena_alloc(composing->arena, sizeof *plan);
+    *plan = (struct places_facts){.part = section->part, .number = section->number,
+                                  .of = section->of};
+    plan->places = plan_places(composing, section, &plan->count);
     here_make(composing, plan);
-    for (size_t i = 0; i < 3; i++)
-        plan->legend[i] = words_get(composing->in->words, legend[i]);
+    block_add(composing, sheet, BLOCK_LABELS)->places = plan;
+}
+
+static void legend_make(struct composing *composing, struct sheet *sheet)
+{
+    static const enum word words[] = {WORD_LEGEND_FIRE, WORD_LEGEND_RESCUE, WORD_LEGEND_CONTROL};
+    struct legend_facts *legend = arena_alloc(composing->arena, sizeof *legend);
+    for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+        legend->words[i] = words_get(composing->in->words, words[i]);
+    block_add(composing, sheet, BLOCK_LEGEND)->legend = legend;
+}
+
+void safety_plan_compose(struct composing *composing, struct sheet *sheet,
+                         const struct sheet_list *others)
+{
+    places_make(composing, sheet);
+    markers_all(composing);
+    legend_make(composing, sheet);
     if (composing->slot->last_section)
-        plan->sources = plan_sources_words(composing, others, other_count);
-    card->signs = signs_words(composing, card);
-    card->call_line = words_get(composing->in->words, WORD_SAFETY_CALL_LINE);
-    card->safety = plan;
+        text_add_block(composing, sheet, BLOCK_SOURCES,
+                       (struct card_text){plan_sources_words(composing, others), sheet->origin});
+    signs_make(composing, sheet, "", pages_signs(composing, sheet));
+    text_add_block(composing, sheet, BLOCK_CALL_LINE,
+                   (struct card_text){words_get(composing->in->words, WORD_SAFETY_CALL_LINE),
+                                      sheet->origin});
+    warnings_make(composing, sheet);
 }

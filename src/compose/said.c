@@ -1,5 +1,5 @@
 /* said.c - words with cases, and the numbers of steps and cards in words (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
 #include <string.h>
 
@@ -38,17 +38,17 @@ const char *card_numbers(struct composing *composing, const char *procedure_key)
 }
 
 /* NULL: neither a step of this card nor a card of the set. */
-static const char *number_named(struct composing *composing, const struct card *card,
-                                const char *name)
+static const char *number_named(struct composing *composing, const struct sheet *sheet,
+                             const char *name)
 {
-    const struct card_step *step = step_by_id(card, name);
+    const struct card_step *step = step_by_id(sheet_steps(sheet), name);
     if (step != NULL)
         return text_format(composing->arena, "%d", step->number);
     const char *numbers = card_numbers(composing, name);
     return text_empty(numbers) ? NULL : numbers;
 }
 
-const char *numbers_fill(struct composing *composing, const struct card *card,
+const char *numbers_fill(struct composing *composing, const struct sheet *sheet,
                          const struct text_value *text)
 {
     struct text_builder builder = text_builder_in(composing->arena);
@@ -56,7 +56,7 @@ const char *numbers_fill(struct composing *composing, const struct card *card,
     while ((open = strchr(at, '{')) != NULL && strchr(open, '}') != NULL) {
         size_t length = (size_t)(strchr(open, '}') - open) - 1;
         const char *name = arena_copy(composing->arena, open + 1, length);
-        const char *number = number_named(composing, card, name);
+        const char *number = number_named(composing, sheet, name);
         text_add_bytes(&builder, at, (size_t)(open - at));
         text_add(&builder, number == NULL ? "?" : number);
         at = open + length + 2;
@@ -66,7 +66,7 @@ const char *numbers_fill(struct composing *composing, const struct card *card,
         problem_add(composing->problems, SEVERITY_HELD, text->place,
                     "name a step that stands on the card of every such boat, or a card of her set",
                     "%s: %s is neither a step of this boat's card nor a card of hers",
-                    card->name, name);
+                    sheet->name, name);
     }
     text_add(&builder, at);
     return builder.at;

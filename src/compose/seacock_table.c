@@ -1,6 +1,6 @@
 /* seacock_table.c - openings in the hull as one table, port beside starboard,
  * bow first (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
 #include <string.h>
 

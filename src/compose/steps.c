@@ -1,11 +1,11 @@
 /* steps.c - which case of which step, numbered (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
-const struct card_step *step_by_id(const struct card *card, const char *id)
+const struct card_step *step_by_id(const struct steps_facts *steps, const char *id)
 {
-    for (size_t i = 0; i < card->step_count; i++)
-        if (text_equal(card->steps[i].id, id))
-            return &card->steps[i];
+    for (size_t i = 0; i < steps->count; i++)
+        if (text_equal(steps->items[i].id, id))
+            return &steps->items[i];
     return NULL;
 }
 
@@ -75,7 +75,7 @@ static void step_fill(struct composing *composing, const struct procedure_step *
 
 /* What kills at the step, and the card's own line about gear below: numbers in them are
  * those of the card, so all steps must be there. */
-static void lethal_make(struct composing *composing, const struct card *card,
+static void lethal_make(struct composing *composing, const struct sheet *sheet,
                         struct card_step *step, bool below)
 {
     const struct list_value *lines = step->taken == NULL ? &step->step->lethal
@@ -86,17 +86,16 @@ static void lethal_make(struct composing *composing, const struct card *card,
     if (below && rows_below->text != NULL)
         out[count++] = (struct card_text){rows_below->text, rows_below->place};
     for (size_t i = 0; i < lines->count; i++)
-        out[count++] = (struct card_text){numbers_fill(composing, card, &lines->items[i]),
+        out[count++] = (struct card_text){numbers_fill(composing, sheet, &lines->items[i]),
                                           lines->items[i].place};
     step->lethal = out;
     step->lethal_count = count;
 }
 
-void steps_make(struct composing *composing, struct card *card)
+/* The steps that stand on the sheet, numbered; gives how many. */
+static size_t steps_fill(struct composing *composing, struct card_step *steps, bool *below)
 {
     const struct procedure *procedure = composing->slot->procedure;
-    struct card_step *steps = arena_array(composing->arena, procedure->step_count, sizeof *steps);
-    bool *below = arena_array(composing->arena, procedure->step_count, sizeof *below);
     size_t count = 0;
     for (size_t i = 0; i < procedure->step_count; i++) {
         if (condition_judge(composing, procedure->steps[i].when) == TRUTH_NO)
@@ -105,12 +104,22 @@ void steps_make(struct composing *composing, struct card *card)
         steps[count].number = (int)count + 1;
         count++;
     }
-    card->steps = steps;
-    card->step_count = count;
-    for (size_t i = 0; i < count; i++) {
-        steps[i].headline.text = numbers_fill(
-            composing, card, &(struct text_value){.text = steps[i].headline.text,
-                                                  .place = steps[i].headline.origin});
-        lethal_make(composing, card, &steps[i], below[i]);
+    return count;
+}
+
+void steps_make(struct composing *composing, struct sheet *sheet)
+{
+    size_t most = composing->slot->procedure->step_count;
+    struct card_step *items = arena_array(composing->arena, most, sizeof *items);
+    bool *below = arena_array(composing->arena, most, sizeof *below);
+    struct steps_facts *steps = arena_alloc(composing->arena, sizeof *steps);
+    *steps = (struct steps_facts){.items = items, .count = steps_fill(composing, items, below)};
+    block_add(composing, sheet, BLOCK_STEPS)->steps = steps;
+    for (size_t i = 0; i < steps->count; i++) {
+        items[i].headline.text = numbers_fill(
+            composing, sheet, &(struct text_value){.text = items[i].headline.text,
+                                                   .place = items[i].headline.origin});
+        lethal_make(composing, sheet, &items[i], below[i]);
     }
+    figures_make(composing, items, steps);
 }

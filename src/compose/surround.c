@@ -1,6 +1,6 @@
 /* surround.c - what every card carries around its instructions: title band,
  * contact line, footer, marks (room: compose). */
-#include "compose.h"
+#include "compose_room.h"
 
 #include "promise.h"
 
@@ -12,12 +12,12 @@ static bool approval_holds(const struct approval *approval, struct date today)
 }
 
 static const struct approval *approval_of(const struct composing *composing,
-                                          const struct card *card)
+                                          const struct sheet *sheet)
 {
     const struct base_record *base = composing->in->base;
     for (size_t i = 0; i < base->approval_count; i++) {
         const struct approval *approval = &base->approvals[i];
-        if (text_equal(approval->card.text, card->procedure_key) &&
+        if (text_equal(approval->card.text, sheet->procedure_key) &&
             approval_holds(approval, composing->in->today))
             return approval;
     }
@@ -81,22 +81,23 @@ static const char *dates_words(struct composing *composing)
 }
 
 /* The rescue centre's number stands first; the base's is not for emergencies. */
-static void contacts_make(struct composing *composing, struct card *card)
+void contact_make(struct composing *composing, struct sheet *sheet)
 {
     const struct base_record *base = composing->in->base;
     const struct words *words = composing->in->words;
     const char *phone = TEXT_OR_EMPTY(base->centre_phone);
-    card->contact_origin = base->centre_name.place;
-    card->contact_left = text_format(composing->arena, "**%s %s** %s%s%s",
-                                     words_get(words, WORD_RESCUE_CENTRE),
-                                     base->centre_name.text, phone,
-                                     text_empty(phone) ? "" : " · ",
-                                     words_get(words, WORD_CHANNEL_16));
-    card->contact_right = text_format(composing->arena, "**%s** %s",
-                                      words_get(words, WORD_BASE_PHONE), base->phone_24h.text);
+    struct contact_facts *contact = arena_alloc(composing->arena, sizeof *contact);
+    contact->origin = base->centre_name.place;
+    contact->left = text_format(composing->arena, "**%s %s** %s%s%s",
+                                words_get(words, WORD_RESCUE_CENTRE), base->centre_name.text,
+                                phone, text_empty(phone) ? "" : " · ",
+                                words_get(words, WORD_CHANNEL_16));
+    contact->right = text_format(composing->arena, "**%s** %s", words_get(words, WORD_BASE_PHONE),
+                                 base->phone_24h.text);
+    block_add(composing, sheet, BLOCK_CONTACT)->contact = contact;
 }
 
-static void plan_words_make(struct composing *composing, struct card *card)
+static void plan_words_make(struct composing *composing, struct plan_facts *plan)
 {
     static const enum word plan_words[PLAN_WORD_COUNT] = {
         [PLAN_BOW] = WORD_PLAN_BOW,
@@ -108,7 +109,7 @@ static void plan_words_make(struct composing *composing, struct card *card)
         [PLAN_DECK] = WORD_PLAN_DECK,
         [PLAN_BELOW] = WORD_PLAN_BELOW};
     for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
-        card->plan_words[i] = words_get(composing->in->words, plan_words[i]);
+        plan->words[i] = words_get(composing->in->words, plan_words[i]);
 }
 
 /* Has the zone a port and a starboard part of its own? */
@@ -145,10 +146,10 @@ static bool of_part(const struct zone *zone, enum plan_part part)
 }
 
 /* Landmarks of this kind of boat, named on the plan. */
-static void plan_zones_make(struct composing *composing, struct card *card)
+static void landmarks_make(struct composing *composing, struct plan_facts *plan)
 {
     bool catamaran = composing->in->boat->catamaran;
-    enum plan_part part = card->safety == NULL ? PLAN_PART_WHOLE : card->safety->part;
+    enum plan_part part = composing->slot->section.part;
     struct plan_zone *zones = NULL;
     size_t room = 0;
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
@@ -158,33 +159,65 @@ static void plan_zones_make(struct composing *composing, struct card *card)
                               (!catamaran && key == ZONE_foredeck));
         if (!of_part(zone, part) || !(is_landmark(zone, catamaran) || deck_landmark))
             continue;
-        zones = arena_grow(composing->arena, zones, card->plan_zone_count, &room, sizeof *zones);
-        zones[card->plan_zone_count++] = (struct plan_zone){
+        zones = arena_grow(composing->arena, zones, plan->landmark_count, &room, sizeof *zones);
+        zones[plan->landmark_count++] = (struct plan_zone){
             zone, words_zone(composing->in->words, key)};
     }
-    card->plan_zones = zones;
+    plan->landmarks = zones;
 }
 
-void surround_make(struct composing *composing, struct card *card)
+static void plan_make(struct composing *composing, struct sheet *sheet)
+{
+    struct plan_facts *plan = arena_alloc(composing->arena, sizeof *plan);
+    plan->markers = composing->markers;
+    plan->marker_count = composing->marker_count;
+    plan_words_make(composing, plan);
+    landmarks_make(composing, plan);
+    block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
+}
+
+static void title_make(struct composing *composing, struct sheet *sheet)
+{
+    struct title_facts *title = arena_alloc(composing->arena, sizeof *title);
+    *title = (struct title_facts){
+        .title = composing->slot->title,
+        .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
+        .number = words_fill(composing->in->words, composing->arena, WORD_CARD_NUMBER, "number",
+                             text_format(composing->arena, "%s%s", sheet->number, sheet->page),
+                             NULL),
+        .symbol = sheet->procedure->symbol.value, .stripe = sheet->procedure->stripe.value};
+    block_add(composing, sheet, BLOCK_TITLE)->title = title;
+}
+
+static void footer_make(struct composing *composing, struct sheet *sheet)
 {
     const struct words *words = composing->in->words;
-    const struct approval *approval = approval_of(composing, card);
-    card->number_text = words_fill(words, composing->arena, WORD_CARD_NUMBER, "number",
-                                   text_format(composing->arena, "%s%s", card->number,
-                                               card->page), NULL);
-    card->mark = marks_joined(composing, approval);
-    card->footer_left[0] = words_get(words, WORD_DEFER);
-    card->footer_left[1] = approval_words(composing, approval);
-    card->footer_right = dates_words(composing);
-    card->gear_date = gear_date_words(composing);
-    card->gear_undated = composing->dates.undated;
-    card->code_word = words_get(words, WORD_CHECK_CODE);
-    card->printed = text_format(composing->arena, "%s · %s",
-                                words_fill(words, composing->arena, WORD_PRINTED, "date",
-                                           date_text(composing->arena, composing->in->today),
-                                           NULL),
-                                words_get(words, WORD_LANGUAGE));
-    contacts_make(composing, card);
-    plan_words_make(composing, card);
-    plan_zones_make(composing, card);
+    struct footer_facts *footer = arena_alloc(composing->arena, sizeof *footer);
+    *footer = (struct footer_facts){
+        .left = {words_get(words, WORD_DEFER),
+                 approval_words(composing, approval_of(composing, sheet))},
+        .dates = dates_words(composing), .first_date = gear_date_words(composing),
+        .undated = composing->dates.undated, .code_word = words_get(words, WORD_CHECK_CODE),
+        .code = "",
+        .printed = text_format(composing->arena, "%s · %s",
+                               words_fill(words, composing->arena, WORD_PRINTED, "date",
+                                          date_text(composing->arena, composing->in->today),
+                                          NULL),
+                               words_get(words, WORD_LANGUAGE))};
+    composing->footer = footer;
+    block_add(composing, sheet, BLOCK_FOOTER)->footer = footer;
+}
+
+void mark_make(struct composing *composing, struct sheet *sheet)
+{
+    text_add_block(composing, sheet, BLOCK_MARK,
+                   (struct card_text){marks_joined(composing, approval_of(composing, sheet)),
+                                      sheet->origin});
+}
+
+void surround_make(struct composing *composing, struct sheet *sheet)
+{
+    title_make(composing, sheet);
+    plan_make(composing, sheet);
+    footer_make(composing, sheet);
 }

@@ -9,7 +9,7 @@
  * nothing it finds missing reaches the run's problems. */
 struct explaining {
     const struct compose_input *in;
-    const struct card *card;
+    const struct sheet *sheet;
     struct composing *composing;
     struct arena *arena;
     struct text_builder *out;

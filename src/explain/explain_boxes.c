@@ -56,9 +56,9 @@ static void exit_tell(const struct explaining *explaining, const char *word, con
 
 static void decision_tell(const struct explaining *explaining)
 {
-    const struct card_decision *made = &explaining->card->decision;
-    const struct decision *decision = &explaining->card->procedure->decision;
-    if (!made->given)
+    const struct decision_facts *made = sheet_decision(explaining->sheet);
+    const struct decision *decision = &explaining->sheet->procedure->decision;
+    if (sheet_block(explaining->sheet, BLOCK_DECISION) == NULL)
         return;
     placed_tell(explaining, INDENT_PART, made->origin, "Decision: %s", made->ask);
     placed_tell(explaining, INDENT_REASON, decision->after.place, "asked after step %s",
@@ -107,24 +107,27 @@ static void warnings_tell(const struct explaining *explaining, const char *word,
 
 static void local_rules_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    for (size_t i = 0; i < card->local_rule_count; i++) {
-        placed_tell(explaining, INDENT_PART, card->local_rules[i].origin, "Local rule: %s",
-                    card->local_rules[i].text);
-        line_tell(explaining, INDENT_REASON, "source of the base: %s", card->local_rules[i].tag);
+    const struct sheet *sheet = explaining->sheet;
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    for (size_t i = 0; i < rules->count; i++) {
+        placed_tell(explaining, INDENT_PART, rules->items[i].origin, "Local rule: %s",
+                    rules->items[i].text);
+        line_tell(explaining, INDENT_REASON, "source of the base: %s", rules->items[i].tag);
     }
-    if (card->local_rule_count > 0)
+    if (rules->count > 0)
         blank_tell(explaining);
 }
 
 void boxes_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    const struct procedure *procedure = card->procedure;
+    const struct sheet *sheet = explaining->sheet;
+    const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
+    const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
+    const struct procedure *procedure = sheet->procedure;
     decision_tell(explaining);
-    warnings_tell(explaining, "Never", procedure->nevers, procedure->never_count, card->nevers,
-                  card->never_count);
+    warnings_tell(explaining, "Never", procedure->nevers, procedure->never_count, nevers->items,
+                  nevers->count);
     warnings_tell(explaining, "Caution", procedure->cautions, procedure->caution_count,
-                  card->cautions, card->caution_count);
+                  cautions->items, cautions->count);
     local_rules_tell(explaining);
 }

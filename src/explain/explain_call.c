@@ -57,7 +57,7 @@ static struct place area_place(const struct base_record *base)
 static const struct procedure_call *call_of(const struct explaining *explaining,
                                             const char *label)
 {
-    const struct procedure *procedure = explaining->card->procedure;
+    const struct procedure *procedure = explaining->sheet->procedure;
     for (size_t i = 0; label != NULL && i < procedure->call_count; i++)
         if (text_equal(text_upper(explaining->arena, TEXT_OR_EMPTY(procedure->calls[i].if_)),
                        label))
@@ -85,7 +85,7 @@ static bool has_blank(const struct script_line *line)
 static struct place description_place(const struct explaining *explaining,
                                       const struct script_line *line)
 {
-    const struct boat_facts *facts = &explaining->card->boat_record->facts;
+    const struct boat_facts *facts = &explaining->sheet->boat->facts;
     bool looks = facts->looks.text != NULL;
     const char *words = looks ? text_upper(explaining->arena, facts->looks.text) : "LENGTH";
     for (size_t i = 0; i < line->count; i++)
@@ -98,7 +98,7 @@ static struct place description_place(const struct explaining *explaining,
 static struct place script_place(const struct explaining *explaining,
                                  const struct script_line *line)
 {
-    const struct boat *boat = explaining->card->boat_record;
+    const struct boat *boat = explaining->sheet->boat;
     const struct procedure_call *call = call_of(explaining, line->label);
     const struct text_value none = {0};
     if (only_points(line) && (line->element == ELEMENT_NAME || line->element == ELEMENT_IDENTITY))
@@ -166,17 +166,17 @@ static void message_tell(const struct explaining *explaining, const struct proce
 
 static void panel_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    const struct card_call *call = &card->call;
-    if (!call->given)
+    const struct sheet *sheet = explaining->sheet;
+    const struct call_facts *call = sheet_call(sheet);
+    if (sheet_block(sheet, BLOCK_CALL) == NULL)
         return;
     placed_tell(explaining, INDENT_PART, call->origin, "Call: %s | %s", call->title,
                 call->station);
-    for (size_t i = 0; i < card->procedure->call_count; i++)
-        if (condition_judge(explaining->composing, card->procedure->calls[i].when) != TRUTH_NO)
-            message_tell(explaining, &card->procedure->calls[i]);
-    if (card->procedure->call_count == 0)
-        rule_tell(explaining, "mayday");
+    for (size_t i = 0; i < sheet->procedure->call_count; i++)
+        if (condition_judge(explaining->composing, sheet->procedure->calls[i].when) != TRUTH_NO)
+            message_tell(explaining, &sheet->procedure->calls[i]);
+    if (sheet->procedure->call_count == 0)
+        rule_tell(explaining, signal_rules[SIGNAL_MAYDAY]);
     for (size_t i = 0; i < call->operate_count; i++)
         placed_tell(explaining, INDENT_REASON, call->operate[i].origin, "set: %s",
                     call->operate[i].text);
@@ -199,30 +199,31 @@ static const char *without_tab(struct arena *arena, const char *text)
 }
 
 /* How this set is told the nature is of its record; all other notes are ours. */
-static void note_tell(const struct explaining *explaining, const struct card_section *section)
+static void note_tell(const struct explaining *explaining, const struct block *block)
 {
-    const struct list_value *steps = &explaining->card->boat_record->radio.nature_steps;
-    bool of_set = section->key == BLOCK_NATURE;
-    if (section->note != NULL)
+    const struct list_value *steps = &explaining->sheet->boat->radio.nature_steps;
+    bool of_set = block->key == BLOCK_NATURE;
+    if (block->facts.section->note != NULL)
         placed_tell(explaining, INDENT_REASON, of_set ? steps->place : (struct place){0},
-                    "note: %s", section->note);
+                    "note: %s", block->facts.section->note);
 }
 
 /* The natures are the same on every boat, wherever the card takes them to stand. */
-static struct place section_line_place(const struct card_section *section, size_t index)
+static struct place section_line_place(const struct block *block, size_t index)
 {
-    if (section->key == BLOCK_NATURE)
+    if (block->key == BLOCK_NATURE)
         return (struct place){0};
-    return section->lines[index].origin;
+    return block->facts.section->lines[index].origin;
 }
 
-static void section_tell(const struct explaining *explaining, const struct card_section *section)
+static void section_tell(const struct explaining *explaining, const struct block *block)
 {
-    line_tell(explaining, INDENT_PART, "Section %s: %s", block_word(section->key), section->title);
-    rule_tell(explaining, section_rules[section->key]);
-    note_tell(explaining, section);
+    const struct section_facts *section = block->facts.section;
+    line_tell(explaining, INDENT_PART, "Section %s: %s", block_word(block->key), section->title);
+    rule_tell(explaining, section_rules[block->key]);
+    note_tell(explaining, block);
     for (size_t i = 0; i < section->line_count; i++)
-        placed_tell(explaining, INDENT_REASON, section_line_place(section, i), "line: %s",
+        placed_tell(explaining, INDENT_REASON, section_line_place(block, i), "line: %s",
                     without_tab(explaining->arena, section->lines[i].text));
     script_tell(explaining, section->script);
     if (section->end_note != NULL)
@@ -230,15 +231,24 @@ static void section_tell(const struct explaining *explaining, const struct card_
     blank_tell(explaining);
 }
 
+static void contact_tell(const struct explaining *explaining)
+{
+    const struct contact_facts *contact = sheet_contact(explaining->sheet);
+    if (sheet_block(explaining->sheet, BLOCK_CONTACT) == NULL)
+        return;
+    placed_tell(explaining, INDENT_PART, explaining->in->base->centre_name.place, "Contact: %s",
+                contact->left);
+    placed_tell(explaining, INDENT_PART, explaining->in->base->phone_24h.place, "Contact: %s",
+                contact->right);
+    blank_tell(explaining);
+}
+
 void call_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    for (size_t i = 0; i < card->section_count; i++)
-        section_tell(explaining, &card->sections[i]);
-    placed_tell(explaining, INDENT_PART, explaining->in->base->centre_name.place, "Contact: %s",
-                card->contact_left);
-    placed_tell(explaining, INDENT_PART, explaining->in->base->phone_24h.place, "Contact: %s",
-                card->contact_right);
-    blank_tell(explaining);
+    const struct sheet *sheet = explaining->sheet;
+    for (size_t i = 0; i < sheet->block_count; i++)
+        if (facts_kind_of(sheet->blocks[i].key) == FACTS_SECTION)
+            section_tell(explaining, &sheet->blocks[i]);
+    contact_tell(explaining);
     panel_tell(explaining);
 }

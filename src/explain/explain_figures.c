@@ -33,10 +33,11 @@ static void card_figure_tell(const struct explaining *explaining, const struct c
 
 void figures_tell(const struct explaining *explaining, const char *step)
 {
-    const struct card *card = explaining->card;
-    for (size_t i = 0; i < card->figure_count; i++)
-        if (text_equal(card->figures[i].step, step))
-            card_figure_tell(explaining, &card->figures[i], "figure");
+    const struct sheet *sheet = explaining->sheet;
+    const struct steps_facts *steps = sheet_steps(sheet);
+    for (size_t i = 0; i < steps->shown_count; i++)
+        if (text_equal(steps->shown[i].step, step))
+            card_figure_tell(explaining, &steps->shown[i], "figure");
 }
 
 /* Pages are not laid out to explain a card, so whether all find room is not known here. */
@@ -45,16 +46,17 @@ static const char figures_yield[] =
 
 void left_out_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    if (card->figure_count > 0) {
+    const struct sheet *sheet = explaining->sheet;
+    const struct steps_facts *steps = sheet_steps(sheet);
+    if (steps->shown_count > 0) {
         line_tell(explaining, INDENT_PART, "Figures: %s", figures_yield);
         blank_tell(explaining);
     }
-    if (card->left_out_count == 0)
+    if (steps->left_out_count == 0)
         return;
     line_tell(explaining, INDENT_PART, "Figures that found no room on this card");
-    for (size_t i = 0; i < card->left_out_count; i++)
-        card_figure_tell(explaining, &card->left_out[i], "figure");
+    for (size_t i = 0; i < steps->left_out_count; i++)
+        card_figure_tell(explaining, &steps->left_out[i], "figure");
     blank_tell(explaining);
 }
 
@@ -93,31 +95,32 @@ static void result_tell(const struct explaining *explaining, const struct figure
 }
 
 /* False: no card carries it or has tried to. */
-static bool carried_tell(const struct explaining *explaining, const struct card *card,
+static bool carried_tell(const struct explaining *explaining, const struct sheet *sheet,
                          const struct figure *figure)
 {
+    const struct steps_facts *steps = sheet_steps(sheet);
     bool carried = false;
-    for (size_t i = 0; i < card->figure_count; i++)
-        if (text_equal(card->figures[i].id, figure->id)) {
-            line_tell(explaining, INDENT_REASON, "on the card %s: %s", card->name,
-                      card->figures[i].text);
+    for (size_t i = 0; i < steps->shown_count; i++)
+        if (text_equal(steps->shown[i].id, figure->id)) {
+            line_tell(explaining, INDENT_REASON, "on the card %s: %s", sheet->name,
+                      steps->shown[i].text);
             carried = true;
         }
-    for (size_t i = 0; i < card->left_out_count; i++)
-        if (text_equal(card->left_out[i].id, figure->id)) {
-            line_tell(explaining, INDENT_REASON, "no room on the card %s: %s", card->name,
-                      card->left_out[i].text);
+    for (size_t i = 0; i < steps->left_out_count; i++)
+        if (text_equal(steps->left_out[i].id, figure->id)) {
+            line_tell(explaining, INDENT_REASON, "no room on the card %s: %s", sheet->name,
+                      steps->left_out[i].text);
             carried = true;
         }
     return carried;
 }
 
-static void figure_cards_tell(const struct explaining *explaining, const struct card_set *set,
+static void figure_cards_tell(const struct explaining *explaining, const struct sheet_set *set,
                               const struct figure *figure)
 {
     bool carried = false;
     for (size_t i = 0; set != NULL && i < set->count; i++)
-        carried = carried_tell(explaining, set->cards[i], figure) || carried;
+        carried = carried_tell(explaining, set->sheets[i], figure) || carried;
     if (figure->in_rows)
         line_tell(explaining, INDENT_REASON,
                   "stands in the row of each extinguisher where it is recorded");
@@ -187,7 +190,7 @@ void figures_for_base(const struct compose_input *input, struct text_builder *ou
         blank_tell(&explaining);
 }
 
-void figure_reasons(const struct compose_input *input, const struct card_set *set,
+void figure_reasons(const struct compose_input *input, const struct sheet_set *set,
                     const struct figure *figure, struct text_builder *out)
 {
     struct explaining explaining = {.in = input, .arena = out->arena, .out = out};

@@ -93,7 +93,7 @@ static void gear_without_row_tell(const struct record_list *list, enum item_key 
 static void engine_tell(const struct record_list *list, enum item_key item, enum zone_key space)
 {
     const struct explaining *explaining = list->explaining;
-    const struct boat *boat = explaining->card->boat_record;
+    const struct boat *boat = explaining->sheet->boat;
     const struct absence *absence = boat_absence(boat, item, space);
     const struct equipment *other = entry_of(boat, item);
     if (absence != NULL)
@@ -113,7 +113,7 @@ enum asker { ASKED_BY_CONDITION, ASKED_BY_STEP };
 
 static void fitted_tell(struct record_list *list, enum item_key item, enum asker asker)
 {
-    const struct boat *boat = list->explaining->card->boat_record;
+    const struct boat *boat = list->explaining->sheet->boat;
     const struct absence *whole = boat_absence(boat, item, ZONE_NONE);
     size_t told = 0;
     if (!ask(list, item, NULL))
@@ -163,7 +163,7 @@ static void field_tell(struct record_list *list, enum item_key item, const char 
 
 static bool inside_here(const struct explaining *explaining, const struct equipment *gear)
 {
-    enum zone_key space = explaining->card->space;
+    enum zone_key space = explaining->sheet->space;
     return space != ZONE_NONE &&
            gear_inside(explaining->composing, gear, &space, 1) == TRUTH_YES;
 }
@@ -209,7 +209,7 @@ static void reach_tell(struct record_list *list, enum item_key item)
 /* The place of what stands nowhere, since it is not recorded: the boat's file. */
 static struct place boat_file(const struct explaining *explaining)
 {
-    return source_whole(explaining->card->boat_record->place.source);
+    return source_whole(explaining->sheet->boat->place.source);
 }
 
 static void gas_tell(const struct record_list *list, const struct boat *boat)
@@ -240,7 +240,7 @@ static void dsc_tell(struct record_list *list, const struct boat *boat)
 /* What she is, in the word that the condition asks for. */
 static void trait_tell(struct record_list *list, enum trait trait)
 {
-    const struct boat *boat = list->explaining->card->boat_record;
+    const struct boat *boat = list->explaining->sheet->boat;
     bool of_hull = trait == TRAIT_MONOHULL || trait == TRAIT_CATAMARAN;
     if (!ask(list, ITEM_NONE, of_hull ? "type" : trait_words[trait - 1]))
         return;
@@ -370,7 +370,7 @@ static void items_tell(struct record_list *list, const struct item_values *items
     for (size_t i = 0; i < items->count; i++) {
         enum item_key item = items->items[i].value;
         fitted_tell(list, item, ASKED_BY_STEP);
-        if (boat_fitted(list->explaining->card->boat_record, item) == ANSWER_YES &&
+        if (boat_fitted(list->explaining->sheet->boat, item) == ANSWER_YES &&
             ask(list, item, "left out"))
             left_out_gear_tell(list, item);
     }

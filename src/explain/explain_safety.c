@@ -27,10 +27,11 @@ static void place_tell(const struct explaining *explaining, const struct plan_pl
 
 void safety_tell(const struct explaining *explaining)
 {
-    const struct safety_plan *safety = explaining->card->safety;
-    if (safety == NULL)
+    const struct places_facts *safety = sheet_places(explaining->sheet);
+    const char *sources = sheet_text(explaining->sheet, BLOCK_SOURCES)->text;
+    if (sheet_block(explaining->sheet, BLOCK_LABELS) == NULL)
         return;
-    for (size_t i = 0; i < safety->place_count; i++)
+    for (size_t i = 0; i < safety->count; i++)
         place_tell(explaining, &safety->places[i]);
     line_tell(explaining, INDENT_PART, "Gear that one page does not hold is printed on more of "
               "them, from the bow aft");
@@ -38,7 +39,7 @@ void safety_tell(const struct explaining *explaining)
         placed_tell(explaining, INDENT_PART, safety->here.origin, "%s", safety->here_words);
     else
         line_tell(explaining, INDENT_PART, "Where the cards hang is not recorded (mounted:)");
-    if (!text_empty(safety->sources))
-        line_tell(explaining, INDENT_PART, "%s", safety->sources);
+    if (!text_empty(sources))
+        line_tell(explaining, INDENT_PART, "%s", sources);
     blank_tell(explaining);
 }

@@ -84,7 +84,7 @@ static void cases_tell(const struct explaining *explaining, const struct card_st
 static struct place entry_place(const struct explaining *explaining, const char *tag,
                                 struct place otherwise)
 {
-    const struct boat *boat = explaining->card->boat_record;
+    const struct boat *boat = explaining->sheet->boat;
     for (size_t i = 0; i < boat->equipment_count; i++)
         if (text_equal(boat->equipment[i].tag.text, tag))
             return gear_place(&boat->equipment[i]);
@@ -161,20 +161,21 @@ static void absent_tell(const struct explaining *explaining, const struct proced
     blank_tell(explaining);
 }
 
-static const struct card_step *step_made_from(const struct card *card,
+static const struct card_step *step_made_from(const struct sheet *sheet,
                                               const struct procedure_step *step)
 {
-    for (size_t i = 0; i < card->step_count; i++)
-        if (card->steps[i].step == step)
-            return &card->steps[i];
+    const struct steps_facts *steps = sheet_steps(sheet);
+    for (size_t i = 0; i < steps->count; i++)
+        if (steps->items[i].step == step)
+            return &steps->items[i];
     return NULL;
 }
 
 void steps_tell(const struct explaining *explaining)
 {
-    const struct procedure *procedure = explaining->card->procedure;
+    const struct procedure *procedure = explaining->sheet->procedure;
     for (size_t i = 0; i < procedure->step_count; i++) {
-        const struct card_step *step = step_made_from(explaining->card, &procedure->steps[i]);
+        const struct card_step *step = step_made_from(explaining->sheet, &procedure->steps[i]);
         if (step != NULL)
             step_tell(explaining, step);
         else

@@ -8,31 +8,29 @@
 /* Of the words that are printed; the list's first where none was chosen. */
 static struct place calling_place(const struct explaining *explaining)
 {
-    const struct said_list *list = &explaining->card->procedure->call_when;
+    const struct said_list *list = &explaining->sheet->procedure->call_when;
     const struct said *said = said_take(explaining->composing, list);
     return said == NULL ? (struct place){0} : said->say.place;
 }
 
 /* The distress card and a safety plan in parts have words of the program's instead. */
-static struct place signs_place(const struct card *card)
+static struct place signs_place(const struct sheet *sheet)
 {
-    const struct list_value *signs = &card->procedure->signs;
-    bool own = signs->count > 0 && text_begins(card->signs, signs->items[0].text);
+    const struct list_value *signs = &sheet->procedure->signs;
+    bool own = signs->count > 0 && text_begins(sheet_signs(sheet)->signs, signs->items[0].text);
     return own ? signs->place : (struct place){0};
 }
 
 static void signs_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    const struct procedure *procedure = card->procedure;
-    struct place signs = signs_place(card), calling = calling_place(explaining);
-    if (card->distress)
-        calling = (struct place){0};
-    placed_tell(explaining, INDENT_REASON, signs, "signs: %s", card->signs);
-    if (!text_empty(card->call_line))
-        placed_tell(explaining, INDENT_REASON, calling, "when to call: %s", card->call_line);
-    if (!card->distress)
-        said_tell(explaining, &procedure->call_when);
+    const struct sheet *sheet = explaining->sheet;
+    const struct procedure *procedure = sheet->procedure;
+    struct place signs = signs_place(sheet), calling = calling_place(explaining);
+    placed_tell(explaining, INDENT_REASON, signs, "signs: %s", sheet_signs(sheet)->signs);
+    const char *call_line = sheet_text(sheet, BLOCK_CALL_LINE)->text;
+    if (!text_empty(call_line))
+        placed_tell(explaining, INDENT_REASON, calling, "when to call: %s", call_line);
+    said_tell(explaining, &procedure->call_when);
     if (procedure->when == NULL)
         return;
     placed_tell(explaining, INDENT_REASON, procedure->when->place, "card only where: %s; %s",
@@ -43,19 +41,19 @@ static void signs_tell(const struct explaining *explaining)
 
 static void head_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    line_tell(explaining, INDENT_PART, "%s, %s", card->title, card->boat);
-    line_tell(explaining, INDENT_PART, "%s (%s), check code %s%s", card->number_text, card->key,
-              card->code, card->held ? ", HELD BACK" : "");
-    placed_tell(explaining, INDENT_REASON, card->procedure->key.place, "procedure %s",
-                card->procedure_key);
-    placed_tell(explaining, INDENT_REASON, card->boat_record->place, "boat %s",
-                card->boat_record->key);
-    if (card->space != ZONE_NONE)
-        line_tell(explaining, INDENT_REASON, "engine space: %s", zone_word(card->space));
+    const struct sheet *sheet = explaining->sheet;
+    const struct title_facts *title = sheet_title(sheet);
+    line_tell(explaining, INDENT_PART, "%s, %s", title->title, title->boat);
+    line_tell(explaining, INDENT_PART, "%s (%s), check code %s%s", title->number, sheet->id,
+              sheet_footer(sheet)->code, sheet->held ? ", HELD BACK" : "");
+    placed_tell(explaining, INDENT_REASON, sheet->procedure->key.place, "procedure %s",
+                sheet->procedure_key);
+    placed_tell(explaining, INDENT_REASON, sheet->boat->place, "boat %s", sheet->boat->key);
+    if (sheet->space != ZONE_NONE)
+        line_tell(explaining, INDENT_REASON, "engine space: %s", zone_word(sheet->space));
     signs_tell(explaining);
-    if (!text_empty(card->mark))
-        line_tell(explaining, INDENT_REASON, "marks: %s", card->mark);
+    if (!text_empty(sheet_text(sheet, BLOCK_MARK)->text))
+        line_tell(explaining, INDENT_REASON, "marks: %s", sheet_text(sheet, BLOCK_MARK)->text);
     blank_tell(explaining);
 }
 
@@ -68,11 +66,11 @@ static bool is_practice(const struct basis *basis)
 
 static size_t practice_tell(const struct explaining *explaining)
 {
-    const struct card *card = explaining->card;
-    const struct decision *decision = &card->procedure->decision;
+    const struct sheet *sheet = explaining->sheet;
+    const struct decision *decision = &sheet->procedure->decision;
     size_t count = 0;
-    for (size_t i = 0; i < card->step_count; i++) {
-        const struct card_step *step = &card->steps[i];
+    for (size_t i = 0; i < sheet_steps(sheet)->count; i++) {
+        const struct card_step *step = &sheet_steps(sheet)->items[i];
         bool taken = step->taken != NULL;
         if (!is_practice(taken ? &step->taken->basis : &step->step->basis))
             continue;
@@ -80,7 +78,7 @@ static size_t practice_tell(const struct explaining *explaining)
                     "step %d, %s: trade practice", step->number, step->id);
         count++;
     }
-    if (!card->decision.given || !is_practice(&decision->basis))
+    if (sheet_block(sheet, BLOCK_DECISION) == NULL || !is_practice(&decision->basis))
         return count;
     placed_tell(explaining, INDENT_REASON, decision->place, "the decision: trade practice");
     return count + 1;
@@ -106,12 +104,12 @@ static bool approvals_tell(const struct explaining *explaining)
     const struct base_record *base = explaining->in->base;
     bool stands = false;
     for (size_t i = 0; i < base->approval_count; i++)
-        if (text_equal(base->approvals[i].card.text, explaining->card->procedure_key))
+        if (text_equal(base->approvals[i].card.text, explaining->sheet->procedure_key))
             stands = approval_tell(explaining, &base->approvals[i]) || stands;
     if (!stands)
         placed_tell(explaining, INDENT_REASON, source_whole(base->source),
                     "not approved: no approval of %s stands on %s",
-                    explaining->card->procedure_key,
+                    explaining->sheet->procedure_key,
                     date_text(explaining->arena, explaining->in->today));
     return stands;
 }
@@ -131,8 +129,7 @@ static void sign_off_tell(const struct explaining *explaining)
 static void holds_tell(const struct explaining *explaining)
 {
     size_t count;
-    const struct problem *problems = card_held_by(explaining->composing, explaining->card,
-                                                  &count);
+    const struct problem *problems = card_held_by(explaining->composing, explaining->sheet, &count);
     blank_tell(explaining);
     line_tell(explaining, INDENT_PART, "Held back by");
     for (size_t i = 0; i < count; i++) {
@@ -143,12 +140,14 @@ static void holds_tell(const struct explaining *explaining)
 
 /* ---- the card ---- */
 
-void card_reasons(const struct compose_input *input, const struct card_set *set,
-                  const struct card *card, struct text_builder *out)
+void card_reasons(const struct compose_input *input, const struct sheet_set *set,
+                  const struct sheet *sheet, struct text_builder *out)
 {
-    struct explaining explaining = {
-        .in = input, .card = card, .arena = out->arena, .out = out,
-        .composing = composing_again(input, set, card, out->arena)};
+    struct explaining explaining = {.in = input,
+                                    .sheet = sheet,
+                                    .arena = out->arena,
+                                    .out = out,
+                                    .composing = composing_again(input, set, sheet, out->arena)};
     head_tell(&explaining);
     steps_tell(&explaining);
     boxes_tell(&explaining);
@@ -156,6 +155,6 @@ void card_reasons(const struct compose_input *input, const struct card_set *set,
     safety_tell(&explaining);
     left_out_tell(&explaining);
     sign_off_tell(&explaining);
-    if (card->held)
+    if (sheet->held)
         holds_tell(&explaining);
 }

@@ -44,20 +44,19 @@ static struct paragraph exit_lay(const struct pen *pen, const char *word, const 
 {
     struct style say = box_style(FACE_TEXT, size, INK_BLACK);
     return paragraph_make(pen, &say, text_format(pen->arena, "**%s** %s", word, text),
-                          text_width(width), pen->card->decision.origin);
+                          text_width(width), sheet_decision(pen->sheet)->origin);
 }
 
 static struct laid_decision decision_lay(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card *card = pen->card;
-    const struct card_decision *decision = &card->decision;
+    const struct decision_facts *decision = sheet_decision(pen->sheet);
     struct style ask = box_style(FACE_BOLD, size, INK_WHITE);
     struct laid_decision laid = {.height = 0};
-    if (!decision->given)
+    if (sheet_block(pen->sheet, BLOCK_DECISION) == NULL)
         return laid;
     laid.ask = paragraph_make(pen, &ask, decision->ask, text_width(width), decision->origin);
-    laid.yes = exit_lay(pen, card->yes_word, decision->yes, size, width);
-    laid.no = exit_lay(pen, card->no_word, decision->no, size, width);
+    laid.yes = exit_lay(pen, decision->yes_word, decision->yes, size, width);
+    laid.no = exit_lay(pen, decision->no_word, decision->no, size, width);
     laid.height = paragraph_padded(&laid.ask) + paragraph_padded(&laid.yes) +
                   paragraph_padded(&laid.no);
     return laid;
@@ -135,11 +134,12 @@ static void warning_place(struct pen *pen, const struct laid_warning *laid, mpt 
 
 /* ---- never: each a sentence with the word before it, on lines of its own ---- */
 
-static enum symbol_key never_symbol(const struct card *card)
+static enum symbol_key never_symbol(const struct sheet *sheet)
 {
-    for (size_t i = 0; i < card->never_count; i++)
-        if (card->nevers[i].symbol != SYMBOL_NONE)
-            return card->nevers[i].symbol;
+    const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
+    for (size_t i = 0; i < nevers->count; i++)
+        if (nevers->items[i].symbol != SYMBOL_NONE)
+            return nevers->items[i].symbol;
     return SYMBOL_NONE;
 }
 
@@ -156,17 +156,18 @@ static struct paragraph warning_paragraph(const struct pen *pen, const char *wor
 /* The sources of all of them stand behind the last. */
 static struct laid_nevers nevers_lay(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card *card = pen->card;
-    struct laid_nevers laid = {.symbol = never_symbol(card), .count = card->never_count};
+    const struct sheet *sheet = pen->sheet;
+    const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
+    struct laid_nevers laid = {.symbol = never_symbol(sheet), .count = nevers->count};
     laid.nevers = arena_array(pen->arena, laid.count, sizeof *laid.nevers);
     laid.indent = laid.symbol == SYMBOL_NONE ? 0 : SIGN_OF_BOX + BOX_SIGN_GAP;
     mpt words = 0, sign = laid.symbol == SYMBOL_NONE ? 0 : SIGN_OF_BOX;
     for (size_t i = 0; i < laid.count; i++) {
-        struct paragraph text = warning_paragraph(pen, card->never_word, &card->nevers[i], size,
+        struct paragraph text = warning_paragraph(pen, nevers->word, &nevers->items[i], size,
                                                   text_width(width) - laid.indent);
         laid.nevers[i] = (struct laid_warning){.text = text, .height = paragraph_height(&text)};
         if (i + 1 == laid.count)
-            laid.nevers[i] = tags_lay(pen, text, tags_joined(pen, card->nevers, laid.count));
+            laid.nevers[i] = tags_lay(pen, text, tags_joined(pen, nevers->items, laid.count));
         words += laid.nevers[i].height;
     }
     if (laid.count > 0)
@@ -176,12 +177,13 @@ static struct laid_nevers nevers_lay(const struct pen *pen, mpt size, mpt width)
 
 static void nevers_place(struct pen *pen, const struct laid_nevers *laid, struct area area)
 {
+    const struct warnings_facts *nevers = sheet_warnings(pen->sheet, BLOCK_NEVER);
     mpt top = area.y + BOX_PAD_Y, x = area.x + BOX_PAD_X;
     struct area sign = {x, area.y + (area.height - SIGN_OF_BOX) / 2, SIGN_OF_BOX, SIGN_OF_BOX};
     pen->block = BLOCK_NEVER;
     frame_place(pen, area);
     if (laid->symbol != SYMBOL_NONE)
-        pen_sign(pen, sign, SIGN_PROHIBITION, laid->symbol, pen->card->nevers[0].origin);
+        pen_sign(pen, sign, SIGN_PROHIBITION, laid->symbol, nevers->items[0].origin);
     for (size_t i = 0; i < laid->count; i++) {
         warning_place(pen, &laid->nevers[i], x + laid->indent, top);
         top += laid->nevers[i].height;
@@ -226,15 +228,17 @@ static mpt with_gap(mpt height)
 
 struct laid_boxes boxes_lay(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card *card = pen->card;
+    const struct sheet *sheet = pen->sheet;
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
     struct box_measure measure = {size, width};
     struct laid_boxes laid = {
-        .size = size, .width = width,
-        .decision = decision_lay(pen, size, width), .nevers = nevers_lay(pen, size, width),
-        .cautions = warnings_lay(pen, card->caution_word, card->cautions, card->caution_count,
-                                 measure),
-        .local_rules = warnings_lay(pen, card->local_word, card->local_rules,
-                                    card->local_rule_count, measure)};
+        .size = size,
+        .width = width,
+        .decision = decision_lay(pen, size, width),
+        .nevers = nevers_lay(pen, size, width),
+        .cautions = warnings_lay(pen, cautions->word, cautions->items, cautions->count, measure),
+        .local_rules = warnings_lay(pen, rules->word, rules->items, rules->count, measure)};
     laid.height = with_gap(laid.decision.height) + with_gap(laid.nevers.height) +
                   with_gap(laid.cautions.height) + with_gap(laid.local_rules.height);
     return laid;

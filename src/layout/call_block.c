@@ -11,7 +11,7 @@
 
 static bool says_nothing(const struct pen *pen)
 {
-    return pen->card->call.script == NULL;
+    return sheet_call(pen->sheet)->script == NULL;
 }
 
 static mpt operate_width(const struct pen *pen, mpt panel)
@@ -28,10 +28,10 @@ static mpt said_width(mpt panel)
 static void operate_lay(const struct pen *pen, struct laid_panel *laid, mpt width)
 {
     struct style style = {ROLE_SCRIPT, FACE_TEXT, laid->size, INK_BLACK};
-    laid->operate_count = pen->card->call.operate_count;
+    laid->operate_count = sheet_call(pen->sheet)->operate_count;
     laid->operate = arena_array(pen->arena, laid->operate_count, sizeof *laid->operate);
     for (size_t i = 0; i < laid->operate_count; i++) {
-        const struct card_text *line = &pen->card->call.operate[i];
+        const struct card_text *line = &sheet_call(pen->sheet)->operate[i];
         laid->operate[i] = paragraph_make(pen, &style, line->text, width, line->origin);
         laid->operate_height += paragraph_height(&laid->operate[i]);
     }
@@ -46,7 +46,7 @@ static const struct card_text *longest_find(const struct pen *pen, const struct 
     for (size_t i = 0; i < laid->operate_count; i++)
         if (laid->operate[i].line_count > most) {
             most = laid->operate[i].line_count;
-            longest = &pen->card->call.operate[i];
+            longest = &sheet_call(pen->sheet)->operate[i];
         }
     return longest;
 }
@@ -55,7 +55,7 @@ struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
 {
     struct laid_panel laid = {.size = size};
     operate_lay(pen, &laid, operate_width(pen, width));
-    laid.script = script_lay(pen, pen->card->call.script, size, said_width(width));
+    laid.script = script_lay(pen, sheet_call(pen->sheet)->script, size, said_width(width));
     laid.longest = longest_find(pen, &laid);
     mpt said = laid.script.height, done = laid.operate_height;
     laid.height = grown(pen->paper, PANEL_HEAD) + PANEL_PAD_TOP + (said > done ? said : done) +
@@ -131,9 +131,10 @@ static void ends_place(struct pen *pen, struct area box, struct style style,
 
 void contact_place(struct pen *pen, struct area area)
 {
+    const struct contact_facts *contact = sheet_contact(pen->sheet);
     struct style style = {ROLE_CONTACT, FACE_TEXT, 0, INK_BLACK};
-    struct ends ends = {pen->card->contact_left, pen->card->contact_right,
-                        pen->card->contact_origin, "the contact line of the cards",
+    struct ends ends = {contact->left, contact->right,
+                        contact->origin, "the contact line of the cards",
                         "shorten the name of the rescue centre"};
     pen->block = BLOCK_CONTACT;
     pen_box(pen, area, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
@@ -143,8 +144,8 @@ void contact_place(struct pen *pen, struct area area)
 static void panel_head_place(struct pen *pen, struct area panel)
 {
     struct style style = {ROLE_CONTACT, FACE_BOLD, 0, INK_WHITE};
-    struct ends ends = {pen->card->call.title, pen->card->call.station,
-                        pen->card->boat_record->radio_place, "the head of the call panel",
+    struct ends ends = {sheet_call(pen->sheet)->title, sheet_call(pen->sheet)->station,
+                        pen->sheet->boat->radio_place, "the head of the call panel",
                         "record the radio's zone and side without a longer spot"};
     struct area head = panel;
     head.height = grown(pen->paper, PANEL_HEAD);

@@ -17,14 +17,6 @@ static const struct block_row {
     {BLOCK_CANCEL, AREA_RIGHT},    {BLOCK_CAUTIONS, AREA_RIGHT}};
 #define BLOCKS_OF_PAGE (sizeof blocks / sizeof *blocks)
 
-static const struct card_section *section_of(const struct pen *pen, enum block_key key)
-{
-    for (size_t i = 0; i < pen->card->section_count; i++)
-        if (pen->card->sections[i].key == key)
-            return &pen->card->sections[i];
-    return NULL;
-}
-
 static struct style words_style(enum face_role face, mpt size)
 {
     return (struct style){ROLE_SCRIPT, face, size, INK_BLACK};
@@ -44,7 +36,7 @@ static size_t word_of(const struct card_text *line)
     return tab == NULL ? 0 : (size_t)(tab - line->text);
 }
 
-static mpt tab_width(const struct pen *pen, const struct card_section *section, mpt size)
+static mpt tab_width(const struct pen *pen, const struct section_facts *section, mpt size)
 {
     mpt widest = 0;
     for (size_t i = 0; i < section->line_count; i++) {
@@ -84,7 +76,8 @@ static void words_of_section_place(struct pen *pen, const struct laid_words *lai
 /* ---- a section: head, notes before the words, lines, script ---- */
 
 struct laid_section {
-    const struct card_section *section;   /* NULL: it is the cautions */
+    enum block_key key;
+    const struct section_facts *section;   /* NULL: it is the cautions */
     struct laid_boxes cautions;
     struct paragraph note, end_note;      /* empty where there are none */
     struct laid_words *lines;
@@ -97,14 +90,16 @@ static struct paragraph note_lay(const struct pen *pen, const char *note, mpt si
 {
     struct style style = words_style(FACE_TEXT, size);
     return note == NULL ? (struct paragraph){.line_count = 0}
-                        : paragraph_make(pen, &style, note, width, pen->card->origin);
+                        : paragraph_make(pen, &style, note, width, pen->sheet->origin);
 }
 
-static struct laid_section section_lay(const struct pen *pen, const struct card_section *section,
-                                       mpt size, mpt width)
+static struct laid_section section_lay(const struct pen *pen, enum block_key key, mpt size,
+                                       mpt width)
 {
+    const struct section_facts *section = sheet_section(pen->sheet, key);
     mpt words = width - 2 * SECTION_PAD;
-    struct laid_section laid = {.section = section, .tab = tab_width(pen, section, size)};
+    struct laid_section laid = {.key = key, .section = section,
+                                .tab = tab_width(pen, section, size)};
     laid.note = note_lay(pen, section->note, size, words);
     laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
     laid.script = script_lay(pen, section->script, size, words);
@@ -119,7 +114,7 @@ static struct laid_section section_lay(const struct pen *pen, const struct card_
     return laid;
 }
 
-static void section_head_place(struct pen *pen, const struct card_section *section,
+static void section_head_place(struct pen *pen, const struct section_facts *section,
                                struct area box)
 {
     struct style style = {ROLE_CONTACT, FACE_BOLD, size_rule(pen->paper, ROLE_CONTACT).floor,
@@ -128,14 +123,14 @@ static void section_head_place(struct pen *pen, const struct card_section *secti
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     pen_box(pen, box, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
     pen_text(pen, &style, box.x + SECTION_PAD, baseline_in(box.y, head.height, style.size),
-             section->title, strlen(section->title), pen->card->origin);
+             section->title, strlen(section->title), pen->sheet->origin);
 }
 
 static void section_place(struct pen *pen, const struct laid_section *laid, struct area box)
 {
     struct area column = {box.x + SECTION_PAD, box.y, 0, 0};
     column.y += grown(pen->paper, SECTION_HEAD) + SECTION_PAD_TOP;
-    pen->block = laid->section->key;
+    pen->block = laid->key;
     section_head_place(pen, laid->section, box);
     paragraph_place(pen, &laid->note, column.x, column.y);
     column.y += paragraph_height(&laid->note);
@@ -170,12 +165,12 @@ static struct laid_column column_lay(const struct pen *pen, enum page_area colum
     struct laid_column laid = {.height = -SECTION_GAP};
     laid.sections = arena_array(pen->arena, BLOCKS_OF_PAGE, sizeof *laid.sections);
     for (size_t i = 0; i < BLOCKS_OF_PAGE; i++) {
-        const struct card_section *section = section_of(pen, blocks[i].key);
-        bool cautions = blocks[i].key == BLOCK_CAUTIONS;
-        if (blocks[i].column != column || (section == NULL && !cautions))
+        enum block_key key = blocks[i].key;
+        bool cautions = key == BLOCK_CAUTIONS;
+        if (blocks[i].column != column || (sheet_block(pen->sheet, key) == NULL && !cautions))
             continue;
         struct laid_section *own = &laid.sections[laid.count++];
-        *own = cautions ? cautions_lay(pen, size, width) : section_lay(pen, section, size, width);
+        *own = cautions ? cautions_lay(pen, size, width) : section_lay(pen, key, size, width);
         laid.height += own->height + SECTION_GAP;
     }
     return laid;
@@ -260,7 +255,7 @@ bool distress_fits(struct pen *pen, const struct page_needs *needs)
 /* How many lines the name takes, spelled. */
 static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
 {
-    const struct card_section *section = section_of(pen, BLOCK_SPELL);
+    const struct section_facts *section = sheet_section(pen->sheet, BLOCK_SPELL);
     struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
     if (section == NULL || section->line_count == 0)
         return 0;
@@ -272,7 +267,7 @@ static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
 /* Only what is not done already: a short name to say may be recorded. */
 static const char *distress_remedy(const struct pen *pen, size_t spelling)
 {
-    const struct boat *boat = pen->card->boat_record;
+    const struct boat *boat = pen->sheet->boat;
     const char *spoken = text_empty(boat->facts.name_spoken.text) ? "give a short name_spoken, "
                                                                   : "";
     if (spelling < 3)
@@ -288,7 +283,7 @@ bool distress_place(struct pen *pen, const struct page_needs *needs)
     const struct area *at = laid.frame.at;
     if (laid.over > 0) {
         size_t spelling = spelling_lines(pen, laid.size, at[AREA_LEFT].width);
-        pen_too_long(pen, pen->card->boat_record->facts.name.place, laid.over,
+        pen_too_long(pen, pen->sheet->boat->facts.name.place, laid.over,
                      distress_remedy(pen, spelling), "the distress card");
         return false;
     }

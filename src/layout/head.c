@@ -17,7 +17,7 @@ static const enum ink stripe_inks[] = {
 static void strip_place(struct pen *pen, struct area strip)
 {
     struct style style = {ROLE_MARK, FACE_BOLD, size_rule(pen->paper, ROLE_MARK).aim, INK_BLACK};
-    const char *mark = pen->card->mark;
+    const char *mark = sheet_text(pen->sheet, BLOCK_MARK)->text;
     if (text_empty(mark))
         return;
     mpt width = pen_width(pen, &style, mark);
@@ -25,7 +25,7 @@ static void strip_place(struct pen *pen, struct area strip)
     pen_box(pen, strip, INK_NONE, INK_BLACK, MM(0.5), MM(1));
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
              baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
-             pen->card->origin);
+             pen->sheet->origin);
 }
 
 /* The sign stands on white, so that its frame shape shows on the black band. */
@@ -35,7 +35,7 @@ static void band_sign_place(struct pen *pen, struct area band, enum sign_class s
     struct area plate = {band.x + BAND_PAD, band.y + BAND_PAD, side, side};
     struct area area = {plate.x + MM(0.9), plate.y + MM(0.9), side - MM(1.8), side - MM(1.8)};
     pen_box(pen, plate, INK_WHITE, INK_NONE, 0, MM(1.5));
-    pen_sign(pen, area, sign, pen->card->symbol, pen->card->origin);
+    pen_sign(pen, area, sign, sheet_title(pen->sheet)->symbol, pen->sheet->origin);
 }
 
 /* The space nearest to the middle; NULL: there is none. */
@@ -65,7 +65,7 @@ static mpt name_line(struct pen *pen, const struct style *style, mpt right, mpt 
 {
     mpt width = pen_width(pen, style, text);
     pen_text(pen, style, right - width, baseline, text, strlen(text),
-             pen->card->boat_record->facts.name.place);
+             pen->sheet->boat->facts.name.place);
     return width;
 }
 
@@ -73,7 +73,7 @@ static mpt name_line(struct pen *pen, const struct style *style, mpt right, mpt 
 static mpt name_place(struct pen *pen, const struct style *style, mpt right, mpt baseline,
                       mpt most)
 {
-    const char *name = pen->card->boat, *part = name_break(pen, style, name, most);
+    const char *name = sheet_title(pen->sheet)->boat, *part = name_break(pen, style, name, most);
     if (part == NULL)
         return name_line(pen, style, right, baseline, name);
     const char *first = text_format(pen->arena, "%.*s", (int)(part - name), name);
@@ -90,25 +90,25 @@ static mpt boat_block_place(struct pen *pen, struct area band)
     struct style name = {ROLE_BOAT, FACE_BOLD, 0, INK_WHITE};
     struct style number = {ROLE_BOAT, FACE_TEXT, size_rule(pen->paper, ROLE_BOAT).floor,
                            INK_WHITE};
-    const struct card *card = pen->card;
+    const struct sheet *sheet = pen->sheet;
+    const struct title_facts *title = sheet_title(sheet);
     mpt right = band.x + band.width - MM(3);
     mpt most = part_of(PART_OF_BAND_BOAT, band.width);
-    style_fit(pen, &name, card->boat, most);
-    mpt number_width = pen_width(pen, &number, card->number_text);
+    style_fit(pen, &name, title->boat, most);
+    mpt number_width = pen_width(pen, &number, title->number);
     mpt name_width = name_place(pen, &name, right,
                                 band.y + part_of(PART_OF_BAND_NAME, band.height), most);
-    pen_text(pen, &number, right - number_width,
-             band.y + part_of(PART_OF_BAND_NUMBER, band.height), card->number_text,
-             strlen(card->number_text), card->origin);
+    pen_text(pen, &number, right - number_width, band.y + part_of(PART_OF_BAND_NUMBER, band.height),
+             title->number, strlen(title->number), sheet->origin);
     return name_width > number_width ? name_width : number_width;
 }
 
 static void title_line(struct pen *pen, const struct style *style, struct area area,
                        mpt baseline, const char *text, size_t length)
 {
-    mpt width = pen_text(pen, style, area.x, baseline, text, length, pen->card->origin);
+    mpt width = pen_text(pen, style, area.x, baseline, text, length, pen->sheet->origin);
     if (width > area.width)
-        pen_too_long(pen, pen->card->boat_record->facts.name.place, width - area.width,
+        pen_too_long(pen, pen->sheet->boat->facts.name.place, width - area.width,
                      "shorten the boat's name, or part it by a space: it may take two lines",
                      "the title beside the boat's name");
 }
@@ -126,14 +126,15 @@ static bool line_is_tall(const struct pen *pen, mpt size)
 {
     const struct paper *paper = pen->paper;
     mpt shorter = paper->width < paper->height ? paper->width : paper->height;
-    return pen->card->safety == NULL || size * 711 / 1000 >= shorter * 7 / 100 * 60 / 100;
+    return page_rules_of(pen->sheet->kind) != RULES_ESCAPE_PLAN ||
+           size * 711 / 1000 >= shorter * 7 / 100 * 60 / 100;
 }
 
 /* On one line if its capitals can be 8 mm or more there; else on two. */
 static void title_place(struct pen *pen, struct area area)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
-    const char *title = pen->card->title, *part = title_break(title);
+    const char *title = sheet_title(pen->sheet)->title, *part = title_break(title);
     mpt width = style_fit(pen, &style, title, area.width);
     if ((width <= area.width && line_is_tall(pen, style.size)) || part == NULL) {
         title_line(pen, &style, area, baseline_in(area.y, area.height, style.size), title,
@@ -151,27 +152,27 @@ static void title_place(struct pen *pen, struct area area)
 
 static void band_place(struct pen *pen, const struct frame *frame)
 {
+    const struct title_facts *title = sheet_title(pen->sheet);
     struct area band = frame->at[AREA_BAND];
-    promise(pen->card->stripe >= SIGN_FIRE && pen->card->stripe <= SIGN_WARNING);
+    promise(title->stripe >= SIGN_FIRE && title->stripe <= SIGN_WARNING);
     pen->block = BLOCK_TITLE;
     pen_box(pen, band, INK_BLACK, INK_NONE, 0, MM(1.5));
-    band_sign_place(pen, band, pen->card->stripe);
+    band_sign_place(pen, band, title->stripe);
     mpt left = band.height + MM(2);
     mpt boat_width = boat_block_place(pen, band);
     title_place(pen, (struct area){band.x + left, band.y,
                                    band.width - left - boat_width - MM(6), band.height});
-    pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[pen->card->stripe], INK_BLACK,
-            MM(0.35), 0);
+    pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, MM(0.35), 0);
 }
 
 static struct paragraph when_paragraph(const struct pen *pen, mpt size, mpt width)
 {
     struct style style = {ROLE_SIGNS, FACE_TEXT, size, INK_BLACK};
-    const char *text = pen->card->distress || pen->card->safety != NULL
-                           ? pen->card->signs
-                           : text_format(pen->arena, "**%s** %s", pen->card->when_word,
-                                         pen->card->signs);
-    return paragraph_make(pen, &style, text, width, pen->card->origin);
+    const struct signs_facts *signs = sheet_signs(pen->sheet);
+    const char *text = text_empty(signs->word)
+                           ? signs->signs
+                           : text_format(pen->arena, "**%s** %s", signs->word, signs->signs);
+    return paragraph_make(pen, &style, text, width, pen->sheet->origin);
 }
 
 mpt when_height(const struct pen *pen, mpt size, mpt width)
@@ -190,7 +191,7 @@ static void when_place(struct pen *pen, const struct frame *frame, mpt size)
 static void call_line_place(struct pen *pen, const struct frame *frame)
 {
     struct style style = {ROLE_CALL_LINE, FACE_BOLD, 0, INK_WHITE};
-    const char *text = pen->card->call_line;
+    const char *text = sheet_text(pen->sheet, BLOCK_CALL_LINE)->text;
     struct area bar = frame->at[AREA_CALL_LINE];
     if (text_empty(text))
         return;
@@ -198,9 +199,9 @@ static void call_line_place(struct pen *pen, const struct frame *frame)
     style_fit(pen, &style, text, bar.width - MM(6));
     pen_box(pen, bar, INK_BLACK, INK_NONE, 0, MM(1));
     mpt width = pen_text(pen, &style, bar.x + MM(3), baseline_in(bar.y, bar.height, style.size),
-                         text, strlen(text), pen->card->origin);
+                         text, strlen(text), pen->sheet->origin);
     if (width > bar.width - MM(6))
-        pen_too_long(pen, pen->card->origin, width - (bar.width - MM(6)),
+        pen_too_long(pen, pen->sheet->origin, width - (bar.width - MM(6)),
                      "shorten the words of the call line", "the line that says when to call");
 }
 
@@ -222,40 +223,44 @@ static void footer_text(struct pen *pen, struct area area, int line, const char 
     mpt pitch = area.height / 2, width = pen_width(pen, &style, text);
     mpt x = right ? area.x + area.width - width : area.x;
     pen_text(pen, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
-             strlen(text), pen->card->origin);
+             strlen(text), pen->sheet->origin);
     if (width > area.width)
-        pen_too_long(pen, pen->card->origin, width - area.width,
+        pen_too_long(pen, pen->sheet->origin, width - area.width,
                      "shorten the qualification in the approval", "a line of the footer");
 }
 
-/* "Check code 0TJ8-GE2D · printed ..." with the code in a face of its own. */
+/* "Check code 0TJ8-GE2D · printed ..." with the code in a face of its own; a sheet without
+ * one says when it was printed. */
 static void code_line_place(struct pen *pen, struct area area)
 {
-    const struct card *card = pen->card;
+    const struct footer_facts *footer = sheet_footer(pen->sheet);
     struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
                           INK_BLACK};
     struct style code = {ROLE_CODE, FACE_CODE, size_rule(pen->paper, ROLE_CODE).floor, INK_BLACK};
-    const char *before = text_format(pen->arena, "%s ", card->code_word);
-    const char *after = text_format(pen->arena, " · %s", card->printed);
-    mpt width = pen_width(pen, &words, before) + pen_width(pen, &code, card->code) +
+    bool coded = !text_empty(footer->code);
+    const char *before = coded ? text_format(pen->arena, "%s ", footer->code_word) : "";
+    const char *after = text_format(pen->arena, "%s%s", coded ? " · " : "", footer->printed);
+    mpt width = pen_width(pen, &words, before) + pen_width(pen, &code, footer->code) +
                 pen_width(pen, &words, after);
     mpt x = area.x + area.width - width;
     mpt baseline = baseline_in(area.y, area.height / 2, words.size);
-    x += pen_text(pen, &words, x, baseline, before, strlen(before), card->origin);
-    x += pen_text(pen, &code, x, baseline, card->code, strlen(card->code), card->origin);
-    pen_text(pen, &words, x, baseline, after, strlen(after), card->origin);
+    struct place origin = pen->sheet->origin;
+    x += pen_text(pen, &words, x, baseline, before, strlen(before), origin);
+    x += pen_text(pen, &code, x, baseline, footer->code, strlen(footer->code), origin);
+    pen_text(pen, &words, x, baseline, after, strlen(after), origin);
 }
 
 void foot_place(struct pen *pen, const struct frame *frame)
 {
+    const struct footer_facts *footer = sheet_footer(pen->sheet);
     struct area left = frame->at[AREA_FOOTER], right = frame->at[AREA_FOOTER];
     left.width = part_of(PART_OF_FOOTER_LEFT, frame->at[AREA_FOOTER].width);
     right.x += left.width + MM(2);
     right.width -= left.width + MM(2);
     pen->block = BLOCK_FOOTER;
-    footer_text(pen, left, 0, pen->card->footer_left[0], false);
-    footer_text(pen, left, 1, pen->card->footer_left[1], false);
+    footer_text(pen, left, 0, footer->left[0], false);
+    footer_text(pen, left, 1, footer->left[1], false);
     code_line_place(pen, right);
-    footer_text(pen, right, 1, pen->card->footer_right, true);
+    footer_text(pen, right, 1, footer->dates, true);
     strip_place(pen, frame->at[AREA_STRIP_FOOT]);
 }

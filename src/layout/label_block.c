@@ -210,7 +210,7 @@ struct laid_label label_lay(const struct pen *pen, const struct plan_place *plac
 
 struct laid_label here_lay(const struct pen *pen, mpt size, mpt width)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     const char *title = text_format(pen->arena, "**%s**", safety->here_word);
     struct laid_label laid = {.width = width};
     laid.title = words_of_label(pen, title, size, width, safety->here.origin);

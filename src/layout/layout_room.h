@@ -11,7 +11,7 @@ struct pen {
     const struct faces *faces;
     struct arena *arena;
     struct problems *problems;
-    const struct card *card;
+    const struct sheet *sheet;
     const struct paper *paper;
     enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */

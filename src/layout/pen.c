@@ -21,7 +21,7 @@ static void missing_glyph(struct pen *pen, const char *text, uint32_t code_point
     pen->failed = true;
     problem_add(pen->problems, SEVERITY_ERROR, origin,
                 "write it with letters that the card's face has",
-                "%s: the face has no letter U+%04X, needed in \"%s\"", pen->card->name,
+                "%s: the face has no letter U+%04X, needed in \"%s\"", pen->sheet->name,
                 (unsigned)code_point, text);
 }
 
@@ -134,5 +134,5 @@ void pen_too_long(struct pen *pen, struct place origin, mpt excess, const char *
     pen->failed = true;
     problem_add(pen->problems, SEVERITY_ERROR, origin, remedy,
                 "%s (%s): %s is %s mm too long at the smallest size allowed",
-                pen->card->name, pen->card->language, what, mm_text(pen->arena, excess));
+                pen->sheet->name, pen->sheet->language, what, mm_text(pen->arena, excess));
 }

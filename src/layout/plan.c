@@ -55,8 +55,9 @@ struct plan_trial {
 
 static struct placed_tags tags_of(const struct pen *pen, const struct plan_trial *trial)
 {
-    return (struct placed_tags){&trial->view, pen->card->markers, trial->boxes, trial->found,
-                                pen->card->marker_count};
+    const struct plan_facts *plan = sheet_plan(pen->sheet);
+    return (struct placed_tags){&trial->view, plan->markers, trial->boxes, trial->found,
+                                plan->marker_count};
 }
 
 static void drift_note(struct plan_trial *trial, const struct marker *marker, struct area box)
@@ -68,12 +69,13 @@ static void drift_note(struct plan_trial *trial, const struct marker *marker, st
 /* Exact places first, so that only the others move. */
 static void tags_find(struct pen *pen, struct plan_trial *trial)
 {
-    const struct card *card = pen->card;
-    struct taken taken = {arena_array(pen->arena, card->marker_count, sizeof(struct area)), 0,
+    const struct sheet *sheet = pen->sheet;
+    const struct plan_facts *plan = sheet_plan(sheet);
+    struct taken taken = {arena_array(pen->arena, plan->marker_count, sizeof(struct area)), 0,
                           TAG_GAP};
     for (int pass = 0; pass < 2; pass++)
-        for (size_t i = 0; i < card->marker_count; i++) {
-            const struct marker *marker = &card->markers[i];
+        for (size_t i = 0; i < plan->marker_count; i++) {
+            const struct marker *marker = &plan->markers[i];
             if (marker->exact != (pass == 0))
                 continue;
             trial->found[i] = spot_find(&trial->view, marker,
@@ -89,11 +91,11 @@ static void tags_find(struct pen *pen, struct plan_trial *trial)
 
 static struct plan_trial plan_try(struct pen *pen, struct area area, int widening, mpt size)
 {
-    size_t count = pen->card->marker_count;
-    struct plan_trial trial = {
-        .view = hull_view_in(pen->card->boat_record, area, widening), .size = size,
-        .boxes = arena_array(pen->arena, count, sizeof *trial.boxes),
-        .found = arena_array(pen->arena, count, sizeof *trial.found)};
+    size_t count = sheet_plan(pen->sheet)->marker_count;
+    struct plan_trial trial = {.view = hull_view_in(pen->sheet->boat, area, widening),
+                               .size = size,
+                               .boxes = arena_array(pen->arena, count, sizeof *trial.boxes),
+                               .found = arena_array(pen->arena, count, sizeof *trial.found)};
     tags_find(pen, &trial);
     struct placed_tags tags = tags_of(pen, &trial);
     for (size_t i = 0; i < count; i++)
@@ -115,14 +117,14 @@ static struct plan_trial plan_choose(struct pen *pen, struct area area)
     static const int widenings[2][WIDENINGS] = {{130, 150, 170, 190, 210},
                                                 {125, 140, 155, 170, 180}};
     struct size_rule rule = size_rule(pen->paper, ROLE_PLAN_TAG);
-    const int *wide = widenings[pen->card->boat_record->catamaran ? 1 : 0];
+    const int *wide = widenings[pen->sheet->boat->catamaran ? 1 : 0];
     struct plan_trial best = plan_try(pen, area, wide[0], rule.aim);
     for (size_t i = 0; i < 2 * WIDENINGS; i++) {
         mpt size = i % 2 == 0 ? rule.aim : rule.floor;
         struct plan_trial trial = plan_try(pen, area, wide[i / 2], size);
         if (trial_better(&trial, &best))
             best = trial;
-        if (best.placed == pen->card->marker_count && best.lost == 0 &&
+        if (best.placed == sheet_plan(pen->sheet)->marker_count && best.lost == 0 &&
             best.drift <= DRIFT_AIM)
             break;
     }
@@ -135,16 +137,16 @@ static mpt word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
                       enum plan_word word)
 {
     struct style style = label_style(pen);
-    const char *text = pen->card->plan_words[word];
+    const char *text = sheet_plan(pen->sheet)->words[word];
     style.face = face;
-    return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->card->origin);
+    return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->sheet->origin);
 }
 
 static mpt word_width(const struct pen *pen, enum face_role face, enum plan_word word)
 {
     struct style style = label_style(pen);
     style.face = face;
-    return pen_width(pen, &style, pen->card->plan_words[word]);
+    return pen_width(pen, &style, sheet_plan(pen->sheet)->words[word]);
 }
 
 /* PORT left ... BOW ... right STARB'D, in words on both sides. */
@@ -186,24 +188,25 @@ static void not_placed_tell(struct pen *pen, const struct marker *marker)
     problem_add(pen->problems, SEVERITY_ERROR, marker->origin,
                 "record `at: [metres aft of the bow, metres to starboard]` for tags of that "
                 "zone, or give them a nearer zone",
-                "%s: no room on the plan for the tag %s in %s", pen->card->name, marker->tag,
+                "%s: no room on the plan for the tag %s in %s", pen->sheet->name, marker->tag,
                 marker->zone->key);
 }
 
 static void tags_place(struct pen *pen, const struct plan_trial *trial, size_t drawn_from)
 {
-    const struct card *card = pen->card;
-    struct taken taken = {trial->boxes, card->marker_count, 0};
+    const struct sheet *sheet = pen->sheet;
+    const struct plan_facts *plan = sheet_plan(sheet);
+    struct taken taken = {trial->boxes, plan->marker_count, 0};
     struct placed_tags tags = tags_of(pen, trial);
-    for (size_t i = 0; i < card->marker_count; i++)
+    for (size_t i = 0; i < plan->marker_count; i++)
         if (trial->found[i] && tag_lead(&tags, i) == LEAD_DRAWN)
             tag_lead_draw(pen, &tags, i);
     zone_names_place(pen, &trial->view, &taken, NULL, 0, drawn_from);
-    for (size_t i = 0; i < card->marker_count; i++) {
+    for (size_t i = 0; i < plan->marker_count; i++) {
         if (trial->found[i])
-            tag_draw(pen, &card->markers[i], trial->boxes[i], trial->size);
+            tag_draw(pen, &plan->markers[i], trial->boxes[i], trial->size);
         else
-            not_placed_tell(pen, &card->markers[i]);
+            not_placed_tell(pen, &plan->markers[i]);
     }
 }
 

@@ -67,12 +67,12 @@ struct tag_group *tag_groups_find(struct pen *pen, const struct hull_view *view,
 
 /* How many of them lie partly in another hull than their place, or cannot be shown by
  * a line to it because others lie between. */
-size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view *view,
+size_t tag_groups_lost(const struct places_facts *safety, const struct hull_view *view,
                        const struct tag_group *groups);
 
 /* Marks without tags say nothing where no leader explains them: they count as not
  * found then. Gives how many. */
-size_t marks_give_up(const struct safety_plan *safety, struct tag_group *groups);
+size_t marks_give_up(const struct places_facts *safety, struct tag_group *groups);
 void tag_group_draw(struct pen *pen, const struct plan_place *place,
                     const struct tag_group *group);
 void here_mark_draw(struct pen *pen, struct area box, enum facing facing);

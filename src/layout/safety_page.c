@@ -34,13 +34,13 @@ static struct paragraph sources_words(const struct pen *pen, mpt width)
 {
     struct style style = {ROLE_SOURCE_TAG, FACE_TEXT,
                           size_rule(pen->paper, ROLE_SOURCE_TAG).floor, INK_BLACK};
-    return paragraph_make(pen, &style, pen->card->safety->sources, width,
-                          pen->card->origin);
+    return paragraph_make(pen, &style, sheet_text(pen->sheet, BLOCK_SOURCES)->text, width,
+                          pen->sheet->origin);
 }
 
 static mpt sources_height(const struct pen *pen, mpt width)
 {
-    if (text_empty(pen->card->safety->sources))
+    if (text_empty(sheet_text(pen->sheet, BLOCK_SOURCES)->text))
         return 0;
     struct paragraph words = sources_words(pen, width);
     return paragraph_height(&words);
@@ -61,7 +61,7 @@ static struct frame frame_in_way(const struct pen *pen, const struct page_needs 
  * too wide: see hull_view_in. */
 static struct hull_view view_make(const struct pen *pen, struct area area)
 {
-    const struct boat *boat = pen->card->boat_record;
+    const struct boat *boat = pen->sheet->boat;
     int64_t loa = boat->facts.loa_m.milli, beam = boat->facts.beam_m.milli;
     mpt longest = (mpt)((int64_t)area.width * loa / beam);
     if (boat->catamaran && area.height > longest * 3 / 2) {
@@ -69,7 +69,7 @@ static struct hull_view view_make(const struct pen *pen, struct area area)
         area.height = longest * 3 / 2;
     }
     struct hull_view view = hull_view_in(boat, area, boat->catamaran ? 150 : 120);
-    view.part = pen->card->safety->part;
+    view.part = sheet_places(pen->sheet)->part;
     view.large = true;
     return view;
 }
@@ -96,14 +96,14 @@ static struct label_columns columns_make(const struct safety_page *page, mpt gap
 /* All labels at that size of type. */
 static void labels_lay(const struct pen *pen, struct safety_page *page, mpt size)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     mpt width = page->frame.at[AREA_LEFT].width;
     page->size = size;
     page->label_count = 0;
-    for (size_t i = 0; i < safety->place_count; i++)
+    for (size_t i = 0; i < safety->count; i++)
         label_add(page, i, label_lay(pen, &safety->places[i], size, width));
-    if (safety->here_given && page->groups[safety->place_count].found)
-        label_add(page, safety->place_count, here_lay(pen, size, width));
+    if (safety->here_given && page->groups[safety->count].found)
+        label_add(page, safety->count, here_lay(pen, size, width));
 }
 
 static void labels_try(const struct pen *pen, struct safety_page *page, mpt size, mpt gap)
@@ -163,11 +163,11 @@ static const struct way { size_t most; bool own_side; int columns; } ways[] = {
 static struct safety_page way_try(struct pen *pen, const struct page_needs *needs,
                                   const struct way *way, const struct safety_page *best)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     struct safety_page page = {.frame = frame_in_way(pen, needs, way->columns)};
     page.view = view_make(pen, page.frame.at[AREA_MIDDLE]);
-    page.labels = arena_array(pen->arena, safety->place_count + 1, sizeof *page.labels);
-    page.laid = arena_array(pen->arena, safety->place_count + 1, sizeof *page.laid);
+    page.labels = arena_array(pen->arena, safety->count + 1, sizeof *page.labels);
+    page.laid = arena_array(pen->arena, safety->count + 1, sizeof *page.laid);
     page.own_side = way->own_side;
     page.groups = tag_groups_find(pen, &page.view, way->most, &page.groups_placed);
     page.groups_lost = tag_groups_lost(safety, &page.view, page.groups);
@@ -194,7 +194,7 @@ static bool page_better(const struct safety_page *a, const struct safety_page *b
 static bool page_is_good(const struct pen *pen, const struct safety_page *page)
 {
     return page->found == LABELS_LED && page->groups_lost == 0 &&
-           page->groups_placed == pen->card->safety->place_count;
+           page->groups_placed == sheet_places(pen->sheet)->count;
 }
 
 static struct safety_page page_fit(struct pen *pen, const struct page_needs *needs)
@@ -212,10 +212,10 @@ static struct safety_page page_fit(struct pen *pen, const struct page_needs *nee
 
 /* ---- what does not fit ---- */
 
-static const struct plan_place *longest_place(const struct safety_plan *safety)
+static const struct plan_place *longest_place(const struct places_facts *safety)
 {
     const struct plan_place *longest = &safety->places[0];
-    for (size_t i = 1; i < safety->place_count; i++)
+    for (size_t i = 1; i < safety->count; i++)
         if (safety->places[i].row_count > longest->row_count)
             longest = &safety->places[i];
     return longest;
@@ -227,9 +227,9 @@ struct cuts { size_t count; const struct plan_row *cheapest; mpt least; };
 
 static struct cuts cuts_of(const struct pen *pen, const struct safety_page *page)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     struct cuts cuts = {0};
-    for (size_t i = 0; i < safety->place_count; i++)
+    for (size_t i = 0; i < safety->count; i++)
         for (size_t r = 0; r < safety->places[i].row_count; r++) {
             const struct plan_row *row = &safety->places[i].rows[r];
             mpt cut = label_row_cut(&page->laid[i].rows[r]);
@@ -260,12 +260,12 @@ static const char *cut_words(const struct pen *pen, const struct safety_page *pa
 
 static void labels_told(struct pen *pen, const struct safety_page *page)
 {
-    const struct plan_place *longest = longest_place(pen->card->safety);
+    const struct plan_place *longest = longest_place(sheet_places(pen->sheet));
     pen_too_long(pen, longest->marker.origin, page->over,
                  text_format(pen->arena, "%s\nenter gear of one kind at one place as one, with "
                              "`count`; gear of one zone and side without an `at` shares a label "
                              "(%zu now)\nthe label of %s is the longest (%zu lines)",
-                             cut_words(pen, page), pen->card->safety->place_count,
+                             cut_words(pen, page), sheet_places(pen->sheet)->count,
                              longest->title, longest->row_count),
                  "the text of the labels");
 }
@@ -273,9 +273,9 @@ static void labels_told(struct pen *pen, const struct safety_page *page)
 /* False: one has no room. */
 static bool groups_told(struct pen *pen, const struct safety_page *page)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     bool all = true;
-    for (size_t i = 0; i < safety->place_count; i++) {
+    for (size_t i = 0; i < safety->count; i++) {
         if (page->groups[i].found)
             continue;
         pen->failed = true;
@@ -283,7 +283,7 @@ static bool groups_told(struct pen *pen, const struct safety_page *page)
         problem_add(pen->problems, SEVERITY_ERROR, safety->places[i].marker.origin,
                     "record `at: [metres aft of the bow, metres to starboard]` for gear of that "
                     "zone, or give it a nearer zone",
-                    "%s: no room on the plan for the tags of %s", pen->card->name,
+                    "%s: no room on the plan for the tags of %s", pen->sheet->name,
                     safety->places[i].title);
     }
     return all;
@@ -291,7 +291,7 @@ static bool groups_told(struct pen *pen, const struct safety_page *page)
 
 static void sources_place(struct pen *pen, struct area area)
 {
-    if (text_empty(pen->card->safety->sources))
+    if (text_empty(sheet_text(pen->sheet, BLOCK_SOURCES)->text))
         return;
     struct paragraph words = sources_words(pen, area.width);
     pen->block = BLOCK_SOURCES;
@@ -312,33 +312,33 @@ static void leaders_place(struct pen *pen, const struct safety_page *page)
 
 static void names_place(struct pen *pen, const struct safety_page *page, size_t drawn_from)
 {
-    size_t count = pen->card->safety->place_count;
+    size_t count = sheet_places(pen->sheet)->count;
     struct taken tags = {arena_array(pen->arena, 2 * count + 1, sizeof(struct area)), 0, 0};
     for (size_t i = 0; i <= count; i++)
         if (page->groups[i].found)
             tags.areas[tags.count++] = page->groups[i].box;
     for (size_t i = 0; i < count; i++)
         tags.areas[tags.count++] = true_place_area(
-            &page->view, &pen->card->safety->places[i].marker, page->groups[i].box);
+            &page->view, &sheet_places(pen->sheet)->places[i].marker, page->groups[i].box);
     zone_names_place(pen, &page->view, &tags, page->labels,
                      page->found == LABELS_LED ? page->label_count : 0, drawn_from);
 }
 
 static void boat_place(struct pen *pen, const struct safety_page *page)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     size_t drawn_from = pen->count;
     hull_draw(pen, &page->view);
     names_place(pen, page, drawn_from);
     pen->block = BLOCK_LEADERS;
     leaders_place(pen, page);
     pen->block = BLOCK_PLAN;
-    for (size_t i = 0; i < safety->place_count; i++)
+    for (size_t i = 0; i < safety->count; i++)
         true_place_draw(pen, &page->view, page->groups, i);
-    for (size_t i = 0; i < safety->place_count; i++)
+    for (size_t i = 0; i < safety->count; i++)
         tag_group_draw(pen, &safety->places[i], &page->groups[i]);
-    if (page->label_count > safety->place_count)
-        here_mark_draw(pen, page->groups[safety->place_count].box, safety->facing);
+    if (page->label_count > safety->count)
+        here_mark_draw(pen, page->groups[safety->count].box, safety->facing);
 }
 
 /* From the rule down. */

@@ -84,10 +84,10 @@ static struct tag_group mark_find(const struct hull_view *view, const struct pla
     return group;
 }
 
-size_t marks_give_up(const struct safety_plan *safety, struct tag_group *groups)
+size_t marks_give_up(const struct places_facts *safety, struct tag_group *groups)
 {
     size_t given_up = 0;
-    for (size_t i = 0; i < safety->place_count; i++)
+    for (size_t i = 0; i < safety->count; i++)
         if (groups[i].found && groups[i].compact) {
             groups[i].found = false;
             given_up++;
@@ -120,7 +120,7 @@ static struct tag_group group_find(const struct pen *pen, const struct hull_view
     return best;
 }
 
-static void here_find(const struct safety_plan *safety, const struct hull_view *view,
+static void here_find(const struct places_facts *safety, const struct hull_view *view,
                       struct taken *taken, struct tag_group *group)
 {
     group->found = spot_find(view, &safety->here, HERE_SIDE, HERE_SIDE, taken, &group->box);
@@ -132,13 +132,13 @@ static void here_find(const struct safety_plan *safety, const struct hull_view *
 static size_t groups_at(const struct pen *pen, const struct hull_view *view, mpt size,
                         size_t most, struct tag_group *groups, mpt *drift)
 {
-    const struct safety_plan *safety = pen->card->safety;
-    size_t room = safety->place_count + 1, placed = 0;
+    const struct places_facts *safety = sheet_places(pen->sheet);
+    size_t room = safety->count + 1, placed = 0;
     struct taken taken = {arena_array(pen->arena, room, sizeof(struct area)), 0,
                           GROUP_GAP};
     *drift = 0;
     for (int pass = 0; pass < 3; pass++)
-        for (size_t i = 0; i < safety->place_count; i++) {
+        for (size_t i = 0; i < safety->count; i++) {
             const struct plan_place *place = &safety->places[i];
             int own = place->marker.exact ? 0 : chips_of(place) > 2 ? 1 : 2;
             if (own != pass)
@@ -153,14 +153,14 @@ static size_t groups_at(const struct pen *pen, const struct hull_view *view, mpt
             placed++;
         }
     if (safety->here_given)
-        here_find(safety, view, &taken, &groups[safety->place_count]);
+        here_find(safety, view, &taken, &groups[safety->count]);
     return placed;
 }
 
 struct tag_group *tag_groups_find(struct pen *pen, const struct hull_view *view,
                                   size_t most, size_t *placed)
 {
-    size_t room = pen->card->safety->place_count + 1;
+    size_t room = sheet_places(pen->sheet)->count + 1;
     struct size_rule rule = size_rule(pen->paper, ROLE_PLAN_TAG);
     struct tag_group *aim = arena_array(pen->arena, room, sizeof *aim);
     struct tag_group *least = arena_array(pen->arena, room, sizeof *least);
@@ -202,11 +202,11 @@ static bool spills_over(const struct hull_view *view, struct point place, struct
 }
 
 /* Others lie between the tags and their place. */
-static bool place_is_hidden(const struct safety_plan *safety, const struct hull_view *view,
+static bool place_is_hidden(const struct places_facts *safety, const struct hull_view *view,
                             const struct tag_group *groups, size_t index)
 {
     struct point place = hull_point(view, &safety->places[index].marker);
-    size_t count = safety->place_count + (safety->here_given ? 1 : 0);
+    size_t count = safety->count + (safety->here_given ? 1 : 0);
     if (!place_is_shown(view, place, groups[index].box))
         return false;
     for (size_t i = 0; i < count; i++)
@@ -216,11 +216,11 @@ static bool place_is_hidden(const struct safety_plan *safety, const struct hull_
     return false;
 }
 
-size_t tag_groups_lost(const struct safety_plan *safety, const struct hull_view *view,
+size_t tag_groups_lost(const struct places_facts *safety, const struct hull_view *view,
                        const struct tag_group *groups)
 {
     size_t lost = 0;
-    for (size_t i = 0; i < safety->place_count; i++) {
+    for (size_t i = 0; i < safety->count; i++) {
         struct point place = hull_point(view, &safety->places[i].marker);
         if (groups[i].found)
             lost += spills_over(view, place, groups[i].box) ||
@@ -312,7 +312,7 @@ static bool leader_is_met(const struct pen *pen, struct point from, struct point
 void true_place_draw(struct pen *pen, const struct hull_view *view,
                      const struct tag_group *groups, size_t index)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
     struct point at = hull_point(view, &safety->places[index].marker);
     struct area box = groups[index].box;
     if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index) ||

@@ -7,7 +7,7 @@
 static mpt word_place(struct pen *pen, struct style style, mpt x, mpt baseline,
                       const char *text)
 {
-    return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->card->origin);
+    return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->sheet->origin);
 }
 
 static void arrow_place(struct pen *pen, struct point foot)
@@ -23,7 +23,7 @@ static void arrow_place(struct pen *pen, struct point foot)
 /* PORT left, an arrow and BOW, right STARB'D. */
 void safety_head_place(struct pen *pen, struct area head)
 {
-    const char *const *words = pen->card->plan_words;
+    const char *const *words = sheet_plan(pen->sheet)->words;
     mpt size = size_rule(pen->paper, ROLE_ROW).floor;
     mpt baseline = baseline_in(head.y, head.height, size);
     struct style bold = {ROLE_ROW, FACE_BOLD, size, INK_BLACK};
@@ -48,9 +48,9 @@ static mpt shape_place(struct pen *pen, struct style style, mpt x, struct area a
     mpt top = area.y + (area.height - mark) / 2;
     pen_box(pen, (struct area){x, top, wide, mark}, INK_BLACK, INK_NONE, 0,
             below ? mark / 2 : 0);
-    return word_place(pen, style, x + wide + MM(1.4),
-                      baseline_in(area.y, area.height, style.size),
-                      pen->card->plan_words[below ? PLAN_BELOW : PLAN_DECK]) + MM(5);
+    return word_place(pen, style, x + wide + MM(1.4), baseline_in(area.y, area.height, style.size),
+                      sheet_plan(pen->sheet)->words[below ? PLAN_BELOW : PLAN_DECK]) +
+           MM(5);
 }
 
 static mpt class_place(struct pen *pen, struct style style, mpt x, struct area area,
@@ -58,14 +58,15 @@ static mpt class_place(struct pen *pen, struct style style, mpt x, struct area a
 {
     mpt side = MM(7);
     pen_sign(pen, (struct area){x, area.y + (area.height - side) / 2, side, side}, sign,
-             SYMBOL_NONE, pen->card->origin);
+             SYMBOL_NONE, pen->sheet->origin);
     return word_place(pen, style, x + side + MM(1.4),
                       baseline_in(area.y, area.height, style.size), words) + MM(5);
 }
 
 void safety_legend_place(struct pen *pen, struct area area)
 {
-    const struct safety_plan *safety = pen->card->safety;
+    const struct places_facts *safety = sheet_places(pen->sheet);
+    const struct legend_facts *legend = sheet_legend(pen->sheet);
     struct style style = {ROLE_ROW, FACE_TEXT, size_rule(pen->paper, ROLE_ROW).floor, INK_BLACK};
     mpt x = area.x;
     pen->block = BLOCK_LEGEND;
@@ -73,10 +74,10 @@ void safety_legend_place(struct pen *pen, struct area area)
         x = shape_place(pen, style, x, area, false);
     if (safety->part != PLAN_PART_DECK)
         x = shape_place(pen, style, x, area, true);
-    x = class_place(pen, style, x, area, SIGN_FIRE, safety->legend[0]);
-    x = class_place(pen, style, x, area, SIGN_RESCUE, safety->legend[1]);
-    class_place(pen, style, x, area, SIGN_CONTROL, safety->legend[2]);
-    const char *facing = pen->card->plan_words[PLAN_FACING];
+    x = class_place(pen, style, x, area, SIGN_FIRE, legend->words[0]);
+    x = class_place(pen, style, x, area, SIGN_RESCUE, legend->words[1]);
+    class_place(pen, style, x, area, SIGN_CONTROL, legend->words[2]);
+    const char *facing = sheet_plan(pen->sheet)->words[PLAN_FACING];
     word_place(pen, style, area.x + area.width - pen_width(pen, &style, facing),
                baseline_in(area.y, area.height, style.size), facing);
 }

@@ -105,7 +105,7 @@ static struct paragraph phrase_break(const struct pen *pen, const struct phrase 
                                   .pieces = phrase->pieces, .piece_count = phrase->count};
     paragraph.line_height = line_pitch(ROLE_SCRIPT, size);
     paragraph.space = run_width(pen->faces, FACE_TEXT, size, " ", 1, NULL);
-    paragraph.origin = pen->card->boat_record->facts.name.place;
+    paragraph.origin = pen->sheet->boat->facts.name.place;
     paragraph_break(&paragraph, pen->arena);
     if (paragraph.line_count > 1)
         parts_keep(pen, phrase, &paragraph);
@@ -201,7 +201,7 @@ static void label_of_call_place(struct pen *pen, const char *label, mpt size, st
     style.ink = INK_WHITE;
     pen_box(pen, box, INK_BLACK, INK_NONE, 0, CALL_LABEL_CORNER);
     pen_text(pen, &style, at.x + CALL_LABEL_PAD_X, baseline_in(at.y, height, size), label,
-             strlen(label), pen->card->origin);
+             strlen(label), pen->sheet->origin);
 }
 
 /* ---- the script ---- */

@@ -51,11 +51,12 @@ void row_tag_place(struct pen *pen, const char *tag, mpt size, struct area area,
 /* Tags of one column are equally wide. */
 static mpt widest_tag(const struct pen *pen, mpt size)
 {
+    const struct steps_facts *steps = sheet_steps(pen->sheet);
     mpt widest = 0;
-    for (size_t s = 0; s < pen->card->step_count; s++)
-        for (size_t r = 0; r < pen->card->steps[s].row_count; r++)
-            for (size_t t = 0; t < pen->card->steps[s].rows[r].tag_count; t++) {
-                mpt width = row_tag_width(pen, pen->card->steps[s].rows[r].tags[t], size);
+    for (size_t s = 0; s < steps->count; s++)
+        for (size_t r = 0; r < steps->items[s].row_count; r++)
+            for (size_t t = 0; t < steps->items[s].rows[r].tag_count; t++) {
+                mpt width = row_tag_width(pen, steps->items[s].rows[r].tags[t], size);
                 widest = width > widest ? width : widest;
             }
     return widest;
@@ -168,12 +169,13 @@ static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps
 
 struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width)
 {
-    struct laid_steps laid = {.sizes = sizes, .width = width, .count = pen->card->step_count,
+    const struct steps_facts *made_steps = sheet_steps(pen->sheet);
+    struct laid_steps laid = {.sizes = sizes, .width = width, .count = made_steps->count,
                               .tag = widest_tag(pen, sizes.row), .excess = -width,
                               .sign_pitch = grown(pen->paper, ROW_PITCH)};
     struct laid_step *steps = arena_array(pen->arena, laid.count, sizeof *steps);
     for (size_t i = 0; i < laid.count; i++) {
-        steps[i] = step_lay(pen, &laid, &pen->card->steps[i]);
+        steps[i] = step_lay(pen, &laid, &made_steps->items[i]);
         laid.height += step_height(&laid, &steps[i], row_pitch(&laid)) + (i > 0 ? STEP_GAP : 0);
     }
     laid.steps = steps;

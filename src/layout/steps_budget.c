@@ -5,31 +5,32 @@
 #define STEPS_MOST 8
 
 /* The number of the step with the most rows. */
-static size_t longest_step(const struct card *card)
+static size_t longest_step(const struct sheet *sheet)
 {
+    const struct steps_facts *steps = sheet_steps(sheet);
     size_t longest = 0;
-    for (size_t i = 0; i < card->step_count; i++)
-        if (card_step_rows(&card->steps[i]) > card_step_rows(&card->steps[longest]))
+    for (size_t i = 0; i < steps->count; i++)
+        if (card_step_rows(&steps->items[i]) > card_step_rows(&steps->items[longest]))
             longest = i;
     return longest + 1;
 }
 
 /* The entry of the record that the step's first line is about. */
-static struct place step_place_told(const struct card *card, size_t number)
+static struct place step_place_told(const struct sheet *sheet, size_t number)
 {
-    const struct card_step *step = &card->steps[number - 1];
+    const struct card_step *step = &sheet_steps(sheet)->items[number - 1];
     for (size_t c = 0; step->table_count > step->row_count && c < TABLE_CELLS; c++)
         if (step->table[0].cells[c].name != NULL)
             return step->table[0].cells[c].origin;
-    return step->row_count > 0 ? step->rows[0].origin : card->boat_record->facts.name.place;
+    return step->row_count > 0 ? step->rows[0].origin : sheet->boat->facts.name.place;
 }
 
 /* What makes the longest step shorter. Gear at one place cannot be entered twice alike:
  * several pieces there are one entry with a count. */
 static const char *rows_remedy(const struct pen *pen)
 {
-    size_t number = longest_step(pen->card);
-    const struct card_step *step = &pen->card->steps[number - 1];
+    size_t number = longest_step(pen->sheet);
+    const struct card_step *step = &sheet_steps(pen->sheet)->items[number - 1];
     if (step->table_count > step->row_count)
         return text_format(pen->arena, "step %zu lists openings in %zu lines, port beside "
                            "starboard: enter those that stand side by side as one, with "
@@ -42,17 +43,17 @@ static const char *rows_remedy(const struct pen *pen)
 
 bool budget_kept(struct pen *pen)
 {
-    const struct card *card = pen->card;
+    const struct sheet *sheet = pen->sheet;
+    const struct steps_facts *steps = sheet_steps(sheet);
     size_t rows = 0;
-    for (size_t i = 0; i < card->step_count; i++)
-        rows += card_step_rows(&card->steps[i]);
-    if (rows <= CARD_ROWS_MOST && card->step_count <= STEPS_MOST)
+    for (size_t i = 0; i < steps->count; i++)
+        rows += card_step_rows(&steps->items[i]);
+    if (rows <= CARD_ROWS_MOST && steps->count <= STEPS_MOST)
         return true;
     pen->failed = true;
-    problem_add(pen->problems, SEVERITY_ERROR,
-                step_place_told(card, longest_step(card)), rows_remedy(pen),
-                "%s (%s): %zu steps and %zu rows, %d and %d at most", card->name,
-                card->language, card->step_count, rows, STEPS_MOST, CARD_ROWS_MOST);
+    problem_add(pen->problems, SEVERITY_ERROR, step_place_told(sheet, longest_step(sheet)),
+                rows_remedy(pen), "%s (%s): %zu steps and %zu rows, %d and %d at most", sheet->name,
+                sheet->language, steps->count, rows, STEPS_MOST, CARD_ROWS_MOST);
     return false;
 }
 

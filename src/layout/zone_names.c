@@ -90,7 +90,7 @@ static void name_place(struct naming *naming, const struct plan_zone *plan_zone)
         pen_box(pen, (struct area){box.x - ZONE_NAME_GAP, box.y, box.width + 2 * ZONE_NAME_GAP,
                                    box.height}, INK_WHITE, INK_NONE, 0, 0);
     pen_text(pen, &style, box.x, baseline_in(box.y, height, style.size), plan_zone->name,
-             strlen(plan_zone->name), pen->card->origin);
+             strlen(plan_zone->name), pen->sheet->origin);
     take(naming, box);
 }
 
@@ -98,14 +98,15 @@ void zone_names_place(struct pen *pen, const struct hull_view *view,
                       const struct taken *tags, const struct label *leaders,
                       size_t leader_count, size_t drawn_from)
 {
-    const struct card *card = pen->card;
-    size_t room = tags->count + EDGES * (pen->count - drawn_from) + card->plan_zone_count;
+    const struct sheet *sheet = pen->sheet;
+    const struct plan_facts *plan = sheet_plan(sheet);
+    size_t room = tags->count + EDGES * (pen->count - drawn_from) + plan->landmark_count;
     struct naming naming = {.pen = pen, .view = view, .leaders = leaders,
                             .leader_count = leader_count};
     naming.taken.areas = arena_array(pen->arena, room, sizeof(struct area));
     for (size_t i = 0; i < tags->count; i++)
         take(&naming, tags->areas[i]);
     lines_take(&naming, drawn_from);
-    for (size_t i = 0; i < card->plan_zone_count; i++)
-        name_place(&naming, &card->plan_zones[i]);
+    for (size_t i = 0; i < plan->landmark_count; i++)
+        name_place(&naming, &plan->landmarks[i]);
 }

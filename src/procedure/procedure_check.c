@@ -16,11 +16,9 @@ static size_t for_every_boat(const struct warning *warnings, size_t count)
     return every;
 }
 
-/* The distress call and the safety plan are made from the boat's record. */
 static bool is_from_record(const struct procedure *procedure)
 {
-    return procedure->kind.value == PROCEDURE_DISTRESS ||
-           procedure->kind.value == PROCEDURE_SAFETY_PLAN;
+    return sheet_source_of(procedure->kind.value) != FROM_STEPS;
 }
 
 static void whole_tell(const struct procedure_reading *reading, const char *remedy,
@@ -92,11 +90,13 @@ static void from_record_check(const struct procedure_reading *reading)
         whole_tell(reading, "take them out: its texts come from the boat's record",
                    text_format(reading->arena, "a card of the kind %s has no steps, decision "
                                "or calls",
-                               choice_word(procedure_kind_words, procedure->kind.value)));
-    if (procedure->kind.value == PROCEDURE_SAFETY_PLAN &&
+                               choice_word(sheet_kind_words, procedure->kind.value)));
+    if (sheet_source_of(procedure->kind.value) == FROM_RECORD &&
         (procedure->never_count > 0 || procedure->caution_count > 0 || procedure->when != NULL))
         whole_tell(reading, "take them out: every boat has one, and it only shows where gear is",
-                   "a safety plan has no never, cautions or when");
+                   text_format(reading->arena, "a card of the kind %s has no never, cautions or "
+                               "when",
+                               choice_word(sheet_kind_words, procedure->kind.value)));
 }
 
 bool procedure_has_step(const struct procedure *procedure, const char *id)

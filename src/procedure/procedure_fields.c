@@ -7,7 +7,6 @@ static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
 static const char *const gear_state_words[] = {GEAR_STATE_LIST(CHOICE_WORD) NULL};
 static const char *const shown_words[] = {SHOWN_LIST(CHOICE_WORD) NULL};
-const char *const procedure_kind_words[] = {PROCEDURE_KIND_LIST(CHOICE_WORD) NULL};
 const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
 const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
 
@@ -181,7 +180,7 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
               .high = 99000, .whole = true,
               .about = "the card's number, fixed for good: printed cards name each other by it"),
-    LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = procedure_kind_words,
+    LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
               .about = "card, if left out; the distress call; where everything is"),
     LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
               .about = "a boat with two of them gets two cards"),

@@ -189,6 +189,8 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     empty_when_check(reading, root);
     logic.procedure.source = procedure->source;
     *procedure = logic.procedure;
+    if (procedure->kind.value == SHEET_NONE)
+        procedure->kind.value = SHEET_CARD;
     title_sign_check(reading);
     procedure->when = when_read(reading, &logic.when);
     procedure_parts_read(reading, &logic);

@@ -47,8 +47,8 @@ static void blocks_find(struct proofing *p)
 
 struct proofing proofing_begin(const struct proof_input *input, struct arena *arena)
 {
-    struct proofing p = {.page = input->page, .card = input->card, .faces = input->faces,
-                         .arena = arena};
+    struct proofing p = {
+        .page = input->page, .sheet = input->sheet, .faces = input->faces, .arena = arena};
     inks_measure(&p);
     blocks_find(&p);
     return p;
@@ -79,9 +79,10 @@ void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page
     va_end(list);
     p->findings = arena_grow(p->arena, p->findings, p->count, &p->room, sizeof *p->findings);
     struct proof_finding *finding = &p->findings[p->count++];
-    *finding = (struct proof_finding){
-        .rule = rule, .card = p->card->key,
-        .measured = text_format(p->arena, "%s%s", said(p, item), measured)};
+    *finding =
+        (struct proof_finding){.rule = rule,
+                               .sheet = p->sheet->id,
+                               .measured = text_format(p->arena, "%s%s", said(p, item), measured)};
     if (item != NULL) {
         finding->where = item->area;
         finding->origin = item->origin;
@@ -112,7 +113,7 @@ static struct proof_report report_close(struct proofing *p, struct arena *arena)
     return (struct proof_report){
         .findings = kept, .count = p->count, .errors = found_of(p, PROOF_ERROR),
         .notes = notes, .aims = found_of(p, PROOF_AIM), .measured = p->measured,
-        .words = p->card->words};
+        .words = p->sheet->words};
 }
 
 /* ---- all rules ---- */
@@ -135,25 +136,25 @@ void proof_page(const struct proof_input *input, struct arena *arena, struct pro
     arena_free(scratch);
 }
 
-const struct proof_report *proof_set(const struct card_set *set, const struct page *const *pages,
+const struct proof_report *proof_set(const struct sheet_set *set, const struct page *const *pages,
                                      const struct faces *faces, struct arena *arena)
 {
     struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
     struct proof_report *reports = arena_array(arena, set->count, sizeof *reports);
     struct proofing **all = arena_array(scratch, set->count, sizeof *all);
-    size_t *card = arena_array(scratch, set->count, sizeof *card), count = 0;
+    size_t *sheet = arena_array(scratch, set->count, sizeof *sheet), count = 0;
     for (size_t i = 0; i < set->count; i++) {
-        struct proof_input input = {pages[i], set->cards[i], faces};
+        struct proof_input input = {pages[i], set->sheets[i], faces};
         if (pages[i] == NULL)
             continue;
         all[count] = arena_alloc(scratch, sizeof **all);
         *all[count] = proofing_begin(&input, scratch);
         page_judge(all[count]);
-        card[count++] = i;
+        sheet[count++] = i;
     }
     proof_together(set, all, count);
     for (size_t i = 0; i < count; i++)
-        reports[card[i]] = report_close(all[i], arena);
+        reports[sheet[i]] = report_close(all[i], arena);
     arena_free(scratch);
     return reports;
 }

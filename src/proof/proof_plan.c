@@ -35,10 +35,16 @@ static bool has_plan(const struct proofing *p)
     return false;
 }
 
-/* On the safety plan a tag may stand for a run of them, and stands at its place. */
-static const struct plan_place *place_of(const struct safety_plan *safety, const char *chip)
+/* On a plan with labels the tags stand at their places, together. */
+static bool has_places(const struct sheet *sheet)
 {
-    for (size_t i = 0; i < safety->place_count; i++)
+    return sheet_block(sheet, BLOCK_LABELS) != NULL;
+}
+
+/* There a tag may stand for a run of them. */
+static const struct plan_place *place_of(const struct places_facts *safety, const char *chip)
+{
+    for (size_t i = 0; i < safety->count; i++)
         for (size_t r = 0; r < safety->places[i].row_count; r++)
             for (size_t c = 0; c < safety->places[i].rows[r].chip_count; c++)
                 if (text_equal(safety->places[i].rows[r].chips[c], chip))
@@ -46,12 +52,13 @@ static const struct plan_place *place_of(const struct safety_plan *safety, const
     return NULL;
 }
 
-static const struct marker *marker_of(const struct card *card, const char *tag)
+static const struct marker *marker_of(const struct sheet *sheet, const char *tag)
 {
-    const struct plan_place *place = card->safety == NULL ? NULL : place_of(card->safety, tag);
-    for (size_t i = 0; i < card->marker_count && card->safety == NULL; i++)
-        if (text_equal(card->markers[i].tag, tag))
-            return &card->markers[i];
+    const struct plan_facts *plan = sheet_plan(sheet);
+    const struct plan_place *place = place_of(sheet_places(sheet), tag);
+    for (size_t i = 0; i < plan->marker_count && !has_places(sheet); i++)
+        if (text_equal(plan->markers[i].tag, tag))
+            return &plan->markers[i];
     return place == NULL ? NULL : &place->marker;
 }
 
@@ -98,7 +105,7 @@ static bool between_hulls(const struct proofing *p, enum block_key block, struct
             FOOT_OF(p->page->items[i].area) > foot)
             foot = FOOT_OF(p->page->items[i].area);
     mpt eighth = hulls.width / 8;
-    return p->card->boat_record->catamaran && point.x >= hulls.x + eighth &&
+    return p->sheet->boat->catamaran && point.x >= hulls.x + eighth &&
            point.x <= RIGHT_OF(hulls) - eighth && point.y >= lines.y && point.y <= foot;
 }
 
@@ -151,7 +158,7 @@ static void frame_judge(struct proofing *p, const struct page_item *tag,
 static void marker_judge(struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
-    const struct marker *marker = marker_of(p->card, tag->run->text);
+    const struct marker *marker = marker_of(p->sheet, tag->run->text);
     proof_measured(p, 1);
     if (frame == NULL)
         proof_found(p, RULE_MARKERS_ROWS, tag, "has no frame");
@@ -272,12 +279,13 @@ static void place_judge(struct proofing *p, const struct plan_place *place, size
 
 static void rows_judge(struct proofing *p)
 {
-    const struct safety_plan *safety = p->card->safety;
+    const struct places_facts *places = sheet_places(p->sheet);
+    const struct plan_facts *plan = sheet_plan(p->sheet);
     size_t mark_at = 0;
-    for (size_t i = 0; i < p->card->marker_count && safety == NULL; i++)
-        tag_told(p, p->card->markers[i].tag, tag_count_on_plan(p, p->card->markers[i].tag));
-    for (size_t i = 0; safety != NULL && i < safety->place_count; i++)
-        place_judge(p, &safety->places[i], &mark_at);
+    for (size_t i = 0; i < places->count; i++)
+        place_judge(p, &places->places[i], &mark_at);
+    for (size_t i = 0; i < plan->marker_count && !has_places(p->sheet); i++)
+        tag_told(p, plan->markers[i].tag, tag_count_on_plan(p, plan->markers[i].tag));
 }
 
 /* ---- leaders ---- */
@@ -357,7 +365,7 @@ static void header_judge(struct proofing *p)
 
 static void strength_judge(struct proofing *p, const struct page_item *line)
 {
-    bool large = p->card->safety != NULL;
+    bool large = page_rules_of(p->sheet->kind) == RULES_ESCAPE_PLAN;
     mpt least = is_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
     proof_measured(p, 1);
     if (line->line_width < least)
@@ -380,6 +388,6 @@ void proof_plan(struct proofing *p)
             strength_judge(p, item);
     }
     rows_judge(p);
-    if (p->card->safety != NULL)
+    if (page_rules_of(p->sheet->kind) == RULES_ESCAPE_PLAN)
         header_judge(p);
 }

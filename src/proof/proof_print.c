@@ -40,10 +40,10 @@ static void unjudged_print(const struct proof_report *report, struct text_builde
     text_add(out, any ? "\n" : "");
 }
 
-void proof_print(const struct proof_report *report, const char *boat, const char *card,
+void proof_print(const struct proof_report *report, const char *boat, const char *sheet,
                  struct text_builder *out)
 {
-    text_add_format(out, "%s %s: ", boat, card);
+    text_add_format(out, "%s %s: ", boat, sheet);
     if (report->errors == 0)
         text_add(out, "clean");
     else

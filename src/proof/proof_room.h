@@ -15,7 +15,7 @@ struct proof_block {
 /* A page being judged. */
 struct proofing {
     const struct page *page;
-    const struct card *card;
+    const struct sheet *sheet;
     const struct faces *faces;
     struct arena *arena;
     const struct area *ink;    /* by item: where its ink stands, lines with their width */
@@ -95,7 +95,7 @@ bool block_says(struct proofing *p, enum block_key block, const char *text);
 /* All texts of a card that are sentences, one after the other. */
 struct sentence { const char *text; struct place origin; };
 struct sentence_list { struct sentence *at; size_t count, room; };
-struct sentence_list card_sentences(const struct card *card, struct arena *arena);
+struct sentence_list card_sentences(const struct sheet *sheet, struct arena *arena);
 
 size_t words_in(const char *text);
 
@@ -118,6 +118,6 @@ void proof_plan(struct proofing *p);        /* proof_plan.c: G20 G21 */
 void proof_glyphs(struct proofing *p);      /* proof_size.c: G18 */
 
 /* The pages of a boat together (proof_set.c). */
-void proof_together(const struct card_set *set, struct proofing *const *all, size_t count);
+void proof_together(const struct sheet_set *set, struct proofing *const *all, size_t count);
 
 #endif

@@ -42,13 +42,13 @@ static void block_judge(struct proofing *const *all, size_t count, const struct 
     struct area model = {0, 0, 0, 0}, own;
     for (size_t i = 0; i < count; i++) {
         const struct page_item *first;
-        if ((row->with_steps && all[i]->card->step_count == 0) ||
+        if ((row->with_steps && sheet_steps(all[i]->sheet)->count == 0) ||
             !block_corner(all[i], row, &own, &first))
             continue;
         proof_measured(all[i], 1);
         if (model_card == NULL) {
             model = own;
-            model_card = all[i]->card->key;
+            model_card = all[i]->sheet->id;
         } else if (areas_apart(own, model) > PLACE_SLACK) {
             proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
                         block_word(row->key), mm_words(all[i]->arena, areas_apart(own, model)),
@@ -65,7 +65,7 @@ struct term {
     const struct item_kind *kind;
     struct place origin;
 };
-struct term_list { struct term *at; const char **cards; size_t count, room, card_room; };
+struct term_list { struct term *at; const char **sheets; size_t count, room, sheet_room; };
 
 /* Cards may add how long an extinguisher lasts, the safety plan what it holds:
  * "Extinguisher, empty in 9 s", "Extinguisher, 2 kg". */
@@ -85,15 +85,15 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
         struct page_item words = {.origin = term->origin, .block = BLOCK_STEPS, .kind = PAGE_BOX};
         if (!one_name(known->name, term->name) || known->kind != term->kind)
             proof_found(p, RULE_ONE_TERM, &words, "%s is \"%s\" here and \"%s\" on %s",
-                        term->tag, term->name, known->name, terms->cards[i]);
+                        term->tag, term->name, known->name, terms->sheets[i]);
         return;
     }
     size_t at = terms->count++;
     terms->at = arena_grow(p->arena, terms->at, at, &terms->room, sizeof *terms->at);
-    terms->cards = arena_grow(p->arena, terms->cards, at, &terms->card_room,
-                              sizeof *terms->cards);
+    terms->sheets = arena_grow(p->arena, terms->sheets, at, &terms->sheet_room,
+                              sizeof *terms->sheets);
     terms->at[at] = *term;
-    terms->cards[at] = p->card->key;
+    terms->sheets[at] = p->sheet->id;
 }
 
 static void step_terms(struct proofing *p, struct term_list *terms, const struct card_step *step)
@@ -124,35 +124,35 @@ static void terms_judge(struct proofing *const *all, size_t count)
 {
     struct term_list terms = {0};
     for (size_t i = 0; i < count; i++) {
-        const struct card *card = all[i]->card;
-        for (size_t s = 0; s < card->step_count; s++)
-            step_terms(all[i], &terms, &card->steps[s]);
-        for (size_t s = 0; card->safety != NULL && s < card->safety->place_count; s++)
-            place_terms(all[i], &terms, &card->safety->places[s]);
+        const struct sheet *sheet = all[i]->sheet;
+        for (size_t s = 0; s < sheet_steps(sheet)->count; s++)
+            step_terms(all[i], &terms, &sheet_steps(sheet)->items[s]);
+        for (size_t s = 0; s < sheet_places(sheet)->count; s++)
+            place_terms(all[i], &terms, &sheet_places(sheet)->places[s]);
     }
 }
 
 /* ---- G14 ---- */
 
-static void set_exit_judge(const struct card_set *set, struct proofing *p, const char *card)
+static void set_exit_judge(const struct sheet_set *set, struct proofing *p, const char *sheet)
 {
-    if (text_empty(card) || !p->card->decision.given)
+    if (text_empty(sheet) || sheet_block(p->sheet, BLOCK_DECISION) == NULL)
         return;
     proof_measured(p, 1);
     for (size_t i = 0; i < set->count; i++)
-        if (text_equal(set->cards[i]->procedure_key, card) ||
-            text_equal(set->cards[i]->key, card))
+        if (text_equal(set->sheets[i]->procedure_key, sheet) ||
+            text_equal(set->sheets[i]->id, sheet))
             return;
-    proof_found(p, RULE_EXIT_CARD, NULL, "no card %s in the set", card);
+    proof_found(p, RULE_EXIT_CARD, NULL, "no card %s in the set", sheet);
 }
 
-void proof_together(const struct card_set *set, struct proofing *const *all, size_t count)
+void proof_together(const struct sheet_set *set, struct proofing *const *all, size_t count)
 {
     for (size_t i = 0; i < sizeof fixed / sizeof *fixed; i++)
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
-        set_exit_judge(set, all[i], all[i]->card->decision.yes_card);
-        set_exit_judge(set, all[i], all[i]->card->decision.no_card);
+        set_exit_judge(set, all[i], sheet_decision(all[i]->sheet)->yes_card);
+        set_exit_judge(set, all[i], sheet_decision(all[i]->sheet)->no_card);
     }
 }

@@ -134,13 +134,13 @@ static const char *command_above(const struct proofing *p, const struct page_ite
 static void contrary_judge(struct proofing *p, const struct page_item *sign)
 {
     if (sign->glyph == SYMBOL_NONE || !in_block(sign, BLOCK_STEPS) ||
-        !proof_rule_judges(RULE_CONTRARY_SIGN, p->card->words))
+        !proof_rule_judges(RULE_CONTRARY_SIGN, p->sheet->words))
         return;
     const char *command = command_above(p, sign);
     proof_measured(p, 1);
     for (size_t i = 0; i < sizeof contraries / sizeof *contraries; i++)
         if (contraries[i].glyph == sign->glyph &&
-            says_contrary(p->card->words, &contraries[i], command))
+            says_contrary(p->sheet->words, &contraries[i], command))
             proof_found(p, RULE_CONTRARY_SIGN, sign, "the sign %s beside \"%s\"",
                         sign_named(sign, ""), command);
 }

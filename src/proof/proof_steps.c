@@ -27,14 +27,15 @@ static const struct page_item *number_at(const struct proofing *p, size_t k)
 
 static void numbers_judge(struct proofing *p)
 {
-    for (size_t i = 0; i <= p->card->step_count; i++) {
+    const struct steps_facts *steps = sheet_steps(p->sheet);
+    for (size_t i = 0; i <= steps->count; i++) {
         const struct page_item *number = number_at(p, i), *before = i > 0 ? number_at(p, i - 1)
                                                                           : NULL;
         const char *wanted = text_format(p->arena, "%zu", i + 1);
         proof_measured(p, 1);
-        if ((number != NULL) != (i < p->card->step_count))
+        if ((number != NULL) != (i < steps->count))
             proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers",
-                        p->card->step_count);
+                        steps->count);
         else if (number != NULL && !text_equal(number->run->text, wanted))
             proof_found(p, RULE_STEPS, number, "stands where %s belongs", wanted);
         else if (number != NULL && before != NULL && number->baseline <= before->baseline)
@@ -44,12 +45,13 @@ static void numbers_judge(struct proofing *p)
 
 static void steps_judge(struct proofing *p)
 {
+    const struct steps_facts *steps = sheet_steps(p->sheet);
     size_t rows = 0;
-    for (size_t i = 0; i < p->card->step_count; i++)
-        rows += card_step_rows(&p->card->steps[i]);
+    for (size_t i = 0; i < steps->count; i++)
+        rows += card_step_rows(&steps->items[i]);
     proof_measured(p, 2);
-    if (p->card->step_count > NUMBERED_STEPS_MOST || rows > ROWS_MOST)
-        proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", p->card->step_count, rows);
+    if (steps->count > NUMBERED_STEPS_MOST || rows > ROWS_MOST)
+        proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", steps->count, rows);
     numbers_judge(p);
 }
 
@@ -60,10 +62,10 @@ static void count_judge(struct proofing *p, const char *what, size_t count, size
         proof_found(p, RULE_NEVERS, NULL, "%zu %s", count, what);
 }
 
-static bool card_has_step(const struct card *card, const char *id)
+static bool card_has_step(const struct sheet *sheet, const char *id)
 {
-    for (size_t i = 0; i < card->step_count; i++)
-        if (text_equal(card->steps[i].id, id))
+    for (size_t i = 0; i < sheet_steps(sheet)->count; i++)
+        if (text_equal(sheet_steps(sheet)->items[i].id, id))
             return true;
     return false;
 }
@@ -80,14 +82,15 @@ static void card_exit_judge(struct proofing *p, const char *word, const char *sa
 
 static void decision_judge(struct proofing *p)
 {
-    const struct card *card = p->card;
-    if (!card->decision.given)
+    const struct sheet *sheet = p->sheet;
+    const struct decision_facts *decision = sheet_decision(sheet);
+    if (sheet_block(sheet, BLOCK_DECISION) == NULL)
         return;
-    card_exit_judge(p, card->yes_word, card->decision.yes);
-    card_exit_judge(p, card->no_word, card->decision.no);
-    const char *after = card->procedure == NULL ? NULL : card->procedure->decision.after.text;
+    card_exit_judge(p, decision->yes_word, decision->yes);
+    card_exit_judge(p, decision->no_word, decision->no);
+    const char *after = sheet->procedure == NULL ? NULL : sheet->procedure->decision.after.text;
     proof_measured(p, 1);
-    if (!text_empty(after) && !card_has_step(card, after))
+    if (!text_empty(after) && !card_has_step(sheet, after))
         proof_found(p, RULE_EXITS, NULL, "comes after the step %s, which the card lacks", after);
 }
 
@@ -106,7 +109,7 @@ static void row_judge(struct proofing *p, const struct card_row *row)
     struct page_item words = {.origin = row->origin, .block = BLOCK_STEPS, .kind = PAGE_BOX};
     proof_measured(p, row->tag_count + 1);
     for (size_t t = 0; t < row->tag_count; t++)
-        if (!tag_recorded(p->card->boat_record, row->tags[t]))
+        if (!tag_recorded(p->sheet->boat, row->tags[t]))
             proof_found(p, RULE_TAG_RECORDED, &words, "the tag %s is not of the boat",
                         row->tags[t]);
     if (row->tag_count == 0 || text_empty(row->where))
@@ -115,17 +118,17 @@ static void row_judge(struct proofing *p, const struct card_row *row)
 
 static void tags_judge(struct proofing *p)
 {
-    if (p->card->held)
+    if (p->sheet->held)
         return;
-    for (size_t s = 0; s < p->card->step_count; s++) {
-        const struct card_step *step = &p->card->steps[s];
+    for (size_t s = 0; s < sheet_steps(p->sheet)->count; s++) {
+        const struct card_step *step = &sheet_steps(p->sheet)->items[s];
         for (size_t r = 0; r < step->row_count; r++)
             row_judge(p, &step->rows[r]);
         for (size_t r = 0; r < step->table_count; r++)
             for (size_t c = 0; c < TABLE_CELLS; c++) {
                 const char *tag = step->table[r].cells[c].tag;
                 proof_measured(p, 1);
-                if (!text_empty(tag) && !tag_recorded(p->card->boat_record, tag))
+                if (!text_empty(tag) && !tag_recorded(p->sheet->boat, tag))
                     proof_found(p, RULE_TAG_RECORDED, NULL, "the tag %s is not of the boat",
                                 tag);
             }
@@ -188,7 +191,7 @@ static const char *words_between(const struct proofing *p, mpt from, mpt to)
 /* Below the step's headline and above its first row: other steps may say the same. */
 static void lethal_judge(struct proofing *p, size_t step)
 {
-    const struct card_step *made = &p->card->steps[step];
+    const struct card_step *made = &sheet_steps(p->sheet)->items[step];
     const struct page_item *own = number_at(p, step), *next = number_at(p, step + 1);
     if (own == NULL || made->lethal_count == 0)
         return;
@@ -207,11 +210,11 @@ static void lethal_judge(struct proofing *p, size_t step)
 
 static void channel_judge(struct proofing *p)
 {
-    const struct card *card = p->card;
-    bool radio = card->boat_record != NULL &&
-                 (boat_fitted(card->boat_record, ITEM_vhf_dsc) == ANSWER_YES ||
-                  boat_fitted(card->boat_record, ITEM_vhf_handheld) == ANSWER_YES);
-    if (!card->call.given || !radio || text_empty(card->call.station))
+    const struct sheet *sheet = p->sheet;
+    bool radio = sheet->boat != NULL &&
+                 (boat_fitted(sheet->boat, ITEM_vhf_dsc) == ANSWER_YES ||
+                  boat_fitted(sheet->boat, ITEM_vhf_handheld) == ANSWER_YES);
+    if (sheet_block(sheet, BLOCK_CALL) == NULL || !radio || text_empty(sheet_call(sheet)->station))
         return;
     proof_measured(p, 1);
     if (!block_says(p, BLOCK_CALL, "16"))
@@ -262,13 +265,14 @@ static void dates_compare(struct proofing *p, const char *text, struct date prin
 
 static void dates_judge(struct proofing *p)
 {
-    const char *at = p->card->printed == NULL ? "" : p->card->printed;
+    const struct footer_facts *footer = sheet_footer(p->sheet);
+    const char *at = footer->printed == NULL ? "" : footer->printed;
     struct date printed;
     if (!date_next(p, &at, &printed))
         return;
-    dates_compare(p, p->card->footer_left[0], printed, 1);
-    dates_compare(p, p->card->footer_left[1], printed, 1);
-    dates_compare(p, p->card->footer_right, printed, -1);
+    dates_compare(p, footer->left[0], printed, 1);
+    dates_compare(p, footer->left[1], printed, 1);
+    dates_compare(p, footer->dates, printed, -1);
 }
 
 /* ---- G27 ---- */
@@ -298,19 +302,22 @@ static void rows_order_judge(struct proofing *p)
 
 void proof_steps(struct proofing *p)
 {
-    const struct card *card = p->card;
+    const struct sheet *sheet = p->sheet;
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
+    const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
     steps_judge(p);
-    count_judge(p, "nevers", card->never_count, WARNINGS_MOST);
-    count_judge(p, "cautions", card->caution_count, WARNINGS_MOST);
-    count_judge(p, "local rules", card->local_rule_count, LOCAL_RULES_MOST);
+    count_judge(p, "nevers", nevers->count, WARNINGS_MOST);
+    count_judge(p, "cautions", cautions->count, WARNINGS_MOST);
+    count_judge(p, "local rules", rules->count, LOCAL_RULES_MOST);
     decision_judge(p);
     tags_judge(p);
-    warnings_source_judge(p, BLOCK_NEVER, card->never_word, card->nevers, card->never_count,
-                          card->never_count);
-    warnings_source_judge(p, BLOCK_CAUTIONS, card->caution_word, card->cautions,
-                          card->caution_count,
-                          card->caution_count);
-    for (size_t i = 0; i < card->step_count; i++)
+    warnings_source_judge(p, BLOCK_NEVER, nevers->word, nevers->items, nevers->count,
+                          nevers->count);
+    warnings_source_judge(p, BLOCK_CAUTIONS, cautions->word, cautions->items,
+                          cautions->count,
+                          cautions->count);
+    for (size_t i = 0; i < sheet_steps(sheet)->count; i++)
         lethal_judge(p, i);
     channel_judge(p);
     for (size_t i = 0; i < p->page->count; i++)

@@ -150,22 +150,27 @@ static void warnings_sentences(struct sentence_list *list, struct arena *arena,
         sentences_of(list, arena, warnings[i].text, warnings[i].origin);
 }
 
-struct sentence_list card_sentences(const struct card *card, struct arena *arena)
+struct sentence_list card_sentences(const struct sheet *sheet, struct arena *arena)
 {
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    const struct warnings_facts *cautions = sheet_warnings(sheet, BLOCK_CAUTIONS);
+    const struct warnings_facts *nevers = sheet_warnings(sheet, BLOCK_NEVER);
+    const struct decision_facts *decision = sheet_decision(sheet);
+    const struct steps_facts *steps = sheet_steps(sheet);
     struct sentence_list list = {0};
-    for (size_t i = 0; i < card->step_count; i++) {
-        sentences_of(&list, arena, card->steps[i].headline.text, card->steps[i].headline.origin);
-        for (size_t k = 0; k < card->steps[i].lethal_count; k++)
-            sentences_of(&list, arena, card->steps[i].lethal[k].text,
-                         card->steps[i].lethal[k].origin);
+    for (size_t i = 0; i < steps->count; i++) {
+        sentences_of(&list, arena, steps->items[i].headline.text, steps->items[i].headline.origin);
+        for (size_t k = 0; k < steps->items[i].lethal_count; k++)
+            sentences_of(&list, arena, steps->items[i].lethal[k].text,
+                         steps->items[i].lethal[k].origin);
     }
-    sentences_of(&list, arena, card->decision.ask, card->decision.origin);
-    sentences_of(&list, arena, card->decision.yes, card->decision.origin);
-    sentences_of(&list, arena, card->decision.no, card->decision.origin);
-    warnings_sentences(&list, arena, card->nevers, card->never_count);
-    warnings_sentences(&list, arena, card->cautions, card->caution_count);
-    warnings_sentences(&list, arena, card->local_rules, card->local_rule_count);
-    sentences_of(&list, arena, card->signs, card->origin);
+    sentences_of(&list, arena, decision->ask, decision->origin);
+    sentences_of(&list, arena, decision->yes, decision->origin);
+    sentences_of(&list, arena, decision->no, decision->origin);
+    warnings_sentences(&list, arena, nevers->items, nevers->count);
+    warnings_sentences(&list, arena, cautions->items, cautions->count);
+    warnings_sentences(&list, arena, rules->items, rules->count);
+    sentences_of(&list, arena, sheet_signs(sheet)->signs, sheet->origin);
     return list;
 }
 

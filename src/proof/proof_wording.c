@@ -107,7 +107,7 @@ static void headline_length_judge(struct proofing *p, const struct card_text *he
 static void command_judge(struct proofing *p, const struct card_text *headline,
                           const char *command, const char *plain)
 {
-    const struct words *words = p->card->words;
+    const struct words *words = p->sheet->words;
     bool verbs = proof_rule_judges(RULE_VERB_FIRST, words);
     proof_measured(p, verbs ? 3 : 1);
     if (verbs && !begins_with_verb(words, text_empty(command) ? plain : command))
@@ -130,24 +130,25 @@ static void headline_judge(struct proofing *p, const struct card_text *headline)
 
 /* ---- sentences ---- */
 
-static bool is_local_rule(const struct card *card, struct place origin)
+static bool is_local_rule(const struct sheet *sheet, struct place origin)
 {
-    for (size_t i = 0; i < card->local_rule_count; i++)
-        if (card->local_rules[i].origin.source == origin.source &&
-            card->local_rules[i].origin.line == origin.line)
+    const struct warnings_facts *rules = sheet_warnings(sheet, BLOCK_LOCAL_RULES);
+    for (size_t i = 0; i < rules->count; i++)
+        if (rules->items[i].origin.source == origin.source &&
+            rules->items[i].origin.line == origin.line)
             return true;
     return false;
 }
 
 static void sentence_judge(struct proofing *p, const struct sentence *sentence)
 {
-    const struct list_value *passive = words_set(p->card->words, SET_PASSIVE);
+    const struct list_value *passive = words_set(p->sheet->words, SET_PASSIVE);
     size_t words = words_in(sentence->text);
     proof_measured(p, 2);
     if (words > SENTENCE_LONGEST)
         wording_found(p, RULE_SENTENCE_LONGEST, sentence->origin, sentence->text,
                       count_words(p, "words", words));
-    else if (words > SENTENCE_AIM && !is_local_rule(p->card, sentence->origin))
+    else if (words > SENTENCE_AIM && !is_local_rule(p->sheet, sentence->origin))
         wording_found(p, RULE_SENTENCE, sentence->origin, sentence->text,
                       count_words(p, "words", words));
     for (size_t i = 0; i < passive->count; i++)
@@ -243,9 +244,9 @@ static void placeholder_judge(struct proofing *p, const struct page_item *item)
 
 void proof_wording(struct proofing *p)
 {
-    struct sentence_list sentences = card_sentences(p->card, p->arena);
-    for (size_t i = 0; i < p->card->step_count; i++)
-        headline_judge(p, &p->card->steps[i].headline);
+    struct sentence_list sentences = card_sentences(p->sheet, p->arena);
+    for (size_t i = 0; i < sheet_steps(p->sheet)->count; i++)
+        headline_judge(p, &sheet_steps(p->sheet)->items[i].headline);
     for (size_t i = 0; i < sentences.count; i++)
         sentence_judge(p, &sentences.at[i]);
     for (size_t i = 0; i < p->page->count; i++) {

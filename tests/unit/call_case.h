@@ -31,13 +31,13 @@
 
 /* The panel of one of the program's own cards, on a boat with this to call with.
  * Other facts the card asks for are not recorded: they are not the panel's. */
-static inline const struct card_call *panel(const char *card, const char *radio, const char *gear,
+static inline const struct call_facts *panel(const char *card, const char *radio, const char *gear,
                                      const char *not_fitted)
 {
     case_boat(&test, case_boat_text(&test, radio, gear, not_fitted));
-    const struct card_call *call = &case_card(case_compose(&test, false), card)->call;
-    assert_true(call->given);
-    return call;
+    const struct sheet *sheet = case_card(case_compose(&test, false), card);
+    assert_non_null(sheet_block(sheet, BLOCK_CALL));
+    return sheet_call(sheet);
 }
 
 static inline const char *word(enum word word_)
@@ -88,7 +88,7 @@ static inline const char *no_answer_with(enum word first, const char *tag, enum 
     return no_answer(tagged(first, tag, ""), tagged(second, second_tag, ""));
 }
 
-static inline void expect_lines(const struct card_call *call, const char *const *lines)
+static inline void expect_lines(const struct call_facts *call, const char *const *lines)
 {
     size_t count = 0;
     for (; lines[count] != NULL; count++) {
@@ -102,7 +102,7 @@ static inline void expect_lines(const struct card_call *call, const char *const 
 
 #define HANDHELD_PLACE "Companionway, port"
 
-static inline const char *said(const struct card_call *call)
+static inline const char *said(const struct call_facts *call)
 {
     assert_non_null(call->script);
     return script_text(call->script, test.arena);

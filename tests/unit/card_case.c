@@ -182,50 +182,93 @@ static struct compose_input input_of(const struct card_case *card_case, bool dra
                                   draft};
 }
 
-const struct card_set *case_compose(struct card_case *card_case, bool draft)
+const struct sheet_set *case_compose(struct card_case *card_case, bool draft)
 {
     struct compose_input input = input_of(card_case, draft);
     card_case->problems = problems_new(card_case->arena);
-    const struct card_set *set = compose_set(&input, card_case->arena, card_case->problems);
+    const struct sheet_set *set = compose_set(&input, card_case->arena, card_case->problems);
     assert_non_null(set);
     return set;
 }
 
 /* Without the figures that these cards give up to fit their pages. */
-const struct card_set *case_compose_fitting(struct card_case *card_case)
+const struct sheet_set *case_compose_fitting(struct card_case *card_case)
 {
     static const struct figure_limit full[] = {{"flooding", 0}, {"man_overboard", 0}};
     static const struct set_limits limits = {.figures = full, .figure_count = 2};
     return case_compose_limited(card_case, &limits);
 }
 
-const struct card_set *case_compose_limited(struct card_case *card_case,
+const struct sheet_set *case_compose_limited(struct card_case *card_case,
                                             const struct set_limits *limits)
 {
     struct compose_input input = input_of(card_case, false);
     card_case->problems = problems_new(card_case->arena);
-    const struct card_set *set = compose_set_limited(&input, limits, card_case->arena,
+    const struct sheet_set *set = compose_set_limited(&input, limits, card_case->arena,
                                                      card_case->problems);
     assert_non_null(set);
     return set;
 }
 
-const struct card *case_card(const struct card_set *set, const char *key)
+const struct sheet *case_card(const struct sheet_set *set, const char *key)
 {
     for (size_t i = 0; i < set->count; i++)
-        if (strcmp(set->cards[i]->key, key) == 0)
-            return set->cards[i];
+        if (strcmp(set->sheets[i]->id, key) == 0)
+            return set->sheets[i];
     fail_msg("the set has no card %s", key);
     return NULL;
 }
 
-const struct card_step *case_step(const struct card *card, const char *id)
+const struct card_step *case_step(const struct sheet *card, const char *id)
 {
-    for (size_t i = 0; i < card->step_count; i++)
-        if (strcmp(card->steps[i].id, id) == 0)
-            return &card->steps[i];
-    fail_msg("the card %s has no step %s", card->key, id);
+    for (size_t i = 0; i < sheet_steps(card)->count; i++)
+        if (strcmp(sheet_steps(card)->items[i].id, id) == 0)
+            return &sheet_steps(card)->items[i];
+    fail_msg("the card %s has no step %s", card->id, id);
     return NULL;
+}
+
+static size_t facts_size(enum block_key key)
+{
+    static const size_t sizes[] = {
+        [FACTS_TEXT] = sizeof(struct card_text), [FACTS_TITLE] = sizeof(struct title_facts),
+        [FACTS_SIGNS] = sizeof(struct signs_facts), [FACTS_STEPS] = sizeof(struct steps_facts),
+        [FACTS_PLAN] = sizeof(struct plan_facts),
+        [FACTS_DECISION] = sizeof(struct decision_facts),
+        [FACTS_WARNINGS] = sizeof(struct warnings_facts),
+        [FACTS_CONTACT] = sizeof(struct contact_facts), [FACTS_CALL] = sizeof(struct call_facts),
+        [FACTS_SECTION] = sizeof(struct section_facts),
+        [FACTS_PLACES] = sizeof(struct places_facts),
+        [FACTS_LEGEND] = sizeof(struct legend_facts),
+        [FACTS_FOOTER] = sizeof(struct footer_facts)};
+    return sizes[facts_kind_of(key)];
+}
+
+void *case_facts(struct arena *arena, struct sheet *sheet, enum block_key key)
+{
+    struct block *blocks = arena_array(arena, sheet->block_count + 1, sizeof *blocks);
+    void *facts = arena_alloc(arena, facts_size(key));
+    size_t at = 0;
+    if (sheet->block_count > 0)
+        memcpy(blocks, sheet->blocks, sheet->block_count * sizeof *blocks);
+    while (at < sheet->block_count && blocks[at].key != key)
+        at++;
+    if (at < sheet->block_count)
+        memcpy(facts, blocks[at].facts.text, facts_size(key));
+    else
+        sheet->block_count++;
+    blocks[at].key = key;
+    blocks[at].facts.text = facts;    /* all members are pointers to the facts */
+    sheet->blocks = blocks;
+    return facts;
+}
+
+size_t case_blocks(const struct sheet *sheet, enum facts_kind facts)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < sheet->block_count; i++)
+        count += facts_kind_of(sheet->blocks[i].key) == facts ? 1 : 0;
+    return count;
 }
 
 const struct problem *case_problem(const struct card_case *card_case, const char *what)

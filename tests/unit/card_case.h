@@ -4,7 +4,7 @@
 #define MAYDECK_CARD_CASE_H
 
 #include "arena.h"
-#include "card.h"
+#include "compose.h"
 #include "face.h"
 #include "layout.h"
 #include "phrase.h"
@@ -37,20 +37,28 @@ const struct base_record *case_base(struct card_case *card_case, const char *tex
 void case_procedures(struct card_case *card_case, const char *const *texts);
 
 /* The set of the case's boat; problems of an earlier set are forgotten. */
-const struct card_set *case_compose(struct card_case *card_case, bool draft);
-const struct card_set *case_compose_fitting(struct card_case *card_case);
-const struct card_set *case_compose_limited(struct card_case *card_case,
+const struct sheet_set *case_compose(struct card_case *card_case, bool draft);
+const struct sheet_set *case_compose_fitting(struct card_case *card_case);
+const struct sheet_set *case_compose_limited(struct card_case *card_case,
                                             const struct set_limits *limits);
 
 /* The card of that key; the test fails where the set has none. */
-const struct card *case_card(const struct card_set *set, const char *key);
-const struct card_step *case_step(const struct card *card, const char *id);
+const struct sheet *case_card(const struct sheet_set *set, const char *key);
+const struct card_step *case_step(const struct sheet *card, const char *id);
 
 /* English without the lists that the proofreader judges by. */
 const struct words *case_words_without_proof(struct card_case *card_case);
 
 /* The phrase in the words of the case, which lack nothing; NULL for NULL. */
 const char *case_said(struct card_case *card_case, const struct phrase *phrase);
+
+/* The facts of that block, which the test may change: a copy, put in the place of those that
+ * the sheet had (empty ones where it had none). What was given before is no more the sheet's. */
+void *case_facts(struct arena *arena, struct sheet *sheet, enum block_key key);
+#define FACTS(arena, sheet, type, key) ((struct type##_facts *)case_facts(arena, sheet, key))
+
+/* How many blocks with such facts the sheet has. */
+size_t case_blocks(const struct sheet *sheet, enum facts_kind facts);
 
 /* The problem that says this; NULL: none does. */
 const struct problem *case_problem(const struct card_case *card_case, const char *what);

@@ -10,7 +10,7 @@
 #include <string.h>
 
 #include "card_case.h"
-#include "compose/compose.h"
+#include "compose/compose_room.h"
 #include "text.h"
 
 static struct card_case test;

@@ -8,7 +8,7 @@
 
 static struct card_case test;
 static struct faces *faces;
-static struct card card;
+static struct sheet card;
 static struct pen pen;
 
 static int set_up(void **state)
@@ -16,9 +16,9 @@ static int set_up(void **state)
     (void)state;
     case_begin(&test);
     faces = case_faces(&test);
-    card = (struct card){.name = "CARD", .language = "en"};
+    card = (struct sheet){.name = "CARD", .language = "en"};
     pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
-                       .card = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_STEPS};
+                       .sheet = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_STEPS};
     return 0;
 }
 

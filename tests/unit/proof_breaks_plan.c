@@ -8,22 +8,22 @@
 
 static const struct marker *marker_of(const struct proof_try *try, const char *tag)
 {
-    for (size_t i = 0; i < try->card.marker_count; i++)
-        if (strcmp(try->card.markers[i].tag, tag) == 0)
-            return &try->card.markers[i];
+    for (size_t i = 0; i < sheet_plan(&try->card)->marker_count; i++)
+        if (strcmp(sheet_plan(&try->card)->markers[i].tag, tag) == 0)
+            return &sheet_plan(&try->card)->markers[i];
     return NULL;
 }
 
 /* The first tag on the plan of gear on that side; its frame is painted before it. */
 static struct page_item *tag_on(struct proof_try *try, enum side side)
 {
-    for (size_t n = 0; n < try->card.marker_count; n++) {
+    for (size_t n = 0; n < sheet_plan(&try->card)->marker_count; n++) {
         struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, n);
         const struct marker *marker = marker_of(try, tag->run->text);
         if (marker != NULL && marker->side == side)
             return tag;
     }
-    return try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, try->card.marker_count);
+    return try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, sheet_plan(&try->card)->marker_count);
 }
 
 static void tag_move(struct page_item *tag, mpt right, mpt down)

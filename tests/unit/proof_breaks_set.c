@@ -43,7 +43,8 @@ static void another_kind(struct proof_try *try, bool broken)
 
 static void exit_to_no_card(struct proof_try *try, bool broken)
 {
-    try->card.decision.yes_card = broken ? "volcano" : "abandon_ship";
+    FACTS(try->arena, &try->card, decision, BLOCK_DECISION)->yes_card =
+        broken ? "volcano" : "abandon_ship";
 }
 
 static const struct proof_break rows[] = {

@@ -6,18 +6,14 @@
 
 #define COUNT_OF(list) (sizeof list / sizeof *(list))
 
-static struct card_warning *warnings_of(const struct card_warning *list)
-{
-    return (struct card_warning *)(uintptr_t)list;   /* of the try's own copy */
-}
-
 /* ---- G14: how much ---- */
 
 /* The steps up to so many, the last ones copies of the first. */
 static void steps_filled(struct proof_try *try, size_t count)
 {
-    while (try->card.step_count < count)
-        try->steps[try->card.step_count++] = try->steps[0];
+    for (size_t i = sheet_steps(&try->card)->count; i < count; i++)
+        try->steps[i] = try->steps[0];
+    FACTS(try->arena, &try->card, steps, BLOCK_STEPS)->count = count;
 }
 
 static void nine_steps(struct proof_try *try, bool broken)
@@ -29,7 +25,7 @@ static void nine_steps(struct proof_try *try, bool broken)
 static void fifteen_rows(struct proof_try *try, bool broken)
 {
     size_t rows = 0;
-    for (size_t i = 0; i < try->card.step_count; i++)
+    for (size_t i = 0; i < sheet_steps(&try->card)->count; i++)
         rows += try->steps[i].row_count;
     struct card_row *list = (struct card_row *)(uintptr_t)try->steps[0].rows;
     for (; rows < (broken ? 15 : 14); rows++)
@@ -55,32 +51,42 @@ static void step_above_its_forerunner(struct proof_try *try, bool broken)
         item_move(second, 0, first->baseline - second->baseline - MM(4));
 }
 
+/* So many warnings of that kind, all like that one. */
+static void warnings_filled(struct proof_try *try, enum block_key key, size_t count,
+                            struct card_warning one)
+{
+    struct card_warning *items = arena_array(try->arena, count, sizeof *items);
+    struct warnings_facts *warnings = FACTS(try->arena, &try->card, warnings, key);
+    for (size_t i = 0; i < count; i++)
+        items[i] = one;
+    warnings->items = items;
+    warnings->count = count;
+}
+
 static void fourth_never(struct proof_try *try, bool broken)
 {
-    struct card_warning *list = warnings_of(try->card.nevers);
-    for (size_t n = broken ? 4 : 3; try->card.never_count < n; try->card.never_count++)
-        list[try->card.never_count] = list[0];
+    warnings_filled(try, BLOCK_NEVER, broken ? 4 : 3,
+                    sheet_warnings(&try->card, BLOCK_NEVER)->items[0]);
 }
 
 static void fourth_caution(struct proof_try *try, bool broken)
 {
-    struct card_warning *list = warnings_of(try->card.cautions);
-    for (size_t n = broken ? 4 : 3; try->card.caution_count < n; try->card.caution_count++)
-        list[try->card.caution_count] = list[0];
+    warnings_filled(try, BLOCK_CAUTIONS, broken ? 4 : 3,
+                    sheet_warnings(&try->card, BLOCK_CAUTIONS)->items[0]);
 }
 
 static void third_local_rule(struct proof_try *try, bool broken)
 {
-    struct card_warning *list = warnings_of(try->card.local_rules);
-    for (size_t n = broken ? 3 : 2; try->card.local_rule_count < n; try->card.local_rule_count++)
-        list[try->card.local_rule_count] = try->card.nevers[0];
+    warnings_filled(try, BLOCK_LOCAL_RULES, broken ? 3 : 2,
+                    sheet_warnings(&try->card, BLOCK_NEVER)->items[0]);
 }
 
 /* ---- G14: exits ---- */
 
 static void no_words_for_no(struct proof_try *try, bool broken)
 {
-    try->card.decision.no = broken ? "" : try->card.decision.no;
+    struct decision_facts *decision = FACTS(try->arena, &try->card, decision, BLOCK_DECISION);
+    decision->no = broken ? "" : decision->no;
 }
 
 static void yes_is_not_on_the_page(struct proof_try *try, bool broken)
@@ -125,7 +131,7 @@ static void row_without_tag(struct proof_try *try, bool broken)
 
 static void table_tag_of_no_gear(struct proof_try *try, bool broken)
 {
-    for (size_t i = 0; i < try->card.step_count; i++)
+    for (size_t i = 0; i < sheet_steps(&try->card)->count; i++)
         if (try->steps[i].table_count > 0 && broken) {
             struct table_row *table = arena_array(try->arena, try->steps[i].table_count,
                                                   sizeof *table);
@@ -139,8 +145,9 @@ static void table_tag_of_no_gear(struct proof_try *try, bool broken)
 
 static void never_without_source(struct proof_try *try, bool broken)
 {
-    struct card_warning *never = warnings_of(try->card.nevers);
-    never[0].tag = broken ? "" : never[0].tag;
+    struct card_warning never = sheet_warnings(&try->card, BLOCK_NEVER)->items[0];
+    never.tag = broken ? "" : never.tag;
+    warnings_filled(try, BLOCK_NEVER, 1, never);
 }
 
 static void source_not_on_the_page(struct proof_try *try, bool broken)
@@ -189,13 +196,14 @@ static void mmsi_in_one(struct proof_try *try, bool broken)
 
 static void approved_after_print(struct proof_try *try, bool broken)
 {
-    try->card.footer_left[1] = broken ? "Approved QA, instructor, 2026-12-24."
-                                      : "Approved QA, instructor, 2026-11-24.";
+    FACTS(try->arena, &try->card, footer, BLOCK_FOOTER)->left[1] =
+        broken ? "Approved QA, instructor, 2026-12-24." : "Approved QA, instructor, 2026-11-24.";
 }
 
 static void gear_ran_out_before_print(struct proof_try *try, bool broken)
 {
-    try->card.footer_right = broken ? "Gear dates run to 2026-10." : "Gear dates run to 2026-11.";
+    FACTS(try->arena, &try->card, footer, BLOCK_FOOTER)->dates =
+        broken ? "Gear dates run to 2026-10." : "Gear dates run to 2026-11.";
 }
 
 /* ---- G27 ---- */

@@ -1,5 +1,7 @@
 /* proof_breaks_wording.c - cards whose words are long, joined, negative or left to be
  * filled in (rules G12, G13, G25): see proof_case.h. */
+#include <string.h>
+
 #include "proof_case.h"
 
 #define COUNT_OF(list) (sizeof list / sizeof *(list))
@@ -12,7 +14,11 @@ static void headline_says(struct proof_try *try, const char *text)
 
 static void never_says(struct proof_try *try, const char *text)
 {
-    ((struct card_warning *)(uintptr_t)try->card.nevers)[0].text = text;
+    struct warnings_facts *nevers = FACTS(try->arena, &try->card, warnings, BLOCK_NEVER);
+    struct card_warning *items = arena_array(try->arena, nevers->count, sizeof *items);
+    memcpy(items, nevers->items, nevers->count * sizeof *items);
+    items[0].text = text;
+    nevers->items = items;
 }
 
 /* ---- G12 ---- */
@@ -89,8 +95,9 @@ static void sentence_of_13_words(struct proof_try *try, bool broken)
 
 static void signs_of_21_words(struct proof_try *try, bool broken)
 {
-    try->card.signs = broken ? "a b c d e f g h i j k l m n o p q r s t u"
-                             : "a b c d e f g h i j k · l m n o p q r s t u";
+    FACTS(try->arena, &try->card, signs, BLOCK_SIGNS)->signs =
+        broken ? "a b c d e f g h i j k l m n o p q r s t u"
+               : "a b c d e f g h i j k · l m n o p q r s t u";
 }
 
 static void command_of_7_words(struct proof_try *try, bool broken)

@@ -17,7 +17,7 @@ static struct faces *faces;
 
 static struct boat_pages {
     const char *word, *file;
-    const struct card_set *set;
+    const struct sheet_set *set;
     const struct page *const *pages;
 } boats[] = {{.word = "", .file = "tests/fleet/boats/tamarisk.yaml"},
              {.word = "samphire ", .file = "tests/fleet/boats/samphire.yaml"}};
@@ -58,19 +58,16 @@ static void *copied(const void *list, size_t count, size_t spare, size_t size)
     return copy;
 }
 
-static void card_copy(struct proof_try *try, const struct card *card)
+static void card_copy(struct proof_try *try, const struct sheet *card)
 {
+    const struct steps_facts *steps = sheet_steps(card);
     try->card = *card;
-    try->steps = copied(card->steps, card->step_count, ROWS_SPARE, sizeof *try->steps);
-    try->card.steps = try->steps;
-    for (size_t i = 0; i < card->step_count; i++)
-        try->steps[i].rows = copied(card->steps[i].rows, card->steps[i].row_count, ROWS_SPARE,
-                                    sizeof *card->steps[i].rows);
-    try->card.nevers = copied(card->nevers, card->never_count, ROWS_SPARE, sizeof *card->nevers);
-    try->card.cautions = copied(card->cautions, card->caution_count, ROWS_SPARE,
-                                sizeof *card->cautions);
-    try->card.local_rules = copied(card->local_rules, card->local_rule_count, ROWS_SPARE,
-                                   sizeof *card->local_rules);
+    try->steps = copied(steps->items, steps->count, ROWS_SPARE, sizeof *try->steps);
+    for (size_t i = 0; i < steps->count; i++)
+        try->steps[i].rows = copied(steps->items[i].rows, steps->items[i].row_count, ROWS_SPARE,
+                                    sizeof *steps->items[i].rows);
+    if (steps->count > 0)
+        FACTS(try->arena, &try->card, steps, BLOCK_STEPS)->items = try->steps;
 }
 
 static const struct boat_pages *boat_named(const char **card)
@@ -86,7 +83,7 @@ static const struct boat_pages *boat_named(const char **card)
 static size_t page_index(const struct boat_pages *boat, const char *card)
 {
     for (size_t i = 0; i < boat->set->count; i++)
-        if (strcmp(boat->set->cards[i]->key, card) == 0)
+        if (strcmp(boat->set->sheets[i]->id, card) == 0)
             return i;
     fail_msg("there is no card %s", card);
     return 0;
@@ -97,7 +94,7 @@ struct proof_try try_begin(const char *card)
     const struct boat_pages *boat = boat_named(&card);
     size_t index = page_index(boat, card);
     struct proof_try try = {.arena = test.arena, .faces = faces, .page = *boat->pages[index]};
-    card_copy(&try, boat->set->cards[index]);
+    card_copy(&try, boat->set->sheets[index]);
     try.items = copied(try.page.items, try.page.count, ITEMS_SPARE, sizeof *try.items);
     try.page.items = try.items;
     return try;
@@ -118,15 +115,15 @@ struct proof_report try_judge_in_set(struct proof_try *try)
 {
     const struct boat_pages *boat = &boats[0];
     for (size_t i = 0; i < BOAT_COUNT; i++)
-        if (boats[i].set->cards[0]->boat_record == try->card.boat_record)
+        if (boats[i].set->sheets[0]->boat == try->card.boat)
             boat = &boats[i];
-    size_t own = page_index(boat, try->card.key);
-    struct card_set set = *boat->set;
-    const struct card **cards = copied(set.cards, set.count, 0, sizeof *cards);
+    size_t own = page_index(boat, try->card.id);
+    struct sheet_set set = *boat->set;
+    const struct sheet **cards = copied(set.sheets, set.count, 0, sizeof *cards);
     const struct page **pages = copied(boat->pages, set.count, 0, sizeof *pages);
     cards[own] = &try->card;
     pages[own] = &try->page;
-    set.cards = cards;
+    set.sheets = cards;
     return proof_set(&set, pages, try->faces, try->arena)[own];
 }
 

@@ -10,7 +10,7 @@
 struct proof_try {
     struct arena *arena;
     struct faces *faces;
-    struct card card;
+    struct sheet card;
     struct card_step *steps;      /* of the card; rows too may be changed: try_row */
     struct page page;
     struct page_item *items;      /* of the page */

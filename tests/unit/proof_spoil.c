@@ -45,12 +45,12 @@ struct page_item *try_thing(struct proof_try *try, enum block_key block, enum pa
 
 struct card_row *try_row(struct proof_try *try, size_t n)
 {
-    for (size_t i = 0; i < try->card.step_count; i++) {
+    for (size_t i = 0; i < sheet_steps(&try->card)->count; i++) {
         if (n < try->steps[i].row_count)
             return (struct card_row *)(uintptr_t)&try->steps[i].rows[n];
         n -= try->steps[i].row_count;
     }
-    fail_msg("%s has not so many rows", try->card.key);
+    fail_msg("%s has not so many rows", try->card.id);
     return NULL;
 }
 

@@ -45,7 +45,7 @@ static const char *reasons_with(struct written written, const char *gear, const 
         case_procedure_text(&test, "dark", 10, written.logic, written.texts);
     case_procedures(&test, (const char *const[]){procedure, NULL});
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     struct compose_input input = {.boat = test.boat, .base = test.base,
                                   .procedures = &test.procedures,
                                   .authorities = test.authorities, .words = test.words,

@@ -7,8 +7,8 @@
 
 #include <string.h>
 
-#include "card.h"
 #include "card_case.h"
+#include "compose.h"
 
 static struct card_case here;
 
@@ -41,10 +41,10 @@ static void the_general_call_is_the_distress_card_s(void **state)
 {
     (void)state;
     here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
-    const struct card_set *set = case_compose(&here, false);
-    const struct card *card = case_card(set, "distress_call");
+    const struct sheet_set *set = case_compose(&here, false);
+    const struct sheet *card = case_card(set, "distress_call");
     assert_string_equal(said(SCRIPT_MAYDAY, NATURE_NONE),
-                        script_text(card->call.script, here.arena));
+                        script_text(sheet_call(card)->script, here.arena));
     assert_non_null(strstr(said(SCRIPT_MAYDAY, NATURE_NONE), "I ____ (nature)\n"));
 }
 
@@ -60,9 +60,9 @@ static void a_nature_gives_its_phrase(void **state)
         assert_null(strstr(text, "(nature)"));
         assert_int_equal(strncmp(text, "MAYDAY MAYDAY MAYDAY\n", 21), 0);
     }
-    const struct card *card = case_card(case_compose(&here, false), "engine_fire");
+    const struct sheet *card = case_card(case_compose(&here, false), "engine_fire");
     assert_string_equal(said(SCRIPT_MAYDAY, NATURE_FIRE),
-                        script_text(card->call.script, here.arena));
+                        script_text(sheet_call(card)->script, here.arena));
 }
 
 /* Nobody can have sent an alert, so the MMSI means nothing to those who hear. */

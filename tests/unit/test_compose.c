@@ -22,7 +22,7 @@ static void boat_with(const char *gear, const char *not_fitted)
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
 }
 
-static const struct card *smoke(bool draft)
+static const struct sheet *smoke(bool draft)
 {
     return case_card(case_compose(&test, draft), "smoke");
 }
@@ -78,7 +78,7 @@ static void where_no_case_holds_the_step_stands_alone(void **state)
     (void)state;
     procedure_with(STOP_STEP, STOP_TEXTS);
     boat_with(TORCH, "  - engine_stop\n");
-    const struct card *card = smoke(false);
+    const struct sheet *card = smoke(false);
     const struct card_step *step = case_step(card, "stop");
     assert_string_equal(step->headline.text, "**STOP** as you can.");
     assert_null(step->taken);
@@ -92,7 +92,7 @@ static void an_undecided_case_stops_the_choice_and_holds_the_card(void **state)
     (void)state;
     procedure_with(STOP_STEP, STOP_TEXTS);
     boat_with(STOP "}\n", "");
-    const struct card *card = smoke(false);
+    const struct sheet *card = smoke(false);
     assert_true(card->held);
     assert_null(case_step(card, "stop")->taken);
     assert_int_equal(case_step(card, "stop")->row_count, 1);
@@ -114,7 +114,7 @@ static void every_fact_is_asked_for_once_with_all_its_cards(void **state)
                                  NULL};
     case_procedures(&test, texts);
     boat_with(TORCH, "");
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     assert_int_equal(set->held, 2);
     assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 1);
     const struct problem *problem = case_problem(
@@ -132,13 +132,14 @@ static void a_draft_shows_what_is_not_recorded(void **state)
     (void)state;
     procedure_with(BARE_STEP, BARE_TEXTS);
     boat_with(TORCH, "");
-    const struct card *card = smoke(true);
+    const struct sheet *card = smoke(true);
     const struct card_row *row = &case_step(card, "stop")->rows[0];
     assert_true(card->held);
     assert_int_equal(case_step(card, "stop")->row_count, 1);
     assert_int_equal(row->tag_count, 0);
     assert_string_equal(row->where, words_get(test.words, WORD_NOT_RECORDED));
-    assert_non_null(strstr(card->mark, words_get(test.words, WORD_MARK_DRAFT)));
+    assert_non_null(
+        strstr(sheet_text(card, BLOCK_MARK)->text, words_get(test.words, WORD_MARK_DRAFT)));
     assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 0);
     assert_int_equal(problems_count(test.problems, SEVERITY_DEFICIENCY), 1);
 }
@@ -148,7 +149,7 @@ static void gear_a_step_needs_must_not_be_missing_without_words(void **state)
     (void)state;
     procedure_with(BARE_STEP, BARE_TEXTS);
     boat_with(TORCH, "  - engine_stop\n");
-    const struct card *card = smoke(false);
+    const struct sheet *card = smoke(false);
     assert_true(card->held);
     const struct problem *problem = case_problem(
         &test, "10 SMOKE CARD: this step has no words for a boat without engine_stop");
@@ -175,14 +176,15 @@ static void steps_that_do_not_concern_the_boat_leave_no_gap(void **state)
     (void)state;
     procedure_with(THREE_STEPS, THREE_TEXTS);
     boat_with(RAFT, "");
-    const struct card *with = smoke(false);
-    assert_int_equal(with->step_count, 3);
+    const struct sheet *with = smoke(false);
+    assert_int_equal(sheet_steps(with)->count, 3);
     boat_with(TORCH, "  - liferaft\n");
-    const struct card *without = smoke(false);
-    assert_int_equal(without->step_count, 2);
-    assert_string_equal(without->steps[1].id, "three");
-    for (size_t i = 0; i < without->step_count; i++)
-        assert_int_equal(without->steps[i].number, i + 1);
+    const struct sheet *without = smoke(false);
+    const struct steps_facts *steps = sheet_steps(without);
+    assert_int_equal(steps->count, 2);
+    assert_string_equal(steps->items[1].id, "three");
+    for (size_t i = 0; i < steps->count; i++)
+        assert_int_equal(steps->items[i].number, i + 1);
     assert_false(without->held);
 }
 
@@ -199,15 +201,16 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
         case_procedure_text(&test, "steam", 20, THREE_STEPS, THREE_TEXTS), NULL};
     case_procedures(&test, texts);
     boat_with(TORCH, "  - liferaft\n");
-    const struct card *card = smoke(false);
-    assert_true(card->decision.given);
-    assert_string_equal(card->decision.ask, "After step 2: still burning?");
-    assert_string_equal(card->decision.yes, "Leave. **Card 20, steam.**");
-    assert_string_equal(card->decision.no, "Stay.");
-    assert_non_null(strstr(card->call_line, "call after step 2."));
-    assert_string_equal(card->number_text, "Card 10");
+    const struct sheet *card = smoke(false);
+    const struct decision_facts *decision = sheet_decision(card);
+    assert_true(sheet_block(card, BLOCK_DECISION) != NULL);
+    assert_string_equal(decision->ask, "After step 2: still burning?");
+    assert_string_equal(decision->yes, "Leave. **Card 20, steam.**");
+    assert_string_equal(decision->no, "Stay.");
+    assert_non_null(strstr(sheet_text(card, BLOCK_CALL_LINE)->text, "call after step 2."));
+    assert_string_equal(sheet_title(card)->number, "Card 10");
     boat_with(RAFT, "");
-    assert_string_equal(smoke(false)->decision.ask, "After step 3: still burning?");
+    assert_string_equal(sheet_decision(smoke(false))->ask, "After step 3: still burning?");
 }
 
 static void a_decision_must_lead_to_a_card_of_the_set(void **state)
@@ -243,10 +246,10 @@ static void a_card_may_belong_to_some_boats_only(void **state)
         case_procedure_text(&test, "steam", 20, STOP_STEP, STOP_TEXTS), NULL};
     case_procedures(&test, texts);
     boat_with(STOP ", stop: electric}\n", "  - petrol_stowage\n");
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     assert_int_equal(set->count, 1);
-    assert_string_equal(set->cards[0]->key, "steam");
-    assert_string_equal(set->cards[0]->number_text, "Card 20");
+    assert_string_equal(set->sheets[0]->id, "steam");
+    assert_string_equal(sheet_title(set->sheets[0])->number, "Card 20");
     boat_with(STOP ", stop: electric}\n"
               "  - {item: petrol_stowage, tag: C2, zone: cockpit_locker}\n", "");
     assert_int_equal(case_compose(&test, false)->count, 2);
@@ -262,17 +265,17 @@ static void the_specimen_boats_lack_nothing(void **state)
         {"tests/fleet/boats/tamarisk.yaml", 1}, {"tests/fleet/boats/samphire.yaml", 3}};
     for (size_t b = 0; b < 2; b++) {
         case_boat(&test, boats[b].file);
-        const struct card_set *set = case_compose(&test, false);
+        const struct sheet_set *set = case_compose(&test, false);
         assert_int_equal(set->held, 0);
         assert_int_equal(problems_count(test.problems, SEVERITY_HELD), 0);
         assert_int_equal(set->count, test.procedures.count + boats[b].more);
         for (size_t i = 0; i < set->count; i++) {
-            const struct card *card = set->cards[i];
+            const struct sheet *card = set->sheets[i];
             assert_true(text_begins(card->number, card->procedure->number.text));
-            assert_string_equal(card->number_text,
+            assert_string_equal(sheet_title(card)->number,
                                 text_format(test.arena, "Card %s%s", card->number, card->page));
-            if (!card->distress && card->decision.given)
-                assert_non_null(strstr(card->decision.ask, "After step "));
+            if (sheet_block(card, BLOCK_DECISION) != NULL)
+                assert_non_null(strstr(sheet_decision(card)->ask, "After step "));
         }
     }
 }
@@ -281,13 +284,13 @@ static void two_engines_have_two_cards_each_with_its_own_gear(void **state)
 {
     (void)state;
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
-    const struct card_set *set = case_compose(&test, false);
-    const struct card *port = case_card(set, "engine_fire_port");
-    const struct card *starboard = case_card(set, "engine_fire_starboard");
-    assert_string_equal(port->title, "ENGINE FIRE, PORT ENGINE");
-    assert_string_equal(starboard->title, "ENGINE FIRE, STARBOARD ENGINE");
-    assert_string_equal(port->number_text, "Card 3P");
-    assert_string_equal(starboard->number_text, "Card 3S");
+    const struct sheet_set *set = case_compose(&test, false);
+    const struct sheet *port = case_card(set, "engine_fire_port");
+    const struct sheet *starboard = case_card(set, "engine_fire_starboard");
+    assert_string_equal(sheet_title(port)->title, "ENGINE FIRE, PORT ENGINE");
+    assert_string_equal(sheet_title(starboard)->title, "ENGINE FIRE, STARBOARD ENGINE");
+    assert_string_equal(sheet_title(port)->number, "Card 3P");
+    assert_string_equal(sheet_title(starboard)->number, "Card 3S");
     assert_string_equal(case_step(port, "stop")->rows[0].tags[0], "C1");
     assert_string_equal(case_step(starboard, "stop")->rows[0].tags[0], "C2");
     /* the port valve is reached from a locker, the starboard one stands in the fire */
@@ -295,8 +298,8 @@ static void two_engines_have_two_cards_each_with_its_own_gear(void **state)
     assert_int_equal(case_step(starboard, "fuel")->row_count, 0);
     assert_non_null(strstr(case_step(starboard, "fuel")->headline.text, "DON’T TOUCH"));
     /* the leak of one engine leads to the fire of the same */
-    const struct card *leak = case_card(set, "diesel_leak_starboard");
-    assert_non_null(strstr(leak->decision.yes, "**Card 3S, ENGINE FIRE.**"));
+    const struct sheet *leak = case_card(set, "diesel_leak_starboard");
+    assert_non_null(strstr(sheet_decision(leak)->yes, "**Card 3S, ENGINE FIRE.**"));
 }
 
 /* One piece must have all that a case asks; what no piece has is not said. */
@@ -335,7 +338,7 @@ static void facts_of_two_pieces_are_not_added_up(void **state)
     boat_with("  - {item: engine_stop, tag: C1, zone: saloon, stop: mechanical}\n"
               "  - {item: engine_stop, tag: C2, zone: cockpit, stop: electric, "
               "from_cockpit: yes}\n", "");
-    const struct card *card = smoke(false);
+    const struct sheet *card = smoke(false);
     assert_true(card->held);
     assert_non_null(case_problem(&test, "from_cockpit of engine_stop is not recorded: it holds "
                                  "back the card 10 SMOKE CARD"));

@@ -7,7 +7,7 @@
 static void a_dsc_set_is_worked_in_four_numbered_lines(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("galley_fire", CASE_RADIO, HANDHELD EPIRB FLARES, "");
+    const struct call_facts *call = panel("galley_fire", CASE_RADIO, HANDHELD EPIRB FLARES, "");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
                  numbered(3, set_channel()), numbered(4, word(WORD_SET_TALK)),
                  tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
@@ -21,9 +21,11 @@ static void a_dsc_set_is_worked_in_four_numbered_lines(void **state)
 static void what_the_record_lacks_is_said_in_plain_words(void **state)
 {
     (void)state;
-    const struct card_call *call = panel(
-        "galley_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
-        "mmsi_programmed: yes, dsc: yes, zone: navigation_station}\n", HANDHELD EPIRB, "");
+    const struct call_facts *call =
+        panel("galley_fire",
+              "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
+              "mmsi_programmed: yes, dsc: yes, zone: navigation_station}\n",
+              HANDHELD EPIRB, "");
     assert_string_equal(call->operate[1].text, numbered(1, word(WORD_SET_ON_PLAIN)));
     const char *lift = words_fill(test.words, test.arena, WORD_SET_KEY_NO_HOLD, "cover",
                                   word(WORD_SET_KEY_PLAIN), NULL);
@@ -33,7 +35,7 @@ static void what_the_record_lacks_is_said_in_plain_words(void **state)
 static void without_dsc_there_is_no_key_and_it_is_said(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("galley_fire", NO_DSC, HANDHELD EPIRB, "");
+    const struct call_facts *call = panel("galley_fire", NO_DSC, HANDHELD EPIRB, "");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(),
                  numbered(2, set_channel()), numbered(3, word(WORD_SET_TALK)),
                  word(WORD_SET_NO_DSC),
@@ -46,10 +48,12 @@ static void without_dsc_there_is_no_key_and_it_is_said(void **state)
 static void a_set_without_its_mmsi_counts_as_without_dsc(void **state)
 {
     (void)state;
-    const struct card_call *call = panel(
-        "galley_fire", "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
-        "mmsi_programmed: no, dsc: yes, zone: navigation_station, distress_key: Lift, "
-        "hold_s: 5}\n", HANDHELD EPIRB, "");
+    const struct call_facts *call =
+        panel("galley_fire",
+              "radio: {tag: E9, call_sign: QTAB2, mmsi: \"200014730\", "
+              "mmsi_programmed: no, dsc: yes, zone: navigation_station, distress_key: Lift, "
+              "hold_s: 5}\n",
+              HANDHELD EPIRB, "");
     for (size_t i = 0; i < call->operate_count; i++)
         assert_null(strstr(call->operate[i].text, "Lift"));
     assert_string_equal(call->operate[4].text, word(WORD_SET_NO_DSC));
@@ -59,8 +63,8 @@ static void a_set_without_its_mmsi_counts_as_without_dsc(void **state)
 static void without_a_fixed_radio_no_set_is_worked(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("galley_fire", "radio: {call_sign: QTAB2}\n",
-                                         HANDHELD EPIRB, "  - vhf_dsc\n");
+    const struct call_facts *call =
+        panel("galley_fire", "radio: {call_sign: QTAB2}\n", HANDHELD EPIRB, "  - vhf_dsc\n");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), word(WORD_SET_NO_FIXED),
                  numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E4", HANDHELD_PLACE)),
                  numbered(2, word(WORD_SET_CHANNEL_HANDHELD)), numbered(3, word(WORD_SET_TALK)),
@@ -88,16 +92,16 @@ static void a_radio_nobody_recorded_holds_the_card(void **state)
     (void)state;
     size_t count, told = 0;
     case_boat(&test, case_boat_text(&test, "", HANDHELD EPIRB, "  - lithium_bank\n"));
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     const struct problem *all = problems_sorted(test.problems, &count);
     for (size_t i = 0; i < count; i++) {
         if (strncmp(all[i].what, "vhf_dsc is not recorded", 23) != 0)
             continue;
         told++;
         for (size_t c = 0; c < set->count; c++)      /* all that call with the fixed set */
-            assert_int_equal(strstr(all[i].what, set->cards[c]->title) != NULL,
-                             !calls_from_deck(set->cards[c]->key) &&
-                                 set->cards[c]->safety == NULL);
+            assert_int_equal(strstr(all[i].what, sheet_title(set->sheets[c])->title) != NULL,
+                             !calls_from_deck(set->sheets[c]->id) &&
+                                 sheet_block(set->sheets[c], BLOCK_LABELS) == NULL);
     }
     assert_int_equal(told, 1);
     assert_true(case_card(set, "distress_call")->held);
@@ -108,8 +112,7 @@ static void a_radio_nobody_recorded_holds_the_card(void **state)
 static void without_a_handheld_the_deck_is_left(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("galley_fire", CASE_RADIO, EPIRB,
-                                         "  - vhf_handheld\n");
+    const struct call_facts *call = panel("galley_fire", CASE_RADIO, EPIRB, "  - vhf_handheld\n");
     EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), set_on(), key(WORD_SET_KEY),
                  numbered(3, set_channel()), numbered(4, word(WORD_SET_TALK)),
                  word(WORD_SET_HANDHELD_NONE),
@@ -119,8 +122,8 @@ static void without_a_handheld_the_deck_is_left(void **state)
 static void without_a_beacon_flares_are_the_last_way(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("galley_fire", CASE_RADIO, HANDHELD FLARES,
-                                         "  - epirb\n");
+    const struct call_facts *call =
+        panel("galley_fire", CASE_RADIO, HANDHELD FLARES, "  - epirb\n");
     assert_string_equal(call->operate[call->operate_count - 1].text,
                         no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_FLARES, "E5"));
     call = panel("galley_fire", CASE_RADIO, "  - {item: torch, tag: C1, zone: saloon}\n",
@@ -136,7 +139,7 @@ static void beyond_a1_the_beacon_goes_with_the_first_call(void **state)
         "rescue_centre: {name: Skerry Sound, channel: \"67\"}\n"
         "cruising_area: {latitude: north, longitude: both, sea_area: A2}\nlanguages: [en]\n";
     case_base(&test, area);
-    const struct card_call *call = panel("galley_fire", CASE_RADIO, HANDHELD EPIRB, "");
+    const struct call_facts *call = panel("galley_fire", CASE_RADIO, HANDHELD EPIRB, "");
     assert_int_equal(call->operate_count, 8);
     assert_string_equal(call->operate[6].text, tagged(WORD_BEACON_FIRST, "E3", ""));
     assert_string_equal(call->operate[7].text,
@@ -151,11 +154,12 @@ static void what_the_panel_names_stands_on_the_plan(void **state)
     (void)state;
     size_t beacon = 0, handheld = 0, radio = 0;
     (void)panel("galley_fire", CASE_RADIO, HANDHELD EPIRB, "");
-    const struct card *card = case_card(case_compose(&test, false), "galley_fire");
-    for (size_t i = 0; i < card->marker_count; i++) {
-        beacon += strcmp(card->markers[i].tag, "E3") == 0 ? 1 : 0;
-        handheld += strcmp(card->markers[i].tag, "E4") == 0 ? 1 : 0;
-        radio += strcmp(card->markers[i].tag, "E9") == 0 ? 1 : 0;
+    const struct sheet *card = case_card(case_compose(&test, false), "galley_fire");
+    const struct plan_facts *plan = sheet_plan(card);
+    for (size_t i = 0; i < plan->marker_count; i++) {
+        beacon += strcmp(plan->markers[i].tag, "E3") == 0 ? 1 : 0;
+        handheld += strcmp(plan->markers[i].tag, "E4") == 0 ? 1 : 0;
+        radio += strcmp(plan->markers[i].tag, "E9") == 0 ? 1 : 0;
     }
     assert_true(beacon == 1 && handheld == 1 && radio == 1);
 }
@@ -167,12 +171,12 @@ static void the_key_is_for_mayday_only_where_both_may_be_called(void **state)
     (void)state;
     static const char *const cards[] = {"flooding", "distress_call"};
     for (size_t i = 0; i < 2; i++) {
-        const struct card_call *call = panel(cards[i], CASE_RADIO, HANDHELD EPIRB, "");
+        const struct call_facts *call = panel(cards[i], CASE_RADIO, HANDHELD EPIRB, "");
         const char *press = words_fill(test.words, test.arena, WORD_SET_KEY, "cover",
                                        "Lift the red lid", "seconds", "5", NULL);
         assert_string_equal(call->operate[1].text, numbered(2, mayday_only(press)));
     }
-    const struct card_call *call = panel("flooding", CASE_RADIO, HANDHELD EPIRB, "");
+    const struct call_facts *call = panel("flooding", CASE_RADIO, HANDHELD EPIRB, "");
     assert_string_equal(call->title, word(WORD_CALL_BOTH));
     assert_non_null(strstr(said(call), ": MAYDAY MAYDAY MAYDAY\n"));
     assert_non_null(strstr(said(call), ": PAN PAN PAN PAN PAN PAN ALL STATIONS, 3 TIMES\n"));
@@ -188,7 +192,7 @@ static void an_urgency_call_never_speaks_of_the_key(void **state)
                             "steps: {a: {act: \"**A.**\"}}\n"
                             "call_when: \"ALL: call now.\"\n"), NULL};
     case_procedures(&test, texts);
-    const struct card_call *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
+    const struct call_facts *call = panel("smoke", CASE_RADIO, HANDHELD EPIRB FLARES, "");
     EXPECT_LINES(call, set_on(), numbered(2, set_channel()),
                  numbered(3, word(WORD_SET_TALK)), tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE),
                  no_answer(tagged(WORD_THEN_HANDHELD, "E4", ""), ""));
@@ -203,12 +207,12 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_PAN_PAN, BLOCK_RELAY,
                                           BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL};
     case_boat(&test, case_boat_text(&test, CASE_RADIO, HANDHELD EPIRB, ""));
-    const struct card *card = case_card(case_compose(&test, false), "distress_call");
+    const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
     assert_false(card->held);
-    assert_int_equal(card->section_count, 6);
+    assert_int_equal(case_blocks(card, FACTS_SECTION), 6);
     for (size_t i = 0; i < 6; i++)
-        assert_int_equal(card->sections[i].key, keys[i]);
-    const struct card_section *natures = &card->sections[0];
+        assert_non_null(sheet_section(card, keys[i]));
+    const struct section_facts *natures = sheet_section(card, BLOCK_NATURE);
     /* S15: in the order of M.493 */
     for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
         assert_string_equal(natures->lines[key - 1].text,
@@ -217,15 +221,15 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
                                         nature_of(key)->phrase));
     assert_int_equal(natures->line_count, NATURE_COUNT - 1);
     assert_non_null(strstr(natures->note, "press MENU, turn to the nature"));
-    assert_string_equal(card->sections[5].lines[0].text,
+    assert_string_equal(sheet_section(card, BLOCK_SPELL)->lines[0].text,
                         "TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO");
-    assert_non_null(strstr(script_text(card->call.script, test.arena), "I ____ (nature)"));
+    assert_non_null(strstr(script_text(sheet_call(card)->script, test.arena), "I ____ (nature)"));
     case_boat(&test, case_boat_text(&test, NO_DSC, HANDHELD EPIRB, ""));
     card = case_card(case_compose(&test, false), "distress_call");
-    assert_null(card->sections[0].note);             /* no set to be told the nature */
-    assert_int_equal(card->section_count, 5);        /* and no alert to cancel */
-    assert_int_equal(card->sections[3].key, BLOCK_DOWNGRADE);
-    assert_int_equal(card->caution_count, 0);        /* nor a red key to warn of */
+    assert_null(sheet_section(card, BLOCK_NATURE)->note); /* no set to be told the nature */
+    assert_int_equal(case_blocks(card, FACTS_SECTION), 5);
+    assert_null(sheet_section(card, BLOCK_CANCEL)); /* and no alert to cancel */
+    assert_null(sheet_block(card, BLOCK_CAUTIONS));       /* nor a red key to warn of */
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)

@@ -5,7 +5,7 @@
 /* ---- vapour: from the deck, by handheld ---- */
 
 /* Nothing that makes one touch the fixed set may stand on such a card. */
-static void no_line_touches_the_fixed_set(const struct card_call *call, enum word title)
+static void no_line_touches_the_fixed_set(const struct call_facts *call, enum word title)
 {
     static const enum word refused[] = {WORD_SET_CHANNEL, WORD_SET_ON_PLAIN, WORD_SET_KEY_PLAIN,
                                         WORD_SET_NO_DSC};
@@ -27,7 +27,7 @@ static void no_line_touches_the_fixed_set(const struct card_call *call, enum wor
 static void gas_is_told_by_handheld_from_the_deck(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD_DECK EPIRB FLARES, "");
+    const struct call_facts *call = panel("gas_leak", CASE_RADIO, HANDHELD_DECK EPIRB FLARES, "");
     EXPECT_LINES(call, numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E4", DECK_PLACE)),
                  numbered(2, word(WORD_SET_DECK)),
                  numbered(3, word(WORD_SET_CHANNEL_HANDHELD)), numbered(4, word(WORD_SET_TALK)),
@@ -42,7 +42,7 @@ static void gas_is_told_by_handheld_from_the_deck(void **state)
 static void a_beacon_on_deck_answers_silence(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, HANDHELD_DECK EPIRB_DECK, "");
+    const struct call_facts *call = panel("gas_leak", CASE_RADIO, HANDHELD_DECK EPIRB_DECK, "");
     assert_string_equal(call->operate[call->operate_count - 1].text,
                         no_answer(tagged(WORD_THEN_EPIRB, "E3", ""), ""));
 }
@@ -53,7 +53,7 @@ static void a_handheld_below_is_not_fetched_from_the_gas(void **state)
     (void)state;
     static const char *const below[] = {HANDHELD, HANDHELD_BELOW};
     for (size_t i = 0; i < 2; i++) {
-        const struct card_call *call = panel("gas_leak", CASE_RADIO, below[i], "");
+        const struct call_facts *call = panel("gas_leak", CASE_RADIO, below[i], "");
         EXPECT_LINES(call, tagged(WORD_SET_HANDHELD_BELOW, "E4", ""), word(WORD_SET_DECK),
                      word(WORD_PHONE_UPWIND), word(WORD_WAVE_WHISTLE),
                      word(WORD_SET_LEAVE_FIXED));
@@ -66,9 +66,9 @@ static void a_handheld_below_is_not_fetched_from_the_gas(void **state)
 static void of_two_handhelds_the_one_on_deck_is_taken(void **state)
 {
     (void)state;
-    const struct card_call *call = panel(
-        "gas_leak", CASE_RADIO, HANDHELD_BELOW
-        "  - {item: vhf_handheld, tag: E6, zone: cockpit, from_cockpit: yes}\n", "");
+    const struct call_facts *call = panel(
+        "gas_leak", CASE_RADIO,
+        HANDHELD_BELOW "  - {item: vhf_handheld, tag: E6, zone: cockpit, from_cockpit: yes}\n", "");
     assert_string_equal(call->operate[0].text,
                         numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E6", "Cockpit")));
     assert_string_equal(call->station, tagged(WORD_HANDHELD_AT, "E6", "Cockpit"));
@@ -77,7 +77,7 @@ static void of_two_handhelds_the_one_on_deck_is_taken(void **state)
 static void without_a_handheld_the_gas_card_fetches_none(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("gas_leak", CASE_RADIO, EPIRB, "  - vhf_handheld\n");
+    const struct call_facts *call = panel("gas_leak", CASE_RADIO, EPIRB, "  - vhf_handheld\n");
     EXPECT_LINES(call, word(WORD_SET_DECK), word(WORD_PHONE_UPWIND), word(WORD_WAVE_WHISTLE),
                  word(WORD_SET_LEAVE_FIXED));
     assert_null(call->script);
@@ -88,7 +88,7 @@ static void without_a_handheld_the_gas_card_fetches_none(void **state)
 static void a_handheld_that_is_carried_may_be_used(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("abandon_fire", CASE_RADIO, HANDHELD_BELOW, "");
+    const struct call_facts *call = panel("abandon_fire", CASE_RADIO, HANDHELD_BELOW, "");
     assert_string_equal(call->operate[0].text, numbered(1, word(WORD_SET_HANDHELD_CARRIED)));
     assert_string_equal(call->station, "");
     assert_non_null(call->script);
@@ -103,8 +103,8 @@ static void a_handheld_that_is_carried_may_be_used(void **state)
 static void without_a_radio_the_beacon_is_switched_on_at_once(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("galley_fire", "radio: {call_sign: none}\n",
-                                         EPIRB_DECK FLARES, NO_RADIO_AT_ALL);
+    const struct call_facts *call =
+        panel("galley_fire", "radio: {call_sign: none}\n", EPIRB_DECK FLARES, NO_RADIO_AT_ALL);
     EXPECT_LINES(call, tagged(WORD_BEACON_NOW, "E3", "Cockpit, starboard"),
                  word(WORD_PHONE_CENTRE), tagged(WORD_FLARES_NOW, "E5", "Cockpit locker, port"),
                  word(WORD_WAVE_WHISTLE));
@@ -127,11 +127,11 @@ static void who_cannot_call_has_no_words_to_say(void **state)
     (void)state;
     case_boat(&test, case_boat_text(&test, "radio: {call_sign: none}\n", EPIRB,
                                     NO_RADIO_AT_ALL));
-    const struct card *card = case_card(case_compose(&test, false), "distress_call");
-    assert_int_equal(card->section_count, 2);
-    assert_int_equal(card->sections[0].key, BLOCK_NATURE);
-    assert_int_equal(card->sections[1].key, BLOCK_SPELL);
-    assert_int_equal(card->caution_count, 0);
+    const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
+    assert_int_equal(case_blocks(card, FACTS_SECTION), 2);
+    assert_non_null(sheet_section(card, BLOCK_NATURE));
+    assert_non_null(sheet_section(card, BLOCK_SPELL));
+    assert_int_equal(sheet_warnings(card, BLOCK_CAUTIONS)->count, 0);
 }
 
 /* ---- man overboard: the deck first ---- */
@@ -139,7 +139,7 @@ static void who_cannot_call_has_no_words_to_say(void **state)
 static void the_handheld_on_deck_comes_first_when_one_is_lost(void **state)
 {
     (void)state;
-    const struct card_call *call = panel("man_overboard", CASE_RADIO, HANDHELD_DECK EPIRB, "");
+    const struct call_facts *call = panel("man_overboard", CASE_RADIO, HANDHELD_DECK EPIRB, "");
     assert_string_equal(call->operate[0].text, tagged(WORD_SET_DECK_FIRST, "E4", DECK_PLACE));
     assert_string_equal(call->operate[1].text, set_on());
     call = panel("man_overboard", CASE_RADIO, HANDHELD_BELOW EPIRB, "");

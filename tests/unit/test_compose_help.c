@@ -23,7 +23,7 @@ static void torch_boat(const char *not_fitted)
                                     "  - {item: torch, tag: C9, zone: saloon}\n", not_fitted));
 }
 
-static const struct card *smoke(bool draft)
+static const struct sheet *smoke(bool draft)
 {
     return case_card(case_compose(&test, draft), "smoke");
 }
@@ -32,7 +32,7 @@ static const struct card *smoke(bool draft)
 #define HELP_TEXTS "steps: {a: {act: \"**GO.**\"}}\n"
 #define KNIFE_NOTE "knife is not recorded: the card 10 SMOKE CARD goes without it"
 
-static const struct card *helped(const char *logic, const char *texts)
+static const struct sheet *helped(const char *logic, const char *texts)
 {
     procedure_with(text_format(test.arena, HELP_STEP "%s", logic),
                    text_format(test.arena, HELP_TEXTS "%s", texts));
@@ -44,7 +44,7 @@ static const struct card *helped(const char *logic, const char *texts)
 static void gear_that_only_helps_holds_nothing(void **state)
 {
     (void)state;
-    const struct card *card = helped("", "");
+    const struct sheet *card = helped("", "");
     assert_false(card->held);
     assert_int_equal(case_step(card, "a")->row_count, 1);
     const struct problem *problem = case_problem(&test, KNIFE_NOTE);

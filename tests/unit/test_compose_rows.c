@@ -8,7 +8,7 @@
 #include <string.h>
 
 #include "card_fixture.h"
-#include "compose/compose.h"
+#include "compose/compose_room.h"
 #include "text.h"
 
 #define USE(list) "steps: [{id: use, sources: [S5], " list "}]\n"
@@ -20,9 +20,9 @@ static const struct card_step *step_with(const char *step, const char *boat)
     const char *const texts[] = {case_procedure_text(&test, "smoke", 10, step, USE_TEXTS), NULL};
     case_procedures(&test, texts);
     case_boat(&test, boat);
-    const struct card *card = case_card(case_compose(&test, false), "smoke");
+    const struct sheet *card = case_card(case_compose(&test, false), "smoke");
     assert_false(card->held);
-    return &card->steps[0];
+    return &sheet_steps(card)->items[0];
 }
 
 static const struct card_step *monohull_step(const char *step, const char *gear)
@@ -100,8 +100,8 @@ static void what_is_inside_the_burning_space_says_so(void **state)
         "inside: [engine_space]}\n"
         "  - {item: fuel_shutoff_diesel, tag: C2, zone: galley, how: across = shut, inside: []}\n"
         "  - {item: fire_port, tag: F1, zone: engine_space, how: push in}\n", ""));
-    const struct card *card = case_card(case_compose(&test, false), "smoke");
-    EXPECT_ROWS(&card->steps[0], "[C1] Fuel valve | Saloon: inside: leave it",
+    const struct sheet *card = case_card(case_compose(&test, false), "smoke");
+    EXPECT_ROWS(&sheet_steps(card)->items[0], "[C1] Fuel valve | Saloon: inside: leave it",
                 "[C2] Fuel valve | Galley: across = shut",
                 "[F1] Fire port | Engine space: push in");
 }
@@ -197,13 +197,14 @@ static void a_line_stands_over_rows_below(void **state)
                             "rows_below: Outside the smoke.\n"), NULL};
     case_procedures(&test, texts);
     case_boat(&test, case_boat_text(&test, CASE_RADIO, TORCHES, ""));
-    const struct card_step *step = &case_card(case_compose(&test, false), "smoke")->steps[0];
+    const struct card_step *step =
+        &sheet_steps(case_card(case_compose(&test, false), "smoke"))->items[0];
     assert_int_equal(step->lethal_count, 2);
     assert_string_equal(step->lethal[0].text, "Outside the smoke.");
     assert_string_equal(step->lethal[1].text, "Be quick.");
     case_boat(&test, case_boat_text(&test, CASE_RADIO,
                                     "  - {item: torch, tag: C1, zone: cockpit_locker}\n", ""));
-    step = &case_card(case_compose(&test, false), "smoke")->steps[0];
+    step = &sheet_steps(case_card(case_compose(&test, false), "smoke"))->items[0];
     assert_int_equal(step->lethal_count, 1);
 }
 
@@ -292,17 +293,18 @@ static void every_tag_of_a_row_is_on_the_plan_once(void **state)
     (void)monohull_step(USE("uses: [torch], also: [fire_extinguisher, torch]"),
                         "  - {item: torch, tag: C1, zone: saloon, at: [5.5, -0.25]}\n"
                         EXTINGUISHER("F1", "saloon") EXTINGUISHER("F2", "forward_cabin"));
-    const struct card *card = case_card(case_compose(&test, false), "smoke");
+    const struct sheet *card = case_card(case_compose(&test, false), "smoke");
+    const struct plan_facts *plan = sheet_plan(card);
     static const char *const tags[] = {"C1", "F1", "F2"};
-    assert_int_equal(card->marker_count, 3);
+    assert_int_equal(plan->marker_count, 3);
     for (size_t i = 0; i < 3; i++)
-        assert_string_equal(card->markers[i].tag, tags[i]);
-    assert_true(card->markers[0].exact);
-    assert_int_equal(card->markers[0].x_mm, 5500);
-    assert_int_equal(card->markers[0].y_mm, -250);
-    assert_false(card->markers[1].exact);
-    assert_int_equal(card->markers[1].x_mm, 12000 * (35 + 55) / 200);
-    assert_int_equal(card->markers[1].level, LEVEL_BELOW);
+        assert_string_equal(plan->markers[i].tag, tags[i]);
+    assert_true(plan->markers[0].exact);
+    assert_int_equal(plan->markers[0].x_mm, 5500);
+    assert_int_equal(plan->markers[0].y_mm, -250);
+    assert_false(plan->markers[1].exact);
+    assert_int_equal(plan->markers[1].x_mm, 12000 * (35 + 55) / 200);
+    assert_int_equal(plan->markers[1].level, LEVEL_BELOW);
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)

@@ -16,8 +16,8 @@
 #define NO_FLARES "  - flares\n"
 
 /* The card `smoke` of a boat with this gear, from more than one step. */
-static const struct card *card_more(const char *gear, const char *not_fitted, const char *logic,
-                                    const char *texts)
+static const struct sheet *card_more(const char *gear, const char *not_fitted, const char *logic,
+                                     const char *texts)
 {
     const char *const whole[] = {
         case_procedure_text(&test, "smoke", 10, text_format(test.arena, STEP "%s", logic),
@@ -27,7 +27,7 @@ static const struct card *card_more(const char *gear, const char *not_fitted, co
     return case_card(case_compose(&test, false), "smoke");
 }
 
-static const struct card *card_with(const char *gear, const char *not_fitted)
+static const struct sheet *card_with(const char *gear, const char *not_fitted)
 {
     return card_more(gear, not_fitted, "", "");
 }
@@ -48,13 +48,14 @@ static bool approved(const char *card, const char *from, const char *until)
     const char *expected = "Approved AB, master, ";
     base_with(text_format(test.arena, "[{card: %s, initials: AB, qualification: master, "
                           "date: %s, until: %s}]", card, from, until), "[]");
-    const struct card *made = card_with(TORCH, NO_FLARES);
-    bool in_footer = strstr(made->footer_left[1], expected) != NULL;
-    bool marked = strstr(made->mark, words_get(test.words, WORD_MARK_NOT_APPROVED)) != NULL;
+    const struct sheet *made = card_with(TORCH, NO_FLARES);
+    const struct footer_facts *footer = sheet_footer(made);
+    bool in_footer = strstr(footer->left[1], expected) != NULL;
+    bool marked = strstr(sheet_text(made, BLOCK_MARK)->text,
+                         words_get(test.words, WORD_MARK_NOT_APPROVED)) != NULL;
     assert_int_equal(in_footer, !marked);         /* exactly one of the two is said */
     if (in_footer)
-        assert_non_null(strstr(made->footer_left[1], text_format(test.arena, "%s%s.", expected,
-                                                                 from)));
+        assert_non_null(strstr(footer->left[1], text_format(test.arena, "%s%s.", expected, from)));
     return in_footer;
 }
 
@@ -80,11 +81,12 @@ static void both_engines_cards_stand_on_one_approval(void **state)
     base_with("[{card: engine_fire, initials: AB, qualification: master, date: 2026-01-01, "
               "until: 2027-01-01}]", "[]");
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
-    const struct card_set *set = case_compose(&test, false);
-    assert_non_null(strstr(case_card(set, "engine_fire_port")->footer_left[1], "Approved AB"));
-    assert_non_null(strstr(case_card(set, "engine_fire_starboard")->footer_left[1],
-                           "Approved AB"));
-    assert_null(strstr(case_card(set, "flooding")->footer_left[1], "Approved"));
+    const struct sheet_set *set = case_compose(&test, false);
+    assert_non_null(
+        strstr(sheet_footer(case_card(set, "engine_fire_port"))->left[1], "Approved AB"));
+    assert_non_null(
+        strstr(sheet_footer(case_card(set, "engine_fire_starboard"))->left[1], "Approved AB"));
+    assert_null(strstr(sheet_footer(case_card(set, "flooding"))->left[1], "Approved"));
 }
 
 static void marks_are_said_in_a_fixed_order(void **state)
@@ -93,17 +95,19 @@ static void marks_are_said_in_a_fixed_order(void **state)
     const char *specimen = words_get(test.words, WORD_MARK_SPECIMEN);
     const char *draft = words_get(test.words, WORD_MARK_DRAFT);
     const char *not_approved = words_get(test.words, WORD_MARK_NOT_APPROVED);
-    const struct card *card = card_with(TORCH, NO_FLARES);
-    assert_string_equal(card->mark, text_format(test.arena, "%s · %s", specimen, not_approved));
+    const struct sheet *card = card_with(TORCH, NO_FLARES);
+    assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
+                        text_format(test.arena, "%s · %s", specimen, not_approved));
     card = card_with("  - {item: flares, tag: E1, zone: cockpit}\n", "");   /* and no torch */
     assert_true(card->held);
-    assert_string_equal(card->mark,
+    assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
                         text_format(test.arena, "%s · %s · %s", specimen, draft, not_approved));
     struct boat real = *test.boat;
     real.facts.specimen.answer = ANSWER_NO;
     test.boat = &real;
     card = case_card(case_compose(&test, true), "smoke");
-    assert_string_equal(card->mark, text_format(test.arena, "%s · %s", draft, not_approved));
+    assert_string_equal(sheet_text(card, BLOCK_MARK)->text,
+                        text_format(test.arena, "%s · %s", draft, not_approved));
 }
 
 /* ---- the base's own rules and contacts ---- */
@@ -114,13 +118,14 @@ static void local_rules_stand_on_the_cards_they_name(void **state)
     base_with("[]", "[{card: smoke, rule: Call the harbour on 12., source: Harbour}, "
               "{card: flooding, rule: Another., source: Port}, "
               "{card: smoke, rule: No anchoring., source: Park}]");
-    const struct card *card = card_with(TORCH, NO_FLARES);
-    assert_int_equal(card->local_rule_count, 2);
-    assert_string_equal(card->local_rules[0].text, "Call the harbour on 12.");
-    assert_string_equal(card->local_rules[0].tag, "Harbour");
-    assert_string_equal(card->local_rules[1].text, "No anchoring.");
+    const struct sheet *card = card_with(TORCH, NO_FLARES);
+    const struct warnings_facts *rules = sheet_warnings(card, BLOCK_LOCAL_RULES);
+    assert_int_equal(rules->count, 2);
+    assert_string_equal(rules->items[0].text, "Call the harbour on 12.");
+    assert_string_equal(rules->items[0].tag, "Harbour");
+    assert_string_equal(rules->items[1].text, "No anchoring.");
     base_with("[]", "[]");
-    assert_int_equal(card_with(TORCH, NO_FLARES)->local_rule_count, 0);
+    assert_int_equal(sheet_warnings(card_with(TORCH, NO_FLARES), BLOCK_LOCAL_RULES)->count, 0);
 }
 
 static void a_rule_may_be_for_one_engine_only(void **state)
@@ -129,21 +134,25 @@ static void a_rule_may_be_for_one_engine_only(void **state)
     base_with("[]", "[{card: engine_fire_port, rule: One., source: Base}, "
               "{card: engine_fire, rule: Both., source: Base}]");
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
-    const struct card_set *set = case_compose(&test, false);
-    assert_int_equal(case_card(set, "engine_fire_port")->local_rule_count, 2);
-    assert_int_equal(case_card(set, "engine_fire_starboard")->local_rule_count, 1);
-    assert_string_equal(case_card(set, "engine_fire_starboard")->local_rules[0].text, "Both.");
+    const struct sheet_set *set = case_compose(&test, false);
+    assert_int_equal(sheet_warnings(case_card(set, "engine_fire_port"), BLOCK_LOCAL_RULES)->count,
+                     2);
+    assert_int_equal(
+        sheet_warnings(case_card(set, "engine_fire_starboard"), BLOCK_LOCAL_RULES)->count, 1);
+    assert_string_equal(
+        sheet_warnings(case_card(set, "engine_fire_starboard"), BLOCK_LOCAL_RULES)->items[0].text,
+        "Both.");
 }
 
 static void the_contact_line_names_centre_channel_and_base(void **state)
 {
     (void)state;
     base_with("[]", "[]");
-    const struct card *card = card_with(TORCH, NO_FLARES);
-    assert_string_equal(card->contact_left, "**Rescue centre Skerry Sound** VHF 16");
-    assert_string_equal(card->contact_right, "**Base, no emergencies** +999 00 000 000");
+    const struct sheet *card = card_with(TORCH, NO_FLARES);
+    assert_string_equal(sheet_contact(card)->left, "**Rescue centre Skerry Sound** VHF 16");
+    assert_string_equal(sheet_contact(card)->right, "**Base, no emergencies** +999 00 000 000");
     case_base(&test, "tests/fleet/base.yaml");
-    assert_string_equal(card_with(TORCH, NO_FLARES)->contact_left,
+    assert_string_equal(sheet_contact(card_with(TORCH, NO_FLARES))->left,
                         "**Rescue centre Skerry Sound** +999 00 000 001 · VHF 16");
 }
 
@@ -155,7 +164,7 @@ static const char *dates_of(const char *torch, const char *flares)
         test.arena, "  - {item: torch, tag: C1, zone: saloon%s}\n"
         "  - {item: flares, tag: E1, zone: galley%s}\n"
         "  - {item: liferaft, tag: E2, zone: coachroof, service_due: 2026-12}\n", torch, flares);
-    return card_with(gear, "")->footer_right;
+    return sheet_footer(card_with(gear, ""))->dates;
 }
 
 static void expect_dates(const char *found, const char *date)
@@ -223,32 +232,33 @@ static void warnings_follow_the_boat_and_name_a_source_that_stands(void **state)
         "  - {id: phone, sources: [S8, S14]}\n";
     static const char texts[] =
         "never: {below: go below, tied: leave the raft tied, phone: use a phone}\n";
-    const struct card *card = card_more(TORCH, NO_FLARES "  - liferaft\n", logic, texts);
-    assert_int_equal(card->never_count, 2);
-    assert_string_equal(card->nevers[0].text, "go below");
-    assert_int_equal(card->nevers[0].symbol, SYMBOL_phatch);
-    assert_string_equal(card->nevers[1].text, "use a phone");
+    const struct sheet *card = card_more(TORCH, NO_FLARES "  - liferaft\n", logic, texts);
+    const struct warnings_facts *cautions = sheet_warnings(card, BLOCK_CAUTIONS);
+    const struct warnings_facts *nevers = sheet_warnings(card, BLOCK_NEVER);
+    assert_int_equal(nevers->count, 2);
+    assert_string_equal(nevers->items[0].text, "go below");
+    assert_int_equal(nevers->items[0].symbol, SYMBOL_phatch);
+    assert_string_equal(nevers->items[1].text, "use a phone");
     /* S8 is superseded: the tag is that of the source that stands */
-    assert_string_equal(card->nevers[1].tag,
-                        authority_find(test.authorities, "S14")->tag.text);
-    assert_int_equal(card->caution_count, 1);
-    assert_string_equal(card->cautions[0].tag, authority_find(test.authorities, "S5")->tag.text);
+    assert_string_equal(nevers->items[1].tag, authority_find(test.authorities, "S14")->tag.text);
+    assert_int_equal(cautions->count, 1);
+    assert_string_equal(cautions->items[0].tag, authority_find(test.authorities, "S5")->tag.text);
     card = card_more(TORCH "  - {item: liferaft, tag: E1, zone: coachroof}\n", NO_FLARES, logic,
                      texts);
-    assert_int_equal(card->never_count, 3);
+    assert_int_equal(sheet_warnings(card, BLOCK_NEVER)->count, 3);
 }
 
 static void the_head_names_boat_card_and_signs(void **state)
 {
     (void)state;
-    const struct card *card = card_with(TORCH, NO_FLARES);
-    assert_string_equal(card->title, "SMOKE CARD");
-    assert_string_equal(card->boat, "TAMARISK");
-    assert_string_equal(card->signs, "Smoke · a bang");
-    assert_string_equal(card->call_line, "");
-    assert_false(card->call.given);
+    const struct sheet *card = card_with(TORCH, NO_FLARES);
+    assert_string_equal(sheet_title(card)->title, "SMOKE CARD");
+    assert_string_equal(sheet_title(card)->boat, "TAMARISK");
+    assert_string_equal(sheet_signs(card)->signs, "Smoke · a bang");
+    assert_string_equal(sheet_text(card, BLOCK_CALL_LINE)->text, "");
+    assert_false(sheet_block(card, BLOCK_CALL) != NULL);
     assert_string_equal(card->language, "en");
-    assert_non_null(strstr(card->printed, "2026-11-25"));
+    assert_non_null(strstr(sheet_footer(card)->printed, "2026-11-25"));
 }
 
 /* Landmarks of the plan are true of the boat's kind. */
@@ -259,15 +269,16 @@ static void the_plan_names_zones_of_this_kind_of_boat(void **state)
                                         "tests/fleet/boats/samphire.yaml"};
     for (size_t b = 0; b < 2; b++) {
         case_boat(&test, boats[b]);
-        const struct card *card = case_card(case_compose(&test, false), "flooding");
+        const struct sheet *card = case_card(case_compose(&test, false), "flooding");
         bool bridge_deck = false;
-        assert_true(card->plan_zone_count > 2);
-        for (size_t i = 0; i < card->plan_zone_count; i++) {
-            const struct zone *zone = card->plan_zones[i].zone;
+        assert_true(sheet_plan(card)->landmark_count > 2);
+        for (size_t i = 0; i < sheet_plan(card)->landmark_count; i++) {
+            const struct zone *zone = sheet_plan(card)->landmarks[i].zone;
             assert_true(zone->drawn);
             assert_true(b == 1 || !zone->catamaran_only);
             assert_true(b == 0 || !zone->in_hulls);
-            assert_string_equal(card->plan_zones[i].name, words_zone(test.words, zone->id));
+            assert_string_equal(sheet_plan(card)->landmarks[i].name,
+                                words_zone(test.words, zone->id));
             bridge_deck = bridge_deck || zone->id == ZONE_bridgedeck;
         }
         assert_int_equal(bridge_deck, b == 1);

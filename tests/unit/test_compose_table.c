@@ -19,9 +19,9 @@ static const struct card_step *monohull_step(const char *step, const char *gear)
     const char *const texts[] = {case_procedure_text(&test, "smoke", 10, step, USE_TEXTS), NULL};
     case_procedures(&test, texts);
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, "  - knife\n"));
-    const struct card *card = case_card(case_compose(&test, false), "smoke");
+    const struct sheet *card = case_card(case_compose(&test, false), "smoke");
     assert_false(card->held);
-    return &card->steps[0];
+    return &sheet_steps(card)->items[0];
 }
 
 #define TABLE_STEP USE("uses: [seacock], table: zones")

@@ -95,32 +95,32 @@ static const char *text_without(const struct source *source, const struct taken 
 
 /* ---- what must be so without it ---- */
 
-static bool card_carries(const struct card *card, const char *id)
+static bool card_carries(const struct sheet *card, const char *id)
 {
-    for (size_t i = 0; i < card->figure_count; i++)
-        if (text_equal(card->figures[i].id, id))
+    for (size_t i = 0; i < sheet_steps(card)->shown_count; i++)
+        if (text_equal(sheet_steps(card)->shown[i].id, id))
             return true;
     return false;
 }
 
 /* Seconds of the other extinguishers may stand; no row may give this one's. */
-static void seconds_must_be_gone(const struct card *card, const struct taken *taken)
+static void seconds_must_be_gone(const struct sheet *card, const struct taken *taken)
 {
     const char *tag = strrchr(taken->owner, ' ') + 1;
-    for (size_t s = 0; s < card->step_count; s++)
-        for (size_t r = 0; r < card->steps[s].row_count; r++) {
-            const struct card_row *row = &card->steps[s].rows[r];
+    for (size_t s = 0; s < sheet_steps(card)->count; s++)
+        for (size_t r = 0; r < sheet_steps(card)->items[s].row_count; r++) {
+            const struct card_row *row = &sheet_steps(card)->items[s].rows[r];
             if (row->tag_count == 1 && text_equal(row->tags[0], tag) &&
                 strstr(row->name, "empty in") != NULL)
-                fail_msg("%s: %s %s", card->key, tag, row->name);
+                fail_msg("%s: %s %s", card->id, tag, row->name);
         }
-    for (size_t i = 0; i < card->figure_count; i++)
-        if (text_equal(card->figures[i].id, "discharge") &&
-            strstr(card->figures[i].text, text_format(test.arena, "%s ", tag)) != NULL)
-            fail_msg("%s: %s", card->key, card->figures[i].text);
+    for (size_t i = 0; i < sheet_steps(card)->shown_count; i++)
+        if (text_equal(sheet_steps(card)->shown[i].id, "discharge") &&
+            strstr(sheet_steps(card)->shown[i].text, text_format(test.arena, "%s ", tag)) != NULL)
+            fail_msg("%s: %s", card->id, sheet_steps(card)->shown[i].text);
 }
 
-static void figure_must_be_gone(const struct card_set *set, const struct figure *figure,
+static void figure_must_be_gone(const struct sheet_set *set, const struct figure *figure,
                                 const struct taken *taken)
 {
     struct figure_result result = result_of(figure);
@@ -128,9 +128,9 @@ static void figure_must_be_gone(const struct card_set *set, const struct figure 
         fail_msg("%s has a result without %s of %s", figure->id, taken->field, taken->owner);
     for (size_t i = 0; i < set->count; i++)
         if (figure->in_rows)
-            seconds_must_be_gone(set->cards[i], taken);
-        else if (card_carries(set->cards[i], figure->id))
-            fail_msg("%s stands on %s without %s of %s", figure->id, set->cards[i]->key,
+            seconds_must_be_gone(set->sheets[i], taken);
+        else if (card_carries(set->sheets[i], figure->id))
+            fail_msg("%s stands on %s without %s of %s", figure->id, set->sheets[i]->id,
                      taken->field, taken->owner);
 }
 
@@ -156,20 +156,20 @@ static void note_must_name(const struct taken *taken, const struct figure *figur
     fail_msg("no note says %s ... %s\n%s", what, id, case_problems_text(&test));
 }
 
-static void cards_must_keep_their_steps(const struct card_set *set, const struct card_set *whole)
+static void cards_must_keep_their_steps(const struct sheet_set *set, const struct sheet_set *whole)
 {
     assert_int_equal(set->held, whole->held);
     assert_int_equal(set->count, whole->count);
     for (size_t i = 0; i < set->count; i++)
-        assert_int_equal(set->cards[i]->step_count, whole->cards[i]->step_count);
+        assert_int_equal(sheet_steps(set->sheets[i])->count, sheet_steps(whole->sheets[i])->count);
 }
 
 static void taken_away(const struct source *source, const struct taken *taken,
-                       const struct card_set *whole)
+                       const struct sheet_set *whole)
 {
     const struct figure *figure;
     case_boat(&test, text_without(source, taken));
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     struct compose_input input = {test.boat, test.base, &test.procedures, test.authorities,
                                   test.words, test.today, false};
     figure_notes(&input, set, test.arena, test.problems);
@@ -188,7 +188,7 @@ static void each_field_taken_from(const char *file, size_t least)
     size_t looked_at = 0;
     case_boat(&test, file);
     const struct source *source = test.boat->source;
-    const struct card_set *whole = case_compose(&test, false);
+    const struct sheet_set *whole = case_compose(&test, false);
     size_t count = all_taken(list);
     for (size_t i = 0; i < count; i++) {
         if (is_required(&list[i]))

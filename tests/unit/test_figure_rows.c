@@ -23,10 +23,10 @@ static struct compose_input input_of(void)
                                   test.words, test.today, false};
 }
 
-static const char *dump_of(const struct card *card)
+static const char *dump_of(const struct sheet *card)
 {
     struct text_builder out = text_builder_in(test.arena);
-    card_dump(card, &out);
+    sheet_dump(card, &out);
     return out.at;
 }
 
@@ -38,20 +38,20 @@ static struct figure_result result_of(const struct figure *figure)
 
 /* ---- what stands on cards ---- */
 
-static void figures_must_be_printable(const struct card *card)
+static void figures_must_be_printable(const struct sheet *card)
 {
-    for (size_t i = 0; i < card->figure_count; i++) {
-        const struct figure *figure = figure_find(card->figures[i].id);
+    for (size_t i = 0; i < sheet_steps(card)->shown_count; i++) {
+        const struct figure *figure = figure_find(sheet_steps(card)->shown[i].id);
         assert_non_null(figure);
         if (!figure_may_be_printed(figure))
-            fail_msg("%s: %s is %c", card->key, figure->id, (char)figure->verdict);
-        if (strstr(dump_of(card), card->figures[i].text) == NULL && !card->distress)
-            fail_msg("%s: %s does not stand there", card->key, card->figures[i].text);
+            fail_msg("%s: %s is %c", card->id, figure->id, (char)figure->verdict);
+        if (strstr(dump_of(card), sheet_steps(card)->shown[i].text) == NULL)
+            fail_msg("%s: %s does not stand there", card->id, sheet_steps(card)->shown[i].text);
     }
 }
 
 /* No words of a figure that is only for the office stand anywhere on it. */
-static size_t office_words_must_be_absent(const struct card *card)
+static size_t office_words_must_be_absent(const struct sheet *card)
 {
     const struct figure *figure;
     size_t looked_for = 0;
@@ -61,7 +61,7 @@ static size_t office_words_must_be_absent(const struct card *card)
             continue;
         if (strstr(dump_of(card), result.after) != NULL ||
             strstr(dump_of(card), result.before) != NULL)
-            fail_msg("%s says %s: %s", card->key, figure->id, result.after);
+            fail_msg("%s says %s: %s", card->id, figure->id, result.after);
         looked_for++;
     }
     return looked_for;
@@ -73,12 +73,12 @@ static void no_card_of_the_fleet_shows_what_may_not_be_printed(void **state)
     (void)state;
     for (size_t b = 0; b < sizeof fleet / sizeof *fleet; b++) {
         case_boat(&test, fleet[b]);
-        const struct card_set *set = case_compose(&test, false);
+        const struct sheet_set *set = case_compose(&test, false);
         assert_true(set->count >= 9);
         for (size_t i = 0; i < set->count; i++) {
-            figures_must_be_printable(set->cards[i]);
-            looked_for += office_words_must_be_absent(set->cards[i]);
-            figures += set->cards[i]->figure_count;
+            figures_must_be_printable(set->sheets[i]);
+            looked_for += office_words_must_be_absent(set->sheets[i]);
+            figures += sheet_steps(set->sheets[i])->shown_count;
         }
     }
     assert_true(figures >= 10);
@@ -90,17 +90,16 @@ static void every_card_keeps_to_the_budget(void **state)
     (void)state;
     for (size_t b = 0; b < sizeof fleet / sizeof *fleet; b++) {
         case_boat(&test, fleet[b]);
-        const struct card_set *set = case_compose(&test, false);
+        const struct sheet_set *set = case_compose(&test, false);
         for (size_t i = 0; i < set->count; i++) {
             size_t rows = 0, figures = 0;
-            for (size_t s = 0; s < set->cards[i]->step_count; s++) {
-                const struct card_step *step = &set->cards[i]->steps[s];
+            for (size_t s = 0; s < sheet_steps(set->sheets[i])->count; s++) {
+                const struct card_step *step = &sheet_steps(set->sheets[i])->items[s];
                 figures += step->figure_count;
                 rows += card_step_rows(step);
             }
             assert_true(figures <= CARD_FIGURES_MOST && rows <= CARD_ROWS_MOST);
-            if (!set->cards[i]->distress)
-                assert_int_equal(figures, set->cards[i]->figure_count);
+            assert_int_equal(figures, sheet_steps(set->sheets[i])->shown_count);
         }
     }
 }
@@ -117,7 +116,7 @@ static void each_stands_under_the_step_it_serves(void **state)
         {"abandon_ship", "tie", "**Raft places: 8.** Most people aboard: 8."}};
     (void)state;
     case_boat(&test, TAMARISK);
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         const struct card_step *step = case_step(case_card(set, rows[i].card), rows[i].step);
         assert_int_equal(step->figure_count, 1);
@@ -130,17 +129,17 @@ static void ranges_stand_on_no_card(void **state)
 {
     (void)state;
     case_boat(&test, TAMARISK);
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     for (size_t i = 0; i < set->count; i++)
-        assert_null(strstr(dump_of(set->cards[i]), "miles"));
-    assert_int_equal(case_card(set, "distress_call")->figure_count, 0);
+        assert_null(strstr(dump_of(set->sheets[i]), "miles"));
+    assert_int_equal(sheet_steps(case_card(set, "distress_call"))->shown_count, 0);
 }
 
 static void an_extinguisher_s_row_says_when_it_is_empty(void **state)
 {
     (void)state;
     case_boat(&test, TAMARISK);
-    const struct card *card = case_card(case_compose(&test, false), "engine_fire");
+    const struct sheet *card = case_card(case_compose(&test, false), "engine_fire");
     assert_string_equal(case_step(card, "discharge")->rows[0].name,
                         "Engine extinguisher, lasts 9 s");
 }
@@ -162,19 +161,19 @@ static const char *tamarisk_with(const char *piece, const char *instead)
     return text.at;
 }
 
-static bool has_figure(const struct card_set *set, const char *card_key, const char *id)
+static bool has_figure(const struct sheet_set *set, const char *card_key, const char *id)
 {
-    const struct card *card = case_card(set, card_key);
-    for (size_t i = 0; i < card->figure_count; i++)
-        if (text_equal(card->figures[i].id, id))
+    const struct sheet *card = case_card(set, card_key);
+    for (size_t i = 0; i < sheet_steps(card)->shown_count; i++)
+        if (text_equal(sheet_steps(card)->shown[i].id, id))
             return true;
     return false;
 }
 
 /* The set, with the notes of its figures among the problems. */
-static const struct card_set *composed_and_noted(void)
+static const struct sheet_set *composed_and_noted(void)
 {
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     struct compose_input input = input_of();
     figure_notes(&input, set, test.arena, test.problems);
     return set;
@@ -208,11 +207,11 @@ static void the_figure_goes_and_a_note_comes(void **state)
     (void)state;
     for (size_t i = 0; i < sizeof missing / sizeof *missing; i++) {
         case_boat(&test, TAMARISK);
-        const struct card_set *whole = composed_and_noted();
+        const struct sheet_set *whole = composed_and_noted();
         assert_true(has_figure(whole, missing[i].card, missing[i].id));
         assert_null(case_problem(&test, missing[i].note));
         case_boat(&test, tamarisk_with(missing[i].piece, missing[i].instead));
-        const struct card_set *set = composed_and_noted();
+        const struct sheet_set *set = composed_and_noted();
         if (has_figure(set, missing[i].card, missing[i].id))
             fail_msg("%s stands without %s", missing[i].id, missing[i].piece);
         const struct problem *problem = case_problem(&test, missing[i].note);
@@ -223,8 +222,8 @@ static void the_figure_goes_and_a_note_comes(void **state)
         assert_non_null(strstr(problem->remedy, "then record "));
         /* a figure never decides whether a card is whole */
         assert_int_equal(set->held, 0);
-        assert_int_equal(case_card(set, missing[i].card)->step_count,
-                         case_card(whole, missing[i].card)->step_count);
+        assert_int_equal(sheet_steps(case_card(set, missing[i].card))->count,
+                         sheet_steps(case_card(whole, missing[i].card))->count);
     }
 }
 
@@ -232,7 +231,7 @@ static void an_extinguisher_without_its_seconds_says_its_weight(void **state)
 {
     (void)state;
     case_boat(&test, tamarisk_with("rating: en 34B, discharge_s: 9, ", "rating: en 34B, "));
-    const struct card *card = case_card(case_compose(&test, false), "engine_fire");
+    const struct sheet *card = case_card(case_compose(&test, false), "engine_fire");
     assert_string_equal(case_step(card, "discharge")->rows[0].name, "Engine extinguisher, 2 kg");
 }
 
@@ -255,12 +254,12 @@ static void what_finds_no_room_is_told(void **state)
 {
     (void)state;
     case_boat(&test, "tests/fleet/boats/samphire.yaml");
-    const struct card *card = case_card(composed_and_noted(), "flooding");
-    assert_int_equal(card->figure_count, 2);
-    assert_string_equal(card->figures[0].id, "beat_pumps");
-    assert_string_equal(card->figures[1].id, "worst_openings");
-    assert_int_equal(card->left_out_count, 1);
-    assert_string_equal(card->left_out[0].id, "floor_wet");
+    const struct sheet *card = case_card(composed_and_noted(), "flooding");
+    assert_int_equal(sheet_steps(card)->shown_count, 2);
+    assert_string_equal(sheet_steps(card)->shown[0].id, "beat_pumps");
+    assert_string_equal(sheet_steps(card)->shown[1].id, "worst_openings");
+    assert_int_equal(sheet_steps(card)->left_out_count, 1);
+    assert_string_equal(sheet_steps(card)->left_out[0].id, "floor_wet");
     const struct problem *problem = case_problem(
         &test, "the figure floor_wet finds no room on the card 7 FLOODING");
     assert_non_null(problem);
@@ -277,14 +276,14 @@ static void the_minutes_come_last(void **state)
         assert_string_equal(figure_at(i)->id, order[i]);
     case_boat(&test, tamarisk_with("how: across = shut, bung_mm: 38}\n  - {item: seacock, tag: "
                                    "C16", "how: across = shut}\n  - {item: seacock, tag: C16"));
-    const struct card *card = case_card(composed_and_noted(), "flooding");
-    assert_int_equal(card->figure_count, 2);
-    assert_string_equal(card->figures[0].id, "beat_pumps");
-    assert_string_equal(card->figures[1].id, "floor_wet");
-    assert_string_equal(card->figures[1].text,
+    const struct sheet *card = case_card(composed_and_noted(), "flooding");
+    assert_int_equal(sheet_steps(card)->shown_count, 2);
+    assert_string_equal(sheet_steps(card)->shown[0].id, "beat_pumps");
+    assert_string_equal(sheet_steps(card)->shown[1].id, "floor_wet");
+    assert_string_equal(sheet_steps(card)->shown[1].text,
                         "**Floor wet in under 3 minutes,** worst one open (estimated).");
-    assert_string_equal(card->figures[1].step, "find");
-    assert_int_equal(card->left_out_count, 0);
+    assert_string_equal(sheet_steps(card)->shown[1].step, "find");
+    assert_int_equal(sheet_steps(card)->left_out_count, 0);
     /* a larger bilge takes over 15 minutes: no row, and no note that it finds no room */
     case_boat(&test, tamarisk_with("bilge_to_sole_l: 700", "bilge_to_sole_l: 9000"));
     assert_false(has_figure(composed_and_noted(), "flooding", "floor_wet"));
@@ -315,22 +314,23 @@ static void a_card_that_is_too_long_gives_its_figures_up(void **state)
     static const struct set_limits limits = {.figures = figures, .figure_count = 2};
     (void)state;
     case_boat(&test, TAMARISK);
-    const struct card_set *set = case_compose_limited(&test, &limits);
-    assert_int_equal(case_card(set, "flooding")->figure_count, 1);
-    assert_string_equal(case_card(set, "flooding")->figures[0].id, "beat_pumps");
-    assert_int_equal(case_card(set, "engine_fire")->figure_count, 0);
+    const struct sheet_set *set = case_compose_limited(&test, &limits);
+    assert_int_equal(sheet_steps(case_card(set, "flooding"))->shown_count, 1);
+    assert_string_equal(sheet_steps(case_card(set, "flooding"))->shown[0].id, "beat_pumps");
+    assert_int_equal(sheet_steps(case_card(set, "engine_fire"))->shown_count, 0);
     assert_string_equal(case_step(case_card(set, "engine_fire"), "discharge")->rows[0].name,
                         "Engine extinguisher, 2 kg");
-    assert_int_equal(case_card(set, "man_overboard")->figure_count, 1);
+    assert_int_equal(sheet_steps(case_card(set, "man_overboard"))->shown_count, 1);
 }
 
 static void the_check_code_tells_a_changed_figure(void **state)
 {
     (void)state;
     case_boat(&test, TAMARISK);
-    const char *six = case_card(case_compose(&test, false), "man_overboard")->code;
+    const char *six = sheet_footer(case_card(case_compose(&test, false), "man_overboard"))->code;
     case_boat(&test, tamarisk_with("usual_kn: 6", "usual_kn: 7"));
-    assert_string_not_equal(six, case_card(case_compose(&test, false), "man_overboard")->code);
+    assert_string_not_equal(
+        six, sheet_footer(case_card(case_compose(&test, false), "man_overboard"))->code);
 }
 
 int main(void)

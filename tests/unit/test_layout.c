@@ -13,13 +13,13 @@
 #include "layout/layout_room.h"
 #include "text.h"
 
-static const struct card_set *set;
+static const struct sheet_set *set;
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml"};
 #define BOAT_COUNT (sizeof boats / sizeof boats[0])
 
-static const struct page *const *laid_out(const struct card_set *cards, bool draft)
+static const struct page *const *laid_out(const struct sheet_set *cards, bool draft)
 {
     struct layout_input input = {cards, faces, paper_of(PAPER_A4), draft, NULL};
     set = cards;
@@ -174,8 +174,9 @@ static void the_same_blocks_stand_at_the_same_place(void **state)
         const struct page *last = pages[set->count - 1];
         size_t distress = 0, safety = 0;
         for (size_t p = 0; p < set->count; p++) {
-            bool plan = set->cards[p]->safety != NULL;  /* it has no contacts and no panel */
-            distress += set->cards[p]->distress ? 1 : 0;
+            bool plan = sheet_block(set->sheets[p], BLOCK_LABELS) !=
+                        NULL; /* it has no contacts and no panel */
+            distress += set->sheets[p]->kind == SHEET_DISTRESS ? 1 : 0;
             safety += plan ? 1 : 0;
             for (size_t i = 0; i < (plan ? 3 : sizeof blocks / sizeof blocks[0]); i++)
                 same_area(pages[p], box_of(pages[p], blocks[i]), box_of(last, blocks[i]));
@@ -236,12 +237,12 @@ static void every_row_cell_and_tag_is_on_its_page(void **state)
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
         for (size_t p = 0; p < set->count; p++) {
-            const struct card *card = set->cards[p];
-            must_say(pages[p], card->number_text);
-            must_say(pages[p], card->code);
-            must_say(pages[p], card->mark);
-            for (size_t s = 0; s < card->step_count; s++) {
-                const struct card_step *step = &card->steps[s];
+            const struct sheet *card = set->sheets[p];
+            must_say(pages[p], sheet_title(card)->number);
+            must_say(pages[p], sheet_footer(card)->code);
+            must_say(pages[p], sheet_text(card, BLOCK_MARK)->text);
+            for (size_t s = 0; s < sheet_steps(card)->count; s++) {
+                const struct card_step *step = &sheet_steps(card)->items[s];
                 must_say(pages[p], text_format(test.arena, "%d\n", step->number));
                 for (size_t r = 0; r < step->row_count; r++) {
                     must_say(pages[p], step->rows[r].name);
@@ -252,9 +253,10 @@ static void every_row_cell_and_tag_is_on_its_page(void **state)
                         if (step->table[r].cells[c].name != NULL)
                             must_say(pages[p], step->table[r].cells[c].name);
             }
-            bool by_rows = card->distress || card->safety != NULL;   /* test_safety_page */
-            for (size_t m = 0; m < card->marker_count && !by_rows; m++)
-                must_say(pages[p], text_format(test.arena, "%s\n", card->markers[m].tag));
+            bool by_rows = card->kind != SHEET_CARD; /* test_safety_page */
+            for (size_t m = 0; m < sheet_plan(card)->marker_count && !by_rows; m++)
+                must_say(pages[p],
+                         text_format(test.arena, "%s\n", sheet_plan(card)->markers[m].tag));
         }
     }
 }
@@ -280,10 +282,10 @@ static void a_held_card_has_no_page_unless_it_is_a_draft(void **state)
 {
     (void)state;
     case_boat(&test, boats[0]);
-    const struct card_set *whole = case_compose(&test, false);
-    struct card held = *case_card(whole, "gas_leak");
-    const struct card *const cards[] = {&held, case_card(whole, "flooding")};
-    struct card_set two = {.cards = cards, .count = 2};
+    const struct sheet_set *whole = case_compose(&test, false);
+    struct sheet held = *case_card(whole, "gas_leak");
+    const struct sheet *const cards[] = {&held, case_card(whole, "flooding")};
+    struct sheet_set two = {.sheets = cards, .count = 2};
     held.held = true;
     const struct page *const *pages = laid_out(&two, false);
     assert_null(pages[0]);
@@ -299,10 +301,10 @@ static void the_distress_card_fits_without_the_others(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         case_boat(&test, boats[b]);
-        const struct card *const cards[] = {
+        const struct sheet *const cards[] = {
             case_card(case_compose(&test, false), "distress_call")};
-        const struct page *const *pages = laid_out(
-            &(struct card_set){.cards = cards, .count = 1}, false);
+        const struct page *const *pages =
+            laid_out(&(struct sheet_set){.sheets = cards, .count = 1}, false);
         if (pages[0] == NULL)
             fail_msg("%s", case_problems_text(&test));
     }
@@ -313,17 +315,18 @@ static void what_does_not_fit_is_told_and_holds_only_its_card(void **state)
 {
     (void)state;
     case_boat(&test, boats[0]);
-    const struct card_set *whole = case_compose(&test, false);
-    const struct card **cards = arena_array(test.arena, whole->count, sizeof *cards);
-    struct card long_card = *case_card(whole, "flooding");
-    struct card_step *steps = arena_array(test.arena, long_card.step_count, sizeof *steps);
-    memcpy(steps, long_card.steps, long_card.step_count * sizeof *steps);
+    const struct sheet_set *whole = case_compose(&test, false);
+    const struct sheet **cards = arena_array(test.arena, whole->count, sizeof *cards);
+    struct sheet long_card = *case_card(whole, "flooding");
+    struct steps_facts *facts = FACTS(test.arena, &long_card, steps, BLOCK_STEPS);
+    struct card_step *steps = arena_array(test.arena, facts->count, sizeof *steps);
+    memcpy(steps, facts->items, facts->count * sizeof *steps);
     steps[1].headline.text = "**PUMP** with every pump there is, and then with every bucket too.";
-    long_card.steps = steps;
+    facts->items = steps;
     for (size_t i = 0; i < whole->count; i++)
-        cards[i] = strcmp(whole->cards[i]->key, "flooding") == 0 ? &long_card : whole->cards[i];
-    const struct page *const *pages = laid_out(
-        &(struct card_set){.cards = cards, .count = whole->count}, false);
+        cards[i] = strcmp(whole->sheets[i]->id, "flooding") == 0 ? &long_card : whole->sheets[i];
+    const struct page *const *pages =
+        laid_out(&(struct sheet_set){.sheets = cards, .count = whole->count}, false);
     for (size_t i = 0; i < whole->count; i++)
         assert_int_equal(pages[i] == NULL, cards[i] == &long_card);
     size_t count;
@@ -339,18 +342,19 @@ static void too_many_rows_are_an_error(void **state)
 {
     (void)state;
     case_boat(&test, boats[0]);
-    struct card card = *case_card(case_compose(&test, false), "engine_fire");
+    struct sheet card = *case_card(case_compose(&test, false), "engine_fire");
     struct card_step step = *case_step(&card, "stop");
     struct card_row *rows = arena_array(test.arena, 15, sizeof *rows);
     for (size_t i = 0; i < 15; i++)
         rows[i] = step.rows[0];
     step.rows = rows;
     step.row_count = 15;
-    card.steps = &step;
-    card.step_count = 1;
-    const struct card *const cards[] = {&card};
-    const struct page *const *pages = laid_out(
-        &(struct card_set){.cards = cards, .count = 1}, false);
+    struct steps_facts *facts = FACTS(test.arena, &card, steps, BLOCK_STEPS);
+    facts->items = &step;
+    facts->count = 1;
+    const struct sheet *const cards[] = {&card};
+    const struct page *const *pages =
+        laid_out(&(struct sheet_set){.sheets = cards, .count = 1}, false);
     assert_null(pages[0]);
     assert_non_null(case_problem(&test,
                                  "3 ENGINE FIRE (en): 1 steps and 15 rows, 8 and 14 at most"));

@@ -23,7 +23,7 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/bramble.yaml"};
 #define BOAT_COUNT (sizeof boats / sizeof boats[0])
 
-static const struct card_set *set;
+static const struct sheet_set *set;
 static const struct page *const *pages;
 
 static void lay_out_on(const struct paper *paper, const char *boat)
@@ -71,7 +71,7 @@ static void passes(const struct page *page, const struct proof_report *report)
 }
 
 /* A card that does not fit: some error says so, and by how much or for what there is no room. */
-static void is_told(const struct card *card, const char *paper)
+static void is_told(const struct sheet *card, const char *paper)
 {
     size_t count;
     const struct problem *all = problems_sorted(test.problems, &count);
@@ -79,7 +79,7 @@ static void is_told(const struct card *card, const char *paper)
         if (all[i].severity == SEVERITY_ERROR && starts(all[i].what, card->name) &&
             (strstr(all[i].what, " mm too long") != NULL || strstr(all[i].what, "no room")))
             return;
-    fail_msg("%s on %s is held and nobody is told why", card->key, paper);
+    fail_msg("%s on %s is held and nobody is told why", card->id, paper);
 }
 
 /* Gives how many pages were laid out. */
@@ -91,7 +91,7 @@ static size_t fleet_on(const struct paper *paper)
         const struct proof_report *reports = proof_set(set, pages, faces, test.arena);
         for (size_t i = 0; i < set->count; i++) {
             if (pages[i] == NULL) {
-                is_told(set->cards[i], paper->key);
+                is_told(set->sheets[i], paper->key);
                 continue;
             }
             laid++;
@@ -158,7 +158,7 @@ static mpt smallest_of(const struct page *page, enum page_role role)
 static const struct page *some_page_of_steps(void)
 {
     for (size_t i = 0; i < set->count; i++)
-        if (pages[i] != NULL && set->cards[i]->step_count > 0)
+        if (pages[i] != NULL && sheet_steps(set->sheets[i])->count > 0)
             return pages[i];
     fail_msg("no card of steps fits");
     return NULL;

@@ -7,14 +7,14 @@
 #include <cmocka.h>
 #include <string.h>
 
+#include "compose/compose_room.h"
 #include "faces_fixture.h"
-#include "compose/compose.h"
 #include "layout/layout_room.h"
 #include "text.h"
 
 #define MOST_TAGS 64
 
-static struct card card;
+static struct sheet card;
 static struct pen pen;
 
 /* The paper that the plan has on a card: the right column, of some height. */
@@ -31,11 +31,15 @@ static void plan_card_begin(const char *boat, const struct marker *markers, size
 {
     case_boat(&test, boat);
     card = *case_card(case_compose(&test, false), "flooding");
-    card.markers = markers;
-    card.marker_count = count;
+    struct plan_facts *plan = FACTS(test.arena, &card, plan, BLOCK_PLAN);
+    plan->markers = markers;
+    plan->marker_count = count;
     test.problems = problems_new(test.arena);
-    pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
-                       .card = &card, .paper = paper_of(PAPER_A4)};
+    pen = (struct pen){.faces = faces,
+                       .arena = test.arena,
+                       .problems = test.problems,
+                       .sheet = &card,
+                       .paper = paper_of(PAPER_A4)};
 }
 
 /* Markers of the boat's own gear, as many as wanted; more than it has stand again
@@ -160,16 +164,16 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
 static void every_tag_is_drawn_or_told(const struct drawn_tag *tags, size_t count)
 {
     size_t told = problems_count(test.problems, SEVERITY_ERROR);
-    for (size_t m = 0; m < card.marker_count; m++) {
+    for (size_t m = 0; m < sheet_plan(&card)->marker_count; m++) {
         size_t drawn = 0;
-        const char *what = text_format(
-            test.arena, "7 FLOODING: no room on the plan for the tag %s in %s",
-            card.markers[m].tag, card.markers[m].zone->key);
+        const char *what =
+            text_format(test.arena, "7 FLOODING: no room on the plan for the tag %s in %s",
+                        sheet_plan(&card)->markers[m].tag, sheet_plan(&card)->markers[m].zone->key);
         for (size_t i = 0; i < count; i++)
-            drawn += strcmp(tags[i].text, card.markers[m].tag) == 0 ? 1 : 0;
+            drawn += strcmp(tags[i].text, sheet_plan(&card)->markers[m].tag) == 0 ? 1 : 0;
         assert_int_equal(drawn + (case_problem(&test, what) != NULL ? 1 : 0), 1);
     }
-    assert_int_equal(count + told, card.marker_count);
+    assert_int_equal(count + told, sheet_plan(&card)->marker_count);
     assert_int_equal(pen.failed, told > 0);
 }
 
@@ -222,7 +226,7 @@ static void tags_stay_on_their_side_and_near_their_zone(void **state)
         size_t count = tags_drawn(tags);
         struct hull_view view = view_drawn();
         for (size_t m = 0; m < 12; m++) {
-            const struct marker *marker = &card.markers[m];
+            const struct marker *marker = &sheet_plan(&card)->markers[m];
             struct point place = middle_of(tag_named(tags, count, marker->tag)->box);
             struct point true_place = hull_point(&view, marker);
             mpt off = place.x - (view.area.x + view.area.width / 2);
@@ -243,8 +247,8 @@ static void tags_below_are_round_and_tags_on_deck_are_square(void **state)
     plan_place(&pen, paper(plan_heights().aim));
     size_t count = tags_drawn(tags), round = 0;
     for (size_t m = 0; m < 24; m++) {
-        bool below = card.markers[m].level == LEVEL_BELOW;
-        assert_int_equal(tag_named(tags, count, card.markers[m].tag)->round, below);
+        bool below = sheet_plan(&card)->markers[m].level == LEVEL_BELOW;
+        assert_int_equal(tag_named(tags, count, sheet_plan(&card)->markers[m].tag)->round, below);
         round += below ? 1 : 0;
     }
     assert_in_range(round, 1, 23);
@@ -328,11 +332,13 @@ static void a_plan_without_tags_still_names_its_zones(void **state)
         assert_int_equal(tags_drawn(tags), 0);
         assert_false(pen.failed);
         for (size_t i = 0; i < pen.count; i++)
-            for (size_t z = 0; z < card.plan_zone_count; z++)
-                named += pen.items[i].kind == PAGE_TEXT &&
-                                 text_equal(pen.items[i].run->text, card.plan_zones[z].name)
-                             ? 1 : 0;
-        assert_in_range(named, 2, card.plan_zone_count);
+            for (size_t z = 0; z < sheet_plan(&card)->landmark_count; z++)
+                named +=
+                    pen.items[i].kind == PAGE_TEXT &&
+                            text_equal(pen.items[i].run->text, sheet_plan(&card)->landmarks[z].name)
+                        ? 1
+                        : 0;
+        assert_in_range(named, 2, sheet_plan(&card)->landmark_count);
     }
 }
 

@@ -305,7 +305,7 @@ static void a_safety_plan_only_shows_where_gear_is(void **state)
             FAULT(1, "a card of the kind safety_plan has no steps, decision or calls",
                   "take them out: its texts come from the boat's record"));
     refused("kind: safety_plan\n" CAUTIONS, CAUTIONS_TEXTS,
-            FAULT(1, "a safety plan has no never, cautions or when",
+            FAULT(1, "a card of the kind safety_plan has no never, cautions or when",
                   "take them out: every boat has one, and it only shows where gear is"));
 }
 

@@ -117,11 +117,11 @@ static size_t share_least(const struct page *page)
 static const struct page *page_of_card(const char *boat, const char *key)
 {
     case_boat(&test, boat);
-    const struct card_set *set = case_compose(&test, false);
+    const struct sheet_set *set = case_compose(&test, false);
     struct layout_input input = {set, pdf_case.faces, paper_of(PAPER_A4), false, NULL};
     const struct page *const *pages = layout_set(&input, test.arena, test.problems);
     for (size_t i = 0; i < set->count; i++)
-        if (strcmp(set->cards[i]->key, key) == 0 && pages[i] != NULL)
+        if (strcmp(set->sheets[i]->id, key) == 0 && pages[i] != NULL)
             return pages[i];
     fail_msg("there is no page %s", key);
     return NULL;

@@ -12,7 +12,7 @@
 #include "layout/layout_room.h"
 #include "text.h"
 
-static const struct card_set *set;
+static const struct sheet_set *set;
 static const struct page *const *pages;
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
@@ -24,13 +24,13 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
 static void lay_out(const char *boat)
 {
     case_boat(&test, boat);
-    const struct card_set *whole = case_compose(&test, false);
-    const struct card **plans = arena_array(test.arena, whole->count, sizeof *plans);
-    struct card_set *only = arena_alloc(test.arena, sizeof *only);
-    *only = (struct card_set){.cards = plans};
+    const struct sheet_set *whole = case_compose(&test, false);
+    const struct sheet **plans = arena_array(test.arena, whole->count, sizeof *plans);
+    struct sheet_set *only = arena_alloc(test.arena, sizeof *only);
+    *only = (struct sheet_set){.sheets = plans};
     for (size_t i = 0; i < whole->count; i++)
-        if (whole->cards[i]->safety != NULL)
-            plans[only->count++] = whole->cards[i];
+        if (sheet_block(whole->sheets[i], BLOCK_LABELS) != NULL)
+            plans[only->count++] = whole->sheets[i];
     test.problems = problems_new(test.arena);
     struct layout_input input = {only, faces, paper_of(PAPER_A4), false, NULL};
     set = only;
@@ -104,7 +104,7 @@ static void leaders_cross_nothing(void **state)
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
         for (size_t p = 0; p < set->count; p++) {
-            const struct safety_plan *safety = set->cards[p]->safety;
+            const struct places_facts *safety = sheet_places(set->sheets[p]);
             size_t leaders = 0;
             for (size_t i = 0; i < pages[p]->count; i++) {
                 if (!is_leader(&pages[p]->items[i]))
@@ -113,7 +113,7 @@ static void leaders_cross_nothing(void **state)
                 leader_keeps_clear(pages[p], &pages[p]->items[i]);
                 leader_is_of_one_place(pages[p], &pages[p]->items[i]);
             }
-            assert_int_equal(leaders, safety->place_count + (safety->here_given ? 1 : 0));
+            assert_int_equal(leaders, safety->count + (safety->here_given ? 1 : 0));
         }
     }
 }
@@ -178,12 +178,13 @@ static void every_place_and_line_is_printed(void **state)
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
         for (size_t p = 0; p < set->count; p++) {
-            const struct safety_plan *safety = set->cards[p]->safety;
+            const struct places_facts *safety = sheet_places(set->sheets[p]);
             const char *words = block_words(pages[p], BLOCK_LABELS);
-            for (size_t i = 0; i < safety->place_count; i++)
+            for (size_t i = 0; i < safety->count; i++)
                 place_is_said(words, &safety->places[i]);
             for (size_t i = 0; i < 3; i++)
-                must_say(block_words(pages[p], BLOCK_LEGEND), safety->legend[i]);
+                must_say(block_words(pages[p], BLOCK_LEGEND),
+                         sheet_legend(set->sheets[p])->words[i]);
             if (safety->here_given)
                 must_say(words, safety->here_words);
         }
@@ -197,8 +198,8 @@ static void short_names_are_not_torn(void **state)
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
         for (size_t p = 0; p < set->count; p++) {
-            const struct safety_plan *safety = set->cards[p]->safety;
-            for (size_t i = 0; i < safety->place_count; i++)
+            const struct places_facts *safety = sheet_places(set->sheets[p]);
+            for (size_t i = 0; i < safety->count; i++)
                 for (size_t r = 0; r < safety->places[i].row_count; r++)
                     if (strlen(safety->places[i].rows[r].name) <= 18)
                         assert_true(is_one_text(pages[p], safety->places[i].rows[r].name));
@@ -231,7 +232,7 @@ static void the_shape_of_a_tag_tells_its_level(void **state)
                 continue;
             tags++;
             assert_int_equal(item->radius > 0,
-                             set->cards[p]->safety->part == PLAN_PART_BELOW);
+                             sheet_places(set->sheets[p])->part == PLAN_PART_BELOW);
         }
         assert_true(tags > 20);
     }

@@ -8,23 +8,24 @@
 #include <string.h>
 
 #include "card_fixture.h"
-#include "compose/compose.h"
+#include "compose/compose_room.h"
 #include "text.h"
 
-static const struct card_set *set;
+static const struct sheet_set *set;
 
-static const struct card *plan_of(const char *gear, const char *not_fitted)
+static const struct sheet *plan_of(const char *gear, const char *not_fitted)
 {
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, not_fitted));
     set = case_compose(&test, false);
     return case_card(set, "safety_plan");
 }
 
-static const struct plan_place *place_titled(const struct card *card, const char *title)
+static const struct plan_place *place_titled(const struct sheet *card, const char *title)
 {
-    for (size_t i = 0; i < card->safety->place_count; i++)
-        if (strcmp(card->safety->places[i].title, title) == 0)
-            return &card->safety->places[i];
+    const struct places_facts *places = sheet_places(card);
+    for (size_t i = 0; i < places->count; i++)
+        if (strcmp(places->places[i].title, title) == 0)
+            return &places->places[i];
     fail_msg("no place is called %s", title);
     return NULL;
 }
@@ -53,9 +54,11 @@ static const char *rows_text(const struct plan_place *place)
 static void gear_of_one_place_stands_together_by_class(void **state)
 {
     (void)state;
-    const struct card *card = plan_of(TORCH("C3", ", spot: hook") TORCH("C1", "")
-                                      "  - {item: lifejacket, tag: E2, zone: saloon, count: 4}\n"
-                                      "  - {item: fire_blanket, tag: F9, zone: saloon}\n", "");
+    const struct sheet *card =
+        plan_of(TORCH("C3", ", spot: hook")
+                    TORCH("C1", "") "  - {item: lifejacket, tag: E2, zone: saloon, count: 4}\n"
+                                    "  - {item: fire_blanket, tag: F9, zone: saloon}\n",
+                "");
     assert_string_equal(rows_text(place_titled(card, "Saloon")),
                         "[F9] Fire blanket; [E2] 4 lifejackets; [C1] Torch; [C3] Torch, hook");
 }
@@ -63,10 +66,11 @@ static void gear_of_one_place_stands_together_by_class(void **state)
 static void each_line_tells_its_piece_from_the_others(void **state)
 {
     (void)state;
-    const struct card *card = plan_of(
-        "  - {item: fire_extinguisher, tag: F1, zone: saloon, spot: door, kg: 1}\n"
-        "  - {item: fire_extinguisher, tag: F2, zone: saloon, spot: seat, kg: 2}\n"
-        TORCH("C1", ", spot: hook, count: 2"), "");
+    const struct sheet *card =
+        plan_of("  - {item: fire_extinguisher, tag: F1, zone: saloon, spot: door, kg: 1}\n"
+                "  - {item: fire_extinguisher, tag: F2, zone: saloon, spot: seat, kg: 2}\n" TORCH(
+                    "C1", ", spot: hook, count: 2"),
+                "");
     assert_string_equal(rows_text(place_titled(card, "Saloon")),
                         "[F1] Extinguisher, 1 kg, door; [F2] Extinguisher, 2 kg, seat; "
                         "[C1] 2 torches, hook");
@@ -87,9 +91,10 @@ static void gear_of_one_engine_of_two_says_which(void **state)
 static void seacocks_of_a_place_share_a_line_and_say_what_for(void **state)
 {
     (void)state;
-    const struct card *card = plan_of(COCK("C5", "sink drain", "") COCK("C3", "inlet", "")
-                                      COCK("C4", "inlet", ", spot: aft")
-                                      COCK("C9", "log", ", valve: no"), "");
+    const struct sheet *card =
+        plan_of(COCK("C5", "sink drain", "") COCK("C3", "inlet", "")
+                    COCK("C4", "inlet", ", spot: aft") COCK("C9", "log", ", valve: no"),
+                "");
     assert_string_equal(rows_text(place_titled(card, "Galley, port")),
                         "[C3–C5] [C9] 4 seacocks, inlet, sink drain, log: no valve");
 }
@@ -98,13 +103,14 @@ static void seacocks_of_a_place_share_a_line_and_say_what_for(void **state)
 static void places_are_parted_by_side_and_by_exact_place(void **state)
 {
     (void)state;
-    const struct card *card = plan_of(
-        "  - {item: torch, tag: C1, zone: saloon, side: port}\n"
-        "  - {item: torch, tag: C2, zone: saloon, side: starboard}\n"
-        "  - {item: torch, tag: C3, zone: saloon, side: port, spot: hook, "
-        "at: [5.0, -1.2]}\n", "");
-    const struct safety_plan *safety = card->safety;
-    assert_int_equal(safety->place_count, 4);         /* and the radio */
+    const struct sheet *card =
+        plan_of("  - {item: torch, tag: C1, zone: saloon, side: port}\n"
+                "  - {item: torch, tag: C2, zone: saloon, side: starboard}\n"
+                "  - {item: torch, tag: C3, zone: saloon, side: port, spot: hook, "
+                "at: [5.0, -1.2]}\n",
+                "");
+    const struct places_facts *safety = sheet_places(card);
+    assert_int_equal(safety->count, 4); /* and the radio */
     assert_string_equal(rows_text(&safety->places[0]), "[C3] Torch, hook");
     assert_true(safety->places[0].marker.exact);
     assert_string_equal(rows_text(&safety->places[1]), "[C1] Torch");
@@ -137,8 +143,8 @@ static size_t times_told(const char *tag)
 {
     size_t times = 0;
     for (size_t i = 0; i < set->count; i++) {
-        const struct safety_plan *safety = set->cards[i]->safety;
-        for (size_t p = 0; safety != NULL && p < safety->place_count; p++)
+        const struct places_facts *safety = sheet_places(set->sheets[i]);
+        for (size_t p = 0; safety != NULL && p < safety->count; p++)
             for (size_t r = 0; r < safety->places[p].row_count; r++)
                 for (size_t c = 0; c < safety->places[p].rows[r].chip_count; c++)
                     times += chip_holds(safety->places[p].rows[r].chips[c], tag) ? 1 : 0;
@@ -165,13 +171,13 @@ static void every_piece_of_gear_stands_on_it_once(void **state)
 static void it_is_first_and_never_held_back(void **state)
 {
     (void)state;
-    const struct card *card = plan_of(TORCH("C1", ""), "");
-    assert_ptr_equal(set->cards[0], card);
+    const struct sheet *card = plan_of(TORCH("C1", ""), "");
+    assert_ptr_equal(set->sheets[0], card);
     assert_false(card->held);
     assert_true(set->held > 0);                       /* the others lack nearly everything */
-    assert_null(strstr(card->mark, "DRAFT"));
-    assert_false(card->call.given);
-    assert_int_equal(card->step_count, 0);
+    assert_null(strstr(sheet_text(card, BLOCK_MARK)->text, "DRAFT"));
+    assert_false(sheet_block(card, BLOCK_CALL) != NULL);
+    assert_int_equal(sheet_steps(card)->count, 0);
 }
 
 /* ---- one plan or two ---- */
@@ -190,7 +196,7 @@ static size_t plans_of(size_t deck, size_t below)
     size_t plans = 0;
     plan_of(many(deck, below), "");
     for (size_t i = 0; i < set->count; i++)
-        plans += set->cards[i]->safety != NULL ? 1 : 0;
+        plans += sheet_block(set->sheets[i], BLOCK_LABELS) != NULL ? 1 : 0;
     return plans;
 }
 
@@ -200,20 +206,20 @@ static void much_gear_has_a_plan_of_the_deck_and_one_of_below(void **state)
     assert_int_equal(plans_of(3, 3), 1);
     assert_int_equal(plans_of(12, PLAN_ROWS_MOST - 12 - 1), 1);   /* the radio is one */
     assert_int_equal(plans_of(12, PLAN_ROWS_MOST - 12), 2);
-    const struct card *deck = set->cards[0], *below = set->cards[1];
-    assert_string_equal(deck->key, "safety_plan");
-    assert_string_equal(below->key, "safety_plan_2");
+    const struct sheet *deck = set->sheets[0], *below = set->sheets[1];
+    assert_string_equal(deck->id, "safety_plan");
+    assert_string_equal(below->id, "safety_plan_2");
     assert_string_equal(deck->procedure_key, below->procedure_key);
-    assert_string_equal(deck->title, "SAFETY PLAN, ON DECK");
-    assert_string_equal(below->title, "SAFETY PLAN, BELOW");
-    assert_non_null(strstr(deck->signs, "card 1B."));
-    assert_non_null(strstr(below->signs, "card 1A."));
-    for (size_t i = 0; i < deck->safety->place_count; i++)
-        assert_int_equal(deck->safety->places[i].marker.level, LEVEL_DECK);
-    for (size_t i = 0; i < below->safety->place_count; i++)
-        assert_int_equal(below->safety->places[i].marker.level, LEVEL_BELOW);
-    assert_string_equal(deck->safety->sources, "");
-    assert_non_null(strstr(below->safety->sources, "**MNZ handbook**"));
+    assert_string_equal(sheet_title(deck)->title, "SAFETY PLAN, ON DECK");
+    assert_string_equal(sheet_title(below)->title, "SAFETY PLAN, BELOW");
+    assert_non_null(strstr(sheet_signs(deck)->signs, "card 1B."));
+    assert_non_null(strstr(sheet_signs(below)->signs, "card 1A."));
+    for (size_t i = 0; i < sheet_places(deck)->count; i++)
+        assert_int_equal(sheet_places(deck)->places[i].marker.level, LEVEL_DECK);
+    for (size_t i = 0; i < sheet_places(below)->count; i++)
+        assert_int_equal(sheet_places(below)->places[i].marker.level, LEVEL_BELOW);
+    assert_string_equal(sheet_text(deck, BLOCK_SOURCES)->text, "");
+    assert_non_null(strstr(sheet_text(below, BLOCK_SOURCES)->text, "**MNZ handbook**"));
 }
 
 /* A plan of nothing would only be paper. */
@@ -221,7 +227,7 @@ static void all_gear_on_one_level_is_one_plan(void **state)
 {
     (void)state;
     assert_int_equal(plans_of(0, 30), 1);
-    assert_string_equal(set->cards[0]->title, "SAFETY PLAN");
+    assert_string_equal(sheet_title(set->sheets[0])->title, "SAFETY PLAN");
 }
 
 /* ---- sources ---- */
@@ -232,18 +238,20 @@ static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
     size_t tags = 0;
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
     set = case_compose(&test, false);
-    const char *sources = case_card(set, "safety_plan_2")->safety->sources;
+    const char *sources = sheet_text(case_card(set, "safety_plan_2"), BLOCK_SOURCES)->text;
     for (size_t i = 0; i < set->count; i++)
-        for (size_t c = 0; c < set->cards[i]->caution_count; c++, tags++)
-            assert_non_null(strstr(sources, text_format(test.arena, "**%s** ",
-                                                        set->cards[i]->cautions[c].tag)));
+        for (size_t c = 0; c < sheet_warnings(set->sheets[i], BLOCK_CAUTIONS)->count; c++, tags++)
+            assert_non_null(
+                strstr(sources,
+                       text_format(test.arena, "**%s** ",
+                                   sheet_warnings(set->sheets[i], BLOCK_CAUTIONS)->items[c].tag)));
     assert_true(tags > 10);
     assert_null(strstr(sources, "TM 55"));            /* of steps only: no tag is printed */
 }
 
 /* ---- where the cards hang ---- */
 
-static const struct safety_plan *hung(const char *type, const char *mounted)
+static const struct places_facts *hung(const char *type, const char *mounted)
 {
     case_boat(&test, text_format(test.arena,
                                  "boat: {name: Tamarisk, specimen: yes, type: %s, loa_m: 12, "
@@ -252,7 +260,7 @@ static const struct safety_plan *hung(const char *type, const char *mounted)
     set = case_compose(&test, false);
     test.problems = problems_new(test.arena);
     safety_plan_notes(test.boat, test.problems);
-    return case_card(set, "safety_plan")->safety;
+    return sheet_places(case_card(set, "safety_plan"));
 }
 
 static void the_plan_says_which_way_its_reader_looks(void **state)
@@ -264,9 +272,9 @@ static void the_plan_says_which_way_its_reader_looks(void **state)
         {"starboard", FACING_STARBOARD, "You look to starboard: the bow is on your left."}};
     (void)state;
     for (size_t i = 0; i < 4; i++) {
-        const struct safety_plan *safety = hung(
-            "monohull", text_format(test.arena, ", mounted: {zone: companionway, faces: %s}",
-                                    rows[i].word));
+        const struct places_facts *safety =
+            hung("monohull", text_format(test.arena, ", mounted: {zone: companionway, faces: %s}",
+                                         rows[i].word));
         assert_true(safety->here_given);
         assert_int_equal(safety->facing, rows[i].facing);
         assert_string_equal(safety->here_words, rows[i].words);
@@ -297,10 +305,10 @@ static void the_code_changes_with_what_is_printed(void **state)
                                           TORCH("C1", ", at: [5.0, 0.0]"),
                                           TORCH("C1", ", side: port")};
     (void)state;
-    const char *code = plan_of(TORCH("C1", ""), "")->code;
+    const char *code = sheet_footer(plan_of(TORCH("C1", ""), ""))->code;
     for (size_t i = 0; i < 4; i++)
-        assert_string_not_equal(plan_of(changed[i], "")->code, code);
-    assert_string_equal(plan_of(TORCH("C1", ""), "")->code, code);
+        assert_string_not_equal(sheet_footer(plan_of(changed[i], ""))->code, code);
+    assert_string_equal(sheet_footer(plan_of(TORCH("C1", ""), ""))->code, code);
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)

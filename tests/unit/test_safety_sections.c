@@ -10,7 +10,7 @@
 #include "card_fixture.h"
 #include "text.h"
 
-static const struct card_set *set;
+static const struct sheet_set *set;
 
 static void compose(int whole, int deck, int below)
 {
@@ -27,7 +27,7 @@ static void boat_with(const char *gear)
 static size_t plan_count(void)
 {
     size_t count = 0;
-    while (count < set->count && set->cards[count]->safety != NULL)
+    while (count < set->count && sheet_block(set->sheets[count], BLOCK_LABELS) != NULL)
         count++;
     return count;
 }
@@ -37,9 +37,9 @@ static const char *pages(void)
 {
     struct text_builder out = text_builder_in(test.arena);
     for (size_t i = 0; i < plan_count(); i++) {
-        const char *title = strchr(set->cards[i]->title, ',');
-        text_add_format(&out, "%s%s%s%s", i == 0 ? "" : "; ", set->cards[i]->number,
-                        set->cards[i]->page, title == NULL ? "" : title + 1);
+        const char *title = strchr(sheet_title(set->sheets[i])->title, ',');
+        text_add_format(&out, "%s%s%s%s", i == 0 ? "" : "; ", set->sheets[i]->number,
+                        set->sheets[i]->page, title == NULL ? "" : title + 1);
     }
     return out.at;
 }
@@ -48,19 +48,19 @@ static size_t plans_with(const char *tag)
 {
     size_t plans = 0;
     for (size_t i = 0; i < plan_count(); i++)
-        for (size_t m = 0; m < set->cards[i]->marker_count; m++)
-            plans += strcmp(set->cards[i]->markers[m].tag, tag) == 0 ? 1 : 0;
+        for (size_t m = 0; m < sheet_plan(set->sheets[i])->marker_count; m++)
+            plans += strcmp(sheet_plan(set->sheets[i])->markers[m].tag, tag) == 0 ? 1 : 0;
     return plans;
 }
 
 /* From that plan to the next of its part: nothing lies abreast, nothing further forward. */
-static void assert_in_order(const struct safety_plan *plan, const struct safety_plan *next)
+static void assert_in_order(const struct places_facts *plan, const struct places_facts *next)
 {
-    int32_t last = plan->places[plan->place_count - 1].marker.x_mm;
-    assert_true(plan->place_count > 0 && next->place_count > 0);
-    for (size_t p = 0; p < plan->place_count; p++)
+    int32_t last = plan->places[plan->count - 1].marker.x_mm;
+    assert_true(plan->count > 0 && next->count > 0);
+    for (size_t p = 0; p < plan->count; p++)
         assert_true(plan->places[p].marker.x_mm <= last);
-    for (size_t p = 0; p < next->place_count; p++)
+    for (size_t p = 0; p < next->count; p++)
         assert_true(next->places[p].marker.x_mm > last);
 }
 
@@ -79,8 +79,8 @@ static void every_piece_stands_on_one_page_of_its_part(void **state)
             for (size_t i = 0; i < boat->equipment_count; i++)
                 assert_int_equal(plans_with(boat->equipment[i].tag.text), 1);
             for (size_t i = 0; i + 1 < plan_count(); i++)
-                if (set->cards[i]->safety->part == set->cards[i + 1]->safety->part)
-                    assert_in_order(set->cards[i]->safety, set->cards[i + 1]->safety);
+                if (sheet_places(set->sheets[i])->part == sheet_places(set->sheets[i + 1])->part)
+                    assert_in_order(sheet_places(set->sheets[i]), sheet_places(set->sheets[i + 1]));
         }
 }
 
@@ -92,10 +92,10 @@ static void plans_are_numbered_and_name_each_other(void **state)
     compose(0, 1, 2);
     assert_string_equal(pages(), "1A ON DECK; 1B BELOW; 1C BELOW");
     for (size_t i = 0; i < 3; i++) {
-        assert_string_equal(set->cards[i]->key, keys[i]);
-        assert_non_null(strstr(set->cards[i]->signs, "All gear: cards 1A to 1C."));
-        assert_string_equal(set->cards[i]->code, set->cards[0]->code);
-        assert_int_equal(set->cards[i]->safety->sources[0] != '\0', i == 2);
+        assert_string_equal(set->sheets[i]->id, keys[i]);
+        assert_non_null(strstr(sheet_signs(set->sheets[i])->signs, "All gear: cards 1A to 1C."));
+        assert_string_equal(sheet_footer(set->sheets[i])->code, sheet_footer(set->sheets[0])->code);
+        assert_int_equal(sheet_text(set->sheets[i], BLOCK_SOURCES)->text[0] != '\0', i == 2);
     }
     compose(0, 2, 1);
     assert_string_equal(pages(), "1A ON DECK; 1B ON DECK; 1C BELOW");
@@ -112,7 +112,7 @@ static void what_stands_abreast_stays_together(void **state)
               "starboard") TORCH("C3", "navigation_station", "centre"));
     compose(3, 0, 0);
     assert_string_equal(pages(), "1");
-    assert_int_equal(set->cards[0]->safety->of, 1);
+    assert_int_equal(sheet_places(set->sheets[0])->of, 1);
 }
 
 static void no_more_pages_than_there_are_stations(void **state)
@@ -121,7 +121,7 @@ static void no_more_pages_than_there_are_stations(void **state)
     boat_with(TORCH("C1", "forward_cabin", "port") TORCH("C2", "forward_cabin", "starboard"));
     compose(4, 0, 0);
     assert_string_equal(pages(), "1A; 1B");
-    assert_string_equal(set->cards[0]->signs, "All gear: cards 1A to 1B.");
+    assert_string_equal(sheet_signs(set->sheets[0])->signs, "All gear: cards 1A to 1B.");
 }
 
 /* Even with few lines: they may be long ones. */
@@ -133,7 +133,7 @@ static void a_whole_boat_is_first_told_deck_and_below(void **state)
     assert_string_equal(pages(), "1");
     compose(2, 0, 0);
     assert_string_equal(pages(), "1A ON DECK; 1B BELOW");
-    assert_non_null(strstr(set->cards[0]->signs, "card 1B."));
+    assert_non_null(strstr(sheet_signs(set->sheets[0])->signs, "card 1B."));
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)

@@ -42,7 +42,7 @@ static struct area round_place(size_t place, mpt down, mpt width)
 
 static size_t lost(struct area one, struct area two)
 {
-    struct safety_plan plan = {.places = places, .place_count = 2};
+    struct places_facts plan = {.places = places, .count = 2};
     struct tag_group groups[3] = {{.box = one, .found = true}, {.box = two, .found = true}};
     return tag_groups_lost(&plan, &view, groups);
 }
@@ -78,7 +78,7 @@ static void tags_across_two_hulls_are_lost(void **state)
 static void what_has_no_spot_is_not_counted(void **state)
 {
     (void)state;
-    struct safety_plan plan = {.places = places, .place_count = 2};
+    struct places_facts plan = {.places = places, .count = 2};
     struct tag_group groups[3] = {{.found = false}, {.found = false}};
     assert_int_equal(tag_groups_lost(&plan, &view, groups), 0);
 }

@@ -13,7 +13,7 @@
 
 static struct card_case test;
 static struct faces *faces;
-static struct card card;
+static struct sheet card;
 static struct pen pen;
 
 static int set_up(void **state)
@@ -22,9 +22,9 @@ static int set_up(void **state)
     case_begin(&test);
     faces = case_faces(&test);
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
-    card = (struct card){.name = "CARD", .language = "en", .boat_record = test.boat};
+    card = (struct sheet){.name = "CARD", .language = "en", .boat = test.boat};
     pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
-                       .card = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_CALL};
+                       .sheet = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_CALL};
     return 0;
 }
 
@@ -275,7 +275,7 @@ static void a_name_that_is_too_long_is_told(void **state)
     (void)state;
     struct boat boat = *test.boat;
     boat.facts.name_spoken.text = "Wassereinbruchsbekaempfungsausruestungswart";
-    test.boat = card.boat_record = &boat;
+    test.boat = card.boat = &boat;
     script_set(mayday(), 12000, column_of(MM(60), 0));
     assert_true(pen.failed);
     size_t count;

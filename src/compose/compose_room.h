@@ -1,10 +1,10 @@
-/* compose.h - what the files of this room share: the state of composing one
+/* compose_room.h - what the files of this room share: the state of composing one
  * boat's set. Private to src/compose. */
-#ifndef MAYDECK_COMPOSE_H
-#define MAYDECK_COMPOSE_H
+#ifndef MAYDECK_COMPOSE_ROOM_H
+#define MAYDECK_COMPOSE_ROOM_H
 
 #include "asked.h"
-#include "card.h"
+#include "compose.h"
 #include "gear_date.h"
 #include "phrase.h"
 #include "judging.h"
@@ -45,7 +45,7 @@ struct composing {
     struct problems *problems;
     struct slot *slots;
     size_t slot_count, slot_room;
-    struct card_not_hers *not_hers;
+    struct sheet_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
     struct set_limits limits;         /* nothing limited where it is not given */
@@ -54,9 +54,12 @@ struct composing {
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
+    struct block *blocks;             /* of the sheet being made */
+    size_t block_count, block_room;
     struct marker *markers;
     size_t marker_count, marker_room;
     struct gear_dates dates;          /* of the card's gear */
+    struct footer_facts *footer;      /* of the sheet being made */
 };
 
 /* condition_fitted.c */
@@ -131,14 +134,15 @@ void table_make(struct composing *composing, enum item_key item, enum gear_state
                 struct card_step *step);
 
 /* steps.c */
-void steps_make(struct composing *composing, struct card *card);
-const struct card_step *step_by_id(const struct card *card, const char *id);
+void steps_make(struct composing *composing, struct sheet *sheet);
+const struct card_step *step_by_id(const struct steps_facts *steps, const char *id);
 
 /* Of a figure's words: two lines at the least size. */
 #define FIGURE_CHARACTERS_MOST 100
 
 /* figure_rows.c: figures under the steps they serve. Needs all steps. */
-void figures_make(struct composing *composing, struct card *card);
+void figures_make(struct composing *composing, struct card_step *items,
+                  struct steps_facts *steps);
 
 /* How many figures the card being made may carry; where none, gear has its weight. */
 size_t figures_allowed(const struct composing *composing);
@@ -150,23 +154,32 @@ const char *phrase_said(const struct composing *composing, const struct phrase *
 
 /* The text with each {id} replaced: by the number of this card's step of that id, or of the
  * set's card of that key. A name that is neither holds the card. */
-const char *numbers_fill(struct composing *composing, const struct card *card,
+const char *numbers_fill(struct composing *composing, const struct sheet *sheet,
                          const struct text_value *text);
 
 /* The card's number for those who look it up; with one for each engine space that of the
  * same space, else all of theirs: "3P / 3S"; "" when the boat has none. */
 const char *card_numbers(struct composing *composing, const char *procedure_key);
 
-/* boxes.c: decision, nevers, cautions, local rules, signs, call line */
-void boxes_make(struct composing *composing, struct card *card);
+/* boxes.c: signs, call line, decision, nevers, cautions, local rules */
+void boxes_make(struct composing *composing, struct sheet *sheet);
+
+/* The signs of the procedure, joined; with the word before them, or "". */
+void signs_make(struct composing *composing, struct sheet *sheet, const char *word,
+                const char *signs);
+const char *signs_joined(struct composing *composing);
+
+/* Nevers, cautions and local rules alone. */
+void warnings_make(struct composing *composing, struct sheet *sheet);
 
 /* The source whose tag is printed beside a warning: its first that still stands;
  * NULL when it has none. */
 const struct authority *basis_authority(const struct composing *composing,
                                         const struct basis *basis);
 
-/* call_panel.c */
-void call_make(struct composing *composing, struct card *card);
+
+/* call_panel.c: the distress card's panel, which leaves the nature to be filled in */
+void general_call_make(struct composing *composing, struct sheet *sheet);
 
 /* call_script.c */
 
@@ -176,9 +189,6 @@ bool no_radio_aboard(const struct boat *boat);
 /* What the distress card's scripts are made from. */
 struct script_request call_request(const struct boat *boat, enum script_form form,
                                    const struct nature *nature);
-
-/* distress.c */
-void distress_make(struct composing *composing, struct card *card);
 
 /* safety_places.c */
 
@@ -204,10 +214,6 @@ void safety_slots_add(struct composing *composing, const struct procedure *proce
 /* The plan of which the slot is one page, as if it had room on one. */
 struct slot safety_whole(struct composing *composing, const struct slot *page);
 
-/* `others`: the set's cards so far; what their warnings stand on is listed. */
-void safety_plan_make(struct composing *composing, struct card *card,
-                      const struct card *const *others, size_t other_count);
-
 /* "3 ENGINE FIRE": how messages name a card. */
 const char *named_card(struct arena *arena, const char *number, const char *title);
 
@@ -216,14 +222,51 @@ const char *named_card(struct arena *arena, const char *number, const char *titl
 /* Which cards the boat has, as slots in their order. */
 void slots_make(struct composing *composing);
 
-/* Begins the card of that slot: its names, and nothing noted yet of what it needs. */
-void card_begin(struct composing *composing, const struct slot *slot, struct card *card);
-
 struct slot *slot_add(struct composing *composing, const struct procedure *procedure,
                       enum zone_key space);
 
-/* surround.c: title band, contact line, footer, marks */
-void surround_make(struct composing *composing, struct card *card);
+/* sheet_make.c: one sheet */
+
+struct sheet_list { const struct sheet *const *at; size_t count; };
+
+/* The composers, see sheet_kinds.h: each adds the blocks that its kind has beside those of
+ * every sheet, or of them only what is said on the radio. `others` are the set's sheets. */
+#define KIND_COMPOSERS(name, key, source, composer, calls, ...) \
+    void composer(struct composing *composing, struct sheet *sheet, \
+                  const struct sheet_list *others); \
+    void calls(struct composing *composing, struct sheet *sheet);
+SHEET_KIND_LIST(KIND_COMPOSERS)
+#undef KIND_COMPOSERS
+
+/* Composes the sheet of that slot. */
+void sheet_make(struct composing *composing, const struct slot *slot,
+                const struct sheet_list *others, struct sheet *sheet);
+
+/* Composes of the sheet of that slot only what is said on the radio. */
+void sheet_calls_make(struct composing *composing, const struct slot *slot, struct sheet *sheet);
+
+enum sheet_turn sheet_turn_of(enum sheet_kind kind);
+
+/* Begins the sheet of that slot: its names, no blocks, and nothing noted yet of what it
+ * needs. */
+void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet);
+
+/* Adds the blocks of its kind to a sheet that was begun. */
+void kind_compose(struct composing *composing, struct sheet *sheet,
+                  const struct sheet_list *others);
+
+/* Adds a block. Its facts, to be set at once, are the member that facts_kind_of tells. */
+union block_facts *block_add(struct composing *composing, struct sheet *sheet,
+                             enum block_key key);
+
+/* The same with a text; none is added for "". */
+void text_add_block(struct composing *composing, struct sheet *sheet, enum block_key key,
+                    struct card_text text);
+
+/* surround.c: what every sheet carries: title band, plan, footer; and what most do */
+void surround_make(struct composing *composing, struct sheet *sheet);
+void mark_make(struct composing *composing, struct sheet *sheet);
+void contact_make(struct composing *composing, struct sheet *sheet);
 
 /* markers.c */
 void marker_add(struct composing *composing, const struct equipment *gear);

@@ -1,0 +1,123 @@
+/* compose.h - the sheets of one boat, composed from her record, the base and the procedures
+ * (room: compose): what is said, in order, and never how large or where on a page. */
+#ifndef MAYDECK_COMPOSE_H
+#define MAYDECK_COMPOSE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "boat.h"
+#include "date.h"
+#include "problem.h"
+#include "procedure.h"
+#include "radio.h"
+#include "sheet.h"
+#include "words.h"
+
+/* A procedure that this boat does not need, and why. */
+struct sheet_not_hers { const char *name, *reason; };
+
+struct sheet_set {
+    const struct sheet *const *sheets;
+    size_t count;
+    size_t held;
+    /* Items told as not recorded at all, since they hold cards back. */
+    const enum item_key *unrecorded;
+    size_t unrecorded_count;
+    const struct sheet_not_hers *not_hers;
+    size_t not_hers_count;
+};
+
+/* What a set is composed from. */
+struct compose_input {
+    const struct boat *boat;
+    const struct base_record *base;
+    const struct procedure_set *procedures;
+    const struct authorities *authorities;
+    const struct words *words;
+    struct date today;            /* printed, and for approvals */
+    bool draft;                   /* cards that lack facts are composed too, marked */
+};
+
+/* All cards of the boat's set, in order. A card that needs a fact which the
+ * record lacks has `held` set; each such fact is told once with the cards it
+ * holds and the YAML to paste. NULL only when nothing could be composed. */
+const struct sheet_set *compose_set(const struct compose_input *input, struct arena *arena,
+                                   struct problems *problems);
+
+/* How many figures a card may carry at most, where it does not fit its page with
+ * more. With 0 the rows of extinguishers carry none either. */
+struct figure_limit { const char *card; size_t most; };
+
+/* What a try of the pages taught: cards with room for fewer figures, and how many
+ * pages the gear of each part of the safety plan takes (0: not tried). */
+struct set_limits {
+    const struct figure_limit *figures;
+    size_t figure_count;
+    int plan_pages[PLAN_PART_COUNT];
+};
+
+/* The same, with fewer figures on these cards; a card that is not among them keeps
+ * to CARD_FIGURES_MOST. A boat that one page does not hold is told deck and below. A part
+ * of more pages is cut across, from the bow aft, so that what stands abreast stays
+ * together; where it cannot be cut so often it has fewer. */
+const struct sheet_set *compose_set_limited(const struct compose_input *input,
+                                           const struct set_limits *limits,
+                                           struct arena *arena, struct problems *problems);
+
+/* Notes: each field that a figure of these cards lacks, with its place, and each
+ * figure that found no room. */
+void figure_notes(const struct compose_input *input, const struct sheet_set *set,
+                  struct arena *arena, struct problems *problems);
+
+/* A sheet of the boat's set by its names. */
+struct sheet_name { const char *id, *procedure_key, *name; };
+
+/* All of them in order; none is composed. */
+const struct sheet_name *sheet_names(const struct compose_input *input, struct arena *arena,
+                                     size_t *count);
+
+/* Of the sheet with this id, which must be one of sheet_names, only what it says on the
+ * radio: the call panel and the sections of the distress card. A script that cannot be said
+ * is NULL, with problems. */
+const struct sheet *sheet_calls(const struct compose_input *input, const char *id,
+                                struct arena *arena, struct problems *problems);
+
+/* A script of the distress card in full; with a nature, the MAYDAY with that
+ * phrase. Also what boats without a fixed set say. NULL (with problems) when it
+ * cannot be said. */
+const struct script *call_script(const struct compose_input *input, enum script_form form,
+                                 const struct nature *nature, struct arena *arena,
+                                 struct problems *problems);
+
+/* May a digital distress alert leave this boat? True also where the record does not say
+ * of her fixed set. */
+bool boat_can_alert(const struct boat *boat);
+
+/* Name and call sign spelled, MMSI in threes: a line each, what is not recorded or
+ * not given left out. NULL (with problems) when the name cannot be said. */
+const char *call_spelling(const struct boat *boat, struct arena *arena,
+                          struct problems *problems);
+
+/* Cards that base.yaml names in approvals and local rules must be cards of the
+ * procedures: an error each with the nearest one. False when one is not. */
+bool base_cards_check(const struct base_record *base, const struct procedure_set *procedures,
+                      struct arena *arena, struct problems *problems);
+
+/* Notes what the safety plan of this boat cannot show for want of a record. */
+void safety_plan_notes(const struct boat *boat, struct problems *problems);
+
+/* The check code of a composed card: CRC-32 of its own facts and language as seven
+ * Crockford base-32 signs and a check sign, such as 0TJ8-GE2D. Nothing of other cards but
+ * their fixed numbers is in it, nothing that hangs on today's date but approvals, and not
+ * what finds room on the page. Of a safety plan in several pages `card` is the whole. */
+const char *check_code(const struct sheet *sheet, struct arena *arena);
+
+/* The code of any canonical bytes; tests use the published answers. */
+const char *check_code_of(const unsigned char *bytes, size_t length, struct arena *arena);
+
+/* The composed sheet as stable text: a line a fact, "~" before what is in no check code, "="
+ * before what is on no page. */
+void sheet_dump(const struct sheet *sheet, struct text_builder *out);
+
+#endif

@@ -1,0 +1,268 @@
+/* block_visit.c - every fact of a block, in order (room: compose). */
+#include "sheet.h"
+
+#include "promise.h"
+#include "text.h"
+
+struct visiting {
+    struct arena *arena;
+    void (*visit)(void *of, const struct fact *fact);
+    void *of;
+};
+
+/* Of no line of its own. */
+static const struct place nowhere = {.line = 0};
+
+static void give(const struct visiting *visiting, enum fact_kind kind, const char *name,
+                 const char *text, struct place origin)
+{
+    const struct fact fact = {.kind = kind, .name = name, .text = text == NULL ? "" : text,
+                              .origin = origin};
+    visiting->visit(visiting->of, &fact);
+}
+
+/* What stands directly behind the fact before it. */
+static void give_behind(const struct visiting *visiting, enum fact_kind kind, const char *name,
+                        const char *text, struct place origin)
+{
+    const struct fact fact = {.kind = kind, .name = name, .text = text == NULL ? "" : text,
+                              .joined = true, .origin = origin};
+    visiting->visit(visiting->of, &fact);
+}
+
+static void give_number(const struct visiting *visiting, const char *name, int64_t number)
+{
+    give(visiting, FACT_KNOWN, name, text_format(visiting->arena, "%lld", (long long)number),
+         nowhere);
+}
+
+static void lines_visit(const struct visiting *visiting, const char *name,
+                        const struct card_text *lines, size_t count)
+{
+    for (size_t i = 0; i < count; i++)
+        give(visiting, FACT_PRINTED, name, lines[i].text, lines[i].origin);
+}
+
+/* Each word and blank label by itself: what is filled in stands between them. */
+static void script_visit(const struct visiting *visiting, const struct script *script)
+{
+    for (size_t i = 0; script != NULL && i < script->count; i++) {
+        const struct script_line *line = &script->lines[i];
+        give(visiting, FACT_KNOWN, "label", line->label, nowhere);
+        for (size_t k = 0; k < line->count; k++) {
+            bool words = line->pieces[k].kind == PIECE_WORDS ||
+                         line->pieces[k].kind == PIECE_STRONG;
+            give(visiting, words ? FACT_PRINTED : FACT_KNOWN, "say", line->pieces[k].text, nowhere);
+        }
+    }
+}
+
+/* ---- head ---- */
+
+static void title_visit(const struct visiting *visiting, const struct title_facts *title)
+{
+    give(visiting, FACT_PRINTED, "title", title->title, nowhere);
+    give(visiting, FACT_PRINTED, "boat", title->boat, nowhere);
+    give(visiting, FACT_PRINTED, "number", title->number, nowhere);
+}
+
+static void signs_visit(const struct visiting *visiting, const struct signs_facts *signs)
+{
+    give(visiting, FACT_PRINTED, "word", signs->word, nowhere);
+    give(visiting, FACT_PRINTED, "signs", signs->signs, nowhere);
+}
+
+/* ---- steps ---- */
+
+/* Tags, name and place stand beside each other: other rows may have one of them too. Which
+ * name is printed follows from the room on the page. */
+static void row_visit(const struct visiting *visiting, const struct card_row *row)
+{
+    give(visiting, FACT_KNOWN, "timed", row->timed, row->origin);
+    give(visiting, FACT_KNOWN, "weighed", row->weighed, row->origin);
+    for (size_t t = 0; t < row->tag_count; t++)
+        (t == 0 ? give : give_behind)(visiting, FACT_PRINTED, "tag", row->tags[t], row->origin);
+    (row->tag_count == 0 ? give : give_behind)(visiting, FACT_SHOWN, "name", row->name,
+                                               row->origin);
+    give_behind(visiting, FACT_PRINTED, "place", row->where, row->origin);
+}
+
+static void cell_visit(const struct visiting *visiting, const struct table_cell *cell)
+{
+    give(visiting, FACT_PRINTED, "tag", cell->tag, cell->origin);
+    give_behind(visiting, FACT_PRINTED, "name", cell->name, cell->origin);
+}
+
+static void table_visit(const struct visiting *visiting, const struct card_step *step)
+{
+    if (step->table_count == 0)
+        return;
+    give(visiting, FACT_PRINTED, "for all", step->table_note, nowhere);
+    for (size_t c = 0; c < TABLE_CELLS; c++)
+        give(visiting, FACT_PRINTED, "head", step->table_heads[c], nowhere);
+    for (size_t r = 0; r < step->table_count; r++) {
+        give(visiting, FACT_PRINTED, "head", step->table[r].head, nowhere);
+        for (size_t c = 0; c < TABLE_CELLS; c++)
+            cell_visit(visiting, &step->table[r].cells[c]);
+    }
+}
+
+static void step_visit(const struct visiting *visiting, const struct card_step *step)
+{
+    give_number(visiting, "step", step->number);
+    give(visiting, FACT_PRINTED, "headline", step->headline.text, step->headline.origin);
+    lines_visit(visiting, "lethal", step->lethal, step->lethal_count);
+    for (size_t i = 0; i < step->row_count; i++)
+        row_visit(visiting, &step->rows[i]);
+    table_visit(visiting, step);
+}
+
+static void steps_visit(const struct visiting *visiting, const struct steps_facts *steps)
+{
+    for (size_t i = 0; i < steps->count; i++)
+        step_visit(visiting, &steps->items[i]);
+    for (size_t i = 0; i < steps->known_count; i++) {
+        give(visiting, FACT_KNOWN, "figure of", steps->known[i].step, nowhere);
+        give(visiting, FACT_KNOWN, "figure known", steps->known[i].text, steps->known[i].origin);
+    }
+    for (size_t i = 0; i < steps->shown_count; i++)
+        give(visiting, FACT_SHOWN, "figure", steps->shown[i].text, steps->shown[i].origin);
+}
+
+/* ---- boxes ---- */
+
+static void decision_visit(const struct visiting *visiting, const struct decision_facts *decision)
+{
+    struct place origin = decision->origin;
+    give(visiting, FACT_PRINTED, "ask", decision->ask, origin);
+    give(visiting, FACT_PRINTED, "word", decision->yes_word, origin);
+    give_behind(visiting, FACT_PRINTED, "yes", decision->yes, origin);
+    give(visiting, FACT_PRINTED, "word", decision->no_word, origin);
+    give_behind(visiting, FACT_PRINTED, "no", decision->no, origin);
+}
+
+/* The signal word belongs to each: a never must not pass for a caution. */
+static void warnings_visit(const struct visiting *visiting, const struct warnings_facts *warnings)
+{
+    for (size_t i = 0; i < warnings->count; i++) {
+        const struct card_warning *one = &warnings->items[i];
+        give(visiting, FACT_PRINTED, "word", warnings->word, one->origin);
+        give_behind(visiting, FACT_PRINTED, "text", one->text, one->origin);
+        give(visiting, FACT_PRINTED, "source", one->tag, one->origin);
+    }
+}
+
+/* ---- calling ---- */
+
+static void contact_visit(const struct visiting *visiting, const struct contact_facts *contact)
+{
+    give(visiting, FACT_PRINTED, "left", contact->left, contact->origin);
+    give(visiting, FACT_PRINTED, "right", contact->right, contact->origin);
+}
+
+static void call_visit(const struct visiting *visiting, const struct call_facts *call)
+{
+    give(visiting, FACT_PRINTED, "title", call->title, call->origin);
+    give(visiting, FACT_PRINTED, "station", call->station, call->origin);
+    lines_visit(visiting, "set", call->operate, call->operate_count);
+    script_visit(visiting, call->script);
+}
+
+static void section_visit(const struct visiting *visiting, const struct section_facts *section)
+{
+    give(visiting, FACT_PRINTED, "title", section->title, nowhere);
+    give(visiting, FACT_PRINTED, "note", section->note, nowhere);
+    lines_visit(visiting, "line", section->lines, section->line_count);
+    script_visit(visiting, section->script);
+    give(visiting, FACT_PRINTED, "end note", section->end_note, nowhere);
+}
+
+/* ---- the boat ---- */
+
+static void marker_visit(const struct visiting *visiting, const struct marker *marker)
+{
+    give(visiting, FACT_KNOWN, "marker", marker->tag, marker->origin);
+    give(visiting, FACT_KNOWN, "zone", marker->zone->key, nowhere);
+    give(visiting, FACT_KNOWN, "level", marker->level == LEVEL_BELOW ? "below" : "deck", nowhere);
+    give_number(visiting, "mm aft", marker->x_mm);
+    give_number(visiting, "mm to starboard", marker->y_mm);
+}
+
+static void plan_visit(const struct visiting *visiting, const struct plan_facts *plan)
+{
+    for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
+        give(visiting, FACT_KNOWN, "word", plan->words[i], nowhere);
+    for (size_t i = 0; i < plan->landmark_count; i++)
+        give(visiting, FACT_KNOWN, "landmark", plan->landmarks[i].name, nowhere);
+    for (size_t i = 0; i < plan->marker_count; i++)
+        marker_visit(visiting, &plan->markers[i]);
+}
+
+static void plan_row_visit(const struct visiting *visiting, const struct plan_row *row)
+{
+    for (size_t c = 0; c < row->chip_count; c++)
+        give(visiting, FACT_PRINTED, "tag", row->chips[c], row->origin);
+    give(visiting, FACT_PRINTED, "name", row->name, row->origin);
+    give_behind(visiting, FACT_PRINTED, "detail", row->detail, row->origin);
+}
+
+static void places_visit(const struct visiting *visiting, const struct places_facts *places)
+{
+    for (size_t i = 0; i < places->count; i++) {
+        give(visiting, FACT_PRINTED, "place", places->places[i].title,
+             places->places[i].marker.origin);
+        for (size_t r = 0; r < places->places[i].row_count; r++)
+            plan_row_visit(visiting, &places->places[i].rows[r]);
+    }
+    if (!places->here_given)
+        return;
+    give(visiting, FACT_PRINTED, "here", places->here_word, places->here.origin);
+    give(visiting, FACT_PRINTED, "facing", places->here_words, places->here.origin);
+    give_number(visiting, "mm aft", places->here.x_mm);
+    give_number(visiting, "mm to starboard", places->here.y_mm);
+}
+
+static void legend_visit(const struct visiting *visiting, const struct legend_facts *legend)
+{
+    for (size_t i = 0; i < sizeof legend->words / sizeof *legend->words; i++)
+        give(visiting, FACT_PRINTED, "class", legend->words[i], nowhere);
+}
+
+/* ---- foot ---- */
+
+/* What the dates mean today hangs on today; the dates themselves do not. */
+static void footer_visit(const struct visiting *visiting, const struct footer_facts *footer)
+{
+    for (size_t i = 0; i < sizeof footer->left / sizeof *footer->left; i++)
+        give(visiting, FACT_PRINTED, "left", footer->left[i], nowhere);
+    give(visiting, FACT_SHOWN, "dates", footer->dates, nowhere);
+    give(visiting, FACT_KNOWN, "first date", footer->first_date, nowhere);
+    give_number(visiting, "undated", (int64_t)footer->undated);
+    give(visiting, FACT_PRINTED, "word", footer->code_word, nowhere);
+    give_behind(visiting, FACT_SHOWN, "code", footer->code, nowhere);
+    give(visiting, FACT_SHOWN, "printed", footer->printed, nowhere);
+}
+
+/* ---- all ---- */
+
+void block_visit(const struct block *block, struct arena *arena,
+                 void (*visit)(void *of, const struct fact *fact), void *of)
+{
+    const struct visiting visiting = {arena, visit, of};
+    switch (facts_kind_of(block->key)) {
+    case FACTS_BARE:
+        promise_unreached();
+    case FACTS_TEXT:
+        lines_visit(&visiting, "text", block->facts.text, 1);
+        break;
+#define FACTS_CASE(name, member) \
+    case FACTS_##name: \
+        member##_visit(&visiting, block->facts.member); \
+        break;
+    FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(STEPS, steps)
+    FACTS_CASE(PLAN, plan) FACTS_CASE(DECISION, decision) FACTS_CASE(WARNINGS, warnings)
+    FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
+    FACTS_CASE(PLACES, places) FACTS_CASE(LEGEND, legend) FACTS_CASE(FOOTER, footer)
+#undef FACTS_CASE
+    }
+}

@@ -1,0 +1,125 @@
+/* sheet_make.c - one sheet: begun, composed as its kind is, and finished with what every sheet
+ * carries (room: compose). */
+#include "compose_room.h"
+
+#include "promise.h"
+
+#include <stdlib.h>
+
+static const struct kind_composing {
+    void (*compose)(struct composing *composing, struct sheet *sheet,
+                    const struct sheet_list *others);
+    void (*calls)(struct composing *composing, struct sheet *sheet);
+    enum sheet_turn turn;
+    enum sheet_code code;
+    enum sheet_marks marks;
+} kinds[SHEET_KIND_COUNT] = {
+#define KIND_COMPOSING(name, key, source, composer, calls, turn, template, rules, code, marks) \
+    [SHEET_##name] = {composer, calls, turn, code, marks},
+    SHEET_KIND_LIST(KIND_COMPOSING)
+#undef KIND_COMPOSING
+};
+
+enum sheet_turn sheet_turn_of(enum sheet_kind kind)
+{
+    return kinds[kind].turn;
+}
+
+union block_facts *block_add(struct composing *composing, struct sheet *sheet,
+                             enum block_key key)
+{
+    composing->blocks = arena_grow(composing->arena, composing->blocks, composing->block_count,
+                                   &composing->block_room, sizeof *composing->blocks);
+    struct block *block = &composing->blocks[composing->block_count++];
+    block->key = key;
+    sheet->blocks = composing->blocks;
+    sheet->block_count = composing->block_count;
+    return &block->facts;
+}
+
+void text_add_block(struct composing *composing, struct sheet *sheet, enum block_key key,
+                    struct card_text text)
+{
+    struct card_text *facts = arena_alloc(composing->arena, sizeof *facts);
+    *facts = text;
+    if (!text_empty(text.text))
+        block_add(composing, sheet, key)->text = facts;
+}
+
+void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet)
+{
+    composing->slot = slot;
+    composing->held = slot->undecided;
+    composing->blocks = NULL;
+    composing->block_count = composing->block_room = 0;
+    composing->markers = NULL;
+    composing->marker_count = composing->marker_room = 0;
+    composing->dates = (struct gear_dates){.undated = 0};
+    *sheet = (struct sheet){
+        .kind = slot->procedure->kind.value, .id = slot->key,
+        .procedure_key = slot->procedure->key.text, .space = slot->space,
+        .number = slot->number, .page = slot->page, .name = slot->name,
+        .subject = slot->subject, .language = words_language(composing->in->words),
+        .words = composing->in->words,
+        .boat = composing->in->boat, .procedure = slot->procedure,
+        .origin = source_whole(slot->procedure->source)};
+}
+
+void kind_compose(struct composing *composing, struct sheet *sheet,
+                  const struct sheet_list *others)
+{
+    promise(kinds[sheet->kind].compose != NULL);
+    kinds[sheet->kind].compose(composing, sheet, others);
+}
+
+/* Blocks stand in the order of block.h, in whatever order they were made. */
+static int block_compare(const void *first, const void *second)
+{
+    const struct block *a = first, *b = second;
+    return (a->key > b->key) - (a->key < b->key);
+}
+
+static void sheet_finish(struct composing *composing, struct sheet *sheet)
+{
+    promise(sheet->number != NULL && sheet->name != NULL && sheet->boat != NULL);
+    sheet->held = composing->held;
+    surround_make(composing, sheet);
+    if (kinds[sheet->kind].marks == MARKED)
+        mark_make(composing, sheet);
+    qsort(composing->blocks, composing->block_count, sizeof *composing->blocks, block_compare);
+    if (kinds[sheet->kind].code == CODED)
+        composing->footer->code = check_code(sheet, composing->arena);
+}
+
+void sheet_make(struct composing *composing, const struct slot *slot,
+                const struct sheet_list *others, struct sheet *sheet)
+{
+    sheet_begin(composing, slot, sheet);
+    kind_compose(composing, sheet, others);
+    sheet_finish(composing, sheet);
+}
+
+void sheet_calls_make(struct composing *composing, const struct slot *slot, struct sheet *sheet)
+{
+    sheet_begin(composing, slot, sheet);
+    kinds[sheet->kind].calls(composing, sheet);
+    sheet->held = composing->held;
+}
+
+/* ---- the composer of cards with steps ---- */
+
+void card_compose(struct composing *composing, struct sheet *sheet,
+                  const struct sheet_list *others)
+{
+    (void)others;
+    steps_make(composing, sheet);
+    boxes_make(composing, sheet);
+    card_call_compose(composing, sheet);
+    contact_make(composing, sheet);
+}
+
+void no_call_compose(struct composing *composing, struct sheet *sheet)
+{
+    (void)composing;
+    (void)sheet;
+}

@@ -1,0 +1,170 @@
+/* card_page.c - the page of a card: its steps on the left, plan and boxes on the right, the
+ * call panel below; which sizes they take, and what is told where they do not fit (room:
+ * layout). */
+#include "boxes.h"
+#include "call.h"
+#include "pages.h"
+
+/* ---- sizes ---- */
+
+struct card_sizes {
+    struct laid_steps steps;
+    struct laid_boxes boxes;
+    mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
+};
+
+/* From floor to aim in sixteen steps. */
+#define NOTCHES 16
+
+static mpt size_at(const struct paper *paper, enum page_role role, int notch)
+{
+    struct size_rule rule = size_rule(paper, role);
+    return rule.floor + (rule.aim - rule.floor) * notch / NOTCHES;
+}
+
+/* Headline and rows shrink together. */
+static struct step_sizes steps_at(const struct paper *paper, int notch)
+{
+    return (struct step_sizes){size_at(paper, ROLE_HEADLINE, notch),
+                               size_at(paper, ROLE_ROW, notch)};
+}
+
+static void steps_fit(const struct pen *pen, const struct frame *frame,
+                      struct card_sizes *sizes)
+{
+    for (int notch = NOTCHES; notch >= 0; notch--) {
+        sizes->steps = steps_lay(pen, steps_at(pen->paper, notch), frame->at[AREA_LEFT].width);
+        sizes->left_over = sizes->steps.height - frame->at[AREA_LEFT].height;
+        if (sizes->left_over <= 0 && sizes->steps.excess <= 0)
+            return;
+    }
+}
+
+struct right_column { const struct pen *pen; struct area area; };
+
+static bool boxes_leave_room(void *of, mpt size)
+{
+    const struct right_column *column = of;
+    return boxes_lay(column->pen, size, column->area.width).height + plan_heights().aim <=
+           column->area.height;
+}
+
+/* Boxes take the largest size that leaves the plan what it aims at; at the floor
+ * the plan yields, down to its own floor. */
+static void boxes_fit(const struct pen *pen, const struct frame *frame,
+                      struct card_sizes *sizes)
+{
+    struct right_column right = {pen, frame->at[AREA_RIGHT]};
+    mpt size = size_that_fits(size_rule(pen->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
+                              &right);
+    sizes->boxes = boxes_lay(pen, size, right.area.width);
+    sizes->right_over = sizes->boxes.height + plan_heights().floor - right.area.height;
+}
+
+static struct card_sizes card_fit(const struct pen *trial, const struct frame *frame)
+{
+    struct card_sizes sizes = {.left_over = 0};
+    steps_fit(trial, frame, &sizes);
+    boxes_fit(trial, frame, &sizes);
+    return sizes;
+}
+
+static bool sizes_hold(const struct card_sizes *sizes)
+{
+    return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->steps.excess <= 0;
+}
+
+bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
+{
+    struct frame frame = frame_make(trial->paper, TEMPLATE_CARD, needs);
+    struct card_sizes sizes = card_fit(trial, &frame);
+    return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
+}
+
+mpt row_beside_script(const struct paper *paper, mpt script_size)
+{
+    struct size_rule script = size_rule(paper, ROLE_SCRIPT);
+    mpt notch = (script_size - script.floor) * NOTCHES / (script.aim - script.floor);
+    return steps_at(paper, (int)notch).row;
+}
+
+/* ---- what does not fit ---- */
+
+static struct frame card_frame(const struct pen *pen, const struct shared *shared)
+{
+    return frame_make(pen->paper, TEMPLATE_CARD, &shared->needs);
+}
+
+/* A block that is too long for want of room: the cause may be a line of the call
+ * panel that takes it. */
+static void block_told(struct pen *pen, const struct shared *shared, mpt over,
+                       const char *remedy, const char *what)
+{
+    mpt width = card_frame(pen, shared).at[AREA_PANEL].width;
+    const struct card_text *line = panel_lay(pen, shared->script_size, width).longest;
+    if (line != NULL)
+        pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
+                     "a line of the call panel");
+    else
+        pen_too_long(pen, pen->sheet->boat->facts.name.place, over, remedy, what);
+}
+
+/* A local rule is the first to be shortened. */
+static void right_told(struct pen *pen, const struct shared *shared, mpt over)
+{
+    const struct sheet *sheet = pen->sheet;
+    if (sheet_warnings(sheet, BLOCK_LOCAL_RULES)->count > 0)
+        pen_too_long(pen, sheet_warnings(sheet, BLOCK_LOCAL_RULES)->items[0].origin, over,
+                     "shorten the local rules for this card", "the right column");
+    else
+        block_told(pen, shared, over,
+                   "give a short name_spoken and looks: a call with fewer lines makes room",
+                   "the right column");
+}
+
+/* What is too long is mended where the words stand: that is where messages point. */
+static bool fit_told(struct pen *pen, const struct shared *shared,
+                     const struct card_sizes *sizes)
+{
+    const struct laid_steps *steps = &sizes->steps;
+    if (steps->excess > 0 && !steps_excess_tell(pen, steps))
+        pen_too_long(pen, steps->excess_at, steps->excess,
+                     "shorten spot, how or name of this entry", "a line of the steps");
+    if (sizes->left_over > 0)
+        block_told(pen, shared, sizes->left_over, steps_remedy(pen), "the block of steps");
+    if (sizes->right_over > 0)
+        right_told(pen, shared, sizes->right_over);
+    return sizes_hold(sizes);
+}
+
+static void body_place(struct pen *pen, const struct frame *frame,
+                       const struct card_sizes *sizes)
+{
+    struct area right = frame->at[AREA_RIGHT], plan = right;
+    mpt gap = plan_heights().gap;
+    plan.height -= sizes->boxes.height + gap;
+    steps_place(pen, &sizes->steps, frame->at[AREA_LEFT]);
+    plan_place(pen, plan);
+    boxes_place(pen, &sizes->boxes, right.x, plan.y + plan.height + gap);
+}
+
+void foot_blocks_place(struct pen *pen, const struct shared *shared, const struct frame *frame)
+{
+    struct area area = frame->at[AREA_PANEL];
+    contact_place(pen, frame->at[AREA_CONTACT]);
+    if (sheet_block(pen->sheet, BLOCK_CALL) == NULL)
+        return;
+    struct laid_panel panel = panel_lay(pen, shared->script_size, area.width);
+    panel_place(pen, &panel, area);
+}
+
+bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
+{
+    struct frame frame = card_frame(pen, shared);
+    struct card_sizes sizes = card_fit(trial, &frame);
+    if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
+        return false;
+    body_place(pen, &frame, &sizes);
+    foot_blocks_place(pen, shared, &frame);
+    return true;
+}

@@ -1,0 +1,65 @@
+/* test_page_facts.c - nothing stands on a page of the specimen fleet that is no fact of its
+ * sheet, so that the check code covers all that is printed. */
+#include <stdarg.h>
+#include <stddef.h>
+#include <setjmp.h>
+#include <stdint.h>
+#include <cmocka.h>
+#include <string.h>
+
+#include "faces_fixture.h"
+#include "layout.h"
+#include "text.h"
+
+static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
+                                    "tests/fleet/boats/samphire.yaml",
+                                    "tests/fleet/boats/bramble.yaml"};
+#define BOAT_COUNT (sizeof boats / sizeof boats[0])
+
+static void fact_gather(void *of, const struct fact *fact)
+{
+    text_add_format(of, " %s", fact->text);
+}
+
+#define PARTS " .,:;[]()/·–_"
+
+/* Each word of a run must stand in a fact. */
+static void words_must_be_facts(const struct page *page, const struct page_item *item,
+                                const char *facts)
+{
+    for (const char *at = item->run->text; *(at += strspn(at, PARTS)) != '\0';) {
+        const char *word = arena_copy(test.arena, at, strcspn(at, PARTS));
+        if (strstr(facts, word) == NULL)
+            fail_msg("%s: \"%s\" in the block %s is in no fact of the sheet", page->card, word,
+                     block_word(item->block));
+        at += strlen(word);
+    }
+}
+
+static void a_page_says_nothing_but_the_facts_of_its_sheet(void **state)
+{
+    (void)state;
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        case_boat(&test, boats[b]);
+        const struct sheet_set *set = case_compose_fitting(&test);
+        struct layout_input input = {set, faces, paper_of(PAPER_A4), false, NULL};
+        const struct page *const *pages = layout_set(&input, test.arena, test.problems);
+        for (size_t p = 0; p < set->count; p++) {
+            struct text_builder facts = text_builder_in(test.arena);
+            for (size_t i = 0; i < set->sheets[p]->block_count; i++)
+                block_visit(&set->sheets[p]->blocks[i], test.arena, fact_gather, &facts);
+            for (size_t i = 0; i < pages[p]->count; i++)
+                if (pages[p]->items[i].kind == PAGE_TEXT)
+                    words_must_be_facts(pages[p], &pages[p]->items[i], facts.at);
+        }
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test_setup_teardown(a_page_says_nothing_but_the_facts_of_its_sheet, set_up,
+                                        tear_down),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL) != 0;
+}
