@@ -9,17 +9,7 @@
 
 #include "boat.h"
 #include "date.h"
-
-/* The recorded dates. The first two are stamped on the piece or its certificate;
- * from the others a date is computed. */
-enum gear_field {
-    GEAR_NO_FIELD,
-    GEAR_EXPIRES,
-    GEAR_SERVICE_DUE,
-    GEAR_SERVICED,
-    GEAR_INSTALLED,
-    GEAR_MADE
-};
+#include "item_fields.h"
 
 enum { GEAR_FIELDS_FROM = 3 };
 
@@ -30,7 +20,7 @@ enum { GEAR_FIELDS_FROM = 3 };
  * `months` unless `months_fixed`. */
 struct gear_rule {
     enum item_key item;                      /* none: the kinds without a row of their own */
-    enum gear_field from[GEAR_FIELDS_FROM];  /* in this order; GEAR_NO_FIELD ends it */
+    enum gear_field from[GEAR_FIELDS_FROM];  /* in this order; GEAR_FIELD_NONE ends it */
     int months;                              /* 0: only where the base sets months */
     int life_months;                         /* from `made` at most; 0: no such limit */
     enum year_means year_means;
@@ -66,11 +56,12 @@ struct gear_date {
 bool gear_date(const struct equipment *gear, const struct base_record *base,
                struct gear_date *out);
 
-/* The recorded value of that name; GEAR_NO_FIELD gives NULL. */
-const struct date_value *gear_date_field(const struct equipment *gear, enum gear_field field);
+/* The fields that hold dates, first those that are stamped on the piece or its
+ * certificate; ended by GEAR_FIELD_NONE. */
+extern const enum gear_field gear_date_fields[];
 
-/* The key of the field in a boat file, such as service_due. */
-const char *gear_field_key(enum gear_field field);
+/* The recorded value of one of those; NULL for other fields. */
+const struct date_value *gear_date_field(const struct equipment *gear, enum gear_field field);
 
 /* What several pieces are good for together. All zero: of none. */
 struct gear_dates {

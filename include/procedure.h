@@ -8,6 +8,7 @@
 
 #include "arena.h"
 #include "choices.h"
+#include "item_fields.h"
 #include "problem.h"
 #include "sheet_kinds.h"
 #include "symbol.h"
@@ -55,7 +56,8 @@ struct condition {
     enum item_key item, other;
     const enum zone_key *zones;
     size_t zone_count;
-    const char *field, *value;
+    enum gear_field field;
+    const char *value;
     enum reach reach;
     enum trait trait;
     const struct condition *const *children;
@@ -283,6 +285,9 @@ const struct procedure *procedure_read(const struct procedure_files *files,
 /* All keys of a procedure's logic. What a `when` may hold no table says: all, any and none hold
  * conditions again, and what stands under the others depends on the gear named there. */
 const struct field_table *procedure_file_fields(void);
+
+/* All keys of a procedure's texts in one language. */
+const struct field_table *procedure_text_fields(void);
 
 bool procedure_has_step(const struct procedure *procedure, const char *id);
 

@@ -8,13 +8,13 @@
 
 #include "arena.h"
 #include "boat.h"
-#include "item.h"
+#include "item_fields.h"
 
 /* An item that a record is asked for, and which fields of it. */
 struct asked_item {
     const struct item_kind *kind;
     const struct zone *usual;             /* where most boats of the type have it */
-    const struct field *const *facts;     /* besides place and handling, in table order */
+    const enum gear_field *facts;         /* besides place and handling, in table order */
     size_t fact_count;
 };
 

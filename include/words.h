@@ -172,6 +172,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FIGURE_BOAT_FULL, figure_boat_full, PLAIN, "") \
     X(FIGURE_RAFT, figure_raft, PLAIN, "places persons") \
     X(FIGURE_EMPTY, figure_empty, PLAIN, "seconds") \
+    X(DOCUMENT_TITLE, document_title, PLAIN, "boat what") \
+    X(DOCUMENT_CARDS, document_cards, PLAIN, "") \
     X(COUNTED_ITEMS, counted_items, PLAIN, "count items") \
     X(JOIN_COMMA, join_comma, JOIN, "before next") \
     X(JOIN_DOT, join_dot, JOIN, "before next") \
@@ -218,6 +220,15 @@ enum word_set {
 };
 
 struct words;
+
+/* The words of some languages. */
+struct languages {
+    const struct words *const *rows;
+    size_t count;
+};
+
+/* Those of that language; NULL: it is none of them. */
+const struct words *language_words(const struct languages *languages, const char *language);
 
 /* The words of one file, made in the arena; `language` is what its folder is called. Complete
  * or not at all: NULL (with problems, each at its place) when a word, item or zone is missing,

@@ -125,6 +125,9 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
  * the words joined by a space. */
 const char *field_text(const struct field *field, const void *record, struct arena *arena);
 
+/* The value of a choice or an answer, as that of its enum; 0: not given. */
+unsigned field_choice(const struct field *field, const void *record);
+
 /* Where the value stands in the file, also one that was refused; line 0: nowhere. */
 struct place field_place(const struct field *field, const void *record);
 
@@ -146,7 +149,8 @@ void field_values_visit(const struct field_table *table, void *record, value_vis
                         void *context);
 
 /* A key that a file may have: its row, the table that the row is in, and the section or list
- * of entries around it (NULL: it stands at the top). */
+ * of entries around it (NULL: it stands at the top). A key in braces, {id}, stands for all
+ * that are such names, in tables that describe what other rows read. */
 struct field_path {
     const struct field *field;
     const struct field_table *table;

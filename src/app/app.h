@@ -15,6 +15,7 @@ struct options {
     const char *base;         /* the base folder */
     struct names boats;       /* those named; none: all */
     struct names cards;       /* those named, by card or procedure; none: all */
+    struct names languages;   /* of the cards; none: the base's first */
     const char *output;       /* folder for what is made */
     struct date today;
     bool draft;

@@ -32,6 +32,15 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
+/* ".de" of sheets in a language that is not the base's first. */
+static const char *language_ending(const struct sheets *sheets)
+{
+    const struct boat_job *boat = sheets->boat;
+    if (sheets->input.words == boat->job->fleet->first_language)
+        return "";
+    return text_format(boat->arena, ".%s", words_language(sheets->input.words));
+}
+
 static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
 {
     const struct boat_job *boat = sheets->boat;
@@ -39,17 +48,20 @@ static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
         struct text_builder out = text_builder_in(boat->arena);
         page_dump(chosen->pages[i], &out);
         file_put(boat->job->options->output,
-                 text_format(boat->arena, "%s-%s.dump", boat->key, chosen->pages[i]->card),
+                 text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->card,
+                             language_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
 }
 
 /* tern.pdf is the final set; a draft or a single card is never called so. */
-static const char *file_name(const struct boat_job *boat, const char *card)
+static const char *file_name(const struct sheets *sheets, const char *card)
 {
-    return text_format(boat->arena, "%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
-                       card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "");
+    const struct boat_job *boat = sheets->boat;
+    return text_format(boat->arena, "%s%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
+                       card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "",
+                       language_ending(sheets));
 }
 
 /* A boat called as this file would be, such as tamarisk-flooding? Or was a file of that name
@@ -61,8 +73,8 @@ static bool name_taken(const struct printing *printing, const struct boat_job *b
     if (!text_equal(other, boat->key) && names_hold(&printing->fleet->base_keys, other))
         problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
                     "give that boat's file another name",
-                    "%s would be the file of one card or a draft and of the boat %s", name,
-                    other);
+                    "%s would be the file of one card, a draft or a language and of the boat %s",
+                    name, other);
     else if (names_hold(&printing->written, name))
         problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
                     "give one of the two boats' files another name",
@@ -92,7 +104,8 @@ static struct document document_of(const struct sheets *sheets, const struct pag
 {
     const struct boat_job *boat = sheets->boat;
     return (struct document){
-        .title = text_format(boat->arena, "%s: %s", boat->boat->facts.name.text, title),
+        .title = words_fill(sheets->input.words, boat->arena, WORD_DOCUMENT_TITLE, "boat",
+                            boat->boat->facts.name.text, "what", title, NULL),
         .subject = boat->job->fleet->base->name.text,
         .language = words_language(sheets->input.words), .pages = pages, .count = count};
 }
@@ -102,8 +115,9 @@ static void set_write(struct printing *printing, const struct sheets *sheets,
 {
     const struct options *options = printing->options;
     const struct set_kind *kind = &sheets->boat->job->kinds[sheets->part.kind];
-    struct document document = document_of(sheets, chosen->pages, chosen->count, kind->title);
-    const char *name = file_name(sheets->boat, NULL);
+    struct document document = document_of(sheets, chosen->pages, chosen->count,
+                                           words_get(sheets->input.words, kind->title));
+    const char *name = file_name(sheets, NULL);
     if (file_write(printing, sheets, &document, name) && !options->quiet)
         printf("%s/%s: %zu of %zu cards%s\n", options->output, name, chosen->count,
                sheets->set->count,
@@ -124,8 +138,8 @@ static void each_card_tell(const struct options *options, const struct sheets *s
                            size_t written)
 {
     if (!options->quiet && written > 0)
-        printf("%s/%s-*%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
-               options->draft ? "-draft" : "", written);
+        printf("%s/%s-*%s%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
+               options->draft ? "-draft" : "", language_ending(sheets), written);
 }
 
 /* One file a card. One that cannot be written stops no other. */
@@ -137,7 +151,7 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
     for (size_t i = 0; i < chosen->count; i++) {
         struct document document = document_of(sheets, &chosen->pages[i], 1,
                                                chosen->pages[i]->title);
-        const char *name = file_name(sheets->boat, chosen->pages[i]->card);
+        const char *name = file_name(sheets, chosen->pages[i]->card);
         if (!file_write(printing, sheets, &document, name))
             continue;
         written++;
@@ -150,15 +164,28 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
 
 /* ---- older files ---- */
 
+/* ".pdf", or ".de.pdf" of a language that there is. */
+static bool ends_a_set(const struct fleet *fleet, const char *ending)
+{
+    if (text_equal(ending, ".pdf"))
+        return true;
+    for (size_t i = 0; i < fleet->languages.count; i++)
+        if (text_equal(ending, text_format(fleet->arena, ".%s.pdf",
+                                           words_language(fleet->languages.rows[i]))))
+            return true;
+    return false;
+}
+
 /* The boat that a file belongs to by its name: of tern and tern-two, tern-two has
  * tern-two-flooding.pdf. NULL: none. */
-static const char *owner_of(const struct names *keys, const char *name)
+static const char *owner_of(const struct fleet *fleet, const char *name)
 {
+    const struct names *keys = &fleet->base_keys;
     const char *owner = NULL;
     for (size_t i = 0; i < keys->count; i++) {
         size_t length = strlen(keys->at[i]);
         if (text_begins(name, keys->at[i]) &&
-            (name[length] == '-' || text_equal(name + length, ".pdf")) &&
+            (name[length] == '-' || ends_a_set(fleet, name + length)) &&
             (owner == NULL || length > strlen(owner)))
             owner = keys->at[i];
     }
@@ -184,7 +211,7 @@ static void older_tell(const struct printing *printing)
         folder_refused(fleet->problems, folder, error);
     for (size_t i = 0; i < found.count; i++) {
         const char *name = found.at[i];
-        const char *owner = owner_of(&fleet->base_keys, name);
+        const char *owner = owner_of(fleet, name);
         if (owner != NULL && text_ends(name, ".pdf") && is_printed_boat(fleet, owner) &&
             !names_hold(&printing->written, name) &&
             is_plain_file(text_format(fleet->arena, "%s/%s", folder, name)))

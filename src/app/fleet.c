@@ -58,15 +58,16 @@ static enum base_state base_open(const struct options *options, struct fleet *fl
 }
 
 /* What shows when the base is held against the procedures, and by its own checks. */
-static bool base_judge(const struct options *options, const struct fleet *fleet,
-                       enum own_files own)
+static bool base_judge(const struct options *options, struct fleet *fleet, enum own_files own)
 {
     bool cards = true;
     if (fleet->base == NULL)
         return false;
+    if (fleet->languages.count > 0)
+        cards = base_languages_take(fleet);
     if (own == OWN_FILES_SOUND && fleet->procedures.count > 0)
         cards = base_cards_check(fleet->base, &fleet->procedures, fleet->arena,
-                                 fleet->base_problems);
+                                 fleet->base_problems) && cards;
     struct rules_input input = rules_input_of(options, fleet, NULL);
     return rules_check_base(&input, fleet->arena, fleet->base_problems) && cards;
 }
@@ -80,8 +81,9 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
     bool listed = is_folder(options->base) && boats_list(options, fleet);
     bool crew = crew_read(options, fleet);
     bool judged = base_judge(options, fleet, own);
+    bool spoken = fleet->languages.count == 0 || languages_choose(options, fleet);
     fleet->ready = own == OWN_FILES_SOUND && base == BASE_SOUND && judged;
-    if (own == OWN_FILES_BROKEN || base == BASE_NONE || !listed || !crew)
+    if (own == OWN_FILES_BROKEN || base == BASE_NONE || !listed || !crew || !spoken)
         return false;
     boats_read(options, fleet);
     return true;

@@ -17,12 +17,6 @@ enum need {
     NEED_FACES = 1 << 1,
 };
 
-/* The words of some languages. */
-struct languages {
-    const struct words *const *rows;
-    size_t count;
-};
-
 /* One boat that was asked for. */
 struct boat_asked {
     const char *key;               /* the name of her file without .yaml */
@@ -37,6 +31,7 @@ struct fleet {
     struct faces *faces;           /* NULL: not needed, or not sound */
     struct languages languages;    /* each that the program has words of */
     struct languages printed;      /* those among them that sheets are made in */
+    const struct words *first_language;    /* the base's first, else DEFAULT_LANGUAGE */
     const struct authorities *authorities;
     struct procedure_set procedures;
     const struct base_record *base;    /* NULL: base.yaml could not be used */
@@ -62,6 +57,18 @@ void fleet_close(struct fleet *fleet);
 /* What the checks of that boat start from; of the base where `boat` is NULL. */
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat);
+
+/* ---- languages.c ---- */
+
+/* Where neither the command nor the base names a language. */
+#define DEFAULT_LANGUAGE "en"
+
+/* The base's own choice; false, with a problem each, for languages that do not exist. */
+bool base_languages_take(struct fleet *fleet);
+
+/* The languages of --lang, else the base's first. False, with a problem, for one that does
+ * not exist. */
+bool languages_choose(const struct options *options, struct fleet *fleet);
 
 /* ---- own_files.c ---- */
 

@@ -12,7 +12,7 @@
 
 /* Sheets that are made together, such as the emergency cards of a boat. */
 struct set_kind {
-    const char *title;             /* of a file that holds them, after the boat's name */
+    enum word title;               /* of a file that holds them, after the boat's name */
     const struct sheet_set *(*compose)(const struct compose_input *input,
                                       const struct set_limits *limits, struct arena *arena,
                                       struct problems *problems);

@@ -67,6 +67,10 @@ static const struct option_row option_rows[] = {
      "one figure (such as beat_pumps), or all", NULL},
 
     /* how */
+    {OF_PRINT, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
+     "in these languages, not the base's first (BOAT.LANG.pdf)", NULL},
+    {OF_CHECK | OF_WHY, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
+     "in these languages, not the base's first (such as en)", NULL},
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",

@@ -182,40 +182,18 @@ static bool languages_read(struct manifest *manifest)
     return sound;
 }
 
-/* The languages that sheets are made in. */
-static const char *const printed_in[] = {"en"};
-#define PRINTED_COUNT (sizeof printed_in / sizeof *printed_in)
-
-static bool printed_are_listed(struct manifest *manifest)
-{
-    for (size_t i = 0; i < PRINTED_COUNT; i++)
-        if (manifest_names(manifest, text_format(manifest->fleet->arena,
-                                                 WORDS_FOLDER "%s/words.yaml",
-                                                 printed_in[i])) == NULL)
-            return false;
-    return true;
-}
-
-static bool printed_choose(struct fleet *fleet)
-{
-    const struct words **rows = arena_array(fleet->arena, PRINTED_COUNT, sizeof *rows);
-    for (size_t i = 0; i < PRINTED_COUNT; i++)
-        for (size_t k = 0; k < fleet->languages.count; k++)
-            if (text_equal(words_language(fleet->languages.rows[k]), printed_in[i]))
-                rows[fleet->printed.count++] = fleet->languages.rows[k];
-    fleet->printed.rows = rows;
-    return fleet->printed.count == PRINTED_COUNT;
-}
-
 static enum own_files texts_read(struct manifest *manifest)
 {
     struct fleet *fleet = manifest->fleet;
     const struct source *sources = manifest_names(manifest, "sources.yaml");
-    if (!printed_are_listed(manifest) || sources == NULL)
+    const struct source *words = manifest_names(manifest,
+                                                WORDS_FOLDER DEFAULT_LANGUAGE "/words.yaml");
+    if (words == NULL || sources == NULL)
         return OWN_FILES_BROKEN;
     bool complete = languages_read(manifest);
     fleet->authorities = authorities_read(sources, fleet->arena, fleet->problems);
-    if (!printed_choose(fleet) || fleet->authorities == NULL)
+    fleet->first_language = language_words(&fleet->languages, DEFAULT_LANGUAGE);
+    if (fleet->first_language == NULL || fleet->authorities == NULL)
         return OWN_FILES_WRONG;
     enum own_files state = procedures_read(manifest);
     return state == OWN_FILES_SOUND && !complete ? OWN_FILES_WRONG : state;

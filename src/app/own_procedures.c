@@ -23,13 +23,12 @@ static bool text_file_find(const struct manifest *manifest, const char *name,
     return false;
 }
 
-/* In every language that there is, the first that is printed first; NULL (told): not in
- * all. */
+/* In every language that there is, DEFAULT_LANGUAGE first; NULL (told): not in all. */
 static const struct procedure_text_file *texts_of(const struct manifest *manifest,
                                                   const char *name)
 {
     const struct fleet *fleet = manifest->fleet;
-    const struct words *first = fleet->printed.rows[0];
+    const struct words *first = fleet->first_language;
     struct procedure_text_file *texts =
         arena_array(fleet->arena, fleet->languages.count, sizeof *texts);
     size_t count = 0;

@@ -12,7 +12,7 @@
 /* A fact that a card asks for and the record lacks. */
 struct missing {
     enum item_key item;       /* the item it is about */
-    const char *fact;       /* NULL: whether it is fitted; else the key to record */
+    enum gear_field fact;   /* none: whether it is fitted; else what to record */
     enum zone_key space;    /* none: at all; else for that engine space */
     struct place place;     /* the item's entry, or the boat file */
     bool helps;             /* gear that only helps: the cards are printed without it */
@@ -74,9 +74,9 @@ enum truth gear_concerns(const struct composing *composing, const struct equipme
 
 /* missing.c */
 
-/* Notes that the card being made needs `fact` of `item` (fact NULL: whether it
- * is fitted). */
-void missing_note(struct composing *composing, enum item_key item, const char *fact,
+/* Notes that the card being made needs `fact` of `item` (none: whether it is
+ * fitted). */
+void missing_note(struct composing *composing, enum item_key item, enum gear_field fact,
                   struct place place);
 
 /* The same: whether the engine of that space has the item. */

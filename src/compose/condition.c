@@ -55,7 +55,7 @@ static enum truth judge_inside(struct composing *composing, const struct conditi
          (gear = gear_next(composing, condition->item, &index)) != NULL;) {
         enum truth inside = gear_inside(composing, gear, condition->zones, condition->zone_count);
         if (inside == TRUTH_UNKNOWN && note)
-            missing_note(composing, condition->item, "inside", gear->place);
+            missing_note(composing, condition->item, GEAR_inside, gear->place);
         if (inside == TRUTH_UNKNOWN)
             all = TRUTH_UNKNOWN;
         else if (inside == TRUTH_NO && all == TRUTH_YES)
@@ -69,10 +69,10 @@ static enum truth judge_inside(struct composing *composing, const struct conditi
 static enum truth gear_is(const struct composing *composing, const struct equipment *gear,
                           const struct condition *condition)
 {
-    const struct field *field = field_find(equipment_fields(), condition->field);
-    const char *value = field == NULL ? NULL : field_text(field, gear, composing->arena);
+    const char *value =
+        field_text(gear_field_row(condition->field), gear, composing->arena);
     const struct zone *zone = zone_find(value), *wanted = zone_find(condition->value);
-    if (wanted != NULL && text_equal(condition->field, "space") &&
+    if (wanted != NULL && condition->field == GEAR_space &&
         zone_counts(composing, gear->zone.value, &wanted->id, 1))
         return TRUTH_YES;
     if (value == NULL)

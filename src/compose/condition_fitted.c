@@ -35,7 +35,7 @@ static bool serving_known(struct composing *composing, enum item_key item, bool 
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
         if (gear_concerns(composing, gear) == TRUTH_UNKNOWN) {
             if (note)
-                missing_note(composing, item, "serves", gear->place);
+                missing_note(composing, item, GEAR_serves, gear->place);
             known = false;
         }
     return known;
@@ -106,7 +106,7 @@ static enum truth fitted_here(struct composing *composing, enum item_key item, b
         return fitted_by_engine(composing, item, note);
     enum answer fitted = boat_fitted(boat, item);
     if (fitted == ANSWER_NOT_RECORDED && note)
-        missing_note(composing, item, NULL, boat->place);
+        missing_note(composing, item, GEAR_FIELD_NONE, boat->place);
     if (fitted == ANSWER_NOT_RECORDED)
         return TRUTH_UNKNOWN;
     return fitted == ANSWER_YES ? TRUTH_YES : TRUTH_NO;

@@ -8,7 +8,7 @@ static struct missing *missing_find(struct composing *composing, const struct mi
 {
     for (size_t i = 0; i < composing->missing_count; i++) {
         struct missing *missing = &composing->missing[i];
-        if (missing->item == wanted->item && text_equal(missing->fact, wanted->fact) &&
+        if (missing->item == wanted->item && missing->fact == wanted->fact &&
             missing->space == wanted->space && missing->helps == wanted->helps &&
             missing->place.line == wanted->place.line)
             return missing;
@@ -47,7 +47,7 @@ static void card_hold(struct composing *composing, const struct missing *wanted)
     card_note(composing, wanted);
 }
 
-void missing_note(struct composing *composing, enum item_key item, const char *fact,
+void missing_note(struct composing *composing, enum item_key item, enum gear_field fact,
                   struct place place)
 {
     card_hold(composing, &(struct missing){.item = item, .fact = fact, .place = place});
@@ -140,12 +140,13 @@ static const char *spaces_words(struct composing *composing)
 }
 
 /* What may be written, never what is likely: a pasted guess would be a wrong card. */
-static const char *value_words(struct composing *composing, const struct field *field)
+static const char *value_words(struct composing *composing, enum gear_field fact)
 {
+    const struct field *field = gear_field_row(fact);
     struct text_builder words = text_builder_in(composing->arena);
     if (field->kind == FIELD_ANSWER)
         return "(yes or no)";
-    if (text_equal(field->key, "serves"))
+    if (fact == GEAR_serves)
         return spaces_words(composing);
     if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS ||
         field->kind == FIELD_WORDS || field->kind == FIELD_CHOICES)
@@ -160,10 +161,10 @@ static const char *value_words(struct composing *composing, const struct field *
 
 static const char *fact_remedy(struct composing *composing, const struct missing *missing)
 {
-    const struct field *field = field_find(equipment_fields(), missing->fact);
+    const struct field *field = gear_field_row(missing->fact);
     return text_format(composing->arena, "look at the boat, then add to this entry (%s):\n  %s: %s",
-                       field->about == NULL ? "what is true of it" : field->about, missing->fact,
-                       value_words(composing, field));
+                       field->about == NULL ? "what is true of it" : field->about, field->key,
+                       value_words(composing, missing->fact));
 }
 
 /* "it holds back the card X"; a draft is printed all the same. */
@@ -178,7 +179,7 @@ static void tell_one(struct composing *composing, const struct missing *missing)
 {
     enum severity severity = composing->in->draft ? SEVERITY_DEFICIENCY : SEVERITY_HELD;
     const char *effect = effect_words(composing, missing);
-    if (missing->fact == NULL)
+    if (missing->fact == GEAR_FIELD_NONE)
         problem_add(composing->problems, severity, missing->place,
                     whole_item_remedy(composing, missing), "%s%s%s is not recorded: %s",
                     item_word(missing->item), missing->space == ZONE_NONE ? "" : " for ",
@@ -186,7 +187,7 @@ static void tell_one(struct composing *composing, const struct missing *missing)
     else
         problem_add(composing->problems, severity, missing->place,
                     fact_remedy(composing, missing), "%s of %s is not recorded: %s",
-                    missing->fact, item_word(missing->item), effect);
+                    gear_field_word(missing->fact), item_word(missing->item), effect);
 }
 
 /* Is a card held for want of the item? Then that is told, and what to write with it. */
@@ -229,7 +230,7 @@ const enum item_key *missing_items(const struct composing *composing, size_t *co
         arena_array(composing->arena, composing->missing_count, sizeof *items);
     *count = 0;
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (composing->missing[i].fact == NULL)
+        if (composing->missing[i].fact == GEAR_FIELD_NONE)
             items[(*count)++] = composing->missing[i].item;
     return items;
 }

@@ -89,7 +89,8 @@ static void condition_words_add(struct text_builder *out, const struct condition
         zones_add(out, condition);
         break;
     case CONDITION_IS:
-        text_add_format(out, "%s %s = %s", item_word(condition->item), condition->field,
+        text_add_format(out, "%s %s = %s", item_word(condition->item),
+                        gear_field_word(condition->field),
                         condition->value);
         break;
     case CONDITION_CUTS:

@@ -3,10 +3,16 @@
  * more than the cases that were tried, nor of a case more than what decides it. */
 #include "explain.h"
 
-/* What was told already: an item, or one field of it. */
+/* What is told of an item or of the boat but no field. */
+enum asked_what {
+    ASKED_FITTED = GEAR_FIELD_COUNT, ASKED_REACH, ASKED_LEFT_OUT, ASKED_HULL,
+    ASKED_TRAIT              /* and further: the trait's value added */
+};
+
+/* What was told already. */
 struct asked {
     enum item_key item;             /* ITEM_NONE: the boat herself */
-    const char *field;
+    unsigned what;                  /* a field, or one of enum asked_what */
 };
 
 struct record_list {
@@ -19,14 +25,14 @@ struct record_list {
 };
 
 /* True the first time. */
-static bool ask(struct record_list *list, enum item_key item, const char *field)
+static bool ask(struct record_list *list, enum item_key item, unsigned what)
 {
     for (size_t i = 0; i < list->count; i++)
-        if (list->asked[i].item == item && text_equal(list->asked[i].field, field))
+        if (list->asked[i].item == item && list->asked[i].what == what)
             return false;
     list->asked = arena_grow(list->explaining->arena, list->asked, list->count, &list->room,
                              sizeof *list->asked);
-    list->asked[list->count++] = (struct asked){item, field};
+    list->asked[list->count++] = (struct asked){item, what};
     return true;
 }
 
@@ -116,7 +122,7 @@ static void fitted_tell(struct record_list *list, enum item_key item, enum asker
     const struct boat *boat = list->explaining->sheet->boat;
     const struct absence *whole = boat_absence(boat, item, ZONE_NONE);
     size_t told = 0;
-    if (!ask(list, item, NULL))
+    if (!ask(list, item, ASKED_FITTED))
         return;
     for (size_t i = 0; whole == NULL && i < boat->engine_space_count; i++)
         if (space_asked(list->explaining->composing, item, boat->engine_spaces[i]) &&
@@ -135,28 +141,27 @@ static void fitted_tell(struct record_list *list, enum item_key item, enum asker
 
 /* What one piece has under that key, at the line that says so. */
 static void value_tell(const struct record_list *list, const struct equipment *gear,
-                       const struct field *field)
+                       enum gear_field key)
 {
+    const struct field *field = gear_field_row(key);
     const char *value = field_text(field, gear, list->explaining->arena);
     struct place place = value == NULL ? gear_place(gear) : field_place(field, gear);
     if (value == NULL)
-        value = text_equal(field->key, "cuts") ? "not recorded, which counts as cutting"
-                                               : "not recorded";
+        value = key == GEAR_cuts ? "not recorded, which counts as cutting" : "not recorded";
     placed_tell(list->explaining, list->indent, place, "record: %s %s %s = %s", gear->kind->key,
                 TEXT_OR_EMPTY(gear->tag), field->key, value[0] == '\0' ? "nothing" : value);
 }
 
 /* What each piece of the gear has under that key. */
-static void field_tell(struct record_list *list, enum item_key item, const char *key)
+static void field_tell(struct record_list *list, enum item_key item, enum gear_field key)
 {
-    const struct field *field = field_find(equipment_fields(), key);
     const struct equipment *gear;
     size_t index = 0;
-    if (field == NULL || !ask(list, item, key))
+    if (!ask(list, item, key))
         return;
     while ((gear = gear_next(list->explaining->composing, item, &index)) != NULL)
         if (is_told(list, gear))
-            value_tell(list, gear, field);
+            value_tell(list, gear, key);
 }
 
 /* ---- reach ---- */
@@ -183,12 +188,12 @@ static const char *reach_told(const struct explaining *explaining, const struct 
 /* What its reach rests on, then the reach itself. */
 static void piece_reach_tell(const struct record_list *list, const struct equipment *gear)
 {
-    static const char *const keys[] = {"zone", "below", "inside", "from_cockpit"};
+    static const enum gear_field keys[] = {GEAR_zone, GEAR_below, GEAR_inside,
+                                           GEAR_from_cockpit};
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
-        const struct field *field = field_find(equipment_fields(), keys[i]);
-        bool given = field_text(field, gear, list->explaining->arena) != NULL;
-        if (given || (text_equal(keys[i], "from_cockpit") && gear_reach(gear) == REACH_BELOW))
-            value_tell(list, gear, field);
+        bool given = field_text(gear_field_row(keys[i]), gear, list->explaining->arena) != NULL;
+        if (given || (keys[i] == GEAR_from_cockpit && gear_reach(gear) == REACH_BELOW))
+            value_tell(list, gear, keys[i]);
     }
     GEAR_TELL(list, gear, "%s", reach_told(list->explaining, gear));
 }
@@ -197,7 +202,7 @@ static void reach_tell(struct record_list *list, enum item_key item)
 {
     const struct equipment *gear;
     size_t index = 0;
-    if (!ask(list, item, "reach"))
+    if (!ask(list, item, ASKED_REACH))
         return;
     while ((gear = gear_next(list->explaining->composing, item, &index)) != NULL)
         if (is_told(list, gear))
@@ -234,7 +239,7 @@ static void dsc_tell(struct record_list *list, const struct boat *boat)
                                                : boat_file(list->explaining),
                     "record: dsc of the radio %s", words[dsc]);
     if (by_handheld_only(boat) || dsc == ANSWER_NO)
-        field_tell(list, ITEM_vhf_handheld, "dsc");
+        field_tell(list, ITEM_vhf_handheld, GEAR_dsc);
 }
 
 /* What she is, in the word that the condition asks for. */
@@ -242,7 +247,7 @@ static void trait_tell(struct record_list *list, enum trait trait)
 {
     const struct boat *boat = list->explaining->sheet->boat;
     bool of_hull = trait == TRAIT_MONOHULL || trait == TRAIT_CATAMARAN;
-    if (!ask(list, ITEM_NONE, of_hull ? "type" : trait_words[trait - 1]))
+    if (!ask(list, ITEM_NONE, of_hull ? ASKED_HULL : ASKED_TRAIT + (unsigned)trait))
         return;
     if (trait == TRAIT_GAS)
         gas_tell(list, boat);
@@ -296,16 +301,16 @@ static void condition_tell(struct record_list *list, const struct condition *con
         fitted_tell(list, condition->item, ASKED_BY_CONDITION);
     switch (condition->kind) {
     case CONDITION_INSIDE:
-        field_tell(list, condition->item, "zone");
-        field_tell(list, condition->item, "inside");
+        field_tell(list, condition->item, GEAR_zone);
+        field_tell(list, condition->item, GEAR_inside);
         break;
     case CONDITION_IS:
         field_tell(list, condition->item, condition->field);
-        if (text_equal(condition->field, "space"))
-            field_tell(list, condition->item, "zone");
+        if (condition->field == GEAR_space)
+            field_tell(list, condition->item, GEAR_zone);
         break;
     case CONDITION_CUTS:
-        field_tell(list, condition->item, "cuts");
+        field_tell(list, condition->item, GEAR_cuts);
         break;
     case CONDITION_REACH:
     case CONDITION_BEYOND:
@@ -371,7 +376,7 @@ static void items_tell(struct record_list *list, const struct item_values *items
         enum item_key item = items->items[i].value;
         fitted_tell(list, item, ASKED_BY_STEP);
         if (boat_fitted(list->explaining->sheet->boat, item) == ANSWER_YES &&
-            ask(list, item, "left out"))
+            ask(list, item, ASKED_LEFT_OUT))
             left_out_gear_tell(list, item);
     }
 }

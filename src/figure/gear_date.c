@@ -6,37 +6,15 @@
 #include "promise.h"
 #include "text.h"
 
+const enum gear_field gear_date_fields[] = {GEAR_expires,   GEAR_service_due, GEAR_serviced,
+                                            GEAR_installed, GEAR_made,        GEAR_FIELD_NONE};
+
 const struct date_value *gear_date_field(const struct equipment *gear, enum gear_field field)
 {
-    switch (field) {
-    case GEAR_NO_FIELD:
+    const struct field *row = gear_field_row(field);
+    if (row == NULL || row->kind != FIELD_DATE)
         return NULL;
-    case GEAR_EXPIRES:
-        return &gear->expires;
-    case GEAR_SERVICE_DUE:
-        return &gear->service_due;
-    case GEAR_SERVICED:
-        return &gear->serviced;
-    case GEAR_INSTALLED:
-        return &gear->installed;
-    case GEAR_MADE:
-        return &gear->made;
-    }
-    promise_unreached();
-}
-
-const char *gear_field_key(enum gear_field field)
-{
-    static const char *const keys[] = {
-        [GEAR_NO_FIELD] = "",
-        [GEAR_EXPIRES] = "expires",
-        [GEAR_SERVICE_DUE] = "service_due",
-        [GEAR_SERVICED] = "serviced",
-        [GEAR_INSTALLED] = "installed",
-        [GEAR_MADE] = "made"};
-
-    promise(field < sizeof keys / sizeof keys[0]);
-    return keys[field];
+    return (const void *)((const char *)gear + row->offset);
 }
 
 /* One finding: what is read, and how. */
@@ -75,8 +53,8 @@ static void keep_first(struct gear_date *first, const struct gear_date *other)
 
 static struct gear_date stamped_date(const struct finding *finding)
 {
-    struct gear_date first = field_date(finding, GEAR_EXPIRES, 0);
-    struct gear_date due = field_date(finding, GEAR_SERVICE_DUE, 0);
+    struct gear_date first = field_date(finding, GEAR_expires, 0);
+    struct gear_date due = field_date(finding, GEAR_service_due, 0);
     keep_first(&first, &due);
     first.stamped = first.known;
     return first;
@@ -124,7 +102,7 @@ static struct gear_date computed_date(const struct finding *finding)
     struct gear_date first = counted_date(finding);
     if (!first.known || rule->life_months == 0)
         return first;
-    struct gear_date age = field_date(finding, GEAR_MADE, rule->life_months);
+    struct gear_date age = field_date(finding, GEAR_made, rule->life_months);
     keep_first(&first, &age);
     return first;
 }

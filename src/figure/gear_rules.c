@@ -7,15 +7,15 @@
 #include "text.h"
 
 /* What was never serviced counts from making, which was before any service. */
-#define SERVICE {GEAR_SERVICED, GEAR_MADE}
-#define ANY {GEAR_SERVICED, GEAR_INSTALLED, GEAR_MADE}
+#define SERVICE {GEAR_serviced, GEAR_made}
+#define ANY {GEAR_serviced, GEAR_installed, GEAR_made}
 
 #define PRACTICE "trade practice"
 #define STAMP "the date stamped on it or on its certificate, nothing else"
 
 /* One that is thrown away is never serviced: its age or its stamp is all there is. */
 #define EXTINGUISHER(key) \
-    {.item = key, .disposable = true, .us_rated = true, .from = {GEAR_MADE}, .months = 144, \
+    {.item = key, .disposable = true, .us_rated = true, .from = {GEAR_made}, .months = 144, \
      .year_means = YEAR_MEANS_LAST_DAY, .whole_years = true, .months_fixed = true, \
      .needed = true, .why = "it cannot be refilled or tried: only its age tells", \
      .source = "United States Coast Guard on disposable extinguishers (ACN 002/22): out of " \
@@ -37,16 +37,16 @@ static const struct gear_rule gear_rules[] = {
     {.item = ITEM_fixed_extinguisher, .from = SERVICE, .months = 12, .needed = true,
      .why = "nobody sees a leak of its agent; it must be weighed",
      .source = PRACTICE ": weighed and looked over every year"},
-    {.item = ITEM_smoke_alarm, .from = {GEAR_MADE}, .months = 120, .needed = true,
+    {.item = ITEM_smoke_alarm, .from = {GEAR_made}, .months = 120, .needed = true,
      .why = "its sensor ages; the test button tries only the horn",
      .source = PRACTICE ": replaced after ten years"},
-    {.item = ITEM_co_alarm, .from = {GEAR_MADE}, .months = 60, .needed = true,
+    {.item = ITEM_co_alarm, .from = {GEAR_made}, .months = 60, .needed = true,
      .why = "its sensor ages; the test button tries only the horn",
      .source = PRACTICE ": good for five to ten years, the shorter taken"},
-    {.item = ITEM_gas_alarm, .from = {GEAR_MADE}, .months = 60, .needed = true,
+    {.item = ITEM_gas_alarm, .from = {GEAR_made}, .months = 60, .needed = true,
      .why = "its sensor ages; the test button tries only the horn",
      .source = PRACTICE ": replaced after five years"},
-    {.item = ITEM_lpg_hose, .from = {GEAR_MADE}, .months = 60, .needed = true,
+    {.item = ITEM_lpg_hose, .from = {GEAR_made}, .months = 60, .needed = true,
      .why = "rubber cracks where nobody looks, and the gas lies in the bilge",
      .source = PRACTICE ": five years from the date on the hose"},
 
@@ -55,7 +55,7 @@ static const struct gear_rule gear_rules[] = {
      .why = "nobody can look inside it: its service card alone tells",
      .source = "the raft's own stamp: intervals differ by raft, use and flag state, so nothing "
                "is computed"},
-    {.item = ITEM_hydrostatic_release, .from = {GEAR_INSTALLED}, .months = 24, .life_months = 48,
+    {.item = ITEM_hydrostatic_release, .from = {GEAR_installed}, .months = 24, .life_months = 48,
      .needed = true, .why = "it fails unseen, and the raft or the beacon goes down with the boat",
      .source = "Australian guidance for beacons: two years from fitting; " PRACTICE " for rafts; "
                "makers: four years from making at most"},
@@ -65,7 +65,7 @@ static const struct gear_rule gear_rules[] = {
      .why = "its battery runs down unseen and a test spends it", .source = STAMP},
     {.item = ITEM_sart, .from = ANY, .needed = true,
      .why = "its battery runs down unseen and a test spends it", .source = STAMP},
-    {.item = ITEM_flares, .from = {GEAR_MADE}, .months = 36, .needed = true,
+    {.item = ITEM_flares, .from = {GEAR_made}, .months = 36, .needed = true,
      .why = "an old flare may fail or burn the hand that holds it",
      .source = PRACTICE ": about three years from making, where the printed date is lost"},
     {.item = ITEM_grab_bag, .from = SERVICE, .months = 12, .needed = true,
@@ -85,7 +85,7 @@ static const struct gear_rule gear_rules[] = {
     {.item = ITEM_harness_tether, .from = SERVICE, .months = 12,
      .why = "wear of webbing and hooks can be seen and felt",
      .source = PRACTICE ": looked over every year"},
-    {.item = ITEM_jackstay, .from = {GEAR_INSTALLED, GEAR_MADE}, .months = 36,
+    {.item = ITEM_jackstay, .from = {GEAR_installed, GEAR_made}, .months = 36,
      .why = "many are wire, which the sun does not rot",
      .source = PRACTICE ": webbing is good for three to five years in the sun, the shorter taken"},
     {.item = ITEM_mob_light, .from = SERVICE, .months = 12,

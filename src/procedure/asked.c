@@ -2,8 +2,6 @@
  * of a walk through the boat (room: procedure). Never looks at a boat. */
 #include "asked.h"
 
-#include "text.h"
-
 #include <stdlib.h>
 
 #include "promise.h"
@@ -11,7 +9,7 @@
 /* Is the item named, and which fields are asked of it? */
 struct naming {
     bool named;
-    bool *facts;
+    bool facts[GEAR_FIELD_COUNT];
 };
 
 struct asking {
@@ -20,23 +18,16 @@ struct asking {
     struct arena *arena;
 };
 
-static struct naming *item_note(struct asking *asking, enum item_key item)
+static void item_note(struct asking *asking, enum item_key item)
 {
     promise(item > ITEM_NONE && item < ITEM_COUNT);
-    struct naming *naming = &asking->items[item];
-    if (!naming->named)
-        naming->facts = arena_array(asking->arena, equipment_fields()->count,
-                                    sizeof *naming->facts);
-    naming->named = true;
-    return naming;
+    asking->items[item].named = true;
 }
 
-static void fact_note(struct asking *asking, enum item_key item, const char *key)
+static void fact_note(struct asking *asking, enum item_key item, enum gear_field field)
 {
-    const struct field *field = field_find(equipment_fields(), key);
-    struct naming *naming = item_note(asking, item);
-    if (field != NULL)
-        naming->facts[field - equipment_fields()->fields] = true;
+    item_note(asking, item);
+    asking->items[item].facts[field] = true;
 }
 
 static void list_note(struct asking *asking, const struct item_values *items)
@@ -87,18 +78,18 @@ static void condition_note(struct asking *asking, const struct condition *condit
         item_note(asking, condition->item);
         break;
     case CONDITION_INSIDE:
-        fact_note(asking, condition->item, "inside");
+        fact_note(asking, condition->item, GEAR_inside);
         break;
     case CONDITION_IS:
         fact_note(asking, condition->item, condition->field);
         break;
     case CONDITION_CUTS:
-        fact_note(asking, condition->item, "cuts");
+        fact_note(asking, condition->item, GEAR_cuts);
         item_note(asking, condition->other);
         break;
     case CONDITION_REACH:
     case CONDITION_BEYOND:
-        fact_note(asking, condition->item, "from_cockpit");
+        fact_note(asking, condition->item, GEAR_from_cockpit);
         break;
     case CONDITION_BOAT:
         break;
@@ -151,24 +142,21 @@ static void procedure_note(struct asking *asking, const struct procedure *proced
 
 /* ---- the walk ---- */
 
-/* Keys that every entry has anyway. */
-static bool is_place(const char *key)
+/* What every entry has anyway. */
+static bool is_place(enum gear_field field)
 {
-    static const char *const keys[] = {"item", "tag", "zone", "side", "spot", "how"};
-    for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++)
-        if (text_equal(keys[i], key))
-            return true;
-    return false;
+    return field == GEAR_item || field == GEAR_tag || field == GEAR_zone || field == GEAR_side ||
+           field == GEAR_spot || field == GEAR_how;
 }
 
-/* A boat with two engines must say of each which one it serves. */
-static bool fact_asked(const struct asking *asking, const struct naming *naming,
-                       const struct item_kind *kind, size_t index)
+/* What procedures ask of it, and what else there is a use for. A boat with two engines must
+ * say of each piece which one it serves. */
+static bool fact_asked(const struct asking *asking, enum item_key item, enum gear_field field)
 {
-    const char *key = equipment_fields()->fields[index].key;
-    if (text_equal(key, "serves") && kind->by_engine && asking->hull == HULL_CATAMARAN)
-        return true;
-    return naming->facts[index] && !is_place(key);
+    if (field == GEAR_serves)
+        return item_kind_of(item)->by_engine && asking->hull == HULL_CATAMARAN;
+    return !is_place(field) && (asking->items[item].facts[field] ||
+                                item_field(item, field) >= BELONGS_ASKED);
 }
 
 /* A zone that the type does not have gives way to the one of its family it has. */
@@ -185,14 +173,13 @@ static const struct zone *zone_of_hull(const struct zone *usual, enum hull hull)
 static struct asked_item asked_make(const struct asking *asking, enum item_key item)
 {
     const struct item_kind *kind = item_kind_of(item);
-    const struct field_table *table = equipment_fields();
-    const struct field **facts = arena_array(asking->arena, table->count, sizeof *facts);
+    enum gear_field *facts = arena_array(asking->arena, GEAR_FIELD_COUNT, sizeof *facts);
     struct asked_item asked = {
         .kind = kind, .facts = facts,
         .usual = zone_of_hull(zone_of(kind->usual_zone), asking->hull)};
-    for (size_t i = 0; i < table->count; i++)
-        if (fact_asked(asking, &asking->items[item], kind, i))
-            facts[asked.fact_count++] = &table->fields[i];
+    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++)
+        if (fact_asked(asking, item, field))
+            facts[asked.fact_count++] = field;
     return asked;
 }
 

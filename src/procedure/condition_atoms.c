@@ -152,6 +152,19 @@ void inside_read(const struct condition_reading *reading, const struct yaml_node
     }
 }
 
+/* Has such gear the field? Else a case that asks for it would never come. */
+static bool own_field(const struct condition_reading *reading, enum item_key item,
+                      enum gear_field field, struct place place, struct gathering *into)
+{
+    if (item == ITEM_NONE || item_field(item, field) != BELONGS_NOT)
+        return true;
+    problem_add(reading->problems, SEVERITY_ERROR, place,
+                item_field_remedy(item, field, reading->arena), "%s does not belong to %s",
+                gear_field_word(field), item_word(item));
+    into->failed = true;
+    return false;
+}
+
 void cuts_read(const struct condition_reading *reading, const struct yaml_node *node,
                       struct gathering *into)
 {
@@ -160,6 +173,7 @@ void cuts_read(const struct condition_reading *reading, const struct yaml_node *
     for (size_t i = 0; i < node->count; i++) {
         const struct yaml_pair *pair = &node->pairs[i];
         enum item_key item = item_of(reading, into, pair);
+        own_field(reading, item, GEAR_cuts, pair->key_place, into);
         enum item_key other = known_scalar(reading, into, pair->value, item_key_list, "item");
         struct condition *condition =
             condition_gather(reading, into, CONDITION_CUTS, pair->key_place);
@@ -245,21 +259,28 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
     return false;
 }
 
+static enum gear_field field_asked(const struct condition_reading *reading, enum item_key item,
+                                   const struct yaml_pair *pair, struct gathering *into)
+{
+    enum gear_field field = gear_field_find(pair->key);
+    if (field != GEAR_FIELD_NONE)
+        return own_field(reading, item, field, pair->key_place, into) ? field : GEAR_FIELD_NONE;
+    problem_add(reading->problems, SEVERITY_ERROR, pair->key_place,
+                field_nearest(reading, pair->key), "%s is not a field of gear", pair->key);
+    into->failed = true;
+    return GEAR_FIELD_NONE;
+}
+
 static void field_value_read(const struct condition_reading *reading, enum item_key item,
                              const struct yaml_pair *pair, struct gathering *into)
 {
-    const struct field *field = field_find(equipment_fields(), pair->key);
-    if (field == NULL) {
-        problem_add(reading->problems, SEVERITY_ERROR, pair->key_place,
-                    field_nearest(reading, pair->key), "%s is not a field of gear", pair->key);
-        into->failed = true;
-        return;
-    }
-    if (!value_fits(reading, into, field, pair->value))
+    enum gear_field field = field_asked(reading, item, pair, into);
+    if (field == GEAR_FIELD_NONE ||
+        !value_fits(reading, into, gear_field_row(field), pair->value))
         return;
     struct condition *condition = condition_gather(reading, into, CONDITION_IS, pair->key_place);
     condition->item = item;
-    condition->field = field->key;
+    condition->field = field;
     condition->value = pair->value->text;
 }
 

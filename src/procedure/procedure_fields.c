@@ -43,6 +43,8 @@ const struct stray_key logic_keys[] = {
 
 /* ---- steps ---- */
 
+/* A `when` stays a node, which condition_read.c reads: all, any and none hold conditions again,
+ * and what may stand under the other keys depends on the gear named there. */
 #define CASE_KEY(key, member, field_kind, ...) \
     KEYED(struct case_entry, key, member, field_kind, __VA_ARGS__)
 static const struct field case_rows[] = {
@@ -228,6 +230,51 @@ const struct field_table *procedure_file_fields(void)
     {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0]), \
      .strays = logic_keys}
 
+/* A mapping of texts by ids of the logic, as rows that only describe it: it is read by rows
+ * that are made of the ids. */
+static const struct field text_by_id_rows[] = {
+    TEXT_KEY("{id}", FIELD_TEXT, .about = "its text"),
+};
+static const struct field_table text_by_id = TEXT_TABLE("a set of texts", text_by_id_rows);
+#define TEXTS_BY_ID .part = &(const struct field_part){.table = &text_by_id}
+
+static const struct field case_text_rows[] = {
+    [CASE_ACT] = TEXT_KEY("act", FIELD_TEXT, .required = true,
+                          .about = "the headline, **bold** in stars"),
+    [CASE_BECAUSE] = TEXT_KEY("because", FIELD_TEXT,
+                              .about = "why, if for another reason than the step's"),
+};
+const struct field_table case_texts = TEXT_TABLE("a case", case_text_rows);
+static const struct field case_by_id_rows[] = {
+    TEXT_KEY("{id}", FIELD_SECTION, SECTION_WITHIN(.table = &case_texts),
+             .about = "the texts of the case"),
+};
+static const struct field_table case_by_id = TEXT_TABLE("a set of texts", case_by_id_rows);
+
+static const struct field step_text_rows[] = {
+    [STEP_ACT] = TEXT_KEY("act", FIELD_TEXT, .about = "the headline, **bold** in stars"),
+    [STEP_BECAUSE] = TEXT_KEY("because", FIELD_TEXT, .about = "why, for the skipper"),
+    [STEP_WHO] = TEXT_KEY("who", FIELD_TEXT, .about = "whose task it is"),
+    [STEP_LETHAL] = TEXT_KEY("lethal", FIELD_NODE, TEXTS_BY_ID,
+                             .about = "what kills here, by id, for the step and its cases"),
+    [STEP_CASES] = TEXT_KEY("cases", FIELD_NODE, SECTION_WITHIN(.table = &case_by_id),
+                            .about = "of each case that has an id, by it"),
+};
+const struct field_table step_texts = TEXT_TABLE("a step", step_text_rows);
+static const struct field step_by_id_rows[] = {
+    TEXT_KEY("{id}", FIELD_SECTION, SECTION_WITHIN(.table = &step_texts),
+             .about = "the texts of the step"),
+};
+static const struct field_table step_by_id = TEXT_TABLE("a set of texts", step_by_id_rows);
+
+static const struct field decision_text_rows[] = {
+    [DECISION_ASK] = TEXT_KEY("ask", FIELD_TEXT, .required = true,
+                              .about = "a question that looking answers"),
+    [DECISION_YES] = TEXT_KEY("yes", FIELD_NODE, TEXTS_BY_ID, .about = "what then"),
+    [DECISION_NO] = TEXT_KEY("no", FIELD_NODE, TEXTS_BY_ID, .about = "what then"),
+};
+const struct field_table decision_texts = TEXT_TABLE("a decision", decision_text_rows);
+
 static const struct field head_text_rows[] = {
     [HEAD_PROCEDURE] = TEXT_KEY("procedure", FIELD_TEXT, .required = true,
                                 .about = "the key of the procedure whose texts these are"),
@@ -239,38 +286,20 @@ static const struct field head_text_rows[] = {
                                   .about = "with a when: why other boats do not need the card"),
     [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,
                                  .about = "printed with each step that has gear below deck"),
-    [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, .about = "who calls when"),
-    [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, .about = "of each step, by its id"),
-    [HEAD_DECISION] = TEXT_KEY("decision", FIELD_NODE,
+    [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID, .about = "who calls when"),
+    [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, SECTION_WITHIN(.table = &step_by_id),
+                            .about = "of each step, by its id"),
+    [HEAD_DECISION] = TEXT_KEY("decision", FIELD_NODE, SECTION_WITHIN(.table = &decision_texts),
                                .about = "the question, and what either answer leads to"),
-    [HEAD_NEVER] = TEXT_KEY("never", FIELD_NODE,
+    [HEAD_NEVER] = TEXT_KEY("never", FIELD_NODE, TEXTS_BY_ID,
                             .about = "what must not be done, by id, without the word never"),
-    [HEAD_CAUTIONS] = TEXT_KEY("cautions", FIELD_NODE, .about = "the warnings, by id"),
-    [HEAD_CALLS] = TEXT_KEY("calls", FIELD_NODE,
+    [HEAD_CAUTIONS] = TEXT_KEY("cautions", FIELD_NODE, TEXTS_BY_ID, .about = "the warnings, by id"),
+    [HEAD_CALLS] = TEXT_KEY("calls", FIELD_NODE, TEXTS_BY_ID,
                             .about = "by id, the word that tells one call from the other"),
 };
-static const struct field step_text_rows[] = {
-    [STEP_ACT] = TEXT_KEY("act", FIELD_TEXT, .about = "the headline, **bold** in stars"),
-    [STEP_BECAUSE] = TEXT_KEY("because", FIELD_TEXT, .about = "why, for the skipper"),
-    [STEP_WHO] = TEXT_KEY("who", FIELD_TEXT, .about = "whose task it is"),
-    [STEP_LETHAL] = TEXT_KEY("lethal", FIELD_NODE,
-                             .about = "what kills here, by id, for the step and its cases"),
-    [STEP_CASES] = TEXT_KEY("cases", FIELD_NODE,
-                            .about = "of each case that has an id, by it"),
-};
-static const struct field case_text_rows[] = {
-    [CASE_ACT] = TEXT_KEY("act", FIELD_TEXT, .required = true,
-                          .about = "the headline, **bold** in stars"),
-    [CASE_BECAUSE] = TEXT_KEY("because", FIELD_TEXT,
-                              .about = "why, if for another reason than the step's"),
-};
-static const struct field decision_text_rows[] = {
-    [DECISION_ASK] = TEXT_KEY("ask", FIELD_TEXT, .required = true,
-                              .about = "a question that looking answers"),
-    [DECISION_YES] = TEXT_KEY("yes", FIELD_NODE, .about = "what then"),
-    [DECISION_NO] = TEXT_KEY("no", FIELD_NODE, .about = "what then"),
-};
 const struct field_table head_texts = TEXT_TABLE("a file of texts", head_text_rows);
-const struct field_table step_texts = TEXT_TABLE("a step", step_text_rows);
-const struct field_table case_texts = TEXT_TABLE("a case", case_text_rows);
-const struct field_table decision_texts = TEXT_TABLE("a decision", decision_text_rows);
+
+const struct field_table *procedure_text_fields(void)
+{
+    return &head_texts;
+}

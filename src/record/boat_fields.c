@@ -1,11 +1,11 @@
 /* boat_fields.c - the fields of a boat file's sections: what each is called, may
- * hold and means (room: record). Adding a field is adding a row and a member.
- * Never reads a file. */
+ * hold and means (room: record). Adding a field is adding a row and a member; the rows of
+ * equipment stand in gear_field_list.h. Never reads a file. */
 #include "boat.h"
 
+#include "gear_field_list.h"
 #include "record.h"
 
-#define GEAR(member, field_kind, ...) ROW(struct equipment, member, field_kind, __VA_ARGS__)
 #define BOAT(member, field_kind, ...) ROW(struct boat_facts, member, field_kind, __VA_ARGS__)
 #define RADIO(member, field_kind, ...) ROW(struct radio_facts, member, field_kind, __VA_ARGS__)
 
@@ -33,91 +33,10 @@ _Static_assert(ZONE_engine_space_port == ZONE_engine_space + 1 &&
                "the choices of engine spaces are values of zones");
 #define ENGINE_SPACES .choices = engine_space_keys, .first = ZONE_engine_space
 
-static const struct field gear_rows[] = {
-    GEAR(item, FIELD_CHOICE, .required = true, .choices = item_key_list,
-         .about = "what it is: a key of the register"),
-    GEAR(tag, FIELD_TEXT, .about = "its own letter and number, fixed for the boat's life"),
-    GEAR(name, FIELD_WORDING, .about = "what tells it from its like, such as engine intake"),
-    GEAR(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
-         .about = "the part of the boat it is in"),
-    GEAR(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips,
-         .about = "which side, facing the bow"),
-    GEAR(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
-    GEAR(how, FIELD_WORDING, .about = "how it is worked, such as across pipe = shut"),
-    GEAR(inside, FIELD_CHOICES, .choices = zone_key_list,
-         .about = "spaces one must open or enter to reach it; [] for none"),
-    GEAR(cuts, FIELD_CHOICES, .choices = item_key_list,
-         .about = "gear that loses its current when this is turned off; [] for none"),
-    GEAR(serves, FIELD_CHOICES, ENGINE_SPACES,
-         .about = "the engine spaces it belongs to, on a boat with two"),
-    GEAR(count, FIELD_NUMBER, .low = 1000, .high = 99000, .whole = true,
-         .about = "how many in this place"),
-    GEAR(at, FIELD_PAIR, .about = "[metres aft of the bow, metres to starboard, port negative]"),
-    GEAR(agent, FIELD_CHOICE, .choices = agent_words, .about = "what the extinguisher holds"),
-    GEAR(rating, FIELD_TEXT, .about = "the rating printed on it"),
-    KEYED(struct equipment, "kind", kind_of, FIELD_CHOICE, .choices = valve_words,
-          .about = "how the valve is turned or taken off"),
-    GEAR(stop, FIELD_CHOICE, .choices = stop_words, .about = "how the engine is stopped"),
-    GEAR(space, FIELD_CHOICE, .choices = air_space_words,
-         .about = "the space a battery shares its air with: a zone, or own_box"),
-    GEAR(vents_to, FIELD_WORDING, .about = "where its own vent leads"),
-    GEAR(serial, FIELD_TEXT, .about = "the serial number"),
-    GEAR(hex_id, FIELD_TEXT, .about = "the beacon's identity, in quotes"),
-    GEAR(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
-    GEAR(size, FIELD_TEXT, .about = "its size as written on it"),
-    GEAR(painter, FIELD_WORDING, .about = "where the raft's line is made fast"),
-    GEAR(release, FIELD_WORDING, .about = "how it is freed from its stowage"),
-    GEAR(handle, FIELD_WORDING, .about = "where its handle is kept"),
-    GEAR(kg, FIELD_NUMBER, .low = 100, .high = 60000, .about = "weight of the filling or the gear"),
-    GEAR(litres, FIELD_NUMBER, .low = 100, .high = 1000000, .about = "how much it holds"),
-    GEAR(persons, FIELD_NUMBER, .low = 1000, .high = 30000, .whole = true,
-         .about = "for how many people"),
-    GEAR(bore_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "bore of the opening"),
-    GEAR(depth_m, FIELD_NUMBER, .low = 0, .high = 3000, .about = "below the waterline"),
-    GEAR(leads_to, FIELD_CHOICE, .choices = opening_words,
-         .about = "what the opening leads to"),
-    GEAR(works, FIELD_CHOICE, .choices = works_words,
-         .about = "how easily it is worked by hand"),
-    GEAR(bung_mm, FIELD_NUMBER, .low = 5000, .high = 200000, .about = "size of its bung"),
-    GEAR(discharge_s, FIELD_NUMBER, .low = 1000, .high = 600000,
-         .about = "seconds until it is empty, from its label"),
-    GEAR(length_m, FIELD_NUMBER, .low = 500, .high = 200000, .about = "length of line or chain"),
-    GEAR(rated_lph, FIELD_NUMBER, .low = 100000, .high = 100000000,
-         .about = "litres an hour printed on the pump"),
-    GEAR(measured_lpm, FIELD_NUMBER, .low = 1000, .high = 2000000,
-         .about = "litres a minute measured at the pump's outlet"),
-    GEAR(stroke_l, FIELD_NUMBER, .low = 100, .high = 5000,
-         .about = "litres a stroke of the hand pump"),
-    GEAR(protects_m3, FIELD_NUMBER, .low = 10, .high = 100000,
-         .about = "the space its label covers, in cubic metres"),
-    GEAR(fed_by, FIELD_CHOICE, .choices = feed_words,
-         .about = "what drives the pump: battery (12 or 24 V), or mains (230 V)"),
-    GEAR(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
-         .about = "height of its aerial above the water in use"),
-    GEAR(gas, FIELD_CHOICE, .choices = gas_words, .about = "what the gas bottle holds"),
-    GEAR(wearer, FIELD_CHOICE, .choices = wearer_words, .about = "whom the lifejacket is made for"),
-    GEAR(lanyard, FIELD_CHOICE, .choices = lanyard_words,
-         .about = "the beacon's own line: stowed, or made fast to the boat"),
-    GEAR(kg_low, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "lightest wearer"),
-    GEAR(kg_high, FIELD_NUMBER, .low = 1000, .high = 300000, .about = "heaviest wearer"),
-    GEAR(service_due, FIELD_DATE, .about = "the date the next service is due"),
-    GEAR(expires, FIELD_DATE, .about = "the date it runs out"),
-    GEAR(serviced, FIELD_DATE, .about = "the date of the last service"),
-    GEAR(made, FIELD_DATE, .about = "the date it was made"),
-    GEAR(installed, FIELD_DATE, .about = "the date it was put in"),
-    GEAR(valve, FIELD_ANSWER, .about = "does the opening have a valve?"),
-    GEAR(fits_port, FIELD_ANSWER, .about = "does it fit the fire port?"),
-    GEAR(electrical_ok, FIELD_ANSWER, .about = "may it be used on live electrics?"),
-    GEAR(from_cockpit, FIELD_ANSWER, .about = "can it be reached without going below?"),
-    GEAR(fails_shut, FIELD_ANSWER, .about = "does it shut when the current fails?"),
-    GEAR(locked, FIELD_ANSWER, .about = "is it under lock?"),
-    GEAR(disposable, FIELD_ANSWER, .about = "is the extinguisher thrown away, never refilled?"),
-    GEAR(below, FIELD_ANSWER, .about = "is it below deck, whatever its zone?"),
-    GEAR(charged, FIELD_ANSWER, .about = "is it kept charged?"),
-    GEAR(dsc, FIELD_ANSWER, .about = "can it send a digital distress alert?"),
-    GEAR(automatic, FIELD_ANSWER, .about = "does it work by itself?"),
-    GEAR(reach_inverted, FIELD_ANSWER, .about = "can it be reached in a capsized boat?"),
-};
+#define GEAR_ROW(key, member, field_kind, who, ...) \
+    KEYED(struct equipment, #key, member, field_kind, __VA_ARGS__),
+static const struct field gear_rows[] = {GEAR_FIELD_LIST(GEAR_ROW)};
+#undef GEAR_ROW
 
 static const struct field mounted_rows[] = {
     KEYED(struct boat_facts, "zone", mounted_zone, FIELD_CHOICE, .required = true,

@@ -3,7 +3,7 @@
  * and never fills in a fact that the file does not hold. */
 #include "boat.h"
 
-#include "item.h"
+#include "item_fields.h"
 #include "record.h"
 #include "text.h"
 
@@ -83,9 +83,24 @@ static void facts_settle(struct boat_reading *reading)
     spaces_check(reading);
 }
 
+/* A fact on the wrong entry would be lost, and lacks on the entry it was meant for. */
+static void foreign_fields_tell(const struct boat_reading *reading, const struct equipment *gear)
+{
+    enum item_key item = gear->item.value;
+    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++)
+        if (item_field(item, field) == BELONGS_NOT &&
+            field_text(gear_field_row(field), gear, reading->arena) != NULL)
+            problem_add(reading->problems, SEVERITY_ERROR,
+                        field_place(gear_field_row(field), gear),
+                        item_field_remedy(item, field, reading->arena),
+                        "%s does not belong to %s", gear_field_word(field), item_word(item));
+}
+
 static void gear_settle(struct boat_reading *reading, struct equipment *gear)
 {
     gear->kind = item_kind_of(gear->item.value);
+    if (gear->kind != NULL)
+        foreign_fields_tell(reading, gear);
     name_check(reading, &gear->name);
     weights_check(reading, gear);
     if (gear->item.value != ITEM_vhf_dsc)

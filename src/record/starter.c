@@ -75,8 +75,8 @@ static void entry_add(struct text_builder *out, const struct asked_item *asked, 
     text_add_format(out, "{item: %s, tag: %s, zone: , side: , spot: , how: ", asked->kind->key,
                     tag);
     for (size_t i = 0; i < asked->fact_count; i++)
-        if (space == ZONE_NONE || !text_equal(asked->facts[i]->key, "serves"))
-            text_add_format(out, ", %s: ", asked->facts[i]->key);
+        if (space == ZONE_NONE || asked->facts[i] != GEAR_serves)
+            text_add_format(out, ", %s: ", gear_field_word(asked->facts[i]));
     if (space != ZONE_NONE)
         text_add_format(out, ", serves: [%s]", zone_word(space));
     text_add(out, "}");
@@ -155,34 +155,30 @@ static void entries_add(struct text_builder *out, const struct asked_list *asked
     }
 }
 
-static bool is_asked(const struct asked_list *asked, const struct field *field)
+/* How a key stands to the lines of the file. */
+enum key_use { KEY_OF_LINES, KEY_OF_ALL, KEY_OF_SOME };
+
+static enum key_use key_use_of(const struct asked_list *asked, enum gear_field field)
 {
     for (size_t k = 0; k < asked->count; k++)
         for (size_t f = 0; f < asked->rows[k].fact_count; f++)
             if (asked->rows[k].facts[f] == field)
-                return true;
-    return false;
+                return KEY_OF_LINES;
+    return field_is_general(field) ? KEY_OF_ALL : KEY_OF_SOME;
 }
 
-static void key_explain(struct text_builder *out, const struct field *field)
+/* What an entry may say, each key once. */
+static void keys_explain(struct text_builder *out, const struct asked_list *asked,
+                         enum key_use use)
 {
-    text_add_format(out, "  #   %s: %s", field->key, field->about);
-    values_add(out, field);
-    text_add(out, "\n");
-}
-
-/* What an entry may say, each key once: first those that steps depend on. */
-static void keys_explain(struct text_builder *out, const struct asked_list *asked)
-{
-    const struct field_table *table = equipment_fields();
-    text_add(out, "  # Keys on which steps depend, where a line below has them:\n");
-    for (size_t i = 0; i < table->count; i++)
-        if (is_asked(asked, &table->fields[i]))
-            key_explain(out, &table->fields[i]);
-    text_add(out, "  # Keys that any entry may have:\n");
-    for (size_t i = 0; i < table->count; i++)
-        if (!is_asked(asked, &table->fields[i]))
-            key_explain(out, &table->fields[i]);
+    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++) {
+        const struct field *row = gear_field_row(field);
+        if (key_use_of(asked, field) != use)
+            continue;
+        text_add_format(out, "  #   %s: %s", row->key, row->about);
+        values_add(out, row);
+        text_add(out, "\n");
+    }
 }
 
 static void zones_explain(struct text_builder *out, enum hull hull)
@@ -257,7 +253,12 @@ const char *starter_boat(const struct asked_list *asked, enum hull hull, struct 
              "\n# each with a tag of its own, the next free number. Other gear may be added.\n"
              "equipment:\n");
     zones_explain(&out, hull);
-    keys_explain(&out, asked);
+    text_add(&out, "  # Keys that lines below have, where there is a use for them:\n");
+    keys_explain(&out, asked, KEY_OF_LINES);
+    text_add(&out, "  # Keys that any entry may have:\n");
+    keys_explain(&out, asked, KEY_OF_ALL);
+    text_add(&out, "  # Keys of some gear besides; on other gear they are an error:\n");
+    keys_explain(&out, asked, KEY_OF_SOME);
     entries_add(&out, asked, arena);
     not_fitted_add(&out, asked, hull);
     tags_add(&out);

@@ -10,10 +10,10 @@ static struct place date_place(const struct gear_date *date, const struct equipm
 {
     if (date->known)
         return date->place;
-    for (int field = GEAR_NO_FIELD + 1; field <= GEAR_MADE; field++)
-        if (gear_date_field(gear, (enum gear_field)field)->place.line > 0 &&
-            !gear_date_field(gear, (enum gear_field)field)->given)
-            return gear_date_field(gear, (enum gear_field)field)->place;
+    for (const enum gear_field *field = gear_date_fields; *field != GEAR_FIELD_NONE; field++)
+        if (gear_date_field(gear, *field)->place.line > 0 &&
+            !gear_date_field(gear, *field)->given)
+            return gear_date_field(gear, *field)->place;
     return gear->place;
 }
 
@@ -30,7 +30,7 @@ static const char *counted_words(const struct rule_run *run, const struct gear_d
 static const char *date_words(const struct rule_run *run, const struct equipment *gear,
                               const struct gear_date *date)
 {
-    const char *key = gear_field_key(date->field);
+    const char *key = gear_field_word(date->field);
     const char *written = gear_date_field(gear, date->field)->text;
     if (date->stamped)
         return text_format(run->arena, "%s %s%s", key, written, counted_words(run, date));
@@ -46,8 +46,8 @@ static const char *day(const struct rule_run *run, struct date date)
 
 static bool has_a_date(const struct equipment *gear)
 {
-    for (int field = GEAR_NO_FIELD + 1; field <= GEAR_MADE; field++)
-        if (gear_date_field(gear, (enum gear_field)field)->given)
+    for (const enum gear_field *field = gear_date_fields; *field != GEAR_FIELD_NONE; field++)
+        if (gear_date_field(gear, *field)->given)
             return true;
     return false;
 }
@@ -79,7 +79,7 @@ static void outcome_tell(const struct rule_run *run, const struct equipment *gea
     case CHARTER_NOT_KNOWN:
         if (date->rule->needed)
             rule_tell(run, CHECK_gear_date_unknown, place,
-                      date->rule->months_fixed && date->rule->from[0] == GEAR_NO_FIELD
+                      date->rule->months_fixed && date->rule->from[0] == GEAR_FIELD_NONE
                           ? "read the date stamped on it, and write expires: or service_due:"
                           : "read the date off it, and write expires:, service_due:, serviced: "
                             "or made:",
@@ -96,7 +96,7 @@ static void outcome_tell(const struct rule_run *run, const struct equipment *gea
 /* ---- dates that cannot be ---- */
 
 /* What is done to a piece, in the order in which it can happen. */
-static const enum gear_field events[] = {GEAR_MADE, GEAR_INSTALLED, GEAR_SERVICED};
+static const enum gear_field events[] = {GEAR_made, GEAR_installed, GEAR_serviced};
 enum { EVENTS = sizeof events / sizeof *events };
 
 static void order_check(const struct rule_run *run, const struct equipment *gear)
@@ -106,13 +106,13 @@ static void order_check(const struct rule_run *run, const struct equipment *gear
             const struct date_value *first = gear_date_field(gear, events[earlier]);
             const struct date_value *then = gear_date_field(gear, events[later]);
             /* A service may come before the fitting in this boat, never before the making. */
-            if (events[earlier] == GEAR_INSTALLED || !first->given || !then->given ||
+            if (events[earlier] == GEAR_installed || !first->given || !then->given ||
                 date_compare(then->date, first->date) >= 0)
                 continue;
             rule_tell(run, CHECK_gear_dates_order, then->place,
                       "read both dates off it again and correct one",
                       "%s: %s %s is before %s %s", gear_named(run, gear),
-                      gear_field_key(events[later]), then->text, gear_field_key(events[earlier]),
+                      gear_field_word(events[later]), then->text, gear_field_word(events[earlier]),
                       first->text);
         }
 }
@@ -134,7 +134,7 @@ static void future_check(const struct rule_run *run, const struct equipment *gea
             rule_tell(run, CHECK_gear_date_to_come, value->place,
                       "write the day it was done; a date that is due belongs in service_due:",
                       "%s: %s %s is after today, %s", gear_named(run, gear),
-                      gear_field_key(events[i]), value->text, day(run, run->in->today));
+                      gear_field_word(events[i]), value->text, day(run, run->in->today));
     }
 }
 

@@ -3,13 +3,11 @@
  * are not recorded. */
 #include "rules_room.h"
 
-#include "text.h"
-
 struct fact {
     enum check_name check;
     enum item_key item;       /* none: every kind */
-    const char *field;
-    const char *value;        /* NULL: told where it is not recorded */
+    enum gear_field field;
+    unsigned value;           /* of its enum; 0: told where it is not recorded */
     bool catamaran;           /* on catamarans only */
     bool one_will_do;         /* not told where another of its kind has `yes` */
     bool below;               /* told only of pieces below deck */
@@ -18,25 +16,26 @@ struct fact {
 };
 
 #define CAPSIZED(kind) \
-    {.check = CHECK_inverted_out_of_reach, .item = kind, .field = "reach_inverted", \
-     .value = "no", .catamaran = true, .one_will_do = true, \
+    {.check = CHECK_inverted_out_of_reach, .item = kind, .field = GEAR_reach_inverted, \
+     .value = ANSWER_NO, .catamaran = true, .one_will_do = true, \
      .says = "cannot be reached when she has capsized", \
      .remedy = "stow it where people in and on the upturned hull get at it, then write its " \
                "place and\nreach_inverted: yes"}, \
-    {.check = CHECK_inverted_unrecorded, .item = kind, .field = "reach_inverted", \
+    {.check = CHECK_inverted_unrecorded, .item = kind, .field = GEAR_reach_inverted, \
      .catamaran = true, .one_will_do = true, \
      .says = "may be out of reach when she has capsized: that is not recorded", \
      .remedy = "think her upside down, and look whether a hand gets at it; then write\n" \
                "reach_inverted: yes or reach_inverted: no"}
 
 #define MADE_FAST(kind) \
-    {.check = CHECK_beacon_made_fast, .item = kind, .field = "lanyard", .value = "made_fast", \
+    {.check = CHECK_beacon_made_fast, .item = kind, .field = GEAR_lanyard, \
+     .value = LANYARD_MADE_FAST, \
      .says = "is tied to the boat by its own line: it goes down with her", \
      .remedy = "untie it and stow the line in its pocket: it is for the raft or a person; " \
                "then write\nlanyard: stowed"}
 
 #define REACH(kind) \
-    {.check = CHECK_reach_unrecorded, .item = kind, .field = "from_cockpit", .below = true, \
+    {.check = CHECK_reach_unrecorded, .item = kind, .field = GEAR_from_cockpit, .below = true, \
      .says = "lies below, and cards for fire and gas take it for out of reach", \
      .remedy = "if a hand gets it from deck, head in the open air, write from_cockpit: yes, " \
                "else\nfrom_cockpit: no"}
@@ -47,41 +46,42 @@ static const struct fact facts[] = {
     REACH(ITEM_vhf_handheld),
     REACH(ITEM_epirb),
     REACH(ITEM_grab_bag),
-    {.check = CHECK_pump_feed_unrecorded, .item = ITEM_bilge_pump_electric, .field = "fed_by",
+    {.check = CHECK_pump_feed_unrecorded, .item = ITEM_bilge_pump_electric, .field = GEAR_fed_by,
      .says = "may be fed by the generator: that is not recorded, so flooding leaves it on",
      .remedy = "read its label: 12 or 24 V is fed_by: battery, 230 V is fed_by: mains"},
-    {.check = CHECK_gear_locked, .field = "locked", .value = "yes",
+    {.check = CHECK_gear_locked, .field = GEAR_locked, .value = ANSWER_YES,
      .says = "is under lock: nobody has the key in time",
      .remedy = "take the lock off while she is in use, then write locked: no"},
-    {.check = CHECK_pump_not_from_cockpit, .item = ITEM_bilge_pump_manual, .field = "from_cockpit",
-     .value = "no", .one_will_do = true, .says = "cannot be worked from the cockpit",
+    {.check = CHECK_pump_not_from_cockpit, .item = ITEM_bilge_pump_manual,
+     .field = GEAR_from_cockpit, .value = ANSWER_NO, .one_will_do = true,
+     .says = "cannot be worked from the cockpit",
      .remedy = "have a hand pump fitted there: with gas or smoke below nobody can pump; then\n"
                "record it with from_cockpit: yes"},
-    {.check = CHECK_gas_switch_fails_open, .item = ITEM_lpg_remote_switch, .field = "fails_shut",
-     .value = "no", .says = "leaves the gas open when the current fails",
+    {.check = CHECK_gas_switch_fails_open, .item = ITEM_lpg_remote_switch, .field = GEAR_fails_shut,
+     .value = ANSWER_NO, .says = "leaves the gas open when the current fails",
      .remedy = "have a valve put in that shuts without current, then write fails_shut: yes"},
-    {.check = CHECK_gas_switch_unrecorded, .item = ITEM_lpg_remote_switch, .field = "fails_shut",
+    {.check = CHECK_gas_switch_unrecorded, .item = ITEM_lpg_remote_switch, .field = GEAR_fails_shut,
      .says = "may leave the gas open when the current fails: that is not recorded",
      .remedy = "light a burner and cut its current; if the flame dies write fails_shut: yes, "
                "else\nfails_shut: no"},
-    {.check = CHECK_gas_valve_kind_unrecorded, .item = ITEM_lpg_bottle_valve, .field = "kind",
+    {.check = CHECK_gas_valve_kind_unrecorded, .item = ITEM_lpg_bottle_valve, .field = GEAR_kind,
      .says = "is not said to be a handwheel, a lever or a clip-on",
      .remedy = "look at the bottle, then write kind: handwheel, kind: lever or kind: clip-on"},
-    {.check = CHECK_raft_line_unrecorded, .item = ITEM_liferaft, .field = "painter",
+    {.check = CHECK_raft_line_unrecorded, .item = ITEM_liferaft, .field = GEAR_painter,
      .says = "has no painter recorded: where its line is made fast",
      .remedy = "follow the line from the raft to the strong point it is tied to, or must be tied "
                "to,\nthen write that as painter"},
-    {.check = CHECK_raft_line_unrecorded, .item = ITEM_liferaft, .field = "release",
+    {.check = CHECK_raft_line_unrecorded, .item = ITEM_liferaft, .field = GEAR_release,
      .says = "has no release recorded: how it comes free of its stowage",
      .remedy = "look how the lashing opens, then write it as release, such as release: slip "
                "hook"},
-    {.check = CHECK_raft_persons_unrecorded, .item = ITEM_liferaft, .field = "persons",
+    {.check = CHECK_raft_persons_unrecorded, .item = ITEM_liferaft, .field = GEAR_persons,
      .says = "is not said to be for how many people",
      .remedy = "read it off the raft or its service card, then write it as persons"},
     MADE_FAST(ITEM_epirb),
     MADE_FAST(ITEM_personal_beacon),
     MADE_FAST(ITEM_sart),
-    {.check = CHECK_beacon_line_unrecorded, .item = ITEM_epirb, .field = "lanyard",
+    {.check = CHECK_beacon_line_unrecorded, .item = ITEM_epirb, .field = GEAR_lanyard,
      .says = "may be tied to the boat by its own line: that is not recorded",
      .remedy = "look at the line; stow it in its pocket and write lanyard: stowed"},
     CAPSIZED(ITEM_grab_bag),
@@ -90,14 +90,14 @@ static const struct fact facts[] = {
     CAPSIZED(ITEM_liferaft),
     CAPSIZED(ITEM_flares),
     CAPSIZED(ITEM_knife),
-    {.check = CHECK_handheld_out_of_reach, .item = ITEM_vhf_handheld, .field = "from_cockpit",
-     .value = "no", .one_will_do = true, .says = "cannot be reached from the cockpit",
+    {.check = CHECK_handheld_out_of_reach, .item = ITEM_vhf_handheld, .field = GEAR_from_cockpit,
+     .value = ANSWER_NO, .one_will_do = true, .says = "cannot be reached from the cockpit",
      .remedy = "keep it where it is reached without going below, then write its place and\n"
                "from_cockpit: yes"},
-    {.check = CHECK_handheld_not_charged, .item = ITEM_vhf_handheld, .field = "charged",
-     .value = "no", .says = "is not kept charged",
+    {.check = CHECK_handheld_not_charged, .item = ITEM_vhf_handheld, .field = GEAR_charged,
+     .value = ANSWER_NO, .says = "is not kept charged",
      .remedy = "give it a charger with current where it is kept, then write charged: yes"},
-    {.check = CHECK_handheld_charge_unrecorded, .item = ITEM_vhf_handheld, .field = "charged",
+    {.check = CHECK_handheld_charge_unrecorded, .item = ITEM_vhf_handheld, .field = GEAR_charged,
      .says = "may be flat: whether it is kept charged is not recorded",
      .remedy = "switch it on, and look for its charger; then write charged: yes or charged: no"},
 };
@@ -108,7 +108,7 @@ static bool another_has_yes(const struct rule_run *run, const struct fact *fact,
     size_t index = 0;
     for (const struct equipment *gear;
          (gear = gear_of_kind(run->in->boat, fact->item, &index)) != NULL;)
-        if (text_equal(field_text(field, gear, run->arena), "yes"))
+        if (field_choice(field, gear) == ANSWER_YES)
             return true;
     return false;
 }
@@ -118,11 +118,21 @@ static bool piece_is_below(const struct equipment *gear)
     return gear->below.answer == ANSWER_YES || gear->place_zone->level == LEVEL_BELOW;
 }
 
+/* Has the piece the value, or, where the row has none, no value? */
+static bool is_so(const struct rule_run *run, const struct fact *fact,
+                  const struct equipment *gear)
+{
+    const struct field *field = gear_field_row(fact->field);
+    if (fact->value == 0)
+        return field_text(field, gear, run->arena) == NULL;
+    return field_choice(field, gear) == fact->value;
+}
+
 static void fact_check(const struct rule_run *run, const struct fact *fact,
                        const struct equipment *gear)
 {
-    const struct field *field = field_find(equipment_fields(), fact->field);
-    if (!text_equal(field_text(field, gear, run->arena), fact->value) ||
+    const struct field *field = gear_field_row(fact->field);
+    if (!is_so(run, fact, gear) ||
         (fact->one_will_do && another_has_yes(run, fact, field)) ||
         (fact->below && !piece_is_below(gear)))
         return;

@@ -5,6 +5,7 @@
 #include "rules.h"
 
 #include "check_list.h"
+#include "item_fields.h"
 
 enum check_name {
 #define CHECK_ENUM(name, severity, sentence, source) CHECK_##name,

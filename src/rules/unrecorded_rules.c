@@ -8,22 +8,6 @@
 
 /* ---- gear ---- */
 
-/* What a hand works, and where cards print how. */
-static const enum item_key worked[] = {
-    ITEM_engine_stop, ITEM_generator_stop, ITEM_heater_stop, ITEM_engine_blower,
-    ITEM_engine_vent_closure, ITEM_fuel_shutoff_diesel, ITEM_fuel_shutoff_generator,
-    ITEM_fuel_shutoff_heater, ITEM_battery_isolator_service, ITEM_battery_isolator_engine,
-    ITEM_battery_isolator_thruster, ITEM_inverter_switch, ITEM_solar_isolator,
-    ITEM_lpg_bottle_valve, ITEM_lpg_remote_switch, ITEM_lpg_cabin_valve,
-    ITEM_bilge_pump_electric, ITEM_fire_port, ITEM_fixed_extinguisher, ITEM_liferaft,
-    ITEM_epirb, ITEM_danbuoy, ITEM_mob_button, ITEM_recovery_tackle, ITEM_boarding_ladder,
-    ITEM_anchor_main, ITEM_shore_power_inlet, ITEM_watertight_door, ITEM_seacock, ITEM_NONE};
-static const enum item_key openings[] = {ITEM_seacock, ITEM_NONE};
-static const enum item_key weighed_extinguishers[] = {
-    ITEM_fire_extinguisher, ITEM_engine_extinguisher, ITEM_fixed_extinguisher, ITEM_NONE};
-/* One that is left open undoes the others. */
-static const enum item_key several[] = {ITEM_lpg_bottle_valve, ITEM_engine_vent_closure, ITEM_NONE};
-
 /* Places at or across the middle line, where no side is asked for. */
 static const enum zone_key narrow[] = {
     ZONE_pulpit, ZONE_anchor_locker, ZONE_forepeak, ZONE_mast, ZONE_engine_space,
@@ -39,25 +23,24 @@ static bool side_open(const struct equipment *gear)
 
 struct gear_fact {
     enum check_name check;
-    const char *field;
-    const enum item_key *kinds;                     /* NULL: every kind */
-    bool (*asked)(const struct equipment *gear);    /* NULL: of every piece of the kinds */
+    enum gear_field field;
+    bool (*asked)(const struct equipment *gear);    /* NULL: of gear that must have the field */
     const char *so;                                 /* what follows from it */
     const char *remedy;
 };
 
 static const struct gear_fact gear_facts[] = {
-    {CHECK_side_unrecorded, "side", NULL, side_open, "both sides would be searched",
+    {CHECK_side_unrecorded, GEAR_side, side_open, "both sides would be searched",
      "face the bow and look on which side each is; then write side: port, side: starboard,\n"
      "side: centre or side: both"},
-    {CHECK_how_unrecorded, "how", worked, NULL, "no card says how a hand works it",
+    {CHECK_how_unrecorded, GEAR_how, NULL, "no card says how a hand works it",
      "work each as in an emergency, then write how in a few words, such as how: across = shut"},
-    {CHECK_opening_unnamed, "name", openings, NULL, "cards cannot tell them apart",
+    {CHECK_opening_unnamed, GEAR_name, NULL, "cards cannot tell them apart",
      "follow the hose to what it serves, then write that as name, such as name: sink drain"},
-    {CHECK_extinguisher_unweighed, "kg", weighed_extinguishers, NULL,
+    {CHECK_extinguisher_unweighed, GEAR_kg, NULL,
      "the safety plan cannot say how large they are",
      "read the weight of the filling off the label, then write it as kg"},
-    {CHECK_pieces_uncounted, "count", several, NULL,
+    {CHECK_pieces_uncounted, GEAR_count, NULL,
      "cards speak of one there, and more may stay open",
      "count them in that place, then write count: 1, or how many there are"},
 };
@@ -65,10 +48,12 @@ static const struct gear_fact gear_facts[] = {
 static bool lacks(const struct rule_run *run, const struct gear_fact *fact,
                   const struct equipment *gear)
 {
-    const struct field *field = field_find(equipment_fields(), fact->field);
-    return (fact->kinds == NULL || item_among(fact->kinds, gear->kind->item)) &&
-           (fact->asked == NULL || fact->asked(gear)) &&
-           field_place(field, gear).line == 0 && field_text(field, gear, run->arena) == NULL;
+    const struct field *field = gear_field_row(fact->field);
+    bool asked = fact->asked != NULL
+                     ? fact->asked(gear)
+                     : item_field(gear->kind->item, fact->field) == BELONGS_MUST;
+    return asked && field_place(field, gear).line == 0 &&
+           field_text(field, gear, run->arena) == NULL;
 }
 
 /* One note for all pieces, by their tags, at the first of them. */
@@ -87,7 +72,8 @@ static void gear_fact_check(const struct rule_run *run, const struct gear_fact *
     }
     if (first != NULL)
         rule_tell(run, fact->check, first->place, fact->remedy,
-                  "%s is not recorded of %s: %s", fact->field, tags.at, fact->so);
+                  "%s is not recorded of %s: %s", gear_field_word(fact->field), tags.at,
+                  fact->so);
 }
 
 /* ---- the boat, and her fixed radio ---- */

@@ -8,6 +8,14 @@
 #include "promise.h"
 #include "text.h"
 
+const struct words *language_words(const struct languages *languages, const char *language)
+{
+    for (size_t i = 0; i < languages->count; i++)
+        if (text_equal(words_language(languages->rows[i]), language))
+            return languages->rows[i];
+    return NULL;
+}
+
 const char *words_language(const struct words *words)
 {
     return words->language.text;

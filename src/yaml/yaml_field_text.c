@@ -1,5 +1,6 @@
 /* yaml_field_text.c - a field of a record as text again (room: yaml). Gives
  * what the file says, never a converted form. */
+#include "promise.h"
 #include "text.h"
 #include "yaml_value.h"
 
@@ -91,4 +92,12 @@ const char *field_text(const struct field *field, const void *record, struct are
         break;
     }
     return NULL;
+}
+
+unsigned field_choice(const struct field *field, const void *record)
+{
+    const void *value = (const char *)record + field->offset;
+
+    promise(field->kind == FIELD_CHOICE || field->kind == FIELD_ANSWER);
+    return *(const unsigned *)value;
 }

@@ -71,7 +71,7 @@ for boat in tern sea_rose; do
     maydeck check "$base" --boat $boat
     expect_status "start-$boat-filled" 1
     expect_empty "start-$boat-no-error" "$(grep 'error: ' "$scratch/stderr")"
-    asked=$(sed -n 's/.*: held: \([a-z_]*\) is not recorded.*/\1/p' "$scratch/stderr")
+    asked=$(sed -nE 's/.*: (held|note): ([a-z_]*) is not recorded.*/\2/p' "$scratch/stderr")
     listed=$(sed -n 's/^  - {item: \([a-z_]*\),.*/\1/p' "$scratch/stdout")
     [ "$(echo "$asked" | wc -l)" -ge 20 ] || not_ok "start-$boat-asks" "$asked"
     expect_empty "start-$boat-asked-in-file" "$(for item in $asked $listed; do

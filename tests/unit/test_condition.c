@@ -58,12 +58,12 @@ static void is_and_cuts_name_gear_and_value(void **state)
     const struct condition *is = when_of("{is: {engine_stop: {stop: mechanical}}}");
     assert_int_equal(is->kind, CONDITION_IS);
     assert_int_equal(is->item, ITEM_engine_stop);
-    assert_string_equal(is->field, "stop");
+    assert_int_equal(is->field, GEAR_stop);
     assert_string_equal(is->value, "mechanical");
     const struct condition *two =
         when_of("{is: {engine_stop: {stop: electric, from_cockpit: yes}}}");
     assert_int_equal(two->child_count, 2);
-    assert_string_equal(two->children[1]->field, "from_cockpit");
+    assert_int_equal(two->children[1]->field, GEAR_from_cockpit);
     const struct condition *cuts = when_of("{cuts: {battery_isolator_service: vhf_dsc}}");
     assert_int_equal(cuts->kind, CONDITION_CUTS);
     assert_int_equal(cuts->other, ITEM_vhf_dsc);
@@ -100,24 +100,28 @@ static void what_is_not_understood_is_told(void **state)
         {"{inside: torch}", "expected a mapping, not a text", "write inside: {item: [zones]}"},
         {"{inside: {torch: [galey]}}", "galey is not a known zone", "did you mean \"galley\"?"},
         {"{inside: {trch: [galley]}}", "trch is not a known item", "did you mean \"torch\"?"},
-        {"{cuts: {torch: [knife]}}", "expected one item, not a list", "write one word"},
-        {"{cuts: {torch: knif}}", "knif is not a known item", "did you mean \"knife\"?"},
+        {"{cuts: {solar_isolator: [knife]}}", "expected one item, not a list", "write one word"},
+        {"{cuts: {solar_isolator: knif}}", "knif is not a known item", "did you mean \"knife\"?"},
         {"{is: {torch: yes}}", "expected a mapping, not a text",
          "write is: {item: {field: value}}"},
         {"{is: {}}", "expected a mapping, not an empty one", "write is: {item: {field: value}}"},
         {"{is: {torch: {chargd: yes}}}", "chargd is not a field of gear",
          "did you mean \"charged\"?"},
         {"{is: {torch: {charged: maybe}}}", "maybe is not a known answer", NULL},
-        {"{is: {torch: {stop: electrc}}}", "electrc is not a known stop",
+        {"{is: {engine_stop: {stop: electrc}}}", "electrc is not a known stop",
          "did you mean \"electric\"?"},
         {"{is: {torch: {count: two}}}", "count needs a number", "write a number"},
-        {"{is: {torch: {rating: [aft]}}}", "rating needs one value", "write one value"},
+        {"{is: {fire_extinguisher: {rating: [aft]}}}", "rating needs one value", "write one value"},
         {"{is: {torch: {spot: aft}}}",
          "spot is written in words of any language: `is` cannot ask about it",
          "ask about a field with choices"},
-        {"{is: {torch: {cuts: knife}}}", "`is` cannot ask about cuts",
+        {"{is: {solar_isolator: {cuts: knife}}}", "`is` cannot ask about cuts",
          "`inside` and `cuts` ask about places and currents"},
         {"{is: {torch: {expires: 2027}}}", "`is` cannot ask about expires", NULL},
+        {"{is: {torch: {bore_mm: 25}}}", "bore_mm does not belong to torch",
+         "take it out, or move it to the gear it is a fact of; bore_mm belongs to\n"
+         "fire_port, seacock, shaft_seal"},
+        {"{cuts: {torch: knife}}", "cuts does not belong to torch", NULL},
         {"{any: {fitted: torch}}", "all, any and none need a list of conditions",
          "write a list: [{...}, {...}]"},
         {"{all: []}", "all, any and none need a list of conditions", NULL},

@@ -26,7 +26,7 @@ static void fitted_has_three_answers(void **state)
     assert_true(composing.held);
     assert_int_equal(composing.missing_count, 1);
     assert_int_equal(composing.missing[0].item, ITEM_liferaft);
-    assert_null(composing.missing[0].fact);
+    assert_int_equal(composing.missing[0].fact, GEAR_FIELD_NONE);
     expect("not_fitted: liferaft", TRUTH_UNKNOWN);
     assert_int_equal(composing.missing_count, 1);   /* asked for once */
 }
@@ -105,10 +105,11 @@ static void inside_that_is_not_recorded_is_asked_for(void **state)
     boat_with(VALVE "}\n", "");
     expect(IN_SPACE, TRUTH_UNKNOWN);
     assert_int_equal(composing.missing_count, 1);
-    assert_string_equal(composing.missing[0].fact, "inside");
+    assert_int_equal(composing.missing[0].fact, GEAR_inside);
     boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "");
     expect(IN_SPACE, TRUTH_UNKNOWN);
-    assert_null(composing.missing[0].fact);      /* whether there is one at all */
+    /* whether there is one at all */
+    assert_int_equal(composing.missing[0].fact, GEAR_FIELD_NONE);
 }
 
 /* Two valves, one of them inside: the other can be shut from outside. */
@@ -145,7 +146,7 @@ static void is_means_one_piece(void **state)
     assert_int_equal(composing.missing_count, 0);
     boat_with(text_format(test.arena, "%sno}\n%s}\n", first, second), "");
     expect(wanted, TRUTH_UNKNOWN);
-    assert_string_equal(composing.missing[0].fact, "fits_port");
+    assert_int_equal(composing.missing[0].fact, GEAR_fits_port);
     assert_int_equal(composing.missing[0].place.line, 4);
     boat_with("  - {item: torch, tag: C1, zone: saloon}\n", "  - engine_extinguisher\n");
     expect(wanted, TRUTH_NO);

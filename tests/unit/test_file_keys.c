@@ -23,6 +23,7 @@ static const struct file_kind {
     {"base", base_file_fields, "tests/fleet/base.yaml"},
     {"boat", boat_file_fields, "tests/fleet/boats/samphire.yaml"},
     {"procedure", procedure_file_fields, "procedures/flooding.yaml"},
+    {"texts", procedure_text_fields, "procedures/words/en/flooding.yaml"},
     {"sources", authority_file_fields, "procedures/sources.yaml"},
     {"words", words_file_fields, "procedures/words/en/words.yaml"},
 };
@@ -116,11 +117,13 @@ static void keys_are_what_they_are(void **state)
         {2, "decision/yes/card", FIELD_TEXT, false},
         {2, "calls/signal", FIELD_CHOICE, true},
         {2, "steps/when", FIELD_NODE, false},
-        {3, "sources/grade", FIELD_CHOICE, true},
-        {4, "plurals/one/ends", FIELD_WORDS, false},
-        {4, "words/caution", FIELD_TEXT, true},
-        {4, "items/seacock/other", FIELD_TEXT, true},
-        {4, "zones/cockpit", FIELD_TEXT, true},
+        {3, "steps/{id}/cases/{id}/act", FIELD_TEXT, true},
+        {3, "never/{id}", FIELD_TEXT, false},
+        {4, "sources/grade", FIELD_CHOICE, true},
+        {5, "plurals/one/ends", FIELD_WORDS, false},
+        {5, "words/caution", FIELD_TEXT, true},
+        {5, "items/seacock/other", FIELD_TEXT, true},
+        {5, "zones/cockpit", FIELD_TEXT, true},
     };
 
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
@@ -142,6 +145,18 @@ static bool is_leaf(const struct field *field)
            (field->kind == FIELD_NODE && field->part == NULL);
 }
 
+/* The key itself, or the row for names such as it. */
+static const struct known_key *key_known(const struct key_list *list, const char *outer,
+                                         const char *key)
+{
+    const struct known_key *known =
+        key_find(list, outer == NULL ? key : text_format(list->arena, "%s/%s", outer, key));
+
+    if (known != NULL || outer == NULL)
+        return known;
+    return key_find(list, text_format(list->arena, "%s/{id}", outer));
+}
+
 static size_t keys_check(const struct key_list *list, const struct yaml_node *node,
                          const char *path)
 {
@@ -150,13 +165,11 @@ static size_t keys_check(const struct key_list *list, const struct yaml_node *no
     for (size_t i = 0; node->kind == YAML_SEQUENCE && i < node->count; i++)
         found += keys_check(list, node->items[i], path);
     for (size_t i = 0; node->kind == YAML_MAPPING && i < node->count; i++) {
-        const char *key = node->pairs[i].key;
-        const char *inner = path == NULL ? key : text_format(list->arena, "%s/%s", path, key);
-        const struct known_key *known = key_find(list, inner);
+        const struct known_key *known = key_known(list, path, node->pairs[i].key);
         if (known == NULL)
-            fail_msg("%s is in no table", inner);
+            fail_msg("%s in %s is in no table", node->pairs[i].key, path);
         else if (!is_leaf(known->field))
-            found += keys_check(list, node->pairs[i].value, inner);
+            found += keys_check(list, node->pairs[i].value, known->path);
         found++;
     }
     return found;

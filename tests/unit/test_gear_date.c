@@ -185,8 +185,8 @@ static void the_finding_tells_where_it_comes_from(void **state)
     const struct equipment *piece = piece_of("item: lifejacket, serviced: 2026-02");
     assert_true(gear_date(piece, base_of(MONTH_MEANS_UNSAID, ITEM_lifejacket, 6), &date));
     assert_false(date.stamped);
-    assert_int_equal(date.field, GEAR_SERVICED);
-    assert_string_equal(gear_field_key(date.field), "serviced");
+    assert_int_equal(date.field, GEAR_serviced);
+    assert_string_equal(gear_field_word(date.field), "serviced");
     assert_int_equal(date.months, 6);
     assert_ptr_equal(date.interval, &intervals[0]);
     assert_int_equal(date.place.line, 3);
@@ -198,36 +198,34 @@ static void the_finding_tells_where_it_comes_from(void **state)
 
     piece = piece_of("item: hydrostatic_release, installed: 2025-09-15, made: 2022-06");
     assert_true(gear_date(piece, NULL, &date));
-    assert_int_equal(date.field, GEAR_MADE);
+    assert_int_equal(date.field, GEAR_made);
     assert_int_equal(date.months, 48);
 
     piece = piece_of("item: flares, expires: 2027-08, made: 2024-08");
     assert_true(gear_date(piece, NULL, &date));
     assert_true(date.stamped);
-    assert_int_equal(date.field, GEAR_EXPIRES);
+    assert_int_equal(date.field, GEAR_expires);
     assert_int_equal(date.months, 0);
     assert_int_equal(date.rule->item, ITEM_flares);
 
     /* of two that run out on one day the first is named */
     piece = piece_of("item: epirb, expires: 2028-11-30, service_due: 2028-11");
     assert_true(gear_date(piece, NULL, &date));
-    assert_int_equal(date.field, GEAR_EXPIRES);
+    assert_int_equal(date.field, GEAR_expires);
 }
 
-static void fields_have_the_keys_of_the_boat_file(void **state)
+static void dates_are_read_by_their_fields(void **state)
 {
     (void)state;
     const struct equipment *piece = piece_of("item: flares, expires: 2021-01, service_due: 2022-01"
                                              ", serviced: 2023-01, installed: 2024-01, "
                                              "made: 2025-01");
-    for (int field = GEAR_EXPIRES; field <= GEAR_MADE; field++) {
-        const char *key = gear_field_key((enum gear_field)field);
-        const struct field *found = field_find(equipment_fields(), key);
-        assert_non_null(found);
-        assert_string_equal(gear_date_field(piece, (enum gear_field)field)->text,
-                            field_text(found, piece, test.arena));
-    }
-    assert_null(gear_date_field(piece, GEAR_NO_FIELD));
+    static const char *const years[] = {"2021-01", "2022-01", "2023-01", "2024-01", "2025-01"};
+    for (size_t i = 0; i < 5; i++)
+        assert_string_equal(gear_date_field(piece, gear_date_fields[i])->text, years[i]);
+    assert_int_equal(gear_date_fields[5], GEAR_FIELD_NONE);
+    assert_null(gear_date_field(piece, GEAR_FIELD_NONE));
+    assert_null(gear_date_field(piece, GEAR_zone));
 }
 
 /* ---- the table ---- */
@@ -239,8 +237,8 @@ static void each_row_says_why_and_on_whose_word(void **state)
     for (const struct gear_rule *rule; (rule = gear_rule_at(count)) != NULL; count++) {
         assert_false(text_empty(rule->why));
         assert_false(text_empty(rule->source));
-        assert_true(rule->months == 0 || rule->from[0] != GEAR_NO_FIELD);
-        assert_true(rule->from[0] != GEAR_NO_FIELD || rule->months_fixed);
+        assert_true(rule->months == 0 || rule->from[0] != GEAR_FIELD_NONE);
+        assert_true(rule->from[0] != GEAR_FIELD_NONE || rule->months_fixed);
         if (rule->item == ITEM_NONE)
             assert_null(gear_rule_at(count + 1));
     }
@@ -359,7 +357,7 @@ int main(void)
         TEST(some_rules_are_not_the_base_s_to_change),
         TEST(the_shortest_of_a_base_s_months_holds),
         TEST(the_finding_tells_where_it_comes_from),
-        TEST(fields_have_the_keys_of_the_boat_file),
+        TEST(dates_are_read_by_their_fields),
         TEST(each_row_says_why_and_on_whose_word),
         TEST(what_must_have_a_date_is_marked),
         TEST(the_first_to_run_out_is_the_date_of_all),

@@ -134,6 +134,7 @@ static void the_other_type_is_not_asked(void **state)
     assert_string_equal(starter_entry_for(&cat.rows[1], "F1", ZONE_engine_space_port,
                                           test.arena),
                         "- {item: fixed_extinguisher, tag: F1, zone: , side: , spot: , how: , "
+                        "agent: , kg: , protects_m3: , service_due: , automatic: , "
                         "serves: [engine_space_port]}");
 }
 
