@@ -51,7 +51,10 @@ static mpt signs_measure(const struct fitting *fitting, mpt size, mpt width)
     for (size_t i = 0; i < fitting->input->set->count; i++) {
         const struct sheet *sheet = fitting->input->set->sheets[i];
         struct pen pen = trial_for(fitting, sheet);
-        mpt own = wanted(fitting, sheet) ? when_height(&pen, size, width) : 0;
+        if (!wanted(fitting, sheet))
+            continue;
+        struct paragraph when = when_lay(&pen, size, width);
+        mpt own = paragraph_height(&when);
         height = own > height ? own : height;
     }
     return height;
