@@ -1,5 +1,9 @@
-/* plan.c - the small plan: outline, tags at their places, words round it (room:
- * layout). Tags never overlap and stay on the boat; names of zones give way. */
+/* plan.c - the small plan beside the steps of a card: the boat's outline, tags at their
+ * places, words round it (room: layout). Takes the plan's facts of the sheet and an area;
+ * gives the items on the page. Tags never overlap and stay on the boat; a tag that had to
+ * move is led to its place by a thin line where one can be drawn (plan_lead.c); names of
+ * zones give way to both (zone_names.c). A tag without room is an error, never left out
+ * in silence. */
 #include "plan_lead.h"
 
 #include "measures.h"
@@ -41,10 +45,10 @@ static mpt tag_box_width(const struct pen *pen, const struct marker *marker, mpt
 /* One way to draw the plan, and what became of its tags. */
 struct plan_trial {
     struct hull_view view;
-    mpt size;
-    struct area *boxes;
-    bool *found;
-    size_t placed;
+    mpt size;             /* of the letters of a tag */
+    struct area *boxes;   /* by marker: where its tag stands */
+    bool *found;          /* by marker: there was room for its tag */
+    size_t placed;        /* tags that found room */
     size_t lost;          /* tags away from their place that no line can be led to it */
     mpt drift;            /* how far the worst tag stands from its true place */
 };
@@ -62,7 +66,8 @@ static void drift_note(struct plan_trial *trial, const struct marker *marker, st
     trial->drift = drift > trial->drift ? drift : trial->drift;
 }
 
-/* Exact places first, so that only the others move. */
+/* Finds a spot for each tag. Tags of places that were measured come first, so that they
+ * stand there and only the others, of zones, have to move. */
 static void tags_find(struct pen *pen, struct plan_trial *trial)
 {
     const struct sheet *sheet = pen->sheet;
@@ -86,6 +91,7 @@ static void tags_find(struct pen *pen, struct plan_trial *trial)
         }
 }
 
+/* Tries one way: the hull `widening` hundredths as wide as she is, letters of that size. */
 static struct plan_trial plan_try(struct pen *pen, struct area area, int widening, mpt size)
 {
     size_t count = sheet_plan(pen->sheet)->marker_count;
@@ -100,6 +106,7 @@ static struct plan_trial plan_try(struct pen *pen, struct area area, int widenin
     return trial;
 }
 
+/* More tags placed, then fewer lost, then the worst one nearer to its place. */
 static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
 {
     if (a->placed != b->placed)
@@ -107,8 +114,9 @@ static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
     return a->lost != b->lost ? a->lost < b->lost : a->drift < b->drift;
 }
 
-/* A boat's own look first, smaller tags next; a wider hull where tags would stand
- * away from their places and no line could show whereto they belong. */
+/* Chooses how the plan is drawn: as little wider than she is as will do, with letters of
+ * the size aimed at, else of the floor; then wider and wider. The first way that places
+ * every tag, loses none and lets none drift far is taken, else the best of all. */
 static struct plan_trial plan_choose(struct pen *pen, struct area area)
 {
     static const int widenings[2][WIDENINGS] = {{130, 150, 170, 190, 210},
@@ -146,7 +154,8 @@ static mpt word_width(const struct pen *pen, enum face_role face, enum plan_word
     return pen_width(pen, &style, sheet_plan(pen->sheet)->words[word]);
 }
 
-/* PORT left ... BOW ... right STARB'D, in words on both sides. */
+/* Sets the line above the plan: PORT (left) at its left end, BOW in the middle, (right)
+ * STARB'D at its right end. */
 static void head_words_place(struct pen *pen, struct area area)
 {
     mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, gap = PLAN_WORD_GAP;
@@ -161,7 +170,8 @@ static void head_words_place(struct pen *pen, struct area area)
     word_place(pen, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
 }
 
-/* Square: on deck; round: below; and which way left and right are meant. */
+/* Sets the line below the plan: a square mark for tags on deck, a round one for those below,
+ * and at the right end which way left and right are meant. */
 static void legend_place(struct pen *pen, struct area area)
 {
     mpt height = PLAN_LEGEND_HEIGHT - PLAN_LEGEND_GAP, y = area.y + area.height - height;
@@ -189,6 +199,8 @@ static void not_placed_tell(struct pen *pen, const struct marker *marker)
                 marker->zone->key);
 }
 
+/* Places the tags over their lines and over the names of zones. `drawn_from`: the first of
+ * the page's items that belong to the boat, which the names must keep clear of. */
 static void tags_place(struct pen *pen, const struct plan_trial *trial, size_t drawn_from)
 {
     const struct sheet *sheet = pen->sheet;
