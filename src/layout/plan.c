@@ -13,20 +13,15 @@
 
 #define WIDENINGS 5
 
-static struct style label_style(const struct pen *pen)
+static struct style plan_word_style(const struct pen *pen)
 {
     return (struct style){ROLE_PLAN_LABEL, FACE_TEXT,
                           size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_BLACK};
 }
 
-static struct style tag_style(mpt size)
-{
-    return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
-}
-
 static void tag_draw(struct pen *pen, const struct marker *marker, struct area box, mpt size)
 {
-    struct style style = tag_style(size);
+    struct style style = plan_tag_style(size);
     mpt width = pen_width(pen, &style, marker->tag);
     pen_box(pen, box, INK_BLACK, INK_WHITE, TAG_RIM,
             marker->level == LEVEL_BELOW ? box.height / 2 : 0);
@@ -37,7 +32,7 @@ static void tag_draw(struct pen *pen, const struct marker *marker, struct area b
 
 static mpt tag_box_width(const struct pen *pen, const struct marker *marker, mpt size)
 {
-    struct style style = tag_style(size);
+    struct style style = plan_tag_style(size);
     mpt pad = marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
     return pen_width(pen, &style, marker->tag) + pad;
 }
@@ -138,18 +133,18 @@ static struct plan_trial plan_choose(struct pen *pen, struct area area)
 
 /* ---- words round the plan ---- */
 
-static mpt word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
-                      enum plan_word word)
+static mpt plan_word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
+                           enum plan_word word)
 {
-    struct style style = label_style(pen);
+    struct style style = plan_word_style(pen);
     const char *text = sheet_plan(pen->sheet)->words[word];
     style.face = face;
     return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->sheet->origin);
 }
 
-static mpt word_width(const struct pen *pen, enum face_role face, enum plan_word word)
+static mpt plan_word_width(const struct pen *pen, enum face_role face, enum plan_word word)
 {
-    struct style style = label_style(pen);
+    struct style style = plan_word_style(pen);
     style.face = face;
     return pen_width(pen, &style, sheet_plan(pen->sheet)->words[word]);
 }
@@ -160,14 +155,14 @@ static void head_words_place(struct pen *pen, struct area area)
 {
     mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, gap = PLAN_WORD_GAP;
     mpt baseline = baseline_in(area.y, PLAN_HEAD_HEIGHT - PLAN_HEAD_GAP, size);
-    mpt bow = area.x + (area.width - word_width(pen, FACE_BOLD, PLAN_BOW)) / 2;
-    mpt right = area.x + area.width - word_width(pen, FACE_BOLD, PLAN_STARBOARD) - gap -
-                word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT);
-    mpt x = word_place(pen, FACE_BOLD, area.x, baseline, PLAN_PORT);
-    word_place(pen, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
-    word_place(pen, FACE_BOLD, bow, baseline, PLAN_BOW);
-    x = word_place(pen, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
-    word_place(pen, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
+    mpt bow = area.x + (area.width - plan_word_width(pen, FACE_BOLD, PLAN_BOW)) / 2;
+    mpt right = area.x + area.width - plan_word_width(pen, FACE_BOLD, PLAN_STARBOARD) - gap -
+                plan_word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT);
+    mpt x = plan_word_place(pen, FACE_BOLD, area.x, baseline, PLAN_PORT);
+    plan_word_place(pen, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
+    plan_word_place(pen, FACE_BOLD, bow, baseline, PLAN_BOW);
+    x = plan_word_place(pen, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
+    plan_word_place(pen, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
 }
 
 /* Sets the line below the plan: a square mark for tags on deck, a round one for those below,
@@ -179,12 +174,13 @@ static void legend_place(struct pen *pen, struct area area)
     mpt mark_top = y + (height - mark) / 2;
     mpt baseline = baseline_in(y, height, size_rule(pen->paper, ROLE_PLAN_LABEL).floor);
     pen_box(pen, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);
-    x = word_place(pen, FACE_TEXT, x + mark + gap, baseline, PLAN_DECK) + PLAN_LEGEND_WORDS_GAP;
+    x = plan_word_place(pen, FACE_TEXT, x + mark + gap, baseline,
+                        PLAN_DECK) + PLAN_LEGEND_WORDS_GAP;
     pen_box(pen, (struct area){x, mark_top, mark + PLAN_MARK_ROUND, mark}, INK_BLACK, INK_NONE, 0,
             mark / 2);
-    word_place(pen, FACE_TEXT, x + mark + PLAN_MARK_ROUND + gap, baseline, PLAN_BELOW);
-    x = area.x + area.width - word_width(pen, FACE_TEXT, PLAN_FACING);
-    word_place(pen, FACE_TEXT, x, baseline, PLAN_FACING);
+    plan_word_place(pen, FACE_TEXT, x + mark + PLAN_MARK_ROUND + gap, baseline, PLAN_BELOW);
+    x = area.x + area.width - plan_word_width(pen, FACE_TEXT, PLAN_FACING);
+    plan_word_place(pen, FACE_TEXT, x, baseline, PLAN_FACING);
 }
 
 /* ---- all ---- */

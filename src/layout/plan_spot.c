@@ -10,6 +10,11 @@
 #define SEARCH_RINGS 70
 #define BODY_RINGS 25
 
+struct style plan_tag_style(mpt size)
+{
+    return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
+}
+
 static bool overlap(struct area a, struct area b, mpt gap)
 {
     return a.x < b.x + b.width + gap && b.x < a.x + a.width + gap &&
