@@ -221,7 +221,7 @@ check-cli: $(tested) $(shim) $(contrast) ## Command line: output, read back, det
 	@$(run_tests) cli
 check-layers: ## Who includes whom
 	@$(run_tests) layers
-check-style: ## Length of functions, files and lines; banned functions
+check-style: ## Lengths, banned functions, names defined twice, boolean parameters, compared words
 	@$(run_tests) style
 
 .PHONY: check-san check-valgrind
