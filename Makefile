@@ -52,11 +52,11 @@ main_object    := $(build)/src/app/main.o
 helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
 
-# Tests that lay out, draw or read back whole sets of cards: too slow to wait for
-# after each changed line.
+# Tests that lay out, draw or read back whole sets of cards, or edit each value of every
+# file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
-fleet_tests := test_layout test_page_facts test_plan test_proof_pages test_proof_raster test_proof_table \
-               test_safety_page test_paper
+fleet_tests := test_layout test_page_facts test_paper test_plan test_proof_pages test_proof_raster \
+               test_proof_table test_safety_page test_yaml_edit_any test_yaml_edit_files
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
@@ -211,7 +211,7 @@ check: headers $(tested) $(unit_program) $(shim) $(contrast) ## All tests, witho
 unit: check-unit ## The same as check-unit: what to run after each changed line
 check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
 	@$(run_tests) unit
-check-fleets: $(unit_program) out/fonts/.copied ## Unit tests that lay out whole fleets
+check-fleets: $(unit_program) out/fonts/.copied ## Unit tests of whole fleets
 	@$(run_tests) fleets
 check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
@@ -221,7 +221,7 @@ check-cli: $(tested) $(shim) $(contrast) ## Command line: output, read back, det
 	@$(run_tests) cli
 check-layers: ## Who includes whom
 	@$(run_tests) layers
-check-style: ## Length of functions, files and lines; banned functions
+check-style: ## Lengths, banned functions, names defined twice, boolean parameters, compared words
 	@$(run_tests) style
 
 .PHONY: check-san check-valgrind

@@ -34,12 +34,14 @@ static void string_add(struct text_builder *out, const char *text)
     text_add(out, "\"");
 }
 
+/* A member that is not the first of its object, its value a string or null. */
 static void member_add(struct text_builder *out, const char *name, const char *value)
 {
     text_add_format(out, ", \"%s\": ", name);
     string_add(out, value);
 }
 
+/* Lines and columns count from 1: 0 is "not known" and written as null. */
 static void number_or_null_add(struct text_builder *out, const char *name, int number)
 {
     if (number == 0)
@@ -48,6 +50,7 @@ static void number_or_null_add(struct text_builder *out, const char *name, int n
         text_add_format(out, ", \"%s\": %d", name, number);
 }
 
+/* A problem of no file (a missing font, say) has null for file, line and column. */
 static void problem_json_add(struct text_builder *out, const struct problem *problem)
 {
     const struct place *place = &problem->place;
@@ -62,6 +65,7 @@ static void problem_json_add(struct text_builder *out, const struct problem *pro
     text_add(out, "}");
 }
 
+/* In the order in which `check` prints them: by file, line and column. */
 static void problems_json_add(struct text_builder *out, const struct problems *problems,
                               const char *indent)
 {
@@ -75,6 +79,7 @@ static void problems_json_add(struct text_builder *out, const struct problems *p
     text_add(out, "]");
 }
 
+/* The cards that this boat has no gear for, each with its reason. */
 static void not_hers_json_add(struct text_builder *out, const struct check_row *row)
 {
     text_add(out, "[");
@@ -87,6 +92,7 @@ static void not_hers_json_add(struct text_builder *out, const struct check_row *
     text_add(out, "]");
 }
 
+/* The date on which her first piece of gear runs out; null where none is recorded. */
 static void first_date_json_add(struct text_builder *out, const struct check_row *row)
 {
     if (row->first_date == NULL) {
@@ -100,6 +106,7 @@ static void first_date_json_add(struct text_builder *out, const struct check_row
     text_add(out, "}");
 }
 
+/* One boat: what `check` prints as a line of the table, and her problems. */
 static void boat_json_add(struct text_builder *out, const struct check_row *row)
 {
     text_add(out, "    {\"boat\": ");
@@ -129,6 +136,8 @@ static void date_json_add(struct text_builder *out, const char *name, struct dat
     text_add(out, ",\n");
 }
 
+/* Written in one go at the end, so that a run that fails on the way leaves no half of a
+ * document. */
 void check_json_print(const struct options *options, const struct fleet *fleet,
                       const struct check_row *rows, size_t count)
 {

@@ -35,6 +35,7 @@ void problems_about(struct problems *problems, const char *boat, const char *che
     problems->check = check;
 }
 
+/* Files are told apart by name: one read twice is two sources of one name. */
 static const char *place_name(struct place place)
 {
     return place.source == NULL ? NULL : place.source->name;
@@ -45,6 +46,8 @@ static uint64_t hash_string(uint64_t hash, const char *string)
     return string == NULL ? hash + 1 : bytes_hash(hash, string, strlen(string) + 1);
 }
 
+/* Of the members that tell problems apart most; those it leaves out are compared in
+ * problem_same(). */
 static uint64_t problem_hash(const struct problem *problem)
 {
     uint64_t hash = BYTES_HASH_START;
@@ -77,6 +80,8 @@ static size_t *slot_find(const struct problems *problems, const struct problem *
     }
 }
 
+/* Twice as many slots as problems, so that a free one is near; all are put in anew when
+ * it grows. */
 static void slots_reserve(struct problems *problems)
 {
     if (problems->slot_count > problems->count * 2)
@@ -87,6 +92,7 @@ static void slots_reserve(struct problems *problems)
         *slot_find(problems, &problems->items[i]) = i + 1;
 }
 
+/* Kept once: a problem that equals one already there is not counted again. */
 static void problem_store(struct problems *problems, const struct problem *problem)
 {
     promise(problem->severity < SEVERITY_COUNT && problem->check != NULL);
@@ -156,12 +162,15 @@ struct problems *problems_part(const struct problems *whole)
     return part;
 }
 
+/* False where the part had an error; what it said is kept either way. */
 bool problems_settle(struct problems *whole, const struct problems *part)
 {
     problems_join(whole, part);
     return !problems_reach(part, SEVERITY_ERROR);
 }
 
+/* Newest first, and only as far back as this boat's: those of the boats before her stand
+ * below. */
 bool problems_error_at(const struct problems *problems, struct place place,
                        const char *check)
 {
@@ -199,6 +208,8 @@ static int name_compare(const char *a, const char *b)
     return strcmp(a, b);
 }
 
+/* By file, line, column, then the gravest first; then in the order in which they were
+ * told. */
 static int problem_compare(const void *left, const void *right)
 {
     const struct problem *a = *(const struct problem *const *)left;
@@ -216,6 +227,7 @@ static int problem_compare(const void *left, const void *right)
     return (a > b) - (a < b);  /* one array: the order of addition */
 }
 
+/* A copy in order: what was collected stays in the order of telling. */
 const struct problem *problems_sorted(const struct problems *problems, size_t *count)
 {
     size_t total = problems->count;

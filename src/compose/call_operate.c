@@ -10,14 +10,20 @@ struct lines {
     int number;
 };
 
-static void line_add(struct composing *composing, struct lines *lines, bool numbered,
-                     const char *text, struct place origin)
+static void line_add(struct composing *composing, struct lines *lines, const char *text,
+                     struct place origin)
 {
     lines->at = arena_grow(composing->arena, lines->at, lines->count, &lines->room,
                            sizeof *lines->at);
-    if (numbered)
-        text = text_format(composing->arena, "**%d** %s", ++lines->number, text);
     lines->at[lines->count++] = (struct card_text){.text = text, .origin = origin};
+}
+
+/* A line that is one of the things to do, in their order. */
+static void numbered_line_add(struct composing *composing, struct lines *lines, const char *text,
+                              struct place origin)
+{
+    line_add(composing, lines,
+             text_format(composing->arena, "**%d** %s", ++lines->number, text), origin);
 }
 
 static bool fitted(struct composing *composing, enum item_key item, struct place place)
@@ -76,17 +82,18 @@ static void power_line(struct composing *composing, struct lines *lines)
     const struct radio_facts *radio = &composing->in->boat->radio;
     const struct words *words = composing->in->words;
     if (radio->power_switch.text == NULL)
-        line_add(composing, lines, true, words_get(words, WORD_SET_ON_PLAIN),
-                 composing->in->boat->radio_place);
+        numbered_line_add(composing, lines, words_get(words, WORD_SET_ON_PLAIN),
+                          composing->in->boat->radio_place);
     else
-        line_add(composing, lines, true,
-                 words_fill(words, composing->arena, WORD_SET_ON, "switch",
-                            radio->power_switch.text, NULL),
-                 radio->power_switch.place);
+        numbered_line_add(composing, lines,
+                          words_fill(words, composing->arena, WORD_SET_ON, "switch",
+                                     radio->power_switch.text, NULL),
+                          radio->power_switch.place);
 }
 
 /* The red key, as this set has it; only where a DSC alert can be sent. */
-static void key_line(struct composing *composing, struct lines *lines, bool mayday_only)
+static void key_line(struct composing *composing, struct lines *lines,
+                     const struct calling *calling)
 {
     const struct radio_facts *radio = &composing->in->boat->radio;
     const struct words *words = composing->in->words;
@@ -97,9 +104,9 @@ static void key_line(struct composing *composing, struct lines *lines, bool mayd
                                          "seconds", radio->hold_s.text, NULL)
                             : words_fill(words, composing->arena, WORD_SET_KEY_NO_HOLD, "cover",
                                          cover, NULL);
-    if (mayday_only)
+    if (calling->other)
         press = words_fill(words, composing->arena, WORD_MAYDAY_ONLY, "what", press, NULL);
-    line_add(composing, lines, true, press, radio->distress_key.place);
+    numbered_line_add(composing, lines, press, radio->distress_key.place);
 }
 
 /* Without a fixed set the handheld is the radio that is worked. */
@@ -109,31 +116,33 @@ static void handheld_lines(struct composing *composing, struct lines *lines)
     struct place origin = composing->in->boat->place;
     if (!fitted(composing, ITEM_vhf_handheld, origin))
         return;
-    line_add(composing, lines, true,
-             call_gear_words(composing, WORD_SET_HANDHELD_FIRST, handheld_best(composing)), origin);
-    line_add(composing, lines, true, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
-    line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
+    numbered_line_add(composing, lines,
+                      call_gear_words(composing, WORD_SET_HANDHELD_FIRST,
+                                      handheld_best(composing)), origin);
+    numbered_line_add(composing, lines, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
+    numbered_line_add(composing, lines, words_get(words, WORD_SET_TALK), origin);
 }
 
-static void set_lines(struct composing *composing, struct lines *lines, bool mayday, bool other)
+static void set_lines(struct composing *composing, struct lines *lines,
+                      const struct calling *calling)
 {
     const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->radio_place;
     if (!fitted(composing, ITEM_vhf_dsc, origin)) {
-        line_add(composing, lines, false, words_get(words, WORD_SET_NO_FIXED), origin);
+        line_add(composing, lines, words_get(words, WORD_SET_NO_FIXED), origin);
         handheld_lines(composing, lines);
         return;
     }
     marker_add(composing, call_first_gear(composing, ITEM_vhf_dsc));
     power_line(composing, lines);
-    if (mayday && dsc_ready(composing->in->boat))
-        key_line(composing, lines, other);
-    line_add(composing, lines, true,
-             words_fill(words, composing->arena, WORD_SET_CHANNEL, "channel",
-                        composing->in->base->centre_channel.text, NULL), origin);
-    line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
-    if (mayday && !dsc_ready(composing->in->boat))
-        line_add(composing, lines, false, words_get(words, WORD_SET_NO_DSC), origin);
+    if (calling->mayday && dsc_ready(composing->in->boat))
+        key_line(composing, lines, calling);
+    numbered_line_add(composing, lines,
+                      words_fill(words, composing->arena, WORD_SET_CHANNEL, "channel",
+                                 composing->in->base->centre_channel.text, NULL), origin);
+    numbered_line_add(composing, lines, words_get(words, WORD_SET_TALK), origin);
+    if (calling->mayday && !dsc_ready(composing->in->boat))
+        line_add(composing, lines, words_get(words, WORD_SET_NO_DSC), origin);
 }
 
 /* Where the set cannot be had, nobody goes through smoke or water for another. */
@@ -144,10 +153,10 @@ static void second_station_line(struct composing *composing, struct lines *lines
     if (fitted(composing, ITEM_vhf_handheld, origin))
         handheld = first_within(composing, ITEM_vhf_handheld, REACH_COMPANIONWAY);
     if (handheld != NULL)
-        line_add(composing, lines, false,
+        line_add(composing, lines,
                  call_gear_words(composing, WORD_SET_HANDHELD, handheld), origin);
     else
-        line_add(composing, lines, false,
+        line_add(composing, lines,
                  words_get(composing->in->words, WORD_SET_HANDHELD_NONE), origin);
 }
 
@@ -185,9 +194,9 @@ static void no_answer_line(struct composing *composing, struct lines *lines,
         then_add(composing, &builder, WORD_THEN_FLARES, fetched(composing, ITEM_flares, calling));
     text_add(&builder, ".");
     if (epirb != NULL && base_beyond_a1(composing->in->base))
-        line_add(composing, lines, false,
+        line_add(composing, lines,
                  call_gear_words(composing, WORD_BEACON_FIRST, epirb), origin);
-    line_add(composing, lines, false, builder.at, origin);
+    line_add(composing, lines, builder.at, origin);
 }
 
 /* Who leaves the boat cannot stay on deck. */
@@ -201,15 +210,15 @@ static const char *upwind_words(const struct words *words, const struct calling 
 
 /* A line about gear that is for a MAYDAY alone where the card knows two signals. */
 static void distress_means_add(struct composing *composing, struct lines *lines, enum word word,
-                               const struct equipment *gear, bool other)
+                               const struct equipment *gear, const struct calling *calling)
 {
     if (gear == NULL)
         return;
     const char *line = call_gear_words(composing, word, gear);
-    if (other)
+    if (calling->other)
         line = words_fill(composing->in->words, composing->arena, WORD_MAYDAY_ONLY, "what", line,
                           NULL);
-    line_add(composing, lines, false, line, gear->place);
+    line_add(composing, lines, line, gear->place);
 }
 
 /* What is left to those who cannot call: beacon, phone, flares, sound; with vapour about
@@ -221,21 +230,21 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
     struct place origin = composing->in->boat->place;
     const struct equipment *handheld = call_first_gear(composing, ITEM_vhf_handheld);
     if (calling->from_deck && handheld != NULL)
-        line_add(composing, lines, false,
+        line_add(composing, lines,
                  words_fill(words, composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
                             TEXT_OR_EMPTY(handheld->tag), NULL), handheld->place);
     if (calling->from_deck)
-        line_add(composing, lines, false, upwind_words(words, calling), origin);
+        line_add(composing, lines, upwind_words(words, calling), origin);
     if (calling->mayday)
         distress_means_add(composing, lines,
                            calling->from_deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
-                           fetched(composing, ITEM_epirb, calling), calling->other);
-    line_add(composing, lines, false,
+                           fetched(composing, ITEM_epirb, calling), calling);
+    line_add(composing, lines,
              words_get(words, calling->from_deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE), origin);
     if (calling->mayday && !calling->from_deck)
         distress_means_add(composing, lines, WORD_FLARES_NOW,
-                           fetched(composing, ITEM_flares, calling), calling->other);
-    line_add(composing, lines, false, words_get(words, WORD_WAVE_WHISTLE), origin);
+                           fetched(composing, ITEM_flares, calling), calling);
+    line_add(composing, lines, words_get(words, WORD_WAVE_WHISTLE), origin);
 }
 
 /* ---- from deck, where there is vapour or nobody may go below ---- */
@@ -243,7 +252,7 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
 static void leave_fixed_line(struct composing *composing, struct lines *lines)
 {
     if (!by_handheld_only(composing->in->boat))
-        line_add(composing, lines, false, words_get(composing->in->words, WORD_SET_LEAVE_FIXED),
+        line_add(composing, lines, words_get(composing->in->words, WORD_SET_LEAVE_FIXED),
                  composing->in->boat->place);
 }
 
@@ -254,13 +263,14 @@ static void deck_lines(struct composing *composing, struct lines *lines,
     struct place origin = composing->in->boat->place;
     const struct equipment *at_hand = handheld_at_hand(composing);
     if (at_hand != NULL)
-        line_add(composing, lines, true,
-                 call_gear_words(composing, WORD_SET_HANDHELD_FIRST, at_hand), at_hand->place);
+        numbered_line_add(composing, lines,
+                          call_gear_words(composing, WORD_SET_HANDHELD_FIRST, at_hand),
+                          at_hand->place);
     else
-        line_add(composing, lines, true, words_get(words, WORD_SET_HANDHELD_CARRIED), origin);
-    line_add(composing, lines, true, upwind_words(words, calling), origin);
-    line_add(composing, lines, true, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
-    line_add(composing, lines, true, words_get(words, WORD_SET_TALK), origin);
+        numbered_line_add(composing, lines, words_get(words, WORD_SET_HANDHELD_CARRIED), origin);
+    numbered_line_add(composing, lines, upwind_words(words, calling), origin);
+    numbered_line_add(composing, lines, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
+    numbered_line_add(composing, lines, words_get(words, WORD_SET_TALK), origin);
 }
 
 /* ---- the panel's left side ---- */
@@ -274,11 +284,11 @@ static void before_fixed_lines(struct composing *composing, struct lines *lines,
     const struct equipment *worked = set != NULL || handheld != NULL
                                          ? set : call_first_gear(composing, ITEM_vhf_handheld);
     if (calling->from == CALL_FROM_DECK_FIRST && handheld != NULL && set != NULL)
-        line_add(composing, lines, false,
+        line_add(composing, lines,
                  call_gear_words(composing, WORD_SET_DECK_FIRST, handheld), handheld->place);
     if (calling->from == CALL_FROM_FIXED_IN_FIRE && worked != NULL &&
         reach_here(composing, worked) > REACH_DECK)
-        line_add(composing, lines, false,
+        line_add(composing, lines,
                  words_get(composing->in->words, WORD_SET_OUTSIDE_SMOKE), worked->place);
 }
 
@@ -286,7 +296,7 @@ static void fixed_lines(struct composing *composing, struct lines *lines,
                         const struct calling *calling)
 {
     before_fixed_lines(composing, lines, calling);
-    set_lines(composing, lines, calling->mayday, calling->other);
+    set_lines(composing, lines, calling);
     if (calling->from == CALL_FROM_DECK_FIRST)
         return;
     if (!by_handheld_only(composing->in->boat) ||

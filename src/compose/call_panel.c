@@ -6,11 +6,15 @@
 
 enum { CALLS_MOST = 2 };
 
-static struct calling calling_of(struct composing *composing, enum call_from from,
-                                 const struct script_request *request, bool other)
+/* A call as the panel's head is to name it: `several` where more can be made than its script
+ * says. */
+struct panel { const struct script_request *request; enum call_from from; bool several; };
+
+static struct calling calling_of(struct composing *composing, const struct panel *panel)
 {
-    struct calling calling = {.from = from, .mayday = request->form == SCRIPT_MAYDAY,
-                              .other = other};
+    enum call_from from = panel->from;
+    struct calling calling = {.from = from, .mayday = panel->request->form == SCRIPT_MAYDAY,
+                              .other = panel->several};
     calling.from_deck = from == CALL_FROM_HANDHELD || from == CALL_FROM_HANDHELD_CARRIED;
     calling.most = calling.from_deck                   ? REACH_DECK
                    : from == CALL_FROM_FIXED_IN_FIRE ? REACH_COMPANIONWAY
@@ -24,16 +28,15 @@ static struct calling calling_of(struct composing *composing, enum call_from fro
 }
 
 static struct script_request request_of(const struct composing *composing,
-                                        const struct procedure_call *call, bool labelled)
+                                        const struct procedure_call *call)
 {
-    const char *label = labelled ? text_upper(composing->arena, TEXT_OR_EMPTY(call->if_)) : NULL;
     enum script_form form = SCRIPT_MAYDAY;
     if (call->signal.value == SIGNAL_PAN_PAN)
         form = SCRIPT_PAN_PAN;
     else if (call->signal.value == SIGNAL_SECURITE)
         form = SCRIPT_SECURITE;
     return (struct script_request){
-        .form = form, .label = label, .nature = call->say.text, .assistance = call->assist.text,
+        .form = form, .nature = call->say.text, .assistance = call->assist.text,
         .from_handheld = call->from.value == CALL_FROM_HANDHELD ||
                          call->from.value == CALL_FROM_HANDHELD_CARRIED ||
                          by_handheld_only(composing->in->boat)};
@@ -62,16 +65,12 @@ static const char *station_words(struct composing *composing, const struct calli
     return call_gear_words(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
 }
 
-/* A call as the panel's head is to name it: `several` where more can be made than its script
- * says. */
-struct panel { const struct script_request *request; enum call_from from; bool several; };
-
 static void panel_make(struct composing *composing, struct sheet *sheet,
                        const struct panel *panel)
 {
     const struct script_request *request = panel->request;
     struct call_facts *call = arena_alloc(composing->arena, sizeof *call);
-    struct calling calling = calling_of(composing, panel->from, request, panel->several);
+    struct calling calling = calling_of(composing, panel);
     *call = (struct call_facts){.silent = !calling.can_call,
                                 .station = station_words(composing, &calling),
                                 .origin = sheet->origin};
@@ -120,8 +119,11 @@ void card_call_compose(struct composing *composing, struct sheet *sheet)
     if (count == 0)
         return;
     promise(count <= CALLS_MOST);
-    for (size_t i = 0; i < count; i++)
-        requests[i] = request_of(composing, calls[i], count > 1);
+    for (size_t i = 0; i < count; i++) {
+        requests[i] = request_of(composing, calls[i]);
+        if (count > 1)
+            requests[i].label = text_upper(composing->arena, TEXT_OR_EMPTY(calls[i]->if_));
+    }
     if (count > 1)
         requests[0].other = &requests[1];
     panel_make(composing, sheet,

@@ -35,6 +35,7 @@ struct slot {
     const char *key, *title, *name, *subject;
     const char *number;     /* 3, 3P */
     const char *page;       /* A, B ... where its procedure has several pages; else "" */
+    bool later_page;        /* of several pages not the first */
     bool undecided;         /* it is not known whether the boat needs the card: held */
     struct plan_section section;    /* of a safety plan */
     bool last_section;
@@ -65,9 +66,12 @@ struct composing {
 
 /* condition_fitted.c */
 
-/* Is the item fitted, for the engines that the card asks of? `note`: what keeps that from
- * being known is noted as missing. */
-enum truth fitted_judge(struct composing *composing, enum item_key item, bool note);
+/* Is what keeps an answer from being known noted as missing? First a condition is judged
+ * without; only where its answer is not known it is judged again, with. */
+enum noting { NOTE_NOTHING, NOTE_MISSING };
+
+/* Is the item fitted, for the engines that the card asks of? */
+enum truth fitted_judge(struct composing *composing, enum item_key item, enum noting noting);
 
 /* Does this card concern this piece of gear? On a card of one engine space the
  * other engine's gear does not. UNKNOWN: the record does not say. */

@@ -1,5 +1,9 @@
-/* compose_set.c - which cards a boat has, numbered, and each composed in turn
- * (room: compose). */
+/* compose_set.c - a boat's whole set: which sheets she has, each with its name and number,
+ * and each composed in turn (room: compose). Takes the procedures, the boat and the base;
+ * gives the sheets, those that are not hers with the reason, and what the record lacks.
+ *
+ * A slot is a sheet that is planned: slots come first, since the text of one sheet names
+ * others by their numbers. */
 #include "compose_room.h"
 #include "number.h"
 
@@ -11,6 +15,7 @@ const struct slot *slot_of(const struct composing *composing, const char *proced
     return NULL;
 }
 
+/* The word that parts the two cards of a boat with two engine spaces. */
 static const char *space_word(const struct composing *composing, enum zone_key space)
 {
     enum word word = zone_of(space)->side == SIDE_PORT ? WORD_SPACE_PORT : WORD_SPACE_STARBOARD;
@@ -25,7 +30,8 @@ static const char *side_letter(enum side side)
     return side == SIDE_STARBOARD ? "S" : "";
 }
 
-/* engine_fire on a boat with two engine spaces: engine_fire_port. */
+/* Adds the side to the key, title and number of a card that each engine space has one of:
+ * engine_fire_port, "ENGINE FIRE, PORT", 3P. */
 static void slot_space_name(struct composing *composing, struct slot *slot)
 {
     const struct procedure *procedure = slot->procedure;
@@ -42,6 +48,8 @@ const char *named_card(struct arena *arena, const char *number, const char *titl
     return text_format(arena, "%s %s", number, title);
 }
 
+/* Gives the slot its key, title, number and name. The number is the procedure's own and is
+ * the same on every boat; what is known of the boat only adds to it. */
 static void slot_name(struct composing *composing, struct slot *slot)
 {
     const struct procedure *procedure = slot->procedure;
@@ -65,6 +73,7 @@ struct slot *slot_add(struct composing *composing, const struct procedure *proce
     return slot;
 }
 
+/* The name of a card before it is known whether the boat has it. */
 static const char *procedure_name(struct composing *composing,
                                   const struct procedure *procedure)
 {
@@ -87,6 +96,8 @@ static void not_hers_add(struct composing *composing, const struct procedure *pr
 static void slots_of_procedure(struct composing *composing, const struct procedure *procedure)
 {
     const struct boat *boat = composing->in->boat;
+    /* whether she needs the card is judged as on a card of its own: what that misses is
+     * then told under its name */
     struct slot probe = {.procedure = procedure, .key = procedure->key.text,
                          .name = procedure_name(composing, procedure)};
     composing->slot = &probe;
@@ -136,7 +147,8 @@ static void slot_compose(struct composing *composing, const struct slot *slot,
         sheet_make(composing, slot, others, sheet);
 }
 
-/* Those that tell what the others stand on come last. */
+/* Composes the slots, in two turns: sheets that list what the others stand on come after
+ * these. The set keeps the order of the slots. */
 static const struct sheet *const *sheets_make(struct composing *composing)
 {
     size_t count = composing->slot_count;

@@ -45,16 +45,16 @@ bool gear_cuts(const struct equipment *gear, enum item_key other)
 }
 
 static enum truth judge_inside(struct composing *composing, const struct condition *condition,
-                               bool note)
+                               enum noting noting)
 {
-    enum truth all = fitted_judge(composing, condition->item, note);
+    enum truth all = fitted_judge(composing, condition->item, noting);
     size_t index = 0;
     if (all != TRUTH_YES)
         return all;
     for (const struct equipment *gear;
          (gear = gear_next(composing, condition->item, &index)) != NULL;) {
         enum truth inside = gear_inside(composing, gear, condition->zones, condition->zone_count);
-        if (inside == TRUTH_UNKNOWN && note)
+        if (inside == TRUTH_UNKNOWN && noting == NOTE_MISSING)
             missing_note(composing, condition->item, GEAR_inside, gear->place);
         if (inside == TRUTH_UNKNOWN)
             all = TRUTH_UNKNOWN;
@@ -85,9 +85,9 @@ static enum truth gear_is(const struct composing *composing, const struct equipm
 /* True when one piece of the gear has the value; every piece must be known
  * before it is said that none has. */
 static enum truth judge_is(struct composing *composing, const struct condition *condition,
-                           bool note)
+                           enum noting noting)
 {
-    enum truth any = fitted_judge(composing, condition->item, note);
+    enum truth any = fitted_judge(composing, condition->item, noting);
     size_t index = 0;
     if (any != TRUTH_YES)
         return any;
@@ -97,7 +97,7 @@ static enum truth judge_is(struct composing *composing, const struct condition *
         enum truth is = gear_is(composing, gear, condition);
         if (is == TRUTH_YES)
             return TRUTH_YES;
-        if (is == TRUTH_UNKNOWN && note)
+        if (is == TRUTH_UNKNOWN && noting == NOTE_MISSING)
             missing_note(composing, condition->item, condition->field, gear->place);
         if (is == TRUTH_UNKNOWN)
             any = TRUTH_UNKNOWN;
@@ -129,9 +129,9 @@ static bool piece_beyond(const struct composing *composing, const struct equipme
 
 /* Is it so of one piece? Where that is not recorded the test counts the dangerous answer. */
 static enum truth judge_pieces(struct composing *composing, const struct condition *condition,
-                               piece_test is_so, bool note)
+                               piece_test is_so, enum noting noting)
 {
-    enum truth fitted = fitted_judge(composing, condition->item, note);
+    enum truth fitted = fitted_judge(composing, condition->item, noting);
     size_t index = 0;
     if (fitted != TRUTH_YES)
         return fitted;
@@ -142,16 +142,17 @@ static enum truth judge_pieces(struct composing *composing, const struct conditi
     return TRUTH_NO;
 }
 
-static enum truth judge(struct composing *composing, const struct condition *condition, bool note);
+static enum truth judge(struct composing *composing, const struct condition *condition,
+                        enum noting noting);
 
 /* All and any, with three answers: one decisive child decides even beside an
  * unknown one. `stop` is the decisive answer. */
 static enum truth judge_children(struct composing *composing, const struct condition *condition,
-                                 enum truth stop, bool note)
+                                 enum truth stop, enum noting noting)
 {
     enum truth result = stop == TRUTH_NO ? TRUTH_YES : TRUTH_NO;
     for (size_t i = 0; i < condition->child_count; i++) {
-        enum truth child = judge(composing, condition->children[i], note);
+        enum truth child = judge(composing, condition->children[i], noting);
         if (child == stop)
             return stop;
         if (child == TRUTH_UNKNOWN)
@@ -175,7 +176,7 @@ static enum truth piece_has(const struct composing *composing, const struct equi
 
 /* Has this piece all that the children ask of its kind? */
 static enum truth piece_has_all(struct composing *composing, const struct condition *condition,
-                                const struct equipment *gear, bool note)
+                                const struct equipment *gear, enum noting noting)
 {
     enum truth all = TRUTH_YES;
     for (size_t i = 0; i < condition->child_count; i++) {
@@ -185,7 +186,7 @@ static enum truth piece_has_all(struct composing *composing, const struct condit
         enum truth is = piece_has(composing, gear, child);
         if (is == TRUTH_NO)
             return TRUTH_NO;
-        if (is == TRUTH_UNKNOWN && note)
+        if (is == TRUTH_UNKNOWN && noting == NOTE_MISSING)
             missing_note(composing, child->item, child->field, gear->place);
         all = is == TRUTH_UNKNOWN ? TRUTH_UNKNOWN : all;
     }
@@ -193,16 +194,16 @@ static enum truth piece_has_all(struct composing *composing, const struct condit
 }
 
 static enum truth one_has_all(struct composing *composing, const struct condition *condition,
-                              enum item_key item, bool note)
+                              enum item_key item, enum noting noting)
 {
     enum truth any = TRUTH_NO;
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
-        enum truth has = piece_has_all(composing, condition, gear, false);
+        enum truth has = piece_has_all(composing, condition, gear, NOTE_NOTHING);
         if (has == TRUTH_YES)
             return TRUTH_YES;
-        if (has == TRUTH_UNKNOWN && note)
-            (void)piece_has_all(composing, condition, gear, true);
+        if (has == TRUTH_UNKNOWN && noting == NOTE_MISSING)
+            (void)piece_has_all(composing, condition, gear, NOTE_MISSING);
         any = has == TRUTH_UNKNOWN ? TRUTH_UNKNOWN : any;
     }
     return any;
@@ -210,13 +211,13 @@ static enum truth one_has_all(struct composing *composing, const struct conditio
 
 /* Several facts asked of one kind of gear must be true of one and the same piece. */
 static enum truth judge_all(struct composing *composing, const struct condition *condition,
-                            bool note)
+                            enum noting noting)
 {
-    enum truth all = judge_children(composing, condition, TRUTH_NO, note);
+    enum truth all = judge_children(composing, condition, TRUTH_NO, noting);
     for (size_t i = 0; all != TRUTH_NO && i < condition->child_count; i++) {
         if (!asks_of_piece(condition->children[i]) || all == TRUTH_UNKNOWN)
             continue;
-        all = one_has_all(composing, condition, condition->children[i]->item, note);
+        all = one_has_all(composing, condition, condition->children[i]->item, noting);
     }
     return all;
 }
@@ -243,50 +244,51 @@ static bool boat_is(const struct boat *boat, enum trait trait)
     case TRAIT_COUNT:
         break;
     }
-    promise(false);
-    return false;
+    promise_unreached();
 }
 
 /* Known to hold? Nothing is asked for: the next case is that of the dangerous answer. */
 static enum truth judge_surely(struct composing *composing, const struct condition *condition)
 {
-    return judge(composing, condition->children[0], false) == TRUTH_YES ? TRUTH_YES : TRUTH_NO;
+    return judge(composing, condition->children[0],
+                 NOTE_NOTHING) == TRUTH_YES ? TRUTH_YES : TRUTH_NO;
 }
 
-static enum truth judge(struct composing *composing, const struct condition *condition, bool note)
+static enum truth judge(struct composing *composing, const struct condition *condition,
+                        enum noting noting)
 {
     switch (condition->kind) {
     case CONDITION_FITTED:
-        return fitted_judge(composing, condition->item, note);
+        return fitted_judge(composing, condition->item, noting);
     case CONDITION_NOT_FITTED:
-        return negated(fitted_judge(composing, condition->item, note));
+        return negated(fitted_judge(composing, condition->item, noting));
     case CONDITION_INSIDE:
-        return judge_inside(composing, condition, note);
+        return judge_inside(composing, condition, noting);
     case CONDITION_IS:
-        return judge_is(composing, condition, note);
+        return judge_is(composing, condition, noting);
     case CONDITION_CUTS:
-        return judge_pieces(composing, condition, piece_cuts, note);
+        return judge_pieces(composing, condition, piece_cuts, noting);
     case CONDITION_REACH:
-        return judge_pieces(composing, condition, piece_within, note);
+        return judge_pieces(composing, condition, piece_within, noting);
     case CONDITION_BEYOND:
-        return judge_pieces(composing, condition, piece_beyond, note);
+        return judge_pieces(composing, condition, piece_beyond, noting);
     case CONDITION_SURELY:
         return judge_surely(composing, condition);
     case CONDITION_BOAT:
         return boat_is(composing->in->boat, condition->trait) ? TRUTH_YES : TRUTH_NO;
     case CONDITION_ALL:
-        return judge_all(composing, condition, note);
+        return judge_all(composing, condition, noting);
     case CONDITION_ANY:
-        return judge_children(composing, condition, TRUTH_YES, note);
+        return judge_children(composing, condition, TRUTH_YES, noting);
     case CONDITION_NONE:
-        return negated(judge_children(composing, condition, TRUTH_YES, note));
+        return negated(judge_children(composing, condition, TRUTH_YES, noting));
     }
     promise_unreached();
 }
 
 enum truth condition_truth(struct composing *composing, const struct condition *condition)
 {
-    return condition == NULL ? TRUTH_YES : judge(composing, condition, false);
+    return condition == NULL ? TRUTH_YES : judge(composing, condition, NOTE_NOTHING);
 }
 
 enum truth condition_judge(struct composing *composing, const struct condition *condition)
@@ -294,7 +296,7 @@ enum truth condition_judge(struct composing *composing, const struct condition *
     enum truth truth = condition_truth(composing, condition);
     /* Only facts that keep the whole from being decided are asked for. */
     if (truth == TRUTH_UNKNOWN)
-        judge(composing, condition, true);
+        judge(composing, condition, NOTE_MISSING);
     return truth;
 }
 

@@ -28,13 +28,13 @@ const struct equipment *gear_next(const struct composing *composing, enum item_k
 }
 
 /* Is it known of every piece whose engine it serves? */
-static bool serving_known(struct composing *composing, enum item_key item, bool note)
+static bool serving_known(struct composing *composing, enum item_key item, enum noting noting)
 {
     bool known = true;
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
         if (gear_concerns(composing, gear) == TRUTH_UNKNOWN) {
-            if (note)
+            if (noting == NOTE_MISSING)
                 missing_note(composing, item, GEAR_serves, gear->place);
             known = false;
         }
@@ -64,7 +64,8 @@ static struct place other_engine_place(const struct boat *boat, enum item_key it
 }
 
 /* Fitted for the engines that are asked about: not known of one is not known. */
-static enum truth fitted_by_engine(struct composing *composing, enum item_key item, bool note)
+static enum truth fitted_by_engine(struct composing *composing, enum item_key item,
+                                   enum noting noting)
 {
     const struct boat *boat = composing->in->boat;
     enum truth any = TRUTH_NO;
@@ -79,7 +80,7 @@ static enum truth fitted_by_engine(struct composing *composing, enum item_key it
         if (fitted != ANSWER_NOT_RECORDED)
             continue;
         known = false;
-        if (note)
+        if (noting == NOTE_MISSING)
             missing_note_for(composing, item, space, other_engine_place(boat, item));
     }
     return known ? any : TRUTH_UNKNOWN;
@@ -96,26 +97,26 @@ static bool is_mentioned(const struct boat *boat, enum item_key item)
 
 /* Fitted on the boat; where it is asked of one engine, or is a kind that each engine has,
  * for that engine. A piece of the other engine tells nothing of this one's. */
-static enum truth fitted_here(struct composing *composing, enum item_key item, bool note)
+static enum truth fitted_here(struct composing *composing, enum item_key item, enum noting noting)
 {
     const struct boat *boat = composing->in->boat;
     bool by_engine = false;
     for (size_t i = 0; i < boat->engine_space_count; i++)
         by_engine = by_engine || space_asked(composing, item, boat->engine_spaces[i]);
     if (by_engine && is_mentioned(boat, item))
-        return fitted_by_engine(composing, item, note);
+        return fitted_by_engine(composing, item, noting);
     enum answer fitted = boat_fitted(boat, item);
-    if (fitted == ANSWER_NOT_RECORDED && note)
+    if (fitted == ANSWER_NOT_RECORDED && noting == NOTE_MISSING)
         missing_note(composing, item, GEAR_FIELD_NONE, boat->place);
     if (fitted == ANSWER_NOT_RECORDED)
         return TRUTH_UNKNOWN;
     return fitted == ANSWER_YES ? TRUTH_YES : TRUTH_NO;
 }
 
-enum truth fitted_judge(struct composing *composing, enum item_key item, bool note)
+enum truth fitted_judge(struct composing *composing, enum item_key item, enum noting noting)
 {
-    enum truth fitted = fitted_here(composing, item, note);
-    if (fitted == TRUTH_YES && !serving_known(composing, item, note))
+    enum truth fitted = fitted_here(composing, item, noting);
+    if (fitted == TRUTH_YES && !serving_known(composing, item, noting))
         return TRUTH_UNKNOWN;
     return fitted;
 }

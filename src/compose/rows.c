@@ -197,12 +197,14 @@ static bool goes_without(struct composing *composing, enum item_key item)
 {
     return !composing->in->draft && !item_kind_of(item)->by_engine &&
            !procedure_needs(composing->slot->procedure, item) &&
-           fitted_judge(composing, item, false) == TRUTH_UNKNOWN;
+           fitted_judge(composing, item, NOTE_NOTHING) == TRUTH_UNKNOWN;
 }
 
 /* Gear without a recorded side of the question holds the card; gear declared
  * not fitted must have its own case when the step cannot do without it. */
-static void needed_item_add(struct row_list *list, const struct item_value *item, bool needed)
+enum need { NEEDED, HELPS };
+
+static void item_rows_add(struct row_list *list, const struct item_value *item, enum need need)
 {
     struct composing *composing = list->composing;
     struct condition fitted = {.kind = CONDITION_FITTED, .item = item->value, .place = item->place};
@@ -210,15 +212,15 @@ static void needed_item_add(struct row_list *list, const struct item_value *item
     size_t before = list->count, index = 0;
     if (truth == TRUTH_UNKNOWN)
         not_recorded_add(list, item->value, item->place);
-    if (truth == TRUTH_NO && needed)
+    if (truth == TRUTH_NO && need == NEEDED)
         piece_lacking(composing, item);
     if (truth != TRUTH_YES)
         return;
     for (const struct equipment *gear; (gear = gear_next(composing, item->value, &index)) != NULL;)
         if (offered(list, gear) &&
-            (!needed || condition_admits(composing, list->wants->when, gear)))
+            (need == HELPS || condition_admits(composing, list->wants->when, gear)))
             gear_add(list, gear);
-    if (needed && list->count == before)
+    if (need == NEEDED && list->count == before)
         piece_lacking(composing, item);
 }
 
@@ -243,13 +245,13 @@ bool rows_make(struct composing *composing, const struct step_gear *wants, struc
     struct row_list list = {.composing = composing, .wants = wants};
     undecided_add(&list, wants->undecided);
     for (size_t i = 0; i < wants->uses->count; i++)
-        needed_item_add(&list, &wants->uses->items[i], true);
+        item_rows_add(&list, &wants->uses->items[i], NEEDED);
     for (size_t i = 0; i < wants->also->count; i++) {
         const struct item_value *item = &wants->also->items[i];
         if (goes_without(composing, item->value))
             missing_help_note(composing, item->value);
         else
-            needed_item_add(&list, item, false);
+            item_rows_add(&list, item, HELPS);
     }
     step->rows = list.rows;
     step->row_count = list.count;

@@ -105,6 +105,7 @@ static void pages_name(struct composing *composing, size_t first)
 {
     for (size_t i = first; i < composing->slot_count; i++) {
         struct slot *slot = &composing->slots[i];
+        slot->later_page = i > first;
         if (composing->slot_count - first > 1)
             slot->page = text_format(composing->arena, "%c", (char)('A' + (char)(i - first)));
         slot->name = named_card(composing->arena,
@@ -241,17 +242,18 @@ static void sources_add(struct composing *composing, struct source_list *list,
         source_add(composing, list, warnings->items[i].source);
 }
 
-static void source_word(struct text_builder *out, const struct authority *authority,
-                        bool tag_told)
+static void first_of_tag_add(struct text_builder *out, const struct authority *authority)
 {
-    if (tag_told)
-        text_add_format(out, "; %s", authority->id.text);
-    else
-        text_add_format(out, "%s**%s** %s, %s", out->length == 0 ? "" : ". ",
-                        authority->tag.text, authority->issuer.text, authority->id.text);
+    text_add_format(out, "%s**%s** %s, %s", out->length == 0 ? "" : ". ", authority->tag.text,
+                    authority->issuer.text, authority->id.text);
 }
 
-/* Sources of one tag stand together. */
+static void next_of_tag_add(struct text_builder *out, const struct authority *authority)
+{
+    text_add_format(out, "; %s", authority->id.text);
+}
+
+/* Sources of one tag stand together, the tag and its issuer said once. */
 static const char *sources_joined(struct composing *composing, const struct source_list *list)
 {
     struct text_builder out = text_builder_in(composing->arena);
@@ -259,11 +261,12 @@ static const char *sources_joined(struct composing *composing, const struct sour
     for (size_t i = 0; i < list->count; i++) {
         if (told[i])
             continue;
-        for (size_t j = i; j < list->count; j++) {
+        first_of_tag_add(&out, list->rows[i]);
+        for (size_t j = i + 1; j < list->count; j++) {
             if (!text_equal(list->rows[i]->tag.text, list->rows[j]->tag.text))
                 continue;
-            source_word(&out, list->rows[j], told[i]);
-            told[i] = told[j] = true;
+            next_of_tag_add(&out, list->rows[j]);
+            told[j] = true;
         }
     }
     return out.length == 0 ? ""

@@ -1,17 +1,21 @@
-/* seacock_table.c - openings in the hull as one table, port beside starboard,
- * bow first (room: compose). */
+/* seacock_table.c - openings in the hull as one table of a step, port beside starboard, bow
+ * first, so that two people can go down both sides at once (room: compose). Takes the
+ * pieces of one item and what the step wants of them; gives the step's lines and heads,
+ * and a marker a piece. How a valve is turned is said once, in the note above the table,
+ * where most are turned so; a line then says only what differs. Never leaves a piece out:
+ * one whose side is not recorded has a group of its own. */
 #include "compose_room.h"
 
 #include <string.h>
 
-/* Handling that most share is said once, in the table's head. */
+/* The handling that the table's note says. */
 struct handling {
-    const char *how;      /* NULL: nothing is shared, or not all is recorded */
-    bool all;
-    enum gear_state state;    /* what the step wants of each */
+    const char *how;          /* NULL: no two share one, or one is not recorded */
+    bool all;                 /* every valve is turned so, not only most */
+    enum gear_state state;    /* what the step wants of each: on, off */
 };
 
-/* NULL: none that serves the step. */
+/* How this piece is brought into the state; NULL: the record does not say. */
 static const char *how_of(struct composing *composing, const struct equipment *gear,
                           enum gear_state state)
 {
@@ -19,6 +23,7 @@ static const char *how_of(struct composing *composing, const struct equipment *g
     return text_empty(how) ? NULL : how;
 }
 
+/* How many valves are turned just so. */
 static size_t handled_so(struct composing *composing, enum item_key item, const char *how,
                          enum gear_state state)
 {
@@ -40,6 +45,8 @@ static const char *handled_alone(struct composing *composing, enum item_key item
     return gear == NULL ? NULL : how_of(composing, gear, state);
 }
 
+/* The handling that most valves share. Where one is not recorded nothing is shared: the
+ * note would speak for it. An opening without a valve is not asked. */
 static struct handling common_handling(struct composing *composing, enum item_key item,
                                        enum gear_state state)
 {
@@ -84,6 +91,7 @@ static const char *own_handling(struct composing *composing, const struct equipm
     return text_equal(how, common->how) ? NULL : how;
 }
 
+/* Where the piece lies along the boat: twice the middle of its zone, from the bow. */
 static int gear_station(const struct equipment *gear)
 {
     return gear->place_zone == NULL ? 0 : gear->place_zone->from + gear->place_zone->to;
@@ -105,6 +113,7 @@ static const struct equipment **gear_by_station(const struct composing *composin
     return list;
 }
 
+/* The side of the piece as recorded, else of its zone. */
 static enum side gear_side(const struct equipment *gear)
 {
     if (gear->place_side != SIDE_NONE || gear->place_zone == NULL)
@@ -114,7 +123,8 @@ static enum side gear_side(const struct equipment *gear)
 
 /* ---- lines ---- */
 
-/* Nothing stands under the word of a side that its record does not tell. */
+/* The head of a group. Pieces whose side the record does not tell stand under words that
+ * say so, never under those of a side. */
 static const char *head_word(const struct composing *composing, enum side side)
 {
     static const enum word heads[] = {
@@ -124,13 +134,13 @@ static const char *head_word(const struct composing *composing, enum side side)
     return words_get(composing->in->words, heads[side]);
 }
 
-/* The table while it is written: the gear of each side in its order. */
+/* The table while it is written. */
 struct writing {
     struct composing *composing;
-    const struct equipment **list;
+    const struct equipment **list;   /* the pieces from bow to stern */
     size_t gear_count;
     const struct handling *common;
-    struct table_row *lines;
+    struct table_row *lines;         /* as far as they are written */
     size_t line_count;
 };
 
@@ -155,7 +165,8 @@ static size_t side_count(const struct writing *writing, enum side side)
     return count;
 }
 
-/* One side down a column, from that line on. */
+/* Writes one side down a column, from the first line that is not yet written; the caller
+ * counts the lines. */
 static void column_write(struct writing *writing, enum side side, size_t column)
 {
     size_t line = writing->line_count;
@@ -164,8 +175,8 @@ static void column_write(struct writing *writing, enum side side, size_t column)
             writing->lines[line++].cells[column] = cell_of(writing, writing->list[i]);
 }
 
-/* What has no other side beside it takes both columns: the first half left, the second
- * right. */
+/* Writes a group that has no other side beside it over both columns: its first half down
+ * the left one, the second down the right one. */
 static void block_write(struct writing *writing, enum side side)
 {
     size_t count = side_count(writing, side), half = (count + 1) / 2, written = 0;
@@ -179,7 +190,8 @@ static void block_write(struct writing *writing, enum side side)
     writing->line_count += half;
 }
 
-/* Under the heads of the table if nothing stands there yet, else under its own. */
+/* Writes a group under its head: that of the table if nothing stands there yet, else one in
+ * the middle of the table. */
 static void group_write(struct writing *writing, enum side side, struct card_step *step)
 {
     if (side_count(writing, side) == 0)
@@ -192,6 +204,7 @@ static void group_write(struct writing *writing, enum side side, struct card_ste
     block_write(writing, side);
 }
 
+/* Writes port beside starboard; where there is one of the two alone, over both columns. */
 static void sides_write(struct writing *writing, struct card_step *step)
 {
     size_t port = side_count(writing, SIDE_PORT), starboard = side_count(writing, SIDE_STARBOARD);

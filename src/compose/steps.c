@@ -73,17 +73,17 @@ static void step_fill(struct composing *composing, const struct procedure_step *
     gear_fill(composing, step, undecided, out, below);
 }
 
-/* What kills at the step, and the card's own line about gear below: numbers in them are
- * those of the card, so all steps must be there. */
+/* Gives the step its lines on what kills there, after the card's own line about gear below
+ * (`rows_below`; NULL: the step has none below). Numbers in them are those of the card, so
+ * all steps must be there. */
 static void lethal_make(struct composing *composing, const struct sheet *sheet,
-                        struct card_step *step, bool below)
+                        struct card_step *step, const struct text_value *rows_below)
 {
     const struct list_value *lines = step->taken == NULL ? &step->step->lethal
                                                          : &step->taken->lethal;
-    const struct text_value *rows_below = &composing->slot->procedure->rows_below;
     struct card_text *out = arena_array(composing->arena, lines->count + 1, sizeof *out);
     size_t count = 0;
-    if (below && rows_below->text != NULL)
+    if (rows_below != NULL && rows_below->text != NULL)
         out[count++] = (struct card_text){rows_below->text, rows_below->place};
     for (size_t i = 0; i < lines->count; i++)
         out[count++] = (struct card_text){numbers_fill(composing, sheet, &lines->items[i]),
@@ -119,7 +119,8 @@ void steps_make(struct composing *composing, struct sheet *sheet)
         items[i].headline.text = numbers_fill(
             composing, sheet, &(struct text_value){.text = items[i].headline.text,
                                                    .place = items[i].headline.origin});
-        lethal_make(composing, sheet, &items[i], below[i]);
+        lethal_make(composing, sheet, &items[i],
+                    below[i] ? &composing->slot->procedure->rows_below : NULL);
     }
     figures_make(composing, items, steps);
 }

@@ -122,11 +122,11 @@ static bool is_sided_family(const struct zone *zone)
 }
 
 /* A name in the middle of the plan must be true of the middle of the boat. */
-static bool is_landmark(const struct zone *zone, bool catamaran)
+static bool is_landmark(const struct zone *zone, const struct boat *boat)
 {
     if (!zone->drawn || zone->side == SIDE_PORT || zone->side == SIDE_STARBOARD)
         return false;
-    if (catamaran)
+    if (boat->catamaran)
         return !zone->in_hulls && !is_sided_family(zone);
     return !zone->catamaran_only;
 }
@@ -157,7 +157,7 @@ static void landmarks_make(struct composing *composing, struct plan_facts *plan)
         bool deck_landmark = part == PLAN_PART_DECK &&
                              (key == ZONE_coachroof ||
                               (!catamaran && key == ZONE_foredeck));
-        if (!of_part(zone, part) || !(is_landmark(zone, catamaran) || deck_landmark))
+        if (!of_part(zone, part) || !(is_landmark(zone, composing->in->boat) || deck_landmark))
             continue;
         zones = arena_grow(composing->arena, zones, plan->landmark_count, &room, sizeof *zones);
         zones[plan->landmark_count++] = (struct plan_zone){

@@ -36,6 +36,8 @@ static char *tagged_name(const struct subset *subset, const char *name, struct a
     return text_format(arena, "%s+%s", tag, name);
 }
 
+/* A dictionary of its own number in the file, since several objects refer to it. NULL:
+ * no memory. */
 static HPDF_Dict dictionary_new(HPDF_Doc document)
 {
     HPDF_Dict dictionary = HPDF_Dict_New(document->mmgr);
@@ -45,6 +47,7 @@ static HPDF_Dict dictionary_new(HPDF_Doc document)
     return dictionary;
 }
 
+/* A compressed stream of these bytes. NULL: no memory. */
 static HPDF_Dict stream_new(HPDF_Doc document, const unsigned char *bytes, size_t length)
 {
     HPDF_Dict stream = HPDF_DictStream_New(document->mmgr, document->xref);
@@ -57,6 +60,8 @@ static HPDF_Dict stream_new(HPDF_Doc document, const unsigned char *bytes, size_
     return stream;
 }
 
+/* The units of the face in thousandths of the em, as PDF counts; rounded half away from
+ * zero. */
 static HPDF_INT32 per_mille(int units, const struct face_metrics *metrics)
 {
     int em = metrics->units_per_em, half = units < 0 ? -em / 2 : em / 2;
@@ -64,6 +69,7 @@ static HPDF_INT32 per_mille(int units, const struct face_metrics *metrics)
     return (HPDF_INT32)((units * 1000 + half) / em);
 }
 
+/* The box that holds every glyph of the face. */
 static HPDF_Array bounds_make(HPDF_Doc document, const struct face_metrics *metrics)
 {
     HPDF_Array box = HPDF_Array_New(document->mmgr);
@@ -73,6 +79,7 @@ static HPDF_Array bounds_make(HPDF_Doc document, const struct face_metrics *metr
     return box;
 }
 
+/* What a viewer needs to know of the face, and the subset's bytes. */
 static HPDF_Dict descriptor_make(HPDF_Doc document, const struct subset *subset,
                                  const struct face_metrics *metrics, const char *name)
 {
@@ -111,6 +118,7 @@ static HPDF_Array widths_make(HPDF_Doc document, const struct subset *subset)
     return outer;
 }
 
+/* Identity: codes stand for glyphs directly, not for characters of a collection. */
 static HPDF_Dict system_make(HPDF_Doc document)
 {
     HPDF_Dict system = HPDF_Dict_New(document->mmgr);
@@ -123,6 +131,8 @@ static HPDF_Dict system_make(HPDF_Doc document)
     return system;
 }
 
+/* The font proper, under the Type0 font that wraps it: glyphs by number, and their
+ * widths. */
 static HPDF_Dict descendant_make(HPDF_Doc document, const struct subset *subset,
                                  const char *name, HPDF_Dict descriptor)
 {
@@ -152,6 +162,7 @@ static void cmap_letter_add(struct text_builder *out, size_t id, uint32_t letter
                         (unsigned)(0xDC00 + ((letter - 0x10000) & 0x3FF)));
 }
 
+/* In blocks of a hundred, the limit of the format; glyph 0 stands for no letter. */
 static void cmap_letters_add(struct text_builder *out, const struct subset *subset)
 {
     struct text_builder block = text_builder_in(out->arena);
@@ -171,6 +182,8 @@ static void cmap_letters_add(struct text_builder *out, const struct subset *subs
     }
 }
 
+/* The map from codes back to letters, by which a reader of the PDF searches and copies
+ * its words. */
 static HPDF_Dict letters_make(HPDF_Doc document, const struct subset *subset, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
@@ -184,6 +197,7 @@ static HPDF_Dict letters_make(HPDF_Doc document, const struct subset *subset, st
     return stream_new(document, (const unsigned char *)out.at, out.length);
 }
 
+/* All objects of the font, joined. NULL where memory ran out. */
 HPDF_Dict font_embed(HPDF_Doc document, const struct subset *subset,
                      const struct face_metrics *metrics, const char *name, struct arena *arena)
 {

@@ -11,18 +11,30 @@
 /* From here to 1 a thousandth is too coarse for four significant digits. */
 #define SMALL_LEAST 1e-4
 
-static const char *about_of(const char *owner, const char *field)
+static const char *about_of(const struct fact_owner *owner, const char *field)
 {
-    const struct field_table *table = equipment_fields();
-    const struct field *row;
-    if (text_equal(owner, "base"))
-        return "of the berths, such as 43 30.50 N 016 26.40 E";
-    if (text_equal(owner, "boat"))
-        table = boat_fields();
-    else if (text_equal(owner, "radio"))
-        table = radio_fields();
-    row = field_find(table, field);
-    return row == NULL || row->about == NULL ? "what is true of it" : row->about;
+    const struct field *row = owner->fields == NULL ? NULL : field_find(owner->fields, field);
+    const char *about = row == NULL ? owner->about : row->about;
+    return about == NULL ? "what is true of it" : about;
+}
+
+struct fact_owner boat_owner(const struct evaluation *evaluation)
+{
+    return (struct fact_owner){.name = "boat", .place = evaluation->record->boat->place,
+                               .fields = boat_fields()};
+}
+
+struct fact_owner base_owner(const struct evaluation *evaluation)
+{
+    return (struct fact_owner){.name = "base", .place = evaluation->record->base->name.place,
+                               .about = "of the berths, such as 43 30.50 N 016 26.40 E"};
+}
+
+static struct fact_owner gear_owner(const struct evaluation *evaluation,
+                                    const struct equipment *gear)
+{
+    return (struct fact_owner){.name = gear_label(evaluation, gear), .place = gear->place,
+                               .fields = equipment_fields()};
 }
 
 static void lack_add(struct evaluation *evaluation, const char *owner, const char *field,
@@ -43,15 +55,15 @@ static void input_add(struct evaluation *evaluation, const char *what, const cha
     evaluation->inputs[evaluation->input_count++] = (struct figure_input){what, value, place};
 }
 
-double number_take(struct evaluation *evaluation, const char *owner, struct place place,
+double number_take(struct evaluation *evaluation, const struct fact_owner *owner,
                    const char *field, const struct number_value *number)
 {
     if (!number->given) {
-        lack_add(evaluation, owner, field, place, about_of(owner, field));
+        lack_add(evaluation, owner->name, field, owner->place, about_of(owner, field));
         return 0.0;
     }
-    input_add(evaluation, text_format(evaluation->arena, "%s %s", owner, field), number->text,
-              number->place);
+    input_add(evaluation, text_format(evaluation->arena, "%s %s", owner->name, field),
+              number->text, number->place);
     return (double)number->milli / 1000.0;
 }
 
@@ -65,7 +77,8 @@ const char *gear_label(const struct evaluation *evaluation, const struct equipme
 double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
                         const char *field, const struct number_value *number)
 {
-    return number_take(evaluation, gear_label(evaluation, gear), gear->place, field, number);
+    struct fact_owner owner = gear_owner(evaluation, gear);
+    return number_take(evaluation, &owner, field, number);
 }
 
 int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear)
@@ -78,24 +91,26 @@ int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear)
 double boat_number_take(struct evaluation *evaluation, const char *field,
                         const struct number_value *number)
 {
-    return number_take(evaluation, "boat", evaluation->record->boat->place, field, number);
+    struct fact_owner owner = boat_owner(evaluation);
+    return number_take(evaluation, &owner, field, number);
 }
 
-void text_take(struct evaluation *evaluation, const char *owner, struct place place,
+void text_take(struct evaluation *evaluation, const struct fact_owner *owner,
                const char *field, const struct text_value *text)
 {
     if (text->text == NULL)
-        lack_add(evaluation, owner, field, place, about_of(owner, field));
+        lack_add(evaluation, owner->name, field, owner->place, about_of(owner, field));
     else
-        input_add(evaluation, text_format(evaluation->arena, "%s %s", owner, field), text->text,
-                  text->place);
+        input_add(evaluation, text_format(evaluation->arena, "%s %s", owner->name, field),
+                  text->text, text->place);
 }
 
 void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,
                     const char *field, const char *word, struct place place)
 {
     struct text_value text = {.text = word, .place = place};
-    text_take(evaluation, gear_label(evaluation, gear), gear->place, field, &text);
+    struct fact_owner owner = gear_owner(evaluation, gear);
+    text_take(evaluation, &owner, field, &text);
 }
 
 void lack_take(struct evaluation *evaluation, const struct equipment *gear, const char *what,

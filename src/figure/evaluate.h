@@ -18,9 +18,16 @@ struct evaluation {
     struct place origin;
 };
 
-/* The number, noted as input; 0 and noted as lacking where it is not given. The owner
- * is "boat", "radio" or the label of a piece of gear. */
-double number_take(struct evaluation *evaluation, const char *owner, struct place place,
+/* Whose field is read. */
+struct fact_owner {
+    const char *name;                    /* for people: boat, radio, seacock C13 */
+    struct place place;                  /* where a field is missing that is not recorded */
+    const struct field_table *fields;    /* tells how to record one; NULL: `about` does */
+    const char *about;                   /* NULL: nothing tells it */
+};
+
+/* The number, noted as input; 0 and noted as lacking where it is not given. */
+double number_take(struct evaluation *evaluation, const struct fact_owner *owner,
                    const char *field, const struct number_value *number);
 
 /* "seacock C13". */
@@ -36,9 +43,13 @@ int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear)
 double boat_number_take(struct evaluation *evaluation, const char *field,
                         const struct number_value *number);
 
-/* A word of the record that is an input; `place` tells where it is missing. */
-void text_take(struct evaluation *evaluation, const char *owner, struct place place,
+/* A word of the record that is an input. */
+void text_take(struct evaluation *evaluation, const struct fact_owner *owner,
                const char *field, const struct text_value *text);
+
+/* The boat, and the base, as owners. */
+struct fact_owner boat_owner(const struct evaluation *evaluation);
+struct fact_owner base_owner(const struct evaluation *evaluation);
 
 /* The same for what a choice of a piece of gear stands for; `word` NULL: it is not given. */
 void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,

@@ -130,7 +130,8 @@ void evaluate_us_outfit(struct evaluation *evaluation)
         not_applicable(evaluation, "her flag is not known to be that of the United States");
         return;
     }
-    text_take(evaluation, "boat", boat->place, "flag", &boat->facts.flag);
+    struct fact_owner owner = boat_owner(evaluation);
+    text_take(evaluation, &owner, "flag", &boat->facts.flag);
     double loa_m = boat_number_take(evaluation, "loa_m", &boat->facts.loa_m);
     if (!us_outfit_least(loa_m, fixed ? US_FIXED_SYSTEM : US_NO_FIXED_SYSTEM, &outfit)) {
         not_applicable(evaluation, "she is longer than the 65 feet that the rule covers");
@@ -274,10 +275,10 @@ static void range_tell(struct evaluation *evaluation, double own_m)
 {
     const struct base_record *base = evaluation->record->base;
     bool station = base->centre_antenna_m.given;
+    struct fact_owner centre = {.name = "rescue centre", .place = base->centre_antenna_m.place};
     double other_m = 0.0;
     if (station)
-        other_m = number_take(evaluation, "rescue centre", base->centre_antenna_m.place,
-                              "antenna_m", &base->centre_antenna_m);
+        other_m = number_take(evaluation, &centre, "antenna_m", &base->centre_antenna_m);
     double nm = range_nm(RADIO_HORIZON_PRINTED, own_m, other_m);
     evaluation->before = text_format(evaluation->arena, "%s nm %s", number_words(evaluation, nm),
                                      station ? "to the centre's aerial" : "to her own horizon");
@@ -291,8 +292,9 @@ void evaluate_radio_range(struct evaluation *evaluation)
         not_applicable(evaluation, "no fixed radio is recorded");
         return;
     }
-    double own_m = number_take(evaluation, "radio", boat->radio_place, "antenna_m",
-                               &boat->radio.antenna_m);
+    struct fact_owner radio = {.name = "radio", .place = boat->radio_place,
+                               .fields = radio_fields()};
+    double own_m = number_take(evaluation, &radio, "antenna_m", &boat->radio.antenna_m);
     evaluation->origin = boat->radio_place;
     if (evaluation->lack_count == 0)
         range_tell(evaluation, own_m);

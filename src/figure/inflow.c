@@ -6,6 +6,8 @@
 
 #include "units.h"
 
+/* Torricelli: the flow through a hole from the height of water over it, times a
+ * coefficient of discharge. */
 double inflow_lpm(double bore_mm, double depth_m, double coefficient)
 {
     double bore_m = bore_mm / 1000.0;
@@ -15,12 +17,14 @@ double inflow_lpm(double bore_mm, double depth_m, double coefficient)
            sqrt(2.0 * GRAVITY_MPS2 * depth_m);
 }
 
+/* The losses of entry, valve and hose add up under the root. */
 double fitting_coefficient(double entry_loss, double valve_loss, double friction,
                            double length_m, double bore_m)
 {
     return 1.0 / sqrt(1.0 + entry_loss + valve_loss + friction * length_m / bore_m);
 }
 
+/* A ring, such as a shaft tube with its shaft in it, as one round hole of the same area. */
 double annulus_equivalent_mm(double outer_mm, double inner_mm)
 {
     return sqrt(outer_mm * outer_mm - inner_mm * inner_mm);
@@ -45,6 +49,7 @@ double depth_heeled_m(double depth_m, double offset_low_m, double heel_degrees)
     return depth_m * cos(heel) + offset_low_m * sin(heel);
 }
 
+/* The height of water whose pressure a boat's own speed makes. */
 double head_of_speed_m(double speed_kn)
 {
     double speed_mps = speed_kn * MPS_PER_KN;
@@ -67,6 +72,7 @@ static double weight_of(const struct ranked_opening *opening)
     return opening->bore_mm * opening->bore_mm * sqrt(opening->depth_m);
 }
 
+/* Most first; equals keep their order, so that a card does not change with the sort. */
 static void openings_sort(struct ranked_opening *openings, size_t count)
 {
     for (size_t i = 1; i < count; i++) {
@@ -78,6 +84,8 @@ static void openings_sort(struct ranked_opening *openings, size_t count)
     }
 }
 
+/* Openings whose order the spread of the coefficients could turn are one group: the
+ * first of a group is the one with the most. */
 void openings_rank(struct ranked_opening *openings, size_t count)
 {
     size_t group = 0, first = 0;

@@ -1,5 +1,11 @@
-/* assignment.c - which label each place on the plan is led to: least total
- * length, hence no crossing (room: layout). It knows sums of costs, not what they are costs of. */
+/* assignment.c - sites to ports, each port to one site, at the least sum of costs (room:
+ * layout). On a plan the sites are places, the ports are where labels stand and the costs
+ * are lengths of leaders; this file knows only the numbers.
+ *
+ * The Hungarian method with potentials: every row (site) and column (port) has a number,
+ * so that cost - row - column is never below 0 and is 0 for each pair that is chosen. A
+ * chosen pair then cannot be bettered, and rows are let in one at a time, each along the
+ * cheapest chain of pairs that lets go of a port and take another. */
 #include "assignment.h"
 
 #include <float.h>
@@ -12,19 +18,22 @@
  * of a page stays far below it. */
 #define SAME_SUM 1e-6
 
-#define NONE SIZE_MAX
+#define NO_COLUMN SIZE_MAX
 
-/* The state of the method: rows and columns count from 1, column 0 is where a
- * new row enters. */
+/* The state of the method. Rows and columns count from 1 here, sites and ports from 0:
+ * row site + 1 and column port + 1. Column 0 is where a new row enters. */
 struct solving {
     const struct costs *costs;
-    double *row_potential, *column_potential, *slack;
-    size_t *row_of, *came_from;   /* by column */
-    bool *used;
-    const bool *row_fixed;        /* by site: rows left out of the question */
-    const bool *port_taken;       /* by port: columns left out of it */
+    double *row_potential, *column_potential;
+    double *slack;                /* by column: the least reduced cost of a used row there */
+    size_t *row_of;               /* by column: the row that has it; 0: it is free */
+    size_t *came_from;            /* by column: the column before it on the chain */
+    bool *used;                   /* by column: it is on the chain already */
+    const bool *row_fixed;        /* by site: its port is settled, the row stays out */
+    const bool *port_taken;       /* by port: a settled site has it, the column stays out */
 };
 
+/* What the pair costs beyond what its potentials pay; 0 for pairs that may be chosen. */
 static double reduced(const struct solving *solving, size_t row, size_t column)
 {
     return solving->costs->at[(row - 1) * solving->costs->ports + column - 1] -
@@ -36,10 +45,11 @@ static bool open_column(const struct solving *solving, size_t column)
     return !solving->used[column] && !solving->port_taken[column - 1];
 }
 
-/* The free column of least slack after looking from the row that holds `from`. */
+/* The open column of least slack, once the slacks have been lowered by what the row that
+ * has column `from` would cost in each. NO_COLUMN: none is open. */
 static size_t column_next(struct solving *solving, size_t from)
 {
-    size_t row = solving->row_of[from], best = NONE;
+    size_t row = solving->row_of[from], best = NO_COLUMN;
     for (size_t column = 1; column <= solving->costs->ports; column++) {
         if (!open_column(solving, column))
             continue;
@@ -48,12 +58,14 @@ static size_t column_next(struct solving *solving, size_t from)
             solving->slack[column] = cost;
             solving->came_from[column] = from;
         }
-        if (best == NONE || solving->slack[column] < solving->slack[best])
+        if (best == NO_COLUMN || solving->slack[column] < solving->slack[best])
             best = column;
     }
     return best;
 }
 
+/* Raises the potentials of the rows on the chain and lowers those of its columns by as
+ * much: chosen pairs stay at 0, and the column of least slack comes to 0. */
 static void potentials_move(struct solving *solving, double delta)
 {
     for (size_t column = 0; column <= solving->costs->ports; column++) {
@@ -66,6 +78,8 @@ static void potentials_move(struct solving *solving, double delta)
     }
 }
 
+/* Lets a row in: grows the chain from column 0 until it comes to a free column, then hands
+ * each column of the chain on to the row of the one before. */
 static void row_enter(struct solving *solving, size_t row)
 {
     size_t column = 0;
@@ -77,7 +91,7 @@ static void row_enter(struct solving *solving, size_t row)
     do {
         solving->used[column] = true;
         size_t next = column_next(solving, column);
-        promise(next != NONE);   /* there are never fewer columns than rows */
+        promise(next != NO_COLUMN);   /* there are never fewer columns than rows */
         potentials_move(solving, solving->slack[next]);
         column = next;
     } while (solving->row_of[column] != 0);
@@ -88,7 +102,8 @@ static void row_enter(struct solving *solving, size_t row)
     }
 }
 
-/* Solves for the rows that are not fixed; the others keep what `chosen` says. */
+/* Solves for the rows that are not fixed and writes their ports into `chosen`; the others
+ * keep what `chosen` says. */
 static void rest_solve(struct solving *solving, size_t *chosen)
 {
     const struct costs *costs = solving->costs;
@@ -130,9 +145,11 @@ static bool *pairs_tight(const struct solving *solving, struct arena *arena)
 
 /* What first_of_equals works on. */
 struct choosing {
-    bool *fixed, *taken, *tight;
-    size_t *chosen, *trial;
-    double least;
+    bool *fixed;              /* by site: its port is settled; solving->row_fixed */
+    bool *taken;              /* by port: a settled site has it; solving->port_taken */
+    bool *tight;              /* by site and port: the pair may belong to a least sum */
+    size_t *chosen, *trial;   /* by site: its port, and what is being tried */
+    double least;             /* the least sum */
 };
 
 /* Can the least sum still be had with this port for the site? Then it is chosen. */
@@ -154,7 +171,9 @@ static bool port_try(struct solving *solving, struct choosing *choosing, size_t 
     return true;
 }
 
-/* Site by site, the lowest port with which the least sum can still be had. */
+/* Settles site by site on the lowest port with which the least sum can still be had. The
+ * method alone would take one of several assignments of equal sum by the order in which
+ * it meets them, and rounding could change that from one machine to another. */
 static void first_of_equals(struct solving *solving, struct choosing *choosing)
 {
     for (size_t site = 0; site < solving->costs->sites; site++) {

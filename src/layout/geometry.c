@@ -11,12 +11,15 @@ double length_between(struct point a, struct point b)
     return hypot((double)(a.x - b.x), (double)(a.y - b.y));
 }
 
+/* Which way one turns at `b` on the way from `a` by `b` to `c`: 1, -1, or 0 for straight
+ * on. */
 static int64_t turn(struct point a, struct point b, struct point c)
 {
     int64_t cross = (int64_t)(b.x - a.x) * (c.y - a.y) - (int64_t)(b.y - a.y) * (c.x - a.x);
     return (cross > 0) - (cross < 0);
 }
 
+/* Of three points on one line: does `c` lie between `a` and `b`? */
 static bool within(struct point a, struct point b, struct point c)
 {
     return c.x >= (a.x < b.x ? a.x : b.x) && c.x <= (a.x > b.x ? a.x : b.x) &&
@@ -29,6 +32,8 @@ static bool lies_apart(mpt a, mpt b, mpt c, mpt d)
     return (a < c && a < d && b < c && b < d) || (a > c && a > d && b > c && b > d);
 }
 
+/* They cross where the ends of each lie on both sides of the other; else one's end may
+ * lie on the other. */
 bool segments_meet(struct point a, struct point b, struct point c, struct point d)
 {
     if (lies_apart(a.x, b.x, c.x, d.x) || lies_apart(a.y, b.y, c.y, d.y))
@@ -40,6 +45,7 @@ bool segments_meet(struct point a, struct point b, struct point c, struct point 
            (cda == 0 && within(c, d, a)) || (cdb == 0 && within(c, d, b));
 }
 
+/* To the foot of the perpendicular, or to the nearer end where that falls outside. */
 static double point_to_segment(struct point p, struct point a, struct point b)
 {
     double dx = (double)(b.x - a.x), dy = (double)(b.y - a.y), square = dx * dx + dy * dy;
@@ -53,6 +59,8 @@ static bool in_box(struct point p, struct area box)
     return p.x >= box.x && p.x <= box.x + box.width && p.y >= box.y && p.y <= box.y + box.height;
 }
 
+/* Nothing within or across; else the least of the distances between ends and corners and
+ * the other's edges. */
 double segment_to_box(struct point a, struct point b, struct area box)
 {
     struct point corners[] = {{box.x, box.y},

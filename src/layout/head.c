@@ -71,18 +71,18 @@ static mpt name_line(struct pen *pen, const struct style *style, mpt right, mpt 
 }
 
 /* The name on one line, or its halves on two; gives their width. */
-static mpt name_place(struct pen *pen, const struct style *style, mpt right, mpt baseline,
-                      mpt most)
+static mpt boat_name_set(struct pen *pen, const struct style *style, mpt right, mpt baseline,
+                         mpt most)
 {
     const char *name = sheet_title(pen->sheet)->boat, *part = name_break(pen, style, name, most);
     if (part == NULL)
         return name_line(pen, style, right, baseline, name);
     const char *first = text_format(pen->arena, "%.*s", (int)(part - name), name);
     mpt pitch = line_pitch(ROLE_BOAT, style->size);
-    paragraph_begin(pen, true);
+    paragraph_begin(pen);
     mpt one = name_line(pen, style, right, baseline - pitch, first);
     mpt two = name_line(pen, style, right, baseline, part + 1);
-    paragraph_end(pen, true);
+    paragraph_end(pen);
     return one > two ? one : two;
 }
 
@@ -97,8 +97,8 @@ static mpt boat_block_place(struct pen *pen, struct area band)
     mpt most = part_of(PART_OF_BAND_BOAT, band.width);
     style_fit(pen, &name, title->boat, most);
     mpt number_width = pen_width(pen, &number, title->number);
-    mpt name_width = name_place(pen, &name, right,
-                                band.y + part_of(PART_OF_BAND_NAME, band.height), most);
+    mpt name_width = boat_name_set(pen, &name, right,
+                                   band.y + part_of(PART_OF_BAND_NAME, band.height), most);
     pen_text(pen, &number, right - number_width, band.y + part_of(PART_OF_BAND_NUMBER, band.height),
              title->number, strlen(title->number), sheet->origin);
     return name_width > number_width ? name_width : number_width;
@@ -145,10 +145,10 @@ static void title_place(struct pen *pen, struct area area)
     style.size = size_rule(pen->paper, ROLE_TITLE).floor;
     mpt capital = em_share(style.size, EM_CAPITALS), gap = TITLE_LINE_GAP;
     mpt top = area.y + (area.height - 2 * capital - gap) / 2;
-    paragraph_begin(pen, true);
+    paragraph_begin(pen);
     title_line(pen, &style, area, top + capital, title, (size_t)(part - title));
     title_line(pen, &style, area, top + 2 * capital + gap, part + 1, strlen(part + 1));
-    paragraph_end(pen, true);
+    paragraph_end(pen);
 }
 
 static void band_place(struct pen *pen, const struct frame *frame)
@@ -211,13 +211,16 @@ void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
 
 /* ---- the footer ---- */
 
+enum footer_end { FOOTER_LEFT, FOOTER_RIGHT };
+
+/* Sets one line of the footer at the left or the right end of its area. */
 static void footer_text(struct pen *pen, struct area area, int line, const char *text,
-                        bool right)
+                        enum footer_end end)
 {
     struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
                           INK_BLACK};
     mpt pitch = area.height / 2, width = pen_width(pen, &style, text);
-    mpt x = right ? area.x + area.width - width : area.x;
+    mpt x = end == FOOTER_RIGHT ? area.x + area.width - width : area.x;
     pen_text(pen, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
              strlen(text), pen->sheet->origin);
     if (width > area.width)
@@ -254,9 +257,9 @@ void foot_place(struct pen *pen, const struct frame *frame)
     right.x += left.width + FOOTER_GAP;
     right.width -= left.width + FOOTER_GAP;
     pen->block = BLOCK_FOOTER;
-    footer_text(pen, left, 0, footer->left[0], false);
-    footer_text(pen, left, 1, footer->left[1], false);
+    footer_text(pen, left, 0, footer->left[0], FOOTER_LEFT);
+    footer_text(pen, left, 1, footer->left[1], FOOTER_LEFT);
     code_line_place(pen, right);
-    footer_text(pen, right, 1, footer->dates, true);
+    footer_text(pen, right, 1, footer->dates, FOOTER_RIGHT);
     strip_place(pen, frame->at[AREA_STRIP_FOOT]);
 }

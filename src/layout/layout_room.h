@@ -117,8 +117,8 @@ mpt line_width(const struct paragraph *paragraph);
 void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top);
 
 /* What is placed between these two is of one paragraph (page.h). */
-void paragraph_begin(struct pen *pen, bool first);
-void paragraph_end(struct pen *pen, bool last);
+void paragraph_begin(struct pen *pen);
+void paragraph_end(struct pen *pen);
 
 /* Places the words of one line from x on; gives where it ended. */
 mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, mpt x,

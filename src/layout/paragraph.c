@@ -84,17 +84,17 @@ struct parser {
     bool space;                   /* a space stands before the next piece */
 };
 
-static struct style piece_style(const struct style *style, bool bold)
+/* The style of a bold piece: the paragraph's, in the bold face. */
+static struct style bold_of(const struct style *style)
 {
-    struct style out = *style;
-    if (bold)
-        out.face = FACE_BOLD;
-    return out;
+    struct style bold = *style;
+    bold.face = FACE_BOLD;
+    return bold;
 }
 
 static void piece_add(struct parser *parser, const char *at, size_t length)
 {
-    struct style style = piece_style(parser->style, parser->bold);
+    struct style style = parser->bold ? bold_of(parser->style) : *parser->style;
     if (length == 0)
         return;
     parser->pieces = arena_grow(parser->pen->arena, parser->pieces, parser->count,
@@ -291,30 +291,29 @@ mpt paragraph_height(const struct paragraph *paragraph)
 
 /* ---- placing ---- */
 
-/* A line set by itself is a paragraph too. */
-void paragraph_begin(struct pen *pen, bool first)
+void paragraph_begin(struct pen *pen)
 {
-    if (first)
-        pen->paragraph = ++pen->paragraphs;
+    pen->paragraph = ++pen->paragraphs;
 }
 
-void paragraph_end(struct pen *pen, bool last)
+void paragraph_end(struct pen *pen)
 {
-    if (last)
-        pen->paragraph = 0;
+    pen->paragraph = 0;
 }
 
-/* Neighbours of one weight are set as one run, their spaces in it. */
+/* Neighbours of one weight are set as one run, their spaces in it. A line that is set by
+ * itself is a paragraph too. */
 mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, mpt x,
                mpt baseline)
 {
     const struct line *set = &paragraph->lines[line];
     bool alone = pen->paragraph == 0;
-    paragraph_begin(pen, alone);
+    if (alone)
+        paragraph_begin(pen);
     for (size_t i = set->first; i < set->end;) {
         struct text_builder builder = text_builder_in(pen->arena);
         bool bold = paragraph->pieces[i].bold;
-        struct style style = piece_style(&paragraph->style, bold);
+        struct style style = bold ? bold_of(&paragraph->style) : paragraph->style;
         if (i > set->first && !paragraph->pieces[i].joined)
             x += paragraph->space;
         for (size_t begin = i; i < set->end && paragraph->pieces[i].bold == bold; i++) {
@@ -325,13 +324,14 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
         x += pen_text(pen, &style, x, baseline, builder.at, builder.length,
                       paragraph->origin);
     }
-    paragraph_end(pen, alone);
+    if (alone)
+        paragraph_end(pen);
     return x;
 }
 
 void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top)
 {
-    paragraph_begin(pen, true);
+    paragraph_begin(pen);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         mpt baseline = baseline_in(top + (mpt)i * paragraph->line_height, paragraph->line_height,
                                    paragraph->style.size);
@@ -343,5 +343,5 @@ void paragraph_place(struct pen *pen, const struct paragraph *paragraph, mpt x, 
                          text_format(pen->arena, "a word in the block \"%s\"",
                                      block_word(pen->block)));
     }
-    paragraph_end(pen, true);
+    paragraph_end(pen);
 }

@@ -1,5 +1,9 @@
-/* plan.c - the small plan: outline, tags at their places, words round it (room:
- * layout). Tags never overlap and stay on the boat; names of zones give way. */
+/* plan.c - the small plan beside the steps of a card: the boat's outline, tags at their
+ * places, words round it (room: layout). Takes the plan's facts of the sheet and an area;
+ * gives the items on the page. Tags never overlap and stay on the boat; a tag that had to
+ * move is led to its place by a thin line where one can be drawn (plan_lead.c); names of
+ * zones give way to both (zone_names.c). A tag without room is an error, never left out
+ * in silence. */
 #include "plan_lead.h"
 
 #include "measures.h"
@@ -9,20 +13,15 @@
 
 #define WIDENINGS 5
 
-static struct style label_style(const struct pen *pen)
+static struct style plan_word_style(const struct pen *pen)
 {
     return (struct style){ROLE_PLAN_LABEL, FACE_TEXT,
                           size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_BLACK};
 }
 
-static struct style tag_style(mpt size)
-{
-    return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
-}
-
 static void tag_draw(struct pen *pen, const struct marker *marker, struct area box, mpt size)
 {
-    struct style style = tag_style(size);
+    struct style style = plan_tag_style(size);
     mpt width = pen_width(pen, &style, marker->tag);
     pen_box(pen, box, INK_BLACK, INK_WHITE, TAG_RIM,
             marker->level == LEVEL_BELOW ? box.height / 2 : 0);
@@ -33,7 +32,7 @@ static void tag_draw(struct pen *pen, const struct marker *marker, struct area b
 
 static mpt tag_box_width(const struct pen *pen, const struct marker *marker, mpt size)
 {
-    struct style style = tag_style(size);
+    struct style style = plan_tag_style(size);
     mpt pad = marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
     return pen_width(pen, &style, marker->tag) + pad;
 }
@@ -41,10 +40,10 @@ static mpt tag_box_width(const struct pen *pen, const struct marker *marker, mpt
 /* One way to draw the plan, and what became of its tags. */
 struct plan_trial {
     struct hull_view view;
-    mpt size;
-    struct area *boxes;
-    bool *found;
-    size_t placed;
+    mpt size;             /* of the letters of a tag */
+    struct area *boxes;   /* by marker: where its tag stands */
+    bool *found;          /* by marker: there was room for its tag */
+    size_t placed;        /* tags that found room */
     size_t lost;          /* tags away from their place that no line can be led to it */
     mpt drift;            /* how far the worst tag stands from its true place */
 };
@@ -62,7 +61,8 @@ static void drift_note(struct plan_trial *trial, const struct marker *marker, st
     trial->drift = drift > trial->drift ? drift : trial->drift;
 }
 
-/* Exact places first, so that only the others move. */
+/* Finds a spot for each tag. Tags of places that were measured come first, so that they
+ * stand there and only the others, of zones, have to move. */
 static void tags_find(struct pen *pen, struct plan_trial *trial)
 {
     const struct sheet *sheet = pen->sheet;
@@ -86,6 +86,7 @@ static void tags_find(struct pen *pen, struct plan_trial *trial)
         }
 }
 
+/* Tries one way: the hull `widening` hundredths as wide as she is, letters of that size. */
 static struct plan_trial plan_try(struct pen *pen, struct area area, int widening, mpt size)
 {
     size_t count = sheet_plan(pen->sheet)->marker_count;
@@ -100,6 +101,7 @@ static struct plan_trial plan_try(struct pen *pen, struct area area, int widenin
     return trial;
 }
 
+/* More tags placed, then fewer lost, then the worst one nearer to its place. */
 static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
 {
     if (a->placed != b->placed)
@@ -107,8 +109,9 @@ static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
     return a->lost != b->lost ? a->lost < b->lost : a->drift < b->drift;
 }
 
-/* A boat's own look first, smaller tags next; a wider hull where tags would stand
- * away from their places and no line could show whereto they belong. */
+/* Chooses how the plan is drawn: as little wider than she is as will do, with letters of
+ * the size aimed at, else of the floor; then wider and wider. The first way that places
+ * every tag, loses none and lets none drift far is taken, else the best of all. */
 static struct plan_trial plan_choose(struct pen *pen, struct area area)
 {
     static const int widenings[2][WIDENINGS] = {{130, 150, 170, 190, 210},
@@ -130,38 +133,40 @@ static struct plan_trial plan_choose(struct pen *pen, struct area area)
 
 /* ---- words round the plan ---- */
 
-static mpt word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
-                      enum plan_word word)
+static mpt plan_word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
+                           enum plan_word word)
 {
-    struct style style = label_style(pen);
+    struct style style = plan_word_style(pen);
     const char *text = sheet_plan(pen->sheet)->words[word];
     style.face = face;
     return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->sheet->origin);
 }
 
-static mpt word_width(const struct pen *pen, enum face_role face, enum plan_word word)
+static mpt plan_word_width(const struct pen *pen, enum face_role face, enum plan_word word)
 {
-    struct style style = label_style(pen);
+    struct style style = plan_word_style(pen);
     style.face = face;
     return pen_width(pen, &style, sheet_plan(pen->sheet)->words[word]);
 }
 
-/* PORT left ... BOW ... right STARB'D, in words on both sides. */
+/* Sets the line above the plan: PORT (left) at its left end, BOW in the middle, (right)
+ * STARB'D at its right end. */
 static void head_words_place(struct pen *pen, struct area area)
 {
     mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, gap = PLAN_WORD_GAP;
     mpt baseline = baseline_in(area.y, PLAN_HEAD_HEIGHT - PLAN_HEAD_GAP, size);
-    mpt bow = area.x + (area.width - word_width(pen, FACE_BOLD, PLAN_BOW)) / 2;
-    mpt right = area.x + area.width - word_width(pen, FACE_BOLD, PLAN_STARBOARD) - gap -
-                word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT);
-    mpt x = word_place(pen, FACE_BOLD, area.x, baseline, PLAN_PORT);
-    word_place(pen, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
-    word_place(pen, FACE_BOLD, bow, baseline, PLAN_BOW);
-    x = word_place(pen, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
-    word_place(pen, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
+    mpt bow = area.x + (area.width - plan_word_width(pen, FACE_BOLD, PLAN_BOW)) / 2;
+    mpt right = area.x + area.width - plan_word_width(pen, FACE_BOLD, PLAN_STARBOARD) - gap -
+                plan_word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT);
+    mpt x = plan_word_place(pen, FACE_BOLD, area.x, baseline, PLAN_PORT);
+    plan_word_place(pen, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
+    plan_word_place(pen, FACE_BOLD, bow, baseline, PLAN_BOW);
+    x = plan_word_place(pen, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
+    plan_word_place(pen, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
 }
 
-/* Square: on deck; round: below; and which way left and right are meant. */
+/* Sets the line below the plan: a square mark for tags on deck, a round one for those below,
+ * and at the right end which way left and right are meant. */
 static void legend_place(struct pen *pen, struct area area)
 {
     mpt height = PLAN_LEGEND_HEIGHT - PLAN_LEGEND_GAP, y = area.y + area.height - height;
@@ -169,12 +174,13 @@ static void legend_place(struct pen *pen, struct area area)
     mpt mark_top = y + (height - mark) / 2;
     mpt baseline = baseline_in(y, height, size_rule(pen->paper, ROLE_PLAN_LABEL).floor);
     pen_box(pen, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);
-    x = word_place(pen, FACE_TEXT, x + mark + gap, baseline, PLAN_DECK) + PLAN_LEGEND_WORDS_GAP;
+    x = plan_word_place(pen, FACE_TEXT, x + mark + gap, baseline,
+                        PLAN_DECK) + PLAN_LEGEND_WORDS_GAP;
     pen_box(pen, (struct area){x, mark_top, mark + PLAN_MARK_ROUND, mark}, INK_BLACK, INK_NONE, 0,
             mark / 2);
-    word_place(pen, FACE_TEXT, x + mark + PLAN_MARK_ROUND + gap, baseline, PLAN_BELOW);
-    x = area.x + area.width - word_width(pen, FACE_TEXT, PLAN_FACING);
-    word_place(pen, FACE_TEXT, x, baseline, PLAN_FACING);
+    plan_word_place(pen, FACE_TEXT, x + mark + PLAN_MARK_ROUND + gap, baseline, PLAN_BELOW);
+    x = area.x + area.width - plan_word_width(pen, FACE_TEXT, PLAN_FACING);
+    plan_word_place(pen, FACE_TEXT, x, baseline, PLAN_FACING);
 }
 
 /* ---- all ---- */
@@ -189,6 +195,8 @@ static void not_placed_tell(struct pen *pen, const struct marker *marker)
                 marker->zone->key);
 }
 
+/* Places the tags over their lines and over the names of zones. `drawn_from`: the first of
+ * the page's items that belong to the boat, which the names must keep clear of. */
 static void tags_place(struct pen *pen, const struct plan_trial *trial, size_t drawn_from)
 {
     const struct sheet *sheet = pen->sheet;

@@ -1,11 +1,19 @@
-/* plan_spot.c - the free spot on the boat nearest to where a thing is (room:
- * layout). Never draws. */
+/* plan_spot.c - the free spot on the drawn boat nearest to where a thing is (room: layout).
+ * Takes a box's size, the thing's place and the boxes that stand already; gives where the
+ * box can stand. Never draws, never moves what stands. */
 #include "plan_spot.h"
 
 #include "measures.h"
 
+/* How far a spot is looked for, in steps of SPOT_STEP: all in all, and within the hull or
+ * the bridge deck in which the thing is before another will do. */
 #define SEARCH_RINGS 70
 #define BODY_RINGS 25
+
+struct style plan_tag_style(mpt size)
+{
+    return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
+}
 
 static bool overlap(struct area a, struct area b, mpt gap)
 {
@@ -26,8 +34,8 @@ struct area box_at(struct point centre, mpt width, mpt height)
     return (struct area){centre.x - width / 2, centre.y - height / 2, width, height};
 }
 
-/* A stern platform lies behind the hull; what is on it may stand there, as far as
- * the legend leaves room. */
+/* May the box of this marker stand there? On the boat; and what is on a stern platform,
+ * which lies behind the hull, may stand behind it as far as the legend leaves room. */
 static bool allowed(const struct hull_view *view, const struct marker *marker, struct area box)
 {
     mpt stern = view->area.y + view->area.height;
@@ -37,8 +45,9 @@ static bool allowed(const struct hull_view *view, const struct marker *marker, s
            box.x + box.width <= view->area.x + view->area.width;
 }
 
-/* What is to port stands to port, whatever stands there already: unless its own place
- * is drawn on the other side. */
+/* Is the spot on the side that the thing is on? What is to port stands to port, however
+ * full that side is: a tag on the wrong side sends people there. Only where its own place
+ * is drawn on the other side may it stand there. */
 static bool own_side(const struct hull_view *view, const struct marker *marker,
                      struct point centre)
 {
@@ -49,13 +58,13 @@ static bool own_side(const struct hull_view *view, const struct marker *marker,
     return !(port && off > 0) && !(starboard && off < 0);
 }
 
-/* What a spot must hold to. */
+/* What is looked for. */
 struct search {
     const struct hull_view *view;
     const struct marker *marker;
     const struct taken *taken;
-    int body;                 /* of the true place, see hull_body */
-    bool keep_body;
+    int body;                 /* the hull or deck of the true place, see hull_body */
+    bool keep_body;           /* a spot in another one will not do */
 };
 
 static bool spot_is_free(const struct search *search, struct point centre, struct area box)
@@ -66,7 +75,9 @@ static bool spot_is_free(const struct search *search, struct point centre, struc
            free_of(box, search->taken->areas, search->taken->count, search->taken->gap);
 }
 
-/* Rings of growing distance, in a fixed order, fore and aft before sideways. */
+/* Looks in rings of growing distance round the true place, the distance being the sum of
+ * both ways; in one ring fore and aft before sideways, since a tag that slides along the
+ * boat misleads less. The order is fixed, so that pages repeat. */
 static bool rings_search(const struct search *search, mpt rings, mpt width, mpt height,
                          struct area *out)
 {
@@ -97,7 +108,7 @@ bool spot_find(const struct hull_view *view, const struct marker *marker, mpt wi
     return rings_search(&search, SEARCH_RINGS, width, height, out);
 }
 
-static mpt distance(mpt a, mpt b)
+static mpt apart_by(mpt a, mpt b)
 {
     return a < b ? b - a : a - b;
 }
@@ -105,6 +116,6 @@ static mpt distance(mpt a, mpt b)
 mpt spot_drift(const struct hull_view *view, const struct marker *marker, struct area box)
 {
     struct point true_place = hull_point(view, marker);
-    return distance(true_place.x, box.x + box.width / 2) +
-           distance(true_place.y, box.y + box.height / 2);
+    return apart_by(true_place.x, box.x + box.width / 2) +
+           apart_by(true_place.y, box.y + box.height / 2);
 }

@@ -4,6 +4,9 @@
 
 #include "layout_room.h"
 
+/* How the letters of a tag on a plan are set: white and bold, on the tag's black box. */
+struct style plan_tag_style(mpt size);
+
 /* Boxes that others must not touch, nor come nearer to than the gap. */
 struct taken {
     struct area *areas;

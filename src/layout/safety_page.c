@@ -6,7 +6,7 @@
 #include "zone_names.h"
 
 #define LABEL_SIZE_STEP 500
-#define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
+#define TRIAL_LIMIT ((size_t)512 * 1024 * 1024)
 
 /* Where the blocks of this page stand, and what was found for it. */
 struct safety_page {
@@ -383,7 +383,7 @@ static void page_place(struct pen *pen, const struct safety_page *page)
 bool safety_place(struct pen *pen, const struct page_needs *needs)
 {
     struct pen trial = *pen;
-    trial.arena = arena_new(SCRATCH_LIMIT);
+    trial.arena = arena_new(TRIAL_LIMIT);
     struct safety_page page = page_fit(&trial, needs);
     bool fits = page.found != LABELS_NO_ROOM && groups_told(pen, &page);
     if (page.found == LABELS_NO_ROOM)

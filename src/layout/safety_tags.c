@@ -9,11 +9,6 @@
 
 #define COLUMNS_MOST 4
 
-static struct style tag_style(mpt size)
-{
-    return (struct style){ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
-}
-
 static size_t chips_of(const struct plan_place *place)
 {
     size_t count = 0;
@@ -35,7 +30,7 @@ static const char *chip_at(const struct plan_place *place, size_t index, struct 
 
 static mpt cell_width(const struct pen *pen, const struct plan_place *place, mpt size)
 {
-    struct style style = tag_style(size);
+    struct style style = plan_tag_style(size);
     struct place origin;
     bool round = place->marker.level == LEVEL_BELOW;
     mpt widest = 0, pad = round ? GROUP_TAG_PADS_ROUND : GROUP_TAG_PADS;
@@ -239,7 +234,7 @@ void tag_chip_draw(struct pen *pen, struct area box, enum level level, const cha
 void tag_group_draw(struct pen *pen, const struct plan_place *place,
                     const struct tag_group *group)
 {
-    struct style style = tag_style(group->size);
+    struct style style = plan_tag_style(group->size);
     size_t chips = group->compact ? 0 : chips_of(place);
     mpt pad = chips > 1 ? GROUP_PAD : 0;
     if (group->compact)

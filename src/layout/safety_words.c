@@ -43,9 +43,12 @@ void safety_head_place(struct pen *pen, struct area head)
                baseline, words[PLAN_STARBOARD_HINT]);
 }
 
+/* The mark of a tag on deck, a square, or of one below, a round one, with its meaning;
+ * gives where the next may begin. */
 static mpt shape_place(struct pen *pen, struct style style, mpt x, struct area area,
-                       bool below)
+                       enum level level)
 {
+    bool below = level == LEVEL_BELOW;
     mpt mark = LEGEND_MARK, wide = below ? LEGEND_MARK_ROUND : mark;
     mpt top = area.y + (area.height - mark) / 2;
     pen_box(pen, (struct area){x, top, wide, mark}, INK_BLACK, INK_NONE, 0,
@@ -74,9 +77,9 @@ void safety_legend_place(struct pen *pen, struct area area)
     mpt x = area.x;
     pen->block = BLOCK_LEGEND;
     if (safety->part != PLAN_PART_BELOW)
-        x = shape_place(pen, style, x, area, false);
+        x = shape_place(pen, style, x, area, LEVEL_DECK);
     if (safety->part != PLAN_PART_DECK)
-        x = shape_place(pen, style, x, area, true);
+        x = shape_place(pen, style, x, area, LEVEL_BELOW);
     x = class_place(pen, style, x, area, SIGN_FIRE, legend->words[0]);
     x = class_place(pen, style, x, area, SIGN_RESCUE, legend->words[1]);
     class_place(pen, style, x, area, SIGN_CONTROL, legend->words[2]);

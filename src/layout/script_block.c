@@ -18,35 +18,39 @@ struct phrase {
     size_t count, room, keep_room;
 };
 
-static struct piece *phrase_grow(const struct pen *pen, struct phrase *phrase, bool keep)
+static struct piece *phrase_grow(const struct pen *pen, struct phrase *phrase)
 {
     phrase->keep = arena_grow(pen->arena, phrase->keep, phrase->count, &phrase->keep_room,
                               sizeof *phrase->keep);
-    phrase->keep[phrase->count] = keep;
+    phrase->keep[phrase->count] = false;
     phrase->pieces = arena_grow(pen->arena, phrase->pieces, phrase->count, &phrase->room,
                                 sizeof *phrase->pieces);
     return &phrase->pieces[phrase->count++];
 }
 
-static void words_add(const struct pen *pen, struct phrase *phrase, const char *text, bool strong,
-                      mpt size)
+static void words_add(const struct pen *pen, struct phrase *phrase, const char *text, mpt size)
 {
     struct style style = script_style(FACE_TEXT, size);
-    const char *marked = strong ? text_format(pen->arena, "**%s**", text) : text;
     size_t count;
-    struct piece *pieces = pieces_parse(pen, &style, marked, &count);
+    struct piece *pieces = pieces_parse(pen, &style, text, &count);
     for (size_t i = 0; i < count; i++) {
         bool point = i == 0 && (pieces[i].text[0] == '.' || pieces[i].text[0] == ',');
-        *phrase_grow(pen, phrase, i > 0) = pieces[i];
+        *phrase_grow(pen, phrase) = pieces[i];
+        phrase->keep[phrase->count - 1] = i > 0;
         if (point && phrase->count > 1)
             phrase->pieces[phrase->count - 1].joined = true;
     }
 }
 
+static void strong_add(const struct pen *pen, struct phrase *phrase, const char *text, mpt size)
+{
+    words_add(pen, phrase, text_format(pen->arena, "**%s**", text), size);
+}
+
 static void blank_add(const struct pen *pen, struct phrase *phrase, int width_mm)
 {
-    *phrase_grow(pen, phrase, false) = (struct piece){.text = "", .width = MM(width_mm),
-                                                      .blank_height = BLANK_HEIGHT};
+    *phrase_grow(pen, phrase) = (struct piece){.text = "", .width = MM(width_mm),
+                                               .blank_height = BLANK_HEIGHT};
 }
 
 /* NORTH SOUTH to be circled becomes NORTH / SOUTH. */
@@ -65,16 +69,16 @@ static struct phrase phrase_make(const struct pen *pen, const struct script_line
         const struct script_piece *piece = &line->pieces[i];
         switch (piece->kind) {
         case PIECE_WORDS:
-            words_add(pen, &phrase, piece->text, false, size);
+            words_add(pen, &phrase, piece->text, size);
             break;
         case PIECE_STRONG:
-            words_add(pen, &phrase, piece->text, true, size);
+            strong_add(pen, &phrase, piece->text, size);
             break;
         case PIECE_BLANK:
             blank_add(pen, &phrase, piece->width_mm);
             break;
         case PIECE_CHOICE:
-            words_add(pen, &phrase, choice_text(pen, piece->text), true, size);
+            strong_add(pen, &phrase, choice_text(pen, piece->text), size);
             break;
         }
     }
@@ -167,7 +171,7 @@ static void blank_line_place(struct pen *pen, const struct paragraph *paragraph,
 
 static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top)
 {
-    paragraph_begin(pen, true);
+    paragraph_begin(pen);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         if (blanks_in(paragraph, i) > 0)
             blank_line_place(pen, paragraph, i, x, top);
@@ -180,7 +184,7 @@ static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt
                          "give a shorter name_spoken, or shorter looks", "a line of the call");
         top += set_line_height(paragraph, i);
     }
-    paragraph_end(pen, true);
+    paragraph_end(pen);
 }
 
 static mpt label_width(const struct pen *pen, const char *label, mpt size)

@@ -77,7 +77,7 @@ static bool name_find(const struct naming *naming, const struct zone *zone, mpt 
     return false;
 }
 
-static void name_place(struct naming *naming, const struct plan_zone *plan_zone)
+static void zone_name_place(struct naming *naming, const struct plan_zone *plan_zone)
 {
     struct pen *pen = naming->pen;
     struct style style = {ROLE_PLAN_LABEL, FACE_TEXT,
@@ -108,5 +108,5 @@ void zone_names_place(struct pen *pen, const struct hull_view *view,
         take(&naming, tags->areas[i]);
     lines_take(&naming, drawn_from);
     for (size_t i = 0; i < plan->landmark_count; i++)
-        name_place(&naming, &plan->landmarks[i]);
+        zone_name_place(&naming, &plan->landmarks[i]);
 }

@@ -48,6 +48,7 @@ static unsigned known_word(const struct condition_reading *reading, struct gathe
     return 0;
 }
 
+/* The same of a node, which must be one word and not a list or a mapping. */
 static unsigned known_scalar(const struct condition_reading *reading, struct gathering *into,
                              const struct yaml_node *node, const char *const *known,
                              const char *what)
@@ -79,6 +80,7 @@ static const struct yaml_node *const *as_list(const struct condition_reading *re
     return (*node)->kind == YAML_SEQUENCE ? (*node)->items : node;
 }
 
+/* Tells how it is to be written where it is none, or an empty one. */
 static bool is_mapping(const struct condition_reading *reading, struct gathering *into,
                        const struct yaml_node *node, const char *shape)
 {
@@ -92,6 +94,7 @@ static bool is_mapping(const struct condition_reading *reading, struct gathering
 
 /* ---- fitted, not_fitted, boat ---- */
 
+/* One condition an item: a list is asked as "all of them". */
 static void condition_items_read(const struct condition_reading *reading,
                                  const struct yaml_node *node,
                                  struct gathering *into, enum condition_kind kind)
@@ -127,6 +130,8 @@ void boat_type_read(const struct condition_reading *reading, const struct yaml_n
 
 /* ---- inside, cuts, reach, is ---- */
 
+/* The zones that a piece of gear must lie in; unknown ones are told and make the whole
+ * fail. */
 static void zones_read(const struct condition_reading *reading, const struct yaml_node *node,
                        struct gathering *into, struct condition *condition)
 {
@@ -137,6 +142,7 @@ static void zones_read(const struct condition_reading *reading, const struct yam
     condition->zones = zones;
 }
 
+/* Items with the zones each must lie in: a condition an item. */
 void inside_read(const struct condition_reading *reading, const struct yaml_node *node,
                         struct gathering *into)
 {
@@ -165,6 +171,7 @@ static bool own_field(const struct condition_reading *reading, enum item_key ite
     return false;
 }
 
+/* Items with the item whose current each cuts: a condition a pair. */
 void cuts_read(const struct condition_reading *reading, const struct yaml_node *node,
                       struct gathering *into)
 {
@@ -182,6 +189,7 @@ void cuts_read(const struct condition_reading *reading, const struct yaml_node *
     }
 }
 
+/* reach and beyond are written alike: items with how far one goes for each. */
 static void distance_read(const struct condition_reading *reading, const struct yaml_node *node,
                           enum condition_kind kind, struct gathering *into)
 {
@@ -210,6 +218,7 @@ void beyond_read(const struct condition_reading *reading, const struct yaml_node
     distance_read(reading, node, CONDITION_BEYOND, into);
 }
 
+/* The remedy for a field that gear does not have: the nearest that it has. */
 static const char *field_nearest(const struct condition_reading *reading, const char *key)
 {
     const struct field_table *table = equipment_fields();
@@ -259,6 +268,7 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
     return false;
 }
 
+/* The field a pair's key names, where gear of this kind has it; else told, and none. */
 static enum gear_field field_asked(const struct condition_reading *reading, enum item_key item,
                                    const struct yaml_pair *pair, struct gathering *into)
 {
@@ -271,6 +281,7 @@ static enum gear_field field_asked(const struct condition_reading *reading, enum
     return GEAR_FIELD_NONE;
 }
 
+/* One field of one item, with the value it must have, kept as it is written. */
 static void field_value_read(const struct condition_reading *reading, enum item_key item,
                              const struct yaml_pair *pair, struct gathering *into)
 {
@@ -284,6 +295,8 @@ static void field_value_read(const struct condition_reading *reading, enum item_
     condition->value = pair->value->text;
 }
 
+/* Items with fields with values, such as {engine_stop: {stop: mechanical}}: a condition
+ * a field. */
 void is_read(const struct condition_reading *reading, const struct yaml_node *node,
                     struct gathering *into)
 {

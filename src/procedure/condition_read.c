@@ -36,6 +36,8 @@ static void members_read(const struct condition_reading *reading, const struct y
     }
 }
 
+/* all, any, none: a group of conditions from a list, never from an empty one, of which
+ * nobody knows whether it is true. */
 static void group_read(const struct condition_reading *reading, const struct yaml_node *node,
                        struct gathering *into, enum condition_kind kind)
 {
@@ -70,6 +72,7 @@ static void none_read(const struct condition_reading *reading, const struct yaml
     group_read(reading, node, into, CONDITION_NONE);
 }
 
+/* What stands under it is asked strictly: an unknown answer counts as no. */
 static void surely_read(const struct condition_reading *reading, const struct yaml_node *node,
                         struct gathering *into)
 {
@@ -107,6 +110,7 @@ static const struct {
 
 enum { CONDITION_KEY_COUNT = sizeof condition_keys / sizeof condition_keys[0] };
 
+/* A key that no condition has, with the nearest one that exists. */
 static void unknown_tell(const struct condition_reading *reading, const struct yaml_pair *pair,
                          struct gathering *into)
 {
@@ -120,6 +124,7 @@ static void unknown_tell(const struct condition_reading *reading, const struct y
                    text_format(reading->arena, "%s is not a condition", pair->key));
 }
 
+/* One key and its value; what it asks is added to those gathered so far. */
 static void pair_read(const struct condition_reading *reading, const struct yaml_pair *pair,
                       struct gathering *into)
 {
@@ -131,6 +136,8 @@ static void pair_read(const struct condition_reading *reading, const struct yaml
     unknown_tell(reading, pair, into);
 }
 
+/* A mapping asks all of its keys, a list all of its members; NULL where something in it
+ * is wrong. */
 static const struct condition *one_read(const struct condition_reading *reading,
                                         const struct yaml_node *node)
 {
@@ -155,6 +162,8 @@ const char *condition_about_at(size_t index)
     return index < CONDITION_KEY_COUNT ? condition_keys[index].about : NULL;
 }
 
+/* The `when` of a procedure or a case. NULL, and problems told, where it cannot be
+ * asked. */
 const struct condition *condition_read(const struct yaml_node *node, struct arena *arena,
                                        struct problems *problems)
 {

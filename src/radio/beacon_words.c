@@ -7,6 +7,7 @@
 
 enum { GROUP_DIGITS = 5 };
 
+/* By what a beacon's identity is coded: it stands before the kind of beacon. */
 static const char *const beacon_coding_words[] = {
     [BEACON_CODED_OTHERWISE] = "",
     [BEACON_CODED_MMSI] = "MMSI-coded ",
@@ -36,6 +37,8 @@ static const char *const beacon_homing_words[] = {
     [BEACON_HOMING_OTHER] = ", another homing signal",
 };
 
+/* A country code that no administration has belongs to no country, or marks a device of
+ * its own. */
 static const char *country_name(const struct beacon *beacon)
 {
     if (beacon->administration != NULL)
@@ -44,6 +47,8 @@ static const char *country_name(const struct beacon *beacon)
                ? "a tender's or AIS identity, no country's" : "no country's";
 }
 
+/* What the code says of the ship that carries the beacon; nothing where it does not say
+ * it. */
 static void ship_add(struct text_builder *out, const struct beacon *beacon)
 {
     if (beacon->mmsi[0] != '\0')
@@ -76,6 +81,7 @@ const char *beacon_words(const struct beacon *beacon, struct arena *arena)
     return out.at;
 }
 
+/* In fives, so that people can read it out to each other. */
 const char *beacon_grouped(const struct beacon *beacon, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);

@@ -28,6 +28,7 @@ const char *mmsi_form_words(enum mmsi_form form)
     return mmsi_forms[form];
 }
 
+/* An identity that is sound but not a ship's: whose it is, and of which country. */
 static const char *form_fault_words(const struct mmsi *mmsi, struct arena *arena)
 {
     const char *whose = mmsi_form_words(mmsi->form);
@@ -35,6 +36,8 @@ static const char *form_fault_words(const struct mmsi *mmsi, struct arena *arena
                                 : text_format(arena, "is %s (MID %s)", whose, mmsi->mid);
 }
 
+/* What a spreadsheet or a typist did to the identity. Places count from 1, as a reader
+ * counts them. */
 const char *mmsi_fault_words(const struct mmsi *mmsi, struct arena *arena)
 {
     switch (mmsi->fault) {
@@ -79,6 +82,8 @@ const char *mmsi_fault_words(const struct mmsi *mmsi, struct arena *arena)
 
 /* ---- call signs ---- */
 
+/* A letter that is not of A to Z: Cyrillic and Greek ones that look Latin are named by
+ * what they look like. */
 static const char *other_letter_words(const struct call_sign *call_sign, struct arena *arena)
 {
     if (call_sign->looks_like == 0)
@@ -89,6 +94,7 @@ static const char *other_letter_words(const struct call_sign *call_sign, struct 
                        call_sign->looks_like);
 }
 
+/* What the call sign has that none can have; NULL where there is nothing. */
 const char *call_sign_fault_words(const struct call_sign *call_sign, struct arena *arena)
 {
     const char *what = NULL;
@@ -121,6 +127,8 @@ const char *call_sign_fault_words(const struct call_sign *call_sign, struct aren
                        (unsigned)call_sign->code_point, what);
 }
 
+/* Whose call sign has that pattern; NULL for a ship's, of which there is nothing to
+ * tell. */
 const char *call_sign_pattern_words(enum call_sign_pattern pattern)
 {
     switch (pattern) {
@@ -178,6 +186,7 @@ static const char *caution_of(enum name_alphabet alphabet)
     promise_unreached();
 }
 
+/* A Latin spelling is proposed, never taken: the licence decides how the boat is called. */
 const char *name_remedy(const struct name *name, struct arena *arena)
 {
     if (name->fault == NAME_EMPTY)

@@ -3,6 +3,7 @@
  * are not recorded. */
 #include "rules_room.h"
 
+/* One thing that may be wrong with, or missing in, the record of one piece of gear. */
 struct fact {
     enum check_name check;
     enum item_key item;       /* none: every kind */
@@ -102,6 +103,7 @@ static const struct fact facts[] = {
      .remedy = "switch it on, and look for its charger; then write charged: yes or charged: no"},
 };
 
+/* Is there another piece of the kind that does what this one does not? */
 static bool another_has_yes(const struct rule_run *run, const struct fact *fact,
                             const struct field *field)
 {
@@ -113,6 +115,7 @@ static bool another_has_yes(const struct rule_run *run, const struct fact *fact,
     return false;
 }
 
+/* Below, by its own record or by the zone it lies in. */
 static bool piece_is_below(const struct equipment *gear)
 {
     return gear->below.answer == ANSWER_YES || gear->place_zone->level == LEVEL_BELOW;
@@ -140,6 +143,8 @@ static void fact_check(const struct rule_run *run, const struct fact *fact,
               "%s %s", gear_named(run, gear), fact->says);
 }
 
+/* Each row against each piece: a boat has some dozens of pieces, the table some dozens
+ * of rows. */
 void fact_rules(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;

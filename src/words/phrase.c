@@ -7,6 +7,8 @@
 #include "promise.h"
 #include "text.h"
 
+/* A phrase of the kind that says nothing yet: its maker fills in the members of that
+ * kind. */
 static struct phrase *phrase_new(struct arena *arena, enum phrase_kind kind)
 {
     struct phrase *phrase = arena_alloc(arena, sizeof *phrase);
@@ -38,6 +40,7 @@ const struct phrase *phrase_word(struct arena *arena, enum word word, ...)
     return phrase;
 }
 
+/* The count picks the word's plural form when the phrase is said; it is not itself said. */
 const struct phrase *phrase_counted(struct arena *arena, enum word word, uint64_t count, ...)
 {
     struct phrase *phrase = phrase_new(arena, PHRASE_WORD);
@@ -59,6 +62,8 @@ const struct phrase *phrase_item(struct arena *arena, enum item_key item)
     return phrase;
 }
 
+/* "3 liferafts": a word joins the number and the item's plural, so that a language may
+ * turn their order. */
 const struct phrase *phrase_items(struct arena *arena, enum item_key item, uint64_t count)
 {
     promise(item != ITEM_NONE);
@@ -84,6 +89,7 @@ const struct phrase *phrase_text(struct arena *arena, const struct text_value *t
     return phrase_text_filled(arena, text, NULL, 0);
 }
 
+/* The text's place goes along as the origin: a fault in what a sheet says is told there. */
 const struct phrase *phrase_text_filled(struct arena *arena, const struct text_value *text,
                                         const struct phrase_part *parts, size_t part_count)
 {
@@ -118,6 +124,8 @@ const struct phrase *phrase_date(struct arena *arena, struct date date)
     return phrase;
 }
 
+/* Empty members are left out, so that no join word stands beside nothing; a list of one
+ * is that one. */
 const struct phrase *phrase_list(struct arena *arena, enum word join,
                                  const struct phrase *const *members, size_t count)
 {
@@ -143,6 +151,8 @@ const struct phrase *phrase_joined(struct arena *arena, enum word join,
     return phrase_list(arena, join, members, sizeof members / sizeof members[0]);
 }
 
+/* A change of a phrase is made on a copy: phrases are shared by the sheets of all
+ * languages. */
 static struct phrase *phrase_copy(struct arena *arena, const struct phrase *phrase)
 {
     struct phrase *copy = phrase_new(arena, phrase->kind);
@@ -191,6 +201,7 @@ static bool texts_equal(const struct text_value *a, const struct text_value *b)
     return one == NULL || other->text == NULL;
 }
 
+/* Parts are equal one by one, in order and by name. */
 static bool parts_equal(const struct phrase *a, const struct phrase *b)
 {
     if (a->part_count != b->part_count)
@@ -207,6 +218,8 @@ static bool dates_equal(struct date a, struct date b)
     return a.year == b.year && a.month == b.month && a.day == b.day;
 }
 
+/* Nothing equals nothing, whichever kind says it; the origin does not count, since it is
+ * not said. */
 bool phrase_equal(const struct phrase *a, const struct phrase *b)
 {
     if (phrase_is_empty(a) || phrase_is_empty(b))
@@ -217,6 +230,7 @@ bool phrase_equal(const struct phrase *a, const struct phrase *b)
            dates_equal(a->date, b->date) && parts_equal(a, b);
 }
 
+/* The phrase first, then its parts, as deep as they go. */
 void phrase_visit(const struct phrase *phrase,
                   void (*visit)(void *context, const struct phrase *phrase), void *context)
 {

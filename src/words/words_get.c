@@ -26,6 +26,7 @@ const char *words_language_name(const struct words *words)
     return words->name.text;
 }
 
+/* The word where no number is told: its only form, or the one for "other". */
 const char *words_get(const struct words *words, enum word word)
 {
     promise(word < WORD_COUNT);
@@ -33,6 +34,7 @@ const char *words_get(const struct words *words, enum word word)
     return texts->only.text != NULL ? texts->only.text : texts->forms[PLURAL_OTHER].text;
 }
 
+/* The form of the word that this language's plural rule picks for the count. */
 const char *words_counted(const struct words *words, enum word word, uint64_t count)
 {
     promise(word < WORD_COUNT);
@@ -41,6 +43,8 @@ const char *words_counted(const struct words *words, enum word word, uint64_t co
                                     : texts->forms[words_plural(words, count)].text;
 }
 
+/* What stands before the member `at` of a list: "and" between two, a comma between many,
+ * "and" before the last. */
 const char *words_joint(const struct words *words, enum word word, size_t at, size_t members)
 {
     promise(word < WORD_COUNT && at > 0 && at < members);
@@ -78,6 +82,8 @@ static void blank_fill(struct text_builder *out, const char *blank, size_t lengt
         text_add_bytes(out, blank, length);
 }
 
+/* The pairs are names and values, ended by NULL. A blank that no pair names stays as it
+ * is, so that it is seen. */
 const char *words_fill(const struct words *words, struct arena *arena, enum word word, ...)
 {
     struct text_builder out = text_builder_in(arena);

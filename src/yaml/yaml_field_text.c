@@ -4,6 +4,7 @@
 #include "text.h"
 #include "yaml_value.h"
 
+/* NULL where it is not recorded, as for every other kind of field. */
 static const char *answer_text(const struct answer_value *value)
 {
     switch (value->answer) {
@@ -17,6 +18,7 @@ static const char *answer_text(const struct answer_value *value)
     return NULL;
 }
 
+/* The members with a space between them. */
 static const char *list_text(const struct list_value *value, struct arena *arena)
 {
     struct text_builder words = text_builder_in(arena);
@@ -35,11 +37,13 @@ static const char *pair_text(const struct pair_value *value, struct arena *arena
                : NULL;
 }
 
+/* The word for the value of a choice; 0 is "not recorded". */
 static const char *field_choice_text(const struct field *field, unsigned choice)
 {
     return choice == 0 ? NULL : field->choices[choice - choice_first(field)];
 }
 
+/* A member of a record whose type is known only to its table of fields. */
 static const void *at_offset(const void *record, size_t offset)
 {
     return (const char *)record + offset;

@@ -4,6 +4,7 @@
 
 #include "text.h"
 
+/* NULL for a key that is not there, and for what is no mapping at all. */
 const struct yaml_node *yaml_get(const struct yaml_node *mapping, const char *key)
 {
     if (mapping == NULL || mapping->kind != YAML_MAPPING)
@@ -27,6 +28,7 @@ const char *yaml_kind_word(const struct yaml_node *node)
     return "a mapping";
 }
 
+/* In quotes; a line break as \n, so that a dump has one line a node. */
 static void string_dump(const char *string, struct text_builder *out)
 {
     text_add(out, "\"");
@@ -41,11 +43,13 @@ static void string_dump(const char *string, struct text_builder *out)
     text_add(out, "\"");
 }
 
+/* Line, column and span: tests compare where a node stands as well as what it says. */
 static void place_dump(struct place place, struct text_builder *out)
 {
     text_add_format(out, " @%d:%d+%d\n", place.line, place.column, place.span);
 }
 
+/* A node a line, its members two spaces further in. */
 static void node_dump(const struct yaml_node *node, int depth, struct text_builder *out)
 {
     if (node->kind == YAML_SCALAR) {

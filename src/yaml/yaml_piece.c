@@ -11,6 +11,8 @@
 #define EVENT_LIMIT 10000
 #define ERROR_LIMIT 100
 
+/* Libyaml counts lines and columns from 0, people from 1; a number too large for int
+ * stays the largest. */
 struct mark mark_from(yaml_mark_t mark)
 {
     return (struct mark){
@@ -38,6 +40,7 @@ static int line_end_column(const struct yaml_reader *reader, int line)
     return length == 0 ? 1 : source_place(reader->clean, offset).column;
 }
 
+/* A place spans one line: what goes on over several is marked to the end of its first. */
 struct place reader_place(const struct yaml_reader *reader, struct mark start,
                           struct mark end)
 {
@@ -52,6 +55,7 @@ struct place piece_place(const struct yaml_reader *reader, const struct piece *p
     return reader_place(reader, piece->start, piece->end);
 }
 
+/* A byte within a character of UTF-8, not its first. */
 static bool byte_continues(char byte)
 {
     return ((unsigned char)byte & 0xC0) == 0x80;
@@ -77,6 +81,8 @@ size_t reader_offset(struct yaml_reader *reader, struct mark mark)
     return offset;
 }
 
+/* After a hundred errors of one file it says so and reads no further: the rest follows
+ * from them or helps nobody. */
 void reader_error(struct yaml_reader *reader, struct place place, const char *remedy,
                   const char *format, ...)
 {
@@ -97,6 +103,7 @@ void reader_error(struct yaml_reader *reader, struct place place, const char *re
     problem_add(reader->problems, SEVERITY_ERROR, place, remedy, "%s", what);
 }
 
+/* Literal and folded are one to us: both are blocks. */
 static enum scalar_style style_from(yaml_scalar_style_t style)
 {
     switch (style) {
@@ -114,6 +121,7 @@ static enum scalar_style style_from(yaml_scalar_style_t style)
     return SCALAR_PLAIN;
 }
 
+/* The text is copied, since the event is freed as soon as its piece is made. */
 static void scalar_fill(struct yaml_reader *reader, struct piece *piece,
                         const yaml_event_t *event)
 {

@@ -26,12 +26,15 @@ static bool plain_reads_same(struct arena *arena, const char *text, enum yaml_st
     return value->kind == YAML_SCALAR && !value->quoted && text_equal(value->text, text);
 }
 
+/* An empty text, or a word that stands for nothing, would be read as a value that is
+ * left out. */
 static bool plain_will_do(struct arena *arena, const char *text, enum yaml_style style)
 {
     return text[0] != '\0' && !text_stands_for_nothing(text) &&
            plain_reads_same(arena, text, style);
 }
 
+/* `sign` is the quote that the text had before, kept where it was ' or "; NUL: none. */
 static const char *scalar_written(struct arena *arena, const struct yaml_node *value,
                                   enum yaml_style style,
                                   char sign)
@@ -107,6 +110,8 @@ const char *member_written(struct arena *arena, const char *key, const struct ya
                        written[0] != '\0' || style == STYLE_FLOW ? " " : "", written);
 }
 
+/* What no YAML of one line can hold, or the reader would refuse; NULL where there is
+ * nothing. */
 const char *text_unwritable(const char *text)
 {
     size_t length = strlen(text);
@@ -130,6 +135,7 @@ static const char *pair_unwritable(const struct yaml_pair *pair)
     return fault != NULL ? fault : value_unwritable(pair->value);
 }
 
+/* The first fault found in the value, whichever text of it has it. */
 const char *value_unwritable(const struct yaml_node *value)
 {
     const char *fault = NULL;

@@ -14,8 +14,7 @@ function head_look(head,    name, rest, parameters, parameter, index_) {
         if (parameter[index_] ~ /^ *(const )?bool +[A-Za-z_][A-Za-z0-9_]* *$/) {
             sub(/^.*bool +/, "", parameter[index_])
             gsub(/ /, "", parameter[index_])
-            print FILENAME ":" start ": " name " takes a bool: " parameter[index_] \
-                " [bool " name " " parameter[index_] "]"
+            print FILENAME ":" start ": " name " takes a bool: " parameter[index_]
         }
 }
 

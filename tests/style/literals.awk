@@ -15,7 +15,7 @@ function literal_tell(text, what,    bare, row) {
     sub(/^.*\//, "", row)
     row = row " \"" text "\""
     if (row in allowed_row) { met[row] = 1; return }
-    print FILENAME ":" FNR ": " what " \"" text "\": an enum can stand there [word " row "]"
+    print FILENAME ":" FNR ": " what " \"" text "\": an enum can stand there"
 }
 
 # Goes on through a line, from character `at`, inside the brackets of a comparison.

@@ -11,7 +11,7 @@ function define(name) {
         file[name] = FILENAME
         place[name] = where
     } else if (file[name] != FILENAME) {
-        print where ": " name " is defined in " place[name] " too [twice " name "]"
+        print where ": " name " is defined in " place[name] " too"
     }
 }
 
