@@ -23,7 +23,7 @@ static bool same_space(const struct composing *composing, const struct slot *slo
 /* The pages of one card share its number. */
 static bool is_first_page(const struct slot *slot)
 {
-    return text_empty(slot->page) || text_equal(slot->page, "A");
+    return text_empty(slot->page) || slot->page[0] == 'A';
 }
 
 const char *card_numbers(struct composing *composing, const char *procedure_key)

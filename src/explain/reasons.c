@@ -90,15 +90,14 @@ static size_t practice_tell(const struct explaining *explaining)
 static bool approval_tell(const struct explaining *explaining, const struct approval *approval)
 {
     struct date today = explaining->in->today;
-    const char *state = "approval";
-    if (date_compare(approval->until.date, today) < 0)
-        state = "approval has expired";
-    else if (date_compare(date_first_day(approval->date.date), today) > 0)
-        state = "approval has not begun";
-    placed_tell(explaining, INDENT_REASON, approval->card.place, "%s: %s, %s, from %s until %s",
-                state, TEXT_OR_EMPTY(approval->initials), TEXT_OR_EMPTY(approval->qualification),
+    bool over = date_compare(approval->until.date, today) < 0;
+    bool early = date_compare(date_first_day(approval->date.date), today) > 0;
+    placed_tell(explaining, INDENT_REASON, approval->card.place,
+                "approval%s: %s, %s, from %s until %s",
+                over ? " has expired" : early ? " has not begun" : "",
+                TEXT_OR_EMPTY(approval->initials), TEXT_OR_EMPTY(approval->qualification),
                 TEXT_OR_EMPTY(approval->date), TEXT_OR_EMPTY(approval->until));
-    return text_equal(state, "approval");
+    return !over && !early;
 }
 
 static bool approvals_tell(const struct explaining *explaining)
