@@ -12,7 +12,7 @@
 #include "problem.h"
 #include "yaml_fields.h"
 
-/* One piece of gear, in one place. Field meanings: src/record/boat_fields.c. */
+/* One piece of gear, in one place. Field meanings: gear_field_list.h. */
 struct equipment {
     const struct item_kind *kind;
     const struct zone *place_zone;    /* zone looked up */

@@ -51,9 +51,10 @@ const char *bold_fault(const char *text);
 bool list_holds(const struct list_value *list, const char *word);
 
 /* Tells signal words that are written by ear or in another alphabet, PENTAFIVE, and
- * channel 70 where somebody is told to talk: in all texts of a tree. */
-void voice_words_check(const struct yaml_node *node, struct arena *arena,
-                       struct problems *problems);
+ * channel 70 where somebody is told to talk: in all texts of a tree but those of keys that
+ * are spared, such as warnings (NULL: none is). */
+void voice_words_check(const struct yaml_node *node, bool (*is_spared)(const char *key),
+                       struct arena *arena, struct problems *problems);
 
 /* The same of one value, in each language that it is given in. */
 void voice_text_check(const struct text_value *value, struct arena *arena,

@@ -11,61 +11,46 @@
 /* From here to 1 a thousandth is too coarse for four significant digits. */
 #define SMALL_LEAST 1e-4
 
-static const char *about_of(const struct fact_owner *owner, const char *field)
-{
-    const struct field *row = owner->fields == NULL ? NULL : field_find(owner->fields, field);
-    const char *about = row == NULL ? owner->about : row->about;
-    return about == NULL ? "what is true of it" : about;
-}
-
-struct fact_owner boat_owner(const struct evaluation *evaluation)
-{
-    return (struct fact_owner){.name = "boat", .place = evaluation->record->boat->place,
-                               .fields = boat_fields()};
-}
-
-struct fact_owner base_owner(const struct evaluation *evaluation)
-{
-    return (struct fact_owner){.name = "base", .place = evaluation->record->base->name.place,
-                               .about = "of the berths, such as 43 30.50 N 016 26.40 E"};
-}
-
-static struct fact_owner gear_owner(const struct evaluation *evaluation,
-                                    const struct equipment *gear)
-{
-    return (struct fact_owner){.name = gear_label(evaluation, gear), .place = gear->place,
-                               .fields = equipment_fields()};
-}
-
-static void lack_add(struct evaluation *evaluation, const char *owner, const char *field,
-                     struct place place, const char *about)
+static void lack_add(struct evaluation *evaluation, const struct input_source *source)
 {
     evaluation->lacks = arena_grow(evaluation->arena, evaluation->lacks, evaluation->lack_count,
                                    &evaluation->lack_room, sizeof *evaluation->lacks);
     evaluation->lacks[evaluation->lack_count++] = (struct figure_lack){
-        owner, field, about, place};
+        source->owner, source->field,
+        source->about == NULL ? "what is true of it" : source->about, source->place};
 }
 
-static void input_add(struct evaluation *evaluation, const char *what, const char *value,
-                      struct place place)
+static void input_add(struct evaluation *evaluation, const struct input_source *source,
+                      const char *value, struct place place)
 {
+    const char *what = text_format(evaluation->arena, "%s %s", source->owner, source->field);
     evaluation->inputs = arena_grow(evaluation->arena, evaluation->inputs,
                                     evaluation->input_count, &evaluation->input_room,
                                     sizeof *evaluation->inputs);
     evaluation->inputs[evaluation->input_count++] = (struct figure_input){what, value, place};
 }
 
-double number_take(struct evaluation *evaluation, const struct fact_owner *owner,
-                   const char *field, const struct number_value *number)
+double number_take(struct evaluation *evaluation, struct input_source source,
+                   const struct number_value *number)
 {
     if (!number->given) {
-        lack_add(evaluation, owner->name, field, owner->place, about_of(owner, field));
+        lack_add(evaluation, &source);
         return 0.0;
     }
-    input_add(evaluation, text_format(evaluation->arena, "%s %s", owner->name, field),
-              number->text, number->place);
+    input_add(evaluation, &source, number->text, number->place);
     return (double)number->milli / 1000.0;
 }
+
+void text_take(struct evaluation *evaluation, struct input_source source,
+               const struct text_value *text)
+{
+    if (text->text == NULL)
+        lack_add(evaluation, &source);
+    else
+        input_add(evaluation, &source, text->text, text->place);
+}
+
+/* ---- fields of the record ---- */
 
 const char *gear_label(const struct evaluation *evaluation, const struct equipment *gear)
 {
@@ -74,49 +59,80 @@ const char *gear_label(const struct evaluation *evaluation, const struct equipme
     return text_format(evaluation->arena, "%s %s", gear->kind->key, gear->tag.text);
 }
 
-double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
-                        const char *field, const struct number_value *number)
+static struct input_source gear_source(const struct evaluation *evaluation,
+                                       const struct equipment *gear, const struct field *row)
 {
-    struct fact_owner owner = gear_owner(evaluation, gear);
-    return number_take(evaluation, &owner, field, number);
+    return (struct input_source){gear_label(evaluation, gear), row->key, row->about, gear->place};
+}
+
+/* A field of a record, which the row says to be a number. */
+static const struct number_value *number_of(const struct field *row, const void *record)
+{
+    promise(row->kind == FIELD_NUMBER);
+    return (const void *)((const char *)record + row->offset);
+}
+
+/* The same of any kind, as a word. */
+static struct text_value fact_word(const struct evaluation *evaluation, const struct field *row,
+                                 const void *record)
+{
+    return (struct text_value){.text = field_text(row, record, evaluation->arena),
+                               .place = field_place(row, record)};
+}
+
+double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
+                        enum gear_field field)
+{
+    const struct field *row = gear_field_row(field);
+    return number_take(evaluation, gear_source(evaluation, gear, row), number_of(row, gear));
+}
+
+void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,
+                    enum gear_field field)
+{
+    const struct field *row = gear_field_row(field);
+    struct text_value word = fact_word(evaluation, row, gear);
+    text_take(evaluation, gear_source(evaluation, gear, row), &word);
 }
 
 int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear)
 {
     if (gear->count.given)
-        gear_number_take(evaluation, gear, "count", &gear->count);
+        gear_number_take(evaluation, gear, GEAR_count);
     return gear_count(gear);
 }
 
-double boat_number_take(struct evaluation *evaluation, const char *field,
-                        const struct number_value *number)
+double boat_number_take(struct evaluation *evaluation, enum boat_fact fact)
 {
-    struct fact_owner owner = boat_owner(evaluation);
-    return number_take(evaluation, &owner, field, number);
+    const struct boat *boat = evaluation->record->boat;
+    const struct field *row = boat_fact_row(fact);
+    return number_take(evaluation,
+                       (struct input_source){"boat", row->key, row->about, boat->place},
+                       number_of(row, &boat->facts));
 }
 
-void text_take(struct evaluation *evaluation, const struct fact_owner *owner,
-               const char *field, const struct text_value *text)
+void boat_word_take(struct evaluation *evaluation, enum boat_fact fact)
 {
-    if (text->text == NULL)
-        lack_add(evaluation, owner->name, field, owner->place, about_of(owner, field));
-    else
-        input_add(evaluation, text_format(evaluation->arena, "%s %s", owner->name, field),
-                  text->text, text->place);
+    const struct boat *boat = evaluation->record->boat;
+    const struct field *row = boat_fact_row(fact);
+    struct text_value word = fact_word(evaluation, row, &boat->facts);
+    text_take(evaluation, (struct input_source){"boat", row->key, row->about, boat->place}, &word);
 }
 
-void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,
-                    const char *field, const char *word, struct place place)
+double radio_number_take(struct evaluation *evaluation, enum radio_fact fact)
 {
-    struct text_value text = {.text = word, .place = place};
-    struct fact_owner owner = gear_owner(evaluation, gear);
-    text_take(evaluation, &owner, field, &text);
+    const struct boat *boat = evaluation->record->boat;
+    const struct field *row = radio_fact_row(fact);
+    return number_take(evaluation,
+                       (struct input_source){"radio", row->key, row->about, boat->radio_place},
+                       number_of(row, &boat->radio));
 }
 
 void lack_take(struct evaluation *evaluation, const struct equipment *gear, const char *what,
                const char *about)
 {
-    lack_add(evaluation, gear_label(evaluation, gear), what, gear->place, about);
+    lack_add(evaluation, &(struct input_source){gear_label(evaluation, gear), what, about,
+                                                gear->place});
 }
 
 const struct equipment *gear_of(const struct boat *boat, enum item_key item, size_t *index)

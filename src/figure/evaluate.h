@@ -3,7 +3,9 @@
 #ifndef MAYDECK_FIGURE_EVALUATE_H
 #define MAYDECK_FIGURE_EVALUATE_H
 
+#include "boat_facts.h"
 #include "figure.h"
+#include "item_fields.h"
 #include "text.h"
 
 struct evaluation {
@@ -18,42 +20,35 @@ struct evaluation {
     struct place origin;
 };
 
-/* Whose field is read. */
-struct fact_owner {
-    const char *name;                    /* for people: boat, radio, seacock C13 */
-    struct place place;                  /* where a field is missing that is not recorded */
-    const struct field_table *fields;    /* tells how to record one; NULL: `about` does */
-    const char *about;                   /* NULL: nothing tells it */
+/* Whose input it is, such as "boat" or "seacock C14", and which; what to record and the
+ * place to tell it at, where it can be missing. */
+struct input_source {
+    const char *owner, *field, *about;
+    struct place place;
 };
 
 /* The number, noted as input; 0 and noted as lacking where it is not given. */
-double number_take(struct evaluation *evaluation, const struct fact_owner *owner,
-                   const char *field, const struct number_value *number);
+double number_take(struct evaluation *evaluation, struct input_source source,
+                   const struct number_value *number);
+
+/* A word that is an input. */
+void text_take(struct evaluation *evaluation, struct input_source source,
+               const struct text_value *text);
 
 /* "seacock C13". */
 const char *gear_label(const struct evaluation *evaluation, const struct equipment *gear);
 
-/* The same for a field of a piece of gear. */
+/* The same for facts of the record. */
 double gear_number_take(struct evaluation *evaluation, const struct equipment *gear,
-                        const char *field, const struct number_value *number);
+                        enum gear_field field);
+void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,
+                    enum gear_field field);
+double boat_number_take(struct evaluation *evaluation, enum boat_fact fact);
+void boat_word_take(struct evaluation *evaluation, enum boat_fact fact);
+double radio_number_take(struct evaluation *evaluation, enum radio_fact fact);
 
 /* How many pieces the entry is: its count is noted as input where it is recorded. */
 int64_t pieces_take(struct evaluation *evaluation, const struct equipment *gear);
-
-double boat_number_take(struct evaluation *evaluation, const char *field,
-                        const struct number_value *number);
-
-/* A word of the record that is an input. */
-void text_take(struct evaluation *evaluation, const struct fact_owner *owner,
-               const char *field, const struct text_value *text);
-
-/* The boat, and the base, as owners. */
-struct fact_owner boat_owner(const struct evaluation *evaluation);
-struct fact_owner base_owner(const struct evaluation *evaluation);
-
-/* The same for what a choice of a piece of gear stands for; `word` NULL: it is not given. */
-void gear_word_take(struct evaluation *evaluation, const struct equipment *gear,
-                    const char *field, const char *word, struct place place);
 
 /* What is missing though no field of its own tells it; `about` says how to record it. */
 void lack_take(struct evaluation *evaluation, const struct equipment *gear, const char *what,

@@ -117,7 +117,7 @@ void evaluate_worst_openings(struct evaluation *evaluation)
     }
     for (size_t i = 0; i < openings.count; i++)
         if (in_worst(&openings, i) && !is_seal(openings.gear[i]))
-            gear_number_take(evaluation, openings.gear[i], "bung_mm", &openings.gear[i]->bung_mm);
+            gear_number_take(evaluation, openings.gear[i], GEAR_bung_mm);
     if (evaluation->lack_count > 0)
         return;
     evaluation->before = order_words(evaluation, &openings);
@@ -254,8 +254,8 @@ static double waterplane_take(struct evaluation *evaluation)
     const struct boat *boat = evaluation->record->boat;
     if (!boat->facts.lwl_m.given || !boat->facts.bwl_m.given)
         return 0.0;
-    double lwl_m = boat_number_take(evaluation, "lwl_m", &boat->facts.lwl_m);
-    double bwl_m = boat_number_take(evaluation, "bwl_m", &boat->facts.bwl_m);
+    double lwl_m = boat_number_take(evaluation, BOAT_lwl_m);
+    double bwl_m = boat_number_take(evaluation, BOAT_bwl_m);
     return waterplane_m2(lwl_m, bwl_m,
                          boat->catamaran ? WATERPLANE_HULL : WATERPLANE_MONOHULL);
 }
@@ -284,11 +284,10 @@ static void floor_tell(struct evaluation *evaluation, const struct flooding *flo
 
 void evaluate_floor_wet(struct evaluation *evaluation)
 {
-    const struct boat *boat = evaluation->record->boat;
     struct openings openings = openings_take(evaluation);
     if (openings.count == 0 || !pumps_recorded(evaluation))
         return;
-    double litres = boat_number_take(evaluation, "bilge_to_sole_l", &boat->facts.bilge_to_sole_l);
+    double litres = boat_number_take(evaluation, BOAT_bilge_to_sole_l);
     struct flooding flooding = {
         .bore_mm = openings.ranked[0].bore_mm, .depth_m = openings.ranked[0].depth_m,
         .coefficient = CD_OPEN_FITTING, .waterplane_m2 = waterplane_take(evaluation),
@@ -302,8 +301,8 @@ void evaluate_floor_wet(struct evaluation *evaluation)
 void evaluate_sinkage(struct evaluation *evaluation)
 {
     const struct boat *boat = evaluation->record->boat;
-    double lwl_m = boat_number_take(evaluation, "lwl_m", &boat->facts.lwl_m);
-    double bwl_m = boat_number_take(evaluation, "bwl_m", &boat->facts.bwl_m);
+    double lwl_m = boat_number_take(evaluation, BOAT_lwl_m);
+    double bwl_m = boat_number_take(evaluation, BOAT_bwl_m);
     if (evaluation->lack_count > 0)
         return;
     double area = waterplane_m2(lwl_m, bwl_m,

@@ -12,7 +12,7 @@
 void evaluate_distance_run(struct evaluation *evaluation)
 {
     const struct boat *boat = evaluation->record->boat;
-    double kn = boat_number_take(evaluation, "usual_kn", &boat->facts.usual_kn);
+    double kn = boat_number_take(evaluation, BOAT_usual_kn);
     if (evaluation->lack_count > 0)
         return;
     double metres = distance_run_m(kn, 10.0);
@@ -65,7 +65,7 @@ static void discharge_add(struct evaluation *evaluation, struct text_builder *be
                           struct text_builder *after, const struct equipment *gear)
 {
     const char *tag = gear->tag.text == NULL ? gear->kind->key : gear->tag.text;
-    double seconds = gear_number_take(evaluation, gear, "discharge_s", &gear->discharge_s);
+    double seconds = gear_number_take(evaluation, gear, GEAR_discharge_s);
     text_add_format(before, "%s%s %s s", before->length == 0 ? "" : ", ", tag,
                     number_words(evaluation, seconds));
     text_add_format(after, "%s%s %lld s", after->length == 0 ? "" : ", ", tag,
@@ -91,8 +91,7 @@ void evaluate_discharge(struct evaluation *evaluation)
 
 void evaluate_agent(struct evaluation *evaluation)
 {
-    const struct boat *boat = evaluation->record->boat;
-    double space = boat_number_take(evaluation, "engine_space_m3", &boat->facts.engine_space_m3);
+    double space = boat_number_take(evaluation, BOAT_engine_space_m3);
     if (evaluation->lack_count > 0)
         return;
     double hfc = halocarbon_kg(space, hfc227ea_m3_per_kg(0.0), 9.0);
@@ -130,9 +129,8 @@ void evaluate_us_outfit(struct evaluation *evaluation)
         not_applicable(evaluation, "her flag is not known to be that of the United States");
         return;
     }
-    struct fact_owner owner = boat_owner(evaluation);
-    text_take(evaluation, &owner, "flag", &boat->facts.flag);
-    double loa_m = boat_number_take(evaluation, "loa_m", &boat->facts.loa_m);
+    boat_word_take(evaluation, BOAT_flag);
+    double loa_m = boat_number_take(evaluation, BOAT_loa_m);
     if (!us_outfit_least(loa_m, fixed ? US_FIXED_SYSTEM : US_NO_FIXED_SYSTEM, &outfit)) {
         not_applicable(evaluation, "she is longer than the 65 feet that the rule covers");
         return;
@@ -166,9 +164,8 @@ static bool bottle_take(struct evaluation *evaluation, struct bottle *bottle)
     *bottle = (struct bottle){.kg = 0.0};
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, ITEM_lpg_bottle_valve, &index)) != NULL;) {
-        double kg = gear_number_take(evaluation, gear, "kg", &gear->kg);
-        gear_word_take(evaluation, gear, "gas", choice_word(gas_words, gear->gas.value),
-                       gear->gas.place);
+        double kg = gear_number_take(evaluation, gear, GEAR_kg);
+        gear_word_take(evaluation, gear, GEAR_gas);
         struct bottle next = {gear, gear->gas.value == GAS_BUTANE ? GAS_BUTANE : GAS_PROPANE, kg};
         if (bottle->gear == NULL || mixture_of(&next) > mixture_of(bottle))
             *bottle = next;
@@ -197,12 +194,11 @@ void evaluate_gas_volume(struct evaluation *evaluation)
 
 void evaluate_boat_fulls(struct evaluation *evaluation)
 {
-    const struct boat *boat = evaluation->record->boat;
     struct bottle bottle;
     bool known = bottle_take(evaluation, &bottle);
     if (bottle.gear == NULL)
         return;
-    double cabin = boat_number_take(evaluation, "cabin_m3", &boat->facts.cabin_m3);
+    double cabin = boat_number_take(evaluation, BOAT_cabin_m3);
     if (!known || evaluation->lack_count > 0)
         return;
     double times = gas_times_space(mixture_of(&bottle), cabin);
@@ -242,7 +238,7 @@ static int64_t raft_places_take(struct evaluation *evaluation)
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, ITEM_liferaft, &index)) != NULL;) {
         int64_t count = pieces_take(evaluation, gear);
-        gear_number_take(evaluation, gear, "persons", &gear->persons);
+        gear_number_take(evaluation, gear, GEAR_persons);
         places += count * (gear->persons.milli / 1000);
         evaluation->origin = gear->place;
     }
@@ -257,7 +253,7 @@ void evaluate_raft_places(struct evaluation *evaluation)
         return;
     }
     long long places = raft_places_take(evaluation);
-    boat_number_take(evaluation, "persons_max", &boat->facts.persons_max);
+    boat_number_take(evaluation, BOAT_persons_max);
     if (evaluation->lack_count > 0)
         return;
     long long persons = boat->facts.persons_max.milli / 1000;
@@ -275,10 +271,11 @@ static void range_tell(struct evaluation *evaluation, double own_m)
 {
     const struct base_record *base = evaluation->record->base;
     bool station = base->centre_antenna_m.given;
-    struct fact_owner centre = {.name = "rescue centre", .place = base->centre_antenna_m.place};
     double other_m = 0.0;
     if (station)
-        other_m = number_take(evaluation, &centre, "antenna_m", &base->centre_antenna_m);
+        other_m = number_take(evaluation,
+                              (struct input_source){.owner = "rescue centre", .field = "antenna_m"},
+                              &base->centre_antenna_m);
     double nm = range_nm(RADIO_HORIZON_PRINTED, own_m, other_m);
     evaluation->before = text_format(evaluation->arena, "%s nm %s", number_words(evaluation, nm),
                                      station ? "to the centre's aerial" : "to her own horizon");
@@ -292,9 +289,7 @@ void evaluate_radio_range(struct evaluation *evaluation)
         not_applicable(evaluation, "no fixed radio is recorded");
         return;
     }
-    struct fact_owner radio = {.name = "radio", .place = boat->radio_place,
-                               .fields = radio_fields()};
-    double own_m = number_take(evaluation, &radio, "antenna_m", &boat->radio.antenna_m);
+    double own_m = radio_number_take(evaluation, RADIO_antenna_m);
     evaluation->origin = boat->radio_place;
     if (evaluation->lack_count == 0)
         range_tell(evaluation, own_m);
@@ -308,7 +303,7 @@ void evaluate_handheld_range(struct evaluation *evaluation)
     bool any = false;
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, ITEM_vhf_handheld, &index)) != NULL;) {
-        double own_m = gear_number_take(evaluation, gear, "antenna_m", &gear->antenna_m);
+        double own_m = gear_number_take(evaluation, gear, GEAR_antenna_m);
         least_m = !any || own_m < least_m ? own_m : least_m;
         evaluation->origin = gear->place;
         any = true;

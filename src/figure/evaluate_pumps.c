@@ -9,8 +9,8 @@
 static double piece_lpm(struct evaluation *evaluation, const struct equipment *gear)
 {
     if (gear->measured_lpm.given)
-        return gear_number_take(evaluation, gear, "measured_lpm", &gear->measured_lpm);
-    double rated_lph = gear_number_take(evaluation, gear, "rated_lph", &gear->rated_lph);
+        return gear_number_take(evaluation, gear, GEAR_measured_lpm);
+    double rated_lph = gear_number_take(evaluation, gear, GEAR_rated_lph);
     return pump_effective_lpm(rated_lph / 60.0, PUMP_FACTOR);
 }
 
@@ -22,8 +22,8 @@ static double electric_lpm(struct evaluation *evaluation, const struct equipment
 static double hand_lpm(struct evaluation *evaluation, const struct equipment *gear)
 {
     if (gear->measured_lpm.given)
-        return gear_number_take(evaluation, gear, "measured_lpm", &gear->measured_lpm);
-    return hand_pump_lpm(gear_number_take(evaluation, gear, "stroke_l", &gear->stroke_l),
+        return gear_number_take(evaluation, gear, GEAR_measured_lpm);
+    return hand_pump_lpm(gear_number_take(evaluation, gear, GEAR_stroke_l),
                          HAND_STROKES_PER_MINUTE, HAND_FILL);
 }
 
@@ -51,7 +51,7 @@ static int64_t pieces_in(const struct equipment *gear, enum side hull)
 
 static double port_lpm(struct evaluation *evaluation, const struct equipment *gear)
 {
-    gear_word_take(evaluation, gear, "zone", zone_word(gear->zone.value), gear->zone.place);
+    gear_word_take(evaluation, gear, GEAR_zone);
     pieces_take(evaluation, gear);
     return (double)pieces_in(gear, SIDE_PORT) * piece_lpm(evaluation, gear);
 }

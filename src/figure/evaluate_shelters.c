@@ -47,11 +47,11 @@ static void variation_take(struct evaluation *evaluation)
     const struct base_record *base = evaluation->record->base;
     if (!base->variation_given || !base->variation_on.given)
         return;
-    struct fact_owner owner = base_owner(evaluation);
-    text_take(evaluation, &owner, "variation", &base->variation);
+    text_take(evaluation, (struct input_source){.owner = "base", .field = "variation"},
+              &base->variation);
     struct text_value day = {.text = base->variation_on.text,
                              .place = base->variation_on.place};
-    text_take(evaluation, &owner, "variation_on", &day);
+    text_take(evaluation, (struct input_source){.owner = "base", .field = "variation_on"}, &day);
 }
 
 void evaluate_shelters(struct evaluation *evaluation)
@@ -63,14 +63,18 @@ void evaluate_shelters(struct evaluation *evaluation)
         not_applicable(evaluation, "the base lists no shelters");
         return;
     }
-    struct fact_owner owner = base_owner(evaluation);
-    text_take(evaluation, &owner, "position", &base->position);
+    text_take(evaluation,
+              (struct input_source){.owner = "base", .field = "position",
+                                    .about = "of the berths, such as 43 30.50 N 016 26.40 E",
+                                    .place = base->name.place},
+              &base->position);
     variation_take(evaluation);
     evaluation->origin = base->shelters[0].place;
     for (size_t i = 0; i < base->shelter_count; i++) {
         const struct shelter *shelter = &base->shelters[i];
-        struct fact_owner of_shelter = {.name = "shelter", .place = shelter->place};
-        text_take(evaluation, &of_shelter, shelter->name.text, &shelter->position);
+        text_take(evaluation,
+                  (struct input_source){.owner = "shelter", .field = shelter->name.text},
+                  &shelter->position);
         if (shelter->at_given && base->berths_given)
             shelter_add(evaluation, &before, &after, shelter);
     }

@@ -10,8 +10,8 @@ static void openings_add(struct evaluation *evaluation, struct openings *opening
     size_t index = 0;
     for (const struct equipment *gear;
          (gear = gear_of(evaluation->record->boat, item, &index)) != NULL;) {
-        double bore_mm = gear_number_take(evaluation, gear, "bore_mm", &gear->bore_mm);
-        double depth_m = gear_number_take(evaluation, gear, "depth_m", &gear->depth_m);
+        double bore_mm = gear_number_take(evaluation, gear, GEAR_bore_mm);
+        double depth_m = gear_number_take(evaluation, gear, GEAR_depth_m);
         openings->gear[openings->count] = gear;
         openings->ranked[openings->count] = (struct ranked_opening){
             .bore_mm = bore_mm, .depth_m = depth_m, .index = openings->count};

@@ -195,7 +195,7 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
     procedure->when = when_read(reading, &logic.when);
     procedure_parts_read(reading, &logic);
     procedure_check(reading);
-    voice_words_check(root, reading->arena, reading->problems);
+    voice_words_check(root, NULL, reading->arena, reading->problems);
 }
 
 const struct procedure *procedure_read(const struct procedure_files *files,

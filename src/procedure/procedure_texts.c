@@ -221,6 +221,14 @@ void want(const struct procedure_reading *reading, struct wanted_list *list,
 
 /* ---- the files ---- */
 
+/* Where channel 70 may well be named: warnings and reasons. */
+static bool warns_or_reasons(const char *key)
+{
+    return text_equal(key, head_texts.fields[HEAD_NEVER].key) ||
+           text_equal(key, head_texts.fields[HEAD_CAUTIONS].key) ||
+           text_equal(key, step_texts.fields[STEP_BECAUSE].key);
+}
+
 struct texts_at text_files_open(struct procedure_reading *reading)
 {
     const struct procedure_files *files = reading->files;
@@ -229,7 +237,7 @@ struct texts_at text_files_open(struct procedure_reading *reading)
     for (size_t i = 0; i < files->text_count; i++) {
         roots.nodes[i] =
             yaml_tree_read(files->texts[i].source, reading->arena, reading->problems);
-        voice_words_check(roots.nodes[i], reading->arena, reading->problems);
+        voice_words_check(roots.nodes[i], warns_or_reasons, reading->arena, reading->problems);
     }
     return roots;
 }

@@ -1,13 +1,11 @@
 /* boat_fields.c - the fields of a boat file's sections: what each is called, may
- * hold and means (room: record). Adding a field is adding a row and a member; the rows of
- * equipment stand in gear_field_list.h. Never reads a file. */
+ * hold and means (room: record). The rows of equipment stand in gear_field_list.h, those of
+ * the boat and her radio in boat_fact_list.h. Never reads a file. */
 #include "boat.h"
 
+#include "boat_facts.h"
 #include "gear_field_list.h"
 #include "record.h"
-
-#define BOAT(member, field_kind, ...) ROW(struct boat_facts, member, field_kind, __VA_ARGS__)
-#define RADIO(member, field_kind, ...) ROW(struct radio_facts, member, field_kind, __VA_ARGS__)
 
 #define LEFT_REMEDY "write port if it is the left of one who faces the bow"
 #define RIGHT_REMEDY "write starboard if it is the right of one who faces the bow"
@@ -46,42 +44,9 @@ static const struct field mounted_rows[] = {
 };
 static const struct field_table mounted_table = TABLE("a place of the cards", mounted_rows);
 
-static const struct field boat_rows[] = {
-    BOAT(name, FIELD_TEXT, .any_word = true, .required = true,
-         .about = "the boat's name as painted"),
-    BOAT(name_spoken, FIELD_TEXT, .any_word = true,
-         .about = "the name as it is to be spoken on the radio"),
-    BOAT(name_latin, FIELD_TEXT, .any_word = true, .about = "the name in Latin letters"),
-    BOAT(specimen, FIELD_ANSWER, .about = "an invented boat with reserved identities?"),
-    BOAT(type, FIELD_CHOICE, .required = true, .choices = hull_words, .about = "her hull"),
-    BOAT(loa_m, FIELD_NUMBER, .required = true, .low = 4000, .high = 30000,
-         .about = "length over all, in metres"),
-    BOAT(beam_m, FIELD_NUMBER, .required = true, .low = 1000, .high = 15000,
-         .about = "greatest beam, in metres"),
-    BOAT(draught_m, FIELD_NUMBER, .low = 200, .high = 6000, .about = "draught, in metres"),
-    BOAT(persons_max, FIELD_NUMBER, .required = true, .low = 1000, .high = 30000, .whole = true,
-         .about = "the most people allowed on board"),
-    BOAT(flag, FIELD_TEXT, .any_word = true, .about = "the flag state, two letters"),
-    BOAT(looks, FIELD_WORDING, .about = "how she looks to a searcher"),
-    BOAT(engine_spaces, FIELD_CHOICES, ENGINE_SPACES,
-         .about = "the spaces with an engine in them"),
-    BOAT(openings, FIELD_NUMBER, .low = 0, .high = 60000, .whole = true,
-         .about = "openings in the hull below the waterline, counted from outside"),
-    BOAT(lwl_m, FIELD_NUMBER, .low = 3000, .high = 30000, .about = "length on the waterline"),
-    BOAT(bwl_m, FIELD_NUMBER, .low = 300, .high = 10000,
-         .about = "beam on the waterline, of one hull"),
-    BOAT(usual_kn, FIELD_NUMBER, .low = 1000, .high = 30000, .about = "her usual speed, in knots"),
-    BOAT(cabin_m3, FIELD_NUMBER, .low = 1000, .high = 500000,
-         .about = "air in the cabins, in cubic metres"),
-    BOAT(engine_space_m3, FIELD_NUMBER, .low = 100, .high = 100000,
-         .about = "an engine space with its bilge, in cubic metres"),
-    BOAT(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000,
-         .about = "litres of water in one hull until the floorboards are wet"),
-    BOAT(gas, FIELD_CHOICE, .choices = cooking_gas_words,
-         .about = "cooking gas on board: none, or carried"),
-    BOAT(mounted, FIELD_SECTION, SECTION_WITHIN(.table = &mounted_table),
-         .about = "where the cards hang: {zone: , faces: }"),
-};
+#define BOAT_ROW(member, field_kind, ...) ROW(struct boat_facts, member, field_kind, __VA_ARGS__),
+static const struct field boat_rows[] = {BOAT_FACT_LIST(BOAT_ROW)};
+#undef BOAT_ROW
 
 static const struct field absence_rows[] = {
     ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
@@ -99,35 +64,10 @@ static const struct field silence_rows[] = {
     ROW(struct silence, until, FIELD_DATE, .required = true, .about = "when it speaks again"),
 };
 
-static const struct field radio_rows[] = {
-    RADIO(call_sign, FIELD_TEXT, .any_word = true, .about = "the call sign, or none"),
-    RADIO(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes"),
-    RADIO(tag, FIELD_TEXT, .about = "the set's tag"),
-    RADIO(zone, FIELD_CHOICE, .choices = zone_key_list, .about = "the part of the boat it is in"),
-    RADIO(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips,
-          .about = "which side, facing the bow"),
-    RADIO(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
-    RADIO(power_switch, FIELD_WORDING, .about = "the switch that gives it current"),
-    RADIO(power_from_cockpit, FIELD_ANSWER,
-          .about = "of a set on deck: can its switch be reached from the cockpit?"),
-    RADIO(distress_key, FIELD_WORDING,
-          .about = "how the distress key is uncovered, such as Lift the red lid"),
-    RADIO(second_station, FIELD_WORDING, .about = "a second handset, and where"),
-    RADIO(emergency_aerial, FIELD_WORDING, .about = "the spare aerial, and where"),
-    RADIO(mmsi_programmed, FIELD_ANSWER, .about = "is the identity programmed into the set?"),
-    RADIO(dsc, FIELD_ANSWER, .about = "can the set send a digital distress alert?"),
-    RADIO(gnss, FIELD_ANSWER, .about = "does the set know the position?"),
-    RADIO(hold_s, FIELD_NUMBER, .low = 1000, .high = 30000,
-          .about = "seconds to hold the distress key"),
-    RADIO(antenna_m, FIELD_NUMBER, .low = 500, .high = 60000,
-          .about = "height of the aerial above the water"),
-    RADIO(nature_steps, FIELD_WORDINGS, .any_word = true,
-          .about = "the keys that choose the nature of distress"),
-    RADIO(urgency_steps, FIELD_WORDINGS, .any_word = true,
-          .about = "the keys that send an urgency call"),
-    RADIO(manual_position_steps, FIELD_WORDINGS, .any_word = true,
-          .about = "the keys that enter a position"),
-};
+#define RADIO_ROW(member, field_kind, ...) \
+    ROW(struct radio_facts, member, field_kind, __VA_ARGS__),
+static const struct field radio_rows[] = {RADIO_FACT_LIST(RADIO_ROW)};
+#undef RADIO_ROW
 
 static const struct field_table gear_table = TABLE("an equipment item", gear_rows);
 static const struct field_table boat_table = TABLE("a boat", boat_rows);
@@ -179,4 +119,14 @@ const struct field_table *boat_fields(void)
 const struct field_table *radio_fields(void)
 {
     return &radio_table;
+}
+
+const struct field *boat_fact_row(enum boat_fact fact)
+{
+    return fact == BOAT_FACT_NONE ? NULL : &boat_rows[fact - 1];
+}
+
+const struct field *radio_fact_row(enum radio_fact fact)
+{
+    return fact == RADIO_FACT_NONE ? NULL : &radio_rows[fact - 1];
 }

@@ -97,15 +97,8 @@ void voice_text_check(const struct text_value *value, struct arena *arena,
         one_text_check(&one, arena, problems);
 }
 
-/* Where channel 70 may well be named: warnings and reasons. */
-static bool is_spared(const char *key)
-{
-    return text_equal(key, "never") || text_equal(key, "cautions") ||
-           text_equal(key, "because");
-}
-
-void voice_words_check(const struct yaml_node *node, struct arena *arena,
-                       struct problems *problems)
+void voice_words_check(const struct yaml_node *node, bool (*is_spared)(const char *key),
+                       struct arena *arena, struct problems *problems)
 {
     if (node == NULL)
         return;
@@ -113,10 +106,10 @@ void voice_words_check(const struct yaml_node *node, struct arena *arena,
         one_text_check(&(struct text_value){.text = node->text, .place = node->place}, arena,
                        problems);
     for (size_t i = 0; node->kind == YAML_SEQUENCE && i < node->count; i++)
-        voice_words_check(node->items[i], arena, problems);
+        voice_words_check(node->items[i], is_spared, arena, problems);
     for (size_t i = 0; node->kind == YAML_MAPPING && i < node->count; i++)
-        if (!is_spared(node->pairs[i].key))
-            voice_words_check(node->pairs[i].value, arena, problems);
+        if (is_spared == NULL || !is_spared(node->pairs[i].key))
+            voice_words_check(node->pairs[i].value, is_spared, arena, problems);
 }
 
 void english_check(const char *key, const struct text_value *value, struct problems *problems)

@@ -4,6 +4,7 @@
  * here. */
 #include "rules_room.h"
 
+#include "boat_facts.h"
 #include "text.h"
 
 /* ---- gear ---- */
@@ -79,18 +80,25 @@ static void gear_fact_check(const struct rule_run *run, const struct gear_fact *
 /* ---- the boat, and her fixed radio ---- */
 
 struct section_fact {
-    const char *field;
+    enum boat_fact boat;     /* the one or the other */
+    enum radio_fact radio;
     bool dsc;                /* of sets with a distress key alone */
     bool on_deck;            /* of sets on deck alone */
 };
 
-static const struct section_fact of_boat[] = {{"looks", false, false}};
+static const struct section_fact of_boat[] = {{.boat = BOAT_looks}};
 static const struct section_fact of_radio[] = {
-    {"spot", false, false},         {"power_from_cockpit", false, true},
-    {"nature_steps", true, false},  {"urgency_steps", true, false}};
+    {.radio = RADIO_spot},
+    {.radio = RADIO_power_from_cockpit, .on_deck = true},
+    {.radio = RADIO_nature_steps, .dsc = true},
+    {.radio = RADIO_urgency_steps, .dsc = true}};
+
+static const struct field *fact_row(const struct section_fact *fact)
+{
+    return fact->boat == BOAT_FACT_NONE ? radio_fact_row(fact->radio) : boat_fact_row(fact->boat);
+}
 
 struct section {
-    const struct field_table *fields;
     const void *record;
     const struct section_fact *facts;
     size_t count;
@@ -108,13 +116,13 @@ static struct lacking lacking_of(const struct rule_run *run, const struct sectio
     struct lacking lacking = {text_builder_in(run->arena), text_builder_in(run->arena), 0};
     for (size_t i = 0; i < section->count; i++) {
         const struct section_fact *fact = &section->facts[i];
-        const struct field *field = field_find(section->fields, fact->field);
+        const struct field *field = fact_row(fact);
         if ((fact->dsc && !section->dsc) || (fact->on_deck && !section->on_deck) ||
             field_place(field, section->record).line > 0 ||
             field_text(field, section->record, run->arena) != NULL)
             continue;
-        text_add_format(&lacking.keys, "%s%s", lacking.count++ == 0 ? "" : ", ", fact->field);
-        text_add_format(&lacking.lines, "\n  %s: (%s)", fact->field, field->about);
+        text_add_format(&lacking.keys, "%s%s", lacking.count++ == 0 ? "" : ", ", field->key);
+        text_add_format(&lacking.lines, "\n  %s: (%s)", field->key, field->about);
     }
     return lacking;
 }
@@ -122,7 +130,7 @@ static struct lacking lacking_of(const struct rule_run *run, const struct sectio
 static void boat_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    struct section section = {boat_fields(), &boat->facts, of_boat,
+    struct section section = {&boat->facts, of_boat,
                               sizeof of_boat / sizeof *of_boat, false, false};
     struct lacking lacking = lacking_of(run, &section);
     if (lacking.count > 0)
@@ -142,7 +150,7 @@ static bool radio_on_deck(const struct boat *boat)
 static void radio_check(const struct rule_run *run)
 {
     const struct boat *boat = run->in->boat;
-    struct section section = {radio_fields(), &boat->radio, of_radio,
+    struct section section = {&boat->radio, of_radio,
                               sizeof of_radio / sizeof *of_radio,
                               boat->radio.dsc.answer == ANSWER_YES, radio_on_deck(boat)};
     struct lacking lacking = lacking_of(run, &section);

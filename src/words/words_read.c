@@ -67,7 +67,7 @@ const struct words *words_read(const struct source *source, const char *language
     struct words *words = &file->words;
     const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     section_read(root, words_file_fields(), file, arena, problems);
-    voice_words_check(root, arena, problems);
+    voice_words_check(root, NULL, arena, problems);
     language_check(&words->language, language, arena, problems);
     plural_rules_settle(file->rules, words->plurals, arena, problems);
     word_texts_read(words, file->word_texts.node, arena, problems);

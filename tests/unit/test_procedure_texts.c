@@ -225,6 +225,18 @@ static void languages_say_the_same(void **state)
             "act holds a brace that is not part of a {name}");
 }
 
+static void only_warnings_and_reasons_name_channel_70(void **state)
+{
+    (void)state;
+    static const char logic[] = STEPS CAUTIONS "never: [{id: talk, sources: [S1]}]\n";
+    taken(logic, "steps: {stop: {act: A, because: Nobody talks on channel 70.}}\n"
+                 "cautions: {hot: Channel 70 carries data.}\nnever: {talk: talk on VHF 70}\n");
+    refused(logic, "steps: {stop: {act: Call on channel 70.}}\n" CAUTIONS_TEXTS
+                   "never: {talk: talk}\n",
+            FAULT(5, "channel 70 carries data only: nobody can be heard there",
+                  "name the channel to talk on"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -239,6 +251,7 @@ int main(void)
         TEST(each_text_has_its_languages),
         TEST(one_language_is_a_list_of_one),
         TEST(languages_say_the_same),
+        TEST(only_warnings_and_reasons_name_channel_70),
     };
     int failed = cmocka_run_group_tests_name("procedure texts", tests, NULL, NULL);
     return failed != 0;
