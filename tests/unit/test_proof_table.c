@@ -151,9 +151,9 @@ static void an_audit_tells_measured_limit_and_remedy(void **state)
 {
     (void)state;
     const struct proof_finding findings[] = {
-        {.rule = RULE_HOLE, .sheet = "gas_leak", .measured = "\"here\": in the circle"},
-        {.rule = RULE_SAFE_AREA, .sheet = "gas_leak", .measured = "\"there\": 1.00 mm outside"},
-        {.rule = RULE_HOLE, .sheet = "gas_leak", .measured = "\"too\": in the circle"}};
+        {.rule = RULE_HOLE, .page = "gas_leak", .measured = "\"here\": in the circle"},
+        {.rule = RULE_SAFE_AREA, .page = "gas_leak", .measured = "\"there\": 1.00 mm outside"},
+        {.rule = RULE_HOLE, .page = "gas_leak", .measured = "\"too\": in the circle"}};
     struct proof_report report = {.findings = findings, .count = 3, .errors = 3, .measured = 12};
     assert_string_equal(
         audit(&report),
