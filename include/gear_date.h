@@ -29,8 +29,8 @@ struct gear_rule {
     bool disposable;                         /* a row for pieces with `disposable: yes` */
     bool us_rated;                           /* ... whose rating is of the US system */
     bool needed;                             /* without a date it is not known to be good */
-    const char *why;                         /* it is needed, or not */
-    const char *source;                      /* of the months, in plain words */
+    const char *why;                         /* why a date is needed, or why it is not */
+    const char *source;                      /* whose word the months are, in plain words */
 };
 
 /* The row for this piece: never NULL. */

@@ -67,7 +67,7 @@ enum mmsi_form {
 struct mmsi {
     enum mmsi_fault fault;
     size_t at;                      /* the character at fault, from 1; 0: none */
-    uint32_t code_point;            /* what stands there */
+    uint32_t code_point;            /* that character */
     size_t digit_count;             /* of 0 to 9, whatever else is wrong */
     char digits[MMSI_DIGITS + 1];   /* "" unless there are nine */
     enum mmsi_form form;            /* where there are nine */

@@ -44,7 +44,9 @@ struct size_rule {
  * (capitals of 8 mm), tags on a plan, sources and footers have one size on every paper. */
 struct size_rule size_rule(const struct paper *paper, enum page_role role);
 
-/* A length that holds type that grows so: `at_half_a_metre` on paper that is read from there. */
+/* A length that holds such type, or a sign that is read from as far: `at_half_a_metre` on paper
+ * that is read from there, more on paper that is read from farther off, never less: lines and
+ * gaps beside it stay what they are. */
 mpt grown(const struct paper *paper, mpt at_half_a_metre);
 
 /* From line to line at that size of type, by the leading of the role. */

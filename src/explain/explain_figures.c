@@ -63,7 +63,8 @@ static void read_tell(const struct explaining *explaining, const struct figure_r
                     result->lacks[i].about);
 }
 
-/* Why nothing is said is told once, where it is why no card carries it. */
+/* Tells the result before and after rounding, or why there is none. A figure that says
+ * nothing because of its verdict gives that reason where its cards are told, not here. */
 static void result_tell(const struct explaining *explaining, const struct figure *figure,
                         const struct figure_result *result)
 {

@@ -29,24 +29,41 @@ static struct step_sizes steps_at(const struct paper *paper, int notch)
                                size_at(paper, ROLE_ROW, notch)};
 }
 
+struct left_column {
+    const struct pen *pen;
+    struct area area;
+    struct laid_steps steps;
+};
+
+static bool steps_fit_at(void *of, mpt notch)
+{
+    struct left_column *column = of;
+    column->steps = steps_lay(column->pen, steps_at(column->pen->paper, (int)notch),
+                              column->area.width);
+    return column->steps.height <= column->area.height && column->steps.excess <= 0;
+}
+
 static void steps_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
-    for (int notch = NOTCHES; notch >= 0; notch--) {
-        sizes->steps = steps_lay(pen, steps_at(pen->paper, notch), frame->at[AREA_LEFT].width);
-        sizes->left_over = sizes->steps.height - frame->at[AREA_LEFT].height;
-        if (sizes->left_over <= 0 && sizes->steps.excess <= 0)
-            return;
-    }
+    const struct size_rule notches = {.floor = 0, .aim = NOTCHES};
+    struct left_column left = {.pen = pen, .area = frame->at[AREA_LEFT]};
+    steps_fit_at(&left, size_that_fits(notches, 1, steps_fit_at, &left));
+    sizes->steps = left.steps;
+    sizes->left_over = left.steps.height - left.area.height;
 }
 
-struct right_column { const struct pen *pen; struct area area; };
+struct right_column {
+    const struct pen *pen;
+    struct area area;
+    struct laid_boxes boxes;
+};
 
 static bool boxes_leave_room(void *of, mpt size)
 {
-    const struct right_column *column = of;
-    return boxes_lay(column->pen, size, column->area.width).height + plan_heights().aim <=
-           column->area.height;
+    struct right_column *column = of;
+    column->boxes = boxes_lay(column->pen, size, column->area.width);
+    return column->boxes.height + plan_heights().aim <= column->area.height;
 }
 
 /* Boxes take the largest size that leaves the plan what it aims at; at the floor
@@ -54,11 +71,11 @@ static bool boxes_leave_room(void *of, mpt size)
 static void boxes_fit(const struct pen *pen, const struct frame *frame,
                       struct card_sizes *sizes)
 {
-    struct right_column right = {pen, frame->at[AREA_RIGHT]};
-    mpt size = size_that_fits(size_rule(pen->paper, ROLE_BOX), SIZE_STEP, boxes_leave_room,
-                              &right);
-    sizes->boxes = boxes_lay(pen, size, right.area.width);
-    sizes->right_over = sizes->boxes.height + plan_heights().floor - right.area.height;
+    struct right_column right = {.pen = pen, .area = frame->at[AREA_RIGHT]};
+    struct size_rule rule = size_rule(pen->paper, ROLE_BOX);
+    boxes_leave_room(&right, size_that_fits(rule, SIZE_STEP, boxes_leave_room, &right));
+    sizes->boxes = right.boxes;
+    sizes->right_over = right.boxes.height + plan_heights().floor - right.area.height;
 }
 
 static struct card_sizes card_fit(const struct pen *trial, const struct frame *frame)

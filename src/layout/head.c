@@ -2,11 +2,11 @@
  * the footer (room: layout). */
 #include "layout_room.h"
 
+#include "measures.h"
+
 #include "promise.h"
 
 #include <string.h>
-
-#define BAND_PAD MM(1.5)
 
 /* The colour of the stripe, by the class that a card is of. */
 static const enum ink stripe_inks[] = {
@@ -22,7 +22,7 @@ static void strip_place(struct pen *pen, struct area strip)
         return;
     mpt width = pen_width(pen, &style, mark);
     pen->block = BLOCK_MARK;
-    pen_box(pen, strip, INK_NONE, INK_BLACK, MM(0.5), MM(1));
+    pen_box(pen, strip, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
              baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
              pen->sheet->origin);
@@ -33,8 +33,9 @@ static void band_sign_place(struct pen *pen, struct area band, enum sign_class s
 {
     mpt side = band.height - 2 * BAND_PAD;
     struct area plate = {band.x + BAND_PAD, band.y + BAND_PAD, side, side};
-    struct area area = {plate.x + MM(0.9), plate.y + MM(0.9), side - MM(1.8), side - MM(1.8)};
-    pen_box(pen, plate, INK_WHITE, INK_NONE, 0, MM(1.5));
+    struct area area = {plate.x + PLATE_PAD, plate.y + PLATE_PAD, side - PLATE_PADS,
+                        side - PLATE_PADS};
+    pen_box(pen, plate, INK_WHITE, INK_NONE, 0, BAND_CORNER);
     pen_sign(pen, area, sign, sheet_title(pen->sheet)->symbol, pen->sheet->origin);
 }
 
@@ -92,7 +93,7 @@ static mpt boat_block_place(struct pen *pen, struct area band)
                            INK_WHITE};
     const struct sheet *sheet = pen->sheet;
     const struct title_facts *title = sheet_title(sheet);
-    mpt right = band.x + band.width - MM(3);
+    mpt right = band.x + band.width - BAND_PAD_RIGHT;
     mpt most = part_of(PART_OF_BAND_BOAT, band.width);
     style_fit(pen, &name, title->boat, most);
     mpt number_width = pen_width(pen, &number, title->number);
@@ -127,7 +128,7 @@ static bool line_is_tall(const struct pen *pen, mpt size)
     const struct paper *paper = pen->paper;
     mpt shorter = paper->width < paper->height ? paper->width : paper->height;
     return page_rules_of(pen->sheet->kind) != RULES_ESCAPE_PLAN ||
-           size * 711 / 1000 >= shorter * 7 / 100 * 60 / 100;
+           em_share(size, EM_CAPITALS) >= shorter * 7 / 100 * 60 / 100;
 }
 
 /* On one line if its capitals can be 8 mm or more there; else on two. */
@@ -142,7 +143,7 @@ static void title_place(struct pen *pen, struct area area)
         return;
     }
     style.size = size_rule(pen->paper, ROLE_TITLE).floor;
-    mpt capital = style.size * 711 / 1000, gap = MM(2.8);
+    mpt capital = em_share(style.size, EM_CAPITALS), gap = TITLE_LINE_GAP;
     mpt top = area.y + (area.height - 2 * capital - gap) / 2;
     paragraph_begin(pen, true);
     title_line(pen, &style, area, top + capital, title, (size_t)(part - title));
@@ -156,16 +157,16 @@ static void band_place(struct pen *pen, const struct frame *frame)
     struct area band = frame->at[AREA_BAND];
     promise(title->stripe >= SIGN_FIRE && title->stripe <= SIGN_WARNING);
     pen->block = BLOCK_TITLE;
-    pen_box(pen, band, INK_BLACK, INK_NONE, 0, MM(1.5));
+    pen_box(pen, band, INK_BLACK, INK_NONE, 0, BAND_CORNER);
     band_sign_place(pen, band, title->stripe);
-    mpt left = band.height + MM(2);
+    mpt left = band.height + BAND_SIGN_GAP;
     mpt boat_width = boat_block_place(pen, band);
     title_place(pen, (struct area){band.x + left, band.y,
-                                   band.width - left - boat_width - MM(6), band.height});
-    pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, MM(0.35), 0);
+                                   band.width - left - boat_width - BAND_TITLE_GAP, band.height});
+    pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, HAIR, 0);
 }
 
-static struct paragraph when_paragraph(const struct pen *pen, mpt size, mpt width)
+struct paragraph when_lay(const struct pen *pen, mpt size, mpt width)
 {
     struct style style = {ROLE_SIGNS, FACE_TEXT, size, INK_BLACK};
     const struct signs_facts *signs = sheet_signs(pen->sheet);
@@ -175,15 +176,9 @@ static struct paragraph when_paragraph(const struct pen *pen, mpt size, mpt widt
     return paragraph_make(pen, &style, text, width, pen->sheet->origin);
 }
 
-mpt when_height(const struct pen *pen, mpt size, mpt width)
-{
-    struct paragraph paragraph = when_paragraph(pen, size, width);
-    return paragraph_height(&paragraph);
-}
-
 static void when_place(struct pen *pen, const struct frame *frame, mpt size)
 {
-    struct paragraph paragraph = when_paragraph(pen, size, frame->at[AREA_WHEN].width);
+    struct paragraph paragraph = when_lay(pen, size, frame->at[AREA_WHEN].width);
     pen->block = BLOCK_SIGNS;
     paragraph_place(pen, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
@@ -196,12 +191,13 @@ static void call_line_place(struct pen *pen, const struct frame *frame)
     if (text_empty(text))
         return;
     pen->block = BLOCK_CALL_LINE;
-    style_fit(pen, &style, text, bar.width - MM(6));
-    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, MM(1));
-    mpt width = pen_text(pen, &style, bar.x + MM(3), baseline_in(bar.y, bar.height, style.size),
-                         text, strlen(text), pen->sheet->origin);
-    if (width > bar.width - MM(6))
-        pen_too_long(pen, pen->sheet->origin, width - (bar.width - MM(6)),
+    style_fit(pen, &style, text, bar.width - CALL_LINE_PADS);
+    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
+    mpt width = pen_text(pen, &style, bar.x + CALL_LINE_PAD,
+                         baseline_in(bar.y, bar.height, style.size), text, strlen(text),
+                         pen->sheet->origin);
+    if (width > bar.width - CALL_LINE_PADS)
+        pen_too_long(pen, pen->sheet->origin, width - (bar.width - CALL_LINE_PADS),
                      "shorten the words of the call line", "the line that says when to call");
 }
 
@@ -255,8 +251,8 @@ void foot_place(struct pen *pen, const struct frame *frame)
     const struct footer_facts *footer = sheet_footer(pen->sheet);
     struct area left = frame->at[AREA_FOOTER], right = frame->at[AREA_FOOTER];
     left.width = part_of(PART_OF_FOOTER_LEFT, frame->at[AREA_FOOTER].width);
-    right.x += left.width + MM(2);
-    right.width -= left.width + MM(2);
+    right.x += left.width + FOOTER_GAP;
+    right.width -= left.width + FOOTER_GAP;
     pen->block = BLOCK_FOOTER;
     footer_text(pen, left, 0, footer->left[0], false);
     footer_text(pen, left, 1, footer->left[1], false);

@@ -12,10 +12,15 @@ static struct style label_style(enum face_role face, mpt size, enum ink ink)
 }
 
 /* A line of gear is as high as its sign, or as its words where they are large. */
-static mpt row_least(mpt size)
+static mpt row_least(const struct pen *pen, mpt size)
 {
-    mpt line = line_pitch(ROLE_ROW, size);
-    return line > LABEL_ROW_LEAST ? line : LABEL_ROW_LEAST;
+    mpt line = line_pitch(ROLE_ROW, size), sign = grown(pen->paper, LABEL_ROW_LEAST);
+    return line > sign ? line : sign;
+}
+
+static mpt sign_side(const struct pen *pen)
+{
+    return grown(pen->paper, GEAR_SIGN);
 }
 
 /* Below what reaches under the line, as p and y do. */
@@ -111,15 +116,15 @@ static struct laid_row row_words_lay(const struct pen *pen, struct laid_row laid
     if (laid.words.line_count > 1)
         row_break(pen, &laid.words);
     laid.height = laid.text_down + paragraph_height(&laid.words);
-    if (laid.height < row_least(size))
-        laid.height = row_least(size);
+    if (laid.height < row_least(pen, size))
+        laid.height = row_least(pen, size);
     return laid;
 }
 
 static struct laid_row row_behind_tags(const struct pen *pen, const struct plan_row *row,
                                        mpt size, mpt width)
 {
-    struct laid_row laid = {.row = row, .text_x = GEAR_SIGN + LABEL_SIGN_GAP};
+    struct laid_row laid = {.row = row, .text_x = sign_side(pen) + LABEL_SIGN_GAP};
     if (row->chip_count > 0)
         laid.text_x += chips_width(pen, row, size) + LABEL_TEXT_GAP - CHIP_GAP;
     return row_words_lay(pen, laid, size, width);
@@ -128,7 +133,7 @@ static struct laid_row row_behind_tags(const struct pen *pen, const struct plan_
 static struct laid_row row_below_tags(const struct pen *pen, const struct plan_row *row, mpt size,
                                       mpt width)
 {
-    struct laid_row laid = {.row = row, .text_x = GEAR_SIGN + LABEL_SIGN_GAP};
+    struct laid_row laid = {.row = row, .text_x = sign_side(pen) + LABEL_SIGN_GAP};
     laid.text_down = chip_lines(pen, row, size, width - laid.text_x) *
                      (chip_height(size) + CHIP_GAP);
     return row_words_lay(pen, laid, size, width);
@@ -152,9 +157,9 @@ mpt label_row_cut(const struct laid_row *laid)
     return over > 0 ? over : 0;
 }
 
-mpt label_line_saved(mpt size)
+mpt label_line_saved(const struct pen *pen, mpt size)
 {
-    return 2 * line_pitch(ROLE_ROW, size) - row_least(size);
+    return 2 * line_pitch(ROLE_ROW, size) - row_least(pen, size);
 }
 
 static void row_of_label_place(struct pen *pen, const struct laid_row *laid, enum level level,
@@ -162,11 +167,12 @@ static void row_of_label_place(struct pen *pen, const struct laid_row *laid, enu
 {
     mpt line = laid->words.line_height, size = laid->words.style.size;
     bool single = laid->text_down == 0 && laid->words.line_count == 1;
-    mpt down = single ? (row_least(size) - line) / 2 : 0;
-    struct area sign = {area.x, area.y + (row_least(size) - GEAR_SIGN) / 2, GEAR_SIGN, GEAR_SIGN};
+    mpt down = single ? (row_least(pen, size) - line) / 2 : 0;
+    mpt side = sign_side(pen), sign_top = area.y + (row_least(pen, size) - side) / 2;
+    struct area sign = {area.x, sign_top, side, side};
     struct area chips = area;
-    chips.x += GEAR_SIGN + LABEL_SIGN_GAP;
-    chips.width -= GEAR_SIGN + LABEL_SIGN_GAP;
+    chips.x += sign_side(pen) + LABEL_SIGN_GAP;
+    chips.width -= sign_side(pen) + LABEL_SIGN_GAP;
     chips.y += laid->text_down > 0 ? 0 : down + (line - chip_height(size)) / 2;
     gear_sign_place(pen, sign, laid->row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
                     laid->row->origin);

@@ -1,5 +1,5 @@
-/* labels.h - labels in two columns beside the plan, each led to its place.
- * Private to src/layout. */
+/* labels.h - labels in two columns beside the plan, each led to the place that it speaks
+ * of (private to src/layout). Lengths in thousandths of a point. */
 #ifndef MAYDECK_LABELS_H
 #define MAYDECK_LABELS_H
 
@@ -9,26 +9,29 @@
 #include "arena.h"
 #include "page.h"
 
-/* A label of some height and the box on the plan that it speaks of. */
+enum label_side { LABEL_LEFT, LABEL_RIGHT };
+
+/* A label. The caller gives the first four members, labels_arrange finds the others. */
 struct label {
-    struct area box;              /* given */
-    mpt height;                   /* given */
-    mpt drop, foot;               /* given: a leader may arrive from `drop` to `foot` below
-                                     its top */
-    bool right;                   /* found: in the right column */
-    mpt top;                      /* found */
-    struct point from, to;        /* found: the leader, from the rim of the box */
+    struct area box;              /* on the plan: the tag or mark that the label speaks of */
+    mpt height;                   /* of the label */
+    mpt drop, foot;               /* a leader may arrive from `drop` to `foot` below its top */
+    enum label_side side;         /* the column it stands in */
+    mpt top;                      /* y of its upper edge */
+    struct point from, to;        /* its leader: from the rim of the box to the column */
 };
 
-/* left and right: the columns; a leader arrives at their edge towards the plan. */
+/* The two columns and what holds in them. A leader arrives at the edge of a column that is
+ * towards the plan. */
 struct label_columns {
     struct area left, right;
-    mpt gap;                      /* least space between two labels */
+    mpt gap;                      /* least space between two labels of a column */
     mpt clearance;                /* least space between a leader and a foreign box */
-    bool own_side;                /* what lies well to one side is led to that side only */
+    bool own_side;                /* a place well to one side of the boat is led to that
+                                     side only */
 };
 
-/* The better first. */
+/* How labels_arrange ended, the better first. */
 enum labels_found {
     LABELS_LED,       /* leaders that cross nothing */
     LABELS_KEYED,     /* all labels have their place, but no leaders are possible: the

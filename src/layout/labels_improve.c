@@ -1,12 +1,20 @@
-/* labels_improve.c - labels in a better order by small changes (room: layout): each
- * moves or swaps labels, and is kept only when it is for the better. Never draws. */
+/* labels_improve.c - labels in a better order by small changes (room: layout). Takes labels
+ * that stand in their columns; swaps two of them or moves one, stacks the columns anew,
+ * and keeps the change only where the arrangement is worth more. Gives the best that was
+ * found. Never draws. */
 #include "labels_room.h"
 
-#define IMPROVEMENTS_MOST 60
-#define SHAKES_MOST 12
-#define MOVES_A_SHAKE 3
+#define IMPROVEMENTS_MOST 60   /* changes that are kept, one after the other */
+#define SHAKES_MOST 12         /* times that labels are put elsewhere to begin again */
+#define MOVES_A_SHAKE 3        /* labels that are put elsewhere each time */
+
+/* Pairs of labels that are looked at for one plan, at most. */
 #define WORK_MOST ((size_t)4000000)
 
+/* What an arrangement is worth: the fewer wrong leaders the better, and among as many the
+ * shorter. `wrong` counts leaders that come near a foreign box, pairs of leaders that
+ * meet, and labels on the wrong side; `length` is the sum of leaders in thousandths of a
+ * point. */
 struct worth { size_t wrong; double length; };
 
 static double lengths_sum(const struct arranging *arranging)
@@ -17,7 +25,8 @@ static double lengths_sum(const struct arranging *arranging)
     return sum;
 }
 
-/* Counted no further once it is more than `most`. */
+/* The count of wrong leaders; one more than `most` stands for any number above it, since
+ * the caller then gives up. */
 static size_t wrong_count(const struct arranging *arranging, size_t most)
 {
     const struct label *labels = arranging->labels;
@@ -30,7 +39,7 @@ static size_t wrong_count(const struct arranging *arranging, size_t most)
             wrong += i < j && segments_meet(labels[i].from, labels[i].to, labels[j].from,
                                             labels[j].to);
         }
-        wrong += label_astray(arranging, &labels[i], labels[i].right);
+        wrong += label_astray(arranging, &labels[i], labels[i].side);
     }
     return wrong;
 }
@@ -40,7 +49,10 @@ static struct worth worth_of(const struct arranging *arranging)
     return (struct worth){wrong_count(arranging, SIZE_MAX - 1), lengths_sum(arranging)};
 }
 
-/* Better than what is known: then it is known. */
+/* Is the arrangement worth more than the best one known so far? Then *known becomes its
+ * worth. A gain of less than a thousandth of a point is none: rounding could go round in
+ * circles. Lengths come first because they are cheap: what is not shorter must have fewer
+ * wrong leaders, and counting stops as soon as it has not. */
 static bool worth_gain(const struct arranging *arranging, struct worth *known)
 {
     struct worth worth = {.length = lengths_sum(arranging)};
@@ -62,14 +74,14 @@ static void order_swap(struct arranging *arranging, size_t a, size_t b)
     arranging->order[b] = label;
 }
 
-/* The sides follow the order: the first `left` stand in the left column. */
+/* Gives the labels their columns: the first `left` of the order the left one. */
 static void sides_set(struct arranging *arranging, size_t left)
 {
     for (size_t i = 0; i < arranging->count; i++)
-        arranging->labels[arranging->order[i]].right = i >= left;
+        arranging->labels[arranging->order[i]].side = i >= left ? LABEL_RIGHT : LABEL_LEFT;
 }
 
-/* Takes the label at one place of the order to another. */
+/* Takes the label at place `from` of the order to place `to`; the others close up. */
 static void order_move(struct arranging *arranging, size_t from, size_t to)
 {
     for (; from < to; from++)
@@ -89,20 +101,22 @@ static bool work_allowed(struct arranging *arranging)
     return true;
 }
 
-/* Stacks anew; better than what is known? */
+/* Stacks the columns in the present order, `left` labels in the left one, and asks whether
+ * that is worth more than the best arrangement known. False too where a column overflows
+ * or the work for this plan is used up; the caller then takes its change back. */
 static bool order_judge(struct arranging *arranging, size_t left, struct worth *known)
 {
     if (!work_allowed(arranging))
         return false;
     sides_set(arranging, left);
-    if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
+    if (columns_overflow(arranging))
         return false;
     columns_stack(arranging);
     return worth_gain(arranging, known);
 }
 
-/* The label at one place of the order goes to another, and the left column then
- * holds `left` labels. */
+/* Tries the label at place `from` at place `to`, the left column then holding `left`
+ * labels; takes it back where that is not worth more. */
 static bool move_judge(struct arranging *arranging, size_t from, size_t to, size_t left,
                        struct worth *known)
 {
@@ -113,7 +127,9 @@ static bool move_judge(struct arranging *arranging, size_t from, size_t to, size
     return false;
 }
 
-/* One label elsewhere, in its column or in the other. */
+/* Tries each label at each other place of the order, until one is worth more. Without the
+ * label the left column holds `others`: a place up to there can be its last one, a place
+ * from there on the first of the right column. */
 static bool move_try(struct arranging *arranging, size_t *left, struct worth *known)
 {
     for (size_t from = 0; from < arranging->count; from++) {
@@ -132,6 +148,7 @@ static bool move_try(struct arranging *arranging, size_t *left, struct worth *kn
     return false;
 }
 
+/* Tries each two labels in each other's places, until one pair is worth more. */
 static bool swap_try(struct arranging *arranging, size_t left, struct worth *known)
 {
     for (size_t a = 0; a < arranging->count; a++)
@@ -146,7 +163,7 @@ static bool swap_try(struct arranging *arranging, size_t left, struct worth *kno
 
 bool order_improve(struct arranging *arranging)
 {
-    size_t left = column_count(arranging, false);
+    size_t left = column_count(arranging, LABEL_LEFT);
     struct worth worth = worth_of(arranging);
     for (int step = 0; step < IMPROVEMENTS_MOST; step++)
         if (!swap_try(arranging, left, &worth) && !move_try(arranging, &left, &worth))
@@ -158,20 +175,21 @@ bool order_improve(struct arranging *arranging)
 
 /* ---- out of a corner ---- */
 
-/* Where no single change helps: some labels are put elsewhere, by fixed numbers so
- * that the page repeats, and improved again. */
+/* Where no single change helps, some labels are put elsewhere and improved again. Which
+ * ones follows from a linear congruential generator that always starts with the same
+ * number, so that the same boat gives the same page. */
 bool order_shake(struct arranging *arranging)
 {
     uint32_t number = 1;
     for (int shake = 0; shake < SHAKES_MOST && arranging->count > 1; shake++) {
-        size_t left = column_count(arranging, false);
+        size_t left = column_count(arranging, LABEL_LEFT);
         for (int move = 0; move < MOVES_A_SHAKE; move++) {
             number = number * 1664525u + 1013904223u;
             size_t from = (number >> 8) % arranging->count, to = (number >> 20) % arranging->count;
             order_move(arranging, from, to);
         }
         sides_set(arranging, left);
-        if (column_over(arranging, false) > 0 || column_over(arranging, true) > 0)
+        if (columns_overflow(arranging))
             continue;
         columns_stack(arranging);
         if (order_improve(arranging))
@@ -182,6 +200,7 @@ bool order_shake(struct arranging *arranging)
 
 /* ---- another beginning: each label on the side of its place, by height ---- */
 
+/* How far to starboard of the page's middle line a label's place lies; negative to port. */
 static mpt off_middle(const struct arranging *arranging, size_t label)
 {
     const struct area *left = &arranging->columns->left, *right = &arranging->columns->right;
@@ -189,15 +208,16 @@ static mpt off_middle(const struct arranging *arranging, size_t label)
     return box.x + box.width / 2 - (left->x + right->x + right->width) / 2;
 }
 
-/* The label of a column whose place is nearest to the middle line. */
-static size_t innermost(const struct arranging *arranging, bool right)
+/* The label of a column whose place is nearest to the middle line: the one that can most
+ * easily be led from the other side. */
+static size_t innermost(const struct arranging *arranging, enum label_side side)
 {
     size_t found = arranging->count;
     mpt least = 0;
     for (size_t i = 0; i < arranging->count; i++) {
         mpt off = off_middle(arranging, i);
         off = off < 0 ? -off : off;
-        if (arranging->labels[i].right != right || (found < arranging->count && off >= least))
+        if (arranging->labels[i].side != side || (found < arranging->count && off >= least))
             continue;
         found = i;
         least = off;
@@ -205,25 +225,29 @@ static size_t innermost(const struct arranging *arranging, bool right)
     return found;
 }
 
-/* Places near the middle line go over to where there is room. */
+/* Puts each label on the side of its place; while a column overflows, its innermost label
+ * goes to the other. False: that does not end with both columns holding theirs. */
 static bool sides_balance(struct arranging *arranging)
 {
     for (size_t i = 0; i < arranging->count; i++)
-        arranging->labels[i].right = off_middle(arranging, i) > 0;
+        arranging->labels[i].side = off_middle(arranging, i) > 0 ? LABEL_RIGHT : LABEL_LEFT;
     for (size_t tries = 0; tries <= arranging->count; tries++) {
-        bool right = column_over(arranging, true) > 0;
-        if (!right && column_over(arranging, false) <= 0)
+        if (!columns_overflow(arranging))
             return true;
-        arranging->labels[innermost(arranging, right)].right = !right;
+        enum label_side full = column_over(arranging, LABEL_RIGHT) > 0 ? LABEL_RIGHT : LABEL_LEFT;
+        enum label_side other = full == LABEL_RIGHT ? LABEL_LEFT : LABEL_RIGHT;
+        arranging->labels[innermost(arranging, full)].side = other;
     }
     return false;
 }
 
+/* The order of height: the left column first, in it by the height of the places, and of
+ * two as high as each other the one that was given first. */
 static bool comes_before(const struct arranging *arranging, size_t a, size_t b)
 {
     const struct label *one = &arranging->labels[a], *two = &arranging->labels[b];
-    if (one->right != two->right)
-        return two->right;
+    if (one->side != two->side)
+        return one->side == LABEL_LEFT;
     mpt one_y = one->box.y + one->box.height / 2, two_y = two->box.y + two->box.height / 2;
     return one_y != two_y ? one_y < two_y : a < b;
 }

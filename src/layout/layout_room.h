@@ -127,7 +127,9 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 /* ---- blocks ---- */
 
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
-mpt when_height(const struct pen *pen, mpt size, mpt width);
+
+/* The signs of what happens, as they stand below the title. */
+struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
 void foot_place(struct pen *pen, const struct frame *frame);
 
 struct step_sizes { mpt headline, row; };
@@ -140,6 +142,7 @@ struct laid_steps {
                                      not */
     struct place excess_at;       /* what that line is about */
     mpt tag;                      /* width of the boxes of tags */
+    mpt sign_pitch;               /* from row to row at least, for their signs */
     const struct laid_step *steps;
     size_t count;
 };

@@ -44,6 +44,19 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define SIGN_LETTERS_PADS MM(0.8)  /* left and right of them */
 #define SIGN_LETTERS_CORNER MM(0.5)
 
+/* ---- title band, call line, footer ---- */
+
+#define BAND_PAD MM(1.5)           /* round the white plate of the sign */
+#define PLATE_PAD MM(0.9)          /* from the plate's edge to the sign; */
+#define PLATE_PADS MM(1.8)         /* on both sides */
+#define BAND_SIGN_GAP MM(2)
+#define BAND_PAD_RIGHT MM(3)       /* right of the boat's name */
+#define BAND_TITLE_GAP MM(6)       /* that, and from the title to the boat's name */
+#define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
+#define CALL_LINE_PAD MM(3)        /* left of the words; */
+#define CALL_LINE_PADS MM(6)       /* left and right of them */
+#define FOOTER_GAP MM(2)           /* between left and right words */
+
 /* ---- steps ---- */
 
 #define STEP_INDENT MM(10.4)       /* of words, behind the disc and the signs */
@@ -132,6 +145,12 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 /* ---- tags on a plan ---- */
 
+#define TAG_RIM MM(0.3)            /* shapes are told apart on the outline and each other */
+#define TAG_DRIFT_AIM MM(9)        /* a tag farther from its place needs a wider boat */
+#define TAG_DRIFT_GAIN MM(4)       /* what smaller tags must be nearer to be worth it */
+#define PLAN_TAG_GAP MM(0.4)
+#define PLAN_TAG_PADS MM(1.4)      /* left and right of a tag in its box; */
+#define PLAN_TAG_PADS_ROUND MM(2.2)   /* in a round one */
 #define SPOT_STEP MM(0.6)          /* from one spot that is tried to the next */
 #define STERN_ROOM MM(2)           /* behind the hull, for what is on a stern platform */
 #define LEAD_DOT MM(1.1)           /* at the true place of a tag that stands elsewhere */
@@ -140,5 +159,46 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define ZONE_NAME_STEP MM(0.5)
 #define ZONE_NAME_LEADER_GAP MM(1.1)  /* from the middle of a leader, whose halo must not cut
                                          letters */
+
+/* ---- words round the plan beside the steps ---- */
+
+#define PLAN_HEAD_HEIGHT MM(4.2)
+#define PLAN_HEAD_GAP MM(0.8)      /* of that, below the words */
+#define PLAN_SIDE_MARGIN MM(2)
+#define PLAN_WORD_GAP MM(1)
+#define PLAN_LEGEND_HEIGHT MM(4.4)
+#define PLAN_LEGEND_GAP MM(1)      /* of that, above the words; and above it */
+#define PLAN_LEGEND_WORDS_GAP MM(3)
+#define PLAN_MARK MM(2.6)
+#define PLAN_MARK_ROUND MM(1)      /* how much wider a round mark is */
+#define PLAN_MARK_GAP MM(1.2)
+
+/* ---- the safety plan ---- */
+
+#define LABEL_GAP MM(2)            /* between two labels */
+#define LABEL_GAP_LEAST MM(0.5)
+#define LABEL_BAR MM(1)            /* a label's bar stands so far towards the boat */
+#define LEADER_LINE MM(0.5)
+#define LEADER_HALO MM(1.5)
+#define LEADER_CLEAR_OF_BOXES MM(0.5)
+#define GROUP_GAP MM(1.2)          /* between the tags of two places */
+#define GROUP_PAD MM(0.8)          /* of the frame round the tags of a place */
+#define GROUP_TAG_GAP MM(0.5)
+#define GROUP_TAG_PADS MM(1.8)
+#define GROUP_TAG_PADS_ROUND MM(2.6)
+#define GROUP_MARK MM(4.4)         /* stands for all tags of a place */
+#define PLACE_DOT MM(1.4)          /* at the true place of tags that stand elsewhere */
+#define HERE_MARK MM(7)            /* where the card hangs */
+#define HERE_RING MM(1.1)
+#define HERE_RIM MM(0.2)
+#define HERE_DOT MM(1.4)
+#define HALF_HERE_DOT MM(0.7)
+#define ARROW_TALL MM(3.2)         /* at the word for the bow */
+#define ARROW_HALF MM(1.7)
+#define ARROW_GAP MM(3)
+#define LEGEND_MARK MM(4.2)
+#define LEGEND_MARK_ROUND MM(6.4)
+#define LEGEND_WORD_GAP MM(1.4)
+#define LEGEND_GAP MM(5)
 
 #endif

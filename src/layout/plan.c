@@ -1,16 +1,12 @@
 /* plan.c - the small plan: outline, tags at their places, words round it (room:
  * layout). Tags never overlap and stay on the boat; names of zones give way. */
 #include "plan_lead.h"
+
+#include "measures.h"
 #include "zone_names.h"
 
 #include <string.h>
 
-#define TAG_GAP MM(0.4)
-#define TAG_RIM MM(0.3)          /* its shape is seen where it stands on the outline */
-#define HEAD_HEIGHT MM(4.2)
-#define LEGEND_HEIGHT MM(4.4)
-#define SIDE_MARGIN MM(2)
-#define DRIFT_AIM MM(9)
 #define WIDENINGS 5
 
 static struct style label_style(const struct pen *pen)
@@ -38,7 +34,7 @@ static void tag_draw(struct pen *pen, const struct marker *marker, struct area b
 static mpt tag_box_width(const struct pen *pen, const struct marker *marker, mpt size)
 {
     struct style style = tag_style(size);
-    mpt pad = marker->level == LEVEL_BELOW ? MM(2.2) : MM(1.4);
+    mpt pad = marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
     return pen_width(pen, &style, marker->tag) + pad;
 }
 
@@ -72,15 +68,16 @@ static void tags_find(struct pen *pen, struct plan_trial *trial)
     const struct sheet *sheet = pen->sheet;
     const struct plan_facts *plan = sheet_plan(sheet);
     struct taken taken = {arena_array(pen->arena, plan->marker_count, sizeof(struct area)), 0,
-                          TAG_GAP};
+                          PLAN_TAG_GAP};
     for (int pass = 0; pass < 2; pass++)
         for (size_t i = 0; i < plan->marker_count; i++) {
             const struct marker *marker = &plan->markers[i];
             if (marker->exact != (pass == 0))
                 continue;
-            trial->found[i] = spot_find(&trial->view, marker,
-                                        tag_box_width(pen, marker, trial->size),
-                                        trial->size * 118 / 100, &taken, &trial->boxes[i]);
+            mpt width = tag_box_width(pen, marker, trial->size);
+            mpt height = em_share(trial->size, EM_TAG_BOX);
+            trial->found[i] = spot_find(&trial->view, marker, width, height, &taken,
+                                        &trial->boxes[i]);
             if (!trial->found[i])
                 continue;
             drift_note(trial, marker, trial->boxes[i]);
@@ -125,7 +122,7 @@ static struct plan_trial plan_choose(struct pen *pen, struct area area)
         if (trial_better(&trial, &best))
             best = trial;
         if (best.placed == sheet_plan(pen->sheet)->marker_count && best.lost == 0 &&
-            best.drift <= DRIFT_AIM)
+            best.drift <= TAG_DRIFT_AIM)
             break;
     }
     return best;
@@ -152,8 +149,8 @@ static mpt word_width(const struct pen *pen, enum face_role face, enum plan_word
 /* PORT left ... BOW ... right STARB'D, in words on both sides. */
 static void head_words_place(struct pen *pen, struct area area)
 {
-    mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, gap = MM(1);
-    mpt baseline = baseline_in(area.y, HEAD_HEIGHT - MM(0.8), size);
+    mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, gap = PLAN_WORD_GAP;
+    mpt baseline = baseline_in(area.y, PLAN_HEAD_HEIGHT - PLAN_HEAD_GAP, size);
     mpt bow = area.x + (area.width - word_width(pen, FACE_BOLD, PLAN_BOW)) / 2;
     mpt right = area.x + area.width - word_width(pen, FACE_BOLD, PLAN_STARBOARD) - gap -
                 word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT);
@@ -167,15 +164,15 @@ static void head_words_place(struct pen *pen, struct area area)
 /* Square: on deck; round: below; and which way left and right are meant. */
 static void legend_place(struct pen *pen, struct area area)
 {
-    mpt y = area.y + area.height - LEGEND_HEIGHT, mark = MM(2.6), gap = MM(1.2);
-    mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor;
-    mpt baseline = baseline_in(y + MM(1), LEGEND_HEIGHT - MM(1), size);
-    mpt mark_top = y + MM(1) + (LEGEND_HEIGHT - MM(1) - mark) / 2, x = area.x;
+    mpt height = PLAN_LEGEND_HEIGHT - PLAN_LEGEND_GAP, y = area.y + area.height - height;
+    mpt mark = PLAN_MARK, gap = PLAN_MARK_GAP, x = area.x;
+    mpt mark_top = y + (height - mark) / 2;
+    mpt baseline = baseline_in(y, height, size_rule(pen->paper, ROLE_PLAN_LABEL).floor);
     pen_box(pen, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);
-    x = word_place(pen, FACE_TEXT, x + mark + gap, baseline, PLAN_DECK) + MM(3);
-    pen_box(pen, (struct area){x, mark_top, mark + MM(1), mark}, INK_BLACK, INK_NONE, 0,
+    x = word_place(pen, FACE_TEXT, x + mark + gap, baseline, PLAN_DECK) + PLAN_LEGEND_WORDS_GAP;
+    pen_box(pen, (struct area){x, mark_top, mark + PLAN_MARK_ROUND, mark}, INK_BLACK, INK_NONE, 0,
             mark / 2);
-    word_place(pen, FACE_TEXT, x + mark + MM(1) + gap, baseline, PLAN_BELOW);
+    word_place(pen, FACE_TEXT, x + mark + PLAN_MARK_ROUND + gap, baseline, PLAN_BELOW);
     x = area.x + area.width - word_width(pen, FACE_TEXT, PLAN_FACING);
     word_place(pen, FACE_TEXT, x, baseline, PLAN_FACING);
 }
@@ -212,9 +209,9 @@ static void tags_place(struct pen *pen, const struct plan_trial *trial, size_t d
 
 void plan_place(struct pen *pen, struct area area)
 {
-    struct area middle = {area.x + SIDE_MARGIN, area.y + HEAD_HEIGHT,
-                          area.width - 2 * SIDE_MARGIN,
-                          area.height - HEAD_HEIGHT - LEGEND_HEIGHT - MM(1)};
+    struct area middle = {area.x + PLAN_SIDE_MARGIN, area.y + PLAN_HEAD_HEIGHT,
+                          area.width - 2 * PLAN_SIDE_MARGIN,
+                          area.height - PLAN_HEAD_HEIGHT - PLAN_LEGEND_HEIGHT - PLAN_LEGEND_GAP};
     pen->block = BLOCK_PLAN;
     struct plan_trial trial = plan_choose(pen, middle);
     head_words_place(pen, area);

@@ -41,7 +41,7 @@ mpt label_drop(mpt size);
 mpt label_row_cut(const struct laid_row *laid);
 
 /* What a label gets shorter by when such a line of gear is cut so far. */
-mpt label_line_saved(mpt size);
+mpt label_line_saved(const struct pen *pen, mpt size);
 
 /* The line from a label to its place, or its halo. */
 void label_leader_place(struct pen *pen, const struct label *label, enum ink ink, mpt width);

@@ -1,15 +1,10 @@
 /* safety_page.c - the safety plan's page: the boat large, bow up, the tags of
  * each place on it, and labels led to them in two columns (room: layout). */
 #include "safety.h"
+
+#include "measures.h"
 #include "zone_names.h"
 
-#define LABEL_GAP MM(2)
-#define LABEL_GAP_LEAST MM(0.5)
-#define CLEARANCE MM(0.5)
-#define BAR MM(1)                /* a label's bar stands so far towards the boat */
-#define BAR_LINE MM(0.35)
-#define LEADER MM(0.5)
-#define HALO MM(1.5)
 #define LABEL_SIZE_STEP 500
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
@@ -79,17 +74,17 @@ static void label_add(struct safety_page *page, size_t group, struct laid_label 
     page->laid[page->label_count] = laid;
     page->labels[page->label_count++] =
         (struct label){.box = page->groups[group].box, .height = laid.height,
-                       .drop = label_drop(page->size), .foot = laid.height - BAR_LINE};
+                       .drop = label_drop(page->size), .foot = laid.height - HAIR};
 }
 
 /* Up to the bars of their labels. */
 static struct label_columns columns_make(const struct safety_page *page, mpt gap)
 {
     struct label_columns columns = {page->frame.at[AREA_LEFT], page->frame.at[AREA_RIGHT], gap,
-                                    CLEARANCE, page->own_side};
-    columns.left.width += BAR;
-    columns.right.x -= BAR;
-    columns.right.width += BAR;
+                                    LEADER_CLEAR_OF_BOXES, page->own_side};
+    columns.left.width += LABEL_BAR;
+    columns.right.x -= LABEL_BAR;
+    columns.right.width += LABEL_BAR;
     return columns;
 }
 
@@ -247,7 +242,7 @@ static struct cuts cuts_of(const struct pen *pen, const struct safety_page *page
 static const char *cut_words(const struct pen *pen, const struct safety_page *page)
 {
     struct cuts cuts = cuts_of(pen, page);
-    mpt saved = label_line_saved(page->size);
+    mpt saved = label_line_saved(pen, page->size);
     size_t needed = (size_t)((page->over + saved - 1) / saved);
     if (needed > cuts.count || cuts.cheapest == NULL)
         return text_format(pen->arena, "it needs %zu lines less, but only %zu entr%s two",
@@ -305,9 +300,9 @@ static void leaders_place(struct pen *pen, const struct safety_page *page)
     if (page->found != LABELS_LED)
         return;
     for (size_t i = 0; i < page->label_count; i++)
-        label_leader_place(pen, &page->labels[i], INK_WHITE, HALO);
+        label_leader_place(pen, &page->labels[i], INK_WHITE, LEADER_HALO);
     for (size_t i = 0; i < page->label_count; i++)
-        label_leader_place(pen, &page->labels[i], INK_BLACK, LEADER);
+        label_leader_place(pen, &page->labels[i], INK_BLACK, LEADER_LINE);
 }
 
 static void names_place(struct pen *pen, const struct safety_page *page, size_t drawn_from)
@@ -347,21 +342,22 @@ static void bars_place(struct pen *pen, const struct safety_page *page)
     for (size_t i = 0; i < page->label_count && page->found == LABELS_LED; i++) {
         const struct label *label = &page->labels[i];
         mpt x = label->to.x, top = label->top + label->drop;
-        mpt inner = label->right ? x + BAR : x - BAR;
-        pen_line(pen, (struct point){inner, top}, (struct point){x, top}, INK_BLACK, BAR_LINE);
+        mpt inner = label->side == LABEL_RIGHT ? x + LABEL_BAR : x - LABEL_BAR;
+        pen_line(pen, (struct point){inner, top}, (struct point){x, top}, INK_BLACK, HAIR);
         pen_line(pen, (struct point){x, top}, (struct point){x, label->top + label->foot},
-                 INK_BLACK, BAR_LINE);
+                 INK_BLACK, HAIR);
     }
 }
 
-static void column_labels_place(struct pen *pen, const struct safety_page *page, bool right)
+static void column_labels_place(struct pen *pen, const struct safety_page *page,
+                                enum label_side side)
 {
-    struct area area = right ? page->frame.at[AREA_RIGHT] : page->frame.at[AREA_LEFT];
+    struct area area = page->frame.at[side == LABEL_RIGHT ? AREA_RIGHT : AREA_LEFT];
     mpt done = -1;
     for (size_t n = 0; n < page->label_count; n++) {
         size_t next = page->label_count;
         for (size_t i = 0; i < page->label_count; i++)
-            if (page->labels[i].right == right && page->labels[i].top > done &&
+            if (page->labels[i].side == side && page->labels[i].top > done &&
                 (next == page->label_count || page->labels[i].top < page->labels[next].top))
                 next = i;
         if (next == page->label_count)
@@ -376,8 +372,8 @@ static void page_place(struct pen *pen, const struct safety_page *page)
     pen->block = BLOCK_PLAN;
     safety_head_place(pen, page->frame.at[AREA_PLAN_HEAD]);
     boat_place(pen, page);
-    column_labels_place(pen, page, false);
-    column_labels_place(pen, page, true);
+    column_labels_place(pen, page, LABEL_LEFT);
+    column_labels_place(pen, page, LABEL_RIGHT);
     bars_place(pen, page);
     safety_legend_place(pen, page->frame.at[AREA_LEGEND]);
     sources_place(pen, page->frame.at[AREA_SOURCES]);

@@ -1,19 +1,13 @@
 /* safety_tags.c - on the safety plan's boat: the tags of each place together,
  * and the mark of where the card hangs (room: layout). */
 #include "geometry.h"
+
+#include "measures.h"
 #include "safety.h"
 
 #include <string.h>
 
-#define GROUP_GAP MM(1.2)
-#define CELL_GAP MM(0.5)
-#define FRAME_PAD MM(0.8)
-#define FRAME_LINE MM(0.35)
 #define COLUMNS_MOST 4
-#define MARK_SIDE MM(4.4)
-#define HERE_SIDE MM(7)
-#define DOT MM(1.4)
-#define RIM MM(0.3)             /* shapes are told apart on the outline and each other */
 
 static struct style tag_style(mpt size)
 {
@@ -43,7 +37,8 @@ static mpt cell_width(const struct pen *pen, const struct plan_place *place, mpt
 {
     struct style style = tag_style(size);
     struct place origin;
-    mpt widest = 0, pad = place->marker.level == LEVEL_BELOW ? MM(2.6) : MM(1.8);
+    bool round = place->marker.level == LEVEL_BELOW;
+    mpt widest = 0, pad = round ? GROUP_TAG_PADS_ROUND : GROUP_TAG_PADS;
     for (size_t i = 0; i < chips_of(place); i++) {
         mpt width = pen_width(pen, &style, chip_at(place, i, &origin)) + pad;
         widest = width > widest ? width : widest;
@@ -53,7 +48,7 @@ static mpt cell_width(const struct pen *pen, const struct plan_place *place, mpt
 
 static mpt cell_height(mpt size)
 {
-    return size * 118 / 100;
+    return em_share(size, EM_TAG_BOX);
 }
 
 static size_t lines_of(size_t chips, size_t columns)
@@ -69,9 +64,9 @@ static struct tag_group group_in(const struct pen *pen, const struct plan_place 
     size_t chips = chips_of(place);
     struct tag_group group = {.columns = columns, .size = size,
                               .cell = cell_width(pen, place, size)};
-    mpt pad = chips > 1 ? FRAME_PAD : 0, lines = (mpt)lines_of(chips, columns);
-    group.box.width = (mpt)columns * (group.cell + CELL_GAP) - CELL_GAP + 2 * pad;
-    group.box.height = lines * (cell_height(size) + CELL_GAP) - CELL_GAP + 2 * pad;
+    mpt pad = chips > 1 ? GROUP_PAD : 0, lines = (mpt)lines_of(chips, columns);
+    group.box.width = (mpt)columns * (group.cell + GROUP_TAG_GAP) - GROUP_TAG_GAP + 2 * pad;
+    group.box.height = lines * (cell_height(size) + GROUP_TAG_GAP) - GROUP_TAG_GAP + 2 * pad;
     return group;
 }
 
@@ -79,8 +74,8 @@ static struct tag_group mark_find(const struct hull_view *view, const struct pla
                                   const struct taken *taken)
 {
     struct tag_group group = {.compact = true};
-    mpt width = place->marker.level == LEVEL_BELOW ? MARK_SIDE * 3 / 2 : MARK_SIDE;
-    group.found = spot_find(view, &place->marker, width, MARK_SIDE, taken, &group.box);
+    mpt width = place->marker.level == LEVEL_BELOW ? GROUP_MARK * 3 / 2 : GROUP_MARK;
+    group.found = spot_find(view, &place->marker, width, GROUP_MARK, taken, &group.box);
     return group;
 }
 
@@ -123,7 +118,7 @@ static struct tag_group group_find(const struct pen *pen, const struct hull_view
 static void here_find(const struct places_facts *safety, const struct hull_view *view,
                       struct taken *taken, struct tag_group *group)
 {
-    group->found = spot_find(view, &safety->here, HERE_SIDE, HERE_SIDE, taken, &group->box);
+    group->found = spot_find(view, &safety->here, HERE_MARK, HERE_MARK, taken, &group->box);
     if (group->found)
         taken->areas[taken->count++] = group->box;
 }
@@ -168,7 +163,7 @@ struct tag_group *tag_groups_find(struct pen *pen, const struct hull_view *view,
     size_t aim_placed = groups_at(pen, view, rule.aim, most, aim, &aim_drift);
     size_t least_placed = groups_at(pen, view, rule.floor, most, least, &least_drift);
     bool small = least_placed > aim_placed ||
-                 (least_placed == aim_placed && least_drift + MM(4) < aim_drift);
+                 (least_placed == aim_placed && least_drift + TAG_DRIFT_GAIN < aim_drift);
     *placed = small ? least_placed : aim_placed;
     return small ? least : aim;
 }
@@ -211,7 +206,7 @@ static bool place_is_hidden(const struct places_facts *safety, const struct hull
         return false;
     for (size_t i = 0; i < count; i++)
         if (i != index && groups[i].found &&
-            segment_to_box(middle(groups[index].box), place, groups[i].box) < DOT / 2)
+            segment_to_box(middle(groups[index].box), place, groups[i].box) < PLACE_DOT / 2)
             return true;
     return false;
 }
@@ -235,7 +230,7 @@ void tag_chip_draw(struct pen *pen, struct area box, enum level level, const cha
                    const struct style *style, struct place origin)
 {
     mpt width = pen_width(pen, style, tag);
-    pen_box(pen, box, INK_BLACK, INK_WHITE, RIM,
+    pen_box(pen, box, INK_BLACK, INK_WHITE, TAG_RIM,
             level == LEVEL_BELOW ? box.height / 2 : 0);
     pen_text(pen, style, box.x + (box.width - width) / 2,
              baseline_in(box.y, box.height, style->size), tag, strlen(tag), origin);
@@ -246,18 +241,18 @@ void tag_group_draw(struct pen *pen, const struct plan_place *place,
 {
     struct style style = tag_style(group->size);
     size_t chips = group->compact ? 0 : chips_of(place);
-    mpt pad = chips > 1 ? FRAME_PAD : 0;
+    mpt pad = chips > 1 ? GROUP_PAD : 0;
     if (group->compact)
-        pen_box(pen, group->box, INK_BLACK, INK_WHITE, RIM,
+        pen_box(pen, group->box, INK_BLACK, INK_WHITE, TAG_RIM,
                 place->marker.level == LEVEL_BELOW ? group->box.height / 2 : 0);
     if (chips > 1)
-        pen_box(pen, group->box, INK_WHITE, INK_BLACK, FRAME_LINE, MM(0.8));
+        pen_box(pen, group->box, INK_WHITE, INK_BLACK, HAIR, TAG_CORNER);
     for (size_t i = 0; i < chips; i++) {
         struct place origin;
         const char *chip = chip_at(place, i, &origin);
-        mpt x = group->box.x + pad + (mpt)(i % group->columns) * (group->cell + CELL_GAP);
+        mpt x = group->box.x + pad + (mpt)(i % group->columns) * (group->cell + GROUP_TAG_GAP);
         mpt y = group->box.y + pad +
-                (mpt)(i / group->columns) * (cell_height(group->size) + CELL_GAP);
+                (mpt)(i / group->columns) * (cell_height(group->size) + GROUP_TAG_GAP);
         tag_chip_draw(pen, (struct area){x, y, group->cell, cell_height(group->size)},
                       place->marker.level, chip, &style, origin);
     }
@@ -281,9 +276,10 @@ void here_mark_draw(struct pen *pen, struct area box, enum facing facing)
                                   .to = {base.x - tip.y * half, base.y - tip.x * half}};
     steps[3] = (struct path_step){.verb = PATH_CLOSE};
     pen_ellipse(pen, box, INK_WHITE);
-    pen_box(pen, ring, INK_WHITE, INK_BLACK, MM(1.1), inner);
-    pen_path(pen, steps, 4, INK_BLACK, INK_WHITE, MM(0.2));
-    pen_ellipse(pen, (struct area){centre.x - MM(0.7), centre.y - MM(0.7), MM(1.4), MM(1.4)},
+    pen_box(pen, ring, INK_WHITE, INK_BLACK, HERE_RING, inner);
+    pen_path(pen, steps, 4, INK_BLACK, INK_WHITE, HERE_RIM);
+    pen_ellipse(pen, (struct area){centre.x - HALF_HERE_DOT, centre.y - HALF_HERE_DOT, HERE_DOT,
+                                    HERE_DOT},
                 INK_BLACK);
 }
 
@@ -295,7 +291,8 @@ struct area true_place_area(const struct hull_view *view, const struct marker *m
     mpt width = at.x + centre.x - 2 * x, height = at.y + centre.y - 2 * y;
     if (!place_is_shown(view, at, box))
         return (struct area){at.x, at.y, 0, 0};
-    return (struct area){x - DOT / 2, y - DOT / 2, width + DOT, height + DOT};
+    return (struct area){x - PLACE_DOT / 2, y - PLACE_DOT / 2, width + PLACE_DOT,
+                         height + PLACE_DOT};
 }
 
 static bool leader_is_met(const struct pen *pen, struct point from, struct point to)
@@ -318,7 +315,7 @@ void true_place_draw(struct pen *pen, const struct hull_view *view,
     if (!place_is_shown(view, at, box) || place_is_hidden(safety, view, groups, index) ||
         leader_is_met(pen, middle(box), at))
         return;
-    pen_line(pen, middle(box), at, INK_BLACK, MM(0.35));
+    pen_line(pen, middle(box), at, INK_BLACK, HAIR);
     pen_part(pen, PART_LEADER);
-    pen_ellipse(pen, (struct area){at.x - DOT / 2, at.y - DOT / 2, DOT, DOT}, INK_BLACK);
+    pen_ellipse(pen, box_at(at, PLACE_DOT, PLACE_DOT), INK_BLACK);
 }

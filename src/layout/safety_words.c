@@ -2,6 +2,8 @@
  * what shapes and colours mean (room: layout). Never knows what gear there is. */
 #include "safety.h"
 
+#include "measures.h"
+
 #include <string.h>
 
 static mpt word_place(struct pen *pen, struct style style, mpt x, mpt baseline,
@@ -13,9 +15,9 @@ static mpt word_place(struct pen *pen, struct style style, mpt x, mpt baseline,
 static void arrow_place(struct pen *pen, struct point foot)
 {
     struct path_step *steps = arena_array(pen->arena, 4, sizeof *steps);
-    steps[0] = (struct path_step){.verb = PATH_MOVE, .to = {foot.x, foot.y - MM(3.2)}};
-    steps[1] = (struct path_step){.verb = PATH_LINE, .to = {foot.x - MM(1.7), foot.y}};
-    steps[2] = (struct path_step){.verb = PATH_LINE, .to = {foot.x + MM(1.7), foot.y}};
+    steps[0] = (struct path_step){.verb = PATH_MOVE, .to = {foot.x, foot.y - ARROW_TALL}};
+    steps[1] = (struct path_step){.verb = PATH_LINE, .to = {foot.x - ARROW_HALF, foot.y}};
+    steps[2] = (struct path_step){.verb = PATH_LINE, .to = {foot.x + ARROW_HALF, foot.y}};
     steps[3] = (struct path_step){.verb = PATH_CLOSE};
     pen_path(pen, steps, 4, INK_BLACK, INK_NONE, 0);
 }
@@ -28,13 +30,13 @@ void safety_head_place(struct pen *pen, struct area head)
     mpt baseline = baseline_in(head.y, head.height, size);
     struct style bold = {ROLE_ROW, FACE_BOLD, size, INK_BLACK};
     struct style plain = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
-    mpt right = head.x + head.width, centre = head.x + head.width / 2, gap = MM(1.4);
+    mpt right = head.x + head.width, centre = head.x + head.width / 2, gap = LEGEND_WORD_GAP;
     mpt x = word_place(pen, bold, head.x, baseline, words[PLAN_PORT]);
     word_place(pen, plain, x + gap, baseline, words[PLAN_PORT_HINT]);
     mpt bow = pen_width(pen, &bold, words[PLAN_BOW]);
     x = centre - bow / 2;
     word_place(pen, bold, x, baseline, words[PLAN_BOW]);
-    arrow_place(pen, (struct point){x - MM(3), baseline});
+    arrow_place(pen, (struct point){x - ARROW_GAP, baseline});
     x = right - pen_width(pen, &bold, words[PLAN_STARBOARD]);
     word_place(pen, bold, x, baseline, words[PLAN_STARBOARD]);
     word_place(pen, plain, x - gap - pen_width(pen, &plain, words[PLAN_STARBOARD_HINT]),
@@ -44,23 +46,24 @@ void safety_head_place(struct pen *pen, struct area head)
 static mpt shape_place(struct pen *pen, struct style style, mpt x, struct area area,
                        bool below)
 {
-    mpt mark = MM(4.2), wide = below ? MM(6.4) : mark;
+    mpt mark = LEGEND_MARK, wide = below ? LEGEND_MARK_ROUND : mark;
     mpt top = area.y + (area.height - mark) / 2;
     pen_box(pen, (struct area){x, top, wide, mark}, INK_BLACK, INK_NONE, 0,
             below ? mark / 2 : 0);
-    return word_place(pen, style, x + wide + MM(1.4), baseline_in(area.y, area.height, style.size),
-                      sheet_plan(pen->sheet)->words[below ? PLAN_BELOW : PLAN_DECK]) +
-           MM(5);
+    x = word_place(pen, style, x + wide + LEGEND_WORD_GAP,
+                   baseline_in(area.y, area.height, style.size),
+                   sheet_plan(pen->sheet)->words[below ? PLAN_BELOW : PLAN_DECK]);
+    return x + LEGEND_GAP;
 }
 
 static mpt class_place(struct pen *pen, struct style style, mpt x, struct area area,
                        enum sign_class sign, const char *words)
 {
-    mpt side = MM(7);
+    mpt side = GEAR_SIGN;
     pen_sign(pen, (struct area){x, area.y + (area.height - side) / 2, side, side}, sign,
              SYMBOL_NONE, pen->sheet->origin);
-    return word_place(pen, style, x + side + MM(1.4),
-                      baseline_in(area.y, area.height, style.size), words) + MM(5);
+    return word_place(pen, style, x + side + LEGEND_WORD_GAP,
+                      baseline_in(area.y, area.height, style.size), words) + LEGEND_GAP;
 }
 
 void safety_legend_place(struct pen *pen, struct area area)

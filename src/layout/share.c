@@ -26,7 +26,8 @@ static mpt signs_measure(const struct sharing *sharing, mpt size)
     mpt height = 0;
     for (size_t i = 0; i < sharing->list->count; i++) {
         struct pen pen = sharing_pen(sharing, i);
-        mpt own = when_height(&pen, size, safe_width(pen.paper));
+        struct paragraph when = when_lay(&pen, size, safe_width(pen.paper));
+        mpt own = paragraph_height(&when);
         height = own > height ? own : height;
     }
     return height;

@@ -4,6 +4,7 @@
 
 #include "promise.h"
 
+#define HALF_A_METRE 500        /* mm */
 #define PT(points) ((mpt)((points) * MPT_PER_POINT))
 
 /* Sizes that grow with the distance a paper is read at, in thousandths of a point for each
@@ -49,7 +50,8 @@ struct size_rule size_rule(const struct paper *paper, enum page_role role)
 
 mpt grown(const struct paper *paper, mpt at_half_a_metre)
 {
-    return (mpt)((int64_t)at_half_a_metre * paper->reading_mm / 500);
+    int64_t length = (int64_t)at_half_a_metre * paper->reading_mm / HALF_A_METRE;
+    return larger((mpt)length, at_half_a_metre);
 }
 
 mpt line_pitch(enum page_role role, mpt size)

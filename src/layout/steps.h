@@ -12,6 +12,9 @@ struct style row_style(enum face_role face, mpt size);
 /* Of the words of a step, behind its number and the signs. */
 mpt step_indent(const struct pen *pen);
 
+/* Of a sign below the number of its step, `x` being the column's left edge. */
+struct area step_sign_area(const struct pen *pen, mpt x, mpt top);
+
 /* A tag in its black box: how wide the box must be, and the tag centred in the box, whose
  * height it takes from its line `area` where that is lower. */
 mpt row_tag_width(const struct pen *pen, const char *tag, mpt size);

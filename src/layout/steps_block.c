@@ -15,6 +15,12 @@ mpt step_indent(const struct pen *pen)
     return grown(pen->paper, STEP_INDENT);
 }
 
+struct area step_sign_area(const struct pen *pen, mpt x, mpt top)
+{
+    mpt side = grown(pen->paper, GEAR_SIGN);
+    return (struct area){x + grown(pen->paper, STEP_SIGN_AT), top, side, side};
+}
+
 /* ---- tags ---- */
 
 static struct style row_tag_style(mpt size)
@@ -74,7 +80,7 @@ static mpt row_width(const struct pen *pen, const struct card_row *row, mpt size
 static mpt row_pitch(const struct laid_steps *laid)
 {
     mpt tag = em_share(laid->sizes.row, EM_TAG_BOX) + ROW_TAG_SLACK;
-    return tag > ROW_PITCH ? tag : ROW_PITCH;
+    return tag > laid->sign_pitch ? tag : laid->sign_pitch;
 }
 
 /* `line`: from the column's left edge, as high as the pitch. */
@@ -82,10 +88,10 @@ static void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt
                       struct area line)
 {
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
-    struct area sign = {line.x + STEP_SIGN_AT, line.y + (line.height - GEAR_SIGN) / 2, GEAR_SIGN,
-                        GEAR_SIGN};
+    struct area sign = step_sign_area(pen, line.x, line.y);
     struct area box = {line.x + step_indent(pen), line.y, tag, line.height};
     mpt baseline = baseline_in(line.y, line.height, size);
+    sign.y += (line.height - sign.height) / 2;
     gear_sign_place(pen, sign, row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).floor,
                     row->tag_count > 0 ? row->tags[0] : "?", row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
@@ -165,7 +171,8 @@ struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt 
 {
     const struct steps_facts *made_steps = sheet_steps(pen->sheet);
     struct laid_steps laid = {.sizes = sizes, .width = width, .count = made_steps->count,
-                              .tag = widest_tag(pen, sizes.row), .excess = -width};
+                              .tag = widest_tag(pen, sizes.row), .excess = -width,
+                              .sign_pitch = grown(pen->paper, ROW_PITCH)};
     struct laid_step *steps = arena_array(pen->arena, laid.count, sizeof *steps);
     for (size_t i = 0; i < laid.count; i++) {
         steps[i] = step_lay(pen, &laid, &made_steps->items[i]);
@@ -220,7 +227,8 @@ static void disc_place(struct pen *pen, const struct laid_steps *steps,
     mpt floor = size_rule(pen->paper, ROLE_NUMBER).floor, digit = em_share(disc, EM_DIGIT);
     struct style number = {ROLE_NUMBER, FACE_BOLD, digit < floor ? floor : digit, INK_WHITE};
     const char *digits = text_format(pen->arena, "%d", step->number);
-    mpt left = x + STEP_SIGN_AT + (GEAR_SIGN - disc) / 2;
+    struct area sign = step_sign_area(pen, x, top);
+    mpt left = sign.x + (sign.width - disc) / 2;
     pen_ellipse(pen, (struct area){left, top + (height - disc) / 2, disc, disc}, INK_BLACK);
     pen_text(pen, &number, left + (disc - pen_width(pen, &number, digits)) / 2,
              baseline_in(top, height, number.size), digits, strlen(digits),

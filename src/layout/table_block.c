@@ -156,8 +156,7 @@ static void table_head_place(struct pen *pen, const struct laid_table *laid, mpt
     const struct card_step *step = laid->step;
     struct style bold = row_style(FACE_BOLD, laid->size), plain = row_style(FACE_TEXT, laid->size);
     mpt baseline = baseline_in(top, table_pitch(laid), laid->size), at = x;
-    struct area sign = {x - step_indent(pen) + STEP_SIGN_AT, top + TABLE_SIGN_DOWN, GEAR_SIGN,
-                        GEAR_SIGN};
+    struct area sign = step_sign_area(pen, x - step_indent(pen), top + TABLE_SIGN_DOWN);
     gear_sign_place(pen, sign, step->table_kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
                     step->headline.origin);
     at += pen_text(pen, &bold, at, baseline, step->table_heads[0], strlen(step->table_heads[0]),

@@ -90,7 +90,8 @@ const char *ratio_words(struct arena *arena, double value);
 /* The **bold** beginning of a text; "" if it does not begin so. */
 const char *text_command(struct arena *arena, const char *text);
 
-/* Do the words of the page's block hold these, blanks aside? "" is held. */
+/* Do the words of that block of the page hold this text, blanks aside? An empty text is
+ * held by every block. */
 bool block_says(struct proofing *p, enum block_key block, const char *text);
 
 /* All texts of a card that are sentences, one after the other. */

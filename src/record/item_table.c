@@ -6,11 +6,10 @@
 #include "record.h"
 #include "text.h"
 
-#define ITEM_ROW(name, letter, sign, usually, engine, remember) \
-    [ITEM_##name] = {.item = ITEM_##name, .key = #name, .class = ITEM_##letter, \
-                     .symbol = SYMBOL_##sign, .usual_zone = ZONE_##usually, \
-                     .by_engine = (engine), \
-                     .record = (remember)},
+#define ITEM_ROW(key_, class_, symbol_, usual_zone_, by_engine_, record_) \
+    [ITEM_##key_] = {.item = ITEM_##key_, .key = #key_, .class = ITEM_##class_, \
+                     .symbol = SYMBOL_##symbol_, .usual_zone = ZONE_##usual_zone_, \
+                     .by_engine = (by_engine_), .record = (record_)},
 static const struct item_kind items[ITEM_COUNT] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
 

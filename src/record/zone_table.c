@@ -5,11 +5,12 @@
 #include "promise.h"
 #include "text.h"
 
-#define ZONE_ROW(name, kin, lies, first, last, height, cat, hulls, landmark, closed) \
-    [ZONE_##name] = {.id = ZONE_##name, .key = #name, .family = ZONE_##kin, \
-                     .side = SIDE_##lies, .from = (first), .to = (last), \
-                     .level = LEVEL_##height, .catamaran_only = (cat), .in_hulls = (hulls), \
-                     .drawn = (landmark), .locker = (closed)},
+#define ZONE_ROW(key_, family_, side_, from_, to_, level_, catamaran_only_, in_hulls_, drawn_, \
+                 locker_) \
+    [ZONE_##key_] = {.id = ZONE_##key_, .key = #key_, .family = ZONE_##family_, \
+                     .side = SIDE_##side_, .from = (from_), .to = (to_), \
+                     .level = LEVEL_##level_, .catamaran_only = (catamaran_only_), \
+                     .in_hulls = (in_hulls_), .drawn = (drawn_), .locker = (locker_)},
 static const struct zone zones[ZONE_COUNT] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 

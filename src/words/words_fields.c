@@ -70,9 +70,9 @@ static const struct field item_name_rows[] = {
 #undef NAME_FORM_ROW
 const struct field_table item_name_table = TABLE("an entry of items", item_name_rows);
 
-#define ITEM_ROW(name, ...) \
-    {.key = #name, .kind = FIELD_NODE, .required = true, \
-     .offset = offsetof(struct words_file, items) + ITEM_##name * sizeof(struct node_value), \
+#define ITEM_ROW(key_, ...) \
+    {.key = #key_, .kind = FIELD_NODE, .required = true, \
+     .offset = offsetof(struct words_file, items) + ITEM_##key_ * sizeof(struct node_value), \
      .part = &(const struct field_part){.table = &item_name_table}, \
      .about = "what it is called: {one: ..., other: ...}"},
 static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
@@ -80,9 +80,9 @@ static const struct field item_rows[] = {ITEM_LIST(ITEM_ROW)};
 static const struct field_table item_table = TABLE("the section items", item_rows);
 
 /* A zone with a family needs no name of its own. */
-#define ZONE_ROW(name, kin, ...) \
-    {.key = #name, .kind = FIELD_TEXT, .required = ZONE_##name == ZONE_##kin, \
-     .offset = offsetof(struct words, zones) + ZONE_##name * sizeof(struct text_value), \
+#define ZONE_ROW(key_, family_, ...) \
+    {.key = #key_, .kind = FIELD_TEXT, .required = ZONE_##key_ == ZONE_##family_, \
+     .offset = offsetof(struct words, zones) + ZONE_##key_ * sizeof(struct text_value), \
      .about = "name of the zone"},
 static const struct field zone_rows[] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW

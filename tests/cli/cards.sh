@@ -18,33 +18,27 @@ function tag_in_row() {
 
 # ---- size of type ----
 
-# "role floor" in thousandths of a point, from the one table of sizes.
-floors_list() {
-    awk '/^ *\[ROLE_[A-Z_]+\] = \{PT\(/ {
-        match($0, /ROLE_[A-Z_]+/); role = tolower(substr($0, RSTART + 5, RLENGTH - 5))
-        match($0, /PT\([0-9.]+/); print role, substr($0, RSTART + 3, RLENGTH - 3) * 1000
-    }' src/layout/sizes.c
-}
-floors_list >"$scratch/floors"
-
-# The table itself may not go below what can be read at arm's length.
-floors_check() {
-    awk 'NR == FNR { floor[$1] = $2; next } floor[$1] < $2 { print $1, floor[$1], "below", $2 }' \
-        "$scratch/floors" - <<FLOORS
+# "role floor" in thousandths of a point: what can be read of a card on A4 at the distance
+# it is read at. The test's own numbers, apart from those that pages are laid out by.
+cat >"$scratch/floors" <<FLOORS
 title 32000
+boat 12000
+signs 12000
+call_line 12000
 headline 16000
 row 12000
 table 12000
 box 12000
-signs 12000
-call_line 12000
 contact 12000
 script 12000
+code 8000
 footer 8000
 source_tag 8000
+mark 9000
+plan_tag 9000
+plan_label 8000
+number 14000
 FLOORS
-}
-expect_empty cards-floors "$(floors_check)"
 
 sizes_check() {
     awk "$item_awk"'

@@ -69,13 +69,14 @@ static void leader_arrives_level(const struct label *label)
 static void labels_stand_in_their_columns(const struct label *labels, size_t count)
 {
     for (size_t i = 0; i < count; i++) {
-        const struct area *column = labels[i].right ? &columns.right : &columns.left;
+        const struct area *column = labels[i].side == LABEL_RIGHT ? &columns.right : &columns.left;
         assert_true(labels[i].top >= column->y);
         assert_true(labels[i].top + labels[i].height <= column->y + column->height);
         leader_arrives_level(&labels[i]);
-        assert_int_equal(labels[i].to.x, labels[i].right ? column->x : column->x + column->width);
+        assert_int_equal(labels[i].to.x,
+                         labels[i].side == LABEL_RIGHT ? column->x : column->x + column->width);
         for (size_t j = 0; j < i; j++)
-            if (labels[i].right == labels[j].right)
+            if (labels[i].side == labels[j].side)
                 assert_true(labels[i].top >= labels[j].top + labels[j].height + columns.gap ||
                             labels[j].top >= labels[i].top + labels[i].height + columns.gap);
     }
@@ -135,7 +136,7 @@ static void test_one_label(void **state)
     mpt over = 1;
     assert_int_equal(arrange(&label, 1, &over), LABELS_LED);
     assert_int_equal(over, 0);
-    assert_false(label.right);                        /* it lies to port */
+    assert_int_equal(label.side, LABEL_LEFT);                        /* it lies to port */
     assert_int_equal(label.to.y, MM(102));            /* level with its box */
     assert_int_equal(label.from.x, MM(80));           /* from its port side */
     assert_int_equal(label.from.y, MM(102));
@@ -162,7 +163,7 @@ static void test_a_full_column_gives_to_the_other(void **state)
     assert_int_not_equal(arrange(labels, 10, &over), LABELS_NO_ROOM);
     labels_stand_in_their_columns(labels, 10);
     for (size_t i = 0; i < 10; i++)
-        right += labels[i].right ? 1 : 0;
+        right += labels[i].side == LABEL_RIGHT ? 1 : 0;
     assert_in_range(right, 4, 6);
 }
 
@@ -211,7 +212,7 @@ static void test_repeats(void **state)
         assert_int_equal(arrange(one, count, &over), arrange(two, count, &over));
         for (size_t i = 0; i < count; i++) {
             assert_int_equal(one[i].top, two[i].top);
-            assert_int_equal(one[i].right, two[i].right);
+            assert_int_equal(one[i].side, two[i].side);
         }
     }
 }

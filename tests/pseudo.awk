@@ -1,0 +1,182 @@
+# pseudo.awk - a made-up language from English, for tests of what is said in another: in each
+# word one letter becomes one of Greek or Cyrillic that looks alike, {names} and ** stay.
+#
+#   awk -v language=qps [-v longer=33] -f tests/pseudo.awk FILE      a file of words or texts
+#   awk -v language=qps -v record=1 -f tests/pseudo.awk FILE         a boat or base file
+#
+# longer: each text in brackets, and so many hundredths longer. record: the texts that people
+# wrote get a second language.
+
+# Letters of other alphabets by the letter they stand for.
+function letters_begin(    pairs, i, count) {
+    count = split("a а e е o о i і c с p р x х y у s ѕ u υ k к m м h һ t т n п r г v ν w ω l ӏ " \
+                  "d д b в f ф g г z з A А E Е O О I І C С P Р X Х Y У S Ѕ T Т H Н K К M М B В",
+                  pairs, " ")
+    for (i = 1; i < count; i += 2) alike[pairs[i]] = pairs[i + 1]
+}
+
+# The place of the letter that is replaced: a vowel if there is one, which is as wide.
+function letter_place(word,    i) {
+    if (match(word, /[aeoiAEOI]/)) return RSTART
+    for (i = 1; i <= length(word); i++) if (substr(word, i, 1) in alike) return i
+    return 0
+}
+
+function word_pseudo(word,    at) {
+    at = letter_place(word)
+    if (!at) return word
+    return substr(word, 1, at - 1) alike[substr(word, at, 1)] substr(word, at + 1)
+}
+
+# All words of a text; has_words tells whether there was one.
+function words_pseudo(text,    out, taken) {
+    out = ""
+    has_words = 0
+    while (text != "") {
+        taken = 1
+        if (match(text, /^[{][a-z_]+[}]/) || match(text, /^[^A-Za-z{]+/)) {
+            taken = RLENGTH
+            out = out substr(text, 1, taken)
+        } else if (match(text, /^[A-Za-z]+/)) {
+            taken = RLENGTH
+            out = out word_pseudo(substr(text, 1, taken))
+            has_words = 1
+        } else {
+            out = out substr(text, 1, 1)
+        }
+        text = substr(text, taken + 1)
+    }
+    return out
+}
+
+function filler(count,    i, out) {
+    out = ""
+    for (i = 1; i <= count; i++) out = out (i % 6 == 1 ? " " : "о")
+    return out
+}
+
+function text_pseudo(text,    out) {
+    out = words_pseudo(text)
+    if (!has_words || longer == "") return out
+    return "[" out filler(int(length(text) * longer / 100)) "]"
+}
+
+# ---- YAML ----
+
+# The scalar at the start of `rest`, in quotes or up to one of the signs `ends`; `rest` becomes
+# what follows.
+function scalar_take(ends,    at, value) {
+    if (substr(rest, 1, 1) == "\"") {
+        at = index(substr(rest, 2), "\"")
+        value = substr(rest, 2, at - 1)
+        rest = substr(rest, at + 2)
+        return value
+    }
+    for (at = 1; at <= length(rest) && !index(ends, substr(rest, at, 1)); at++)
+        continue
+    value = substr(rest, 1, at - 1)
+    rest = substr(rest, at)
+    sub(/ +$/, "", value)
+    return value
+}
+
+function quoted(text) { return "\"" text "\"" }
+
+# A flow mapping or list of texts at the start of `rest`.
+function flow_pseudo(    out, key) {
+    out = substr(rest, 1, 1)
+    mapping = out == "{"
+    rest = substr(rest, 2)
+    while (rest != "" && rest !~ /^ *[]}]/) {
+        sub(/^,? */, "", rest)
+        key = ""
+        if (mapping && match(rest, /^[a-z_]+: /)) {
+            key = substr(rest, 1, RLENGTH)
+            rest = substr(rest, RLENGTH + 1)
+        }
+        if (mapping && key ~ /^is: |^ends: |^not: /) out = out key scalar_take(",}")
+        else out = out key quoted(text_pseudo(scalar_take(",]}")))
+        if (rest ~ /^,/) out = out ", "
+    }
+    return out substr(rest, match(rest, /[]}]/))
+}
+
+function value_pseudo(value) {
+    if (value ~ /^[[{]/) {
+        rest = value
+        return flow_pseudo()
+    }
+    rest = value
+    return quoted(text_pseudo(scalar_take("")))
+}
+
+# Words that the record is read by: as the record's own are made, no longer.
+function set_pseudo(line,    out, word) {
+    out = ""
+    while (match(line, /[A-Za-z]+/)) {
+        word = substr(line, RSTART, RLENGTH)
+        out = out substr(line, 1, RSTART - 1) quoted(word_pseudo(word))
+        line = substr(line, RSTART + length(word))
+    }
+    gsub(/""/, "\"", out)
+    return out line
+}
+
+# ---- a file of words or texts ----
+
+function texts_line(    key) {
+    if (/^[a-z_]+:/) section = substr($0, 1, index($0, ":") - 1)
+    if (section == "proof") return
+    if (/^ *#/ || /^ *$/ || /^ *("[a-z]+"|[a-z_0-9]+): *$/ || section == "plurals" ||
+        section == "procedure") {
+        print
+        return
+    }
+    if (section == "language") {
+        print "language: " language
+        return
+    }
+    if (section == "reading") {
+        match($0, /^ *("[a-z]+"|[a-z_0-9]+): */)
+        if (RSTART) print substr($0, 1, RLENGTH) set_pseudo(substr($0, RLENGTH + 1))
+        else print set_pseudo($0)
+        return
+    }
+    match($0, /^ *("[a-z]+"|[a-z_0-9]+): /)
+    print substr($0, 1, RLENGTH) value_pseudo(substr($0, RLENGTH + 1))
+}
+
+# ---- a record ----
+
+function both(text) {
+    return "{en: " quoted(text) ", " language ": " quoted(text_pseudo(text)) "}"
+}
+
+# The texts that people wrote in a line of gear, of the radio or of a rule.
+function record_line(    out, key) {
+    out = ""
+    rest = $0
+    while (match(rest, keys)) {
+        out = out substr(rest, 1, RSTART + RLENGTH - 1)
+        rest = substr(rest, RSTART + RLENGTH)
+        out = out both(scalar_take(out ~ /[{,] *[a-z_]+: $/ ? ",}" : ""))
+    }
+    return out rest
+}
+
+BEGIN {
+    letters_begin()
+    keys = "(^ +|[{,] *)(spot|how|vents_to|painter|release|handle|power_switch|distress_key|" \
+           "second_station|emergency_aerial|rule|qualification): "
+}
+record == "" { texts_line(); next }
+/^ +- \{item:/ {
+    # the name of a piece; that of a boat or place is a name in every language
+    keys_all = keys
+    sub(/\(spot/, "(name|spot", keys_all)
+    saved = keys; keys = keys_all
+    print record_line()
+    keys = saved
+    next
+}
+{ print record_line() }
