@@ -28,12 +28,14 @@
     BLOCK(LEADERS, "leaders", BARE) \
     BLOCK(LEGEND, "legend", LEGEND) \
     BLOCK(SOURCES, "sources", TEXT) \
+    BLOCK(ROWS, "rows", ROWS)               /* gear as a plain list */ \
+    BLOCK(PAGES, "pages", PAGES)            /* what several pages are called; on none itself */ \
     BLOCK(FOOTER, "footer", FOOTER)
 
 enum facts_kind {
     FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_STEPS, FACTS_PLAN, FACTS_DECISION,
     FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_LEGEND,
-    FACTS_FOOTER
+    FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
 };
 
 enum block_key {

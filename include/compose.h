@@ -45,28 +45,7 @@ struct compose_input {
 const struct sheet_set *compose_set(const struct compose_input *input, struct arena *arena,
                                    struct problems *problems);
 
-/* How many figures a card may carry at most, where it does not fit its page with
- * more. With 0 the rows of extinguishers carry none either. */
-struct figure_limit { const char *card; size_t most; };
-
-/* What a try of the pages taught: cards with room for fewer figures, and how many
- * pages the gear of each part of the safety plan takes (0: not tried). */
-struct set_limits {
-    const struct figure_limit *figures;
-    size_t figure_count;
-    int plan_pages[PLAN_PART_COUNT];
-};
-
-/* The same, with fewer figures on these cards; a card that is not among them keeps
- * to CARD_FIGURES_MOST. A boat that one page does not hold is told deck and below. A part
- * of more pages is cut across, from the bow aft, so that what stands abreast stays
- * together; where it cannot be cut so often it has fewer. */
-const struct sheet_set *compose_set_limited(const struct compose_input *input,
-                                           const struct set_limits *limits,
-                                           struct arena *arena, struct problems *problems);
-
-/* Notes: each field that a figure of these cards lacks, with its place, and each
- * figure that found no room. */
+/* Notes: each field that a figure of these cards lacks, with its place. */
 void figure_notes(const struct compose_input *input, const struct sheet_set *set,
                   struct arena *arena, struct problems *problems);
 
@@ -110,7 +89,7 @@ void safety_plan_notes(const struct boat *boat, struct problems *problems);
 /* The check code of a composed card: CRC-32 of its own facts and language as seven
  * Crockford base-32 signs and a check sign, such as 0TJ8-GE2D. Nothing of other cards but
  * their fixed numbers is in it, nothing that hangs on today's date but approvals, and not
- * what finds room on the page. Of a safety plan in several pages `card` is the whole. */
+ * what finds room on the page: pages of one sheet share its code. */
 const char *check_code(const struct sheet *sheet, struct arena *arena);
 
 /* The code of any canonical bytes; tests use the published answers. */

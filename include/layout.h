@@ -1,9 +1,10 @@
 /* layout.h - composed cards to pages (room: layout): line breaking, blocks, plan,
  * fitting. It knows no PDF.
  *
- * All sizes are those of the one table in src/layout/sizes.c. Space yields in
- * this order: spacing to its floor, size to its floor, error. Nothing is cut,
- * dropped or set on a second page. */
+ * All sizes are those of the one table in src/layout/sizes.c. Space yields in this order:
+ * spacing to its floor, size to its floor, then what the sheet says may yield, by rank; a plan
+ * of much gear takes more pages; then it is an error. Nothing that must stand is cut or
+ * dropped. */
 #ifndef MAYDECK_LAYOUT_H
 #define MAYDECK_LAYOUT_H
 
@@ -22,15 +23,17 @@ struct layout_input {
     const struct sheet_set *set;
     const struct faces *faces;
     const struct paper *paper;
-    bool draft;                /* held cards are laid out too */
-    bool *full;                /* one a card, told here: with less on it it may fit; or NULL */
+    bool draft;                /* held sheets are laid out too */
 };
 
-/* One page a card, in the order of the set; NULL where a card is held or does
- * not fit (a problem then names the block, the excess in mm and the cheapest
- * cut, and card and language). The same blocks stand at the same coordinates on
- * every card of the set: what all need is measured over the whole set first. */
-const struct page *const *layout_set(const struct layout_input *input, struct arena *arena,
-                                     struct problems *problems);
+/* The pages of each sheet, in the order of the set; NULL where a sheet is held or a page does
+ * not fit (a problem then names the block, the excess in mm and the cheapest cut, and sheet
+ * and language). The same blocks stand at the same coordinates on every page of the set: what
+ * all need is measured over the whole set first. */
+struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
+                           struct problems *problems);
+
+/* Notes: each figure that found no room. */
+void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems);
 
 #endif

@@ -12,6 +12,7 @@
 #include "symbol.h"
 
 struct paper;
+struct sheet;
 
 struct point { mpt x, y; };
 struct area { mpt x, y, width, height; };
@@ -81,12 +82,44 @@ struct page_item {
 };
 
 struct page {
-    const char *card;              /* key, such as engine_fire */
+    const char *id;                /* of its sheet, such as engine_fire; of the second page and
+                                      those after it with their number: safety_plan_2 */
+    const struct sheet *sheet;     /* as it stands on this page: without what yielded, and of
+                                      several pages its part; see laid_sheet for the whole */
     const char *title;             /* for the outline */
     const char *language;          /* en */
     const struct paper *paper;     /* what it was laid out on: paper.h */
     mpt width, height;
     const struct page_item *items;
+    size_t count;
+};
+
+/* ---- what laying out a set gave ---- */
+
+/* What stands on no page of its sheet, since there was no room for it. */
+enum yield_cause {
+    YIELDED_TO_OTHERS,             /* to what must stand */
+    YIELDED_TOO_LONG               /* it is too long for its place itself */
+};
+struct yielded {
+    enum block_key block;
+    const char *id;                /* of a figure; NULL: it is none */
+    const char *text;              /* NULL: the block as a whole */
+    enum yield_cause cause;
+    struct place origin;
+};
+
+struct laid_sheet {
+    const struct sheet *sheet;     /* the whole, as composed */
+    const struct page *const *pages;    /* NULL each: held, or not to be made; one at least */
+    size_t page_count;
+    const struct yielded *yielded;
+    size_t yielded_count;
+};
+
+/* In the order of the set. */
+struct laid_set {
+    const struct laid_sheet *sheets;
     size_t count;
 };
 

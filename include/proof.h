@@ -65,7 +65,7 @@ bool proof_rule_judges(enum proof_rule_key key, const struct words *words);
 
 struct proof_finding {
     enum proof_rule_key rule;
-    const char *sheet;          /* key, such as engine_fire */
+    const char *page;          /* its id, such as engine_fire */
     const char *measured;
     struct area where;         /* place on the page; all 0: the card as a whole */
     struct place origin;       /* the line the words came from; line 0: none */
@@ -79,21 +79,15 @@ struct proof_report {
     const struct words *words; /* of the language of the page; NULL: not laid out */
 };
 
-/* A page and what it was laid out from. */
-struct proof_input {
-    const struct page *page;
-    const struct sheet *sheet;
-    const struct faces *faces;
-};
+/* Judges one page by all rules of PROOF_PAGE, against its sheet. */
+void proof_page(const struct page *page, const struct faces *faces, struct arena *arena,
+                struct proof_report *out);
 
-/* Judges one page by all rules of PROOF_PAGE. */
-void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out);
-
-/* Judges each page, and the pages together by the rules of PROOF_SET. `pages` as
- * layout_set gave them (NULL: not laid out, and not judged). Gives one report a
- * card, in the order of the set. */
-const struct proof_report *proof_set(const struct sheet_set *set, const struct page *const *pages,
-                                     const struct faces *faces, struct arena *arena);
+/* Judges each page; then whether the pages of a sheet say all that the whole says, but for
+ * what yielded; and the pages together by the rules of PROOF_SET. Gives one report a page,
+ * sheet after sheet (of a page that was not laid out an empty one). */
+const struct proof_report *proof_set(const struct laid_set *laid, const struct faces *faces,
+                                     struct arena *arena);
 
 /* The audit of one card as text: a line with the result and how many things were
  * measured, then what was found by rule, with what the rule asks and how to mend it; and

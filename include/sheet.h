@@ -26,7 +26,8 @@ struct card_row {
     const char *const *tags;
     size_t tag_count;
     const char *name;
-    const char *timed, *weighed;  /* the name with how long it lasts, and with its weight */
+    const char *lesser;           /* what stands in its place where it yields; NULL: it stands */
+    int yields;
     const char *where;
     struct place origin;
 };
@@ -46,17 +47,21 @@ struct table_row {
     struct table_cell cells[TABLE_CELLS];
 };
 
-/* A figure in words, under the step or in the section it serves. */
-struct card_figure {
-    const char *id;               /* key of figure_find */
-    const char *step;             /* id of the step; NULL: in a section of its own */
-    const char *text;
-    struct place origin;
+/* What goes first where a page has no room for all: 0 must stand, the highest goes first. */
+enum {
+    YIELDS_NEVER,
+    YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
+    YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };
 
-/* Rows of a card as card_step_rows counts them, and figures among them. */
-#define CARD_ROWS_MOST 14
-#define CARD_FIGURES_MOST 2
+/* A figure in words, under the step it serves. */
+struct card_figure {
+    const char *id;               /* key of figure_find */
+    const char *step;             /* id of the step */
+    const char *text;
+    int yields;
+    struct place origin;
+};
 
 struct card_step {
     const char *id;
@@ -72,7 +77,7 @@ struct card_step {
     const struct item_kind *table_kind;
     const char *table_note;       /* handling that is the same for all: "all: across = shut" */
     const char *table_heads[TABLE_CELLS];
-    const struct card_figure *figures;
+    const struct card_figure *figures;     /* those of the sheet's that serve it */
     size_t figure_count;
     const struct procedure_step *step;
     const struct step_case *taken; /* NULL: the step's own words */
@@ -136,12 +141,6 @@ struct plan_place {
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
 
-/* A boat with more lines than PLAN_ROWS_MOST has two safety plans, deck and below. */
-#define PLAN_ROWS_MOST 25
-
-/* Plans that one part may have. */
-#define PLAN_PAGES_MOST 4
-
 /* ---- facts of the blocks; block.h tells which block has which ---- */
 
 /* The band at the head. */
@@ -161,9 +160,8 @@ struct signs_facts {
 struct steps_facts {
     const struct card_step *items;
     size_t count;
-    /* All figures that belong to them; those that stand there, and those without room. */
-    const struct card_figure *known, *shown, *left_out;
-    size_t known_count, shown_count, left_out_count;
+    const struct card_figure *figures;     /* all of them, the first to have room first */
+    size_t figure_count;
 };
 
 struct decision_facts {
@@ -215,8 +213,7 @@ struct plan_facts {
 
 /* The labels of a safety plan. */
 struct places_facts {
-    enum plan_part part;
-    int number, of;               /* of the pages of this part, from the bow aft */
+    enum plan_part part;          /* that these pages of it show */
     const struct plan_place *places;   /* from the bow aft, port before starboard */
     size_t count;
     bool here_given;              /* the record says where the cards hang */
@@ -225,7 +222,27 @@ struct places_facts {
     const char *here_word, *here_words;
 };
 
+/* What the pages of a sheet are called where it takes several: A, B ... of its number. */
+#define SHEET_PAGES_MOST 26
+struct pages_facts {
+    const char *numbers[SHEET_PAGES_MOST];     /* Card 1A */
+    const char *titles[PLAN_PART_COUNT];       /* of pages that show that part; NULL: the
+                                                  sheet's own */
+    /* In the place of the sheet's signs, "" for those: of two pages, one a part, and of so
+     * many as the index, less one. */
+    const char *signs_of_two[PLAN_PART_COUNT];
+    const char *signs_of_many[PLAN_PART_COUNT][SHEET_PAGES_MOST];
+    const struct plan_zone *landmarks[PLAN_PART_COUNT];
+    size_t landmark_counts[PLAN_PART_COUNT];
+};
+
 struct legend_facts { const char *words[3]; };    /* of the classes F, E, C */
+
+/* Gear as a plain list, for sheets that are no more than that. */
+struct rows_facts {
+    const struct card_row *rows;
+    size_t count;
+};
 
 struct footer_facts {
     const char *left[2];
@@ -249,12 +266,15 @@ union block_facts {
     const struct plan_facts *plan;
     const struct places_facts *places;
     const struct legend_facts *legend;
+    const struct rows_facts *rows;
+    const struct pages_facts *pages;
     const struct footer_facts *footer;
 };
 
 struct block {
     enum block_key key;
     union block_facts facts;      /* the member is that of facts_kind_of(key) */
+    int yields;                   /* the block as a whole: 0 must stand, see YIELDS_NEVER */
 };
 
 /* ---- the sheet ---- */
@@ -265,7 +285,8 @@ struct sheet {
     const char *procedure_key;
     enum zone_key space;          /* zone of `per`, or none */
     const char *number;           /* 3, or 3P and 3S of two engine spaces */
-    const char *page;             /* A, B ... of several pages of one number; "" of one */
+    const char *page;             /* A, B ... of the part of a sheet that stands on one of its
+                                     pages; "" of one, and of the whole */
     const char *name;             /* for messages: 3P ENGINE FIRE, PORT ENGINE */
     const char *subject;          /* how other sheets name it */
     const char *language;
@@ -294,7 +315,11 @@ const struct call_facts *sheet_call(const struct sheet *sheet);
 const struct plan_facts *sheet_plan(const struct sheet *sheet);
 const struct places_facts *sheet_places(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
+const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);
+
+/* NULL: it has one page at most. */
+const struct pages_facts *sheet_pages(const struct sheet *sheet);
 
 /* NULL: the sheet has no such section. */
 const struct section_facts *sheet_section(const struct sheet *sheet, enum block_key key);

@@ -13,10 +13,9 @@ static const char *kept(struct arena *arena, const char *text)
 
 static void cards_count(const struct sheets *sheets, struct check_row *row)
 {
-    const struct sheet_set *set = sheets->set;
-    row->of += set->count;
-    for (size_t i = 0; i < set->count; i++)
-        row->ready += sheets->pages[i] != NULL && !set->sheets[i]->held ? 1 : 0;
+    row->of += sheets->page_count;
+    for (size_t i = 0; i < sheets->page_count; i++)
+        row->ready += sheets->pages[i].page != NULL && !sheets->pages[i].sheet->held ? 1 : 0;
 }
 
 static void not_hers_keep(const struct sheet_set *set, struct check_row *row, struct arena *arena)

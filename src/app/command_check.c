@@ -1,5 +1,6 @@
 /* command_check.c - everything but printing (room: app). */
 #include "check_rows.h"
+#include "layout.h"
 #include "reasons.h"
 #include "asked.h"
 
@@ -79,6 +80,7 @@ static void notes_tell(const struct sheets *sheets, struct text_builder *out)
     problems_about(boat->problems, boat->key, "cards");
     safety_plan_notes(boat->boat, boat->problems);
     figure_notes(&sheets->input, sheets->set, boat->arena, boat->problems);
+    room_notes(&sheets->laid, boat->arena, boat->problems);
     figures_for_base(&sheets->input, out);
     problems_about(boat->problems, boat->key, "run");
 }

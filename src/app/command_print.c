@@ -23,12 +23,13 @@ struct printing {
 
 static struct chosen pages_choose(const struct sheets *sheets)
 {
-    const struct sheet_set *set = sheets->set;
     struct chosen chosen = {0};
-    chosen.pages = arena_array(sheets->boat->arena, set->count, sizeof *chosen.pages);
-    for (size_t i = 0; i < set->count; i++)
-        if (sheets->pages[i] != NULL && card_wanted(sheets->boat->job->options, set->sheets[i]))
-            chosen.pages[chosen.count++] = sheets->pages[i];
+    chosen.pages = arena_array(sheets->boat->arena, sheets->page_count, sizeof *chosen.pages);
+    for (size_t i = 0; i < sheets->page_count; i++) {
+        const struct sheet_page *page = &sheets->pages[i];
+        if (page->page != NULL && card_wanted(sheets->boat->job->options, page->sheet))
+            chosen.pages[chosen.count++] = page->page;
+    }
     return chosen;
 }
 
@@ -48,7 +49,7 @@ static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
         struct text_builder out = text_builder_in(boat->arena);
         page_dump(chosen->pages[i], &out);
         file_put(boat->job->options->output,
-                 text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->card,
+                 text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->id,
                              language_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
@@ -120,7 +121,7 @@ static void set_write(struct printing *printing, const struct sheets *sheets,
     const char *name = file_name(sheets, NULL);
     if (file_write(printing, sheets, &document, name) && !options->quiet)
         printf("%s/%s: %zu of %zu cards%s\n", options->output, name, chosen->count,
-               sheets->set->count,
+               sheets->page_count,
                options->draft ? "; a draft, not to be hung: the final set is left as it is" : "");
 }
 
@@ -130,7 +131,7 @@ static void card_tell(const struct options *options, const struct sheets *sheets
 {
     if (!options->quiet)
         printf("%s/%s: one of %zu cards%s; the set is left as it is\n", options->output, name,
-               sheets->set->count, options->draft ? ", a draft, not to be hung" : "");
+               sheets->page_count, options->draft ? ", a draft, not to be hung" : "");
 }
 
 /* Those of --each are told together. */
@@ -151,7 +152,7 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
     for (size_t i = 0; i < chosen->count; i++) {
         struct document document = document_of(sheets, &chosen->pages[i], 1,
                                                chosen->pages[i]->title);
-        const char *name = file_name(sheets, chosen->pages[i]->card);
+        const char *name = file_name(sheets, chosen->pages[i]->id);
         if (!file_write(printing, sheets, &document, name))
             continue;
         written++;

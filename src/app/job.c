@@ -7,7 +7,7 @@
 #define LENGTH_OF(list) (sizeof(list) / sizeof *(list))
 
 static const struct set_kind set_kinds[] = {
-    {WORD_DOCUMENT_CARDS, compose_set_limited},
+    {WORD_DOCUMENT_CARDS, compose_set},
 };
 
 /* On which papers sheets are made; no option asks for others yet. */

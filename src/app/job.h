@@ -13,9 +13,8 @@
 /* Sheets that are made together, such as the emergency cards of a boat. */
 struct set_kind {
     enum word title;               /* of a file that holds them, after the boat's name */
-    const struct sheet_set *(*compose)(const struct compose_input *input,
-                                      const struct set_limits *limits, struct arena *arena,
-                                      struct problems *problems);
+    const struct sheet_set *(*compose)(const struct compose_input *input, struct arena *arena,
+                                       struct problems *problems);
 };
 
 /* Every kind of sheets, in every language, on every paper, for every boat of the fleet that
@@ -70,29 +69,33 @@ void boat_close(struct boat_job *boat);
 
 /* ---- sheets.c: one part of the job for one boat ---- */
 
+/* One page, or what stands for it in the count where it could not be made. */
+struct sheet_page {
+    const struct sheet *sheet;     /* the whole that it belongs to */
+    const char *id;                /* of the page, such as safety_plan_2 */
+    const struct page *page;       /* NULL: not laid out, or not to be read */
+    struct proof_report report;
+};
+
 struct sheets {
     struct boat_job *boat;
     struct job_part part;
     struct compose_input input;
     struct problems *problems;     /* of composing and laying out; sheets_tell passes them on */
     const struct sheet_set *set;
-    const struct page *const *pages;       /* NULL: not laid out, or not to be read */
-    const struct proof_report *reports;    /* one a card, as pages; NULL: not proofread */
+    struct laid_set laid;
+    struct sheet_page *pages;      /* of all sheets, in their order; NULL: not laid out */
+    size_t page_count;
     bool asked_exist;              /* all that --card asks for are cards of hers */
 };
 
 /* Composes that part for a boat that is sound. */
 struct sheets sheets_compose(struct boat_job *boat, struct job_part part);
 
-/* The same once more within limits that laying out taught; its problems replace those of
- * the try before. */
-void sheets_compose_within(struct sheets *sheets, const struct set_limits *limits);
-
-/* Lays the sheets out. Figures that make a card too long for its page are left out of it,
- * one after the other, and a plan that is too full has more pages. (fitting.c) */
+/* Lays the sheets out: see layout_set. */
 void sheets_lay(struct sheets *sheets);
 
-/* Passes the problems of the last try on to the boat, and tells of cards that were asked
+/* Passes the problems of both on to the boat, and tells of cards that were asked
  * for and are none of hers. */
 void sheets_tell(struct sheets *sheets);
 

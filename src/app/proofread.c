@@ -8,11 +8,11 @@ static struct place finding_place(const struct sheet *sheet, const struct proof_
     return finding->origin.line > 0 ? finding->origin : sheet->boat->facts.name.place;
 }
 
-static void errors_add(const struct sheets *sheets, const struct sheet *sheet,
-                       const struct proof_report *report)
+static void errors_add(const struct sheets *sheets, const struct sheet_page *page)
 {
-    for (size_t i = 0; i < report->count; i++) {
-        const struct proof_finding *finding = &report->findings[i];
+    const struct sheet *sheet = page->page->sheet;
+    for (size_t i = 0; i < page->report.count; i++) {
+        const struct proof_finding *finding = &page->report.findings[i];
         const struct proof_rule *rule = proof_rule(finding->rule);
         if (rule->severity == PROOF_ERROR)
             problem_add(sheets->boat->problems, SEVERITY_ERROR, finding_place(sheet, finding),
@@ -23,24 +23,26 @@ static void errors_add(const struct sheets *sheets, const struct sheet *sheet,
 
 void sheets_prove(struct sheets *sheets)
 {
-    const struct sheet_set *set = sheets->set;
     struct boat_job *boat = sheets->boat;
-    const struct page **sound = arena_array(boat->arena, set->count, sizeof *sound);
     problems_about(boat->problems, boat->key, "page");
-    sheets->reports = proof_set(set, sheets->pages, boat->job->fleet->faces, boat->arena);
-    for (size_t i = 0; i < set->count; i++) {
-        errors_add(sheets, set->sheets[i], &sheets->reports[i]);
-        sound[i] = sheets->reports[i].errors == 0 ? sheets->pages[i] : NULL;
+    const struct proof_report *reports = proof_set(&sheets->laid, boat->job->fleet->faces,
+                                                   boat->arena);
+    for (size_t i = 0; i < sheets->page_count; i++) {
+        struct sheet_page *page = &sheets->pages[i];
+        page->report = reports[i];
+        if (page->report.errors > 0) {
+            errors_add(sheets, page);
+            page->page = NULL;
+        }
     }
-    sheets->pages = sound;
     problems_about(boat->problems, boat->key, "run");
 }
 
 void audit_add(const struct sheets *sheets, struct text_builder *out)
 {
-    const struct sheet_set *set = sheets->set;
-    for (size_t i = 0; i < set->count; i++)
-        if (sheets->reports[i].measured > 0 &&
-            card_wanted(sheets->boat->job->options, set->sheets[i]))
-            proof_print(&sheets->reports[i], sheets->boat->key, set->sheets[i]->id, out);
+    for (size_t i = 0; i < sheets->page_count; i++) {
+        const struct sheet_page *page = &sheets->pages[i];
+        if (page->report.measured > 0 && card_wanted(sheets->boat->job->options, page->sheet))
+            proof_print(&page->report, sheets->boat->key, page->id, out);
+    }
 }

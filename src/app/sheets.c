@@ -1,6 +1,7 @@
 /* sheets.c - one part of a job for one boat: composing it, and telling what was found (room:
  * app). */
 #include "job.h"
+#include "layout.h"
 
 #include "promise.h"
 
@@ -12,24 +13,51 @@ struct compose_input compose_input_of(const struct boat_job *boat, const struct 
                                   words, options->today, options->draft};
 }
 
-void sheets_compose_within(struct sheets *sheets, const struct set_limits *limits)
-{
-    struct boat_job *boat = sheets->boat;
-    sheets->problems = problems_new(boat->arena);
-    problems_about(sheets->problems, boat->key, "cards");
-    promise(sheets->part.kind < boat->job->kind_count);
-    sheets->set = boat->job->kinds[sheets->part.kind].compose(&sheets->input, limits, boat->arena,
-                                                              sheets->problems);
-}
-
 struct sheets sheets_compose(struct boat_job *boat, struct job_part part)
 {
     struct sheets sheets = {
-        .boat = boat, .part = part,
+        .boat = boat, .part = part, .problems = problems_new(boat->arena),
         .input = compose_input_of(boat, boat->job->languages.rows[part.language])};
-    sheets_compose_within(&sheets, &(struct set_limits){.figure_count = 0});
+    promise(part.kind < boat->job->kind_count);
+    problems_about(sheets.problems, boat->key, "cards");
+    sheets.set = boat->job->kinds[part.kind].compose(&sheets.input, boat->arena,
+                                                     sheets.problems);
     boat->parts_made++;
     return sheets;
+}
+
+/* ---- laying out ---- */
+
+static size_t pages_count(const struct laid_set *laid)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < laid->count; i++)
+        count += laid->sheets[i].page_count;
+    return count;
+}
+
+static void pages_list(struct sheets *sheets)
+{
+    const struct laid_set *laid = &sheets->laid;
+    sheets->pages = arena_array(sheets->boat->arena, pages_count(laid), sizeof *sheets->pages);
+    for (size_t i = 0; i < laid->count; i++)
+        for (size_t p = 0; p < laid->sheets[i].page_count; p++) {
+            const struct sheet *sheet = laid->sheets[i].sheet;
+            const struct page *page = laid->sheets[i].pages[p];
+            sheets->pages[sheets->page_count++] = (struct sheet_page){
+                .sheet = sheet, .id = page == NULL ? sheet->id : page->id, .page = page};
+        }
+}
+
+void sheets_lay(struct sheets *sheets)
+{
+    const struct job *job = sheets->boat->job;
+    struct layout_input layout = {sheets->set, job->fleet->faces,
+                                  paper_of(job->papers[sheets->part.paper]),
+                                  sheets->input.draft};
+    problems_about(sheets->problems, sheets->boat->key, "page");
+    sheets->laid = layout_set(&layout, sheets->boat->arena, sheets->problems);
+    pages_list(sheets);
 }
 
 bool sheets_are_first_of_kind(const struct sheets *sheets)

@@ -78,8 +78,9 @@ static void signs_visit(const struct visiting *visiting, const struct signs_fact
  * name is printed follows from the room on the page. */
 static void row_visit(const struct visiting *visiting, const struct card_row *row)
 {
-    give(visiting, FACT_KNOWN, "timed", row->timed, row->origin);
-    give(visiting, FACT_KNOWN, "weighed", row->weighed, row->origin);
+    give(visiting, FACT_KNOWN, "full name", row->name, row->origin);
+    give(visiting, FACT_KNOWN, "lesser name", row->lesser == NULL ? row->name : row->lesser,
+         row->origin);
     for (size_t t = 0; t < row->tag_count; t++)
         (t == 0 ? give : give_behind)(visiting, FACT_PRINTED, "tag", row->tags[t], row->origin);
     (row->tag_count == 0 ? give : give_behind)(visiting, FACT_SHOWN, "name", row->name,
@@ -121,12 +122,13 @@ static void steps_visit(const struct visiting *visiting, const struct steps_fact
 {
     for (size_t i = 0; i < steps->count; i++)
         step_visit(visiting, &steps->items[i]);
-    for (size_t i = 0; i < steps->known_count; i++) {
-        give(visiting, FACT_KNOWN, "figure of", steps->known[i].step, nowhere);
-        give(visiting, FACT_KNOWN, "figure known", steps->known[i].text, steps->known[i].origin);
+    for (size_t i = 0; i < steps->figure_count; i++) {
+        give(visiting, FACT_KNOWN, "figure of", steps->figures[i].step, nowhere);
+        give(visiting, FACT_KNOWN, "figure known", steps->figures[i].text,
+             steps->figures[i].origin);
     }
-    for (size_t i = 0; i < steps->shown_count; i++)
-        give(visiting, FACT_SHOWN, "figure", steps->shown[i].text, steps->shown[i].origin);
+    for (size_t i = 0; i < steps->figure_count; i++)
+        give(visiting, FACT_SHOWN, "figure", steps->figures[i].text, steps->figures[i].origin);
 }
 
 /* ---- boxes ---- */
@@ -228,6 +230,12 @@ static void legend_visit(const struct visiting *visiting, const struct legend_fa
         give(visiting, FACT_PRINTED, "class", legend->words[i], nowhere);
 }
 
+static void rows_visit(const struct visiting *visiting, const struct rows_facts *rows)
+{
+    for (size_t i = 0; i < rows->count; i++)
+        row_visit(visiting, &rows->rows[i]);
+}
+
 /* ---- foot ---- */
 
 /* What the dates mean today hangs on today; the dates themselves do not. */
@@ -252,6 +260,8 @@ void block_visit(const struct block *block, struct arena *arena,
     switch (facts_kind_of(block->key)) {
     case FACTS_BARE:
         promise_unreached();
+    case FACTS_PAGES:    /* on each page they are its own title and signs */
+        break;
     case FACTS_TEXT:
         lines_visit(&visiting, "text", block->facts.text, 1);
         break;
@@ -262,7 +272,8 @@ void block_visit(const struct block *block, struct arena *arena,
     FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(STEPS, steps)
     FACTS_CASE(PLAN, plan) FACTS_CASE(DECISION, decision) FACTS_CASE(WARNINGS, warnings)
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
-    FACTS_CASE(PLACES, places) FACTS_CASE(LEGEND, legend) FACTS_CASE(FOOTER, footer)
+    FACTS_CASE(PLACES, places) FACTS_CASE(LEGEND, legend) FACTS_CASE(ROWS, rows)
+    FACTS_CASE(FOOTER, footer)
 #undef FACTS_CASE
     }
 }

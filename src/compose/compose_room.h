@@ -20,25 +20,13 @@ struct missing {
     size_t card_count, card_room;
 };
 
-/* What one page of a safety plan shows: those pieces of a part of the boat that stand
- * between two distances from the bow. */
-struct plan_section {
-    enum plan_part part;
-    int number, of;          /* page `number` of `of` pages of this part */
-    int32_t from_mm, to_mm;  /* aft of the bow, `from_mm` included, `to_mm` not */
-};
-
 /* One card as it is being made, or planned. */
 struct slot {
     const struct procedure *procedure;
     enum zone_key space;    /* the zone of `per`, or none */
     const char *key, *title, *name, *subject;
     const char *number;     /* 3, 3P */
-    const char *page;       /* A, B ... where its procedure has several pages; else "" */
-    bool later_page;        /* of several pages not the first */
     bool undecided;         /* it is not known whether the boat needs the card: held */
-    struct plan_section section;    /* of a safety plan */
-    bool last_section;
 };
 
 struct composing {
@@ -50,7 +38,6 @@ struct composing {
     struct sheet_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
-    struct set_limits limits;         /* nothing limited where it is not given */
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */
@@ -142,15 +129,9 @@ void table_make(struct composing *composing, enum item_key item, enum gear_state
 void steps_make(struct composing *composing, struct sheet *sheet);
 const struct card_step *step_by_id(const struct steps_facts *steps, const char *id);
 
-/* Of a figure's words: two lines at the least size. */
-#define FIGURE_CHARACTERS_MOST 100
-
 /* figure_rows.c: figures under the steps they serve. Needs all steps. */
 void figures_make(struct composing *composing, struct card_step *items,
                   struct steps_facts *steps);
-
-/* How many figures the card being made may carry; where none, gear has its weight. */
-size_t figures_allowed(const struct composing *composing);
 
 /* phrase_said.c: in the words of the card; NULL for NULL */
 const char *phrase_said(const struct composing *composing, const struct phrase *phrase);
@@ -200,24 +181,8 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 /* Where a piece of gear stands on the boat: a marker with its tag. */
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
-bool in_section(const struct marker *marker, const struct plan_section *section);
-
-/* The boat's gear of that section by places, from the bow aft. */
-const struct plan_place *plan_places(struct composing *composing,
-                                     const struct plan_section *section, size_t *count);
-
-/* Lines that its labels have together. */
-size_t plan_rows_count(const struct plan_place *places, size_t count);
-
-/* safety_plan.c */
-
-bool is_safety_plan(const struct procedure *procedure);
-
-/* One slot; more for a boat with much gear: deck and below, each on as many as it needs. */
-void safety_slots_add(struct composing *composing, const struct procedure *procedure);
-
-/* The plan of which the slot is one page, as if it had room on one. */
-struct slot safety_whole(struct composing *composing, const struct slot *page);
+/* The boat's gear by places, from the bow aft. */
+const struct plan_place *plan_places(struct composing *composing, size_t *count);
 
 /* "3 ENGINE FIRE": how messages name a card. */
 const char *named_card(struct arena *arena, const char *number, const char *title);
@@ -272,6 +237,10 @@ void text_add_block(struct composing *composing, struct sheet *sheet, enum block
 void surround_make(struct composing *composing, struct sheet *sheet);
 void mark_make(struct composing *composing, struct sheet *sheet);
 void contact_make(struct composing *composing, struct sheet *sheet);
+
+/* The landmarks of her plan, or of a page that shows that part of her. */
+const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
+                                       size_t *count);
 
 /* markers.c */
 void marker_add(struct composing *composing, const struct equipment *gear);

@@ -68,7 +68,7 @@ struct slot *slot_add(struct composing *composing, const struct procedure *proce
     composing->slots = arena_grow(composing->arena, composing->slots, composing->slot_count,
                                   &composing->slot_room, sizeof *composing->slots);
     struct slot *slot = &composing->slots[composing->slot_count++];
-    *slot = (struct slot){.procedure = procedure, .space = space, .page = ""};
+    *slot = (struct slot){.procedure = procedure, .space = space};
     slot_name(composing, slot);
     return slot;
 }
@@ -107,9 +107,7 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
         not_hers_add(composing, procedure);
         return;
     }
-    if (is_safety_plan(procedure))
-        safety_slots_add(composing, procedure);
-    else if (procedure->per.value == PER_BOAT)
+    if (procedure->per.value == PER_BOAT)
         slot_add(composing, procedure, ZONE_NONE);
     else
         for (size_t i = 0; i < boat->engine_space_count; i++)
@@ -125,30 +123,7 @@ void slots_make(struct composing *composing)
         slots_of_procedure(composing, procedures->rows[i]);
 }
 
-/* All pages of a safety plan carry the code and the dates of the plan as a whole. */
-static void safety_page_make(struct composing *composing, const struct slot *slot,
-                             const struct sheet_list *others, struct sheet *sheet)
-{
-    struct slot whole = safety_whole(composing, slot);
-    struct sheet plan;
-    sheet_make(composing, &whole, others, &plan);
-    const struct footer_facts *footer = composing->footer;
-    sheet_make(composing, slot, others, sheet);
-    composing->footer->code = footer->code;
-    composing->footer->dates = footer->dates;
-}
-
-static void slot_compose(struct composing *composing, const struct slot *slot,
-                         const struct sheet_list *others, struct sheet *sheet)
-{
-    if (is_safety_plan(slot->procedure))
-        safety_page_make(composing, slot, others, sheet);
-    else
-        sheet_make(composing, slot, others, sheet);
-}
-
-/* Composes the slots, in two turns: sheets that list what the others stand on come after
- * these. The set keeps the order of the slots. */
+/* Those that tell what the others stand on come last. */
 static const struct sheet *const *sheets_make(struct composing *composing)
 {
     size_t count = composing->slot_count;
@@ -160,23 +135,15 @@ static const struct sheet *const *sheets_make(struct composing *composing)
             const struct slot *slot = &composing->slots[i];
             list[i] = &sheets[i];
             if (sheet_turn_of(slot->procedure->kind.value) == turn)
-                slot_compose(composing, slot, &all, &sheets[i]);
+                sheet_make(composing, slot, &all, &sheets[i]);
         }
     return list;
 }
 
 const struct sheet_set *compose_set(const struct compose_input *input, struct arena *arena,
-                                   struct problems *problems)
+                                    struct problems *problems)
 {
-    return compose_set_limited(input, &(struct set_limits){.figure_count = 0}, arena, problems);
-}
-
-const struct sheet_set *compose_set_limited(const struct compose_input *input,
-                                           const struct set_limits *limits,
-                                           struct arena *arena, struct problems *problems)
-{
-    struct composing composing = {.in = input, .arena = arena, .problems = problems,
-                                  .limits = *limits};
+    struct composing composing = {.in = input, .arena = arena, .problems = problems};
     struct sheet_set *set = arena_alloc(arena, sizeof *set);
     slots_make(&composing);
     set->sheets = sheets_make(&composing);

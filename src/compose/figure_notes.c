@@ -1,5 +1,5 @@
-/* figure_notes.c - what keeps figures off the cards: fields that the record lacks, and
- * no room (room: compose). Never more than notes: a card is whole without figures. */
+/* figure_notes.c - what keeps figures off the cards: fields that the record lacks (room:
+ * compose). Never more than notes: a card is whole without figures. */
 #include "compose_room.h"
 
 #include "figure.h"
@@ -73,25 +73,6 @@ static void lacks_note(const struct wanting_list *list, struct arena *arena,
     }
 }
 
-/* No other row makes room for words that are too long themselves. */
-static const char *room_remedy(const struct card_figure *figure, struct arena *arena)
-{
-    bool too_long = text_code_points(figure->text) > FIGURE_CHARACTERS_MOST;
-    return text_format(arena, "`maydeck why --figure %s` shows it; %s", figure->id,
-                       too_long ? "its words are too long for a row, tell the crew at the briefing"
-                                : "shorter or fewer rows on the card make room");
-}
-
-static void room_note(const struct sheet *sheet, struct arena *arena, struct problems *problems)
-{
-    const struct steps_facts *steps = sheet_steps(sheet);
-    for (size_t i = 0; i < steps->left_out_count; i++)
-        problem_add(problems, SEVERITY_NOTE, steps->left_out[i].origin,
-                    room_remedy(&steps->left_out[i], arena),
-                    "the figure %s finds no room on the card %s", steps->left_out[i].id,
-                    sheet->name);
-}
-
 void figure_notes(const struct compose_input *input, const struct sheet_set *set,
                   struct arena *arena, struct problems *problems)
 {
@@ -105,6 +86,4 @@ void figure_notes(const struct compose_input *input, const struct sheet_set *set
         lacks_collect(&list, figure, &result, arena);
     }
     lacks_note(&list, arena, problems);
-    for (size_t i = 0; i < set->count; i++)
-        room_note(set->sheets[i], arena, problems);
 }

@@ -107,13 +107,15 @@ static bool same_row(const struct row_list *list, const struct equipment *a,
                       where_words(composing, list->wants, b));
 }
 
-/* Where the card has no room for figures, its extinguishers have their weight. */
+/* Where the page has no room, an extinguisher has its weight instead of its seconds. */
 static void row_name(const struct composing *composing, const struct equipment *gear,
                      struct card_row *row)
 {
-    row->timed = gear_name(composing, gear, row->tag_count, CAPACITY_SECONDS);
-    row->weighed = gear_name(composing, gear, row->tag_count, CAPACITY_WEIGHT);
-    row->name = figures_allowed(composing) == 0 ? row->weighed : row->timed;
+    row->name = gear_name(composing, gear, row->tag_count, CAPACITY_SECONDS);
+    row->lesser = gear_name(composing, gear, row->tag_count, CAPACITY_WEIGHT);
+    row->yields = text_equal(row->name, row->lesser) ? YIELDS_NEVER : YIELDS_SECONDS;
+    if (row->yields == YIELDS_NEVER)
+        row->lesser = NULL;
 }
 
 static void row_begin(struct row_list *list, const struct equipment *gear)
@@ -162,14 +164,13 @@ static void gear_add(struct row_list *list, const struct equipment *gear)
 static void not_recorded_add(struct row_list *list, enum item_key item, struct place origin)
 {
     struct composing *composing = list->composing;
-    const char *name = words_item(composing->in->words, item);
     list->rows = arena_grow(composing->arena, list->rows, list->count, &list->row_room,
                             sizeof *list->rows);
     list->first = arena_grow(composing->arena, list->first, list->count, &list->first_room,
                              sizeof *list->first);
     list->first[list->count] = NULL;
     list->rows[list->count++] = (struct card_row){
-        .kind = item_kind_of(item), .name = name, .timed = name, .weighed = name,
+        .kind = item_kind_of(item), .name = words_item(composing->in->words, item),
         .where = words_get(composing->in->words, WORD_NOT_RECORDED), .origin = origin};
 }
 

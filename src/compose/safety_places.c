@@ -14,25 +14,6 @@ struct piece {
     size_t index;              /* in the boat's file: keeps the order of equals */
 };
 
-static bool in_part(const struct marker *marker, enum plan_part part)
-{
-    switch (part) {
-    case PLAN_PART_WHOLE:
-        return true;
-    case PLAN_PART_DECK:
-        return marker->level != LEVEL_BELOW;
-    case PLAN_PART_BELOW:
-        return marker->level == LEVEL_BELOW;
-    }
-    promise_unreached();
-}
-
-bool in_section(const struct marker *marker, const struct plan_section *section)
-{
-    return in_part(marker, section->part) && marker->x_mm >= section->from_mm &&
-           marker->x_mm < section->to_mm;
-}
-
 /* ---- order ---- */
 
 static int class_rank(enum item_class class)
@@ -86,16 +67,14 @@ static int piece_compare(const void *first, const void *second)
     return order != 0 ? order : sign_of((long long)a->index - (long long)b->index);
 }
 
-static struct piece *pieces_of(struct composing *composing, const struct plan_section *section,
-                               size_t *count)
+static struct piece *pieces_of(struct composing *composing, size_t *count)
 {
     const struct boat *boat = composing->in->boat;
     struct piece *pieces = arena_array(composing->arena, boat->equipment_count, sizeof *pieces);
     *count = 0;
     for (size_t i = 0; i < boat->equipment_count; i++) {
         struct marker marker = marker_of(boat, &boat->equipment[i]);
-        if (in_section(&marker, section))
-            pieces[(*count)++] = (struct piece){&boat->equipment[i], marker, i};
+        pieces[(*count)++] = (struct piece){&boat->equipment[i], marker, i};
     }
     if (*count > 0)
         qsort(pieces, *count, sizeof *pieces, piece_compare);
@@ -267,11 +246,10 @@ static size_t together(const struct piece *pieces, size_t count)
     return length;
 }
 
-const struct plan_place *plan_places(struct composing *composing,
-                                     const struct plan_section *section, size_t *count)
+const struct plan_place *plan_places(struct composing *composing, size_t *count)
 {
     size_t piece_count;
-    const struct piece *pieces = pieces_of(composing, section, &piece_count);
+    const struct piece *pieces = pieces_of(composing, &piece_count);
     struct plan_place *places = arena_array(composing->arena, piece_count, sizeof *places);
     *count = 0;
     for (size_t i = 0; i < piece_count;) {
@@ -284,12 +262,4 @@ const struct plan_place *plan_places(struct composing *composing,
         i += length;
     }
     return places;
-}
-
-size_t plan_rows_count(const struct plan_place *places, size_t count)
-{
-    size_t rows = 0;
-    for (size_t i = 0; i < count; i++)
-        rows += places[i].row_count;
-    return rows;
 }

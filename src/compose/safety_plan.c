@@ -3,171 +3,52 @@
  * compose). Never held back: what is not recorded is not on it. */
 #include "compose_room.h"
 
-#include "promise.h"
+/* ---- what several pages are called ---- */
 
-bool is_safety_plan(const struct procedure *procedure)
+static const char *page_number(struct composing *composing, size_t page)
 {
-    return procedure->kind.value == SHEET_SAFETY_PLAN;
+    return text_format(composing->arena, "%s%c", composing->slot->number, (int)('A' + page));
 }
 
-/* ---- one plan or more ---- */
-
-static const char *section_title(const struct composing *composing, const char *title,
-                                 const struct plan_section *section)
+static const char *part_title(struct composing *composing, enum word part)
 {
-    static const enum word parts[] = {
-        [PLAN_PART_DECK] = WORD_SAFETY_DECK, [PLAN_PART_BELOW] = WORD_SAFETY_BELOW};
-    if (section->part == PLAN_PART_WHOLE)
-        return title;
-    return text_format(composing->arena, "%s, %s", title,
-                       words_get(composing->in->words, parts[section->part]));
-}
-
-static void plan_section_add(struct composing *composing, const struct procedure *procedure,
-                             const struct plan_section *section)
-{
-    size_t before = 0;
-    for (size_t i = 0; i < composing->slot_count; i++)
-        before += composing->slots[i].procedure == procedure ? 1 : 0;
-    struct slot *slot = slot_add(composing, procedure, ZONE_NONE);
-    slot->section = *section;
-    slot->title = section_title(composing, slot->title, section);
-    if (before > 0)
-        slot->key = text_format(composing->arena, "%s_%zu", slot->key, before + 1);
-}
-
-/* The station where the next section begins: as near as can be to that share of the
- * part's lines, a place's title being one. False where no gear stands further aft. */
-static bool cut_find(const struct plan_place *places, size_t count, size_t share, int32_t after,
-                     int32_t *cut)
-{
-    size_t before = 0, least = SIZE_MAX;
-    for (size_t i = 0; i + 1 < count; i++) {
-        before += places[i].row_count + 1;
-        size_t off = before > share ? before - share : share - before;
-        int32_t next = places[i + 1].marker.x_mm;
-        if (places[i].marker.x_mm == next || next <= after || off >= least)
-            continue;
-        least = off;
-        *cut = next;
-    }
-    return least != SIZE_MAX;
-}
-
-static struct plan_section whole_part(enum plan_part part)
-{
-    return (struct plan_section){part, 1, 1, INT32_MIN, INT32_MAX};
-}
-
-/* The sections of a part, from the bow aft; gives how many there are. */
-static int sections_cut(struct composing *composing, enum plan_part part,
-                        struct plan_section sections[PLAN_PAGES_MOST])
-{
-    size_t place_count;
-    sections[0] = whole_part(part);
-    const struct plan_place *places = plan_places(composing, &sections[0], &place_count);
-    size_t lines = plan_rows_count(places, place_count) + place_count;
-    int wanted = composing->limits.plan_pages[part], count = 1;
-    for (int32_t cut; count < wanted && count < PLAN_PAGES_MOST; count++) {
-        size_t share = lines * (size_t)count / (size_t)wanted;
-        if (!cut_find(places, place_count, share, sections[count - 1].from_mm, &cut))
-            break;
-        sections[count] = sections[count - 1];
-        sections[count - 1].to_mm = sections[count].from_mm = cut;
-    }
-    promise(count >= 1 && count <= PLAN_PAGES_MOST);
-    for (int i = 0; i < count; i++) {
-        sections[i].number = i + 1;
-        sections[i].of = count;
-    }
-    return count;
-}
-
-static void part_add(struct composing *composing, const struct procedure *procedure,
-                     enum plan_part part)
-{
-    struct plan_section sections[PLAN_PAGES_MOST];
-    int count = sections_cut(composing, part, sections);
-    for (int i = 0; i < count; i++)
-        plan_section_add(composing, procedure, &sections[i]);
-}
-
-static size_t rows_in(struct composing *composing, enum plan_part part)
-{
-    size_t count;
-    const struct plan_section section = whole_part(part);
-    const struct plan_place *places = plan_places(composing, &section, &count);
-    return plan_rows_count(places, count);
-}
-
-/* Several pages are A, B ... of one number. */
-static void pages_name(struct composing *composing, size_t first)
-{
-    for (size_t i = first; i < composing->slot_count; i++) {
-        struct slot *slot = &composing->slots[i];
-        slot->later_page = i > first;
-        if (composing->slot_count - first > 1)
-            slot->page = text_format(composing->arena, "%c", (char)('A' + (char)(i - first)));
-        slot->name = named_card(composing->arena,
-                               text_format(composing->arena, "%s%s", slot->number, slot->page),
-                               slot->title);
-    }
-}
-
-struct slot safety_whole(struct composing *composing, const struct slot *page)
-{
-    struct slot whole = *page;
-    whole.key = page->procedure->key.text;
-    whole.title = text_upper(composing->arena, page->procedure->title.text);
-    whole.name = named_card(composing->arena, page->number, whole.title);
-    whole.page = "";
-    whole.section = whole_part(PLAN_PART_WHOLE);
-    whole.last_section = true;
-    return whole;
-}
-
-void safety_slots_add(struct composing *composing, const struct procedure *procedure)
-{
-    size_t first = composing->slot_count;
-    bool much = rows_in(composing, PLAN_PART_WHOLE) > PLAN_ROWS_MOST ||
-                composing->limits.plan_pages[PLAN_PART_WHOLE] > 1;
-    if (much && rows_in(composing, PLAN_PART_DECK) > 0 &&
-        rows_in(composing, PLAN_PART_BELOW) > 0) {
-        part_add(composing, procedure, PLAN_PART_DECK);
-        part_add(composing, procedure, PLAN_PART_BELOW);
-    } else {
-        part_add(composing, procedure, PLAN_PART_WHOLE);
-    }
-    composing->slots[composing->slot_count - 1].last_section = true;
-    pages_name(composing, first);
-}
-
-static const char *page_number(struct composing *composing, const struct slot *slot)
-{
-    return text_format(composing->arena, "%s%s", slot->number, slot->page);
+    return text_format(composing->arena, "%s, %s", composing->slot->title,
+                       words_get(composing->in->words, part));
 }
 
 /* "Gear on deck. Below: card 1B."; of more than two pages the first and the last. */
-static const char *pages_signs(struct composing *composing, const struct sheet *sheet)
+static void part_signs_make(struct composing *composing, struct pages_facts *pages,
+                            enum plan_part part)
 {
-    enum plan_part part = composing->slot->section.part;
-    const struct slot *first = slot_of(composing, sheet->procedure_key), *last = first;
-    if (text_empty(sheet->page))
-        return signs_joined(composing);
-    while (last + 1 < composing->slots + composing->slot_count &&
-           last[1].procedure == first->procedure)
-        last++;
-    if (last - first == 1 && part != PLAN_PART_WHOLE) {
-        bool deck = part == PLAN_PART_DECK;
-        return words_fill(composing->in->words, composing->arena,
-                          deck ? WORD_SAFETY_SIGNS_DECK : WORD_SAFETY_SIGNS_BELOW, "number",
-                          page_number(composing, deck ? last : first), NULL);
-    }
-    static const enum word many[] = {
+    static const enum word two[PLAN_PART_COUNT] = {
+        [PLAN_PART_DECK] = WORD_SAFETY_SIGNS_DECK, [PLAN_PART_BELOW] = WORD_SAFETY_SIGNS_BELOW};
+    static const enum word many[PLAN_PART_COUNT] = {
         [PLAN_PART_WHOLE] = WORD_SAFETY_SIGNS_MANY, [PLAN_PART_DECK] = WORD_SAFETY_SIGNS_DECK_MANY,
         [PLAN_PART_BELOW] = WORD_SAFETY_SIGNS_BELOW_MANY};
-    return words_fill(composing->in->words, composing->arena, many[part], "first",
-                      page_number(composing, first), "last", page_number(composing, last), NULL);
+    const struct words *words = composing->in->words;
+    size_t other = part == PLAN_PART_DECK ? 1 : 0;
+    pages->signs_of_two[part] =
+        part == PLAN_PART_WHOLE ? "" : words_fill(words, composing->arena, two[part], "number",
+                                                  page_number(composing, other), NULL);
+    for (size_t last = 0; last < SHEET_PAGES_MOST; last++)
+        pages->signs_of_many[part][last] =
+            words_fill(words, composing->arena, many[part], "first", page_number(composing, 0),
+                       "last", page_number(composing, last), NULL);
+}
+
+static void pages_make(struct composing *composing, struct sheet *sheet)
+{
+    struct pages_facts *pages = arena_alloc(composing->arena, sizeof *pages);
+    for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
+        pages->numbers[i] = words_fill(composing->in->words, composing->arena, WORD_CARD_NUMBER,
+                                       "number", page_number(composing, i), NULL);
+    pages->titles[PLAN_PART_DECK] = part_title(composing, WORD_SAFETY_DECK);
+    pages->titles[PLAN_PART_BELOW] = part_title(composing, WORD_SAFETY_BELOW);
+    for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++) {
+        part_signs_make(composing, pages, part);
+        pages->landmarks[part] = plan_landmarks(composing, part, &pages->landmark_counts[part]);
+    }
+    block_add(composing, sheet, BLOCK_PAGES)->pages = pages;
 }
 
 /* ---- where the cards hang ---- */
@@ -287,24 +168,14 @@ static const char *plan_sources_words(struct composing *composing, const struct 
 
 /* ---- the sheet ---- */
 
-static void markers_all(struct composing *composing)
-{
-    const struct boat *boat = composing->in->boat;
-    for (size_t i = 0; i < boat->equipment_count; i++) {
-        struct marker marker = marker_of(boat, &boat->equipment[i]);
-        if (in_section(&marker, &composing->slot->section))
-            marker_add(composing, &boat->equipment[i]);
-    }
-}
-
 static void places_make(struct composing *composing, struct sheet *sheet)
 {
-    const struct plan_section *section = &composing->slot->section;
+    const struct boat *boat = composing->in->boat;
     struct places_facts *plan = arena_alloc(composing->arena, sizeof *plan);
-    *plan = (struct places_facts){.part = section->part, .number = section->number,
-                                  .of = section->of};
-    plan->places = plan_places(composing, section, &plan->count);
+    plan->places = plan_places(composing, &plan->count);
     here_make(composing, plan);
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        marker_add(composing, &boat->equipment[i]);
     block_add(composing, sheet, BLOCK_LABELS)->places = plan;
 }
 
@@ -321,14 +192,13 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
                          const struct sheet_list *others)
 {
     places_make(composing, sheet);
-    markers_all(composing);
     legend_make(composing, sheet);
-    if (composing->slot->last_section)
-        text_add_block(composing, sheet, BLOCK_SOURCES,
-                       (struct card_text){plan_sources_words(composing, others), sheet->origin});
-    signs_make(composing, sheet, "", pages_signs(composing, sheet));
+    text_add_block(composing, sheet, BLOCK_SOURCES,
+                   (struct card_text){plan_sources_words(composing, others), sheet->origin});
+    signs_make(composing, sheet, "", signs_joined(composing));
     text_add_block(composing, sheet, BLOCK_CALL_LINE,
                    (struct card_text){words_get(composing->in->words, WORD_SAFETY_CALL_LINE),
                                       sheet->origin});
     warnings_make(composing, sheet);
+    pages_make(composing, sheet);
 }

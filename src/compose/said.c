@@ -20,18 +20,12 @@ static bool same_space(const struct composing *composing, const struct slot *slo
            slot->space == composing->slot->space;
 }
 
-/* The pages of one card share its number. */
-static bool is_first_page(const struct slot *slot)
-{
-    return !slot->later_page;
-}
-
 const char *card_numbers(struct composing *composing, const char *procedure_key)
 {
     struct text_builder builder = text_builder_in(composing->arena);
     for (size_t i = 0; i < composing->slot_count; i++)
         if (text_equal(composing->slots[i].procedure->key.text, procedure_key) &&
-            same_space(composing, &composing->slots[i]) && is_first_page(&composing->slots[i]))
+            same_space(composing, &composing->slots[i]))
             text_add_format(&builder, "%s%s", builder.length == 0 ? "" : " / ",
                             composing->slots[i].number);
     return builder.at;

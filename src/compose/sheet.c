@@ -78,6 +78,17 @@ const struct legend_facts *sheet_legend(const struct sheet *sheet)
     FACTS(sheet, BLOCK_LEGEND, legend, .words = {"", "", ""});
 }
 
+const struct rows_facts *sheet_rows(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_ROWS, rows, .count = 0);
+}
+
+const struct pages_facts *sheet_pages(const struct sheet *sheet)
+{
+    const struct block *block = sheet_block(sheet, BLOCK_PAGES);
+    return block == NULL ? NULL : block->facts.pages;
+}
+
 const struct footer_facts *sheet_footer(const struct sheet *sheet)
 {
     FACTS(sheet, BLOCK_FOOTER, footer, .left = {"", ""}, .dates = "", .first_date = "",

@@ -58,7 +58,7 @@ void sheet_begin(struct composing *composing, const struct slot *slot, struct sh
     *sheet = (struct sheet){
         .kind = slot->procedure->kind.value, .id = slot->key,
         .procedure_key = slot->procedure->key.text, .space = slot->space,
-        .number = slot->number, .page = slot->page, .name = slot->name,
+        .number = slot->number, .page = "", .name = slot->name,
         .subject = slot->subject, .language = words_language(composing->in->words),
         .words = composing->in->words,
         .boat = composing->in->boat, .procedure = slot->procedure,

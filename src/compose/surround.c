@@ -145,25 +145,21 @@ static bool of_part(const struct zone *zone, enum plan_part part)
     promise_unreached();
 }
 
-/* Landmarks of this kind of boat, named on the plan. */
-static void landmarks_make(struct composing *composing, struct plan_facts *plan)
+/* Landmarks of this kind of boat. */
+const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
+                                       size_t *count)
 {
-    bool catamaran = composing->in->boat->catamaran;
-    enum plan_part part = composing->slot->section.part;
-    struct plan_zone *zones = NULL;
-    size_t room = 0;
+    const struct boat *boat = composing->in->boat;
+    struct plan_zone *zones = arena_array(composing->arena, ZONE_COUNT, sizeof *zones);
+    *count = 0;
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *zone = zone_of(key);
         bool deck_landmark = part == PLAN_PART_DECK &&
-                             (key == ZONE_coachroof ||
-                              (!catamaran && key == ZONE_foredeck));
-        if (!of_part(zone, part) || !(is_landmark(zone, composing->in->boat) || deck_landmark))
-            continue;
-        zones = arena_grow(composing->arena, zones, plan->landmark_count, &room, sizeof *zones);
-        zones[plan->landmark_count++] = (struct plan_zone){
-            zone, words_zone(composing->in->words, key)};
+                             (key == ZONE_coachroof || (!boat->catamaran && key == ZONE_foredeck));
+        if (of_part(zone, part) && (is_landmark(zone, boat) || deck_landmark))
+            zones[(*count)++] = (struct plan_zone){zone, words_zone(composing->in->words, key)};
     }
-    plan->landmarks = zones;
+    return zones;
 }
 
 static void plan_make(struct composing *composing, struct sheet *sheet)
@@ -172,7 +168,7 @@ static void plan_make(struct composing *composing, struct sheet *sheet)
     plan->markers = composing->markers;
     plan->marker_count = composing->marker_count;
     plan_words_make(composing, plan);
-    landmarks_make(composing, plan);
+    plan->landmarks = plan_landmarks(composing, PLAN_PART_WHOLE, &plan->landmark_count);
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
 }
 
@@ -183,8 +179,7 @@ static void title_make(struct composing *composing, struct sheet *sheet)
         .title = composing->slot->title,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
         .number = words_fill(composing->in->words, composing->arena, WORD_CARD_NUMBER, "number",
-                             text_format(composing->arena, "%s%s", sheet->number, sheet->page),
-                             NULL),
+                             sheet->number, NULL),
         .symbol = sheet->procedure->symbol.value, .stripe = sheet->procedure->stripe.value};
     block_add(composing, sheet, BLOCK_TITLE)->title = title;
 }

@@ -143,7 +143,7 @@ static void page_item_add(struct text_builder *out, const struct page_item *item
 
 void page_dump(const struct page *page, struct text_builder *out)
 {
-    text_add_format(out, "page %s %s %dx%d ", page->card, page->language, (int)page->width,
+    text_add_format(out, "page %s %s %dx%d ", page->id, page->language, (int)page->width,
                     (int)page->height);
     dump_quoted_add(out, page->title);
     text_add(out, "\n");

@@ -113,20 +113,20 @@ static void page_outline_add(HPDF_Doc document, HPDF_Page page, const char *titl
     HPDF_Dict_Add(outline, "Title", text_string(document, title, arena));
 }
 
-static void item_draw(const struct sheet *sheet, const struct page_item *item)
+static void item_draw(const struct canvas *canvas, const struct page_item *item)
 {
     switch (item->kind) {
     case PAGE_TEXT:
-        text_draw(sheet, item);
+        text_draw(canvas, item);
         break;
     case PAGE_SIGN:
-        sign_draw(sheet, item);
+        sign_draw(canvas, item);
         break;
     case PAGE_BOX:
     case PAGE_ELLIPSE:
     case PAGE_LINE:
     case PAGE_PATH:
-        shape_draw(sheet, item);
+        shape_draw(canvas, item);
         break;
     }
 }
@@ -134,16 +134,16 @@ static void item_draw(const struct sheet *sheet, const struct page_item *item)
 static void page_draw(HPDF_Doc document, const struct page *page, const struct pdf_face *faces,
                       struct arena *arena)
 {
-    struct sheet sheet = {HPDF_AddPage(document), page->height, faces, arena};
+    struct canvas canvas = {HPDF_AddPage(document), page->height, faces, arena};
 
-    if (sheet.page == NULL)
+    if (canvas.page == NULL)
         return;
-    HPDF_Page_SetWidth(sheet.page, points(page->width));
-    HPDF_Page_SetHeight(sheet.page, points(page->height));
-    page_fonts_add(document, sheet.page, faces);
-    page_outline_add(document, sheet.page, page->title, arena);
+    HPDF_Page_SetWidth(canvas.page, points(page->width));
+    HPDF_Page_SetHeight(canvas.page, points(page->height));
+    page_fonts_add(document, canvas.page, faces);
+    page_outline_add(document, canvas.page, page->title, arena);
     for (size_t i = 0; i < page->count; i++)
-        item_draw(&sheet, &page->items[i]);
+        item_draw(&canvas, &page->items[i]);
 }
 
 /* Printed at its size: type below its floor would be a fault of the card. */

@@ -13,7 +13,7 @@ static bool item_refuse(const struct page *page, const struct page_item *item, c
                         struct problems *problems)
 {
     problem_add(problems, SEVERITY_FAILURE, item->origin, NULL,
-                "card %s, block %s: %s", page->card, block_word(item->block), what);
+                "card %s, block %s: %s", page->id, block_word(item->block), what);
     return false;
 }
 
@@ -74,7 +74,7 @@ static bool sign_good(const struct page *page, const struct page_item *item,
     symbol = symbol_of(item->glyph);
     if (symbol->sign != item->sign) {
         problem_add(problems, SEVERITY_FAILURE, item->origin, NULL,
-                    "card %s: the sign %s would stand in the frame of another class", page->card,
+                    "card %s: the sign %s would stand in the frame of another class", page->id,
                     symbol->key);
         return false;
     }
@@ -124,7 +124,7 @@ bool page_check(const struct page *page, struct problems *problems)
     if (!good)
         problem_add(problems, SEVERITY_FAILURE, (struct place){0}, NULL,
                     "card %s: a page of %d x %d thousandths of a point cannot be printed",
-                    page->card, (int)page->width, (int)page->height);
+                    page->id, (int)page->width, (int)page->height);
     for (size_t i = 0; i < page->count; i++)
         good = item_check(page, &page->items[i], problems) && good;
     return good;

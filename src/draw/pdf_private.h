@@ -1,4 +1,4 @@
-/* pdf_private.h - what the files of the room draw share: the sheet a page is
+/* pdf_private.h - what the files of the room draw share: the canvas a page is
  * drawn on. Included in src/draw only; the only header that brings in libharu.
  *
  * Libharu keeps its first error and then refuses everything, so the results of
@@ -18,7 +18,7 @@ struct pdf_face {
 };
 
 /* A page being drawn. */
-struct sheet {
+struct canvas {
     HPDF_Page page;
     mpt height;
     const struct pdf_face *faces;   /* by role */
@@ -37,13 +37,13 @@ HPDF_Dict font_embed(HPDF_Doc document, const struct subset *subset,
 const char *font_key(enum face_role role);
 
 /* Draw one item each. */
-void shape_draw(const struct sheet *sheet, const struct page_item *item);
-void text_draw(const struct sheet *sheet, const struct page_item *item);
-void sign_draw(const struct sheet *sheet, const struct page_item *item);
+void shape_draw(const struct canvas *canvas, const struct page_item *item);
+void text_draw(const struct canvas *canvas, const struct page_item *item);
+void sign_draw(const struct canvas *canvas, const struct page_item *item);
 
 /* Points for libharu: the one place where lengths leave the integers. */
 HPDF_REAL points(mpt length);
-HPDF_REAL sheet_y(const struct sheet *sheet, mpt y);
+HPDF_REAL canvas_y(const struct canvas *canvas, mpt y);
 
 void ink_fill(HPDF_Page page, enum ink ink);
 void ink_stroke(HPDF_Page page, enum ink ink);

@@ -259,20 +259,20 @@ static void field_draw(const struct module *m, enum sign_class sign)
     }
 }
 
-void sign_draw(const struct sheet *sheet, const struct page_item *item)
+void sign_draw(const struct canvas *canvas, const struct page_item *item)
 {
     const struct area *area = &item->area;
     mpt side = area->width < area->height ? area->width : area->height;
     struct module module = {
-        .page = sheet->page,
+        .page = canvas->page,
         .x = (area->x + area->width / 2.0) / MPT_PER_POINT,
-        .y = (sheet->height - area->y - area->height / 2.0) / MPT_PER_POINT,
+        .y = (canvas->height - area->y - area->height / 2.0) / MPT_PER_POINT,
         .unit = side / (MODULE + 2 * KEYLINE) / MPT_PER_POINT,
         .scale = 1,
     };
 
-    HPDF_Page_SetLineJoin(sheet->page, HPDF_ROUND_JOIN);
-    HPDF_Page_SetLineCap(sheet->page, HPDF_ROUND_END);
+    HPDF_Page_SetLineJoin(canvas->page, HPDF_ROUND_JOIN);
+    HPDF_Page_SetLineCap(canvas->page, HPDF_ROUND_END);
     field_draw(&module, item->sign);
     if (item->glyph != SYMBOL_NONE)
         glyph_draw(&module, symbol_of(item->glyph));

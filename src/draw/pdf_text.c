@@ -122,7 +122,7 @@ static void glyphs_add(struct text_builder *out, const struct run *run,
     text_add(out, ">] TJ");
 }
 
-static void place_add(struct text_builder *out, const struct sheet *sheet,
+static void place_add(struct text_builder *out, const struct canvas *canvas,
                       const struct page_item *item)
 {
     text_add_format(out, "BT\n/%s ", font_key(item->run->role));
@@ -130,15 +130,15 @@ static void place_add(struct text_builder *out, const struct sheet *sheet,
     text_add(out, " Tf\n1 0 0 1 ");
     decimal_add(out, item->area.x);
     text_add(out, " ");
-    decimal_add(out, sheet->height - item->baseline);
+    decimal_add(out, canvas->height - item->baseline);
     text_add(out, " Tm\n");
 }
 
-void text_draw(const struct sheet *sheet, const struct page_item *item)
+void text_draw(const struct canvas *canvas, const struct page_item *item)
 {
     const struct run *run = item->run;
-    const struct pdf_face *face = &sheet->faces[run->role];
-    struct text_builder out = text_builder_in(sheet->arena);
+    const struct pdf_face *face = &canvas->faces[run->role];
+    struct text_builder out = text_builder_in(canvas->arena);
     bool plain = letters_tell(run, &face->subset);
 
     if (run->count == 0)
@@ -148,9 +148,9 @@ void text_draw(const struct sheet *sheet, const struct page_item *item)
         utf16_add(&out, run->text, strlen(run->text));
         text_add(&out, ">>> BDC\n");
     }
-    place_add(&out, sheet, item);
+    place_add(&out, canvas, item);
     glyphs_add(&out, run, face);
     text_add(&out, plain ? "\nET\n" : "\nET\nEMC\n");
-    ink_fill(sheet->page, item->fill);
-    HPDF_Stream_WriteStr(((HPDF_PageAttr)sheet->page->attr)->stream, out.at);
+    ink_fill(canvas->page, item->fill);
+    HPDF_Stream_WriteStr(((HPDF_PageAttr)canvas->page->attr)->stream, out.at);
 }

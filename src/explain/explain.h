@@ -68,8 +68,8 @@ size_t cases_tried(const struct explaining *explaining, const struct card_step *
 /* The figures of one step; NULL: those that stand in a section of their own. */
 void figures_tell(const struct explaining *explaining, const char *step);
 
-/* That figures yield where the page has no room, and those that found none among the rows. */
-void left_out_tell(const struct explaining *explaining);
+/* That they yield where a page has no room. */
+void figures_yield_tell(const struct explaining *explaining);
 
 /* explain_boxes.c: decision, nevers, cautions, local rules */
 void boxes_tell(const struct explaining *explaining);

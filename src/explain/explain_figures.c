@@ -23,40 +23,30 @@ static const char *verdict_words(enum figure_verdict verdict)
 
 /* ---- on a card ---- */
 
-static void card_figure_tell(const struct explaining *explaining, const struct card_figure *one,
-                             const char *what)
+static void card_figure_tell(const struct explaining *explaining, const struct card_figure *one)
 {
     const struct figure *figure = figure_find(one->id);
-    placed_tell(explaining, INDENT_REASON, one->origin, "%s %s (%c): %s", what, one->id,
+    placed_tell(explaining, INDENT_REASON, one->origin, "figure %s (%c): %s", one->id,
                 (char)figure->verdict, one->text);
 }
 
 void figures_tell(const struct explaining *explaining, const char *step)
 {
-    const struct sheet *sheet = explaining->sheet;
-    const struct steps_facts *steps = sheet_steps(sheet);
-    for (size_t i = 0; i < steps->shown_count; i++)
-        if (text_equal(steps->shown[i].step, step))
-            card_figure_tell(explaining, &steps->shown[i], "figure");
+    const struct steps_facts *steps = sheet_steps(explaining->sheet);
+    for (size_t i = 0; i < steps->figure_count; i++)
+        if (text_equal(steps->figures[i].step, step))
+            card_figure_tell(explaining, &steps->figures[i]);
 }
 
 /* Pages are not laid out to explain a card, so whether all find room is not known here. */
 static const char figures_yield[] =
     "where a page has no room its card goes without: `maydeck check` tells";
 
-void left_out_tell(const struct explaining *explaining)
+void figures_yield_tell(const struct explaining *explaining)
 {
-    const struct sheet *sheet = explaining->sheet;
-    const struct steps_facts *steps = sheet_steps(sheet);
-    if (steps->shown_count > 0) {
-        line_tell(explaining, INDENT_PART, "Figures: %s", figures_yield);
-        blank_tell(explaining);
-    }
-    if (steps->left_out_count == 0)
+    if (sheet_steps(explaining->sheet)->figure_count == 0)
         return;
-    line_tell(explaining, INDENT_PART, "Figures that found no room on this card");
-    for (size_t i = 0; i < steps->left_out_count; i++)
-        card_figure_tell(explaining, &steps->left_out[i], "figure");
+    line_tell(explaining, INDENT_PART, "Figures: %s", figures_yield);
     blank_tell(explaining);
 }
 
@@ -95,22 +85,16 @@ static void result_tell(const struct explaining *explaining, const struct figure
     }
 }
 
-/* False: no card carries it or has tried to. */
+/* False: this card does not carry it. */
 static bool carried_tell(const struct explaining *explaining, const struct sheet *sheet,
                          const struct figure *figure)
 {
     const struct steps_facts *steps = sheet_steps(sheet);
     bool carried = false;
-    for (size_t i = 0; i < steps->shown_count; i++)
-        if (text_equal(steps->shown[i].id, figure->id)) {
+    for (size_t i = 0; i < steps->figure_count; i++)
+        if (text_equal(steps->figures[i].id, figure->id)) {
             line_tell(explaining, INDENT_REASON, "on the card %s: %s", sheet->name,
-                      steps->shown[i].text);
-            carried = true;
-        }
-    for (size_t i = 0; i < steps->left_out_count; i++)
-        if (text_equal(steps->left_out[i].id, figure->id)) {
-            line_tell(explaining, INDENT_REASON, "no room on the card %s: %s", sheet->name,
-                      steps->left_out[i].text);
+                      steps->figures[i].text);
             carried = true;
         }
     return carried;

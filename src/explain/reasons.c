@@ -153,7 +153,7 @@ void card_reasons(const struct compose_input *input, const struct sheet_set *set
     boxes_tell(&explaining);
     call_tell(&explaining);
     safety_tell(&explaining);
-    left_out_tell(&explaining);
+    figures_yield_tell(&explaining);
     sign_off_tell(&explaining);
     if (sheet->held)
         holds_tell(&explaining);

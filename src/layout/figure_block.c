@@ -3,6 +3,8 @@
 #include "measures.h"
 #include "steps.h"
 
+#define FIGURE_LINES_MOST 2
+
 /* Never larger than rows at their floor: a figure stands back behind the gear. */
 static struct paragraph figure_paragraph(const struct pen *pen, const struct card_figure *figure,
                                          mpt row_size, mpt width)
@@ -10,6 +12,13 @@ static struct paragraph figure_paragraph(const struct pen *pen, const struct car
     mpt floor = size_rule(pen->paper, ROLE_ROW).floor, size = row_size > floor ? floor : row_size;
     struct style style = {ROLE_ROW, FACE_TEXT, size, INK_BLACK};
     return paragraph_make(pen, &style, figure->text, width, figure->origin);
+}
+
+bool figure_fits(const struct pen *pen, const struct card_figure *figure, mpt width)
+{
+    mpt floor = size_rule(pen->paper, ROLE_ROW).floor;
+    struct paragraph words = figure_paragraph(pen, figure, floor, width);
+    return words.line_count <= FIGURE_LINES_MOST;
 }
 
 struct laid_figures figures_lay(const struct pen *pen, const struct card_step *step,

@@ -1,197 +1,181 @@
-/* layout.c - fitting: which sizes, for the set and for each card (room: layout).
+/* layout.c - a set of sheets onto pages (room: layout).
  *
- * What all cards of a set share (height of the signs, of the call panel) is
- * found first, at the largest size at which every card still fits; then each
- * card takes the largest sizes of its own. */
-#include "call.h"
+ * Each sheet is first taken to stand whole, on one page or on as many as its template knows
+ * that it needs. What all pages share is found, then each page takes the largest sizes of its
+ * own. Where pages are full, what yields goes from their sheets, or they take more pages, and
+ * all is tried again, since the others may have room then: until nothing is full, or nothing is
+ * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
 #include "pages.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
-/* Which sheets cannot fit whatever is done is kept: those do not make the others smaller. */
-struct fitting {
+struct laying_set {
     const struct layout_input *input;
-    bool *hopeless;
     struct arena *arena;         /* for the pages */
     struct arena *scratch;       /* for trials, thrown away */
-    struct problems *problems;
+    struct problems *problems;   /* of this try */
+    struct laying *laying;       /* one a sheet of the set */
 };
 
-static bool wanted(const struct fitting *fitting, const struct sheet *sheet)
+static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
+                          struct arena *arena)
 {
-    return !sheet->held || fitting->input->draft;
+    return (struct pen){.faces = set->input->faces, .arena = arena, .problems = set->problems,
+                        .sheet = sheet, .paper = set->input->paper};
 }
 
-static struct pen pen_for(const struct fitting *fitting, const struct sheet *sheet,
-                          struct problems *problems)
+static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
 {
-    return (struct pen){.faces = fitting->input->faces, .arena = fitting->arena,
-                        .problems = problems, .sheet = sheet, .paper = fitting->input->paper};
+    return !sheet->held || set->input->draft;
 }
 
-static struct pen trial_for(const struct fitting *fitting, const struct sheet *sheet)
+/* ---- one page ---- */
+
+static const char *page_id(const struct laying *laying, size_t index, struct arena *arena)
 {
-    struct pen pen = pen_for(fitting, sheet, fitting->problems);
-    pen.arena = fitting->scratch;
-    return pen;
+    return index == 0 ? laying->whole->id
+                      : text_format(arena, "%s_%zu", laying->whole->id, index + 1);
 }
 
-/* ---- what the set shares ---- */
-
-static void marks_find(const struct fitting *fitting, struct shared *shared)
-{
-    for (size_t i = 0; i < fitting->input->set->count; i++)
-        if (!text_empty(sheet_text(fitting->input->set->sheets[i], BLOCK_MARK)->text))
-            shared->needs.marked = true;
-}
-
-static mpt signs_measure(const struct fitting *fitting, mpt size, mpt width)
-{
-    mpt height = 0;
-    for (size_t i = 0; i < fitting->input->set->count; i++) {
-        const struct sheet *sheet = fitting->input->set->sheets[i];
-        struct pen pen = trial_for(fitting, sheet);
-        if (!wanted(fitting, sheet))
-            continue;
-        struct paragraph when = when_lay(&pen, size, width);
-        mpt own = paragraph_height(&when);
-        height = own > height ? own : height;
-    }
-    return height;
-}
-
-static bool signs_take_one_line(void *of, mpt size)
-{
-    const struct fitting *fitting = of;
-    mpt width = safe_width(fitting->input->paper);
-    return signs_measure(fitting, size, width) <= line_pitch(ROLE_SIGNS, size);
-}
-
-/* One line for all if the floor allows it, else two. */
-static void signs_fit(struct fitting *fitting, struct shared *shared)
-{
-    shared->when_size = size_that_fits(size_rule(fitting->input->paper, ROLE_SIGNS), SIZE_STEP,
-                                       signs_take_one_line, fitting);
-    shared->needs.height[AREA_WHEN] = signs_measure(fitting, shared->when_size,
-                                                    safe_width(fitting->input->paper));
-}
-
-static mpt panels_measure(const struct fitting *fitting, mpt size, mpt width)
-{
-    mpt height = 0;
-    for (size_t i = 0; i < fitting->input->set->count; i++) {
-        const struct sheet *sheet = fitting->input->set->sheets[i];
-        struct pen pen = trial_for(fitting, sheet);
-        if (!wanted(fitting, sheet) || sheet_block(sheet, BLOCK_CALL) == NULL)
-            continue;
-        mpt own = panel_lay(&pen, size, width).height;
-        height = own > height ? own : height;
-    }
-    return height;
-}
-
-static bool sheet_holds(const struct fitting *fitting, const struct sheet *sheet,
-                        const struct page_needs *needs, mpt least_row)
-{
-    struct pen trial = trial_for(fitting, sheet);
-    return template_works[template_of(sheet)].holds(&trial, needs, least_row);
-}
-
-/* Steps keep pace with the script: neither is at its floor for the other's sake. */
-static bool set_fits(const struct fitting *fitting, const struct shared *shared)
-{
-    mpt row = row_beside_script(fitting->input->paper, shared->script_size);
-    for (size_t i = 0; i < fitting->input->set->count; i++) {
-        const struct sheet *sheet = fitting->input->set->sheets[i];
-        if (wanted(fitting, sheet) && !fitting->hopeless[i] &&
-            !sheet_holds(fitting, sheet, &shared->needs, row))
-            return false;
-    }
-    return true;
-}
-
-static void panel_try(const struct fitting *fitting, struct shared *shared, mpt script_size)
-{
-    shared->script_size = script_size;
-    shared->needs.height[AREA_PANEL] = panels_measure(fitting, script_size,
-                                                      safe_width(fitting->input->paper));
-}
-
-static void hopeless_find(const struct fitting *fitting, struct shared *shared)
-{
-    panel_try(fitting, shared, size_rule(fitting->input->paper, ROLE_SCRIPT).floor);
-    for (size_t i = 0; i < fitting->input->set->count; i++) {
-        const struct sheet *sheet = fitting->input->set->sheets[i];
-        fitting->hopeless[i] = wanted(fitting, sheet) &&
-                              !sheet_holds(fitting, sheet, &shared->needs, 0);
-    }
-}
-
-struct panel_fitting { const struct fitting *fitting; struct shared *shared; };
-
-static bool set_fits_at(void *of, mpt size)
-{
-    const struct panel_fitting *panel = of;
-    panel_try(panel->fitting, panel->shared, size);
-    return set_fits(panel->fitting, panel->shared);
-}
-
-static void panel_fit(const struct fitting *fitting, struct shared *shared)
-{
-    struct panel_fitting panel = {fitting, shared};
-    hopeless_find(fitting, shared);
-    panel_try(fitting, shared, size_that_fits(size_rule(fitting->input->paper, ROLE_SCRIPT),
-                                              SIZE_STEP, set_fits_at, &panel));
-}
-
-/* ---- one sheet ---- */
-
-static const struct page *page_of(const struct pen *pen)
+static const struct page *page_of(const struct pen *pen, const char *id)
 {
     struct page *page = arena_alloc(pen->arena, sizeof *page);
-    *page = (struct page){.card = pen->sheet->id, .title = pen->sheet->name,
+    *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
                           .language = pen->sheet->language, .paper = pen->paper,
                           .width = pen->paper->width, .height = pen->paper->height,
                           .items = pen->items, .count = pen->count};
     return page;
 }
 
-/* Figures may be what is too long for a line: cards of steps may fit without them. */
-static const struct page *sheet_layout(const struct fitting *fitting, const struct shared *shared,
-                                       const struct sheet *sheet, bool *full)
+/* Of the sheet's pages, the one of that index. */
+static void page_lay(const struct laying_set *set, const struct shared *shared,
+                     struct laying *laying, size_t index)
 {
+    const struct sheet *sheet = laying->sheets[index];
     const struct template_work *work = &template_works[template_of(sheet)];
-    struct pen pen = pen_for(fitting, sheet, fitting->problems);
-    struct pen trial = trial_for(fitting, sheet);
+    struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
     struct frame frame = frame_make(pen.paper, template_of(sheet), &shared->needs);
     head_place(&pen, &frame, shared->when_size);
     bool fits = work->place(&pen, &trial, shared);
-    *full = !fits || (pen.failed && work->fails_full);
-    if (!fits)
-        return NULL;
-    foot_place(&pen, &frame);
-    return pen.failed ? NULL : page_of(&pen);
+    laying->full[index] = !fits || (pen.failed && work->fails_full);
+    if (fits)
+        foot_place(&pen, &frame);
+    laying->pages[index] = pen.failed || !fits
+                               ? NULL : page_of(&pen, page_id(laying, index, set->arena));
 }
 
-const struct page *const *layout_set(const struct layout_input *input, struct arena *arena,
-                                     struct problems *problems)
+/* ---- all pages ---- */
+
+static struct laying *layings_begin(const struct laying_set *set)
 {
-    struct fitting fitting = {.input = input,
-                              .hopeless = arena_array(arena, input->set->count, sizeof(bool)),
-                              .arena = arena, .scratch = arena_new(SCRATCH_LIMIT),
-                              .problems = problems};
-    struct shared shared = {.when_size = 0};
-    const struct page **pages = arena_array(arena, input->set->count, sizeof *pages);
-    marks_find(&fitting, &shared);
-    signs_fit(&fitting, &shared);
-    panel_fit(&fitting, &shared);
-    for (size_t i = 0; i < input->set->count; i++) {
-        bool full = false;
-        if (wanted(&fitting, input->set->sheets[i]))
-            pages[i] = sheet_layout(&fitting, &shared, input->set->sheets[i], &full);
-        if (input->full != NULL)
-            input->full[i] = full;
+    size_t count = set->input->set->count;
+    struct laying *layings = arena_array(set->arena, count, sizeof *layings);
+    for (size_t i = 0; i < count; i++) {
+        struct laying *laying = &layings[i];
+        laying->whole = set->input->set->sheets[i];
+        laying->trim.least = TRIM_NOTHING;
+        laying->sheets = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->sheets);
+        laying->pages = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->pages);
+        laying->full = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->full);
     }
-    arena_free(fitting.scratch);
+    return layings;
+}
+
+/* How each sheet stands on its pages this time. */
+static struct page_list sheets_split(const struct laying_set *set)
+{
+    const struct sheet_set *sheets = set->input->set;
+    const struct sheet **list = arena_array(set->arena, sheets->count * SHEET_PAGES_MOST,
+                                            sizeof *list);
+    struct page_list pages = {.sheets = list};
+    for (size_t i = 0; i < sheets->count; i++) {
+        struct laying *laying = &set->laying[i];
+        pages.marked = pages.marked || sheet_block(laying->whole, BLOCK_MARK) != NULL;
+        if (!is_laid(set, laying->whole))
+            continue;
+        struct pen trial = pen_for(set, laying->whole, set->arena);
+        laying->count = template_works[template_of(laying->whole)].split(laying, &trial);
+        for (size_t p = 0; p < laying->count; p++)
+            list[pages.count++] = laying->sheets[p];
+    }
     return pages;
+}
+
+static void set_try(struct laying_set *set)
+{
+    struct page_list pages = sheets_split(set);
+    struct pen trial = pen_for(set, NULL, set->scratch);
+    struct shared shared = shared_find(&pages, &trial);
+    for (size_t i = 0; i < set->input->set->count; i++)
+        for (size_t p = 0; p < set->laying[i].count; p++)
+            page_lay(set, &shared, &set->laying[i], p);
+}
+
+static bool is_full(const struct laying *laying)
+{
+    for (size_t p = 0; p < laying->count; p++)
+        if (laying->full[p])
+            return true;
+    return false;
+}
+
+/* False: nothing is full, or nothing is left that yields. */
+static bool set_lessen(struct laying_set *set)
+{
+    bool lessened = false;
+    for (size_t i = 0; i < set->input->set->count; i++) {
+        struct laying *laying = &set->laying[i];
+        if (is_full(laying))
+            lessened |= template_works[template_of(laying->whole)].lessen(laying);
+    }
+    return lessened;
+}
+
+static struct laid_set set_laid(const struct laying_set *set)
+{
+    size_t count = set->input->set->count;
+    struct laid_sheet *laid = arena_array(set->arena, count, sizeof *laid);
+    for (size_t i = 0; i < count; i++) {
+        struct laying *laying = &set->laying[i];
+        laid[i] = (struct laid_sheet){laying->whole, laying->pages,
+                                      laying->count > 0 ? laying->count : 1, NULL, 0};
+        if (laying->count > 0)
+            laid[i].yielded_count = yielded_list(laying->whole, laying->sheets[0],
+                                                 &laying->trim, set->arena, &laid[i].yielded);
+    }
+    return (struct laid_set){laid, count};
+}
+
+struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
+                           struct problems *problems)
+{
+    struct laying_set set = {.input = input, .arena = arena,
+                             .scratch = arena_new(SCRATCH_LIMIT)};
+    set.laying = layings_begin(&set);
+    do {
+        set.problems = problems_part(problems);
+        set_try(&set);
+    } while (set_lessen(&set));
+    problems_settle(problems, set.problems);
+    struct laid_set laid = set_laid(&set);
+    arena_free(set.scratch);
+    return laid;
+}
+
+void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
+{
+    for (size_t i = 0; i < laid->count; i++)
+        for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
+            const struct yielded *one = &laid->sheets[i].yielded[y];
+            if (one->id == NULL)
+                continue;
+            problem_add(problems, SEVERITY_NOTE, one->origin,
+                        text_format(arena, "`maydeck why --figure %s` shows it; %s", one->id,
+                                    one->cause == YIELDED_TOO_LONG
+                                        ? "its words are too long for a row, tell the crew at "
+                                          "the briefing"
+                                        : "shorter or fewer rows on the card make room"),
+                        "the figure %s finds no room on the card %s", one->id,
+                        laid->sheets[i].sheet->name);
+        }
 }

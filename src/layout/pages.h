@@ -3,11 +3,25 @@
 #define MAYDECK_PAGES_H
 
 #include "layout_room.h"
+#include "trim.h"
 
 /* What all sheets of a set share. */
 struct shared {
     mpt when_size, script_size;
     struct page_needs needs;     /* heights of signs and call panel, and whether any is marked */
+};
+
+/* A sheet on its way to pages: how it is to stand on them, and what came of it. */
+struct laying {
+    const struct sheet *whole;
+    struct trim trim;                       /* what of it yielded so far */
+    int wanted[PLAN_PART_COUNT];            /* pages that a part of a plan is to have; 0: as few
+                                               as can be */
+    int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
+    const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
+    const struct page **pages;              /* NULL: not to be made */
+    bool *full;                             /* with less on it the page may fit */
+    size_t count;                           /* of the three; 0: it is not laid out */
 };
 
 struct template_work {
@@ -18,11 +32,56 @@ struct template_work {
      * False: there is more than the page holds. A word that is too long for its line, or has
      * a letter too many, fails the page alone. */
     bool (*place)(struct pen *pen, struct pen *trial, const struct shared *shared);
+    /* Sets the sheets that stand on the pages, SHEET_PAGES_MOST at most; gives how many. The
+     * pen is the whole sheet's, with an arena for what stays. */
+    size_t (*split)(struct laying *laying, struct pen *pen);
+    /* One of its pages is full: less is to stand on them, or more pages are to be had. False:
+     * nothing can be done. */
+    bool (*lessen)(struct laying *laying);
     bool fails_full;    /* what fails the page alone may have room with less on it */
 };
 extern const struct template_work template_works[TEMPLATE_COUNT];
 
 enum template_key template_of(const struct sheet *sheet);
+
+/* The pages of a set, in order, and whether any sheet carries a mark. */
+struct page_list {
+    const struct sheet **sheets;
+    size_t count;
+    bool marked;
+};
+
+/* share.c: what they share. The pen is of trials, in an arena that is thrown away. */
+struct shared shared_find(const struct page_list *list, const struct pen *trial);
+
+/* A copy of the sheet as one of several pages: its number, title and signs are those of the
+ * page with that index, of so many, which shows that part. (page_sheet.c) */
+struct page_place { size_t index, count; enum plan_part part; };
+struct sheet *page_sheet(const struct sheet *whole, const struct page_place *place,
+                         struct arena *arena);
+
+/* Puts facts in the place of those that a block of the copy has. */
+void page_facts_set(struct sheet *sheet, enum block_key key, union block_facts facts);
+
+/* Takes a block from the copy. */
+void page_block_remove(struct sheet *sheet, enum block_key key);
+
+/* ---- yielding by rank (card_fitting.c) ---- */
+
+/* The sheet on one page, without what yielded so far. */
+size_t whole_split(struct laying *laying, struct pen *pen);
+
+/* The same of a card, which has no more figures than a card may have, and none that is too
+ * long for two lines. */
+size_t card_split(struct laying *laying, struct pen *pen);
+
+/* What is highest in rank goes. */
+bool rank_lessen(struct laying *laying);
+
+/* ---- plan_split.c: a plan of the boat over several pages ---- */
+
+size_t plan_split(struct laying *laying, struct pen *pen);
+bool plan_lessen(struct laying *laying);
 
 /* ---- card_page.c: steps on the left, plan and boxes on the right ---- */
 

@@ -44,7 +44,18 @@ struct laid_table table_lay(const struct pen *pen, const struct card_step *step,
 bool table_tell(struct pen *pen, const struct laid_table *laid);
 void table_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top);
 
+/* ---- steps_budget.c ---- */
+
+/* A card has no more rows. */
+#define CARD_ROWS_MOST 14
+
+/* Those of all steps. */
+size_t steps_rows(const struct steps_facts *steps);
+
 /* ---- figure_block.c ---- */
+
+/* Has the figure room on the lines that a figure may have, in that width? */
+bool figure_fits(const struct pen *pen, const struct card_figure *figure, mpt width);
 
 struct laid_figures {
     struct paragraph *figures;

@@ -1,8 +1,16 @@
 /* steps_budget.c - more steps or rows than a card may have, and what makes them fewer
  * (room: layout). */
-#include "layout_room.h"
+#include "steps.h"
 
 #define STEPS_MOST 8
+
+size_t steps_rows(const struct steps_facts *steps)
+{
+    size_t rows = 0;
+    for (size_t i = 0; i < steps->count; i++)
+        rows += card_step_rows(&steps->items[i]);
+    return rows;
+}
 
 /* The number of the step with the most rows. */
 static size_t longest_step(const struct sheet *sheet)
@@ -45,9 +53,7 @@ bool budget_kept(struct pen *pen)
 {
     const struct sheet *sheet = pen->sheet;
     const struct steps_facts *steps = sheet_steps(sheet);
-    size_t rows = 0;
-    for (size_t i = 0; i < steps->count; i++)
-        rows += card_step_rows(&steps->items[i]);
+    size_t rows = steps_rows(steps);
     if (rows <= CARD_ROWS_MOST && steps->count <= STEPS_MOST)
         return true;
     pen->failed = true;

@@ -49,6 +49,8 @@ static bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct 
 }
 
 const struct template_work template_works[TEMPLATE_COUNT] = {
-    [TEMPLATE_CARD] = {card_holds, card_place, true},
-    [TEMPLATE_DISTRESS] = {distress_sheet_holds, distress_sheet_place, true},
-    [TEMPLATE_SAFETY_PLAN] = {safety_sheet_holds, safety_sheet_place, false}};
+    [TEMPLATE_CARD] = {card_holds, card_place, card_split, rank_lessen, true},
+    [TEMPLATE_DISTRESS] = {distress_sheet_holds, distress_sheet_place, whole_split, rank_lessen,
+                           true},
+    [TEMPLATE_SAFETY_PLAN] = {safety_sheet_holds, safety_sheet_place, plan_split, plan_lessen,
+                              false}};

@@ -45,10 +45,10 @@ static void blocks_find(struct proofing *p)
     p->blocks = blocks;
 }
 
-struct proofing proofing_begin(const struct proof_input *input, struct arena *arena)
+struct proofing proofing_begin(const struct page *page, const struct faces *faces,
+                               struct arena *arena)
 {
-    struct proofing p = {
-        .page = input->page, .sheet = input->sheet, .faces = input->faces, .arena = arena};
+    struct proofing p = {.page = page, .sheet = page->sheet, .faces = faces, .arena = arena};
     inks_measure(&p);
     blocks_find(&p);
     return p;
@@ -81,7 +81,7 @@ void proof_found(struct proofing *p, enum proof_rule_key rule, const struct page
     struct proof_finding *finding = &p->findings[p->count++];
     *finding =
         (struct proof_finding){.rule = rule,
-                               .sheet = p->sheet->id,
+                               .page = p->page->id,
                                .measured = text_format(p->arena, "%s%s", said(p, item), measured)};
     if (item != NULL) {
         finding->where = item->area;
@@ -127,34 +127,59 @@ static void page_judge(struct proofing *p)
         judges[i](p);
 }
 
-void proof_page(const struct proof_input *input, struct arena *arena, struct proof_report *out)
+void proof_page(const struct page *page, const struct faces *faces, struct arena *arena,
+                struct proof_report *out)
 {
     struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
-    struct proofing p = proofing_begin(input, scratch);
+    struct proofing p = proofing_begin(page, faces, scratch);
     page_judge(&p);
     *out = report_close(&p, arena);
     arena_free(scratch);
 }
 
-const struct proof_report *proof_set(const struct sheet_set *set, const struct page *const *pages,
-                                     const struct faces *faces, struct arena *arena)
+static size_t pages_of(const struct laid_set *laid)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < laid->count; i++)
+        count += laid->sheets[i].page_count;
+    return count;
+}
+
+/* Those of one sheet; gives how many there are, and sets of which of its pages each is. */
+static size_t sheet_judge(const struct laid_sheet *laid, const struct faces *faces,
+                          struct arena *arena, struct proofing **all, size_t *places)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < laid->page_count; i++) {
+        if (laid->pages[i] == NULL)
+            continue;
+        all[count] = arena_alloc(arena, sizeof **all);
+        *all[count] = proofing_begin(laid->pages[i], faces, arena);
+        page_judge(all[count]);
+        places[count++] = i;
+    }
+    if (count == laid->page_count)
+        proof_whole(laid, all, count);
+    return count;
+}
+
+const struct proof_report *proof_set(const struct laid_set *laid, const struct faces *faces,
+                                     struct arena *arena)
 {
     struct arena *scratch = arena_new(PROOF_SCRATCH_LIMIT);
-    struct proof_report *reports = arena_array(arena, set->count, sizeof *reports);
-    struct proofing **all = arena_array(scratch, set->count, sizeof *all);
-    size_t *sheet = arena_array(scratch, set->count, sizeof *sheet), count = 0;
-    for (size_t i = 0; i < set->count; i++) {
-        struct proof_input input = {pages[i], set->sheets[i], faces};
-        if (pages[i] == NULL)
-            continue;
-        all[count] = arena_alloc(scratch, sizeof **all);
-        *all[count] = proofing_begin(&input, scratch);
-        page_judge(all[count]);
-        sheet[count++] = i;
+    size_t most = pages_of(laid), count = 0, before = 0;
+    struct proof_report *reports = arena_array(arena, most, sizeof *reports);
+    struct proofing **all = arena_array(scratch, most, sizeof *all);
+    size_t *places = arena_array(scratch, most, sizeof *places);
+    for (size_t i = 0; i < laid->count; i++) {
+        size_t own = sheet_judge(&laid->sheets[i], faces, scratch, &all[count], &places[count]);
+        for (size_t k = 0; k < own; k++)
+            places[count++] += before;
+        before += laid->sheets[i].page_count;
     }
-    proof_together(set, all, count);
+    proof_together(laid, all, count);
     for (size_t i = 0; i < count; i++)
-        reports[sheet[i]] = report_close(all[i], arena);
+        reports[places[i]] = report_close(all[i], arena);
     arena_free(scratch);
     return reports;
 }

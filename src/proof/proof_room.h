@@ -15,7 +15,7 @@ struct proof_block {
 /* A page being judged. */
 struct proofing {
     const struct page *page;
-    const struct sheet *sheet;
+    const struct sheet *sheet;    /* the page's */
     const struct faces *faces;
     struct arena *arena;
     const struct area *ink;    /* by item: where its ink stands, lines with their width */
@@ -27,7 +27,8 @@ struct proofing {
     size_t measured;
 };
 
-struct proofing proofing_begin(const struct proof_input *input, struct arena *arena);
+struct proofing proofing_begin(const struct page *page, const struct faces *faces,
+                               struct arena *arena);
 
 /* One more thing was held against a rule. */
 void proof_measured(struct proofing *p, size_t things);
@@ -110,6 +111,11 @@ bool has_word(const char *text, const struct words *words, enum word_set set);
 
 void proof_places(struct proofing *p);      /* proof_place.c: G1 G2 G3 */
 void proof_said(struct proofing *p);        /* proof_said.c: G3, words lost */
+
+/* Does all of the sheet stand on one of its pages, which these are, or has it yielded? G3 too;
+ * what does not is a finding of the first page. (proof_said.c) */
+void proof_whole(const struct laid_sheet *laid, struct proofing *const *pages, size_t count);
+
 void proof_sizes(struct proofing *p);       /* proof_size.c: G4 G5 G6 G30 */
 void proof_lights(struct proofing *p);      /* proof_light.c: G7 G8 G9 */
 void proof_signs(struct proofing *p);       /* proof_sign.c: G10 P4, size of signs */
@@ -119,6 +125,6 @@ void proof_plan(struct proofing *p);        /* proof_plan.c: G20 G21 */
 void proof_glyphs(struct proofing *p);      /* proof_size.c: G18 */
 
 /* The pages of a boat together (proof_set.c). */
-void proof_together(const struct sheet_set *set, struct proofing *const *all, size_t count);
+void proof_together(const struct laid_set *laid, struct proofing *const *all, size_t count);
 
 #endif

@@ -48,7 +48,7 @@ static void block_judge(struct proofing *const *all, size_t count, const struct 
         proof_measured(all[i], 1);
         if (model_card == NULL) {
             model = own;
-            model_card = all[i]->sheet->id;
+            model_card = all[i]->page->id;
         } else if (areas_apart(own, model) > PLACE_SLACK) {
             proof_found(all[i], RULE_BLOCKS_SET, first, "\"%s\" stands %s mm from where %s has it",
                         block_word(row->key), mm_words(all[i]->arena, areas_apart(own, model)),
@@ -93,7 +93,7 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
     terms->sheets = arena_grow(p->arena, terms->sheets, at, &terms->sheet_room,
                               sizeof *terms->sheets);
     terms->at[at] = *term;
-    terms->sheets[at] = p->sheet->id;
+    terms->sheets[at] = p->page->id;
 }
 
 static void step_terms(struct proofing *p, struct term_list *terms, const struct card_step *step)
@@ -134,25 +134,25 @@ static void terms_judge(struct proofing *const *all, size_t count)
 
 /* ---- G14 ---- */
 
-static void set_exit_judge(const struct sheet_set *set, struct proofing *p, const char *sheet)
+static void set_exit_judge(const struct laid_set *laid, struct proofing *p, const char *sheet)
 {
     if (text_empty(sheet) || sheet_block(p->sheet, BLOCK_DECISION) == NULL)
         return;
     proof_measured(p, 1);
-    for (size_t i = 0; i < set->count; i++)
-        if (text_equal(set->sheets[i]->procedure_key, sheet) ||
-            text_equal(set->sheets[i]->id, sheet))
+    for (size_t i = 0; i < laid->count; i++)
+        if (text_equal(laid->sheets[i].sheet->procedure_key, sheet) ||
+            text_equal(laid->sheets[i].sheet->id, sheet))
             return;
     proof_found(p, RULE_EXIT_CARD, NULL, "no card %s in the set", sheet);
 }
 
-void proof_together(const struct sheet_set *set, struct proofing *const *all, size_t count)
+void proof_together(const struct laid_set *laid, struct proofing *const *all, size_t count)
 {
     for (size_t i = 0; i < sizeof fixed / sizeof *fixed; i++)
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
-        set_exit_judge(set, all[i], sheet_decision(all[i]->sheet)->yes_card);
-        set_exit_judge(set, all[i], sheet_decision(all[i]->sheet)->no_card);
+        set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->yes_card);
+        set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->no_card);
     }
 }

@@ -191,23 +191,17 @@ const struct sheet_set *case_compose(struct card_case *card_case, bool draft)
     return set;
 }
 
-/* Without the figures that these cards give up to fit their pages. */
-const struct sheet_set *case_compose_fitting(struct card_case *card_case)
+struct case_pages case_pages(const struct card_case *card_case, const struct laid_set *laid)
 {
-    static const struct figure_limit full[] = {{"flooding", 0}, {"man_overboard", 0}};
-    static const struct set_limits limits = {.figures = full, .figure_count = 2};
-    return case_compose_limited(card_case, &limits);
-}
-
-const struct sheet_set *case_compose_limited(struct card_case *card_case,
-                                            const struct set_limits *limits)
-{
-    struct compose_input input = input_of(card_case, false);
-    card_case->problems = problems_new(card_case->arena);
-    const struct sheet_set *set = compose_set_limited(&input, limits, card_case->arena,
-                                                     card_case->problems);
-    assert_non_null(set);
-    return set;
+    struct case_pages pages = {.count = 0};
+    for (size_t i = 0; i < laid->count; i++)
+        pages.count += laid->sheets[i].page_count;
+    const struct page **at = arena_array(card_case->arena, pages.count, sizeof *at);
+    pages.at = at;
+    for (size_t i = 0; i < laid->count; i++)
+        for (size_t p = 0; p < laid->sheets[i].page_count; p++)
+            *at++ = laid->sheets[i].pages[p];
+    return pages;
 }
 
 const struct sheet *case_card(const struct sheet_set *set, const char *key)
@@ -240,6 +234,7 @@ static size_t facts_size(enum block_key key)
         [FACTS_SECTION] = sizeof(struct section_facts),
         [FACTS_PLACES] = sizeof(struct places_facts),
         [FACTS_LEGEND] = sizeof(struct legend_facts),
+        [FACTS_ROWS] = sizeof(struct rows_facts), [FACTS_PAGES] = sizeof(struct pages_facts),
         [FACTS_FOOTER] = sizeof(struct footer_facts)};
     return sizes[facts_kind_of(key)];
 }

@@ -38,9 +38,10 @@ void case_procedures(struct card_case *card_case, const char *const *texts);
 
 /* The set of the case's boat; problems of an earlier set are forgotten. */
 const struct sheet_set *case_compose(struct card_case *card_case, bool draft);
-const struct sheet_set *case_compose_fitting(struct card_case *card_case);
-const struct sheet_set *case_compose_limited(struct card_case *card_case,
-                                            const struct set_limits *limits);
+
+/* All pages of a set, sheet after sheet; NULL where one was not made. */
+struct case_pages { const struct page *const *at; size_t count; };
+struct case_pages case_pages(const struct card_case *card_case, const struct laid_set *laid);
 
 /* The card of that key; the test fails where the set has none. */
 const struct sheet *case_card(const struct sheet_set *set, const char *key);

@@ -66,7 +66,7 @@ struct page_item text_item(enum face_role role, mpt size, mpt x, mpt baseline,
 
 struct page page_of(const struct page_item *items, size_t count)
 {
-    return (struct page){.card = "test_card", .title = "Žarko: fire", .language = "en",
+    return (struct page){.id = "test_card", .title = "Žarko: fire", .language = "en",
                          .width = PAGE_SIDE, .height = PAGE_SIDE, .items = items, .count = count};
 }
 

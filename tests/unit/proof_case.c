@@ -17,8 +17,7 @@ static struct faces *faces;
 
 static struct boat_pages {
     const char *word, *file;
-    const struct sheet_set *set;
-    const struct page *const *pages;
+    struct laid_set laid;
 } boats[] = {{.word = "", .file = "tests/fleet/boats/tamarisk.yaml"},
              {.word = "samphire ", .file = "tests/fleet/boats/samphire.yaml"}};
 #define BOAT_COUNT (sizeof boats / sizeof *boats)
@@ -30,9 +29,8 @@ int proof_case_open(void **state)
     faces = case_faces(&test);
     for (size_t i = 0; i < BOAT_COUNT; i++) {
         case_boat(&test, boats[i].file);
-        boats[i].set = case_compose_fitting(&test);
-        struct layout_input input = {boats[i].set, faces, paper_of(PAPER_A4), false, NULL};
-        boats[i].pages = layout_set(&input, test.arena, test.problems);
+        struct layout_input input = {case_compose(&test, false), faces, paper_of(PAPER_A4), false};
+        boats[i].laid = layout_set(&input, test.arena, test.problems);
         if (problems_reach(test.problems, SEVERITY_HELD))
             fail_msg("%s", case_problems_text(&test));
     }
@@ -80,21 +78,23 @@ static const struct boat_pages *boat_named(const char **card)
     return &boats[0];
 }
 
-static size_t page_index(const struct boat_pages *boat, const char *card)
+static size_t page_index(const struct boat_pages *boat, const char *id)
 {
-    for (size_t i = 0; i < boat->set->count; i++)
-        if (strcmp(boat->set->sheets[i]->id, card) == 0)
+    struct case_pages pages = case_pages(&test, &boat->laid);
+    for (size_t i = 0; i < pages.count; i++)
+        if (strcmp(pages.at[i]->id, id) == 0)
             return i;
-    fail_msg("there is no card %s", card);
+    fail_msg("there is no page %s", id);
     return 0;
 }
 
 struct proof_try try_begin(const char *card)
 {
     const struct boat_pages *boat = boat_named(&card);
-    size_t index = page_index(boat, card);
-    struct proof_try try = {.arena = test.arena, .faces = faces, .page = *boat->pages[index]};
-    card_copy(&try, boat->set->sheets[index]);
+    struct proof_try try = {
+        .arena = test.arena, .faces = faces,
+        .page = *case_pages(&test, &boat->laid).at[page_index(boat, card)]};
+    card_copy(&try, try.page.sheet);
     try.items = copied(try.page.items, try.page.count, ITEMS_SPARE, sizeof *try.items);
     try.page.items = try.items;
     return try;
@@ -104,10 +104,26 @@ struct proof_try try_begin(const char *card)
 
 struct proof_report try_judge(struct proof_try *try)
 {
-    struct proof_input input = {&try->page, &try->card, try->faces};
     struct proof_report report;
-    proof_page(&input, try->arena, &report);
+    try->page.sheet = &try->card;
+    proof_page(&try->page, try->faces, try->arena, &report);
     return report;
+}
+
+/* The boat's pages with the page of the test in the place of her own. */
+static struct laid_set laid_with(const struct laid_set *all, struct proof_try *try)
+{
+    struct laid_sheet *sheets = copied(all->sheets, all->count, 0, sizeof *sheets);
+    try->page.sheet = &try->card;
+    for (size_t i = 0; i < all->count; i++) {
+        const struct page **pages = copied(sheets[i].pages, sheets[i].page_count, 0,
+                                           sizeof *pages);
+        for (size_t p = 0; p < sheets[i].page_count; p++)
+            if (strcmp(pages[p]->id, try->page.id) == 0)
+                pages[p] = &try->page;
+        sheets[i].pages = pages;
+    }
+    return (struct laid_set){sheets, all->count};
 }
 
 /* The boat whose page it is a copy of: by the boat's record. */
@@ -115,16 +131,11 @@ struct proof_report try_judge_in_set(struct proof_try *try)
 {
     const struct boat_pages *boat = &boats[0];
     for (size_t i = 0; i < BOAT_COUNT; i++)
-        if (boats[i].set->sheets[0]->boat == try->card.boat)
+        if (boats[i].laid.sheets[0].sheet->boat == try->card.boat)
             boat = &boats[i];
-    size_t own = page_index(boat, try->card.id);
-    struct sheet_set set = *boat->set;
-    const struct sheet **cards = copied(set.sheets, set.count, 0, sizeof *cards);
-    const struct page **pages = copied(boat->pages, set.count, 0, sizeof *pages);
-    cards[own] = &try->card;
-    pages[own] = &try->page;
-    set.sheets = cards;
-    return proof_set(&set, pages, try->faces, try->arena)[own];
+    size_t own = page_index(boat, try->page.id);
+    struct laid_set laid = laid_with(&boat->laid, try);
+    return proof_set(&laid, try->faces, try->arena)[own];
 }
 
 size_t found_of(const struct proof_report *report, enum proof_rule_key rule)

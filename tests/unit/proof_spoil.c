@@ -20,7 +20,7 @@ struct page_item *try_text(struct proof_try *try, enum block_key block, enum pag
             n-- == 0)
             return item;
     }
-    fail_msg("%s: no text of role %d in %s", try->page.card, (int)role, block);
+    fail_msg("%s: no text of role %d in %s", try->page.id, (int)role, block);
     return NULL;
 }
 
@@ -29,7 +29,7 @@ struct page_item *try_saying(struct proof_try *try, const char *words)
     for (size_t i = 0; i < try->page.count; i++)
         if (try->items[i].kind == PAGE_TEXT && text_begins(try->items[i].run->text, words))
             return &try->items[i];
-    fail_msg("%s: no text begins with %s", try->page.card, words);
+    fail_msg("%s: no text begins with %s", try->page.id, words);
     return NULL;
 }
 
@@ -39,7 +39,7 @@ struct page_item *try_thing(struct proof_try *try, enum block_key block, enum pa
     for (size_t i = 0; i < try->page.count; i++)
         if (try->items[i].kind == kind && try->items[i].block == block && n-- == 0)
             return &try->items[i];
-    fail_msg("%s: no thing of kind %d in %s", try->page.card, (int)kind, block);
+    fail_msg("%s: no thing of kind %d in %s", try->page.id, (int)kind, block);
     return NULL;
 }
 

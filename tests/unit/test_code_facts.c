@@ -86,8 +86,8 @@ static void row_words_matter(const struct sheet *card, struct card_row *row)
     row->tags = tags;
     for (size_t t = 0; t < row->tag_count; t++)
         must_matter(card, &tags[t], "tag");
-    must_matter(card, &row->timed, "name with seconds");
-    must_matter(card, &row->weighed, "name with weight");
+    must_matter(card, &row->name, "name");
+    must_matter(card, &row->lesser, "lesser name");
     must_matter(card, &row->where, "place");
 }
 

@@ -97,8 +97,8 @@ static const char *text_without(const struct source *source, const struct taken 
 
 static bool card_carries(const struct sheet *card, const char *id)
 {
-    for (size_t i = 0; i < sheet_steps(card)->shown_count; i++)
-        if (text_equal(sheet_steps(card)->shown[i].id, id))
+    for (size_t i = 0; i < sheet_steps(card)->figure_count; i++)
+        if (text_equal(sheet_steps(card)->figures[i].id, id))
             return true;
     return false;
 }
@@ -114,10 +114,10 @@ static void seconds_must_be_gone(const struct sheet *card, const struct taken *t
                 strstr(row->name, "empty in") != NULL)
                 fail_msg("%s: %s %s", card->id, tag, row->name);
         }
-    for (size_t i = 0; i < sheet_steps(card)->shown_count; i++)
-        if (text_equal(sheet_steps(card)->shown[i].id, "discharge") &&
-            strstr(sheet_steps(card)->shown[i].text, text_format(test.arena, "%s ", tag)) != NULL)
-            fail_msg("%s: %s", card->id, sheet_steps(card)->shown[i].text);
+    for (size_t i = 0; i < sheet_steps(card)->figure_count; i++)
+        if (text_equal(sheet_steps(card)->figures[i].id, "discharge") &&
+            strstr(sheet_steps(card)->figures[i].text, text_format(test.arena, "%s ", tag)) != NULL)
+            fail_msg("%s: %s", card->id, sheet_steps(card)->figures[i].text);
 }
 
 static void figure_must_be_gone(const struct sheet_set *set, const struct figure *figure,

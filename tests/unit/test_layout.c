@@ -13,7 +13,7 @@
 #include "layout/layout_room.h"
 #include "text.h"
 
-static const struct sheet_set *set;
+static size_t page_count;
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml"};
@@ -21,19 +21,20 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
 
 static const struct page *const *laid_out(const struct sheet_set *cards, bool draft)
 {
-    struct layout_input input = {cards, faces, paper_of(PAPER_A4), draft, NULL};
-    set = cards;
-    return layout_set(&input, test.arena, test.problems);
+    struct layout_input input = {cards, faces, paper_of(PAPER_A4), draft};
+    struct laid_set laid = layout_set(&input, test.arena, test.problems);
+    page_count = case_pages(&test, &laid).count;
+    return case_pages(&test, &laid).at;
 }
 
 /* The pages of one boat of the fleet: all cards fit. */
 static const struct page *const *pages_of(const char *boat)
 {
     case_boat(&test, boat);
-    const struct page *const *pages = laid_out(case_compose_fitting(&test), false);
+    const struct page *const *pages = laid_out(case_compose(&test, false), false);
     if (problems_reach(test.problems, SEVERITY_HELD))
         fail_msg("%s", case_problems_text(&test));
-    for (size_t i = 0; i < set->count; i++)
+    for (size_t i = 0; i < page_count; i++)
         assert_non_null(pages[i]);
     return pages;
 }
@@ -60,12 +61,12 @@ static void everything_lies_in_the_safe_area(void **state)
     assert_in_range(safe.y, MM(16), MM(16));
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        for (size_t p = 0; p < set->count; p++) {
+        for (size_t p = 0; p < page_count; p++) {
             assert_in_range(pages[p]->width, MM(210) - 10, MM(210) + 10);
             assert_in_range(pages[p]->height, MM(297) - 10, MM(297) + 10);
             for (size_t i = 0; i < pages[p]->count; i++)
                 if (!lies_in(pages[p]->items[i].area, safe, 10))
-                    fail_msg("%s: `%s` leaves the safe area", pages[p]->card,
+                    fail_msg("%s: `%s` leaves the safe area", pages[p]->id,
                              item_words(&pages[p]->items[i]));
         }
     }
@@ -82,12 +83,12 @@ static void no_text_lies_on_another(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        for (size_t p = 0; p < set->count; p++)
+        for (size_t p = 0; p < page_count; p++)
             for (size_t i = 0; i < pages[p]->count; i++)
                 for (size_t j = 0; j < i; j++) {
                     const struct page_item *a = &pages[p]->items[i], *c = &pages[p]->items[j];
                     if (a->kind == PAGE_TEXT && c->kind == PAGE_TEXT && overlap(a->area, c->area))
-                        fail_msg("%s: `%s` lies on `%s`", pages[p]->card, item_words(a),
+                        fail_msg("%s: `%s` lies on `%s`", pages[p]->id, item_words(a),
                                  item_words(c));
                 }
     }
@@ -99,7 +100,7 @@ static void no_sign_lies_on_a_text_or_another_sign(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        for (size_t p = 0; p < set->count; p++)
+        for (size_t p = 0; p < page_count; p++)
             for (size_t i = 0; i < pages[p]->count; i++)
                 for (size_t j = 0; j < pages[p]->count; j++) {
                     const struct page_item *sign = &pages[p]->items[i];
@@ -109,7 +110,7 @@ static void no_sign_lies_on_a_text_or_another_sign(void **state)
                     if (sign->kind == PAGE_SIGN && i != j && !own_tag &&
                         (other->kind == PAGE_TEXT || other->kind == PAGE_SIGN) &&
                         overlap(sign->area, other->area))
-                        fail_msg("%s: a sign lies on `%s`", pages[p]->card, item_words(other));
+                        fail_msg("%s: a sign lies on `%s`", pages[p]->id, item_words(other));
                 }
     }
 }
@@ -119,7 +120,7 @@ static void no_size_is_below_its_floor(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        for (size_t p = 0; p < set->count; p++)
+        for (size_t p = 0; p < page_count; p++)
             for (size_t i = 0; i < pages[p]->count; i++) {
                 const struct page_item *item = &pages[p]->items[i];
                 if (item->kind == PAGE_SIGN)
@@ -128,7 +129,7 @@ static void no_size_is_below_its_floor(void **state)
                     continue;
                 if (item->run->size < size_rule(pages[p]->paper, item->role).floor ||
                     item->run->size > size_rule(pages[p]->paper, item->role).aim)
-                    fail_msg("%s: `%s` is set in %d mpt", pages[p]->card, item_words(item),
+                    fail_msg("%s: `%s` is set in %d mpt", pages[p]->id, item_words(item),
                              (int)item->run->size);
             }
     }
@@ -142,7 +143,7 @@ static const struct page_item *box_of(const struct page *page, enum block_key bl
     for (size_t i = 0; i < page->count; i++)
         if (page->items[i].kind == PAGE_BOX && page->items[i].block == block)
             return &page->items[i];
-    fail_msg("%s has no block %s", page->card, block);
+    fail_msg("%s has no block %s", page->id, block_word(block));
     return NULL;
 }
 
@@ -153,7 +154,7 @@ static const struct page_item *panel_of(const struct page *page)
         if (page->items[i].kind == PAGE_BOX && page->items[i].block == BLOCK_CALL &&
             page->items[i].fill == INK_NONE)
             return &page->items[i];
-    fail_msg("%s has no call panel", page->card);
+    fail_msg("%s has no call panel", page->id);
     return NULL;
 }
 
@@ -161,7 +162,7 @@ static void same_area(const struct page *page, const struct page_item *a,
                       const struct page_item *b)
 {
     if (memcmp(&a->area, &b->area, sizeof a->area) != 0)
-        fail_msg("%s: the block %s stands elsewhere", page->card, block_word(a->block));
+        fail_msg("%s: the block %s stands elsewhere", page->id, block_word(a->block));
 }
 
 static void the_same_blocks_stand_at_the_same_place(void **state)
@@ -171,12 +172,12 @@ static void the_same_blocks_stand_at_the_same_place(void **state)
                                             BLOCK_CONTACT, BLOCK_CALL};
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        const struct page *last = pages[set->count - 1];
+        const struct page *last = pages[page_count - 1];
         size_t distress = 0, safety = 0;
-        for (size_t p = 0; p < set->count; p++) {
-            bool plan = sheet_block(set->sheets[p], BLOCK_LABELS) !=
+        for (size_t p = 0; p < page_count; p++) {
+            bool plan = sheet_block(pages[p]->sheet, BLOCK_LABELS) !=
                         NULL; /* it has no contacts and no panel */
-            distress += set->sheets[p]->kind == SHEET_DISTRESS ? 1 : 0;
+            distress += pages[p]->sheet->kind == SHEET_DISTRESS ? 1 : 0;
             safety += plan ? 1 : 0;
             for (size_t i = 0; i < (plan ? 3 : sizeof blocks / sizeof blocks[0]); i++)
                 same_area(pages[p], box_of(pages[p], blocks[i]), box_of(last, blocks[i]));
@@ -195,7 +196,7 @@ static void what_is_read_on_every_card_is_set_alike(void **state)
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
         mpt script_size = 0, footer = 0;
-        for (size_t p = 0; p < set->count; p++)
+        for (size_t p = 0; p < page_count; p++)
             for (size_t i = 0; i < pages[p]->count; i++) {
                 const struct page_item *item = &pages[p]->items[i];
                 if (item->kind != PAGE_TEXT)
@@ -228,7 +229,7 @@ static const char *page_words(const struct page *page)
 static void must_say(const struct page *page, const char *words)
 {
     if (strstr(page_words(page), words) == NULL)
-        fail_msg("%s does not say `%s`", page->card, words);
+        fail_msg("%s does not say `%s`", page->id, words);
 }
 
 static void every_row_cell_and_tag_is_on_its_page(void **state)
@@ -236,8 +237,8 @@ static void every_row_cell_and_tag_is_on_its_page(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
-        for (size_t p = 0; p < set->count; p++) {
-            const struct sheet *card = set->sheets[p];
+        for (size_t p = 0; p < page_count; p++) {
+            const struct sheet *card = pages[p]->sheet;
             must_say(pages[p], sheet_title(card)->number);
             must_say(pages[p], sheet_footer(card)->code);
             must_say(pages[p], sheet_text(card, BLOCK_MARK)->text);
@@ -267,7 +268,7 @@ static void the_same_set_gives_the_same_items(void **state)
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *first = pages_of(boats[b]);
         const struct page *const *second = pages_of(boats[b]);
-        for (size_t p = 0; p < set->count; p++) {
+        for (size_t p = 0; p < page_count; p++) {
             struct text_builder one = text_builder_in(test.arena), two = one;
             page_dump(first[p], &one);
             page_dump(second[p], &two);

@@ -45,7 +45,7 @@ static const char expected[] =
 
 static void page_is_told_line_by_line(void **state)
 {
-    struct page page = {.card = "engine_fire", .title = "Engine fire", .language = "en",
+    struct page page = {.id = "engine_fire", .title = "Engine fire", .language = "en",
                         .width = 595276, .height = 841890, .items = items,
                         .count = sizeof items / sizeof items[0]};
     struct arena *arena = arena_new(1u << 20);
@@ -59,7 +59,7 @@ static void page_is_told_line_by_line(void **state)
 
 static void empty_page_is_one_line(void **state)
 {
-    struct page page = {.card = "x", .title = "", .language = "en", .width = 1, .height = 2};
+    struct page page = {.id = "x", .title = "", .language = "en", .width = 1, .height = 2};
     struct arena *arena = arena_new(1u << 20);
     struct text_builder out = text_builder_in(arena);
 

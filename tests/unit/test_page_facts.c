@@ -30,10 +30,26 @@ static void words_must_be_facts(const struct page *page, const struct page_item 
     for (const char *at = item->run->text; *(at += strspn(at, PARTS)) != '\0';) {
         const char *word = arena_copy(test.arena, at, strcspn(at, PARTS));
         if (strstr(facts, word) == NULL)
-            fail_msg("%s: \"%s\" in the block %s is in no fact of the sheet", page->card, word,
+            fail_msg("%s: \"%s\" in the block %s is in no fact of the sheet", page->id, word,
                      block_word(item->block));
         at += strlen(word);
     }
+}
+
+/* Of the whole sheet: what its pages are called as well. */
+static const char *facts_of(const struct sheet *sheet)
+{
+    struct text_builder facts = text_builder_in(test.arena);
+    for (size_t i = 0; i < sheet->block_count; i++)
+        block_visit(&sheet->blocks[i], test.arena, fact_gather, &facts);
+    return facts.at;
+}
+
+static void page_must_be_facts(const struct page *page, const char *facts)
+{
+    for (size_t i = 0; i < page->count; i++)
+        if (page->items[i].kind == PAGE_TEXT)
+            words_must_be_facts(page, &page->items[i], facts);
 }
 
 static void a_page_says_nothing_but_the_facts_of_its_sheet(void **state)
@@ -41,16 +57,12 @@ static void a_page_says_nothing_but_the_facts_of_its_sheet(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         case_boat(&test, boats[b]);
-        const struct sheet_set *set = case_compose_fitting(&test);
-        struct layout_input input = {set, faces, paper_of(PAPER_A4), false, NULL};
-        const struct page *const *pages = layout_set(&input, test.arena, test.problems);
-        for (size_t p = 0; p < set->count; p++) {
-            struct text_builder facts = text_builder_in(test.arena);
-            for (size_t i = 0; i < set->sheets[p]->block_count; i++)
-                block_visit(&set->sheets[p]->blocks[i], test.arena, fact_gather, &facts);
-            for (size_t i = 0; i < pages[p]->count; i++)
-                if (pages[p]->items[i].kind == PAGE_TEXT)
-                    words_must_be_facts(pages[p], &pages[p]->items[i], facts.at);
+        struct layout_input input = {case_compose(&test, false), faces, paper_of(PAPER_A4), false};
+        struct laid_set laid = layout_set(&input, test.arena, test.problems);
+        for (size_t s = 0; s < laid.count; s++) {
+            const char *facts = facts_of(laid.sheets[s].sheet);
+            for (size_t p = 0; p < laid.sheets[s].page_count; p++)
+                page_must_be_facts(laid.sheets[s].pages[p], facts);
         }
     }
 }

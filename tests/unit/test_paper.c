@@ -23,15 +23,15 @@ static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/bramble.yaml"};
 #define BOAT_COUNT (sizeof boats / sizeof boats[0])
 
-static const struct sheet_set *set;
-static const struct page *const *pages;
+static struct laid_set laid_set;
+static struct case_pages pages;
 
 static void lay_out_on(const struct paper *paper, const char *boat)
 {
     case_boat(&test, boat);
-    set = case_compose_fitting(&test);
-    struct layout_input input = {set, faces, paper, false, NULL};
-    pages = layout_set(&input, test.arena, test.problems);
+    struct layout_input input = {case_compose(&test, false), faces, paper, false};
+    laid_set = layout_set(&input, test.arena, test.problems);
+    pages = case_pages(&test, &laid_set);
 }
 
 /* ---- what is laid out ---- */
@@ -55,7 +55,7 @@ static void stays_in_the_safe_area(const struct page *page)
     struct area safe = frame_make(page->paper, TEMPLATE_CARD, &needs).safe;
     for (size_t i = 0; i < page->count; i++)
         if (!lies_inside(page->items[i].area, safe))
-            fail_msg("%s on %s: an item of the block %s leaves the safe area", page->card,
+            fail_msg("%s on %s: an item of the block %s leaves the safe area", page->id,
                      page->paper->key, block_word(page->items[i].block));
 }
 
@@ -64,7 +64,7 @@ static void passes(const struct page *page, const struct proof_report *report)
     for (size_t i = 0; i < report->count; i++) {
         const struct proof_finding *finding = &report->findings[i];
         if (proof_rule(finding->rule)->severity == PROOF_ERROR)
-            fail_msg("%s on %s: %s: %s", page->card, page->paper->key,
+            fail_msg("%s on %s: %s: %s", page->id, page->paper->key,
                      proof_rule(finding->rule)->id, finding->measured);
     }
     assert_true(report->measured > 100);
@@ -76,10 +76,17 @@ static void is_told(const struct sheet *card, const char *paper)
     size_t count;
     const struct problem *all = problems_sorted(test.problems, &count);
     for (size_t i = 0; i < count; i++)
-        if (all[i].severity == SEVERITY_ERROR && starts(all[i].what, card->name) &&
+        if (all[i].severity == SEVERITY_ERROR && starts(all[i].what, card->number) &&
             (strstr(all[i].what, " mm too long") != NULL || strstr(all[i].what, "no room")))
             return;
     fail_msg("%s on %s is held and nobody is told why", card->id, paper);
+}
+
+static void sheet_is_whole_or_told(const struct laid_sheet *laid, const char *paper)
+{
+    for (size_t i = 0; i < laid->page_count; i++)
+        if (laid->pages[i] == NULL)
+            is_told(laid->sheet, paper);
 }
 
 /* Gives how many pages were laid out. */
@@ -88,19 +95,19 @@ static size_t fleet_on(const struct paper *paper)
     size_t laid = 0;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_on(paper, boats[b]);
-        const struct proof_report *reports = proof_set(set, pages, faces, test.arena);
-        for (size_t i = 0; i < set->count; i++) {
-            if (pages[i] == NULL) {
-                is_told(set->sheets[i], paper->key);
+        const struct proof_report *reports = proof_set(&laid_set, faces, test.arena);
+        for (size_t i = 0; i < pages.count; i++) {
+            if (pages.at[i] == NULL)
                 continue;
-            }
             laid++;
-            assert_ptr_equal(pages[i]->paper, paper);
-            assert_int_equal(pages[i]->width, paper->width);
-            assert_int_equal(pages[i]->height, paper->height);
-            stays_in_the_safe_area(pages[i]);
-            passes(pages[i], &reports[i]);
+            assert_ptr_equal(pages.at[i]->paper, paper);
+            assert_int_equal(pages.at[i]->width, paper->width);
+            assert_int_equal(pages.at[i]->height, paper->height);
+            stays_in_the_safe_area(pages.at[i]);
+            passes(pages.at[i], &reports[i]);
         }
+        for (size_t i = 0; i < laid_set.count; i++)
+            sheet_is_whole_or_told(&laid_set.sheets[i], paper->key);
     }
     return laid;
 }
@@ -109,8 +116,8 @@ static size_t cards_of_the_fleet(void)
 {
     size_t count = 0;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
-        case_boat(&test, boats[b]);
-        count += case_compose_fitting(&test)->count;
+        lay_out_on(paper_of(PAPER_A4), boats[b]);
+        count += pages.count;
     }
     return count;
 }
@@ -156,9 +163,9 @@ static mpt smallest_of(const struct page *page, enum page_role role)
 
 static const struct page *some_page_of_steps(void)
 {
-    for (size_t i = 0; i < set->count; i++)
-        if (pages[i] != NULL && sheet_steps(set->sheets[i])->count > 0)
-            return pages[i];
+    for (size_t i = 0; i < pages.count; i++)
+        if (pages.at[i] != NULL && sheet_steps(pages.at[i]->sheet)->count > 0)
+            return pages.at[i];
     fail_msg("no card of steps fits");
     return NULL;
 }
@@ -181,8 +188,7 @@ static void too_small_for_its_distance_is_found(void **state)
     struct page page = *some_page_of_steps();
     struct proof_report report;
     page.paper = &far;
-    proof_page(&(struct proof_input){&page, case_card(set, page.card), faces}, test.arena,
-               &report);
+    proof_page(&page, faces, test.arena, &report);
     size_t found = 0;
     for (size_t i = 0; i < report.count; i++)
         found += report.findings[i].rule == RULE_SIZE_FLOOR ? 1 : 0;

@@ -117,12 +117,13 @@ static size_t share_least(const struct page *page)
 static const struct page *page_of_card(const char *boat, const char *key)
 {
     case_boat(&test, boat);
-    const struct sheet_set *set = case_compose(&test, false);
-    struct layout_input input = {set, pdf_case.faces, paper_of(PAPER_A4), false, NULL};
-    const struct page *const *pages = layout_set(&input, test.arena, test.problems);
-    for (size_t i = 0; i < set->count; i++)
-        if (strcmp(set->sheets[i]->id, key) == 0 && pages[i] != NULL)
-            return pages[i];
+    struct layout_input input = {case_compose(&test, false), pdf_case.faces,
+                                 paper_of(PAPER_A4), false};
+    struct laid_set laid = layout_set(&input, test.arena, test.problems);
+    struct case_pages pages = case_pages(&test, &laid);
+    for (size_t i = 0; i < pages.count; i++)
+        if (pages.at[i] != NULL && strcmp(pages.at[i]->id, key) == 0)
+            return pages.at[i];
     fail_msg("there is no page %s", key);
     return NULL;
 }

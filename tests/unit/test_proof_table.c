@@ -75,29 +75,29 @@ static void tests_that_are_named_exist(void **state)
 #define NOTES_MOST 3
 #define MEASURED_LEAST 1000
 
-static void report_must_be_clean(const struct sheet *card, const struct proof_report *report)
+static void report_must_be_clean(const struct page *page, const struct proof_report *report)
 {
     for (size_t i = 0; i < report->count; i++)
         if (proof_rule(report->findings[i].rule)->severity == PROOF_ERROR)
-            fail_msg("%s: %s: %s", card->id, proof_rule(report->findings[i].rule)->id,
+            fail_msg("%s: %s: %s", page->id, proof_rule(report->findings[i].rule)->id,
                      report->findings[i].measured);
     if (report->notes > NOTES_MOST)
-        fail_msg("%s: %zu notes", card->id, report->notes);
+        fail_msg("%s: %zu notes", page->id, report->notes);
     if (report->measured < MEASURED_LEAST)
-        fail_msg("%s: only %zu things were measured", card->id, report->measured);
+        fail_msg("%s: only %zu things were measured", page->id, report->measured);
     assert_int_equal(report->count, report->errors + report->notes + report->aims);
 }
 
 static void boat_must_be_clean(const char *boat)
 {
     case_boat(&test, boat);
-    const struct sheet_set *set = case_compose_fitting(&test);
-    struct layout_input input = {set, faces, paper_of(PAPER_A4), false, NULL};
-    const struct page *const *pages = layout_set(&input, test.arena, test.problems);
-    const struct proof_report *reports = proof_set(set, pages, faces, test.arena);
-    for (size_t i = 0; i < set->count; i++)
-        if (pages[i] != NULL)
-            report_must_be_clean(set->sheets[i], &reports[i]);
+    struct layout_input input = {case_compose(&test, false), faces, paper_of(PAPER_A4), false};
+    struct laid_set laid = layout_set(&input, test.arena, test.problems);
+    struct case_pages pages = case_pages(&test, &laid);
+    const struct proof_report *reports = proof_set(&laid, faces, test.arena);
+    for (size_t i = 0; i < pages.count; i++)
+        if (pages.at[i] != NULL)
+            report_must_be_clean(pages.at[i], &reports[i]);
 }
 
 static void the_fleet_is_clean(void **state)
@@ -151,9 +151,9 @@ static void an_audit_tells_measured_limit_and_remedy(void **state)
 {
     (void)state;
     const struct proof_finding findings[] = {
-        {.rule = RULE_HOLE, .sheet = "gas_leak", .measured = "\"here\": in the circle"},
-        {.rule = RULE_SAFE_AREA, .sheet = "gas_leak", .measured = "\"there\": 1.00 mm outside"},
-        {.rule = RULE_HOLE, .sheet = "gas_leak", .measured = "\"too\": in the circle"}};
+        {.rule = RULE_HOLE, .page = "gas_leak", .measured = "\"here\": in the circle"},
+        {.rule = RULE_SAFE_AREA, .page = "gas_leak", .measured = "\"there\": 1.00 mm outside"},
+        {.rule = RULE_HOLE, .page = "gas_leak", .measured = "\"too\": in the circle"}};
     struct proof_report report = {.findings = findings, .count = 3, .errors = 3, .measured = 12};
     assert_string_equal(
         audit(&report),

@@ -12,8 +12,9 @@
 #include "layout/layout_room.h"
 #include "text.h"
 
-static const struct sheet_set *set;
+static struct laid_set laid;
 static const struct page *const *pages;
+static size_t page_count;
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml",
@@ -32,15 +33,16 @@ static void lay_out(const char *boat)
         if (sheet_block(whole->sheets[i], BLOCK_LABELS) != NULL)
             plans[only->count++] = whole->sheets[i];
     test.problems = problems_new(test.arena);
-    struct layout_input input = {only, faces, paper_of(PAPER_A4), false, NULL};
-    set = only;
-    pages = layout_set(&input, test.arena, test.problems);
+    struct layout_input input = {only, faces, paper_of(PAPER_A4), false};
+    laid = layout_set(&input, test.arena, test.problems);
+    pages = case_pages(&test, &laid).at;
+    page_count = case_pages(&test, &laid).count;
 }
 
 static void lay_out_whole(const char *boat)
 {
     lay_out(boat);
-    for (size_t p = 0; p < set->count; p++)
+    for (size_t p = 0; p < page_count; p++)
         if (pages[p] == NULL)
             fail_msg("%s", case_problems_text(&test));
 }
@@ -70,10 +72,10 @@ static void leader_keeps_clear(const struct page *page, const struct page_item *
         const struct page_item *other = &page->items[i];
         if (other != leader && is_leader(other) &&
             segments_meet(leader->from, leader->to, other->from, other->to))
-            fail_msg("%s: two leaders cross", page->card);
+            fail_msg("%s: two leaders cross", page->id);
         if (other->kind == PAGE_TEXT && other->role != ROLE_PLAN_TAG &&
             segment_to_box(leader->from, leader->to, other->area) <= 0)
-            fail_msg("%s: a leader runs under `%s`", page->card, other->run->text);
+            fail_msg("%s: a leader runs under `%s`", page->id, other->run->text);
     }
 }
 
@@ -94,7 +96,7 @@ static void leader_is_of_one_place(const struct page *page, const struct page_it
         at = near == 1 && (at.width == 0 || frame) ? other->area : at;
     }
     if (near > 1)
-        fail_msg("%s: a leader comes near a foreign tag", page->card);
+        fail_msg("%s: a leader comes near a foreign tag", page->id);
 }
 
 /* Every page of these boats has leaders to all its places. */
@@ -103,8 +105,8 @@ static void leaders_cross_nothing(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
-        for (size_t p = 0; p < set->count; p++) {
-            const struct places_facts *safety = sheet_places(set->sheets[p]);
+        for (size_t p = 0; p < page_count; p++) {
+            const struct places_facts *safety = sheet_places(pages[p]->sheet);
             size_t leaders = 0;
             for (size_t i = 0; i < pages[p]->count; i++) {
                 if (!is_leader(&pages[p]->items[i]))
@@ -123,12 +125,12 @@ static void tags_do_not_overlap(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
-        for (size_t p = 0; p < set->count; p++)
+        for (size_t p = 0; p < page_count; p++)
             for (size_t i = 0; i < pages[p]->count; i++)
                 for (size_t j = 0; j < i; j++)
                     if (is_tag(&pages[p]->items[i]) && is_tag(&pages[p]->items[j]) &&
                         overlap(pages[p]->items[i].area, pages[p]->items[j].area))
-                        fail_msg("%s: two tags overlap", pages[p]->card);
+                        fail_msg("%s: two tags overlap", pages[p]->id);
     }
 }
 
@@ -177,14 +179,14 @@ static void every_place_and_line_is_printed(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
-        for (size_t p = 0; p < set->count; p++) {
-            const struct places_facts *safety = sheet_places(set->sheets[p]);
+        for (size_t p = 0; p < page_count; p++) {
+            const struct places_facts *safety = sheet_places(pages[p]->sheet);
             const char *words = block_words(pages[p], BLOCK_LABELS);
             for (size_t i = 0; i < safety->count; i++)
                 place_is_said(words, &safety->places[i]);
             for (size_t i = 0; i < 3; i++)
                 must_say(block_words(pages[p], BLOCK_LEGEND),
-                         sheet_legend(set->sheets[p])->words[i]);
+                         sheet_legend(pages[p]->sheet)->words[i]);
             if (safety->here_given)
                 must_say(words, safety->here_words);
         }
@@ -197,8 +199,8 @@ static void short_names_are_not_torn(void **state)
     (void)state;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_whole(boats[b]);
-        for (size_t p = 0; p < set->count; p++) {
-            const struct places_facts *safety = sheet_places(set->sheets[p]);
+        for (size_t p = 0; p < page_count; p++) {
+            const struct places_facts *safety = sheet_places(pages[p]->sheet);
             for (size_t i = 0; i < safety->count; i++)
                 for (size_t r = 0; r < safety->places[i].row_count; r++)
                     if (strlen(safety->places[i].rows[r].name) <= 18)
@@ -213,7 +215,7 @@ static void an_extinguisher_is_told_by_its_weight(void **state)
     (void)state;
     lay_out_whole(boats[0]);
     must_say(block_words(pages[1], BLOCK_LABELS), "Engine extinguisher, 2 kg");
-    for (size_t p = 0; p < set->count; p++)
+    for (size_t p = 0; p < page_count; p++)
         assert_null(strstr(block_words(pages[p], BLOCK_LABELS), "empty in"));
 }
 
@@ -232,7 +234,7 @@ static void the_shape_of_a_tag_tells_its_level(void **state)
                 continue;
             tags++;
             assert_int_equal(item->radius > 0,
-                             sheet_places(set->sheets[p])->part == PLAN_PART_BELOW);
+                             sheet_places(pages[p]->sheet)->part == PLAN_PART_BELOW);
         }
         assert_true(tags > 20);
     }
@@ -255,7 +257,7 @@ static void a_boat_of_which_little_is_recorded_has_one(void **state)
 {
     (void)state;
     lay_out_whole(boat_with(1, "saloon", ""));
-    assert_int_equal(set->count, 1);
+    assert_int_equal(page_count, 1);
 }
 
 static void too_much_for_a_page_is_told_and_not_printed(void **state)

@@ -1,5 +1,5 @@
 /* test_safety_plan.c - the composed safety plan: every piece of gear, by places;
- * one plan or two; where the cards hang; what the set stands on. */
+ * where the cards hang; what the set stands on. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -180,56 +180,6 @@ static void it_is_first_and_never_held_back(void **state)
     assert_int_equal(sheet_steps(card)->count, 0);
 }
 
-/* ---- one plan or two ---- */
-
-static const char *many(size_t deck, size_t below)
-{
-    struct text_builder gear = text_builder_in(test.arena);
-    for (size_t i = 0; i < deck + below; i++)
-        text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: %s, spot: hook %zu}\n", i + 1,
-                        i < deck ? "cockpit" : "saloon", i + 1);
-    return gear.at;
-}
-
-static size_t plans_of(size_t deck, size_t below)
-{
-    size_t plans = 0;
-    plan_of(many(deck, below), "");
-    for (size_t i = 0; i < set->count; i++)
-        plans += sheet_block(set->sheets[i], BLOCK_LABELS) != NULL ? 1 : 0;
-    return plans;
-}
-
-static void much_gear_has_a_plan_of_the_deck_and_one_of_below(void **state)
-{
-    (void)state;
-    assert_int_equal(plans_of(3, 3), 1);
-    assert_int_equal(plans_of(12, PLAN_ROWS_MOST - 12 - 1), 1);   /* the radio is one */
-    assert_int_equal(plans_of(12, PLAN_ROWS_MOST - 12), 2);
-    const struct sheet *deck = set->sheets[0], *below = set->sheets[1];
-    assert_string_equal(deck->id, "safety_plan");
-    assert_string_equal(below->id, "safety_plan_2");
-    assert_string_equal(deck->procedure_key, below->procedure_key);
-    assert_string_equal(sheet_title(deck)->title, "SAFETY PLAN, ON DECK");
-    assert_string_equal(sheet_title(below)->title, "SAFETY PLAN, BELOW");
-    assert_non_null(strstr(sheet_signs(deck)->signs, "card 1B."));
-    assert_non_null(strstr(sheet_signs(below)->signs, "card 1A."));
-    for (size_t i = 0; i < sheet_places(deck)->count; i++)
-        assert_int_equal(sheet_places(deck)->places[i].marker.level, LEVEL_DECK);
-    for (size_t i = 0; i < sheet_places(below)->count; i++)
-        assert_int_equal(sheet_places(below)->places[i].marker.level, LEVEL_BELOW);
-    assert_string_equal(sheet_text(deck, BLOCK_SOURCES)->text, "");
-    assert_non_null(strstr(sheet_text(below, BLOCK_SOURCES)->text, "**MNZ handbook**"));
-}
-
-/* A plan of nothing would only be paper. */
-static void all_gear_on_one_level_is_one_plan(void **state)
-{
-    (void)state;
-    assert_int_equal(plans_of(0, 30), 1);
-    assert_string_equal(sheet_title(set->sheets[0])->title, "SAFETY PLAN");
-}
-
 /* ---- sources ---- */
 
 static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
@@ -238,7 +188,7 @@ static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
     size_t tags = 0;
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
     set = case_compose(&test, false);
-    const char *sources = sheet_text(case_card(set, "safety_plan_2"), BLOCK_SOURCES)->text;
+    const char *sources = sheet_text(case_card(set, "safety_plan"), BLOCK_SOURCES)->text;
     for (size_t i = 0; i < set->count; i++)
         for (size_t c = 0; c < sheet_warnings(set->sheets[i], BLOCK_CAUTIONS)->count; c++, tags++)
             assert_non_null(
@@ -323,8 +273,6 @@ int main(void)
         TEST(places_are_parted_by_side_and_by_exact_place),
         TEST(every_piece_of_gear_stands_on_it_once),
         TEST(it_is_first_and_never_held_back),
-        TEST(much_gear_has_a_plan_of_the_deck_and_one_of_below),
-        TEST(all_gear_on_one_level_is_one_plan),
         TEST(every_tag_printed_on_a_card_is_among_the_sources),
         TEST(the_plan_says_which_way_its_reader_looks),
         TEST(where_nobody_recorded_it_nothing_is_drawn_and_a_note_tells),

@@ -1,5 +1,5 @@
-/* test_safety_sections.c - a part of the safety plan that one page does not hold: cut
- * across from the bow aft, every piece of gear on one page of it. */
+/* test_safety_sections.c - a safety plan that one page does not hold: deck and below apart,
+ * and each cut across from the bow aft, every piece of gear on one page of it. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -8,15 +8,24 @@
 #include <string.h>
 
 #include "card_fixture.h"
+#include "layout/pages.h"
 #include "text.h"
 
-static const struct sheet_set *set;
+#define PAGES_MOST 4                  /* of a part */
+#define ROWS_MOST 25                  /* of a plan of all */
 
-static void compose(int whole, int deck, int below)
+static struct laying laying;
+
+/* The pages of the boat's safety plan, where each part is to have so many. */
+static void split(int whole, int deck, int below)
 {
-    struct set_limits limits = {.plan_pages = {[PLAN_PART_WHOLE] = whole, [PLAN_PART_DECK] = deck,
-                                               [PLAN_PART_BELOW] = below}};
-    set = case_compose_limited(&test, &limits);
+    struct pen pen = {.arena = test.arena};
+    laying = (struct laying){
+        .whole = case_card(case_compose(&test, false), "safety_plan"),
+        .wanted = {[PLAN_PART_WHOLE] = whole, [PLAN_PART_DECK] = deck, [PLAN_PART_BELOW] = below},
+        .sheets = arena_array(test.arena, SHEET_PAGES_MOST, sizeof *laying.sheets),
+        .full = arena_array(test.arena, SHEET_PAGES_MOST, sizeof *laying.full)};
+    laying.count = plan_split(&laying, &pen);
 }
 
 static void boat_with(const char *gear)
@@ -24,32 +33,29 @@ static void boat_with(const char *gear)
     case_boat(&test, case_boat_text(&test, CASE_RADIO, gear, ""));
 }
 
-static size_t plan_count(void)
-{
-    size_t count = 0;
-    while (count < set->count && sheet_block(set->sheets[count], BLOCK_LABELS) != NULL)
-        count++;
-    return count;
-}
-
 /* The number of each page and what of its title stands behind a comma, joined. */
 static const char *pages(void)
 {
     struct text_builder out = text_builder_in(test.arena);
-    for (size_t i = 0; i < plan_count(); i++) {
-        const char *title = strchr(sheet_title(set->sheets[i])->title, ',');
-        text_add_format(&out, "%s%s%s%s", i == 0 ? "" : "; ", set->sheets[i]->number,
-                        set->sheets[i]->page, title == NULL ? "" : title + 1);
+    for (size_t i = 0; i < laying.count; i++) {
+        const char *title = strchr(sheet_title(laying.sheets[i])->title, ',');
+        text_add_format(&out, "%s%s%s%s", i == 0 ? "" : "; ", laying.sheets[i]->number,
+                        laying.sheets[i]->page, title == NULL ? "" : title + 1);
     }
     return out.at;
+}
+
+static const char *signs_on(size_t page)
+{
+    return sheet_signs(laying.sheets[page])->signs;
 }
 
 static size_t plans_with(const char *tag)
 {
     size_t plans = 0;
-    for (size_t i = 0; i < plan_count(); i++)
-        for (size_t m = 0; m < sheet_plan(set->sheets[i])->marker_count; m++)
-            plans += strcmp(sheet_plan(set->sheets[i])->markers[m].tag, tag) == 0 ? 1 : 0;
+    for (size_t i = 0; i < laying.count; i++)
+        for (size_t m = 0; m < sheet_plan(laying.sheets[i])->marker_count; m++)
+            plans += strcmp(sheet_plan(laying.sheets[i])->markers[m].tag, tag) == 0 ? 1 : 0;
     return plans;
 }
 
@@ -72,33 +78,51 @@ static void every_piece_stands_on_one_page_of_its_part(void **state)
 {
     (void)state;
     for (size_t b = 0; b < 3; b++)
-        for (int most = 2; most <= PLAN_PAGES_MOST; most++) {
+        for (int most = 2; most <= PAGES_MOST; most++) {
             const struct boat *boat = case_boat(&test, fleet[b]);
-            compose(0, most, most);
-            assert_int_equal(plan_count(), 2 * most);
+            split(0, most, most);
+            assert_int_equal(laying.count, 2 * most);
             for (size_t i = 0; i < boat->equipment_count; i++)
                 assert_int_equal(plans_with(boat->equipment[i].tag.text), 1);
-            for (size_t i = 0; i + 1 < plan_count(); i++)
-                if (sheet_places(set->sheets[i])->part == sheet_places(set->sheets[i + 1])->part)
-                    assert_in_order(sheet_places(set->sheets[i]), sheet_places(set->sheets[i + 1]));
+            for (size_t i = 0; i + 1 < laying.count; i++)
+                if (sheet_places(laying.sheets[i])->part ==
+                    sheet_places(laying.sheets[i + 1])->part)
+                    assert_in_order(sheet_places(laying.sheets[i]),
+                                    sheet_places(laying.sheets[i + 1]));
         }
 }
 
-static void plans_are_numbered_and_name_each_other(void **state)
+static void pages_are_numbered_and_name_each_other(void **state)
 {
-    static const char *const keys[] = {"safety_plan", "safety_plan_2", "safety_plan_3"};
+    static const char *const names[] = {"1A SAFETY PLAN, ON DECK", "1B SAFETY PLAN, BELOW",
+                                        "1C SAFETY PLAN, BELOW"};
     (void)state;
     case_boat(&test, fleet[0]);
-    compose(0, 1, 2);
+    split(0, 1, 2);
     assert_string_equal(pages(), "1A ON DECK; 1B BELOW; 1C BELOW");
     for (size_t i = 0; i < 3; i++) {
-        assert_string_equal(set->sheets[i]->id, keys[i]);
-        assert_non_null(strstr(sheet_signs(set->sheets[i])->signs, "All gear: cards 1A to 1C."));
-        assert_string_equal(sheet_footer(set->sheets[i])->code, sheet_footer(set->sheets[0])->code);
-        assert_int_equal(sheet_text(set->sheets[i], BLOCK_SOURCES)->text[0] != '\0', i == 2);
+        assert_string_equal(laying.sheets[i]->name, names[i]);
+        assert_string_equal(sheet_title(laying.sheets[i])->number,
+                            text_format(test.arena, "Card 1%c", (char)('A' + i)));
+        assert_non_null(strstr(signs_on(i), "All gear: cards 1A to 1C."));
+        assert_string_equal(sheet_footer(laying.sheets[i])->code, sheet_footer(laying.whole)->code);
+        assert_int_equal(sheet_block(laying.sheets[i], BLOCK_SOURCES) != NULL, i == 2);
     }
-    compose(0, 2, 1);
+    split(0, 2, 1);
     assert_string_equal(pages(), "1A ON DECK; 1B ON DECK; 1C BELOW");
+}
+
+/* The whole of it is never touched. */
+static void the_sheet_itself_is_as_it_was(void **state)
+{
+    (void)state;
+    struct text_builder before = text_builder_in(test.arena), after = before;
+    case_boat(&test, fleet[0]);
+    split(0, 1, 1);
+    sheet_dump(case_card(case_compose(&test, false), "safety_plan"), &before);
+    sheet_dump(laying.whole, &after);
+    assert_string_equal(before.at, after.at);
+    assert_string_equal(laying.whole->page, "");
 }
 
 #define TORCH(tag, zone, side) \
@@ -110,18 +134,18 @@ static void what_stands_abreast_stays_together(void **state)
     (void)state;
     boat_with(TORCH("C1", "navigation_station", "port") TORCH("C2", "navigation_station",
               "starboard") TORCH("C3", "navigation_station", "centre"));
-    compose(3, 0, 0);
+    split(3, 0, 0);
     assert_string_equal(pages(), "1");
-    assert_int_equal(sheet_places(set->sheets[0])->of, 1);
+    assert_int_equal(laying.cut[PLAN_PART_WHOLE], 1);
 }
 
 static void no_more_pages_than_there_are_stations(void **state)
 {
     (void)state;
     boat_with(TORCH("C1", "forward_cabin", "port") TORCH("C2", "forward_cabin", "starboard"));
-    compose(4, 0, 0);
+    split(4, 0, 0);
     assert_string_equal(pages(), "1A; 1B");
-    assert_string_equal(sheet_signs(set->sheets[0])->signs, "All gear: cards 1A to 1B.");
+    assert_string_equal(signs_on(0), "All gear: cards 1A to 1B.");
 }
 
 /* Even with few lines: they may be long ones. */
@@ -129,11 +153,72 @@ static void a_whole_boat_is_first_told_deck_and_below(void **state)
 {
     (void)state;
     boat_with(TORCH("C1", "cockpit", "port") TORCH("C2", "saloon", "port"));
-    compose(1, 0, 0);
+    split(1, 0, 0);
     assert_string_equal(pages(), "1");
-    compose(2, 0, 0);
+    split(2, 0, 0);
     assert_string_equal(pages(), "1A ON DECK; 1B BELOW");
-    assert_non_null(strstr(sheet_signs(set->sheets[0])->signs, "card 1B."));
+    assert_non_null(strstr(signs_on(0), "card 1B."));
+}
+
+/* A full page has one more of its part, until it cannot be cut or has as many as it may. */
+static void full_pages_make_more(void **state)
+{
+    (void)state;
+    case_boat(&test, fleet[0]);
+    split(0, 0, 0);
+    assert_int_equal(laying.count, 2);
+    laying.full[1] = true;
+    assert_true(plan_lessen(&laying));
+    assert_int_equal(laying.wanted[PLAN_PART_DECK], 0);
+    assert_int_equal(laying.wanted[PLAN_PART_BELOW], 2);
+    laying.cut[PLAN_PART_BELOW] = PAGES_MOST;
+    assert_false(plan_lessen(&laying));
+    laying.cut[PLAN_PART_BELOW] = 1;               /* it was to have two */
+    assert_false(plan_lessen(&laying));
+}
+
+/* ---- one plan or two ---- */
+
+static const char *many(size_t deck, size_t below)
+{
+    struct text_builder gear = text_builder_in(test.arena);
+    for (size_t i = 0; i < deck + below; i++)
+        text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: %s, spot: hook %zu}\n", i + 1,
+                        i < deck ? "cockpit" : "saloon", i + 1);
+    return gear.at;
+}
+
+static size_t plans_of(size_t deck, size_t below)
+{
+    boat_with(many(deck, below));
+    split(0, 0, 0);
+    return laying.count;
+}
+
+static void much_gear_has_a_plan_of_the_deck_and_one_of_below(void **state)
+{
+    (void)state;
+    assert_int_equal(plans_of(3, 3), 1);
+    assert_int_equal(plans_of(12, ROWS_MOST - 12 - 1), 1);   /* the radio is one */
+    assert_int_equal(plans_of(12, ROWS_MOST - 12), 2);
+    const struct sheet *deck = laying.sheets[0], *below = laying.sheets[1];
+    assert_string_equal(sheet_title(deck)->title, "SAFETY PLAN, ON DECK");
+    assert_string_equal(sheet_title(below)->title, "SAFETY PLAN, BELOW");
+    assert_non_null(strstr(sheet_signs(deck)->signs, "card 1B."));
+    assert_non_null(strstr(sheet_signs(below)->signs, "card 1A."));
+    for (size_t i = 0; i < sheet_places(deck)->count; i++)
+        assert_int_equal(sheet_places(deck)->places[i].marker.level, LEVEL_DECK);
+    for (size_t i = 0; i < sheet_places(below)->count; i++)
+        assert_int_equal(sheet_places(below)->places[i].marker.level, LEVEL_BELOW);
+    assert_non_null(strstr(sheet_text(below, BLOCK_SOURCES)->text, "**MNZ handbook**"));
+}
+
+/* A plan of nothing would only be paper. */
+static void all_gear_on_one_level_is_one_plan(void **state)
+{
+    (void)state;
+    assert_int_equal(plans_of(0, 30), 1);
+    assert_string_equal(sheet_title(laying.sheets[0])->title, "SAFETY PLAN");
 }
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
@@ -142,10 +227,14 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(every_piece_stands_on_one_page_of_its_part),
-        TEST(plans_are_numbered_and_name_each_other),
+        TEST(pages_are_numbered_and_name_each_other),
+        TEST(the_sheet_itself_is_as_it_was),
         TEST(what_stands_abreast_stays_together),
         TEST(no_more_pages_than_there_are_stations),
         TEST(a_whole_boat_is_first_told_deck_and_below),
+        TEST(full_pages_make_more),
+        TEST(much_gear_has_a_plan_of_the_deck_and_one_of_below),
+        TEST(all_gear_on_one_level_is_one_plan),
     };
     return cmocka_run_group_tests(tests, NULL, NULL) != 0;
 }

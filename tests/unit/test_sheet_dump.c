@@ -64,11 +64,11 @@ static void every_fact_is_dumped(void **state)
                             .y_mm = -1200};
     const struct plan_facts plan = {.markers = &marker, .marker_count = 1};
     const struct block blocks[] = {
-        {BLOCK_MARK, {.text = &mark}}, {BLOCK_TITLE, {.title = &title}},
-        {BLOCK_SIGNS, {.signs = &signs}}, {BLOCK_STEPS, {.steps = &step_list}},
-        {BLOCK_PLAN, {.plan = &plan}}, {BLOCK_DECISION, {.decision = &decision}},
-        {BLOCK_NEVER, {.warnings = &nevers}}, {BLOCK_CALL, {.call = &call}},
-        {BLOCK_NATURE, {.section = &nature}}, {BLOCK_FOOTER, {.footer = &footer}}};
+        {BLOCK_MARK, {.text = &mark}, 0}, {BLOCK_TITLE, {.title = &title}, 0},
+        {BLOCK_SIGNS, {.signs = &signs}, 0}, {BLOCK_STEPS, {.steps = &step_list}, 0},
+        {BLOCK_PLAN, {.plan = &plan}, 0}, {BLOCK_DECISION, {.decision = &decision}, 0},
+        {BLOCK_NEVER, {.warnings = &nevers}, 0}, {BLOCK_CALL, {.call = &call}, 0},
+        {BLOCK_NATURE, {.section = &nature}, 0}, {BLOCK_FOOTER, {.footer = &footer}, 0}};
     const struct sheet card = {.id = "fire", .name = "3P FIRE", .held = true, .blocks = blocks,
                                .block_count = sizeof blocks / sizeof *blocks};
     assert_string_equal(
@@ -78,9 +78,11 @@ static void every_fact_is_dumped(void **state)
         "title\n  title: FIRE\n  boat: TERN\n  number: Card 3P\n"
         "signs\n  word: WHEN\n  signs: Smoke\n"
         "steps\n =step: 1\n  headline: **STOP.**  <boat.yaml:3>\n  lethal: Never run it dry.\n"
+        " =full name: 2 engine stops  <boat.yaml:12>\n"
+        " =lesser name: 2 engine stops  <boat.yaml:12>\n"
         "  tag: C1  <boat.yaml:12>\n  tag: C2  <boat.yaml:12>\n"
         " ~name: 2 engine stops  <boat.yaml:12>\n  place: Cockpit: hold STOP  <boat.yaml:12>\n"
-        " ~name: Knife\n  place: NOT RECORDED\n"
+        " =full name: Knife\n =lesser name: Knife\n ~name: Knife\n  place: NOT RECORDED\n"
         " =step: 2\n  headline: **CLOSE.**\n"
         "  tag: C3\n  name: Galley, drain\n  tag: C4\n  name: Saloon, log\n"
         "  tag: C5\n  name: Aft toilet, inlet\n"

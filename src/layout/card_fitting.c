@@ -1,0 +1,49 @@
+/* card_fitting.c - what stands on the page of a card: all of it, as far as there is room (room:
+ * layout). Figures yield first, the last of them before the others, then the seconds of
+ * extinguishers. */
+#include "pages.h"
+#include "steps.h"
+
+#define FIGURES_MOST 2
+
+size_t whole_split(struct laying *laying, struct pen *pen)
+{
+    laying->sheets[0] = sheet_trimmed(laying->whole, &laying->trim, pen->arena);
+    return 1;
+}
+
+bool rank_lessen(struct laying *laying)
+{
+    int most = yields_highest(laying->sheets[0]);
+    if (most == YIELDS_NEVER)
+        return false;
+    laying->trim.least = most;
+    return true;
+}
+
+/* More figures than a card may have, or than rows leave room for. */
+static bool too_many_figures(const struct sheet *sheet)
+{
+    const struct steps_facts *steps = sheet_steps(sheet);
+    return steps->figure_count > FIGURES_MOST ||
+           (steps->figure_count > 0 && steps_rows(steps) > CARD_ROWS_MOST);
+}
+
+static bool figure_has_room(void *of, const struct card_figure *figure)
+{
+    const struct pen *pen = of;
+    struct frame frame = frame_make(pen->paper, TEMPLATE_CARD, &(struct page_needs){.way = 0});
+    return figure_fits(pen, figure, frame.at[AREA_LEFT].width - step_indent(pen));
+}
+
+size_t card_split(struct laying *laying, struct pen *pen)
+{
+    struct pen *kept = arena_alloc(pen->arena, sizeof *kept);
+    *kept = *pen;
+    laying->trim.stands = figure_has_room;
+    laying->trim.of = kept;
+    whole_split(laying, pen);
+    while (too_many_figures(laying->sheets[0]) && rank_lessen(laying))
+        whole_split(laying, pen);
+    return 1;
+}

@@ -1,0 +1,177 @@
+/* trim.c - what yields where a page has no room for all: whole blocks, figures, and names that
+ * have a lesser one (room: layout). What must stand is never touched. */
+#include "trim.h"
+
+#include "text.h"
+
+static bool figure_stands(const struct trim *trim, const struct card_figure *figure)
+{
+    return figure->yields < trim->least &&
+           (trim->stands == NULL || trim->stands(trim->of, figure));
+}
+
+static size_t figures_keep(const struct trim *trim, const struct card_figure *figures,
+                           size_t count, struct card_figure *kept)
+{
+    size_t kept_count = 0;
+    for (size_t i = 0; i < count; i++)
+        if (figure_stands(trim, &figures[i]))
+            kept[kept_count++] = figures[i];
+    return kept_count;
+}
+
+static const struct card_row *rows_trimmed(const struct trim *trim, const struct card_row *rows,
+                                           size_t count, struct arena *arena)
+{
+    struct card_row *trimmed = arena_array(arena, count, sizeof *trimmed);
+    for (size_t i = 0; i < count; i++) {
+        trimmed[i] = rows[i];
+        if (rows[i].lesser == NULL || rows[i].yields < trim->least)
+            continue;
+        trimmed[i].name = rows[i].lesser;
+        trimmed[i].lesser = NULL;
+        trimmed[i].yields = YIELDS_NEVER;
+    }
+    return trimmed;
+}
+
+static struct card_step step_trimmed(const struct trim *trim, const struct card_step *step,
+                                     struct arena *arena)
+{
+    struct card_step trimmed = *step;
+    struct card_figure *figures = arena_array(arena, step->figure_count, sizeof *figures);
+    trimmed.rows = rows_trimmed(trim, step->rows, step->row_count, arena);
+    trimmed.figures = figures;
+    trimmed.figure_count = figures_keep(trim, step->figures, step->figure_count, figures);
+    return trimmed;
+}
+
+static const struct steps_facts *steps_trimmed(const struct trim *trim,
+                                               const struct steps_facts *steps,
+                                               struct arena *arena)
+{
+    struct steps_facts *trimmed = arena_alloc(arena, sizeof *trimmed);
+    struct card_step *items = arena_array(arena, steps->count, sizeof *items);
+    struct card_figure *figures = arena_array(arena, steps->figure_count, sizeof *figures);
+    for (size_t i = 0; i < steps->count; i++)
+        items[i] = step_trimmed(trim, &steps->items[i], arena);
+    *trimmed = (struct steps_facts){
+        .items = items, .count = steps->count, .figures = figures,
+        .figure_count = figures_keep(trim, steps->figures, steps->figure_count, figures)};
+    return trimmed;
+}
+
+static const struct rows_facts *list_trimmed(const struct trim *trim,
+                                             const struct rows_facts *rows, struct arena *arena)
+{
+    struct rows_facts *trimmed = arena_alloc(arena, sizeof *trimmed);
+    *trimmed = (struct rows_facts){rows_trimmed(trim, rows->rows, rows->count, arena),
+                                   rows->count};
+    return trimmed;
+}
+
+const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *trim,
+                                  struct arena *arena)
+{
+    struct sheet *trimmed = arena_alloc(arena, sizeof *trimmed);
+    struct block *blocks = arena_array(arena, whole->block_count, sizeof *blocks);
+    *trimmed = *whole;
+    trimmed->blocks = blocks;
+    trimmed->block_count = 0;
+    for (size_t i = 0; i < whole->block_count; i++) {
+        struct block block = whole->blocks[i];
+        if (block.yields >= trim->least)
+            continue;
+        if (block.key == BLOCK_STEPS)
+            block.facts.steps = steps_trimmed(trim, block.facts.steps, arena);
+        if (block.key == BLOCK_ROWS)
+            block.facts.rows = list_trimmed(trim, block.facts.rows, arena);
+        blocks[trimmed->block_count++] = block;
+    }
+    return trimmed;
+}
+
+/* ---- what yields ---- */
+
+static int highest(int a, int b)
+{
+    return a > b ? a : b;
+}
+
+static int rows_yield(const struct card_row *rows, size_t count)
+{
+    int most = YIELDS_NEVER;
+    for (size_t i = 0; i < count; i++)
+        most = highest(most, rows[i].yields);
+    return most;
+}
+
+int yields_highest(const struct sheet *sheet)
+{
+    const struct steps_facts *steps = sheet_steps(sheet);
+    const struct rows_facts *rows = sheet_rows(sheet);
+    int most = rows_yield(rows->rows, rows->count);
+    for (size_t i = 0; i < sheet->block_count; i++)
+        most = highest(most, sheet->blocks[i].yields);
+    for (size_t i = 0; i < steps->figure_count; i++)
+        most = highest(most, steps->figures[i].yields);
+    for (size_t i = 0; i < steps->count; i++)
+        most = highest(most, rows_yield(steps->items[i].rows, steps->items[i].row_count));
+    return most;
+}
+
+/* ---- what yielded ---- */
+
+struct yielding {
+    struct arena *arena;
+    struct yielded *list;
+    size_t count, room;
+};
+
+static void yielded_add(struct yielding *yielding, struct yielded one)
+{
+    yielding->list = arena_grow(yielding->arena, yielding->list, yielding->count,
+                                &yielding->room, sizeof *yielding->list);
+    yielding->list[yielding->count++] = one;
+}
+
+static void figures_yielded(struct yielding *yielding, const struct steps_facts *steps,
+                            const struct trim *trim)
+{
+    for (size_t i = 0; i < steps->figure_count; i++) {
+        const struct card_figure *figure = &steps->figures[i];
+        bool too_long = trim->stands != NULL && !trim->stands(trim->of, figure);
+        if (!figure_stands(trim, figure))
+            yielded_add(yielding, (struct yielded){
+                BLOCK_STEPS, figure->id, figure->text,
+                too_long ? YIELDED_TOO_LONG : YIELDED_TO_OTHERS, figure->origin});
+    }
+}
+
+static void rows_yielded(struct yielding *yielding, enum block_key block,
+                         const struct card_row *rows, size_t count, const struct trim *trim)
+{
+    for (size_t i = 0; i < count; i++)
+        if (rows[i].lesser != NULL && rows[i].yields >= trim->least)
+            yielded_add(yielding, (struct yielded){block, NULL, rows[i].name, YIELDED_TO_OTHERS,
+                                                   rows[i].origin});
+}
+
+size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
+                    const struct trim *trim, struct arena *arena, const struct yielded **list)
+{
+    struct yielding yielding = {.arena = arena};
+    const struct steps_facts *steps = sheet_steps(whole);
+    const struct rows_facts *rows = sheet_rows(whole);
+    for (size_t i = 0; i < whole->block_count; i++)
+        if (sheet_block(trimmed, whole->blocks[i].key) == NULL)
+            yielded_add(&yielding, (struct yielded){.block = whole->blocks[i].key,
+                                                    .origin = whole->origin});
+    figures_yielded(&yielding, steps, trim);
+    for (size_t i = 0; i < steps->count; i++)
+        rows_yielded(&yielding, BLOCK_STEPS, steps->items[i].rows, steps->items[i].row_count,
+                     trim);
+    rows_yielded(&yielding, BLOCK_ROWS, rows->rows, rows->count, trim);
+    *list = yielding.list;
+    return yielding.count;
+}
