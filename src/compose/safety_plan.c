@@ -141,13 +141,14 @@ void safety_slots_add(struct composing *composing, const struct procedure *proce
     pages_name(composing, first);
 }
 
-static const char *page_number(struct composing *composing, const struct slot *slot)
+static const struct phrase *page_number(struct composing *composing, const struct slot *slot)
 {
-    return text_format(composing->arena, "%s%s", slot->number, slot->page);
+    return phrase_verbatim(composing->arena,
+                           text_format(composing->arena, "%s%s", slot->number, slot->page));
 }
 
 /* "Gear on deck. Below: card 1B."; of more than two pages the first and the last. */
-static const char *pages_signs(struct composing *composing, const struct sheet *sheet)
+static const struct phrase *pages_signs(struct composing *composing, const struct sheet *sheet)
 {
     enum plan_part part = composing->slot->section.part;
     const struct slot *first = slot_of(composing, sheet->procedure_key), *last = first;
@@ -158,15 +159,15 @@ static const char *pages_signs(struct composing *composing, const struct sheet *
         last++;
     if (last - first == 1 && part != PLAN_PART_WHOLE) {
         bool deck = part == PLAN_PART_DECK;
-        return words_fill(composing->in->words, composing->arena,
-                          deck ? WORD_SAFETY_SIGNS_DECK : WORD_SAFETY_SIGNS_BELOW, "number",
-                          page_number(composing, deck ? last : first), NULL);
+        return phrase_word(composing->arena,
+                           deck ? WORD_SAFETY_SIGNS_DECK : WORD_SAFETY_SIGNS_BELOW, "number",
+                           page_number(composing, deck ? last : first), NULL);
     }
     static const enum word many[] = {
         [PLAN_PART_WHOLE] = WORD_SAFETY_SIGNS_MANY, [PLAN_PART_DECK] = WORD_SAFETY_SIGNS_DECK_MANY,
         [PLAN_PART_BELOW] = WORD_SAFETY_SIGNS_BELOW_MANY};
-    return words_fill(composing->in->words, composing->arena, many[part], "first",
-                      page_number(composing, first), "last", page_number(composing, last), NULL);
+    return phrase_word(composing->arena, many[part], "first", page_number(composing, first),
+                       "last", page_number(composing, last), NULL);
 }
 
 /* ---- where the cards hang ---- */
@@ -194,8 +195,8 @@ static void here_make(struct composing *composing, struct places_facts *plan)
     plan->here_given = true;
     plan->here = marker_of(boat, &hung);
     plan->facing = boat->facts.mounted_faces.value;
-    plan->here_word = words_get(composing->in->words, WORD_HERE);
-    plan->here_words = words_get(composing->in->words, here_words[plan->facing]);
+    plan->here_word = phrase_said(composing, word_alone(composing, WORD_HERE));
+    plan->here_words = phrase_said(composing, word_alone(composing, here_words[plan->facing]));
 }
 
 void safety_plan_notes(const struct boat *boat, struct problems *problems)
@@ -241,38 +242,48 @@ static void sources_add(struct composing *composing, struct source_list *list,
         source_add(composing, list, warnings->items[i].source);
 }
 
-static void source_word(struct text_builder *out, const struct authority *authority,
-                        bool tag_told)
+/* All that is cited under the tag of this source, which is the first of them. */
+static const struct phrase *source_cited(struct composing *composing,
+                                         const struct source_list *list, size_t first)
 {
-    if (tag_told)
-        text_add_format(out, "; %s", authority->id.text);
-    else
-        text_add_format(out, "%s**%s** %s, %s", out->length == 0 ? "" : ". ",
-                        authority->tag.text, authority->issuer.text, authority->id.text);
+    struct arena *arena = composing->arena;
+    const struct authority *source = list->rows[first];
+    const struct phrase **ids = arena_array(arena, list->count, sizeof *ids);
+    size_t count = 0;
+    for (size_t i = first; i < list->count; i++)
+        if (text_equal(list->rows[i]->tag.text, source->tag.text))
+            ids[count++] = phrase_verbatim(arena, list->rows[i]->id.text);
+    return phrase_word(arena, WORD_SOURCE, "tag", phrase_verbatim(arena, source->tag.text),
+                       "issuer", phrase_verbatim(arena, source->issuer.text), "ids",
+                       phrase_list(arena, WORD_JOIN_SEMICOLON, ids, count), NULL);
 }
 
-/* Sources of one tag stand together. */
-static const char *sources_joined(struct composing *composing, const struct source_list *list)
+static bool source_tag_is_new(const struct source_list *list, size_t index)
 {
-    struct text_builder out = text_builder_in(composing->arena);
-    bool *told = arena_array(composing->arena, list->count, sizeof *told);
-    for (size_t i = 0; i < list->count; i++) {
-        if (told[i])
-            continue;
-        for (size_t j = i; j < list->count; j++) {
-            if (!text_equal(list->rows[i]->tag.text, list->rows[j]->tag.text))
-                continue;
-            source_word(&out, list->rows[j], told[i]);
-            told[i] = told[j] = true;
-        }
-    }
-    return out.length == 0 ? ""
-                           : text_format(composing->arena, "**%s:** %s.",
-                                         words_get(composing->in->words, WORD_SOURCES), out.at);
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(list->rows[i]->tag.text, list->rows[index]->tag.text))
+            return false;
+    return true;
+}
+
+/* Sources of one tag stand together; NULL: there are none. */
+static const struct phrase *sources_joined(struct composing *composing,
+                                           const struct source_list *list)
+{
+    const struct phrase **cited = arena_array(composing->arena, list->count, sizeof *cited);
+    size_t count = 0;
+    for (size_t i = 0; i < list->count; i++)
+        if (source_tag_is_new(list, i))
+            cited[count++] = source_cited(composing, list, i);
+    if (count == 0)
+        return NULL;
+    return phrase_word(composing->arena, WORD_SOURCES, "sources",
+                       phrase_list(composing->arena, WORD_JOIN_STOP, cited, count), NULL);
 }
 
 /* Only warnings carry a tag, and only those that are printed on this boat's sheets. */
-static const char *plan_sources_words(struct composing *composing, const struct sheet_list *others)
+static const struct phrase *plan_sources(struct composing *composing,
+                                         const struct sheet_list *others)
 {
     struct source_list list = {0};
     for (size_t i = 0; i < others->count; i++) {
@@ -310,7 +321,7 @@ static void legend_make(struct composing *composing, struct sheet *sheet)
     static const enum word words[] = {WORD_LEGEND_FIRE, WORD_LEGEND_RESCUE, WORD_LEGEND_CONTROL};
     struct legend_facts *legend = arena_alloc(composing->arena, sizeof *legend);
     for (size_t i = 0; i < sizeof words / sizeof *words; i++)
-        legend->words[i] = words_get(composing->in->words, words[i]);
+        legend->words[i] = phrase_said(composing, word_alone(composing, words[i]));
     block_add(composing, sheet, BLOCK_LEGEND)->legend = legend;
 }
 
@@ -322,10 +333,12 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
     legend_make(composing, sheet);
     if (composing->slot->last_section)
         text_add_block(composing, sheet, BLOCK_SOURCES,
-                       (struct card_text){plan_sources_words(composing, others), sheet->origin});
-    signs_make(composing, sheet, "", pages_signs(composing, sheet));
+                       (struct card_text){phrase_said(composing, plan_sources(composing, others)),
+                                          sheet->origin});
+    signs_make(composing, sheet, NULL, pages_signs(composing, sheet));
     text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){words_get(composing->in->words, WORD_SAFETY_CALL_LINE),
-                                      sheet->origin});
+                   (struct card_text){
+                       phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
+                       sheet->origin});
     warnings_make(composing, sheet);
 }
