@@ -35,6 +35,7 @@ struct compose_input {
     const struct procedure_set *procedures;
     const struct authorities *authorities;
     const struct words *words;
+    struct languages languages;   /* each that a text of the record may be in */
     struct date today;            /* printed, and for approvals */
     bool draft;                   /* cards that lack facts are composed too, marked */
 };

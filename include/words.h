@@ -31,10 +31,11 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(CAUTION, caution, PLAIN, "") \
     X(AFTER_STEP, after_step, PLAIN, "step ask") \
     X(SEE_CARD, see_card, PLAIN, "number subject") \
+    X(EXIT_CARD, exit_card, PLAIN, "say card") \
     X(LOCAL_RULE, local_rule, PLAIN, "") \
-    X(RESCUE_CENTRE, rescue_centre, PLAIN, "") \
+    X(CONTACT_CENTRE, contact_centre, PLAIN, "name ways") \
     X(CHANNEL_16, channel_16, PLAIN, "") \
-    X(BASE_PHONE, base_phone, PLAIN, "") \
+    X(CONTACT_BASE, contact_base, PLAIN, "phone") \
     X(CALL_MAYDAY, call_mayday, PLAIN, "") \
     X(CALL_PAN_PAN, call_pan_pan, PLAIN, "") \
     X(CALL_BOTH, call_both, PLAIN, "") \
@@ -58,6 +59,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SET_DECK, set_deck, PLAIN, "") \
     X(SET_CHANNEL_HANDHELD, set_channel_handheld, PLAIN, "") \
     X(SET_LEAVE_FIXED, set_leave_fixed, PLAIN, "") \
+    X(NUMBERED_LINE, numbered_line, PLAIN, "number line") \
+    X(NO_ANSWER_WAYS, no_answer_ways, PLAIN, "ways") \
     X(NO_ANSWER, no_answer, PLAIN, "") \
     X(THEN_HANDHELD, then_handheld, PLAIN, "tag") \
     X(THEN_EPIRB, then_epirb, PLAIN, "tag") \
@@ -117,7 +120,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(GEAR_DATES_NONE, gear_dates_none, PLAIN, "") \
     X(REPLACE, replace, PLAIN, "") \
     X(GEAR_DATES_PAST, gear_dates_past, PLAIN, "date") \
-    X(GEAR_DATES_SOME, gear_dates_some, PLAIN, "date count") \
+    X(GEAR_DATES_SOME, gear_dates_some, COUNTED, "count date") \
     X(APPROVED, approved, PLAIN, "initials qualification date") \
     X(MARK_SPECIMEN, mark_specimen, PLAIN, "") \
     X(MARK_DRAFT, mark_draft, PLAIN, "") \
@@ -138,6 +141,9 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SIDE_CENTRE, side_centre, PLAIN, "") \
     X(SIDE_BOTH, side_both, PLAIN, "") \
     X(VALVE_NONE, valve_none, PLAIN, "") \
+    X(PLACE_HANDLED, place_handled, PLAIN, "place how") \
+    X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
+    X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \
@@ -149,7 +155,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SAFETY_SIGNS_DECK_MANY, safety_signs_deck_many, PLAIN, "first last") \
     X(SAFETY_SIGNS_BELOW_MANY, safety_signs_below_many, PLAIN, "first last") \
     X(SAFETY_CALL_LINE, safety_call_line, PLAIN, "") \
-    X(SOURCES, sources, PLAIN, "") \
+    X(SOURCES, sources, PLAIN, "sources") \
+    X(SOURCE, source, PLAIN, "tag issuer ids") \
     X(HERE, here, PLAIN, "") \
     X(HERE_BOW, here_bow, PLAIN, "") \
     X(HERE_STERN, here_stern, PLAIN, "") \
@@ -177,6 +184,9 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(COUNTED_ITEMS, counted_items, PLAIN, "count items") \
     X(JOIN_COMMA, join_comma, JOIN, "before next") \
     X(JOIN_DOT, join_dot, JOIN, "before next") \
+    X(JOIN_SPACE, join_space, JOIN, "before next") \
+    X(JOIN_STOP, join_stop, JOIN, "before next") \
+    X(JOIN_SEMICOLON, join_semicolon, JOIN, "before next") \
     X(JOIN_SLASH, join_slash, JOIN, "before next")
 
 enum word {
@@ -282,6 +292,17 @@ bool words_in_set(const struct words *words, enum word_set set, const char *word
 enum handled { HANDLED_ON, HANDLED_OFF };
 const char *words_handling(const struct words *words, const char *how, enum handled wanted,
                            struct arena *arena);
+
+/* The same of a text that may be given by language: each is read by the words of its own, a
+ * text without one by `own`. A language that tells only of the contrary is left out; where the
+ * first does, the text is NULL. */
+struct handling_wanted {
+    const struct languages *languages;
+    const struct words *own;
+    enum handled wanted;
+};
+struct text_value words_handling_by_language(const struct handling_wanted *wanted,
+                                             const struct text_value *how, struct arena *arena);
 
 /* What the zone is called ("Chart table"). NULL for ZONE_NONE. */
 const char *words_zone(const struct words *words, enum zone_key zone);

@@ -10,7 +10,7 @@ struct compose_input compose_input_of(const struct boat_job *boat, const struct 
     const struct fleet *fleet = boat->job->fleet;
     const struct options *options = boat->job->options;
     return (struct compose_input){boat->boat, fleet->base, &fleet->procedures, fleet->authorities,
-                                  words, options->today, options->draft};
+                                  words, fleet->languages, options->today, options->draft};
 }
 
 struct sheets sheets_compose(struct boat_job *boat, struct job_part part)

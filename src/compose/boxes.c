@@ -2,13 +2,13 @@
  * and the base's own rules (room: compose). */
 #include "compose_room.h"
 
-const char *signs_joined(struct composing *composing)
+const struct phrase *signs_joined(const struct composing *composing)
 {
     const struct list_value *signs = &composing->slot->procedure->signs;
-    struct text_builder builder = text_builder_in(composing->arena);
+    const struct phrase **phrases = arena_array(composing->arena, signs->count, sizeof *phrases);
     for (size_t i = 0; i < signs->count; i++)
-        text_add_format(&builder, "%s%s", i == 0 ? "" : " · ", signs->items[i].text);
-    return builder.at;
+        phrases[i] = phrase_text(composing->arena, &signs->items[i]);
+    return phrase_list(composing->arena, WORD_JOIN_DOT, phrases, signs->count);
 }
 
 /* A procedure names a step that this boat's card may lack: then the card is
@@ -26,34 +26,48 @@ static int number_of_step(struct composing *composing, const struct sheet *sheet
     return 0;
 }
 
-static const char *call_line(struct composing *composing, const struct sheet *sheet)
+/* NULL where it says nothing. */
+static const struct phrase *call_line(struct composing *composing, const struct sheet *sheet)
 {
     const struct said *said = said_take(composing, &composing->slot->procedure->call_when);
-    return said == NULL ? "" : numbers_fill(composing, sheet, &said->say);
+    return said == NULL ? NULL : numbers_fill(composing, sheet, &said->say);
+}
+
+static void exit_refuse(struct composing *composing, const struct said *said)
+{
+    composing->held = true;
+    problem_add(composing->problems, SEVERITY_HELD, said->card.place,
+                "lead to a card that belongs to the set of every boat",
+                "%s: the card %s is not in this boat's set", composing->slot->name,
+                said->card.text);
 }
 
 /* What the exit says, and the card it leads to by number and name. */
-static const char *exit_words(struct composing *composing, const struct sheet *sheet,
-                              const struct said *said)
+static const struct phrase *exit_phrase(struct composing *composing, const struct sheet *sheet,
+                                        const struct said *said)
 {
+    struct arena *arena = composing->arena;
     if (said == NULL)
-        return words_get(composing->in->words, WORD_NOT_RECORDED);
-    const char *words = numbers_fill(composing, sheet, &said->say);
+        return word_alone(composing, WORD_NOT_RECORDED);
+    const struct phrase *words = numbers_fill(composing, sheet, &said->say);
     const struct slot *slot = slot_of(composing, said->card.text);
-    if (said->card.text == NULL)
+    if (said->card.text != NULL && slot == NULL)
+        exit_refuse(composing, said);
+    if (slot == NULL)
         return words;
-    if (slot == NULL) {
-        composing->held = true;
-        problem_add(composing->problems, SEVERITY_HELD, said->card.place,
-                    "lead to a card that belongs to the set of every boat",
-                    "%s: the card %s is not in this boat's set", composing->slot->name,
-                    said->card.text);
-        return words;
-    }
-    return text_format(composing->arena, "%s **%s**", words,
-                       words_fill(composing->in->words, composing->arena, WORD_SEE_CARD, "number",
-                                  card_numbers(composing, said->card.text), "subject",
-                                  slot->subject, NULL));
+    const struct phrase *card = phrase_word(
+        arena, WORD_SEE_CARD, "number", card_numbers(composing, said->card.text), "subject",
+        phrase_text(arena, &slot->procedure->subject), NULL);
+    return phrase_word(arena, WORD_EXIT_CARD, "say", words, "card", card, NULL);
+}
+
+static const struct phrase *question(struct composing *composing, const struct sheet *sheet,
+                                     const struct decision *decision)
+{
+    return phrase_word(composing->arena, WORD_AFTER_STEP, "step",
+                       phrase_number(composing->arena,
+                                     number_of_step(composing, sheet, &decision->after)),
+                       "ask", phrase_text(composing->arena, &decision->ask), NULL);
 }
 
 static void decision_make(struct composing *composing, struct sheet *sheet)
@@ -63,16 +77,13 @@ static void decision_make(struct composing *composing, struct sheet *sheet)
         return;
     const struct said *yes = said_take(composing, &decision->yes);
     const struct said *no = said_take(composing, &decision->no);
-    const char *number = text_format(composing->arena, "%d",
-                                     number_of_step(composing, sheet, &decision->after));
     struct decision_facts *facts = arena_alloc(composing->arena, sizeof *facts);
     *facts = (struct decision_facts){
-        .yes_word = words_get(composing->in->words, WORD_YES),
-        .no_word = words_get(composing->in->words, WORD_NO),
-        .ask = words_fill(composing->in->words, composing->arena, WORD_AFTER_STEP, "step", number,
-                          "ask", decision->ask.text, NULL),
-        .yes = exit_words(composing, sheet, yes),
-        .no = exit_words(composing, sheet, no),
+        .yes_word = phrase_said(composing, word_alone(composing, WORD_YES)),
+        .no_word = phrase_said(composing, word_alone(composing, WORD_NO)),
+        .ask = phrase_said(composing, question(composing, sheet, decision)),
+        .yes = phrase_said(composing, exit_phrase(composing, sheet, yes)),
+        .no = phrase_said(composing, exit_phrase(composing, sheet, no)),
         .yes_card = yes == NULL ? NULL : yes->card.text,
         .no_card = no == NULL ? NULL : no->card.text,
         .origin = decision->ask.place};
@@ -107,12 +118,14 @@ static struct warnings_facts warnings_of(struct composing *composing, enum word 
                                          const struct warning *warnings, size_t given)
 {
     struct card_warning *out = arena_array(composing->arena, given, sizeof *out);
-    struct warnings_facts facts = {.word = words_get(composing->in->words, word), .items = out};
+    struct warnings_facts facts = {.word = phrase_said(composing, word_alone(composing, word)),
+                                   .items = out};
     for (size_t i = 0; i < given; i++) {
         const struct authority *source = basis_authority(composing, &warnings[i].basis);
         if (condition_judge(composing, warnings[i].when) != TRUTH_NO)
             out[facts.count++] = (struct card_warning){
-                .text = warnings[i].say.text, .symbol = warnings[i].symbol.value,
+                .text = phrase_said(composing, phrase_text(composing->arena, &warnings[i].say)),
+                .symbol = warnings[i].symbol.value,
                 .tag = source == NULL ? "" : source->tag.text, .source = source,
                 .origin = warnings[i].say.place};
     }
@@ -124,14 +137,16 @@ static struct warnings_facts local_rules_of(struct composing *composing,
 {
     const struct base_record *base = composing->in->base;
     struct card_warning *out = arena_array(composing->arena, base->local_rule_count, sizeof *out);
-    struct warnings_facts facts = {.word = words_get(composing->in->words, WORD_LOCAL_RULE),
+    struct warnings_facts facts = {.word = phrase_said(composing,
+                                                       word_alone(composing, WORD_LOCAL_RULE)),
                                    .items = out};
     for (size_t i = 0; i < base->local_rule_count; i++) {
         const struct local_rule *rule = &base->local_rules[i];
         if (text_equal(rule->card.text, sheet->procedure_key) ||
             text_equal(rule->card.text, sheet->id))
             out[facts.count++] = (struct card_warning){
-                .text = rule->rule.text, .tag = rule->source.text, .origin = rule->rule.place};
+                .text = phrase_said(composing, phrase_text(composing->arena, &rule->rule)),
+                .tag = rule->source.text, .origin = rule->rule.place};
     }
     return facts;
 }
@@ -147,20 +162,20 @@ void warnings_make(struct composing *composing, struct sheet *sheet)
     warnings_add(composing, sheet, BLOCK_LOCAL_RULES, local_rules_of(composing, sheet));
 }
 
-void signs_make(struct composing *composing, struct sheet *sheet, const char *word,
-                const char *signs)
+void signs_make(struct composing *composing, struct sheet *sheet, const struct phrase *word,
+                const struct phrase *signs)
 {
     struct signs_facts *facts = arena_alloc(composing->arena, sizeof *facts);
-    *facts = (struct signs_facts){word, signs};
+    *facts = (struct signs_facts){phrase_said(composing, word), phrase_said(composing, signs)};
     block_add(composing, sheet, BLOCK_SIGNS)->signs = facts;
 }
 
 void boxes_make(struct composing *composing, struct sheet *sheet)
 {
-    signs_make(composing, sheet, words_get(composing->in->words, WORD_WHEN),
-               signs_joined(composing));
+    signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing));
     text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){call_line(composing, sheet), sheet->origin});
+                   (struct card_text){phrase_said(composing, call_line(composing, sheet)),
+                                      sheet->origin});
     decision_make(composing, sheet);
     warnings_make(composing, sheet);
 }

@@ -10,20 +10,35 @@ struct lines {
     int number;
 };
 
-static void line_add(struct composing *composing, struct lines *lines, const char *text,
-                     struct place origin)
+static void line_append(struct composing *composing, struct lines *lines,
+                        const struct phrase *line, struct place origin)
 {
     lines->at = arena_grow(composing->arena, lines->at, lines->count, &lines->room,
                            sizeof *lines->at);
-    lines->at[lines->count++] = (struct card_text){.text = text, .origin = origin};
+    lines->at[lines->count++] = (struct card_text){phrase_said(composing, line), origin};
 }
 
-/* A line that is one of the things to do, in their order. */
-static void numbered_line_add(struct composing *composing, struct lines *lines, const char *text,
+/* A line that is done in its turn. */
+static void numbered_add(struct composing *composing, struct lines *lines,
+                         const struct phrase *line, struct place origin)
+{
+    line_append(composing, lines,
+                phrase_word(composing->arena, WORD_NUMBERED_LINE, "number",
+                            phrase_number(composing->arena, ++lines->number), "line", line, NULL),
+                origin);
+}
+
+/* The same of words alone. */
+static void numbered_word_add(struct composing *composing, struct lines *lines, enum word word,
                               struct place origin)
 {
-    line_add(composing, lines,
-             text_format(composing->arena, "**%d** %s", ++lines->number, text), origin);
+    numbered_add(composing, lines, word_alone(composing, word), origin);
+}
+
+static void word_line_add(struct composing *composing, struct lines *lines, enum word word,
+                          struct place origin)
+{
+    line_append(composing, lines, word_alone(composing, word), origin);
 }
 
 static bool fitted(struct composing *composing, enum item_key item, struct place place)
@@ -63,86 +78,88 @@ static const struct equipment *handheld_best(const struct composing *composing)
 }
 
 /* Zone and side: the spot stands on the gear's own row and on the plan. */
-static const char *gear_place(const struct composing *composing, const struct equipment *gear)
-{
-    return place_words(composing, gear->place_zone, gear->place_side, NULL);
-}
-
-/* A sentence with the gear's {tag} and {place}. */
-const char *call_gear_words(struct composing *composing, enum word word,
-                              const struct equipment *gear)
+const struct phrase *call_gear(struct composing *composing, enum word word,
+                               const struct equipment *gear)
 {
     marker_add(composing, gear);
-    return words_fill(composing->in->words, composing->arena, word, "tag",
-                      TEXT_OR_EMPTY(gear->tag), "place", gear_place(composing, gear), NULL);
+    return phrase_word(composing->arena, word, "tag",
+                       phrase_verbatim(composing->arena, gear->tag.text), "place",
+                       place_phrase(composing, gear->place_zone, gear->place_side, NULL), NULL);
 }
 
 static void power_line(struct composing *composing, struct lines *lines)
 {
     const struct radio_facts *radio = &composing->in->boat->radio;
-    const struct words *words = composing->in->words;
     if (radio->power_switch.text == NULL)
-        numbered_line_add(composing, lines, words_get(words, WORD_SET_ON_PLAIN),
-                          composing->in->boat->radio_place);
+        numbered_word_add(composing, lines, WORD_SET_ON_PLAIN, composing->in->boat->radio_place);
     else
-        numbered_line_add(composing, lines,
-                          words_fill(words, composing->arena, WORD_SET_ON, "switch",
-                                     radio->power_switch.text, NULL),
-                          radio->power_switch.place);
+        numbered_add(composing, lines,
+                     phrase_word(composing->arena, WORD_SET_ON, "switch",
+                                 phrase_text(composing->arena, &radio->power_switch), NULL),
+                     radio->power_switch.place);
 }
 
-/* The red key, as this set has it; only where a DSC alert can be sent. */
+/* The red key, as this set has it. */
+static const struct phrase *key_pressed(struct composing *composing)
+{
+    const struct radio_facts *radio = &composing->in->boat->radio;
+    struct arena *arena = composing->arena;
+    const struct phrase *cover = radio->distress_key.text != NULL
+                                     ? phrase_text(arena, &radio->distress_key)
+                                     : word_alone(composing, WORD_SET_KEY_PLAIN);
+    if (!radio->hold_s.given)
+        return phrase_word(arena, WORD_SET_KEY_NO_HOLD, "cover", cover, NULL);
+    return phrase_word(arena, WORD_SET_KEY, "cover", cover, "seconds",
+                       phrase_verbatim(arena, radio->hold_s.text), NULL);
+}
+
+/* Only where a DSC alert can be sent; where the card knows a milder call too, for MAYDAY. */
 static void key_line(struct composing *composing, struct lines *lines,
                      const struct calling *calling)
 {
-    const struct radio_facts *radio = &composing->in->boat->radio;
-    const struct words *words = composing->in->words;
-    const char *cover = radio->distress_key.text != NULL ? radio->distress_key.text
-                                                         : words_get(words, WORD_SET_KEY_PLAIN);
-    const char *press = radio->hold_s.given
-                            ? words_fill(words, composing->arena, WORD_SET_KEY, "cover", cover,
-                                         "seconds", radio->hold_s.text, NULL)
-                            : words_fill(words, composing->arena, WORD_SET_KEY_NO_HOLD, "cover",
-                                         cover, NULL);
+    const struct phrase *press = key_pressed(composing);
     if (calling->other)
-        press = words_fill(words, composing->arena, WORD_MAYDAY_ONLY, "what", press, NULL);
-    numbered_line_add(composing, lines, press, radio->distress_key.place);
+        press = phrase_word(composing->arena, WORD_MAYDAY_ONLY, "what", press, NULL);
+    numbered_add(composing, lines, press, composing->in->boat->radio.distress_key.place);
 }
 
 /* Without a fixed set the handheld is the radio that is worked. */
 static void handheld_lines(struct composing *composing, struct lines *lines)
 {
-    const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
     if (!fitted(composing, ITEM_vhf_handheld, origin))
         return;
-    numbered_line_add(composing, lines,
-                      call_gear_words(composing, WORD_SET_HANDHELD_FIRST,
-                                      handheld_best(composing)), origin);
-    numbered_line_add(composing, lines, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
-    numbered_line_add(composing, lines, words_get(words, WORD_SET_TALK), origin);
+    numbered_add(composing, lines,
+                 call_gear(composing, WORD_SET_HANDHELD_FIRST, handheld_best(composing)), origin);
+    numbered_word_add(composing, lines, WORD_SET_CHANNEL_HANDHELD, origin);
+    numbered_word_add(composing, lines, WORD_SET_TALK, origin);
+}
+
+static const struct phrase *channel_set(struct composing *composing)
+{
+    return phrase_word(composing->arena, WORD_SET_CHANNEL, "channel",
+                       phrase_verbatim(composing->arena,
+                                       composing->in->base->centre_channel.text), NULL);
 }
 
 static void set_lines(struct composing *composing, struct lines *lines,
                       const struct calling *calling)
 {
-    const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->radio_place;
+    bool alert = dsc_ready(composing->in->boat);
     if (!fitted(composing, ITEM_vhf_dsc, origin)) {
-        line_add(composing, lines, words_get(words, WORD_SET_NO_FIXED), origin);
+        word_line_add(composing, lines, WORD_SET_NO_FIXED, origin);
         handheld_lines(composing, lines);
         return;
     }
     marker_add(composing, call_first_gear(composing, ITEM_vhf_dsc));
     power_line(composing, lines);
-    if (calling->mayday && dsc_ready(composing->in->boat))
+    if (calling->mayday && alert)
         key_line(composing, lines, calling);
-    numbered_line_add(composing, lines,
-                      words_fill(words, composing->arena, WORD_SET_CHANNEL, "channel",
-                                 composing->in->base->centre_channel.text, NULL), origin);
-    numbered_line_add(composing, lines, words_get(words, WORD_SET_TALK), origin);
-    if (calling->mayday && !dsc_ready(composing->in->boat))
-        line_add(composing, lines, words_get(words, WORD_SET_NO_DSC), origin);
+    numbered_add(composing, lines, channel_set(composing), origin);
+    numbered_word_add(composing, lines, WORD_SET_TALK, origin);
+    if (calling->mayday && !alert)
+        word_line_add(composing, lines, WORD_SET_NO_DSC, origin);
 }
 
 /* Where the set cannot be had, nobody goes through smoke or water for another. */
@@ -153,11 +170,9 @@ static void second_station_line(struct composing *composing, struct lines *lines
     if (fitted(composing, ITEM_vhf_handheld, origin))
         handheld = first_within(composing, ITEM_vhf_handheld, REACH_COMPANIONWAY);
     if (handheld != NULL)
-        line_add(composing, lines,
-                 call_gear_words(composing, WORD_SET_HANDHELD, handheld), origin);
+        line_append(composing, lines, call_gear(composing, WORD_SET_HANDHELD, handheld), origin);
     else
-        line_add(composing, lines,
-                 words_get(composing->in->words, WORD_SET_HANDHELD_NONE), origin);
+        word_line_add(composing, lines, WORD_SET_HANDHELD_NONE, origin);
 }
 
 /* The best piece that may be fetched; NULL: none, or none is fitted. */
@@ -170,40 +185,46 @@ static const struct equipment *fetched(struct composing *composing, enum item_ke
     return at_hand != NULL ? at_hand : first_within(composing, item, calling->most);
 }
 
-static void then_add(struct composing *composing, struct text_builder *builder, enum word word,
-                     const struct equipment *gear)
+/* The next way to be heard; NULL: there is none. */
+static const struct phrase *then_use(struct composing *composing, enum word word,
+                                     const struct equipment *gear)
 {
-    if (gear != NULL)
-        text_add(builder, call_gear_words(composing, word, gear));
+    return gear == NULL ? NULL : call_gear(composing, word, gear);
+}
+
+/* The ways to be heard, one after another, where nobody answers. */
+static const struct phrase *no_answer_ways(struct composing *composing,
+                                           const struct calling *calling,
+                                           const struct equipment *epirb)
+{
+    const struct phrase *ways[4] = {word_alone(composing, WORD_NO_ANSWER)};
+    if (!calling->from_deck && !by_handheld_only(composing->in->boat))
+        ways[1] = then_use(composing, WORD_THEN_HANDHELD,
+                           fetched(composing, ITEM_vhf_handheld, calling));
+    if (!base_beyond_a1(composing->in->base))
+        ways[2] = then_use(composing, WORD_THEN_EPIRB, epirb);
+    if (calling->mayday && epirb == NULL && !calling->from_deck)
+        ways[3] = then_use(composing, WORD_THEN_FLARES, fetched(composing, ITEM_flares, calling));
+    return phrase_list(composing->arena, WORD_JOIN_COMMA, ways, sizeof ways / sizeof *ways);
 }
 
 static void no_answer_line(struct composing *composing, struct lines *lines,
                            const struct calling *calling)
 {
     struct place origin = composing->in->boat->place;
-    struct text_builder builder = text_builder_in(composing->arena);
     const struct equipment *epirb =
         calling->mayday ? fetched(composing, ITEM_epirb, calling) : NULL;
-    text_add(&builder, words_get(composing->in->words, WORD_NO_ANSWER));
-    if (!calling->from_deck && !by_handheld_only(composing->in->boat))
-        then_add(composing, &builder, WORD_THEN_HANDHELD,
-                 fetched(composing, ITEM_vhf_handheld, calling));
-    if (!base_beyond_a1(composing->in->base))
-        then_add(composing, &builder, WORD_THEN_EPIRB, epirb);
-    if (calling->mayday && epirb == NULL && !calling->from_deck)
-        then_add(composing, &builder, WORD_THEN_FLARES, fetched(composing, ITEM_flares, calling));
-    text_add(&builder, ".");
+    const struct phrase *ways = no_answer_ways(composing, calling, epirb);
     if (epirb != NULL && base_beyond_a1(composing->in->base))
-        line_add(composing, lines,
-                 call_gear_words(composing, WORD_BEACON_FIRST, epirb), origin);
-    line_add(composing, lines, builder.at, origin);
+        line_append(composing, lines, call_gear(composing, WORD_BEACON_FIRST, epirb), origin);
+    line_append(composing, lines,
+                phrase_word(composing->arena, WORD_NO_ANSWER_WAYS, "ways", ways, NULL), origin);
 }
 
 /* Who leaves the boat cannot stay on deck. */
-static const char *upwind_words(const struct words *words, const struct calling *calling)
+static enum word upwind_word(const struct calling *calling)
 {
-    return words_get(words, calling->from == CALL_FROM_HANDHELD_CARRIED ? WORD_SET_UPWIND
-                                                                        : WORD_SET_DECK);
+    return calling->from == CALL_FROM_HANDHELD_CARRIED ? WORD_SET_UPWIND : WORD_SET_DECK;
 }
 
 /* ---- without a radio ---- */
@@ -214,11 +235,21 @@ static void distress_means_add(struct composing *composing, struct lines *lines,
 {
     if (gear == NULL)
         return;
-    const char *line = call_gear_words(composing, word, gear);
+    const struct phrase *line = call_gear(composing, word, gear);
     if (calling->other)
-        line = words_fill(composing->in->words, composing->arena, WORD_MAYDAY_ONLY, "what", line,
-                          NULL);
-    line_add(composing, lines, line, gear->place);
+        line = phrase_word(composing->arena, WORD_MAYDAY_ONLY, "what", line, NULL);
+    line_append(composing, lines, line, gear->place);
+}
+
+/* A handheld that lies where the vapour is stays there. */
+static void handheld_left_line(struct composing *composing, struct lines *lines)
+{
+    const struct equipment *handheld = call_first_gear(composing, ITEM_vhf_handheld);
+    if (handheld != NULL)
+        line_append(composing, lines,
+                    phrase_word(composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
+                                phrase_verbatim(composing->arena, handheld->tag.text), NULL),
+                    handheld->place);
 }
 
 /* What is left to those who cannot call: beacon, phone, flares, sound; with vapour about
@@ -226,25 +257,20 @@ static void distress_means_add(struct composing *composing, struct lines *lines,
 static void no_radio_lines(struct composing *composing, struct lines *lines,
                            const struct calling *calling)
 {
-    const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
-    const struct equipment *handheld = call_first_gear(composing, ITEM_vhf_handheld);
-    if (calling->from_deck && handheld != NULL)
-        line_add(composing, lines,
-                 words_fill(words, composing->arena, WORD_SET_HANDHELD_BELOW, "tag",
-                            TEXT_OR_EMPTY(handheld->tag), NULL), handheld->place);
-    if (calling->from_deck)
-        line_add(composing, lines, upwind_words(words, calling), origin);
+    bool deck = calling->from_deck;
+    if (deck) {
+        handheld_left_line(composing, lines);
+        word_line_add(composing, lines, upwind_word(calling), origin);
+    }
     if (calling->mayday)
-        distress_means_add(composing, lines,
-                           calling->from_deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
+        distress_means_add(composing, lines, deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
                            fetched(composing, ITEM_epirb, calling), calling);
-    line_add(composing, lines,
-             words_get(words, calling->from_deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE), origin);
-    if (calling->mayday && !calling->from_deck)
+    word_line_add(composing, lines, deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE, origin);
+    if (calling->mayday && !deck)
         distress_means_add(composing, lines, WORD_FLARES_NOW,
                            fetched(composing, ITEM_flares, calling), calling);
-    line_add(composing, lines, words_get(words, WORD_WAVE_WHISTLE), origin);
+    word_line_add(composing, lines, WORD_WAVE_WHISTLE, origin);
 }
 
 /* ---- from deck, where there is vapour or nobody may go below ---- */
@@ -252,25 +278,22 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
 static void leave_fixed_line(struct composing *composing, struct lines *lines)
 {
     if (!by_handheld_only(composing->in->boat))
-        line_add(composing, lines, words_get(composing->in->words, WORD_SET_LEAVE_FIXED),
-                 composing->in->boat->place);
+        word_line_add(composing, lines, WORD_SET_LEAVE_FIXED, composing->in->boat->place);
 }
 
 static void deck_lines(struct composing *composing, struct lines *lines,
                        const struct calling *calling)
 {
-    const struct words *words = composing->in->words;
     struct place origin = composing->in->boat->place;
     const struct equipment *at_hand = handheld_at_hand(composing);
     if (at_hand != NULL)
-        numbered_line_add(composing, lines,
-                          call_gear_words(composing, WORD_SET_HANDHELD_FIRST, at_hand),
-                          at_hand->place);
+        numbered_add(composing, lines, call_gear(composing, WORD_SET_HANDHELD_FIRST, at_hand),
+                     at_hand->place);
     else
-        numbered_line_add(composing, lines, words_get(words, WORD_SET_HANDHELD_CARRIED), origin);
-    numbered_line_add(composing, lines, upwind_words(words, calling), origin);
-    numbered_line_add(composing, lines, words_get(words, WORD_SET_CHANNEL_HANDHELD), origin);
-    numbered_line_add(composing, lines, words_get(words, WORD_SET_TALK), origin);
+        numbered_word_add(composing, lines, WORD_SET_HANDHELD_CARRIED, origin);
+    numbered_word_add(composing, lines, upwind_word(calling), origin);
+    numbered_word_add(composing, lines, WORD_SET_CHANNEL_HANDHELD, origin);
+    numbered_word_add(composing, lines, WORD_SET_TALK, origin);
 }
 
 /* ---- the panel's left side ---- */
@@ -284,12 +307,11 @@ static void before_fixed_lines(struct composing *composing, struct lines *lines,
     const struct equipment *worked = set != NULL || handheld != NULL
                                          ? set : call_first_gear(composing, ITEM_vhf_handheld);
     if (calling->from == CALL_FROM_DECK_FIRST && handheld != NULL && set != NULL)
-        line_add(composing, lines,
-                 call_gear_words(composing, WORD_SET_DECK_FIRST, handheld), handheld->place);
+        line_append(composing, lines, call_gear(composing, WORD_SET_DECK_FIRST, handheld),
+                    handheld->place);
     if (calling->from == CALL_FROM_FIXED_IN_FIRE && worked != NULL &&
         reach_here(composing, worked) > REACH_DECK)
-        line_add(composing, lines,
-                 words_get(composing->in->words, WORD_SET_OUTSIDE_SMOKE), worked->place);
+        word_line_add(composing, lines, WORD_SET_OUTSIDE_SMOKE, worked->place);
 }
 
 static void fixed_lines(struct composing *composing, struct lines *lines,

@@ -53,16 +53,17 @@ static enum word panel_title(const struct calling *calling)
     return calling->mayday ? WORD_CALL_MAYDAY : WORD_CALL_PAN_PAN;
 }
 
-static const char *station_words(struct composing *composing, const struct calling *calling)
+/* NULL: there is nothing to call with. */
+static const struct phrase *call_station(struct composing *composing, const struct calling *calling)
 {
     const struct equipment *gear = calling->from_deck ? handheld_at_hand(composing)
                                                       : call_first_gear(composing, ITEM_vhf_dsc);
     if (gear == NULL && !calling->from_deck)
         gear = call_first_gear(composing, ITEM_vhf_handheld);
     if (gear == NULL)
-        return "";
+        return NULL;
     bool handheld = gear->item.value == ITEM_vhf_handheld;
-    return call_gear_words(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
+    return call_gear(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
 }
 
 static void panel_make(struct composing *composing, struct sheet *sheet,
@@ -71,12 +72,12 @@ static void panel_make(struct composing *composing, struct sheet *sheet,
     const struct script_request *request = panel->request;
     struct call_facts *call = arena_alloc(composing->arena, sizeof *call);
     struct calling calling = calling_of(composing, panel);
-    *call = (struct call_facts){.silent = !calling.can_call,
-                                .station = station_words(composing, &calling),
-                                .origin = sheet->origin};
+    *call = (struct call_facts){
+        .silent = !calling.can_call, .origin = sheet->origin,
+        .station = phrase_said(composing, call_station(composing, &calling))};
     call->operate = operate_lines(composing, &calling, &call->operate_count);
     calling.other = request->other != NULL;
-    call->title = words_get(composing->in->words, panel_title(&calling));
+    call->title = phrase_said(composing, word_alone(composing, panel_title(&calling)));
     block_add(composing, sheet, BLOCK_CALL)->call = call;
     if (!calling.can_call)
         return;

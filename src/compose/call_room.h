@@ -20,8 +20,8 @@ const struct equipment *call_first_gear(const struct composing *composing, enum 
 const struct equipment *handheld_at_hand(const struct composing *composing);
 
 /* A sentence with the gear's {tag} and {place}; the gear stands on the plan then. */
-const char *call_gear_words(struct composing *composing, enum word word,
-                            const struct equipment *gear);
+const struct phrase *call_gear(struct composing *composing, enum word word,
+                               const struct equipment *gear);
 
 /* The lines on working what there is, in order. */
 const struct card_text *operate_lines(struct composing *composing,

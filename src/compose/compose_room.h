@@ -104,22 +104,26 @@ bool rows_make(struct composing *composing, const struct step_gear *wants,
 /* handling.c */
 
 /* How the gear is worked to bring it into that state, from its `how` or from the field
- * that `shows` names; "" when nothing of that is recorded, which is told where
+ * that `shows` names; NULL when nothing of that is recorded, which is told where
  * only the contrary is. */
-const char *handling_words(struct composing *composing, const struct equipment *gear,
-                           enum shown shows, enum gear_state state);
+const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
+                                   enum shown shows, enum gear_state state);
 
-/* "Chart table, port, over the table" of a place. */
-const char *place_words(const struct composing *composing, const struct zone *zone,
-                        enum side side, const char *spot);
+/* "Chart table, port, over the table" of a place; the zone may be NULL, the spot too. */
+const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
+                                  enum side side, const struct text_value *spot);
 
 /* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
  * which stands for them where the label's are not recorded. */
 enum capacity_told { CAPACITY_SECONDS, CAPACITY_WEIGHT };
 
 /* "8 lifejackets", "Raft, 8 persons", or the name given in the record. */
-const char *gear_name(const struct composing *composing, const struct equipment *gear,
-                      size_t pieces, enum capacity_told told);
+const struct phrase *gear_name(const struct composing *composing, const struct equipment *gear,
+                               size_t pieces, enum capacity_told told);
+
+/* The same without its capacity, of that many pieces where it has no name of its own. */
+const struct phrase *gear_called(const struct composing *composing,
+                                 const struct equipment *gear, size_t pieces);
 
 /* seacock_table.c */
 void table_make(struct composing *composing, enum item_key item, enum gear_state state,
@@ -133,27 +137,30 @@ const struct card_step *step_by_id(const struct steps_facts *steps, const char *
 void figures_make(struct composing *composing, struct card_step *items,
                   struct steps_facts *steps);
 
-/* phrase_said.c: in the words of the card; NULL for NULL */
+/* phrase_said.c: in the words of the card; "" for NULL */
 const char *phrase_said(const struct composing *composing, const struct phrase *phrase);
+
+/* A word that stands alone. */
+const struct phrase *word_alone(const struct composing *composing, enum word word);
 
 /* said.c */
 
 /* The text with each {id} replaced: by the number of this card's step of that id, or of the
  * set's card of that key. A name that is neither holds the card. */
-const char *numbers_fill(struct composing *composing, const struct sheet *sheet,
-                         const struct text_value *text);
+const struct phrase *numbers_fill(struct composing *composing, const struct sheet *sheet,
+                                  const struct text_value *text);
 
 /* The card's number for those who look it up; with one for each engine space that of the
- * same space, else all of theirs: "3P / 3S"; "" when the boat has none. */
-const char *card_numbers(struct composing *composing, const char *procedure_key);
+ * same space, else all of theirs: "3P / 3S"; NULL when the boat has none. */
+const struct phrase *card_numbers(struct composing *composing, const char *procedure_key);
 
 /* boxes.c: signs, call line, decision, nevers, cautions, local rules */
 void boxes_make(struct composing *composing, struct sheet *sheet);
 
-/* The signs of the procedure, joined; with the word before them, or "". */
-void signs_make(struct composing *composing, struct sheet *sheet, const char *word,
-                const char *signs);
-const char *signs_joined(struct composing *composing);
+/* The signs of the procedure, joined; with the word before them, or NULL. */
+void signs_make(struct composing *composing, struct sheet *sheet, const struct phrase *word,
+                const struct phrase *signs);
+const struct phrase *signs_joined(const struct composing *composing);
 
 /* Nevers, cautions and local rules alone. */
 void warnings_make(struct composing *composing, struct sheet *sheet);

@@ -6,7 +6,8 @@ static struct section_facts *section_add(struct composing *composing, struct she
                                          enum block_key key, enum word title)
 {
     struct section_facts *section = arena_alloc(composing->arena, sizeof *section);
-    *section = (struct section_facts){.title = words_get(composing->in->words, title)};
+    *section = (struct section_facts){.title = phrase_said(composing,
+                                                          word_alone(composing, title))};
     block_add(composing, sheet, key)->section = section;
     return section;
 }
@@ -104,16 +105,20 @@ static struct section_facts *script_section(struct composing *composing, struct 
     if (section->script != NULL && rule != NULL)
         section->script = script_shortened(composing, section->script, rule);
     if (rule != NULL && rule->tail_count > 0)
-        section->end_note = words_get(composing->in->words, rule->ended);
+        section->end_note = phrase_said(composing, word_alone(composing, rule->ended));
     return section;
 }
 
-static const char *steps_joined(struct composing *composing, const struct list_value *steps)
+/* How this set is told the nature. */
+static const struct phrase *nature_steps(struct composing *composing)
 {
-    struct text_builder builder = text_builder_in(composing->arena);
+    const struct list_value *steps = &composing->in->boat->radio.nature_steps;
+    const struct phrase **phrases = arena_array(composing->arena, steps->count, sizeof *phrases);
     for (size_t i = 0; i < steps->count; i++)
-        text_add_format(&builder, "%s%s", i == 0 ? "" : ", ", steps->items[i].text);
-    return builder.at;
+        phrases[i] = phrase_text(composing->arena, &steps->items[i]);
+    return phrase_word(composing->arena, WORD_NATURE_STEPS, "steps",
+                       phrase_list(composing->arena, WORD_JOIN_COMMA, phrases, steps->count),
+                       NULL);
 }
 
 /* The natures, as sets list them, each with the words to say. How this set is
@@ -132,8 +137,7 @@ static void nature_section(struct composing *composing, struct sheet *sheet)
                                 nature_of(key)->phrase),
             .origin = composing->in->boat->radio_place};
     if (steps->count > 0 && dsc_ready(composing->in->boat))
-        section->note = words_fill(composing->in->words, composing->arena, WORD_NATURE_STEPS,
-                                   "steps", steps_joined(composing, steps), NULL);
+        section->note = phrase_said(composing, nature_steps(composing));
 }
 
 static void spell_section(struct composing *composing, struct sheet *sheet)
@@ -164,7 +168,7 @@ static void scripts_add(struct composing *composing, struct sheet *sheet)
         return;
     struct section_facts *cancel = script_section(composing, sheet, BLOCK_CANCEL,
                                                   WORD_DISTRESS_CANCEL, SCRIPT_CANCEL);
-    cancel->note = words_get(composing->in->words, WORD_DISTRESS_CANCEL_SET);
+    cancel->note = phrase_said(composing, word_alone(composing, WORD_DISTRESS_CANCEL_SET));
 }
 
 void distress_call_compose(struct composing *composing, struct sheet *sheet)
@@ -179,13 +183,12 @@ void distress_call_compose(struct composing *composing, struct sheet *sheet)
 void distress_compose(struct composing *composing, struct sheet *sheet,
                       const struct sheet_list *others)
 {
-    const struct words *words = composing->in->words;
     bool radio = !no_radio_aboard(composing->in->boat);
     (void)others;
-    signs_make(composing, sheet, "", words_get(words, WORD_DISTRESS_WHEN));
+    enum word line = radio ? WORD_DISTRESS_CALL_LINE : WORD_CALL_NO_RADIO_ABOARD;
+    signs_make(composing, sheet, NULL, word_alone(composing, WORD_DISTRESS_WHEN));
     text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){words_get(words, radio ? WORD_DISTRESS_CALL_LINE
-                                                             : WORD_CALL_NO_RADIO_ABOARD),
+                   (struct card_text){phrase_said(composing, word_alone(composing, line)),
                                       sheet->origin});
     warnings_make(composing, sheet);
     distress_call_compose(composing, sheet);

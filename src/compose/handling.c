@@ -31,15 +31,16 @@ static const struct text_value *shown_field(const struct equipment *gear, enum s
     return &gear->how;
 }
 
-const char *handling_words(struct composing *composing, const struct equipment *gear,
-                           enum shown shows, enum gear_state state)
+const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
+                                   enum shown shows, enum gear_state state)
 {
-    const char *how = TEXT_OR_EMPTY(*shown_field(gear, shows));
-    if (text_empty(how) || shows != SHOWN_BY_STATE || state == STATE_ANY)
-        return how;
-    enum handled wanted = state == STATE_ON ? HANDLED_ON : HANDLED_OFF;
-    const char *towards = words_handling(composing->in->words, how, wanted, composing->arena);
-    if (towards == NULL)
+    const struct text_value *how = shown_field(gear, shows);
+    if (how->text == NULL || shows != SHOWN_BY_STATE || state == STATE_ANY)
+        return phrase_text(composing->arena, how);
+    struct handling_wanted wanted = {&composing->in->languages, composing->in->words,
+                                     state == STATE_ON ? HANDLED_ON : HANDLED_OFF};
+    struct text_value towards = words_handling_by_language(&wanted, how, composing->arena);
+    if (towards.text == NULL)
         contrary_tell(composing, gear, state);
-    return towards == NULL ? "" : towards;
+    return phrase_text(composing->arena, &towards);
 }

@@ -7,5 +7,10 @@ const char *phrase_said(const struct composing *composing, const struct phrase *
 {
     struct speaker *speaker = speaker_new(composing->in->words, composing->arena,
                                           composing->problems);
-    return phrase == NULL ? NULL : say(speaker, phrase);
+    return say(speaker, phrase);
+}
+
+const struct phrase *word_alone(const struct composing *composing, enum word word)
+{
+    return phrase_word(composing->arena, word, NULL);
 }

@@ -3,20 +3,17 @@
 
 #include "figure.h"
 
-const char *place_words(const struct composing *composing, const struct zone *zone,
-                        enum side side, const char *spot)
+const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
+                                  enum side side, const struct text_value *spot)
 {
     static const enum word words_of_sides[] = {
         [SIDE_PORT] = WORD_SIDE_PORT, [SIDE_STARBOARD] = WORD_SIDE_STARBOARD,
         [SIDE_CENTRE] = WORD_SIDE_CENTRE, [SIDE_BOTH] = WORD_SIDE_BOTH};
-    const struct words *words = composing->in->words;
-    struct text_builder builder = text_builder_in(composing->arena);
-    text_add(&builder, zone == NULL ? "" : words_zone(words, zone->id));
-    if (side != SIDE_NONE)
-        text_add_format(&builder, ", %s", words_get(words, words_of_sides[side]));
-    if (!text_empty(spot))
-        text_add_format(&builder, ", %s", spot);
-    return builder.at;
+    struct arena *arena = composing->arena;
+    return phrase_joined(arena, WORD_JOIN_COMMA, phrase_zone(arena, zone),
+                         side == SIDE_NONE ? NULL
+                                           : phrase_word(arena, words_of_sides[side], NULL),
+                         phrase_text(arena, spot));
 }
 
 static bool gear_is_inside_here(const struct composing *composing, const struct equipment *gear)
@@ -25,62 +22,68 @@ static bool gear_is_inside_here(const struct composing *composing, const struct 
     return space != ZONE_NONE && gear_inside(composing, gear, &space, 1) == TRUTH_YES;
 }
 
-/* Place, then handling; gear inside the burning space says so instead. */
-static const char *where_words(struct composing *composing, const struct step_gear *wants,
-                               const struct equipment *gear)
+/* What is said of a control beside its place; inside the burning space that it is left. */
+static const struct phrase *row_handling(struct composing *composing,
+                                         const struct step_gear *wants,
+                                         const struct equipment *gear)
 {
-    const char *place = place_words(composing, gear->place_zone, gear->place_side,
-                                    TEXT_OR_EMPTY(gear->spot));
-    const char *how = handling_words(composing, gear, wants->shows, wants->state);
-    if (text_empty(how) && gear->vents_to.text != NULL)
-        how = words_fill(composing->in->words, composing->arena, WORD_VENTS_TO, "place",
-                         gear->vents_to.text, NULL);
+    const struct phrase *how = gear_handling(composing, gear, wants->shows, wants->state);
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
-        how = words_get(composing->in->words, WORD_INSIDE_LEAVE);
-    return text_empty(how) ? place : text_format(composing->arena, "%s: %s", place, how);
+        return word_alone(composing, WORD_INSIDE_LEAVE);
+    if (how == NULL && gear->vents_to.text != NULL)
+        return phrase_word(composing->arena, WORD_VENTS_TO, "place",
+                           phrase_text(composing->arena, &gear->vents_to), NULL);
+    return how;
 }
 
-/* "lasts 9 s", from the label of an extinguisher, for whoever uses it. */
-static const char *discharge_words(const struct composing *composing,
-                                   const struct equipment *gear, enum capacity_told told)
+static const struct phrase *where_phrase(struct composing *composing,
+                                         const struct step_gear *wants,
+                                         const struct equipment *gear)
 {
-    if (gear->kind->class != ITEM_FIRE || told == CAPACITY_WEIGHT)
-        return NULL;
-    return phrase_said(composing, figure_discharge(gear, composing->arena));
+    const struct phrase *place = place_phrase(composing, gear->place_zone, gear->place_side,
+                                              &gear->spot);
+    const struct phrase *how = row_handling(composing, wants, gear);
+    return how == NULL ? place
+                       : phrase_word(composing->arena, WORD_PLACE_HANDLED, "place", place, "how",
+                                     how, NULL);
 }
 
-static const char *capacity_words(const struct composing *composing,
-                                  const struct equipment *gear, enum capacity_told told)
+/* Of an extinguisher how long it lasts, for whoever uses it, or its weight. */
+static const struct phrase *capacity_phrase(const struct composing *composing,
+                                            const struct equipment *gear,
+                                            enum capacity_told told)
 {
-    const struct words *words = composing->in->words;
+    struct arena *arena = composing->arena;
+    bool extinguisher = gear->kind->class == ITEM_FIRE;
     if (gear->persons.given)
-        return words_fill(words, composing->arena, WORD_PERSONS, "count", gear->persons.text,
-                          NULL);
-    /* Seconds say more of an extinguisher than kilograms. */
-    const char *discharge = discharge_words(composing, gear, told);
-    if (discharge != NULL)
-        return discharge;
-    if (gear->kg.given && gear->kind->class == ITEM_FIRE)
-        return words_fill(words, composing->arena, WORD_KILOGRAMS, "count", gear->kg.text, NULL);
+        return phrase_counted(arena, WORD_PERSONS, (uint64_t)(gear->persons.milli / 1000),
+                              "count", phrase_verbatim(arena, gear->persons.text), NULL);
+    if (extinguisher && told == CAPACITY_SECONDS && gear->discharge_s.given)
+        return figure_discharge(gear, arena);
+    if (extinguisher && gear->kg.given)
+        return phrase_word(arena, WORD_KILOGRAMS, "count",
+                           phrase_verbatim(arena, gear->kg.text), NULL);
     return NULL;
 }
 
-const char *gear_name(const struct composing *composing, const struct equipment *gear,
-                      size_t pieces, enum capacity_told told)
+const struct phrase *gear_called(const struct composing *composing,
+                                 const struct equipment *gear, size_t pieces)
 {
-    const struct words *words = composing->in->words;
-    const char *capacity = capacity_words(composing, gear, told);
-    const char *name = words_item(words, gear->item.value);
+    struct arena *arena = composing->arena;
     if (gear->name.text != NULL)
-        name = gear->name.text;
-    else if (gear->count.given && gear->count.milli > 1000)
-        name = text_format(composing->arena, "%s %s", gear->count.text,
-                           words_items(words, gear->item.value,
-                                       (uint64_t)(gear->count.milli / 1000)));
-    else if (pieces > 1)
-        name = text_format(composing->arena, "%zu %s", pieces,
-                           words_items(words, gear->item.value, pieces));
-    return capacity == NULL ? name : text_format(composing->arena, "%s, %s", name, capacity);
+        return phrase_text(arena, &gear->name);
+    if (gear->count.given && gear->count.milli > 1000)
+        return phrase_items(arena, gear->item.value, (uint64_t)(gear->count.milli / 1000));
+    return pieces > 1 ? phrase_items(arena, gear->item.value, pieces)
+                      : phrase_item(arena, gear->item.value);
+}
+
+const struct phrase *gear_name(const struct composing *composing, const struct equipment *gear,
+                               size_t pieces, enum capacity_told told)
+{
+    const struct phrase *name = gear_called(composing, gear, pieces);
+    const struct phrase *capacity = capacity_phrase(composing, gear, told);
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA, name, capacity, NULL);
 }
 
 /* The rows of a step while they are made. */
@@ -103,16 +106,18 @@ static bool same_row(const struct row_list *list, const struct equipment *a,
            text_equal(a->name.text, b->name.text) && a->kg.milli == b->kg.milli &&
            a->persons.milli == b->persons.milli &&
            a->discharge_s.milli == b->discharge_s.milli &&
-           text_equal(where_words(composing, list->wants, a),
-                      where_words(composing, list->wants, b));
+           phrase_equal(where_phrase(composing, list->wants, a),
+                        where_phrase(composing, list->wants, b));
 }
 
 /* Where the page has no room, an extinguisher has its weight instead of its seconds. */
 static void row_name(const struct composing *composing, const struct equipment *gear,
                      struct card_row *row)
 {
-    row->name = gear_name(composing, gear, row->tag_count, CAPACITY_SECONDS);
-    row->lesser = gear_name(composing, gear, row->tag_count, CAPACITY_WEIGHT);
+    row->name = phrase_said(composing,
+                            gear_name(composing, gear, row->tag_count, CAPACITY_SECONDS));
+    row->lesser = phrase_said(composing,
+                              gear_name(composing, gear, row->tag_count, CAPACITY_WEIGHT));
     row->yields = text_equal(row->name, row->lesser) ? YIELDS_NEVER : YIELDS_SECONDS;
     if (row->yields == YIELDS_NEVER)
         row->lesser = NULL;
@@ -130,7 +135,8 @@ static void row_begin(struct row_list *list, const struct equipment *gear)
     list->first[list->count] = gear;
     list->rows[list->count] = (struct card_row){
         .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .where = where_words(composing, list->wants, gear), .origin = gear->place};
+        .where = phrase_said(composing, where_phrase(composing, list->wants, gear)),
+        .origin = gear->place};
     row_name(composing, gear, &list->rows[list->count++]);
 }
 
@@ -170,8 +176,10 @@ static void not_recorded_add(struct row_list *list, enum item_key item, struct p
                              sizeof *list->first);
     list->first[list->count] = NULL;
     list->rows[list->count++] = (struct card_row){
-        .kind = item_kind_of(item), .name = words_item(composing->in->words, item),
-        .where = words_get(composing->in->words, WORD_NOT_RECORDED), .origin = origin};
+        .kind = item_kind_of(item),
+        .name = phrase_said(composing, phrase_item(composing->arena, item)),
+        .where = phrase_said(composing, word_alone(composing, WORD_NOT_RECORDED)),
+        .origin = origin};
 }
 
 /* The step cannot do without the item, and this boat has none that will do. */

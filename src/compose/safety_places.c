@@ -110,26 +110,27 @@ static bool twin_here(const struct composing *composing, const struct equipment 
 }
 
 /* On a boat with two engines: which one the gear is for, unless its place on the
- * same side of the boat, alone of its kind, tells; "" where it is for both. */
-static const char *engine_words(const struct composing *composing, const struct equipment *gear)
+ * same side of the boat, alone of its kind, tells; NULL where it is for both. */
+static const struct phrase *engine_told(const struct composing *composing,
+                                        const struct equipment *gear)
 {
     if (composing->in->boat->engine_space_count < 2 || gear->serves.count != 1)
-        return "";
+        return NULL;
     const struct zone *space = zone_of(gear->serves.items[0].value);
     if ((space->side != SIDE_PORT && space->side != SIDE_STARBOARD) ||
         (space->side == gear->place_side && !twin_here(composing, gear)))
-        return "";
-    return words_get(composing->in->words, space->side == SIDE_PORT ? WORD_ENGINE_PORT
-                                                                    : WORD_ENGINE_STARBOARD);
+        return NULL;
+    return word_alone(composing, space->side == SIDE_PORT ? WORD_ENGINE_PORT
+                                                          : WORD_ENGINE_STARBOARD);
 }
 
 /* The spot, and the engine it is for. */
-static const char *detail_words(const struct composing *composing, const struct equipment *gear)
+static const struct phrase *gear_detail(const struct composing *composing,
+                                        const struct equipment *gear)
 {
-    const char *spot = TEXT_OR_EMPTY(gear->spot), *engine = engine_words(composing, gear);
-    if (text_empty(spot) || text_empty(engine))
-        return text_empty(spot) ? engine : spot;
-    return text_format(composing->arena, "%s, %s", spot, engine);
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                         phrase_text(composing->arena, &gear->spot),
+                         engine_told(composing, gear), NULL);
 }
 
 /* Tags that follow each other stand as one chip from three on: "C11–C14". The
@@ -143,19 +144,28 @@ static size_t run_length(const struct equipment *const *pieces, size_t count)
     return length;
 }
 
+static const struct phrase *tags_run(struct composing *composing,
+                                     const struct equipment *const *pieces, size_t run)
+{
+    struct arena *arena = composing->arena;
+    const struct phrase *first = phrase_verbatim(arena, pieces[0]->tag.text);
+    if (run == 1)
+        return first;
+    return phrase_word(arena, WORD_TAG_RANGE, "first", first, "last",
+                       phrase_verbatim(arena, pieces[run - 1]->tag.text), NULL);
+}
+
 static void chips_make(struct composing *composing, const struct equipment *const *pieces,
                        size_t count, struct plan_row *row)
 {
     const char **chips = arena_array(composing->arena, count, sizeof *chips);
     for (size_t i = 0; i < count;) {
-        const char *tag = TEXT_OR_EMPTY(pieces[i]->tag);
         size_t run = run_length(pieces + i, count - i);
         if (run < 3)
             run = 1;
-        if (!text_empty(tag))
-            chips[row->chip_count++] =
-                run == 1 ? tag : text_format(composing->arena, "%s–%s", tag,
-                                             TEXT_OR_EMPTY(pieces[i + run - 1]->tag));
+        if (pieces[i]->tag.text != NULL)
+            chips[row->chip_count++] = phrase_said(composing,
+                                                   tags_run(composing, pieces + i, run));
         i += run;
     }
     row->chips = chips;
@@ -171,24 +181,32 @@ static bool purpose_told(const struct equipment *const *pieces, size_t before,
     return false;
 }
 
+/* What a seacock is for, and that it has no valve; NULL: neither is to be told. */
+static const struct phrase *purpose(struct composing *composing, const struct equipment *gear)
+{
+    struct arena *arena = composing->arena;
+    const struct phrase *name = phrase_text(arena, &gear->name);
+    if (gear->valve.answer != ANSWER_NO)
+        return name;
+    const struct phrase *none = word_alone(composing, WORD_VALVE_NONE);
+    return name == NULL ? none
+                        : phrase_word(arena, WORD_OPENING_HANDLED, "opening", name, "how", none,
+                                      NULL);
+}
+
 static void seacocks_name(struct composing *composing, const struct equipment *const *pieces,
                           size_t count, struct plan_row *row)
 {
-    const struct words *words = composing->in->words;
-    struct text_builder purposes = text_builder_in(composing->arena);
-    for (size_t i = 0; i < count; i++) {
-        const char *name = TEXT_OR_EMPTY(pieces[i]->name);
-        bool none = pieces[i]->valve.answer == ANSWER_NO;
-        if (purpose_told(pieces, i, pieces[i]) || (text_empty(name) && !none))
-            continue;
-        text_add_format(&purposes, "%s%s%s%s", purposes.length == 0 ? "" : ", ", name,
-                        text_empty(name) || !none ? "" : ": ",
-                        none ? words_get(words, WORD_VALVE_NONE) : "");
-    }
-    row->name = count == 1 ? words_item(words, pieces[0]->kind->item)
-                           : text_format(composing->arena, "%zu %s", count,
-                                         words_items(words, pieces[0]->kind->item, count));
-    row->detail = purposes.length == 0 ? "" : purposes.at;
+    struct arena *arena = composing->arena;
+    enum item_key item = pieces[0]->kind->item;
+    const struct phrase **purposes = arena_array(arena, count, sizeof *purposes);
+    for (size_t i = 0; i < count; i++)
+        if (!purpose_told(pieces, i, pieces[i]))
+            purposes[i] = purpose(composing, pieces[i]);
+    row->name = phrase_said(composing, count == 1 ? phrase_item(arena, item)
+                                                  : phrase_items(arena, item, count));
+    row->detail = phrase_said(composing,
+                              phrase_list(arena, WORD_JOIN_COMMA, purposes, count));
 }
 
 static struct plan_row plan_row_of(struct composing *composing,
@@ -201,8 +219,8 @@ static struct plan_row plan_row_of(struct composing *composing,
         seacocks_name(composing, pieces, count, &row);
         return row;
     }
-    row.name = gear_name(composing, pieces[0], count, CAPACITY_WEIGHT);
-    row.detail = detail_words(composing, pieces[0]);
+    row.name = phrase_said(composing, gear_name(composing, pieces[0], count, CAPACITY_WEIGHT));
+    row.detail = phrase_said(composing, gear_detail(composing, pieces[0]));
     return row;
 }
 
@@ -231,11 +249,12 @@ static void plan_rows_of(struct composing *composing, const struct piece *pieces
 }
 
 /* "Port hull" says its side itself. */
-static const char *title_words(const struct composing *composing, const struct equipment *gear)
+static const struct phrase *place_title(const struct composing *composing,
+                                        const struct equipment *gear)
 {
     const struct zone *zone = gear->place_zone;
     bool named = zone->side != SIDE_NONE && zone->id == zone->family;
-    return place_words(composing, zone, named ? SIDE_NONE : gear->place_side, NULL);
+    return place_phrase(composing, zone, named ? SIDE_NONE : gear->place_side, NULL);
 }
 
 static size_t together(const struct piece *pieces, size_t count)
@@ -257,7 +276,7 @@ const struct plan_place *plan_places(struct composing *composing, size_t *count)
         struct plan_place *place = &places[(*count)++];
         place->marker = pieces[i].marker;
         place->marker.tag = "";
-        place->title = title_words(composing, pieces[i].gear);
+        place->title = phrase_said(composing, place_title(composing, pieces[i].gear));
         plan_rows_of(composing, pieces + i, length, place);
         i += length;
     }

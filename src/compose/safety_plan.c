@@ -5,15 +5,19 @@
 
 /* ---- what several pages are called ---- */
 
-static const char *page_number(struct composing *composing, size_t page)
+static const struct phrase *page_number(struct composing *composing, size_t page)
 {
-    return text_format(composing->arena, "%s%c", composing->slot->number, (int)('A' + page));
+    return phrase_verbatim(composing->arena, text_format(composing->arena, "%s%c",
+                                                         composing->slot->number,
+                                                         (int)('A' + page)));
 }
 
 static const char *part_title(struct composing *composing, enum word part)
 {
-    return text_format(composing->arena, "%s, %s", composing->slot->title,
-                       words_get(composing->in->words, part));
+    return phrase_said(composing,
+                       phrase_word(composing->arena, WORD_JOIN_COMMA, "before",
+                                   phrase_verbatim(composing->arena, composing->slot->title),
+                                   "next", word_alone(composing, part), NULL));
 }
 
 /* "Gear on deck. Below: card 1B."; of more than two pages the first and the last. */
@@ -25,23 +29,26 @@ static void part_signs_make(struct composing *composing, struct pages_facts *pag
     static const enum word many[PLAN_PART_COUNT] = {
         [PLAN_PART_WHOLE] = WORD_SAFETY_SIGNS_MANY, [PLAN_PART_DECK] = WORD_SAFETY_SIGNS_DECK_MANY,
         [PLAN_PART_BELOW] = WORD_SAFETY_SIGNS_BELOW_MANY};
-    const struct words *words = composing->in->words;
+    struct arena *arena = composing->arena;
     size_t other = part == PLAN_PART_DECK ? 1 : 0;
     pages->signs_of_two[part] =
-        part == PLAN_PART_WHOLE ? "" : words_fill(words, composing->arena, two[part], "number",
-                                                  page_number(composing, other), NULL);
+        part == PLAN_PART_WHOLE
+            ? "" : phrase_said(composing, phrase_word(arena, two[part], "number",
+                                                      page_number(composing, other), NULL));
     for (size_t last = 0; last < SHEET_PAGES_MOST; last++)
         pages->signs_of_many[part][last] =
-            words_fill(words, composing->arena, many[part], "first", page_number(composing, 0),
-                       "last", page_number(composing, last), NULL);
+            phrase_said(composing, phrase_word(arena, many[part], "first",
+                                               page_number(composing, 0), "last",
+                                               page_number(composing, last), NULL));
 }
 
 static void pages_make(struct composing *composing, struct sheet *sheet)
 {
     struct pages_facts *pages = arena_alloc(composing->arena, sizeof *pages);
     for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
-        pages->numbers[i] = words_fill(composing->in->words, composing->arena, WORD_CARD_NUMBER,
-                                       "number", page_number(composing, i), NULL);
+        pages->numbers[i] = phrase_said(composing,
+                                        phrase_word(composing->arena, WORD_CARD_NUMBER, "number",
+                                                    page_number(composing, i), NULL));
     pages->titles[PLAN_PART_DECK] = part_title(composing, WORD_SAFETY_DECK);
     pages->titles[PLAN_PART_BELOW] = part_title(composing, WORD_SAFETY_BELOW);
     for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++) {
@@ -76,8 +83,8 @@ static void here_make(struct composing *composing, struct places_facts *plan)
     plan->here_given = true;
     plan->here = marker_of(boat, &hung);
     plan->facing = boat->facts.mounted_faces.value;
-    plan->here_word = words_get(composing->in->words, WORD_HERE);
-    plan->here_words = words_get(composing->in->words, here_words[plan->facing]);
+    plan->here_word = phrase_said(composing, word_alone(composing, WORD_HERE));
+    plan->here_words = phrase_said(composing, word_alone(composing, here_words[plan->facing]));
 }
 
 void safety_plan_notes(const struct boat *boat, struct problems *problems)
@@ -123,40 +130,48 @@ static void sources_add(struct composing *composing, struct source_list *list,
         source_add(composing, list, warnings->items[i].source);
 }
 
-static void first_of_tag_add(struct text_builder *out, const struct authority *authority)
+/* All that is cited under the tag of this source, which is the first of them. */
+static const struct phrase *source_cited(struct composing *composing,
+                                         const struct source_list *list, size_t first)
 {
-    text_add_format(out, "%s**%s** %s, %s", out->length == 0 ? "" : ". ", authority->tag.text,
-                    authority->issuer.text, authority->id.text);
+    struct arena *arena = composing->arena;
+    const struct authority *source = list->rows[first];
+    const struct phrase **ids = arena_array(arena, list->count, sizeof *ids);
+    size_t count = 0;
+    for (size_t i = first; i < list->count; i++)
+        if (text_equal(list->rows[i]->tag.text, source->tag.text))
+            ids[count++] = phrase_verbatim(arena, list->rows[i]->id.text);
+    return phrase_word(arena, WORD_SOURCE, "tag", phrase_verbatim(arena, source->tag.text),
+                       "issuer", phrase_verbatim(arena, source->issuer.text), "ids",
+                       phrase_list(arena, WORD_JOIN_SEMICOLON, ids, count), NULL);
 }
 
-static void next_of_tag_add(struct text_builder *out, const struct authority *authority)
+static bool source_tag_is_new(const struct source_list *list, size_t index)
 {
-    text_add_format(out, "; %s", authority->id.text);
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(list->rows[i]->tag.text, list->rows[index]->tag.text))
+            return false;
+    return true;
 }
 
-/* Sources of one tag stand together, the tag and its issuer said once. */
-static const char *sources_joined(struct composing *composing, const struct source_list *list)
+/* Sources of one tag stand together; NULL: there are none. */
+static const struct phrase *sources_joined(struct composing *composing,
+                                           const struct source_list *list)
 {
-    struct text_builder out = text_builder_in(composing->arena);
-    bool *told = arena_array(composing->arena, list->count, sizeof *told);
-    for (size_t i = 0; i < list->count; i++) {
-        if (told[i])
-            continue;
-        first_of_tag_add(&out, list->rows[i]);
-        for (size_t j = i + 1; j < list->count; j++) {
-            if (!text_equal(list->rows[i]->tag.text, list->rows[j]->tag.text))
-                continue;
-            next_of_tag_add(&out, list->rows[j]);
-            told[j] = true;
-        }
-    }
-    return out.length == 0 ? ""
-                           : text_format(composing->arena, "**%s:** %s.",
-                                         words_get(composing->in->words, WORD_SOURCES), out.at);
+    const struct phrase **cited = arena_array(composing->arena, list->count, sizeof *cited);
+    size_t count = 0;
+    for (size_t i = 0; i < list->count; i++)
+        if (source_tag_is_new(list, i))
+            cited[count++] = source_cited(composing, list, i);
+    if (count == 0)
+        return NULL;
+    return phrase_word(composing->arena, WORD_SOURCES, "sources",
+                       phrase_list(composing->arena, WORD_JOIN_STOP, cited, count), NULL);
 }
 
 /* Only warnings carry a tag, and only those that are printed on this boat's sheets. */
-static const char *plan_sources_words(struct composing *composing, const struct sheet_list *others)
+static const struct phrase *plan_sources(struct composing *composing,
+                                         const struct sheet_list *others)
 {
     struct source_list list = {0};
     for (size_t i = 0; i < others->count; i++) {
@@ -184,7 +199,7 @@ static void legend_make(struct composing *composing, struct sheet *sheet)
     static const enum word words[] = {WORD_LEGEND_FIRE, WORD_LEGEND_RESCUE, WORD_LEGEND_CONTROL};
     struct legend_facts *legend = arena_alloc(composing->arena, sizeof *legend);
     for (size_t i = 0; i < sizeof words / sizeof *words; i++)
-        legend->words[i] = words_get(composing->in->words, words[i]);
+        legend->words[i] = phrase_said(composing, word_alone(composing, words[i]));
     block_add(composing, sheet, BLOCK_LEGEND)->legend = legend;
 }
 
@@ -194,11 +209,13 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
     places_make(composing, sheet);
     legend_make(composing, sheet);
     text_add_block(composing, sheet, BLOCK_SOURCES,
-                   (struct card_text){plan_sources_words(composing, others), sheet->origin});
-    signs_make(composing, sheet, "", signs_joined(composing));
-    text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){words_get(composing->in->words, WORD_SAFETY_CALL_LINE),
+                   (struct card_text){phrase_said(composing, plan_sources(composing, others)),
                                       sheet->origin});
+    signs_make(composing, sheet, NULL, signs_joined(composing));
+    text_add_block(composing, sheet, BLOCK_CALL_LINE,
+                   (struct card_text){
+                       phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
+                       sheet->origin});
     warnings_make(composing, sheet);
     pages_make(composing, sheet);
 }

@@ -1,8 +1,6 @@
 /* said.c - words with cases, and the numbers of steps and cards in words (room: compose). */
 #include "compose_room.h"
 
-#include <string.h>
-
 const struct said *said_take(struct composing *composing, const struct said_list *list)
 {
     for (size_t i = 0; i < list->count; i++) {
@@ -20,48 +18,55 @@ static bool same_space(const struct composing *composing, const struct slot *slo
            slot->space == composing->slot->space;
 }
 
-const char *card_numbers(struct composing *composing, const char *procedure_key)
+const struct phrase *card_numbers(struct composing *composing, const char *procedure_key)
 {
-    struct text_builder builder = text_builder_in(composing->arena);
+    const struct phrase **numbers = arena_array(composing->arena, composing->slot_count,
+                                                sizeof *numbers);
+    size_t count = 0;
     for (size_t i = 0; i < composing->slot_count; i++)
         if (text_equal(composing->slots[i].procedure->key.text, procedure_key) &&
             same_space(composing, &composing->slots[i]))
-            text_add_format(&builder, "%s%s", builder.length == 0 ? "" : " / ",
-                            composing->slots[i].number);
-    return builder.at;
+            numbers[count++] = phrase_verbatim(composing->arena, composing->slots[i].number);
+    return phrase_list(composing->arena, WORD_JOIN_SLASH, numbers, count);
 }
 
 /* NULL: neither a step of this card nor a card of the set. */
-static const char *number_named(struct composing *composing, const struct sheet *sheet,
-                             const char *name)
+static const struct phrase *number_named(struct composing *composing, const struct sheet *sheet,
+                                         const char *name)
 {
     const struct card_step *step = step_by_id(sheet_steps(sheet), name);
-    if (step != NULL)
-        return text_format(composing->arena, "%d", step->number);
-    const char *numbers = card_numbers(composing, name);
-    return text_empty(numbers) ? NULL : numbers;
+    return step != NULL ? phrase_number(composing->arena, step->number)
+                        : card_numbers(composing, name);
 }
 
-const char *numbers_fill(struct composing *composing, const struct sheet *sheet,
-                         const struct text_value *text)
+/* What stands for a name that a text has in braces; one that is neither holds the card. */
+static struct phrase_part number_part(struct composing *composing, const struct sheet *sheet,
+                                      const char *name, struct place place)
 {
-    struct text_builder builder = text_builder_in(composing->arena);
-    const char *at = TEXT_OR_EMPTY(*text), *open;
-    while ((open = strchr(at, '{')) != NULL && strchr(open, '}') != NULL) {
-        size_t length = (size_t)(strchr(open, '}') - open) - 1;
-        const char *name = arena_copy(composing->arena, open + 1, length);
-        const char *number = number_named(composing, sheet, name);
-        text_add_bytes(&builder, at, (size_t)(open - at));
-        text_add(&builder, number == NULL ? "?" : number);
-        at = open + length + 2;
-        if (number != NULL)
+    const struct phrase *number = number_named(composing, sheet, name);
+    if (number != NULL)
+        return (struct phrase_part){name, number};
+    composing->held = true;
+    problem_add(composing->problems, SEVERITY_HELD, place,
+                "name a step that stands on the card of every such boat, or a card of her set",
+                "%s: %s is neither a step of this boat's card nor a card of hers",
+                sheet->name, name);
+    return (struct phrase_part){name, phrase_verbatim(composing->arena, "?")};
+}
+
+/* Every language has the same names in its text. */
+const struct phrase *numbers_fill(struct composing *composing, const struct sheet *sheet,
+                                  const struct text_value *text)
+{
+    struct phrase_part *parts = NULL;
+    size_t count = 0, room = 0;
+    for (const char *at = TEXT_OR_EMPTY(*text); *at != '\0'; at++) {
+        size_t length = words_blank_length(at);
+        if (length == 0)
             continue;
-        composing->held = true;
-        problem_add(composing->problems, SEVERITY_HELD, text->place,
-                    "name a step that stands on the card of every such boat, or a card of her set",
-                    "%s: %s is neither a step of this boat's card nor a card of hers",
-                    sheet->name, name);
+        const char *name = arena_copy(composing->arena, at + 1, length - 2);
+        parts = arena_grow(composing->arena, parts, count, &room, sizeof *parts);
+        parts[count++] = number_part(composing, sheet, name, text->place);
     }
-    text_add(&builder, at);
-    return builder.at;
+    return phrase_text_filled(composing->arena, text, parts, count);
 }

@@ -10,33 +10,32 @@
 
 /* The handling that the table's note says. */
 struct handling {
-    const char *how;          /* NULL: no two share one, or one is not recorded */
-    bool all;                 /* every valve is turned so, not only most */
-    enum gear_state state;    /* what the step wants of each: on, off */
+    const struct phrase *how;     /* NULL: no two share one, or one is not recorded */
+    bool all;                     /* every valve is turned so, not only most */
+    enum gear_state state;        /* what the step wants of each: on, off */
 };
 
 /* How this piece is brought into the state; NULL: the record does not say. */
-static const char *how_of(struct composing *composing, const struct equipment *gear,
-                          enum gear_state state)
+static const struct phrase *how_of(struct composing *composing, const struct equipment *gear,
+                                   enum gear_state state)
 {
-    const char *how = handling_words(composing, gear, SHOWN_BY_STATE, state);
-    return text_empty(how) ? NULL : how;
+    return gear_handling(composing, gear, SHOWN_BY_STATE, state);
 }
 
 /* How many valves are turned just so. */
-static size_t handled_so(struct composing *composing, enum item_key item, const char *how,
-                         enum gear_state state)
+static size_t handled_so(struct composing *composing, enum item_key item,
+                         const struct phrase *how, enum gear_state state)
 {
     size_t index = 0, count = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
         count += gear->valve.answer != ANSWER_NO &&
-                         text_equal(how_of(composing, gear, state), how) ? 1 : 0;
+                         phrase_equal(how_of(composing, gear, state), how) ? 1 : 0;
     return count;
 }
 
 /* The handling of the one valve there is. */
-static const char *handled_alone(struct composing *composing, enum item_key item,
-                                 enum gear_state state)
+static const struct phrase *handled_alone(struct composing *composing, enum item_key item,
+                                          enum gear_state state)
 {
     size_t index = 0;
     const struct equipment *gear = gear_next(composing, item, &index);
@@ -55,7 +54,7 @@ static struct handling common_handling(struct composing *composing, enum item_ke
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;) {
         if (gear->valve.answer == ANSWER_NO)
             continue;
-        const char *how = how_of(composing, gear, state);
+        const struct phrase *how = how_of(composing, gear, state);
         if (how == NULL)
             return (struct handling){.how = NULL, .state = state};
         size_t same = handled_so(composing, item, how, state);
@@ -71,24 +70,24 @@ static struct handling common_handling(struct composing *composing, enum item_ke
     return common;
 }
 
-static const char *cell_name(const struct composing *composing, const struct equipment *gear)
+static const struct phrase *cell_name(const struct composing *composing,
+                                      const struct equipment *gear)
 {
-    const struct words *words = composing->in->words;
-    const char *zone = gear->place_zone == NULL ? ""
-                                                : words_zone(words, gear->place_zone->id);
-    const char *name = gear->name.text == NULL ? words_item(words, gear->item.value)
-                                               : gear->name.text;
-    return text_format(composing->arena, "%s, %s", zone, name);
+    struct arena *arena = composing->arena;
+    const struct phrase *name = gear->name.text == NULL ? phrase_item(arena, gear->item.value)
+                                                        : phrase_text(arena, &gear->name);
+    return phrase_joined(arena, WORD_JOIN_COMMA, phrase_zone(arena, gear->place_zone), name, NULL);
 }
 
 /* What the head of the table does not say of all; NULL: nothing. */
-static const char *own_handling(struct composing *composing, const struct equipment *gear,
-                                const struct handling *common)
+static const struct phrase *own_handling(struct composing *composing,
+                                         const struct equipment *gear,
+                                         const struct handling *common)
 {
-    const char *how = how_of(composing, gear, common->state);
+    const struct phrase *how = how_of(composing, gear, common->state);
     if (gear->valve.answer == ANSWER_NO)
-        return words_get(composing->in->words, WORD_VALVE_NONE);
-    return text_equal(how, common->how) ? NULL : how;
+        return word_alone(composing, WORD_VALVE_NONE);
+    return phrase_equal(how, common->how) ? NULL : how;
 }
 
 /* Where the piece lies along the boat: twice the middle of its zone, from the bow. */
@@ -131,7 +130,7 @@ static const char *head_word(const struct composing *composing, enum side side)
         [SIDE_NONE] = WORD_TABLE_SIDE_UNKNOWN, [SIDE_PORT] = WORD_PLAN_PORT,
         [SIDE_STARBOARD] = WORD_PLAN_STARBOARD, [SIDE_CENTRE] = WORD_TABLE_CENTRE,
         [SIDE_BOTH] = WORD_TABLE_BOTH_SIDES};
-    return words_get(composing->in->words, heads[side]);
+    return phrase_said(composing, word_alone(composing, heads[side]));
 }
 
 /* The table while it is written. */
@@ -146,14 +145,17 @@ struct writing {
 
 static struct table_cell cell_of(const struct writing *writing, const struct equipment *gear)
 {
-    struct arena *arena = writing->composing->arena;
+    struct composing *composing = writing->composing;
+    const struct phrase *name = cell_name(composing, gear);
+    const struct phrase *handling = own_handling(composing, gear, writing->common);
     struct table_cell cell = {.tag = TEXT_OR_EMPTY(gear->tag), .origin = gear->place,
-                              .name = cell_name(writing->composing, gear)};
-    const char *handling = own_handling(writing->composing, gear, writing->common);
+                              .name = phrase_said(composing, name)};
     if (handling == NULL)
         return cell;
     cell.handling_at = strlen(cell.name) + strlen(": ");
-    cell.name = text_format(arena, "%s: %s", cell.name, handling);
+    cell.name = phrase_said(composing,
+                            phrase_word(composing->arena, WORD_OPENING_HANDLED, "opening", name,
+                                        "how", handling, NULL));
     return cell;
 }
 
@@ -243,7 +245,8 @@ void table_make(struct composing *composing, enum item_key item, enum gear_state
     step->table_kind = item_kind_of(item);
     step->table_note = "";
     if (common.how != NULL)
-        step->table_note = words_fill(composing->in->words, composing->arena,
-                                      common.all ? WORD_ALL_HANDLED : WORD_OTHERS_HANDLED, "how",
-                                      common.how, NULL);
+        step->table_note = phrase_said(
+            composing, phrase_word(composing->arena,
+                                   common.all ? WORD_ALL_HANDLED : WORD_OTHERS_HANDLED, "how",
+                                   common.how, NULL));
 }

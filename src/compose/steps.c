@@ -64,13 +64,22 @@ static void step_fill(struct composing *composing, const struct procedure_step *
 {
     const struct condition *undecided = NULL;
     const struct step_case *taken = case_take(composing, step, &undecided);
-    const struct text_value *act = taken != NULL && taken->act.text != NULL ? &taken->act
-                                                                            : &step->act;
     out->id = step->id.text;
-    out->headline = (struct card_text){.text = act->text, .origin = act->place};
     out->step = step;
     out->taken = taken;
     gear_fill(composing, step, undecided, out, below);
+}
+
+/* What to do: the words of the case, else of its step. Numbers in them are those of the card,
+ * so all steps must be there. */
+static struct card_text headline_of(struct composing *composing, const struct sheet *sheet,
+                                    const struct card_step *step)
+{
+    const struct step_case *taken = step->taken;
+    const struct text_value *act = taken != NULL && taken->act.text != NULL ? &taken->act
+                                                                            : &step->step->act;
+    return (struct card_text){phrase_said(composing, numbers_fill(composing, sheet, act)),
+                              act->place};
 }
 
 /* Gives the step its lines on what kills there, after the card's own line about gear below
@@ -84,10 +93,12 @@ static void lethal_make(struct composing *composing, const struct sheet *sheet,
     struct card_text *out = arena_array(composing->arena, lines->count + 1, sizeof *out);
     size_t count = 0;
     if (rows_below != NULL && rows_below->text != NULL)
-        out[count++] = (struct card_text){rows_below->text, rows_below->place};
+        out[count++] = (struct card_text){
+            phrase_said(composing, phrase_text(composing->arena, rows_below)), rows_below->place};
     for (size_t i = 0; i < lines->count; i++)
-        out[count++] = (struct card_text){numbers_fill(composing, sheet, &lines->items[i]),
-                                          lines->items[i].place};
+        out[count++] = (struct card_text){
+            phrase_said(composing, numbers_fill(composing, sheet, &lines->items[i])),
+            lines->items[i].place};
     step->lethal = out;
     step->lethal_count = count;
 }
@@ -116,9 +127,7 @@ void steps_make(struct composing *composing, struct sheet *sheet)
     *steps = (struct steps_facts){.items = items, .count = steps_fill(composing, items, below)};
     block_add(composing, sheet, BLOCK_STEPS)->steps = steps;
     for (size_t i = 0; i < steps->count; i++) {
-        items[i].headline.text = numbers_fill(
-            composing, sheet, &(struct text_value){.text = items[i].headline.text,
-                                                   .place = items[i].headline.origin});
+        items[i].headline = headline_of(composing, sheet, &items[i]);
         lethal_make(composing, sheet, &items[i],
                     below[i] ? &composing->slot->procedure->rows_below : NULL);
     }

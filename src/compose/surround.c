@@ -24,76 +24,84 @@ static const struct approval *approval_of(const struct composing *composing,
     return NULL;
 }
 
-static void mark_add(struct text_builder *builder, const char *mark)
+static const struct phrase *marks(struct composing *composing, const struct approval *approval)
 {
-    text_add_format(builder, "%s%s", builder->length == 0 ? "" : " · ", mark);
-}
-
-static const char *marks_joined(struct composing *composing, const struct approval *approval)
-{
-    const struct words *words = composing->in->words;
-    struct text_builder builder = text_builder_in(composing->arena);
+    const struct phrase *specimen = NULL, *draft = NULL, *unapproved = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
-        mark_add(&builder, words_get(words, WORD_MARK_SPECIMEN));
+        specimen = word_alone(composing, WORD_MARK_SPECIMEN);
     if (composing->held)
-        mark_add(&builder, words_get(words, WORD_MARK_DRAFT));
+        draft = word_alone(composing, WORD_MARK_DRAFT);
     if (approval == NULL)
-        mark_add(&builder, words_get(words, WORD_MARK_NOT_APPROVED));
-    return builder.at;
+        unapproved = word_alone(composing, WORD_MARK_NOT_APPROVED);
+    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, unapproved);
 }
 
-static const char *approval_words(struct composing *composing, const struct approval *approval)
+static const struct phrase *approved(struct composing *composing,
+                                     const struct approval *approval)
 {
-    const struct words *words = composing->in->words;
+    struct arena *arena = composing->arena;
     if (approval == NULL)
-        return words_get(words, WORD_DEFER_ORDER);
-    return text_format(composing->arena, "%s %s", words_get(words, WORD_DEFER_ORDER),
-                       words_fill(words, composing->arena, WORD_APPROVED, "initials",
-                                  approval->initials.text, "qualification",
-                                  approval->qualification.text, "date", approval->date.text,
-                                  NULL));
+        return NULL;
+    return phrase_word(arena, WORD_APPROVED, "initials",
+                       phrase_verbatim(arena, approval->initials.text), "qualification",
+                       phrase_text(arena, &approval->qualification), "date",
+                       phrase_verbatim(arena, approval->date.text), NULL);
 }
 
-static const char *gear_date_words(struct composing *composing)
+/* Who may change the order, and who approved the card. */
+static const struct phrase *order_and_approval(struct composing *composing,
+                                               const struct approval *approval)
+{
+    return phrase_joined(composing->arena, WORD_JOIN_SPACE,
+                         word_alone(composing, WORD_DEFER_ORDER),
+                         approved(composing, approval), NULL);
+}
+
+/* NULL: no piece has one. */
+static const struct phrase *first_gear_date(struct composing *composing)
 {
     const struct gear_date *first = &composing->dates.first;
-    return first->known ? date_text(composing->arena, gear_date_shown(first)) : "";
+    return first->known ? phrase_date(composing->arena, gear_date_shown(first)) : NULL;
 }
 
 /* As the checks of the record find them, so that card and check say the same. */
-static const char *dates_words(struct composing *composing)
+static const struct phrase *gear_dates_told(struct composing *composing)
 {
-    const struct words *words = composing->in->words;
     const struct gear_dates *dates = &composing->dates;
-    const char *replace = words_get(words, WORD_REPLACE);
+    const struct phrase *first = first_gear_date(composing);
     if (!dates->first.known)
-        return text_format(composing->arena, "%s %s", words_get(words, WORD_GEAR_DATES_NONE),
-                           replace);
-    enum word word = WORD_GEAR_DATES;
+        return word_alone(composing, WORD_GEAR_DATES_NONE);
     if (date_compare(dates->first.last, composing->in->today) < 0)
-        word = WORD_GEAR_DATES_PAST;
-    else if (dates->undated > 0)
-        word = WORD_GEAR_DATES_SOME;
-    return text_format(composing->arena, "%s %s",
-                       words_fill(words, composing->arena, word, "date", gear_date_words(composing),
-                                  "count", text_format(composing->arena, "%zu", dates->undated),
-                                  NULL), replace);
+        return phrase_word(composing->arena, WORD_GEAR_DATES_PAST, "date", first, NULL);
+    if (dates->undated > 0)
+        return phrase_counted(composing->arena, WORD_GEAR_DATES_SOME, dates->undated, "date",
+                              first, "count",
+                              phrase_number(composing->arena, (int64_t)dates->undated), NULL);
+    return phrase_word(composing->arena, WORD_GEAR_DATES, "date", first, NULL);
+}
+
+static const struct phrase *dates_and_replacing(struct composing *composing)
+{
+    return phrase_joined(composing->arena, WORD_JOIN_SPACE, gear_dates_told(composing),
+                         word_alone(composing, WORD_REPLACE), NULL);
 }
 
 /* The rescue centre's number stands first; the base's is not for emergencies. */
 void contact_make(struct composing *composing, struct sheet *sheet)
 {
     const struct base_record *base = composing->in->base;
-    const struct words *words = composing->in->words;
-    const char *phone = TEXT_OR_EMPTY(base->centre_phone);
-    struct contact_facts *contact = arena_alloc(composing->arena, sizeof *contact);
+    struct arena *arena = composing->arena;
+    struct contact_facts *contact = arena_alloc(arena, sizeof *contact);
+    const struct phrase *ways = phrase_joined(arena, WORD_JOIN_DOT,
+                                              phrase_verbatim(arena, base->centre_phone.text),
+                                              word_alone(composing, WORD_CHANNEL_16), NULL);
     contact->origin = base->centre_name.place;
-    contact->left = text_format(composing->arena, "**%s %s** %s%s%s",
-                                words_get(words, WORD_RESCUE_CENTRE), base->centre_name.text,
-                                phone, text_empty(phone) ? "" : " · ",
-                                words_get(words, WORD_CHANNEL_16));
-    contact->right = text_format(composing->arena, "**%s** %s", words_get(words, WORD_BASE_PHONE),
-                                 base->phone_24h.text);
+    contact->left = phrase_said(
+        composing, phrase_word(arena, WORD_CONTACT_CENTRE, "name",
+                               phrase_verbatim(arena, base->centre_name.text), "ways", ways, NULL));
+    contact->right = phrase_said(
+        composing, phrase_word(arena, WORD_CONTACT_BASE, "phone",
+                               phrase_verbatim(arena, base->phone_24h.text), NULL));
     block_add(composing, sheet, BLOCK_CONTACT)->contact = contact;
 }
 
@@ -109,7 +117,7 @@ static void plan_words_make(struct composing *composing, struct plan_facts *plan
         [PLAN_DECK] = WORD_PLAN_DECK,
         [PLAN_BELOW] = WORD_PLAN_BELOW};
     for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
-        plan->words[i] = words_get(composing->in->words, plan_words[i]);
+        plan->words[i] = phrase_said(composing, word_alone(composing, plan_words[i]));
 }
 
 /* Has the zone a port and a starboard part of its own? */
@@ -157,7 +165,8 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
         bool deck_landmark = part == PLAN_PART_DECK &&
                              (key == ZONE_coachroof || (!boat->catamaran && key == ZONE_foredeck));
         if (of_part(zone, part) && (is_landmark(zone, boat) || deck_landmark))
-            zones[(*count)++] = (struct plan_zone){zone, words_zone(composing->in->words, key)};
+            zones[(*count)++] = (struct plan_zone){
+                zone, phrase_said(composing, phrase_zone(composing->arena, zone))};
     }
     return zones;
 }
@@ -172,33 +181,45 @@ static void plan_make(struct composing *composing, struct sheet *sheet)
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
 }
 
+static const struct phrase *card_number(struct composing *composing, const struct sheet *sheet)
+{
+    const char *number = text_format(composing->arena, "%s%s", sheet->number, sheet->page);
+    return phrase_word(composing->arena, WORD_CARD_NUMBER, "number",
+                       phrase_verbatim(composing->arena, number), NULL);
+}
+
 static void title_make(struct composing *composing, struct sheet *sheet)
 {
     struct title_facts *title = arena_alloc(composing->arena, sizeof *title);
     *title = (struct title_facts){
         .title = composing->slot->title,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
-        .number = words_fill(composing->in->words, composing->arena, WORD_CARD_NUMBER, "number",
-                             sheet->number, NULL),
+        .number = phrase_said(composing, card_number(composing, sheet)),
         .symbol = sheet->procedure->symbol.value, .stripe = sheet->procedure->stripe.value};
     block_add(composing, sheet, BLOCK_TITLE)->title = title;
 }
 
+static const struct phrase *printed(struct composing *composing)
+{
+    struct arena *arena = composing->arena;
+    return phrase_joined(arena, WORD_JOIN_DOT,
+                         phrase_word(arena, WORD_PRINTED, "date",
+                                     phrase_date(arena, composing->in->today), NULL),
+                         word_alone(composing, WORD_LANGUAGE), NULL);
+}
+
 static void footer_make(struct composing *composing, struct sheet *sheet)
 {
-    const struct words *words = composing->in->words;
     struct footer_facts *footer = arena_alloc(composing->arena, sizeof *footer);
+    const struct approval *approval = approval_of(composing, sheet);
     *footer = (struct footer_facts){
-        .left = {words_get(words, WORD_DEFER),
-                 approval_words(composing, approval_of(composing, sheet))},
-        .dates = dates_words(composing), .first_date = gear_date_words(composing),
-        .undated = composing->dates.undated, .code_word = words_get(words, WORD_CHECK_CODE),
-        .code = "",
-        .printed = text_format(composing->arena, "%s · %s",
-                               words_fill(words, composing->arena, WORD_PRINTED, "date",
-                                          date_text(composing->arena, composing->in->today),
-                                          NULL),
-                               words_get(words, WORD_LANGUAGE))};
+        .left = {phrase_said(composing, word_alone(composing, WORD_DEFER)),
+                 phrase_said(composing, order_and_approval(composing, approval))},
+        .dates = phrase_said(composing, dates_and_replacing(composing)),
+        .first_date = phrase_said(composing, first_gear_date(composing)),
+        .undated = composing->dates.undated,
+        .code_word = phrase_said(composing, word_alone(composing, WORD_CHECK_CODE)),
+        .code = "", .printed = phrase_said(composing, printed(composing))};
     composing->footer = footer;
     block_add(composing, sheet, BLOCK_FOOTER)->footer = footer;
 }
@@ -206,8 +227,9 @@ static void footer_make(struct composing *composing, struct sheet *sheet)
 void mark_make(struct composing *composing, struct sheet *sheet)
 {
     text_add_block(composing, sheet, BLOCK_MARK,
-                   (struct card_text){marks_joined(composing, approval_of(composing, sheet)),
-                                      sheet->origin});
+                   (struct card_text){
+                       phrase_said(composing, marks(composing, approval_of(composing, sheet))),
+                       sheet->origin});
 }
 
 void surround_make(struct composing *composing, struct sheet *sheet)

@@ -104,3 +104,37 @@ const char *words_handling(const struct words *words, const char *how, enum hand
         return how;
     return (all & wanted) == 0 ? NULL : parts_join(arena, parts, count, unwanted);
 }
+
+/* The words by which a text of that language is read. */
+static const struct words *reading_words(const struct handling_wanted *wanted,
+                                         const char *language)
+{
+    const struct words *words = language_words(wanted->languages, language);
+    return words != NULL ? words : wanted->own;
+}
+
+struct text_value words_handling_by_language(const struct handling_wanted *wanted,
+                                             const struct text_value *how, struct arena *arena)
+{
+    struct text_value out = *how;
+    if (how->languages == NULL) {
+        out.text = words_handling(wanted->own, how->text, wanted->wanted, arena);
+        return out;
+    }
+    size_t count = 0, kept = 0;
+    while (how->languages[count].text != NULL)
+        count++;
+    struct text_in_language *all = arena_array(arena, count + 1, sizeof *all);
+    for (size_t i = 0; i < count; i++) {
+        all[kept] = how->languages[i];
+        all[kept].text = words_handling(reading_words(wanted, all[kept].language),
+                                        all[kept].text, wanted->wanted, arena);
+        if (all[kept].text != NULL)
+            kept++;
+    }
+    all[kept] = (struct text_in_language){.text = NULL};
+    out.languages = all;
+    out.text = words_handling(reading_words(wanted, how->languages[0].language), how->text,
+                              wanted->wanted, arena);
+    return out;
+}

@@ -79,7 +79,9 @@ static inline const char *mayday_only(const char *what)
 
 static inline const char *no_answer(const char *first, const char *second)
 {
-    return text_format(test.arena, "%s%s%s.", word(WORD_NO_ANSWER), first, second);
+    return text_format(test.arena, "%s%s%s%s%s.", word(WORD_NO_ANSWER),
+                       text_empty(first) ? "" : ", ", first, text_empty(second) ? "" : ", ",
+                       second);
 }
 
 static inline const char *no_answer_with(enum word first, const char *tag, enum word second,

@@ -178,7 +178,7 @@ void case_procedures(struct card_case *card_case, const char *const *texts)
 static struct compose_input input_of(const struct card_case *card_case, bool draft)
 {
     return (struct compose_input){card_case->boat, card_case->base, &card_case->procedures,
-                                  card_case->authorities, card_case->words, card_case->today,
+                                  card_case->authorities, card_case->words, {0}, card_case->today,
                                   draft};
 }
 

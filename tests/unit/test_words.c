@@ -284,6 +284,40 @@ static void handling_is_read_by_the_words_of_its_language(void **state)
     }
 }
 
+/* A text given by language is read by the words of each; one that has none of its own here,
+ * and a text without a language, by those of the record. */
+static void handling_is_read_language_by_language(void **state)
+{
+    (void)state;
+    const struct words *english = words_of(&(struct recipe){.left_out = NULL});
+    const struct words *german = words_read(
+        file_of("words/de/words.yaml",
+                words_file(&(struct recipe){
+                    .language = "de",
+                    .sets = "reading:\n  on: [offen]\n  off: [zu]\n  on_alone: [an]\n"
+                            "  off_alone: [aus]\n  articles: [der]\n"})),
+        "de", test.arena, test.problems);
+    const struct words *rows[] = {english, german};
+    const struct languages all = {rows, 2};
+    struct handling_wanted off = {&all, english, HANDLED_OFF};
+    static const struct text_in_language how[] = {
+        {.language = "en", .text = "up = open, down = shut"},
+        {.language = "de", .text = "oben = offen, unten = zu"},
+        {.language = "hr", .text = "gore = open"}, {.text = NULL}};
+    expect_errors(0);
+    struct text_value given = {.text = how[0].text, .languages = how};
+    struct text_value shut = words_handling_by_language(&off, &given, test.arena);
+    assert_string_equal(shut.text, "down = shut");
+    assert_string_equal(text_for(&shut, "de"), "unten = zu");
+    assert_string_equal(text_for(&shut, "hr"), "down = shut");
+    shut = words_handling_by_language(&off, &(struct text_value){.text = "down = shut, up = open"},
+                                      test.arena);
+    assert_string_equal(shut.text, "down = shut");
+    assert_null(shut.languages);
+    assert_null(words_handling_by_language(&off, &(struct text_value){.text = "up = open"},
+                                           test.arena).text);
+}
+
 static void a_file_is_of_the_language_of_its_folder(void **state)
 {
     (void)state;
@@ -312,6 +346,7 @@ int main(void)
         TEST(sets_hold_words_in_any_case),
         TEST(only_sets_of_reading_are_required),
         TEST(handling_is_read_by_the_words_of_its_language),
+        TEST(handling_is_read_language_by_language),
         TEST(a_file_is_of_the_language_of_its_folder),
     };
     int failed = cmocka_run_group_tests_name("words", tests, NULL, NULL);

@@ -80,7 +80,7 @@ static inline void sets_write(struct text_builder *out, const struct recipe *rec
                                          "  articles: [the]\n");
 }
 
-static inline const struct words *words_of(const struct recipe *recipe)
+static inline const char *words_file(const struct recipe *recipe)
 {
     struct text_builder out = text_builder_in(test.arena);
     text_add_format(&out, "language: %s\nname: English\nplurals: %s\nwords:\n",
@@ -91,7 +91,13 @@ static inline const struct words *words_of(const struct recipe *recipe)
     names_write(&out, recipe);
     if (recipe->extra != NULL)
         text_add(&out, recipe->extra);
-    return words_read(file_of("words/en/words.yaml", out.at), "en", test.arena, test.problems);
+    return out.at;
+}
+
+static inline const struct words *words_of(const struct recipe *recipe)
+{
+    return words_read(file_of("words/en/words.yaml", words_file(recipe)), "en", test.arena,
+                      test.problems);
 }
 
 #endif
