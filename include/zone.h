@@ -18,6 +18,9 @@ enum zone_key {
     ZONE_COUNT               /* one more than there are zones: the size of a table by zone */
 };
 
+/* Boats that may have a zone. */
+enum zone_hulls { ON_ANY, ON_MULTIHULL, ON_CATAMARAN };
+
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
 
 #define SIDE_LIST(X) \
@@ -34,10 +37,11 @@ struct zone {
     enum side side;          /* SIDE_NONE: the item tells */
     int from, to;            /* 0 the bow, 100 the transom; 105 a platform behind it */
     enum level level;
-    bool catamaran_only;
+    enum zone_hulls hulls;
     bool in_hulls;           /* catamaran: lies in a hull, not on the bridgedeck */
     bool drawn;              /* named on the plan as a landmark */
     bool locker;             /* one reaches into it: what is heavier than air lies there */
+    bool room;               /* below; boats have it or not */
 };
 
 const struct zone *zone_of(enum zone_key zone);    /* NULL for ZONE_NONE */

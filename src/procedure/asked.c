@@ -45,6 +45,7 @@ static enum hull hull_asked(const struct condition *condition)
         return HULL_NONE;
     return condition->trait == TRAIT_MONOHULL    ? HULL_MONOHULL
            : condition->trait == TRAIT_CATAMARAN ? HULL_CATAMARAN
+           : condition->trait == TRAIT_TRIMARAN  ? HULL_TRIMARAN
                                                  : HULL_NONE;
 }
 
@@ -165,7 +166,7 @@ static const struct zone *zone_of_hull(const struct zone *usual, enum hull hull)
     if (hull != HULL_CATAMARAN)
         return usual;
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
-        if (zone_of(key)->catamaran_only && zone_of(key)->family == usual->id)
+        if (zone_of(key)->hulls == ON_CATAMARAN && zone_of(key)->family == usual->id)
             return zone_of(key);
     return usual;
 }

@@ -19,8 +19,8 @@ const char *placeholder_in(const char *text, enum text_use use, struct arena *ar
 /* A boat's file as its tables read it. */
 struct boat_file {
     struct boat record;
-    struct section_value boat, radio;
-    struct entries_value equipment, not_fitted, silenced;
+    struct section_value boat, gas, radio;
+    struct entries_value engines, equipment, not_fitted, silenced;
 };
 
 /* ---- base_fields.c ---- */

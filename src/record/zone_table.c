@@ -5,12 +5,13 @@
 #include "promise.h"
 #include "text.h"
 
-#define ZONE_ROW(key_, family_, side_, from_, to_, level_, catamaran_only_, in_hulls_, drawn_, \
-                 locker_) \
+#define ZONE_ROW(key_, family_, side_, from_, to_, level_, hulls_, in_hulls_, drawn_, \
+                 locker_, room_) \
     [ZONE_##key_] = {.id = ZONE_##key_, .key = #key_, .family = ZONE_##family_, \
                      .side = SIDE_##side_, .from = (from_), .to = (to_), \
-                     .level = LEVEL_##level_, .catamaran_only = (catamaran_only_), \
-                     .in_hulls = (in_hulls_), .drawn = (drawn_), .locker = (locker_)},
+                     .level = LEVEL_##level_, .hulls = ON_##hulls_, \
+                     .in_hulls = (in_hulls_), .drawn = (drawn_), .locker = (locker_), \
+                     .room = (room_)},
 static const struct zone zones[ZONE_COUNT] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 

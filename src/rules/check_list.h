@@ -93,7 +93,7 @@
     X(locker_shared, DEFICIENCY, \
       "gear that calls for help or keeps people afloat lies in a locker with gas or petrol", \
       "Boat Safety Scheme: nothing else in a gas locker") \
-    X(gas_denied, ERROR, "gas: none, but gear for gas is recorded", "reason") \
+    X(gas_denied, ERROR, "gas is not carried, but gear for gas is recorded", "reason") \
     X(gas_unrecorded, DEFICIENCY, \
       "she has no bottle valve, and whether she carries gas is not recorded", "reason") \
     X(reach_unrecorded, NOTE, \

@@ -56,17 +56,17 @@ void gas_rules(const struct rule_run *run)
     lockers_check(run);
     const struct boat *boat = run->in->boat;
     const struct equipment *gear = gas_gear_of(boat);
-    const struct cooking_gas_value *gas = &boat->facts.gas;
-    if (gas->value == COOKING_GAS_ABSENT && gear != NULL)
+    const struct answer_value *gas = &boat->gas.carried;
+    if (gas->answer == ANSWER_NO && gear != NULL)
         rule_tell(run, CHECK_gas_denied, gas->place,
-                  "write gas: carried, or take the gear for gas out of equipment",
-                  "gas: none, but %s is recorded: the cards would not speak of gas",
+                  "write gas: {carried: yes}, or take the gear for gas out of equipment",
+                  "gas is not carried, but %s is recorded: the cards would not speak of gas",
                   gear_named(run, gear));
-    if (gas->value == COOKING_GAS_UNSAID && boat_fitted(boat, ITEM_lpg_bottle_valve) == ANSWER_NO)
+    if (gas->answer == ANSWER_NOT_RECORDED && boat_fitted(boat, ITEM_lpg_bottle_valve) == ANSWER_NO)
         rule_tell(run, CHECK_gas_unrecorded,
                   place_not_fitted(boat, ITEM_lpg_bottle_valve, ZONE_NONE),
-                  "write gas: none in the section boat if nothing aboard burns gas, else gas: "
-                  "carried",
+                  "write gas: {carried: no} if nothing aboard burns gas, else gas: {carried: "
+                  "yes}",
                   "lpg_bottle_valve is not fitted, and whether she carries gas is not recorded: "
                   "the cards take it that she does");
 }

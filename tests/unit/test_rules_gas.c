@@ -13,15 +13,15 @@ static const struct rule_row rows[] = {
                            JACKETS("lazarette")}, 4,
      "lifejacket lies in one locker with petrol_stowage",
      {.boat = BOAT GEAR PIECE("petrol_stowage, zone: lazarette") JACKETS("saloon")}},
-    {"gas_denied", {.boat = BOAT_WITH(", gas: none") GEAR BOTTLE}, 1,
-     "gas: none, but lpg_bottle_valve is recorded",
-     {.boat = BOAT_WITH(", gas: carried") GEAR BOTTLE}},
-    {"gas_denied", {.boat = BOAT_WITH(", gas: none") GEAR PIECE("lpg_hose, zone: galley")}, 1,
-     "gas: none, but lpg_hose is recorded",
-     {.boat = BOAT_WITH(", gas: none") GEAR PIECE("cooker, zone: galley")}},
+    {"gas_denied", {.boat = BOAT GAS("no") GEAR BOTTLE}, 2,
+     "gas is not carried, but lpg_bottle_valve is recorded",
+     {.boat = BOAT GAS("yes") GEAR BOTTLE}},
+    {"gas_denied", {.boat = BOAT GAS("no") GEAR PIECE("lpg_hose, zone: galley")}, 2,
+     "gas is not carried, but lpg_hose is recorded",
+     {.boat = BOAT GAS("no") GEAR PIECE("cooker, zone: galley")}},
     {"gas_unrecorded", {.boat = BOAT NOT_FITTED("lpg_bottle_valve")}, 2,
      "whether she carries gas is not recorded",
-     {.boat = BOAT_WITH(", gas: none") NOT_FITTED("lpg_bottle_valve")}},
+     {.boat = BOAT GAS("no") NOT_FITTED("lpg_bottle_valve")}},
 };
 
 const struct rule_table rule_table_gas = RULE_TABLE(gas_rules, rows);

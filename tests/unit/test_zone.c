@@ -62,9 +62,9 @@ static void zones_know_what_they_lie_within(void **state)
 static void catamarans_and_landmarks(void **state)
 {
     (void)state;
-    assert_true(zone_of(ZONE_trampoline)->catamaran_only);
-    assert_true(zone_of(ZONE_engine_space_starboard)->catamaran_only);
-    assert_false(zone_of(ZONE_engine_space)->catamaran_only);
+    assert_int_equal(zone_of(ZONE_trampoline)->hulls, ON_MULTIHULL);
+    assert_int_equal(zone_of(ZONE_engine_space_starboard)->hulls, ON_CATAMARAN);
+    assert_int_equal(zone_of(ZONE_engine_space)->hulls, ON_ANY);
     assert_true(zone_of(ZONE_aft_cabin_port)->in_hulls);
     assert_false(zone_of(ZONE_bridgedeck)->in_hulls);
     assert_true(zone_of(ZONE_aft_cabin_port)->drawn);
