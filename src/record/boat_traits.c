@@ -182,10 +182,10 @@ static struct trait_fact has_gas(const struct boat *boat)
 static struct trait_fact can_alert(const struct boat *boat)
 {
     struct trait_fact fixed = by_gear(boat, ITEM_vhf_dsc);
-    if (fixed.recorded != ANSWER_NO && boat->radio.dsc.answer != ANSWER_YES)
-        fixed = (struct trait_fact){boat->radio.dsc.answer,
-                                    boat->radio.dsc.answer == ANSWER_NO ? boat->radio.dsc.place
-                                                                        : boat->radio_place};
+    const struct answer_value *dsc = &boat->radio.dsc;
+    if (fixed.recorded != ANSWER_NO)
+        fixed = (struct trait_fact){dsc->answer, dsc->answer == ANSWER_NOT_RECORDED
+                                                     ? boat->radio_place : dsc->place};
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
         if (gear->item.value == ITEM_vhf_handheld && gear->dsc.answer == ANSWER_YES)
