@@ -45,4 +45,11 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
 /* The same, not recorded being taken for the answer with which a card does less harm. */
 bool boat_is(const struct boat *boat, enum trait trait, enum zone_key space);
 
+/* What no boat has that is known to lack this: gear of a generator without a generator.
+ * TRAIT_NONE: any boat may have it. */
+enum trait item_needs_trait(enum item_key item);
+
+/* Is it known of her that she cannot have the item? */
+bool boat_cannot_have(const struct boat *boat, enum item_key item);
+
 #endif

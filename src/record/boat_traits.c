@@ -3,6 +3,7 @@
 #include "trait.h"
 
 #include "promise.h"
+#include "record.h"
 
 #define TRAIT_WORD(name, word, ...) word,
 const char *const trait_words[] = {TRAIT_LIST(TRAIT_WORD) NULL};
@@ -97,6 +98,7 @@ static struct trait_fact some_engine(const struct boat *boat, engine_test test,
     return some;
 }
 
+/* Where no engine is recorded, as many as most boats of her hull have. */
 static struct trait_fact two_engines(const struct boat *boat)
 {
     struct trait_fact two = {boat->engines_given ? ANSWER_NO : ANSWER_NOT_RECORDED,
@@ -107,7 +109,7 @@ static struct trait_fact two_engines(const struct boat *boat)
         known += drives == ANSWER_YES ? 1 : 0;
         possible += drives != ANSWER_NO ? 1 : 0;
     }
-    if (known > 1)
+    if (known > 1 || (!boat->engines_given && boat->engine_space_count > 1))
         two.recorded = ANSWER_YES;
     else if (possible > 1)
         two.recorded = ANSWER_NOT_RECORDED;
@@ -123,7 +125,7 @@ static struct trait_fact by_gear(const struct boat *boat, enum item_key item)
         if (boat->equipment[i].item.value == item)
             return (struct trait_fact){ANSWER_YES, boat->equipment[i].place};
     const struct absence *absence = boat_absence(boat, item, ZONE_NONE);
-    return (struct trait_fact){boat_fitted(boat, item),
+    return (struct trait_fact){fitted_as_recorded(boat, item),
                                absence != NULL ? absence->place : boat->place};
 }
 
@@ -150,6 +152,13 @@ static struct trait_fact has_petrol(const struct boat *boat)
 {
     return either(some_engine(boat, burns_petrol, ZONE_NONE),
                   by_gear(boat, ITEM_petrol_stowage));
+}
+
+/* Her engines tell; where none is recorded, what stops it. */
+static struct trait_fact has_generator(const struct boat *boat, enum zone_key space)
+{
+    return boat->engines_given ? some_engine(boat, is_generator, space)
+                               : by_gear(boat, ITEM_generator_stop);
 }
 
 /* ---- the rest ---- */
@@ -220,8 +229,7 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
     case TRAIT_OUTBOARD:
         return some_engine(boat, is_outboard, space);
     case TRAIT_GENERATOR:
-        return either(some_engine(boat, is_generator, space),
-                      by_gear(boat, ITEM_generator_stop));
+        return has_generator(boat, space);
     case TRAIT_TWO_ENGINES:
         return two_engines(boat);
     case TRAIT_NONE:
@@ -237,4 +245,31 @@ bool boat_is(const struct boat *boat, enum trait trait, enum zone_key space)
     if (recorded == ANSWER_NOT_RECORDED)
         recorded = trait_rows[trait].unrecorded;
     return recorded == ANSWER_YES;
+}
+
+/* ---- gear that goes with it ---- */
+
+enum trait item_needs_trait(enum item_key item)
+{
+    static const struct { enum item_key item; enum trait trait; } needs[] = {
+        {ITEM_generator_stop, TRAIT_GENERATOR},
+        {ITEM_fuel_shutoff_generator, TRAIT_GENERATOR},
+        {ITEM_fuel_shutoff_diesel, TRAIT_DIESEL},
+        {ITEM_fuel_shutoff_petrol, TRAIT_PETROL_TANK},
+        {ITEM_lpg_locker, TRAIT_GAS},
+        {ITEM_lpg_bottle_valve, TRAIT_GAS},
+        {ITEM_lpg_remote_switch, TRAIT_GAS},
+        {ITEM_lpg_cabin_valve, TRAIT_GAS},
+        {ITEM_lpg_hose, TRAIT_GAS},
+    };
+    for (size_t i = 0; i < sizeof needs / sizeof *needs; i++)
+        if (needs[i].item == item)
+            return needs[i].trait;
+    return TRAIT_NONE;
+}
+
+bool boat_cannot_have(const struct boat *boat, enum item_key item)
+{
+    enum trait trait = item_needs_trait(item);
+    return trait != TRAIT_NONE && boat_trait(boat, trait, ZONE_NONE).recorded == ANSWER_NO;
 }

@@ -73,6 +73,9 @@ void doubles_check(struct boat_reading *reading);
 void absences_take(struct boat_reading *reading, const struct entries_value *entries);
 void absences_check(const struct boat_reading *reading);
 
+/* Is a piece recorded, or the item in not_fitted? Whatever she is. */
+enum answer fitted_as_recorded(const struct boat *boat, enum item_key item);
+
 /* Are the two entries of one kind, with nothing in their places that parts them? */
 bool equipment_same_place(const struct equipment *a, const struct equipment *b);
 
