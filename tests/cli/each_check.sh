@@ -203,6 +203,10 @@ fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
 fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
 fault gas_denied alder 's/^radio:/gas: {carried: no}\
 &/'
+fault gas_drain_unrecorded alder 's/, locker_drains: overboard//'
+fault gas_drain_inboard alder 's/locker_drains: overboard/locker_drains: inboard/'
+fault engine_denied samphire '/drive: generator/d'
+fault engines_unrecorded alder '/^engines:/d'
 fault gas_unrecorded alder "$(without lpg_bottle_valve)"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: starboard,/'
