@@ -240,8 +240,16 @@ union block_facts *block_add(struct composing *composing, struct sheet *sheet,
 void text_add_block(struct composing *composing, struct sheet *sheet, enum block_key key,
                     struct card_text text);
 
-/* surround.c: what every sheet carries: title band, plan, footer; and what most do */
+/* surround.c: what every sheet carries: title band and footer; and what most do */
 void surround_make(struct composing *composing, struct sheet *sheet);
+
+/* The boat with the tags of all gear that was added to the sheet so far. */
+void plan_make(struct composing *composing, struct sheet *sheet);
+
+/* "3B": what the page of that index is called where a sheet takes several; and the facts of
+ * them all, numbered, in a block, for the composer to add what else the pages say. */
+const char *page_number(struct composing *composing, size_t index);
+struct pages_facts *pages_add(struct composing *composing, struct sheet *sheet);
 void mark_make(struct composing *composing, struct sheet *sheet);
 void contact_make(struct composing *composing, struct sheet *sheet);
 

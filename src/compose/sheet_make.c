@@ -116,6 +116,7 @@ void card_compose(struct composing *composing, struct sheet *sheet,
     boxes_make(composing, sheet);
     card_call_compose(composing, sheet);
     contact_make(composing, sheet);
+    plan_make(composing, sheet);
 }
 
 void no_call_compose(struct composing *composing, struct sheet *sheet)

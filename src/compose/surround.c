@@ -171,7 +171,7 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
     return zones;
 }
 
-static void plan_make(struct composing *composing, struct sheet *sheet)
+void plan_make(struct composing *composing, struct sheet *sheet)
 {
     struct plan_facts *plan = arena_alloc(composing->arena, sizeof *plan);
     plan->markers = composing->markers;
@@ -181,11 +181,25 @@ static void plan_make(struct composing *composing, struct sheet *sheet)
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
 }
 
-static const struct phrase *card_number(struct composing *composing, const struct sheet *sheet)
+static const struct phrase *card_number(struct composing *composing, const char *number)
 {
-    const char *number = text_format(composing->arena, "%s%s", sheet->number, sheet->page);
     return phrase_word(composing->arena, WORD_CARD_NUMBER, "number",
                        phrase_verbatim(composing->arena, number), NULL);
+}
+
+const char *page_number(struct composing *composing, size_t index)
+{
+    return text_format(composing->arena, "%s%c", composing->slot->number, (int)('A' + index));
+}
+
+struct pages_facts *pages_add(struct composing *composing, struct sheet *sheet)
+{
+    struct pages_facts *pages = arena_alloc(composing->arena, sizeof *pages);
+    for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
+        pages->numbers[i] = phrase_said(composing,
+                                        card_number(composing, page_number(composing, i)));
+    block_add(composing, sheet, BLOCK_PAGES)->pages = pages;
+    return pages;
 }
 
 static void title_make(struct composing *composing, struct sheet *sheet)
@@ -194,7 +208,7 @@ static void title_make(struct composing *composing, struct sheet *sheet)
     *title = (struct title_facts){
         .title = composing->slot->title,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
-        .number = phrase_said(composing, card_number(composing, sheet)),
+        .number = phrase_said(composing, card_number(composing, sheet->number)),
         .symbol = sheet->procedure->symbol.value, .stripe = sheet->procedure->stripe.value};
     block_add(composing, sheet, BLOCK_TITLE)->title = title;
 }
@@ -235,6 +249,5 @@ void mark_make(struct composing *composing, struct sheet *sheet)
 void surround_make(struct composing *composing, struct sheet *sheet)
 {
     title_make(composing, sheet);
-    plan_make(composing, sheet);
     footer_make(composing, sheet);
 }
