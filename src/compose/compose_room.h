@@ -257,7 +257,8 @@ void contact_make(struct composing *composing, struct sheet *sheet);
 const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
                                        size_t *count);
 
-/* markers.c */
+/* markers.c: this gear is on the sheet: its tag belongs on the plan, if the sheet has one, and
+ * its dates in the footer. */
 void marker_add(struct composing *composing, const struct equipment *gear);
 
 const struct slot *slot_of(const struct composing *composing, const char *procedure_key);
