@@ -207,13 +207,17 @@ struct slot *slot_add(struct composing *composing, const struct procedure *proce
 struct sheet_list { const struct sheet *const *at; size_t count; };
 
 /* The composers, see sheet_kinds.h: each adds the blocks that its kind has beside those of
- * every sheet, or of them only what is said on the radio. `others` are the set's sheets. */
-#define KIND_COMPOSERS(name, key, source, composer, calls, ...) \
+ * every sheet. `others` are the set's sheets. */
+#define KIND_COMPOSERS(name, key, source, composer, ...) \
     void composer(struct composing *composing, struct sheet *sheet, \
-                  const struct sheet_list *others); \
-    void calls(struct composing *composing, struct sheet *sheet);
+                  const struct sheet_list *others);
 SHEET_KIND_LIST(KIND_COMPOSERS)
 #undef KIND_COMPOSERS
+
+/* Of the blocks only what is said on the radio; none of kinds that call nobody. */
+void card_call_compose(struct composing *composing, struct sheet *sheet);
+void distress_call_compose(struct composing *composing, struct sheet *sheet);
+void no_call_compose(struct composing *composing, struct sheet *sheet);
 
 /* Composes the sheet of that slot. */
 void sheet_make(struct composing *composing, const struct slot *slot,
