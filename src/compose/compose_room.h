@@ -219,7 +219,20 @@ void card_call_compose(struct composing *composing, struct sheet *sheet);
 void distress_call_compose(struct composing *composing, struct sheet *sheet);
 void no_call_compose(struct composing *composing, struct sheet *sheet);
 
-/* Composes the sheet of that slot. */
+/* How sheets of a kind are composed: columns of its row in sheet_kinds.h. */
+struct kind_composing {
+    void (*compose)(struct composing *composing, struct sheet *sheet,
+                    const struct sheet_list *others);
+    void (*calls)(struct composing *composing, struct sheet *sheet);
+    enum sheet_turn turn;
+    enum sheet_code code;
+    enum sheet_marks marks;
+};
+
+/* Composes the sheet of that slot as of that kind; and as of its own, that of its procedure. */
+void sheet_make_as(struct composing *composing, const struct kind_composing *kind,
+                   const struct slot *slot, const struct sheet_list *others,
+                   struct sheet *sheet);
 void sheet_make(struct composing *composing, const struct slot *slot,
                 const struct sheet_list *others, struct sheet *sheet);
 
@@ -254,6 +267,9 @@ void plan_make(struct composing *composing, struct sheet *sheet);
  * them all, numbered, in a block, for the composer to add what else the pages say. */
 const char *page_number(struct composing *composing, size_t index);
 struct pages_facts *pages_add(struct composing *composing, struct sheet *sheet);
+
+/* Of a sheet whose blocks all stand, in their order. */
+void code_make(struct composing *composing, const struct sheet *sheet);
 void mark_make(struct composing *composing, struct sheet *sheet);
 void contact_make(struct composing *composing, struct sheet *sheet);
 

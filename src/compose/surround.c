@@ -232,10 +232,18 @@ static void footer_make(struct composing *composing, struct sheet *sheet)
         .dates = phrase_said(composing, dates_and_replacing(composing)),
         .first_date = phrase_said(composing, first_gear_date(composing)),
         .undated = composing->dates.undated,
-        .code_word = phrase_said(composing, word_alone(composing, WORD_CHECK_CODE)),
-        .code = "", .printed = phrase_said(composing, printed(composing))};
+        .code_word = "", .code = "",
+        .printed = phrase_said(composing, printed(composing))};
     composing->footer = footer;
     block_add(composing, sheet, BLOCK_FOOTER)->footer = footer;
+}
+
+/* The word is in the code too. */
+void code_make(struct composing *composing, const struct sheet *sheet)
+{
+    struct footer_facts *footer = composing->footer;
+    footer->code_word = phrase_said(composing, word_alone(composing, WORD_CHECK_CODE));
+    footer->code = check_code(sheet, composing->arena);
 }
 
 void mark_make(struct composing *composing, struct sheet *sheet)

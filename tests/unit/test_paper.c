@@ -82,14 +82,18 @@ static void is_told(const struct sheet *card, const char *paper)
     fail_msg("%s on %s is held and nobody is told why", card->id, paper);
 }
 
-static void sheet_is_whole_or_told(const struct laid_sheet *laid, const char *paper)
+/* Gives 1 for whole: how many pages that takes hangs on the paper. */
+static size_t sheet_is_whole_or_told(const struct laid_sheet *laid, const char *paper)
 {
     for (size_t i = 0; i < laid->page_count; i++)
-        if (laid->pages[i] == NULL)
+        if (laid->pages[i] == NULL) {
             is_told(laid->sheet, paper);
+            return 0;
+        }
+    return 1;
 }
 
-/* Gives how many pages were laid out. */
+/* Gives how many sheets were laid out whole. */
 static size_t fleet_on(const struct paper *paper)
 {
     size_t laid = 0;
@@ -99,7 +103,6 @@ static size_t fleet_on(const struct paper *paper)
         for (size_t i = 0; i < pages.count; i++) {
             if (pages.at[i] == NULL)
                 continue;
-            laid++;
             assert_ptr_equal(pages.at[i]->paper, paper);
             assert_int_equal(pages.at[i]->width, paper->width);
             assert_int_equal(pages.at[i]->height, paper->height);
@@ -107,7 +110,7 @@ static size_t fleet_on(const struct paper *paper)
             passes(pages.at[i], &reports[i]);
         }
         for (size_t i = 0; i < laid_set.count; i++)
-            sheet_is_whole_or_told(&laid_set.sheets[i], paper->key);
+            laid += sheet_is_whole_or_told(&laid_set.sheets[i], paper->key);
     }
     return laid;
 }
@@ -117,7 +120,7 @@ static size_t cards_of_the_fleet(void)
     size_t count = 0;
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         lay_out_on(paper_of(PAPER_A4), boats[b]);
-        count += pages.count;
+        count += laid_set.count;
     }
     return count;
 }
