@@ -163,7 +163,8 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *zone = zone_of(key);
         bool deck_landmark = part == PLAN_PART_DECK &&
-                             (key == ZONE_coachroof || (!boat->catamaran && key == ZONE_foredeck));
+                             (zone->drawn_on_deck ||
+                              (zone->drawn_on_monohull_deck && !boat->catamaran));
         if (of_part(zone, part) && (is_landmark(zone, boat) || deck_landmark))
             zones[(*count)++] = (struct plan_zone){
                 zone, phrase_said(composing, phrase_zone(composing->arena, zone))};
