@@ -16,6 +16,7 @@
 static const struct paper small = {"small", MM(200), MM(290), MM(11), MM(17), MM(9), MM(8), 500};
 static const struct paper large = {"large", MM(240), MM(340), MM(10), MM(10), MM(10), 0, 500};
 static const struct paper far = {"far", MM(297), MM(420), MM(12), MM(18), MM(10), MM(8), 700};
+static const struct paper tall = {"tall", 612000, 1008000, MM(10), MM(16), MM(8), MM(8), 550};
 static const struct paper near = {"near", MM(210), MM(297), MM(10), MM(10), MM(8), 0, 450};
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
@@ -143,10 +144,11 @@ static void a_paper_that_no_table_has_carries_what_fits(void **state)
 {
     (void)state;
     size_t on_small = fleet_on(&small), on_large = fleet_on(&large), on_far = fleet_on(&far);
-    size_t on_near = fleet_on(&near);
+    size_t on_near = fleet_on(&near), on_tall = fleet_on(&tall);
     assert_true(on_small > 0 && on_small < cards_of_the_fleet());
     assert_int_equal(on_large, cards_of_the_fleet());
     assert_true(on_far > 0);
+    assert_true(on_tall > 0);
     assert_int_equal(on_near, cards_of_the_fleet());
 }
 
