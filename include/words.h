@@ -210,12 +210,12 @@ enum plural {
 
 /* Sets of words by which texts that people wrote are understood, one row each: its name in C,
  * the section and the key it has in the file. Those of `reading` every language has: by them
- * what the record says is read. Those of `proof` a language may lack: then its commands are
+ * what the record says is read, and lines are broken. Those of `proof` a language may lack: then its commands are
  * not judged so. */
 #define WORD_SET_LIST(X) \
     X(STATE_ON, reading, on) X(STATE_OFF, reading, off) \
     X(STATE_ON_ALONE, reading, on_alone) X(STATE_OFF_ALONE, reading, off_alone) \
-    X(ARTICLES, reading, articles) \
+    X(ARTICLES, reading, articles) X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \

@@ -24,7 +24,7 @@ struct missing {
 struct slot {
     const struct procedure *procedure;
     enum zone_key space;    /* the zone of `per`, or none */
-    const char *key, *title, *name, *subject;
+    const char *key, *title, *name;
     const char *number;     /* 3, 3P */
     bool undecided;         /* it is not known whether the boat needs the card: held */
 };

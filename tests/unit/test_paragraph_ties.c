@@ -69,6 +69,18 @@ static void a_name_stays_with_its_number(void **state)
     never_torn("Again in a while, then with handheld E4, flares", "handheld", "E4,");
 }
 
+/* Other languages have other words for them; what is said on the radio stays as it is. */
+static void a_language_ties_by_its_own_words(void **state)
+{
+    (void)state;
+    const char *english = case_words_text(&test);
+    card.words = case_words_of(&test, text_with(english, "minutes,", "минуты,"), "en");
+    assert_non_null(card.words);
+    never_torn("Again every 10 минуты or so, without an end", "10", "минуты");
+    never_torn("A YELLOW SAILING YACHT, 12.6 METRES. OVER", "12.6", "METRES.");
+    never_torn("the words are MAYDAY RELAY MAYDAY RELAY MAYDAY RELAY", "MAYDAY", "RELAY");
+}
+
 static void groups_of_digits_stay_together(void **state)
 {
     (void)state;
