@@ -10,6 +10,7 @@
 #
 #   name TEXT          a name of the record
 #   source TEXT        of the list of sources: may stand where sources are named
+#   spoken TEXT        said on the radio: may stand in a sentence of a script
 #   script BOAT TEXT   a line of what she says on the radio, in capitals; may stand in scripts
 
 # Capitals and single spaces, for a comparison.
@@ -28,6 +29,7 @@ function script_add(line,    boat, parts, count, i) {
 
 function fact_add(line) {
     if (sub(/^name /, "", line)) names[++name_count] = plain(line)
+    else if (sub(/^spoken /, "", line)) spoken[++spoken_count] = line
     else if (sub(/^source /, "", line)) sources[++source_count] = plain(line)
     else if (sub(/^script /, "", line)) script_add(line)
     else { print FILENAME ": no fact: " line; exit 1 }
@@ -39,13 +41,16 @@ function is_script(text) {
     return text ~ /[A-Z]/ && text !~ /[a-z\315-\323]/ && index(said[boat], plain(text)) > 0
 }
 
-# The text without names that stand in it as a whole.
+# The text without what stands in it as a whole: names, and what is said on the radio.
 function names_removed(text,    i, at, shown) {
     for (i = 1; i <= name_count; i++) {
         shown = substr(names[i], 2, length(names[i]) - 2)
         while (at = index(toupper(text), shown))
             text = substr(text, 1, at - 1) " " substr(text, at + length(shown))
     }
+    for (i = 1; role == "script" && i <= spoken_count; i++)
+        if (at = index(text, spoken[i]))
+            text = substr(text, 1, at - 1) " " substr(text, at + length(spoken[i]))
     return text
 }
 

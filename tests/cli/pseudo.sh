@@ -12,7 +12,7 @@ cp -R out/fonts "$tool/out/"
 cp "$MAYDECK" "$tool/out/maydeck"
 chmod -R u+w "$tool"
 mkdir "$own/words/qps"
-boats=$(for file in tests/fleet/boats/*.yaml; do basename "$file" .yaml; done)
+boats=$(for file in tests/fleet/boats/*.yaml; do basename "$file" .yaml; done | paste -s -d " ")
 
 run() {
     # shellcheck disable=SC2086
@@ -64,6 +64,9 @@ facts_list() {
     sed -n 's/^  - {key: //p' procedures/sources.yaml |
         grep -oE '(issuer|id|tag): ("[^"]*"|[^,}]*)' |
         sed 's/^[a-z]*: //; s/^"\(.*\)"$/\1/; s/^/source /'
+    for words in 'THIS IS' OVER; do
+        scripts_said "${boats%% *}" | grep -q "$words" && echo "spoken $words"
+    done
     for boat in $boats; do
         scripts_said "$boat" | grep -v '^$' | sort -u | sed "s/^/script $boat /"
     done
@@ -100,7 +103,7 @@ expect_equal pseudo-same-pages \
     "$(maydeck print tests/fleet --dump --date "$print_date" -o "$scratch/english" && folder_list "$scratch/english")" \
     "$(folder_list "$scratch/pages" | sed 's/\.qps\.dump$/.dump/')"
 facts_list >"$scratch/facts"
-for kind in name source 'script bramble' 'script samphire' 'script tamarisk'; do
+for kind in name source spoken 'script bramble' 'script samphire' 'script tamarisk'; do
     grep -q "^$kind " "$scratch/facts" || not_ok "pseudo-facts-${kind##* }"
 done
 expect_empty pseudo-same-words "$(strangers pages)"
