@@ -1,7 +1,7 @@
 /* yaml_fields.h - reading a mapping into a struct by a table (room: yaml).
  *
- * Adding a field to a file is adding a row: reading, checking and (later) the
- * schema, the starter file and the reference follow from it. */
+ * Adding a field to a file is adding a row: reading, checking, the files that `start`
+ * writes and the reference of keys follow from it. */
 #ifndef MAYDECK_YAML_FIELDS_H
 #define MAYDECK_YAML_FIELDS_H
 

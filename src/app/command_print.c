@@ -7,8 +7,10 @@
 #include <stdio.h>
 #include <string.h>
 
+/* Pages that were asked for, and the sheet of each. */
 struct chosen {
     const struct page **pages;
+    const struct sheet **sheets;
     size_t count;
 };
 
@@ -25,10 +27,13 @@ static struct chosen pages_choose(const struct sheets *sheets)
 {
     struct chosen chosen = {0};
     chosen.pages = arena_array(sheets->boat->arena, sheets->page_count, sizeof *chosen.pages);
+    chosen.sheets = arena_array(sheets->boat->arena, sheets->page_count, sizeof *chosen.sheets);
     for (size_t i = 0; i < sheets->page_count; i++) {
         const struct sheet_page *page = &sheets->pages[i];
-        if (page->page != NULL && card_wanted(sheets->boat->job->options, page->sheet))
-            chosen.pages[chosen.count++] = page->page;
+        if (page->page == NULL || !card_wanted(sheets->boat->job->options, page->sheet))
+            continue;
+        chosen.pages[chosen.count] = page->page;
+        chosen.sheets[chosen.count++] = page->sheet;
     }
     return chosen;
 }
@@ -143,16 +148,27 @@ static void each_card_tell(const struct options *options, const struct sheets *s
                options->draft ? "-draft" : "", language_ending(sheets), written);
 }
 
-/* One file a card. One that cannot be written stops no other. */
+/* Of the pages from `first` on, those of the same sheet. */
+static size_t pages_of_sheet(const struct chosen *chosen, size_t first)
+{
+    size_t count = 1;
+    while (first + count < chosen->count &&
+           chosen->sheets[first + count] == chosen->sheets[first])
+        count++;
+    return count;
+}
+
+/* One file a card, with all its pages. One that cannot be written stops no other. */
 static void cards_write(struct printing *printing, const struct sheets *sheets,
                         const struct chosen *chosen)
 {
     const struct options *options = printing->options;
     size_t written = 0;
-    for (size_t i = 0; i < chosen->count; i++) {
-        struct document document = document_of(sheets, &chosen->pages[i], 1,
-                                               chosen->pages[i]->title);
-        const char *name = file_name(sheets, chosen->pages[i]->id);
+    for (size_t i = 0, count; i < chosen->count; i += count) {
+        const struct sheet *sheet = chosen->sheets[i];
+        count = pages_of_sheet(chosen, i);
+        struct document document = document_of(sheets, &chosen->pages[i], count, sheet->name);
+        const char *name = file_name(sheets, sheet->id);
         if (!file_write(printing, sheets, &document, name))
             continue;
         written++;

@@ -134,10 +134,18 @@ static mpt headline_height(const struct laid_steps *steps)
     return line_pitch(ROLE_HEADLINE, steps->sizes.headline);
 }
 
+/* Figures keep clear of a headline or a table above them, where no row stands between. */
+static mpt figures_down(const struct laid_step *laid)
+{
+    const struct card_step *step = laid->step;
+    bool below_rows = step->row_count > 0 && step->table_count == 0;
+    return laid->table.height + (step->figure_count > 0 && !below_rows ? FIGURE_GAP : 0);
+}
+
 static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid, mpt pitch)
 {
     return headline_height(steps) + lethal_height(laid) + (mpt)laid->step->row_count * pitch +
-           laid->table.height + laid->figures.height;
+           figures_down(laid) + laid->figures.height;
 }
 
 static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
@@ -260,7 +268,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
                   (struct area){column.x, top, column.width, pitch});
     if (step->table_count > 0)
         table_place(pen, &laid->table, words, top);
-    figures_place(pen, &laid->figures, words, top + laid->table.height);
+    figures_place(pen, &laid->figures, words, top + figures_down(laid));
 }
 
 /* How far apart steps and rows stand. */

@@ -258,16 +258,16 @@ card_check() {
     record=tests/fleet/boats/$1.yaml
     procedure=procedures/$2.yaml
     [ -f "$procedure" ] || procedure=procedures/$(echo "$2" | sed 's/_[a-z0-9]*$//').yaml
-    name=$(sed -n 's/^  name: //p' "$record" | sed -n 1p | tr '[:lower:]' '[:upper:]')
-    page=$scratch/pdf/$1/$2
-    mkdir -p "$page"
-    maydeck print tests/fleet --boat "$1" --card "$2" --date "$print_date" -o "$page"
-    pdftotext -raw "$page/$1-$2.pdf" "$page.text" || not_ok "cards-$1-$2-text"
     if grep -q '^kind: safety_plan' "$procedure"; then
         expect_empty "cards-$1-$2-sizes" "$(sizes_check "$3" 2>&1)"
         safety=$((safety + 1))
         return                          # tests/cli/plans.sh has what is its own
     fi
+    name=$(sed -n 's/^  name: //p' "$record" | sed -n 1p | tr '[:lower:]' '[:upper:]')
+    page=$scratch/pdf/$1/$2
+    mkdir -p "$page"
+    maydeck print tests/fleet --boat "$1" --card "$2" --date "$print_date" -o "$page"
+    pdftotext -raw "$page/$1-$2.pdf" "$page.text" || not_ok "cards-$1-$2-text"
     cutters_list "$record" >"$scratch/cutters"
     for what in sizes budget radio plan sources gaps; do
         expect_empty "cards-$1-$2-$what" "$("${what}_check" "$3" 2>&1)"

@@ -1,5 +1,5 @@
-/* test_page_facts.c - nothing stands on a page of the specimen fleet that is no fact of its
- * sheet, so that the check code covers all that is printed. */
+/* test_page_facts.c - nothing stands on a page of the specimen fleet that is no fact of the
+ * sheet as it has it, so that the check code covers all that is printed. */
 #include <stdarg.h>
 #include <stddef.h>
 #include <setjmp.h>
@@ -36,7 +36,6 @@ static void words_must_be_facts(const struct page *page, const struct page_item 
     }
 }
 
-/* Of the whole sheet: what its pages are called as well. */
 static const char *facts_of(const struct sheet *sheet)
 {
     struct text_builder facts = text_builder_in(test.arena);
@@ -59,11 +58,11 @@ static void a_page_says_nothing_but_the_facts_of_its_sheet(void **state)
         case_boat(&test, boats[b]);
         struct layout_input input = {case_compose(&test, false), faces, paper_of(PAPER_A4), false};
         struct laid_set laid = layout_set(&input, test.arena, test.problems);
-        for (size_t s = 0; s < laid.count; s++) {
-            const char *facts = facts_of(laid.sheets[s].sheet);
-            for (size_t p = 0; p < laid.sheets[s].page_count; p++)
-                page_must_be_facts(laid.sheets[s].pages[p], facts);
-        }
+        for (size_t s = 0; s < laid.count; s++)
+            for (size_t p = 0; p < laid.sheets[s].page_count; p++) {
+                const struct page *page = laid.sheets[s].pages[p];
+                page_must_be_facts(page, facts_of(page->sheet));
+            }
     }
 }
 
