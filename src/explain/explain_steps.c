@@ -127,7 +127,8 @@ static void table_tell(const struct explaining *explaining, const struct card_st
 static void reason_tell(const struct explaining *explaining, const struct card_step *step)
 {
     const struct step_case *taken = step->taken;
-    const char *because = taken != NULL ? taken->because.text : step->step->because.text;
+    const struct text_value *reason = taken != NULL ? &taken->because : &step->step->because;
+    const char *because = text_for(reason, explaining->sheet->language);
     if (because != NULL)
         line_tell(explaining, INDENT_REASON, "because: %s", because);
     basis_tell(explaining, INDENT_REASON, taken != NULL ? &taken->basis : &step->step->basis);
