@@ -23,7 +23,9 @@ function plain(text) {
 
 function script_add(line,    boat, parts, count, i) {
     boat = substr(line, 1, index(line, " ") - 1)
-    count = split(substr(line, length(boat) + 2), parts, / *____ \([^)]*\) *|: /)
+    line = substr(line, length(boat) + 2)
+    sub(/^[^:]*: /, "", line)      # which call it is, in the words of the language
+    count = split(line, parts, / *____ \([^)]*\) */)
     for (i = 1; i <= count; i++) said[boat] = said[boat] "|" plain(parts[i])
 }
 

@@ -140,7 +140,8 @@ static void step_tell(const struct explaining *explaining, const struct card_ste
                 step->headline.text);
     placed_tell(explaining, INDENT_REASON, step->step->place, "step %s", step->id);
     if (step->step->who.text != NULL)
-        line_tell(explaining, INDENT_REASON, "who: %s", step->step->who.text);
+        line_tell(explaining, INDENT_REASON, "who: %s",
+                  text_for(&step->step->who, explaining->sheet->language));
     cases_tell(explaining, step);
     for (size_t i = 0; i < step->lethal_count; i++)
         placed_tell(explaining, INDENT_REASON, step->lethal[i].origin, "printed with it: %s",

@@ -195,6 +195,40 @@ if [ -n "$(folder_list "$scratch/longer_pages")" ]; then
     expect_empty pseudo-longer-words "$(strangers longer_pages -v opens=[ -v closes=] -v tell_tale=λ)"
 fi
 
+# ---- a base that prints in it, and words that are not complete ----
+
+fleet=$scratch/same
+language_make
+run print "$fleet" --dump --date "$print_date" -o "$scratch/by_base"
+expect_status pseudo-by-base 0
+expect_empty pseudo-by-base-pages "$(diff -r "$scratch/pages" "$scratch/by_base")"
+cp "$own/words/qps/words.yaml" "$scratch/words.yaml"
+
+# refused NAME SED-SCRIPT WORDS: the words so changed print nothing in any language, and it is told
+# where they are wrong.
+refused() {
+    sed "$2" "$scratch/words.yaml" >"$own/words/qps/words.yaml"
+    ! cmp -s "$scratch/words.yaml" "$own/words/qps/words.yaml" ||
+        not_ok "pseudo-$1-changed" "no change: $2"
+    seal "$own"
+    for language in qps en; do
+        run print "$fleet" --lang "$language" --dump --date "$print_date" -o "$scratch/refused_$1"
+        [ "$status" -ne 0 ] || not_ok "pseudo-$1-$language"
+        grep -q "words/qps/words\.yaml:[0-9]*:[0-9]*: error: .*$3" "$scratch/stderr" &&
+            grep -q '^  remedy: ' "$scratch/stderr" && ok "pseudo-$1-$language-told" ||
+            not_ok "pseudo-$1-$language-told" "not told: $3" "$(cat "$scratch/stderr")"
+    done
+    [ ! -d "$scratch/refused_$1" ] || expect_empty "pseudo-$1-pages" "$(folder_list "$scratch/refused_$1")"
+}
+refused missing '/^  plan_bow:/d' 'needs the key "plan_bow"'
+refused stranger 's/^  plan_bow:/  plan_stem: A\n&/' 'has no key "plan_stem"'
+refused name 's/^  radio_at: .*/  radio_at: "{tag}"/' 'radio_at does not say {place}'
+refused other-name 's/^  radio_at: .*/  radio_at: "{tag} {place} {side}"/' 'radio_at has no {name} such as {side}'
+refused item '/^  knife:/d' 'needs the key "knife"'
+refused zone '/^  galley:/d' 'needs the key "galley"'
+refused set '/^  units:/d' 'the section reading needs the key "units"'
+refused folder 's/^language: .*/language: en/' 'language is "en", but the file lies in the folder qps'
+
 # ---- no C knows it ----
 
 expect_empty pseudo-unknown-to-c "$(grep -rl qps src include)"

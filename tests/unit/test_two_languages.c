@@ -79,7 +79,7 @@ static bool is_wordless(const struct fact *fact, enum block_key block)
 {
     static const char *const names[] = {"tag", "marker", "zone", "level", "boat", "step",
                                         "figure of", "mm aft", "first date", "undated", "source",
-                                        "label", NULL};
+                                        NULL};
     for (size_t i = 0; names[i] != NULL; i++)
         if (text_equal(fact->name, names[i]))
             return true;
