@@ -288,7 +288,6 @@ struct sheet {
     const char *page;             /* A, B ... of the part of a sheet that stands on one of its
                                      pages; "" of one, and of the whole */
     const char *name;             /* for messages: 3P ENGINE FIRE, PORT ENGINE */
-    const char *subject;          /* how other sheets name it */
     const char *language;
     const struct words *words;    /* that it is said in */
     const struct block *blocks;   /* no key twice */

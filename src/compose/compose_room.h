@@ -24,7 +24,7 @@ struct missing {
 struct slot {
     const struct procedure *procedure;
     enum zone_key space;    /* the zone of `per`, or none */
-    const char *key, *title, *name, *subject;
+    const char *key, *title, *name;
     const char *number;     /* 3, 3P */
     bool undecided;         /* it is not known whether the boat needs the card: held */
 };
@@ -139,6 +139,9 @@ void figures_make(struct composing *composing, struct card_step *items,
 
 /* phrase_said.c: in the words of the card; "" for NULL */
 const char *phrase_said(const struct composing *composing, const struct phrase *phrase);
+
+/* Where the text that is said of these stands. */
+struct place said_place(const struct composing *composing, const struct text_value *text);
 
 /* A word that stands alone. */
 const struct phrase *word_alone(const struct composing *composing, enum word word);

@@ -52,8 +52,7 @@ void sheet_begin(struct composing *composing, const struct slot *slot, struct sh
         .kind = slot->procedure->kind.value, .id = slot->key,
         .procedure_key = slot->procedure->key.text, .space = slot->space,
         .number = slot->number, .page = "", .name = slot->name,
-        .subject = slot->subject, .language = words_language(composing->in->words),
-        .words = composing->in->words,
+        .language = words_language(composing->in->words), .words = composing->in->words,
         .boat = composing->in->boat, .procedure = slot->procedure,
         .origin = source_whole(slot->procedure->source)};
 }

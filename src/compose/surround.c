@@ -1,5 +1,5 @@
 /* surround.c - what every card carries around its instructions: title band,
- * contact line, footer, marks (room: compose). */
+ * plan, contact line, footer, marks (room: compose). */
 #include "compose_room.h"
 
 #include "promise.h"

@@ -13,6 +13,25 @@ static const enum ink stripe_inks[] = {
     [SIGN_FIRE] = INK_FIRE, [SIGN_RESCUE] = INK_RESCUE, [SIGN_CONTROL] = INK_CONTROL,
     [SIGN_WARNING] = INK_WARNING};
 
+/* The baseline that sets the capitals in the middle of a strip; where signs or accents of a
+ * language would come near its frame, the one that sets all ink there. */
+static mpt strip_baseline(const struct pen *pen, const struct style *style, struct area strip,
+                          const char *mark)
+{
+    mpt middle = baseline_in(strip.y, strip.height, style->size);
+    mpt inner = strip.height - THIN_FRAME - 2 * STRIP_CLEAR;
+    mpt top = strip.y + (strip.height - inner) / 2;
+    struct run run;
+    uint32_t missing = 0;
+    if (!run_shape(pen->faces, style->face, style->size, mark, strlen(mark), pen->arena, &run,
+                   &missing))
+        return middle;
+    struct run_ink ink = run_ink(pen->faces, &run);
+    if (middle + ink.top >= top && middle + ink.bottom <= top + inner)
+        return middle;
+    return strip.y + (strip.height - ink.top - ink.bottom) / 2;
+}
+
 /* Framed words in a strip of their own: never over other text. */
 static void strip_place(struct pen *pen, struct area strip)
 {
@@ -24,8 +43,10 @@ static void strip_place(struct pen *pen, struct area strip)
     pen->block = BLOCK_MARK;
     pen_box(pen, strip, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
-             baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
-             pen->sheet->origin);
+             strip_baseline(pen, &style, strip, mark), mark, strlen(mark), pen->sheet->origin);
+    if (width > strip.width - 2 * STRIP_PAD)
+        pen_too_long(pen, pen->sheet->origin, width - (strip.width - 2 * STRIP_PAD),
+                     "shorten the words mark_... of the language", "the strip");
 }
 
 /* The sign stands on white, so that its frame shape shows on the black band. */

@@ -46,6 +46,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 /* ---- title band, call line, footer ---- */
 
+#define STRIP_PAD MM(2.4)          /* left and right of the words of a strip */
+#define STRIP_CLEAR MM(0.15)       /* above and below their ink */
 #define BAND_PAD MM(1.5)           /* round the white plate of the sign */
 #define PLATE_PAD MM(0.9)          /* from the plate's edge to the sign; */
 #define PLATE_PADS MM(1.8)         /* on both sides */
