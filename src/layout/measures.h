@@ -54,6 +54,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define BAND_SIGN_GAP MM(2)
 #define BAND_PAD_RIGHT MM(3)       /* right of the boat's name */
 #define BAND_TITLE_GAP MM(6)       /* that, and from the title to the boat's name */
+#define TITLE_CLEAR MM(0.1)        /* above and below the ink of a title on two lines */
+#define TITLE_LINE_GAP_LEAST MM(2.5)  /* between its capitals, where accents need the room */
 #define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */

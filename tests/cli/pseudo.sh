@@ -135,6 +135,15 @@ expect_status pseudo-brackets 0
 expect_equal pseudo-brackets-pages "$(folder_list "$scratch/pages")" "$(folder_list "$scratch/short_pages")"
 expect_empty pseudo-brackets-words "$(strangers short_pages -v opens=‹ -v closes=› -v tell_tale=λ)"
 
+# With brackets that reach higher and lower than letters some pages have no room: by how much is
+# told.
+fleet=$scratch/short
+language_make -v longer=0 -v most=3 -v tell_tale=λ
+fleet_print square_pages
+expect_empty pseudo-square-words "$(strangers square_pages -v opens=[ -v closes=] -v tell_tale=λ)"
+expect_empty pseudo-square-by-how-much "$(grep ': error: ' "$scratch/stderr" | grep -v ' [0-9]*\.[0-9]* mm ')"
+language_make -v longer=0 -v most=3 -v opens=‹ -v closes=› -v tell_tale=λ
+
 # ---- what the check tells ----
 
 # spoilt FOLDER FROM SED-SCRIPT: a folder of pages in which one line was changed.
@@ -194,6 +203,28 @@ done
 if [ -n "$(folder_list "$scratch/longer_pages")" ]; then
     expect_empty pseudo-longer-words "$(strangers longer_pages -v opens=[ -v closes=] -v tell_tale=λ)"
 fi
+
+# ---- accents above and below capitals, in a title on two lines ----
+
+fleet=$scratch/same
+language_make
+
+# two_lines FIRST SECOND: the title of a card of one engine space.
+two_lines() {
+    sed -i "s/^title: .*/title: \"$1\"/" "$own/words/qps/engine_fire.yaml"
+    sed -i "s/^  space_port: .*/  space_port: \"$2\"/" "$own/words/qps/words.yaml"
+    seal "$own"
+    run print "$fleet" --lang qps --boat samphire --card engine_fire_port --dump --date "$print_date" \
+        -o "$scratch/two_lines"
+}
+two_lines 'ЁЙ fіre thаt іs lоng' 'PОRT ЕNGINE'
+expect_status pseudo-accents-above 0
+two_lines 'Fіre thаt іs lоng' 'PОRT ЦЩ'
+expect_status pseudo-accents-below 0
+two_lines 'ЁЙ fіre thаt іs lоng' 'PОRT ЦЩ'
+expect_status pseudo-accents-both 1
+grep -q 'engine_fire.yaml:[0-9:]* error: 3P .*(qps): the title on two lines is [0-9.]* mm too tall' "$scratch/stderr" &&
+    ok pseudo-accents-told || not_ok pseudo-accents-told "$(cat "$scratch/stderr")"
 
 # ---- a base that prints in it, and words that are not complete ----
 
