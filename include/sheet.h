@@ -249,7 +249,7 @@ struct footer_facts {
     const char *dates;            /* of the gear, as they are told today */
     const char *first_date;       /* the first of them, "" if none has one */
     size_t undated;               /* pieces that need a date and have none */
-    const char *code_word, *code; /* check code; "" where the kind of sheet has none */
+    const char *code_word, *code; /* check code; both "" where the kind of sheet has none */
     const char *printed;          /* "printed 2026-11-25" */
 };
 

@@ -202,4 +202,5 @@ void distress_compose(struct composing *composing, struct sheet *sheet,
     warnings_make(composing, sheet);
     distress_call_compose(composing, sheet);
     contact_make(composing, sheet);
+    plan_make(composing, sheet);
 }

@@ -57,7 +57,7 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
     struct frame frame = frame_make(pen.paper, template_of(sheet), &shared->needs);
     head_place(&pen, &frame, shared->when_size);
     bool fits = work->place(&pen, &trial, shared);
-    laying->full[index] = !fits || (pen.failed && work->fails_full);
+    laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
         foot_place(&pen, &frame);
     laying->pages[index] = pen.failed || !fits

@@ -147,7 +147,7 @@ struct laid_steps {
                                      not */
     struct place excess_at;       /* what that line is about */
     mpt tag;                      /* width of the boxes of tags */
-    mpt sign_pitch;               /* from row to row at least, for their signs */
+    mpt pitch;                    /* from row to row at least */
     const struct laid_step *steps;
     size_t count;
 };

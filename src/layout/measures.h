@@ -105,7 +105,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define CALL_LABEL_PAD_Y MM(0.35)
 #define CALL_LABEL_GAP MM(1.5)     /* from a label to the words */
 #define BLANK_HEIGHT MM(9)         /* of a line to write on, at least */
-#define BLANK_CLEAR MM(7.93)       /* of it, above what letters beside the blank reach down */
+#define BLANK_CLEAR MM(7.96)       /* of it, above what letters beside the blank reach down */
 #define BLANK_RULE MM(0.5)
 #define BLANK_DROP MM(0.65)        /* of the rule below the base line */
 
