@@ -1,8 +1,8 @@
 /* arena.h - memory that is given back all at once (room: base).
  *
  * What is made for a boat lives in that boat's arena and dies with it; nobody
- * frees anything else. The only callers of malloc and free are in arena.c and
- * at the edges of libyaml, libharu and HarfBuzz, inside one function each. */
+ * frees anything else. Memory is asked for in arena.c alone; what libyaml, libharu,
+ * HarfBuzz and utf8proc take for themselves is given back where they are called. */
 #ifndef MAYDECK_ARENA_H
 #define MAYDECK_ARENA_H
 

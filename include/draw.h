@@ -12,7 +12,7 @@
 #include "problem.h"
 #include "text.h"
 
-/* One PDF: a boat's cards, one page a card. */
+/* One PDF: pages of one boat in one language, such as all her cards. */
 struct document {
     const char *title;             /* "TAMARISK - emergency cards" */
     const char *subject;

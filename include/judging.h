@@ -10,13 +10,13 @@
 /* The state of composing one card; what it holds is compose's own. */
 struct composing;
 
-/* The state in which `card`, one of `set`, was composed from `input`, all of which
+/* The state in which `sheet`, one of `set`, was composed from `input`, all of which
  * must outlive it. It collects problems and missing facts of its own: nothing of them
  * reaches the run's. In `arena`; cannot fail. */
 struct composing *composing_again(const struct compose_input *input, const struct sheet_set *set,
                                   const struct sheet *sheet, struct arena *arena);
 
-/* What holds `card` back, the card of that state: it is composed once more, alone.
+/* What holds `sheet` back, the sheet of that state: it is composed once more, alone.
  * The list, sorted as problems are, has `*count` entries and belongs to the state; how to
  * mend them stands in the run's own problems, where proposed tags are kept apart over
  * all cards. */

@@ -1,7 +1,7 @@
 /* layout.h - composed cards to pages (room: layout): line breaking, blocks, plan,
  * fitting. It knows no PDF.
  *
- * All sizes are those of the one table in src/layout/sizes.c. Space yields in this order:
+ * Sizes of type are those of the one table in src/layout/sizes.c. Space yields in this order:
  * spacing to its floor, size to its floor, then what the sheet says may yield, by rank; a plan
  * of much gear takes more pages; then it is an error. Nothing that must stand is cut or
  * dropped. */

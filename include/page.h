@@ -1,6 +1,6 @@
-/* page.h - a laid-out page: a flat list of placed things (made by layout, read
- * by draw). Integer thousandths of a point, origin at the top left, y down. The
- * order of the list is the order of painting and of reading aloud. */
+/* page.h - a laid-out page: a flat list of placed things, made by layout, judged by proof
+ * and drawn by draw (room: layout). Integer thousandths of a point, origin at the top left,
+ * y down. The order of the list is the order of painting and of reading aloud. */
 #ifndef MAYDECK_PAGE_H
 #define MAYDECK_PAGE_H
 

@@ -1,9 +1,9 @@
 /* phrase.h - what is to be said, before it is said in a language (room: words).
  *
  * A phrase is a tree of facts: words of the words file with what is filled into them, gear,
- * zones, texts that people wrote, names and numbers. Rooms below speak make phrases and never
- * join two strings; the room speak makes sentences of them in one language, and could in
- * another. Phrases are made in an arena and are never changed; one may stand in many places.
+ * zones, texts that people wrote, names and numbers. Whoever decides what is said makes phrases
+ * and never joins two strings; the room speak makes sentences of them in one language. Phrases
+ * are made in an arena and are never changed; one may stand in many places.
  * A phrase of NULL says nothing, as one of PHRASE_NOTHING does. */
 #ifndef MAYDECK_PHRASE_H
 #define MAYDECK_PHRASE_H

@@ -32,6 +32,8 @@ struct problem {
     struct place place;
     const char *what;
     const char *remedy;   /* how to put it right; may hold several lines; NULL: none */
+    const char *subject;  /* what `what` speaks of, where a report may tell it in one line with
+                             others that this check found: "kg of C4"; NULL: alone */
 };
 
 struct problems;
@@ -52,6 +54,17 @@ void problem_add(struct problems *problems, enum severity severity, struct place
 /* The same, found by the check of that id. */
 void problem_add_check(struct problems *problems, const char *check, enum severity severity,
                        struct place place, const char *remedy, const char *format, ...)
+    __attribute__((format(printf, 6, 7)));
+
+/* What one finding of many of a kind is told of: the check that found it, and the words that
+ * stand for it in a line with the others. */
+struct problem_subject {
+    const char *check, *words;
+};
+
+/* The same as problem_add_check, of a finding that has a subject, which is copied. */
+void problem_add_of(struct problems *problems, struct problem_subject of, enum severity severity,
+                    struct place place, const char *remedy, const char *format, ...)
     __attribute__((format(printf, 6, 7)));
 
 /* A new list in the same arena, of the same boat and check: for a part of the work, such as

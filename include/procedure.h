@@ -101,7 +101,7 @@ const struct authority *authority_find(const struct authorities *authorities, co
 struct symbol_value CHOICE_OF(enum symbol_key);
 struct class_value CHOICE_OF(enum sign_class);
 
-/* Words to print, with where they came from. */
+/* What a text of a card stands on: sources, or practice that awaits sign-off. */
 struct basis {
     struct list_value sources;
     struct answer_value practice;

@@ -79,6 +79,11 @@ struct script_piece {
     int width_mm;    /* PIECE_BLANK: least width */
 };
 
+/* Phrases of a script that cards also quote in their own sentences. What is said on the radio
+ * is English in every language. */
+#define SPOKEN_THIS_IS "THIS IS"
+#define SPOKEN_OVER "OVER"
+
 enum script_element {
     ELEMENT_SIGNAL, ELEMENT_ALL_STATIONS, ELEMENT_NAME, ELEMENT_IDENTITY,
     ELEMENT_MESSAGE_SIGNAL, ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_ASSISTANCE,

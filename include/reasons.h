@@ -14,11 +14,11 @@
  * and by " and " in brackets where it stands inside another. */
 const char *condition_words(const struct condition *condition, struct arena *arena);
 
-/* Adds all that `card` rests on as plain text: its head, every step, the boxes,
+/* Adds all that `sheet` rests on as plain text: its head, every step, the boxes,
  * the call, what awaits sign-off, what holds it back. Lines have at most 100
  * characters where the text has a space to break at; what comes from a file ends
  * with "at FILE:LINE", never broken. `set` is what compose_set made of `input`,
- * and `card` one of its cards. */
+ * and `sheet` one of its sheets. */
 void card_reasons(const struct compose_input *input, const struct sheet_set *set,
                   const struct sheet *sheet, struct text_builder *out);
 

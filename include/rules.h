@@ -18,6 +18,7 @@ struct check {
     enum severity severity;    /* of what it finds; of a family: the worst */
     bool family;
     bool danger;               /* an error of the boat, not of her record: holds nothing */
+    bool lack;                 /* it finds too little: silent while a piece could not be read */
     const char *sentence;      /* what is wrong when it speaks */
     const char *source;        /* whose rule it is; "judged" and "trade practice" say so */
 };

@@ -249,7 +249,7 @@ struct footer_facts {
     const char *dates;            /* of the gear, as they are told today */
     const char *first_date;       /* the first of them, "" if none has one */
     size_t undated;               /* pieces that need a date and have none */
-    const char *code_word, *code; /* check code; "" where the kind of sheet has none */
+    const char *code_word, *code; /* check code; both "" where the kind of sheet has none */
     const char *printed;          /* "printed 2026-11-25" */
 };
 
@@ -288,7 +288,6 @@ struct sheet {
     const char *page;             /* A, B ... of the part of a sheet that stands on one of its
                                      pages; "" of one, and of the whole */
     const char *name;             /* for messages: 3P ENGINE FIRE, PORT ENGINE */
-    const char *subject;          /* how other sheets name it */
     const char *language;
     const struct words *words;    /* that it is said in */
     const struct block *blocks;   /* no key twice */

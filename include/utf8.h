@@ -21,4 +21,13 @@ size_t utf8_first_invalid(const char *bytes, size_t length);
  * the caller's to allow. */
 const char *utf8_refusal(uint32_t code_point);
 
+/* A letter of any alphabet, or an accent on one. */
+bool utf8_is_letter(uint32_t code_point);
+
+/* Does the mark stand at the very word behind it, as an opening bracket or quotation mark; at
+ * the one before it, as a full stop or a closing one? Which of the two a quotation mark does
+ * hangs on the language. */
+bool utf8_leans_on(uint32_t code_point);
+bool utf8_leans_back(uint32_t code_point);
+
 #endif

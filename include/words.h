@@ -99,9 +99,9 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DISTRESS_CANCEL_SET, distress_cancel_set, PLAIN, "") \
     X(DISTRESS_SPELL, distress_spell, PLAIN, "") \
     X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "") \
-    X(DISTRESS_NAMED_AS_BELOW, distress_named_as_below, PLAIN, "") \
-    X(DISTRESS_THEN_AS_ABOVE, distress_then_as_above, PLAIN, "") \
-    X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "") \
+    X(DISTRESS_NAMED_AS_BELOW, distress_named_as_below, PLAIN, "this_is") \
+    X(DISTRESS_THEN_AS_ABOVE, distress_then_as_above, PLAIN, "over") \
+    X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "over") \
     X(DISTRESS_WHAT_ENDED, distress_what_ended, PLAIN, "") \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
@@ -210,12 +210,12 @@ enum plural {
 
 /* Sets of words by which texts that people wrote are understood, one row each: its name in C,
  * the section and the key it has in the file. Those of `reading` every language has: by them
- * what the record says is read. Those of `proof` a language may lack: then its commands are
- * not judged so. */
+ * what the record says is read, and lines are broken. Those of `proof` a language may lack: then
+ * its commands are not judged so. */
 #define WORD_SET_LIST(X) \
     X(STATE_ON, reading, on) X(STATE_OFF, reading, off) \
     X(STATE_ON_ALONE, reading, on_alone) X(STATE_OFF_ALONE, reading, off_alone) \
-    X(ARTICLES, reading, articles) \
+    X(ARTICLES, reading, articles) X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \

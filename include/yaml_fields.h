@@ -1,7 +1,7 @@
 /* yaml_fields.h - reading a mapping into a struct by a table (room: yaml).
  *
- * Adding a field to a file is adding a row: reading, checking and (later) the
- * schema, the starter file and the reference follow from it. */
+ * Adding a field to a file is adding a row: reading, checking, the files that `start`
+ * writes and the reference of keys follow from it. */
 #ifndef MAYDECK_YAML_FIELDS_H
 #define MAYDECK_YAML_FIELDS_H
 
@@ -134,7 +134,10 @@ struct place field_place(const struct field *field, const void *record);
 /* The text in that language; where it is not given in it, the first it is given in. */
 const char *text_for(const struct text_value *value, const char *language);
 
-/* Does the text look like the code of a language: en, qps, pt-BR? */
+/* Where that text stands. */
+struct place text_place_for(const struct text_value *value, const char *language);
+
+/* Does the text look like the code of a language: en, fil, pt-BR? */
 bool language_code_sound(const char *code);
 
 /* The text in quotes for a message, cut with "..." after 60 characters. */

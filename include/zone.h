@@ -18,8 +18,20 @@ enum zone_key {
     ZONE_COUNT               /* one more than there are zones: the size of a table by zone */
 };
 
-/* Boats that may have a zone. */
-enum zone_hulls { ON_ANY, ON_MULTIHULL, ON_CATAMARAN };
+/* What is true of a zone; members of struct zone tell each. */
+enum zone_trait {
+    NO_TRAIT,
+    CATAMARAN_ONLY = 1,
+    IN_HULLS = 1 << 1,
+    DRAWN = 1 << 2,
+    DRAWN_ON_DECK = 1 << 3,
+    DRAWN_ON_MONOHULL_DECK = 1 << 4,
+    LOCKER = 1 << 5,
+    NARROW = 1 << 6,
+    LIVED_IN = 1 << 7,
+    MULTIHULL_ONLY = 1 << 8,
+    ROOM = 1 << 9
+};
 
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
 
@@ -37,11 +49,15 @@ struct zone {
     enum side side;          /* SIDE_NONE: the item tells */
     int from, to;            /* 0 the bow, 100 the transom; 105 a platform behind it */
     enum level level;
-    enum zone_hulls hulls;
+    bool catamaran_only, multihull_only;    /* what other boats have not */
     bool in_hulls;           /* catamaran: lies in a hull, not on the bridgedeck */
     bool drawn;              /* named on the plan as a landmark */
+    bool drawn_on_deck;      /* the same where the deck has a plan of its own; */
+    bool drawn_on_monohull_deck;    /* of monohulls only */
     bool locker;             /* one reaches into it: what is heavier than air lies there */
-    bool room;               /* below; boats have it or not */
+    bool narrow;             /* at or across the middle line: no side is asked for */
+    bool lived_in;           /* people sleep and sit there, or it opens into where they do */
+    bool room;               /* boats have it or not: see `rooms` of a boat */
 };
 
 const struct zone *zone_of(enum zone_key zone);    /* NULL for ZONE_NONE */
@@ -50,9 +66,6 @@ const char *zone_word(enum zone_key zone);         /* its key; "" for ZONE_NONE 
 
 /* The keys, NULL-ended, each at its value less one: the choices of a field. */
 extern const char *const zone_key_list[];
-
-/* Is the zone among these, of which the last is followed by ZONE_NONE? */
-bool zone_among(const enum zone_key *among, enum zone_key zone);
 
 /* True when `zone` is `wanted` itself or belongs to that family; false for no zone. */
 bool zone_within(const struct zone *zone, enum zone_key wanted);

@@ -1,30 +1,37 @@
 # pseudo.awk - a made-up language from English, for tests of what is said in another: in each
-# word one letter becomes one of Greek or Cyrillic that looks alike, {names} and ** stay.
+# word one letter becomes one of Greek or Cyrillic, {names} and ** stay.
 #
-#   awk -v language=qps [-v longer=33] -f tests/pseudo.awk FILE      a file of words or texts
-#   awk -v language=qps -v record=1 -f tests/pseudo.awk FILE         a boat or base file
+#   awk -v language=qps [-v longer=33] [-v most=3] [-v opens=‹ -v closes=›]
+#       -f tests/pseudo.awk FILE                   a file of words or texts
+#   awk -v language=qps -v record=1 -f tests/pseudo.awk FILE
+#                                                  a boat or base file
 #
-# longer: each text in brackets, and so many hundredths longer. record: the texts that people
-# wrote get a second language.
+# longer: each text in brackets, and so many hundredths longer (0: in brackets alone). most: of
+# each word no more than so many letters, so that brackets find room; opens, closes: what is
+# taken for brackets, as those that reach less high and low than [ and ]. record: the texts that
+# people wrote get a second language. They are never cut, since cards show parts of them, and
+# have no brackets, since what a card shows may begin or end within; tell_tale: a letter that
+# each of their words has instead, and each word that they are read by.
 
-# Letters of other alphabets by the letter they stand for.
+# Letters of other alphabets by the letter they stand for: those that look alike, and others
+# where none does.
 function letters_begin(    pairs, i, count) {
     count = split("a а e е o о i і c с p р x х y у s ѕ u υ k к m м h һ t т n п r г v ν w ω l ӏ " \
-                  "d д b в f ф g г z з A А E Е O О I І C С P Р X Х Y У S Ѕ T Т H Н K К M М B В",
-                  pairs, " ")
+                  "d д b в f ф g г z з j ј q θ A А E Е O О I І C С P Р X Х Y У S Ѕ T Т H Н K К M М B В " \
+                  "D Д F Ф G Г J Ј L Л N И Q Θ R Я U Ц V Λ W Ш Z З", pairs, " ")
     for (i = 1; i < count; i += 2) alike[pairs[i]] = pairs[i + 1]
 }
 
-# The place of the letter that is replaced: a vowel if there is one, which is as wide.
-function letter_place(word,    i) {
+# The place of the letter that is replaced: a vowel if there is one, which is as wide, else
+# the first.
+function letter_place(word) {
     if (match(word, /[aeoiAEOI]/)) return RSTART
-    for (i = 1; i <= length(word); i++) if (substr(word, i, 1) in alike) return i
-    return 0
+    return 1
 }
 
 function word_pseudo(word,    at) {
+    if (most != "") word = substr(word, 1, most)
     at = letter_place(word)
-    if (!at) return word
     return substr(word, 1, at - 1) alike[substr(word, at, 1)] substr(word, at + 1)
 }
 
@@ -39,7 +46,8 @@ function words_pseudo(text,    out, taken) {
             out = out substr(text, 1, taken)
         } else if (match(text, /^[A-Za-z]+/)) {
             taken = RLENGTH
-            out = out word_pseudo(substr(text, 1, taken))
+            out = out (record ? word_of_record(substr(text, 1, taken)) : \
+                       word_pseudo(substr(text, 1, taken)))
             has_words = 1
         } else {
             out = out substr(text, 1, 1)
@@ -57,8 +65,8 @@ function filler(count,    i, out) {
 
 function text_pseudo(text,    out) {
     out = words_pseudo(text)
-    if (!has_words || longer == "") return out
-    return "[" out filler(int(length(text) * longer / 100)) "]"
+    if (!has_words || longer == "" || record) return out
+    return opens out filler(int(length(text) * longer / 100)) closes
 }
 
 # ---- YAML ----
@@ -110,15 +118,27 @@ function value_pseudo(value) {
     return quoted(text_pseudo(scalar_take("")))
 }
 
-# Words that the record is read by: as the record's own are made, no longer.
-function set_pseudo(line,    out, word) {
+# A word of the record, or by which the record is read: with `tell_tale` for its first vowel, or
+# at its end where it has none.
+function word_of_record(word,    cut) {
+    if (tell_tale != "" && sub(/[aeiouAEIOU]/, tell_tale, word)) return word
+    cut = most
+    most = ""
+    word = word_pseudo(word) tell_tale
+    most = cut
+    return word
+}
+
+# Words that texts are read by.
+function set_pseudo(line,    out, word, at) {
     out = ""
+    gsub(/"/, "", line)
     while (match(line, /[A-Za-z]+/)) {
-        word = substr(line, RSTART, RLENGTH)
-        out = out substr(line, 1, RSTART - 1) quoted(word_pseudo(word))
-        line = substr(line, RSTART + length(word))
+        at = RSTART
+        word = substr(line, at, RLENGTH)
+        out = out substr(line, 1, at - 1) quoted(word_of_record(word))
+        line = substr(line, at + length(word))
     }
-    gsub(/""/, "\"", out)
     return out line
 }
 
@@ -152,22 +172,36 @@ function both(text) {
     return "{en: " quoted(text) ", " language ": " quoted(text_pseudo(text)) "}"
 }
 
+# A list of texts at the start of `rest`, or one text.
+function texts_both(ends,    out) {
+    if (rest !~ /^\[/) return both(scalar_take(ends))
+    out = "["
+    rest = substr(rest, 2)
+    while (rest != "" && rest !~ /^ *\]/) {
+        sub(/^,? */, "", rest)
+        out = out (out == "[" ? "" : ", ") both(scalar_take(",]"))
+    }
+    return out
+}
+
 # The texts that people wrote in a line of gear, of the radio or of a rule.
-function record_line(    out, key) {
+function record_line(    out) {
     out = ""
     rest = $0
     while (match(rest, keys)) {
         out = out substr(rest, 1, RSTART + RLENGTH - 1)
         rest = substr(rest, RSTART + RLENGTH)
-        out = out both(scalar_take(out ~ /[{,] *[a-z_]+: $/ ? ",}" : ""))
+        out = out texts_both(out ~ /[{,] *[a-z_]+: $/ ? ",}" : "")
     }
     return out rest
 }
 
 BEGIN {
     letters_begin()
+    if (opens == "") { opens = "["; closes = "]" }
     keys = "(^ +|[{,] *)(spot|how|vents_to|painter|release|handle|power_switch|distress_key|" \
-           "second_station|emergency_aerial|rule|qualification): "
+           "second_station|emergency_aerial|looks|nature_steps|urgency_steps|manual_position_steps|" \
+           "rule|qualification): "
 }
 record == "" { texts_line(); next }
 /^ +- \{item:/ {

@@ -65,11 +65,27 @@ seal() {
 }
 
 # Runs the program: its exit status is left in `status`, what it says in
-# $scratch/stdout and $scratch/stderr.
+# $scratch/stdout and $scratch/stderr, and what was wrong, wherever it was said, in
+# $scratch/problems.
 maydeck() {
     # shellcheck disable=SC2086
     $WRAP "$MAYDECK" "$@" >"$scratch/stdout" 2>"$scratch/stderr" </dev/null
     status=$?
+    problems_keep "$1"
+}
+
+# problems_keep COMMAND: `check` tells what it found on standard output.
+problems_keep() {
+    cat "$scratch/stderr" >"$scratch/problems"
+    [ "$1" != check ] || findings "$scratch/stdout" >>"$scratch/problems"
+}
+
+# findings FILE: what `check` found, of what it said on standard output: no table, no figures,
+# nothing that is left to record.
+findings() {
+    awk '/^[^ ].*: (error|held|deficiency|note|silenced): / { on = 1; print; next }
+        !/^ / { on = 0 }
+        on' "$1"
 }
 
 # expect_status NAME STATUS: as the last run ended.

@@ -33,6 +33,7 @@ struct options {
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
     bool json, list, schema;
     bool page;                /* the audit of each page */
+    bool figures;             /* those for the base */
     unsigned fail_from;       /* enum fail_from */
 };
 

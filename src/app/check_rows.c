@@ -1,5 +1,6 @@
 /* check_rows.c - what `check` says of each boat in one line of a table (room: app). */
 #include "check_rows.h"
+#include "findings.h"
 #include "gear_date.h"
 #include "starter.h"
 
@@ -114,27 +115,70 @@ static void widths_find(const struct check_row *rows, size_t count, int widths[C
     }
 }
 
-static void line_print(const char *const *texts, const int widths[COLUMNS])
+static void line_print(const char *const *texts, const int widths[COLUMNS],
+                       struct text_builder *out)
 {
     for (int column = 0; column + 1 < COLUMNS; column++)
-        printf("%-*s  ", widths[column], texts[column]);
-    printf("%s\n", texts[COLUMNS - 1]);
+        text_add_format(out, "%-*s  ", widths[column], texts[column]);
+    text_add_format(out, "%s\n", texts[COLUMNS - 1]);
 }
 
-void check_rows_print(const struct check_row *rows, size_t count)
+static void table_print(const struct check_row *rows, size_t count, struct text_builder *out)
 {
     int widths[COLUMNS];
     widths_find(rows, count, widths);
-    for (size_t i = 0; i < count; i++)
-        for (size_t k = 0; k < rows[i].not_hers_count; k++)
-            printf("%s: no card %s: %s\n", rows[i].key, rows[i].not_hers[k].name,
-                   rows[i].not_hers[k].reason);
-    line_print(heads, widths);
+    line_print(heads, widths, out);
     for (size_t i = 0; i < count; i++) {
         struct cells cells = row_cells(&rows[i]);
         const char *texts[COLUMNS];
         for (int column = 0; column < COLUMNS; column++)
             texts[column] = cells.at[column];
-        line_print(texts, widths);
+        line_print(texts, widths, out);
     }
+}
+
+/* ---- cards that are not a boat's ---- */
+
+static bool is_not_hers(const struct check_row *row, const struct sheet_not_hers *card)
+{
+    for (size_t i = 0; i < row->not_hers_count; i++)
+        if (text_equal(row->not_hers[i].name, card->name) &&
+            text_equal(row->not_hers[i].reason, card->reason))
+            return true;
+    return false;
+}
+
+/* The boats from `first` on that have no such card for that reason; none where a boat before
+ * has it too: it was told with hers. */
+static struct names boats_without(const struct check_row *rows, size_t first, size_t count,
+                                  const struct sheet_not_hers *card, struct arena *arena)
+{
+    struct names boats = {0};
+    for (size_t i = 0; i < first; i++)
+        if (is_not_hers(&rows[i], card))
+            return boats;
+    for (size_t i = first; i < count; i++)
+        if (is_not_hers(&rows[i], card))
+            names_add(&boats, rows[i].key, arena);
+    return boats;
+}
+
+static void not_hers_print(const struct fleet *fleet, const struct check_row *rows, size_t count,
+                           struct text_builder *out)
+{
+    for (size_t i = 0; i < count; i++)
+        for (size_t k = 0; k < rows[i].not_hers_count; k++) {
+            const struct sheet_not_hers *card = &rows[i].not_hers[k];
+            struct names boats = boats_without(rows, i, count, card, fleet->arena);
+            if (boats.count > 0)
+                text_add_format(out, "%s: no card %s: %s\n", boats_words(fleet, &boats),
+                                card->name, card->reason);
+        }
+}
+
+void check_rows_print(const struct fleet *fleet, const struct check_row *rows, size_t count,
+                      struct text_builder *out)
+{
+    not_hers_print(fleet, rows, count, out);
+    table_print(rows, count, out);
 }

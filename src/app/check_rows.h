@@ -29,8 +29,9 @@ void check_row_record(struct check_row *row, const struct boat_job *boat);
 /* What is to be said of these sheets of hers: which are ready, and which she needs none of. */
 void check_row_sheets(struct check_row *row, const struct sheets *sheets);
 
-/* The table of the fleet, and the cards that are not a boat's. */
-void check_rows_print(const struct check_row *rows, size_t count);
+/* The cards that are not a boat's, each reason once, and the table of the fleet. */
+void check_rows_print(const struct fleet *fleet, const struct check_row *rows, size_t count,
+                      struct text_builder *out);
 
 /* ---- check_json.c ---- */
 

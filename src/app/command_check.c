@@ -1,87 +1,20 @@
 /* command_check.c - everything but printing (room: app). */
+#include "check_rest.h"
 #include "check_rows.h"
+#include "findings.h"
 #include "layout.h"
 #include "reasons.h"
-#include "asked.h"
 
 #include <stdio.h>
 
-/* ---- what else to record ---- */
-
-static struct asked_list asked_of(const struct sheets *sheets)
-{
-    const struct sheet_set *set = sheets->set;
-    const struct boat_job *boat = sheets->boat;
-    const struct procedure **wanted = arena_array(boat->arena, set->count, sizeof *wanted);
-    size_t count = 0;
-    for (size_t i = 0; i < set->count; i++)
-        if (card_wanted(boat->job->options, set->sheets[i]))
-            wanted[count++] = set->sheets[i]->procedure;
-    return asked_items(wanted, count, boat->boat->facts.hull.value, boat->arena);
-}
-
-static bool told_as_unrecorded(const struct sheet_set *set, const struct item_kind *kind)
-{
-    for (size_t i = 0; i < set->unrecorded_count; i++)
-        if (set->unrecorded[i] == kind->item)
-            return true;
-    return false;
-}
-
-/* Those that neither the record nor a message mentions, in walking order. */
-static struct asked_list rest_of(const struct sheets *sheets, const struct asked_list *asked)
-{
-    struct asked_item *rows = arena_array(sheets->boat->arena, asked->count, sizeof *rows);
-    struct asked_list rest = {.rows = rows};
-    for (size_t i = 0; i < asked->count; i++) {
-        const struct item_kind *kind = asked->rows[i].kind;
-        if (boat_fitted(sheets->boat->boat, kind->item) == ANSWER_NOT_RECORDED &&
-            !told_as_unrecorded(sheets->set, kind))
-            rows[rest.count++] = asked->rows[i];
-    }
-    return rest;
-}
-
-static void rest_add(const struct sheets *sheets, const struct asked_list *rest,
-                     struct text_builder *out)
-{
-    const struct boat_job *boat = sheets->boat;
-    const char *const *tags = starter_tags(rest, boat->boat, sheets->set->unrecorded,
-                                           sheets->set->unrecorded_count, boat->arena);
-    const struct zone *zone = NULL;
-    text_add_format(out,
-                    "%s: not recorded either, though no card waits for it just now: %zu.\n"
-                    "Add to equipment what she has, and to not_fitted the names of what she "
-                    "has not:\n", boat->key, rest->count);
-    for (size_t i = 0; i < rest->count; i++) {
-        const struct asked_item *row = &rest->rows[i];
-        if (row->usual != zone)
-            text_add_format(out, "  # on most boats: %s\n", row->usual->key);
-        zone = row->usual;
-        text_add_format(out, "  %s  # %s\n", starter_entry(row, tags[i], boat->arena),
-                        row->kind->record);
-    }
-    text_add(out, "\n");
-}
-
-static void rest_tell(const struct sheets *sheets, struct text_builder *out)
-{
-    struct asked_list asked = asked_of(sheets);
-    struct asked_list rest = rest_of(sheets, &asked);
-    if (rest.count > 0)
-        rest_add(sheets, &rest, out);
-}
-
-/* What keeps figures off her cards, and what her safety plan cannot show, as notes; and the
- * figures that are for the base. */
-static void notes_tell(const struct sheets *sheets, struct text_builder *out)
+/* What keeps figures off her cards, and what her safety plan cannot show. */
+static void notes_tell(const struct sheets *sheets)
 {
     struct boat_job *boat = sheets->boat;
     problems_about(boat->problems, boat->key, "cards");
     safety_plan_notes(boat->boat, boat->problems);
     figure_notes(&sheets->input, sheets->set, boat->arena, boat->problems);
     room_notes(&sheets->laid, boat->arena, boat->problems);
-    figures_for_base(&sheets->input, out);
     problems_about(boat->problems, boat->key, "run");
 }
 
@@ -92,7 +25,9 @@ struct check_run {
     const struct options *options;
     struct check_row *rows;
     size_t count;
-    struct text_builder rest;      /* for the base, and what else to record */
+    struct rest_row *rest;         /* what else to record, a row a boat that is composed */
+    size_t rest_count;
+    struct text_builder figures;   /* for the base, if asked for */
     struct text_builder audit;     /* of her pages, if asked for */
 };
 
@@ -106,8 +41,10 @@ static void sheets_check(void *run, struct sheets *sheets)
 {
     struct check_run *check = run;
     if (sheets_are_first_of_kind(sheets)) {
-        notes_tell(sheets, &check->rest);
-        rest_tell(sheets, &check->rest);
+        notes_tell(sheets);
+        check->rest[check->rest_count++] = rest_row_of(sheets);
+        if (check->options->figures)
+            figures_for_base(&sheets->input, &check->figures);
     }
     check_row_sheets(&check->rows[sheets->boat->index], sheets);
     if (check->options->page)
@@ -126,21 +63,32 @@ static void boats_check(struct check_run *run, const struct fleet *fleet)
                                        .sheets = sheets_check, .end = boat_checked};
     struct job job = job_of(run->options, fleet);
     run->rows = arena_array(fleet->arena, fleet->boat_count, sizeof *run->rows);
+    run->rest = arena_array(fleet->arena, job.kind_count * fleet->boat_count, sizeof *run->rest);
     job_run(&job, &use, run);
     if (run->audit.length > 0)
         proof_people_print(&run->audit);
 }
 
-/* Problems first, then what else to record, and the table where the eye ends. */
-static enum exit_status text_tell(const struct check_run *run, const struct fleet *fleet,
-                                  enum severity least)
+/* Of one boat alone each finding is told in full. */
+static enum finding_grouping grouping_of(const struct fleet *fleet)
 {
-    enum exit_status status = report(fleet, least);
-    fputs(run->rest.at == NULL ? "" : run->rest.at, stdout);
-    fputs(run->audit.at == NULL ? "" : run->audit.at, stdout);
+    return fleet->boat_count > 1 ? FINDINGS_ALIKE : FINDINGS_ALONE;
+}
+
+/* What is to be mended first, then what else to record, and the table where the eye ends. */
+static void text_tell(const struct check_run *run, const struct fleet *fleet)
+{
+    struct text_builder out = text_builder_in(fleet->arena);
+    struct finding_groups groups = finding_groups_of(fleet_problems(fleet), grouping_of(fleet),
+                                                     fleet->arena);
+    findings_print(fleet, &groups, &out);
+    rest_rows_print(fleet, run->rest, run->rest_count, &out);
+    text_add_bytes(&out, run->figures.at, run->figures.length);
+    text_add_bytes(&out, run->audit.at, run->audit.length);
     if (run->count > 0)
-        check_rows_print(run->rows, run->count);
-    return status;
+        check_rows_print(fleet, run->rows, run->count, &out);
+    if (out.length > 0)
+        fwrite(out.at, 1, out.length, stdout);
 }
 
 static enum exit_status base_check(const struct options *options, struct fleet *fleet)
@@ -149,13 +97,15 @@ static enum exit_status base_check(const struct options *options, struct fleet *
                                                                      : SEVERITY_HELD;
     struct check_run run = {.options = options};
     bool open = fleet_open(options, NEED_TEXTS | NEED_FACES, fleet);
-    run.rest = text_builder_in(fleet->arena);
+    run.figures = text_builder_in(fleet->arena);
     run.audit = text_builder_in(fleet->arena);
     if (open)
         boats_check(&run, fleet);
-    if (!options->json)
-        return text_tell(&run, fleet, least);
-    check_json_print(options, fleet, run.rows, run.count);
+    report_refusals(fleet);
+    if (options->json)
+        check_json_print(options, fleet, run.rows, run.count);
+    else
+        text_tell(&run, fleet);
     return status_of(fleet_problems(fleet), least);
 }
 

@@ -1,5 +1,5 @@
-/* command_print.c - the files that are printed: one PDF a boat, one page a card; or one a
- * card (room: app). What fails of one boat or file stops no other. */
+/* command_print.c - the files that are printed: one PDF a boat and language; or one a card,
+ * with all its pages (room: app). What fails of one boat or file stops no other. */
 #include "draw.h"
 #include "job.h"
 #include "progress.h"

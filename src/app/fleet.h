@@ -128,7 +128,11 @@ struct problems *fleet_problems(const struct fleet *fleet);
 /* Prints it to standard error; exit status 1 from `least` on. */
 enum exit_status report(const struct fleet *fleet, enum severity least);
 
-/* The same without what the checks found short of an error: whoever prints has cards
+/* Prints to standard error only what was refused and what failed: why the command could not
+ * do all that it was asked for. */
+void report_refusals(const struct fleet *fleet);
+
+/* As `report`, without what the checks found short of an error: whoever prints has cards
  * to look at, and `check` tells the rest. What is held back counts. */
 enum exit_status report_of_cards(const struct fleet *fleet);
 

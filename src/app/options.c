@@ -13,12 +13,17 @@ const struct command commands[] = {
      command_print},
     {"check", OF_CHECK, "tell what is wrong, missing or out of date, print nothing",
      "Reads the base and its boats, composes and lays out every card, and tells what is\n"
-     "wrong, out of date or contradictory, which cards are held back and what to record.\n"
+     "wrong, out of date or contradictory, which cards are held back and what to record:\n"
+     "errors, then what holds cards back, deficiencies, and notes. What several boats\n"
+     "share is told once with its remedy and each file and line; of one boat alone, as\n"
+     "with --boat BOAT, every finding is told in full.\n"
      "Dates of gear are held against today, or against a charter with --from and --to.\n"
      "Then come the items that the cards ask for and that neither the record mentions\n"
-     "nor a message has named, with the lines to paste; and last a table of the fleet:\n"
+     "nor a message has named, for one boat with the lines to paste; and last a table:\n"
      "\"recorded\" counts the items of the register that the boat's record mentions,\n"
-     "fitted or not fitted, of all; pieces of one item count once.",
+     "fitted or not fitted, of all; pieces of one item count once.\n"
+     "All of it goes to standard output; to standard error go only what was refused of\n"
+     "the command line and what the system failed in.",
      command_check},
     {"why", OF_WHY, "tell what each part of a card stands on",
      "Tells, step by step, which case was taken, from which lines of the procedure and\n"
@@ -115,6 +120,8 @@ static const struct option_row option_rows[] = {
      "exit 1 from `deficiency` on (default), or from `error`", severities},
     {OF_CHECK, "page", 0, OPTION_FLAG, AT(page), NULL,
      "also the audit of each page: what was measured, by which rule", NULL},
+    {OF_CHECK, "figures", 0, OPTION_FLAG, AT(figures), NULL,
+     "also the figures for the base and the skipper", NULL},
     {OF_CHECK, "json", 0, OPTION_FLAG, AT(json), NULL,
      "all that was found as JSON, on standard output", NULL},
     {OF_CHECK, "list", 0, OPTION_FLAG, AT(list), NULL, "list every check; needs no BASE", NULL},
@@ -139,6 +146,7 @@ static const char *const apart[][APART_MOST] = {
     {"card", "all", "figure", NULL},
     {"card", "nature", "relay", "downgrade", "cancel", "spell", NULL},
     {"json", "page", "list", "schema", NULL},
+    {"figures", "json", "list", "schema", NULL},
 };
 
 const char *const *options_apart(size_t index)

@@ -47,6 +47,16 @@ static bool is_any(const struct problem *problem)
     return problem != NULL;
 }
 
+static bool is_refusal(const struct problem *problem)
+{
+    return problem->severity >= SEVERITY_USE;
+}
+
+void report_refusals(const struct fleet *fleet)
+{
+    problems_print(fleet_problems(fleet), is_refusal, fleet->arena);
+}
+
 enum exit_status report(const struct fleet *fleet, enum severity least)
 {
     struct problems *all = fleet_problems(fleet);

@@ -20,6 +20,11 @@ struct problems {
     const char *boat, *check;   /* what is being worked on */
 };
 
+static const char *copied(struct arena *arena, const char *text)
+{
+    return text == NULL ? NULL : arena_copy(arena, text, strlen(text));
+}
+
 struct problems *problems_new(struct arena *arena)
 {
     struct problems *problems = arena_alloc(arena, sizeof *problems);
@@ -114,8 +119,7 @@ static void problem_make(struct problems *problems, struct problem *problem, con
 {
     problem->boat = problems->boat;
     problem->what = text_format_list(problems->arena, format, list);
-    problem->remedy = remedy == NULL ? NULL
-                                     : arena_copy(problems->arena, remedy, strlen(remedy));
+    problem->remedy = copied(problems->arena, remedy);
     problem_store(problems, problem);
 }
 
@@ -141,15 +145,27 @@ void problem_add_check(struct problems *problems, const char *check, enum severi
     va_end(list);
 }
 
+void problem_add_of(struct problems *problems, struct problem_subject of, enum severity severity,
+                    struct place place, const char *remedy, const char *format, ...)
+{
+    struct problem problem = {.severity = severity, .check = of.check, .place = place,
+                              .subject = copied(problems->arena, of.words)};
+    va_list list;
+
+    va_start(list, format);
+    problem_make(problems, &problem, remedy, format, list);
+    va_end(list);
+}
+
 void problems_join(struct problems *problems, const struct problems *part)
 {
     struct arena *arena = problems->arena;
 
     for (size_t i = 0; i < part->count; i++) {
         struct problem problem = part->items[i];
-        problem.what = arena_copy(arena, problem.what, strlen(problem.what));
-        if (problem.remedy != NULL)
-            problem.remedy = arena_copy(arena, problem.remedy, strlen(problem.remedy));
+        problem.what = copied(arena, problem.what);
+        problem.remedy = copied(arena, problem.remedy);
+        problem.subject = copied(arena, problem.subject);
         problem_store(problems, &problem);
     }
 }

@@ -83,3 +83,28 @@ const char *utf8_refusal(uint32_t code_point)
         why = "a character (such as an emoji) that the cards' typefaces lack";
     return why;
 }
+
+bool utf8_is_letter(uint32_t code_point)
+{
+    utf8proc_category_t category = utf8proc_category((utf8proc_int32_t)code_point);
+    return category >= UTF8PROC_CATEGORY_LU && category <= UTF8PROC_CATEGORY_ME;
+}
+
+static bool is_quotation_mark(utf8proc_category_t category)
+{
+    return category == UTF8PROC_CATEGORY_PI || category == UTF8PROC_CATEGORY_PF;
+}
+
+bool utf8_leans_on(uint32_t code_point)
+{
+    utf8proc_category_t category = utf8proc_category((utf8proc_int32_t)code_point);
+    bool spanish = code_point == 0xA1 || code_point == 0xBF;
+    return spanish || category == UTF8PROC_CATEGORY_PS || is_quotation_mark(category);
+}
+
+bool utf8_leans_back(uint32_t code_point)
+{
+    utf8proc_category_t category = utf8proc_category((utf8proc_int32_t)code_point);
+    return category == UTF8PROC_CATEGORY_PE || category == UTF8PROC_CATEGORY_PO ||
+           is_quotation_mark(category);
+}

@@ -86,7 +86,7 @@ static void decision_make(struct composing *composing, struct sheet *sheet)
         .no = phrase_said(composing, exit_phrase(composing, sheet, no)),
         .yes_card = yes == NULL ? NULL : yes->card.text,
         .no_card = no == NULL ? NULL : no->card.text,
-        .origin = decision->ask.place};
+        .origin = said_place(composing, &decision->ask)};
     block_add(composing, sheet, BLOCK_DECISION)->decision = facts;
 }
 
@@ -127,7 +127,7 @@ static struct warnings_facts warnings_of(struct composing *composing, enum word 
                 .text = phrase_said(composing, phrase_text(composing->arena, &warnings[i].say)),
                 .symbol = warnings[i].symbol.value,
                 .tag = source == NULL ? "" : source->tag.text, .source = source,
-                .origin = warnings[i].say.place};
+                .origin = said_place(composing, &warnings[i].say)};
     }
     return facts;
 }
@@ -146,7 +146,7 @@ static struct warnings_facts local_rules_of(struct composing *composing,
             text_equal(rule->card.text, sheet->id))
             out[facts.count++] = (struct card_warning){
                 .text = phrase_said(composing, phrase_text(composing->arena, &rule->rule)),
-                .tag = rule->source.text, .origin = rule->rule.place};
+                .tag = rule->source.text, .origin = said_place(composing, &rule->rule)};
     }
     return facts;
 }

@@ -96,7 +96,7 @@ static void power_line(struct composing *composing, struct lines *lines)
         numbered_add(composing, lines,
                      phrase_word(composing->arena, WORD_SET_ON, "switch",
                                  phrase_text(composing->arena, &radio->power_switch), NULL),
-                     radio->power_switch.place);
+                     said_place(composing, &radio->power_switch));
 }
 
 /* The red key, as this set has it. */
@@ -120,7 +120,8 @@ static void key_line(struct composing *composing, struct lines *lines,
     const struct phrase *press = key_pressed(composing);
     if (calling->other)
         press = phrase_word(composing->arena, WORD_MAYDAY_ONLY, "what", press, NULL);
-    numbered_add(composing, lines, press, composing->in->boat->radio.distress_key.place);
+    numbered_add(composing, lines, press,
+                 said_place(composing, &composing->in->boat->radio.distress_key));
 }
 
 /* Without a fixed set the handheld is the radio that is worked. */

@@ -112,6 +112,13 @@ static size_t calls_of(struct composing *composing, const struct procedure_call 
     return count;
 }
 
+/* The word that tells a call from the other, in capitals. */
+static const char *call_label(const struct composing *composing, const struct procedure_call *call)
+{
+    struct arena *arena = composing->arena;
+    return phrase_said(composing, phrase_upper(arena, phrase_text(arena, &call->if_)));
+}
+
 void card_call_compose(struct composing *composing, struct sheet *sheet)
 {
     const struct procedure_call *calls[CALLS_MOST];
@@ -123,7 +130,7 @@ void card_call_compose(struct composing *composing, struct sheet *sheet)
     for (size_t i = 0; i < count; i++) {
         requests[i] = request_of(composing, calls[i]);
         if (count > 1)
-            requests[i].label = text_upper(composing->arena, TEXT_OR_EMPTY(calls[i]->if_));
+            requests[i].label = call_label(composing, calls[i]);
     }
     if (count > 1)
         requests[0].other = &requests[1];

@@ -6,8 +6,7 @@ static struct slot slot_again(const struct sheet *sheet)
 {
     return (struct slot){.procedure = sheet->procedure, .space = sheet->space,
                          .key = sheet->id, .title = sheet_title(sheet)->title,
-                         .subject = sheet->subject, .name = sheet->name,
-                         .number = sheet->number};
+                         .name = sheet->name, .number = sheet->number};
 }
 
 struct composing *composing_again(const struct compose_input *input, const struct sheet_set *set,

@@ -24,7 +24,7 @@ struct missing {
 struct slot {
     const struct procedure *procedure;
     enum zone_key space;    /* the zone of `per`, or none */
-    const char *key, *title, *name, *subject;
+    const char *key, *title, *name;
     const char *number;     /* 3, 3P */
     bool undecided;         /* it is not known whether the boat needs the card: held */
 };
@@ -140,6 +140,9 @@ void figures_make(struct composing *composing, struct card_step *items,
 /* phrase_said.c: in the words of the card; "" for NULL */
 const char *phrase_said(const struct composing *composing, const struct phrase *phrase);
 
+/* Where the text that is said of these stands. */
+struct place said_place(const struct composing *composing, const struct text_value *text);
+
 /* A word that stands alone. */
 const struct phrase *word_alone(const struct composing *composing, enum word word);
 
@@ -207,15 +210,32 @@ struct slot *slot_add(struct composing *composing, const struct procedure *proce
 struct sheet_list { const struct sheet *const *at; size_t count; };
 
 /* The composers, see sheet_kinds.h: each adds the blocks that its kind has beside those of
- * every sheet, or of them only what is said on the radio. `others` are the set's sheets. */
-#define KIND_COMPOSERS(name, key, source, composer, calls, ...) \
+ * every sheet. `others` are the set's sheets. */
+#define KIND_COMPOSERS(name, key, source, composer, ...) \
     void composer(struct composing *composing, struct sheet *sheet, \
-                  const struct sheet_list *others); \
-    void calls(struct composing *composing, struct sheet *sheet);
+                  const struct sheet_list *others);
 SHEET_KIND_LIST(KIND_COMPOSERS)
 #undef KIND_COMPOSERS
 
-/* Composes the sheet of that slot. */
+/* Of the blocks only what is said on the radio; none of kinds that call nobody. */
+void card_call_compose(struct composing *composing, struct sheet *sheet);
+void distress_call_compose(struct composing *composing, struct sheet *sheet);
+void no_call_compose(struct composing *composing, struct sheet *sheet);
+
+/* How sheets of a kind are composed: columns of its row in sheet_kinds.h. */
+struct kind_composing {
+    void (*compose)(struct composing *composing, struct sheet *sheet,
+                    const struct sheet_list *others);
+    void (*calls)(struct composing *composing, struct sheet *sheet);
+    enum sheet_turn turn;
+    enum sheet_code code;
+    enum sheet_marks marks;
+};
+
+/* Composes the sheet of that slot as of that kind; and as of its own, that of its procedure. */
+void sheet_make_as(struct composing *composing, const struct kind_composing *kind,
+                   const struct slot *slot, const struct sheet_list *others,
+                   struct sheet *sheet);
 void sheet_make(struct composing *composing, const struct slot *slot,
                 const struct sheet_list *others, struct sheet *sheet);
 
@@ -240,8 +260,19 @@ union block_facts *block_add(struct composing *composing, struct sheet *sheet,
 void text_add_block(struct composing *composing, struct sheet *sheet, enum block_key key,
                     struct card_text text);
 
-/* surround.c: what every sheet carries: title band, plan, footer; and what most do */
+/* surround.c: what every sheet carries: title band and footer; and what most do */
 void surround_make(struct composing *composing, struct sheet *sheet);
+
+/* The boat with the tags of all gear that was added to the sheet so far. */
+void plan_make(struct composing *composing, struct sheet *sheet);
+
+/* "3B": what the page of that index is called where a sheet takes several; and the facts of
+ * them all, numbered, in a block, for the composer to add what else the pages say. */
+const char *page_number(struct composing *composing, size_t index);
+struct pages_facts *pages_add(struct composing *composing, struct sheet *sheet);
+
+/* Of a sheet whose blocks all stand, in their order. */
+void code_make(struct composing *composing, const struct sheet *sheet);
 void mark_make(struct composing *composing, struct sheet *sheet);
 void contact_make(struct composing *composing, struct sheet *sheet);
 
@@ -249,7 +280,8 @@ void contact_make(struct composing *composing, struct sheet *sheet);
 const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
                                        size_t *count);
 
-/* markers.c */
+/* markers.c: this gear is on the sheet: its tag belongs on the plan, if the sheet has one, and
+ * its dates in the footer. */
 void marker_add(struct composing *composing, const struct equipment *gear);
 
 const struct slot *slot_of(const struct composing *composing, const char *procedure_key);

@@ -15,11 +15,19 @@ const struct slot *slot_of(const struct composing *composing, const char *proced
     return NULL;
 }
 
-/* The word that parts the two cards of a boat with two engine spaces. */
-static const char *space_word(const struct composing *composing, enum zone_key space)
+/* What parts the two cards of a boat with two engine spaces. */
+static const struct phrase *space_phrase(const struct composing *composing, enum zone_key space)
 {
-    enum word word = zone_of(space)->side == SIDE_PORT ? WORD_SPACE_PORT : WORD_SPACE_STARBOARD;
-    return words_get(composing->in->words, word);
+    return word_alone(composing, zone_of(space)->side == SIDE_PORT ? WORD_SPACE_PORT
+                                                                   : WORD_SPACE_STARBOARD);
+}
+
+/* The card's title, in capitals. */
+static const struct phrase *title_phrase(const struct composing *composing,
+                                         const struct procedure *procedure)
+{
+    struct arena *arena = composing->arena;
+    return phrase_upper(arena, phrase_text(arena, &procedure->title));
 }
 
 /* P and S are part of a card's number, in every language. */
@@ -37,8 +45,10 @@ static void slot_space_name(struct composing *composing, struct slot *slot)
     const struct procedure *procedure = slot->procedure;
     slot->key = text_format(composing->arena, "%s_%s", procedure->key.text,
                             side_word(zone_of(slot->space)->side));
-    slot->title = text_format(composing->arena, "%s, %s", slot->title,
-                              space_word(composing, slot->space));
+    slot->title = phrase_said(composing,
+                              phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                                            title_phrase(composing, procedure),
+                                            space_phrase(composing, slot->space), NULL));
     slot->number = text_format(composing->arena, "%s%s", slot->number,
                                side_letter(zone_of(slot->space)->side));
 }
@@ -54,8 +64,7 @@ static void slot_name(struct composing *composing, struct slot *slot)
 {
     const struct procedure *procedure = slot->procedure;
     slot->key = procedure->key.text;
-    slot->title = text_upper(composing->arena, procedure->title.text);
-    slot->subject = procedure->subject.text;
+    slot->title = phrase_said(composing, title_phrase(composing, procedure));
     slot->number = number_text_milli(composing->arena, procedure->number.milli);
     if (slot->space != ZONE_NONE && composing->in->boat->engine_space_count > 1)
         slot_space_name(composing, slot);
@@ -79,7 +88,7 @@ static const char *procedure_name(struct composing *composing,
 {
     return named_card(composing->arena,
                      number_text_milli(composing->arena, procedure->number.milli),
-                     text_upper(composing->arena, procedure->title.text));
+                     phrase_said(composing, title_phrase(composing, procedure)));
 }
 
 static void not_hers_add(struct composing *composing, const struct procedure *procedure)
@@ -88,7 +97,8 @@ static void not_hers_add(struct composing *composing, const struct procedure *pr
                                      composing->not_hers_count, &composing->not_hers_room,
                                      sizeof *composing->not_hers);
     composing->not_hers[composing->not_hers_count++] = (struct sheet_not_hers){
-        procedure_name(composing, procedure), TEXT_OR_EMPTY(procedure->when_reason)};
+        procedure_name(composing, procedure),
+        phrase_said(composing, phrase_text(composing->arena, &procedure->when_reason))};
 }
 
 /* A procedure may belong to some boats only. Where that cannot be decided, the

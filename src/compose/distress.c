@@ -64,12 +64,21 @@ static bool among(enum script_element element, const enum script_element *list, 
     return false;
 }
 
+/* A line of words that stands for others. What it quotes of them is said on the radio: English
+ * in every language. */
+static const char *standing_for(struct composing *composing, enum word word)
+{
+    struct arena *arena = composing->arena;
+    return phrase_said(composing,
+                       phrase_word(arena, word, "this_is", phrase_verbatim(arena, SPOKEN_THIS_IS),
+                                   "over", phrase_verbatim(arena, SPOKEN_OVER), NULL));
+}
+
 static struct script_line words_line(struct composing *composing, enum word word,
                                      enum script_element element)
 {
     struct script_piece *piece = arena_alloc(composing->arena, sizeof *piece);
-    *piece = (struct script_piece){.kind = PIECE_WORDS,
-                                   .text = words_get(composing->in->words, word)};
+    *piece = (struct script_piece){.kind = PIECE_WORDS, .text = standing_for(composing, word)};
     return (struct script_line){.element = element, .pieces = piece, .count = 1};
 }
 
@@ -105,7 +114,7 @@ static struct section_facts *script_section(struct composing *composing, struct 
     if (section->script != NULL && rule != NULL)
         section->script = script_shortened(composing, section->script, rule);
     if (rule != NULL && rule->tail_count > 0)
-        section->end_note = phrase_said(composing, word_alone(composing, rule->ended));
+        section->end_note = standing_for(composing, rule->ended);
     return section;
 }
 
@@ -193,4 +202,5 @@ void distress_compose(struct composing *composing, struct sheet *sheet,
     warnings_make(composing, sheet);
     distress_call_compose(composing, sheet);
     contact_make(composing, sheet);
+    plan_make(composing, sheet);
 }

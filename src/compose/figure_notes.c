@@ -63,13 +63,14 @@ static void lacks_note(const struct wanting_list *list, struct arena *arena,
     for (size_t i = 0; i < list->count; i++) {
         const struct wanting *wanting = &list->at[i];
         const struct figure_lack *lack = &wanting->lack;
-        problem_add(problems, SEVERITY_NOTE, lack->place,
-                    text_format(arena, "look at the boat, then record %s (%s)", lack->field,
-                                lack->about),
-                    "%s of %s is not recorded: the figure%s %s for it", lack->field, lack->owner,
-                    wanting->count == 1 ? "" : "s",
-                    text_format(arena, "%s %s", wanting->figures.at,
-                                wanting->count == 1 ? "waits" : "wait"));
+        const char *subject = text_format(arena, "%s of %s", lack->field, lack->owner);
+        problem_add_of(problems, (struct problem_subject){"figure_unrecorded", subject},
+                       SEVERITY_NOTE, lack->place,
+                       text_format(arena, "look at the boat, then record %s (%s)", lack->field,
+                                   lack->about),
+                       "%s is not recorded: the figure%s %s %s for it", subject,
+                       wanting->count == 1 ? "" : "s", wanting->figures.at,
+                       wanting->count == 1 ? "waits" : "wait");
     }
 }
 

@@ -13,7 +13,7 @@ static int32_t offset_of(const struct boat *boat, const struct zone *zone, enum 
         out = 1;
     if (boat->catamaran)
         return out * (zone->in_hulls ? 740 : 330);
-    if (zone->hulls == ON_MULTIHULL && zone->side != SIDE_NONE)
+    if (zone->multihull_only && zone->side != SIDE_NONE)
         return out * 890;
     return out * 560;
 }

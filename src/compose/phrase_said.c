@@ -10,6 +10,11 @@ const char *phrase_said(const struct composing *composing, const struct phrase *
     return say(speaker, phrase);
 }
 
+struct place said_place(const struct composing *composing, const struct text_value *text)
+{
+    return text_place_for(text, words_language(composing->in->words));
+}
+
 const struct phrase *word_alone(const struct composing *composing, enum word word)
 {
     return phrase_word(composing->arena, word, NULL);

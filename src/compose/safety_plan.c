@@ -5,11 +5,9 @@
 
 /* ---- what several pages are called ---- */
 
-static const struct phrase *page_number(struct composing *composing, size_t page)
+static const struct phrase *page_named(struct composing *composing, size_t index)
 {
-    return phrase_verbatim(composing->arena, text_format(composing->arena, "%s%c",
-                                                         composing->slot->number,
-                                                         (int)('A' + page)));
+    return phrase_verbatim(composing->arena, page_number(composing, index));
 }
 
 static const char *part_title(struct composing *composing, enum word part)
@@ -34,28 +32,23 @@ static void part_signs_make(struct composing *composing, struct pages_facts *pag
     pages->signs_of_two[part] =
         part == PLAN_PART_WHOLE
             ? "" : phrase_said(composing, phrase_word(arena, two[part], "number",
-                                                      page_number(composing, other), NULL));
+                                                      page_named(composing, other), NULL));
     for (size_t last = 0; last < SHEET_PAGES_MOST; last++)
         pages->signs_of_many[part][last] =
             phrase_said(composing, phrase_word(arena, many[part], "first",
-                                               page_number(composing, 0), "last",
-                                               page_number(composing, last), NULL));
+                                               page_named(composing, 0), "last",
+                                               page_named(composing, last), NULL));
 }
 
 static void pages_make(struct composing *composing, struct sheet *sheet)
 {
-    struct pages_facts *pages = arena_alloc(composing->arena, sizeof *pages);
-    for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
-        pages->numbers[i] = phrase_said(composing,
-                                        phrase_word(composing->arena, WORD_CARD_NUMBER, "number",
-                                                    page_number(composing, i), NULL));
+    struct pages_facts *pages = pages_add(composing, sheet);
     pages->titles[PLAN_PART_DECK] = part_title(composing, WORD_SAFETY_DECK);
     pages->titles[PLAN_PART_BELOW] = part_title(composing, WORD_SAFETY_BELOW);
     for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++) {
         part_signs_make(composing, pages, part);
         pages->landmarks[part] = plan_landmarks(composing, part, &pages->landmark_counts[part]);
     }
-    block_add(composing, sheet, BLOCK_PAGES)->pages = pages;
 }
 
 /* ---- where the cards hang ---- */
@@ -207,6 +200,7 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
                          const struct sheet_list *others)
 {
     places_make(composing, sheet);
+    plan_make(composing, sheet);
     legend_make(composing, sheet);
     text_add_block(composing, sheet, BLOCK_SOURCES,
                    (struct card_text){phrase_said(composing, plan_sources(composing, others)),

@@ -6,14 +6,7 @@
 
 #include <stdlib.h>
 
-static const struct kind_composing {
-    void (*compose)(struct composing *composing, struct sheet *sheet,
-                    const struct sheet_list *others);
-    void (*calls)(struct composing *composing, struct sheet *sheet);
-    enum sheet_turn turn;
-    enum sheet_code code;
-    enum sheet_marks marks;
-} kinds[SHEET_KIND_COUNT] = {
+static const struct kind_composing kinds[SHEET_KIND_COUNT] = {
 #define KIND_COMPOSING(name, key, source, composer, calls, turn, template, rules, code, marks) \
     [SHEET_##name] = {composer, calls, turn, code, marks},
     SHEET_KIND_LIST(KIND_COMPOSING)
@@ -59,8 +52,7 @@ void sheet_begin(struct composing *composing, const struct slot *slot, struct sh
         .kind = slot->procedure->kind.value, .id = slot->key,
         .procedure_key = slot->procedure->key.text, .space = slot->space,
         .number = slot->number, .page = "", .name = slot->name,
-        .subject = slot->subject, .language = words_language(composing->in->words),
-        .words = composing->in->words,
+        .language = words_language(composing->in->words), .words = composing->in->words,
         .boat = composing->in->boat, .procedure = slot->procedure,
         .origin = source_whole(slot->procedure->source)};
 }
@@ -79,24 +71,34 @@ static int block_compare(const void *first, const void *second)
     return (a->key > b->key) - (a->key < b->key);
 }
 
-static void sheet_finish(struct composing *composing, struct sheet *sheet)
+static void sheet_finish(struct composing *composing, const struct kind_composing *kind,
+                         struct sheet *sheet)
 {
     promise(sheet->number != NULL && sheet->name != NULL && sheet->boat != NULL);
     sheet->held = composing->held;
     surround_make(composing, sheet);
-    if (kinds[sheet->kind].marks == MARKED)
+    if (kind->marks == MARKED)
         mark_make(composing, sheet);
     qsort(composing->blocks, composing->block_count, sizeof *composing->blocks, block_compare);
-    if (kinds[sheet->kind].code == CODED)
-        composing->footer->code = check_code(sheet, composing->arena);
+    if (kind->code == CODED)
+        code_make(composing, sheet);
+}
+
+void sheet_make_as(struct composing *composing, const struct kind_composing *kind,
+                   const struct slot *slot, const struct sheet_list *others,
+                   struct sheet *sheet)
+{
+    sheet_begin(composing, slot, sheet);
+    kind->compose(composing, sheet, others);
+    sheet_finish(composing, kind, sheet);
 }
 
 void sheet_make(struct composing *composing, const struct slot *slot,
                 const struct sheet_list *others, struct sheet *sheet)
 {
-    sheet_begin(composing, slot, sheet);
-    kind_compose(composing, sheet, others);
-    sheet_finish(composing, sheet);
+    const struct kind_composing *kind = &kinds[slot->procedure->kind.value];
+    promise(kind->compose != NULL);
+    sheet_make_as(composing, kind, slot, others, sheet);
 }
 
 void sheet_calls_make(struct composing *composing, const struct slot *slot, struct sheet *sheet)
@@ -116,6 +118,7 @@ void card_compose(struct composing *composing, struct sheet *sheet,
     boxes_make(composing, sheet);
     card_call_compose(composing, sheet);
     contact_make(composing, sheet);
+    plan_make(composing, sheet);
 }
 
 void no_call_compose(struct composing *composing, struct sheet *sheet)

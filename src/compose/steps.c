@@ -79,7 +79,7 @@ static struct card_text headline_of(struct composing *composing, const struct sh
     const struct text_value *act = taken != NULL && taken->act.text != NULL ? &taken->act
                                                                             : &step->step->act;
     return (struct card_text){phrase_said(composing, numbers_fill(composing, sheet, act)),
-                              act->place};
+                              said_place(composing, act)};
 }
 
 /* Gives the step its lines on what kills there, after the card's own line about gear below
@@ -94,11 +94,12 @@ static void lethal_make(struct composing *composing, const struct sheet *sheet,
     size_t count = 0;
     if (rows_below != NULL && rows_below->text != NULL)
         out[count++] = (struct card_text){
-            phrase_said(composing, phrase_text(composing->arena, rows_below)), rows_below->place};
+            phrase_said(composing, phrase_text(composing->arena, rows_below)),
+            said_place(composing, rows_below)};
     for (size_t i = 0; i < lines->count; i++)
         out[count++] = (struct card_text){
             phrase_said(composing, numbers_fill(composing, sheet, &lines->items[i])),
-            lines->items[i].place};
+            said_place(composing, &lines->items[i])};
     step->lethal = out;
     step->lethal_count = count;
 }

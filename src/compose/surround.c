@@ -1,5 +1,5 @@
 /* surround.c - what every card carries around its instructions: title band,
- * contact line, footer, marks (room: compose). */
+ * plan, contact line, footer, marks (room: compose). */
 #include "compose_room.h"
 
 #include "promise.h"
@@ -191,8 +191,8 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *zone = zone_of(key);
         bool deck_landmark = part == PLAN_PART_DECK &&
-                             ((key == ZONE_coachroof && boat_has_cabin(boat)) ||
-                              (key == ZONE_foredeck && !boat->catamaran));
+                             ((zone->drawn_on_deck && boat_has_cabin(boat)) ||
+                              (zone->drawn_on_monohull_deck && !boat->catamaran));
         if (of_part(zone, part) && (is_landmark(zone, boat) || deck_landmark))
             zones[(*count)++] = (struct plan_zone){
                 zone, phrase_said(composing, phrase_zone(composing->arena, zone))};
@@ -200,7 +200,7 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
     return zones;
 }
 
-static void plan_make(struct composing *composing, struct sheet *sheet)
+void plan_make(struct composing *composing, struct sheet *sheet)
 {
     struct plan_facts *plan = arena_alloc(composing->arena, sizeof *plan);
     plan->markers = composing->markers;
@@ -210,11 +210,25 @@ static void plan_make(struct composing *composing, struct sheet *sheet)
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
 }
 
-static const struct phrase *card_number(struct composing *composing, const struct sheet *sheet)
+static const struct phrase *card_number(struct composing *composing, const char *number)
 {
-    const char *number = text_format(composing->arena, "%s%s", sheet->number, sheet->page);
     return phrase_word(composing->arena, WORD_CARD_NUMBER, "number",
                        phrase_verbatim(composing->arena, number), NULL);
+}
+
+const char *page_number(struct composing *composing, size_t index)
+{
+    return text_format(composing->arena, "%s%c", composing->slot->number, (int)('A' + index));
+}
+
+struct pages_facts *pages_add(struct composing *composing, struct sheet *sheet)
+{
+    struct pages_facts *pages = arena_alloc(composing->arena, sizeof *pages);
+    for (size_t i = 0; i < SHEET_PAGES_MOST; i++)
+        pages->numbers[i] = phrase_said(composing,
+                                        card_number(composing, page_number(composing, i)));
+    block_add(composing, sheet, BLOCK_PAGES)->pages = pages;
+    return pages;
 }
 
 static void title_make(struct composing *composing, struct sheet *sheet)
@@ -223,7 +237,7 @@ static void title_make(struct composing *composing, struct sheet *sheet)
     *title = (struct title_facts){
         .title = composing->slot->title,
         .boat = text_upper(composing->arena, composing->in->boat->facts.name.text),
-        .number = phrase_said(composing, card_number(composing, sheet)),
+        .number = phrase_said(composing, card_number(composing, sheet->number)),
         .symbol = sheet->procedure->symbol.value, .stripe = sheet->procedure->stripe.value};
     block_add(composing, sheet, BLOCK_TITLE)->title = title;
 }
@@ -247,10 +261,18 @@ static void footer_make(struct composing *composing, struct sheet *sheet)
         .dates = phrase_said(composing, dates_and_replacing(composing)),
         .first_date = phrase_said(composing, first_gear_date(composing)),
         .undated = composing->dates.undated,
-        .code_word = phrase_said(composing, word_alone(composing, WORD_CHECK_CODE)),
-        .code = "", .printed = phrase_said(composing, printed(composing))};
+        .code_word = "", .code = "",
+        .printed = phrase_said(composing, printed(composing))};
     composing->footer = footer;
     block_add(composing, sheet, BLOCK_FOOTER)->footer = footer;
+}
+
+/* The word is in the code too. */
+void code_make(struct composing *composing, const struct sheet *sheet)
+{
+    struct footer_facts *footer = composing->footer;
+    footer->code_word = phrase_said(composing, word_alone(composing, WORD_CHECK_CODE));
+    footer->code = check_code(sheet, composing->arena);
 }
 
 void mark_make(struct composing *composing, struct sheet *sheet)
@@ -264,6 +286,5 @@ void mark_make(struct composing *composing, struct sheet *sheet)
 void surround_make(struct composing *composing, struct sheet *sheet)
 {
     title_make(composing, sheet);
-    plan_make(composing, sheet);
     footer_make(composing, sheet);
 }

@@ -1,5 +1,5 @@
 /* pdf_private.h - what the files of the room draw share: the canvas a page is
- * drawn on. Included in src/draw only; the only header that brings in libharu.
+ * drawn on. Private to src/draw; the only header that brings in libharu.
  *
  * Libharu keeps its first error and then refuses everything, so the results of
  * its drawing calls are not looked at one by one: pdf.c asks once, before saving. */

@@ -69,12 +69,12 @@ static void decision_tell(const struct explaining *explaining)
     blank_tell(explaining);
 }
 
+/* What the card has of the warning, by where its text stands; NULL: it is not on the card. */
 static const struct card_warning *made_from(const struct card_warning *made, size_t count,
-                                            const struct warning *warning)
+                                            struct place said)
 {
     for (size_t i = 0; i < count; i++)
-        if (made[i].origin.line == warning->say.place.line &&
-            made[i].origin.column == warning->say.place.column)
+        if (made[i].origin.line == said.line && made[i].origin.column == said.column)
             return &made[i];
     return NULL;
 }
@@ -83,9 +83,10 @@ static const struct card_warning *made_from(const struct card_warning *made, siz
 static void warning_tell(const struct explaining *explaining, const char *word,
                          const struct warning *warning, const struct card_warning *made)
 {
-    placed_tell(explaining, INDENT_PART, warning->say.place, "%s%s: %s",
+    const char *language = explaining->sheet->language;
+    placed_tell(explaining, INDENT_PART, text_place_for(&warning->say, language), "%s%s: %s",
                 made == NULL ? "Not on this card: " : "", word,
-                made == NULL ? warning->say.text : made->text);
+                made == NULL ? text_for(&warning->say, language) : made->text);
     placed_tell(explaining, INDENT_REASON, warning->place, "called %s", warning->id.text);
     only_where_tell(explaining, INDENT_REASON, warning->when);
     condition_record_tell(explaining, INDENT_DETAIL, warning->when);
@@ -100,7 +101,9 @@ static void warnings_tell(const struct explaining *explaining, const char *word,
                           const struct card_warning *made, size_t made_count)
 {
     for (size_t i = 0; i < count; i++)
-        warning_tell(explaining, word, &warnings[i], made_from(made, made_count, &warnings[i]));
+        warning_tell(explaining, word, &warnings[i],
+                     made_from(made, made_count,
+                               text_place_for(&warnings[i].say, explaining->sheet->language)));
     if (count > 0)
         blank_tell(explaining);
 }

@@ -53,14 +53,21 @@ static struct place area_place(const struct base_record *base)
                                                    : base->longitude.place;
 }
 
+/* The word that tells the call from the other, as the card has it. */
+static const char *label_of(const struct explaining *explaining,
+                            const struct procedure_call *call)
+{
+    const char *word = text_for(&call->if_, explaining->sheet->language);
+    return word == NULL ? "" : text_upper(explaining->arena, word);
+}
+
 /* The call of the procedure that a line belongs to: its label says which. */
 static const struct procedure_call *call_of(const struct explaining *explaining,
                                             const char *label)
 {
     const struct procedure *procedure = explaining->sheet->procedure;
     for (size_t i = 0; label != NULL && i < procedure->call_count; i++)
-        if (text_equal(text_upper(explaining->arena, TEXT_OR_EMPTY(procedure->calls[i].if_)),
-                       label))
+        if (text_equal(label_of(explaining, &procedure->calls[i]), label))
             return &procedure->calls[i];
     return procedure->call_count > 0 ? &procedure->calls[0] : NULL;
 }
@@ -151,7 +158,7 @@ static void message_tell(const struct explaining *explaining, const struct proce
     struct text_builder words = text_builder_in(explaining->arena);
     text_add_format(&words, "message: %s", choice_word(signal_words, call->signal.value));
     if (call->if_.text != NULL)
-        text_add_format(&words, ", if %s", call->if_.text);
+        text_add_format(&words, ", if %s", text_for(&call->if_, explaining->sheet->language));
     if (call->nature.value != NATURE_NONE)
         text_add_format(&words, ", nature %s", choice_word(nature_words, call->nature.value));
     text_add_format(&words, ", from %s: %s", choice_word(call_from_words, call->from.value),

@@ -127,7 +127,8 @@ static void table_tell(const struct explaining *explaining, const struct card_st
 static void reason_tell(const struct explaining *explaining, const struct card_step *step)
 {
     const struct step_case *taken = step->taken;
-    const char *because = taken != NULL ? taken->because.text : step->step->because.text;
+    const struct text_value *reason = taken != NULL ? &taken->because : &step->step->because;
+    const char *because = text_for(reason, explaining->sheet->language);
     if (because != NULL)
         line_tell(explaining, INDENT_REASON, "because: %s", because);
     basis_tell(explaining, INDENT_REASON, taken != NULL ? &taken->basis : &step->step->basis);
@@ -139,7 +140,8 @@ static void step_tell(const struct explaining *explaining, const struct card_ste
                 step->headline.text);
     placed_tell(explaining, INDENT_REASON, step->step->place, "step %s", step->id);
     if (step->step->who.text != NULL)
-        line_tell(explaining, INDENT_REASON, "who: %s", step->step->who.text);
+        line_tell(explaining, INDENT_REASON, "who: %s",
+                  text_for(&step->step->who, explaining->sheet->language));
     cases_tell(explaining, step);
     for (size_t i = 0; i < step->lethal_count; i++)
         placed_tell(explaining, INDENT_REASON, step->lethal[i].origin, "printed with it: %s",

@@ -17,7 +17,8 @@ static struct place calling_place(const struct explaining *explaining)
 static struct place signs_place(const struct sheet *sheet)
 {
     const struct list_value *signs = &sheet->procedure->signs;
-    bool own = signs->count > 0 && text_begins(sheet_signs(sheet)->signs, signs->items[0].text);
+    bool own = signs->count > 0 && text_begins(sheet_signs(sheet)->signs,
+                                               text_for(&signs->items[0], sheet->language));
     return own ? signs->place : (struct place){0};
 }
 
@@ -35,7 +36,7 @@ static void signs_tell(const struct explaining *explaining)
         return;
     placed_tell(explaining, INDENT_REASON, procedure->when->place, "card only where: %s; %s",
                 condition_words(procedure->when, explaining->arena),
-                TEXT_OR_EMPTY(procedure->when_reason));
+                text_for(&procedure->when_reason, sheet->language));
     condition_record_tell(explaining, INDENT_DETAIL, procedure->when);
 }
 

@@ -33,7 +33,7 @@ static bool figure_has_room(void *of, const struct card_figure *figure)
 {
     const struct pen *pen = of;
     struct frame frame = frame_make(pen->paper, TEMPLATE_CARD, &(struct page_needs){.way = 0});
-    return figure_fits(pen, figure, frame.at[AREA_LEFT].width - step_indent(pen));
+    return figure_fits(pen, figure, frame.at[AREA_LEFT].width - row_indent(pen));
 }
 
 size_t card_split(struct laying *laying, struct pen *pen)

@@ -13,6 +13,20 @@ static const enum ink stripe_inks[] = {
     [SIGN_FIRE] = INK_FIRE, [SIGN_RESCUE] = INK_RESCUE, [SIGN_CONTROL] = INK_CONTROL,
     [SIGN_WARNING] = INK_WARNING};
 
+/* The baseline that sets the capitals in the middle of a strip; where signs or accents of a
+ * language would come near its frame, the one that sets all ink there. */
+static mpt strip_baseline(const struct pen *pen, const struct style *style, struct area strip,
+                          const char *mark)
+{
+    mpt middle = baseline_in(strip.y, strip.height, style->size);
+    mpt inner = strip.height - THIN_FRAME - 2 * STRIP_CLEAR;
+    mpt top = strip.y + (strip.height - inner) / 2;
+    struct run_ink ink = pen_ink(pen, style, mark, strlen(mark));
+    if (middle + ink.top >= top && middle + ink.bottom <= top + inner)
+        return middle;
+    return strip.y + (strip.height - ink.top - ink.bottom) / 2;
+}
+
 /* Framed words in a strip of their own: never over other text. */
 static void strip_place(struct pen *pen, struct area strip)
 {
@@ -24,8 +38,10 @@ static void strip_place(struct pen *pen, struct area strip)
     pen->block = BLOCK_MARK;
     pen_box(pen, strip, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
-             baseline_in(strip.y, strip.height, style.size), mark, strlen(mark),
-             pen->sheet->origin);
+             strip_baseline(pen, &style, strip, mark), mark, strlen(mark), pen->sheet->origin);
+    if (width > strip.width - 2 * STRIP_PAD)
+        pen_too_long(pen, pen->sheet->origin, width - (strip.width - 2 * STRIP_PAD),
+                     "shorten the words mark_... of the language", "the strip");
 }
 
 /* The sign stands on white, so that its frame shape shows on the black band. */
@@ -131,6 +147,40 @@ static bool line_is_tall(const struct pen *pen, mpt size)
            em_share(size, EM_CAPITALS) >= shorter * 7 / 100 * 60 / 100;
 }
 
+static void too_tall_tell(struct pen *pen, mpt excess)
+{
+    pen->failed = true;
+    problem_add(pen->problems, SEVERITY_ERROR,
+                text_place_for(&pen->sheet->procedure->title, pen->sheet->language),
+                "give the card a shorter title, which needs one line",
+                "%s (%s): the title on two lines is %s mm too tall at the smallest size allowed",
+                pen->sheet->name, pen->sheet->language, mm_text(pen->arena, excess));
+}
+
+/* Where the capitals of two lines of a title begin, and the gap between them: in the middle of
+ * the area. Where accents of the first would stand over it, or what hangs from the second below
+ * it, the lines stand closer and are moved. */
+struct two_lines { mpt top, gap; };
+
+static struct two_lines title_lines(struct pen *pen, const struct style *style,
+                                    struct area area, const char *title, const char *part)
+{
+    struct run_ink first = pen_ink(pen, style, title, (size_t)(part - title));
+    struct run_ink second = pen_ink(pen, style, part + 1, strlen(part + 1));
+    mpt capital = em_share(style->size, EM_CAPITALS);
+    mpt room = (area.height - 2 * capital - TITLE_LINE_GAP) / 2;
+    mpt above = -first.top - capital + TITLE_CLEAR, below = second.bottom + TITLE_CLEAR;
+    if (above <= room && below <= room)
+        return (struct two_lines){area.y + room, TITLE_LINE_GAP};
+    mpt excess = above + below - (area.height - 2 * capital - TITLE_LINE_GAP_LEAST);
+    if (excess > 0)
+        too_tall_tell(pen, excess);
+    return (struct two_lines){above > below ? area.y + above
+                                            : area.y + area.height - below - 2 * capital -
+                                                  TITLE_LINE_GAP_LEAST,
+                              TITLE_LINE_GAP_LEAST};
+}
+
 /* On one line if its capitals can be 8 mm or more there; else on two. */
 static void title_place(struct pen *pen, struct area area)
 {
@@ -143,11 +193,11 @@ static void title_place(struct pen *pen, struct area area)
         return;
     }
     style.size = size_rule(pen->paper, ROLE_TITLE).floor;
-    mpt capital = em_share(style.size, EM_CAPITALS), gap = TITLE_LINE_GAP;
-    mpt top = area.y + (area.height - 2 * capital - gap) / 2;
+    mpt capital = em_share(style.size, EM_CAPITALS);
+    struct two_lines lines = title_lines(pen, &style, area, title, part);
     paragraph_begin(pen);
-    title_line(pen, &style, area, top + capital, title, (size_t)(part - title));
-    title_line(pen, &style, area, top + 2 * capital + gap, part + 1, strlen(part + 1));
+    title_line(pen, &style, area, lines.top + capital, title, (size_t)(part - title));
+    title_line(pen, &style, area, lines.top + 2 * capital + lines.gap, part + 1, strlen(part + 1));
     paragraph_end(pen);
 }
 

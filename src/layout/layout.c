@@ -57,7 +57,7 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
     struct frame frame = frame_make(pen.paper, template_of(sheet), &shared->needs);
     head_place(&pen, &frame, shared->when_size);
     bool fits = work->place(&pen, &trial, shared);
-    laying->full[index] = !fits || (pen.failed && work->fails_full);
+    laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
         foot_place(&pen, &frame);
     laying->pages[index] = pen.failed || !fits
@@ -169,13 +169,15 @@ void room_notes(const struct laid_set *laid, struct arena *arena, struct problem
             const struct yielded *one = &laid->sheets[i].yielded[y];
             if (one->id == NULL)
                 continue;
-            problem_add(problems, SEVERITY_NOTE, one->origin,
-                        text_format(arena, "`maydeck why --figure %s` shows it; %s", one->id,
-                                    one->cause == YIELDED_TOO_LONG
-                                        ? "its words are too long for a row, tell the crew at "
-                                          "the briefing"
-                                        : "shorter or fewer rows on the card make room"),
-                        "the figure %s finds no room on the card %s", one->id,
-                        laid->sheets[i].sheet->name);
+            const char *card = laid->sheets[i].sheet->name;
+            const char *subject = text_format(arena, "%s on the card %s", one->id, card);
+            problem_add_of(problems, (struct problem_subject){"figure_without_room", subject},
+                           SEVERITY_NOTE, one->origin,
+                           text_format(arena, "`maydeck why --figure %s` shows it; %s", one->id,
+                                       one->cause == YIELDED_TOO_LONG
+                                           ? "its words are too long for a row, tell the crew "
+                                             "at the briefing"
+                                           : "shorter or fewer rows on the card make room"),
+                           "the figure %s finds no room on the card %s", one->id, card);
         }
 }

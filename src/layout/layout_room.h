@@ -32,6 +32,11 @@ struct style {
 mpt pen_text(struct pen *pen, const struct style *style, mpt x, mpt baseline,
              const char *text, size_t length, struct place origin);
 mpt pen_width(const struct pen *pen, const struct style *style, const char *text);
+
+/* The ink of a line of text, from its start on the base line; all zero where the face lacks a
+ * letter of it. */
+struct run_ink pen_ink(const struct pen *pen, const struct style *style, const char *text,
+                       size_t length);
 void pen_box(struct pen *pen, struct area area, enum ink fill, enum ink stroke,
              mpt line_width, mpt radius);
 void pen_ellipse(struct pen *pen, struct area area, enum ink fill);
@@ -142,7 +147,7 @@ struct laid_steps {
                                      not */
     struct place excess_at;       /* what that line is about */
     mpt tag;                      /* width of the boxes of tags */
-    mpt sign_pitch;               /* from row to row at least, for their signs */
+    mpt pitch;                    /* from row to row at least */
     const struct laid_step *steps;
     size_t count;
 };

@@ -46,12 +46,16 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 /* ---- title band, call line, footer ---- */
 
+#define STRIP_PAD MM(2.4)          /* left and right of the words of a strip */
+#define STRIP_CLEAR MM(0.15)       /* above and below their ink */
 #define BAND_PAD MM(1.5)           /* round the white plate of the sign */
 #define PLATE_PAD MM(0.9)          /* from the plate's edge to the sign; */
 #define PLATE_PADS MM(1.8)         /* on both sides */
 #define BAND_SIGN_GAP MM(2)
 #define BAND_PAD_RIGHT MM(3)       /* right of the boat's name */
 #define BAND_TITLE_GAP MM(6)       /* that, and from the title to the boat's name */
+#define TITLE_CLEAR MM(0.1)        /* above and below the ink of a title on two lines */
+#define TITLE_LINE_GAP_LEAST MM(2.5)  /* between its capitals, where accents need the room */
 #define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
@@ -101,7 +105,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define CALL_LABEL_PAD_Y MM(0.35)
 #define CALL_LABEL_GAP MM(1.5)     /* from a label to the words */
 #define BLANK_HEIGHT MM(9)         /* of a line to write on, at least */
-#define BLANK_CLEAR MM(7.93)       /* of it, above what letters beside the blank reach down */
+#define BLANK_CLEAR MM(7.96)       /* of it, above what letters beside the blank reach down */
 #define BLANK_RULE MM(0.5)
 #define BLANK_DROP MM(0.65)        /* of the rule below the base line */
 

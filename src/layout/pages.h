@@ -38,7 +38,10 @@ struct template_work {
     /* One of its pages is full: less is to stand on them, or more pages are to be had. False:
      * nothing can be done. */
     bool (*lessen)(struct laying *laying);
-    bool fails_full;    /* what fails the page alone may have room with less on it */
+    enum page_failure {
+        FULL_IS_TOLD,       /* a page is full where `place` says so, and else it fails alone */
+        FULL_PAGE_FAILS     /* what fails the page alone may have room with less on it, too */
+    } failure;
 };
 extern const struct template_work template_works[TEMPLATE_COUNT];
 
@@ -53,6 +56,13 @@ struct page_list {
 
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */
 struct shared shared_find(const struct page_list *list, const struct pen *trial);
+
+/* Of templates whose sheets share no height with others but that of head and footer. */
+bool shares_no_height(struct pen *trial, const struct page_needs *needs, mpt least_row);
+
+bool distress_holds(struct pen *trial, const struct page_needs *needs, mpt least_row);
+bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
 /* A copy of the sheet as one of several pages: its number, title and signs are those of the
  * page with that index, of so many, which shows that part. (page_sheet.c) */

@@ -20,20 +20,18 @@ static bool is_word(const struct piece *piece, const char *word)
     return strlen(word) == piece->length && memcmp(word, piece->text, piece->length) == 0;
 }
 
-static bool in_list(const struct piece *piece, const char *const *list)
+/* Is it a word of the set, in the language of the sheet? */
+static bool in_set(const struct pen *pen, const struct piece *piece, enum word_set set)
 {
-    for (; *list != NULL; list++)
-        if (is_word(piece, *list))
-            return true;
-    return false;
+    return words_in_set(pen->sheet->words, set, piece->text, piece->length);
 }
 
-/* The same without the point or comma behind the word. */
-static bool in_list_pointed(struct piece piece, const char *const *list)
+/* The word without the point or comma behind it. */
+static struct piece unpointed(struct piece piece)
 {
     while (piece.length > 1 && strchr(".,;:?!", piece.text[piece.length - 1]) != NULL)
         piece.length--;
-    return in_list(&piece, list);
+    return piece;
 }
 
 static bool begins(const struct piece *piece, const char *start)
@@ -51,28 +49,44 @@ static bool is_number(const struct piece *piece)
     return digits;
 }
 
+/* What is said on the radio is English in every language. */
+#define SPOKEN_UNIT "METRES"
+static const struct { const char *first, *second; } spoken_pairs[] = {
+    {"PAN", "PAN"}, {"MAYDAY", "RELAY"}, {"ALL", "STATIONS"}};
+
+static bool is_spoken_pair(const struct piece *before, const struct piece *after)
+{
+    for (size_t i = 0; i < sizeof spoken_pairs / sizeof *spoken_pairs; i++)
+        if (is_word(before, spoken_pairs[i].first) && !before->tied &&
+            begins(after, spoken_pairs[i].second))
+            return true;
+    return false;
+}
+
+static bool is_unit(const struct pen *pen, const struct piece *piece)
+{
+    const struct piece word = unpointed(*piece);
+    return is_word(&word, SPOKEN_UNIT) || in_set(pen, &word, SET_UNITS);
+}
+
+/* A number, or a tag such as E4. */
+static bool is_numeral(const struct piece *piece)
+{
+    return is_digit(piece->text[0]) || (piece->length > 1 && is_digit(piece->text[1]));
+}
+
 /* A number stays with its unit and all its groups of digits, a channel, card or step
  * with its number, a dot between two things with the first. */
-static bool ties(const struct piece *before, const struct piece *after)
+static bool ties(const struct pen *pen, const struct piece *before, const struct piece *after)
 {
-    static const char *const units[] = {"kg", "m", "mm", "s", "W", "nm", "V", "minutes",
-                                        "persons", "METRES", NULL};
-    static const char *const leads[] = {"VHF", "channel", "Channel", "CHANNEL", "Card", "card",
-                                        "step", "STEP", "EPIRB", "handheld", "Handheld", "flares",
-                                        NULL};
-    static const struct { const char *first, *second; } pairs[] = {
-        {"PAN", "PAN"}, {"MAYDAY", "RELAY"}, {"ALL", "STATIONS"}};
     if (before->blank_height > 0 || after->blank_height > 0)
         return false;
     if (is_word(after, "·") || (is_number(before) && is_digit(after->text[0])))
         return true;
-    if (is_digit(before->text[before->length - 1]) && in_list_pointed(*after, units))
+    if (is_digit(before->text[before->length - 1]) && is_unit(pen, after))
         return true;
-    for (size_t i = 0; i < sizeof pairs / sizeof *pairs; i++)
-        if (is_word(before, pairs[i].first) && !before->tied && begins(after, pairs[i].second))
-            return true;
-    return in_list(before, leads) && (is_digit(after->text[0]) ||
-                                      (after->length > 1 && is_digit(after->text[1])));
+    return is_spoken_pair(before, after) ||
+           (is_numeral(after) && in_set(pen, before, SET_NUMBERED));
 }
 
 struct parser {
@@ -103,7 +117,8 @@ static void piece_add(struct parser *parser, const char *at, size_t length)
     *piece = (struct piece){.text = at, .length = length, .bold = parser->bold};
     piece->joined = parser->count > 0 && !parser->space;
     piece->width = run_width(parser->pen->faces, style.face, style.size, at, length, NULL);
-    piece->tied = parser->count > 0 && ties(&parser->pieces[parser->count - 1], piece);
+    piece->tied = parser->count > 0 &&
+                  ties(parser->pen, &parser->pieces[parser->count - 1], piece);
     parser->count++;
     parser->space = false;
 }

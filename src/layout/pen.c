@@ -116,6 +116,16 @@ void pen_part(struct pen *pen, enum page_part part)
         pen->items[pen->count - 1].part = part;
 }
 
+struct run_ink pen_ink(const struct pen *pen, const struct style *style, const char *text,
+                       size_t length)
+{
+    struct run run;
+    uint32_t missing = 0;
+    if (!run_shape(pen->faces, style->face, style->size, text, length, pen->arena, &run, &missing))
+        return (struct run_ink){.left = 0};
+    return run_ink(pen->faces, &run);
+}
+
 mpt baseline_in(mpt top, mpt height, mpt size)
 {
     return top + (height + em_share(size, EM_CAPITALS)) / 2;

@@ -73,10 +73,21 @@ enum lead tag_lead(const struct placed_tags *tags, size_t index)
     return lead;
 }
 
+/* Does a later line end at the same dot? */
+static bool dot_follows(const struct placed_tags *tags, size_t index)
+{
+    for (size_t i = index + 1; i < tags->count; i++)
+        if (tags->found[i] && same_place(&tags->markers[i], &tags->markers[index]) &&
+            tag_lead(tags, i) == LEAD_DRAWN)
+            return true;
+    return false;
+}
+
 void tag_lead_draw(struct pen *pen, const struct placed_tags *tags, size_t index)
 {
     struct point place = hull_point(tags->view, &tags->markers[index]);
     pen_line(pen, lead_start(tags->boxes[index]), place, INK_BLACK, HAIR);
     pen_part(pen, PART_LEADER);
-    pen_ellipse(pen, box_at(place, LEAD_DOT, LEAD_DOT), INK_BLACK);
+    if (!dot_follows(tags, index))
+        pen_ellipse(pen, box_at(place, LEAD_DOT, LEAD_DOT), INK_BLACK);
 }

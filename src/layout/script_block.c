@@ -195,6 +195,15 @@ static mpt label_width(const struct pen *pen, const char *label, mpt size)
     return pen_width(pen, &style, label) + CALL_LABEL_PADS_X + CALL_LABEL_GAP;
 }
 
+/* The plate reaches round all ink of its word, whatever signs and accents it has. */
+static struct area plate_round(struct area plate, struct run_ink ink, mpt baseline)
+{
+    mpt top = baseline + ink.top - CALL_LABEL_PAD_Y;
+    mpt foot = baseline + ink.bottom + CALL_LABEL_PAD_Y, end = plate.y + plate.height;
+    top = top < plate.y ? top : plate.y;
+    return (struct area){plate.x, top, plate.width, (foot > end ? foot : end) - top};
+}
+
 static void label_of_call_place(struct pen *pen, const char *label, mpt size, struct point at,
                                 mpt height)
 {
@@ -202,10 +211,12 @@ static void label_of_call_place(struct pen *pen, const char *label, mpt size, st
     struct area box = {at.x, at.y + CALL_LABEL_PAD_Y,
                        pen_width(pen, &style, label) + CALL_LABEL_PADS_X,
                        height - 2 * CALL_LABEL_PAD_Y};
+    mpt baseline = baseline_in(at.y, height, size);
+    struct run_ink ink = pen_ink(pen, &style, label, strlen(label));
     style.ink = INK_WHITE;
-    pen_box(pen, box, INK_BLACK, INK_NONE, 0, CALL_LABEL_CORNER);
-    pen_text(pen, &style, at.x + CALL_LABEL_PAD_X, baseline_in(at.y, height, size), label,
-             strlen(label), pen->sheet->origin);
+    pen_box(pen, plate_round(box, ink, baseline), INK_BLACK, INK_NONE, 0, CALL_LABEL_CORNER);
+    pen_text(pen, &style, at.x + CALL_LABEL_PAD_X, baseline, label, strlen(label),
+             pen->sheet->origin);
 }
 
 /* ---- the script ---- */

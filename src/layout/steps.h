@@ -3,27 +3,7 @@
 #ifndef MAYDECK_STEPS_H
 #define MAYDECK_STEPS_H
 
-#include "layout_room.h"
-
-/* ---- steps_block.c: see steps_lay in layout_room.h ---- */
-
-struct style row_style(enum face_role face, mpt size);
-
-/* Of the words of a step, behind its number and the signs. */
-mpt step_indent(const struct pen *pen);
-
-/* Of a sign below the number of its step, `x` being the column's left edge. */
-struct area step_sign_area(const struct pen *pen, mpt x, mpt top);
-
-/* A tag in its black box: how wide the box must be, and the tag centred in the box, whose
- * height it takes from its line `area` where that is lower. */
-mpt row_tag_width(const struct pen *pen, const char *tag, mpt size);
-void row_tag_place(struct pen *pen, const char *tag, mpt size, struct area area,
-                   struct place origin);
-
-/* Tells of a line of the steps how far it is too long, and how many letters that is.
- * False: it is not. */
-bool too_long_tell(struct pen *pen, struct place origin, mpt over, mpt size);
+#include "rows.h"
 
 /* ---- table_block.c: the openings of a step in two columns, beside the indent ---- */
 

@@ -145,7 +145,8 @@ bool table_tell(struct pen *pen, const struct laid_table *laid)
     for (size_t i = 0; i < laid->step->table_count; i++)
         for (size_t c = 0; c < TABLE_CELLS; c++)
             told |= too_long_tell(pen, laid->step->table[i].cells[c].origin,
-                                  laid->lines[i].cells[c].over, laid->size);
+                                  laid->lines[i].cells[c].over, laid->size,
+                                  "a line of the steps");
     return told;
 }
 
@@ -156,7 +157,7 @@ static void table_head_place(struct pen *pen, const struct laid_table *laid, mpt
     const struct card_step *step = laid->step;
     struct style bold = row_style(FACE_BOLD, laid->size), plain = row_style(FACE_TEXT, laid->size);
     mpt baseline = baseline_in(top, table_pitch(laid), laid->size), at = x;
-    struct area sign = step_sign_area(pen, x - step_indent(pen), top + TABLE_SIGN_DOWN);
+    struct area sign = row_sign_area(pen, x - row_indent(pen), top + TABLE_SIGN_DOWN);
     gear_sign_place(pen, sign, step->table_kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
                     step->headline.origin);
     at += pen_text(pen, &bold, at, baseline, step->table_heads[0], strlen(step->table_heads[0]),

@@ -78,9 +78,10 @@ static const struct template {
     int count;
     int ways;
 } templates[TEMPLATE_COUNT] = {
-    [TEMPLATE_CARD] = {card_rows, LENGTH(card_rows), 1},
-    [TEMPLATE_DISTRESS] = {distress_rows, LENGTH(distress_rows), 3},
-    [TEMPLATE_SAFETY_PLAN] = {safety_plan_rows, LENGTH(safety_plan_rows), 2}};
+#define TEMPLATE_AREAS(name, rows, ways, ...) [TEMPLATE_##name] = {rows, LENGTH(rows), ways},
+    TEMPLATE_LIST(TEMPLATE_AREAS)
+#undef TEMPLATE_AREAS
+};
 
 int template_ways(enum template_key key)
 {

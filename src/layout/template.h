@@ -28,7 +28,22 @@ enum page_area {
     AREA_NONE            /* for no block: white */
 };
 
-enum template_key { TEMPLATE_CARD, TEMPLATE_DISTRESS, TEMPLATE_SAFETY_PLAN, TEMPLATE_COUNT };
+/* TEMPLATE(name in C; its rows of areas, in template.c, and how many ways they tell; how a
+ * sheet is laid out in them: see struct template_work in pages.h). */
+#define TEMPLATE_LIST(TEMPLATE) \
+    TEMPLATE(CARD, card_rows, 1, card_holds, card_place, card_split, rank_lessen, \
+             FULL_PAGE_FAILS) \
+    TEMPLATE(DISTRESS, distress_rows, 3, distress_holds, distress_sheet_place, whole_split, \
+             rank_lessen, FULL_PAGE_FAILS) \
+    TEMPLATE(SAFETY_PLAN, safety_plan_rows, 2, shares_no_height, safety_sheet_place, \
+             plan_split, plan_lessen, FULL_IS_TOLD)
+
+enum template_key {
+#define TEMPLATE_KEY(name, ...) TEMPLATE_##name,
+    TEMPLATE_LIST(TEMPLATE_KEY)
+#undef TEMPLATE_KEY
+    TEMPLATE_COUNT
+};
 
 /* What the words of a set need where no template can know it, and which of its ways a
  * template is laid out in: some have columns in several widths, the first the best. */

@@ -16,14 +16,13 @@ enum template_key template_of(const struct sheet *sheet)
     return templates[sheet->kind];
 }
 
-static bool distress_sheet_holds(struct pen *trial, const struct page_needs *needs,
-                                 mpt least_row)
+bool distress_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
 {
     (void)least_row;
     return distress_fits(trial, needs);
 }
 
-static bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
+bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     struct frame frame = frame_make(pen->paper, TEMPLATE_DISTRESS, &shared->needs);
     (void)trial;
@@ -33,8 +32,7 @@ static bool distress_sheet_place(struct pen *pen, struct pen *trial, const struc
     return true;
 }
 
-/* It shares no height with others but that of head and footer. */
-static bool safety_sheet_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
+bool shares_no_height(struct pen *trial, const struct page_needs *needs, mpt least_row)
 {
     (void)trial;
     (void)needs;
@@ -42,15 +40,14 @@ static bool safety_sheet_holds(struct pen *trial, const struct page_needs *needs
     return true;
 }
 
-static bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
+bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     (void)trial;
     return safety_place(pen, &shared->needs);
 }
 
 const struct template_work template_works[TEMPLATE_COUNT] = {
-    [TEMPLATE_CARD] = {card_holds, card_place, card_split, rank_lessen, true},
-    [TEMPLATE_DISTRESS] = {distress_sheet_holds, distress_sheet_place, whole_split, rank_lessen,
-                           true},
-    [TEMPLATE_SAFETY_PLAN] = {safety_sheet_holds, safety_sheet_place, plan_split, plan_lessen,
-                              false}};
+#define TEMPLATE_WORK(name, rows, ways, ...) [TEMPLATE_##name] = {__VA_ARGS__},
+    TEMPLATE_LIST(TEMPLATE_WORK)
+#undef TEMPLATE_WORK
+};

@@ -166,7 +166,7 @@ static const struct zone *zone_of_hull(const struct zone *usual, enum hull hull)
     if (hull != HULL_CATAMARAN)
         return usual;
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++)
-        if (zone_of(key)->hulls == ON_CATAMARAN && zone_of(key)->family == usual->id)
+        if (zone_of(key)->catamaran_only && zone_of(key)->family == usual->id)
             return zone_of(key);
     return usual;
 }

@@ -1,4 +1,5 @@
-/* sheet_kinds.c - what the rooms that all others see ask of a kind of sheet (room: procedure). */
+/* sheet_kinds.c - the kinds of sheet by name, and the columns of theirs that no other room has
+ * a table of: what a sheet is made from, and the rules for its pages (room: procedure). */
 #include "sheet_kinds.h"
 
 #include "promise.h"

@@ -3,6 +3,9 @@
 #include "geometry.h"
 #include "limits.h"
 #include "proof_room.h"
+#include "utf8.h"
+
+#include <string.h>
 
 #define CORNER_RADIUS MM(5)
 #define CORNER_CLEAR MM(3)
@@ -97,11 +100,41 @@ static bool one_paragraph(const struct page_item *a, const struct page_item *b)
     return a->paragraph != 0 && a->paragraph == b->paragraph;
 }
 
+static bool begins_with_mark(const char *text)
+{
+    size_t at = 0;
+    uint32_t code_point = 0;
+    return utf8_next(text, strlen(text), &at, &code_point) && utf8_leans_back(code_point);
+}
+
+static bool ends_with_mark(const char *text)
+{
+    size_t at = 0;
+    uint32_t code_point = 0;
+    while (utf8_next(text, strlen(text), &at, &code_point))
+        continue;
+    return utf8_leans_on(code_point);
+}
+
+static bool mark_joins(const struct page_item *before, const struct page_item *behind)
+{
+    return RIGHT_OF(before->area) == behind->area.x &&
+           (ends_with_mark(before->run->text) || begins_with_mark(behind->run->text));
+}
+
+/* A word and a mark at it, set one by one since one of them is bold: no space stands between. */
+static bool one_word(const struct page_item *a, const struct page_item *b)
+{
+    return one_line(a, b) && one_paragraph(a, b) && (mark_joins(a, b) || mark_joins(b, a));
+}
+
 /* How far two texts must be from each other. */
 static mpt texts_limit(const struct page_item *a, const struct page_item *b, struct area first,
                        struct area second)
 {
     bool side_by_side = first.x >= RIGHT_OF(second) || second.x >= RIGHT_OF(first);
+    if (one_word(a, b))
+        return 0;
     if (one_line(a, b)) {
         mpt size = a->run->size < b->run->size ? a->run->size : b->run->size;
         return size * WORD_SPACE / 100;

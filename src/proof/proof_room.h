@@ -116,7 +116,7 @@ void proof_said(struct proofing *p);        /* proof_said.c: G3, words lost */
  * what does not is a finding of the first page. (proof_said.c) */
 void proof_whole(const struct laid_sheet *laid, struct proofing *const *pages, size_t count);
 
-void proof_sizes(struct proofing *p);       /* proof_size.c: G4 G5 G6 G30 */
+void proof_sizes(struct proofing *p);       /* proof_size.c: G4 G5 G6 G12 G30 A59 */
 void proof_lights(struct proofing *p);      /* proof_light.c: G7 G8 G9 */
 void proof_signs(struct proofing *p);       /* proof_sign.c: G10 P4, size of signs */
 void proof_wording(struct proofing *p);     /* proof_wording.c: G12 G13 G25 */

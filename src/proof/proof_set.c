@@ -63,6 +63,7 @@ static void block_judge(struct proofing *const *all, size_t count, const struct 
 struct term {
     const char *tag, *name;
     const struct item_kind *kind;
+    enum block_key block;
     struct place origin;
 };
 struct term_list { struct term *at; const char **sheets; size_t count, room, sheet_room; };
@@ -82,7 +83,7 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
         const struct term *known = &terms->at[i];
         if (!text_equal(known->tag, term->tag))
             continue;
-        struct page_item words = {.origin = term->origin, .block = BLOCK_STEPS, .kind = PAGE_BOX};
+        struct page_item words = {.origin = term->origin, .block = term->block, .kind = PAGE_BOX};
         if (!one_name(known->name, term->name) || known->kind != term->kind)
             proof_found(p, RULE_ONE_TERM, &words, "%s is \"%s\" here and \"%s\" on %s",
                         term->tag, term->name, known->name, terms->sheets[i]);
@@ -96,12 +97,13 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
     terms->sheets[at] = p->page->id;
 }
 
-static void step_terms(struct proofing *p, struct term_list *terms, const struct card_step *step)
+static void row_terms(struct proofing *p, struct term_list *terms, enum block_key block,
+                      const struct card_row *rows, size_t count)
 {
-    for (size_t r = 0; r < step->row_count; r++) {
-        const struct card_row *row = &step->rows[r];
+    for (size_t r = 0; r < count; r++) {
+        const struct card_row *row = &rows[r];
         struct term term = {row->tag_count == 1 ? row->tags[0] : NULL, row->name, row->kind,
-                            row->origin};
+                            block, row->origin};
         if (term.tag != NULL)
             term_judge(p, terms, &term);
     }
@@ -114,7 +116,7 @@ static void place_terms(struct proofing *p, struct term_list *terms,
     for (size_t r = 0; r < place->row_count; r++) {
         const struct plan_row *row = &place->rows[r];
         struct term term = {row->chip_count == 1 ? row->chips[0] : NULL, row->name, row->kind,
-                            row->origin};
+                            BLOCK_LABELS, row->origin};
         if (term.tag != NULL && strstr(term.tag, "–") == NULL)
             term_judge(p, terms, &term);
     }
@@ -125,8 +127,11 @@ static void terms_judge(struct proofing *const *all, size_t count)
     struct term_list terms = {0};
     for (size_t i = 0; i < count; i++) {
         const struct sheet *sheet = all[i]->sheet;
-        for (size_t s = 0; s < sheet_steps(sheet)->count; s++)
-            step_terms(all[i], &terms, &sheet_steps(sheet)->items[s]);
+        const struct steps_facts *steps = sheet_steps(sheet);
+        for (size_t s = 0; s < steps->count; s++)
+            row_terms(all[i], &terms, BLOCK_STEPS, steps->items[s].rows,
+                      steps->items[s].row_count);
+        row_terms(all[i], &terms, BLOCK_ROWS, sheet_rows(sheet)->rows, sheet_rows(sheet)->count);
         for (size_t s = 0; s < sheet_places(sheet)->count; s++)
             place_terms(all[i], &terms, &sheet_places(sheet)->places[s]);
     }

@@ -1,5 +1,5 @@
 /* proof_size.c - sizes of type, leading, measure, widths of lines, heights of
- * blanks, glyphs (room: proof). Rules G4, G5, G6, G18, G30, A59. */
+ * blanks, glyphs (room: proof). Rules G4, G5, G6, G12, G18, G30, A59. */
 #include "legible.h"
 #include "limits.h"
 #include "proof_room.h"

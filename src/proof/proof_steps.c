@@ -104,9 +104,9 @@ static bool tag_recorded(const struct boat *boat, const char *tag)
     return boat != NULL && text_equal(boat->radio.tag.text, tag);
 }
 
-static void row_judge(struct proofing *p, const struct card_row *row)
+static void row_judge(struct proofing *p, enum block_key block, const struct card_row *row)
 {
-    struct page_item words = {.origin = row->origin, .block = BLOCK_STEPS, .kind = PAGE_BOX};
+    struct page_item words = {.origin = row->origin, .block = block, .kind = PAGE_BOX};
     proof_measured(p, row->tag_count + 1);
     for (size_t t = 0; t < row->tag_count; t++)
         if (!tag_recorded(p->sheet->boat, row->tags[t]))
@@ -118,12 +118,15 @@ static void row_judge(struct proofing *p, const struct card_row *row)
 
 static void tags_judge(struct proofing *p)
 {
+    const struct rows_facts *rows = sheet_rows(p->sheet);
     if (p->sheet->held)
         return;
+    for (size_t r = 0; r < rows->count; r++)
+        row_judge(p, BLOCK_ROWS, &rows->rows[r]);
     for (size_t s = 0; s < sheet_steps(p->sheet)->count; s++) {
         const struct card_step *step = &sheet_steps(p->sheet)->items[s];
         for (size_t r = 0; r < step->row_count; r++)
-            row_judge(p, &step->rows[r]);
+            row_judge(p, BLOCK_STEPS, &step->rows[r]);
         for (size_t r = 0; r < step->table_count; r++)
             for (size_t c = 0; c < TABLE_CELLS; c++) {
                 const char *tag = step->table[r].cells[c].tag;
@@ -281,7 +284,8 @@ static void rows_order_judge(struct proofing *p)
 {
     static const enum block_key order[] = {
         BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
-        BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_FOOTER};
+        BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_ROWS,
+        BLOCK_FOOTER};
     size_t last = 0;
     enum block_key before = BLOCK_NONE;
     for (size_t i = 0; i < sizeof order / sizeof *order; i++)

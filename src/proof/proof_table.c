@@ -21,8 +21,9 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "3 mm inside corners of 5 mm", "move it inwards", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_TEXT_OVER_TEXT] = {"G2", "no words touch other words",
         "1 mm of paper between them", "move one of them, or shorten it", PROOF_ERROR,
-        PROOF_PAGE, "words of one line are a word space apart and lines of one paragraph their "
-        "leading (G6); tags on the plan: see the next but one. 0.5 mm between lines of text "
+        PROOF_PAGE, "words of one line are a word space apart, a bold word and a mark at it that "
+        "is not bold as close as in any word, and lines of one paragraph their leading (G6); "
+        "tags on the plan: see the next but one. 0.5 mm between lines of text "
         "that are stacked (rows, table, footer): spacing yields first", HOUSE},
     [RULE_TEXT_OVER_SIGN] = {"G2", "no words touch a sign", "0.5 mm of paper between them",
         "move one of them", PROOF_ERROR, PROOF_PAGE,

@@ -16,23 +16,23 @@ static const struct form_shape form_shapes[] = {
         .message_signal = "MAYDAY", .position = true, .takes_nature = true,
         .nature_lead = "I", .nature_blank = "nature",
         .assistance = "I REQUIRE IMMEDIATE ASSISTANCE",
-        .asks = true, .persons = true, .end = "OVER"},
+        .asks = true, .persons = true, .end = SPOKEN_OVER},
     [SCRIPT_PAN_PAN] = {
         .signal = "PAN PAN", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
         .mmsi = MMSI_AFTER_URGENCY, .position = true, .takes_nature = true,
         .nature_lead = "I", .nature_blank = "problem", .asks = true, .persons = true,
-        .end = "OVER"},
+        .end = SPOKEN_OVER},
     [SCRIPT_SECURITE] = {
         .signal = "SECURITE", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
         .mmsi = MMSI_NEVER, .takes_nature = true, .nature_blank = "warning", .end = "OUT"},
     [SCRIPT_RELAY] = {
         .signal = "MAYDAY RELAY", .signal_times = 3, .all_stations_times = 3, .name_times = 3,
         .mmsi = MMSI_AFTER_ALERT, .message_signal = "MAYDAY", .of_another = true,
-        .position = true, .nature_blank = "nature", .persons = true, .end = "OVER"},
+        .position = true, .nature_blank = "nature", .persons = true, .end = SPOKEN_OVER},
     [SCRIPT_DOWNGRADE] = {
         .signal = "MAYDAY", .signal_times = 1, .all_stations_times = 1, .name_times = 1,
         .mmsi = MMSI_NEVER, .nature_blank = "what happened",
-        .assistance = "I NO LONGER REQUIRE IMMEDIATE ASSISTANCE", .end = "OVER"},
+        .assistance = "I NO LONGER REQUIRE IMMEDIATE ASSISTANCE", .end = SPOKEN_OVER},
     [SCRIPT_CANCEL] = {
         .all_stations_times = 3, .name_times = 3, .mmsi = MMSI_AFTER_ALERT,
         .plea = "PLEASE CANCEL MY DISTRESS ALERT OF"},

@@ -105,7 +105,7 @@ static struct script_line part_all_stations(const struct telling *telling)
 static struct script_line part_name(const struct telling *telling)
 {
     struct line_draft draft = {.count = 0};
-    add(&draft, PIECE_WORDS, "THIS IS");
+    add(&draft, PIECE_WORDS, SPOKEN_THIS_IS);
     add(&draft, PIECE_STRONG, repeated(telling, telling->name, telling->shape->name_times));
     return line_from(telling, ELEMENT_NAME, &draft);
 }

@@ -74,7 +74,7 @@ static bool zone_exists(struct boat_reading *reading, const struct zone *zone, s
                     text_format(reading->arena, "name a zone of a %s, or correct the boat's hull",
                                 choice_word(hull_words, reading->boat->facts.hull.value)),
                     "%s is found on %s only", zone->key,
-                    zone->hulls == ON_CATAMARAN ? "catamarans" : "boats with several hulls");
+                    zone->catamaran_only ? "catamarans" : "boats with several hulls");
         return false;
     }
     if (boat_room(reading->boat, zone) == ANSWER_NO) {

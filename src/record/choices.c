@@ -47,8 +47,9 @@ WORDS_CHECK(facing_words, FACING_COUNT);
 
 bool hull_has_zone(enum hull hull, const struct zone *zone)
 {
-    bool of_one = hull == HULL_MONOHULL, of_two = hull == HULL_CATAMARAN || hull == HULL_NONE;
-    return zone->hulls == ON_ANY || of_two || (zone->hulls == ON_MULTIHULL && !of_one);
+    if (zone->catamaran_only)
+        return hull != HULL_MONOHULL && hull != HULL_TRIMARAN;
+    return !zone->multihull_only || hull != HULL_MONOHULL;
 }
 
 const struct item_value *item_value_find(const struct item_values *list, enum item_key item)

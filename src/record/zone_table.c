@@ -5,15 +5,21 @@
 #include "promise.h"
 #include "text.h"
 
-#define ZONE_ROW(key_, family_, side_, from_, to_, level_, hulls_, in_hulls_, drawn_, \
-                 locker_, room_) \
+#define HAS(traits, trait) (((traits) & (trait)) != 0)
+#define ZONE_ROW(key_, family_, side_, from_, to_, level_, traits) \
     [ZONE_##key_] = {.id = ZONE_##key_, .key = #key_, .family = ZONE_##family_, \
                      .side = SIDE_##side_, .from = (from_), .to = (to_), \
-                     .level = LEVEL_##level_, .hulls = ON_##hulls_, \
-                     .in_hulls = (in_hulls_), .drawn = (drawn_), .locker = (locker_), \
-                     .room = (room_)},
+                     .level = LEVEL_##level_, \
+                     .catamaran_only = HAS(traits, CATAMARAN_ONLY), \
+                     .multihull_only = HAS(traits, MULTIHULL_ONLY), \
+                     .in_hulls = HAS(traits, IN_HULLS), .drawn = HAS(traits, DRAWN), \
+                     .drawn_on_deck = HAS(traits, DRAWN_ON_DECK), \
+                     .drawn_on_monohull_deck = HAS(traits, DRAWN_ON_MONOHULL_DECK), \
+                     .locker = HAS(traits, LOCKER), .narrow = HAS(traits, NARROW), \
+                     .lived_in = HAS(traits, LIVED_IN), .room = HAS(traits, ROOM)},
 static const struct zone zones[ZONE_COUNT] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
+#undef HAS
 
 #define ZONE_KEY(name, ...) #name,
 const char *const zone_key_list[] = {ZONE_LIST(ZONE_KEY) NULL};
@@ -46,14 +52,6 @@ const char *zone_word(enum zone_key zone)
 {
     promise(zone < ZONE_COUNT);
     return zone == ZONE_NONE ? "" : zones[zone].key;
-}
-
-bool zone_among(const enum zone_key *among, enum zone_key zone)
-{
-    for (; *among != ZONE_NONE; among++)
-        if (*among == zone)
-            return true;
-    return false;
 }
 
 bool zone_within(const struct zone *zone, enum zone_key wanted)

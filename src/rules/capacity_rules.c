@@ -131,23 +131,12 @@ static void rating_check(const struct rule_run *run, const struct equipment *gea
     }
 }
 
-/* The families of zones where people sleep and sit, or that open into them. */
-static const enum zone_key lived_in[] = {
-    ZONE_forward_cabin, ZONE_forward_heads, ZONE_saloon, ZONE_galley, ZONE_navigation_station,
-    ZONE_aft_heads, ZONE_companionway, ZONE_aft_cabin, ZONE_bridgedeck, ZONE_port_hull,
-    ZONE_starboard_hull, ZONE_NONE};
-
-static bool is_lived_in(const struct zone *zone)
-{
-    return zone_among(lived_in, zone->id) || zone_among(lived_in, zone->family);
-}
-
 /* A portable extinguisher of carbon dioxide, in or next to the cabins? */
 static bool is_cabin_co2(const struct equipment *gear)
 {
     bool portable = gear->kind->item == ITEM_fire_extinguisher ||
                     gear->kind->item == ITEM_engine_extinguisher;
-    return portable && gear->agent.value == AGENT_CO2 && is_lived_in(gear->place_zone);
+    return portable && gear->agent.value == AGENT_CO2 && gear->place_zone->lived_in;
 }
 
 static void co2_share_tell(const struct rule_run *run, struct place place, const char *name,

@@ -12,9 +12,13 @@
     X(record, ERROR, "a boat's file cannot be read, or says something that cannot be", \
       "maydeck") \
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
-    X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck")
+    X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck") \
+    X(figure_unrecorded, NOTE, "what a figure waits for is not recorded", "maydeck") \
+    X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck")
 
-#define CHECK_LIST(X) \
+/* LACK: it finds too little. While a piece of gear could not be read, what seems to be missing
+ * may be that one, and nothing is told. */
+#define CHECK_LIST(X, LACK) \
     /* the base */ \
     X(approval_lapsed, DEFICIENCY, "an approval of a card has lapsed", "the base's approvals") \
     X(approval_lapses_during, NOTE, "an approval lapses before the charter ends", \
@@ -35,13 +39,13 @@
     X(gear_date_to_come, DEFICIENCY, "something was done to a piece on a day to come", "reason") \
     /* capacities */ \
     X(persons_too_many, DEFICIENCY, "more people than the boat may carry", "the boat's papers") \
-    X(raft_places_few, DEFICIENCY, "fewer places in the rafts than people", \
+    LACK(raft_places_few, DEFICIENCY, "fewer places in the rafts than people", \
       "the raft's approval: one place a person") \
-    X(raft_places_without_one, NOTE, "with one raft lost there are too few places", "judged") \
-    X(jackets_few, DEFICIENCY, "fewer lifejackets than people", "trade practice") \
-    X(jackets_unfit, DEFICIENCY, "not everybody has a lifejacket that fits", \
+    LACK(raft_places_without_one, NOTE, "with one raft lost there are too few places", "judged") \
+    LACK(jackets_few, DEFICIENCY, "fewer lifejackets than people", "trade practice") \
+    LACK(jackets_unfit, DEFICIENCY, "not everybody has a lifejacket that fits", \
       "the body mass on its label") \
-    X(jackets_unsized, NOTE, "whom a lifejacket fits is not recorded", "judged") \
+    LACK(jackets_unsized, NOTE, "whom a lifejacket fits is not recorded", "judged") \
     X(rating_without_system, DEFICIENCY, "a rating tells not whether it is EN or US", \
       "EN 3 and the US scale share letters, not units") \
     X(rating_unknown, DEFICIENCY, "a rating is none of either system", "EN 3; US scale") \
@@ -80,9 +84,9 @@
     X(isolator_cuts_pumps, NOTE, \
       "an isolator that is not the service isolator cuts the electric bilge pumps", \
       "trade practice") \
-    X(isolator_leaves_no_radio, DEFICIENCY, \
+    LACK(isolator_leaves_no_radio, DEFICIENCY, \
       "an isolator cuts the fixed radio, and no handheld is left in reach", "trade practice") \
-    X(isolator_leaves_no_pump, DEFICIENCY, \
+    LACK(isolator_leaves_no_pump, DEFICIENCY, \
       "an isolator cuts the electric bilge pumps, and there is no hand pump", "trade practice") \
     X(pump_over_label, DEFICIENCY, "a pump is measured at more than its label has", \
       "trade practice") \
@@ -113,7 +117,7 @@
     X(pump_not_from_cockpit, DEFICIENCY, \
       "no hand bilge pump can be worked from the cockpit", "trade practice") \
     /* engine fire */ \
-    X(engine_space_unprotected, DEFICIENCY, \
+    LACK(engine_space_unprotected, DEFICIENCY, \
       "an engine space has neither a fire port nor a fixed extinguisher", \
       "Boat Safety Scheme: air makes an engine fire grow") \
     X(port_extinguisher_misfit, DEFICIENCY, \
@@ -121,9 +125,9 @@
     X(port_fit_unrecorded, NOTE, \
       "whether an engine extinguisher fits the fire port is not recorded", \
       "Royal Yachting Association") \
-    X(port_without_extinguisher, DEFICIENCY, \
+    LACK(port_without_extinguisher, DEFICIENCY, \
       "a fire port has no extinguisher to go into it", "trade practice") \
-    X(extinguisher_without_port, DEFICIENCY, \
+    LACK(extinguisher_without_port, DEFICIENCY, \
       "an engine extinguisher has no fire port to go into", \
       "Boat Safety Scheme: air makes an engine fire grow") \
     /* gas, battery, alarms */ \
@@ -138,7 +142,7 @@
       "Norwegian Maritime Authority") \
     X(alarm_missing, DEFICIENCY, "an alarm for smoke, carbon monoxide or gas is not fitted", \
       "Marine Accident Investigation Branch; gas: trade practice") \
-    X(alarm_unrecorded, DEFICIENCY, \
+    LACK(alarm_unrecorded, DEFICIENCY, \
       "an alarm for smoke, carbon monoxide or gas is not recorded", \
       "Marine Accident Investigation Branch; gas: trade practice") \
     /* raft, beacon, what a capsized boat leaves in reach */ \
@@ -180,12 +184,12 @@
       "a bung is thinner than the bore, or more than half as wide again", "judged") \
     X(opening_unmeasured, NOTE, "bore or depth of an opening is not recorded", "trade practice") \
     X(seacock_stiff, DEFICIENCY, "a seacock is recorded as stiff", "trade practice") \
-    X(openings_too_few, DEFICIENCY, "fewer openings are recorded than were counted", \
+    LACK(openings_too_few, DEFICIENCY, "fewer openings are recorded than were counted", \
       "trade practice") \
     X(openings_too_many, NOTE, "more openings are recorded than were counted", \
       "trade practice") \
     X(openings_uncounted, NOTE, "how many openings she has is not recorded", "trade practice") \
-    X(opening_expected, NOTE, "an opening that the record lets expect is not recorded", \
+    LACK(opening_expected, NOTE, "an opening that the record lets expect is not recorded", \
       "judged") \
     /* radio */ \
     X(dsc_missing, DEFICIENCY, "the fixed radio cannot send a digital distress alert", \
@@ -201,7 +205,7 @@
       "how this set's distress key is worked is not recorded", "MSC/Circ.862") \
     X(radio_switch_unrecorded, DEFICIENCY, "what gives the fixed radio current is not recorded", \
       "trade practice") \
-    X(spare_aerial_missing, NOTE, "nothing replaces an aerial that goes with the mast", \
+    LACK(spare_aerial_missing, NOTE, "nothing replaces an aerial that goes with the mast", \
       "trade practice") \
     X(handheld_out_of_reach, DEFICIENCY, \
       "no handheld radio can be reached without going below", "trade practice") \
@@ -222,7 +226,7 @@
       "the fixed radio's place, or keys that it is worked by, are not recorded", \
       "trade practice") \
     /* tags: never given twice */ \
-    X(tag_missing, DEFICIENCY, "a tag that was given is on no piece of the record", "reason") \
+    LACK(tag_missing, DEFICIENCY, "a tag that was given is on no piece of the record", "reason") \
     X(tags_given_behind, DEFICIENCY, "a tag is higher than the last that was given", "reason") \
     X(tags_given_unrecorded, NOTE, "the last tag given of each letter is not recorded", \
       "judged") \

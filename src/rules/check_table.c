@@ -14,7 +14,11 @@ static const struct check checks[] = {
 #define CHECK_ROW(name, severity_, sentence_, source_) \
     [CHECK_##name] = {.id = #name, .severity = SEVERITY_##severity_, \
                       .sentence = sentence_, .source = source_},
-    CHECK_LIST(CHECK_ROW)
+#define LACK_ROW(name, severity_, sentence_, source_) \
+    [CHECK_##name] = {.id = #name, .severity = SEVERITY_##severity_, .lack = true, \
+                      .sentence = sentence_, .source = source_},
+    CHECK_LIST(CHECK_ROW, LACK_ROW)
+#undef LACK_ROW
 #undef CHECK_ROW
 #define DANGER_ROW(name, severity_, sentence_, source_) \
     [CHECK_##name] = {.id = #name, .severity = SEVERITY_##severity_, .danger = true, \

@@ -55,26 +55,6 @@ static const struct silence *silence_of(const struct rule_run *run, const struct
     return NULL;
 }
 
-/* Those that find too little: while a piece of gear could not be read, what seems to be
- * missing may be that one. */
-static const bool finds_too_little[CHECK_COUNT] = {
-    [CHECK_isolator_leaves_no_radio] = true,
-    [CHECK_isolator_leaves_no_pump] = true,
-    [CHECK_engine_space_unprotected] = true,
-    [CHECK_port_without_extinguisher] = true,
-    [CHECK_extinguisher_without_port] = true,
-    [CHECK_alarm_unrecorded] = true,
-    [CHECK_raft_places_few] = true,
-    [CHECK_raft_places_without_one] = true,
-    [CHECK_jackets_few] = true,
-    [CHECK_jackets_unfit] = true,
-    [CHECK_jackets_unsized] = true,
-    [CHECK_openings_too_few] = true,
-    [CHECK_opening_expected] = true,
-    [CHECK_spare_aerial_missing] = true,
-    [CHECK_tag_missing] = true,
-};
-
 /* It would follow from an error that was told, and go when that is put right. */
 static bool follows_from_error(const struct rule_run *run, enum check_name name,
                                struct place place)
@@ -83,7 +63,7 @@ static bool follows_from_error(const struct rule_run *run, enum check_name name,
         return true;
     return check_at(name)->severity < SEVERITY_HELD &&
            (problems_error_at(run->problems, place, NULL) ||
-            (finds_too_little[name] && run->in->boat != NULL && run->in->boat->gear_unclear));
+            (check_at(name)->lack && run->in->boat != NULL && run->in->boat->gear_unclear));
 }
 
 void rule_tell(const struct rule_run *run, enum check_name name, struct place place,

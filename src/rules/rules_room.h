@@ -10,7 +10,7 @@
 enum check_name {
 #define CHECK_ENUM(name, severity, sentence, source) CHECK_##name,
     FAMILY_LIST(CHECK_ENUM)
-    CHECK_LIST(CHECK_ENUM)
+    CHECK_LIST(CHECK_ENUM, CHECK_ENUM)
     DANGER_LIST(CHECK_ENUM)
 #undef CHECK_ENUM
     CHECK_COUNT

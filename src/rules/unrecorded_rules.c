@@ -9,17 +9,11 @@
 
 /* ---- gear ---- */
 
-/* Places at or across the middle line, where no side is asked for. */
-static const enum zone_key narrow[] = {
-    ZONE_pulpit, ZONE_anchor_locker, ZONE_forepeak, ZONE_mast, ZONE_engine_space,
-    ZONE_steering_gear, ZONE_transom, ZONE_bathing_platform, ZONE_bilge, ZONE_crossbeam_aft,
-    ZONE_NONE};
-
 /* A place with two sides, and nothing that tells which. */
 static bool side_open(const struct equipment *gear)
 {
     return gear->place_side == SIDE_NONE && !gear->at.given &&
-           !zone_among(narrow, gear->place_zone->id);
+           !gear->place_zone->narrow;
 }
 
 struct gear_fact {

@@ -1,5 +1,5 @@
 /* face_private.h - what the files of the room type share: the faces as HarfBuzz
- * holds them, and the lines of faces.txt. Included in src/type only. */
+ * holds them, and the lines of faces.txt. Private to src/type. */
 #ifndef MAYDECK_FACE_PRIVATE_H
 #define MAYDECK_FACE_PRIVATE_H
 

@@ -130,7 +130,7 @@ static const struct field words_file_rows[] = {
     WORDS_SECTION(zones, SECTION_OF(struct words_file, words, .table = &zone_table),
                   .required = true, .about = "names of zones"),
     WORDS_SECTION(reading, SECTION_OF(struct words_file, words, .table = &reading_set_table),
-                  .required = true, .about = "words by which the record is understood"),
+                  .required = true, .about = "words by which texts are understood"),
     WORDS_SECTION(proof, SECTION_OF(struct words_file, words, .table = &proof_set_table),
                   .about = "words by which commands are judged"),
 };

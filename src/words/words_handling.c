@@ -7,22 +7,20 @@
 
 #include "promise.h"
 #include "text.h"
+#include "utf8.h"
 
 enum { PARTS_MOST = 8 };
 
 enum leads_to { LEADS_NOWHERE = 0, LEADS_ON = 1, LEADS_OFF = 2 };   /* may be both */
 
-/* A word of any alphabet: bytes above ASCII are parts of letters here. */
-static bool is_word_letter(char c)
-{
-    return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (unsigned char)c >= 0x80;
-}
-
+/* How many bytes of letters stand there, of any alphabet. */
 static size_t letters_length(const char *at, const char *end)
 {
-    size_t length = 0;
-    while (at + length < end && is_word_letter(at[length]))
-        length++;
+    size_t room = (size_t)(end - at), length = 0;
+    uint32_t code_point = 0;
+    for (size_t next = 0; utf8_next(at, room, &next, &code_point); length = next)
+        if (!utf8_is_letter(code_point))
+            break;
     return length;
 }
 

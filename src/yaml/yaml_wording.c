@@ -7,13 +7,27 @@
 
 #include "text.h"
 
-const char *text_for(const struct text_value *value, const char *language)
+/* NULL: it is not given in that language. */
+static const struct text_in_language *given_in(const struct text_value *value,
+                                               const char *language)
 {
     const struct text_in_language *given = value->languages;
     for (; given != NULL && given->text != NULL; given++)
         if (text_equal(given->language, language))
-            return given->text;
-    return value->text;
+            return given;
+    return NULL;
+}
+
+const char *text_for(const struct text_value *value, const char *language)
+{
+    const struct text_in_language *given = given_in(value, language);
+    return given == NULL ? value->text : given->text;
+}
+
+struct place text_place_for(const struct text_value *value, const char *language)
+{
+    const struct text_in_language *given = given_in(value, language);
+    return given == NULL ? value->place : given->place;
 }
 
 bool language_code_sound(const char *code)

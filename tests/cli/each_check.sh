@@ -113,6 +113,10 @@ fault record alder 's/loa_m: 10.2/loa_m: wide/'
 fault cards alder '/item: fuel_shutoff_diesel,/s/, inside: \[\]//' --all
 long=$(printf 'behind the third panel from the left %.0s' 1 2 3 4 5 6)
 fault page alder "/item: fuel_shutoff_diesel,/s/side: port,/&  spot: $long,/" --all
+fault figure_unrecorded alder 's/lwl_m: 8.6, //' --all
+change alder 's/bilge_to_sole_l: 300,//'
+expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figure_without_room ')"
+provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
 provokes run each-run "$(told "$scratch/none")"
 
 # The program's own procedures, with a caution that stands on nothing.

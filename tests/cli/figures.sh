@@ -45,7 +45,7 @@ for record in tests/fleet/boats/*.yaml; do
     # What stands on a card stands on its page, or check tells that the page had no room for
     # it; what found no room among the rows does not.
     maydeck check tests/fleet --boat "$boat" --date "$print_date"
-    sed -n 's/.*note: the figure \([a-z_]*\) finds no room on the card.*/\1/p' "$scratch/stderr" \
+    sed -n 's/.*note: the figure \([a-z_]*\) finds no room on the card.*/\1/p' "$scratch/problems" \
         >"$scratch/$boat.yielded"
     while IFS=$tab read -r id verdict what text; do
         case $what in
@@ -109,6 +109,8 @@ expect_equal figures-all "$(grep -c '{\.id = ' src/figure/figure_table.c)" \
 # ---- for the base alone ----
 
 maydeck check tests/fleet --boat tamarisk --date "$print_date"
+expect_empty figures-base-unasked "$(grep 'figures for the base' "$scratch/stdout")"
+maydeck check tests/fleet --boat tamarisk --date "$print_date" --figures
 cp "$scratch/stdout" "$scratch/base"
 for part in '^tamarisk: figures for the base and the skipper, on no card' \
     '^   pump_rate: all pumps: 110 L/min$' '^      formula: measured, else half the label' \
@@ -147,7 +149,7 @@ gone() {
         "$(grep -c 'role=number' "$scratch/dumps/tamarisk-$4.dump")" \
         "$(grep -c 'role=number' "$scratch/now/tamarisk-$4.dump")"
     maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
-    cp "$scratch/stderr" "$scratch/notes"
+    cp "$scratch/problems" "$scratch/notes"
     grep -q "note: $6 is not recorded: the figures\{0,1\} .*$3.* waits\{0,1\} for it" \
         "$scratch/notes" || not_ok "figures-gone-$1-note" "$(cat "$scratch/notes")"
     grep -q "then record ${6%% *} (" "$scratch/notes" || not_ok "figures-gone-$1-remedy"
@@ -183,6 +185,6 @@ expect_equal figures-tight-steps "$(grep -c 'role=number' "$scratch/dumps/tamari
     "$(grep -c 'role=number' "$scratch/now/tamarisk-flooding.dump")"
 maydeck check "$scratch/fleet" --boat tamarisk --date "$print_date"
 expect_status figures-tight-check 0
-grep -q 'note: the figure worst_openings finds no room on the card 7 FLOODING' "$scratch/stderr" &&
-    ok figures-tight-note || not_ok figures-tight-note "$(cat "$scratch/stderr")"
+grep -q 'note: the figure worst_openings finds no room on the card 7 FLOODING' "$scratch/problems" &&
+    ok figures-tight-note || not_ok figures-tight-note "$(cat "$scratch/problems")"
 exit $failures

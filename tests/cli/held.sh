@@ -134,7 +134,7 @@ maydeck check "$fleet" --boat tamarisk --date "$print_date"
 expect_status held-item-check 1
 
 # The remedy holds: the line it gives, with a place filled in, frees the card.
-paste=$(sed -n 's/^ *\(- {item: fuel_shutoff_diesel, .*\)/\1/p' "$scratch/stderr")
+paste=$(sed -n 's/^ *\(- {item: fuel_shutoff_diesel, .*\)/\1/p' "$scratch/problems")
 paste=$(echo "$paste" | sed -e 's/zone: ,/zone: cockpit_locker,/' -e 's/side: ,/side: port,/' \
     -e 's/how: \([,}]\)/how: across = shut\1/' -e 's/inside: \([,}]\)/inside: []\1/' \
     -e 's/from_cockpit: }/from_cockpit: yes}/' -e '/inside/!s/}/, inside: []}/')
@@ -347,6 +347,6 @@ for card in distress_call engine_fire flooding abandon_ship; do
 done
 maydeck check "$fleet" --boat tamarisk --date "$print_date"
 expect_status held-voice-check 1
-grep -q 'deficiency: DSC not available' "$scratch/stderr" ||
-    not_ok held-voice-told "$(cat "$scratch/stderr")"
+grep -q 'deficiency: DSC not available' "$scratch/problems" ||
+    not_ok held-voice-told "$(cat "$scratch/problems")"
 exit $failures

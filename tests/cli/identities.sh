@@ -19,22 +19,22 @@ boat() {
 
 # What the last run told, but for figures that find no room on their cards.
 told() {
-    grep ': [a-z]*: ' "$scratch/stderr" | grep -v ': note: the figure .* finds no room '
+    grep ': [a-z]*: ' "$scratch/problems" | grep -v ': note: the figure .* finds no room '
 }
 
 # tells NAME PIECE: the last run says so somewhere.
 tells() {
-    if grep -qF -- "$2" "$scratch/stderr"; then
+    if grep -qF -- "$2" "$scratch/problems"; then
         ok "$1"
     else
-        not_ok "$1" "nothing says: $2" "$(cat "$scratch/stderr")"
+        not_ok "$1" "nothing says: $2" "$(cat "$scratch/problems")"
     fi
 }
 
 # says_not NAME PIECE
 says_not() {
-    if grep -qF -- "$2" "$scratch/stderr"; then
-        not_ok "$1" "$(cat "$scratch/stderr")"
+    if grep -qF -- "$2" "$scratch/problems"; then
+        not_ok "$1" "$(cat "$scratch/problems")"
     else
         ok "$1"
     fi
@@ -95,7 +95,7 @@ maydeck print "$fleet" --boat alder --date "$print_date" --dump -o "$scratch"
 if grep -rq -- '\b08\b' "$scratch"/alder*.dump "$scratch/stdout" 2>/dev/null; then
     ok identity-channel-printed
 else
-    not_ok identity-channel-printed "$(cat "$scratch/stderr")"
+    not_ok identity-channel-printed "$(cat "$scratch/problems")"
 fi
 cp tests/errors/base/base.yaml "$fleet/base.yaml"
 
@@ -122,7 +122,7 @@ clash() {
     expect_status "$name" 1
     expect_empty "$name-no-page" "$(folder_list "$scratch/out")"
     grep -q "boats/$file.yaml:[0-9]*:[0-9]*: error: call sign .* is that of .*/boats/.*yaml:[0-9]*)" \
-        "$scratch/stderr" && ok "$name-told" || not_ok "$name-told" "$(cat "$scratch/stderr")"
+        "$scratch/problems" && ok "$name-told" || not_ok "$name-told" "$(cat "$scratch/problems")"
 }
 
 # clashes NAME: of alder and her copy.
@@ -165,7 +165,7 @@ clash_of() {
             tells "identity-$kind-$boats-told" "$fleet/boats/$boat.yaml:"
         done
         expect_equal "identity-$kind-$boats-owners" "$(echo $boats | tr , '\n' | wc -l)" \
-            "$(grep -c ": error: $words .* is that of \(alder\|copy\) too" "$scratch/stderr")"
+            "$(grep -c ": error: $words .* is that of \(alder\|copy\) too" "$scratch/problems")"
     done
 }
 clash_of mmsi MMSI -e 's/QALD3/QALD4/' -e 's/00134/00138/'
@@ -182,7 +182,7 @@ for end in 'boat: [' 'note: "no end' 'radio: {}'; do
     echo "$end" >>"$fleet/boats/alder.yaml"
     clash "beside-broken ($end)" copy --boat copy
     tells "identity-beside-broken ($end)" 'only its lines were searched for identities'
-    expect_equal "identity-beside-broken-all ($end)" 3 "$(grep -c ' is that of alder too' "$scratch/stderr")"
+    expect_equal "identity-beside-broken-all ($end)" 3 "$(grep -c ' is that of alder too' "$scratch/problems")"
 done
 
 # What stands behind a # is no identity.

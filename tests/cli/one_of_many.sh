@@ -33,14 +33,15 @@ faulty() {
         FAULT_FOLDER="$folder" ${STAYS:+FAULT_STAYS=1} "$MAYDECK" "$@" \
         >"$scratch/stdout" 2>"$scratch/stderr" </dev/null
     status=$?
+    problems_keep "$1"
 }
 
 # tells NAME WORDS: a problem says so, and the lines after it how it is mended.
 tells() {
-    if grep -F -A4 -e "$2" "$scratch/stderr" | grep -q '^  remedy: .'; then
+    if grep -F -A4 -e "$2" "$scratch/problems" | grep -q '^  remedy: .'; then
         ok "many-$1"
     else
-        not_ok "many-$1" "nothing says with a remedy: $2" "$(cat "$scratch/stderr")"
+        not_ok "many-$1" "nothing says with a remedy: $2" "$(cat "$scratch/problems")"
     fi
 }
 

@@ -103,7 +103,7 @@ refused twice '--date is given twice' 'give it once' \
     print tests/fleet --date 2026-11-20 --date 2026-11-21 -o "$scratch/out"
 refused twice-shortened '--output is given twice' 'give it once' \
     print tests/fleet -o "$scratch/out" --out "$scratch/out"
-refused short-of-two '"--f" may stand for several options' 'write more of it: --from, --fail' \
+refused short-of-two '"--f" may stand for several options' 'write more of it: --from, --fail, --figures' \
     check tests/fleet --f 2026-12-01
 refused own-option-only 'no such option "--natur"' 'see maydeck start --help' \
     start "$scratch/other" --natur fire

@@ -103,7 +103,7 @@ for command in "print -o $out" check "why --card flooding" call; do
     maydeck ${command} "$base" --boat samphire
     name=outcomes-beside-${command%% *}
     expect_status "$name" 1
-    tells "$name-told" stderr 'boats/bramble.yaml is not a file'
+    tells "$name-told" problems 'boats/bramble.yaml is not a file'
     [ -s "$scratch/stdout" ] || not_ok "$name-done" "$(cat "$scratch/stderr")"
 done
 expect_equal outcomes-beside-printed samphire.pdf "$(today)"
@@ -158,13 +158,13 @@ expect_status outcomes-stray-without 0
 touch "$base/boats/notes.txt"
 maydeck check "$base" --date "$print_date"
 expect_status outcomes-stray-note 0
-tells outcomes-stray-note-told stderr 'note: '"$base"'/boats/notes.txt is not read'
+tells outcomes-stray-note-told problems 'note: '"$base"'/boats/notes.txt is not read'
 for stray in tern.yml Tern.YAML tern.yaml.txt .tern.yaml 'copy of alder.yaml' \
     'alder (copy).yaml' 'alder - Copy.yaml'; do
     cp "$base/boats/alder.yaml" "$base/boats/$stray"
     maydeck check "$base" --date "$print_date"
     expect_status "outcomes-stray-$stray" 1
-    tells "outcomes-stray-$stray-told" stderr "deficiency: $base/boats/$stray is not read"
+    tells "outcomes-stray-$stray-told" problems "deficiency: $base/boats/$stray is not read"
     rm "$base/boats/$stray"
 done
 mkdir "$base/boats/old"

@@ -155,8 +155,8 @@ sed 's/, mounted: {[^}]*}//; s/QTA[A-Z]2/QTAZ2/' "$base/boats/three.yaml" >"$bas
 maydeck print "$base" --boat nowhere --card safety_plan --dump --date "$print_date" -o "$scratch/dumps"
 grep -q 'YOU ARE HERE' "$scratch/dumps/nowhere-safety_plan.dump" && not_ok plans-not-here || ok plans-not-here
 maydeck check "$base" --boat nowhere
-grep -q 'nowhere.yaml:1:.*: note: where the cards hang is not recorded' "$scratch/stderr" &&
-    ok plans-not-here-noted || not_ok plans-not-here-noted "$(cat "$scratch/stderr")"
+grep -q 'nowhere.yaml:1:.*: note: where the cards hang is not recorded' "$scratch/problems" &&
+    ok plans-not-here-noted || not_ok plans-not-here-noted "$(cat "$scratch/problems")"
 rm "$base/boats/nowhere.yaml"
 
 # ---- one card alone, from the PDF ----

@@ -21,8 +21,7 @@ for boat in $boats; do
     sed -n 's/^  \([a-z_0-9]*\) .*/\1/p' "$scratch/stdout" >"$scratch/keys"
     maydeck print tests/fleet --boat "$boat" --date "$print_date" -o "$scratch/cards" --dump
     expect_equal "why-list-$boat" \
-        "$(ls "$scratch/cards" | sed -n "s/^$boat-\(.*\)\.dump\$/\1/p" |
-            sed 's/_[0-9]*$//' | sort -u)" \
+        "$(ls "$scratch/cards" | sed -n "s/^$boat-\(.*\)\.dump\$/\1/p" | sed 's/_[0-9]*$//' | sort -u)" \
         "$(sort "$scratch/keys")"
     why tests/fleet --boat "$boat" --all
     found=$status

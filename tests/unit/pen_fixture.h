@@ -16,7 +16,7 @@ static int set_up(void **state)
     (void)state;
     case_begin(&test);
     faces = case_faces(&test);
-    card = (struct sheet){.name = "CARD", .language = "en"};
+    card = (struct sheet){.name = "CARD", .language = "en", .words = test.words};
     pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
                        .sheet = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_STEPS};
     return 0;

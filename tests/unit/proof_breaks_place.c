@@ -87,6 +87,15 @@ static void words_of_a_line_run_together(struct proof_try *try, bool broken)
         item_move_to(where, name->area.x + name->area.width + MM(0.1), where->area.y);
 }
 
+/* Only a mark stands at the very word beside it, never another word. */
+static void a_word_joins_a_bold_one(struct proof_try *try, bool broken)
+{
+    struct page_item *name = try_saying(try, "Engine stop");
+    struct page_item *where = name + 1;
+    if (broken)
+        item_move_to(where, name->area.x + name->area.width, where->area.y);
+}
+
 static void words_over_a_sign(struct proof_try *try, bool broken)
 {
     struct page_item *sign = try_thing(try, BLOCK_STEPS, PAGE_SIGN, 1);
@@ -207,6 +216,7 @@ static const struct proof_break rows[] = {
     {RULE_TEXT_OVER_TEXT, "rows", "engine_fire", row_over_row},
     {RULE_TEXT_OVER_TEXT, "columns", "engine_fire", columns_too_close},
     {RULE_TEXT_OVER_TEXT, "words of a line", "engine_fire", words_of_a_line_run_together},
+    {RULE_TEXT_OVER_TEXT, "a bold word", "engine_fire", a_word_joins_a_bold_one},
     {RULE_TEXT_OVER_SIGN, "over", "engine_fire", words_over_a_sign},
     {RULE_TEXT_OVER_SIGN, "close", "engine_fire", words_close_to_a_sign},
     {RULE_SIGN_OVER_SIGN, "over", "engine_fire", sign_over_sign},

@@ -101,7 +101,7 @@ static void a_radio_nobody_recorded_holds_the_card(void **state)
         for (size_t c = 0; c < set->count; c++)      /* all that call with the fixed set */
             assert_int_equal(strstr(all[i].what, sheet_title(set->sheets[c])->title) != NULL,
                              !calls_from_deck(set->sheets[c]->id) &&
-                                 sheet_block(set->sheets[c], BLOCK_LABELS) == NULL);
+                                 sheet_source_of(set->sheets[c]->kind) != FROM_RECORD);
     }
     assert_int_equal(told, 1);
     assert_true(case_card(set, "distress_call")->held);

@@ -122,7 +122,7 @@ static void what_figures_read_belongs_to_their_gear(void **state)
 static const struct boat *boat_with_bare(enum item_key item)
 {
     const struct item_kind *kind = item_kind_of(item);
-    bool hers = zone_of(kind->usual_zone)->hulls == ON_ANY;
+    bool hers = !zone_of(kind->usual_zone)->catamaran_only;
     const char *space = item == ITEM_lithium_bank ? ", space: saloon" : "";
     enum zone_key zone = hers ? kind->usual_zone : ZONE_saloon;
     const char *piece = text_format(test.arena,

@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "pen_fixture.h"
+#include "pseudo_case.h"
 #include "text.h"
 
 /* "aaa / bb cc" */
@@ -69,6 +70,23 @@ static void a_name_stays_with_its_number(void **state)
     never_torn("Again in a while, then with handheld E4, flares", "handheld", "E4,");
 }
 
+/* Other languages have other words for them; what is said on the radio stays as it is. */
+static void a_language_ties_by_its_own_words(void **state)
+{
+    (void)state;
+    card.words = pseudo_words(&test);
+    never_torn("Again every 10 mіnutes or so, without an end", "10", "mіnutes");
+    never_torn("Again in a while, then with hаndheld E4, and so on", "hаndheld", "E4,");
+    never_torn("A YELLOW SAILING YACHT, 12.6 METRES. OVER", "12.6", "METRES.");
+    never_torn("the words are MAYDAY RELAY MAYDAY RELAY MAYDAY RELAY", "MAYDAY", "RELAY");
+    bool torn = false;
+    for (mpt width = MM(24); width < MM(120); width += MM(0.5)) {
+        struct paragraph paragraph = made("Again every 10 minutes or so, without an end", width);
+        torn = torn || strstr(lines_text(&paragraph), "10 / minutes") != NULL;
+    }
+    assert_true(torn);
+}
+
 static void groups_of_digits_stay_together(void **state)
 {
     (void)state;
@@ -116,6 +134,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(a_number_stays_with_its_unit),
         TEST(a_name_stays_with_its_number),
+        TEST(a_language_ties_by_its_own_words),
         TEST(groups_of_digits_stay_together),
         TEST(no_line_begins_with_a_dot),
         TEST(signals_are_never_torn),

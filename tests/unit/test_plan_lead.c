@@ -172,6 +172,27 @@ static void no_line_leads_off_the_boat(void **state)
     assert_int_equal(tag_lead(&tags, 0), LEAD_NONE);
 }
 
+/* A dot on a dot would be black on black. */
+static void lines_of_one_place_share_one_dot(void **state)
+{
+    (void)state;
+    struct hull_view view = hull_view_in(case_boat(&test, "tests/fleet/boats/tamarisk.yaml"),
+                                         paper, 150);
+    struct marker markers[] = {marker_at(6000, 0, "saloon"), marker_at(6000, 0, "saloon")};
+    struct area boxes[] = {box_near_place(&view, &markers[0], 0, MM(14)),
+                           box_near_place(&view, &markers[1], MM(9), 0)};
+    bool found[] = {true, true};
+    struct placed_tags tags = {&view, markers, boxes, found, 2};
+    struct pen pen = {.paper = paper_of(PAPER_A4), .arena = test.arena,
+                      .problems = test.problems};
+    tag_lead_draw(&pen, &tags, 0);
+    tag_lead_draw(&pen, &tags, 1);
+    assert_int_equal(pen.count, 3);
+    assert_int_equal(pen.items[0].kind, PAGE_LINE);
+    assert_int_equal(pen.items[1].kind, PAGE_LINE);
+    assert_int_equal(pen.items[2].kind, PAGE_ELLIPSE);
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -182,6 +203,7 @@ int main(void)
         TEST(no_line_runs_under_another_tag),
         TEST(two_lines_do_not_cross),
         TEST(the_line_ends_in_a_dot_at_the_true_place),
+        TEST(lines_of_one_place_share_one_dot),
         TEST(a_catamaran_has_two_hulls_and_a_bridge),
         TEST(a_spot_stays_in_its_hull),
         TEST(no_line_leads_off_the_boat),

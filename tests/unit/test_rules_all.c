@@ -43,9 +43,36 @@ static void every_row_names_a_check(void **state)
                 fail_msg("there is no check %s", tables[i]->rows[k].check);
 }
 
+/* With a boat of which some piece could not be read: how many problems the check told. */
+static size_t told_of_unclear_gear(enum check_name name)
+{
+    static const struct boat boat = {.gear_unclear = true};
+    struct rules_input input = {.boat = &boat};
+    struct rule_run run = {.in = &input, .arena = test.arena,
+                           .problems = problems_new(test.arena)};
+    size_t count;
+    rule_tell(&run, name, (struct place){0}, "look", "too few");
+    (void)problems_sorted(run.problems, &count);
+    return count;
+}
+
+static void what_finds_too_little_waits_for_all_gear(void **state)
+{
+    (void)state;
+    size_t lacks = 0;
+    for (enum check_name name = 0; check_at(name) != NULL; name++) {
+        bool waits = check_at(name)->lack;
+        lacks += waits ? 1 : 0;
+        assert_int_equal(told_of_unclear_gear(name), waits ? 0 : 1);
+    }
+    assert_true(lacks > 10);
+    assert_true(check_at(CHECK_jackets_few)->lack);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {TEST(every_check_has_a_row),
-                                       TEST(every_row_names_a_check)};
+                                       TEST(every_row_names_a_check),
+                                       TEST(what_finds_too_little_waits_for_all_gear)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -22,7 +22,8 @@ static int set_up(void **state)
     case_begin(&test);
     faces = case_faces(&test);
     case_boat(&test, "tests/fleet/boats/tamarisk.yaml");
-    card = (struct sheet){.name = "CARD", .language = "en", .boat = test.boat};
+    card = (struct sheet){.name = "CARD", .language = "en", .words = test.words,
+                          .boat = test.boat};
     pen = (struct pen){.faces = faces, .arena = test.arena, .problems = test.problems,
                        .sheet = &card, .paper = paper_of(PAPER_A4), .block = BLOCK_CALL};
     return 0;

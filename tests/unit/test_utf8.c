@@ -118,12 +118,32 @@ static void test_refused(void **state)
     }
 }
 
+/* Marks of several languages, and what stands for itself. */
+static void marks_lean_on_words(void **state)
+{
+    (void)state;
+    static const struct { uint32_t code_point; bool on, back, letter; } rows[] = {
+        {'(', true, false, false},    {')', false, true, false},   {'.', false, true, false},
+        {'?', false, true, false},    {0xBF, true, true, false},   {0x201C, true, true, false},
+        {0x201E, true, false, false}, {0xBB, true, true, false},   {'-', false, false, false},
+        {'=', false, false, false},   {'7', false, false, false},  {'a', false, false, true},
+        {0x3C9, false, false, true},  {0x416, false, false, true}, {0x301, false, false, true},
+        {' ', false, false, false}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        if (utf8_leans_on(rows[i].code_point) != rows[i].on ||
+            utf8_leans_back(rows[i].code_point) != rows[i].back ||
+            utf8_is_letter(rows[i].code_point) != rows[i].letter)
+            fail_msg("U+%04X", (unsigned)rows[i].code_point);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_valid),   cmocka_unit_test(test_invalid),
         cmocka_unit_test(test_length_is_kept), cmocka_unit_test(test_allowed),
         cmocka_unit_test(test_refused),
+        cmocka_unit_test(marks_lean_on_words),
     };
 
     return cmocka_run_group_tests_name("utf8", tests, NULL, NULL) != 0;

@@ -230,6 +230,7 @@ static void sets_hold_words_in_any_case(void **state)
     const struct words *words = words_of(&(struct recipe){
         .sets = "reading:\n  on: [öffnen, ανοίγω]\n  off: [zu]\n  on_alone: []\n"
                 "  off_alone: []\n  articles: []\n"
+                "  units: []\n  numbered: []\n"
                 "proof:\n  verbs: [ziehen]\n"});
     expect_errors(0);
     assert_true(words_in_set(words, SET_STATE_ON, "ÖFFNEN", strlen("ÖFFNEN")));
@@ -254,7 +255,8 @@ static void only_sets_of_reading_are_required(void **state)
     assert_non_null(problem_saying("a file of words needs the key \"reading\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){
-        .sets = "reading: {on: [a], off: [b], on_alone: [], off_alone: [], articles: []}\n"
+        .sets = "reading: {on: [a], off: [b], on_alone: [], off_alone: [], articles: [], "
+                "units: [], numbered: []}\n"
                 "proof: {verb: [c]}\n"}));
     expect_errors(1);
     assert_non_null(problem_saying("the section proof has no key \"verb\""));
@@ -267,13 +269,15 @@ static void handling_is_read_by_the_words_of_its_language(void **state)
     static const struct { const char *how, *on, *off; } rows[] = {
         {"oben = AN, unten = AUS", "oben = AN", "unten = AUS"},
         {"quer = zu", NULL, "quer = zu"},
+        {"oben = „AN“, unten = „AUS“", "oben = „AN“", "unten = „AUS“"},
         {"längs = offen", "längs = offen", NULL},
         {"an der Wand ziehen", "an der Wand ziehen", "an der Wand ziehen"},
         {"fest ziehen", "fest ziehen", "fest ziehen"},
     };
     const struct words *words = words_of(&(struct recipe){
         .sets = "reading:\n  on: [offen]\n  off: [zu]\n  on_alone: [an]\n  off_alone: [aus]\n"
-                "  articles: [der, die, das]\n"});
+                "  articles: [der, die, das]\n"
+                "  units: []\n  numbered: []\n"});
     expect_errors(0);
     for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
         const char *on = words_handling(words, rows[i].how, HANDLED_ON, test.arena);
@@ -295,7 +299,8 @@ static void handling_is_read_language_by_language(void **state)
                 words_file(&(struct recipe){
                     .language = "de",
                     .sets = "reading:\n  on: [offen]\n  off: [zu]\n  on_alone: [an]\n"
-                            "  off_alone: [aus]\n  articles: [der]\n"})),
+                            "  off_alone: [aus]\n  articles: [der]\n"
+                "  units: []\n  numbered: []\n"})),
         "de", test.arena, test.problems);
     const struct words *rows[] = {english, german};
     const struct languages all = {rows, 2};

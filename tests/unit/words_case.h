@@ -77,7 +77,8 @@ static inline void sets_write(struct text_builder *out, const struct recipe *rec
     text_add(out, recipe->sets != NULL ? recipe->sets
                                        : "reading:\n  on: [open]\n  off: [shut]\n"
                                          "  on_alone: [on]\n  off_alone: [off]\n"
-                                         "  articles: [the]\n");
+                                         "  articles: [the]\n"
+                                         "  units: []\n  numbered: []\n");
 }
 
 static inline const char *words_file(const struct recipe *recipe)

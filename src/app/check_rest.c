@@ -1,0 +1,122 @@
+/* check_rest.c - what else to record of each boat (room: app). */
+#include "check_rest.h"
+#include "asked.h"
+#include "findings.h"
+
+#include <string.h>
+
+static struct asked_list asked_of(const struct sheets *sheets)
+{
+    const struct sheet_set *set = sheets->set;
+    const struct boat_job *boat = sheets->boat;
+    const struct procedure **wanted = arena_array(boat->arena, set->count, sizeof *wanted);
+    size_t count = 0;
+    for (size_t i = 0; i < set->count; i++)
+        if (card_wanted(boat->job->options, set->sheets[i]))
+            wanted[count++] = set->sheets[i]->procedure;
+    return asked_items(wanted, count, boat->boat->facts.hull.value, boat->arena);
+}
+
+static bool told_as_unrecorded(const struct sheet_set *set, const struct item_kind *kind)
+{
+    for (size_t i = 0; i < set->unrecorded_count; i++)
+        if (set->unrecorded[i] == kind->item)
+            return true;
+    return false;
+}
+
+/* Those that neither the record nor a message mentions, in walking order. */
+static struct asked_list rest_of(const struct sheets *sheets, const struct asked_list *asked)
+{
+    struct asked_item *rows = arena_array(sheets->boat->arena, asked->count, sizeof *rows);
+    struct asked_list rest = {.rows = rows};
+    for (size_t i = 0; i < asked->count; i++) {
+        const struct item_kind *kind = asked->rows[i].kind;
+        if (boat_fitted(sheets->boat->boat, kind->item) == ANSWER_NOT_RECORDED &&
+            !told_as_unrecorded(sheets->set, kind))
+            rows[rest.count++] = asked->rows[i];
+    }
+    return rest;
+}
+
+/* What may be pasted, in walking order: the zone where most boats have it, the entry, and what
+ * to look at. */
+static const char *paste_lines_of(const struct sheets *sheets, const struct asked_list *rest)
+{
+    const struct boat_job *boat = sheets->boat;
+    struct text_builder out = text_builder_in(boat->arena);
+    const char *const *tags = starter_tags(rest, boat->boat, sheets->set->unrecorded,
+                                           sheets->set->unrecorded_count, boat->arena);
+    const struct zone *zone = NULL;
+    for (size_t i = 0; i < rest->count; i++) {
+        const struct asked_item *row = &rest->rows[i];
+        if (row->usual != zone)
+            text_add_format(&out, "  # on most boats: %s\n", row->usual->key);
+        zone = row->usual;
+        text_add_format(&out, "  %s  # %s\n", starter_entry(row, tags[i], boat->arena),
+                        row->kind->record);
+    }
+    return arena_copy(boat->job->fleet->arena, out.at, out.length);
+}
+
+struct rest_row rest_row_of(const struct sheets *sheets)
+{
+    const struct boat_job *boat = sheets->boat;
+    struct asked_list asked = asked_of(sheets);
+    struct asked_list rest = rest_of(sheets, &asked);
+    struct rest_row row = {.boat = boat->key};
+    for (size_t i = 0; i < rest.count; i++)
+        names_add(&row.items, rest.rows[i].kind->key, boat->job->fleet->arena);
+    if (rest.count > 0)
+        row.lines = paste_lines_of(sheets, &rest);
+    return row;
+}
+
+/* ---- telling ---- */
+
+static void paste_lines_print(const struct rest_row *row, struct text_builder *out)
+{
+    text_add_format(out, "%s: not recorded either, though no card waits for it just now: %zu.\n"
+                    "Add to equipment what she has, and to not_fitted the names of what she "
+                    "has not:\n%s\n", row->boat, row->items.count, row->lines);
+}
+
+static bool same_items(const struct rest_row *a, const struct rest_row *b)
+{
+    bool same = a->items.count == b->items.count;
+    for (size_t i = 0; same && i < a->items.count; i++)
+        same = text_equal(a->items.at[i], b->items.at[i]);
+    return same;
+}
+
+/* All boats from `first` on that lack the same items; they are told with it. */
+static void items_print(const struct fleet *fleet, const struct rest_row *rows, size_t first,
+                        size_t count, bool *told, struct text_builder *out)
+{
+    struct names boats = {0};
+    for (size_t i = first; i < count; i++)
+        if (!told[i] && same_items(&rows[first], &rows[i])) {
+            told[i] = true;
+            names_add(&boats, rows[i].boat, fleet->arena);
+        }
+    text_add_format(out, "%s: not recorded either, though no card waits for it just now "
+                    "(--boat gives the lines to paste):\n", boats_words(fleet, &boats));
+    struct line_fill fill = line_fill_begin(out, 2, "  ");
+    for (size_t i = 0; i < rows[first].items.count; i++)
+        line_fill_add(&fill, rows[first].items.at[i]);
+    line_fill_end(&fill);
+}
+
+void rest_rows_print(const struct fleet *fleet, const struct rest_row *rows, size_t count,
+                     struct text_builder *out)
+{
+    bool *told = arena_array(fleet->arena, count, sizeof *told);
+    for (size_t i = 0; i < count; i++) {
+        if (told[i] || rows[i].items.count == 0)
+            continue;
+        if (fleet->boat_count == 1)
+            paste_lines_print(&rows[i], out);
+        else
+            items_print(fleet, rows, i, count, told, out);
+    }
+}
