@@ -164,6 +164,8 @@ static bool is_landmark(const struct zone *zone, const struct boat *boat)
         return false;
     if (boat->catamaran && (zone->in_hulls || is_sided_family(zone)))
         return false;
+    if (boat->facts.hull.value == HULL_TRIMARAN && zone->multihull_only)
+        return false;                          /* her nets lie beside the middle hull */
     return is_hers(boat, zone);
 }
 

@@ -100,7 +100,7 @@ static const struct {
                           "too) or companionway; not recorded counts as no"},
     {"beyond", beyond_read, "{beyond: {epirb: deck}}: one is not"},
     {"boat", boat_type_read, "{boat: gas}: what she is: monohull, catamaran, trimaran, sail; "
-                            "what she has: gas, dsc, diesel, petrol, petrol_tank, electric, "
+                            "what she has: galley, gas, dsc, diesel, petrol, petrol_tank, electric, "
                             "outboard, generator, two_engines; of a card of one engine space, "
                             "what is there"},
     {"surely", surely_read, "{surely: {...}}: recorded so; what is not known counts as no and "

@@ -179,6 +179,19 @@ static struct trait_fact has_sails(const struct boat *boat)
                                boat->facts.rig.place};
 }
 
+/* Where a room for it is recorded, or a cooker. */
+static struct trait_fact has_galley(const struct boat *boat)
+{
+    const struct zone_values *rooms = &boat->facts.rooms;
+    struct trait_fact room = {rooms->given ? ANSWER_NO : ANSWER_NOT_RECORDED, rooms->place};
+    const struct zone_value *galley = zone_value_find(rooms, ZONE_galley);
+    if (galley == NULL)
+        galley = zone_value_find(rooms, ZONE_bridgedeck);
+    if (galley != NULL)
+        room = (struct trait_fact){ANSWER_YES, galley->place};
+    return either(room, by_gear(boat, ITEM_cooker));
+}
+
 static struct trait_fact has_gas(const struct boat *boat)
 {
     const struct answer_value *carried = &boat->gas.carried;
@@ -214,6 +227,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return is_hull(boat, HULL_TRIMARAN);
     case TRAIT_SAIL:
         return has_sails(boat);
+    case TRAIT_GALLEY:
+        return has_galley(boat);
     case TRAIT_GAS:
         return has_gas(boat);
     case TRAIT_DSC:
