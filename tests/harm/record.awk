@@ -122,16 +122,18 @@ function boat_fits(words,    part, n, i) {
     return 1
 }
 
-# X(companionway, companionway, NONE, 58, 66, BELOW, false, ..., locker)
+# X(cockpit_locker, cockpit_locker, NONE, 68, 95, DECK, LOCKER | ...)
 mode == "zones" && /X\(/ { zone_line = "" }
 mode == "zones" {
     zone_line = zone_line $0
-    if (zone_line ~ /X\([a-z_]+, .*(true|false)\)/) {
+    if (zone_line ~ /X\([a-z_]+, [^)]*\)/) {
         sub(/.*X\(/, "", zone_line)
-        split(zone_line, column, /, */)
+        sub(/\).*/, "", zone_line)
+        gsub(/[\\ ]/, "", zone_line)
+        split(zone_line, column, /,/)
         zone_family[column[1]] = column[2]; zone_side[column[1]] = tolower(column[3])
         zone_level[column[1]] = column[6]
-        zone_locker[column[1]] = zone_line ~ /true\)/
+        zone_locker[column[1]] = column[7] ~ /(^|[|])LOCKER([|]|$)/
         zone_line = ""
     }
     next
