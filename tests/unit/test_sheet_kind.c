@@ -259,7 +259,6 @@ static void a_row_that_is_too_long_is_told_by_how_much(void **state)
 static int list_set_up(void **state)
 {
     set_up(state);
-    faces = case_faces(&test);
     name_of_first = NULL;
     case_boat(&test, case_boat_text(&test, CASE_RADIO, GEAR, "  - blankets\n"));
     return 0;
