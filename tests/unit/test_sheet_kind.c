@@ -8,13 +8,12 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_fixture.h"
 #include "compose/compose_room.h"
+#include "faces_fixture.h"
 #include "layout/rows.h"
 #include "proof.h"
 #include "text.h"
 
-static struct faces *faces;
 static const char *name_of_first;      /* what the list calls its first piece; NULL: its name */
 
 /* ---- the composer ---- */
