@@ -205,8 +205,7 @@ fault isolator_leaves_no_radio tamarisk '/item: vhf_handheld,/s/from_cockpit: ye
 fault pump_over_label tamarisk 's/rated_lph: 12000/rated_lph: 12000, measured_lpm: 200.1/'
 fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
 fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
-fault gas_denied alder 's/^radio:/gas: {carried: no}\
-&/'
+fault gas_denied alder 's/{carried: yes/{carried: no/'
 fault gas_drain_unrecorded alder 's/, locker_drains: overboard//'
 fault gas_drain_inboard alder 's/locker_drains: overboard/locker_drains: inboard/'
 fault engine_denied samphire '/drive: generator/d'
@@ -391,8 +390,7 @@ quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/insid
 
 # one piece in reach is enough; each that is wrong by itself is told
 quiet gas_unrecorded alder "$(without lpg_bottle_valve)
-s/^radio:/gas: {carried: no}\\
-&/"
+s/{carried: yes/{carried: no/"
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: lazarette,/'
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: port,/'
 quiet reach_unrecorded alder '/item: epirb,/s/zone: companionway, side: port, \(.*\)from_cockpit: yes, /zone: cockpit, side: starboard, \1/'

@@ -138,7 +138,7 @@ function holds_trait() {
     return 0
 }
 function holds_record() {
-    if ($2 == "she") return holds_trait()
+    if (/record: (she|an engine|an electric|an outboard|people|two engines|diesel) /) return holds_trait()
     if ($2 == "vhf_dsc") return holds_radio()
     if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
     return holds("item: " $2 ",") && holds("tag: " $3 ",")
