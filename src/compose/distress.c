@@ -14,8 +14,11 @@ static struct section_facts *section_add(struct composing *composing, struct she
 
 static const struct script *script_of(struct composing *composing, enum script_form form)
 {
-    const struct script *script = call_script(composing->in, form, NULL, composing->arena,
-                                              composing->problems);
+    const struct boat *boat = composing->in->boat;
+    struct script_request request = call_request(boat, form, NULL);
+    request.unrecorded = script_unrecorded(composing);
+    const struct script *script = script_make(&request, boat, composing->in->base,
+                                              composing->arena, composing->problems);
     if (script == NULL)
         composing->held = true;
     return script;

@@ -86,6 +86,14 @@ static const struct phrase *dates_and_replacing(struct composing *composing)
                          word_alone(composing, WORD_REPLACE), NULL);
 }
 
+/* Of the rescue centre. */
+static const struct phrase *phone_phrase(struct composing *composing)
+{
+    const struct text_value *phone = &composing->in->base->centre_phone;
+    return phone->text == NULL ? unrecorded(composing)
+                               : phrase_verbatim(composing->arena, phone->text);
+}
+
 /* The rescue centre's number stands first; the base's is not for emergencies. */
 void contact_make(struct composing *composing, struct sheet *sheet)
 {
@@ -93,7 +101,7 @@ void contact_make(struct composing *composing, struct sheet *sheet)
     struct arena *arena = composing->arena;
     struct contact_facts *contact = arena_alloc(arena, sizeof *contact);
     const struct phrase *ways = phrase_joined(arena, WORD_JOIN_DOT,
-                                              phrase_verbatim(arena, base->centre_phone.text),
+                                              phone_phrase(composing),
                                               word_alone(composing, WORD_CHANNEL_16), NULL);
     contact->origin = base->centre_name.place;
     contact->left = phrase_said(
