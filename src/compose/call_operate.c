@@ -234,7 +234,8 @@ static const struct phrase *no_answer_ways(struct composing *composing,
     if (calling->mayday && (epirb == NULL || !base_beyond_a1(composing->in->base)))
         ways[2] = then_use(composing, &(struct way){WORD_THEN_EPIRB, ITEM_epirb}, epirb);
     if (calling->mayday && epirb == NULL && !calling->from_deck)
-        ways[3] = then_use(composing, &(struct way){WORD_THEN_FLARES, ITEM_flares}, fetched(composing, ITEM_flares, calling));
+        ways[3] = then_use(composing, &(struct way){WORD_THEN_FLARES, ITEM_flares},
+                           fetched(composing, ITEM_flares, calling));
     return phrase_list(composing->arena, WORD_JOIN_COMMA, ways, sizeof ways / sizeof *ways);
 }
 

@@ -58,12 +58,14 @@ static enum word panel_title(const struct calling *calling)
 /* NULL: there is nothing to call with, or what there is is not recorded. */
 static const struct phrase *call_station(struct composing *composing, const struct calling *calling)
 {
+    enum item_key wanted = calling->from_deck ? ITEM_vhf_handheld : ITEM_vhf_dsc;
     const struct equipment *gear = calling->from_deck ? handheld_at_hand(composing)
-                                                      : call_first_gear(composing, ITEM_vhf_dsc);
-    if (gear == NULL && !calling->from_deck)
+                                                      : call_first_gear(composing, wanted);
+    const struct phrase *drafted = gear != NULL ? NULL : item_unrecorded(composing, wanted);
+    if (gear == NULL && drafted == NULL && !calling->from_deck)
         gear = call_first_gear(composing, ITEM_vhf_handheld);
     if (gear == NULL)
-        return item_unrecorded(composing, calling->from_deck ? ITEM_vhf_handheld : ITEM_vhf_dsc);
+        return drafted;
     bool handheld = gear->item.value == ITEM_vhf_handheld;
     return call_gear(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
 }
