@@ -127,6 +127,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(MARK_NOT_APPROVED, mark_not_approved, PLAIN, "") \
     X(NOT_RECORDED, not_recorded, PLAIN, "") \
     X(DRAFT_FACT, draft_fact, PLAIN, "fact") \
+    X(DRAFT_HANDHELD, draft_handheld, PLAIN, "") \
     X(DRAFT_SIDE, draft_side, PLAIN, "") \
     X(DRAFT_PERSONS, draft_persons, PLAIN, "") \
     X(DRAFT_DSC, draft_dsc, PLAIN, "") \

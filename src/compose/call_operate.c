@@ -194,6 +194,8 @@ static void second_station_line(struct composing *composing, struct lines *lines
     const struct equipment *handheld = NULL;
     if (fitted(composing, ITEM_vhf_handheld, origin))
         handheld = first_within(composing, ITEM_vhf_handheld, REACH_COMPANIONWAY);
+    if (drafted != NULL && lines->number > 0 && call_first_gear(composing, ITEM_vhf_dsc) == NULL)
+        return;    /* it was the first thing to take */
     if (drafted != NULL)
         line_append(composing, lines, drafted, origin);
     else if (handheld != NULL)
@@ -228,12 +230,14 @@ static const struct phrase *no_answer_ways(struct composing *composing,
                                            const struct equipment *epirb)
 {
     const struct phrase *ways[4] = {word_alone(composing, WORD_NO_ANSWER)};
+    const struct equipment *handheld = NULL;
     if (!calling->from_deck && !by_handheld_only(composing->in->boat))
-        ways[1] = then_use(composing, &(struct way){WORD_THEN_HANDHELD, ITEM_vhf_handheld},
-                           fetched(composing, ITEM_vhf_handheld, calling));
+        handheld = fetched(composing, ITEM_vhf_handheld, calling);
+    if (handheld != NULL)
+        ways[1] = call_gear(composing, WORD_THEN_HANDHELD, handheld);
     if (calling->mayday && (epirb == NULL || !base_beyond_a1(composing->in->base)))
         ways[2] = then_use(composing, &(struct way){WORD_THEN_EPIRB, ITEM_epirb}, epirb);
-    if (calling->mayday && epirb == NULL && !calling->from_deck)
+    if (calling->mayday && epirb == NULL && ways[2] == NULL && !calling->from_deck)
         ways[3] = then_use(composing, &(struct way){WORD_THEN_FLARES, ITEM_flares},
                            fetched(composing, ITEM_flares, calling));
     return phrase_list(composing->arena, WORD_JOIN_COMMA, ways, sizeof ways / sizeof *ways);

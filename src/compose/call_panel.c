@@ -70,6 +70,13 @@ static const struct phrase *call_station(struct composing *composing, const stru
     return call_gear(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
 }
 
+/* A draft whose only radio is not recorded: how to call is told, but not what to say. */
+static bool is_open(struct composing *composing, const struct calling *calling)
+{
+    return calling->from_deck && handheld_at_hand(composing) == NULL &&
+           handheld_drafted(composing) != NULL;
+}
+
 static void panel_make(struct composing *composing, struct sheet *sheet,
                        const struct panel *panel)
 {
@@ -77,13 +84,13 @@ static void panel_make(struct composing *composing, struct sheet *sheet,
     struct call_facts *call = arena_alloc(composing->arena, sizeof *call);
     struct calling calling = calling_of(composing, panel);
     *call = (struct call_facts){
-        .silent = !calling.can_call, .origin = sheet->origin,
+        .silent = !calling.can_call || is_open(composing, &calling), .origin = sheet->origin,
         .station = phrase_said(composing, call_station(composing, &calling))};
     call->operate = operate_lines(composing, &calling, &call->operate_count);
     calling.other = request->other != NULL;
     call->title = phrase_said(composing, word_alone(composing, panel_title(&calling)));
     block_add(composing, sheet, BLOCK_CALL)->call = call;
-    if (!calling.can_call)
+    if (call->silent)
         return;
     call->script = script_make(request, composing->in->boat, composing->in->base,
                                composing->arena, composing->problems);

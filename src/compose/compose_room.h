@@ -43,6 +43,7 @@ struct composing {
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
+    bool drafted;                     /* it says that something is not recorded */
     struct block *blocks;             /* of the sheet being made */
     size_t block_count, block_room;
     struct marker *markers;

@@ -9,7 +9,7 @@ const struct phrase *unrecorded(struct composing *composing)
 {
     if (!composing->in->draft)
         return NULL;
-    composing->held = true;
+    composing->drafted = true;
     return word_alone(composing, WORD_NOT_RECORDED);
 }
 
@@ -23,6 +23,8 @@ const struct phrase *item_unrecorded(struct composing *composing, enum item_key 
     if (fitted_judge(composing, item, NOTE_NOTHING) != TRUTH_UNKNOWN ||
         unrecorded(composing) == NULL)
         return NULL;
+    if (item == ITEM_vhf_handheld)
+        return word_alone(composing, WORD_DRAFT_HANDHELD);
     return phrase_word(composing->arena, WORD_DRAFT_FACT, "fact",
                        phrase_item(composing->arena, item), NULL);
 }
@@ -35,7 +37,7 @@ const char *script_unrecorded(struct composing *composing)
     if (!composing->in->draft)
         return NULL;
     if (boat->radio.call_sign.text == NULL || (alerts && !dsc_ready(boat)))
-        composing->held = true;
+        composing->drafted = true;
     return phrase_said(composing, word_alone(composing, WORD_NOT_RECORDED));
 }
 

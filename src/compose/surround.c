@@ -29,7 +29,7 @@ static const struct phrase *marks(struct composing *composing, const struct appr
     const struct phrase *specimen = NULL, *draft = NULL, *unapproved = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
         specimen = word_alone(composing, WORD_MARK_SPECIMEN);
-    if (composing->held)
+    if (composing->held || composing->drafted)
         draft = word_alone(composing, WORD_MARK_DRAFT);
     if (approval == NULL)
         unapproved = word_alone(composing, WORD_MARK_NOT_APPROVED);
