@@ -275,7 +275,11 @@ fault handheld_charge_unrecorded alder 's/, charged: yes//'
 
 # ---- what cards print where it is recorded; tags ----
 
-fault side_unrecorded alder '/tag: F3,/s/, side: centre//'
+fault side_unrecorded alder '/tag: E3,/s/, side: centre//'
+fault side_beside_sided alder '/tag: F3,/s/, side: centre//'
+fault reach_against_place alder '/item: lifejacket,/s/zone: cockpit_locker, side: port/zone: forward_cabin/'
+fault cockpit_out_of_reach alder '/item: bilge_pump_manual,/s/from_cockpit: yes/from_cockpit: no/'
+fault level_against_place alder '/item: liferaft,/s/persons/below: yes, persons/'
 fault how_unrecorded alder '/item: engine_stop,/s/how: pull out, //'
 fault opening_unnamed alder '/tag: C7,/s/name: sink drain, //'
 fault extinguisher_unweighed alder '/tag: F1,/s/kg: 2, //'
@@ -434,7 +438,9 @@ quiet tag_missing alder 's/tag: C8,/tag: C8x,/'
 says tags_given_behind 'tag C9 was given, but tags_given has C8 as the last' alder '/^tags_given:/s/C9/C8/'
 says tags_given_behind 'raise it: tags_given: [F3, E7, C9]' alder '/^tags_given:/s/, C9//'
 says tags_given_behind 'tag C12 was given' alder '/^tags_given:/i\retired_tags: [C10, C11, C12]'
-says side_unrecorded 'side is not recorded of F3, C9: ' alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
+says side_unrecorded 'side is not recorded of E3, E1: ' alder '/tag: E3,/s/, side: centre//; /^  side: starboard/d'
+says side_beside_sided 'smoke_alarm F3 in saloon (engine_extinguisher F1 there is to starboard), gas_alarm C9 in galley (' \
+    alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
 says side_unrecorded 'side is not recorded of E1: ' alder '/^  side: starboard/d'
 quiet side_unrecorded alder '/tag: C6,/s/side: port, //'
 says how_unrecorded 'how is not recorded of C6: ' alder '/tag: C6,/s/, how: across = shut//'
