@@ -141,6 +141,9 @@ struct plan_place {
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
 
+/* Does that part show what lies at this level? */
+bool plan_part_shows(enum plan_part part, enum level level);
+
 /* ---- facts of the blocks; block.h tells which block has which ---- */
 
 /* The band at the head. */

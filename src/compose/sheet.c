@@ -101,3 +101,16 @@ const struct section_facts *sheet_section(const struct sheet *sheet, enum block_
     promise(facts_kind_of(key) == FACTS_SECTION);
     return block == NULL ? NULL : block->facts.section;
 }
+
+bool plan_part_shows(enum plan_part part, enum level level)
+{
+    switch (part) {
+    case PLAN_PART_WHOLE:
+        return true;
+    case PLAN_PART_DECK:
+        return level != LEVEL_BELOW;
+    case PLAN_PART_BELOW:
+        return level == LEVEL_BELOW;
+    }
+    promise_unreached();
+}

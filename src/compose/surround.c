@@ -2,7 +2,6 @@
  * plan, contact line, footer, marks (room: compose). */
 #include "compose_room.h"
 
-#include "promise.h"
 
 /* An approval of a month counts from that month's first day to its last. */
 static bool approval_holds(const struct approval *approval, struct date today)
@@ -177,20 +176,6 @@ static bool is_landmark(const struct zone *zone, const struct boat *boat)
     return is_hers(boat, zone);
 }
 
-/* A safety plan of the deck names what is on deck, the other what is below. */
-static bool of_part(const struct zone *zone, enum plan_part part)
-{
-    switch (part) {
-    case PLAN_PART_WHOLE:
-        return true;
-    case PLAN_PART_DECK:
-        return zone->level != LEVEL_BELOW;
-    case PLAN_PART_BELOW:
-        return zone->level == LEVEL_BELOW;
-    }
-    promise_unreached();
-}
-
 /* Landmarks of this kind of boat. */
 const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
                                        size_t *count)
@@ -203,7 +188,7 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
         bool deck_landmark = part == PLAN_PART_DECK &&
                              ((zone->drawn_on_deck && boat_has_cabin(boat)) ||
                               (zone->drawn_on_monohull_deck && !boat->catamaran));
-        if (of_part(zone, part) && (is_landmark(zone, boat) || deck_landmark))
+        if (plan_part_shows(part, zone->level) && (is_landmark(zone, boat) || deck_landmark))
             zones[(*count)++] = (struct plan_zone){
                 zone, phrase_said(composing, phrase_zone(composing->arena, zone))};
     }

@@ -3,7 +3,6 @@
  * together. Every place is on one page. */
 #include "pages.h"
 
-#include "promise.h"
 
 /* A boat with more lines than this has two plans, deck and below. */
 #define PLAN_ROWS_MOST 25
@@ -22,22 +21,9 @@ struct plan_sections {
     size_t count;
 };
 
-static bool in_part(const struct marker *marker, enum plan_part part)
-{
-    switch (part) {
-    case PLAN_PART_WHOLE:
-        return true;
-    case PLAN_PART_DECK:
-        return marker->level != LEVEL_BELOW;
-    case PLAN_PART_BELOW:
-        return marker->level == LEVEL_BELOW;
-    }
-    promise_unreached();
-}
-
 static bool in_section(const struct marker *marker, const struct plan_section *section)
 {
-    return in_part(marker, section->part) && marker->x_mm >= section->from_mm &&
+    return plan_part_shows(section->part, marker->level) && marker->x_mm >= section->from_mm &&
            marker->x_mm < section->to_mm;
 }
 
