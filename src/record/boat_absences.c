@@ -16,11 +16,17 @@ static bool is_name_alone(const struct absence *absence)
            absence->item.place.column == absence->place.column;
 }
 
+/* A model may give the day of a change with it. */
+static bool is_of_model_alone(const struct absence *absence)
+{
+    return absence->changed.place.line > 0 && absence->serves.place.line == 0;
+}
+
 void absences_take(struct boat_reading *reading, const struct entries_value *entries)
 {
     struct absence *rows = entries->items;
     for (size_t i = 0; i < entries->count; i++)
-        rows[i].whole = is_name_alone(&rows[i]);
+        rows[i].whole = is_name_alone(&rows[i]) || is_of_model_alone(&rows[i]);
     reading->boat->absences = rows;
     reading->boat->absence_count = entries->count;
 }
@@ -68,6 +74,8 @@ static bool is_piece_of(const struct equipment *gear, enum item_key item)
 
 enum answer fitted_as_recorded(const struct boat *boat, enum item_key item)
 {
+    if (boat_unwalked(boat, item))
+        return ANSWER_NOT_RECORDED;
     for (size_t i = 0; i < boat->equipment_count; i++)
         if (is_piece_of(&boat->equipment[i], item))
             return ANSWER_YES;
@@ -77,13 +85,15 @@ enum answer fitted_as_recorded(const struct boat *boat, enum item_key item)
 enum answer boat_fitted(const struct boat *boat, enum item_key item)
 {
     enum answer recorded = fitted_as_recorded(boat, item);
-    return recorded == ANSWER_NOT_RECORDED && boat_cannot_have(boat, item) ? ANSWER_NO : recorded;
+    if (recorded != ANSWER_NOT_RECORDED || boat_unwalked(boat, item))
+        return recorded;
+    return boat_cannot_have(boat, item) ? ANSWER_NO : recorded;
 }
 
 enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zone_key space)
 {
     bool may_serve = false;
-    if (space == ZONE_NONE || boat->engine_space_count < 2)
+    if (space == ZONE_NONE || boat->engine_space_count < 2 || boat_unwalked(boat, item))
         return boat_fitted(boat, item);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
