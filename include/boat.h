@@ -120,6 +120,7 @@ struct likeness {
     const enum item_key *items;       /* of the gear among it */
     size_t item_count;
     struct list_value tags;           /* tags of the model that are on none of her gear */
+    struct entries_value gear;        /* hers as it is written, in her file and her model's */
 };
 
 struct boat {
@@ -186,6 +187,19 @@ struct boat_input {
 const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
                                   struct problems *problems, bool *sound);
 
+/* What a boat has otherwise than her model. What is each boat's own, such as dates, and what
+ * does not count since nobody has walked, is none. */
+struct difference {
+    const char *what;                 /* "boat loa_m", "C4 fuel_shutoff_diesel spot", "C12 seacock" */
+    const char *hers, *models;        /* NULL: not recorded */
+};
+struct differences {
+    const struct difference *rows;
+    size_t count;
+};
+struct differences boat_differences(const struct boat *boat, const struct model *model,
+                                    struct arena *arena);
+
 /* Does gear of that item not count, since nobody has walked round her? Then nothing is
  * recorded of the item, whatever else she has of it. */
 bool boat_unwalked(const struct boat *boat, enum item_key item);
@@ -216,6 +230,7 @@ const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
 const struct field_table *engine_fields(void);
 const struct field_table *gas_fields(void);
+const struct field_table *absence_fields(void);
 const struct field_table *radio_fields(void);
 
 /* Has she the room? NOT_RECORDED where her rooms are not. What is no room she has. */

@@ -88,7 +88,10 @@ size_t problems_count(const struct problems *problems, enum severity severity);
 /* True once anything of this severity or worse was added. */
 bool problems_reach(const struct problems *problems, enum severity severity);
 
-/* All problems in the order of printing; identical ones (same place, severity
+/* Do both say the same of the same place, perhaps of two boats? */
+bool problem_says_same(const struct problem *a, const struct problem *b);
+
+/* All problems in the order of printing; identical ones (same boat, place, severity
  * and words) once. The array belongs to the arena of problems_new. */
 const struct problem *problems_sorted(const struct problems *problems, size_t *count);
 

@@ -21,6 +21,7 @@ enum need {
 struct boat_asked {
     const char *key;               /* the name of her file without .yaml */
     const struct source *source;   /* her file; NULL: it could not be read */
+    const char *model;             /* the model that she is like, once she was read, or NULL */
     struct problems *problems;     /* all that the run has to say of her */
 };
 

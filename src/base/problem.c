@@ -64,12 +64,17 @@ static uint64_t problem_hash(const struct problem *problem)
     return hash_string(hash, problem->what);
 }
 
-static bool problem_same(const struct problem *a, const struct problem *b)
+bool problem_says_same(const struct problem *a, const struct problem *b)
 {
     return a->severity == b->severity && a->place.line == b->place.line &&
            a->place.column == b->place.column && a->place.span == b->place.span &&
            text_equal(place_name(a->place), place_name(b->place)) &&
            text_equal(a->what, b->what) && text_equal(a->remedy, b->remedy);
+}
+
+static bool problem_same(const struct problem *a, const struct problem *b)
+{
+    return text_equal(a->boat, b->boat) && problem_says_same(a, b);
 }
 
 /* The slot that holds an equal problem, or the free one where it belongs. */

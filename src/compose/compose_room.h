@@ -78,6 +78,14 @@ void missing_note_for(struct composing *composing, enum item_key item, enum zone
 /* Notes that the card being made goes without the item, of which nothing is recorded. */
 void missing_help_note(struct composing *composing, enum item_key item);
 
+/* missing_walk.c */
+
+/* Does it lack because nobody has walked round her since her model was changed? */
+bool is_unwalked(const struct composing *composing, const struct missing *missing);
+
+/* Tells all that does not count for that in one problem, with the cards that wait for it. */
+void unwalked_tell(struct composing *composing);
+
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
 

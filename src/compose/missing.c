@@ -215,11 +215,12 @@ void missing_tell(struct composing *composing)
     if (composing->missing_count > 0)
         composing->asked = asked_items(procedures->rows, procedures->count, hull,
                                        composing->arena);
+    unwalked_tell(composing);
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (!composing->missing[i].helps)
+        if (!composing->missing[i].helps && !is_unwalked(composing, &composing->missing[i]))
             tell_one(composing, &composing->missing[i]);
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (composing->missing[i].helps &&
+        if (composing->missing[i].helps && !is_unwalked(composing, &composing->missing[i]) &&
             !holds_elsewhere(composing, composing->missing[i].item))
             helpful_tell(composing, &composing->missing[i]);
 }
@@ -230,7 +231,8 @@ const enum item_key *missing_items(const struct composing *composing, size_t *co
         arena_array(composing->arena, composing->missing_count, sizeof *items);
     *count = 0;
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (composing->missing[i].fact == GEAR_FIELD_NONE)
+        if (composing->missing[i].fact == GEAR_FIELD_NONE &&
+            !is_unwalked(composing, &composing->missing[i]))
             items[(*count)++] = composing->missing[i].item;
     return items;
 }

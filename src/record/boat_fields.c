@@ -272,6 +272,11 @@ const struct field_table *gas_fields(void)
     return &gas_section_table;
 }
 
+const struct field_table *absence_fields(void)
+{
+    return &absence_table;
+}
+
 const struct field_table *radio_fields(void)
 {
     return &radio_table;

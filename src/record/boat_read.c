@@ -294,9 +294,9 @@ const struct boat *boat_read_like(const struct boat_input *input, struct arena *
     const struct boat *boat = NULL;
     file_read_in(file, input, arena, problems);
     boat_begin(file, input->source, input->key, arena);
-    if (file->boat.given)
+    if (file->boat.given && file->fitness != FITNESS_NOT_READ)
         boat = boat_take(file, arena, problems);
-    *sound = problems_settle(all, problems) && boat != NULL && !file->unfit;
+    *sound = problems_settle(all, problems) && boat != NULL && file->fitness == FITNESS_WHOLE;
     return boat;
 }
 

@@ -121,6 +121,8 @@ static void radio_inherit(struct inheriting *inheriting)
 {
     struct boat_file *file = inheriting->file;
     const struct boat_file *model = &inheriting->model->file;
+    if (file->record.radio.tag.place.line == 0)
+        tag_keep(inheriting, &model->record.radio.tag);
     if (!has_no_radio(inheriting))
         pair_inherit(inheriting, &(struct section_pair){
             "radio", radio_fields(), &file->radio, &model->radio, &file->record.radio,
@@ -169,19 +171,22 @@ static void missing_settle(struct inheriting *inheriting)
                                 inheriting->problems);
     if (!problems_reach(missing, SEVERITY_ERROR))
         return;
-    file->unfit = true;
-    if (file->record.likeness.unwalked != NULL)
+    file->fitness = FITNESS_NO_CARDS;
+    if (file->record.likeness.unwalked != NULL) {
+        file->fitness = FITNESS_NOT_READ;
         problem_add(inheriting->problems, SEVERITY_HELD, file->record.likeness.walk_place,
                     unwalked_remedy(&file->record, inheriting->arena), "%s: she has no cards",
                     unwalked_words(&file->record, inheriting->arena));
-    else if (inheriting->model->sound)
+    } else if (inheriting->model->sound) {
         problems_join(inheriting->problems, missing);
+    }
 }
 
 static void likeness_keep(struct inheriting *inheriting)
 {
     struct likeness *likeness = &inheriting->file->record.likeness;
     likeness->unwalked = inheriting->unwalked.length == 0 ? NULL : inheriting->unwalked.at;
+    likeness->gear = inheriting->file->equipment;
     likeness->items = inheriting->items;
     likeness->item_count = inheriting->item_count;
     likeness->tags = (struct list_value){.items = inheriting->tags,
@@ -191,7 +196,7 @@ static void likeness_keep(struct inheriting *inheriting)
 static void model_take(struct inheriting *inheriting)
 {
     struct boat_file *file = inheriting->file;
-    file->unfit = !inheriting->model->sound;
+    file->fitness = inheriting->model->sound ? FITNESS_WHOLE : FITNESS_NO_CARDS;
     problems_join(inheriting->problems, inheriting->model->problems);
     boat_inherit(inheriting);
     engines_inherit(inheriting);

@@ -40,8 +40,7 @@ static bool is_not_here(const struct inheriting *inheriting, const char *tag)
     return tag != NULL && list_holds(&inheriting->file->not_here, tag);
 }
 
-/* The tag stays that of the piece which her sisters have. */
-static void tag_keep(struct inheriting *inheriting, const struct text_value *tag)
+void tag_keep(struct inheriting *inheriting, const struct text_value *tag)
 {
     if (tag->text == NULL)
         return;
@@ -108,7 +107,7 @@ static bool is_second_of_tag(const struct inheriting *inheriting, const struct e
     return first != NULL && first != gear && (only_adds(first) || only_adds(gear));
 }
 
-static void hers_check(const struct inheriting *inheriting, const struct equipment *gear)
+static void piece_check(const struct inheriting *inheriting, const struct equipment *gear)
 {
     const struct equipment *models = models_with(inheriting, gear->tag.text);
     if (is_second_of_tag(inheriting, gear))
@@ -135,6 +134,15 @@ static void not_here_check(const struct inheriting *inheriting)
                         "take it out, or write the tag of a piece that the model has",
                         "not_here: no piece in %s has the tag %s", file_of(inheriting),
                         tags->items[i].text);
+}
+
+/* Where the model has errors, its tags may be among what was not read. */
+static void hers_check(const struct inheriting *inheriting)
+{
+    const struct equipment *own = inheriting->own_gear.items;
+    not_here_check(inheriting);
+    for (size_t i = 0; i < inheriting->own_gear.count; i++)
+        piece_check(inheriting, &own[i]);
 }
 
 /* ---- what she has not ---- */
@@ -262,9 +270,8 @@ void gear_inherit(struct inheriting *inheriting)
     const struct equipment *models = entries->items, *own = hers->items;
     struct gear_list list = {
         arena_array(inheriting->arena, hers->count + entries->count, sizeof *list.rows), 0};
-    not_here_check(inheriting);
-    for (size_t i = 0; i < hers->count; i++)
-        hers_check(inheriting, &own[i]);
+    if (inheriting->model->sound)
+        hers_check(inheriting);
     for (size_t i = 0; i < entries->count; i++)
         piece_inherit(inheriting, &models[i], &list);
     for (size_t i = 0; i < hers->count; i++)

@@ -16,6 +16,9 @@ const char *placeholder_in(const char *text, enum text_use use, struct arena *ar
 
 /* ---- boat_fields.c ---- */
 
+/* Can a boat be read, and have cards, by what her model gives? */
+enum fitness { FITNESS_WHOLE, FITNESS_NO_CARDS, FITNESS_NOT_READ };
+
 /* A boat's file as its tables read it. */
 struct boat_file {
     struct boat record;
@@ -26,7 +29,7 @@ struct boat_file {
     struct walk walk;
     struct list_value not_here;       /* tags of the model's gear that she has not */
     struct date_value changed;        /* of a model's file */
-    bool unfit;                       /* beside what was told of it: she has no cards */
+    enum fitness fitness;             /* beside what was told of it */
 };
 
 /* ---- model_read.c ---- */
@@ -42,8 +45,8 @@ struct model {
 /* ---- inherit.c ---- */
 
 /* Fills a boat's file with what her model gives, and keeps in her likeness what of it does
- * not count. What cannot be is told; `unfit` where she lacks what every boat must have, or
- * her model has errors. */
+ * not count. What cannot be is told. She has no cards where her model has errors; she is not
+ * read where what every boat must have does not count. */
 void model_inherit(struct boat_file *file, const struct boat_input *input, struct arena *arena,
                    struct problems *problems);
 
@@ -66,6 +69,9 @@ struct inheriting {
 /* Did somebody walk round her on the day of that change or later, and on or after that of the
  * model as a whole? NULL: of a part without a day of its own. */
 bool is_walked(const struct inheriting *inheriting, const struct date_value *changed);
+
+/* Keeps the tag for the piece which her sisters have: no other of hers may get it. */
+void tag_keep(struct inheriting *inheriting, const struct text_value *tag);
 
 /* Notes a part that would be hers, but does not count. */
 void unwalked_add(struct inheriting *inheriting, const char *words, enum item_key item);
