@@ -190,7 +190,7 @@ const struct boat *boat_read_like(const struct boat_input *input, struct arena *
 /* What a boat has otherwise than her model. What is each boat's own, such as dates, and what
  * does not count since nobody has walked, is none. */
 struct difference {
-    const char *what;                 /* "boat loa_m", "C4 fuel_shutoff_diesel spot", "C12 seacock" */
+    const char *what;                 /* "boat loa_m", "C4 torch spot", "C12 seacock" */
     const char *hers, *models;        /* NULL: not recorded */
 };
 struct differences {

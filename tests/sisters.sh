@@ -69,12 +69,11 @@ forty_lay() {
     model_lay sloop tamarisk
     model_lay ketch tamarisk -e 's/spot: aft face/spot: low down/' -e 's/loa_m: .*/loa_m: 13.1/'
     model_lay cat samphire
-    model_lay old bramble
-    model_lay small bramble -e 's/loa_m: .*/loa_m: 9.2/' -e '/item: dinghy/d' \
-        -e 's/tags_given: .*/&\nretired_tags: [E12]/' -e 's/^not_fitted:/&\n  - dinghy/'
+    model_lay yawl tamarisk -e 's/looks: .*/looks: Blue sailing yacht/'
+    model_lay wide samphire -e 's/loa_m: .*/loa_m: 14.0/'
     eight_lay sloop tamarisk s
     eight_lay ketch tamarisk k
     eight_lay cat samphire c
-    eight_lay old bramble o
-    eight_lay small bramble m
+    eight_lay yawl tamarisk y
+    eight_lay wide samphire w
 }

@@ -129,7 +129,7 @@ static struct text_value *tags_copied(const struct list_value *hers,
     return items;
 }
 
-static struct list_value tags_joined(const struct list_value *hers,
+static struct list_value tag_lists_joined(const struct list_value *hers,
                                      const struct list_value *models,
                                      const struct text_value *items, size_t count)
 {
@@ -161,7 +161,7 @@ static struct list_value given_joined(const struct list_value *hers,
                  tag.number > last.number)
             *same = models->items[i];
     }
-    return tags_joined(hers, models, items, count);
+    return tag_lists_joined(hers, models, items, count);
 }
 
 static struct list_value retired_joined(const struct list_value *hers,
@@ -172,7 +172,7 @@ static struct list_value retired_joined(const struct list_value *hers,
     for (size_t i = 0; i < models->count; i++)
         if (!list_holds(hers, models->items[i].text))
             items[count++] = models->items[i];
-    return tags_joined(hers, models, items, count);
+    return tag_lists_joined(hers, models, items, count);
 }
 
 void tags_inherit(struct boat *boat, const struct boat *model, struct arena *arena)
@@ -314,9 +314,10 @@ static void reuse_tell(const struct boat_reading *reading, const struct equipmen
     if (first != NULL && !equipment_same_place(first, gear))
         problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
                     reuse_remedy(reading, gear, first, ledger),
-                    "tag %s is already that of %s (line %d)", gear->tag.text,
+                    "tag %s is already that of %s (%s)", gear->tag.text,
                     first->item.value == ITEM_NONE ? "another item" : item_word(first->item.value),
-                    place_or(first->tag.place, first->place).line);
+                    line_words(place_or(first->tag.place, first->place), gear->tag.place,
+                               reading->arena));
     if (list_holds(&reading->boat->retired_tags, gear->tag.text))
         problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
                     proposal(ledger, gear->kind->class, reading->arena),

@@ -92,7 +92,7 @@ static const char *piece_words(const struct comparing *comparing, const struct e
 }
 
 /* A field that a piece of hers lacks is a difference too: her entry stands for the whole. */
-static void piece_compare(struct comparing *comparing, const struct equipment *hers,
+static void entries_compare(struct comparing *comparing, const struct equipment *hers,
                           const struct equipment *models)
 {
     const struct field_table *table = equipment_fields();
@@ -115,7 +115,7 @@ static void gear_compare(struct comparing *comparing)
         const struct equipment *piece = (const struct equipment *)models->items + i;
         const struct equipment *own = piece_with(hers, piece->tag.text);
         if (own != NULL)
-            piece_compare(comparing, own, piece);
+            entries_compare(comparing, own, piece);
         else if (!boat_unwalked(comparing->boat, piece->item.value))
             difference_add(comparing, piece_words(comparing, piece), "not aboard", "aboard");
     }
