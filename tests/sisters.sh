@@ -52,7 +52,7 @@ sister_lay() {
 
 # eight_lay MODEL SPECIMEN LETTER: eight boats of a model, named by the letter and one more.
 eight_lay() {
-    for second in a e i o u l n r; do
+    for second in a e i l o r t u; do
         sister_number=$((sister_number + 1))
         sister_lay "${1}_$second" "$1" "$2" "$sister_number" \
             "$(echo "$3" | tr 'a-z' 'A-Z')${second}lder" \
@@ -75,5 +75,5 @@ forty_lay() {
     eight_lay ketch tamarisk k
     eight_lay cat samphire c
     eight_lay yawl tamarisk y
-    eight_lay wide samphire w
+    eight_lay wide samphire d
 }
