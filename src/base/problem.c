@@ -72,9 +72,11 @@ bool problem_says_same(const struct problem *a, const struct problem *b)
            text_equal(a->what, b->what) && text_equal(a->remedy, b->remedy);
 }
 
+/* At one place in a file several boats may have it, which is told with their names. */
 static bool problem_same(const struct problem *a, const struct problem *b)
 {
-    return text_equal(a->boat, b->boat) && problem_says_same(a, b);
+    return problem_says_same(a, b) &&
+           (a->place.source == NULL || text_equal(a->boat, b->boat));
 }
 
 /* The slot that holds an equal problem, or the free one where it belongs. */

@@ -166,15 +166,6 @@ static bool node_empty(const struct yaml_node *node)
     return node->kind == YAML_SCALAR && text_empty(node->text);
 }
 
-/* Told once: the place of its key stands for a value that was refused. */
-static void no_value_tell(struct field_reading *reading, const struct field *field,
-                          const struct yaml_pair *pair, void *record)
-{
-    field_error(reading, pair->key_place, about_remedy(reading, field), "\"%s\" has no value",
-                field->key);
-    *value_place(record, field) = pair->key_place;
-}
-
 static void field_pair_read(struct field_reading *reading, const struct yaml_node *mapping,
                             const struct yaml_pair *pair, void *record)
 {
@@ -193,16 +184,26 @@ static void field_pair_read(struct field_reading *reading, const struct yaml_nod
     else if (!node_empty(pair->value))
         value_read(reading, field, pair->value, field_value(record, field));
     else if (field->required)
-        no_value_tell(reading, field, pair, record);
+        field_error(reading, pair->key_place, about_remedy(reading, field),
+                    "\"%s\" has no value", field->key);
 }
 
-static void missing_tell(struct field_reading *reading, const void *record, struct place place)
+/* A key that is there without a value was told. NULL: the record was filled from several. */
+static bool is_missing(const struct field *field, const struct yaml_node *mapping,
+                       const void *record)
+{
+    return field->required && field_place(field, record).line == 0 &&
+           (mapping == NULL || yaml_get(mapping, field->key) == NULL);
+}
+
+static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping,
+                         const void *record, struct place place)
 {
     const struct field_table *table = reading->table;
 
     for (size_t i = 0; i < table->count; i++) {
         const struct field *field = &table->fields[i];
-        if (field->required && field_place(field, record).line == 0)
+        if (is_missing(field, mapping, record))
             field_error(reading, place, about_remedy(reading, field), "%s needs the key \"%s\"",
                         table->what, field->key);
     }
@@ -213,7 +214,7 @@ bool fields_missing_tell(const struct field_table *table, const void *record, st
 {
     struct field_reading reading = {.table = table, .arena = arena, .problems = problems};
 
-    missing_tell(&reading, record, place);
+    missing_tell(&reading, NULL, record, place);
     return !reading.wrong;
 }
 
@@ -232,6 +233,6 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
     for (size_t i = 0; i < mapping->count; i++)
         field_pair_read(&reading, mapping, &mapping->pairs[i], record);
     if (!table->partial)
-        missing_tell(&reading, record, mapping->place);
+        missing_tell(&reading, mapping, record, mapping->place);
     return !reading.wrong;
 }
