@@ -76,10 +76,10 @@ static const struct field model_gas_rows[] = {GAS_ROWS, CHANGED_ROW(struct gas_f
 
 static const struct field absence_rows[] = {
     ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
-        .about = "what is not fitted: a key of the register"),
+        .about = "what it is: a key of the register"),
     ROW(struct absence, serves, FIELD_CHOICES, .required = true, ENGINE_SPACES,
-        .about = "the engine spaces that have none; where the boat has none at all, write the "
-                 "name alone"),
+        .about = "the engine spaces of which it is said; of the whole boat, write the name "
+                 "alone"),
 };
 
 static const struct field model_absence_rows[] = {
@@ -128,6 +128,8 @@ static const struct field_table gas_section_table = TABLE("her gas", gas_section
 static const struct field_table radio_table = TABLE("a radio", radio_rows);
 
 static const struct field_table absence_table = TABLE("an entry of not_fitted", absence_rows);
+static const struct field_table unsurveyed_table =
+    TABLE("an entry of not_surveyed", absence_rows);
 static const struct field_table silence_table = TABLE("a silenced check", silence_rows);
 
 static const struct field_table walk_table = TABLE("a walk", walk_rows);
@@ -195,6 +197,9 @@ static const struct field_table model_absence_table =
 
 /* What a boat's file alone has. */
 #define BOAT_FILE_ROWS \
+    BOAT_FILE("not_surveyed", not_surveyed, FIELD_ENTRIES, \
+              ENTRIES_OF(struct absence, .table = &unsurveyed_table, .lone = "item"), \
+              .about = "gear that she may have: nobody has looked yet"), \
     BOAT_FILE("silenced", silenced, FIELD_ENTRIES, \
               ENTRIES_OF(struct silence, .table = &silence_table), \
               .about = "checks that are silent for this boat: {check: , reason: , until: }"), \
@@ -230,6 +235,7 @@ static const struct field model_file_rows[] = {
 static const struct stray_key model_strays[] = {
     {"like", "a model is like no other: write out what it has"},
     {"walked", "write it in the file of each boat that somebody walked round"},
+    {"not_surveyed", "look, then write it into the model; or name it in the file of a boat"},
     {"not_here", "take those pieces out of the model, or write it in the file of a boat"},
     {"silenced", "a check is silenced for one boat: write it in her file"},
     {NULL, NULL}};

@@ -76,6 +76,13 @@ static void engines_compare(struct comparing *comparing)
 
 /* ---- gear ---- */
 
+/* Nobody has looked whether she has it: that is told by other means. */
+static bool is_unseen(const struct comparing *comparing, enum item_key item)
+{
+    return boat_unwalked(comparing->boat, item) ||
+           boat_unsurveyed(comparing->boat, item, ZONE_NONE) != NULL;
+}
+
 static const struct equipment *piece_with(const struct entries_value *entries, const char *tag)
 {
     const struct equipment *gear = entries->items;
@@ -116,7 +123,7 @@ static void gear_compare(struct comparing *comparing)
         const struct equipment *own = piece_with(hers, piece->tag.text);
         if (own != NULL)
             entries_compare(comparing, own, piece);
-        else if (!boat_unwalked(comparing->boat, piece->item.value))
+        else if (!is_unseen(comparing, piece->item.value))
             difference_add(comparing, piece_words(comparing, piece), "not aboard", "aboard");
     }
     for (size_t i = 0; i < hers->count; i++) {
@@ -144,12 +151,12 @@ static void absences_compare(struct comparing *comparing)
     const struct boat *boat = comparing->boat;
     const struct entries_value *entries = &comparing->model->file.not_fitted;
     const struct absence *models = entries->items;
-    for (size_t i = 0; i < boat->absence_count; i++)
-        if (!is_absent_alike(models, entries->count, &boat->absences[i], comparing->arena))
-            difference_add(comparing, item_word(boat->absences[i].item.value), "not fitted", NULL);
+    for (size_t i = 0; i < boat->not_fitted.count; i++)
+        if (!is_absent_alike(models, entries->count, &boat->not_fitted.rows[i], comparing->arena))
+            difference_add(comparing, item_word(boat->not_fitted.rows[i].item.value), "not fitted", NULL);
     for (size_t i = 0; i < entries->count; i++)
-        if (!boat_unwalked(boat, models[i].item.value) &&
-            !is_absent_alike(boat->absences, boat->absence_count, &models[i], comparing->arena))
+        if (!is_unseen(comparing, models[i].item.value) &&
+            !is_absent_alike(boat->not_fitted.rows, boat->not_fitted.count, &models[i], comparing->arena))
             difference_add(comparing, item_word(models[i].item.value), NULL, "not fitted");
 }
 

@@ -108,22 +108,13 @@ static void gas_inherit(struct inheriting *inheriting)
         &model->record.gas.changed, ITEM_NONE});
 }
 
-static bool has_no_radio(const struct inheriting *inheriting)
-{
-    const struct absence *rows = inheriting->own_absences.items;
-    for (size_t i = 0; i < inheriting->own_absences.count; i++)
-        if (rows[i].item.value == ITEM_vhf_dsc)
-            return true;
-    return false;
-}
-
 static void radio_inherit(struct inheriting *inheriting)
 {
     struct boat_file *file = inheriting->file;
     const struct boat_file *model = &inheriting->model->file;
     if (file->record.radio.tag.place.line == 0)
         tag_keep(inheriting, &model->record.radio.tag);
-    if (!has_no_radio(inheriting))
+    if (!says_otherwise(inheriting, ITEM_vhf_dsc, &(struct zone_values){0}))
         pair_inherit(inheriting, &(struct section_pair){
             "radio", radio_fields(), &file->radio, &model->radio, &file->record.radio,
             &model->record.radio, &model->record.radio.changed, ITEM_vhf_dsc});
@@ -266,5 +257,6 @@ void model_inherit(struct boat_file *file, const struct boat_input *input, struc
                                     .problems = problems,
                                     .own_gear = file->equipment,
                                     .own_absences = file->not_fitted,
+                                    .own_unsurveyed = file->not_surveyed,
                                     .unwalked = text_builder_in(arena)});
 }

@@ -158,16 +158,21 @@ static bool spaces_meet(const struct zone_values *a, const struct zone_values *b
     return a->count == 0 || b->count == 0;
 }
 
-/* Her own list takes the model's piece out, where it speaks of all that the piece serves. */
-static bool has_none(const struct inheriting *inheriting, const struct equipment *gear)
+static bool list_says(const struct entries_value *entries, enum item_key item,
+                      const struct zone_values *serves)
 {
-    const struct entries_value *entries = &inheriting->own_absences;
     const struct absence *rows = entries->items;
     for (size_t i = 0; i < entries->count; i++)
-        if (rows[i].item.value == gear->item.value && gear->item.value != ITEM_NONE &&
-            spaces_meet(&rows[i].serves, &gear->serves))
+        if (rows[i].item.value == item && item != ITEM_NONE && spaces_meet(&rows[i].serves, serves))
             return true;
     return false;
+}
+
+bool says_otherwise(const struct inheriting *inheriting, enum item_key item,
+                    const struct zone_values *serves)
+{
+    return list_says(&inheriting->own_absences, item, serves) ||
+           list_says(&inheriting->own_unsurveyed, item, serves);
 }
 
 static bool has_own_piece(const struct inheriting *inheriting, const struct absence *absence)
@@ -183,21 +188,12 @@ static bool has_own_piece(const struct inheriting *inheriting, const struct abse
     return false;
 }
 
-static bool says_it_herself(const struct inheriting *inheriting, const struct absence *absence)
-{
-    const struct absence *rows = inheriting->own_absences.items;
-    for (size_t i = 0; i < inheriting->own_absences.count; i++)
-        if (rows[i].item.value == absence->item.value &&
-            spaces_meet(&rows[i].serves, &absence->serves))
-            return true;
-    return false;
-}
-
 static void absence_inherit(struct inheriting *inheriting, const struct absence *models,
                             struct entries_value *list)
 {
     struct absence *rows = list->items;
-    if (has_own_piece(inheriting, models) || says_it_herself(inheriting, models))
+    if (has_own_piece(inheriting, models) ||
+        says_otherwise(inheriting, models->item.value, &models->serves))
         return;
     if (is_walked(inheriting, &models->changed))
         rows[list->count++] = *models;
@@ -243,7 +239,8 @@ static void piece_inherit(struct inheriting *inheriting, const struct equipment 
     bool replaced = hers != NULL && !only_adds(hers);
     if (replaced) {
         list->rows[list->count++] = *hers;
-    } else if (is_not_here(inheriting, models->tag.text) || has_none(inheriting, models)) {
+    } else if (is_not_here(inheriting, models->tag.text) ||
+               says_otherwise(inheriting, models->item.value, &models->serves)) {
         tag_keep(inheriting, &models->tag);
     } else if (is_walked(inheriting, &models->changed)) {
         list->rows[list->count++] = with_her_own(models, hers);

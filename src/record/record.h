@@ -23,7 +23,7 @@ enum fitness { FITNESS_WHOLE, FITNESS_NO_CARDS, FITNESS_NOT_READ };
 struct boat_file {
     struct boat record;
     struct section_value boat, gas, radio;
-    struct entries_value engines, equipment, not_fitted, silenced;
+    struct entries_value engines, equipment, not_fitted, not_surveyed, silenced;
     struct text_value like;
     struct section_value walked;
     struct walk walk;
@@ -58,7 +58,7 @@ struct inheriting {
     const struct model *model;
     struct arena *arena;
     struct problems *problems;
-    struct entries_value own_gear, own_absences;   /* as her own file has them */
+    struct entries_value own_gear, own_absences, own_unsurveyed;   /* as her own file has them */
     struct text_builder unwalked;     /* what does not count, with commas between */
     enum item_key *items;             /* of the gear among it */
     size_t item_count, item_room;
@@ -75,6 +75,11 @@ void tag_keep(struct inheriting *inheriting, const struct text_value *tag);
 
 /* Notes a part that would be hers, but does not count. */
 void unwalked_add(struct inheriting *inheriting, const char *words, enum item_key item);
+
+/* Does her own file say that she has no such gear for these engines (none: at all), or that
+ * nobody has looked for it? Then the model's does not count. */
+bool says_otherwise(const struct inheriting *inheriting, enum item_key item,
+                    const struct zone_values *serves);
 
 /* Her gear and what she has not, out of the model's and her own. */
 void gear_inherit(struct inheriting *inheriting);
@@ -130,8 +135,15 @@ void tags_inherit(struct boat *boat, const struct boat *model, struct arena *are
 /* Tells gear that stands twice in one place. */
 void doubles_check(struct boat_reading *reading);
 
-/* What `not_fitted` says; tells what is both fitted and not fitted, or said twice. */
-void absences_take(struct boat_reading *reading, const struct entries_value *entries);
+/* What `not_fitted` and `not_surveyed` say. */
+void absences_take(struct boat_reading *reading, const struct boat_file *file);
+
+/* Is the space among those that the entry is about? */
+bool absence_covers(const struct absence *absence, enum zone_key space);
+
+/* ---- absence_conflicts.c ---- */
+
+/* Tells what is in both lists, twice in one, or in one of them and recorded as a piece. */
 void absences_check(const struct boat_reading *reading);
 
 /* Is a piece recorded, or the item in not_fitted? Whatever she is. */

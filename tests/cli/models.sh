@@ -95,7 +95,7 @@ expect_equal models-changed-held 16 "$(grep -c ' held ' "$scratch/changed")"
 maydeck check "$sisters" --boat sloop_a,sloop_e,cat_a --date "$day"
 expect_status models-changed-check 1
 expect_equal models-changed-told 1 \
-    "$(grep -c 'held: changed in .*/models/sloop.yaml after the walk of 2026-11-20: C4: cards that wait for it: 3 ENGINE FIRE; 10 DIESEL LEAK$' "$scratch/stdout")"
+    "$(grep -c 'held: changed in .*/models/sloop.yaml after the walk of 2026-11-20: C4: the cards 3 ENGINE FIRE; 10 DIESEL LEAK wait$' "$scratch/stdout")"
 grep -q 'fuel_shutoff_diesel is not recorded' "$scratch/stdout" && not_ok models-changed-paste "$(cat "$scratch/stdout")"
 
 # Walked: their cards have other codes than before, and nothing waits.

@@ -26,8 +26,8 @@ static const char *record_words(const struct boat *boat)
                         TEXT_OR_EMPTY(gear->tag), choice_word(zone_key_list, gear->zone.value),
                         gear->spot.text == NULL ? "" : " ", TEXT_OR_EMPTY(gear->spot));
     }
-    for (size_t i = 0; i < boat->absence_count; i++)
-        text_add_format(&out, "! %s; ", item_word(boat->absences[i].item.value));
+    for (size_t i = 0; i < boat->not_fitted.count; i++)
+        text_add_format(&out, "! %s; ", item_word(boat->not_fitted.rows[i].item.value));
     if (boat->likeness.unwalked != NULL)
         text_add_format(&out, "(%s)", boat->likeness.unwalked);
     return out.at;
@@ -61,6 +61,8 @@ static const struct inherit_row rows[] = {
      "knife E1 cockpit; ! torch; ", NULL},
     {"an item that the model has not", "not_fitted: [knife, torch]\n", GEAR KNIFE "}\n",
      "knife E1 cockpit; ! torch; ", NULL},
+    {"an item that nobody looked for", GEAR TORCH "}\n" KNIFE "}\n", "not_surveyed: [torch]\n",
+     "knife E1 cockpit; ", NULL},
     {"an item that neither has", "not_fitted: [knife]\n", "not_fitted: [knife]\n", "! knife; ",
      NULL},
     {"dates alone", GEAR TORCH ", spot: shelf}\n", GEAR "  - {tag: C1, expires: 2027-04}\n",
