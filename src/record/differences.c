@@ -148,15 +148,15 @@ static bool is_absent_alike(const struct absence *rows, size_t count, const stru
 
 static void absences_compare(struct comparing *comparing)
 {
-    const struct boat *boat = comparing->boat;
+    const struct absence_list *hers = &comparing->boat->not_fitted;
     const struct entries_value *entries = &comparing->model->file.not_fitted;
     const struct absence *models = entries->items;
-    for (size_t i = 0; i < boat->not_fitted.count; i++)
-        if (!is_absent_alike(models, entries->count, &boat->not_fitted.rows[i], comparing->arena))
-            difference_add(comparing, item_word(boat->not_fitted.rows[i].item.value), "not fitted", NULL);
+    for (size_t i = 0; i < hers->count; i++)
+        if (!is_absent_alike(models, entries->count, &hers->rows[i], comparing->arena))
+            difference_add(comparing, item_word(hers->rows[i].item.value), "not fitted", NULL);
     for (size_t i = 0; i < entries->count; i++)
         if (!is_unseen(comparing, models[i].item.value) &&
-            !is_absent_alike(boat->not_fitted.rows, boat->not_fitted.count, &models[i], comparing->arena))
+            !is_absent_alike(hers->rows, hers->count, &models[i], comparing->arena))
             difference_add(comparing, item_word(models[i].item.value), NULL, "not fitted");
 }
 
