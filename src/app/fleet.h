@@ -63,6 +63,9 @@ struct rules_input rules_input_of(const struct options *options, const struct fl
 /* Where neither the command nor the base names a language. */
 #define DEFAULT_LANGUAGE "en"
 
+/* The words of a language that was asked for; NULL, with a problem, where there are none. */
+const struct words *language_find(struct fleet *fleet, const char *language);
+
 /* The base's own choice; false, with a problem each, for languages that do not exist. */
 bool base_languages_take(struct fleet *fleet);
 

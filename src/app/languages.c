@@ -18,16 +18,22 @@ static const char *no_language_remedy(const struct fleet *fleet, const char *lan
     return names_remedy(&names, language, "languages of the cards: ", fleet->arena);
 }
 
-/* False, with a problem, where the program has no words of the language. */
-static bool printed_add(struct fleet *fleet, const char *language, struct languages *into,
-                         const struct words **rows)
+const struct words *language_find(struct fleet *fleet, const char *language)
 {
     const struct words *words = language_words(&fleet->languages, language);
     if (words == NULL)
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     no_language_remedy(fleet, language), "there are no cards in the language "
                     "\"%s\"", language);
-    else if (language_words(into, language) == NULL)
+    return words;
+}
+
+/* False, with a problem, where the program has no words of the language. */
+static bool printed_add(struct fleet *fleet, const char *language, struct languages *into,
+                         const struct words **rows)
+{
+    const struct words *words = language_find(fleet, language);
+    if (words != NULL && language_words(into, language) == NULL)
         rows[into->count++] = words;
     return words != NULL;
 }

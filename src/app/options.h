@@ -12,7 +12,8 @@ enum command_bit {
     OF_WHY = 1 << 2,
     OF_CALL = 1 << 3,
     OF_START = 1 << 4,
-    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START,
+    OF_LIST = 1 << 5,
+    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST,
 };
 
 enum option_kind {
