@@ -8,6 +8,7 @@
 #include <string.h>
 #include <time.h>
 
+#include "known_names.h"
 #include "promise.h"
 
 bool refuse(struct reading *reading, const char *remedy, const char *what)
@@ -249,8 +250,7 @@ static bool topic_take(struct reading *reading, int argc, char **argv)
     reading->options->topic = topic;
     return topic > 0 ||
            refuse(reading,
-                  text_nearest_remedy(reading->arena, argv[optind], topics,
-                                      text_list_length(topics), remedy),
+                  known_remedy(reading->arena, NULL, argv[optind], topics, remedy),
                   text_format(reading->arena, "there is no %s of \"%s\"",
                               reading->command->name, argv[optind]));
 }

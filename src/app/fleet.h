@@ -31,6 +31,7 @@ struct fleet {
     struct faces *faces;           /* NULL: not needed, or not sound */
     struct languages languages;    /* each that the program has words of */
     struct languages printed;      /* those among them that sheets are made in */
+    struct known_names known;      /* names of keys, for messages on the base's files */
     const struct words *first_language;    /* the base's first, else DEFAULT_LANGUAGE */
     const struct authorities *authorities;
     struct procedure_set procedures;

@@ -22,7 +22,8 @@ static const struct json_member listed_card_members[] = {
 };
 #undef AT
 static const struct json_shape listed_card_shape = {
-    "card", sizeof(struct card_listed), listed_card_members, sizeof listed_card_members / sizeof *listed_card_members};
+    "card", sizeof(struct card_listed), listed_card_members,
+    sizeof listed_card_members / sizeof *listed_card_members};
 
 struct list_made list_cards(const struct listing *listing)
 {
