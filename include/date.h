@@ -19,6 +19,10 @@ struct date {
  * days that are not (2027-02-29). Years 1900 to 2199. */
 bool date_parse(const char *string, struct date *out);
 
+/* How to mend what is no date: "write 2027-04" where only one date can be meant, else how dates
+ * are written. */
+const char *date_remedy(struct arena *arena, const char *text);
+
 /* The first day the date covers: 2027-04 gives 2027-04-01. */
 struct date date_first_day(struct date date);
 

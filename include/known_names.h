@@ -18,7 +18,14 @@ struct known_name {
 struct known_names {
     const struct known_name *rows;
     size_t count;
+    const char *const *file_keys;   /* every key that a file of a base may have, NULL-ended; NULL:
+                                       nobody tells */
 };
+
+/* Is the word, of so many bytes, a key of files? */
+enum key_sense { KEY_UNTOLD, KEY_IS_NONE, KEY_IS_ONE };
+enum key_sense known_key_sense(const struct known_names *known, const char *word,
+                               size_t length);
 
 /* The name without case, accents and signs, its words parted by single spaces: "First-aid kit"
  * and first_aid_kit are one. */

@@ -104,7 +104,11 @@ static bool date_take(struct reading *reading, const struct option_row *row, str
 {
     if (date_parse(optarg, date) && date->day != 0)
         return true;
-    return value_refuse(reading, row, "write it as 2026-11-25");
+    struct date meant;
+    const char *remedy = date_remedy(reading->arena, optarg);
+    bool whole = text_begins(remedy, "write ") && date_parse(remedy + strlen("write "), &meant) &&
+                 meant.day != 0;
+    return value_refuse(reading, row, whole ? remedy : "write it as 2026-11-25");
 }
 
 static bool choice_take(struct reading *reading, const struct option_row *row, unsigned *choice)
@@ -115,7 +119,8 @@ static bool choice_take(struct reading *reading, const struct option_row *row, u
             return true;
         text_add_format(&list, "%s%s", *choice == 0 ? "write " : " or ", row->choices[*choice]);
     }
-    return value_refuse(reading, row, list.at);
+    return value_refuse(reading, row,
+                        known_remedy(reading->arena, NULL, optarg, row->choices, list.at));
 }
 
 static bool value_take(struct reading *reading, const struct option_row *row)
@@ -123,6 +128,7 @@ static bool value_take(struct reading *reading, const struct option_row *row)
     void *at = (char *)reading->options + row->at;
     switch (row->kind) {
     case OPTION_FLAG:
+    case OPTION_ALONE:
         *(bool *)at = true;
         return true;
     case OPTION_TEXT:
@@ -188,7 +194,12 @@ static bool charter_sound(struct reading *reading)
 {
     const struct options *options = reading->options;
     return options->from.year == 0 || date_compare(options->to, options->from) >= 0 ||
-           refuse(reading, "--from is the first day, --to the day she is handed back",
+           refuse(reading,
+                  text_format(reading->arena,
+                              "--from is the first day, --to the day she is handed back: write "
+                              "--from %s --to %s if they were exchanged",
+                              date_text(reading->arena, options->to),
+                              date_text(reading->arena, options->from)),
                   "--to lies before --from");
 }
 
@@ -206,53 +217,12 @@ static bool options_take(struct reading *reading, int argc, char **argv)
         if (value == ':')
             return value_missing(reading);
         if (value == '?')
-            return option_refuse(reading, argv[optind - 1]);
+            return option_refuse(reading, argv);
         if (!option_take(reading, value >= LONG ? (size_t)(value - LONG)
                                                : row_of(reading, NULL, (char)value)))
             return false;
     }
     return apart_kept(reading) && needs_met(reading) && charter_sound(reading);
-}
-
-static bool base_take(struct reading *reading, int argc, char **argv)
-{
-    struct options *options = reading->options;
-    const char *remedy = text_format(reading->arena, "name one folder, such as: maydeck %s %s",
-                                     reading->command->name, "tests/fleet");
-    if (optind == argc && (options->list || options->schema))
-        return true;
-    if (optind + 1 != argc)
-        return refuse(reading, remedy, optind == argc ? "no base folder was named"
-                                                      : "more than one base folder");
-    options->base = argv[optind];
-    return true;
-}
-
-/* The words with commas between. */
-static const char *words_told(struct arena *arena, const char *const *words)
-{
-    struct text_builder out = text_builder_in(arena);
-    for (size_t i = 0; words[i] != NULL; i++)
-        text_add_format(&out, "%s%s", i == 0 ? "write one of: " : ", ", words[i]);
-    return out.at;
-}
-
-static bool topic_take(struct reading *reading, int argc, char **argv)
-{
-    const char *const *topics = reading->command->topics;
-    const char *remedy = words_told(reading->arena, topics);
-    if (optind + 1 != argc)
-        return refuse(reading, remedy, text_format(reading->arena, optind == argc
-                                                       ? "it was not told what to %s"
-                                                       : "one thing at a time: what to %s",
-                                                   reading->command->name));
-    unsigned topic = choice_find(topics, argv[optind]);
-    reading->options->topic = topic;
-    return topic > 0 ||
-           refuse(reading,
-                  known_remedy(reading->arena, NULL, argv[optind], topics, remedy),
-                  text_format(reading->arena, "there is no %s of \"%s\"",
-                              reading->command->name, argv[optind]));
 }
 
 static const struct command *command_find(struct reading *reading, const char *name)
@@ -320,8 +290,7 @@ static bool command_line(struct reading *reading, int argc, char **argv)
         return refuse(reading, "give seconds since 1970, or unset it",
                       "SOURCE_DATE_EPOCH is no time");
     return options_take(reading, argc - 1, argv + 1) &&
-           (reading->command->topics == NULL ? base_take(reading, argc - 1, argv + 1)
-                                             : topic_take(reading, argc - 1, argv + 1));
+           operand_take(reading, argc - 1, argv + 1);
 }
 
 const struct command *options_read(int argc, char **argv, struct arena *arena,

@@ -27,7 +27,13 @@ bool has_option(const struct reading *reading, const struct option_row *row);
 
 /* ---- option_unknown.c ---- */
 
-/* `word` is what getopt_long refused last, with its dashes. Always false. */
-bool option_refuse(struct reading *reading, const char *word);
+/* Tells of the option that getopt_long refused last. Always false. */
+bool option_refuse(struct reading *reading, char **argv);
+
+/* ---- command_operand.c ---- */
+
+/* Takes the base or the topic that was named behind the options; false (told): it is missing,
+ * unknown, or one of several. */
+bool operand_take(struct reading *reading, int argc, char **argv);
 
 #endif

@@ -5,6 +5,8 @@
 #include <getopt.h>
 #include <string.h>
 
+enum { LETTERS_ENOUGH = 3 };
+
 /* The commands that have it: "print, check". NULL: none. */
 static const char *whose(const struct reading *reading, const char *name)
 {
@@ -33,6 +35,17 @@ static const char *candidates(const struct reading *reading, const char *name)
     return count < 2 ? NULL : out.at;
 }
 
+/* An option of which the name is a longer form: --lang of --language. */
+static const char *shorter_option(const char *name, const char *const *names, size_t count)
+{
+    const char *found = NULL;
+    for (size_t i = 0; i < count; i++)
+        if (strlen(names[i]) >= LETTERS_ENOUGH && text_begins(name, names[i]) &&
+            (found == NULL || strlen(names[i]) > strlen(found)))
+            found = names[i];
+    return found;
+}
+
 static const char *nearest_option(const struct reading *reading, const char *name)
 {
     const char *names[OPTIONS_MOST];
@@ -41,7 +54,8 @@ static const char *nearest_option(const struct reading *reading, const char *nam
     for (size_t i = 0; (row = option_at(i)) != NULL; i++)
         if (has_option(reading, row) && row->about != NULL)
             names[count++] = row->name;
-    return text_nearest(name, names, count);
+    const char *nearest = text_nearest(name, names, count);
+    return nearest != NULL ? nearest : shorter_option(name, names, count);
 }
 
 static bool name_refuse(struct reading *reading, const char *name)
@@ -64,15 +78,35 @@ static bool name_refuse(struct reading *reading, const char *name)
                   text_format(arena, "no such option \"--%s\"", name));
 }
 
-bool option_refuse(struct reading *reading, const char *word)
+/* `-boat` of the command line, where getopt_long stopped within it; NULL: it is one letter. */
+static const char *single_dash_word(char **argv)
+{
+    const char *word = argv[optind];
+    bool within = word != NULL && word[0] == '-' && word[1] != '-' && strlen(word) > 2 &&
+                  strchr(word + 1, optopt) != NULL;
+    return within ? word + 1 : NULL;
+}
+
+static bool letter_refuse(struct reading *reading, char **argv)
+{
+    const char *word = single_dash_word(argv);
+    const char *nearest = word == NULL ? NULL : nearest_option(reading, word);
+    return refuse(reading,
+                  nearest == NULL ? see_help(reading)
+                                  : text_meant(reading->arena,
+                                               text_format(reading->arena, "--%s", nearest)),
+                  word == NULL ? text_format(reading->arena, "no such option \"-%c\"", optopt)
+                               : text_format(reading->arena, "no such option \"-%s\"", word));
+}
+
+bool option_refuse(struct reading *reading, char **argv)
 {
     if (optopt >= LONG)
         return refuse(reading, see_help(reading),
                       text_format(reading->arena, "--%s takes no value",
                                   option_at((size_t)(optopt - LONG))->name));
     if (optopt != 0)
-        return refuse(reading, see_help(reading),
-                      text_format(reading->arena, "no such option \"-%c\"", optopt));
-    const char *name = word + 2;
+        return letter_refuse(reading, argv);
+    const char *name = argv[optind - 1] + 2;
     return name_refuse(reading, arena_copy(reading->arena, name, strcspn(name, "=")));
 }

@@ -141,8 +141,8 @@ static const struct option_row option_rows[] = {
     {OF_CHECK, "json", 0, OPTION_FLAG, AT(json), NULL,
      "all that was found as JSON, on standard output", NULL},
     {OF_LIST, "json", 0, OPTION_FLAG, AT(json), NULL, "the same as JSON, on standard output", NULL},
-    {OF_CHECK, "list", 0, OPTION_FLAG, AT(list), NULL, "list every check; needs no BASE", NULL},
-    {OF_CHECK, "schema", 0, OPTION_FLAG, AT(schema), NULL,
+    {OF_CHECK, "list", 0, OPTION_ALONE, AT(list), NULL, "list every check; needs no BASE", NULL},
+    {OF_CHECK, "schema", 0, OPTION_ALONE, AT(schema), NULL,
      "print the JSON Schema of --json; needs no BASE", NULL},
 
     {OF_ALL, "help", 'h', OPTION_HELP, 0, NULL, "tell how it is used", NULL},

@@ -18,6 +18,7 @@ enum command_bit {
 
 enum option_kind {
     OPTION_FLAG,    /* bool */
+    OPTION_ALONE,   /* bool: what it asks for needs no BASE */
     OPTION_TEXT,    /* const char * */
     OPTION_LIST,    /* struct names: with commas between, and as often as one likes */
     OPTION_DATE,    /* struct date, to the day */

@@ -223,3 +223,14 @@ const char *known_key(struct arena *arena, const struct known_names *known, cons
     struct meant meant = meant_of(&asked);
     return meant.count == 1 ? meant.rows[0].key : NULL;
 }
+
+enum key_sense known_key_sense(const struct known_names *known, const char *word,
+                               size_t length)
+{
+    if (known == NULL || known->file_keys == NULL)
+        return KEY_UNTOLD;
+    for (const char *const *key = known->file_keys; *key != NULL; key++)
+        if (strlen(*key) == length && memcmp(*key, word, length) == 0)
+            return KEY_IS_ONE;
+    return KEY_IS_NONE;
+}

@@ -4,6 +4,8 @@
 
 #include <string.h>
 
+#include "boat.h"
+
 struct name_table {
     struct known_name *rows;
     size_t count, room;
@@ -56,6 +58,32 @@ static void synonym_entries_add(struct name_table *table, const struct entries_v
         synonyms_add(table, &rows[i].names, rows[i].key.text, NULL);
 }
 
+/* ---- keys of files ---- */
+
+struct key_gathering {
+    const char **keys;
+    size_t count, room;
+    struct arena *arena;
+};
+
+static void file_key_add(const struct field_path *path, void *context)
+{
+    struct key_gathering *gathered = context;
+    gathered->keys = arena_grow(gathered->arena, gathered->keys, gathered->count,
+                                &gathered->room, sizeof *gathered->keys);
+    gathered->keys[gathered->count++] = path->field->key;
+}
+
+static const char *const *file_keys(struct arena *arena)
+{
+    struct key_gathering gathered = {.arena = arena};
+    fields_walk(base_file_fields(), file_key_add, &gathered);
+    fields_walk(boat_file_fields(), file_key_add, &gathered);
+    const char **keys = arena_array(arena, gathered.count + 1, sizeof *keys);
+    memcpy(keys, gathered.keys, gathered.count * sizeof *keys);
+    return keys;
+}
+
 struct known_names words_known(const struct languages *languages, struct arena *arena)
 {
     struct name_table table = {.arena = arena};
@@ -66,5 +94,5 @@ struct known_names words_known(const struct languages *languages, struct arena *
         synonym_entries_add(&table, &words->key_synonyms);
         synonym_entries_add(&table, &words->choice_synonyms);
     }
-    return (struct known_names){table.rows, table.count};
+    return (struct known_names){table.rows, table.count, file_keys(arena)};
 }

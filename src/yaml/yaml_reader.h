@@ -99,6 +99,9 @@ void bare_words_tell(struct yaml_reader *reader, struct bare_words *words);
  * is no key, or nothing stands before it. */
 bool comma_missing_tell(struct yaml_reader *reader, struct mark mark);
 
+/* Tells of an entry of a list that lacks its dash, or the space behind it. */
+void dash_missing_tell(struct yaml_reader *reader, struct place place);
+
 /* Tells of a comment between the bracket and `at` that ends with a bracket; false:
  * there is none. */
 bool comment_swallows_tell(struct yaml_reader *reader, struct mark bracket, struct mark at);

@@ -44,7 +44,7 @@ static const struct known_name rows[] = {
     {"raft", "liferaft", "Raft"},
     {"stern locker", "lazarette", "Aft locker"},
 };
-static const struct known_names known = {rows, sizeof rows / sizeof *rows};
+static const struct known_names known = {rows, sizeof rows / sizeof *rows, NULL};
 
 /* What is said of a word that is no key, and the one key that it was meant for. */
 static void words_are_understood(void **state)
