@@ -104,11 +104,10 @@ static bool date_take(struct reading *reading, const struct option_row *row, str
 {
     if (date_parse(optarg, date) && date->day != 0)
         return true;
-    struct date meant;
-    const char *remedy = date_remedy(reading->arena, optarg);
-    bool whole = text_begins(remedy, "write ") && date_parse(remedy + strlen("write "), &meant) &&
-                 meant.day != 0;
-    return value_refuse(reading, row, whole ? remedy : "write it as 2026-11-25");
+    struct date meant = date_meant(reading->arena, optarg);
+    return value_refuse(reading, row,
+                        meant.day != 0 ? date_remedy(reading->arena, optarg)
+                                       : "write it as 2026-11-25");
 }
 
 static bool choice_take(struct reading *reading, const struct option_row *row, unsigned *choice)

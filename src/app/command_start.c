@@ -20,7 +20,8 @@ static bool hull_sound(const struct options *options, const struct fleet *fleet)
 }
 
 /* File names that need no quoting anywhere; the boat's own name is in the file. */
-static const char file_name_signs[] = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
+static const char file_name_signs[] =
+    "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
 
 /* The words of the name with _ between: sea_rose of "Sea Rose". */
 static const char *key_proposed(const char *name, struct arena *arena)
@@ -29,7 +30,8 @@ static const char *key_proposed(const char *name, struct arena *arena)
     for (char *at = plain; *at != '\0'; at++)
         if (*at == ' ')
             *at = '_';
-    return strlen(plain) > 0 && strspn(plain, file_name_signs) == strlen(plain) ? plain : "sea_rose";
+    bool sound = strlen(plain) > 0 && strspn(plain, file_name_signs) == strlen(plain);
+    return sound ? plain : "sea_rose";
 }
 
 static bool key_sound(const char *key, struct arena *arena, struct problems *problems)

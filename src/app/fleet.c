@@ -71,11 +71,14 @@ static enum base_state base_open(const struct options *options, struct fleet *fl
 {
     const char *path = text_format(fleet->arena, "%s/base.yaml", options->base);
     if (!is_folder(options->base))
-        return no_base(options, fleet, text_format(fleet->arena, "%s is not a folder", options->base));
+        return no_base(options, fleet,
+                       text_format(fleet->arena, "%s is not a folder", options->base));
     if (own_procedures_refused(options, fleet))
         return BASE_WRONG;
     if (!is_there(path))
-        return no_base(options, fleet, text_format(fleet->arena, "there is no file %s", path));
+        return no_base(options, fleet,
+                       text_format(fleet->arena, "%s is not a base: there is no file %s",
+                                   options->base, path));
     return record_read(fleet, path);
 }
 

@@ -34,7 +34,7 @@ static size_t letters_at(const char *text)
 }
 
 /* A number, or a month's name as its number; how many letters it has, 0: it is neither. */
-static size_t group_read(struct arena *arena, const char *text, struct date_groups *groups)
+static size_t date_group_read(struct arena *arena, const char *text, struct date_groups *groups)
 {
     size_t digits = strspn(text, "0123456789"), letters = letters_at(text);
     int month = letters >= 3 && groups->named == 0 ? month_named(arena, text) : 0;
@@ -54,7 +54,8 @@ static bool groups_read(struct arena *arena, const char *text, struct date_group
 {
     *groups = (struct date_groups){0};
     for (;; text++) {
-        size_t length = groups->count == 3 ? 0 : group_read(arena, text, groups);
+        bool full = groups->count == 3;
+        size_t length = full ? 0 : date_group_read(arena, text, groups);
         if (length == 0)
             return false;
         text += length;
@@ -71,8 +72,8 @@ static bool groups_read(struct arena *arena, const char *text, struct date_group
 /* Day and month before a year: 3/4/2027 can be March or April. */
 static bool order_is_doubtful(const struct date_groups *groups)
 {
-    return groups->named == 0 && groups->separator != '.' && groups->values[0] <= 12 && groups->values[1] <= 12 &&
-           groups->values[0] != groups->values[1];
+    return groups->named == 0 && groups->separator != '.' && groups->values[0] <= 12 &&
+           groups->values[1] <= 12 && groups->values[0] != groups->values[1];
 }
 
 /* The one date the groups can mean; all zero if there is none. */
@@ -96,14 +97,18 @@ static struct date groups_date(const struct date_groups *groups)
     return (struct date){.year = values[2], .month = values[1], .day = values[0]};
 }
 
-const char *date_remedy(struct arena *arena, const char *text)
+struct date date_meant(struct arena *arena, const char *text)
 {
     struct date_groups groups;
-    struct date date = {0};
 
-    if (groups_read(arena, text, &groups))
-        date = groups_date(&groups);
+    return groups_read(arena, text, &groups) ? groups_date(&groups) : (struct date){0};
+}
+
+const char *date_remedy(struct arena *arena, const char *text)
+{
+    struct date date = date_meant(arena, text);
     const char *written = date_text(arena, date);
+
     if (date.year != 0 && date_parse(written, &date))
         return text_format(arena, "write %s", written);
     if (date.year != 0 && date.day != 0)

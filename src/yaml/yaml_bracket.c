@@ -100,6 +100,14 @@ bool comma_missing_tell(struct yaml_reader *reader, struct mark mark)
     return true;
 }
 
+bool entry_begins(struct yaml_reader *reader, int line)
+{
+    size_t length;
+    const char *text = source_line(reader->clean, line, &length);
+
+    return text_begins(text + strspn(text, " "), "- ");
+}
+
 void dash_missing_tell(struct yaml_reader *reader, struct place place)
 {
     size_t length;

@@ -99,6 +99,9 @@ void bare_words_tell(struct yaml_reader *reader, struct bare_words *words);
  * is no key, or nothing stands before it. */
 bool comma_missing_tell(struct yaml_reader *reader, struct mark mark);
 
+/* Does the line begin with a dash and a space? */
+bool entry_begins(struct yaml_reader *reader, int line);
+
 /* Tells of an entry of a list that lacks its dash, or the space behind it. */
 void dash_missing_tell(struct yaml_reader *reader, struct place place);
 

@@ -213,7 +213,8 @@ static void bracket_tell(struct yaml_reader *reader, const struct syntax *syntax
                  indentation(reader, syntax->at) <= indentation(reader, syntax->about);
     struct place place = mark_place(reader, syntax->at, 1);
 
-    if (mark_at_end(reader, syntax->at) || (below && (found == ':' || found == '-')))
+    if (mark_at_end(reader, syntax->at) ||
+        (below && (found == ':' || entry_begins(reader, syntax->at.line))))
         unclosed_tell(reader, syntax->about, syntax->at);
     else if (comment_swallows_tell(reader, syntax->about, syntax->at) ||
              comma_missing_tell(reader, syntax->at))

@@ -90,8 +90,8 @@ static bool choice_check(struct field_reading *reading, const struct field *fiel
 {
     if (field->choices == NULL || value_of_word(field, node->text) > 0)
         return true;
-    field_error(reading, node->place, choice_remedy(reading, field, node->text), "\"%s\" cannot be %s", field->key,
-                text_shown(reading->arena, node->text));
+    field_error(reading, node->place, choice_remedy(reading, field, node->text),
+                "\"%s\" cannot be %s", field->key, text_shown(reading->arena, node->text));
     return false;
 }
 
