@@ -31,6 +31,9 @@ enum key_sense known_key_sense(const struct known_names *known, const char *word
  * and first_aid_kit are one. */
 const char *name_plain(struct arena *arena, const char *name);
 
+/* What cards call the key; NULL: nothing that is known. */
+const char *known_printed(const struct known_names *known, const char *key);
+
 /* The remedy for a word that is none of `keys` (NULL-ended): the keys that have the name, else
  * the key that it is a slip of, by itself or by a name, else those that it is a part of;
  * `otherwise` where there is none or too many. `known` NULL: the keys are their only names. */

@@ -91,9 +91,9 @@ static bool nothing_in_the_way(const struct options *options, const struct fleet
 static const char *boat_text(const struct options *options, const struct fleet *fleet)
 {
     enum hull hull = options->hull == NULL ? HULL_NONE : choice_find(hull_words, options->hull);
-    struct asked_list asked = asked_items(fleet->procedures.rows, fleet->procedures.count, hull,
-                                          fleet->arena);
-    return starter_boat(&asked, hull, fleet->arena);
+    struct asked_list offered = items_offered(fleet->procedures.rows, fleet->procedures.count,
+                                              hull, fleet->arena);
+    return starter_boat(&offered, hull, &fleet->known, fleet->arena);
 }
 
 /* A file that cannot be written stops no other. True when all were. */

@@ -47,12 +47,11 @@ const char *name_plain(struct arena *arena, const char *name)
 
 /* ---- what is found ---- */
 
-/* What cards call the key; NULL: nothing that is known. */
-static const char *printed_of(const struct asked_name *asked, const char *key)
+const char *known_printed(const struct known_names *known, const char *key)
 {
-    for (size_t i = 0; asked->known != NULL && i < asked->known->count; i++)
-        if (text_equal(asked->known->rows[i].key, key))
-            return asked->known->rows[i].printed;
+    for (size_t i = 0; known != NULL && i < known->count; i++)
+        if (text_equal(known->rows[i].key, key))
+            return known->rows[i].printed;
     return NULL;
 }
 
@@ -76,8 +75,9 @@ static struct meant meant_by(const struct asked_name *asked, enum meaning meanin
     struct meant meant = {.meaning = meaning};
     for (size_t i = 0; asked->keys[i] != NULL; i++)
         if (fits(asked->word, name_plain(asked->arena, asked->keys[i])))
-            meant_add(&meant, (struct known_name){.key = asked->keys[i],
-                                                  .printed = printed_of(asked, asked->keys[i])});
+            meant_add(&meant,
+                      (struct known_name){.key = asked->keys[i],
+                                          .printed = known_printed(asked->known, asked->keys[i])});
     for (size_t i = 0; asked->known != NULL && i < asked->known->count; i++)
         if (fits(asked->word, asked->known->rows[i].name) &&
             choice_find(asked->keys, asked->known->rows[i].key) > 0)
