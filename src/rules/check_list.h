@@ -106,6 +106,8 @@
       "Boat Safety Scheme: gas must drain overboard") \
     X(engine_denied, ERROR, "gear of an engine is recorded that she is said not to have", \
       "reason") \
+    X(engine_lost, DEFICIENCY, "a stop serves a space where no engine is recorded", "reason") \
+    X(rooms_unrecorded, NOTE, "her rooms are not recorded", "judged: the plan's landmarks") \
     X(engines_unrecorded, DEFICIENCY, "her engines are not recorded", "reason") \
     X(reach_unrecorded, NOTE, \
       "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \

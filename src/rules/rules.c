@@ -17,7 +17,7 @@ static rule_family *const families[] = {
     capacity_rules,
     conflict_rules,
     fire_rules,
-    gas_rules,
+    gas_rules, engine_rules,
     rescue_rules,
     fact_rules,
     opening_rules,

@@ -6,6 +6,7 @@
 
 #include "check_list.h"
 #include "item_fields.h"
+#include "trait.h"
 
 enum check_name {
 #define CHECK_ENUM(name, severity, sentence, source) CHECK_##name,
@@ -57,6 +58,7 @@ rule_family conflict_rules;    /* isolators, controls inside, one piece twice */
 rule_family fire_rules;        /* fire ports, engine spaces, battery, alarms */
 rule_family rescue_rules;      /* raft and beacon that are not there */
 rule_family gas_rules;
+rule_family engine_rules;
 rule_family fact_rules;        /* single fields: a table */
 rule_family opening_rules;
 rule_family radio_gear_rules;
@@ -68,6 +70,9 @@ rule_family silence_rules;
 
 /* Goes through the pieces of one kind; *index starts at 0. NULL at the end. */
 const struct equipment *gear_of_kind(const struct boat *boat, enum item_key item, size_t *index);
+
+/* The first piece of gear that no boat has without this; NULL: none. */
+const struct equipment *gear_needing(const struct boat *boat, enum trait trait);
 
 /* May it be of use for this engine space? Also where `serves` is not recorded. */
 bool gear_may_serve(const struct boat *boat, const struct equipment *gear, enum zone_key space);

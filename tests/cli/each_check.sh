@@ -210,8 +210,11 @@ fault gas_denied alder 's/^radio:/gas: {carried: no}\
 fault gas_drain_unrecorded alder 's/, locker_drains: overboard//'
 fault gas_drain_inboard alder 's/locker_drains: overboard/locker_drains: inboard/'
 fault engine_denied samphire '/drive: generator/d'
+fault engine_lost samphire '/space: engine_space_starboard, fuel/d'
+fault rooms_unrecorded alder 's/, rooms: .*}$/}/'
 fault engines_unrecorded alder '/^engines:/d'
-fault gas_unrecorded alder "$(without lpg_bottle_valve)"
+fault gas_unrecorded alder "$(without lpg_bottle_valve)
+/^gas:/d"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: starboard,/'
 fault reach_unrecorded alder '/item: epirb,/s/from_cockpit: yes, //'

@@ -131,6 +131,7 @@ function holds_engine() {
 function holds_trait() {
     if (/cooking gas: /) return said ~ "^gas:.*carried: " $6
     if (/digital alert: /) return (said == "  dsc: " $8 && section == "radio:") || holds("dsc: " $8)
+    if (/people cook aboard: /) return said ~ /^  rooms: .*(galley|bridgedeck)|item: cooker/ || $5 == "no"
     if (/she has sails: /) return (said == "  rig: sail") == ($5 == "yes")
     if (/diesel|petrol|generator|two engines|electric motor|outboard/) return holds_engine()
     if (/she is a /) return (said == "  hull: " substr($5, 1, length($5) - 1)) == ($6 == "yes")

@@ -69,7 +69,7 @@ struct rule_table {
 
 /* The tables of all families, each in the file of that family. */
 #define RULE_TABLES(X) \
-    X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) \
+    X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) X(engine) \
     X(identity) X(name) X(opening) X(quotes) X(radio_gear) X(rescue) X(silence) X(tag) \
     X(unrecorded)
 #define RULE_TABLE_DECLARE(name) extern const struct rule_table rule_table_##name;
