@@ -23,6 +23,7 @@ static rule_family *const families[] = {
     opening_rules,
     radio_gear_rules,
     unrecorded_rules,
+    place_rules,
     tag_rules,
     silence_rules,    /* the last: it tells which silences nothing was found for */
 };

@@ -63,6 +63,7 @@ rule_family fact_rules;        /* single fields: a table */
 rule_family opening_rules;
 rule_family radio_gear_rules;
 rule_family unrecorded_rules;  /* what cards print where it is recorded: tables */
+rule_family place_rules;       /* a place against reach, level and neighbours */
 rule_family tag_rules;         /* pieces that fell out of the record */
 rule_family silence_rules;
 
@@ -85,6 +86,14 @@ const char *gear_named(const struct rule_run *run, const struct equipment *gear)
 
 /* Where `not_fitted` says so, at all or of that engine, if one is given; else the boat. */
 struct place place_not_fitted(const struct boat *boat, enum item_key item, enum zone_key space);
+
+/* ---- place_rules.c: sides ---- */
+
+/* A place with two sides, and nothing that tells which. */
+bool side_open(const struct equipment *gear);
+
+/* The first piece in the same place that is to port or to starboard of it; NULL: none. */
+const struct equipment *sided_neighbour(const struct boat *boat, const struct equipment *gear);
 
 /* `given`, or `otherwise` where the field is not recorded. */
 struct place place_else(struct place given, struct place otherwise);
