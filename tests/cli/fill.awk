@@ -76,6 +76,8 @@ section == "retired_tags" { print; next }
         last[substr($0, RSTART + 5, 1)] = substr($0, RSTART + 6, RLENGTH - 6)
     # a catamaran's pump is in one of her hulls
     values["zone"] = hull == "catamaran" && item == "bilge_pump_electric" ? "bilge" : zone
+    # what lies in a room is entered for
+    values["from_cockpit"] = zone ~ /cabin|saloon|galley|heads|navigation/ ? "no" : "yes"
     $0 = entry_filled($0)
     print
     # what gear of a generator and of petrol belongs to
