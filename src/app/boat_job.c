@@ -20,6 +20,7 @@ void boat_open(struct boat_job *boat)
     const struct fleet *fleet = boat->job->fleet;
     struct boat_input input = {fleet->boats[boat->index].source, boat->key, &fleet->models};
     problems_about(boat->problems, boat->key, "record");
+    problems_know(boat->problems, &boat->job->fleet->known);
     if (input.source != NULL)
         boat->boat = boat_read_like(&input, boat->arena, boat->problems, &boat->sound);
     boat->sound = boat->boat != NULL && boat->sound;
