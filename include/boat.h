@@ -21,7 +21,8 @@ struct equipment {
     struct item_value item;
     struct zone_value zone;
     struct side_value side;
-    struct text_value tag, name, spot, how;
+    struct text_value tag, name, spot;
+    struct wordings_value how;        /* by state, or the one use; see item_states.h */
     struct item_values cuts;
     struct zone_values inside, serves;
     struct number_value count;

@@ -24,8 +24,8 @@
     X(side, side, FIELD_CHOICE, EVERYWHERE(ASKED), .choices = side_words, \
       .slips = side_slips, .about = "which side, facing the bow") \
     X(spot, spot, FIELD_WORDING, EVERYWHERE(MAY), .about = "where exactly, in a few words") \
-    X(how, how, FIELD_WORDING, EVERYWHERE(MAY) MUST(WORKED), \
-      .about = "how it is worked, such as across pipe = shut") \
+    X(how, how, FIELD_BY_CHOICE, EVERYWHERE(MAY) MUST(WORKED), .choices = end_state_words, \
+      .about = "how a hand works it; by state where it has two, as {shut: across, open: along}") \
     X(inside, inside, FIELD_CHOICES, EVERYWHERE(MAY), .choices = zone_key_list, \
       .about = "spaces one must open or enter to reach it; [] for none") \
     X(cuts, cuts, FIELD_CHOICES, \

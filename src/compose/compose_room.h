@@ -88,12 +88,10 @@ const enum item_key *missing_items(const struct composing *composing, size_t *co
 
 /* The gear that a step's words ask for. */
 struct step_gear {
-    const struct item_values *uses, *also;
+    const struct item_uses *uses, *also;
     const struct condition *when;        /* of the case that was taken, or NULL */
     const struct condition *undecided;   /* what kept a case from being taken, or NULL */
     enum reach within;
-    enum gear_state state;               /* how the step leaves it */
-    enum shown shows;                    /* what is printed as its handling */
 };
 
 /* The rows of that gear, equal neighbours joined into one; first what keeps `undecided`
@@ -103,11 +101,15 @@ bool rows_make(struct composing *composing, const struct step_gear *wants,
 
 /* handling.c */
 
-/* How the gear is worked to bring it into that state, from its `how` or from the field
- * that `shows` names; NULL when nothing of that is recorded, which is told where
- * only the contrary is. */
+/* "across = shut": how the gear is brought into that state, and the state; the state alone
+ * where that is not recorded, which is told. STATE_ANY: how it is used; NULL where nothing of
+ * that is recorded. */
 const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
-                                   enum shown shows, enum gear_state state);
+                                   enum end_state state);
+
+/* The same; NULL also where only the state could be said. */
+const struct phrase *gear_handling_known(struct composing *composing,
+                                         const struct equipment *gear, enum end_state state);
 
 /* "Chart table, port, over the table" of a place; the zone may be NULL, the spot too. */
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
@@ -126,7 +128,7 @@ const struct phrase *gear_called(const struct composing *composing,
                                  const struct equipment *gear, size_t pieces);
 
 /* seacock_table.c */
-void table_make(struct composing *composing, enum item_key item, enum gear_state state,
+void table_make(struct composing *composing, enum item_key item, enum end_state state,
                 struct card_step *step);
 
 /* steps.c */

@@ -24,12 +24,12 @@ static bool gear_is_inside_here(const struct composing *composing, const struct 
 
 /* What is said of a control beside its place; inside the burning space that it is left. */
 static const struct phrase *row_handling(struct composing *composing,
-                                         const struct step_gear *wants,
-                                         const struct equipment *gear)
+                                         const struct equipment *gear,
+                                         enum end_state state)
 {
-    const struct phrase *how = gear_handling(composing, gear, wants->shows, wants->state);
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
         return word_alone(composing, WORD_INSIDE_LEAVE);
+    const struct phrase *how = gear_handling(composing, gear, state);
     if (how == NULL && gear->vents_to.text != NULL)
         return phrase_word(composing->arena, WORD_VENTS_TO, "place",
                            phrase_text(composing->arena, &gear->vents_to), NULL);
@@ -37,12 +37,12 @@ static const struct phrase *row_handling(struct composing *composing,
 }
 
 static const struct phrase *where_phrase(struct composing *composing,
-                                         const struct step_gear *wants,
-                                         const struct equipment *gear)
+                                         const struct equipment *gear,
+                                         enum end_state state)
 {
     const struct phrase *place = place_phrase(composing, gear->place_zone, gear->place_side,
                                               &gear->spot);
-    const struct phrase *how = row_handling(composing, wants, gear);
+    const struct phrase *how = row_handling(composing, gear, state);
     return how == NULL ? place
                        : phrase_word(composing->arena, WORD_PLACE_HANDLED, "place", place, "how",
                                      how, NULL);
@@ -90,6 +90,7 @@ const struct phrase *gear_name(const struct composing *composing, const struct e
 struct row_list {
     struct composing *composing;
     const struct step_gear *wants;
+    enum end_state state;             /* what the step wants of the item whose rows are made */
     struct card_row *rows;
     const struct equipment **first;   /* by row: the gear that began it */
     size_t count, row_room, first_room;
@@ -106,8 +107,8 @@ static bool same_row(const struct row_list *list, const struct equipment *a,
            text_equal(a->name.text, b->name.text) && a->kg.milli == b->kg.milli &&
            a->persons.milli == b->persons.milli &&
            a->discharge_s.milli == b->discharge_s.milli &&
-           phrase_equal(where_phrase(composing, list->wants, a),
-                        where_phrase(composing, list->wants, b));
+           phrase_equal(where_phrase(composing, a, list->state),
+                        where_phrase(composing, b, list->state));
 }
 
 /* Where the page has no room, an extinguisher has its weight instead of its seconds. */
@@ -135,7 +136,7 @@ static void row_begin(struct row_list *list, const struct equipment *gear)
     list->first[list->count] = gear;
     list->rows[list->count] = (struct card_row){
         .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .where = phrase_said(composing, where_phrase(composing, list->wants, gear)),
+        .where = phrase_said(composing, where_phrase(composing, gear, list->state)),
         .origin = gear->place};
     row_name(composing, gear, &list->rows[list->count++]);
 }
@@ -183,7 +184,7 @@ static void not_recorded_add(struct row_list *list, enum item_key item, struct p
 }
 
 /* The step cannot do without the item, and this boat has none that will do. */
-static void piece_lacking(struct composing *composing, const struct item_value *item)
+static void piece_lacking(struct composing *composing, const struct item_use *item)
 {
     composing->held = true;
     problem_add(composing->problems, SEVERITY_HELD, item->place, "give the step a case without it",
@@ -213,12 +214,13 @@ static bool goes_without(struct composing *composing, enum item_key item)
  * not fitted must have its own case when the step cannot do without it. */
 enum need { NEEDED, HELPS };
 
-static void item_rows_add(struct row_list *list, const struct item_value *item, enum need need)
+static void item_rows_add(struct row_list *list, const struct item_use *item, enum need need)
 {
     struct composing *composing = list->composing;
     struct condition fitted = {.kind = CONDITION_FITTED, .item = item->value, .place = item->place};
     enum truth truth = condition_judge(composing, &fitted);
     size_t before = list->count, index = 0;
+    list->state = item->state;
     if (truth == TRUTH_UNKNOWN)
         not_recorded_add(list, item->value, item->place);
     if (truth == TRUTH_NO && need == NEEDED)
@@ -256,7 +258,7 @@ bool rows_make(struct composing *composing, const struct step_gear *wants, struc
     for (size_t i = 0; i < wants->uses->count; i++)
         item_rows_add(&list, &wants->uses->items[i], NEEDED);
     for (size_t i = 0; i < wants->also->count; i++) {
-        const struct item_value *item = &wants->also->items[i];
+        const struct item_use *item = &wants->also->items[i];
         if (goes_without(composing, item->value))
             missing_help_note(composing, item->value);
         else

@@ -346,7 +346,7 @@ static void left_out_gear_tell(struct record_list *list, enum item_key item)
     }
 }
 
-static void items_tell(struct record_list *list, const struct item_values *items)
+static void items_tell(struct record_list *list, const struct item_uses *items)
 {
     for (size_t i = 0; i < items->count; i++) {
         enum item_key item = items->items[i].value;

@@ -3,6 +3,8 @@
  * the boat and her radio in boat_fact_list.h. Never reads a file. */
 #include "boat.h"
 
+#include "end_state.h"
+
 #include "boat_facts.h"
 #include "gear_field_list.h"
 #include "record.h"

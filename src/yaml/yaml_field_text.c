@@ -88,6 +88,10 @@ const char *field_text(const struct field *field, const void *record, struct are
         return field_choice_text(field, *(const unsigned *)value);
     case FIELD_CHOICES:
         return choices_text(field, value, arena);
+    case FIELD_PAIRED:
+        return paired_text(field, value, arena);
+    case FIELD_BY_CHOICE:
+        return wordings_text(field, value, arena);
     case FIELD_PAIR:
         return pair_text(value, arena);
     case FIELD_SECTION:
