@@ -75,7 +75,7 @@
     LIT(X, epirb) X(epirb, TIED, NONE) \
     LIT(X, sart) \
     CARRIED(X, flares) \
-    SWITCHED(X, vhf_dsc) \
+    X(vhf_dsc, ON, how) X(vhf_dsc, LEAVE, NONE) \
     CARRIED(X, vhf_handheld) \
     USED(X, emergency_aerial) \
     WORN(X, thermal_aid) \

@@ -82,8 +82,9 @@ static void the_order_is_that_of_a_walk(void **state)
 {
     (void)state;
     struct asked_list list = asked_by(
-        "  - {id: one, practice: yes, also: [hatch, battery_isolator_engine, "
-        "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, cooker, "
+        "  - {id: one, practice: yes, also: [{hatch: open}, "
+        "{battery_isolator_engine: off}, "
+        "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, {cooker: off}, "
         "fire_blanket]}\n", HULL_NONE);
     assert_string_equal(keys_of(&list),
                         "boarding_ladder flares liferaft anchor_main torch fire_blanket cooker "
