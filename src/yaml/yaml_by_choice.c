@@ -10,7 +10,7 @@
 
 /* ---- a text for each choice ---- */
 
-static bool is_by_choice(const struct field *field, const struct yaml_node *node)
+static bool tells_by_choice(const struct field *field, const struct yaml_node *node)
 {
     for (size_t i = 0; i < node->count; i++)
         if (choice_find(field->choices, node->pairs[i].key) > 0 ||
@@ -42,7 +42,7 @@ void wordings_by_choice_read(struct field_reading *reading, const struct field *
 {
     struct wordings_value *wordings = value;
 
-    if (!is_by_choice(field, node)) {
+    if (!tells_by_choice(field, node)) {
         wording_read(reading, text_format(reading->arena, "\"%s\"", field->key), node,
                      &wordings->one);
         return;
@@ -128,7 +128,7 @@ static void alone_read(struct pairing *pairing, const struct yaml_node *node)
     paired_add(pairing, (struct paired_value){.value = value, .place = node->place});
 }
 
-static void pair_read(struct pairing *pairing, const struct yaml_pair *pair)
+static void paired_read(struct pairing *pairing, const struct yaml_pair *pair)
 {
     const struct field *field = pairing->field;
     const struct yaml_node *node = pair->value;
@@ -153,7 +153,7 @@ static void paired_node_read(struct pairing *pairing, const struct yaml_node *no
     if (node->kind != YAML_MAPPING)
         alone_read(pairing, node);
     for (size_t i = 0; node->kind == YAML_MAPPING && i < node->count; i++)
-        pair_read(pairing, &node->pairs[i]);
+        paired_read(pairing, &node->pairs[i]);
 }
 
 static const void *part_of(const void *value, size_t offset)

@@ -92,7 +92,8 @@ static void what_is_inside_the_burning_space_says_so(void **state)
     (void)state;
     const char *const texts[] = {
         case_procedure_text(&test, "smoke", 10,
-                            USE("uses: [{fuel_shutoff_diesel: shut}, fire_port]") "per: engine_space\n", USE_TEXTS), NULL};
+                            USE("uses: [{fuel_shutoff_diesel: shut}, fire_port]")
+                            "per: engine_space\n", USE_TEXTS), NULL};
     case_procedures(&test, texts);
     case_boat(&test, case_boat_text(
         &test, CASE_RADIO,
