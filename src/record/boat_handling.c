@@ -7,39 +7,62 @@
 
 #include <string.h>
 
-/* The state that a text names behind a last "=", as in "across = shut", and what stands
- * before it; STATE_ANY: none. */
-static enum end_state state_written(const char *how, size_t *length)
-{
-    const char *equal = strrchr(how, '=');
-    if (equal == NULL)
-        return STATE_ANY;
-    const char *word = equal + 1 + strspn(equal + 1, " ");
-    *length = (size_t)(equal - how);
-    while (*length > 0 && how[*length - 1] == ' ')
-        (*length)--;
-    return (enum end_state)choice_find(end_state_words, word);
-}
-
 static bool is_handled(enum item_key item, enum end_state state)
 {
     return state != STATE_ANY && item_state_field(item, state) == GEAR_how;
 }
 
-/* As it would be written now, where the old form tells which state it is of. */
+/* The state that a part of a text names behind its "=", as in "across = shut"; STATE_ANY:
+ * none that such gear has. */
+static enum end_state state_written(const struct boat_reading *reading, enum item_key item,
+                                    const char *part, size_t length)
+{
+    const char *equal = memchr(part, '=', length);
+    if (equal == NULL)
+        return STATE_ANY;
+    const char *word = equal + 1 + strspn(equal + 1, " ");
+    const char *copy = arena_copy(reading->arena, word, (size_t)(part + length - word));
+    enum end_state state = (enum end_state)choice_find(end_state_words, copy);
+    return is_handled(item, state) ? state : STATE_ANY;
+}
+
+/* "shut: across", of a part that names a state. */
+static void part_add(struct text_builder *out, const char *part, enum end_state state)
+{
+    size_t length = strcspn(part, "=");
+    while (length > 0 && part[length - 1] == ' ')
+        length--;
+    text_add_format(out, "%s%s: %.*s", out->length == 0 ? "" : ", ",
+                    end_state_words[state - 1], (int)length, part);
+}
+
+/* "shut: across, open: along", where all parts of the text name a state, as handling used to be
+ * written; "" else. */
+static const char *states_written(const struct boat_reading *reading, enum item_key item,
+                                  const char *how)
+{
+    struct text_builder out = text_builder_in(reading->arena);
+    text_add(&out, "");
+    for (const char *part = how; *part != '\0';) {
+        size_t length = strcspn(part, ",;");
+        enum end_state state = state_written(reading, item, part, length);
+        if (state == STATE_ANY)
+            return "";
+        part_add(&out, part, state);
+        part += length + strspn(part + length, ",; ");
+    }
+    return out.at;
+}
+
 static const char *states_remedy(const struct boat_reading *reading, enum item_key item,
                                  const char *how)
 {
-    size_t length = 0;
-    enum end_state state = state_written(how, &length);
-    bool whole = is_handled(item, state) && strcspn(how, ",;=") >= length;
-    const char *first = end_state_words[item_use(item) - 1];
+    const char *written = states_written(reading, item, how);
     const char *contrary = strchr(item_handled_joined(item, reading->arena), ',') + 2;
-    if (whole)
-        return text_format(reading->arena, "write how: {%s: %.*s}", end_state_words[state - 1],
-                           (int)length, how);
-    return text_format(reading->arena, "write one for each: how: {%s: ..., %s: ...}", first,
-                       contrary);
+    if (!text_empty(written))
+        return text_format(reading->arena, "write how: {%s}", written);
+    return text_format(reading->arena, "write one for each: how: {%s: ..., %s: ...}",
+                       end_state_words[item_use(item) - 1], contrary);
 }
 
 static void one_text_tell(const struct boat_reading *reading, const struct equipment *gear)

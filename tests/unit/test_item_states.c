@@ -96,7 +96,8 @@ static void one_text_of_two_states_is_refused(void **state)
         {"across = shut", "write how: {shut: across}"},
         {"along pipe = open", "write how: {open: along pipe}"},
         {"stiff", "write one for each: how: {shut: ..., open: ...}"},
-        {"\"up = open, down = shut\"", "write one for each: how: {shut: ..., open: ...}"},
+        {"\"up = open, down = shut\"", "write how: {open: up, shut: down}"},
+        {"\"lift, down = shut\"", "write one for each: how: {shut: ..., open: ...}"},
         {"up = off", "write one for each: how: {shut: ..., open: ...}"},
     };
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
