@@ -37,6 +37,16 @@ static void choice_text_read(struct field_reading *reading, const struct field *
         wording_read(reading, name, pair->value, &by_choice[choice]);
 }
 
+/* Keys that are yet to be filled in are as good as none. */
+static bool all_empty(const struct yaml_node *node)
+{
+    for (size_t i = 0; i < node->count; i++)
+        if (node->pairs[i].value->kind != YAML_SCALAR ||
+            !text_empty(node->pairs[i].value->text))
+            return false;
+    return true;
+}
+
 void wordings_by_choice_read(struct field_reading *reading, const struct field *field,
                              const struct yaml_node *node, void *value)
 {
@@ -51,6 +61,8 @@ void wordings_by_choice_read(struct field_reading *reading, const struct field *
     wordings->by_choice = arena_array(reading->arena, count, sizeof *wordings->by_choice);
     for (size_t i = 0; i < node->count; i++)
         choice_text_read(reading, field, &node->pairs[i], wordings->by_choice);
+    if (all_empty(node))
+        *wordings = (struct wordings_value){.by_choice = NULL};
 }
 
 size_t wordings_count(const struct field *field, const struct wordings_value *value)
