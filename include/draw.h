@@ -44,8 +44,9 @@ bool pdf_make(const struct document *document, const struct faces *faces, struct
  *       sign     class= glyph= */
 void page_dump(const struct page *page, struct text_builder *out);
 
-/* Makes `folder` (one level) if it is not there. SEVERITY_USE if it is a file,
- * device or something else; SEVERITY_FAILURE if the system refuses. */
+/* Makes `folder`, and those above it, where they are not there. SEVERITY_USE if the name is
+ * empty, or one of them is a file, device or something else; SEVERITY_FAILURE if the system
+ * refuses, or would refuse to write into it. The one that failed is named. */
 bool folder_ready(const char *folder, struct arena *arena, struct problems *problems);
 
 /* The file appears whole or not at all: temporary file beside it under a name of this

@@ -31,7 +31,7 @@ struct options {
     /* check */
     struct date from, to;     /* the charter; year 0: not told */
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
-    bool json, list, schema;
+    bool json, list, schema;  /* list: print has it too, of what it would print */
     bool page;                /* the audit of each page */
     bool figures;             /* those for the base */
     unsigned fail_from;       /* enum fail_from */

@@ -1,161 +1,231 @@
-/* check_json.c - the result of `check` as JSON (room: app). Its shape is the schema in
- * check_schema.c: a member that is added here is added there. */
+/* check_json.c - the result of `check` as JSON, and its schema (room: app): a struct and a table
+ * of members for each kind of object. A member that is added there is in both. */
 #include "check_rows.h"
+#include "json.h"
 
 #include <stdio.h>
-#include <string.h>
 
-#include "utf8.h"
+#define MEMBERS_OF(rows) rows, sizeof rows / sizeof *(rows)
 
-/* RFC 8259: quotes, backslashes and control characters escaped; bytes that are no
- * UTF-8 (a file's name may hold them) as the replacement character. */
-static void string_add(struct text_builder *out, const char *text)
-{
-    size_t length = text == NULL ? 0 : strlen(text), index = 0;
-    if (text == NULL) {
-        text_add(out, "null");
-        return;
-    }
-    text_add(out, "\"");
-    while (index < length) {
-        size_t start = index;
-        uint32_t code_point;
-        if (!utf8_next(text, length, &index, &code_point)) {
-            text_add(out, "\\ufffd");
-            index = start + 1;
-        } else if (code_point == '"' || code_point == '\\') {
-            text_add_format(out, "\\%c", (int)code_point);
-        } else if (code_point < 0x20 || code_point == 0x7F) {
-            text_add_format(out, "\\u%04x", (unsigned)code_point);
-        } else {
-            text_add_bytes(out, text + start, index - start);
-        }
-    }
-    text_add(out, "\"");
-}
+/* ---- problems ---- */
 
-/* A member that is not the first of its object, its value a string or null. */
-static void member_add(struct text_builder *out, const char *name, const char *value)
-{
-    text_add_format(out, ", \"%s\": ", name);
-    string_add(out, value);
-}
+struct problem_object {
+    const char *check, *severity, *file;
+    int line, column;
+    const char *what, *remedy;
+};
 
-/* Lines and columns count from 1: 0 is "not known" and written as null. */
-static void number_or_null_add(struct text_builder *out, const char *name, int number)
-{
-    if (number == 0)
-        text_add_format(out, ", \"%s\": null", name);
-    else
-        text_add_format(out, ", \"%s\": %d", name, number);
-}
+#define AT(member) offsetof(struct problem_object, member)
+static const struct json_member problem_members[] = {
+    {"check", JSON_TEXT, AT(check), NULL, "\"minLength\": 1", "an id of `check --list`"},
+    {"severity", JSON_TEXT, AT(severity), NULL,
+     "\"enum\": [\"silenced\", \"note\", \"deficiency\", \"held\", \"error\", \"failure\"]", NULL},
+    {"file", JSON_TEXT_OR_NULL, AT(file), NULL, NULL, NULL},
+    {"line", JSON_NUMBER_OR_NULL, AT(line), NULL, NULL, NULL},
+    {"column", JSON_NUMBER_OR_NULL, AT(column), NULL, NULL, NULL},
+    {"what", JSON_TEXT, AT(what), NULL, "\"minLength\": 1", NULL},
+    {"remedy", JSON_TEXT_OR_NULL, AT(remedy), NULL, NULL, NULL},
+};
+#undef AT
+static const struct json_shape problem_shape = {"problem", sizeof(struct problem_object),
+                                                MEMBERS_OF(problem_members)};
 
 /* A problem of no file (a missing font, say) has null for file, line and column. */
-static void problem_json_add(struct text_builder *out, const struct problem *problem)
+static struct problem_object problem_object_of(const struct problem *problem)
 {
     const struct place *place = &problem->place;
-    text_add(out, "{\"check\": ");
-    string_add(out, problem->check);
-    member_add(out, "severity", severity_word(problem->severity));
-    member_add(out, "file", place->source == NULL ? NULL : place->source->name);
-    number_or_null_add(out, "line", place->source == NULL ? 0 : place->line);
-    number_or_null_add(out, "column", place->source == NULL ? 0 : place->column);
-    member_add(out, "what", problem->what);
-    member_add(out, "remedy", problem->remedy);
-    text_add(out, "}");
+    bool placed = place->source != NULL;
+    return (struct problem_object){
+        .check = problem->check, .severity = severity_word(problem->severity),
+        .file = placed ? place->source->name : NULL, .line = placed ? place->line : 0,
+        .column = placed ? place->column : 0, .what = problem->what, .remedy = problem->remedy};
 }
 
-/* In the order in which `check` prints them: by file, line and column. */
-static void problems_json_add(struct text_builder *out, const struct problems *problems,
-                              const char *indent)
+/* By file, line and column. */
+static struct json_list problem_objects_of(const struct problems *problems, struct arena *arena)
 {
     size_t count;
     const struct problem *list = problems_sorted(problems, &count);
-    text_add(out, "[");
-    for (size_t i = 0; i < count; i++) {
-        text_add_format(out, "%s\n%s", i == 0 ? "" : ",", indent);
-        problem_json_add(out, &list[i]);
-    }
-    text_add(out, "]");
+    struct problem_object *objects = arena_array(arena, count, sizeof *objects);
+    for (size_t i = 0; i < count; i++)
+        objects[i] = problem_object_of(&list[i]);
+    return (struct json_list){objects, count};
 }
 
-/* The cards that this boat has no gear for, each with its reason. */
-static void not_hers_json_add(struct text_builder *out, const struct check_row *row)
+/* ---- what a boat has: lists of check_rows.h as they are ---- */
+
+#define AT(member) offsetof(struct check_card, member)
+static const struct json_member card_members[] = {
+    {"card", JSON_TEXT, AT(card), NULL, NULL, "its id, as --card takes it"},
+    {"number", JSON_TEXT, AT(number), NULL, NULL, "3, or 3P and 3S of two engine spaces"},
+    {"name", JSON_TEXT, AT(name), NULL, NULL, NULL},
+    {"language", JSON_TEXT, AT(language), NULL, NULL, NULL},
+    {"state", JSON_TEXT, AT(state), NULL, "\"enum\": [\"ready\", \"held\", \"draft\"]", NULL},
+    {"code", JSON_TEXT_OR_NULL, AT(code), NULL, NULL,
+     "the check code at its foot; null of one that is held back"},
+    {"pages", JSON_COUNT, AT(pages), NULL, NULL, NULL},
+};
+#undef AT
+static const struct json_shape card_shape = {"card", sizeof(struct check_card),
+                                             MEMBERS_OF(card_members)};
+
+#define DATE_PATTERN "\"pattern\": \"^[0-9]{4}(-[0-9]{2}){0,2}$\""
+#define AT(member) offsetof(struct check_date, member)
+static const struct json_member date_members[] = {
+    {"date", JSON_TEXT_OR_NULL, AT(date), NULL, DATE_PATTERN,
+     "the last day it is good, or a month that holds to its end; null: it needs a date and has "
+     "none"},
+    {"item", JSON_TEXT, AT(item), NULL, NULL, NULL},
+    {"tag", JSON_TEXT_OR_NULL, AT(tag), NULL, NULL, NULL},
+    {"from", JSON_TEXT_OR_NULL, AT(from), NULL, NULL, "the recorded field that it comes from"},
+    {"stamped", JSON_FLAG, AT(stamped), NULL, NULL, "as it stands there; else computed from it"},
+    {"line", JSON_NUMBER_OR_NULL, AT(line), NULL, NULL, "of the boat's file"},
+};
+#undef AT
+static const struct json_shape date_shape = {"gear_date", sizeof(struct check_date),
+                                             MEMBERS_OF(date_members)};
+
+#define AT(member) offsetof(struct sheet_not_hers, member)
+static const struct json_member not_hers_members[] = {
+    {"card", JSON_TEXT, AT(name), NULL, NULL, NULL},
+    {"reason", JSON_TEXT_OR_NULL, AT(reason), NULL, NULL, NULL},
+};
+#undef AT
+static const struct json_shape not_hers_shape = {"card_not_hers", sizeof(struct sheet_not_hers),
+                                                 MEMBERS_OF(not_hers_members)};
+
+/* ---- a boat ---- */
+
+struct cards_object {
+    size_t ready, of;
+    struct json_list list;
+};
+
+#define AT(member) offsetof(struct cards_object, member)
+static const struct json_member cards_members[] = {
+    {"ready", JSON_COUNT, AT(ready), NULL, NULL, "pages"},
+    {"of", JSON_COUNT, AT(of), NULL, NULL, "pages"},
+    {"list", JSON_LIST, AT(list), &card_shape, NULL, "each card once, in their order"},
+};
+#undef AT
+static const struct json_shape cards_shape = {"cards", sizeof(struct cards_object),
+                                              MEMBERS_OF(cards_members)};
+
+struct counts_object { size_t error, held, deficiency, note, silenced; };
+
+#define AT(member) offsetof(struct counts_object, member)
+static const struct json_member counts_members[] = {
+    {"error", JSON_COUNT, AT(error), NULL, NULL, NULL},
+    {"held", JSON_COUNT, AT(held), NULL, NULL, NULL},
+    {"deficiency", JSON_COUNT, AT(deficiency), NULL, NULL, NULL},
+    {"note", JSON_COUNT, AT(note), NULL, NULL, NULL},
+    {"silenced", JSON_COUNT, AT(silenced), NULL, NULL, NULL},
+};
+#undef AT
+static const struct json_shape counts_shape = {"counts", sizeof(struct counts_object),
+                                               MEMBERS_OF(counts_members)};
+
+struct boat_object {
+    const char *boat;
+    bool read;
+    size_t recorded, items;
+    struct cards_object cards;
+    struct counts_object counts;
+    const struct check_date *first_date;
+    struct json_list dates, not_hers, problems;
+};
+
+#define AT(member) offsetof(struct boat_object, member)
+static const struct json_member boat_members[] = {
+    {"boat", JSON_TEXT, AT(boat), NULL, NULL, "her file's name without .yaml"},
+    {"read", JSON_FLAG, AT(read), NULL, NULL, "her file could be used"},
+    {"recorded", JSON_COUNT, AT(recorded), NULL, NULL, "kinds of gear that her record mentions"},
+    {"items", JSON_COUNT, AT(items), NULL, NULL, "kinds of gear there are"},
+    {"cards", JSON_OBJECT, AT(cards), &cards_shape, NULL, NULL},
+    {"counts", JSON_OBJECT, AT(counts), &counts_shape, NULL, "problems by severity"},
+    {"first_date", JSON_OBJECT_OR_NULL, AT(first_date), &date_shape, NULL,
+     "of her gear, the piece that runs out first"},
+    {"dates", JSON_LIST, AT(dates), &date_shape, NULL,
+     "of each piece that has one or needs one, in the order of her record"},
+    {"not_hers", JSON_LIST, AT(not_hers), &not_hers_shape, NULL, "cards that she does not need"},
+    {"problems", JSON_LIST, AT(problems), &problem_shape, NULL, NULL},
+};
+#undef AT
+static const struct json_shape boat_shape = {"boat", sizeof(struct boat_object),
+                                             MEMBERS_OF(boat_members)};
+
+static struct counts_object counts_object_of(const struct problems *problems)
 {
-    text_add(out, "[");
-    for (size_t i = 0; i < row->not_hers_count; i++) {
-        text_add(out, i == 0 ? "{\"card\": " : ", {\"card\": ");
-        string_add(out, row->not_hers[i].name);
-        member_add(out, "reason", row->not_hers[i].reason);
-        text_add(out, "}");
-    }
-    text_add(out, "]");
+    return (struct counts_object){problems_count(problems, SEVERITY_ERROR),
+                                  problems_count(problems, SEVERITY_HELD),
+                                  problems_count(problems, SEVERITY_DEFICIENCY),
+                                  problems_count(problems, SEVERITY_NOTE),
+                                  problems_count(problems, SEVERITY_SILENCED)};
 }
 
-/* The date on which her first piece of gear runs out; null where none is recorded. */
-static void first_date_json_add(struct text_builder *out, const struct check_row *row)
+static struct boat_object boat_object_of(const struct check_row *row, struct arena *arena)
 {
-    if (row->first_date == NULL) {
-        text_add(out, "null");
-        return;
-    }
-    text_add(out, "{\"date\": ");
-    string_add(out, row->first_date);
-    member_add(out, "item", row->first_item);
-    member_add(out, "tag", row->first_tag);
-    text_add(out, "}");
+    return (struct boat_object){
+        .boat = row->key, .read = row->read, .recorded = row->recorded, .items = row->items,
+        .cards = {row->ready, row->of, {row->cards, row->card_count}},
+        .counts = counts_object_of(row->problems), .first_date = row->first_date,
+        .dates = {row->dates, row->date_count}, .not_hers = {row->not_hers, row->not_hers_count},
+        .problems = problem_objects_of(row->problems, arena)};
 }
 
-/* One boat: what `check` prints as a line of the table, and her problems. */
-static void boat_json_add(struct text_builder *out, const struct check_row *row)
-{
-    text_add(out, "    {\"boat\": ");
-    string_add(out, row->key);
-    text_add_format(out, ", \"read\": %s, \"recorded\": %zu, \"items\": %zu,\n     "
-                    "\"cards\": {\"ready\": %zu, \"of\": %zu},\n     \"counts\": {",
-                    row->read ? "true" : "false", row->recorded, row->items, row->ready, row->of);
-    static const enum severity told[] = {SEVERITY_ERROR, SEVERITY_HELD, SEVERITY_DEFICIENCY,
-                                         SEVERITY_NOTE, SEVERITY_SILENCED};
-    for (size_t i = 0; i < sizeof told / sizeof *told; i++)
-        text_add_format(out, "%s\"%s\": %zu", i == 0 ? "" : ", ", severity_word(told[i]),
-                        problems_count(row->problems, told[i]));
-    text_add(out, "},\n     \"first_date\": ");
-    first_date_json_add(out, row);
-    text_add(out, ",\n     \"not_hers\": ");
-    not_hers_json_add(out, row);
-    text_add(out, ",\n     \"problems\": ");
-    problems_json_add(out, row->problems, "       ");
-    text_add(out, "}");
-}
+/* ---- the whole ---- */
 
-static void date_json_add(struct text_builder *out, const char *name, struct date date,
-                          struct arena *arena)
-{
-    text_add_format(out, "  \"%s\": ", name);
-    string_add(out, date_text(arena, date));
-    text_add(out, ",\n");
-}
+struct check_object {
+    const char *format, *base, *date, *from, *to;
+    struct json_list boats, problems;
+};
+
+#define CHECK_FORMAT "maydeck-check-1"
+#define DAY_PATTERN "\"pattern\": \"^[0-9]{4}-[0-9]{2}-[0-9]{2}$\""
+#define AT(member) offsetof(struct check_object, member)
+static const struct json_member check_members[] = {
+    {"format", JSON_TEXT, AT(format), NULL, "\"const\": \"" CHECK_FORMAT "\"", NULL},
+    {"base", JSON_TEXT, AT(base), NULL, NULL, "the folder as it was named"},
+    {"date", JSON_TEXT, AT(date), NULL, DAY_PATTERN, "today"},
+    {"from", JSON_TEXT, AT(from), NULL, DAY_PATTERN, "first day of the charter"},
+    {"to", JSON_TEXT, AT(to), NULL, DAY_PATTERN, "its last day"},
+    {"boats", JSON_LIST, AT(boats), &boat_shape, NULL, NULL},
+    {"problems", JSON_LIST, AT(problems), &problem_shape, NULL,
+     "those of the run and of the base, of no one boat"},
+};
+#undef AT
+static const struct json_shape check_shape = {"check", sizeof(struct check_object),
+                                              MEMBERS_OF(check_members)};
 
 /* Written in one go at the end, so that a run that fails on the way leaves no half of a
  * document. */
 void check_json_print(const struct options *options, const struct fleet *fleet,
                       const struct check_row *rows, size_t count)
 {
-    struct text_builder out = text_builder_in(fleet->arena);
+    struct arena *arena = fleet->arena;
+    struct text_builder out = text_builder_in(arena);
+    struct boat_object *boats = arena_array(arena, count, sizeof *boats);
     bool charter = options->from.year != 0;
-    text_add(&out, "{\n  \"format\": \"maydeck-check-1\",\n  \"base\": ");
-    string_add(&out, options->base);
-    text_add(&out, ",\n");
-    date_json_add(&out, "date", options->today, fleet->arena);
-    date_json_add(&out, "from", charter ? options->from : options->today, fleet->arena);
-    date_json_add(&out, "to", charter ? options->to : options->today, fleet->arena);
-    text_add(&out, "  \"boats\": [");
-    for (size_t i = 0; i < count; i++) {
-        text_add(&out, i == 0 ? "\n" : ",\n");
-        boat_json_add(&out, &rows[i]);
-    }
-    text_add(&out, "],\n  \"problems\": ");
-    problems_json_add(&out, fleet_problems_of_no_boat(fleet), "    ");
-    text_add(&out, "\n}\n");
+    for (size_t i = 0; i < count; i++)
+        boats[i] = boat_object_of(&rows[i], arena);
+    struct check_object whole = {
+        .format = CHECK_FORMAT, .base = options->base,
+        .date = date_text(arena, options->today),
+        .from = date_text(arena, charter ? options->from : options->today),
+        .to = date_text(arena, charter ? options->to : options->today),
+        .boats = {boats, count},
+        .problems = problem_objects_of(fleet_problems_of_no_boat(fleet), arena)};
+    json_add(&check_shape, &whole, &out);
     fwrite(out.at, 1, out.length, stdout);
+}
+
+#define SCHEMA_LIMIT ((size_t)1024 * 1024)
+
+void check_schema_print(void)
+{
+    struct arena *arena = arena_new(SCHEMA_LIMIT);
+    struct text_builder out = text_builder_in(arena);
+    json_schema_add(&check_shape, "maydeck check --json", &out);
+    fwrite(out.at, 1, out.length, stdout);
+    arena_free(arena);
 }

@@ -2,6 +2,7 @@
 #include "check_rows.h"
 #include "findings.h"
 #include "gear_date.h"
+#include "item_fields.h"
 #include "starter.h"
 
 #include <stdio.h>
@@ -29,19 +30,73 @@ static void not_hers_keep(const struct sheet_set *set, struct check_row *row, st
     row->not_hers = list;
 }
 
-/* The piece of gear that runs out first. */
-static void first_date_find(const struct boat_job *job, struct check_row *row)
+/* ---- dates of gear ---- */
+
+static struct check_date check_date_of(const struct equipment *gear,
+                                       const struct gear_date *date, struct arena *arena)
+{
+    struct check_date row = {.item = gear->kind->key, .tag = kept(arena, gear->tag.text),
+                             .stamped = date->stamped,
+                             .line = date->known ? date->place.line : gear->place.line};
+    if (date->known) {
+        row.date = date_text(arena, gear_date_shown(date));
+        row.from = gear_field_word(date->field);
+    }
+    return row;
+}
+
+/* Of each piece that has a date or needs one, and which of them runs out first. */
+static void dates_find(const struct boat_job *job, struct check_row *row)
 {
     const struct fleet *fleet = job->job->fleet;
     const struct boat *boat = job->boat;
-    struct gear_dates dates = {0};
-    for (size_t i = 0; i < boat->equipment_count; i++)
-        gear_dates_add(&dates, &boat->equipment[i], fleet->base);
-    if (!dates.first.known)
-        return;
-    row->first_date = date_text(fleet->arena, gear_date_shown(&dates.first));
-    row->first_item = dates.piece->kind->key;
-    row->first_tag = kept(fleet->arena, dates.piece->tag.text);
+    struct gear_dates all = {0};
+    struct check_date *list = arena_array(fleet->arena, boat->equipment_count, sizeof *list);
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        struct gear_date date;
+        gear_dates_add(&all, gear, fleet->base);
+        if (!gear_date(gear, fleet->base, &date) && !date.rule->needed)
+            continue;
+        list[row->date_count] = check_date_of(gear, &date, fleet->arena);
+        if (all.piece == gear)
+            row->first_date = &list[row->date_count];
+        row->date_count++;
+    }
+    row->dates = list;
+}
+
+/* ---- cards ---- */
+
+static const char *state_of(const struct sheet *sheet, size_t pages)
+{
+    return pages == 0 ? "held" : sheet->held ? "draft" : "ready";
+}
+
+static struct check_card check_card_of(const struct sheets *sheets, size_t first, size_t *next)
+{
+    struct arena *arena = sheets->boat->job->fleet->arena;
+    const struct sheet *sheet = sheets->pages[first].sheet;
+    size_t pages = 0;
+    for (*next = first; *next < sheets->page_count && sheets->pages[*next].sheet == sheet; ++*next)
+        pages += sheets->pages[*next].page != NULL ? 1 : 0;
+    const char *code = sheet_footer(sheet)->code;
+    return (struct check_card){
+        .card = kept(arena, sheet->id), .number = kept(arena, sheet->number),
+        .name = kept(arena, sheet->name), .language = kept(arena, sheet->language),
+        .state = state_of(sheet, pages),
+        .code = pages == 0 || text_empty(code) ? NULL : kept(arena, code), .pages = pages};
+}
+
+static void cards_keep(const struct sheets *sheets, struct check_row *row)
+{
+    struct check_card *cards = arena_array(sheets->boat->job->fleet->arena,
+                                           row->card_count + sheets->page_count, sizeof *cards);
+    for (size_t i = 0; i < row->card_count; i++)
+        cards[i] = row->cards[i];
+    for (size_t i = 0; i < sheets->page_count;)
+        cards[row->card_count++] = check_card_of(sheets, i, &i);
+    row->cards = cards;
 }
 
 struct check_row check_row_of(const struct boat_job *boat)
@@ -56,13 +111,14 @@ void check_row_record(struct check_row *row, const struct boat_job *boat)
     if (!row->read)
         return;
     row->recorded = boat_items_mentioned(boat->boat);
-    first_date_find(boat, row);
+    dates_find(boat, row);
 }
 
 void check_row_sheets(struct check_row *row, const struct sheets *sheets)
 {
     row->composed = true;
     cards_count(sheets, row);
+    cards_keep(sheets, row);
     not_hers_keep(sheets->set, row, sheets->boat->job->fleet->arena);
 }
 
@@ -97,8 +153,8 @@ static struct cells row_cells(const struct check_row *row)
     if (row->first_date == NULL)
         snprintf(cells.at[7], CELL_BYTES, "none recorded");
     else
-        snprintf(cells.at[7], CELL_BYTES, "%s %s %s", row->first_date, row->first_item,
-                 row->first_tag == NULL ? "" : row->first_tag);
+        snprintf(cells.at[7], CELL_BYTES, "%s %s %s", row->first_date->date,
+                 row->first_date->item, row->first_date->tag == NULL ? "" : row->first_date->tag);
     return cells;
 }
 

@@ -5,6 +5,22 @@
 
 #include "job.h"
 
+/* One card, with all its pages, in one language. */
+struct check_card {
+    const char *card, *number, *name, *language;
+    const char *state;        /* ready, held, draft */
+    const char *code;         /* NULL: held back, or it bears none */
+    size_t pages;             /* that can be printed */
+};
+
+/* The date of one piece of gear. */
+struct check_date {
+    const char *date;         /* NULL: it needs one and has none */
+    const char *item, *tag, *from;
+    bool stamped;
+    int line;
+};
+
 struct check_row {
     const char *key;
     bool read;                /* her file could be used */
@@ -13,8 +29,11 @@ struct check_row {
     size_t ready, of;         /* cards */
     const struct sheet_not_hers *not_hers;
     size_t not_hers_count;
-    const char *first_date;   /* the first date of her gear; NULL: none recorded */
-    const char *first_item, *first_tag;
+    const struct check_card *cards;    /* of all kinds and languages */
+    size_t card_count;
+    const struct check_date *dates;
+    size_t date_count;
+    const struct check_date *first_date;   /* among those; NULL: none recorded */
     const struct problems *problems;   /* all that was found of her */
 };
 
@@ -38,7 +57,7 @@ void check_rows_print(const struct fleet *fleet, const struct check_row *rows, s
 /* The result of a check as JSON (see check_schema_print), on standard output. */
 void check_json_print(const struct options *options, const struct fleet *fleet,
                       const struct check_row *rows, size_t count);
-/* Its JSON Schema (draft 2020-12). (check_schema.c) */
+/* Its JSON Schema (draft 2020-12). */
 void check_schema_print(void);
 
 /* ---- check_list.c ---- */

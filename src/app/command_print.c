@@ -2,6 +2,7 @@
  * with all its pages (room: app). What fails of one boat or file stops no other. */
 #include "draw.h"
 #include "job.h"
+#include "print_list.h"
 #include "progress.h"
 
 #include <stdio.h>
@@ -90,15 +91,18 @@ static bool name_taken(const struct printing *printing, const struct boat_job *b
     return true;
 }
 
-/* One file of these pages; false, with a problem, when it could not be made. */
+/* One file of these pages; false, with a problem, when it could not be made. With --list it is
+ * only looked whether it would have a name of its own. */
 static bool file_write(struct printing *printing, const struct sheets *sheets,
                        const struct document *document, const char *name)
 {
     const struct boat_job *boat = sheets->boat;
     struct bytes bytes;
-    if (name_taken(printing, boat, name) ||
-        !pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
-        !file_put(printing->options->output, name, bytes, boat->arena, boat->problems))
+    if (name_taken(printing, boat, name))
+        return false;
+    if (!printing->options->list &&
+        (!pdf_make(document, printing->fleet->faces, boat->arena, &bytes, boat->problems) ||
+         !file_put(printing->options->output, name, bytes, boat->arena, boat->problems)))
         return false;
     names_add(&printing->written, name, printing->fleet->arena);
     return true;
@@ -174,8 +178,10 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
         written++;
         if (options->cards.count > 0)
             card_tell(options, sheets, name);
+        else if (options->list)
+            printf("%s/%s\n", options->output, name);
     }
-    if (options->cards.count == 0)
+    if (options->cards.count == 0 && !options->list)
         each_card_tell(options, sheets, written);
 }
 
@@ -245,6 +251,27 @@ static void boat_begin_print(void *run, struct boat_job *boat)
     progress_tell(&printing->progress, boat->index, boat->key);
 }
 
+/* The files of the pages that were asked for. */
+static void chosen_print(struct printing *printing, const struct sheets *sheets,
+                         const struct chosen *chosen)
+{
+    const struct options *options = printing->options;
+    if (options->dump)
+        dump_write(sheets, chosen);
+    else if (options->cards.count == 0)
+        set_write(printing, sheets, chosen);
+    if (!options->dump && (options->each || options->cards.count > 0))
+        cards_write(printing, sheets, chosen);
+}
+
+static void list_tell(const struct sheets *sheets)
+{
+    struct text_builder out = text_builder_in(sheets->boat->arena);
+    sheets_list_add(sheets, &out);
+    if (out.length > 0)
+        fwrite(out.at, 1, out.length, stdout);
+}
+
 static void sheets_print(void *run, struct sheets *sheets)
 {
     struct printing *printing = run;
@@ -252,14 +279,10 @@ static void sheets_print(void *run, struct sheets *sheets)
     struct chosen chosen = pages_choose(sheets);
     progress_clear(&printing->progress);
     printing->chosen += chosen.count;
-    if (chosen.count == 0)
-        return;
-    if (options->dump)
-        dump_write(sheets, &chosen);
-    else if (options->cards.count == 0)
-        set_write(printing, sheets, &chosen);
-    if (!options->dump && (options->each || options->cards.count > 0))
-        cards_write(printing, sheets, &chosen);
+    if (chosen.count > 0)
+        chosen_print(printing, sheets, &chosen);
+    if (options->list)
+        list_tell(sheets);
 }
 
 static void boat_end_print(void *run, struct boat_job *boat)
@@ -278,9 +301,10 @@ static void boats_print(const struct options *options, struct fleet *fleet)
     struct printing printing = {.options = options, .fleet = fleet};
     if (!options->quiet)
         printing.progress = progress_begin(fleet->boat_count);
-    folder_sweep(options->output, fleet->arena);
+    if (!options->list)
+        folder_sweep(options->output, fleet->arena);
     job_run(&job, &use, &printing);
-    if (!options->dump)
+    if (!options->dump && !options->list)
         older_tell(&printing);
 }
 
@@ -288,7 +312,8 @@ enum exit_status command_print(const struct options *options)
 {
     struct fleet fleet;
     bool begun = fleet_open(options, NEED_TEXTS | NEED_FACES, &fleet) &&
-                 folder_ready(options->output, fleet.arena, fleet.problems);
+                 (options->list ||
+                  folder_ready(options->output, fleet.arena, fleet.problems));
     if (begun)
         boats_print(options, &fleet);
     enum exit_status status = report_of_cards(&fleet);

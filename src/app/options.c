@@ -9,7 +9,8 @@ const struct command commands[] = {
      "Prints one PDF a boat, one page a card. A card whose facts are not recorded is\n"
      "held back and named; the others are printed. With --card only BOAT-CARD.pdf is\n"
      "written, with --draft BOAT-draft.pdf: neither touches the set BOAT.pdf. Older\n"
-     "files of these boats in DIR are named.",
+     "files of these boats in DIR are named. --list tells the same files and cards with\n"
+     "their check codes, and what is held back and why; nothing is written.",
      command_print},
     {"check", OF_CHECK, "tell what is wrong, missing or out of date, print nothing",
      "Reads the base and its boats, composes and lays out every card, and tells what is\n"
@@ -89,6 +90,8 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "quiet", 0, OPTION_FLAG, AT(quiet), NULL, "print nothing but problems", NULL},
     {OF_PRINT, "each", 0, OPTION_FLAG, AT(each), NULL,
      "also write one file a card (BOAT-CARD.pdf)", NULL},
+    {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
+     "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
     {OF_ALL, "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
 
@@ -146,6 +149,7 @@ static const char *const apart[][APART_MOST] = {
     {"card", "all", "figure", NULL},
     {"card", "nature", "relay", "downgrade", "cancel", "spell", NULL},
     {"json", "page", "list", "schema", NULL},
+    {"quiet", "list", "dump", NULL},
     {"figures", "json", "list", "schema", NULL},
 };
 

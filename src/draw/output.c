@@ -58,20 +58,44 @@ static bool use_refused(struct problems *problems, const char *path, const char 
     return false;
 }
 
-bool folder_ready(const char *folder, struct arena *arena, struct problems *problems)
+/* ---- folders ---- */
+
+/* Makes that one folder unless it is there. */
+static bool level_ready(const char *folder, struct problems *problems)
 {
     struct stat status;
+    int refusal = mkdir(folder, 0777) == 0 ? 0 : errno;
 
-    (void)arena;
-    if (mkdir(folder, 0777) == 0)
+    if (refusal == 0)
         return true;
-    if (errno != EEXIST)
-        return system_refused(problems, "cannot make the folder", folder, errno);
     if (stat(folder, &status) != 0)
-        return system_refused(problems, "cannot look at", folder, errno);
+        return system_refused(problems, "cannot make the folder", folder, refusal);
     if (!S_ISDIR(status.st_mode))
         return use_refused(problems, folder, "is not a folder",
                            "name a folder, or one that is yet to be made");
+    return true;
+}
+
+/* Those above it first: of a/b/c, a and a/b. What was made stays where the next cannot be. */
+static bool levels_ready(const char *folder, struct arena *arena, struct problems *problems)
+{
+    for (const char *slash = strchr(folder + 1, '/'); slash != NULL;
+         slash = strchr(slash + 1, '/'))
+        if (slash[-1] != '/' &&
+            !level_ready(arena_copy(arena, folder, (size_t)(slash - folder)), problems))
+            return false;
+    return level_ready(folder, problems);
+}
+
+bool folder_ready(const char *folder, struct arena *arena, struct problems *problems)
+{
+    if (text_empty(folder))
+        return use_refused(problems, "\"\"", "is not the name of a folder",
+                           "name a folder, such as cards, or . for this one");
+    if (!levels_ready(folder, arena, problems))
+        return false;
+    if (access(folder, W_OK | X_OK) != 0)
+        return system_refused(problems, "cannot write into the folder", folder, errno);
     return true;
 }
 

@@ -250,10 +250,50 @@ jsonschema.validate(json.load(open(sys.argv[1])), json.load(open(sys.argv[2])))'
 else
     ok 'check-json-valid # SKIP no Python module jsonschema'
 fi
+# Every object is open and has all its members; the checks are no closed list.
+expect_empty check-schema-closed "$(grep 'additionalProperties": false' "$scratch/schema.json")"
+expect_equal check-schema-open "$(grep -c '"type": "object"' "$scratch/schema.json")" \
+    "$(grep -c '"additionalProperties": true' "$scratch/schema.json")"
 maydeck check --list
 expect_status check-list 0
-expect_empty check-list-has-all "$(sed -n 's/^          "\([a-z0-9_]*\)",\{0,1\}\(\]}.*\)\{0,1\}$/\1/p' "$scratch/schema.json" |
-    while read -r id; do grep -q "^$id " "$scratch/stdout" || echo "$id"; done)"
+expect_empty check-list-has-all "$(sed -n 's/^ *{"check": "\([a-z0-9_]*\)", .*/\1/p' "$scratch/check-faulty.json" |
+    sort -u | while read -r id; do grep -q "^$id " "$scratch/stdout" || echo "$id"; done)"
+
+# json SCRIPT: what Python prints of the last JSON, `boats` by their keys.
+json() {
+    python3 -c 'import json, sys
+whole = json.load(open(sys.argv[1]))
+boats = {boat["boat"]: boat for boat in whole["boats"]}
+exec(sys.argv[2])' "$scratch/stdout" "$1"
+}
+
+# The codes are those of the cards, each card once; a card that is held has none.
+for boat in samphire tamarisk; do
+    maydeck why "$fleet" --boat $boat --all --date "$print_date"
+    sed -n 's/^Card [0-9]*[A-Z]* (\([a-z_0-9]*\)), check code \([0-9A-Z-]*\).*/\1 \2/p' "$scratch/stdout" >"$scratch/codes"
+    check --json
+    expect_equal "check-json-codes-$boat" "$(cat "$scratch/codes")" \
+        "$(json "for card in boats['$boat']['cards']['list']: print(card['card'], card['code'])")"
+done
+expect_equal check-json-pages True "$(json 'print(all(boat["cards"]["ready"] ==
+    sum(card["pages"] for card in boat["cards"]["list"]) for boat in boats.values()))')"
+expect_equal check-json-dates "$(sed -n 's/.*item: \([a-z_]*\), tag: \([A-Z0-9]*\),.* expires: \([0-9-]*\).*/\1 \2 \3/p' \
+    "$fleet/boats/tamarisk.yaml")" "$(json 'for date in boats["tamarisk"]["dates"]:
+    if date["from"] == "expires": print(date["item"], date["tag"], date["date"])')"
+expect_equal check-json-first True "$(json 'print(all(boat["first_date"] in boat["dates"] and
+    boat["first_date"]["date"] == min(date["date"] for date in boat["dates"] if date["date"])
+    for boat in boats.values()))')"
+expect_equal check-json-undated 'E4 None' "$(json 'for date in boats["bramble"]["dates"]:
+    if not date["date"]: print(date["tag"], date["from"])')"
+sed -i '/item: fuel_shutoff_diesel/d' "$fleet/boats/tamarisk.yaml"
+check --json --boat tamarisk
+expect_equal check-json-held 'engine_fire None
+diesel_leak None' "$(json 'for card in boats["tamarisk"]["cards"]["list"]:
+    if card["state"] == "held": print(card["card"], card["code"])')"
+check --json --draft --boat tamarisk
+expect_equal check-json-draft 'engine_fire diesel_leak' "$(json 'print(*[card["card"]
+    for card in boats["tamarisk"]["cards"]["list"] if card["state"] == "draft"])')"
+cp tests/fleet/boats/tamarisk.yaml "$fleet/boats/tamarisk.yaml"
 
 # ---- wrong use ----
 

@@ -33,7 +33,7 @@ else
     expect_empty output-read-only-empty "$(folder_list "$scratch/closed")"
 fi
 
-# A new folder is made; one below a folder that is not there is refused.
+# A new folder is made, and those above it.
 maydeck print tests/fleet --date "$print_date" -o "$scratch/new"
 expect_status output-new-folder 0
 if [ -n "$(folder_list "$scratch/new" | grep '\.pdf$')" ]; then
@@ -42,12 +42,44 @@ else
     not_ok output-new-folder-filled "no PDF file in the new folder"
     exit 1
 fi
-maydeck print tests/fleet --date "$print_date" -o "$scratch/absent/new"
-case $status in
-2 | 3) ok output-below-nothing ;;
-*) not_ok output-below-nothing "expected status 2 or 3, found $status" ;;
-esac
-if [ -e "$scratch/absent" ]; then not_ok output-below-nothing-made; else ok output-below-nothing-made; fi
+# made NAME FOLDER: folders that are not there are made, as many as it takes.
+made() {
+    maydeck print tests/fleet --boat bramble --date "$print_date" -o "$2"
+    expect_status "$1" 0
+    expect_equal "$1-file" bramble.pdf "$(folder_list "$2")"
+}
+made output-below-nothing "$scratch/absent/season/new"
+made output-below-slashes "$scratch//other//season/"
+
+# Above it stands something else: nothing is made, and that is named.
+refused output-below-file "$scratch/file"
+maydeck print tests/fleet --date "$print_date" -o "$scratch/file/new/cards"
+expect_status output-below-a-file 2
+grep -qF "$scratch/file is not a folder" "$scratch/stderr" ||
+    not_ok output-below-a-file-named "$(cat "$scratch/stderr")"
+expect_equal output-below-a-file-untouched kept "$(cat "$scratch/file")"
+maydeck print tests/fleet --date "$print_date" -o ''
+expect_status output-empty-name 2
+maydeck print tests/fleet --date "$print_date" -o /proc/none/cards
+expect_status output-system 3
+grep -qF 'cannot make the folder /proc/none: ' "$scratch/stderr" ||
+    not_ok output-system-named "$(cat "$scratch/stderr")"
+
+# Two runs at once into one new folder: both end well, every file is whole, nothing is left.
+mkdir "$scratch/alone"
+"$MAYDECK" print tests/fleet --each --date "$print_date" -o "$scratch/alone" >/dev/null
+for round in 1 2 3 4 5 6 7 8 9 10 11 12; do
+    both=$scratch/both/$round
+    for run in 1 2; do
+        "$MAYDECK" print tests/fleet --each --date "$print_date" -o "$both" \
+            >/dev/null 2>"$scratch/both-$run" </dev/null &
+        eval "run_$run=\$!"
+    done
+    wait "$run_1" || not_ok "output-both-first-$round" "$(cat "$scratch/both-1")"
+    wait "$run_2" || not_ok "output-both-second-$round" "$(cat "$scratch/both-2")"
+    expect_empty "output-both-$round" "$(diff -rq "$scratch/alone" "$both")"
+    rm -rf "$both"
+done
 
 # An older card is replaced whole, other files are left alone.
 set -- $(folder_list "$scratch/new")

@@ -118,6 +118,10 @@ static void folder_is_made_or_taken(void **state)
     assert_true(folder_ready(path_of("cards"), arena, problems));
     assert_int_equal(symlink("cards", path_of("link")), 0);
     assert_true(folder_ready(path_of("link"), arena, problems));
+    assert_true(folder_ready(path_of("no//such/as/this/"), arena, problems));
+    assert_int_equal(rmdir(path_of("no/such/as/this")), 0);
+    assert_int_equal(rmdir(path_of("no/such/as")), 0);
+    assert_int_equal(rmdir(path_of("no/such")), 0);
     assert_false(problems_reach(problems, SEVERITY_NOTE));
 }
 
@@ -130,7 +134,10 @@ static void folder_that_is_none_is_refused(void **state)
     assert_false(folder_ready(path_of("file"), arena, problems));
     assert_false(folder_ready("/dev/null", arena, problems));
     assert_int_equal(problems_count(problems, SEVERITY_USE), 2);
-    assert_false(folder_ready(path_of("no/such"), arena, problems));
+    assert_false(folder_ready(path_of("file/below"), arena, problems));
+    assert_false(folder_ready("", arena, problems));
+    assert_int_equal(problems_count(problems, SEVERITY_USE), 3);   /* the file is told once */
+    assert_false(folder_ready("/proc/none/such", arena, problems));
     assert_int_equal(problems_count(problems, SEVERITY_FAILURE), 1);
     content_expect("file", "old");
 }

@@ -8,13 +8,12 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "card_fixture.h"
 #include "compose/compose_room.h"
+#include "faces_fixture.h"
 #include "layout/rows.h"
 #include "proof.h"
 #include "text.h"
 
-static struct faces *faces;
 static const char *name_of_first;      /* what the list calls its first piece; NULL: its name */
 
 /* ---- the composer ---- */
@@ -259,7 +258,6 @@ static void a_row_that_is_too_long_is_told_by_how_much(void **state)
 static int list_set_up(void **state)
 {
     set_up(state);
-    faces = case_faces(&test);
     name_of_first = NULL;
     case_boat(&test, case_boat_text(&test, CASE_RADIO, GEAR, "  - blankets\n"));
     return 0;

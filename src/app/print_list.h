@@ -1,0 +1,12 @@
+/* print_list.h - what `print --list` says of the sheets of a boat (room: app). Private to
+ * src/app. */
+#ifndef MAYDECK_PRINT_LIST_H
+#define MAYDECK_PRINT_LIST_H
+
+#include "job.h"
+
+/* Adds a line for each sheet that was asked for: its check code and name, or that it is held
+ * back and the first reason for that. */
+void sheets_list_add(const struct sheets *sheets, struct text_builder *out);
+
+#endif
