@@ -143,6 +143,14 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SIDE_BOTH, side_both, PLAIN, "") \
     X(VALVE_NONE, valve_none, PLAIN, "") \
     X(PLACE_HANDLED, place_handled, PLAIN, "place how") \
+    X(BEHIND, behind, PLAIN, "what") \
+    X(HANDLE_AT, handle_at, PLAIN, "place") \
+    X(WORKED_FROM, worked_from, PLAIN, "place") \
+    X(ONLY_WHEN, only_when, PLAIN, "conditions") \
+    X(ENGINE_RUNNING, engine_running, PLAIN, "") \
+    X(ENGINE_STOPPED, engine_stopped, PLAIN, "") \
+    X(PLATFORM_UP, platform_up, PLAIN, "") \
+    X(PLATFORM_DOWN, platform_down, PLAIN, "") \
     X(HANDLED_STATE, handled_state, PLAIN, "how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \

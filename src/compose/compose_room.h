@@ -43,6 +43,7 @@ struct composing {
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
+    bool engine_stopped;              /* a step of it before the one being made stops one */
     struct block *blocks;             /* of the sheet being made */
     size_t block_count, block_room;
     struct marker *markers;
@@ -114,6 +115,10 @@ const struct phrase *gear_handling_known(struct composing *composing,
 /* "Chart table, port, over the table" of a place; the zone may be NULL, the spot too. */
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
                                   enum side side, const struct text_value *spot);
+
+/* Where one stands to work the gear, and what it is behind. */
+const struct phrase *worked_place(const struct composing *composing,
+                                  const struct equipment *gear);
 
 /* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
  * which stands for them where the label's are not recorded. */
@@ -190,7 +195,9 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 
 /* safety_places.c */
 
-/* Where a piece of gear stands on the boat: a marker with its tag. */
+/* Where a piece of gear stands on the boat: a marker with its tag. The second: where one
+ * stands to work it. */
+struct marker worked_marker_of(const struct boat *boat, const struct equipment *gear);
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
 /* The boat's gear by places, from the bow aft. */

@@ -2,6 +2,7 @@
 #include "compose_room.h"
 
 #include "figure.h"
+#include "item_states.h"
 
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
                                   enum side side, const struct text_value *spot)
@@ -36,13 +37,70 @@ static const struct phrase *row_handling(struct composing *composing,
     return how;
 }
 
-static const struct phrase *where_phrase(struct composing *composing,
-                                         const struct equipment *gear,
-                                         enum end_state state)
+static const struct phrase *behind_phrase(const struct composing *composing,
+                                          const struct equipment *gear)
 {
-    const struct phrase *place = place_phrase(composing, gear->place_zone, gear->place_side,
-                                              &gear->spot);
+    const struct phrase *behind = phrase_text(composing->arena, &gear->behind);
+    return behind == NULL ? NULL
+                          : phrase_word(composing->arena, WORD_BEHIND, "what", behind, NULL);
+}
+
+const struct phrase *worked_place(const struct composing *composing,
+                                  const struct equipment *gear)
+{
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                         place_phrase(composing, worked_zone(gear), worked_side(gear),
+                                      worked_spot(gear)),
+                         behind_phrase(composing, gear), NULL);
+}
+
+/* Where the handle is that one fetches before; NULL: it is not recorded, or not needed. */
+static const struct phrase *handle_phrase(const struct composing *composing,
+                                          const struct equipment *gear, enum end_state state)
+{
+    const struct gear_spot *handle = &gear->handle;
+    bool worked = state == STATE_ANY ||
+                  item_state_field(gear->item.value, state) != GEAR_FIELD_NONE;
+    if (!handle->section.given || !worked)
+        return NULL;
+    return phrase_word(composing->arena, WORD_HANDLE_AT, "place",
+                       place_phrase(composing, handle->place_zone, handle->place_side,
+                                    &handle->spot), NULL);
+}
+
+/* "only with engine running"; NULL: it can always be worked. */
+static const struct phrase *only_phrase(const struct composing *composing,
+                                        const struct equipment *gear)
+{
+    static const enum word words_of[] = {
+        [ONLY_ENGINE_RUNNING] = WORD_ENGINE_RUNNING, [ONLY_ENGINE_STOPPED] = WORD_ENGINE_STOPPED,
+        [ONLY_PLATFORM_UP] = WORD_PLATFORM_UP, [ONLY_PLATFORM_DOWN] = WORD_PLATFORM_DOWN};
+    const struct phrase *conditions = NULL;
+    for (size_t i = 0; i < gear->only_when.count; i++)
+        conditions = phrase_joined(composing->arena, WORD_JOIN_COMMA, conditions,
+                                   word_alone(composing, words_of[gear->only_when.items[i].value]),
+                                   NULL);
+    return conditions == NULL ? NULL
+                              : phrase_word(composing->arena, WORD_ONLY_WHEN, "conditions",
+                                            conditions, NULL);
+}
+
+/* How it is worked, its handle, and what must be so for that. */
+static const struct phrase *working_phrase(struct composing *composing,
+                                           const struct equipment *gear, enum end_state state)
+{
     const struct phrase *how = row_handling(composing, gear, state);
+    if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
+        return how;
+    return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, how,
+                         handle_phrase(composing, gear, state), only_phrase(composing, gear));
+}
+
+static const struct phrase *where_phrase(struct composing *composing,
+                                         const struct equipment *gear, enum end_state state)
+{
+    const struct phrase *place = worked_place(composing, gear);
+    const struct phrase *how = working_phrase(composing, gear, state);
     return how == NULL ? place
                        : phrase_word(composing->arena, WORD_PLACE_HANDLED, "place", place, "how",
                                      how, NULL);
@@ -154,8 +212,21 @@ static void row_join(struct row_list *list, const struct equipment *gear)
     row_name(composing, list->first[list->count - 1], row);
 }
 
+/* Once the engine is stopped nobody starts it again for a control that runs with it alone. */
+static void stopped_tell(struct composing *composing, const struct equipment *gear)
+{
+    for (size_t i = 0; composing->engine_stopped && i < gear->only_when.count; i++)
+        if (gear->only_when.items[i].value == ONLY_ENGINE_RUNNING)
+            problem_add(composing->problems, SEVERITY_NOTE, gear->only_when.items[i].place,
+                        "have it made to work without the engine, or find what else does it",
+                        "%s works only with the engine running: %s stops that before",
+                        gear->tag.text == NULL ? gear->kind->key : gear->tag.text,
+                        composing->slot->name);
+}
+
 static void gear_add(struct row_list *list, const struct equipment *gear)
 {
+    stopped_tell(list->composing, gear);
     const struct equipment *before = list->count == 0 ? NULL : list->first[list->count - 1];
     if (before != NULL && list->rows[list->count - 1].tag_count < 3 &&
         same_row(list, before, gear))
@@ -264,6 +335,9 @@ bool rows_make(struct composing *composing, const struct step_gear *wants, struc
         else
             item_rows_add(&list, item, HELPS);
     }
+    for (size_t i = 0; i < list.count; i++)
+        composing->engine_stopped = composing->engine_stopped ||
+                                    list.rows[i].kind->item == ITEM_engine_stop;
     step->rows = list.rows;
     step->row_count = list.count;
     return list.below;

@@ -121,6 +121,7 @@ static size_t steps_fill(struct composing *composing, struct card_step *steps, b
 void steps_make(struct composing *composing, struct sheet *sheet)
 {
     size_t most = composing->slot->procedure->step_count;
+    composing->engine_stopped = false;
     struct card_step *items = arena_array(composing->arena, most, sizeof *items);
     bool *below = arena_array(composing->arena, most, sizeof *below);
     struct steps_facts *steps = arena_alloc(composing->arena, sizeof *steps);

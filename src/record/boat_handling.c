@@ -93,13 +93,35 @@ static void state_tell(const struct boat_reading *reading, const struct equipmen
                     "%s has no handling for the state %s", item_word(item), word);
 }
 
+/* The state is said by the key alone: "down = off" as the use of a beacon would turn it off. */
+static void equal_check(const struct boat_reading *reading, const struct equipment *gear,
+                        const struct text_value *text)
+{
+    struct text_value one;
+    for (size_t i = 0; text_next(text, &i, &one);) {
+        const char *written = states_written(reading, gear->item.value, one.text);
+        if (strchr(one.text, '=') == NULL)
+            continue;
+        problem_add(reading->problems, SEVERITY_ERROR, one.place,
+                    text_empty(written)
+                        ? "write what a hand does, without =; the state it leads to is the key"
+                        : text_format(reading->arena, "write how: {%s}", written),
+                    "how of %s holds =: which state it leads to is said by its key",
+                    item_word(gear->item.value));
+    }
+}
+
 void handling_check(const struct boat_reading *reading, const struct equipment *gear)
 {
     enum item_key item = gear->item.value;
     if (gear->how.one.text != NULL && item_is_contrary(item))
         one_text_tell(reading, gear);
+    else
+        equal_check(reading, gear, &gear->how.one);
     for (enum end_state state = STATE_ANY + 1;
-         gear->how.by_choice != NULL && state < STATE_COUNT; state++)
+         gear->how.by_choice != NULL && state < STATE_COUNT; state++) {
         if (gear->how.by_choice[state].text != NULL && !is_handled(item, state))
             state_tell(reading, gear, state);
+        equal_check(reading, gear, &gear->how.by_choice[state]);
+    }
 }

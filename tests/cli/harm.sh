@@ -216,7 +216,7 @@ proofs_list() {
 27 | parsley | abandon_fire | dump | s/"the dinghy to/"the raft to/
 28 | bracken | abandon_ship | dump | s/"Row clear\."/"Wait."/
 29 | parsley | abandon_fire | dump | s/"Row clear\."/"Wait."/
-30 | mallow | flooding | dump | s/shut: across/open: in line/
+30 | mallow | flooding | dump | s/across = shut/in line = open/
 30 | mallow | flooding | dump | s/up = on/down = off/
 30 | hyssop | engine_fire_port | dump | s/hold STOP P/right = ON/
 31 | nettle | engine_fire | dump | s/"Cockpit, starboard, by the wheel: hold STOP"/"Cockpit, by the wheel: hold STOP"/

@@ -109,7 +109,7 @@ static void the_facts_asked_of_an_item_are_told(void **state)
                         "# into radio: tag: E1, zone:, side:, spot:");
     assert_string_equal(starter_entry(&list.rows[2], "C2", test.arena),
                         "- {item: battery_isolator_engine, tag: C2, zone: , side: , spot: , "
-                        "how: {off: , on: }, cuts: }");
+                        "how: {on: , off: }, cuts: }");
 }
 
 #define TYPED_STEPS \
