@@ -18,8 +18,8 @@ static struct opened opened_by(enum zone_key key, enum side side)
     return (struct opened){zone->family, zone->side != SIDE_NONE ? zone->side : side};
 }
 
-/* The place it is worked from, then what it is inside of, then the space it is recorded to be in; a piece
- * in a locker of its place's side. False after the last. */
+/* The place it is worked from, then what it is inside of, then the space it is recorded to be
+ * in; a piece in a locker of its place's side. False after the last. */
 static bool opened_at(const struct equipment *gear, size_t index, struct opened *opened)
 {
     if (index == 0)
