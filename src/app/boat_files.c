@@ -63,7 +63,7 @@ bool boats_list(const struct options *options, struct fleet *fleet)
     }
     for (size_t i = 0; i < found.count; i++) {
         const char *name = found.at[i];
-        if (is_boat_file(fleet->arena, folder, name))
+        if (is_boat_file(fleet->arena, name))
             names_add(&fleet->base_keys,
                       arena_copy(fleet->arena, name, strlen(name) - strlen(".yaml")),
                       fleet->arena);

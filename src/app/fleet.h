@@ -88,7 +88,7 @@ enum own_files fleet_begin(unsigned needs, struct fleet *fleet);
 /* ---- stray_files.c ---- */
 
 /* Is it a boat's file, by its name in boats/? What else lies there is told by the second. */
-bool is_boat_file(struct arena *arena, const char *folder, const char *name);
+bool is_boat_file(struct arena *arena, const char *name);
 void boat_stray_tell(const struct fleet *fleet, const char *folder, const char *name);
 
 /* Tells what lies in the base's own folder and may be thought to be read. */

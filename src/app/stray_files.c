@@ -49,10 +49,10 @@ static bool is_copy(struct arena *arena, const char *name)
 
 /* ---- boats/ ---- */
 
-bool is_boat_file(struct arena *arena, const char *folder, const char *name)
+/* A folder of that name is one, so that the boat is named which it keeps from being read. */
+bool is_boat_file(struct arena *arena, const char *name)
 {
-    return name[0] != '.' && text_ends(name, ".yaml") && !is_copy(arena, name) &&
-           !is_folder(text_format(arena, "%s/%s", folder, name));
+    return name[0] != '.' && text_ends(name, ".yaml") && !is_copy(arena, name);
 }
 
 static bool names_record(struct arena *arena, const char *name)

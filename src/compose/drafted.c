@@ -4,6 +4,7 @@
 #include "compose_room.h"
 
 #include "item_fields.h"
+#include "item_states.h"
 
 const struct phrase *unrecorded(struct composing *composing)
 {
@@ -44,14 +45,16 @@ const char *script_unrecorded(struct composing *composing)
 /* A place with two sides, and nothing that tells which. */
 static bool lacks_side(const struct equipment *gear)
 {
-    return gear->place_side == SIDE_NONE && !gear->at.given && !gear->place_zone->narrow;
+    const struct zone *zone = worked_zone(gear);
+    bool marked = gear->at.given && zone == gear->place_zone;
+    return worked_side(gear) == SIDE_NONE && !marked && !zone->narrow;
 }
 
 const struct phrase *gear_place_phrase(struct composing *composing, const struct equipment *gear,
                                        const struct text_value *spot)
 {
     struct arena *arena = composing->arena;
-    const struct phrase *place = place_phrase(composing, gear->place_zone, gear->place_side,
+    const struct phrase *place = place_phrase(composing, worked_zone(gear), worked_side(gear),
                                               NULL);
     const struct phrase *side = NULL;
     if (lacks_side(gear) && unrecorded(composing) != NULL)
@@ -60,9 +63,13 @@ const struct phrase *gear_place_phrase(struct composing *composing, const struct
 }
 
 const struct phrase *handling_unrecorded(struct composing *composing,
-                                         const struct equipment *gear)
+                                         const struct equipment *gear, enum end_state state)
 {
-    return item_field(gear->kind->item, GEAR_how) == BELONGS_MUST ? unrecorded(composing) : NULL;
+    enum item_key item = gear->kind->item;
+    bool told_in_how = state == STATE_ANY ? !item_is_contrary(item)
+                                          : item_state_field(item, state) == GEAR_how;
+    bool asked = told_in_how && item_field(item, GEAR_how) == BELONGS_MUST;
+    return asked ? unrecorded(composing) : NULL;
 }
 
 const struct phrase *persons_unrecorded(struct composing *composing,

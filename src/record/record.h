@@ -50,6 +50,12 @@ struct model {
 void model_inherit(struct boat_file *file, const struct boat_input *input, struct arena *arena,
                    struct problems *problems);
 
+/* ---- inherit_tags.c ---- */
+
+/* Adds to a boat's lists of tags what her model's have: of the last one of a letter the
+ * higher counts. */
+void tags_inherit(struct boat *boat, const struct boat *model, struct arena *arena);
+
 /* ---- inherit_gear.c ---- */
 
 /* A boat's file as it is filled from her model. */
@@ -125,12 +131,19 @@ void position_settle(struct boat_reading *reading, struct equipment *gear);
 bool boat_has_space(const struct boat *boat, enum zone_key space);
 void spaces_exist(const struct boat_reading *reading, const struct zone_values *serves);
 
+/* Tells handling that is not given by state where gear has two, and states it has not. */
+void handling_check(const struct boat_reading *reading, const struct equipment *gear);
+
 /* Tells tags that are missing, of the wrong form, used twice or retired. */
 void tags_check(struct boat_reading *reading);
 
-/* Adds to a boat's lists of tags what her model's have: of the last one of a letter the
- * higher counts. */
-void tags_inherit(struct boat *boat, const struct boat *model, struct arena *arena);
+/* A tag: the row of its letter among those of the classes, and its number. False: it is not one
+ * of F1 to F99, likewise E and C, without a leading zero. */
+struct tag {
+    size_t row;
+    size_t number;
+};
+bool tag_parse(const char *text, struct tag *tag);
 
 /* Tells gear that stands twice in one place. */
 void doubles_check(struct boat_reading *reading);

@@ -14,6 +14,10 @@ static size_t value_size(enum field_kind kind)
         return sizeof(struct choice_value);
     case FIELD_CHOICES:
         return sizeof(struct choice_list);
+    case FIELD_PAIRED:
+        return sizeof(struct paired_list);
+    case FIELD_BY_CHOICE:
+        return sizeof(struct wordings_value);
     case FIELD_NUMBER:
         return sizeof(struct number_value);
     case FIELD_ANSWER:
