@@ -84,7 +84,7 @@ expect_status models-forty-alike 0
 expect_equal models-forty-alike-told 5 "$(grep -c '^  no difference$' "$scratch/stdout")"
 
 # One line of one model: its boats wait, and no other has another code.
-sed 's/spot: aft face, how: across pipe = shut, inside: \[cockpit_locker\]/spot: low, how: across pipe = shut, inside: [cockpit_locker], changed: 2026-11-21/' \
+sed 's/spot: aft face, how: {shut: across pipe}, inside: \[cockpit_locker\]/spot: low, how: {shut: across pipe}, inside: [cockpit_locker], changed: 2026-11-21/' \
     "$sisters/models/sloop.yaml" >"$scratch/sloop"
 expect_equal models-one-line 1 "$(diff "$sisters/models/sloop.yaml" "$scratch/sloop" | grep -c '^>')"
 cp "$scratch/sloop" "$sisters/models/sloop.yaml"

@@ -9,7 +9,7 @@
 base=$scratch/base
 cp -R tests/errors/base "$base"
 sed -i -e 's/antenna_m: 4$/antenna_m: 4.5/' -e 's/^  spot: over the table/  spot: "over table #1"/' \
-    -e 's/spot: berth foot, how: left = off/spot: "berth #2", how: "berth: left = off"/' \
+    -e 's/spot: berth foot, how: {off: left}/spot: "berth #2", how: {off: "berth: left"}/' \
     -e 's/looks: White sloop/looks: "White sloop, red hood"/' "$base/boats/alder.yaml"
 
 # codes FOLDER: what is printed of it; status and messages as of `maydeck`.
@@ -64,7 +64,7 @@ spreadsheet-line	/item: epirb/{s/"/""/g;s/^\(.*\)$/"\1"/}
 spreadsheet-line-without-quotes	/item: fuel_shutoff_diesel/s/^\(.*\)$/"\1"/
 no-space-behind-colon	s/tag: C2/tag:C2/
 no-space-behind-colon-in-line	s/^  gnss: yes/  gnss:yes/
-comma-missing-before-key	s/side: port, how: across pipe/side: port how: across pipe/
+comma-missing-before-key	s/side: port, how: {shut: across pipe}/side: port how: {shut: across pipe}/
 comma-missing-behind-number	s/kg: 2, fits_port/kg: 2 fits_port/
 number-sign-in-braces	s/spot: "berth #2"/spot: berth #2/
 number-sign-in-line	s/^  spot: "over table #1"/  spot: over table #1/
@@ -93,7 +93,7 @@ number-word	s/count: 6/count: six/
 date-with-points	s/discharge_s: 9, service_due: 2030-04/discharge_s: 9, service_due: 04.2030/
 date-with-name	s/lanyard: stowed, \(.*\)expires: 2030-04/lanyard: stowed, \1expires: Apr 2030/
 comma-in-text	s/looks: "White sloop, red hood"/looks: White sloop, red hood/
-colon-in-text	s/how: "berth: left = off"/how: berth: left = off/
+colon-in-text	s/off: "berth: left"/off: berth: left/
 brace-not-closed	/item: boarding_ladder/s/}$//
 quote-not-closed	s/^  mmsi: "200014810"/  mmsi: "200014810/
 hyphen-without-space	/item: smoke_alarm/s/- {/-{/
