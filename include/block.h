@@ -6,7 +6,8 @@
 /* BLOCK(name in C, word in messages and dumps, its facts: a member of union block_facts in
  * sheet.h; BARE where a page has the block and the facts stand in another). */
 #define BLOCK_LIST(BLOCK) \
-    BLOCK(MARK, "mark", TEXT)               /* SPECIMEN, in the strips at head and foot */ \
+    BLOCK(MARK, "mark", TEXT)               /* SPECIMEN, DRAFT: at the head */ \
+    BLOCK(UNAPPROVED, "unapproved", TEXT)   /* the same where nobody approved it */ \
     BLOCK(TITLE, "title", TITLE)            /* and the sign, boat and number beside it */ \
     BLOCK(SIGNS, "signs", SIGNS) \
     BLOCK(CALL_LINE, "call line", TEXT)     /* who calls when */ \

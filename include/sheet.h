@@ -99,6 +99,7 @@ struct card_warning {
  * of the centreline, of the real boat. */
 struct marker {
     const char *tag;
+    const char *name;             /* of its zone: Cockpit locker */
     const struct zone *zone;
     enum side side;
     enum level level;
@@ -110,11 +111,17 @@ struct marker {
 /* The words round the plan. */
 enum plan_word {
     PLAN_BOW, PLAN_PORT, PLAN_PORT_HINT, PLAN_STARBOARD, PLAN_STARBOARD_HINT, PLAN_FACING,
-    PLAN_DECK, PLAN_BELOW, PLAN_WORD_COUNT
+    PLAN_DECK, PLAN_BELOW,
+    PLAN_HEAD_BELOW, PLAN_HEAD_DECK, PLAN_HEAD_HULLS, PLAN_HEAD_DECK_SALOON, PLAN_HEAD_WHOLE,
+    PLAN_WORD_COUNT
 };
 
 /* A zone that the plan names as a landmark. */
-struct plan_zone { const struct zone *zone; const char *name; };
+struct plan_zone {
+    const struct zone *zone;
+    const char *name;
+    enum side side;               /* of a room in a hull: which; SIDE_NONE: in the middle */
+};
 
 /* ---- the safety plan ---- */
 
@@ -256,6 +263,7 @@ struct footer_facts {
     size_t undated;               /* pieces that need a date and have none */
     const char *code_word, *code; /* check code; both "" where the kind of sheet has none */
     const char *printed;          /* "printed 2026-11-25" */
+    const char *measure;          /* "100 mm", beside a line of that length */
 };
 
 union block_facts {

@@ -133,6 +133,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DRAFT_SIDE, draft_side, PLAIN, "") \
     X(DRAFT_PERSONS, draft_persons, PLAIN, "") \
     X(DRAFT_DSC, draft_dsc, PLAIN, "") \
+    X(MEASURE, measure, PLAIN, "") \
     X(PLAN_BOW, plan_bow, PLAIN, "") \
     X(PLAN_PORT, plan_port, PLAIN, "") \
     X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \
@@ -141,6 +142,11 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLAN_FACING, plan_facing, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
+    X(PLAN_HEAD_BELOW, plan_head_below, PLAIN, "") \
+    X(PLAN_HEAD_DECK, plan_head_deck, PLAIN, "") \
+    X(PLAN_HEAD_HULLS, plan_head_hulls, PLAIN, "") \
+    X(PLAN_HEAD_DECK_SALOON, plan_head_deck_saloon, PLAIN, "") \
+    X(PLAN_HEAD_WHOLE, plan_head_whole, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
     X(SPACE_STARBOARD, space_starboard, PLAIN, "") \
     X(SIDE_PORT, side_port, PLAIN, "") \

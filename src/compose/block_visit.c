@@ -189,6 +189,7 @@ static void marker_visit(const struct visiting *visiting, const struct marker *m
 {
     give(visiting, FACT_KNOWN, "marker", marker->tag, marker->origin);
     give(visiting, FACT_KNOWN, "zone", marker->zone->key, nowhere);
+    give(visiting, FACT_KNOWN, "zone's name", marker->name == NULL ? "" : marker->name, nowhere);
     give(visiting, FACT_KNOWN, "level", marker->level == LEVEL_BELOW ? "below" : "deck", nowhere);
     give_number(visiting, "mm aft", marker->x_mm);
     give_number(visiting, "mm to starboard", marker->y_mm);
@@ -253,6 +254,7 @@ static void footer_visit(const struct visiting *visiting, const struct footer_fa
     give(visiting, FACT_PRINTED, "word", footer->code_word, nowhere);
     give_behind(visiting, FACT_SHOWN, "code", footer->code, nowhere);
     give(visiting, FACT_SHOWN, "printed", footer->printed, nowhere);
+    give(visiting, FACT_SHOWN, "measure", footer->measure == NULL ? "" : footer->measure, nowhere);
 }
 
 /* ---- all ---- */

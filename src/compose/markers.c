@@ -79,6 +79,7 @@ void marker_add(struct composing *composing, const struct equipment *gear)
     gear_dates_add(&composing->dates, gear, composing->in->base);
     composing->markers = arena_grow(composing->arena, composing->markers, composing->marker_count,
                                     &composing->marker_room, sizeof *composing->markers);
-    composing->markers[composing->marker_count++] =
-        worked_marker_of(composing->in->boat, gear);
+    struct marker marker = worked_marker_of(composing->in->boat, gear);
+    marker.name = phrase_said(composing, phrase_zone(composing->arena, marker.zone));
+    composing->markers[composing->marker_count++] = marker;
 }

@@ -23,16 +23,14 @@ static const struct approval *approval_of(const struct composing *composing,
     return NULL;
 }
 
-static const struct phrase *marks(struct composing *composing, const struct approval *approval)
+static const struct phrase *marks(struct composing *composing)
 {
-    const struct phrase *specimen = NULL, *draft = NULL, *unapproved = NULL;
+    const struct phrase *specimen = NULL, *draft = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
         specimen = word_alone(composing, WORD_MARK_SPECIMEN);
     if (composing->held || composing->drafted)
         draft = word_alone(composing, WORD_MARK_DRAFT);
-    if (approval == NULL)
-        unapproved = word_alone(composing, WORD_MARK_NOT_APPROVED);
-    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, unapproved);
+    return phrase_joined(composing->arena, WORD_JOIN_DOT, specimen, draft, NULL);
 }
 
 static const struct phrase *approved(struct composing *composing,
@@ -122,7 +120,12 @@ static void plan_words_make(struct composing *composing, struct plan_facts *plan
         [PLAN_STARBOARD_HINT] = WORD_PLAN_STARBOARD_HINT,
         [PLAN_FACING] = WORD_PLAN_FACING,
         [PLAN_DECK] = WORD_PLAN_DECK,
-        [PLAN_BELOW] = WORD_PLAN_BELOW};
+        [PLAN_BELOW] = WORD_PLAN_BELOW,
+        [PLAN_HEAD_BELOW] = WORD_PLAN_HEAD_BELOW,
+        [PLAN_HEAD_DECK] = WORD_PLAN_HEAD_DECK,
+        [PLAN_HEAD_HULLS] = WORD_PLAN_HEAD_HULLS,
+        [PLAN_HEAD_DECK_SALOON] = WORD_PLAN_HEAD_DECK_SALOON,
+        [PLAN_HEAD_WHOLE] = WORD_PLAN_HEAD_WHOLE};
     for (size_t i = 0; i < PLAN_WORD_COUNT; i++)
         plan->words[i] = phrase_said(composing, word_alone(composing, plan_words[i]));
 }
@@ -176,6 +179,13 @@ static bool is_landmark(const struct zone *zone, const struct boat *boat)
     return is_hers(boat, zone);
 }
 
+/* A room in one hull of several, for a plan that shows each hull by itself. */
+static bool is_hull_landmark(const struct zone *zone, const struct boat *boat)
+{
+    return boat->catamaran && zone->drawn && zone->in_hulls && zone->side != SIDE_NONE &&
+           is_hers(boat, zone);
+}
+
 /* Landmarks of this kind of boat. */
 const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
                                        size_t *count)
@@ -188,9 +198,12 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
         bool deck_landmark = part == PLAN_PART_DECK &&
                              ((zone->drawn_on_deck && boat_has_cabin(boat)) ||
                               (zone->drawn_on_monohull_deck && !boat->catamaran));
-        if (plan_part_shows(part, zone->level) && (is_landmark(zone, boat) || deck_landmark))
+        bool in_hull = part == PLAN_PART_WHOLE && is_hull_landmark(zone, boat);
+        if (plan_part_shows(part, zone->level) &&
+            (is_landmark(zone, boat) || deck_landmark || in_hull))
             zones[(*count)++] = (struct plan_zone){
-                zone, phrase_said(composing, phrase_zone(composing->arena, zone))};
+                zone, phrase_said(composing, phrase_zone(composing->arena, zone)),
+                in_hull ? zone->side : SIDE_NONE};
     }
     return zones;
 }
@@ -257,7 +270,8 @@ static void footer_make(struct composing *composing, struct sheet *sheet)
         .first_date = phrase_said(composing, first_gear_date(composing)),
         .undated = composing->dates.undated,
         .code_word = "", .code = "",
-        .printed = phrase_said(composing, printed(composing))};
+        .printed = phrase_said(composing, printed(composing)),
+        .measure = phrase_said(composing, word_alone(composing, WORD_MEASURE))};
     composing->footer = footer;
     block_add(composing, sheet, BLOCK_FOOTER)->footer = footer;
 }
@@ -270,12 +284,20 @@ void code_make(struct composing *composing, const struct sheet *sheet)
     footer->code = check_code(sheet, composing->arena);
 }
 
+static void one_mark_make(struct composing *composing, struct sheet *sheet, enum block_key block,
+                          const struct phrase *mark)
+{
+    if (mark != NULL)
+        text_add_block(composing, sheet, block,
+                       (struct card_text){phrase_said(composing, mark), sheet->origin});
+}
+
 void mark_make(struct composing *composing, struct sheet *sheet)
 {
-    text_add_block(composing, sheet, BLOCK_MARK,
-                   (struct card_text){
-                       phrase_said(composing, marks(composing, approval_of(composing, sheet))),
-                       sheet->origin});
+    one_mark_make(composing, sheet, BLOCK_MARK, marks(composing));
+    if (approval_of(composing, sheet) == NULL)
+        one_mark_make(composing, sheet, BLOCK_UNAPPROVED,
+                      word_alone(composing, WORD_MARK_NOT_APPROVED));
 }
 
 void surround_make(struct composing *composing, struct sheet *sheet)

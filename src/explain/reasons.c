@@ -53,8 +53,10 @@ static void head_tell(const struct explaining *explaining)
     if (sheet->space != ZONE_NONE)
         line_tell(explaining, INDENT_REASON, "engine space: %s", zone_word(sheet->space));
     signs_tell(explaining);
-    if (!text_empty(sheet_text(sheet, BLOCK_MARK)->text))
-        line_tell(explaining, INDENT_REASON, "marks: %s", sheet_text(sheet, BLOCK_MARK)->text);
+    static const enum block_key marks[] = {BLOCK_MARK, BLOCK_UNAPPROVED};
+    for (size_t i = 0; i < sizeof marks / sizeof *marks; i++)
+        if (sheet_block(sheet, marks[i]) != NULL)
+            line_tell(explaining, INDENT_REASON, "mark: %s", sheet_text(sheet, marks[i])->text);
     blank_tell(explaining);
 }
 

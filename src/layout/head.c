@@ -28,14 +28,12 @@ static mpt strip_baseline(const struct pen *pen, const struct style *style, stru
 }
 
 /* Framed words in a strip of their own: never over other text. */
-static void strip_place(struct pen *pen, struct area strip)
+static void strip_place(struct pen *pen, struct area strip, enum block_key block)
 {
-    struct style style = {ROLE_MARK, FACE_BOLD, size_rule(pen->paper, ROLE_MARK).aim, INK_BLACK};
-    const char *mark = sheet_text(pen->sheet, BLOCK_MARK)->text;
-    if (text_empty(mark))
-        return;
-    mpt width = pen_width(pen, &style, mark);
-    pen->block = BLOCK_MARK;
+    struct style style = {ROLE_MARK, FACE_BOLD, 0, INK_BLACK};
+    const char *mark = sheet_text(pen->sheet, block)->text;
+    mpt width = style_fit(pen, &style, mark, strip.width - 2 * STRIP_PAD);
+    pen->block = block;
     pen_box(pen, strip, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
              strip_baseline(pen, &style, strip, mark), mark, strlen(mark), pen->sheet->origin);
@@ -251,9 +249,21 @@ static void call_line_place(struct pen *pen, const struct frame *frame)
                      "shorten the words of the call line", "the line that says when to call");
 }
 
+/* Beside the hole: what the card is on the left, that nobody approved it on the right; one of
+ * them alone on both sides. */
+static void strips_place(struct pen *pen, const struct frame *frame)
+{
+    bool marked = sheet_block(pen->sheet, BLOCK_MARK) != NULL;
+    bool unapproved = sheet_block(pen->sheet, BLOCK_UNAPPROVED) != NULL;
+    if (!marked && !unapproved)
+        return;
+    strip_place(pen, frame->at[AREA_STRIP_LEFT], marked ? BLOCK_MARK : BLOCK_UNAPPROVED);
+    strip_place(pen, frame->at[AREA_STRIP_RIGHT], unapproved ? BLOCK_UNAPPROVED : BLOCK_MARK);
+}
+
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
 {
-    strip_place(pen, frame->at[AREA_STRIP_HEAD]);
+    strips_place(pen, frame);
     band_place(pen, frame);
     when_place(pen, frame, when_size);
     call_line_place(pen, frame);
@@ -299,6 +309,25 @@ static void code_line_place(struct pen *pen, struct area area)
     pen_text(pen, &words, x, baseline, after, strlen(after), origin);
 }
 
+/* A line of 100 mm, by which one sees that the page was printed at its size. */
+static void measure_place(struct pen *pen, struct area area)
+{
+    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
+                          INK_BLACK};
+    mpt y = area.y + area.height / 2, left = area.x + (area.width - MEASURE_LENGTH) / 2;
+    const char *words = sheet_footer(pen->sheet)->measure;
+    for (int half = 0; half <= 2; half++) {
+        mpt x = left + MEASURE_LENGTH / 2 * half;
+        pen_line(pen, (struct point){x, y - MEASURE_TICK}, (struct point){x, y + MEASURE_TICK},
+                 INK_BLACK, HAIR);
+    }
+    pen_line(pen, (struct point){left, y}, (struct point){left + MEASURE_LENGTH, y}, INK_BLACK,
+             HAIR);
+    pen_text(pen, &style, left + MEASURE_LENGTH + FOOTER_GAP,
+             baseline_in(area.y, area.height, style.size), words, strlen(words),
+             pen->sheet->origin);
+}
+
 void foot_place(struct pen *pen, const struct frame *frame)
 {
     const struct footer_facts *footer = sheet_footer(pen->sheet);
@@ -311,5 +340,5 @@ void foot_place(struct pen *pen, const struct frame *frame)
     footer_text(pen, left, 1, footer->left[1], FOOTER_LEFT);
     code_line_place(pen, right);
     footer_text(pen, right, 1, footer->dates, FOOTER_RIGHT);
-    strip_place(pen, frame->at[AREA_STRIP_FOOT]);
+    measure_place(pen, frame->at[AREA_MEASURE]);
 }

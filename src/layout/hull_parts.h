@@ -5,7 +5,7 @@
 
 #include "layout_room.h"
 
-enum hull_shape { SHAPE_FULL, SHAPE_SLENDER };
+enum hull_shape { SHAPE_FULL, SHAPE_SLENDER, SHAPE_STRAIGHT };
 
 /* One hull's outline round its own middle line. */
 struct outline {
@@ -30,6 +30,9 @@ mpt hull_middle(const struct hull_view *view);
 
 mpt hull_outline_width(const struct hull_view *view);
 mpt hull_bulkhead_width(const struct hull_view *view);
+
+/* The lines of a net over an area. */
+void net_lines_draw(struct pen *pen, struct area area);
 
 /* The mast, from `top` down, on a boat that has one. */
 void hull_mast_draw(struct pen *pen, const struct hull_view *view, mpt top);

@@ -22,15 +22,21 @@ static void net_line(struct pen *pen, struct point from, struct point to)
     pen_part(pen, PART_NET);
 }
 
+void net_lines_draw(struct pen *pen, struct area area)
+{
+    mpt right = area.x + area.width, bottom = area.y + area.height;
+    for (mpt x = area.x + NET_PITCH; x < right; x += NET_PITCH)
+        net_line(pen, (struct point){x, area.y}, (struct point){x, bottom});
+    for (mpt y = area.y + NET_PITCH; y < bottom; y += NET_PITCH)
+        net_line(pen, (struct point){area.x, y}, (struct point){right, y});
+}
+
 /* Draws the net between a catamaran's bows as light lines crossing, from the forward beam
  * to the bridge deck; the beam is a strong line. Boats without sails have none. */
 static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mpt right)
 {
-    mpt top = hull_y(view, 130), bottom = hull_y(view, 340), pitch = NET_PITCH;
-    for (mpt x = left + pitch; x < right; x += pitch)
-        net_line(pen, (struct point){x, top}, (struct point){x, bottom});
-    for (mpt y = top + pitch; y < bottom; y += pitch)
-        net_line(pen, (struct point){left, y}, (struct point){right, y});
+    mpt top = hull_y(view, 130);
+    net_lines_draw(pen, (struct area){left, top, right - left, hull_y(view, 340) - top});
     pen_line(pen, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
              hull_outline_width(view));
 }

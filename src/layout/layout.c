@@ -5,7 +5,7 @@
  * own. Where pages are full, what yields goes from their sheets, or they take more pages, and
  * all is tried again, since the others may have room then: until nothing is full, or nothing is
  * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
-#include "pages.h"
+#include "boat_slots.h"
 
 #define SCRATCH_LIMIT ((size_t)512 * 1024 * 1024)
 
@@ -15,13 +15,14 @@ struct laying_set {
     struct arena *scratch;       /* for trials, thrown away */
     struct problems *problems;   /* of this try */
     struct laying *laying;       /* one a sheet of the set */
+    struct boat_slots slots;     /* where tags stand on every card */
 };
 
 static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
                           struct arena *arena)
 {
     return (struct pen){.faces = set->input->faces, .arena = arena, .problems = set->problems,
-                        .sheet = sheet, .paper = set->input->paper};
+                        .sheet = sheet, .paper = set->input->paper, .slots = &set->slots};
 }
 
 static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
@@ -90,7 +91,6 @@ static struct page_list sheets_split(const struct laying_set *set)
     struct page_list pages = {.sheets = list};
     for (size_t i = 0; i < sheets->count; i++) {
         struct laying *laying = &set->laying[i];
-        pages.marked = pages.marked || sheet_block(laying->whole, BLOCK_MARK) != NULL;
         if (!is_laid(set, laying->whole))
             continue;
         struct pen trial = pen_for(set, laying->whole, set->arena);
@@ -151,6 +151,8 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
 {
     struct laying_set set = {.input = input, .arena = arena,
                              .scratch = arena_new(SCRATCH_LIMIT)};
+    struct pen pen = pen_for(&set, NULL, arena);
+    set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
     do {
         set.problems = problems_part(problems);

@@ -7,8 +7,10 @@
 
 /* ---- pen.c: a page being made ---- */
 
+struct boat_slots;
 struct pen {
     const struct faces *faces;
+    const struct boat_slots *slots;      /* of the set: where tags stand on the boat */
     struct arena *arena;
     struct problems *problems;
     const struct sheet *sheet;

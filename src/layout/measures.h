@@ -60,6 +60,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
 #define FOOTER_GAP MM(2)           /* between left and right words */
+#define MEASURE_LENGTH MM(100)
+#define MEASURE_TICK MM(0.8)       /* of its ends, up and down */
 
 /* ---- steps ---- */
 
@@ -154,7 +156,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TAG_DRIFT_GAIN MM(4)       /* what smaller tags must be nearer to be worth it */
 #define PLAN_TAG_GAP MM(0.4)
 #define PLAN_TAG_PADS MM(1.4)      /* left and right of a tag in its box; */
-#define PLAN_TAG_PADS_ROUND MM(2.2)   /* in a round one */
+#define PLAN_TAG_PADS_ROUND MM(1.8)   /* in a round one */
 #define SPOT_STEP MM(0.6)          /* from one spot that is tried to the next */
 #define STERN_ROOM MM(2)           /* behind the hull, for what is on a stern platform */
 #define LEAD_DOT MM(1.1)           /* at the true place of a tag that stands elsewhere */
@@ -163,6 +165,19 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define ZONE_NAME_STEP MM(0.5)
 #define ZONE_NAME_LEADER_GAP MM(1.1)  /* from the middle of a leader, whose halo must not cut
                                          letters */
+
+/* ---- the boat beside the steps, twice: below and on deck ---- */
+
+#define PLAN_VIEW_WIDTH MM(32)
+#define PLAN_VIEW_ALONE_WIDTH MM(44)   /* of a boat that has one level */
+#define PLAN_VIEW_GAP MM(3)
+#define VIEW_HEAD_HEIGHT MM(5)
+#define VIEW_HEAD_GAP MM(2.2)
+#define VIEW_HEAD_SIZE 11000
+#define HATCH_PITCH MM(1.8)
+#define BRIDGE_BEGINS 340          /* thousandths of the length: a catamaran's bridge deck */
+#define PART_SLACK 6               /* hundredths: parts of the boat may overlap so far */
+#define TAG_OVER_HULL MM(0.7)      /* a tag may pass the line so far */
 
 /* ---- words round the plan beside the steps ---- */
 

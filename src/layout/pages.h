@@ -8,7 +8,7 @@
 /* What all sheets of a set share. */
 struct shared {
     mpt when_size, script_size;
-    struct page_needs needs;     /* heights of signs and call panel, and whether any is marked */
+    struct page_needs needs;     /* heights of signs and call panel */
 };
 
 /* A sheet on its way to pages: how it is to stand on them, and what came of it. */
@@ -47,11 +47,10 @@ extern const struct template_work template_works[TEMPLATE_COUNT];
 
 enum template_key template_of(const struct sheet *sheet);
 
-/* The pages of a set, in order, and whether any sheet carries a mark. */
+/* The pages of a set, in order. */
 struct page_list {
     const struct sheet **sheets;
     size_t count;
-    bool marked;
 };
 
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */

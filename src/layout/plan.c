@@ -1,186 +1,306 @@
-/* plan.c - the small plan beside the steps of a card: the boat's outline, tags at their
- * places, words round it (room: layout). Takes the plan's facts of the sheet and an area;
- * gives the items on the page. Tags never overlap and stay on the boat; a tag that had to
- * move is led to its place by a thin line where one can be drawn (plan_lead.c); names of
- * zones give way to both (zone_names.c). A tag without room is an error, never left out
- * in silence. */
-#include "plan_lead.h"
+/* plan.c - the boat beside the steps of a card, in one or two views: outlines, names of her
+ * places, the tags of this card at their fixed places (room: layout). Where they stand was
+ * found for the whole set (boat_slots.c); nothing is moved here. A tag without a place is an
+ * error, never left out in silence. */
+#include "boat_slots.h"
+#include "plan_spot.h"
 
 #include "measures.h"
-#include "zone_names.h"
+#include "text.h"
+#include "trait.h"
 
 #include <string.h>
 
-#define WIDENINGS 5
-
-static struct style plan_word_style(const struct pen *pen)
-{
-    return (struct style){ROLE_PLAN_LABEL, FACE_TEXT,
-                          size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_BLACK};
-}
-
-static void tag_draw(struct pen *pen, const struct marker *marker, struct area box, mpt size)
-{
-    struct style style = plan_tag_style(size);
-    mpt width = pen_width(pen, &style, marker->tag);
-    pen_box(pen, box, INK_BLACK, INK_WHITE, TAG_RIM,
-            marker->level == LEVEL_BELOW ? box.height / 2 : 0);
-    pen_text(pen, &style, box.x + (box.width - width) / 2,
-             baseline_in(box.y, box.height, size), marker->tag, strlen(marker->tag),
-             marker->origin);
-}
-
-static mpt tag_box_width(const struct pen *pen, const struct marker *marker, mpt size)
-{
-    struct style style = plan_tag_style(size);
-    mpt pad = marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
-    return pen_width(pen, &style, marker->tag) + pad;
-}
-
-/* One way to draw the plan, and what became of its tags. */
-struct plan_trial {
-    struct hull_view view;
-    mpt size;             /* of the letters of a tag */
-    struct area *boxes;   /* by marker: where its tag stands */
-    bool *found;          /* by marker: there was room for its tag */
-    size_t placed;        /* tags that found room */
-    size_t lost;          /* tags away from their place that no line can be led to it */
-    mpt drift;            /* how far the worst tag stands from its true place */
+/* A view on the page. */
+struct drawn_view {
+    struct pen *pen;
+    const struct boat_slots *slots;
+    const struct plan_view *view;
+    int index;
+    struct area area;             /* of the boat */
+    mpt middle, pitch;            /* x of her middle line; height of a row */
 };
 
-static struct placed_tags tags_of(const struct pen *pen, const struct plan_trial *trial)
+static struct style plan_word_style(const struct pen *pen, enum face_role face)
+{
+    return (struct style){ROLE_PLAN_LABEL, face, size_rule(pen->paper, ROLE_PLAN_LABEL).floor,
+                          INK_BLACK};
+}
+
+static bool is_in(const struct drawn_view *drawn, const struct fixed_slot *slot)
+{
+    return slot->view == drawn->index && !slot->without_room;
+}
+
+static struct point slot_middle(const struct drawn_view *drawn, const struct fixed_slot *slot)
+{
+    return (struct point){drawn->middle + slot->x,
+                          drawn->area.y + drawn->pitch * slot->row + drawn->pitch / 2};
+}
+
+/* ---- outlines ---- */
+
+static struct outline outline_of(const struct drawn_view *drawn, const struct view_body *body)
+{
+    mpt half = drawn->slots->views.width / 2;
+    return (struct outline){drawn->area, drawn->middle + hull_share(half, body->centre),
+                            hull_share(half, body->half) - OUTLINE_SMALL / 2, OUTLINE_SMALL,
+                            body->shape};
+}
+
+static mpt view_y(const struct drawn_view *drawn, int32_t along)
+{
+    return drawn->area.y + hull_share(drawn->area.height, along);
+}
+
+/* The net between the bows of a boat with sails, and the deck behind it. */
+static void bridge_draw(const struct drawn_view *drawn, const struct view_body *body)
+{
+    struct pen *pen = drawn->pen;
+    mpt half = hull_share(drawn->slots->views.width / 2, body->half);
+    mpt left = drawn->middle - half, right = drawn->middle + half;
+    mpt top = view_y(drawn, body->first), deck = view_y(drawn, BRIDGE_BEGINS);
+    mpt bottom = view_y(drawn, body->last);
+    if (boat_is(pen->sheet->boat, TRAIT_SAIL, ZONE_NONE)) {
+        net_lines_draw(pen, (struct area){left, top, right - left, deck - top});
+        pen_line(pen, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
+                 OUTLINE_SMALL);
+    }
+    pen_box(pen, (struct area){left, deck, right - left, bottom - deck}, INK_NONE, INK_BLACK,
+            OUTLINE_SMALL, BAND_CORNER);
+}
+
+static void bodies_draw(const struct drawn_view *drawn)
+{
+    for (int i = 0; i < drawn->view->body_count; i++) {
+        const struct view_body *body = &drawn->view->bodies[i];
+        struct outline outline = outline_of(drawn, body);
+        if (body->shape == SHAPE_STRAIGHT)
+            bridge_draw(drawn, body);
+        else
+            one_hull_draw(drawn->pen, &outline);
+    }
+}
+
+/* ---- the space where it burns, leaks or gathers ---- */
+
+struct rows { int first, last, body; };
+
+/* The rows of what lies in that space; false: nothing of it stands in this view. */
+static bool space_rows(const struct drawn_view *drawn, enum zone_key space, struct rows *rows)
+{
+    bool found = false;
+    for (size_t i = 0; i < drawn->slots->count; i++) {
+        const struct fixed_slot *slot = &drawn->slots->slots[i];
+        if (!is_in(drawn, slot) || !zone_within(slot->zone, space))
+            continue;
+        rows->first = found && rows->first < slot->row ? rows->first : slot->row;
+        rows->last = found && rows->last > slot->row ? rows->last : slot->row;
+        rows->body = slot->body;
+        found = true;
+    }
+    return found;
+}
+
+static mpt rows_half(const struct drawn_view *drawn, const struct rows *rows)
+{
+    const struct view_body *body = &drawn->view->bodies[rows->body];
+    int32_t upper = rows->first * 1000 / VIEW_ROWS, lower = (rows->last + 1) * 1000 / VIEW_ROWS;
+    mpt first = body_half(&drawn->slots->views, body, upper);
+    mpt last = body_half(&drawn->slots->views, body, lower > 1000 ? 1000 : lower);
+    return (first < last ? first : last) - OUTLINE_SMALL;
+}
+
+/* Slanting lines over an area, from its left edge up to the right. */
+static void hatch_draw(struct pen *pen, struct area area)
+{
+    for (mpt at = HATCH_PITCH; at < area.width + area.height; at += HATCH_PITCH) {
+        mpt low = at > area.height ? area.height : at, high = at > area.width ? at - area.width : 0;
+        pen_line(pen, (struct point){area.x + at - low, area.y + low},
+                 (struct point){area.x + at - high, area.y + high}, INK_GREY, HAIR);
+        pen_part(pen, PART_HATCH);
+    }
+    pen_box(pen, area, INK_NONE, INK_BLACK, BULKHEAD_SMALL, 0);
+}
+
+static void space_draw(const struct drawn_view *drawn)
+{
+    enum zone_key space = drawn->pen->sheet->space;
+    struct rows rows;
+    if (space == ZONE_NONE || !space_rows(drawn, space, &rows))
+        return;
+    const struct view_body *body = &drawn->view->bodies[rows.body];
+    mpt half = rows_half(drawn, &rows);
+    mpt centre = drawn->middle + hull_share(drawn->slots->views.width / 2, body->centre);
+    hatch_draw(drawn->pen, (struct area){centre - half, drawn->area.y + rows.first * drawn->pitch,
+                                         2 * half, (rows.last + 1 - rows.first) * drawn->pitch});
+}
+
+/* ---- names and the mast ---- */
+
+static void name_draw(const struct drawn_view *drawn, const struct fixed_slot *slot)
+{
+    struct pen *pen = drawn->pen;
+    struct style style = plan_word_style(pen, FACE_TEXT);
+    struct point middle = slot_middle(drawn, slot);
+    mpt width = pen_width(pen, &style, slot->text);
+    struct area plate = box_at(middle, width + 2 * ZONE_NAME_GAP, style.size);
+    pen_box(pen, plate, INK_WHITE, INK_NONE, 0, 0);
+    pen_text(pen, &style, middle.x - width / 2, baseline_in(plate.y, plate.height, style.size),
+             slot->text, strlen(slot->text), pen->sheet->origin);
+}
+
+/* Does all that stands ahead of the name lie ahead of its place, or nearly? */
+static bool begins_a_part(const struct drawn_view *drawn, const struct fixed_slot *name)
+{
+    bool any = false;
+    for (size_t i = 0; i < drawn->slots->count; i++) {
+        const struct fixed_slot *slot = &drawn->slots->slots[i];
+        if (!is_in(drawn, slot) || slot->body != name->body || slot->row >= name->row)
+            continue;
+        if (slot->zone->to > name->zone->from + PART_SLACK)
+            return false;
+        any = true;
+    }
+    return any;
+}
+
+/* A light line across the hull where a part of the boat begins. */
+static void part_line_draw(const struct drawn_view *drawn, const struct fixed_slot *name)
+{
+    const struct view_body *body = &drawn->view->bodies[name->body];
+    struct rows rows = {name->row, name->row, name->body};
+    mpt half = rows_half(drawn, &rows), y = drawn->area.y + name->row * drawn->pitch;
+    mpt centre = drawn->middle + hull_share(drawn->slots->views.width / 2, body->centre);
+    if (name->kind == SLOT_NAME && half > 0 && begins_a_part(drawn, name))
+        pen_line(drawn->pen, (struct point){centre - half, y}, (struct point){centre + half, y},
+                 INK_GREY, BULKHEAD_SMALL);
+}
+
+static void names_draw(const struct drawn_view *drawn)
+{
+    for (size_t i = 0; i < drawn->slots->count; i++) {
+        const struct fixed_slot *slot = &drawn->slots->slots[i];
+        if (!is_in(drawn, slot) || slot->kind == SLOT_TAG)
+            continue;
+        if (slot->kind == SLOT_MARK)
+            pen_ellipse(drawn->pen, box_at(slot_middle(drawn, slot), MAST, MAST), INK_GREY);
+        else
+            part_line_draw(drawn, slot);
+    }
+    for (size_t i = 0; i < drawn->slots->count; i++)
+        if (is_in(drawn, &drawn->slots->slots[i]) && drawn->slots->slots[i].text[0] != '\0' &&
+            drawn->slots->slots[i].kind != SLOT_TAG)
+            name_draw(drawn, &drawn->slots->slots[i]);
+}
+
+/* ---- tags ---- */
+
+static bool is_of_card(const struct pen *pen, const struct fixed_slot *slot)
 {
     const struct plan_facts *plan = sheet_plan(pen->sheet);
-    return (struct placed_tags){&trial->view, plan->markers, trial->boxes, trial->found,
-                                plan->marker_count};
+    for (size_t i = 0; i < plan->marker_count && slot->marker != NULL; i++)
+        if (text_equal(plan->markers[i].tag, slot->text))
+            return true;
+    return false;
 }
 
-static void drift_note(struct plan_trial *trial, const struct marker *marker, struct area box)
+static struct area tag_box(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
 {
-    mpt drift = spot_drift(&trial->view, marker, box);
-    trial->drift = drift > trial->drift ? drift : trial->drift;
+    struct style style = plan_tag_style(size);
+    mpt pad = slot->marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
+    return box_at(slot_middle(drawn, slot), pen_width(drawn->pen, &style, slot->text) + pad,
+                  em_share(size, EM_TAG_BOX));
 }
 
-/* Finds a spot for each tag. Tags of places that were measured come first, so that they
- * stand there and only the others, of zones, have to move. */
-static void tags_find(struct pen *pen, struct plan_trial *trial)
+static void tag_draw(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
 {
-    const struct sheet *sheet = pen->sheet;
-    const struct plan_facts *plan = sheet_plan(sheet);
-    struct taken taken = {arena_array(pen->arena, plan->marker_count, sizeof(struct area)), 0,
-                          PLAN_TAG_GAP};
-    for (int pass = 0; pass < 2; pass++)
-        for (size_t i = 0; i < plan->marker_count; i++) {
-            const struct marker *marker = &plan->markers[i];
-            if (marker->exact != (pass == 0))
-                continue;
-            mpt width = tag_box_width(pen, marker, trial->size);
-            mpt height = em_share(trial->size, EM_TAG_BOX);
-            trial->found[i] = spot_find(&trial->view, marker, width, height, &taken,
-                                        &trial->boxes[i]);
-            if (!trial->found[i])
-                continue;
-            drift_note(trial, marker, trial->boxes[i]);
-            taken.areas[taken.count++] = trial->boxes[i];
-            trial->placed++;
-        }
+    struct pen *pen = drawn->pen;
+    struct style style = plan_tag_style(size);
+    struct area box = tag_box(drawn, slot, size);
+    mpt width = pen_width(pen, &style, slot->text);
+    pen_box(pen, box, INK_BLACK, INK_WHITE, TAG_RIM,
+            slot->marker->level == LEVEL_BELOW ? box.height / 2 : 0);
+    pen_text(pen, &style, box.x + (box.width - width) / 2,
+             baseline_in(box.y, box.height, size), slot->text, strlen(slot->text),
+             slot->marker->origin);
 }
 
-/* Tries one way: the hull `widening` hundredths as wide as she is, letters of that size. */
-static struct plan_trial plan_try(struct pen *pen, struct area area, int widening, mpt size)
+static void view_tags_draw(const struct drawn_view *drawn, mpt size)
 {
-    size_t count = sheet_plan(pen->sheet)->marker_count;
-    struct plan_trial trial = {.view = hull_view_in(pen->sheet->boat, area, widening),
-                               .size = size,
-                               .boxes = arena_array(pen->arena, count, sizeof *trial.boxes),
-                               .found = arena_array(pen->arena, count, sizeof *trial.found)};
-    tags_find(pen, &trial);
-    struct placed_tags tags = tags_of(pen, &trial);
-    for (size_t i = 0; i < count; i++)
-        trial.lost += trial.found[i] && tag_lead(&tags, i) == LEAD_LOST ? 1 : 0;
-    return trial;
-}
-
-/* More tags placed, then fewer lost, then the worst one nearer to its place. */
-static bool trial_better(const struct plan_trial *a, const struct plan_trial *b)
-{
-    if (a->placed != b->placed)
-        return a->placed > b->placed;
-    return a->lost != b->lost ? a->lost < b->lost : a->drift < b->drift;
-}
-
-/* Chooses how the plan is drawn: as little wider than she is as will do, with letters of
- * the size aimed at, else of the floor; then wider and wider. The first way that places
- * every tag, loses none and lets none drift far is taken, else the best of all. */
-static struct plan_trial plan_choose(struct pen *pen, struct area area)
-{
-    static const int widenings[2][WIDENINGS] = {{130, 150, 170, 190, 210},
-                                                {125, 140, 155, 170, 180}};
-    struct size_rule rule = size_rule(pen->paper, ROLE_PLAN_TAG);
-    const int *wide = widenings[pen->sheet->boat->catamaran ? 1 : 0];
-    struct plan_trial best = plan_try(pen, area, wide[0], rule.aim);
-    for (size_t i = 0; i < 2 * WIDENINGS; i++) {
-        mpt size = i % 2 == 0 ? rule.aim : rule.floor;
-        struct plan_trial trial = plan_try(pen, area, wide[i / 2], size);
-        if (trial_better(&trial, &best))
-            best = trial;
-        if (best.placed == sheet_plan(pen->sheet)->marker_count && best.lost == 0 &&
-            best.drift <= TAG_DRIFT_AIM)
-            break;
+    for (size_t i = 0; i < drawn->slots->count; i++) {
+        const struct fixed_slot *slot = &drawn->slots->slots[i];
+        if (is_in(drawn, slot) && slot->kind == SLOT_TAG && is_of_card(drawn->pen, slot))
+            tag_draw(drawn, slot, size);
     }
-    return best;
 }
 
-/* ---- words round the plan ---- */
-
-static mpt plan_word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
-                           enum plan_word word)
+/* Do all tags of the card stand clear of each other and of names at that size? */
+static bool view_holds(const struct drawn_view *drawn, mpt size)
 {
-    struct style style = plan_word_style(pen);
+    const struct boat_slots *slots = drawn->slots;
+    struct area *boxes = arena_array(drawn->pen->arena, slots->count, sizeof *boxes);
+    size_t count = 0;
+    for (size_t i = 0; i < slots->count; i++) {
+        const struct fixed_slot *slot = &slots->slots[i];
+        if (!is_in(drawn, slot) || slot->kind != SLOT_TAG || !is_of_card(drawn->pen, slot))
+            continue;
+        boxes[count] = tag_box(drawn, slot, size);
+        if (!free_of(boxes[count], boxes, count, PLAN_TAG_GAP) ||
+            boxes[count].height + ZONE_NAME_GAP > drawn->pitch)
+            return false;
+        count++;
+    }
+    return true;
+}
+
+/* ---- words round the boat ---- */
+
+static void word_place(struct pen *pen, enum face_role face, mpt x, mpt baseline,
+                       enum plan_word word)
+{
+    struct style style = plan_word_style(pen, face);
     const char *text = sheet_plan(pen->sheet)->words[word];
-    style.face = face;
-    return x + pen_text(pen, &style, x, baseline, text, strlen(text), pen->sheet->origin);
+    pen_text(pen, &style, x, baseline, text, strlen(text), pen->sheet->origin);
 }
 
-static mpt plan_word_width(const struct pen *pen, enum face_role face, enum plan_word word)
+static mpt word_width(const struct pen *pen, enum face_role face, enum plan_word word)
 {
-    struct style style = plan_word_style(pen);
-    style.face = face;
+    struct style style = plan_word_style(pen, face);
     return pen_width(pen, &style, sheet_plan(pen->sheet)->words[word]);
 }
 
-/* Sets the line above the plan: PORT (left) at its left end, BOW in the middle, (right)
- * STARB'D at its right end. */
-static void head_words_place(struct pen *pen, struct area area)
+/* What the view shows, white on black, behind the mark of its tags. */
+static void view_head_place(const struct drawn_view *drawn, struct area bar)
 {
-    mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, gap = PLAN_WORD_GAP;
-    mpt baseline = baseline_in(area.y, PLAN_HEAD_HEIGHT - PLAN_HEAD_GAP, size);
-    mpt bow = area.x + (area.width - plan_word_width(pen, FACE_BOLD, PLAN_BOW)) / 2;
-    mpt right = area.x + area.width - plan_word_width(pen, FACE_BOLD, PLAN_STARBOARD) - gap -
-                plan_word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT);
-    mpt x = plan_word_place(pen, FACE_BOLD, area.x, baseline, PLAN_PORT);
-    plan_word_place(pen, FACE_TEXT, x + gap, baseline, PLAN_PORT_HINT);
-    plan_word_place(pen, FACE_BOLD, bow, baseline, PLAN_BOW);
-    x = plan_word_place(pen, FACE_TEXT, right, baseline, PLAN_STARBOARD_HINT);
-    plan_word_place(pen, FACE_BOLD, x + gap, baseline, PLAN_STARBOARD);
+    struct pen *pen = drawn->pen;
+    struct style style = plan_word_style(pen, FACE_BOLD);
+    const char *text = sheet_plan(pen->sheet)->words[drawn->view->head];
+    mpt mark = PLAN_MARK, width = mark + PLAN_MARK_GAP;
+    style.ink = INK_WHITE;
+    style.size = VIEW_HEAD_SIZE;
+    width += pen_width(pen, &style, text);
+    mpt x = bar.x + (bar.width - width) / 2;
+    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, BAND_CORNER);
+    pen_box(pen, (struct area){x, bar.y + (bar.height - mark) / 2, mark, mark}, INK_WHITE,
+            INK_NONE, 0, drawn->view->round ? mark / 2 : 0);
+    pen_text(pen, &style, x + mark + PLAN_MARK_GAP, baseline_in(bar.y, bar.height, style.size),
+             text, strlen(text), pen->sheet->origin);
 }
 
-/* Sets the line below the plan: a square mark for tags on deck, a round one for those below,
- * and at the right end which way left and right are meant. */
-static void legend_place(struct pen *pen, struct area area)
+/* PORT, left at the left of the bow, STARB'D, right at the right, BOW between two bows. */
+static void corner_words_place(struct pen *pen, struct area area)
 {
-    mpt height = PLAN_LEGEND_HEIGHT - PLAN_LEGEND_GAP, y = area.y + area.height - height;
-    mpt mark = PLAN_MARK, gap = PLAN_MARK_GAP, x = area.x;
-    mpt mark_top = y + (height - mark) / 2;
-    mpt baseline = baseline_in(y, height, size_rule(pen->paper, ROLE_PLAN_LABEL).floor);
-    pen_box(pen, (struct area){x, mark_top, mark, mark}, INK_BLACK, INK_NONE, 0, 0);
-    x = plan_word_place(pen, FACE_TEXT, x + mark + gap, baseline,
-                        PLAN_DECK) + PLAN_LEGEND_WORDS_GAP;
-    pen_box(pen, (struct area){x, mark_top, mark + PLAN_MARK_ROUND, mark}, INK_BLACK, INK_NONE, 0,
-            mark / 2);
-    plan_word_place(pen, FACE_TEXT, x + mark + PLAN_MARK_ROUND + gap, baseline, PLAN_BELOW);
-    x = area.x + area.width - plan_word_width(pen, FACE_TEXT, PLAN_FACING);
-    plan_word_place(pen, FACE_TEXT, x, baseline, PLAN_FACING);
+    mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, line = line_pitch(ROLE_PLAN_LABEL, size);
+    mpt first = baseline_in(area.y, line, size), right = area.x + area.width;
+    word_place(pen, FACE_BOLD, area.x, first, PLAN_PORT);
+    word_place(pen, FACE_TEXT, area.x, first + line, PLAN_PORT_HINT);
+    word_place(pen, FACE_BOLD, right - word_width(pen, FACE_BOLD, PLAN_STARBOARD), first,
+               PLAN_STARBOARD);
+    word_place(pen, FACE_TEXT, right - word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT),
+               first + line, PLAN_STARBOARD_HINT);
+    word_place(pen, FACE_BOLD, area.x + (area.width - word_width(pen, FACE_BOLD, PLAN_BOW)) / 2,
+               first + line, PLAN_BOW);
 }
 
 /* ---- all ---- */
@@ -189,42 +309,61 @@ static void not_placed_tell(struct pen *pen, const struct marker *marker)
 {
     pen->failed = true;
     problem_add(pen->problems, SEVERITY_ERROR, marker->origin,
-                "record `at: [metres aft of the bow, metres to starboard]` for tags of that "
-                "zone, or give them a nearer zone",
+                "record a nearer zone, or the side, of what lies there",
                 "%s: no room on the plan for the tag %s in %s", pen->sheet->name, marker->tag,
                 marker->zone->key);
 }
 
-/* Places the tags over their lines and over the names of zones. `drawn_from`: the first of
- * the page's items that belong to the boat, which the names must keep clear of. */
-static void tags_place(struct pen *pen, const struct plan_trial *trial, size_t drawn_from)
+static void without_room_tell(struct pen *pen)
 {
-    const struct sheet *sheet = pen->sheet;
-    const struct plan_facts *plan = sheet_plan(sheet);
-    struct taken taken = {trial->boxes, plan->marker_count, 0};
-    struct placed_tags tags = tags_of(pen, trial);
-    for (size_t i = 0; i < plan->marker_count; i++)
-        if (trial->found[i] && tag_lead(&tags, i) == LEAD_DRAWN)
-            tag_lead_draw(pen, &tags, i);
-    zone_names_place(pen, &trial->view, &taken, NULL, 0, drawn_from);
-    for (size_t i = 0; i < plan->marker_count; i++) {
-        if (trial->found[i])
-            tag_draw(pen, &plan->markers[i], trial->boxes[i], trial->size);
-        else
-            not_placed_tell(pen, &plan->markers[i]);
+    for (size_t i = 0; i < pen->slots->count; i++) {
+        const struct fixed_slot *slot = &pen->slots->slots[i];
+        if (slot->without_room && slot->kind == SLOT_TAG && is_of_card(pen, slot))
+            not_placed_tell(pen, slot->marker);
     }
+}
+
+static struct drawn_view view_in(struct pen *pen, int index, struct area area)
+{
+    const struct plan_views *views = &pen->slots->views;
+    mpt whole = views->count * views->width + (views->count - 1) * PLAN_VIEW_GAP;
+    mpt left = area.x + (area.width - whole) / 2 + index * (views->width + PLAN_VIEW_GAP);
+    mpt top = area.y + VIEW_HEAD_HEIGHT + VIEW_HEAD_GAP, bottom = area.y + area.height;
+    return (struct drawn_view){
+        .pen = pen, .slots = pen->slots, .view = &views->views[index], .index = index,
+        .area = {left, top, views->width, bottom - top - OUTLINE_SMALL / 2},
+        .middle = left + views->width / 2, .pitch = (bottom - top) / VIEW_ROWS};
+}
+
+static mpt tag_size_in(struct pen *pen, struct area area)
+{
+    struct size_rule rule = size_rule(pen->paper, ROLE_PLAN_TAG);
+    for (mpt size = rule.aim; size > rule.floor; size -= SIZE_STEP) {
+        bool holds = true;
+        for (int i = 0; i < pen->slots->views.count && holds; i++) {
+            struct drawn_view drawn = view_in(pen, i, area);
+            holds = view_holds(&drawn, size);
+        }
+        if (holds)
+            return size;
+    }
+    return rule.floor;
 }
 
 void plan_place(struct pen *pen, struct area area)
 {
-    struct area middle = {area.x + PLAN_SIDE_MARGIN, area.y + PLAN_HEAD_HEIGHT,
-                          area.width - 2 * PLAN_SIDE_MARGIN,
-                          area.height - PLAN_HEAD_HEIGHT - PLAN_LEGEND_HEIGHT - PLAN_LEGEND_GAP};
+    mpt size = tag_size_in(pen, area);
     pen->block = BLOCK_PLAN;
-    struct plan_trial trial = plan_choose(pen, middle);
-    head_words_place(pen, area);
-    size_t drawn_from = pen->count;
-    hull_draw(pen, &trial.view);
-    tags_place(pen, &trial, drawn_from);
-    legend_place(pen, area);
+    without_room_tell(pen);
+    for (int i = 0; i < pen->slots->views.count; i++) {
+        struct drawn_view drawn = view_in(pen, i, area);
+        view_head_place(&drawn, (struct area){drawn.area.x, area.y, drawn.area.width,
+                                              VIEW_HEAD_HEIGHT});
+        bodies_draw(&drawn);
+        space_draw(&drawn);
+        names_draw(&drawn);
+        view_tags_draw(&drawn, size);
+    }
+    corner_words_place(pen, (struct area){area.x, area.y + VIEW_HEAD_HEIGHT + VIEW_HEAD_GAP,
+                                          area.width, area.height});
 }

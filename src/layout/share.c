@@ -100,7 +100,6 @@ struct shared shared_find(const struct page_list *list, const struct pen *trial)
 {
     struct sharing sharing = {.list = list, .pen = *trial,
                               .hopeless = arena_array(trial->arena, list->count, sizeof(bool))};
-    sharing.shared.needs.marked = list->marked;
     signs_fit(&sharing);
     panel_fit(&sharing);
     return sharing.shared;

@@ -13,7 +13,7 @@
 
 /* Most of a queue that may stand abreast. */
 static const int abreast_most[QUEUE_COUNT] = {
-    [QUEUE_PORT] = 2, [QUEUE_MIDDLE] = 2, [QUEUE_STARBOARD] = 2};
+    [QUEUE_PORT] = 2, [QUEUE_MIDDLE] = 3, [QUEUE_STARBOARD] = 2};
 
 /* What stands in one row: how many of each queue. */
 struct abreast { uint8_t of[QUEUE_COUNT]; };
@@ -117,10 +117,10 @@ static mpt side_width(const struct slot_body *body, int count)
 static bool row_holds(const struct slot_body *body, int row, struct abreast abreast,
                       struct slot_item *const *middle)
 {
-    int most = body->abreast ? 2 : 1;
     int standing = abreast.of[QUEUE_MIDDLE];
-    if (standing > 1 && (standing > most || !is_tag(middle[0]) || !is_tag(middle[1])))
-        return false;
+    for (int i = 0; i < standing && standing > 1; i++)
+        if (!is_tag(middle[i]))
+            return false;
     mpt inner = middle_width(body, middle, standing) / 2;
     if (inner > body->half[row])
         return false;

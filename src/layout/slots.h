@@ -14,8 +14,8 @@
 /* The most rows a hull is cut into from bow to stern. */
 #define SLOT_ROWS_MOST 32
 
-/* Who stands on which side of whom. A hull of a boat with several, and a side deck of hers, has
- * one queue, the middle, of which several may stand abreast. */
+/* Who stands on which side of whom. Of the middle several may stand abreast where they have room:
+ * of a hull of a boat with several all do. */
 enum slot_queue { QUEUE_PORT, QUEUE_MIDDLE, QUEUE_STARBOARD, QUEUE_COUNT };
 
 enum slot_kind {
@@ -40,7 +40,6 @@ struct slot_item {
 struct slot_body {
     int rows;
     mpt half[SLOT_ROWS_MOST];    /* half its breadth inside its lines, at its least in the row */
-    bool abreast;                /* it has the middle queue alone, of which two stand abreast */
     mpt tag, gap;                /* width of a tag, and what it keeps from its neighbours */
 };
 

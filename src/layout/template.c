@@ -16,7 +16,7 @@ enum cut {
 };
 
 /* When an area is there. Else its gap is not either. */
-enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED };
+enum there { ALWAYS, WHERE_NEEDED };
 
 /* Does the least that an area is grow with the type in it? See `grown`. */
 enum growth { STAYS, GROWS };
@@ -33,14 +33,18 @@ struct area_row {
     int share[WAYS_MOST];     /* one a way */
 };
 
+/* Strips beside the hole, and the room that it and the lamination round it need. */
+#define STRIP_HEIGHT MM(5.2)
+#define STRIP_ABOVE MM(1.8)
+#define PUNCH_CLEAR MM(21)
+
 /* What stands at the same place on every page of a set. */
 #define HEAD_ROWS \
-    {AREA_STRIP_HEAD, CUT_HEAD, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}, \
-    {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(21), MM(0.45), {0}}, \
-    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.8), MM(0.45), {0}}, \
+    {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(17.5), MM(0.6), {0}}, \
+    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.5), MM(0.45), {0}}, \
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
-    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.2), MM(0.7), {0}}, \
-    {AREA_STRIP_FOOT, CUT_FOOT, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}
+    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}, \
+    {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), 0, {0}}
 
 #define CALL_ROWS \
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
@@ -50,7 +54,7 @@ struct area_row {
 
 static const struct area_row card_rows[] = {
     HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(4), {642105}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2.5), {634211}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* Wider left columns take the longest phrases, and names that are long to spell, at the
@@ -99,8 +103,6 @@ static bool is_there(const struct area_row *row, const struct page_needs *needs)
     switch (row->there) {
     case ALWAYS:
         return true;
-    case WHERE_MARKED:
-        return needs->marked;
     case WHERE_NEEDED:
         return row->area < AREA_COUNT && needs->height[row->area] > 0;
     }
@@ -162,12 +164,25 @@ mpt safe_width(const struct paper *paper)
     return safe_area_of(paper).width;
 }
 
+/* The marks stand in the margin at the head, on both sides of the hole. */
+static void strips_cut(struct frame *frame)
+{
+    const struct paper *paper = frame->paper;
+    mpt clear = PUNCH_CLEAR / 2, middle = paper->width / 2;
+    struct area left = {paper->side, paper->punch_down - STRIP_ABOVE, 0, STRIP_HEIGHT};
+    left.width = middle - clear - left.x;
+    frame->at[AREA_STRIP_LEFT] = left;
+    left.x = middle + clear;
+    frame->at[AREA_STRIP_RIGHT] = left;
+}
+
 struct frame frame_make(const struct paper *paper, enum template_key key,
                         const struct page_needs *needs)
 {
     promise(key < TEMPLATE_COUNT && needs->way < templates[key].ways);
     struct frame frame = {.paper = paper, .safe = safe_area_of(paper)};
     struct area rest = frame.safe;
+    strips_cut(&frame);
     for (int i = 0; i < templates[key].count; i++) {
         const struct area_row *row = &templates[key].rows[i];
         if (!is_there(row, needs))
@@ -181,7 +196,7 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
 
 struct plan_heights plan_heights(void)
 {
-    return (struct plan_heights){.floor = MM(34), .aim = MM(70), .gap = MM(0.8)};
+    return (struct plan_heights){.floor = MM(55), .aim = MM(73.8), .gap = MM(0.8)};
 }
 
 /* ---- parts of an area ---- */

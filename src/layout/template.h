@@ -9,8 +9,8 @@
 
 /* The areas of pages. A template has some of them; the others are nowhere, of no size. */
 enum page_area {
-    AREA_STRIP_HEAD,     /* the mark of a page, twice: at the head */
-    AREA_STRIP_FOOT,     /* and at the foot */
+    AREA_STRIP_LEFT,     /* the marks of a page, to the left of the hole */
+    AREA_STRIP_RIGHT,    /* and to the right */
     AREA_BAND,           /* title, boat and number */
     AREA_STRIPE,         /* the colour of the class below it */
     AREA_WHEN,           /* signs of what happens */
@@ -24,6 +24,7 @@ enum page_area {
     AREA_CONTACT,
     AREA_PANEL,          /* how to call */
     AREA_FOOTER,
+    AREA_MEASURE,        /* the line of 100 mm, below all else */
     AREA_COUNT,
     AREA_NONE            /* for no block: white */
 };
@@ -49,7 +50,6 @@ enum template_key {
  * template is laid out in: some have columns in several widths, the first the best. */
 struct page_needs {
     mpt height[AREA_COUNT];
-    bool marked;         /* some pen of the set has a mark: all leave room for it */
     int way;
 };
 

@@ -84,7 +84,7 @@ static void zone_name_place(struct naming *naming, const struct plan_zone *plan_
                           size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_GREY};
     mpt width = pen_width(pen, &style, plan_zone->name), height = style.size;
     struct area box;
-    if (!name_find(naming, plan_zone->zone, width, height, &box))
+    if (plan_zone->side != SIDE_NONE || !name_find(naming, plan_zone->zone, width, height, &box))
         return;
     if (plan_zone->zone->id == ZONE_trampoline)
         pen_box(pen, (struct area){box.x - ZONE_NAME_GAP, box.y, box.width + 2 * ZONE_NAME_GAP,

@@ -1,0 +1,396 @@
+/* boat_slots.c - the fixed places of a boat's tags and names (room: layout). Gathers what any
+ * card of the set shows; each body of each view then finds its rows (slots.c). What lies on
+ * both sides stands on both. */
+#include "boat_slots.h"
+#include "plan_spot.h"
+
+#include "measures.h"
+#include "text.h"
+#include "trait.h"
+
+#include <string.h>
+
+struct gathering {
+    const struct pen *pen;
+    const struct boat *boat;
+    struct plan_views views;
+    struct fixed_slot *slots;
+    struct slot_item *items;      /* one a slot */
+    uint64_t *own_cards, *cards;  /* one a slot: the cards that show it; and all of its place */
+    size_t *leader;               /* one a slot: whose place it has */
+    size_t count, slot_room, item_room;
+};
+
+static int32_t thousandths_along(const struct boat *boat, int32_t mm)
+{
+    int64_t along = (int64_t)mm * 1000 / (int64_t)boat->facts.loa_m.milli;
+    return along < 0 ? 0 : along > 1000 ? 1000 : (int32_t)along;
+}
+
+static void slot_add(struct gathering *gathering, struct fixed_slot slot, struct slot_item item)
+{
+    struct arena *arena = gathering->pen->arena;
+    slot.kind = item.kind;
+    gathering->slots = arena_grow(arena, gathering->slots, gathering->count,
+                                  &gathering->slot_room, sizeof *gathering->slots);
+    gathering->items = arena_grow(arena, gathering->items, gathering->count,
+                                  &gathering->item_room, sizeof *gathering->items);
+    gathering->slots[gathering->count] = slot;
+    gathering->items[gathering->count++] = item;
+}
+
+/* Where a zone lies along the boat, as far as it is drawn. */
+static struct slot_item zone_item(const struct zone *zone)
+{
+    int32_t from = zone->from * 10, to = zone->to * 10;
+    from = from > 990 ? 990 : from;
+    to = to > 1000 ? 1000 : to;
+    return (struct slot_item){.from = from, .to = to, .at = (from + to) / 2};
+}
+
+/* ---- tags ---- */
+
+static bool tag_known(const struct gathering *gathering, const char *tag)
+{
+    for (size_t i = 0; i < gathering->count; i++)
+        if (gathering->slots[i].marker != NULL && text_equal(gathering->slots[i].text, tag))
+            return true;
+    return false;
+}
+
+static void tag_add_on(struct gathering *gathering, const struct marker *marker, enum side side)
+{
+    const struct boat *boat = gathering->boat;
+    struct view_place place = view_place_of(boat, marker->zone, side, marker->level);
+    struct slot_item item = zone_item(marker->zone);
+    if (marker->exact) {
+        item.at = thousandths_along(boat, marker->x_mm);
+        item.from = item.to = item.at;
+    }
+    item.kind = SLOT_TAG;
+    item.queue = place.queue;
+    item.out = marker->y_mm;
+    slot_add(gathering,
+             (struct fixed_slot){.text = marker->tag, .marker = marker, .zone = marker->zone,
+                                 .view = place.view, .body = place.body}, item);
+}
+
+static void tag_add(struct gathering *gathering, const struct marker *marker)
+{
+    if (tag_known(gathering, marker->tag))
+        return;
+    if (marker->side != SIDE_BOTH) {
+        tag_add_on(gathering, marker, marker->side);
+        return;
+    }
+    tag_add_on(gathering, marker, SIDE_PORT);
+    tag_add_on(gathering, marker, SIDE_STARBOARD);
+}
+
+/* ---- names ---- */
+
+static struct style name_style(const struct pen *pen)
+{
+    return (struct style){ROLE_PLAN_LABEL, FACE_TEXT,
+                          size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_BLACK};
+}
+
+static bool name_known(const struct gathering *gathering, const char *name, struct view_place at)
+{
+    for (size_t i = 0; i < gathering->count; i++) {
+        const struct fixed_slot *slot = &gathering->slots[i];
+        if (slot->kind == SLOT_NAME && slot->view == at.view && slot->body == at.body &&
+            strncmp(slot->text, name, strlen(slot->text)) == 0)
+            return true;
+    }
+    return false;
+}
+
+/* The space at which a name is parted so that its longer line is shortest; NULL: it has none. */
+static const char *name_break(const char *name)
+{
+    const char *best = NULL;
+    size_t length = strlen(name), least = length;
+    for (const char *at = strchr(name, ' '); at != NULL; at = strchr(at + 1, ' ')) {
+        size_t first = (size_t)(at - name), second = length - first - 1;
+        size_t longer = first > second ? first : second;
+        if (longer < least) {
+            least = longer;
+            best = at;
+        }
+    }
+    return best;
+}
+
+static mpt widest_in(const struct gathering *gathering, const struct view_body *body,
+                     const struct slot_item *item)
+{
+    mpt widest = 0;
+    for (int32_t along = item->from; along <= item->to; along += 10) {
+        mpt half = body_half(&gathering->views, body, along);
+        widest = half > widest ? half : widest;
+    }
+    return 2 * widest;
+}
+
+/* `slot` without its text. */
+static void name_line_add(struct gathering *gathering, struct fixed_slot slot,
+                          struct slot_item item, const char *text)
+{
+    struct style style = name_style(gathering->pen);
+    item.width = pen_width(gathering->pen, &style, text) + 2 * ZONE_NAME_GAP;
+    slot.text = text;
+    slot_add(gathering, slot, item);
+}
+
+/* A name stands where its zone begins, what lies in it below the name. One that is broader than
+ * the hull there takes two lines. */
+static void name_add(struct gathering *gathering, const struct plan_zone *named, bool lesser)
+{
+    const struct zone *zone = named->zone;
+    const struct pen *pen = gathering->pen;
+    struct view_place place = view_place_of(gathering->boat, zone, named->side, zone->level);
+    struct slot_item item = zone_item(zone);
+    struct style style = name_style(pen);
+    const struct view_body *body = &gathering->views.views[place.view].bodies[place.body];
+    struct fixed_slot slot = {.zone = zone, .view = place.view, .body = place.body,
+                              .lesser = lesser};
+    const char *space = name_break(named->name);
+    mpt width = pen_width(pen, &style, named->name) + 2 * ZONE_NAME_GAP;
+    if (name_known(gathering, named->name, place))
+        return;
+    item.kind = SLOT_NAME;
+    item.queue = QUEUE_MIDDLE;
+    item.at = item.from + (item.to - item.from) / 4;
+    if (space == NULL || width <= widest_in(gathering, body, &item)) {
+        name_line_add(gathering, slot, item, named->name);
+        return;
+    }
+    name_line_add(gathering, slot, item,
+                  arena_copy(pen->arena, named->name, (size_t)(space - named->name)));
+    item.kind = SLOT_NAME_BELOW;
+    name_line_add(gathering, slot, item, space + 1);
+}
+
+static void mast_add(struct gathering *gathering)
+{
+    if (!boat_is(gathering->boat, TRAIT_SAIL, ZONE_NONE))
+        return;
+    const struct zone *zone = zone_of(ZONE_mast);
+    struct slot_item item = zone_item(zone);
+    item.kind = SLOT_MARK;
+    item.queue = QUEUE_MIDDLE;
+    item.width = MAST;
+    item.from = item.to = item.at;
+    struct view_place place = view_place_of(gathering->boat, zone, SIDE_NONE, LEVEL_DECK);
+    slot_add(gathering, (struct fixed_slot){.text = "", .zone = zone, .view = place.view,
+                                            .body = place.body}, item);
+}
+
+/* ---- what the cards show ---- */
+
+static void plan_gather(struct gathering *gathering, const struct plan_facts *plan)
+{
+    for (size_t i = 0; i < plan->marker_count; i++)
+        tag_add(gathering, &plan->markers[i]);
+    for (size_t i = 0; i < plan->landmark_count; i++)
+        name_add(gathering, &plan->landmarks[i], false);
+    for (size_t i = 0; i < plan->marker_count; i++) {
+        const struct marker *marker = &plan->markers[i];
+        name_add(gathering, &(struct plan_zone){marker->zone, marker->name, marker->side}, true);
+    }
+}
+
+/* ---- the bodies ---- */
+
+/* A tag may touch the outline; a hull that is narrower than a tag bears one. */
+static struct slot_body slot_body_of(const struct gathering *gathering,
+                                     const struct view_body *body, mpt tag)
+{
+    struct slot_body slots = {.rows = VIEW_ROWS, .tag = tag, .gap = PLAN_TAG_GAP};
+    mpt least = hull_share(gathering->views.width / 2, body->half);
+    for (int row = 0; row < VIEW_ROWS; row++) {
+        int32_t upper = (2 * row * 1000 + 1000 / 2) / (2 * VIEW_ROWS);
+        slots.half[row] = body_half(&gathering->views, body, upper) + TAG_OVER_HULL;
+        if (least < tag / 2 && slots.half[row] > least / 2)
+            slots.half[row] = tag / 2;
+    }
+    return slots;
+}
+
+static mpt widest_tag_in(const struct gathering *gathering, int view)
+{
+    struct style style = plan_tag_style(size_rule(gathering->pen->paper, ROLE_PLAN_TAG).floor);
+    mpt widest = 0;
+    for (size_t i = 0; i < gathering->count; i++) {
+        const struct fixed_slot *slot = &gathering->slots[i];
+        if (slot->view != view || slot->kind != SLOT_TAG)
+            continue;
+        mpt pads = slot->marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
+        mpt width = pen_width(gathering->pen, &style, slot->text) + pads;
+        widest = width > widest ? width : widest;
+    }
+    return widest;
+}
+
+static void slots_take(struct gathering *gathering, const size_t *index,
+                       const struct slot_item *items, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        struct fixed_slot *slot = &gathering->slots[index[i]];
+        const struct view_body *body = &gathering->views.views[slot->view].bodies[slot->body];
+        slot->without_room = false;
+        slot->row = items[i].row;
+        slot->x = hull_share(gathering->views.width / 2, body->centre) + items[i].x;
+    }
+}
+
+/* What a body gives up where its tags find no room: names that are no room's; then tags of one
+ * zone that never stand on one card have one place; then such of neighbouring zones. */
+enum given_up { GIVES_NOTHING, GIVES_NAMES, SHARES_IN_ZONE, SHARES_NEAR, GIVEN_UP_COUNT };
+
+/* Those that stand in a body, each with its slot; a tag that shares the place of another has
+ * the index of that one. */
+struct standing {
+    struct slot_item *items;
+    size_t *index;                /* of the slot */
+    size_t count;
+};
+
+static bool may_share(const struct gathering *gathering, size_t a, size_t b,
+                      enum given_up given_up)
+{
+    const struct slot_item *first = &gathering->items[a], *second = &gathering->items[b];
+    const struct fixed_slot *slots = gathering->slots;
+    if (first->kind != SLOT_TAG || second->kind != SLOT_TAG || first->queue != second->queue ||
+        (gathering->cards[a] & gathering->cards[b]) != 0)
+        return false;
+    if (given_up == SHARES_IN_ZONE)
+        return slots[a].zone == slots[b].zone;
+    return given_up == SHARES_NEAR && first->from <= second->to && second->from <= first->to;
+}
+
+/* The one whose place it shares; its own index where it shares none. */
+static size_t share_find(struct gathering *gathering, const struct standing *standing,
+                         size_t index, enum given_up given_up)
+{
+    for (size_t i = 0; i < standing->count; i++)
+        if (may_share(gathering, standing->index[i], index, given_up)) {
+            gathering->cards[standing->index[i]] |= gathering->cards[index];
+            return standing->index[i];
+        }
+    return index;
+}
+
+static struct standing standing_find(struct gathering *gathering, int view, int body,
+                                     enum given_up given_up)
+{
+    struct arena *arena = gathering->pen->arena;
+    struct standing standing = {
+        .items = arena_array(arena, gathering->count, sizeof *standing.items),
+        .index = arena_array(arena, gathering->count, sizeof *standing.index)};
+    for (size_t i = 0; i < gathering->count; i++) {
+        struct fixed_slot *slot = &gathering->slots[i];
+        if (slot->view != view || slot->body != body)
+            continue;
+        slot->without_room = true;
+        if (given_up > GIVES_NOTHING && slot->lesser)
+            continue;
+        gathering->leader[i] = share_find(gathering, &standing, i, given_up);
+        if (gathering->leader[i] != i)
+            continue;
+        standing.index[standing.count] = i;
+        standing.items[standing.count++] = gathering->items[i];
+    }
+    return standing;
+}
+
+static void cards_reset(struct gathering *gathering)
+{
+    for (size_t i = 0; i < gathering->count; i++)
+        gathering->cards[i] = gathering->own_cards[i];
+}
+
+/* A tag that shares a place takes that of the other. */
+static void followers_take(struct gathering *gathering, int view, int body)
+{
+    for (size_t i = 0; i < gathering->count; i++) {
+        struct fixed_slot *slot = &gathering->slots[i];
+        const struct fixed_slot *leader = &gathering->slots[gathering->leader[i]];
+        if (slot->view != view || slot->body != body || leader == slot || slot->lesser)
+            continue;
+        slot->row = leader->row;
+        slot->x = leader->x;
+        slot->without_room = false;
+    }
+}
+
+static bool body_solve_with(struct gathering *gathering, int view, int body,
+                            enum given_up given_up)
+{
+    cards_reset(gathering);
+    struct standing standing = standing_find(gathering, view, body, given_up);
+    struct slot_body slots = slot_body_of(gathering,
+                                          &gathering->views.views[view].bodies[body],
+                                          widest_tag_in(gathering, view));
+    if (!slots_find(&slots, standing.items, standing.count, gathering->pen->arena))
+        return false;
+    slots_take(gathering, standing.index, standing.items, standing.count);
+    followers_take(gathering, view, body);
+    return true;
+}
+
+static void body_solve(struct gathering *gathering, int view, int body)
+{
+    for (int given_up = GIVES_NOTHING; given_up < GIVEN_UP_COUNT; given_up++)
+        if (body_solve_with(gathering, view, body, (enum given_up)given_up))
+            return;
+}
+
+static bool is_step_card(const struct sheet *sheet)
+{
+    return template_of(sheet) == TEMPLATE_CARD && sheet_block(sheet, BLOCK_PLAN) != NULL;
+}
+
+static bool shows(const struct sheet *sheet, const char *tag)
+{
+    const struct plan_facts *plan = sheet_plan(sheet);
+    for (size_t i = 0; i < plan->marker_count; i++)
+        if (text_equal(plan->markers[i].tag, tag))
+            return true;
+    return false;
+}
+
+/* Sheets past the 64th count as one. */
+static void cards_find(struct gathering *gathering, const struct sheet_set *set)
+{
+    struct arena *arena = gathering->pen->arena;
+    gathering->own_cards = arena_array(arena, gathering->count, sizeof *gathering->own_cards);
+    gathering->cards = arena_array(arena, gathering->count, sizeof *gathering->cards);
+    gathering->leader = arena_array(arena, gathering->count, sizeof *gathering->leader);
+    for (size_t i = 0; i < gathering->count; i++)
+        for (size_t s = 0; s < set->count && gathering->slots[i].marker != NULL; s++)
+            if (is_step_card(set->sheets[s]) && shows(set->sheets[s], gathering->slots[i].text))
+                gathering->own_cards[i] |= (uint64_t)1 << (s < 63 ? s : 63);
+}
+
+struct boat_slots boat_slots_find(const struct sheet_set *set, const struct pen *pen)
+{
+    struct gathering gathering = {.pen = pen};
+    for (size_t i = 0; i < set->count; i++) {
+        const struct sheet *sheet = set->sheets[i];
+        if (!is_step_card(sheet))
+            continue;
+        if (gathering.boat == NULL) {
+            gathering.boat = sheet->boat;
+            gathering.views = plan_views_of(sheet->boat);
+            mast_add(&gathering);
+        }
+        plan_gather(&gathering, sheet_plan(sheet));
+    }
+    cards_find(&gathering, set);
+    for (int view = 0; view < gathering.views.count; view++)
+        for (int body = 0; body < gathering.views.views[view].body_count; body++)
+            body_solve(&gathering, view, body);
+    return (struct boat_slots){gathering.views, gathering.slots, gathering.count};
+}
