@@ -154,7 +154,8 @@ void text_draw(const struct canvas *canvas, const struct page_item *item, enum t
     if (letters_tell(run, &face->subset))
         tags_go_to(canvas, item->reading);
     else
-        tags_spell(canvas, item->reading, spelled(run->text, end == TEXT_SPACED ? " " : "", canvas->arena).at);
+        tags_spell(canvas, item->reading,
+                   spelled(run->text, end == TEXT_SPACED ? " " : "", canvas->arena).at);
     place_add(&out, canvas, item);
     glyphs_add(&out, run, face);
     if (end == TEXT_SPACED)

@@ -13,7 +13,8 @@
 
 static struct page_item words_of(size_t part, const char *words)
 {
-    struct page_item item = text_item(FACE_TEXT, TEXT_SIZE, 20000, (mpt)(20000 + 9000 * part), words);
+    struct page_item item = text_item(FACE_TEXT, TEXT_SIZE, 20000, (mpt)(20000 + 9000 * part),
+                                      words);
 
     item.reading = part;
     return item;
@@ -144,7 +145,8 @@ static void what_glyphs_do_not_tell_is_told_beside_them(void **state)
     assert_non_null(text);
     assert_non_null(strstr(text + 1, "Ж\xCC\x81"));
     assert_non_null(strstr(command_read(READ_STRUCTURE), "now"));
-    assert_non_null(strstr(objects_read(), "/Span <</MCID 1 /ActualText <FEFF041603010443043A0020>>>"));
+    assert_non_null(strstr(objects_read(),
+                           "/Span <</MCID 1 /ActualText <FEFF041603010443043A0020>>>"));
 }
 
 static void decoration_is_marked_as_such(void **state)

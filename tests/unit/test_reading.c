@@ -44,7 +44,8 @@ static void part_tell(const struct page *page, size_t part, struct text_builder 
     text_add(out, kind_words[page->parts[part].kind]);
     for (size_t i = 0; i < page->count; i++)
         if (page->items[i].reading == part && page->items[i].kind == PAGE_TEXT) {
-            text_add_format(out, "%s%s", *between == '\0' ? "(" : between, page->items[i].run->text);
+            text_add_format(out, "%s%s", *between == '\0' ? "(" : between,
+                            page->items[i].run->text);
             between = " ";
         }
     text_add(out, *between == '\0' ? "" : ")");
