@@ -147,6 +147,9 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLAN_HEAD_HULLS, plan_head_hulls, PLAIN, "") \
     X(PLAN_HEAD_DECK_SALOON, plan_head_deck_saloon, PLAIN, "") \
     X(PLAN_HEAD_WHOLE, plan_head_whole, PLAIN, "") \
+    X(PLAN_TOLD, plan_told, PLAIN, "") \
+    X(TAG_TOLD, tag_told, PLAIN, "tag place") \
+    X(BLANK_TOLD, blank_told, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
     X(SPACE_STARBOARD, space_starboard, PLAIN, "") \
     X(SIDE_PORT, side_port, PLAIN, "") \

@@ -258,7 +258,10 @@ static void strips_place(struct pen *pen, const struct frame *frame)
     if (!marked && !unapproved)
         return;
     strip_place(pen, frame->at[AREA_STRIP_LEFT], marked ? BLOCK_MARK : BLOCK_UNAPPROVED);
+    size_t outer = marked && unapproved ? 0 : reading_skip(pen);    /* it is read once */
     strip_place(pen, frame->at[AREA_STRIP_RIGHT], unapproved ? BLOCK_UNAPPROVED : BLOCK_MARK);
+    if (!marked || !unapproved)
+        reading_end(pen, outer);
 }
 
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
@@ -304,9 +307,11 @@ static void code_line_place(struct pen *pen, struct area area)
     mpt x = area.x + area.width - width;
     mpt baseline = baseline_in(area.y, area.height / 2, words.size);
     struct place origin = pen->sheet->origin;
+    paragraph_begin(pen);
     x += pen_text(pen, &words, x, baseline, before, strlen(before), origin);
     x += pen_text(pen, &code, x, baseline, footer->code, strlen(footer->code), origin);
     pen_text(pen, &words, x, baseline, after, strlen(after), origin);
+    paragraph_end(pen);
 }
 
 /* A line of 100 mm, by which one sees that the page was printed at its size. */
@@ -340,5 +345,7 @@ void foot_place(struct pen *pen, const struct frame *frame)
     footer_text(pen, left, 1, footer->left[1], FOOTER_LEFT);
     code_line_place(pen, right);
     footer_text(pen, right, 1, footer->dates, FOOTER_RIGHT);
+    size_t outer = reading_skip(pen);
     measure_place(pen, frame->at[AREA_MEASURE]);
+    reading_end(pen, outer);
 }

@@ -6,7 +6,7 @@
 #include <cmocka.h>
 
 #include "arena.h"
-#include "slots.h"
+#include "layout/slots.h"
 
 enum { ROWS = 18, HALF = 150, TAG = 55, GAP = 5, LIMIT = 64 * 1024 * 1024 };
 
