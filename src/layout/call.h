@@ -33,10 +33,16 @@ mpt gap_between(mpt room, size_t count);
 
 /* ---- call_block.c ---- */
 
+/* How wide the list of a call panel is, and how many of its last lines stand below it. */
+struct list_way { mpt width; size_t under; };
+
 /* The call panel: how to work the set on the left, what to say on the right. Where there is
  * nothing to say, the lines have the whole panel. */
 struct laid_panel {
     mpt size, height;
+    mpt list;                     /* width of the left */
+    mpt columns;                  /* height of both, without the head and what stands below */
+    size_t under;                 /* lines below both */
     struct paragraph *operate;    /* a line each */
     size_t operate_count;
     mpt operate_height;

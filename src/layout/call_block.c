@@ -14,27 +14,11 @@ static bool says_nothing(const struct pen *pen)
     return sheet_call(pen->sheet)->script == NULL;
 }
 
-static mpt operate_width(const struct pen *pen, mpt panel)
+static struct paragraph operate_lay(const struct pen *pen, size_t index, mpt size, mpt width)
 {
-    mpt set = says_nothing(pen) ? panel : part_of(PART_OF_PANEL_SET, panel);
-    return set - 2 * PANEL_PAD;
-}
-
-static mpt said_width(mpt panel)
-{
-    return panel - part_of(PART_OF_PANEL_SET, panel) - 2 * PANEL_PAD;
-}
-
-static void operate_lay(const struct pen *pen, struct laid_panel *laid, mpt width)
-{
-    struct style style = {ROLE_SCRIPT, FACE_TEXT, laid->size, INK_BLACK};
-    laid->operate_count = sheet_call(pen->sheet)->operate_count;
-    laid->operate = arena_array(pen->arena, laid->operate_count, sizeof *laid->operate);
-    for (size_t i = 0; i < laid->operate_count; i++) {
-        const struct card_text *line = &sheet_call(pen->sheet)->operate[i];
-        laid->operate[i] = paragraph_make(pen, &style, line->text, width, line->origin);
-        laid->operate_height += paragraph_height(&laid->operate[i]);
-    }
+    struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
+    const struct card_text *line = &sheet_call(pen->sheet)->operate[index];
+    return paragraph_make(pen, &style, line->text, width, line->origin);
 }
 
 static const struct card_text *longest_find(const struct pen *pen, const struct laid_panel *laid)
@@ -51,16 +35,53 @@ static const struct card_text *longest_find(const struct pen *pen, const struct 
     return longest;
 }
 
-struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
+/* The panel beside that script, with a list of that width, of which the last `under` lines stand
+ * below both. */
+static struct laid_panel panel_try(const struct pen *pen, const struct laid_script *script,
+                                   mpt width, struct list_way way)
 {
-    struct laid_panel laid = {.size = size};
-    operate_lay(pen, &laid, operate_width(pen, width));
-    laid.script = script_lay(pen, sheet_call(pen->sheet)->script, size, said_width(width));
+    struct laid_panel laid = {.size = script->size, .list = way.width, .under = way.under,
+                              .script = *script,
+                              .operate_count = sheet_call(pen->sheet)->operate_count};
+    mpt under = 0;
+    laid.operate = arena_array(pen->arena, laid.operate_count, sizeof *laid.operate);
+    for (size_t i = 0; i < laid.operate_count; i++) {
+        bool is_under = i + way.under >= laid.operate_count;
+        laid.operate[i] = operate_lay(pen, i, laid.size,
+                                      (is_under ? width : way.width) - 2 * PANEL_PAD);
+        *(is_under ? &under : &laid.operate_height) += paragraph_height(&laid.operate[i]);
+    }
     laid.longest = longest_find(pen, &laid);
     mpt said = laid.script.height, done = laid.operate_height;
-    laid.height = grown(pen->paper, PANEL_HEAD) + PANEL_PAD_TOP + (said > done ? said : done) +
-                  PANEL_PAD_FOOT;
+    laid.columns = PANEL_PAD_TOP + (said > done ? said : done) + PANEL_PAD_FOOT;
+    laid.height = grown(pen->paper, PANEL_HEAD) + laid.columns +
+                  (way.under > 0 ? under + PANEL_PAD_TOP + PANEL_PAD_FOOT : 0);
     return laid;
+}
+
+static struct laid_script said_lay(const struct pen *pen, mpt size, mpt width)
+{
+    return script_lay(pen, sheet_call(pen->sheet)->script, size, width - 2 * PANEL_PAD);
+}
+
+/* The list is as wide as makes the panel lowest; of equals the widest, whose lines break least. */
+struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
+{
+    struct laid_script none = {.size = size};
+    if (says_nothing(pen))
+        return panel_try(pen, &none, width, (struct list_way){width, 0});
+    size_t most = sheet_call(pen->sheet)->operate_count > 1 ? 1 : 0;
+    struct laid_panel best = {.height = 0};
+    for (mpt list = PANEL_LIST_MOST; list >= PANEL_LIST_LEAST; list -= PANEL_LIST_STEP) {
+        struct laid_script script = said_lay(pen, size, width - list);
+        for (size_t under = 0; under <= most; under++) {
+            struct laid_panel laid = panel_try(pen, &script, width,
+                                               (struct list_way){list, under});
+            if (best.height == 0 || laid.height < best.height)
+                best = laid;
+        }
+    }
+    return best;
 }
 
 /* ---- left and right text on one line of a box ---- */
@@ -156,27 +177,43 @@ static void panel_head_place(struct pen *pen, struct area panel)
     reading_end(pen, outer);
 }
 
-static void operate_place(struct pen *pen, const struct laid_panel *laid, struct area column)
+/* The lines from `first` to before `end` in a column of that height. */
+static void operate_place(struct pen *pen, const struct laid_panel *laid, size_t first, size_t end,
+                          struct area column)
 {
-    mpt gap = gap_between(column.height - laid->operate_height, laid->operate_count);
-    for (size_t i = 0; i < laid->operate_count; i++) {
+    mpt used = 0;
+    for (size_t i = first; i < end; i++)
+        used += paragraph_height(&laid->operate[i]);
+    mpt gap = gap_between(column.height - used, end - first);
+    for (size_t i = first; i < end; i++) {
         paragraph_place(pen, &laid->operate[i], column.x, column.y);
         column.y += paragraph_height(&laid->operate[i]) + gap;
     }
 }
 
+static void under_place(struct pen *pen, const struct laid_panel *laid, struct area panel, mpt top)
+{
+    size_t first = laid->operate_count - laid->under;
+    pen_line(pen, (struct point){panel.x, top}, (struct point){panel.x + panel.width, top},
+             INK_BLACK, HAIR);
+    operate_place(pen, laid, first, laid->operate_count,
+                  (struct area){panel.x + PANEL_PAD, top + PANEL_PAD_TOP, 0, 0});
+}
+
 void panel_place(struct pen *pen, const struct laid_panel *laid, struct area panel)
 {
-    mpt line = panel.x + part_of(PART_OF_PANEL_SET, panel.width);
-    mpt under = panel.y + grown(pen->paper, PANEL_HEAD), foot = panel.y + panel.height;
+    mpt line = panel.x + laid->list, under = panel.y + grown(pen->paper, PANEL_HEAD);
+    mpt spare = panel.height - laid->height, foot = under + laid->columns + spare;
     struct area column = {panel.x + PANEL_PAD, under + PANEL_PAD_TOP, 0,
                           foot - under - PANEL_PAD_TOP - PANEL_PAD_FOOT};
     pen->block = BLOCK_CALL;
     panel_head_place(pen, panel);
-    operate_place(pen, laid, column);
-    if (says_nothing(pen))
-        return;
-    pen_line(pen, (struct point){line, under}, (struct point){line, foot}, INK_BLACK, HAIR);
-    column.x = line + PANEL_PAD;
-    script_place(pen, &laid->script, column);
+    operate_place(pen, laid, 0, laid->operate_count - laid->under, column);
+    if (!says_nothing(pen)) {
+        pen_line(pen, (struct point){line, under}, (struct point){line, foot}, INK_BLACK, HAIR);
+        column.x = line + PANEL_PAD;
+        script_place(pen, &laid->script, column);
+    }
+    if (laid->under > 0)
+        under_place(pen, laid, panel, foot);
 }

@@ -98,6 +98,9 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 #define PANEL_HEAD MM(6.1)         /* height of its dark head */
 #define PANEL_PAD MM(2.4)          /* left and right of words */
+#define PANEL_LIST_LEAST MM(42)    /* the list of how to work the set is so wide */
+#define PANEL_LIST_MOST MM(64)
+#define PANEL_LIST_STEP MM(2)
 #define PANEL_PAD_TOP MM(0.6)      /* below the head */
 #define PANEL_PAD_FOOT MM(0.8)
 #define ENDS_GAP MM(4)             /* least between two texts at the ends of a line */
@@ -106,8 +109,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define CALL_LABEL_PADS_X MM(2)    /* left and right of it */
 #define CALL_LABEL_PAD_Y MM(0.35)
 #define CALL_LABEL_GAP MM(1.5)     /* from a label to the words */
-#define BLANK_HEIGHT MM(9)         /* of a line to write on, at least */
-#define BLANK_CLEAR MM(7.96)       /* of it, above what letters beside the blank reach down */
+#define BLANK_HEIGHT MM(7.6)       /* of a line to write on, at least */
+#define BLANK_CLEAR MM(6.56)       /* of it, above what letters beside the blank reach down */
 #define BLANK_RULE MM(0.5)
 #define BLANK_DROP MM(0.65)        /* of the rule below the base line */
 

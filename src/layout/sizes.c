@@ -24,7 +24,7 @@ static const struct role_sizes {
     [ROLE_TABLE] = {24, 26, PT(8), PT(8), 115},    /* each line by itself */
     [ROLE_BOX] = {24, 28, PT(8), PT(8), 120},
     [ROLE_CONTACT] = {24, 28, PT(8), PT(8), 120},
-    [ROLE_SCRIPT] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_SCRIPT] = {24, 27, PT(8), PT(8), 115},
     [ROLE_CODE] = {0, 0, PT(8), PT(8), 120},
     [ROLE_FOOTER] = {0, 0, PT(8), PT(8), 120},
     [ROLE_SOURCE_TAG] = {0, 0, PT(8), PT(8), 120},

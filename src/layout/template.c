@@ -203,7 +203,7 @@ struct plan_heights plan_heights(void)
 
 static const int area_parts[] = {
     [PART_OF_BAND_BOAT] = 315790, [PART_OF_BAND_NAME] = 476190, [PART_OF_BAND_NUMBER] = 761905,
-    [PART_OF_PANEL_SET] = 294737, [PART_OF_FOOTER_LEFT] = 560000};
+    [PART_OF_FOOTER_LEFT] = 560000};
 
 mpt part_of(enum area_part part, mpt length)
 {

@@ -83,7 +83,6 @@ enum area_part {
     PART_OF_BAND_BOAT,       /* the boat's name may be so wide in the band */
     PART_OF_BAND_NAME,       /* base lines, from the band's upper edge */
     PART_OF_BAND_NUMBER,
-    PART_OF_PANEL_SET,       /* how to work the set: the left of the call panel */
     PART_OF_FOOTER_LEFT
 };
 
