@@ -104,6 +104,7 @@ struct marker {
     enum side side;
     enum level level;
     int32_t x_mm, y_mm;
+    int32_t from_mm, to_mm;       /* aft of the bow: within these it lies for certain */
     bool exact;                   /* from `at:`, not from the zone */
     const char *told;             /* tag and place, for one who does not see the plan; NULL of
                                      a whole place */

@@ -238,7 +238,8 @@ enum plural {
  * what the record says is read, and lines are broken. Those of `proof` a language may lack: then
  * its commands are not judged so. */
 #define WORD_SET_LIST(X) \
-    X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
+    X(UNITS, reading, units) X(NUMBERED, reading, numbered) X(AHEAD, reading, ahead) \
+    X(ABAFT, reading, abaft) X(FORE, reading, fore) X(AFT, reading, aft) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \

@@ -339,6 +339,12 @@ void contact_make(struct composing *composing, struct sheet *sheet);
 const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
                                        size_t *count);
 
+/* spot_words.c: where in its zone a thing lies, by the words of its spot; hundredths of the boat's
+ * length from the bow. The spot may be NULL. */
+struct stretch { int from, to; };
+struct stretch spot_stretch(const struct composing *composing, const struct zone *zone,
+                            const struct text_value *spot);
+
 /* markers.c: this gear is on the sheet: its tag belongs on the plan, if the sheet has one, and
  * its dates in the footer. */
 void marker_add(struct composing *composing, const struct equipment *gear);

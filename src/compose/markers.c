@@ -24,13 +24,22 @@ static enum side marker_side(const struct equipment *gear)
     return gear->place_side != SIDE_NONE ? gear->place_side : gear->place_zone->side;
 }
 
+/* In the middle of what is known. */
+static void marker_stretch(const struct boat *boat, const struct stretch *stretch,
+                           struct marker *marker)
+{
+    int64_t loa_mm = boat->facts.loa_m.milli;
+    marker->from_mm = (int32_t)(loa_mm * stretch->from / 100);
+    marker->to_mm = (int32_t)(loa_mm * stretch->to / 100);
+    marker->x_mm = (int32_t)(loa_mm * (stretch->from + stretch->to) / 200);
+}
+
 static void place_by_zone(const struct boat *boat, const struct equipment *gear,
                           struct marker *marker)
 {
     const struct zone *zone = gear->place_zone;
-    int64_t loa_mm = boat->facts.loa_m.milli;
     int64_t half_beam_mm = boat->facts.beam_m.milli / 2;
-    marker->x_mm = (int32_t)(loa_mm * (zone->from + zone->to) / 200);
+    marker_stretch(boat, &(struct stretch){zone->from, zone->to}, marker);
     marker->y_mm = (int32_t)(half_beam_mm * offset_of(boat, zone, marker->side) / 1000);
 }
 
@@ -51,7 +60,7 @@ struct marker marker_of(const struct boat *boat, const struct equipment *gear)
         marker.level = LEVEL_BELOW;
     marker.exact = gear->at.given;
     if (marker.exact) {
-        marker.x_mm = (int32_t)gear->at.first.milli;
+        marker.x_mm = marker.from_mm = marker.to_mm = (int32_t)gear->at.first.milli;
         marker.y_mm = (int32_t)gear->at.second.milli;
     } else {
         place_by_zone(boat, gear, &marker);
@@ -92,6 +101,9 @@ void marker_add(struct composing *composing, const struct equipment *gear)
                                     &composing->marker_room, sizeof *composing->markers);
     struct marker *marker = &composing->markers[composing->marker_count++];
     *marker = worked_marker_of(composing->in->boat, gear);
+    struct stretch stretch = spot_stretch(composing, marker->zone, worked_spot(gear));
+    if (!marker->exact)
+        marker_stretch(composing->in->boat, &stretch, marker);
     marker->name = phrase_said(composing, phrase_zone(composing->arena, marker->zone));
     marker->told = marker_told(composing, gear);
 }

@@ -62,11 +62,9 @@ static void tag_add_on(struct gathering *gathering, const struct marker *marker,
 {
     const struct boat *boat = gathering->boat;
     struct view_place place = view_place_of(boat, marker->zone, side, marker->level);
-    struct slot_item item = zone_item(marker->zone);
-    if (marker->exact) {
-        item.at = thousandths_along(boat, marker->x_mm);
-        item.from = item.to = item.at;
-    }
+    struct slot_item item = {.from = thousandths_along(boat, marker->from_mm),
+                             .to = thousandths_along(boat, marker->to_mm),
+                             .at = thousandths_along(boat, marker->x_mm)};
     item.kind = SLOT_TAG;
     item.queue = place.queue;
     item.out = marker->y_mm;
