@@ -13,46 +13,6 @@ struct card_sizes {
     mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
 };
 
-/* From floor to aim in sixteen steps. */
-#define NOTCHES 16
-
-static mpt size_at(const struct paper *paper, enum page_role role, int notch)
-{
-    struct size_rule rule = size_rule(paper, role);
-    return rule.floor + (rule.aim - rule.floor) * notch / NOTCHES;
-}
-
-/* Headline and rows shrink together. */
-static struct step_sizes steps_at(const struct paper *paper, int notch)
-{
-    return (struct step_sizes){size_at(paper, ROLE_HEADLINE, notch),
-                               size_at(paper, ROLE_ROW, notch)};
-}
-
-struct left_column {
-    const struct pen *pen;
-    struct area area;
-    struct laid_steps steps;
-};
-
-static bool steps_fit_at(void *of, mpt notch)
-{
-    struct left_column *column = of;
-    column->steps = steps_lay(column->pen, steps_at(column->pen->paper, (int)notch),
-                              column->area.width);
-    return column->steps.height <= column->area.height && column->steps.excess <= 0;
-}
-
-static void steps_fit(const struct pen *pen, const struct frame *frame,
-                      struct card_sizes *sizes)
-{
-    const struct size_rule notches = {.floor = 0, .aim = NOTCHES};
-    struct left_column left = {.pen = pen, .area = frame->at[AREA_LEFT]};
-    steps_fit_at(&left, size_that_fits(notches, 1, steps_fit_at, &left));
-    sizes->steps = left.steps;
-    sizes->left_over = left.steps.height - left.area.height;
-}
-
 struct right_column {
     const struct pen *pen;
     struct area area;
@@ -80,8 +40,9 @@ static void boxes_fit(const struct pen *pen, const struct frame *frame,
 
 static struct card_sizes card_fit(const struct pen *trial, const struct frame *frame)
 {
-    struct card_sizes sizes = {.left_over = 0};
-    steps_fit(trial, frame, &sizes);
+    struct area left = frame->at[AREA_LEFT];
+    struct card_sizes sizes = {.steps = steps_fit(trial, left)};
+    sizes.left_over = sizes.steps.height - left.height;
     boxes_fit(trial, frame, &sizes);
     return sizes;
 }
@@ -96,13 +57,6 @@ bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row
     struct frame frame = frame_make(trial->paper, TEMPLATE_CARD, needs);
     struct card_sizes sizes = card_fit(trial, &frame);
     return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
-}
-
-mpt row_beside_script(const struct paper *paper, mpt script_size)
-{
-    struct size_rule script = size_rule(paper, ROLE_SCRIPT);
-    mpt notch = (script_size - script.floor) * NOTCHES / (script.aim - script.floor);
-    return steps_at(paper, (int)notch).row;
 }
 
 /* ---- what does not fit ---- */

@@ -36,8 +36,8 @@ struct area_row {
 /* What stands at the same place on every page of a set. */
 #define HEAD_ROWS \
     {AREA_STRIP_HEAD, CUT_HEAD, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}, \
-    {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(21), MM(0.45), {0}}, \
-    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.8), MM(0.45), {0}}, \
+    {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(19), MM(0.45), {0}}, \
+    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.5), MM(0.45), {0}}, \
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
     {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.2), MM(0.7), {0}}, \
     {AREA_STRIP_FOOT, CUT_FOOT, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}
