@@ -54,6 +54,7 @@ struct opening_group {
 /* What goes first where a page has no room for all: 0 must stand, the highest goes first. */
 enum {
     YIELDS_NEVER,
+    YIELDS_CONTACT,               /* the contact line, which the distress card has too */
     YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };

@@ -57,7 +57,7 @@ static void tag_add(struct composing *composing, struct piece *piece, const char
 
 #define TAGS_OF_AN_ITEM_MOST 3
 
-static void piece_add(struct composing *composing, struct spot_group *group, struct piece piece)
+static void piece_gather(struct composing *composing, struct spot_group *group, struct piece piece)
 {
     struct piece *before = group->count == 0 ? NULL : &group->pieces[group->count - 1];
     if (before != NULL && before->tag_count < TAGS_OF_AN_ITEM_MOST && is_alike(before, &piece)) {
@@ -119,7 +119,7 @@ static void gear_add(struct row_list *list, const struct equipment *gear)
                           .condition = row_condition_phrase(composing, gear, list->state)};
     stopped_tell(composing, gear);
     tag_add(composing, &piece, gear->tag.text);
-    piece_add(composing, group_at(list, gear), piece);
+    piece_gather(composing, group_at(list, gear), piece);
     list->below = list->below || (reach_here(composing, gear) > REACH_DECK &&
                                   !gear_is_inside_here(composing, gear));
     marker_add(composing, gear);
@@ -129,7 +129,7 @@ static void gear_add(struct row_list *list, const struct equipment *gear)
 static void not_recorded_add(struct row_list *list, enum item_key item, struct place origin)
 {
     struct composing *composing = list->composing;
-    piece_add(composing, group_begin(list, word_alone(composing, WORD_NOT_RECORDED)),
+    piece_gather(composing, group_begin(list, word_alone(composing, WORD_NOT_RECORDED)),
               (struct piece){.kind = item_kind_of(item), .origin = origin});
 }
 
@@ -278,7 +278,7 @@ static const struct phrase *piece_told(struct composing *composing, const struct
     return told;
 }
 
-static size_t pieces_in(const struct row_list *list)
+static size_t pieces_counted(const struct row_list *list)
 {
     size_t count = 0;
     for (size_t i = 0; i < list->count; i++)
@@ -289,7 +289,7 @@ static size_t pieces_in(const struct row_list *list)
 static void conditions_make(struct row_list *list, struct card_step *step)
 {
     struct composing *composing = list->composing;
-    struct card_text *lines = arena_array(composing->arena, pieces_in(list), sizeof *lines);
+    struct card_text *lines = arena_array(composing->arena, pieces_counted(list), sizeof *lines);
     for (size_t i = 0; i < list->count; i++)
         for (size_t k = 0; k < list->groups[i].count; k++) {
             const struct piece *piece = &list->groups[i].pieces[k];

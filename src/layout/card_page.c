@@ -52,26 +52,28 @@ static bool sizes_hold(const struct card_sizes *sizes)
     return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->steps.excess <= 0;
 }
 
+static struct frame card_frame(const struct pen *pen, const struct page_needs *shared)
+{
+    struct page_needs needs = *shared;
+    needs.contact_yielded = sheet_block(pen->sheet, BLOCK_CONTACT) == NULL;
+    return frame_make(pen->paper, TEMPLATE_CARD, &needs);
+}
+
 bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
 {
-    struct frame frame = frame_make(trial->paper, TEMPLATE_CARD, needs);
+    struct frame frame = card_frame(trial, needs);
     struct card_sizes sizes = card_fit(trial, &frame);
     return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
 }
 
 /* ---- what does not fit ---- */
 
-static struct frame card_frame(const struct pen *pen, const struct shared *shared)
-{
-    return frame_make(pen->paper, TEMPLATE_CARD, &shared->needs);
-}
-
 /* A block that is too long for want of room: the cause may be a line of the call
  * panel that takes it. */
 static void block_told(struct pen *pen, const struct shared *shared, mpt over,
                        const char *remedy, const char *what)
 {
-    mpt width = card_frame(pen, shared).at[AREA_PANEL].width;
+    mpt width = card_frame(pen, &shared->needs).at[AREA_PANEL].width;
     const struct card_text *line = panel_lay(pen, shared->script_size, width).longest;
     if (line != NULL)
         pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
@@ -131,7 +133,7 @@ void foot_blocks_place(struct pen *pen, const struct shared *shared, const struc
 
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
-    struct frame frame = card_frame(pen, shared);
+    struct frame frame = card_frame(pen, &shared->needs);
     struct card_sizes sizes = card_fit(trial, &frame);
     if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
         return false;

@@ -22,7 +22,7 @@ static void hull_outline_place(struct pen *pen, struct area hull)
     pen_path(pen, steps, 6, INK_NONE, INK_BLACK, LOCATOR_LINE);
 }
 
-static mpt within(mpt value, mpt least, mpt most)
+static mpt kept_between(mpt value, mpt least, mpt most)
 {
     return value < least ? least : value > most ? most : value;
 }
@@ -35,8 +35,9 @@ static void dot_place(struct pen *pen, struct area hull, const struct marker *ma
     mpt x = hull.x + half + (mpt)((int64_t)half * 2 * out_mm / boat->beam_m.milli);
     mpt y = hull.y + (mpt)((int64_t)hull.height * marker->x_mm / boat->loa_m.milli);
     struct area area = {
-        within(x - dot / 2, hull.x + rim, hull.x + hull.width - rim - dot),
-        within(y - dot / 2, hull.y + hull.height / 5, hull.y + hull.height - rim - dot), dot, dot};
+        kept_between(x - dot / 2, hull.x + rim, hull.x + hull.width - rim - dot),
+        kept_between(y - dot / 2, hull.y + hull.height / 5, hull.y + hull.height - rim - dot),
+        dot, dot};
     if (marker->level == LEVEL_BELOW)
         pen_ellipse(pen, area, INK_BLACK);
     else

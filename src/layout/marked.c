@@ -25,7 +25,7 @@ static bool stretch_next(struct stretch *stretch)
     return stretch->length > 0;
 }
 
-static const struct style *style_of(const struct marked_styles *styles,
+static const struct style *stretch_style(const struct marked_styles *styles,
                                     const struct stretch *stretch)
 {
     return stretch->bold ? &styles->bold : &styles->plain;
@@ -42,7 +42,7 @@ mpt marked_width(const struct pen *pen, const struct marked_styles *styles, cons
     struct stretch stretch = {.start = text};
     mpt width = 0;
     while (stretch_next(&stretch))
-        width += stretch_width(pen, style_of(styles, &stretch), stretch.start, stretch.length);
+        width += stretch_width(pen, stretch_style(styles, &stretch), stretch.start, stretch.length);
     return width;
 }
 
@@ -67,7 +67,7 @@ mpt marked_place(struct pen *pen, const struct marked_styles *styles, const char
     mpt from = at.x;
     paragraph_begin(pen);
     while (stretch_next(&stretch)) {
-        const struct style *style = style_of(styles, &stretch);
+        const struct style *style = stretch_style(styles, &stretch);
         stretch_place(pen, style, stretch, at, origin);
         at.x += stretch_width(pen, style, stretch.start, stretch.length);
     }

@@ -22,7 +22,7 @@ static mpt item_gap(const struct row_flow *flow)
     return flow->form == ROW_RUNNING ? TABLE_OPENING_GAP : ROW_ITEM_GAP;
 }
 
-static void line_begin(struct row_flow *flow, mpt size)
+static void flow_line_begin(struct row_flow *flow, mpt size)
 {
     flow->top += flow->pitch;
     flow->pitch = line_pitch(ROLE_ROW, size);
@@ -84,7 +84,7 @@ static void behind_flow(struct row_flow *flow, const struct words *words)
     if (is_on_one_line(flow) || flow->x + behind_width(flow, words) <= flow->right)
         flow->x += pen_width(flow->pen, &words->styles.plain, " ");
     else
-        line_begin(flow, words->styles.plain.size);
+        flow_line_begin(flow, words->styles.plain.size);
     words_flow(flow, words);
 }
 
@@ -148,7 +148,7 @@ static void item_flow(struct row_flow *flow, const struct row_item *item)
         if (is_on_one_line(flow) || has_room)
             flow->x += item_gap(flow);
         else
-            line_begin(flow, flow->setting->size);
+            flow_line_begin(flow, flow->setting->size);
     }
     tags_flow(flow, item);
     words_flow(flow, &words.name);
@@ -174,13 +174,13 @@ void row_flow_run(struct row_flow *flow, const struct card_row *row, struct poin
     flow->right += from.x;
     flow->over = flow->left - flow->right;
     flow->pitch = 0;
-    line_begin(flow, flow->setting->place_size);
+    flow_line_begin(flow, flow->setting->place_size);
     if (is_on_one_line(flow))
         flow->baseline = baseline_in(from.y, height, flow->setting->place_size);
     place_flow(flow, row);
     if (is_on_one_line(flow))
         flow->x += ROW_PLACE_GAP - ROW_ITEM_GAP;
     else if (flow->form == ROW_OF_LINES)
-        line_begin(flow, flow->setting->size);
+        flow_line_begin(flow, flow->setting->size);
     items_flow(flow, row);
 }

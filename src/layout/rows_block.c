@@ -71,7 +71,7 @@ static size_t sign_column(const struct row_setting *setting, const struct card_r
     return alone ? setting->signs - 1 : index % setting->signs;
 }
 
-static void signs_place(struct pen *pen, const struct row_setting *setting,
+static void row_signs_place(struct pen *pen, const struct row_setting *setting,
                         const struct card_row *row, struct area area)
 {
     mpt pitch = sign_pitch(pen);
@@ -198,7 +198,7 @@ void row_place(struct pen *pen, const struct row_setting *setting, const struct 
 {
     struct row_flow flow = flow_of(pen, pen, setting, laid->form);
     mpt words = words_height(setting, laid);
-    signs_place(pen, setting, laid->row, area);
+    row_signs_place(pen, setting, laid->row, area);
     row_flow_run(&flow, laid->row, (struct point){area.x, area.y + (area.height - words) / 2},
                  words);
     if (setting->located && laid->form != ROW_BARE)

@@ -7,7 +7,7 @@
 #include "row_flow.h"
 #include "text.h"
 
-#define COLUMNS 2
+#define TABLE_COLUMNS 2
 
 /* A head, or the openings of a place, in a column. */
 struct laid_openings {
@@ -24,7 +24,7 @@ struct filling {
     const struct pen *pen;
     struct laid_table *laid;
     struct laid_openings *parts;
-    mpt downs[COLUMNS];
+    mpt downs[TABLE_COLUMNS];
 };
 
 static mpt table_size(const struct pen *pen, mpt row_size)
@@ -57,7 +57,7 @@ static struct marked_styles head_styles(mpt size)
     return (struct marked_styles){row_style(FACE_TEXT, size), row_style(FACE_BOLD, size)};
 }
 
-static struct laid_openings *part_add(struct filling *filling, size_t column)
+static struct laid_openings *openings_part_add(struct filling *filling, size_t column)
 {
     struct laid_openings *part = &filling->parts[filling->laid->count++];
     *part = (struct laid_openings){.column = column, .down = filling->downs[column]};
@@ -68,7 +68,7 @@ static void head_fill(struct filling *filling, const struct opening_group *group
 {
     const struct laid_table *laid = filling->laid;
     struct marked_styles styles = head_styles(laid->setting.size);
-    struct laid_openings *part = part_add(filling, column);
+    struct laid_openings *part = openings_part_add(filling, column);
     part->head = group->head;
     part->origin = group->rows[0].origin;
     part->over = marked_width(filling->pen, &styles, group->head) - laid->setting.width;
@@ -78,7 +78,7 @@ static void head_fill(struct filling *filling, const struct opening_group *group
 static void openings_fill(struct filling *filling, const struct card_row *row, size_t column)
 {
     struct row_flow flow = openings_flow(filling->pen, NULL, filling->laid);
-    struct laid_openings *part = part_add(filling, column);
+    struct laid_openings *part = openings_part_add(filling, column);
     row_flow_run(&flow, row, (struct point){0, 0}, 0);
     part->row = row;
     part->origin = row->origin;
@@ -174,7 +174,7 @@ static struct row_setting table_setting(const struct pen *pen, const struct card
                                         mpt row_size, mpt width)
 {
     struct row_setting setting = row_setting_make(pen, table_size(pen, row_size),
-                                                  (width - TABLE_COLUMN_GAP) / COLUMNS);
+                                                  (width - TABLE_COLUMN_GAP) / TABLE_COLUMNS);
     setting.place_size = setting.size;
     for (size_t g = 0; g < step->table_count; g++)
         row_setting_widen(pen, &setting, step->table[g].rows, step->table[g].row_count);

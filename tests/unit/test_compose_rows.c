@@ -121,7 +121,8 @@ static void gear_of_one_place_is_one_row(void **state)
     EXPECT_ROWS(monohull_step(USE("uses: [torch]"),
                               AT("C1", ", side: both") AT("C2", "")
                               "  - {item: torch, tag: C3, zone: lazarette}\n"
-                              "  - {item: torch, tag: C4, zone: lazarette, below: yes, spot: low}\n"),
+                              "  - {item: torch, tag: C4, zone: lazarette, below: yes, "
+                              "spot: low}\n"),
                 "Cockpit, BOTH SIDES | [C1] Torch", "Cockpit | [C2] Torch",
                 "Aft locker | [C3] Torch", "Aft locker, low | [C4] Torch");
 }
