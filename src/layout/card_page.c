@@ -4,6 +4,7 @@
 #include "boxes.h"
 #include "call.h"
 #include "pages.h"
+#include "steps.h"
 
 /* ---- sizes ---- */
 
@@ -68,31 +69,51 @@ bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row
 
 /* ---- what does not fit ---- */
 
-/* A block that is too long for want of room: the cause may be a line of the call
- * panel that takes it. */
-static void block_told(struct pen *pen, const struct shared *shared, mpt over,
-                       const char *remedy, const char *what)
+/* What is told of a block that has no room. */
+struct block_told {
+    mpt over;
+    struct place at;
+    const char *remedy, *what;
+};
+
+/* The cause may be a line of the call panel that takes the room. */
+static void block_tell(struct pen *pen, const struct shared *shared, const struct block_told *told)
 {
     mpt width = card_frame(pen, &shared->needs).at[AREA_PANEL].width;
     const struct card_text *line = panel_lay(pen, shared->script_size, width).longest;
     if (line != NULL)
-        pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
+        pen_too_long(pen, line->origin, told->over, "shorten these words on working the radio",
                      "a line of the call panel");
     else
-        pen_too_long(pen, pen->sheet->boat->facts.name.place, over, remedy, what);
+        pen_too_long(pen, told->at, told->over, told->remedy, told->what);
 }
 
 /* A local rule is the first to be shortened. */
-static void right_told(struct pen *pen, const struct shared *shared, mpt over)
+static void right_tell(struct pen *pen, const struct shared *shared, mpt over)
 {
     const struct sheet *sheet = pen->sheet;
+    const struct block_told told = {
+        over, sheet->boat->facts.name.place,
+        "give a short name_spoken and looks: a call with fewer lines makes room",
+        "the right column"};
     if (sheet_warnings(sheet, BLOCK_LOCAL_RULES)->count > 0)
         pen_too_long(pen, sheet_warnings(sheet, BLOCK_LOCAL_RULES)->items[0].origin, over,
                      "shorten the local rules for this card", "the right column");
     else
-        block_told(pen, shared, over,
-                   "give a short name_spoken and looks: a call with fewer lines makes room",
-                   "the right column");
+        block_tell(pen, shared, &told);
+}
+
+/* Fewer letters of some rows, where that is enough; else less gear. */
+static void left_tell(struct pen *pen, const struct shared *shared,
+                      const struct card_sizes *sizes)
+{
+    struct steps_cuts cuts = steps_cuts_find(pen, &sizes->steps, sizes->left_over);
+    struct block_told told = {sizes->left_over, cuts.origin, cuts.words, "the block of steps"};
+    if (cuts.words == NULL) {
+        told.at = longest_step_place(pen->sheet);
+        told.remedy = steps_remedy(pen);
+    }
+    block_tell(pen, shared, &told);
 }
 
 /* What is too long is mended where the words stand: that is where messages point. */
@@ -104,9 +125,9 @@ static bool fit_told(struct pen *pen, const struct shared *shared,
         pen_too_long(pen, steps->excess_at, steps->excess,
                      "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
-        block_told(pen, shared, sizes->left_over, steps_remedy(pen), "the block of steps");
+        left_tell(pen, shared, sizes);
     if (sizes->right_over > 0)
-        right_told(pen, shared, sizes->right_over);
+        right_tell(pen, shared, sizes->right_over);
     return sizes_hold(sizes);
 }
 
@@ -135,7 +156,8 @@ bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     struct frame frame = card_frame(pen, &shared->needs);
     struct card_sizes sizes = card_fit(trial, &frame);
-    if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
+    bool kept = budget_kept(pen);
+    if (!fit_told(pen, shared, &sizes) || !kept)
         return false;
     body_place(pen, &frame, &sizes);
     foot_blocks_place(pen, shared, &frame);

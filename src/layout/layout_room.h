@@ -182,6 +182,9 @@ void steps_place(struct pen *pen, const struct laid_steps *laid, struct area col
 /* steps_budget.c: false, with a problem, where a card has more steps or rows than it may. */
 bool budget_kept(struct pen *pen);
 
+/* Where the first gear of the step with the most is recorded. */
+struct place longest_step_place(const struct sheet *sheet);
+
 /* What makes the steps shorter. */
 const char *steps_remedy(const struct pen *pen);
 

@@ -56,6 +56,13 @@ struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting
 void row_place(struct pen *pen, const struct row_setting *setting, const struct laid_row *laid,
                struct area area);
 
+/* How far its place and spot pass their room where they stand on one line. */
+mpt row_place_over(const struct pen *pen, const struct row_setting *setting,
+                   const struct card_row *row);
+
+/* So many letters of that size are as wide, or wider. */
+int letters_of(mpt width, mpt size);
+
 /* Tells how far a line of that part of the page (a line of the steps) is too long, and how
  * many letters that is. False: it is not. */
 bool too_long_tell(struct pen *pen, struct place origin, mpt over, mpt size, const char *what);

@@ -207,11 +207,20 @@ void row_place(struct pen *pen, const struct row_setting *setting, const struct 
 
 /* ---- what is too long ---- */
 
-/* At least one, more than less: letters are of many widths. */
-static int letters_of(mpt excess, mpt size)
+int letters_of(mpt width, mpt size)
 {
     mpt letter = em_share(size, EM_LETTER);
-    return (int)((excess + letter - 1) / letter);
+    return (int)((width + letter - 1) / letter);
+}
+
+mpt row_place_over(const struct pen *pen, const struct row_setting *setting,
+                   const struct card_row *row)
+{
+    struct row_flow flow = flow_of(pen, NULL, setting, ROW_ON_ONE_LINE);
+    struct card_row place = *row;
+    place.item_count = 0;
+    row_flow_run(&flow, &place, (struct point){0, 0}, 0);
+    return flow.over;
 }
 
 bool too_long_tell(struct pen *pen, struct place origin, mpt over, mpt size, const char *what)

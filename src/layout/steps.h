@@ -44,6 +44,17 @@ struct laid_figures figures_lay(const struct pen *pen, const struct card_step *s
                                 mpt row_size, mpt width);
 void figures_place(struct pen *pen, const struct laid_figures *laid, mpt x, mpt top);
 
+/* A row of more pieces is never on one line. */
+#define ON_ONE_LINE_MOST 2
+
+/* ---- steps_cuts.c ---- */
+
+/* What makes the steps so much lower: words to be shortened, and where the first stand; NULL:
+ * that does not make enough room. */
+struct steps_cuts { const char *words; struct place origin; };
+struct steps_cuts steps_cuts_find(const struct pen *pen, const struct laid_steps *steps,
+                                  mpt over);
+
 /* ---- a step ---- */
 
 struct laid_step {

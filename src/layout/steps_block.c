@@ -91,9 +91,6 @@ static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
 
 /* ---- rows ---- */
 
-/* A row of many pieces is never on one line. */
-#define ON_ONE_LINE_MOST 2
-
 static bool takes(const struct laid_row *laid)
 {
     return laid->row->item_count <= ON_ONE_LINE_MOST && laid->over <= 0;

@@ -12,10 +12,18 @@ static size_t places_of_table(const struct card_step *step)
     return count;
 }
 
-/* Places of the step, those of its table too. */
-static size_t step_places(const struct card_step *step)
+static size_t gear_of(const struct card_step *step)
 {
-    return step->row_count + places_of_table(step);
+    size_t count = 0;
+    for (size_t r = 0; r < step->row_count; r++)
+        count += step->rows[r].item_count;
+    return count;
+}
+
+/* Gear in its rows, and places of its table. */
+static size_t step_length(const struct card_step *step)
+{
+    return gear_of(step) + places_of_table(step);
 }
 
 /* The number of the step with the most of them. */
@@ -24,9 +32,17 @@ static size_t longest_step(const struct sheet *sheet)
     const struct steps_facts *steps = sheet_steps(sheet);
     size_t longest = 0;
     for (size_t i = 0; i < steps->count; i++)
-        if (step_places(&steps->items[i]) > step_places(&steps->items[longest]))
+        if (step_length(&steps->items[i]) > step_length(&steps->items[longest]))
             longest = i;
     return longest + 1;
+}
+
+struct place longest_step_place(const struct sheet *sheet)
+{
+    const struct card_step *step = &sheet_steps(sheet)->items[longest_step(sheet) - 1];
+    if (places_of_table(step) > step->row_count)
+        return step->table[0].rows[0].origin;
+    return step->row_count > 0 ? step->rows[0].origin : sheet->boat->facts.name.place;
 }
 
 /* What makes the longest step shorter. Gear at one place cannot be entered twice alike:
@@ -41,8 +57,9 @@ static const char *rows_remedy(const struct pen *pen)
                            "`count`, one tag and a short name for all of them, such as in, "
                            "out\nrecord the side of each: openings without one have lines of "
                            "their own", number, places_of_table(step));
-    return text_format(pen->arena, "step %zu has the most places (%zu): enter gear of one kind "
-                       "at one place as one, with `count`", number, step->row_count);
+    return text_format(pen->arena, "step %zu has the most gear (%zu, at %zu place%s): enter gear "
+                       "of one kind at one place as one, with `count`", number, gear_of(step),
+                       step->row_count, step->row_count == 1 ? "" : "s");
 }
 
 bool budget_kept(struct pen *pen)

@@ -365,29 +365,6 @@ static void what_does_not_fit_is_told_and_holds_only_its_card(void **state)
     assert_non_null(told[0].remedy);
 }
 
-/* Each names the block and by how much; all of a card are told at once. */
-static void too_many_rows_are_an_error(void **state)
-{
-    (void)state;
-    case_boat(&test, boats[0]);
-    struct sheet card = *case_card(case_compose(&test, false), "engine_fire");
-    struct card_step step = *case_step(&card, "stop");
-    struct card_row *rows = arena_array(test.arena, 30, sizeof *rows);
-    for (size_t i = 0; i < 30; i++)
-        rows[i] = step.rows[0];
-    step.rows = rows;
-    step.row_count = 30;
-    struct steps_facts *facts = FACTS(test.arena, &card, steps, BLOCK_STEPS);
-    facts->items = &step;
-    facts->count = 1;
-    const struct sheet *const cards[] = {&card};
-    const struct page *const *pages =
-        laid_out(&(struct sheet_set){.sheets = cards, .count = 1}, false);
-    assert_null(pages[0]);
-    assert_non_null(strstr(case_problems_text(&test),
-                           "3 ENGINE FIRE (en): the block of steps is "));
-}
-
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -404,7 +381,6 @@ int main(void)
         TEST(a_held_card_has_no_page_unless_it_is_a_draft),
         TEST(the_distress_card_fits_without_the_others),
         TEST(what_does_not_fit_is_told_and_holds_only_its_card),
-        TEST(too_many_rows_are_an_error),
     };
     int failed = cmocka_run_group_tests(tests, NULL, NULL);
     return failed != 0;
