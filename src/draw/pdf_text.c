@@ -134,7 +134,7 @@ static void place_add(struct text_builder *out, const struct canvas *canvas,
     text_add(out, " Tm\n");
 }
 
-void text_draw(const struct canvas *canvas, const struct page_item *item)
+void text_draw(const struct canvas *canvas, const struct page_item *item, enum text_end end)
 {
     const struct run *run = item->run;
     const struct pdf_face *face = &canvas->faces[run->role];
@@ -143,14 +143,17 @@ void text_draw(const struct canvas *canvas, const struct page_item *item)
 
     if (run->count == 0)
         return;
+    place_add(&out, canvas, item);
     if (!plain) {
         text_add(&out, "/Span <</ActualText <FEFF");
         utf16_add(&out, run->text, strlen(run->text));
         text_add(&out, ">>> BDC\n");
     }
-    place_add(&out, canvas, item);
     glyphs_add(&out, run, face);
-    text_add(&out, plain ? "\nET\n" : "\nET\nEMC\n");
+    text_add(&out, plain ? "\n" : "\nEMC\n");
+    if (end == TEXT_SPACED)
+        text_add_format(&out, "<%04X> Tj\n", (unsigned)face->subset.new_id[face->space]);
+    text_add(&out, "ET\n");
     ink_fill(canvas->page, item->fill);
     HPDF_Stream_WriteStr(((HPDF_PageAttr)canvas->page->attr)->stream, out.at);
 }

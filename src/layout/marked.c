@@ -60,6 +60,13 @@ static void stretch_place(struct pen *pen, const struct style *style, struct str
     pen_text(pen, style, at.x, at.y, stretch.start, stretch.length, origin);
 }
 
+/* Does a space stand before it, or at its start? A mark stands before all but the first. */
+static bool is_behind_space(const struct stretch *stretch, const char *text)
+{
+    const char *before = stretch->start - strlen(MARK);
+    return *stretch->start == ' ' || before <= text || before[-1] == ' ';
+}
+
 mpt marked_place(struct pen *pen, const struct marked_styles *styles, const char *text,
                  struct point at, struct place origin)
 {
@@ -68,7 +75,10 @@ mpt marked_place(struct pen *pen, const struct marked_styles *styles, const char
     paragraph_begin(pen);
     while (stretch_next(&stretch)) {
         const struct style *style = stretch_style(styles, &stretch);
+        bool joined = stretch.start > text && !is_behind_space(&stretch, text);
         stretch_place(pen, style, stretch, at, origin);
+        if (joined)
+            pen_joined(pen);
         at.x += stretch_width(pen, style, stretch.start, stretch.length);
     }
     paragraph_end(pen);

@@ -198,11 +198,13 @@ void row_place(struct pen *pen, const struct row_setting *setting, const struct 
 {
     struct row_flow flow = flow_of(pen, pen, setting, laid->form);
     mpt words = words_height(setting, laid);
+    size_t outer = reading_begin(pen, READING_LINE);
     row_signs_place(pen, setting, laid->row, area);
     row_flow_run(&flow, laid->row, (struct point){area.x, area.y + (area.height - words) / 2},
                  words);
     if (setting->located && laid->form != ROW_BARE)
         row_locator_place(pen, laid->row, area);
+    reading_end(pen, outer);
 }
 
 /* ---- what is too long ---- */

@@ -233,6 +233,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
 {
     const struct card_step *step = laid->step;
     mpt words = column.x + step_indent(pen), top = column.y;
+    size_t outer = reading_begin(pen, READING_ENTRY);
     headline_place(pen, steps, laid, column.x, top);
     top += headline_height(steps);
     paragraph_place(pen, &laid->notes, words, top + NOTE_CLEAR);
@@ -246,6 +247,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
     if (step->table_count > 0)
         table_place(pen, &laid->table, words, top);
     figures_place(pen, &laid->figures, words, top + laid->table.height);
+    reading_end(pen, outer);
 }
 
 /* How far apart steps stand, and by how much rows are higher than they need be. */

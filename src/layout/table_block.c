@@ -13,6 +13,7 @@
 struct laid_openings {
     const struct card_row *row;   /* NULL: a head */
     const char *head;
+    size_t group;                 /* of the step */
     size_t column;
     mpt down;                     /* from the table's top */
     mpt over;                     /* how far it passes its column */
@@ -57,10 +58,12 @@ static struct marked_styles head_styles(mpt size)
     return (struct marked_styles){row_style(FACE_TEXT, size), row_style(FACE_BOLD, size)};
 }
 
-static struct laid_openings *openings_part_add(struct filling *filling, size_t column)
+static struct laid_openings *openings_part_add(struct filling *filling,
+                                               const struct opening_group *group, size_t column)
 {
     struct laid_openings *part = &filling->parts[filling->laid->count++];
-    *part = (struct laid_openings){.column = column, .down = filling->downs[column]};
+    *part = (struct laid_openings){.group = (size_t)(group - filling->laid->step->table),
+                                   .column = column, .down = filling->downs[column]};
     return part;
 }
 
@@ -68,17 +71,19 @@ static void head_fill(struct filling *filling, const struct opening_group *group
 {
     const struct laid_table *laid = filling->laid;
     struct marked_styles styles = head_styles(laid->setting.size);
-    struct laid_openings *part = openings_part_add(filling, column);
+    struct laid_openings *part = openings_part_add(filling, group, column);
     part->head = group->head;
     part->origin = group->rows[0].origin;
     part->over = marked_width(filling->pen, &styles, group->head) - laid->setting.width;
     filling->downs[column] += table_pitch(laid);
 }
 
-static void openings_fill(struct filling *filling, const struct card_row *row, size_t column)
+static void openings_fill(struct filling *filling, const struct opening_group *group,
+                          size_t index, size_t column)
 {
+    const struct card_row *row = &group->rows[index];
     struct row_flow flow = openings_flow(filling->pen, NULL, filling->laid);
-    struct laid_openings *part = openings_part_add(filling, column);
+    struct laid_openings *part = openings_part_add(filling, group, column);
     row_flow_run(&flow, row, (struct point){0, 0}, 0);
     part->row = row;
     part->origin = row->origin;
@@ -100,7 +105,7 @@ static void group_fill(struct filling *filling, const struct opening_group *grou
     head_fill(filling, group, 0);
     columns_level(filling);
     for (size_t r = 0; r < group->row_count; r++)
-        openings_fill(filling, &group->rows[r], r < half ? 0 : 1);
+        openings_fill(filling, group, r, r < half ? 0 : 1);
 }
 
 static bool has_place(const struct opening_group *group, size_t from, const char *place)
@@ -122,12 +127,10 @@ static void hulls_fill(struct filling *filling, const struct opening_group *port
         bool beside = shared && text_equal(row->place, starboard->rows[right].place);
         if (beside)
             columns_level(filling);
-        if (row != NULL && (beside || !shared)) {
-            openings_fill(filling, row, 0);
-            left++;
-        }
+        if (row != NULL && (beside || !shared))
+            openings_fill(filling, port, left++, 0);
         if (row == NULL || shared)
-            openings_fill(filling, &starboard->rows[right++], 1);
+            openings_fill(filling, starboard, right++, 1);
     }
 }
 
@@ -141,9 +144,9 @@ static void sides_fill(struct filling *filling, const struct opening_group *port
         return;
     }
     for (size_t r = 0; r < port->row_count; r++)
-        openings_fill(filling, &port->rows[r], 0);
+        openings_fill(filling, port, r, 0);
     for (size_t r = 0; r < starboard->row_count; r++)
-        openings_fill(filling, &starboard->rows[r], 1);
+        openings_fill(filling, starboard, r, 1);
 }
 
 static void table_fill(struct filling *filling, const struct card_step *step)
@@ -212,27 +215,44 @@ bool table_tell(struct pen *pen, const struct laid_table *laid)
 
 /* ---- placing ---- */
 
-static void part_place(struct pen *pen, const struct laid_table *laid,
-                       const struct laid_openings *part, struct point at)
+static void openings_part_place(struct pen *pen, const struct laid_table *laid,
+                                const struct laid_openings *part, struct point at)
 {
     struct marked_styles styles = head_styles(laid->setting.size);
     struct row_flow flow = openings_flow(pen, pen, laid);
     if (part->row != NULL) {
+        size_t outer = reading_begin(pen, READING_LINE);
         row_flow_run(&flow, part->row, at, 0);
+        reading_end(pen, outer);
         return;
     }
     at.y = baseline_in(at.y, table_pitch(laid), laid->setting.size);
     marked_place(pen, &styles, part->head, at, laid->step->headline.origin);
 }
 
+/* What is read of each group: one is read to its end before the next. */
+static size_t *groups_begin(struct pen *pen, const struct card_step *step)
+{
+    size_t *groups = arena_array(pen->arena, step->table_count, sizeof *groups);
+    for (size_t g = 0; g < step->table_count; g++) {
+        size_t outer = reading_begin(pen, READING_GROUP);
+        groups[g] = reading_part_open(pen);
+        reading_end(pen, outer);
+    }
+    return groups;
+}
+
 void table_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
 {
     struct area sign = row_sign_area(pen, x - step_indent(pen), top + TABLE_SIGN_DOWN);
+    size_t *groups = groups_begin(pen, laid->step);
     gear_sign_place(pen, sign, laid->step->table_kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim,
                     NULL, laid->step->headline.origin);
     for (size_t i = 0; i < laid->count; i++) {
         const struct laid_openings *part = &laid->parts[i];
-        part_place(pen, laid, part, (struct point){x + column_at(laid, part->column),
-                                                   top + part->down});
+        size_t outer = reading_resume(pen, groups[part->group]);
+        openings_part_place(pen, laid, part, (struct point){x + column_at(laid, part->column),
+                                                            top + part->down});
+        reading_end(pen, outer);
     }
 }

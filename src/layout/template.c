@@ -16,7 +16,7 @@ enum cut {
 };
 
 /* When an area is there. Else its gap is not either. */
-enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED, UNLESS_YIELDED };
+enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED, UNLESS_YIELDED, WHERE_YIELDED };
 
 /* Does the least that an area is grow with the type in it? See `grown`. */
 enum growth { STAYS, GROWS };
@@ -46,6 +46,7 @@ struct area_row {
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
     {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}}, \
     {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}}, \
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
 
 static const struct area_row card_rows[] = {
@@ -105,6 +106,8 @@ static bool is_there(const struct area_row *row, const struct page_needs *needs)
         return row->area < AREA_COUNT && needs->height[row->area] > 0;
     case UNLESS_YIELDED:
         return !needs->contact_yielded;
+    case WHERE_YIELDED:
+        return needs->contact_yielded;
     }
     promise_unreached();
 }
