@@ -67,14 +67,15 @@ static struct laid_openings *openings_part_add(struct filling *filling,
     return part;
 }
 
-static void head_fill(struct filling *filling, const struct opening_group *group, size_t column)
+static void head_fill(struct filling *filling, const struct opening_group *group, size_t column,
+                      mpt room)
 {
     const struct laid_table *laid = filling->laid;
     struct marked_styles styles = head_styles(laid->setting.size);
     struct laid_openings *part = openings_part_add(filling, group, column);
     part->head = group->head;
     part->origin = group->rows[0].origin;
-    part->over = marked_width(filling->pen, &styles, group->head) - laid->setting.width;
+    part->over = marked_width(filling->pen, &styles, group->head) - room;
     filling->downs[column] += table_pitch(laid);
 }
 
@@ -102,7 +103,7 @@ static void group_fill(struct filling *filling, const struct opening_group *grou
 {
     size_t half = (group->row_count + 1) / 2;
     columns_level(filling);
-    head_fill(filling, group, 0);
+    head_fill(filling, group, 0, column_at(filling->laid, TABLE_COLUMNS) - TABLE_COLUMN_GAP);
     columns_level(filling);
     for (size_t r = 0; r < group->row_count; r++)
         openings_fill(filling, group, r, r < half ? 0 : 1);
@@ -137,8 +138,8 @@ static void hulls_fill(struct filling *filling, const struct opening_group *port
 static void sides_fill(struct filling *filling, const struct opening_group *port,
                        const struct opening_group *starboard)
 {
-    head_fill(filling, port, 0);
-    head_fill(filling, starboard, 1);
+    head_fill(filling, port, 0, filling->laid->setting.width);
+    head_fill(filling, starboard, 1, filling->laid->setting.width);
     if (filling->pen->sheet->boat->catamaran) {
         hulls_fill(filling, port, starboard);
         return;
