@@ -149,7 +149,8 @@ static void item_draw(const struct canvas *canvas, const struct page *page, size
 {
     const struct page_item *item = &page->items[index];
 
-    tags_go_to(canvas, item->reading);
+    if (item->kind != PAGE_TEXT)
+        tags_go_to(canvas, item->reading);
     switch (item->kind) {
     case PAGE_TEXT:
         text_draw(canvas, item, end_of_text(page, index));

@@ -82,6 +82,9 @@ struct page_tags {
 void tags_go_to(const struct canvas *canvas, size_t part);
 void tags_end(const struct canvas *canvas);
 
+/* The same for a stretch whose glyphs do not tell its text: in hexadecimal UTF-16. */
+void tags_spell(const struct canvas *canvas, size_t part, const char *utf16);
+
 /* The elements of a page that is written. */
 void tree_page_add(struct tree *tree, const struct canvas *canvas);
 

@@ -13,6 +13,9 @@ static const char *const types[READING_KIND_COUNT] = {
     [READING_BLANK] = "Form",
 };
 
+/* The part of a stretch that has its text beside it: what follows is never of it. */
+#define SPELLED SIZE_MAX
+
 /* ---- content ---- */
 
 static void content_write(const struct canvas *canvas, const char *operators)
@@ -27,6 +30,20 @@ void tags_end(const struct canvas *canvas)
     canvas->tags->begun = false;
 }
 
+/* A stretch of the part, with its operators' tag and what else its list of properties has. */
+static void stretch_begin(const struct canvas *canvas, size_t part, const char *type,
+                          const char *properties)
+{
+    struct page_tags *tags = canvas->tags;
+
+    promise(part < tags->page->part_count);
+    content_write(canvas, text_format(canvas->arena, "/%s <</MCID %zu%s>> BDC\n", type,
+                                      tags->count, properties));
+    tags->owners = arena_grow(canvas->arena, tags->owners, tags->count, &tags->room,
+                              sizeof *tags->owners);
+    tags->owners[tags->count++] = part;
+}
+
 void tags_go_to(const struct canvas *canvas, size_t part)
 {
     struct page_tags *tags = canvas->tags;
@@ -36,16 +53,25 @@ void tags_go_to(const struct canvas *canvas, size_t part)
     tags_end(canvas);
     tags->begun = true;
     tags->part = part;
-    if (part == 0) {
+    if (part == 0)
         content_write(canvas, "/Artifact BMC\n");
-        return;
-    }
-    promise(part < tags->page->part_count);
-    content_write(canvas, text_format(canvas->arena, "/%s <</MCID %zu>> BDC\n",
-                                      types[tags->page->parts[part].kind], tags->count));
-    tags->owners = arena_grow(canvas->arena, tags->owners, tags->count, &tags->room,
-                              sizeof *tags->owners);
-    tags->owners[tags->count++] = part;
+    else
+        stretch_begin(canvas, part, types[tags->page->parts[part].kind], "");
+}
+
+/* Some readers look for the text by the type Span alone, and lose count of stretches that
+ * stand within others. */
+void tags_spell(const struct canvas *canvas, size_t part, const char *utf16)
+{
+    const char *property = text_format(canvas->arena, " /ActualText <%s>", utf16);
+
+    tags_end(canvas);
+    if (part == 0)
+        content_write(canvas, text_format(canvas->arena, "/Span <<%s>> BDC\n", property));
+    else
+        stretch_begin(canvas, part, "Span", property);
+    canvas->tags->begun = true;
+    canvas->tags->part = SPELLED;
 }
 
 /* ---- elements ---- */
@@ -131,7 +157,15 @@ static void place_of_figure_add(struct page_tree *made, HPDF_Dict element, size_
     HPDF_Dict_Add(layout, "BBox", box);
 }
 
-/* What an element of the part has besides its kids. */
+static const char *language_of(const struct page_tree *made, size_t part)
+{
+    const char *own = made->parts[part].language;
+
+    return own == NULL ? made->tags->page->language : own;
+}
+
+/* What an element of the part has besides its kids. A part takes on the language of the one
+ * around it, so that a blank of a sentence in another language has to say its own. */
 static void part_facts_add(struct page_tree *made, HPDF_Dict element, size_t index)
 {
     const struct reading_part *part = &made->parts[index];
@@ -141,8 +175,9 @@ static void part_facts_add(struct page_tree *made, HPDF_Dict element, size_t ind
         return;
     if (!text_empty(part->alternative))
         HPDF_Dict_Add(element, "Alt", text_string(document, part->alternative, made->tree->arena));
-    if (part->language != NULL && !text_equal(part->language, made->tags->page->language))
-        HPDF_Dict_Add(element, "Lang", HPDF_String_New(document->mmgr, part->language, NULL));
+    if (!text_equal(language_of(made, index), language_of(made, part->parent)))
+        HPDF_Dict_Add(element, "Lang",
+                      HPDF_String_New(document->mmgr, language_of(made, index), NULL));
     if (part->kind == READING_FIGURE)
         place_of_figure_add(made, element, index);
 }
