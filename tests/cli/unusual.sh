@@ -104,7 +104,8 @@ cock 'turn right 4 turns'
 printed cock 14
 pdftotext -raw "$out/cock.pdf" "$scratch/text"
 for words in '= turn right 4 turns: SHUT' 'double sink drain' 'no valve'; do
-    expect_equal "unusual-cock-$words" 1 "$(tr '\n' ' ' <"$scratch/text" | grep -o "$words" | wc -l | tr -d ' ')"
+    tr '\n' ' ' <"$scratch/text" | grep -qF "$words" && ok "unusual-cock-$words" ||
+        not_ok "unusual-cock-$words" 'stands nowhere'
 done
 cock 'turn right three turns with the long key'
 told cock-long cock 'cock.yaml:[0-9]*:5: error: 7 FLOODING (en): a line of the steps is [0-9.]* mm too long' \
