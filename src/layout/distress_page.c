@@ -2,6 +2,7 @@
  * out once at a size and placed as it was. */
 #include "boxes.h"
 #include "call.h"
+#include "pages.h"
 
 #include "measures.h"
 
@@ -245,9 +246,24 @@ static struct laid_distress distress_lay(const struct pen *pen, const struct pag
     return best;
 }
 
-bool distress_fits(struct pen *pen, const struct page_needs *needs)
+/* With the call panel at that size. */
+struct distress_fitting {
+    const struct pen *pen;
+    struct page_needs needs;
+    struct laid_panel panel;
+    struct laid_distress laid;
+};
+
+static bool panel_fits_at(void *of, mpt size)
 {
-    return distress_lay(pen, needs).over <= 0;
+    struct distress_fitting *fitting = of;
+    const struct pen *pen = fitting->pen;
+    fitting->panel = (struct laid_panel){.size = size};
+    if (sheet_block(pen->sheet, BLOCK_CALL) != NULL)
+        fitting->panel = panel_lay(pen, size, safe_width(pen->paper));
+    fitting->needs.height[AREA_PANEL] = fitting->panel.height;
+    fitting->laid = distress_lay(pen, &fitting->needs);
+    return fitting->laid.over <= 0;
 }
 
 /* How many lines the name takes, spelled. */
@@ -275,17 +291,21 @@ static const char *distress_remedy(const struct pen *pen, size_t spelling)
                        "shorter name of the boat is", spoken, spelling);
 }
 
-bool distress_place(struct pen *pen, const struct page_needs *needs)
+bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
-    struct laid_distress laid = distress_lay(pen, needs);
-    const struct area *at = laid.frame.at;
-    if (laid.over > 0) {
-        size_t spelling = spelling_lines(pen, laid.size, at[AREA_LEFT].width);
-        pen_too_long(pen, pen->sheet->boat->facts.name.place, laid.over,
+    struct distress_fitting fitting = {.pen = trial, .needs = shared->needs};
+    panel_fits_at(&fitting, size_that_fits(size_rule(pen->paper, ROLE_SCRIPT), SIZE_STEP,
+                                           panel_fits_at, &fitting));
+    const struct laid_distress *laid = &fitting.laid;
+    const struct area *at = laid->frame.at;
+    if (laid->over > 0) {
+        size_t spelling = spelling_lines(pen, laid->size, at[AREA_LEFT].width);
+        pen_too_long(pen, pen->sheet->boat->facts.name.place, laid->over,
                      distress_remedy(pen, spelling), "the distress card");
         return false;
     }
-    column_place(pen, &laid.left, at[AREA_LEFT]);
-    column_place(pen, &laid.right, at[AREA_RIGHT]);
+    column_place(pen, &laid->left, at[AREA_LEFT]);
+    column_place(pen, &laid->right, at[AREA_RIGHT]);
+    foot_blocks_place(pen, &fitting.panel, &laid->frame);
     return true;
 }

@@ -7,8 +7,8 @@
 
 /* What all sheets of a set share. */
 struct shared {
-    mpt when_size, script_size;
-    struct page_needs needs;     /* heights of signs and call panel */
+    mpt when_size;
+    struct page_needs needs;     /* height of the signs */
 };
 
 /* A sheet on its way to pages: how it is to stand on them, and what came of it. */
@@ -25,9 +25,6 @@ struct laying {
 };
 
 struct template_work {
-    /* Does the sheet of `trial` fit with what all share, and with rows of this size or
-     * larger? Nothing is placed that stays. */
-    bool (*holds)(struct pen *trial, const struct page_needs *needs, mpt least_row);
     /* Places all between head and footer; `trial` is the same pen for what is thrown away.
      * False: there is more than the page holds. A word that is too long for its line, or has
      * a letter too many, fails the page alone. */
@@ -56,10 +53,6 @@ struct page_list {
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */
 struct shared shared_find(const struct page_list *list, const struct pen *trial);
 
-/* Of templates whose sheets share no height with others but that of head and footer. */
-bool shares_no_height(struct pen *trial, const struct page_needs *needs, mpt least_row);
-
-bool distress_holds(struct pen *trial, const struct page_needs *needs, mpt least_row);
 bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
@@ -94,13 +87,12 @@ bool plan_lessen(struct laying *laying);
 
 /* ---- card_page.c: steps on the left, plan and boxes on the right ---- */
 
-bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row);
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
-/* The contact line and the call panel, as far as the sheet has them. */
-void foot_blocks_place(struct pen *pen, const struct shared *shared, const struct frame *frame);
-
-/* The size of rows that keeps pace with a script of that size. */
-mpt row_beside_script(const struct paper *paper, mpt script_size);
+/* The contact line and the call panel, as far as the sheet has them; the panel is as it was laid
+ * out. */
+struct laid_panel;
+void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
+                       const struct frame *frame);
 
 #endif

@@ -16,7 +16,7 @@ enum cut {
 };
 
 /* When an area is there. Else its gap is not either. */
-enum there { ALWAYS, WHERE_NEEDED };
+enum there { ALWAYS, WHERE_NEEDED, UNLESS_YIELDED, WHERE_YIELDED };
 
 /* Does the least that an area is grow with the type in it? See `grown`. */
 enum growth { STAYS, GROWS };
@@ -49,7 +49,8 @@ struct area_row {
 #define CALL_ROWS \
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
     {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}}, \
-    {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}}, \
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
 
 static const struct area_row card_rows[] = {
@@ -105,6 +106,10 @@ static bool is_there(const struct area_row *row, const struct page_needs *needs)
         return true;
     case WHERE_NEEDED:
         return row->area < AREA_COUNT && needs->height[row->area] > 0;
+    case UNLESS_YIELDED:
+        return !needs->contact_yielded;
+    case WHERE_YIELDED:
+        return needs->contact_yielded;
     }
     promise_unreached();
 }
@@ -196,7 +201,7 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
 
 struct plan_heights plan_heights(void)
 {
-    return (struct plan_heights){.floor = MM(55), .aim = MM(73.8), .gap = MM(0.8)};
+    return (struct plan_heights){.floor = MM(70), .aim = MM(73.8), .gap = MM(0.8)};
 }
 
 /* ---- parts of an area ---- */

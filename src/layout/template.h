@@ -32,11 +32,11 @@ enum page_area {
 /* TEMPLATE(name in C; its rows of areas, in template.c, and how many ways they tell; how a
  * sheet is laid out in them: see struct template_work in pages.h). */
 #define TEMPLATE_LIST(TEMPLATE) \
-    TEMPLATE(CARD, card_rows, 1, card_holds, card_place, card_split, rank_lessen, \
+    TEMPLATE(CARD, card_rows, 1, card_place, card_split, rank_lessen, \
              FULL_PAGE_FAILS) \
-    TEMPLATE(DISTRESS, distress_rows, 3, distress_holds, distress_sheet_place, whole_split, \
+    TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, whole_split, \
              rank_lessen, FULL_PAGE_FAILS) \
-    TEMPLATE(SAFETY_PLAN, safety_plan_rows, 2, shares_no_height, safety_sheet_place, \
+    TEMPLATE(SAFETY_PLAN, safety_plan_rows, 2, safety_sheet_place, \
              plan_split, plan_lessen, FULL_IS_TOLD)
 
 enum template_key {
@@ -50,6 +50,7 @@ enum template_key {
  * template is laid out in: some have columns in several widths, the first the best. */
 struct page_needs {
     mpt height[AREA_COUNT];
+    bool contact_yielded;    /* the sheet goes without its contact line: the body has its room */
     int way;
 };
 

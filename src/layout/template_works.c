@@ -16,30 +16,6 @@ enum template_key template_of(const struct sheet *sheet)
     return templates[sheet->kind];
 }
 
-bool distress_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
-{
-    (void)least_row;
-    return distress_fits(trial, needs);
-}
-
-bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
-{
-    struct frame frame = frame_make(pen->paper, TEMPLATE_DISTRESS, &shared->needs);
-    (void)trial;
-    if (!distress_place(pen, &shared->needs))
-        return false;
-    foot_blocks_place(pen, shared, &frame);
-    return true;
-}
-
-bool shares_no_height(struct pen *trial, const struct page_needs *needs, mpt least_row)
-{
-    (void)trial;
-    (void)needs;
-    (void)least_row;
-    return true;
-}
-
 bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     (void)trial;
