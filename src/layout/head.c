@@ -179,13 +179,20 @@ static struct two_lines title_lines(struct pen *pen, const struct style *style,
                               TITLE_LINE_GAP_LEAST};
 }
 
-/* On one line if its capitals can be 8 mm or more there; else on two. */
+/* On one line if its capitals can be 8 mm or more there; else on two. The style takes the size
+ * that it has on one. */
+static bool title_takes_one_line(const struct pen *pen, struct style *style, mpt width)
+{
+    const char *title = sheet_title(pen->sheet)->title;
+    mpt own = style_fit(pen, style, title, width);
+    return (own <= width && line_is_tall(pen, style->size)) || title_break(title) == NULL;
+}
+
 static void title_place(struct pen *pen, struct area area)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
     const char *title = sheet_title(pen->sheet)->title, *part = title_break(title);
-    mpt width = style_fit(pen, &style, title, area.width);
-    if ((width <= area.width && line_is_tall(pen, style.size)) || part == NULL) {
+    if (title_takes_one_line(pen, &style, area.width)) {
         title_line(pen, &style, area, baseline_in(area.y, area.height, style.size), title,
                    strlen(title));
         return;
@@ -199,6 +206,20 @@ static void title_place(struct pen *pen, struct area area)
     paragraph_end(pen);
 }
 
+/* What the title has beside its sign and the boat's name. */
+static mpt title_width(struct area band, mpt boat_width)
+{
+    return band.width - band.height - BAND_SIGN_GAP - boat_width - BAND_TITLE_GAP;
+}
+
+mpt band_height_least(struct pen *trial)
+{
+    struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
+    struct area band = {0, 0, safe_width(trial->paper), BAND_OF_TWO_LINES};
+    mpt width = title_width(band, boat_block_place(trial, band));
+    return title_takes_one_line(trial, &style, width) ? 0 : band.height;
+}
+
 static void band_place(struct pen *pen, const struct frame *frame)
 {
     const struct title_facts *title = sheet_title(pen->sheet);
@@ -207,10 +228,9 @@ static void band_place(struct pen *pen, const struct frame *frame)
     pen->block = BLOCK_TITLE;
     pen_box(pen, band, INK_BLACK, INK_NONE, 0, BAND_CORNER);
     band_sign_place(pen, band, title->stripe);
-    mpt left = band.height + BAND_SIGN_GAP;
-    mpt boat_width = boat_block_place(pen, band);
-    title_place(pen, (struct area){band.x + left, band.y,
-                                   band.width - left - boat_width - BAND_TITLE_GAP, band.height});
+    mpt boat_width = boat_block_place(pen, band), left = band.height + BAND_SIGN_GAP;
+    title_place(pen, (struct area){band.x + left, band.y, title_width(band, boat_width),
+                                   band.height});
     pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, HAIR, 0);
 }
 

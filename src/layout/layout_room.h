@@ -177,6 +177,8 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 
 /* ---- blocks ---- */
 
+/* The height that the sheet's title band needs where it takes two lines; 0: it takes one. */
+mpt band_height_least(struct pen *trial);
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
 
 /* The signs of what happens, as they stand below the title. */

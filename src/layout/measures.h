@@ -48,6 +48,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 #define STRIP_PAD MM(2.4)          /* left and right of the words of a strip */
 #define STRIP_CLEAR MM(0.15)       /* above and below their ink */
+#define BAND_OF_TWO_LINES MM(21)   /* height of a band that holds a title on two lines */
 #define BAND_PAD MM(1.5)           /* round the white plate of the sign */
 #define PLATE_PAD MM(0.9)          /* from the plate's edge to the sign; */
 #define PLATE_PADS MM(1.8)         /* on both sides */

@@ -8,7 +8,7 @@
 /* What all sheets of a set share. */
 struct shared {
     mpt when_size;
-    struct page_needs needs;     /* height of the signs */
+    struct page_needs needs;     /* heights of title band and signs */
 };
 
 /* A sheet on its way to pages: how it is to stand on them, and what came of it. */

@@ -1,5 +1,5 @@
 /* share.c - what all sheets of a set share, so that the same blocks stand at the same place
- * on every page: the height of the signs (room: layout). */
+ * on every page: the heights of the title band and of the signs (room: layout). */
 #include "pages.h"
 
 struct sharing {
@@ -41,9 +41,20 @@ static void signs_fit(struct sharing *sharing)
     sharing->shared.needs.height[AREA_WHEN] = signs_measure(sharing, size);
 }
 
+/* One title on two lines makes all bands so tall. */
+static void band_fit(struct sharing *sharing)
+{
+    for (size_t i = 0; i < sharing->list->count; i++) {
+        struct pen trial = sharing_pen(sharing, i);
+        mpt own = band_height_least(&trial), *height = &sharing->shared.needs.height[AREA_BAND];
+        *height = own > *height ? own : *height;
+    }
+}
+
 struct shared shared_find(const struct page_list *list, const struct pen *trial)
 {
     struct sharing sharing = {.list = list, .pen = *trial};
+    band_fit(&sharing);
     signs_fit(&sharing);
     return sharing.shared;
 }

@@ -114,7 +114,7 @@ static mpt side_width(const struct slot_body *body, int count)
 }
 
 /* A side queue keeps clear of the middle line, where nothing stands on it too. */
-static bool row_holds(const struct slot_body *body, int row, struct abreast abreast,
+static bool abreast_fits(const struct slot_body *body, int row, struct abreast abreast,
                       struct slot_item *const *middle)
 {
     int standing = abreast.of[QUEUE_MIDDLE];
@@ -152,7 +152,7 @@ static int64_t row_cost(const struct solving *solving, const size_t *stand,
 
 /* ---- states ---- */
 
-static size_t state_of(const struct solving *solving, const size_t *stand)
+static size_t stand_state(const struct solving *solving, const size_t *stand)
 {
     const struct queue *queues = solving->queues;
     return (stand[QUEUE_PORT] * (queues[QUEUE_MIDDLE].count + 1) + stand[QUEUE_MIDDLE]) *
@@ -191,7 +191,7 @@ static bool name_waits(const struct solving *solving, const size_t *stand, struc
            middle->items[next]->kind == SLOT_NAME_BELOW;
 }
 
-static void way_try(struct solving *solving, const size_t *stand, int64_t before,
+static void abreast_try(struct solving *solving, const size_t *stand, int64_t before,
                     struct abreast abreast, int row)
 {
     size_t after[QUEUE_COUNT];
@@ -202,10 +202,10 @@ static void way_try(struct solving *solving, const size_t *stand, int64_t before
     }
     struct slot_item *const *middle = &solving->queues[QUEUE_MIDDLE].items[stand[QUEUE_MIDDLE]];
     if (name_waits(solving, stand, abreast) ||
-        !row_holds(solving->body, row, abreast, middle) || !order_holds(solving, after))
+        !abreast_fits(solving->body, row, abreast, middle) || !order_holds(solving, after))
         return;
     int64_t cost = before + row_cost(solving, stand, abreast, row);
-    size_t state = state_of(solving, after);
+    size_t state = stand_state(solving, after);
     if (cost >= solving->next[state])
         return;
     solving->next[state] = cost;
@@ -221,7 +221,7 @@ static void ways_try(struct solving *solving, size_t state, int row)
         for (int middle = 0; middle <= abreast_most[QUEUE_MIDDLE]; middle++)
             for (int starboard = 0; starboard <= abreast_most[QUEUE_STARBOARD]; starboard++) {
                 abreast = (struct abreast){{(uint8_t)port, (uint8_t)middle, (uint8_t)starboard}};
-                way_try(solving, stand, solving->cost[state], abreast, row);
+                abreast_try(solving, stand, solving->cost[state], abreast, row);
             }
 }
 
@@ -277,7 +277,7 @@ static void way_back(struct solving *solving)
     size_t stand[QUEUE_COUNT];
     stand_of(solving, solving->states - 1, stand);
     for (int row = solving->body->rows - 1; row >= 0; row--) {
-        size_t state = state_of(solving, stand);
+        size_t state = stand_state(solving, stand);
         struct abreast abreast = solving->choice[(size_t)row * solving->states + state];
         for (int q = 0; q < QUEUE_COUNT; q++)
             stand[q] -= abreast.of[q];
