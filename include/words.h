@@ -134,11 +134,13 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DRAFT_PERSONS, draft_persons, PLAIN, "") \
     X(DRAFT_DSC, draft_dsc, PLAIN, "") \
     X(PLAN_BOW, plan_bow, PLAIN, "") \
+    X(PLAN_STERN, plan_stern, PLAIN, "") \
     X(PLAN_PORT, plan_port, PLAIN, "") \
     X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \
     X(PLAN_PORT_HINT, plan_port_hint, PLAIN, "") \
     X(PLAN_STARBOARD_HINT, plan_starboard_hint, PLAIN, "") \
     X(PLAN_FACING, plan_facing, PLAIN, "") \
+    X(PLAN_FACING_STERN, plan_facing_stern, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
@@ -159,7 +161,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLATFORM_DOWN, platform_down, PLAIN, "") \
     X(HANDLED_STATE, handled_state, PLAIN, "how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
-    X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \

@@ -1,19 +1,21 @@
 /* plan_split.c - a plan of the boat that one page does not hold (room: layout): her deck and
- * what is below apart, and each cut across from the bow aft, so that what stands abreast stays
+ * what is below apart, and each cut across between two bands, so that what stands abreast stays
  * together. Every place is on one page. */
+#include "bands.h"
 #include "pages.h"
 
-
-/* A boat with more lines than this has two plans, deck and below. */
+/* A boat with more rows than this has two plans, deck and below. */
 #define PLAN_ROWS_MOST 25
 
 /* Pages that one part may have. */
-#define PLAN_PAGES_MOST 4
+#define PLAN_PAGES_MOST 6
 
-/* What one page shows: of a part, what stands from there until there. */
+/* What one page shows: of a part, the places of some bands, and how much of her length. */
 struct plan_section {
     enum plan_part part;
-    int32_t from_mm, to_mm;  /* of the bow; `to` itself is the next one's */
+    const struct plan_place *places;
+    size_t count;
+    int32_t from, to;        /* thousandths from the bow */
 };
 
 struct plan_sections {
@@ -21,97 +23,129 @@ struct plan_sections {
     size_t count;
 };
 
-static bool in_section(const struct marker *marker, const struct plan_section *section)
+/* Where the cards hang is on each part. */
+static bool part_has(enum plan_part part, const struct plan_place *place)
 {
-    return plan_part_shows(section->part, marker->level) && marker->x_mm >= section->from_mm &&
-           marker->x_mm < section->to_mm;
+    return place->rows[0].kind == NULL || plan_part_shows(part, place->marker.level);
 }
 
-/* Of those of a section, in their order; gives how many. */
-static size_t places_of_section(const struct places_facts *all, const struct plan_section *section,
-                                struct plan_place *places)
+/* Of those of a part, in their order; gives how many. */
+static size_t places_of_part(const struct places_facts *all, enum plan_part part,
+                             struct plan_place *places)
 {
     size_t count = 0;
     for (size_t i = 0; i < all->count; i++)
-        if (in_section(&all->places[i].marker, section))
+        if (part_has(part, &all->places[i]))
             places[count++] = all->places[i];
     return count;
 }
 
-static struct plan_section part_section(enum plan_part part)
-{
-    return (struct plan_section){part, INT32_MIN, INT32_MAX};
-}
-
-static size_t rows_of_places(const struct plan_place *places, size_t count)
+static size_t rows_in_part(const struct places_facts *all, enum plan_part part)
 {
     size_t rows = 0;
-    for (size_t i = 0; i < count; i++)
-        rows += places[i].row_count;
+    for (size_t i = 0; i < all->count; i++)
+        if (all->places[i].rows[0].kind != NULL &&
+            plan_part_shows(part, all->places[i].marker.level))
+            rows += all->places[i].row_count;
     return rows;
 }
 
 /* ---- where a part is cut ---- */
 
-/* The station where the next section begins: as near as can be to that share of the
- * part's lines, a place's title being one. False where no gear stands further aft. */
-static bool cut_find(const struct plan_place *places, size_t count, size_t share, int32_t after,
-                     int32_t *cut)
+/* A part being cut: its bands from the bow aft. */
+struct cutting {
+    const struct boat *boat;
+    struct bands bands;
+    size_t lines;
+};
+
+/* The band with which the next section begins: as near as can be to that share of the part's
+ * lines. 0: no band is left. */
+static size_t cut_find(const struct cutting *cutting, size_t share, size_t after)
 {
-    size_t before = 0, least = SIZE_MAX;
-    for (size_t i = 0; i + 1 < count; i++) {
-        before += places[i].row_count + 1;
+    size_t before = 0, least = SIZE_MAX, cut = 0;
+    for (size_t i = 0; i + 1 < cutting->bands.count; i++) {
+        before += band_lines(&cutting->bands.at[i]);
         size_t off = before > share ? before - share : share - before;
-        int32_t next = places[i + 1].marker.x_mm;
-        if (places[i].marker.x_mm == next || next <= after || off >= least)
+        if (i + 1 <= after || off >= least)
             continue;
         least = off;
-        *cut = next;
+        cut = i + 1;
     }
-    return least != SIZE_MAX;
+    return cut;
+}
+
+static int32_t band_station(const struct cutting *cutting, size_t band)
+{
+    int64_t x = cutting->bands.at[band].places[0].marker.x_mm * (int64_t)1000;
+    return (int32_t)(x / cutting->boat->facts.loa_m.milli);
+}
+
+/* Half way between the bands on both sides of it, on the boat and within `from` to 999. */
+static int32_t cut_station(const struct cutting *cutting, size_t band, int32_t from)
+{
+    int32_t at = (band_station(cutting, band - 1) + band_station(cutting, band)) / 2;
+    at = at > 999 ? 999 : at;
+    return at > from ? at : from + 1;
+}
+
+/* From its first band on, all that is left. */
+static struct plan_section section_from(const struct cutting *cutting, enum plan_part part,
+                                        size_t first, int32_t from)
+{
+    struct plan_section section = {part, NULL, 0, from, 1000};
+    if (cutting->bands.count > 0)
+        section.places = cutting->bands.at[first].places;
+    for (size_t i = first; i < cutting->bands.count; i++)
+        section.count += cutting->bands.at[i].place_count;
+    return section;
+}
+
+static struct cutting cutting_begin(const struct laying *laying, enum plan_part part,
+                                    struct arena *arena)
+{
+    const struct places_facts *all = sheet_places(laying->whole);
+    struct plan_place *places = arena_array(arena, all->count + 1, sizeof *places);
+    size_t count = places_of_part(all, part, places);
+    struct cutting cutting = {laying->whole->boat, bands_of(places, count, BOW_UP, arena), 0};
+    for (size_t i = 0; i < cutting.bands.count; i++)
+        cutting.lines += band_lines(&cutting.bands.at[i]);
+    return cutting;
 }
 
 /* The sections of a part, from the bow aft, as many as it is to have and can be cut into. */
-static void part_cut(struct laying *laying, const struct places_facts *all, enum plan_part part,
-                     struct plan_sections *sections, struct arena *arena)
+static void part_cut(struct laying *laying, enum plan_part part, struct plan_sections *sections,
+                     struct arena *arena)
 {
-    struct plan_section whole = part_section(part), *at = &sections->at[sections->count];
-    struct plan_place *places = arena_array(arena, all->count, sizeof *places);
-    size_t count = places_of_section(all, &whole, places);
-    size_t lines = rows_of_places(places, count) + count;
+    struct plan_section *at = &sections->at[sections->count];
+    struct cutting cutting = cutting_begin(laying, part, arena);
+    size_t first = 0;
     int wanted = laying->wanted[part], cuts = 1;
-    at[0] = whole;
-    for (int32_t cut; cuts < wanted && cuts < PLAN_PAGES_MOST; cuts++) {
-        size_t share = lines * (size_t)cuts / (size_t)wanted;
-        if (!cut_find(places, count, share, at[cuts - 1].from_mm, &cut))
+    at[0] = section_from(&cutting, part, 0, 0);
+    for (; cuts < wanted && cuts < PLAN_PAGES_MOST; cuts++) {
+        first = cut_find(&cutting, cutting.lines * (size_t)cuts / (size_t)wanted, first);
+        if (first == 0)
             break;
-        at[cuts] = at[cuts - 1];
-        at[cuts - 1].to_mm = at[cuts].from_mm = cut;
+        int32_t station = cut_station(&cutting, first, at[cuts - 1].from);
+        at[cuts] = section_from(&cutting, part, first, station);
+        at[cuts - 1].to = station;
+        at[cuts - 1].count -= at[cuts].count;
     }
     laying->cut[part] = cuts;
     sections->count += (size_t)cuts;
-}
-
-static size_t rows_in_part(const struct places_facts *all, enum plan_part part,
-                           struct arena *arena)
-{
-    struct plan_place *places = arena_array(arena, all->count, sizeof *places);
-    struct plan_section section = part_section(part);
-    return rows_of_places(places, places_of_section(all, &section, places));
 }
 
 static struct plan_sections sections_find(struct laying *laying, struct arena *arena)
 {
     const struct places_facts *all = sheet_places(laying->whole);
     struct plan_sections sections = {.count = 0};
-    bool much = rows_in_part(all, PLAN_PART_WHOLE, arena) > PLAN_ROWS_MOST ||
+    bool much = rows_in_part(all, PLAN_PART_WHOLE) > PLAN_ROWS_MOST ||
                 laying->wanted[PLAN_PART_WHOLE] > 1;
-    bool both = rows_in_part(all, PLAN_PART_DECK, arena) > 0 &&
-                rows_in_part(all, PLAN_PART_BELOW, arena) > 0;
+    bool both = rows_in_part(all, PLAN_PART_DECK) > 0 && rows_in_part(all, PLAN_PART_BELOW) > 0;
     for (enum plan_part part = PLAN_PART_WHOLE; part < PLAN_PART_COUNT; part++) {
         laying->cut[part] = 0;
         if ((part != PLAN_PART_WHOLE) == (much && both))
-            part_cut(laying, all, part, &sections, arena);
+            part_cut(laying, part, &sections, arena);
     }
     return sections;
 }
@@ -121,32 +155,14 @@ static struct plan_sections sections_find(struct laying *laying, struct arena *a
 static void section_places_set(struct sheet *sheet, const struct plan_section *section,
                                struct arena *arena)
 {
-    const struct places_facts *all = sheet_places(sheet);
     struct places_facts *own = arena_alloc(arena, sizeof *own);
-    struct plan_place *places = arena_array(arena, all->count, sizeof *places);
-    *own = *all;
+    *own = *sheet_places(sheet);
     own->part = section->part;
-    own->places = places;
-    own->count = places_of_section(all, section, places);
+    own->from = section->from;
+    own->to = section->to;
+    own->places = section->places;
+    own->count = section->count;
     page_facts_set(sheet, BLOCK_LABELS, (union block_facts){.places = own});
-}
-
-static void section_plan_set(struct sheet *sheet, const struct plan_section *section,
-                             struct arena *arena)
-{
-    const struct pages_facts *pages = sheet_pages(sheet);
-    const struct plan_facts *all = sheet_plan(sheet);
-    struct plan_facts *own = arena_alloc(arena, sizeof *own);
-    struct marker *markers = arena_array(arena, all->marker_count, sizeof *markers);
-    *own = *all;
-    own->markers = markers;
-    own->marker_count = 0;
-    for (size_t i = 0; i < all->marker_count; i++)
-        if (in_section(&all->markers[i], section))
-            markers[own->marker_count++] = all->markers[i];
-    own->landmarks = pages->landmarks[section->part];
-    own->landmark_count = pages->landmark_counts[section->part];
-    page_facts_set(sheet, BLOCK_PLAN, (union block_facts){.plan = own});
 }
 
 /* The last page has the sources. */
@@ -158,7 +174,6 @@ size_t plan_split(struct laying *laying, struct pen *pen)
         struct page_place place = {i, sections.count, section->part};
         struct sheet *sheet = page_sheet(laying->whole, &place, pen->arena);
         section_places_set(sheet, section, pen->arena);
-        section_plan_set(sheet, section, pen->arena);
         if (i + 1 < sections.count)
             page_block_remove(sheet, BLOCK_SOURCES);
         laying->sheets[i] = sheet;

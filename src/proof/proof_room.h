@@ -122,6 +122,7 @@ void proof_signs(struct proofing *p);       /* proof_sign.c: G10 P4, size of sig
 void proof_wording(struct proofing *p);     /* proof_wording.c: G12 G13 G25 */
 void proof_steps(struct proofing *p);       /* proof_steps.c: G14 G15 G19 G23 G25 G27 */
 void proof_plan(struct proofing *p);        /* proof_plan.c: G20 G21 */
+void proof_bands(struct proofing *p);       /* proof_bands.c, proof_turned.c: G20 */
 void proof_glyphs(struct proofing *p);      /* proof_size.c: G18 */
 
 /* The pages of a boat together (proof_set.c). */
