@@ -329,8 +329,9 @@ void text_add_block(struct composing *composing, struct sheet *sheet, enum block
 /* surround.c: what every sheet carries: title band and footer; and what most do */
 void surround_make(struct composing *composing, struct sheet *sheet);
 
-/* The boat with the tags of all gear that was added to the sheet so far. */
-void plan_make(struct composing *composing, struct sheet *sheet);
+/* The boat with the tags of all gear that was added to the sheet so far; bow up. Gives its
+ * facts. */
+struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet);
 
 /* "3B": what the page of that index is called where a sheet takes several; and the facts of
  * them all, numbered, in a block, for the composer to add what else the pages say. */

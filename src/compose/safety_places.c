@@ -239,6 +239,17 @@ static size_t together(const struct piece *pieces, size_t count)
     return length;
 }
 
+/* "C3: Galley, PORT.", for one who does not see the plan. */
+static const char *row_told(struct composing *composing, const struct plan_row *row,
+                            const char *title)
+{
+    const char *tag = row->kind == NULL ? row->name : row->marker.tag;
+    return phrase_said(composing,
+                       phrase_word(composing->arena, WORD_TAG_TOLD, "tag",
+                                   phrase_verbatim(composing->arena, tag), "place",
+                                   phrase_verbatim(composing->arena, title), NULL));
+}
+
 static struct plan_place place_of_pieces(struct composing *composing, const struct piece *pieces,
                                          size_t count)
 {
@@ -249,9 +260,11 @@ static struct plan_place place_of_pieces(struct composing *composing, const stru
     place.title = plan_place_title(composing, &place.marker);
     place.zone_name = phrase_said(composing,
                                   phrase_zone(composing->arena, place.marker.zone));
-    for (size_t i = 0; i < count; i++)
+    for (size_t i = 0; i < count; i++) {
         rows[i] = pieces[i].gear != NULL ? gear_line(composing, &pieces[i])
                                          : here_line(composing, &pieces[i]);
+        rows[i].marker.told = row_told(composing, &rows[i], place.title);
+    }
     return place;
 }
 

@@ -196,7 +196,9 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
                          const struct sheet_list *others)
 {
     places_make(composing, sheet);
-    plan_make(composing, sheet);
+    struct plan_facts *plan = plan_make(composing, sheet);
+    if (sheet_places(sheet)->facing == FACING_STERN)
+        plan->told = phrase_said(composing, word_alone(composing, WORD_PLAN_TOLD_STERN));
     legend_make(composing, sheet);
     index_make(composing, sheet);
     text_add_block(composing, sheet, BLOCK_SOURCES,

@@ -193,14 +193,16 @@ static const struct plan_zone *plan_landmarks(struct composing *composing, size_
     return zones;
 }
 
-void plan_make(struct composing *composing, struct sheet *sheet)
+struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet)
 {
     struct plan_facts *plan = arena_alloc(composing->arena, sizeof *plan);
     plan->markers = composing->markers;
     plan->marker_count = composing->marker_count;
     plan_words_make(composing, plan);
+    plan->told = phrase_said(composing, word_alone(composing, WORD_PLAN_TOLD));
     plan->landmarks = plan_landmarks(composing, &plan->landmark_count);
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
+    return plan;
 }
 
 static const struct phrase *card_number(struct composing *composing, const char *number)

@@ -219,8 +219,10 @@ static void list_title_place(struct pen *pen, const struct laid_row *row, struct
                         mpt width)
 {
     mpt base = baseline_in(0, row->title.line_height, row->title.style.size);
+    size_t outer = reading_begin(pen, READING_HEADING);
     pen_line(pen, corner, (struct point){corner.x + width, corner.y}, INK_BLACK, HAIR);
     paragraph_place(pen, &row->title, corner.x, corner.y + row->title_base - base);
+    reading_end(pen, outer);
 }
 
 static void sign_and_tag_place(struct pen *pen, const struct laid_row *row,
@@ -246,21 +248,37 @@ static void row_words_place(struct pen *pen, const struct laid_row *row, struct 
     }
 }
 
+static void row_place_at(struct pen *pen, const struct laid_row *row,
+                         const struct list_style *style, struct point middle_left)
+{
+    size_t outer = reading_begin(pen, READING_LINE);
+    if (row->of->row->kind != NULL)
+        sign_and_tag_place(pen, row, style, middle_left);
+    middle_left.x += words_at(pen, row->of, style);
+    row_words_place(pen, row, middle_left);
+    reading_end(pen, outer);
+}
+
+/* A place and its rows are read together. */
 void list_place(struct pen *pen, const struct laid_list *list, const struct list_style *style,
                 struct point corner, mpt pitch)
 {
     mpt top = corner.y;
+    size_t outer = 0;
     pen->block = BLOCK_LABELS;
     for (size_t i = 0; i < list->count; i++) {
         const struct laid_row *row = &list->rows[i];
-        mpt middle = corner.y + list_row_middle(list, i, pitch);
-        if (row->of->headed)
+        if (row->of->headed) {
+            if (i > 0)
+                reading_end(pen, outer);
+            outer = reading_begin(pen, READING_GROUP);
             list_title_place(pen, row, (struct point){corner.x, top + row->title_over},
                              style->width);
-        if (row->of->row->kind != NULL)
-            sign_and_tag_place(pen, row, style, (struct point){corner.x, middle});
-        row_words_place(pen, row,
-                    (struct point){corner.x + words_at(pen, row->of, style), middle});
+        }
+        row_place_at(pen, row, style,
+                     (struct point){corner.x, corner.y + list_row_middle(list, i, pitch)});
         top += row->title_height + row_height(row, pitch);
     }
+    if (list->count > 0)
+        reading_end(pen, outer);
 }

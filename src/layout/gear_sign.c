@@ -22,18 +22,21 @@ static enum sign_class class_sign(enum item_class class)
 }
 
 /* White on the class colour would fade in red light (fire) and is weak for small
- * type (rescue), so the letters have a black ground. */
+ * type (rescue), so the letters have a black ground. They are not read: what stands beside
+ * the sign says more. */
 static void letters_place(struct pen *pen, struct area area, mpt size, const char *letters,
                           struct place origin)
 {
     struct style style = {ROLE_PLAN_TAG, FACE_BOLD, size, INK_WHITE};
     mpt width = pen_width(pen, &style, letters), height = em_share(size, EM_TAG_BOX);
     mpt x = area.x + (area.width - width) / 2;
+    size_t outer = reading_skip(pen);
     pen_box(pen, (struct area){x - SIGN_LETTERS_PAD, area.y + (area.height - height) / 2,
                                width + SIGN_LETTERS_PADS, height}, INK_BLACK, INK_NONE, 0,
             SIGN_LETTERS_CORNER);
     pen_text(pen, &style, x, baseline_in(area.y, area.height, size), letters,
              strlen(letters), origin);
+    reading_end(pen, outer);
 }
 
 void gear_sign_place(struct pen *pen, struct area area, const struct item_kind *kind,

@@ -89,9 +89,12 @@ static mpt index_entry_write(const struct pen *known, struct pen *pen,
                              const struct index_entry *entry, struct area cell)
 {
     struct index_pen at = {pen, known, cell, cell.x, cell.y};
+    size_t outer = pen == NULL ? 0 : reading_begin(pen, READING_LINE);
     index_words(&at, FACE_BOLD, entry->name, INDEX_NAME_GAP, entry->spots[0].origin);
     for (size_t i = 0; i < entry->spot_count; i++)
         index_spot_write(&at, &entry->spots[i]);
+    if (pen != NULL)
+        reading_end(pen, outer);
     return at.y + index_pitch(known) - cell.y;
 }
 

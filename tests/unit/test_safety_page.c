@@ -255,7 +255,8 @@ static void what_to_shorten_is_told(void **state)
     (void)state;
     for (size_t i = 1; i <= 44; i++)
         text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: saloon, "
-                        "spot: \"on a hook behind the %s door %zu\"}\n", i, i == 1 ? "very last" : "tall forward cabin", i);
+                        "spot: \"on a hook behind the %s door %zu\"}\n", i,
+                        i == 1 ? "very last" : "tall forward cabin", i);
     lay_out(case_boat_text(&test, CASE_RADIO, gear.at, ""));
     size_t count;
     const struct problem *told = problems_sorted(test.problems, &count);
