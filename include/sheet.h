@@ -136,6 +136,7 @@ struct plan_place {
                                      this boat; no tag */
     const struct plan_row *rows;  /* from the bow aft */
     size_t row_count;
+    size_t part;                  /* of a zone with more rows than a page holds: which part of it */
 };
 
 /* Which part of a boat a safety plan shows. */

@@ -16,7 +16,7 @@ enum way_up plan_way_up(const struct places_facts *plan)
 
 static bool same_zone(const struct plan_place *a, const struct plan_place *b)
 {
-    return a->marker.zone->family == b->marker.zone->family;
+    return a->marker.zone->family == b->marker.zone->family && a->part == b->part;
 }
 
 /* The side that all places of a band are on; SIDE_NONE: there is none. */

@@ -4,11 +4,19 @@
 #include "bands.h"
 #include "pages.h"
 
+#include <string.h>
+
 /* A boat with more rows than this has two plans, deck and below. */
 #define PLAN_ROWS_MOST 25
 
 /* Pages that one part may have. */
 #define PLAN_PAGES_MOST 6
+
+#define ALL_ROWS 1000000
+
+/* How many rows of a zone may stand abreast, where they are parted: the finer the fewer. */
+static const size_t rows_abreast[] = {ALL_ROWS, 24, 12, 6};
+#define PARTED_MOST 3
 
 /* What one page shows: of a part, the places of some bands, and how much of her length. */
 struct plan_section {
@@ -40,6 +48,55 @@ static size_t places_of_part(const struct places_facts *all, enum plan_part part
     return count;
 }
 
+static size_t rows_of_places(const struct plan_place *places, size_t count)
+{
+    size_t rows = 0;
+    for (size_t i = 0; i < count; i++)
+        rows += places[i].row_count;
+    return rows;
+}
+
+/* Which of so many equal parts of a place. */
+static struct plan_place place_parted(const struct plan_place *place, size_t part, size_t of)
+{
+    struct plan_place parted = *place;
+    size_t first = place->row_count * part / of, end = place->row_count * (part + 1) / of;
+    parted.rows += first;
+    parted.row_count = end - first;
+    parted.part = part;
+    return parted;
+}
+
+/* The places of one zone in parts of no more rows than that, each with all its sides; gives how
+ * many. */
+static size_t zone_parted(const struct plan_place *places, size_t count, size_t rows_most,
+                          struct plan_place *parts)
+{
+    size_t parted = 0, of = (rows_of_places(places, count) + rows_most - 1) / rows_most;
+    for (size_t part = 0; part < of; part++)
+        for (size_t i = 0; i < count; i++) {
+            parts[parted] = place_parted(&places[i], part, of);
+            parted += parts[parted].row_count > 0 ? 1 : 0;
+        }
+    return parted;
+}
+
+/* All zones so; there are no more parts than rows, but room for one that is empty. */
+static size_t places_parted(const struct plan_place *places, size_t count, size_t rows_most,
+                            struct plan_place *parts)
+{
+    size_t parted = 0;
+    for (size_t i = 0; i < count;) {
+        size_t same = 1;
+        while (i + same < count &&
+               places[i + same].marker.zone->family == places[i].marker.zone->family)
+            same++;
+        parted += zone_parted(places + i, same, rows_most, parts + parted);
+        i += same;
+    }
+    return parted;
+}
+
 static size_t rows_in_part(const struct places_facts *all, enum plan_part part)
 {
     size_t rows = 0;
@@ -52,27 +109,50 @@ static size_t rows_in_part(const struct places_facts *all, enum plan_part part)
 
 /* ---- where a part is cut ---- */
 
-/* A part being cut: its bands from the bow aft. */
+/* A part being cut: its bands from the bow aft, in so many pages. */
 struct cutting {
     const struct boat *boat;
     struct bands bands;
-    size_t lines;
+    size_t pages;
+    size_t lines_last;       /* of a list, for which the last page has less room */
 };
 
-/* The band with which the next section begins: as near as can be to that share of the part's
- * lines. 0: no band is left. */
-static size_t cut_find(const struct cutting *cutting, size_t share, size_t after)
+/* The band with which the next page begins, where none holds more lines than that, and bands
+ * are left for the pages that follow. */
+static size_t page_end(const struct cutting *cutting, size_t first, size_t pages_left,
+                       size_t lines_most)
 {
-    size_t before = 0, least = SIZE_MAX, cut = 0;
-    for (size_t i = 0; i + 1 < cutting->bands.count; i++) {
-        before += band_lines(&cutting->bands.at[i]);
-        size_t off = before > share ? before - share : share - before;
-        if (i + 1 <= after || off >= least)
-            continue;
-        least = off;
-        cut = i + 1;
+    size_t lines = 0, end = first, bands = cutting->bands.count;
+    while (end < bands && (end == first || (bands - end >= pages_left &&
+                                            lines + band_lines(&cutting->bands.at[end]) <=
+                                                lines_most)))
+        lines += band_lines(&cutting->bands.at[end++]);
+    return end;
+}
+
+/* Do all bands stand on the pages, none with more lines than that? A band alone may have more. */
+static bool pages_hold(const struct cutting *cutting, size_t lines_most)
+{
+    size_t first = 0;
+    for (size_t page = 1; page <= cutting->pages; page++) {
+        bool last = page == cutting->pages;
+        size_t most = !last ? lines_most
+                            : lines_most > cutting->lines_last ? lines_most - cutting->lines_last
+                                                               : 0;
+        first = page_end(cutting, first, cutting->pages - page + (last ? 0 : 1), most);
     }
-    return cut;
+    return first >= cutting->bands.count;
+}
+
+/* The least that a page may hold so that all have room: they are as full as each other. */
+static size_t lines_least(const struct cutting *cutting)
+{
+    size_t lines = 1, all = cutting->lines_last;
+    for (size_t i = 0; i < cutting->bands.count; i++)
+        all += band_lines(&cutting->bands.at[i]);
+    while (lines < all && !pages_hold(cutting, lines))
+        lines++;
+    return lines;
 }
 
 static int32_t band_station(const struct cutting *cutting, size_t band)
@@ -101,15 +181,26 @@ static struct plan_section section_from(const struct cutting *cutting, enum plan
     return section;
 }
 
+/* Sources stand in small type, so many letters to the height of a row. */
+#define LETTERS_A_ROW 330
+
 static struct cutting cutting_begin(const struct laying *laying, enum plan_part part,
                                     struct arena *arena)
 {
     const struct places_facts *all = sheet_places(laying->whole);
+    const char *sources = sheet_text(laying->whole, BLOCK_SOURCES)->text;
     struct plan_place *places = arena_array(arena, all->count + 1, sizeof *places);
     size_t count = places_of_part(all, part, places);
-    struct cutting cutting = {laying->whole->boat, bands_of(places, count, BOW_UP, arena), 0};
-    for (size_t i = 0; i < cutting.bands.count; i++)
-        cutting.lines += band_lines(&cutting.bands.at[i]);
+    struct plan_place *parts = arena_array(arena, rows_of_places(places, count) + 1,
+                                           sizeof *parts);
+    count = places_parted(places, count, rows_abreast[laying->parted[part]], parts);
+    struct cutting cutting = {laying->whole->boat, bands_of(parts, count, BOW_UP, arena), 1, 0};
+    size_t wanted = laying->wanted[part] > 0 ? (size_t)laying->wanted[part] : 1;
+    wanted = wanted > PLAN_PAGES_MOST ? PLAN_PAGES_MOST : wanted;
+    if (cutting.bands.count > 0)
+        cutting.pages = wanted < cutting.bands.count ? wanted : cutting.bands.count;
+    if (part != PLAN_PART_DECK && sources != NULL)
+        cutting.lines_last = strlen(sources) / LETTERS_A_ROW;
     return cutting;
 }
 
@@ -119,20 +210,17 @@ static void part_cut(struct laying *laying, enum plan_part part, struct plan_sec
 {
     struct plan_section *at = &sections->at[sections->count];
     struct cutting cutting = cutting_begin(laying, part, arena);
-    size_t first = 0;
-    int wanted = laying->wanted[part], cuts = 1;
+    size_t most = lines_least(&cutting), first = 0;
     at[0] = section_from(&cutting, part, 0, 0);
-    for (; cuts < wanted && cuts < PLAN_PAGES_MOST; cuts++) {
-        first = cut_find(&cutting, cutting.lines * (size_t)cuts / (size_t)wanted, first);
-        if (first == 0)
-            break;
-        int32_t station = cut_station(&cutting, first, at[cuts - 1].from);
-        at[cuts] = section_from(&cutting, part, first, station);
-        at[cuts - 1].to = station;
-        at[cuts - 1].count -= at[cuts].count;
+    for (size_t page = 1; page < cutting.pages; page++) {
+        first = page_end(&cutting, first, cutting.pages - page + 1, most);
+        int32_t station = cut_station(&cutting, first, at[page - 1].from);
+        at[page] = section_from(&cutting, part, first, station);
+        at[page - 1].to = station;
+        at[page - 1].count -= at[page].count;
     }
-    laying->cut[part] = cuts;
-    sections->count += (size_t)cuts;
+    laying->cut[part] = (int)cutting.pages;
+    sections->count += cutting.pages;
 }
 
 static struct plan_sections sections_find(struct laying *laying, struct arena *arena)
@@ -181,18 +269,33 @@ size_t plan_split(struct laying *laying, struct pen *pen)
     return sections.count;
 }
 
-/* One page more for each part of which a page is full. False: it has as many as it may, or
- * fewer than it was to have, because it cannot be cut again. */
+/* One page more, or zones parted more finely where more pages are not to be had. False: neither
+ * is possible. */
+static bool part_lessen(struct laying *laying, enum plan_part part)
+{
+    int cut = laying->cut[part];
+    if (cut >= PLAN_PAGES_MOST)
+        return false;
+    if (cut < laying->wanted[part]) {
+        if (laying->parted[part] >= PARTED_MOST)
+            return false;
+        laying->parted[part]++;
+        laying->wanted[part] = 2;
+        return true;
+    }
+    laying->wanted[part] = cut + 1;
+    return true;
+}
+
+/* Each part of which a page is full. False: it has as many as it may, and cannot be cut again. */
 bool plan_lessen(struct laying *laying)
 {
-    bool lessened = false;
+    bool lessened = false, done[PLAN_PART_COUNT] = {false};
     for (size_t i = 0; i < laying->count; i++) {
         enum plan_part part = sheet_places(laying->sheets[i])->part;
-        int cut = laying->cut[part];
-        if (!laying->full[i] || cut >= PLAN_PAGES_MOST || cut < laying->wanted[part])
-            continue;
-        laying->wanted[part] = cut + 1;
-        lessened = true;
+        if (laying->full[i] && !done[part])
+            lessened |= part_lessen(laying, part);
+        done[part] = done[part] || laying->full[i];
     }
     return lessened;
 }

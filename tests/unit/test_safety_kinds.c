@@ -88,11 +88,11 @@ static void plan_is_sound(const struct page *page)
 static void every_kind_of_boat_has_a_sound_plan(void **state)
 {
     static const enum hull hulls[] = {HULL_MONOHULL, HULL_CATAMARAN, HULL_TRIMARAN};
-    static const char *const rigs[] = {"sail", "motor"}, *const ways[] = {"bow", "stern", "port"};
+    static const char *const rigs[] = {"sail", "motor"}, *const ways[] = {"bow", "stern"};
     (void)state;
     for (size_t h = 0; h < 3; h++)
         for (size_t r = 0; r < 2; r++)
-            for (size_t w = 0; w < 3; w++) {
+            for (size_t w = 0; w < 2; w++) {
                 kind_lay_out(hulls[h], rigs[r], ways[w], gear_everywhere(hulls[h]));
                 assert_true(page_count > 2);
                 for (size_t p = 0; p < page_count; p++) {

@@ -233,38 +233,37 @@ static void a_boat_of_which_little_is_recorded_has_one(void **state)
     assert_int_equal(page_count, 1);
 }
 
-static void too_much_for_a_page_is_told_and_not_printed(void **state)
+/* Gear that one page does not hold stands on more of them, even all in one place. */
+static void ninety_pieces_in_one_place_have_room(void **state)
 {
     (void)state;
-    lay_out(boat_with(90, "saloon", ""));
-    size_t count;
-    const struct problem *told = problems_sorted(test.problems, &count);
-    assert_null(pages[0]);
-    assert_int_equal(count, 1);
-    assert_non_null(strstr(told[0].what, "SAFETY PLAN (en): what stands beside the boat "
-                                         "is "));
-    assert_non_null(strstr(told[0].what, " mm too long at the smallest size allowed"));
-    assert_non_null(strstr(told[0].remedy, "all names and spots stand on one line as they are"));
-    assert_non_null(strstr(told[0].remedy, "the list of Saloon is the longest (45 lines)"));
+    lay_out_whole(boat_with(90, "saloon", ""));
+    assert_in_range(page_count, 3, 4);
 }
 
-/* The remedy names the row of which the least must go. */
+/* Names and spots so long that each row takes six lines: no number of pages is enough. The
+ * remedy names the row of which the least must go. */
 static void what_to_shorten_is_told(void **state)
 {
     struct text_builder gear = text_builder_in(test.arena);
     (void)state;
-    for (size_t i = 1; i <= 44; i++)
+    for (size_t i = 1; i <= 99; i++)
         text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: saloon, "
-                        "spot: \"on a hook behind the %s door %zu\"}\n", i,
-                        i == 1 ? "very last" : "tall forward cabin", i);
+                        "name: \"Long-winded name of a piece, to 34\", spot: \"on a hook behind%s "
+                        "the door to the tall forward cabin, %zu from the left\"}\n", i,
+                        i == 1 ? "" : " the second curtain beside the panel of", i);
     lay_out(case_boat_text(&test, CASE_RADIO, gear.at, ""));
     size_t count;
     const struct problem *told = problems_sorted(test.problems, &count);
-    assert_int_equal(count, 1);
-    assert_non_null(strstr(told[0].remedy, "shorten name or spot of the 22 that take more than one "
-                                           "line, which gives "));
-    assert_non_null(strstr(told[0].remedy, " mm off \"Torch, on a hook behind the very last door 1"
-                                           "\""));
+    assert_null(pages[0]);
+    assert_true(count >= 1);
+    assert_non_null(strstr(told[0].what, "SAFETY PLAN (en): what stands beside the boat is "));
+    assert_non_null(strstr(told[0].what, " mm too long at the smallest size allowed"));
+    assert_non_null(strstr(told[0].remedy, "shorten name or spot of the "));
+    assert_non_null(strstr(told[0].remedy, " that take more than one line, which gives "));
+    assert_non_null(strstr(told[0].remedy, " mm off \"Long-winded name of a piece, to 34, on a "
+                                           "hook behind the door"));
+    assert_non_null(strstr(told[0].remedy, "the list of Saloon is the longest ("));
 }
 
 static void a_word_wider_than_its_column_is_told(void **state)
@@ -288,7 +287,7 @@ int main(void)
         TEST(an_extinguisher_is_told_by_its_weight),
         TEST(the_shape_of_a_tag_tells_its_level),
         TEST(a_boat_of_which_little_is_recorded_has_one),
-        TEST(too_much_for_a_page_is_told_and_not_printed),
+        TEST(ninety_pieces_in_one_place_have_room),
         TEST(what_to_shorten_is_told),
         TEST(a_word_wider_than_its_column_is_told),
     };

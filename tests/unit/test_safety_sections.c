@@ -199,7 +199,8 @@ static void a_whole_boat_is_first_told_deck_and_below(void **state)
     assert_non_null(strstr(signs_on(0), "card 1B."));
 }
 
-/* A full page has one more of its part, until it cannot be cut or has as many as it may. */
+/* A full page has one more of its part, until it has as many as it may; where it cannot be cut,
+ * zones are parted. */
 static void full_pages_make_more(void **state)
 {
     (void)state;
@@ -213,7 +214,37 @@ static void full_pages_make_more(void **state)
     laying.cut[PLAN_PART_BELOW] = PAGES_MOST;
     assert_false(plan_lessen(&laying));
     laying.cut[PLAN_PART_BELOW] = 1;               /* it was to have two */
+    assert_true(plan_lessen(&laying));
+    assert_int_equal(laying.wanted[PLAN_PART_BELOW], 2);
+    assert_int_equal(laying.parted[PLAN_PART_BELOW], 1);
+    laying.parted[PLAN_PART_BELOW] = 3;
     assert_false(plan_lessen(&laying));
+}
+
+/* Half of what is to port with half of what is to starboard. */
+static void a_zone_that_no_page_holds_is_parted(void **state)
+{
+    struct text_builder gear = text_builder_in(test.arena);
+    (void)state;
+    for (size_t i = 1; i <= 30; i++)
+        text_add_format(&gear, "  - {item: torch, tag: C%zu, zone: saloon, side: %s, "
+                        "spot: hook %zu}\n", i, i % 2 == 0 ? "port" : "starboard", i);
+    boat_with(gear.at);
+    split(2, 0, 0);
+    size_t whole = sheet_places(laying.sheets[0])->places[0].row_count;
+    assert_int_equal(whole, 15);
+    struct pen pen = {.arena = test.arena};
+    laying.parted[PLAN_PART_WHOLE] = 1;
+    laying.count = plan_split(&laying, &pen);
+    assert_int_equal(laying.count, 2);
+    for (size_t i = 0; i < 2; i++) {
+        const struct places_facts *plan = sheet_places(laying.sheets[i]);
+        assert_string_equal(plan->places[0].title, "Saloon, PORT");
+        assert_string_equal(plan->places[1].title, "Saloon, STARBOARD");
+        assert_in_range(plan->places[0].row_count, 7, 8);
+    }
+    for (size_t i = 1; i <= 30; i++)
+        assert_int_equal(plans_with(text_format(test.arena, "C%zu", i)), 1);
 }
 
 /* ---- one plan or two ---- */
@@ -274,6 +305,7 @@ int main(void)
         TEST(no_more_pages_than_there_are_stations),
         TEST(a_whole_boat_is_first_told_deck_and_below),
         TEST(full_pages_make_more),
+        TEST(a_zone_that_no_page_holds_is_parted),
         TEST(much_gear_has_a_plan_of_the_deck_and_one_of_below),
         TEST(all_gear_on_one_level_is_one_plan),
     };
