@@ -47,7 +47,7 @@ static bool spot_is_new(const struct listing *listing, size_t index)
     return true;
 }
 
-static uint64_t pieces_counted(const struct listing *listing)
+static uint64_t pieces_of_entry(const struct listing *listing)
 {
     uint64_t pieces = 0;
     for (size_t i = 0; i < listing->count; i++) {
@@ -62,7 +62,7 @@ static struct index_entry index_entry_of(const struct listing *listing)
 {
     struct composing *composing = listing->composing;
     enum item_key item = listing->gear[0]->kind->item;
-    uint64_t pieces = pieces_counted(listing);
+    uint64_t pieces = pieces_of_entry(listing);
     struct index_spot *spots = arena_array(composing->arena, listing->count, sizeof *spots);
     struct index_entry entry = {
         phrase_said(composing, pieces > 1 ? phrase_items(composing->arena, item, pieces)

@@ -58,7 +58,7 @@ struct list_style list_style_of(const struct pen *pen, mpt width)
 /* ---- laying out ---- */
 
 /* Where the cards hang, there is no sign and no tag. */
-static mpt words_at(const struct pen *pen, const struct band_row *row,
+static mpt list_words_at(const struct pen *pen, const struct band_row *row,
                     const struct list_style *style)
 {
     if (row->row->kind == NULL)
@@ -144,14 +144,14 @@ struct laid_list list_lay(const struct pen *pen, const struct band_list *list,
     for (size_t i = 0; i < list->count; i++) {
         laid.rows[i].of = &list->rows[i];
         title_lay(pen, &laid.rows[i], style->width, i > 0 ? LABEL_PLACE_GAP : 0);
-        row_lay(pen, &laid.rows[i], style->width - words_at(pen, &list->rows[i], style));
+        row_lay(pen, &laid.rows[i], style->width - list_words_at(pen, &list->rows[i], style));
     }
     return laid;
 }
 
 /* ---- heights ---- */
 
-static mpt row_height(const struct laid_row *row, mpt pitch)
+static mpt list_row_height(const struct laid_row *row, mpt pitch)
 {
     mpt words = row->words_height;
     return words > pitch ? words : pitch;
@@ -161,7 +161,7 @@ mpt list_height(const struct laid_list *list, mpt pitch)
 {
     mpt height = 0;
     for (size_t i = 0; i < list->count; i++)
-        height += list->rows[i].title_height + row_height(&list->rows[i], pitch);
+        height += list->rows[i].title_height + list_row_height(&list->rows[i], pitch);
     return height;
 }
 
@@ -169,10 +169,10 @@ mpt list_row_middle(const struct laid_list *list, size_t row, mpt pitch)
 {
     struct laid_list before = {list->rows, row};
     const struct laid_row *laid = &list->rows[row];
-    return list_height(&before, pitch) + laid->title_height + row_height(laid, pitch) / 2;
+    return list_height(&before, pitch) + laid->title_height + list_row_height(laid, pitch) / 2;
 }
 
-static mpt words_width(const struct laid_row *row)
+static mpt list_words_width(const struct laid_row *row)
 {
     mpt widest = 0;
     for (int w = 0; w < row->word_count; w++)
@@ -184,13 +184,13 @@ static mpt words_width(const struct laid_row *row)
 
 mpt list_row_end(const struct laid_row *row, const struct list_style *style)
 {
-    return style->width - row->words[0].width + words_width(row);
+    return style->width - row->words[0].width + list_words_width(row);
 }
 
 mpt list_row_cut(const struct pen *pen, const struct laid_row *row,
                  const struct list_style *style)
 {
-    mpt width = style->width - words_at(pen, row->of, style);
+    mpt width = style->width - list_words_at(pen, row->of, style);
     struct paragraph line = row_words_lay(pen, row->of, all_words(pen, row->of), row_floor(pen),
                                       ANY_WIDTH);
     mpt over = line.lines[0].width - width;
@@ -199,7 +199,7 @@ mpt list_row_cut(const struct pen *pen, const struct laid_row *row,
 
 mpt list_line_saved(const struct laid_row *row, const struct list_style *style)
 {
-    return row_height(row, style->pitch_least) - style->pitch_least;
+    return list_row_height(row, style->pitch_least) - style->pitch_least;
 }
 
 /* ---- placing ---- */
@@ -254,7 +254,7 @@ static void row_place_at(struct pen *pen, const struct laid_row *row,
     size_t outer = reading_begin(pen, READING_LINE);
     if (row->of->row->kind != NULL)
         sign_and_tag_place(pen, row, style, middle_left);
-    middle_left.x += words_at(pen, row->of, style);
+    middle_left.x += list_words_at(pen, row->of, style);
     row_words_place(pen, row, middle_left);
     reading_end(pen, outer);
 }
@@ -277,7 +277,7 @@ void list_place(struct pen *pen, const struct laid_list *list, const struct list
         }
         row_place_at(pen, row, style,
                      (struct point){corner.x, corner.y + list_row_middle(list, i, pitch)});
-        top += row->title_height + row_height(row, pitch);
+        top += row->title_height + list_row_height(row, pitch);
     }
     if (list->count > 0)
         reading_end(pen, outer);
