@@ -87,8 +87,7 @@ void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
     struct area box = {line.x + row_indent(pen), line.y, tag, line.height};
     mpt baseline = baseline_in(line.y, line.height, size);
     sign.y += (line.height - sign.height) / 2;
-    gear_sign_place(pen, sign, row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).floor,
-                    row->tag_count > 0 ? row->tags[0] : "?", row->origin);
+    pen_symbol(pen, sign, row->kind->symbol, row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
         row_tag_place(pen, row->tags[t], size, box, row->origin);
         box.x += tag + ROW_TAG_GAP;

@@ -158,8 +158,7 @@ static void table_head_place(struct pen *pen, const struct laid_table *laid, mpt
     struct style bold = row_style(FACE_BOLD, laid->size), plain = row_style(FACE_TEXT, laid->size);
     mpt baseline = baseline_in(top, table_pitch(laid), laid->size), at = x;
     struct area sign = row_sign_area(pen, x - row_indent(pen), top + TABLE_SIGN_DOWN);
-    gear_sign_place(pen, sign, step->table_kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
-                    step->headline.origin);
+    pen_symbol(pen, sign, step->table_kind->symbol, step->headline.origin);
     at += pen_text(pen, &bold, at, baseline, step->table_heads[0], strlen(step->table_heads[0]),
                    step->headline.origin);
     pen_text(pen, &plain, at + TABLE_NOTE_GAP, baseline, step->table_note,
