@@ -104,6 +104,8 @@ struct marker {
     enum level level;
     int32_t x_mm, y_mm;
     bool exact;                   /* from `at:`, not from the zone */
+    const char *told;             /* tag and place, for one who does not see the plan; NULL of
+                                     a whole place */
     struct place origin;
 };
 
@@ -212,6 +214,7 @@ struct plan_facts {
     const struct marker *markers;
     size_t marker_count;
     const char *words[PLAN_WORD_COUNT];    /* see enum plan_word */
+    const char *told;             /* what the picture is, for one who does not see it */
     const struct plan_zone *landmarks;
     size_t landmark_count;
 };

@@ -141,6 +141,9 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLAN_FACING, plan_facing, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
+    X(PLAN_TOLD, plan_told, PLAIN, "") \
+    X(TAG_TOLD, tag_told, PLAIN, "tag place") \
+    X(BLANK_TOLD, blank_told, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
     X(SPACE_STARBOARD, space_starboard, PLAIN, "") \
     X(SIDE_PORT, side_port, PLAIN, "") \

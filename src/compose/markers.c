@@ -71,6 +71,17 @@ struct marker worked_marker_of(const struct boat *boat, const struct equipment *
     return marker_of(boat, &worked);
 }
 
+/* "C3: Galley, port." */
+static const char *marker_told(struct composing *composing, const struct equipment *gear)
+{
+    const struct phrase *place = place_phrase(composing, worked_zone(gear), worked_side(gear),
+                                              NULL);
+    return phrase_said(composing,
+                       phrase_word(composing->arena, WORD_TAG_TOLD, "tag",
+                                   phrase_verbatim(composing->arena, gear->tag.text), "place",
+                                   place, NULL));
+}
+
 void marker_add(struct composing *composing, const struct equipment *gear)
 {
     const char *tag = TEXT_OR_EMPTY(gear->tag);
@@ -79,6 +90,7 @@ void marker_add(struct composing *composing, const struct equipment *gear)
     gear_dates_add(&composing->dates, gear, composing->in->base);
     composing->markers = arena_grow(composing->arena, composing->markers, composing->marker_count,
                                     &composing->marker_room, sizeof *composing->markers);
-    composing->markers[composing->marker_count++] =
-        worked_marker_of(composing->in->boat, gear);
+    struct marker *marker = &composing->markers[composing->marker_count++];
+    *marker = worked_marker_of(composing->in->boat, gear);
+    marker->told = marker_told(composing, gear);
 }

@@ -201,6 +201,7 @@ void plan_make(struct composing *composing, struct sheet *sheet)
     plan->markers = composing->markers;
     plan->marker_count = composing->marker_count;
     plan_words_make(composing, plan);
+    plan->told = phrase_said(composing, word_alone(composing, WORD_PLAN_TOLD));
     plan->landmarks = plan_landmarks(composing, PLAN_PART_WHOLE, &plan->landmark_count);
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
 }

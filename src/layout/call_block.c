@@ -151,7 +151,9 @@ static void panel_head_place(struct pen *pen, struct area panel)
     head.height = grown(pen->paper, PANEL_HEAD);
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     pen_box(pen, panel, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
+    size_t outer = reading_begin(pen, READING_HEADING);
     ends_place(pen, head, style, &ends);
+    reading_end(pen, outer);
 }
 
 static void operate_place(struct pen *pen, const struct laid_panel *laid, struct area column)

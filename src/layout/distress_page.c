@@ -59,12 +59,14 @@ static void words_of_section_place(struct pen *pen, const struct laid_words *lai
 {
     mpt size = laid->said.style.size;
     struct style plain = words_style(FACE_TEXT, size);
+    size_t outer = reading_begin(pen, READING_LINE);
     if (laid->lead != NULL) {
         pen_text(pen, &plain, x, baseline_in(top, laid->said.line_height, size), laid->lead,
                  strlen(laid->lead), laid->line->origin);
         x += tab;
     }
     paragraph_place(pen, &laid->said, x, top);
+    reading_end(pen, outer);
 }
 
 /* ---- a section: head, notes before the words, lines, script ---- */
@@ -116,8 +118,10 @@ static void section_head_place(struct pen *pen, const struct section_facts *sect
     struct area head = {box.x, box.y, box.width, grown(pen->paper, SECTION_HEAD)};
     pen_box(pen, head, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     pen_box(pen, box, INK_NONE, INK_BLACK, FRAME, FRAME_CORNER);
+    size_t outer = reading_begin(pen, READING_HEADING);
     pen_text(pen, &style, box.x + SECTION_PAD, baseline_in(box.y, head.height, style.size),
              section->title, strlen(section->title), pen->sheet->origin);
+    reading_end(pen, outer);
 }
 
 static void section_place(struct pen *pen, const struct laid_section *laid, struct area box)

@@ -294,9 +294,11 @@ static void code_line_place(struct pen *pen, struct area area)
     mpt x = area.x + area.width - width;
     mpt baseline = baseline_in(area.y, area.height / 2, words.size);
     struct place origin = pen->sheet->origin;
+    paragraph_begin(pen);
     x += pen_text(pen, &words, x, baseline, before, strlen(before), origin);
     x += pen_text(pen, &code, x, baseline, footer->code, strlen(footer->code), origin);
     pen_text(pen, &words, x, baseline, after, strlen(after), origin);
+    paragraph_end(pen);
 }
 
 void foot_place(struct pen *pen, const struct frame *frame)
@@ -311,5 +313,7 @@ void foot_place(struct pen *pen, const struct frame *frame)
     footer_text(pen, left, 1, footer->left[1], FOOTER_LEFT);
     code_line_place(pen, right);
     footer_text(pen, right, 1, footer->dates, FOOTER_RIGHT);
+    size_t outer = reading_skip(pen);          /* it was read at the head */
     strip_place(pen, frame->at[AREA_STRIP_FOOT]);
+    reading_end(pen, outer);
 }

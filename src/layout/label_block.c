@@ -174,9 +174,11 @@ static void row_of_label_place(struct pen *pen, const struct laid_row *laid, enu
     chips.x += sign_side(pen) + LABEL_SIGN_GAP;
     chips.width -= sign_side(pen) + LABEL_SIGN_GAP;
     chips.y += laid->text_down > 0 ? 0 : down + (line - chip_height(size)) / 2;
+    size_t outer = reading_begin(pen, READING_LINE);
     pen_symbol(pen, sign, laid->row->kind->symbol, laid->row->origin);
     chips_place(pen, laid->row, level, size, chips);
     paragraph_place(pen, &laid->words, area.x + laid->text_x, area.y + down + laid->text_down);
+    reading_end(pen, outer);
 }
 
 /* ---- the label ---- */
@@ -222,13 +224,16 @@ struct laid_label here_lay(const struct pen *pen, mpt size, mpt width)
 static void title_of_label_place(struct pen *pen, const struct laid_label *laid, mpt x, mpt top)
 {
     mpt y = top + label_drop(laid->title.style.size);
+    size_t outer = reading_begin(pen, READING_HEADING);
     paragraph_place(pen, &laid->title, x, top);
+    reading_end(pen, outer);
     pen_line(pen, (struct point){x, y}, (struct point){x + laid->width, y}, INK_BLACK, HAIR);
 }
 
 void label_place(struct pen *pen, const struct laid_label *laid, mpt x, mpt top)
 {
     pen->block = BLOCK_LABELS;
+    size_t outer = reading_begin(pen, READING_GROUP);
     title_of_label_place(pen, laid, x, top);
     top += title_height(laid);
     paragraph_place(pen, &laid->here, x, top);
@@ -237,6 +242,7 @@ void label_place(struct pen *pen, const struct laid_label *laid, mpt x, mpt top)
                            (struct area){x, top, laid->width, 0});
         top += laid->rows[i].height;
     }
+    reading_end(pen, outer);
 }
 
 void label_leader_place(struct pen *pen, const struct label *label, enum ink ink, mpt width)

@@ -37,13 +37,15 @@ static const char *page_id(const struct laying *laying, size_t index, struct are
                       : text_format(arena, "%s_%zu", laying->whole->id, index + 1);
 }
 
-static const struct page *page_of(const struct pen *pen, const char *id)
+static const struct page *page_of(struct pen *pen, const char *id)
 {
     struct page *page = arena_alloc(pen->arena, sizeof *page);
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
+                          .label = sheet_title(pen->sheet)->number,
                           .language = pen->sheet->language, .paper = pen->paper,
                           .width = pen->paper->width, .height = pen->paper->height,
                           .items = pen->items, .count = pen->count};
+    reading_settle(pen, page);
     return page;
 }
 

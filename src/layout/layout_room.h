@@ -7,6 +7,16 @@
 
 /* ---- pen.c: a page being made ---- */
 
+/* What is read of the page so far: see reading.c. */
+struct reading {
+    struct reading_part *parts;
+    size_t count, room;
+    size_t of_block[BLOCK_COUNT]; /* the part of each block; 0: none yet */
+    size_t open;                  /* where new items belong; 0: to their block */
+    size_t text;                  /* the text being read; 0: none */
+    size_t text_paragraph;        /* of its words */
+};
+
 struct pen {
     const struct faces *faces;
     struct arena *arena;
@@ -15,6 +25,7 @@ struct pen {
     const struct paper *paper;
     enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
+    struct reading reading;
     struct page_item *items;
     size_t count, room;
     bool failed;                  /* something does not fit or has no glyph */
@@ -52,6 +63,35 @@ void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struc
 
 /* Tells what the line or shape placed last is for. */
 void pen_part(struct pen *pen, enum page_part part);
+
+/* The text placed last stands directly behind the one before it. */
+void pen_joined(struct pen *pen);
+
+/* ---- reading.c: how the page is read to one who does not see it ----
+ *
+ * All words belong to their block, a text a paragraph, in the order of block.h; shapes and signs
+ * are decoration, since the words beside them say what they mean. What else is to be told of a
+ * block is told by these: entries of lists, headings, groups. */
+
+/* What is placed from here on belongs to a new part of that kind, within the part that is open,
+ * else within the pen's block. Gives what reading_end puts back. */
+size_t reading_begin(struct pen *pen, enum reading_kind kind);
+
+/* The same for a part that was begun before, and for what is not to be read. */
+size_t reading_resume(struct pen *pen, size_t part);
+size_t reading_skip(struct pen *pen);
+void reading_end(struct pen *pen, size_t outer);
+
+/* The part that is open: for reading_resume. */
+size_t reading_part_open(const struct pen *pen);
+
+/* Tells a new text, shape or sign which part it belongs to; and a line that it is a blank. */
+void reading_text(struct pen *pen, struct page_item *item);
+void reading_shape(struct pen *pen, struct page_item *item);
+void reading_blank(struct pen *pen, struct page_item *item);
+
+/* Gives the page the parts in the order in which they are read. Its items are the pen's. */
+void reading_settle(struct pen *pen, struct page *page);
 
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);

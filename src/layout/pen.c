@@ -12,6 +12,8 @@ static struct page_item *item_add(struct pen *pen, enum page_kind kind, struct a
     struct page_item *item = &pen->items[pen->count++];
     *item = (struct page_item){.kind = kind, .area = area, .block = pen->block,
                                 .paragraph = pen->paragraph};
+    if (kind != PAGE_TEXT)
+        reading_shape(pen, item);
     return item;
 }
 
@@ -45,6 +47,7 @@ mpt pen_text(struct pen *pen, const struct style *style, mpt x, mpt baseline,
     item->baseline = baseline;
     item->role = style->role;
     item->origin = origin;
+    reading_text(pen, item);
     return run->width;
 }
 
@@ -117,8 +120,17 @@ void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struc
 
 void pen_part(struct pen *pen, enum page_part part)
 {
+    if (pen->count == 0)
+        return;
+    pen->items[pen->count - 1].part = part;
+    if (part == PART_BLANK)
+        reading_blank(pen, &pen->items[pen->count - 1]);
+}
+
+void pen_joined(struct pen *pen)
+{
     if (pen->count > 0)
-        pen->items[pen->count - 1].part = part;
+        pen->items[pen->count - 1].joined = true;
 }
 
 struct run_ink pen_ink(const struct pen *pen, const struct style *style, const char *text,

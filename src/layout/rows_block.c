@@ -86,6 +86,7 @@ void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
     struct area sign = row_sign_area(pen, line.x, line.y);
     struct area box = {line.x + row_indent(pen), line.y, tag, line.height};
     mpt baseline = baseline_in(line.y, line.height, size);
+    size_t outer = reading_begin(pen, READING_LINE);
     sign.y += (line.height - sign.height) / 2;
     pen_symbol(pen, sign, row->kind->symbol, row->origin);
     for (size_t t = 0; t < row->tag_count; t++) {
@@ -96,6 +97,7 @@ void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
     at += pen_text(pen, &bold, at, baseline, row->name, strlen(row->name), row->origin);
     pen_text(pen, &plain, at + ROW_WHERE_GAP, baseline, row->where, strlen(row->where),
              row->origin);
+    reading_end(pen, outer);
 }
 
 /* ---- what is too long ---- */

@@ -171,6 +171,7 @@ static void blank_line_place(struct pen *pen, const struct paragraph *paragraph,
 
 static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt x, mpt top)
 {
+    size_t outer = reading_begin(pen, READING_SPOKEN);
     paragraph_begin(pen);
     for (size_t i = 0; i < paragraph->line_count; i++) {
         if (blanks_in(paragraph, i) > 0)
@@ -185,6 +186,7 @@ static void phrase_place(struct pen *pen, const struct paragraph *paragraph, mpt
         top += set_line_height(paragraph, i);
     }
     paragraph_end(pen);
+    reading_end(pen, outer);
 }
 
 static mpt label_width(const struct pen *pen, const char *label, mpt size)

@@ -152,6 +152,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
 {
     const struct card_step *step = laid->step;
     mpt words = column.x + row_indent(pen), top = column.y;
+    size_t outer = reading_begin(pen, READING_ENTRY);
     headline_place(pen, steps, laid, column.x, top);
     top += headline_height(steps);
     if (step->lethal_count > 0)
@@ -163,6 +164,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
     if (step->table_count > 0)
         table_place(pen, &laid->table, words, top);
     figures_place(pen, &laid->figures, words, top + figures_down(laid));
+    reading_end(pen, outer);
 }
 
 /* How far apart steps and rows stand. */

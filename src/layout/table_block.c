@@ -152,19 +152,41 @@ bool table_tell(struct pen *pen, const struct laid_table *laid)
 
 /* ---- placing ---- */
 
-static void table_head_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
+/* What is read of the columns: one is read to its end before the next. */
+struct column_parts { size_t of[TABLE_CELLS]; };
+
+static size_t column_begin(struct pen *pen)
+{
+    size_t outer = reading_begin(pen, READING_GROUP), part = reading_part_open(pen);
+    reading_end(pen, outer);
+    return part;
+}
+
+static struct column_parts columns_begin(struct pen *pen)
+{
+    struct column_parts parts;
+    for (size_t c = 0; c < TABLE_CELLS; c++)
+        parts.of[c] = column_begin(pen);
+    return parts;
+}
+
+static void table_head_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top,
+                             const struct column_parts *parts)
 {
     const struct card_step *step = laid->step;
     struct style bold = row_style(FACE_BOLD, laid->size), plain = row_style(FACE_TEXT, laid->size);
     mpt baseline = baseline_in(top, table_pitch(laid), laid->size), at = x;
     struct area sign = row_sign_area(pen, x - row_indent(pen), top + TABLE_SIGN_DOWN);
     pen_symbol(pen, sign, step->table_kind->symbol, step->headline.origin);
+    size_t outer = reading_resume(pen, parts->of[0]);
     at += pen_text(pen, &bold, at, baseline, step->table_heads[0], strlen(step->table_heads[0]),
                    step->headline.origin);
     pen_text(pen, &plain, at + TABLE_NOTE_GAP, baseline, step->table_note,
              strlen(step->table_note), step->headline.origin);
+    reading_resume(pen, parts->of[1]);
     pen_text(pen, &bold, x + column_width(laid), baseline, step->table_heads[1],
              strlen(step->table_heads[1]), step->headline.origin);
+    reading_end(pen, outer);
 }
 
 static void cell_place(struct pen *pen, const struct laid_table *laid,
@@ -175,6 +197,7 @@ static void cell_place(struct pen *pen, const struct laid_table *laid,
     mpt pitch = table_pitch(laid), baseline = baseline_in(at.y, pitch, laid->size);
     if (own->start == NULL)
         return;
+    size_t outer = reading_begin(pen, READING_LINE);
     if (!text_empty(cell->tag))
         row_tag_place(pen, cell->tag, laid->size, (struct area){at.x, at.y, laid->tag, pitch},
                       cell->origin);
@@ -183,6 +206,7 @@ static void cell_place(struct pen *pen, const struct laid_table *laid,
     if (own->rest != NULL)
         pen_text(pen, &plain, at.x, baseline_in(at.y + pitch, pitch, laid->size), own->rest,
                  strlen(own->rest), cell->origin);
+    reading_end(pen, outer);
 }
 
 static void subhead_place(struct pen *pen, const struct laid_table *laid, const char *head,
@@ -193,16 +217,32 @@ static void subhead_place(struct pen *pen, const struct laid_table *laid, const 
              laid->step->headline.origin);
 }
 
+static void line_cells_place(struct pen *pen, const struct laid_table *laid,
+                             const struct laid_line *line, struct point corner,
+                             const struct column_parts *parts)
+{
+    for (size_t c = 0; c < TABLE_CELLS; c++) {
+        size_t outer = reading_resume(pen, parts->of[c]);
+        cell_place(pen, laid, &line->cells[c], &line->row->cells[c],
+                   (struct point){corner.x + (mpt)c * laid->width / (mpt)TABLE_CELLS,
+                                  corner.y + line->cells[c].down});
+        reading_end(pen, outer);
+    }
+}
+
+/* What stands under a head in the middle lies in neither column. */
 void table_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
 {
-    table_head_place(pen, laid, x, top);
+    struct column_parts parts = columns_begin(pen);
+    table_head_place(pen, laid, x, top, &parts);
     for (size_t i = 0; i < laid->step->table_count; i++) {
         const struct laid_line *line = &laid->lines[i];
-        if (line->row->head != NULL)
+        if (line->row->head != NULL) {
+            parts.of[0] = parts.of[1] = column_begin(pen);
+            size_t outer = reading_resume(pen, parts.of[0]);
             subhead_place(pen, laid, line->row->head, x, top + line->head_down);
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            cell_place(pen, laid, &line->cells[c], &line->row->cells[c],
-                       (struct point){x + (mpt)c * laid->width / (mpt)TABLE_CELLS,
-                                      top + line->cells[c].down});
+            reading_end(pen, outer);
+        }
+        line_cells_place(pen, laid, line, (struct point){x, top}, &parts);
     }
 }
