@@ -157,7 +157,15 @@ static void place_of_figure_add(struct page_tree *made, HPDF_Dict element, size_
     HPDF_Dict_Add(layout, "BBox", box);
 }
 
-/* What an element of the part has besides its kids. */
+static const char *language_of(const struct page_tree *made, size_t part)
+{
+    const char *own = made->parts[part].language;
+
+    return own == NULL ? made->tags->page->language : own;
+}
+
+/* What an element of the part has besides its kids. A part takes on the language of the one
+ * around it, so that a blank of a sentence in another language has to say its own. */
 static void part_facts_add(struct page_tree *made, HPDF_Dict element, size_t index)
 {
     const struct reading_part *part = &made->parts[index];
@@ -167,8 +175,9 @@ static void part_facts_add(struct page_tree *made, HPDF_Dict element, size_t ind
         return;
     if (!text_empty(part->alternative))
         HPDF_Dict_Add(element, "Alt", text_string(document, part->alternative, made->tree->arena));
-    if (part->language != NULL && !text_equal(part->language, made->tags->page->language))
-        HPDF_Dict_Add(element, "Lang", HPDF_String_New(document->mmgr, part->language, NULL));
+    if (!text_equal(language_of(made, index), language_of(made, part->parent)))
+        HPDF_Dict_Add(element, "Lang",
+                      HPDF_String_New(document->mmgr, language_of(made, index), NULL));
     if (part->kind == READING_FIGURE)
         place_of_figure_add(made, element, index);
 }

@@ -58,6 +58,17 @@ static const char *objects_read(void)
                         "strings -n 2");
 }
 
+static int count_in(const char *text, const char *words)
+{
+    int count = 0;
+
+    while ((text = strstr(text, words)) != NULL) {
+        text += strlen(words);
+        count++;
+    }
+    return count;
+}
+
 /* ---- the tree ---- */
 
 static const struct reading_part step_parts[] = {
@@ -196,9 +207,11 @@ static void pictures_and_blanks_have_words_in_their_place(void **state)
 
 static void what_is_said_in_another_language_says_so(void **state)
 {
-    static const struct reading_part parts[] = {{.kind = READING_GROUP},
-                                                {.kind = READING_SPOKEN, .language = "en"}};
-    struct page_item items[] = {words_of(1, "OVER")};
+    static const struct reading_part parts[] = {
+        {.kind = READING_GROUP},
+        {.kind = READING_SPOKEN, .language = "en"},
+        {.kind = READING_BLANK, .parent = 1, .alternative = "auszufüllen"}};
+    struct page_item items[] = {words_of(1, "OVER"), rule_of(2)};
     struct page page = TAGGED(items, parts);
     const struct page *pages[] = {&page};
     struct document document = document_of(pages, 1);
@@ -209,8 +222,8 @@ static void what_is_said_in_another_language_says_so(void **state)
     assert_true(pdf_make(&document, pdf_case.faces, pdf_case.arena, &bytes, pdf_case.problems));
     bytes_store(bytes, "tags.pdf");
     const char *objects = objects_read();
-    assert_non_null(strstr(objects, "/Lang (de)"));
-    assert_non_null(strstr(objects, "/Lang (en)"));
+    assert_int_equal(count_in(objects, "/Lang (en)"), 1);
+    assert_int_equal(count_in(objects, "/Lang (de)"), 2);     /* the document and the blank */
 }
 
 int main(void)

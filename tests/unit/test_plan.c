@@ -46,8 +46,8 @@ static void plan_card_begin(const char *boat, const struct marker *markers, size
  * where the first ones do. */
 static const struct marker *markers_of(const char *boat, size_t count)
 {
-    struct compose_input input = {.boat = case_boat(&test, boat)};
-    struct composing composing = {.in = &input, .arena = test.arena};
+    struct compose_input input = {.boat = case_boat(&test, boat), .words = test.words};
+    struct composing composing = {.in = &input, .arena = test.arena, .problems = test.problems};
     struct marker *markers = arena_array(test.arena, count, sizeof *markers);
     for (size_t i = 0; i < test.boat->equipment_count; i++)
         marker_add(&composing, &test.boat->equipment[i]);
