@@ -20,36 +20,41 @@ struct card_text {
     struct place origin;
 };
 
-/* One line under a step: symbol, tags, name, place and handling. */
-struct card_row {
+/* A piece of gear of a row, or several that are alike. */
+struct row_item {
     const struct item_kind *kind;
     const char *const *tags;
     size_t tag_count;
-    const char *name;
+    const char *name;             /* Grab bag; with a spot behind it "Grab bag," */
     const char *lesser;           /* what stands in its place where it yields; NULL: it stands */
     int yields;
-    const char *where;
+    const char *spot;             /* its own, where gear of the row is at several; "" */
+    const char *end;              /* = **across pipe: SHUT**: how it is left, by this step; "" */
     struct place origin;
 };
 
-/* A line of the table of openings: port on the left, starboard on the right. A
- * cell with no tag and no name is empty. With `head` not NULL the line is the head of
- * those that follow, which lie on neither side, and its cells are empty. */
-struct table_cell {
-    const char *tag;
-    const char *name;             /* Galley, sink drain: turn left = shut */
-    size_t handling_at;           /* where in it the handling begins; 0: it has none */
-    struct place origin;
+/* Gear of a step at one place: of one zone, side and level. */
+struct card_row {
+    const char *place;            /* Cockpit, PORT; with a spot behind it "Cockpit, PORT," */
+    const char *spot;             /* by the wheel: of all its gear; "" */
+    const struct row_item *items; /* one at least */
+    size_t item_count;
+    struct place origin;          /* of its first item */
 };
-#define TABLE_CELLS 2
-struct table_row {
-    const char *head;
-    struct table_cell cells[TABLE_CELLS];
+
+/* The openings of one side, from the bow aft, a row a place; an opening has an end only where it
+ * differs from what the head says of all. */
+struct opening_group {
+    enum side side;               /* SIDE_NONE: it is not recorded */
+    const char *head;             /* **PORT:** across = **SHUT** */
+    const struct card_row *rows;
+    size_t row_count;
 };
 
 /* What goes first where a page has no room for all: 0 must stand, the highest goes first. */
 enum {
     YIELDS_NEVER,
+    YIELDS_CONTACT,               /* the contact line, which the distress card has too */
     YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };
@@ -70,22 +75,19 @@ struct card_step {
     /* What kills there, a line each. */
     const struct card_text *lethal;
     size_t lethal_count;
+    /* What must be so for gear of its rows to be worked, a line a piece: before the rows. */
+    const struct card_text *conditions;
+    size_t condition_count;
     const struct card_row *rows;
     size_t row_count;
-    const struct table_row *table;
+    const struct opening_group *table;     /* port and starboard before the others */
     size_t table_count;
     const struct item_kind *table_kind;
-    const char *table_note;       /* handling that is the same for all: "all: across = shut" */
-    const char *table_heads[TABLE_CELLS];
     const struct card_figure *figures;     /* those of the sheet's that serve it */
     size_t figure_count;
     const struct procedure_step *step;
     const struct step_case *taken; /* NULL: the step's own words */
 };
-
-/* Rows of a step as the budget counts them: gear, figures, and two lines of its table,
- * which are set closer and are shut one like the other, as one. */
-size_t card_step_rows(const struct card_step *step);
 
 struct card_warning {
     const char *text;

@@ -108,8 +108,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
     X(KILOGRAMS, kilograms, PLAIN, "count") \
-    X(ALL_HANDLED, all_handled, PLAIN, "how") \
-    X(OTHERS_HANDLED, others_handled, PLAIN, "how") \
     X(TABLE_CENTRE, table_centre, PLAIN, "") \
     X(TABLE_BOTH_SIDES, table_both_sides, PLAIN, "") \
     X(TABLE_SIDE_UNKNOWN, table_side_unknown, PLAIN, "") \
@@ -151,7 +149,10 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SIDE_CENTRE, side_centre, PLAIN, "") \
     X(SIDE_BOTH, side_both, PLAIN, "") \
     X(VALVE_NONE, valve_none, PLAIN, "") \
-    X(PLACE_HANDLED, place_handled, PLAIN, "place how") \
+    X(ROW_PLACE, row_place, PLAIN, "place") \
+    X(ROW_NAME, row_name, PLAIN, "name") \
+    X(ROW_END, row_end, PLAIN, "end") \
+    X(ROW_CONDITION, row_condition, PLAIN, "gear conditions") \
     X(BEHIND, behind, PLAIN, "what") \
     X(HANDLE_AT, handle_at, PLAIN, "place") \
     X(WORKED_FROM, worked_from, PLAIN, "place") \
@@ -161,6 +162,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLATFORM_UP, platform_up, PLAIN, "") \
     X(PLATFORM_DOWN, platform_down, PLAIN, "") \
     X(HANDLED_STATE, handled_state, PLAIN, "how state") \
+    X(OPENINGS_AT, openings_at, PLAIN, "side") \
+    X(OPENINGS_HANDLED, openings_handled, PLAIN, "side how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "place") \

@@ -74,37 +74,34 @@ static void signs_visit(const struct visiting *visiting, const struct signs_fact
 
 /* ---- steps ---- */
 
-/* Tags, name and place stand beside each other: other rows may have one of them too. Which
- * name is printed follows from the room on the page. */
-static void row_visit(const struct visiting *visiting, const struct card_row *row)
+/* Which name is printed follows from the room on the page. */
+static void row_item_visit(const struct visiting *visiting, const struct row_item *item)
 {
-    give(visiting, FACT_KNOWN, "full name", row->name, row->origin);
-    give(visiting, FACT_KNOWN, "lesser name", row->lesser == NULL ? row->name : row->lesser,
-         row->origin);
-    for (size_t t = 0; t < row->tag_count; t++)
-        (t == 0 ? give : give_behind)(visiting, FACT_PRINTED, "tag", row->tags[t], row->origin);
-    (row->tag_count == 0 ? give : give_behind)(visiting, FACT_SHOWN, "name", row->name,
-                                               row->origin);
-    give_behind(visiting, FACT_PRINTED, "place", row->where, row->origin);
+    give(visiting, FACT_KNOWN, "full name", item->name, item->origin);
+    give(visiting, FACT_KNOWN, "lesser name", item->lesser == NULL ? item->name : item->lesser,
+         item->origin);
+    for (size_t t = 0; t < item->tag_count; t++)
+        give_behind(visiting, FACT_PRINTED, "tag", item->tags[t], item->origin);
+    give_behind(visiting, FACT_SHOWN, "name", item->name, item->origin);
+    give_behind(visiting, FACT_PRINTED, "own spot", item->spot, item->origin);
+    give_behind(visiting, FACT_PRINTED, "end", item->end, item->origin);
 }
 
-static void cell_visit(const struct visiting *visiting, const struct table_cell *cell)
+/* The place and its gear stand behind each other: other rows may have one of them too. */
+static void row_visit(const struct visiting *visiting, const struct card_row *row)
 {
-    give(visiting, FACT_PRINTED, "tag", cell->tag, cell->origin);
-    give_behind(visiting, FACT_PRINTED, "name", cell->name, cell->origin);
+    give(visiting, FACT_PRINTED, "place", row->place, row->origin);
+    give_behind(visiting, FACT_PRINTED, "spot", row->spot, row->origin);
+    for (size_t i = 0; i < row->item_count; i++)
+        row_item_visit(visiting, &row->items[i]);
 }
 
 static void table_visit(const struct visiting *visiting, const struct card_step *step)
 {
-    if (step->table_count == 0)
-        return;
-    give(visiting, FACT_PRINTED, "for all", step->table_note, nowhere);
-    for (size_t c = 0; c < TABLE_CELLS; c++)
-        give(visiting, FACT_PRINTED, "head", step->table_heads[c], nowhere);
-    for (size_t r = 0; r < step->table_count; r++) {
-        give(visiting, FACT_PRINTED, "head", step->table[r].head, nowhere);
-        for (size_t c = 0; c < TABLE_CELLS; c++)
-            cell_visit(visiting, &step->table[r].cells[c]);
+    for (size_t g = 0; g < step->table_count; g++) {
+        give(visiting, FACT_PRINTED, "head", step->table[g].head, nowhere);
+        for (size_t r = 0; r < step->table[g].row_count; r++)
+            row_visit(visiting, &step->table[g].rows[r]);
     }
 }
 
@@ -113,6 +110,7 @@ static void step_visit(const struct visiting *visiting, const struct card_step *
     give_number(visiting, "step", step->number);
     give(visiting, FACT_PRINTED, "headline", step->headline.text, step->headline.origin);
     lines_visit(visiting, "lethal", step->lethal, step->lethal_count);
+    lines_visit(visiting, "condition", step->conditions, step->condition_count);
     for (size_t i = 0; i < step->row_count; i++)
         row_visit(visiting, &step->rows[i]);
     table_visit(visiting, step);

@@ -121,29 +121,44 @@ struct step_gear {
     enum reach within;
 };
 
-/* The rows of that gear, equal neighbours joined into one; first what keeps `undecided`
- * from being decided, as NOT RECORDED. True when one of them is not reached from deck. */
+/* The rows of that gear, a row a place, and what must be so for it to be worked; first what
+ * keeps `undecided` from being decided, as NOT RECORDED. True when one of them is not reached
+ * from deck. */
 bool rows_make(struct composing *composing, const struct step_gear *wants,
                struct card_step *step);
 
 /* handling.c */
 
-/* "across = shut": how the gear is brought into that state, and the state; the state alone
- * where that is not recorded, which is told. STATE_ANY: how it is used; NULL where nothing of
- * that is recorded. */
+/* "across: SHUT": how the gear is brought into that state, and the state; the state alone
+ * where that is not recorded, which is told. Of a state that the headline says, such as take
+ * or wear, and of STATE_ANY how it is used; NULL where nothing of that is recorded. */
 const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
                                    enum end_state state);
 
-/* The same; NULL also where only the state could be said. */
+/* The handling alone, without the state; NULL: that is not recorded, which is told. */
 const struct phrase *gear_handling_known(struct composing *composing,
                                          const struct equipment *gear, enum end_state state);
+
+/* "SHUT"; NULL of a state that the headline says. */
+const struct phrase *state_said(const struct composing *composing, enum end_state state);
 
 /* "Chart table, port, over the table" of a place; the zone may be NULL, the spot too. */
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
                                   enum side side, const struct text_value *spot);
 
-/* Where one stands to work the gear, and what it is behind. */
-const struct phrase *worked_place(struct composing *composing, const struct equipment *gear);
+/* row_words.c: "Chart table, PORT" where one stands to work the gear; the spot there, what it
+ * is behind and where it vents to; "= **across: SHUT**", how a step leaves it that wants this of
+ * it; "only with engine running", what must be so for that. NULL: nothing of that is recorded. */
+const struct phrase *row_place_phrase(struct composing *composing, const struct equipment *gear);
+const struct phrase *row_spot_phrase(const struct composing *composing,
+                                     const struct equipment *gear);
+const struct phrase *row_end_phrase(struct composing *composing, const struct equipment *gear,
+                             enum end_state state);
+const struct phrase *row_condition_phrase(const struct composing *composing,
+                                   const struct equipment *gear, enum end_state state);
+
+/* Does it lie in the space that this card is about? */
+bool gear_is_inside_here(const struct composing *composing, const struct equipment *gear);
 
 /* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
  * which stands for them where the label's are not recorded. */
@@ -170,6 +185,9 @@ const struct phrase *item_unrecorded(struct composing *composing, enum item_key 
 
 /* The words in a script for a call sign or MMSI that is not recorded. */
 const char *script_unrecorded(struct composing *composing);
+
+/* "?" where a place has two sides and nothing tells which. */
+const struct phrase *side_unrecorded(struct composing *composing, const struct equipment *gear);
 
 /* The place where one works the gear; in a draft with the side that it lacks. */
 const struct phrase *gear_place_phrase(struct composing *composing, const struct equipment *gear,

@@ -111,6 +111,22 @@ void sheet_calls_make(struct composing *composing, const struct slot *slot, stru
 
 /* ---- the composer of cards with steps ---- */
 
+static bool has_distress_card(const struct composing *composing)
+{
+    for (size_t i = 0; i < composing->slot_count; i++)
+        if (composing->slots[i].procedure->kind.value == SHEET_DISTRESS)
+            return true;
+    return false;
+}
+
+/* A card without a script sends people to the telephone: its numbers stay. */
+static void contact_yields(struct composing *composing, const struct sheet *sheet)
+{
+    const struct call_facts *call = sheet_call(sheet);
+    if (has_distress_card(composing) && call->script != NULL && !call->silent)
+        composing->blocks[composing->block_count - 1].yields = YIELDS_CONTACT;
+}
+
 void card_compose(struct composing *composing, struct sheet *sheet,
                   const struct sheet_list *others)
 {
@@ -119,6 +135,7 @@ void card_compose(struct composing *composing, struct sheet *sheet,
     boxes_make(composing, sheet);
     card_call_compose(composing, sheet);
     contact_make(composing, sheet);
+    contact_yields(composing, sheet);
     plan_make(composing, sheet);
 }
 

@@ -136,6 +136,8 @@ void contact_place(struct pen *pen, struct area area)
     struct ends ends = {contact->left, contact->right,
                         contact->origin, "the contact line of the cards",
                         "shorten the name of the rescue centre"};
+    if (sheet_block(pen->sheet, BLOCK_CONTACT) == NULL)
+        return;
     pen->block = BLOCK_CONTACT;
     pen_box(pen, area, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     ends_place(pen, area, style, &ends);

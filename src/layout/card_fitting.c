@@ -21,19 +21,17 @@ bool rank_lessen(struct laying *laying)
     return true;
 }
 
-/* More figures than a card may have, or than rows leave room for. */
+/* More figures than a card may have. */
 static bool too_many_figures(const struct sheet *sheet)
 {
-    const struct steps_facts *steps = sheet_steps(sheet);
-    return steps->figure_count > FIGURES_MOST ||
-           (steps->figure_count > 0 && steps_rows(steps) > CARD_ROWS_MOST);
+    return sheet_steps(sheet)->figure_count > FIGURES_MOST;
 }
 
 static bool figure_has_room(void *of, const struct card_figure *figure)
 {
     const struct pen *pen = of;
     struct frame frame = frame_make(pen->paper, TEMPLATE_CARD, &(struct page_needs){.way = 0});
-    return figure_fits(pen, figure, frame.at[AREA_LEFT].width - row_indent(pen));
+    return figure_fits(pen, figure, frame.at[AREA_LEFT].width - step_indent(pen));
 }
 
 size_t card_split(struct laying *laying, struct pen *pen)

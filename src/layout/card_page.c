@@ -4,6 +4,7 @@
 #include "boxes.h"
 #include "call.h"
 #include "pages.h"
+#include "steps.h"
 
 /* ---- sizes ---- */
 
@@ -12,46 +13,6 @@ struct card_sizes {
     struct laid_boxes boxes;
     mpt left_over, right_over;  /* what does not fit at the floor; <= 0: it fits */
 };
-
-/* From floor to aim in sixteen steps. */
-#define NOTCHES 16
-
-static mpt size_at(const struct paper *paper, enum page_role role, int notch)
-{
-    struct size_rule rule = size_rule(paper, role);
-    return rule.floor + (rule.aim - rule.floor) * notch / NOTCHES;
-}
-
-/* Headline and rows shrink together. */
-static struct step_sizes steps_at(const struct paper *paper, int notch)
-{
-    return (struct step_sizes){size_at(paper, ROLE_HEADLINE, notch),
-                               size_at(paper, ROLE_ROW, notch)};
-}
-
-struct left_column {
-    const struct pen *pen;
-    struct area area;
-    struct laid_steps steps;
-};
-
-static bool steps_fit_at(void *of, mpt notch)
-{
-    struct left_column *column = of;
-    column->steps = steps_lay(column->pen, steps_at(column->pen->paper, (int)notch),
-                              column->area.width);
-    return column->steps.height <= column->area.height && column->steps.excess <= 0;
-}
-
-static void steps_fit(const struct pen *pen, const struct frame *frame,
-                      struct card_sizes *sizes)
-{
-    const struct size_rule notches = {.floor = 0, .aim = NOTCHES};
-    struct left_column left = {.pen = pen, .area = frame->at[AREA_LEFT]};
-    steps_fit_at(&left, size_that_fits(notches, 1, steps_fit_at, &left));
-    sizes->steps = left.steps;
-    sizes->left_over = left.steps.height - left.area.height;
-}
 
 struct right_column {
     const struct pen *pen;
@@ -80,8 +41,9 @@ static void boxes_fit(const struct pen *pen, const struct frame *frame,
 
 static struct card_sizes card_fit(const struct pen *trial, const struct frame *frame)
 {
-    struct card_sizes sizes = {.left_over = 0};
-    steps_fit(trial, frame, &sizes);
+    struct area left = frame->at[AREA_LEFT];
+    struct card_sizes sizes = {.steps = steps_fit(trial, left)};
+    sizes.left_over = sizes.steps.height - left.height;
     boxes_fit(trial, frame, &sizes);
     return sizes;
 }
@@ -91,52 +53,67 @@ static bool sizes_hold(const struct card_sizes *sizes)
     return sizes->left_over <= 0 && sizes->right_over <= 0 && sizes->steps.excess <= 0;
 }
 
+static struct frame card_frame(const struct pen *pen, const struct page_needs *shared)
+{
+    struct page_needs needs = *shared;
+    needs.contact_yielded = sheet_block(pen->sheet, BLOCK_CONTACT) == NULL;
+    return frame_make(pen->paper, TEMPLATE_CARD, &needs);
+}
+
 bool card_holds(struct pen *trial, const struct page_needs *needs, mpt least_row)
 {
-    struct frame frame = frame_make(trial->paper, TEMPLATE_CARD, needs);
+    struct frame frame = card_frame(trial, needs);
     struct card_sizes sizes = card_fit(trial, &frame);
     return sizes_hold(&sizes) && sizes.steps.sizes.row >= least_row;
 }
 
-mpt row_beside_script(const struct paper *paper, mpt script_size)
-{
-    struct size_rule script = size_rule(paper, ROLE_SCRIPT);
-    mpt notch = (script_size - script.floor) * NOTCHES / (script.aim - script.floor);
-    return steps_at(paper, (int)notch).row;
-}
-
 /* ---- what does not fit ---- */
 
-static struct frame card_frame(const struct pen *pen, const struct shared *shared)
-{
-    return frame_make(pen->paper, TEMPLATE_CARD, &shared->needs);
-}
+/* What is told of a block that has no room. */
+struct block_told {
+    mpt over;
+    struct place at;
+    const char *remedy, *what;
+};
 
-/* A block that is too long for want of room: the cause may be a line of the call
- * panel that takes it. */
-static void block_told(struct pen *pen, const struct shared *shared, mpt over,
-                       const char *remedy, const char *what)
+/* The cause may be a line of the call panel that takes the room. */
+static void block_tell(struct pen *pen, const struct shared *shared, const struct block_told *told)
 {
-    mpt width = card_frame(pen, shared).at[AREA_PANEL].width;
+    mpt width = card_frame(pen, &shared->needs).at[AREA_PANEL].width;
     const struct card_text *line = panel_lay(pen, shared->script_size, width).longest;
     if (line != NULL)
-        pen_too_long(pen, line->origin, over, "shorten these words on working the radio",
+        pen_too_long(pen, line->origin, told->over, "shorten these words on working the radio",
                      "a line of the call panel");
     else
-        pen_too_long(pen, pen->sheet->boat->facts.name.place, over, remedy, what);
+        pen_too_long(pen, told->at, told->over, told->remedy, told->what);
 }
 
 /* A local rule is the first to be shortened. */
-static void right_told(struct pen *pen, const struct shared *shared, mpt over)
+static void right_tell(struct pen *pen, const struct shared *shared, mpt over)
 {
     const struct sheet *sheet = pen->sheet;
+    const struct block_told told = {
+        over, sheet->boat->facts.name.place,
+        "give a short name_spoken and looks: a call with fewer lines makes room",
+        "the right column"};
     if (sheet_warnings(sheet, BLOCK_LOCAL_RULES)->count > 0)
         pen_too_long(pen, sheet_warnings(sheet, BLOCK_LOCAL_RULES)->items[0].origin, over,
                      "shorten the local rules for this card", "the right column");
     else
-        block_told(pen, shared, over,
-                   "give a short name_spoken and looks: a call with fewer lines makes room",
-                   "the right column");
+        block_tell(pen, shared, &told);
+}
+
+/* Fewer letters of some rows, where that is enough; else less gear. */
+static void left_tell(struct pen *pen, const struct shared *shared,
+                      const struct card_sizes *sizes)
+{
+    struct steps_cuts cuts = steps_cuts_find(pen, &sizes->steps, sizes->left_over);
+    struct block_told told = {sizes->left_over, cuts.origin, cuts.words, "the block of steps"};
+    if (cuts.words == NULL) {
+        told.at = longest_step_place(pen->sheet);
+        told.remedy = steps_remedy(pen);
+    }
+    block_tell(pen, shared, &told);
 }
 
 /* What is too long is mended where the words stand: that is where messages point. */
@@ -148,9 +125,9 @@ static bool fit_told(struct pen *pen, const struct shared *shared,
         pen_too_long(pen, steps->excess_at, steps->excess,
                      "shorten spot, how or name of this entry", "a line of the steps");
     if (sizes->left_over > 0)
-        block_told(pen, shared, sizes->left_over, steps_remedy(pen), "the block of steps");
+        left_tell(pen, shared, sizes);
     if (sizes->right_over > 0)
-        right_told(pen, shared, sizes->right_over);
+        right_tell(pen, shared, sizes->right_over);
     return sizes_hold(sizes);
 }
 
@@ -177,9 +154,10 @@ void foot_blocks_place(struct pen *pen, const struct shared *shared, const struc
 
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
-    struct frame frame = card_frame(pen, shared);
+    struct frame frame = card_frame(pen, &shared->needs);
     struct card_sizes sizes = card_fit(trial, &frame);
-    if (!budget_kept(pen) || !fit_told(pen, shared, &sizes))
+    bool kept = budget_kept(pen);
+    if (!fit_told(pen, shared, &sizes) || !kept)
         return false;
     body_place(pen, &frame, &sizes);
     foot_blocks_place(pen, shared, &frame);

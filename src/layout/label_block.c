@@ -8,13 +8,13 @@
 
 static struct style label_style(enum face_role face, mpt size, enum ink ink)
 {
-    return (struct style){ROLE_ROW, face, size, ink};
+    return (struct style){ROLE_BOX, face, size, ink};
 }
 
 /* A line of gear is as high as its sign, or as its words where they are large. */
 static mpt row_least(const struct pen *pen, mpt size)
 {
-    mpt line = line_pitch(ROLE_ROW, size), sign = grown(pen->paper, LABEL_ROW_LEAST);
+    mpt line = line_pitch(ROLE_BOX, size), sign = grown(pen->paper, LABEL_ROW_LEAST);
     return line > sign ? line : sign;
 }
 
@@ -26,7 +26,7 @@ static mpt sign_side(const struct pen *pen)
 /* Below what reaches under the line, as p and y do. */
 mpt label_drop(mpt size)
 {
-    return line_pitch(ROLE_ROW, size) + LABEL_RULE_DROP;
+    return line_pitch(ROLE_BOX, size) + LABEL_RULE_DROP;
 }
 
 /* ---- chips: the tags of a line of gear ---- */
@@ -159,7 +159,7 @@ mpt label_row_cut(const struct laid_row *laid)
 
 mpt label_line_saved(const struct pen *pen, mpt size)
 {
-    return 2 * line_pitch(ROLE_ROW, size) - row_least(pen, size);
+    return 2 * line_pitch(ROLE_BOX, size) - row_least(pen, size);
 }
 
 static void row_of_label_place(struct pen *pen, const struct laid_row *laid, enum level level,

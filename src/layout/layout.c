@@ -164,22 +164,33 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     return laid;
 }
 
+static void figure_note(const struct laid_sheet *laid, const struct yielded *one,
+                        struct arena *arena, struct problems *problems)
+{
+    const char *card = laid->sheet->name;
+    const char *subject = text_format(arena, "%s on the card %s", one->id, card);
+    problem_add_of(problems, (struct problem_subject){"figure_without_room", subject},
+                   SEVERITY_NOTE, one->origin,
+                   text_format(arena, "`maydeck why --figure %s` shows it; %s", one->id,
+                               one->cause == YIELDED_TOO_LONG
+                                   ? "its words are too long for a row, tell the crew "
+                                     "at the briefing"
+                                   : "shorter or fewer rows on the card make room"),
+                   "the figure %s finds no room on the card %s", one->id, card);
+}
+
+/* What else yields leaves something else in its place. */
 void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
 {
     for (size_t i = 0; i < laid->count; i++)
         for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
             const struct yielded *one = &laid->sheets[i].yielded[y];
-            if (one->id == NULL)
-                continue;
-            const char *card = laid->sheets[i].sheet->name;
-            const char *subject = text_format(arena, "%s on the card %s", one->id, card);
-            problem_add_of(problems, (struct problem_subject){"figure_without_room", subject},
-                           SEVERITY_NOTE, one->origin,
-                           text_format(arena, "`maydeck why --figure %s` shows it; %s", one->id,
-                                       one->cause == YIELDED_TOO_LONG
-                                           ? "its words are too long for a row, tell the crew "
-                                             "at the briefing"
-                                           : "shorter or fewer rows on the card make room"),
-                           "the figure %s finds no room on the card %s", one->id, card);
+            if (one->id != NULL)
+                figure_note(&laid->sheets[i], one, arena, problems);
+            if (one->block == BLOCK_CONTACT)
+                problem_add(problems, SEVERITY_NOTE, one->origin,
+                            "shorter or fewer rows on the card make room",
+                            "the line of rescue centre and base finds no room on the card %s: "
+                            "it stands on the distress card", laid->sheets[i].sheet->name);
         }
 }

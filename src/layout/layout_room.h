@@ -100,6 +100,10 @@ mpt baseline_in(mpt top, mpt height, mpt size);
  * `fits` answers for a size; `of` is what it was given to know. */
 mpt size_that_fits(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt size), void *of);
 
+/* The same, in steps from the floor, where what fits at a size fits at all that are smaller: it
+ * asks few times. */
+mpt size_largest(struct size_rule rule, mpt step, bool (*fits)(void *of, mpt size), void *of);
+
 /* Gives the style the largest size of its role at which the text is not wider than that, or
  * its floor; gives the width that the text has. */
 #define SIZE_STEP 250
@@ -175,7 +179,17 @@ void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
 void foot_place(struct pen *pen, const struct frame *frame);
 
-struct step_sizes { mpt headline, row; };
+struct row_setting;
+
+/* Which rows have place and gear on one line. */
+enum row_forms {
+    FORMS_OF_LINES,               /* none */
+    FORMS_BY_STEP,                /* those of steps in which all have room for it */
+    FORMS_BY_ROW,                 /* all that have room for it */
+    FORMS_BARE,                   /* those too that have it only without a locator */
+    FORMS_COUNT
+};
+struct step_sizes { mpt headline, row; enum row_forms forms; };
 
 /* The steps of a card at these sizes in a column of that width. */
 struct laid_steps {
@@ -184,12 +198,18 @@ struct laid_steps {
     mpt excess;                   /* how far the longest line passes the column; <= 0: it does
                                      not */
     struct place excess_at;       /* what that line is about */
-    mpt tag;                      /* width of the boxes of tags */
-    mpt pitch;                    /* from row to row at least */
+    const struct row_setting *setting;
     const struct laid_step *steps;
     size_t count;
 };
 struct laid_steps steps_lay(const struct pen *pen, struct step_sizes sizes, mpt width);
+
+/* steps_fit.c: the steps at the largest sizes at which they fit into the area, or else at their
+ * floors in the form that is lowest. */
+struct laid_steps steps_fit(const struct pen *pen, struct area area);
+
+/* The size of rows that keeps pace with a script of that size. */
+mpt row_beside_script(const struct paper *paper, mpt script_size);
 
 /* Tells of each line of gear that is too long; false: of none. */
 bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid);
@@ -199,6 +219,9 @@ void steps_place(struct pen *pen, const struct laid_steps *laid, struct area col
 
 /* steps_budget.c: false, with a problem, where a card has more steps or rows than it may. */
 bool budget_kept(struct pen *pen);
+
+/* Where the first gear of the step with the most is recorded. */
+struct place longest_step_place(const struct sheet *sheet);
 
 /* What makes the steps shorter. */
 const char *steps_remedy(const struct pen *pen);

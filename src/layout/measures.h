@@ -60,26 +60,43 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 /* ---- steps ---- */
 
-#define STEP_INDENT MM(10.4)       /* of words, behind the disc and the signs */
-#define STEP_SIGN_AT MM(1.2)       /* signs stand below the number, tags below the headline */
-#define STEP_GAP MM(0.7)
+#define STEP_DISC MM(6.2)          /* across, round the number */
+#define STEP_DISC_AT MM(0.7)
+#define STEP_WORDS_AT MM(9)        /* headlines and notes, behind the disc */
+#define STEP_GAP MM(1)             /* between two steps, for the line between them */
 #define STEP_GAP_MOST MM(12)
-#define STEP_LINE_LOW MM(0.25)     /* a headline reaches below its height, a disc does not */
-#define LETHAL_GAP MM(0.3)         /* below the headline, whose letters reach low */
-#define ROW_PITCH MM(7.05)
+#define NOTE_CLEAR MM(0.2)         /* above a line of a note */
+#define HEADLINE_MOST 1450         /* thousandths of the rows: no headline is larger */
+#define HEADLINE_REST_LESS MPT_PER_POINT * 5 / 2   /* its words that are not bold are smaller */
+
+/* ---- rows ---- */
+
+#define ROW_SIGN_AT MM(0.6)        /* signs stand below the number */
+#define ROW_SIGN_PITCH MM(7.4)     /* from sign to sign, side by side or one below the other */
+#define ROW_SIGN_CLEAR MM(0.3)     /* of a row, beside its signs */
+#define ROW_BELOW_WORDS MM(0.35)   /* above signs that stand below words */
+#define ROW_WORDS_AT MM(8.6)       /* behind one sign */
+#define ROW_CLEAR MM(0.4)          /* of a row, beside its lines */
 #define ROW_EXTRA_MOST MM(3.5)
 #define ROW_TAG_PAD MM(2)          /* of both sides together */
 #define ROW_TAG_SLACK MM(0.6)      /* between the boxes of tags one below the other */
 #define ROW_TAG_GAP MM(0.7)        /* behind a tag, and behind the last before the name */
-#define ROW_WHERE_GAP MM(1.8)      /* between the name and where it is */
-#define FIGURE_GAP MM(0.4)
+#define ROW_ITEM_GAP MM(3)         /* between two pieces of gear on one line */
+#define ROW_PLACE_GAP MM(3.2)      /* behind the place, where gear stands on its line */
+#define PLACE_LARGER MPT_PER_POINT /* by which places are larger than names, */
+#define PLACE_LARGER_FROM (MPT_PER_POINT / 2)      /* of names so much over their floor */
+#define LOCATOR_WIDTH MM(9)
+#define LOCATOR_HEIGHT MM(9.4)     /* at most */
+#define LOCATOR_CLEAR MM(0.5)      /* of a row, above and below it together */
+#define LOCATOR_GAP MM(1.8)        /* before it */
+#define LOCATOR_LINE MM(0.5)
+#define LOCATOR_DOT MM(2)
 
 /* ---- the table of openings ---- */
 
-#define CELL_START MM(1.2)         /* from the tag to the words */
-#define CELL_END MM(1.5)           /* from them to the next column */
+#define TABLE_COLUMN_GAP MM(2)
+#define TABLE_OPENING_GAP MM(1.4)  /* between two openings on one line */
 #define TABLE_SIGN_DOWN MM(0.6)
-#define TABLE_NOTE_GAP MM(2)
 
 /* ---- boxes ---- */
 

@@ -101,7 +101,4 @@ bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 /* The contact line and the call panel, as far as the sheet has them. */
 void foot_blocks_place(struct pen *pen, const struct shared *shared, const struct frame *frame);
 
-/* The size of rows that keeps pace with a script of that size. */
-mpt row_beside_script(const struct paper *paper, mpt script_size);
-
 #endif

@@ -133,7 +133,7 @@ static bool labels_led_at(void *of, mpt size)
 static void labels_fit(const struct pen *pen, struct safety_page *page)
 {
     struct labels_fitting fitting = {pen, page, 0};
-    mpt size = size_that_fits(size_rule(pen->paper, ROLE_ROW), LABEL_SIZE_STEP, labels_led_at,
+    mpt size = size_that_fits(size_rule(pen->paper, ROLE_BOX), LABEL_SIZE_STEP, labels_led_at,
                               &fitting);
     if (page->found != LABELS_LED && !labels_led_at(&fitting, size) && fitting.keyed > 0)
         labels_try(pen, page, fitting.keyed, LABEL_GAP_LEAST);

@@ -19,8 +19,8 @@ static const struct role_sizes {
     [ROLE_BOAT] = {24, 32, PT(8), PT(8), 120},
     [ROLE_SIGNS] = {24, 28, PT(8), PT(8), 120},
     [ROLE_CALL_LINE] = {24, 28, PT(8), PT(8), 120},
-    [ROLE_HEADLINE] = {32, 40, PT(8), PT(8), 106},
-    [ROLE_ROW] = {24, 28, PT(8), PT(8), 120},
+    [ROLE_HEADLINE] = {32, 48, PT(8), PT(8), 116},
+    [ROLE_ROW] = {24, 33, PT(8), PT(8), 115},
     [ROLE_TABLE] = {24, 26, PT(8), PT(8), 115},    /* each line by itself */
     [ROLE_BOX] = {24, 28, PT(8), PT(8), 120},
     [ROLE_CONTACT] = {24, 28, PT(8), PT(8), 120},

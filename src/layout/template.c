@@ -16,7 +16,7 @@ enum cut {
 };
 
 /* When an area is there. Else its gap is not either. */
-enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED };
+enum there { ALWAYS, WHERE_MARKED, WHERE_NEEDED, UNLESS_YIELDED, WHERE_YIELDED };
 
 /* Does the least that an area is grow with the type in it? See `grown`. */
 enum growth { STAYS, GROWS };
@@ -37,7 +37,7 @@ struct area_row {
 #define HEAD_ROWS \
     {AREA_STRIP_HEAD, CUT_HEAD, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}, \
     {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(21), MM(0.45), {0}}, \
-    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.8), MM(0.45), {0}}, \
+    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.5), MM(0.45), {0}}, \
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
     {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.2), MM(0.7), {0}}, \
     {AREA_STRIP_FOOT, CUT_FOOT, WHERE_MARKED, STAYS, MM(4.0), MM(0.45), {0}}
@@ -45,7 +45,8 @@ struct area_row {
 #define CALL_ROWS \
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
     {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}}, \
-    {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}}, \
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
 
 static const struct area_row card_rows[] = {
@@ -103,6 +104,10 @@ static bool is_there(const struct area_row *row, const struct page_needs *needs)
         return needs->marked;
     case WHERE_NEEDED:
         return row->area < AREA_COUNT && needs->height[row->area] > 0;
+    case UNLESS_YIELDED:
+        return !needs->contact_yielded;
+    case WHERE_YIELDED:
+        return needs->contact_yielded;
     }
     promise_unreached();
 }

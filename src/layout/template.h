@@ -50,6 +50,7 @@ enum template_key {
 struct page_needs {
     mpt height[AREA_COUNT];
     bool marked;         /* some pen of the set has a mark: all leave room for it */
+    bool contact_yielded;    /* the sheet goes without its contact line: the body has its room */
     int way;
 };
 

@@ -20,17 +20,28 @@ static size_t figures_keep(const struct trim *trim, const struct card_figure *fi
     return kept_count;
 }
 
+static const struct row_item *items_trimmed(const struct trim *trim, const struct card_row *row,
+                                            struct arena *arena)
+{
+    struct row_item *trimmed = arena_array(arena, row->item_count, sizeof *trimmed);
+    for (size_t i = 0; i < row->item_count; i++) {
+        trimmed[i] = row->items[i];
+        if (trimmed[i].lesser == NULL || trimmed[i].yields < trim->least)
+            continue;
+        trimmed[i].name = trimmed[i].lesser;
+        trimmed[i].lesser = NULL;
+        trimmed[i].yields = YIELDS_NEVER;
+    }
+    return trimmed;
+}
+
 static const struct card_row *rows_trimmed(const struct trim *trim, const struct card_row *rows,
                                            size_t count, struct arena *arena)
 {
     struct card_row *trimmed = arena_array(arena, count, sizeof *trimmed);
     for (size_t i = 0; i < count; i++) {
         trimmed[i] = rows[i];
-        if (rows[i].lesser == NULL || rows[i].yields < trim->least)
-            continue;
-        trimmed[i].name = rows[i].lesser;
-        trimmed[i].lesser = NULL;
-        trimmed[i].yields = YIELDS_NEVER;
+        trimmed[i].items = items_trimmed(trim, &rows[i], arena);
     }
     return trimmed;
 }
@@ -101,8 +112,9 @@ static int highest(int a, int b)
 static int rows_yield(const struct card_row *rows, size_t count)
 {
     int most = YIELDS_NEVER;
-    for (size_t i = 0; i < count; i++)
-        most = highest(most, rows[i].yields);
+    for (size_t r = 0; r < count; r++)
+        for (size_t i = 0; i < rows[r].item_count; i++)
+            most = highest(most, rows[r].items[i].yields);
     return most;
 }
 
@@ -151,10 +163,13 @@ static void figures_yielded(struct yielding *yielding, const struct steps_facts 
 static void rows_yielded(struct yielding *yielding, enum block_key block,
                          const struct card_row *rows, size_t count, const struct trim *trim)
 {
-    for (size_t i = 0; i < count; i++)
-        if (rows[i].lesser != NULL && rows[i].yields >= trim->least)
-            yielded_add(yielding, (struct yielded){block, NULL, rows[i].name, YIELDED_TO_OTHERS,
-                                                   rows[i].origin});
+    for (size_t r = 0; r < count; r++)
+        for (size_t i = 0; i < rows[r].item_count; i++) {
+            const struct row_item *item = &rows[r].items[i];
+            if (item->lesser != NULL && item->yields >= trim->least)
+                yielded_add(yielding, (struct yielded){block, NULL, item->name,
+                                                       YIELDED_TO_OTHERS, item->origin});
+        }
 }
 
 size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,

@@ -132,7 +132,7 @@ static bool one_word(const struct page_item *a, const struct page_item *b)
 static mpt texts_limit(const struct page_item *a, const struct page_item *b, struct area first,
                        struct area second)
 {
-    bool side_by_side = first.x >= RIGHT_OF(second) || second.x >= RIGHT_OF(first);
+    bool level = first.y < FOOT_OF(second) && second.y < FOOT_OF(first);
     if (one_word(a, b))
         return 0;
     if (one_line(a, b)) {
@@ -143,7 +143,7 @@ static mpt texts_limit(const struct page_item *a, const struct page_item *b, str
         return 0;
     if (in_plan(a) && in_plan(b))
         return MARKERS_APART;
-    return side_by_side ? APART : STACKED;
+    return level ? APART : STACKED;
 }
 
 static void two_texts_judge(struct proofing *p, size_t i, size_t j)

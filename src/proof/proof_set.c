@@ -100,13 +100,14 @@ static void term_judge(struct proofing *p, struct term_list *terms, const struct
 static void row_terms(struct proofing *p, struct term_list *terms, enum block_key block,
                       const struct card_row *rows, size_t count)
 {
-    for (size_t r = 0; r < count; r++) {
-        const struct card_row *row = &rows[r];
-        struct term term = {row->tag_count == 1 ? row->tags[0] : NULL, row->name, row->kind,
-                            block, row->origin};
-        if (term.tag != NULL)
-            term_judge(p, terms, &term);
-    }
+    for (size_t r = 0; r < count; r++)
+        for (size_t i = 0; i < rows[r].item_count; i++) {
+            const struct row_item *item = &rows[r].items[i];
+            struct term term = {item->tag_count == 1 ? item->tags[0] : NULL, item->name,
+                                item->kind, block, item->origin};
+            if (term.tag != NULL)
+                term_judge(p, terms, &term);
+        }
 }
 
 /* A tag that stands for a run of them is none of its own. */

@@ -48,7 +48,7 @@ static void steps_judge(struct proofing *p)
     const struct steps_facts *steps = sheet_steps(p->sheet);
     size_t rows = 0;
     for (size_t i = 0; i < steps->count; i++)
-        rows += card_step_rows(&steps->items[i]);
+        rows += steps->items[i].row_count;
     proof_measured(p, 2);
     if (steps->count > NUMBERED_STEPS_MOST || rows > ROWS_MOST)
         proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", steps->count, rows);
@@ -104,16 +104,23 @@ static bool tag_recorded(const struct boat *boat, const char *tag)
     return boat != NULL && text_equal(boat->radio.tag.text, tag);
 }
 
+static void item_judge(struct proofing *p, enum block_key block, const struct card_row *row,
+                       const struct row_item *item)
+{
+    struct page_item words = {.origin = item->origin, .block = block, .kind = PAGE_BOX};
+    proof_measured(p, item->tag_count + 1);
+    for (size_t t = 0; t < item->tag_count; t++)
+        if (!tag_recorded(p->sheet->boat, item->tags[t]))
+            proof_found(p, RULE_TAG_RECORDED, &words, "the tag %s is not of the boat",
+                        item->tags[t]);
+    if (item->tag_count == 0 || text_empty(row->place))
+        proof_found(p, RULE_TAG_RECORDED, &words, "%s has no tag or no place", item->name);
+}
+
 static void row_judge(struct proofing *p, enum block_key block, const struct card_row *row)
 {
-    struct page_item words = {.origin = row->origin, .block = block, .kind = PAGE_BOX};
-    proof_measured(p, row->tag_count + 1);
-    for (size_t t = 0; t < row->tag_count; t++)
-        if (!tag_recorded(p->sheet->boat, row->tags[t]))
-            proof_found(p, RULE_TAG_RECORDED, &words, "the tag %s is not of the boat",
-                        row->tags[t]);
-    if (row->tag_count == 0 || text_empty(row->where))
-        proof_found(p, RULE_TAG_RECORDED, &words, "%s has no tag or no place", row->name);
+    for (size_t i = 0; i < row->item_count; i++)
+        item_judge(p, block, row, &row->items[i]);
 }
 
 static void tags_judge(struct proofing *p)
@@ -127,14 +134,9 @@ static void tags_judge(struct proofing *p)
         const struct card_step *step = &sheet_steps(p->sheet)->items[s];
         for (size_t r = 0; r < step->row_count; r++)
             row_judge(p, BLOCK_STEPS, &step->rows[r]);
-        for (size_t r = 0; r < step->table_count; r++)
-            for (size_t c = 0; c < TABLE_CELLS; c++) {
-                const char *tag = step->table[r].cells[c].tag;
-                proof_measured(p, 1);
-                if (!text_empty(tag) && !tag_recorded(p->sheet->boat, tag))
-                    proof_found(p, RULE_TAG_RECORDED, NULL, "the tag %s is not of the boat",
-                                tag);
-            }
+        for (size_t g = 0; g < step->table_count; g++)
+            for (size_t r = 0; r < step->table[g].row_count; r++)
+                row_judge(p, BLOCK_STEPS, &step->table[g].rows[r]);
     }
 }
 

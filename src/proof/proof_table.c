@@ -64,12 +64,13 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_TIERS] = {"G5", "title, headlines, words and small print are told apart by size",
         "four tiers, each at least a seventh taller than the next", "shorten the words",
         PROOF_NOTE, PROOF_PAGE, "within a tier sizes may differ by what a card's words leave "
-        "room for: there are four tiers (16 over 14 pt is a seventh), not four sizes",
+        "room for: there are four tiers (16 over 14 pt is a seventh), not four sizes. Of a "
+        "headline its bold command is measured; its other words have their floor (G4)",
         "CR-177605"},
     [RULE_FACES] = {"G5", "one family in two weights", "regular and bold", "use them",
         PROOF_ERROR, PROOF_PAGE, "codes have a face of their own, where 0 and O, 1, I and l "
         "differ", "CR-177605"},
-    [RULE_LEADING] = {"G6", "lines of a paragraph stand apart", "1.2 to 1.5 of the size",
+    [RULE_LEADING] = {"G6", "lines of a paragraph stand apart", "1.15 to 1.5 of the size",
         "give the block more room", PROOF_ERROR, PROOF_PAGE,
         "a title on two lines (capitals only: measured between them, 2.5 mm); a line to write "
         "upon has its own height", "CR-177605"},

@@ -160,7 +160,7 @@ gaps_check() {
     awk "$item_awk"'
         { item_read() }
         kind == "box" && block == "call line" { top = y + height }
-        kind == "box" && block == "contact" { bottom = y }
+        kind == "box" && block ~ /^(contact|call)$/ && (!bottom || y < bottom) { bottom = y }
         (kind == "text" || kind == "sign") && x < 297638 { Y[++count] = y; H[count] = height }
         END {
             if (!top || !bottom) print "no call line or no contact line"
@@ -302,7 +302,9 @@ words_list() {
     cat "$dumps"/*.dump | awk "$item_awk"'
         { item_read() }
         kind != "text" { next }
-        role == "headline" { start = x }
+        role == "headline" { start = x; table = 0 }
+        role == "row" && face == "bold" && text ~ /^(PORT|STARB.*D):?$/ { table = 1 }
+        table && role == "row" { next }             # places of openings
         role == "headline" || role == "signs" || role == "call_line" || role == "box" ||
         (role == "row" && face == "bold" && ink == "black" && x == start) {
             gsub(/ [0-9]+[A-Z]/, "", text)

@@ -201,8 +201,8 @@ proofs_list() {
 16 | bracken | gas_leak | dump | s/wave, whistle\. Fetch/call by the set. Fetch/
 16 | anise | gas_leak | dump | s/^\(text decision .*\)"Stay on deck,/\1"Send MAYDAY,/
 16 | bracken | battery_fire | dump | s/^\(text call line .*\)"NO HANDHELD ON DECK: .*"/\1"MAYDAY NOW, by handheld."/
-17 | anise | distress_call | dump | s/"DSC not available: voice only\."/"Press the red key."/
-18 | anise | distress_call | dump | s/"DSC not available: voice only\."/"Lift its lid."/
+17 | anise | distress_call | dump | s/"DSC not available:[^"]*"/"Press the red key."/
+18 | anise | distress_call | dump | s/"DSC not available:[^"]*"/"Lift its lid."/
 19 | cicely | flooding | dump | s/"Flares [^"]*"/"Leave the fixed radio alone."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Leave now."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Do steps 5 to 8, now."/
@@ -216,11 +216,11 @@ proofs_list() {
 27 | parsley | abandon_fire | dump | s/"the dinghy to/"the raft to/
 28 | bracken | abandon_ship | dump | s/"Row clear\."/"Wait."/
 29 | parsley | abandon_fire | dump | s/"Row clear\."/"Wait."/
-30 | mallow | flooding | dump | s/across = shut/in line = open/
-30 | mallow | flooding | dump | s/up = on/down = off/
-30 | hyssop | engine_fire_port | dump | s/hold STOP P/right = ON/
-31 | nettle | engine_fire | dump | s/"Cockpit, starboard, by the wheel: hold STOP"/"Cockpit, by the wheel: hold STOP"/
-31 | nettle | engine_fire | dump | s/"Cockpit, starboard, by the wheel: hold STOP"/"Cockpit, starboard: hold STOP"/
+30 | mallow | flooding | dump | s/"SHUT"/"OPEN"/
+30 | mallow | flooding | dump | s/"up: ON"/"down: OFF"/
+30 | hyssop | engine_fire_port | dump | s/"hold STOP P"/"right: ON"/
+31 | nettle | engine_fire | dump | s/"Cockpit, STARBOARD,"/"Cockpit,"/
+31 | nettle | engine_fire | dump | s/"by the wheel"/"aft"/
 32 | nettle | engine_fire | dump | s/^\(text steps .*role=row ink=white.*\)"E1"$/&\n\1"C6"/
 33 | parsley | engine_fire_starboard | dump | s/"AFTER THE CALL: TURN OFF"/"TURN OFF"/
 33 | parsley | engine_fire_starboard | dump | s/The fixed radio is dead then\./It is dark then./

@@ -266,7 +266,7 @@ changed tamarisk -e '/item: seacock/{/tag: C11,/!d;}'
 printed
 expect_status held-one-seacock 0
 expect_equal held-one-seacock-all "$(cat "$scratch/titles")" "$(titles_list)"
-says held-one-seacock-handling '7 FLOODING' 'across = shut'
+says held-one-seacock-handling '7 FLOODING' 'across = SHUT'
 
 # ---- gear that only helps, not recorded ----
 

@@ -119,7 +119,7 @@ changed boats/tamarisk.yaml '/item: fuel_shutoff_diesel/s/spot: aft face/spot: a
 line=$(grep -n 'item: fuel_shutoff_diesel' "$fleet/boats/tamarisk.yaml" | sed 's/:.*//')
 maydeck print "$fleet" --boat tamarisk --date "$print_date" -o "$out"
 expect_status proof-left 1
-grep "tamarisk.yaml:$line:.*: error: 3 ENGINE FIRE (en): G25: .*xx: across.*; limit: " "$scratch/stderr" \
+grep "tamarisk.yaml:$line:.*: error: 3 ENGINE FIRE (en): G25: .*aft xx.*; limit: " "$scratch/stderr" \
     >"$scratch/left"
 expect_equal proof-left-told 1 "$(wc -l <"$scratch/left" | tr -d ' ')"
 pdftotext "$out/tamarisk.pdf" - | grep -qw xx && not_ok proof-left-printed "xx was printed"

@@ -36,7 +36,7 @@ static void black_on_blue(struct proof_try *try, bool broken)
 /* 5.0:1 is enough for large type only. */
 static void small_white_on_green(struct proof_try *try, bool broken)
 {
-    words_on(try, INK_WHITE, INK_RESCUE, broken ? 13500 : 14000);
+    words_on(try, INK_WHITE, INK_RESCUE, broken ? 17500 : 18000);
 }
 
 static void grey_on_yellow(struct proof_try *try, bool broken)

@@ -137,7 +137,7 @@ static void tags_of_the_plan_touch(struct proof_try *try, bool broken)
 
 static void words_over_a_line(struct proof_try *try, bool broken)
 {
-    struct page_item *words = try_saying(try, "Engine stop");
+    struct page_item *words = words_add(try, try_saying(try, "Engine stop"), MM(20), MM(10));
     mpt y = words->baseline + (broken ? -MM(1) : MM(2));
     line_add(try, (struct point){words->area.x, y},
              (struct point){words->area.x + words->area.width, y}, INK_BLACK, MM(0.35));
@@ -192,8 +192,8 @@ static void a_phrase_of_the_call_is_lost(struct proof_try *try, bool broken)
 
 static void a_seacock_is_lost(struct proof_try *try, bool broken)
 {
-    struct page_item *cell = try_saying(try, "Forward toilet, basin");
-    item_say(try, cell, broken ? "Forward" : cell->run->text);
+    struct page_item *cell = try_saying(try, "basin drain");
+    item_say(try, cell, broken ? "drain" : cell->run->text);
 }
 
 static void a_label_of_the_safety_plan_is_lost(struct proof_try *try, bool broken)

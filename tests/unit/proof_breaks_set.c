@@ -31,14 +31,14 @@ static void steps_lower(struct proof_try *try, bool broken)
 
 static void another_name(struct proof_try *try, bool broken)
 {
-    struct card_row *row = try_row(try, 1);
-    row->name = broken ? "Motor switch" : row->name;
+    struct row_item *item = try_item(try, 1);
+    item->name = broken ? "Motor switch" : item->name;
 }
 
 static void another_kind(struct proof_try *try, bool broken)
 {
-    struct card_row *row = try_row(try, 1);
-    row->kind = broken ? item_find("epirb") : row->kind;
+    struct row_item *item = try_item(try, 1);
+    item->kind = broken ? item_find("epirb") : item->kind;
 }
 
 static void exit_to_no_card(struct proof_try *try, bool broken)

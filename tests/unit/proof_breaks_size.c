@@ -160,7 +160,7 @@ static void lines_too_close(struct proof_try *try, bool broken)
 {
     struct page_item *line = try_text(try, BLOCK_DECISION, ROLE_BOX, 1);
     struct page_item *first = try_text(try, BLOCK_DECISION, ROLE_BOX, 0);
-    mpt share = broken ? 117 : 121;
+    mpt share = broken ? 113 : 116;
     item_move(line, 0, first->baseline + first->run->size / 100 * share - line->baseline);
 }
 

@@ -114,30 +114,38 @@ static void tag_of_no_gear(struct proof_try *try, bool broken)
 {
     static const char *const strange[] = {"Z99"};
     if (broken)
-        try_row(try, 1)->tags = strange;
+        try_item(try, 1)->tags = strange;
 }
 
 static void row_without_place(struct proof_try *try, bool broken)
 {
     struct card_row *row = try_row(try, 1);
-    row->where = broken ? "" : row->where;
+    row->place = broken ? "" : row->place;
 }
 
 static void row_without_tag(struct proof_try *try, bool broken)
 {
-    struct card_row *row = try_row(try, 1);
-    row->tag_count = broken ? 0 : row->tag_count;
+    struct row_item *item = try_item(try, 1);
+    item->tag_count = broken ? 0 : item->tag_count;
 }
 
 static void table_tag_of_no_gear(struct proof_try *try, bool broken)
 {
+    static const char *const strange[] = {"Z99"};
     for (size_t i = 0; i < sheet_steps(&try->card)->count; i++)
         if (try->steps[i].table_count > 0 && broken) {
-            struct table_row *table = arena_array(try->arena, try->steps[i].table_count,
-                                                  sizeof *table);
-            memcpy(table, try->steps[i].table, try->steps[i].table_count * sizeof *table);
-            table[0].cells[0].tag = "Z99";
-            try->steps[i].table = table;
+            struct opening_group *group = arena_alloc(try->arena, sizeof *group);
+            struct card_row *row = arena_alloc(try->arena, sizeof *row);
+            struct row_item *item = arena_alloc(try->arena, sizeof *item);
+            *group = try->steps[i].table[0];
+            *row = group->rows[0];
+            *item = row->items[0];
+            item->tags = strange;
+            row->items = item;
+            group->rows = row;
+            group->row_count = 1;
+            try->steps[i].table = group;
+            try->steps[i].table_count = 1;
         }
 }
 

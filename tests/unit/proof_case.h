@@ -58,6 +58,9 @@ struct page_item *try_thing(struct proof_try *try, enum block_key block, enum pa
 /* The n-th row of the card's steps. */
 struct card_row *try_row(struct proof_try *try, size_t n);
 
+/* The first piece of gear of that row. */
+struct row_item *try_item(struct proof_try *try, size_t n);
+
 /* ---- spoiling ---- */
 
 /* Sets the text anew, where it began, with other words, size or face. */

@@ -54,6 +54,11 @@ struct card_row *try_row(struct proof_try *try, size_t n)
     return NULL;
 }
 
+struct row_item *try_item(struct proof_try *try, size_t n)
+{
+    return (struct row_item *)(uintptr_t)try_row(try, n)->items;
+}
+
 /* ---- words ---- */
 
 static void item_set(struct proof_try *try, struct page_item *item, const char *words, mpt size,

@@ -79,16 +79,28 @@ static void every_word_of_the_decision_and_the_call_matters(void **state)
         must_matter(&card, words[i].word, words[i].what);
 }
 
+static void item_words_matter(const struct sheet *card, struct row_item *item)
+{
+    const char **tags = arena_array(test.arena, item->tag_count, sizeof *tags);
+    memcpy(tags, item->tags, item->tag_count * sizeof *tags);
+    item->tags = tags;
+    for (size_t t = 0; t < item->tag_count; t++)
+        must_matter(card, &tags[t], "tag");
+    must_matter(card, &item->name, "name");
+    must_matter(card, &item->lesser, "lesser name");
+    must_matter(card, &item->spot, "own spot");
+    must_matter(card, &item->end, "end");
+}
+
 static void row_words_matter(const struct sheet *card, struct card_row *row)
 {
-    const char **tags = arena_array(test.arena, row->tag_count, sizeof *tags);
-    memcpy(tags, row->tags, row->tag_count * sizeof *tags);
-    row->tags = tags;
-    for (size_t t = 0; t < row->tag_count; t++)
-        must_matter(card, &tags[t], "tag");
-    must_matter(card, &row->name, "name");
-    must_matter(card, &row->lesser, "lesser name");
-    must_matter(card, &row->where, "place");
+    struct row_item *items = arena_array(test.arena, row->item_count, sizeof *items);
+    memcpy(items, row->items, row->item_count * sizeof *items);
+    row->items = items;
+    must_matter(card, &row->place, "place");
+    must_matter(card, &row->spot, "spot");
+    for (size_t i = 0; i < row->item_count; i++)
+        item_words_matter(card, &items[i]);
 }
 
 static void step_words_matter(const struct sheet *card, struct card_step *step)
@@ -131,23 +143,38 @@ static struct sheet card_of_one_step(const char *id, struct card_step *step)
     return card;
 }
 
-static void every_cell_of_the_table_matters(void **state)
+static void group_words_matter(const struct sheet *card, struct opening_group *group)
+{
+    struct card_row *rows = arena_array(test.arena, group->row_count, sizeof *rows);
+    memcpy(rows, group->rows, group->row_count * sizeof *rows);
+    group->rows = rows;
+    must_matter(card, &group->head, "a head of the table");
+    for (size_t r = 0; r < group->row_count; r++)
+        row_words_matter(card, &rows[r]);
+}
+
+static void every_opening_of_the_table_matters(void **state)
 {
     (void)state;
     struct card_step step;
     struct sheet card = card_of_one_step("seacocks", &step);
-    struct table_row *table = arena_array(test.arena, step.table_count, sizeof *table);
+    struct opening_group *table = arena_array(test.arena, step.table_count, sizeof *table);
     assert_true(step.table_count > 0);
     memcpy(table, step.table, step.table_count * sizeof *table);
     step.table = table;
-    must_matter(&card, &step.table_note, "table note");
-    must_matter(&card, &step.table_heads[0], "a head of the table");
-    must_matter(&card, &step.table_heads[1], "a head of the table");
-    for (size_t i = 0; i < step.table_count; i++)
-        for (size_t c = 0; c < TABLE_CELLS; c++) {
-            must_matter(&card, &table[i].cells[c].tag, "cell tag");
-            must_matter(&card, &table[i].cells[c].name, "cell name");
-        }
+    for (size_t g = 0; g < step.table_count; g++)
+        group_words_matter(&card, &table[g]);
+}
+
+static void every_condition_of_a_row_matters(void **state)
+{
+    (void)state;
+    struct card_step step;
+    struct sheet card = card_of_one_step("seacocks", &step);
+    struct card_text condition = {.text = "**C1** only with engine running."};
+    step.conditions = &condition;
+    step.condition_count = 1;
+    must_matter(&card, &condition.text, "condition");
 }
 
 static void the_number_of_a_step_matters(void **state)
@@ -291,7 +318,8 @@ int main(void)
         TEST(every_word_of_the_frame_matters),
         TEST(every_word_of_the_decision_and_the_call_matters),
         TEST(every_word_of_the_steps_matters),
-        TEST(every_cell_of_the_table_matters),
+        TEST(every_opening_of_the_table_matters),
+        TEST(every_condition_of_a_row_matters),
         TEST(the_number_of_a_step_matters),
         TEST(every_warning_matters),
         TEST(every_section_matters),

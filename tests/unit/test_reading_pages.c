@@ -34,44 +34,30 @@ static int close_all(void **state)
 
 /* ---- steps ---- */
 
+static const char *item_words(const char *words, const struct row_item *item)
+{
+    for (size_t t = 0; t < item->tag_count; t++)
+        words = joined(words, item->tags[t]);
+    return joined(joined(joined(words, item->name), item->spot), item->end);
+}
+
+/* The place first, then its gear. */
 static void rows_expect(struct reading_back *back, const struct card_row *rows, size_t count)
 {
-    for (size_t i = 0; i < count; i++) {
-        const char *words = "";
-        for (size_t t = 0; t < rows[i].tag_count; t++)
-            words = joined(words, rows[i].tags[t]);
-        expect_next(back, "LBody", joined(joined(words, rows[i].name), rows[i].where));
+    for (size_t r = 0; r < count; r++) {
+        const char *words = joined(rows[r].place, rows[r].spot);
+        for (size_t i = 0; i < rows[r].item_count; i++)
+            words = item_words(words, &rows[r].items[i]);
+        expect_next(back, "LBody", words);
     }
 }
 
-static void cells_expect(struct reading_back *back, const struct card_step *step, size_t from,
-                         size_t cell)
-{
-    for (size_t i = from; i < step->table_count && step->table[i].head == NULL; i++) {
-        const struct table_cell *own = &step->table[i].cells[cell];
-        if (own->name != NULL)
-            expect_next(back, "LBody", joined(own->tag, own->name));
-    }
-}
-
-/* One side, then the other; then what lies on neither, line by line. */
+/* One side, then the other; then what lies on neither. */
 static void table_expect(struct reading_back *back, const struct card_step *step)
 {
-    if (step->table_count == 0)
-        return;
-    for (size_t c = 0; c < TABLE_CELLS; c++) {
-        expect_next(back, "P", step->table_heads[c]);
-        expect_next(back, "P", c == 0 ? step->table_note : "");
-        cells_expect(back, step, 0, c);
-    }
-    bool headed = false;
-    for (size_t i = 0; i < step->table_count; i++) {
-        headed = headed || step->table[i].head != NULL;
-        expect_next(back, "P", step->table[i].head);
-        for (size_t c = 0; headed && c < TABLE_CELLS; c++)
-            if (step->table[i].cells[c].name != NULL)
-                expect_next(back, "LBody",
-                            joined(step->table[i].cells[c].tag, step->table[i].cells[c].name));
+    for (size_t g = 0; g < step->table_count; g++) {
+        expect_next(back, "P", step->table[g].head);
+        rows_expect(back, step->table[g].rows, step->table[g].row_count);
     }
 }
 
@@ -82,6 +68,8 @@ static void step_expect(struct reading_back *back, const struct card_step *step)
     expect_next(back, "H2", step->headline.text);
     for (size_t i = 0; i < step->lethal_count; i++)
         lethal = joined(lethal, step->lethal[i].text);
+    for (size_t i = 0; i < step->condition_count; i++)
+        lethal = joined(lethal, step->conditions[i].text);
     expect_next(back, "P", lethal);
     rows_expect(back, step->rows, step->row_count);
     table_expect(back, step);

@@ -21,13 +21,18 @@ static const char *name_of_first;      /* what the list calls its first piece; N
 static struct card_row list_row(struct composing *composing, const struct equipment *gear)
 {
     const char **tags = arena_array(composing->arena, 1, sizeof *tags);
+    struct row_item *item = arena_alloc(composing->arena, sizeof *item);
     tags[0] = gear->tag.text;
-    return (struct card_row){
-        .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .name = phrase_said(composing, gear_name(composing, gear, 1, CAPACITY_WEIGHT)),
-        .where = phrase_said(composing, place_phrase(composing, gear->place_zone,
-                                                     gear->place_side, &gear->spot)),
+    *item = (struct row_item){
+        .kind = gear->kind, .tags = tags, .tag_count = 1, .spot = "", .end = "",
+        .name = name_of_first != NULL && text_equal(tags[0], "E1")
+                    ? name_of_first
+                    : phrase_said(composing, gear_name(composing, gear, 1, CAPACITY_WEIGHT)),
         .origin = gear->place};
+    return (struct card_row){
+        .place = phrase_said(composing, row_place_phrase(composing, gear)),
+        .spot = phrase_said(composing, row_spot_phrase(composing, gear)), .items = item,
+        .item_count = 1, .origin = gear->place};
 }
 
 static void list_compose(struct composing *composing, struct sheet *sheet,
@@ -39,8 +44,6 @@ static void list_compose(struct composing *composing, struct sheet *sheet,
     (void)others;
     for (size_t i = 0; i < boat->equipment_count; i++)
         rows[i] = list_row(composing, &boat->equipment[i]);
-    if (name_of_first != NULL)
-        rows[0].name = name_of_first;
     *list = (struct rows_facts){rows, boat->equipment_count};
     block_add(composing, sheet, BLOCK_ROWS)->rows = list;
     signs_make(composing, sheet, NULL, signs_joined(composing));
@@ -83,7 +86,7 @@ static void a_kind_has_the_blocks_that_its_composer_adds(void **state)
     (void)state;
     const struct sheet *sheet = made_as(&plain);
     assert_int_equal(sheet_rows(sheet)->count, 3);    /* and the radio */
-    assert_string_equal(sheet_rows(sheet)->rows[0].tags[0], "E1");
+    assert_string_equal(sheet_rows(sheet)->rows[0].items[0].tags[0], "E1");
     assert_non_null(sheet_block(sheet, BLOCK_TITLE));
     assert_null(sheet_block(sheet, BLOCK_PLAN));
     assert_null(sheet_block(sheet, BLOCK_CONTACT));
@@ -202,7 +205,9 @@ static void a_tag_of_no_piece_is_found(void **state)
     struct rows_facts *rows = FACTS(test.arena, &sheet, rows, BLOCK_ROWS);
     static const char *const stray[] = {"C77"};
     struct card_row row = sheet_rows(made_as(&plain))->rows[0];
-    row.tags = stray;
+    struct row_item item = row.items[0];
+    item.tags = stray;
+    row.items = &item;
     *rows = (struct rows_facts){&row, 1};
     struct proof_report report = judged(list_page(&sheet));
     assert_int_equal(found(&report, RULE_TAG_RECORDED), 1);
