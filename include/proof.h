@@ -45,11 +45,12 @@ enum proof_rule_key {
     RULE_PLAN_HEADER,
     RULE_SIGN_SIZE, RULE_BLOCKS_SET, RULE_CHANNEL, RULE_DIGITS, RULE_POUCH, RULE_DATES,
     RULE_PLACEHOLDERS, RULE_BYTES, RULE_ORDER, RULE_PDF, RULE_RASTER, RULE_LINE_WIDTH,
-    RULE_BLANKS, RULE_CONTRARY_SIGN, RULE_NOTES, RULE_FILM, RULE_TRIAL, RULE_COUNT
+    RULE_BLANKS, RULE_PLACE_FIRST, RULE_TAG_BESIDE, RULE_END_STATE, RULE_COLOUR_HANDLING,
+    RULE_CONTRARY_SIGN, RULE_NOTES, RULE_FILM, RULE_TRIAL, RULE_COUNT
 };
 
 struct proof_rule {
-    const char *id;            /* G1 ... G31, A41, A59, P4; T: a trial */
+    const char *id;            /* G1 ... G35, A41, A59, P4; T: a trial */
     const char *sentence;      /* what a card must be */
     const char *limit;         /* in words */
     const char *remedy;        /* how to put it right */

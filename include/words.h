@@ -242,7 +242,8 @@ enum plural {
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \
     X(ACT_LIGHT, proof, act_light) X(ACT_LIFT, proof, act_lift) X(ACT_POUR, proof, act_pour) \
-    X(ACT_LEAVE, proof, act_leave)
+    X(ACT_LEAVE, proof, act_leave) X(ENDS_OFF, proof, ends_off) X(ENDS_ON, proof, ends_on) \
+    X(COLOURS, proof, colours)
 
 enum word_set {
 #define WORD_SET_ENUM(name, section, key) SET_##name,

@@ -234,8 +234,7 @@ static void sign_and_tag_place(struct pen *pen, const struct laid_row *row,
     struct area sign = {middle_left.x, middle_left.y - side / 2, side, side};
     struct area box = {middle_left.x + side + LABEL_SIGN_GAP, middle_left.y - high / 2,
                        style->tag, high};
-    gear_sign_place(pen, sign, row->of->row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
-                    marker->origin);
+    pen_symbol(pen, sign, row->of->row->kind->symbol, marker->origin);
     tag_chip_draw(pen, box, marker->level, marker->tag, &chip, marker->origin);
 }
 

@@ -26,8 +26,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "tags on the plan: see the next but one. 0.5 mm between lines of text "
         "that are stacked (rows, table, footer): spacing yields first", HOUSE},
     [RULE_TEXT_OVER_SIGN] = {"G2", "no words touch a sign", "0.5 mm of paper between them",
-        "move one of them", PROOF_ERROR, PROOF_PAGE,
-        "the tag in the frame of gear that has no sign of its own stands in it on purpose", HOUSE},
+        "move one of them", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_SIGN_OVER_SIGN] = {"G2", "no sign touches another sign", "0 mm between their frames",
         "give the rows more height", PROOF_ERROR, PROOF_PAGE,
         "1 mm gives way to 14 rows on a card: each frame has its own black line, "
@@ -256,6 +255,17 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "9 mm high, 8.4 of them free of ink",
         "give the line more height", PROOF_ERROR, PROOF_PAGE,
         "9 mm, not 12: so that the call fits", HOUSE},
+    [RULE_PLACE_FIRST] = {"G32", "in a row the place is read first, in bold, and then its gear",
+        "above its tags, or left of them", "set the place before its gear", PROOF_ERROR,
+        PROOF_PAGE, EVERY, "the place is the news: what to do the headline has said"},
+    [RULE_TAG_BESIDE] = {"G33", "each tag of a row stands beside its name", "on its line, 3 mm",
+        "set the name behind its tag", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
+    [RULE_END_STATE] = {"G34", "no row leads to the contrary of its step", "none",
+        "tell in `how` how it comes to the state that the step wants", PROOF_ERROR, PROOF_PAGE,
+        BY_WORDS, "a frightened reader takes the last word"},
+    [RULE_COLOUR_HANDLING] = {"G35", "what the hand does is never told by a colour alone",
+        "one word that is no colour", "tell where the handle then points, or how it is moved",
+        PROOF_ERROR, PROOF_PAGE, BY_WORDS, "red light; colour vision of readers"},
     [RULE_CONTRARY_SIGN] = {"P4", "no sign shows the contrary of what is said beside it",
         "none", "use another sign", PROOF_ERROR, PROOF_PAGE, BY_WORDS, HOUSE},
     [RULE_NOTES] = {"G31", "small faults do not add up", "3 notes a card", "mend one of them",
@@ -271,7 +281,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
 /* By which set of words of a language a rule judges. */
 static const struct { enum proof_rule_key rule; enum word_set set; } judged_by[] = {
     {RULE_ONE_ACTION, SET_VERBS}, {RULE_VERB_FIRST, SET_VERBS}, {RULE_PASSIVE, SET_PASSIVE},
-    {RULE_NEGATIVE, SET_NEGATIVES}, {RULE_CONTRARY_SIGN, SET_ACT_OPEN}};
+    {RULE_NEGATIVE, SET_NEGATIVES}, {RULE_CONTRARY_SIGN, SET_ACT_OPEN},
+    {RULE_END_STATE, SET_ENDS_OFF}, {RULE_COLOUR_HANDLING, SET_COLOURS}};
 
 bool proof_rule_judges(enum proof_rule_key key, const struct words *words)
 {

@@ -29,7 +29,7 @@ struct proof_breaks { const struct proof_break *rows; size_t count; };
 
 /* proof_breaks_*.c */
 extern const struct proof_breaks breaks_place, breaks_size, breaks_light, breaks_sign,
-    breaks_wording, breaks_steps, breaks_plan, breaks_bands, breaks_set;
+    breaks_wording, breaks_steps, breaks_rows, breaks_plan, breaks_bands, breaks_set;
 
 /* For cmocka's group: lays the boats out once. */
 int proof_case_open(void **state);
