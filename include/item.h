@@ -31,7 +31,7 @@ struct item_kind {
     enum item_key item;
     const char *key;         /* fuel_shutoff_diesel: its name in files */
     enum item_class class;
-    enum symbol_key symbol;  /* SYMBOL_NONE: the class frame with the tag */
+    enum symbol_key symbol;  /* of its class; never SYMBOL_NONE */
     enum zone_key usual_zone; /* where most boats have it: orders lists, says nothing of a boat */
     bool by_engine;          /* with two engine spaces each item must say which it serves */
     const char *record;      /* what to record besides the place, for people */

@@ -175,8 +175,7 @@ static void row_of_label_place(struct pen *pen, const struct laid_row *laid, enu
     chips.width -= sign_side(pen) + LABEL_SIGN_GAP;
     chips.y += laid->text_down > 0 ? 0 : down + (line - chip_height(size)) / 2;
     size_t outer = reading_begin(pen, READING_LINE);
-    gear_sign_place(pen, sign, laid->row->kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim, NULL,
-                    laid->row->origin);
+    pen_symbol(pen, sign, laid->row->kind->symbol, laid->row->origin);
     chips_place(pen, laid->row, level, size, chips);
     paragraph_place(pen, &laid->words, area.x + laid->text_x, area.y + down + laid->text_down);
     reading_end(pen, outer);

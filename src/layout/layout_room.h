@@ -58,10 +58,8 @@ void pen_path(struct pen *pen, const struct path_step *steps, size_t count, enum
 void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
               enum symbol_key glyph, struct place origin);
 
-/* gear_sign.c: the sign of that kind of gear; without one, the frame of its class and
- * the letters in it, at that size (NULL: the letter of the class). */
-void gear_sign_place(struct pen *pen, struct area area, const struct item_kind *kind,
-                     mpt size, const char *letters, struct place origin);
+/* A sign of the register in the frame of its class. */
+void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struct place origin);
 
 /* Tells what the line or shape placed last is for. */
 void pen_part(struct pen *pen, enum page_part part);

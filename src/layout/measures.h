@@ -40,9 +40,6 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 #define GEAR_SIGN MM(7)           /* read at a glance from a metre */
 #define SIGN_OF_BOX MM(9)
-#define SIGN_LETTERS_PAD MM(0.4)   /* of letters in a frame, left of them; */
-#define SIGN_LETTERS_PADS MM(0.8)  /* left and right of them */
-#define SIGN_LETTERS_CORNER MM(0.5)
 
 /* ---- title band, call line, footer ---- */
 

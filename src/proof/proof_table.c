@@ -26,8 +26,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "tags on the plan: see the next but one. 0.5 mm between lines of text "
         "that are stacked (rows, table, footer): spacing yields first", HOUSE},
     [RULE_TEXT_OVER_SIGN] = {"G2", "no words touch a sign", "0.5 mm of paper between them",
-        "move one of them", PROOF_ERROR, PROOF_PAGE,
-        "the tag in the frame of gear that has no sign of its own stands in it on purpose", HOUSE},
+        "move one of them", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_SIGN_OVER_SIGN] = {"G2", "no sign touches another sign", "0 mm between their frames",
         "give the rows more height", PROOF_ERROR, PROOF_PAGE,
         "1 mm gives way to 14 rows on a card: each frame has its own black line, "

@@ -13,6 +13,11 @@
 static const struct item_kind items[ITEM_COUNT] = {ITEM_LIST(ITEM_ROW)};
 #undef ITEM_ROW
 
+#define ITEM_SIGN(key_, class_, symbol_, ...) \
+    _Static_assert(SYMBOL_##symbol_ != SYMBOL_NONE, "a sign for each item");
+ITEM_LIST(ITEM_SIGN)
+#undef ITEM_SIGN
+
 #define ITEM_KEY(name, ...) #name,
 const char *const item_key_list[] = {ITEM_LIST(ITEM_KEY) NULL};
 #undef ITEM_KEY

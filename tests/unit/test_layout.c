@@ -105,9 +105,7 @@ static void no_sign_lies_on_a_text_or_another_sign(void **state)
                 for (size_t j = 0; j < pages[p]->count; j++) {
                     const struct page_item *sign = &pages[p]->items[i];
                     const struct page_item *other = &pages[p]->items[j];
-                    bool own_tag = sign->glyph == SYMBOL_NONE && j == i + 2 &&
-                                   other->kind == PAGE_TEXT;   /* in an empty frame, on black */
-                    if (sign->kind == PAGE_SIGN && i != j && !own_tag &&
+                    if (sign->kind == PAGE_SIGN && i != j &&
                         (other->kind == PAGE_TEXT || other->kind == PAGE_SIGN) &&
                         overlap(sign->area, other->area))
                         fail_msg("%s: a sign lies on `%s`", pages[p]->id, item_words(other));
