@@ -304,7 +304,7 @@ words_list() {
         kind != "text" { next }
         role == "headline" { start = x; table = 0 }
         role == "row" && face == "bold" && text ~ /^(PORT|STARB.*D):?$/ { table = 1 }
-        table && role == "row" { next }             # places of openings
+        block == "labels" || (table && role == "row") { next }     # names and places
         role == "headline" || role == "signs" || role == "call_line" || role == "box" ||
         (role == "row" && face == "bold" && ink == "black" && x == start) {
             gsub(/ [0-9]+[A-Z]/, "", text)
