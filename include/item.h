@@ -44,6 +44,9 @@ const char *item_word(enum item_key item);                   /* its key; "" for 
 /* The keys, NULL-ended, each at its value less one: the choices of a field. */
 extern const char *const item_key_list[];
 
+/* Those of LIFE_SAVING_LIST, ITEM_NONE behind the last. */
+extern const enum item_key life_saving_items[];
+
 /* Is the item among these, of which the last is followed by ITEM_NONE? */
 bool item_among(const enum item_key *among, enum item_key item);
 

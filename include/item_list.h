@@ -124,4 +124,10 @@
     X(hatch, RESCUE, hatch, forward_cabin, false, "opens from inside, size") \
     X(blankets, RESCUE, blanketwarm, saloon, false, "how many")
 
+/* What saves lives, the first to be looked for first: the index of the safety plan names
+ * those of them that a boat has, as many as it has room for. */
+#define LIFE_SAVING_LIST(X) \
+    X(epirb) X(liferaft) X(lifejacket) X(flares) X(vhf_handheld) X(grab_bag) \
+    X(vhf_dsc) X(fire_extinguisher)
+
 #endif

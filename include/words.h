@@ -132,14 +132,17 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DRAFT_PERSONS, draft_persons, PLAIN, "") \
     X(DRAFT_DSC, draft_dsc, PLAIN, "") \
     X(PLAN_BOW, plan_bow, PLAIN, "") \
+    X(PLAN_STERN, plan_stern, PLAIN, "") \
     X(PLAN_PORT, plan_port, PLAIN, "") \
     X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \
     X(PLAN_PORT_HINT, plan_port_hint, PLAIN, "") \
     X(PLAN_STARBOARD_HINT, plan_starboard_hint, PLAIN, "") \
     X(PLAN_FACING, plan_facing, PLAIN, "") \
+    X(PLAN_FACING_STERN, plan_facing_stern, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
     X(PLAN_TOLD, plan_told, PLAIN, "") \
+    X(PLAN_TOLD_STERN, plan_told_stern, PLAIN, "") \
     X(TAG_TOLD, tag_told, PLAIN, "tag place") \
     X(BLANK_TOLD, blank_told, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
@@ -165,7 +168,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(OPENINGS_AT, openings_at, PLAIN, "side") \
     X(OPENINGS_HANDLED, openings_handled, PLAIN, "side how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
-    X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \

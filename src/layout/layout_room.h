@@ -250,8 +250,6 @@ struct hull_view {
     bool catamaran, trimaran;     /* neither: one hull */
     bool mast, cabin;             /* drawn where she has them */
     int32_t loa_mm, beam_mm;
-    enum plan_part part;          /* what is drawn inside the outline */
-    bool large;                   /* a page of its own: stronger lines */
 };
 
 /* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is

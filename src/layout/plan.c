@@ -206,7 +206,7 @@ static void tags_place(struct pen *pen, const struct plan_trial *trial, size_t d
     for (size_t i = 0; i < plan->marker_count; i++)
         if (trial->found[i] && tag_lead(&tags, i) == LEAD_DRAWN)
             tag_lead_draw(pen, &tags, i);
-    zone_names_place(pen, &trial->view, &taken, NULL, 0, drawn_from);
+    zone_names_place(pen, &trial->view, &taken, drawn_from);
     for (size_t i = 0; i < plan->marker_count; i++) {
         if (trial->found[i])
             tag_draw(pen, &plan->markers[i], trial->boxes[i], trial->size);

@@ -179,15 +179,30 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "reach over the outline by a quarter of itself", HOUSE},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
         "each row's tag once, no tag without words", "record the zone of the gear", PROOF_ERROR,
-        PROOF_PAGE, "gear of no zone has no place on the plan; on the safety plan one mark "
-        "with a leader may stand for the gear of a place, whose name lists the tags", HOUSE},
+        PROOF_PAGE, "gear of no zone has no place on the plan; a safety plan has a rule of its "
+        "own", HOUSE},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
-        "bow up, as the plan is drawn", "ISO 23601"},
+        "as the plan is turned", "ISO 23601"},
     [RULE_LEADERS] = {"G20", "leaders do not cross and keep clear of foreign tags",
         "0.5 mm from the middle of the line", "record at: for one of them, or a nearer zone",
-        PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3. The order of names is "
-        "free: sorted by height their leaders cross", HOUSE},
+        PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3", HOUSE},
+    [RULE_LIST_SIDE] = {"G20", "each tag of a safety plan stands on the boat and in a list of its "
+        "side", "once each; on both sides where it is on both", "mend side: of the gear",
+        PROOF_ERROR, PROOF_PAGE, "gear amidships may stand in either list", HOUSE},
+    [RULE_LEADER_LEVEL] = {"G20", "a level line leads from each row of a safety plan to its tag",
+        "one, level, from the row to the edge of its tag", "shorten the names at that place",
+        PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
+    [RULE_BANDS_ORDER] = {"G20", "what lies farther forward stands nearer to the bow",
+        "in each list, and in no later band", "record at: for both, or other zones",
+        PROOF_ERROR, PROOF_PAGE, "zones that reach past each other stand as their middles do; two "
+        "that are abreast on two sides may share a band", HOUSE},
+    [RULE_TURNED] = {"G20", "a safety plan is turned as its reader looks",
+        "stern up where the record says that he faces aft", "mend mounted: of the boat",
+        PROOF_ERROR, PROOF_PAGE, "who faces port or starboard has the bow up", "ISO 23601"},
+    [RULE_INDEX] = {"G20", "the index tells where each piece is that saves lives",
+        "each tag once, with the name of its place", "mend the zone of the gear", PROOF_ERROR,
+        PROOF_PAGE, "what stands on another page of the plan is judged there", HOUSE},
     [RULE_PLAN_LINES] = {"G21", "the lines of a plan are strong enough",
         "outline 1.6 mm, bulkheads 0.6 mm", "draw them wider", PROOF_ERROR, PROOF_PAGE,
         "the small plan beside the steps, a third as large: outline 0.9, others 0.35 mm; white "

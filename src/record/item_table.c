@@ -22,6 +22,10 @@ ITEM_LIST(ITEM_SIGN)
 const char *const item_key_list[] = {ITEM_LIST(ITEM_KEY) NULL};
 #undef ITEM_KEY
 
+#define LIFE_SAVING_KEY(name) ITEM_##name,
+const enum item_key life_saving_items[] = {LIFE_SAVING_LIST(LIFE_SAVING_KEY) ITEM_NONE};
+#undef LIFE_SAVING_KEY
+
 _Static_assert(sizeof item_key_list / sizeof *item_key_list == ITEM_COUNT,
                "a key for each item, and the NULL that ends them");
 
