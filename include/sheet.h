@@ -235,6 +235,7 @@ struct index_spot {
     const char *place;
     const char *const *tags;      /* all there */
     size_t tag_count;
+    enum level level;             /* of all of them */
     struct place origin;
 };
 struct index_entry {

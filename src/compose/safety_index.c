@@ -22,17 +22,23 @@ static void gear_of_kind(struct listing *listing, enum item_key item)
             listing->gear[listing->count++] = &boat->equipment[i];
 }
 
-/* All pieces of the kind by the place of one of them; gives how many there are. */
+static bool one_spot(const struct marker *a, const struct marker *b)
+{
+    return a->zone == b->zone && a->side == b->side && a->level == b->level;
+}
+
+/* All pieces of the kind that stand where this one does, the first of them. */
 static struct index_spot spot_of(const struct listing *listing, size_t first)
 {
     struct composing *composing = listing->composing;
     const struct boat *boat = composing->in->boat;
     const char **tags = arena_array(composing->arena, listing->count, sizeof *tags);
     struct marker marker = marker_of(boat, listing->gear[first]);
-    struct index_spot spot = {plan_place_title(composing, &marker), tags, 0, marker.origin};
+    struct index_spot spot = {plan_place_title(composing, &marker), tags, 0, marker.level,
+                              marker.origin};
     for (size_t i = first; i < listing->count; i++) {
         struct marker other = marker_of(boat, listing->gear[i]);
-        if (other.zone == marker.zone && other.side == marker.side && !text_empty(other.tag))
+        if (one_spot(&other, &marker) && !text_empty(other.tag))
             tags[spot.tag_count++] = other.tag;
     }
     return spot;
@@ -40,10 +46,13 @@ static struct index_spot spot_of(const struct listing *listing, size_t first)
 
 static bool spot_is_new(const struct listing *listing, size_t index)
 {
-    for (size_t i = 0; i < index; i++)
-        if (listing->gear[i]->place_zone == listing->gear[index]->place_zone &&
-            listing->gear[i]->place_side == listing->gear[index]->place_side)
+    const struct boat *boat = listing->composing->in->boat;
+    struct marker own = marker_of(boat, listing->gear[index]);
+    for (size_t i = 0; i < index; i++) {
+        struct marker other = marker_of(boat, listing->gear[i]);
+        if (one_spot(&other, &own))
             return false;
+    }
     return true;
 }
 

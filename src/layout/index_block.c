@@ -48,13 +48,13 @@ static mpt index_tag_width(const struct pen *pen, const char *tag)
     return pen_width(pen, &style, tag) + CHIP_PAD;
 }
 
-static void index_tag(struct index_pen *at, const char *tag, struct place origin)
+static void index_tag(struct index_pen *at, const struct index_spot *spot, const char *tag)
 {
     struct style style = index_style(at->known, FACE_BOLD, INK_WHITE);
     mpt high = em_share(style.size, EM_TAG_BOX), width = index_tag_width(at->known, tag);
     if (at->pen != NULL)
         tag_chip_draw(at->pen, (struct area){at->x, at->y + (index_pitch(at->known) - high) / 2,
-                                             width, high}, LEVEL_DECK, tag, &style, origin);
+                                             width, high}, spot->level, tag, &style, spot->origin);
     at->x += width + CHIP_GAP;
 }
 
@@ -76,7 +76,7 @@ static void index_spot_write(struct index_pen *at, const struct index_spot *spot
     for (size_t i = 0; i < spot->tag_count; i++) {
         if (at->x + index_tag_width(at->known, spot->tags[i]) > right)
             index_line_next(at);
-        index_tag(at, spot->tags[i], spot->origin);
+        index_tag(at, spot, spot->tags[i]);
     }
     struct style style = index_style(at->known, FACE_TEXT, INK_BLACK);
     if (at->x + pen_width(at->known, &style, spot->place) > right)

@@ -210,6 +210,18 @@ static void what_saves_lives_is_in_the_index(void **state)
                         "Grab bag [E18] Companionway, PORT");
 }
 
+/* The box of a tag tells its level there too. */
+static void the_index_tells_levels(void **state)
+{
+    (void)state;
+    const struct sheet *card =
+        plan_of("  - {item: flares, tag: E1, zone: cockpit_locker, side: port}\n"
+                "  - {item: grab_bag, tag: E2, zone: saloon}\n", "");
+    const struct index_facts *index = sheet_index(card);
+    assert_int_equal(index->entries[0].spots[0].level, LEVEL_DECK);
+    assert_int_equal(index->entries[1].spots[0].level, LEVEL_BELOW);
+}
+
 /* Pieces of one place stand together, and all are counted. What she has not is not named. */
 static void the_index_has_every_piece(void **state)
 {
@@ -345,6 +357,7 @@ int main(void)
         TEST(a_zone_counts_where_it_was_measured),
         TEST(what_saves_lives_is_in_the_index),
         TEST(the_index_has_every_piece),
+        TEST(the_index_tells_levels),
         TEST(every_piece_of_gear_stands_on_it_once),
         TEST(it_is_first_and_never_held_back),
         TEST(every_tag_printed_on_a_card_is_among_the_sources),
