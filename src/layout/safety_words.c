@@ -48,9 +48,9 @@ void safety_head_place(struct pen *pen, struct area head)
     word_place(pen, bold, x, baseline, words[at->up]);
     arrow_place(pen, (struct point){x - ARROW_GAP, baseline});
     x = right - pen_width(pen, &bold, words[at->right.side]);
+    word_place(pen, bold, x, baseline, words[at->right.side]);
     x -= gap + pen_width(pen, &plain, words[at->right.hand]);
-    x = word_place(pen, plain, x, baseline, words[at->right.hand]);
-    word_place(pen, bold, x + gap, baseline, words[at->right.side]);
+    word_place(pen, plain, x, baseline, words[at->right.hand]);
 }
 
 /* The mark of a tag on deck, a square, or of one below, a round one, with its meaning;

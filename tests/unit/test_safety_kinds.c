@@ -103,7 +103,7 @@ static void every_kind_of_boat_has_a_sound_plan(void **state)
             }
 }
 
-/* The words over the boat, from left to right. */
+/* The words over the boat: the hand stands behind its side. */
 static const char *head_text(const struct page *page)
 {
     struct text_builder out = text_builder_in(test.arena);
@@ -118,11 +118,11 @@ static void the_plan_is_turned_to_who_faces_aft(void **state)
 {
     (void)state;
     kind_lay_out(HULL_MONOHULL, "sail", "bow", TORCH_LINE);
-    assert_string_equal(head_text(pages[0]), "PORT left BOW right STARB’D ");
+    assert_string_equal(head_text(pages[0]), "PORT left BOW STARB’D right ");
     kind_lay_out(HULL_MONOHULL, "sail", "starboard", TORCH_LINE);
-    assert_string_equal(head_text(pages[0]), "PORT left BOW right STARB’D ");
+    assert_string_equal(head_text(pages[0]), "PORT left BOW STARB’D right ");
     kind_lay_out(HULL_MONOHULL, "sail", "stern", TORCH_LINE);
-    assert_string_equal(head_text(pages[0]), "STARB’D left STERN right PORT ");
+    assert_string_equal(head_text(pages[0]), "STARB’D left STERN PORT right ");
     must_say(BLOCK_LEGEND, "facing the stern");
 }
 
