@@ -28,6 +28,7 @@
     BLOCK(LABELS, "labels", PLACES)         /* of the safety plan, to SOURCES */ \
     BLOCK(LEADERS, "leaders", BARE) \
     BLOCK(LEGEND, "legend", LEGEND) \
+    BLOCK(INDEX, "index", INDEX)            /* what saves lives, and where */ \
     BLOCK(SOURCES, "sources", TEXT) \
     BLOCK(ROWS, "rows", ROWS)               /* gear as a plain list */ \
     BLOCK(PAGES, "pages", PAGES)            /* what several pages are called; on none itself */ \
@@ -35,8 +36,8 @@
 
 enum facts_kind {
     FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_STEPS, FACTS_PLAN, FACTS_DECISION,
-    FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_LEGEND,
-    FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
+    FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_INDEX,
+    FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
 };
 
 enum block_key {

@@ -53,6 +53,7 @@ enum page_part {
     PART_LEADER,       /* from a name or tag to its place on a plan */
     PART_NET,          /* of a net's many lines, none of which means anything alone */
     PART_HATCH,        /* the same over a space that one does not enter */
+    PART_BAND,         /* across the boat, where a band of a safety plan begins */
     PART_COUNT
 };
 

@@ -115,8 +115,8 @@ struct marker {
 
 /* The words round the plan. */
 enum plan_word {
-    PLAN_BOW, PLAN_PORT, PLAN_PORT_HINT, PLAN_STARBOARD, PLAN_STARBOARD_HINT, PLAN_FACING,
-    PLAN_DECK, PLAN_BELOW,
+    PLAN_BOW, PLAN_STERN, PLAN_PORT, PLAN_PORT_HINT, PLAN_STARBOARD, PLAN_STARBOARD_HINT,
+    PLAN_FACING, PLAN_FACING_STERN, PLAN_DECK, PLAN_BELOW,
     PLAN_HEAD_BELOW, PLAN_HEAD_DECK, PLAN_HEAD_HULLS, PLAN_HEAD_DECK_SALOON, PLAN_HEAD_WHOLE,
     PLAN_WORD_COUNT
 };
@@ -130,23 +130,23 @@ struct plan_zone {
 
 /* ---- the safety plan ---- */
 
-/* A line of a label: gear of one kind at one place. Chips carry its tags, runs of
- * them as one: "C11–C14". */
+/* A line of a list: a piece of gear, or where the cards hang. */
 struct plan_row {
-    const struct item_kind *kind;
-    const char *const *chips;
-    size_t chip_count;
+    const struct item_kind *kind; /* NULL: the cards hang there, and it has no tag */
+    struct marker marker;         /* its tag, and where it is */
     const char *name;
-    const char *detail;           /* the spot; what seacocks are for; "" for none */
-    struct place origin;          /* of its first piece */
+    const char *detail;           /* the spot; what a seacock is for; "" for none */
 };
 
-/* A place of the boat and all gear there: tags together on the plan, one label. */
+/* A place of the boat, one side of a zone on one level, and what is there. */
 struct plan_place {
-    const char *title;            /* Cockpit locker, port */
-    struct marker marker;         /* where; its tag is empty */
-    const struct plan_row *rows;
+    const char *title;            /* Cockpit locker, PORT */
+    const char *zone_name;        /* Cockpit locker */
+    struct marker marker;         /* its zone, side and level; how far aft its zone counts on
+                                     this boat; no tag */
+    const struct plan_row *rows;  /* from the bow aft */
     size_t row_count;
+    size_t part;                  /* of a zone with more rows than a page holds: which part of it */
 };
 
 /* Which part of a boat a safety plan shows. */
@@ -229,15 +229,31 @@ struct plan_facts {
     size_t landmark_count;
 };
 
-/* The labels of a safety plan. */
+/* The lists of a safety plan. */
 struct places_facts {
     enum plan_part part;          /* that these pages of it show */
+    int32_t from, to;             /* the same of her length, in thousandths from the bow */
     const struct plan_place *places;   /* from the bow aft, port before starboard */
     size_t count;
-    bool here_given;              /* the record says where the cards hang */
-    struct marker here;
-    enum facing facing;
-    const char *here_word, *here_words;
+    enum facing facing;           /* which way its reader looks; FACING_NONE: not recorded */
+};
+
+/* Where a kind of gear is that saves lives. */
+struct index_spot {
+    const char *place;
+    const char *const *tags;      /* all there */
+    size_t tag_count;
+    enum level level;             /* of all of them */
+    struct place origin;
+};
+struct index_entry {
+    const char *name;
+    const struct index_spot *spots;
+    size_t spot_count;
+};
+struct index_facts {
+    const struct index_entry *entries;
+    size_t count;
 };
 
 /* What the pages of a sheet are called where it takes several: A, B ... of its number. */
@@ -250,8 +266,6 @@ struct pages_facts {
      * many as the index, less one. */
     const char *signs_of_two[PLAN_PART_COUNT];
     const char *signs_of_many[PLAN_PART_COUNT][SHEET_PAGES_MOST];
-    const struct plan_zone *landmarks[PLAN_PART_COUNT];
-    size_t landmark_counts[PLAN_PART_COUNT];
 };
 
 struct legend_facts { const char *words[3]; };    /* of the classes F, E, C */
@@ -284,6 +298,7 @@ union block_facts {
     const struct section_facts *section;
     const struct plan_facts *plan;
     const struct places_facts *places;
+    const struct index_facts *index;
     const struct legend_facts *legend;
     const struct rows_facts *rows;
     const struct pages_facts *pages;
@@ -332,6 +347,7 @@ const struct contact_facts *sheet_contact(const struct sheet *sheet);
 const struct call_facts *sheet_call(const struct sheet *sheet);
 const struct plan_facts *sheet_plan(const struct sheet *sheet);
 const struct places_facts *sheet_places(const struct sheet *sheet);
+const struct index_facts *sheet_index(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);

@@ -133,11 +133,13 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DRAFT_DSC, draft_dsc, PLAIN, "") \
     X(MEASURE, measure, PLAIN, "") \
     X(PLAN_BOW, plan_bow, PLAIN, "") \
+    X(PLAN_STERN, plan_stern, PLAIN, "") \
     X(PLAN_PORT, plan_port, PLAIN, "") \
     X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \
     X(PLAN_PORT_HINT, plan_port_hint, PLAIN, "") \
     X(PLAN_STARBOARD_HINT, plan_starboard_hint, PLAIN, "") \
     X(PLAN_FACING, plan_facing, PLAIN, "") \
+    X(PLAN_FACING_STERN, plan_facing_stern, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
     X(PLAN_HEAD_BELOW, plan_head_below, PLAIN, "") \
@@ -146,6 +148,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLAN_HEAD_DECK_SALOON, plan_head_deck_saloon, PLAIN, "") \
     X(PLAN_HEAD_WHOLE, plan_head_whole, PLAIN, "") \
     X(PLAN_TOLD, plan_told, PLAIN, "") \
+    X(PLAN_TOLD_STERN, plan_told_stern, PLAIN, "") \
     X(TAG_TOLD, tag_told, PLAIN, "tag place") \
     X(BLANK_TOLD, blank_told, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
@@ -171,7 +174,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(OPENINGS_AT, openings_at, PLAIN, "side") \
     X(OPENINGS_HANDLED, openings_handled, PLAIN, "side how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
-    X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \
@@ -247,7 +249,8 @@ enum plural {
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \
     X(ACT_LIGHT, proof, act_light) X(ACT_LIFT, proof, act_lift) X(ACT_POUR, proof, act_pour) \
-    X(ACT_LEAVE, proof, act_leave)
+    X(ACT_LEAVE, proof, act_leave) X(ENDS_OFF, proof, ends_off) X(ENDS_ON, proof, ends_on) \
+    X(COLOURS, proof, colours)
 
 enum word_set {
 #define WORD_SET_ENUM(name, section, key) SET_##name,

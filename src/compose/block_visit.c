@@ -205,26 +205,36 @@ static void plan_visit(const struct visiting *visiting, const struct plan_facts 
 
 static void plan_row_visit(const struct visiting *visiting, const struct plan_row *row)
 {
-    for (size_t c = 0; c < row->chip_count; c++)
-        give(visiting, FACT_PRINTED, "tag", row->chips[c], row->origin);
-    give(visiting, FACT_PRINTED, "name", row->name, row->origin);
-    give_behind(visiting, FACT_PRINTED, "detail", row->detail, row->origin);
+    struct place origin = row->marker.origin;
+    give(visiting, FACT_PRINTED, "tag", row->marker.tag, origin);
+    give(visiting, FACT_PRINTED, "name", row->name, origin);
+    give(visiting, FACT_PRINTED, "detail", row->detail, origin);
+    marker_visit(visiting, &row->marker);
 }
 
 static void places_visit(const struct visiting *visiting, const struct places_facts *places)
 {
     for (size_t i = 0; i < places->count; i++) {
-        give(visiting, FACT_PRINTED, "place", places->places[i].title,
-             places->places[i].marker.origin);
-        for (size_t r = 0; r < places->places[i].row_count; r++)
-            plan_row_visit(visiting, &places->places[i].rows[r]);
+        const struct plan_place *place = &places->places[i];
+        give(visiting, FACT_PRINTED, "place", place->title, place->marker.origin);
+        for (size_t r = 0; r < place->row_count; r++)
+            plan_row_visit(visiting, &place->rows[r]);
     }
-    if (!places->here_given)
-        return;
-    give(visiting, FACT_PRINTED, "here", places->here_word, places->here.origin);
-    give(visiting, FACT_PRINTED, "facing", places->here_words, places->here.origin);
-    give_number(visiting, "mm aft", places->here.x_mm);
-    give_number(visiting, "mm to starboard", places->here.y_mm);
+    give(visiting, FACT_KNOWN, "facing", choice_word(facing_words, places->facing), nowhere);
+}
+
+static void index_visit(const struct visiting *visiting, const struct index_facts *index)
+{
+    for (size_t i = 0; i < index->count; i++) {
+        const struct index_entry *entry = &index->entries[i];
+        give(visiting, FACT_PRINTED, "entry", entry->name, entry->spots[0].origin);
+        for (size_t s = 0; s < entry->spot_count; s++) {
+            const struct index_spot *spot = &entry->spots[s];
+            for (size_t t = 0; t < spot->tag_count; t++)
+                give_behind(visiting, FACT_PRINTED, "tag", spot->tags[t], spot->origin);
+            give_behind(visiting, FACT_PRINTED, "at", spot->place, spot->origin);
+        }
+    }
 }
 
 static void legend_visit(const struct visiting *visiting, const struct legend_facts *legend)
@@ -276,8 +286,8 @@ void block_visit(const struct block *block, struct arena *arena,
     FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(STEPS, steps)
     FACTS_CASE(PLAN, plan) FACTS_CASE(DECISION, decision) FACTS_CASE(WARNINGS, warnings)
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
-    FACTS_CASE(PLACES, places) FACTS_CASE(LEGEND, legend) FACTS_CASE(ROWS, rows)
-    FACTS_CASE(FOOTER, footer)
+    FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(LEGEND, legend)
+    FACTS_CASE(ROWS, rows) FACTS_CASE(FOOTER, footer)
 #undef FACTS_CASE
     }
 }

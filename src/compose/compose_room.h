@@ -268,8 +268,15 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 struct marker worked_marker_of(const struct boat *boat, const struct equipment *gear);
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
-/* The boat's gear by places, from the bow aft. */
-const struct plan_place *plan_places(struct composing *composing, size_t *count);
+/* The boat's gear by places, from the bow aft, and where the cards hang (NULL: nobody told). */
+const struct plan_place *plan_places(struct composing *composing, const struct marker *here,
+                                     size_t *count);
+
+/* "Cockpit locker, PORT". */
+const char *plan_place_title(struct composing *composing, const struct marker *marker);
+
+/* safety_index.c: where on the boat those items are that save lives, as far as she has them. */
+void index_make(struct composing *composing, struct sheet *sheet);
 
 /* "3 ENGINE FIRE": how messages name a card. */
 const char *named_card(struct arena *arena, const char *number, const char *title);
@@ -340,8 +347,9 @@ void text_add_block(struct composing *composing, struct sheet *sheet, enum block
 /* surround.c: what every sheet carries: title band and footer; and what most do */
 void surround_make(struct composing *composing, struct sheet *sheet);
 
-/* The boat with the tags of all gear that was added to the sheet so far. */
-void plan_make(struct composing *composing, struct sheet *sheet);
+/* The boat with the tags of all gear that was added to the sheet so far; bow up. Gives its
+ * facts. */
+struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet);
 
 /* "3B": what the page of that index is called where a sheet takes several; and the facts of
  * them all, numbered, in a block, for the composer to add what else the pages say. */
@@ -352,10 +360,6 @@ struct pages_facts *pages_add(struct composing *composing, struct sheet *sheet);
 void code_make(struct composing *composing, const struct sheet *sheet);
 void mark_make(struct composing *composing, struct sheet *sheet);
 void contact_make(struct composing *composing, struct sheet *sheet);
-
-/* The landmarks of her plan, or of a page that shows that part of her. */
-const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
-                                       size_t *count);
 
 /* spot_words.c: where in its zone a thing lies, by the words of its spot; hundredths of the boat's
  * length from the bow. The spot may be NULL. */

@@ -73,6 +73,11 @@ const struct places_facts *sheet_places(const struct sheet *sheet)
     FACTS(sheet, BLOCK_LABELS, places, .count = 0);
 }
 
+const struct index_facts *sheet_index(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_INDEX, index, .count = 0);
+}
+
 const struct legend_facts *sheet_legend(const struct sheet *sheet)
 {
     FACTS(sheet, BLOCK_LEGEND, legend, .words = {"", "", ""});

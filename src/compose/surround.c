@@ -114,11 +114,13 @@ static void plan_words_make(struct composing *composing, struct plan_facts *plan
 {
     static const enum word plan_words[PLAN_WORD_COUNT] = {
         [PLAN_BOW] = WORD_PLAN_BOW,
+        [PLAN_STERN] = WORD_PLAN_STERN,
         [PLAN_PORT] = WORD_PLAN_PORT,
         [PLAN_PORT_HINT] = WORD_PLAN_PORT_HINT,
         [PLAN_STARBOARD] = WORD_PLAN_STARBOARD,
         [PLAN_STARBOARD_HINT] = WORD_PLAN_STARBOARD_HINT,
         [PLAN_FACING] = WORD_PLAN_FACING,
+        [PLAN_FACING_STERN] = WORD_PLAN_FACING_STERN,
         [PLAN_DECK] = WORD_PLAN_DECK,
         [PLAN_BELOW] = WORD_PLAN_BELOW,
         [PLAN_HEAD_BELOW] = WORD_PLAN_HEAD_BELOW,
@@ -187,20 +189,15 @@ static bool is_hull_landmark(const struct zone *zone, const struct boat *boat)
 }
 
 /* Landmarks of this kind of boat. */
-const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_part part,
-                                       size_t *count)
+static const struct plan_zone *plan_landmarks(struct composing *composing, size_t *count)
 {
     const struct boat *boat = composing->in->boat;
     struct plan_zone *zones = arena_array(composing->arena, ZONE_COUNT, sizeof *zones);
     *count = 0;
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *zone = zone_of(key);
-        bool deck_landmark = part == PLAN_PART_DECK &&
-                             ((zone->drawn_on_deck && boat_has_cabin(boat)) ||
-                              (zone->drawn_on_monohull_deck && !boat->catamaran));
-        bool in_hull = part == PLAN_PART_WHOLE && is_hull_landmark(zone, boat);
-        if (plan_part_shows(part, zone->level) &&
-            (is_landmark(zone, boat) || deck_landmark || in_hull))
+        bool in_hull = is_hull_landmark(zone, boat);
+        if (is_landmark(zone, boat) || in_hull)
             zones[(*count)++] = (struct plan_zone){
                 zone, phrase_said(composing, phrase_zone(composing->arena, zone)),
                 in_hull ? zone->side : SIDE_NONE};
@@ -208,15 +205,16 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
     return zones;
 }
 
-void plan_make(struct composing *composing, struct sheet *sheet)
+struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet)
 {
     struct plan_facts *plan = arena_alloc(composing->arena, sizeof *plan);
     plan->markers = composing->markers;
     plan->marker_count = composing->marker_count;
     plan_words_make(composing, plan);
     plan->told = phrase_said(composing, word_alone(composing, WORD_PLAN_TOLD));
-    plan->landmarks = plan_landmarks(composing, PLAN_PART_WHOLE, &plan->landmark_count);
+    plan->landmarks = plan_landmarks(composing, &plan->landmark_count);
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
+    return plan;
 }
 
 static const struct phrase *card_number(struct composing *composing, const char *number)

@@ -14,8 +14,22 @@ struct outline {
     enum hull_shape shape;
 };
 
+/* The end of a boat that is up on the page. */
+enum way_up { BOW_UP, STERN_UP };
+
 /* Draws one hull: down the port side, across the transom, up the starboard side. */
 void one_hull_draw(struct pen *pen, const struct outline *outline);
+
+/* How much of a boat's length is drawn, in thousandths from the bow, and which end is up. */
+struct hull_range {
+    int32_t from, to;
+    enum way_up up;
+};
+
+/* The same of part of a hull, which fills the height of its area; it is open where it goes
+ * on. */
+void hull_part_draw(struct pen *pen, const struct outline *outline,
+                    const struct hull_range *range);
 
 /* Half the breadth of a hull of that shape, in thousandths of its greatest; `along` in
  * thousandths of its length from the bow. */

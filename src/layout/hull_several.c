@@ -38,7 +38,7 @@ static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mp
     mpt top = hull_y(view, 130);
     net_lines_draw(pen, (struct area){left, top, right - left, hull_y(view, 340) - top});
     pen_line(pen, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
-             hull_outline_width(view));
+             OUTLINE_SMALL);
 }
 
 /* Draws both hulls, the bridge deck between them, the net ahead of it, the line that parts
@@ -53,13 +53,13 @@ void catamaran_draw(struct pen *pen, const struct hull_view *view)
     if (view->mast)
         net_draw(pen, view, left, right);
     for (int side = -1; side <= 1; side += 2) {
-        struct outline outline = {view->area, x + side * centre, own, hull_outline_width(view),
+        struct outline outline = {view->area, x + side * centre, own, OUTLINE_SMALL,
                                   SHAPE_SLENDER};
         one_hull_draw(pen, &outline);
     }
-    pen_box(pen, bridge, INK_NONE, INK_BLACK, hull_outline_width(view), BAND_CORNER);
+    pen_box(pen, bridge, INK_NONE, INK_BLACK, OUTLINE_SMALL, BAND_CORNER);
     pen_line(pen, (struct point){left, hull_y(view, 690)},
-             (struct point){right, hull_y(view, 690)}, INK_GREY, hull_bulkhead_width(view));
+             (struct point){right, hull_y(view, 690)}, INK_GREY, BULKHEAD_SMALL);
     hull_mast_draw(pen, view, hull_y(view, 400));
 }
 
@@ -70,13 +70,13 @@ static void beam_draw(struct pen *pen, const struct hull_view *view, int side, i
     mpt inner = hull_share(hull_share(half, MIDDLE_HALF), hull_breadth_at(SHAPE_FULL, along));
     mpt outer = hull_share(half, FLOAT_CENTRE - FLOAT_HALF);
     pen_line(pen, (struct point){x + side * inner, y}, (struct point){x + side * outer, y},
-             INK_BLACK, hull_outline_width(view));
+             INK_BLACK, OUTLINE_SMALL);
 }
 
 /* Draws three hulls, the two beams that join them, and the mast. */
 void trimaran_draw(struct pen *pen, const struct hull_view *view)
 {
-    mpt x = hull_middle(view), half = view->area.width / 2, line = hull_outline_width(view);
+    mpt x = hull_middle(view), half = view->area.width / 2, line = OUTLINE_SMALL;
     struct outline middle = {view->area, x, hull_share(half, MIDDLE_HALF), line, SHAPE_FULL};
     for (int side = -1; side <= 1; side += 2) {
         struct outline outer = {view->area, x + side * hull_share(half, FLOAT_CENTRE),

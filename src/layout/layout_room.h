@@ -60,10 +60,8 @@ void pen_path(struct pen *pen, const struct path_step *steps, size_t count, enum
 void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
               enum symbol_key glyph, struct place origin);
 
-/* gear_sign.c: the sign of that kind of gear; without one, the frame of its class and
- * the letters in it, at that size (NULL: the letter of the class). */
-void gear_sign_place(struct pen *pen, struct area area, const struct item_kind *kind,
-                     mpt size, const char *letters, struct place origin);
+/* A sign of the register in the frame of its class. */
+void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struct place origin);
 
 /* Tells what the line or shape placed last is for. */
 void pen_part(struct pen *pen, enum page_part part);
@@ -248,8 +246,6 @@ struct hull_view {
     bool catamaran, trimaran;     /* neither: one hull */
     bool mast, cabin;             /* drawn where she has them */
     int32_t loa_mm, beam_mm;
-    enum plan_part part;          /* what is drawn inside the outline */
-    bool large;                   /* a page of its own: stronger lines */
 };
 
 /* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is

@@ -15,7 +15,9 @@ enum em_share {
     EM_DESCENT = 220,      /* below the base line of a line with blanks */
     EM_TAG_BOX = 1180,     /* height of the box of a tag */
     EM_DIGIT = 760,        /* the number in the disc of a step, which is as wide as the size */
-    EM_LETTER = 450        /* an average letter, wide */
+    EM_LETTER = 450,       /* an average letter, wide */
+    EM_LABEL_LARGE = 1125, /* of the least size: rows of a safety plan that have room, */
+    EM_LABEL_TITLE = 1083  /* and the names of places over them */
 };
 
 static inline mpt em_share(mpt size, enum em_share thousandths)
@@ -40,9 +42,6 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 #define GEAR_SIGN MM(7)           /* read at a glance from a metre */
 #define SIGN_OF_BOX MM(9)
-#define SIGN_LETTERS_PAD MM(0.4)   /* of letters in a frame, left of them; */
-#define SIGN_LETTERS_PADS MM(0.8)  /* left and right of them */
-#define SIGN_LETTERS_CORNER MM(0.5)
 
 /* ---- title band, call line, footer ---- */
 
@@ -142,18 +141,30 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define SECTION_GAP MM(1.0)
 #define SECTION_GAP_MOST MM(7)
 
-/* ---- labels of the safety plan ---- */
+/* ---- lists of the safety plan ---- */
 
-#define LABEL_TITLE_GAP MM(0.5)    /* below the name of the place */
-#define LABEL_RULE_DROP MM(0.35)   /* of the rule below its first line */
-#define LABEL_ROW_LEAST MM(7.1)    /* height of a line of gear: of its sign */
+#define LABEL_TITLE_GAP MM(0.6)    /* from the line over the name of a place to its capitals */
+#define LABEL_TITLE_FOOT MM(0.5)   /* below it, whose letters reach low */
+#define LABEL_PLACE_GAP MM(0.6)    /* from a row to the line over another place */
+#define LABEL_PITCH_LEAST MM(7.15) /* from row to row: of signs that nearly touch */
+#define LABEL_PITCH_MOST MM(9.2)
 #define LABEL_SIGN_GAP MM(1.2)
-#define LABEL_TEXT_GAP MM(1.2)     /* from the tags to the words */
-#define LABEL_TEXT_LEAST MM(26)    /* narrower words stand below the tags */
-#define LABEL_WELL_OFF MM(8)       /* off the middle line a place has a side of its own */
-#define LABELS_OVER_LEAST MM(1)    /* told of labels that have no room but are not too long */
+#define LABEL_TEXT_GAP MM(1.2)     /* from the tag to the words */
+#define LABEL_PITCH_STEP MM(0.05)  /* from one pitch that is tried to the next */
+#define BAND_BOW_STEP MM(2)        /* the same of where the first band begins */
+#define BAND_GAP MM(0.6)           /* below the longer list of a band */
 #define CHIP_PAD MM(2)
 #define CHIP_GAP MM(0.7)
+
+/* ---- the index of the safety plan ---- */
+
+#define INDEX_PAD_X MM(2.4)
+#define INDEX_PAD_Y MM(0.8)
+#define INDEX_LINE_GAP MM(0.2)     /* from the box of a tag to that of the next line */
+#define INDEX_COLUMN_GAP MM(4)
+#define INDEX_INDENT MM(4)         /* of lines that an entry goes on in */
+#define INDEX_NAME_GAP MM(1.4)
+#define INDEX_SPOT_GAP MM(3)
 
 /* ---- the boat ---- */
 
@@ -215,24 +226,15 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 /* ---- the safety plan ---- */
 
-#define LABEL_GAP MM(2)            /* between two labels */
-#define LABEL_GAP_LEAST MM(0.5)
-#define LABEL_BAR MM(1)            /* a label's bar stands so far towards the boat */
 #define LEADER_LINE MM(0.5)
 #define LEADER_HALO MM(1.5)
-#define LEADER_CLEAR_OF_BOXES MM(0.5)
-#define GROUP_GAP MM(1.2)          /* between the tags of two places */
-#define GROUP_PAD MM(0.8)          /* of the frame round the tags of a place */
-#define GROUP_TAG_GAP MM(0.5)
-#define GROUP_TAG_PADS MM(1.8)
-#define GROUP_TAG_PADS_ROUND MM(2.6)
-#define GROUP_MARK MM(4.4)         /* stands for all tags of a place */
-#define PLACE_DOT MM(1.4)          /* at the true place of tags that stand elsewhere */
+#define LEADER_OFF_WORDS MM(1.2)   /* from a row to its leader */
+#define TAG_OFF_LINE MM(0.4)       /* between a tag and the outline */
+#define ZONE_NAME_OFF_LINE MM(0.6)
 #define HERE_MARK MM(7)            /* where the card hangs */
 #define HERE_RING MM(1.1)
 #define HERE_RIM MM(0.2)
 #define HERE_DOT MM(1.4)
-#define HALF_HERE_DOT MM(0.7)
 #define ARROW_TALL MM(3.2)         /* at the word for the bow */
 #define ARROW_HALF MM(1.7)
 #define ARROW_GAP MM(3)

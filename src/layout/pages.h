@@ -18,6 +18,7 @@ struct laying {
     int wanted[PLAN_PART_COUNT];            /* pages that a part of a plan is to have; 0: as few
                                                as can be */
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
+    int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
     const struct page **pages;              /* NULL: not to be made */
     bool *full;                             /* with less on it the page may fit */

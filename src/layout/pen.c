@@ -113,6 +113,11 @@ void pen_sign(struct pen *pen, struct area area, enum sign_class sign,
     item->origin = origin;
 }
 
+void pen_symbol(struct pen *pen, struct area area, enum symbol_key symbol, struct place origin)
+{
+    pen_sign(pen, area, symbol_of(symbol)->sign, symbol, origin);
+}
+
 void pen_part(struct pen *pen, enum page_part part)
 {
     if (pen->count == 0)

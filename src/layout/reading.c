@@ -169,6 +169,13 @@ void reading_blank(struct pen *pen, struct page_item *item)
 
 /* ---- words in the place of what is drawn ---- */
 
+static void row_markers_told(const struct places_facts *places, struct text_builder *told)
+{
+    for (size_t i = 0; i < places->count; i++)
+        for (size_t r = 0; r < places->places[i].row_count; r++)
+            text_add_format(told, " %s", places->places[i].rows[r].marker.told);
+}
+
 /* The picture of the boat in words: each tag on it with its place. */
 static const char *picture_told(const struct pen *pen)
 {
@@ -178,6 +185,7 @@ static const char *picture_told(const struct pen *pen)
     for (size_t i = 0; i < plan->marker_count; i++)
         if (!text_empty(plan->markers[i].told))
             text_add_format(&told, " %s", plan->markers[i].told);
+    row_markers_told(sheet_places(pen->sheet), &told);
     return told.at;
 }
 

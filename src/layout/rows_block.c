@@ -80,8 +80,7 @@ static void row_signs_place(struct pen *pen, const struct row_setting *setting,
         const struct row_item *item = &row->items[i];
         struct area sign = row_sign_area(pen, area.x, top + (mpt)(i / setting->signs) * pitch);
         sign.x += (mpt)sign_column(setting, row, i) * pitch;
-        gear_sign_place(pen, sign, item->kind, size_rule(pen->paper, ROLE_PLAN_TAG).floor,
-                        item->tag_count > 0 ? item->tags[0] : "?", item->origin);
+        pen_symbol(pen, sign, item->kind->symbol, item->origin);
     }
 }
 

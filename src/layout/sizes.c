@@ -30,7 +30,7 @@ static const struct role_sizes {
     [ROLE_SOURCE_TAG] = {0, 0, PT(8), PT(8), 120},
     [ROLE_MARK] = {0, 0, PT(9), PT(9), 120},
     [ROLE_PLAN_TAG] = {0, 0, PT(9), PT(10), 120},
-    [ROLE_PLAN_LABEL] = {0, 0, PT(9), PT(9), 110},
+    [ROLE_PLAN_LABEL] = {0, 0, PT(9), PT(12), 110},
     [ROLE_NUMBER] = {28, 36, PT(8), PT(8), 120},
 };
 

@@ -247,8 +247,7 @@ void table_place(struct pen *pen, const struct laid_table *laid, mpt x, mpt top)
 {
     struct area sign = row_sign_area(pen, x - step_indent(pen), top + TABLE_SIGN_DOWN);
     size_t *groups = groups_begin(pen, laid->step);
-    gear_sign_place(pen, sign, laid->step->table_kind, size_rule(pen->paper, ROLE_PLAN_TAG).aim,
-                    NULL, laid->step->headline.origin);
+    pen_symbol(pen, sign, laid->step->table_kind->symbol, laid->step->headline.origin);
     for (size_t i = 0; i < laid->count; i++) {
         const struct laid_openings *part = &laid->parts[i];
         size_t outer = reading_resume(pen, groups[part->group]);

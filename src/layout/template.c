@@ -65,17 +65,17 @@ static const struct area_row distress_rows[] = {
     {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3), {547368, 552631, 557893}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
-/* No call panel. Wider columns where labels have no room else: the boat is narrower. */
+/* No call panel. Lists on both sides of the boat, and what saves lives at the foot. */
 static const struct area_row safety_plan_rows[] = {
     HEAD_ROWS,
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
     {AREA_SOURCES, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(1), {0}},
+    {AREA_INDEX, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(0.6), {0}},
     {AREA_LEGEND, CUT_FOOT, ALWAYS, GROWS, MM(7.4), MM(1), {0}},
-    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, GROWS, MM(6.2), 0, {0}},
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(4.5), {315790, 378946}},
-    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, 0, MM(4.5), {315790, 378946}},
-    {AREA_NONE, CUT_FOOT, ALWAYS, STAYS, MM(2), 0, {0}},
+    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, GROWS, MM(6.2), MM(0.6), {0}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3.5), {347370}},
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, 0, MM(3.5), {347370}},
     {AREA_MIDDLE, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 static const struct template {

@@ -20,6 +20,7 @@ enum page_area {
     AREA_MIDDLE,         /* between them: the boat of a safety plan */
     AREA_PLAN_HEAD,      /* above it: which side is which */
     AREA_LEGEND,         /* below it */
+    AREA_INDEX,          /* what saves lives */
     AREA_SOURCES,
     AREA_CONTACT,
     AREA_PANEL,          /* how to call */
@@ -36,7 +37,7 @@ enum page_area {
              FULL_PAGE_FAILS) \
     TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, whole_split, \
              rank_lessen, FULL_PAGE_FAILS) \
-    TEMPLATE(SAFETY_PLAN, safety_plan_rows, 2, safety_sheet_place, \
+    TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
              plan_split, plan_lessen, FULL_IS_TOLD)
 
 enum template_key {

@@ -4,8 +4,6 @@
 
 #include "measures.h"
 
-#include "geometry.h"
-
 #include <string.h>
 
 #define EDGES 4               /* of a box */
@@ -14,8 +12,6 @@ struct naming {
     struct pen *pen;
     const struct hull_view *view;
     struct taken taken;
-    const struct label *leaders;
-    size_t leader_count;
 };
 
 static void take(struct naming *naming, struct area area)
@@ -45,15 +41,6 @@ static void lines_take(struct naming *naming, size_t from)
     }
 }
 
-static bool free_of_leaders(const struct naming *naming, struct area box)
-{
-    for (size_t i = 0; i < naming->leader_count; i++)
-        if (segment_to_box(naming->leaders[i].from, naming->leaders[i].to, box) <
-            (double)ZONE_NAME_LEADER_GAP)
-            return false;
-    return true;
-}
-
 static mpt zone_edge(const struct hull_view *view, int hundredths)
 {
     return view->area.y + (mpt)((int64_t)view->area.height * hundredths / 100);
@@ -70,7 +57,7 @@ static bool name_find(const struct naming *naming, const struct zone *zone, mpt 
         for (int side = 0; side < 2; side++) {
             mpt middle = (low + high) / 2 + (side == 0 ? off : -off);
             *box = box_at((struct point){centre, middle}, width, height);
-            if (hull_encloses(view, *box) && free_of_leaders(naming, *box) &&
+            if (hull_encloses(view, *box) &&
                 free_of(*box, naming->taken.areas, naming->taken.count, ZONE_NAME_GAP))
                 return true;
         }
@@ -95,14 +82,12 @@ static void zone_name_place(struct naming *naming, const struct plan_zone *plan_
 }
 
 void zone_names_place(struct pen *pen, const struct hull_view *view,
-                      const struct taken *tags, const struct label *leaders,
-                      size_t leader_count, size_t drawn_from)
+                      const struct taken *tags, size_t drawn_from)
 {
     const struct sheet *sheet = pen->sheet;
     const struct plan_facts *plan = sheet_plan(sheet);
     size_t room = tags->count + EDGES * (pen->count - drawn_from) + plan->landmark_count;
-    struct naming naming = {.pen = pen, .view = view, .leaders = leaders,
-                            .leader_count = leader_count};
+    struct naming naming = {.pen = pen, .view = view};
     naming.taken.areas = arena_array(pen->arena, room, sizeof(struct area));
     for (size_t i = 0; i < tags->count; i++)
         take(&naming, tags->areas[i]);

@@ -2,14 +2,12 @@
 #ifndef MAYDECK_ZONE_NAMES_H
 #define MAYDECK_ZONE_NAMES_H
 
-#include "labels.h"
 #include "plan_spot.h"
 
-/* Names the card's zones where there is room: not on a tag, nor on a leader, nor on
- * what was drawn inside the outline, which are the pen's items from `drawn_from`
- * on. A name without room is left out: it is no instruction. */
-void zone_names_place(struct pen *pen, const struct hull_view *view,
-                      const struct taken *tags, const struct label *leaders,
-                      size_t leader_count, size_t drawn_from);
+/* Names the card's zones where there is room: not on a tag, nor on what was drawn inside the
+ * outline, which are the pen's items from `drawn_from` on. A name without room is left out: it
+ * is no instruction. */
+void zone_names_place(struct pen *pen, const struct hull_view *view, const struct taken *tags,
+                      size_t drawn_from);
 
 #endif

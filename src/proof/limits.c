@@ -31,7 +31,7 @@ static const struct role_limit role_limits[ROLE_COUNT] = {
     [ROLE_SOURCE_TAG] = {"source", TIER_SMALL, POINTS_OF(8), POINTS_OF(8), 2.0, 0, 0, true},
     [ROLE_MARK] = {"strip", TIER_SMALL, POINTS_OF(9), POINTS_OF(9), 2.0, 0, 0, true},
     [ROLE_PLAN_TAG] = {"tag on the plan", TIER_SMALL, POINTS_OF(9), POINTS_OF(10), 2.0, 0, 0, true},
-    [ROLE_PLAN_LABEL] = {"name on the plan", TIER_SMALL, POINTS_OF(8), POINTS_OF(8), 2.0, 0, 0,
+    [ROLE_PLAN_LABEL] = {"name on the plan", TIER_SMALL, POINTS_OF(9), POINTS_OF(9), 2.0, 0, 0,
                          true},
     [ROLE_NUMBER] = {"number", TIER_TEXT, POINTS_OF(14), POINTS_OF(18), 0, 500, 0, true},
 };

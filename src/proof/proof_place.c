@@ -154,19 +154,11 @@ static void two_texts_judge(struct proofing *p, size_t i, size_t j)
         proof_found(p, RULE_TEXT_OVER_TEXT, b, "%s %s", apart_words(p, gap), item_named(p, a));
 }
 
-/* Gear without a sign of its own has its tag in the frame. */
-static bool tag_in_frame(const struct page_item *text, const struct page_item *sign,
-                         struct area ink)
-{
-    return text->role == ROLE_PLAN_TAG && sign->glyph == SYMBOL_NONE &&
-           area_within(ink, sign->area);
-}
-
 static void text_sign_judge(struct proofing *p, size_t text, size_t sign)
 {
     const struct page_item *words = &p->page->items[text], *frame = &p->page->items[sign];
     mpt gap = area_gap(p->ink[text], frame->area);
-    if (gap < SIGN_APART && !tag_in_frame(words, frame, p->ink[text]))
+    if (gap < SIGN_APART)
         proof_found(p, RULE_TEXT_OVER_SIGN, words, "%s %s", apart_words(p, gap),
                     item_named(p, frame));
 }

@@ -35,31 +35,28 @@ static bool has_plan(const struct proofing *p)
     return false;
 }
 
-/* On a plan with labels the tags stand at their places, together. */
+/* On a safety plan each tag stands level with its row. */
 static bool has_places(const struct sheet *sheet)
 {
     return sheet_block(sheet, BLOCK_LABELS) != NULL;
 }
 
-/* There a tag may stand for a run of them. */
-static const struct plan_place *place_of(const struct places_facts *safety, const char *chip)
+static const struct marker *marker_of_row(const struct places_facts *plan, const char *tag)
 {
-    for (size_t i = 0; i < safety->count; i++)
-        for (size_t r = 0; r < safety->places[i].row_count; r++)
-            for (size_t c = 0; c < safety->places[i].rows[r].chip_count; c++)
-                if (text_equal(safety->places[i].rows[r].chips[c], chip))
-                    return &safety->places[i];
+    for (size_t i = 0; i < plan->count; i++)
+        for (size_t r = 0; r < plan->places[i].row_count; r++)
+            if (text_equal(plan->places[i].rows[r].marker.tag, tag))
+                return &plan->places[i].rows[r].marker;
     return NULL;
 }
 
 static const struct marker *marker_of(const struct sheet *sheet, const char *tag)
 {
     const struct plan_facts *plan = sheet_plan(sheet);
-    const struct plan_place *place = place_of(sheet_places(sheet), tag);
-    for (size_t i = 0; i < plan->marker_count && !has_places(sheet); i++)
+    for (size_t i = 0; i < plan->marker_count; i++)
         if (text_equal(plan->markers[i].tag, tag))
             return &plan->markers[i];
-    return place == NULL ? NULL : &place->marker;
+    return marker_of_row(sheet_places(sheet), tag);
 }
 
 /* ---- inside ---- */
@@ -74,9 +71,11 @@ static bool outline_encloses(const struct proofing *p, const struct page_item *i
     return outline_holds(&outline, point);
 }
 
+/* Beams, and the lines of a net. */
 static bool is_plan_line(const struct page_item *item)
 {
-    return item->kind == PAGE_LINE && is_boat_line(item);
+    bool net = in_plan(item) && item->part == PART_NET;
+    return item->kind == PAGE_LINE && (is_boat_line(item) || net);
 }
 
 /* The area of all outlines, or of all lines between them, of one plan block. */
@@ -93,20 +92,25 @@ static struct area plan_area(const struct proofing *p, enum block_key block,
     return area;
 }
 
-/* Between the hulls of a catamaran, from the net to the after beam: where she has
- * lines or the bridge deck's box on that height, she has something to stand on. */
+static bool is_deck_box(const struct page_item *item)
+{
+    return is_outline(item) && item->kind == PAGE_BOX;
+}
+
+/* Between the hulls of a boat that has several: at the height of the beams and of the deck that
+ * join them she has something to stand on. */
 static bool between_hulls(const struct proofing *p, enum block_key block, struct point point)
 {
+    const struct boat *boat = p->sheet->boat;
     struct area hulls = plan_area(p, block, is_outline);
     struct area lines = plan_area(p, block, is_plan_line);
-    mpt foot = FOOT_OF(lines);
-    for (size_t i = 0; i < p->page->count; i++)
-        if (is_outline(&p->page->items[i]) && p->page->items[i].kind == PAGE_BOX &&
-            FOOT_OF(p->page->items[i].area) > foot)
-            foot = FOOT_OF(p->page->items[i].area);
+    struct area deck = plan_area(p, block, is_deck_box);
+    struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
+                                                                   : area_union(lines, deck);
     mpt eighth = hulls.width / 8;
-    return p->sheet->boat->catamaran && point.x >= hulls.x + eighth &&
-           point.x <= RIGHT_OF(hulls) - eighth && point.y >= lines.y && point.y <= foot;
+    return (boat->catamaran || boat->facts.hull.value == HULL_TRIMARAN) &&
+           point.x >= hulls.x + eighth && point.x <= RIGHT_OF(hulls) - eighth &&
+           point.y >= joined.y && point.y <= FOOT_OF(joined);
 }
 
 static bool on_boat(const struct proofing *p, enum block_key block, struct point point)
@@ -140,6 +144,8 @@ static void side_judge(struct proofing *p, const struct page_item *tag,
 {
     struct area boat = plan_area(p, tag->block, is_outline);
     mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
+    if (sheet_places(p->sheet)->facing == FACING_STERN)
+        off = -off;                       /* its reader looks aft: the stern is up */
     if ((side == SIDE_PORT && off > 0) || (side == SIDE_STARBOARD && off < 0))
         proof_found(p, RULE_MARKER_SIDE, tag, "%s mm on the other side",
                     mm_words(p->arena, off < 0 ? -off : off));
@@ -214,78 +220,20 @@ static void tag_told(struct proofing *p, const char *tag, size_t drawn)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
 }
 
-/* ---- places of the safety plan ---- */
-
-/* A black box without letters, which stands for all tags of a place. */
-static bool is_mark(const struct proofing *p, size_t i)
+static void rows_judge(struct proofing *p)
 {
-    const struct page_item *item = &p->page->items[i];
-    if (item->kind != PAGE_BOX || item->fill != INK_BLACK || !in_plan(item))
-        return false;
-    for (size_t t = i + 1; t < p->page->count; t++)
-        if (is_plan_tag(&p->page->items[t]) && area_within(p->ink[t], item->area))
-            return false;
-    return true;
+    const struct plan_facts *plan = sheet_plan(p->sheet);
+    for (size_t i = 0; i < plan->marker_count && !has_places(p->sheet); i++)
+        tag_told(p, plan->markers[i].tag, tag_count_on_plan(p, plan->markers[i].tag));
 }
 
-static const struct page_item *next_mark(const struct proofing *p, size_t *from)
-{
-    while (*from < p->page->count)
-        if (is_mark(p, (*from)++))
-            return &p->page->items[*from - 1];
-    return NULL;
-}
-
-static size_t chips_drawn(const struct proofing *p, const struct plan_place *place)
-{
-    size_t drawn = 0;
-    for (size_t r = 0; r < place->row_count; r++)
-        for (size_t c = 0; c < place->rows[r].chip_count; c++)
-            drawn += tag_count_on_plan(p, place->rows[r].chips[c]);
-    return drawn;
-}
-
+/* Does a line from that place end at the box? */
 static bool ends_in(const struct page_item *leader, struct area box)
 {
     struct area near = area_grown(box, MM(0.2));
     struct area from = {leader->from.x, leader->from.y, 1, 1};
     struct area to = {leader->to.x, leader->to.y, 1, 1};
     return area_meets(near, from) || area_meets(near, to);
-}
-
-/* Does a leader tell which label the mark belongs to? */
-static bool is_led(const struct proofing *p, const struct page_item *mark)
-{
-    for (size_t i = 0; i < p->page->count; i++)
-        if (is_leader(&p->page->items[i]) && ends_in(&p->page->items[i], mark->area))
-            return true;
-    return false;
-}
-
-/* Either all tags of the place stand on the plan, or a mark with a leader stands for
- * them: marks are painted in the order of the places. */
-static void place_judge(struct proofing *p, const struct plan_place *place, size_t *mark_at)
-{
-    bool drawn = chips_drawn(p, place) > 0;
-    const struct page_item *mark = drawn ? NULL : next_mark(p, mark_at);
-    bool led = mark != NULL && is_led(p, mark);
-    for (size_t r = 0; r < place->row_count; r++)
-        for (size_t c = 0; c < place->rows[r].chip_count; c++)
-            tag_told(p, place->rows[r].chips[c],
-                     drawn ? tag_count_on_plan(p, place->rows[r].chips[c]) : led);
-    if (mark != NULL)
-        frame_judge(p, mark, mark, &place->marker);
-}
-
-static void rows_judge(struct proofing *p)
-{
-    const struct places_facts *places = sheet_places(p->sheet);
-    const struct plan_facts *plan = sheet_plan(p->sheet);
-    size_t mark_at = 0;
-    for (size_t i = 0; i < places->count; i++)
-        place_judge(p, &places->places[i], &mark_at);
-    for (size_t i = 0; i < plan->marker_count && !has_places(p->sheet); i++)
-        tag_told(p, plan->markers[i].tag, tag_count_on_plan(p, plan->markers[i].tag));
 }
 
 /* ---- leaders ---- */
@@ -384,7 +332,7 @@ void proof_plan(struct proofing *p)
             marker_judge(p, i);
         if (is_leader(item))
             leader_judge(p, i);
-        if (is_boat_line(item))
+        if (is_boat_line(item) || item->part == PART_BAND)
             strength_judge(p, item);
     }
     rows_judge(p);

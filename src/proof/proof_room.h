@@ -121,7 +121,9 @@ void proof_lights(struct proofing *p);      /* proof_light.c: G7 G8 G9 */
 void proof_signs(struct proofing *p);       /* proof_sign.c: G10 P4, size of signs */
 void proof_wording(struct proofing *p);     /* proof_wording.c: G12 G13 G25 */
 void proof_steps(struct proofing *p);       /* proof_steps.c: G14 G15 G19 G23 G25 G27 */
+void proof_rows(struct proofing *p);        /* proof_rows.c: G32 G33 G34 G35 */
 void proof_plan(struct proofing *p);        /* proof_plan.c: G20 G21 */
+void proof_bands(struct proofing *p);       /* proof_bands.c, proof_turned.c: G20 */
 void proof_glyphs(struct proofing *p);      /* proof_size.c: G18 */
 
 /* The pages of a boat together (proof_set.c). */

@@ -110,15 +110,14 @@ static void row_terms(struct proofing *p, struct term_list *terms, enum block_ke
         }
 }
 
-/* A tag that stands for a run of them is none of its own. */
 static void place_terms(struct proofing *p, struct term_list *terms,
                         const struct plan_place *place)
 {
     for (size_t r = 0; r < place->row_count; r++) {
         const struct plan_row *row = &place->rows[r];
-        struct term term = {row->chip_count == 1 ? row->chips[0] : NULL, row->name, row->kind,
-                            BLOCK_LABELS, row->origin};
-        if (term.tag != NULL && strstr(term.tag, "–") == NULL)
+        struct term term = {row->marker.tag, row->name, row->kind, BLOCK_LABELS,
+                            row->marker.origin};
+        if (row->kind != NULL && !text_empty(term.tag))
             term_judge(p, terms, &term);
     }
 }

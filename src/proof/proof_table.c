@@ -26,8 +26,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "tags on the plan: see the next but one. 0.5 mm between lines of text "
         "that are stacked (rows, table, footer): spacing yields first", HOUSE},
     [RULE_TEXT_OVER_SIGN] = {"G2", "no words touch a sign", "0.5 mm of paper between them",
-        "move one of them", PROOF_ERROR, PROOF_PAGE,
-        "the tag in the frame of gear that has no sign of its own stands in it on purpose", HOUSE},
+        "move one of them", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_SIGN_OVER_SIGN] = {"G2", "no sign touches another sign", "0 mm between their frames",
         "give the rows more height", PROOF_ERROR, PROOF_PAGE,
         "1 mm gives way to 14 rows on a card: each frame has its own black line, "
@@ -180,15 +179,30 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "reach over the outline by a quarter of itself", HOUSE},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
         "each row's tag once, no tag without words", "record the zone of the gear", PROOF_ERROR,
-        PROOF_PAGE, "gear of no zone has no place on the plan; on the safety plan one mark "
-        "with a leader may stand for the gear of a place, whose name lists the tags", HOUSE},
+        PROOF_PAGE, "gear of no zone has no place on the plan; a safety plan has a rule of its "
+        "own", HOUSE},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
-        "bow up, as the plan is drawn", "ISO 23601"},
+        "as the plan is turned", "ISO 23601"},
     [RULE_LEADERS] = {"G20", "leaders do not cross and keep clear of foreign tags",
         "0.5 mm from the middle of the line", "record at: for one of them, or a nearer zone",
-        PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3. The order of names is "
-        "free: sorted by height their leaders cross", HOUSE},
+        PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3", HOUSE},
+    [RULE_LIST_SIDE] = {"G20", "each tag of a safety plan stands on the boat and in a list of its "
+        "side", "once each; on both sides where it is on both", "mend side: of the gear",
+        PROOF_ERROR, PROOF_PAGE, "gear amidships may stand in either list", HOUSE},
+    [RULE_LEADER_LEVEL] = {"G20", "a level line leads from each row of a safety plan to its tag",
+        "one, level, from the row to the edge of its tag", "shorten the names at that place",
+        PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
+    [RULE_BANDS_ORDER] = {"G20", "what lies farther forward stands nearer to the bow",
+        "in each list, and in no later band", "record at: for both, or other zones",
+        PROOF_ERROR, PROOF_PAGE, "zones that reach past each other stand as their middles do; two "
+        "that are abreast on two sides may share a band", HOUSE},
+    [RULE_TURNED] = {"G20", "a safety plan is turned as its reader looks",
+        "stern up where the record says that he faces aft", "mend mounted: of the boat",
+        PROOF_ERROR, PROOF_PAGE, "who faces port or starboard has the bow up", "ISO 23601"},
+    [RULE_INDEX] = {"G20", "the index tells where each piece is that saves lives",
+        "each tag once, with the name of its place", "mend the zone of the gear", PROOF_ERROR,
+        PROOF_PAGE, "what stands on another page of the plan is judged there", HOUSE},
     [RULE_PLAN_LINES] = {"G21", "the lines of a plan are strong enough",
         "outline 1.6 mm, bulkheads 0.6 mm", "draw them wider", PROOF_ERROR, PROOF_PAGE,
         "the small plan beside the steps, a third as large: outline 0.9, others 0.35 mm; white "
@@ -241,6 +255,17 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "9 mm high, 8.4 of them free of ink",
         "give the line more height", PROOF_ERROR, PROOF_PAGE,
         "9 mm, not 12: so that the call fits", HOUSE},
+    [RULE_PLACE_FIRST] = {"G32", "in a row the place is read first, in bold, and then its gear",
+        "above its tags, or left of them", "set the place before its gear", PROOF_ERROR,
+        PROOF_PAGE, EVERY, "the place is the news: what to do the headline has said"},
+    [RULE_TAG_BESIDE] = {"G33", "each tag of a row stands beside its name", "on its line, 3 mm",
+        "set the name behind its tag", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
+    [RULE_END_STATE] = {"G34", "no row leads to the contrary of its step", "none",
+        "tell in `how` how it comes to the state that the step wants", PROOF_ERROR, PROOF_PAGE,
+        BY_WORDS, "a frightened reader takes the last word"},
+    [RULE_COLOUR_HANDLING] = {"G35", "what the hand does is never told by a colour alone",
+        "one word that is no colour", "tell where the handle then points, or how it is moved",
+        PROOF_ERROR, PROOF_PAGE, BY_WORDS, "red light; colour vision of readers"},
     [RULE_CONTRARY_SIGN] = {"P4", "no sign shows the contrary of what is said beside it",
         "none", "use another sign", PROOF_ERROR, PROOF_PAGE, BY_WORDS, HOUSE},
     [RULE_NOTES] = {"G31", "small faults do not add up", "3 notes a card", "mend one of them",
@@ -256,7 +281,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
 /* By which set of words of a language a rule judges. */
 static const struct { enum proof_rule_key rule; enum word_set set; } judged_by[] = {
     {RULE_ONE_ACTION, SET_VERBS}, {RULE_VERB_FIRST, SET_VERBS}, {RULE_PASSIVE, SET_PASSIVE},
-    {RULE_NEGATIVE, SET_NEGATIVES}, {RULE_CONTRARY_SIGN, SET_ACT_OPEN}};
+    {RULE_NEGATIVE, SET_NEGATIVES}, {RULE_CONTRARY_SIGN, SET_ACT_OPEN},
+    {RULE_END_STATE, SET_ENDS_OFF}, {RULE_COLOUR_HANDLING, SET_COLOURS}};
 
 bool proof_rule_judges(enum proof_rule_key key, const struct words *words)
 {

@@ -331,7 +331,7 @@ expect_equal held-long-same "$(wc -l <"$scratch/long" | tr -d ' ')" \
 expect_empty held-long-differ \
     "$(cd "$scratch" && diff -rq before after | grep -v '^Only in before: \|tamarisk-safety_plan')"
 expect_equal held-long-whole-on-plan 13 \
-    "$(sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$scratch/after/tamarisk-safety_plan.dump" |
+    "$(sed -n 's/^text labels .* "\(.*\)"$/\1/p' "$scratch/after"/tamarisk-safety_plan*.dump |
         tr '\n' ' ' | grep -o 'behind the white panel ' | wc -l | tr -d ' ')"
 
 # ---- a set without its MMSI: voice only ----

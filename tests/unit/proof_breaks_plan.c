@@ -130,52 +130,6 @@ static void tag_without_frame(struct proof_try *try, bool broken)
         item_remove(try, tag - 1);
 }
 
-/* One mark of the safety plan stands for the tags of a place. */
-static struct page_item *first_mark(struct proof_try *try)
-{
-    for (size_t i = 0; i + 1 < try->page.count; i++) {
-        struct page_item *item = &try->items[i];
-        if (item->kind == PAGE_BOX && item->block == BLOCK_PLAN &&
-            item->fill == INK_BLACK && item[1].kind != PAGE_TEXT)
-            return item;
-    }
-    return try_thing(try, BLOCK_PLAN, PAGE_BOX, try->page.count);
-}
-
-static void mark_lost(struct proof_try *try, bool broken)
-{
-    if (broken)
-        item_remove(try, first_mark(try));
-}
-
-/* Lines of other tags stay: only this one's label is not told any more. */
-static void mark_not_led(struct proof_try *try, bool broken)
-{
-    struct area mark = first_mark(try)->area;
-    for (size_t i = 0; broken && i < try->page.count; i++) {
-        struct page_item *item = &try->items[i];
-        bool from_it = item->kind == PAGE_LINE && item->part == PART_LEADER &&
-                       item->from.x >= mark.x - 1 && item->from.x <= mark.x + mark.width + 1 &&
-                       item->from.y >= mark.y - 1 && item->from.y <= mark.y + mark.height + 1;
-        if (from_it)
-            item->from = item->to;
-    }
-}
-
-static void mark_off_the_boat(struct proof_try *try, bool broken)
-{
-    item_move(first_mark(try), 0, broken ? MM(60) : 0);
-}
-
-static void tag_of_a_place_lost(struct proof_try *try, bool broken)
-{
-    struct page_item *tag = try_saying(try, "C11–C13"), *frame = tag - 1;
-    if (!broken)
-        return;
-    item_remove(try, tag);
-    item_remove(try, frame);
-}
-
 /* ---- leaders ---- */
 
 static struct page_item *leader_of(struct proof_try *try, size_t n)
@@ -231,8 +185,7 @@ static void large_outline_thin(struct proof_try *try, bool broken)
 static void large_bulkhead_thin(struct proof_try *try, bool broken)
 {
     for (size_t i = 0; i < try->page.count; i++)
-        if (try->items[i].kind == PAGE_LINE && try->items[i].stroke == INK_GREY &&
-            try->items[i].part == PART_NONE)
+        if (try->items[i].part == PART_BAND)
             try->items[i].line_width = broken ? MM(0.5) : MM(0.6);
 }
 
@@ -254,7 +207,6 @@ static const struct proof_break rows[] = {
     {RULE_MARKERS_INSIDE, "beside", "engine_fire", tag_beside_the_boat},
     {RULE_MARKERS_INSIDE, "ahead", "engine_fire", tag_ahead_of_the_bow},
     {RULE_MARKERS_INSIDE, "between the bows", "samphire flooding", tag_between_the_bows},
-    {RULE_MARKERS_INSIDE, "mark of a place", "samphire safety_plan", mark_off_the_boat},
     {RULE_MARKER_SIDE, "port", "engine_fire", port_on_starboard},
     {RULE_MARKER_SIDE, "starboard", "engine_fire", starboard_on_port},
     {RULE_MARKER_SIDE, "catamaran", "samphire flooding", port_on_starboard_catamaran},
@@ -263,10 +215,7 @@ static const struct proof_break rows[] = {
     {RULE_MARKERS_ROWS, "drawn twice", "engine_fire", tag_drawn_twice},
     {RULE_MARKERS_ROWS, "in no words", "engine_fire", tag_in_no_words},
     {RULE_MARKERS_ROWS, "no frame", "engine_fire", tag_without_frame},
-    {RULE_MARKERS_ROWS, "mark lost", "samphire safety_plan", mark_lost},
-    {RULE_MARKERS_ROWS, "mark not led", "samphire safety_plan", mark_not_led},
-    {RULE_MARKERS_ROWS, "run of tags lost", "safety_plan_2", tag_of_a_place_lost},
-    {RULE_LEADERS, "cross", "samphire safety_plan", leaders_cross},
+    {RULE_LEADERS, "cross", "bramble safety_plan", leaders_cross},
     {RULE_LEADERS, "foreign tag", "engine_fire", leader_by_a_foreign_tag},
     {RULE_PLAN_LINES, "outline", "engine_fire", outline_thin},
     {RULE_PLAN_LINES, "bulkhead", "engine_fire", bulkhead_thin},

@@ -142,6 +142,7 @@ static void table_tag_of_no_gear(struct proof_try *try, bool broken)
             *item = row->items[0];
             item->tags = strange;
             row->items = item;
+            row->item_count = 1;
             group->rows = row;
             group->row_count = 1;
             try->steps[i].table = group;

@@ -19,7 +19,8 @@ static struct boat_pages {
     const char *word, *file;
     struct laid_set laid;
 } boats[] = {{.word = "", .file = "tests/fleet/boats/tamarisk.yaml"},
-             {.word = "samphire ", .file = "tests/fleet/boats/samphire.yaml"}};
+             {.word = "samphire ", .file = "tests/fleet/boats/samphire.yaml"},
+             {.word = "bramble ", .file = "tests/fleet/boats/bramble.yaml"}};
 #define BOAT_COUNT (sizeof boats / sizeof *boats)
 
 int proof_case_open(void **state)

@@ -21,14 +21,15 @@ struct proof_try {
 struct proof_break {
     enum proof_rule_key rule;
     const char *name;
-    const char *card;             /* key, after "samphire " of that boat, else Tamarisk's */
+    const char *card;             /* key, after "samphire " or "bramble " of that boat, else
+                                     Tamarisk's */
     void (*spoil)(struct proof_try *try, bool broken);
 };
 struct proof_breaks { const struct proof_break *rows; size_t count; };
 
 /* proof_breaks_*.c */
 extern const struct proof_breaks breaks_place, breaks_size, breaks_light, breaks_sign,
-    breaks_wording, breaks_steps, breaks_plan, breaks_set;
+    breaks_wording, breaks_steps, breaks_rows, breaks_plan, breaks_bands, breaks_set;
 
 /* For cmocka's group: lays the boats out once. */
 int proof_case_open(void **state);

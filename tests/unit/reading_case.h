@@ -6,6 +6,7 @@
 #include <stddef.h>
 
 #include "page.h"
+#include "sheet.h"
 
 /* A text of the tree and the element that it stands in. */
 struct read { const char *type, *text; };
@@ -23,6 +24,10 @@ void reading_back_take(const char *file, struct reading_back *backs, size_t page
 /* The next text of the page is this one, in an element of that type; none is expected where it
  * is empty or NULL. Bold parts are as others. */
 void expect_next(struct reading_back *back, const char *type, const char *text);
+
+/* The rows of a safety plan, each under the name of its place; and the entries of its index. */
+void places_expect(struct reading_back *back, const struct places_facts *places);
+void index_expect(struct reading_back *back, const struct index_facts *index);
 
 /* What was not expected yet, a text a line. */
 const char *what_is_left(const struct reading_back *back);

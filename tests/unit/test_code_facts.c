@@ -231,8 +231,6 @@ static void every_word_of_a_safety_plan_matters(void **state)
     struct plan_place *places = arena_array(test.arena, facts->count, sizeof *places);
     memcpy(places, facts->places, facts->count * sizeof *places);
     facts->places = places;
-    must_matter(&plan, &facts->here_word, "where the cards hang");
-    must_matter(&plan, &facts->here_words, "which way one looks");
     for (size_t i = 0; i < facts->count; i++) {
         struct plan_row *rows = arena_array(test.arena, places[i].row_count, sizeof *rows);
         memcpy(rows, places[i].rows, places[i].row_count * sizeof *rows);
@@ -241,7 +239,19 @@ static void every_word_of_a_safety_plan_matters(void **state)
         for (size_t r = 0; r < places[i].row_count; r++) {
             must_matter(&plan, &rows[r].name, "a name of gear");
             must_matter(&plan, &rows[r].detail, "a detail of gear");
+            must_matter(&plan, &rows[r].marker.tag, "a tag");
         }
+    }
+    struct index_facts *index = OWN(plan, index, BLOCK_INDEX);
+    struct index_entry *entries = arena_array(test.arena, index->count, sizeof *entries);
+    memcpy(entries, index->entries, index->count * sizeof *entries);
+    index->entries = entries;
+    for (size_t i = 0; i < index->count; i++) {
+        struct index_spot *spots = arena_array(test.arena, entries[i].spot_count, sizeof *spots);
+        memcpy(spots, entries[i].spots, entries[i].spot_count * sizeof *spots);
+        entries[i].spots = spots;
+        must_matter(&plan, &entries[i].name, "an entry of the index");
+        must_matter(&plan, &spots[0].place, "a place of the index");
     }
     struct legend_facts *legend = OWN(plan, legend, BLOCK_LEGEND);
     for (size_t i = 0; i < 3; i++)

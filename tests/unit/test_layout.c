@@ -105,9 +105,7 @@ static void no_sign_lies_on_a_text_or_another_sign(void **state)
                 for (size_t j = 0; j < pages[p]->count; j++) {
                     const struct page_item *sign = &pages[p]->items[i];
                     const struct page_item *other = &pages[p]->items[j];
-                    bool own_tag = sign->glyph == SYMBOL_NONE && j == i + 2 &&
-                                   other->kind == PAGE_TEXT;   /* in an empty frame, on black */
-                    if (sign->kind == PAGE_SIGN && i != j && !own_tag &&
+                    if (sign->kind == PAGE_SIGN && i != j &&
                         (other->kind == PAGE_TEXT || other->kind == PAGE_SIGN) &&
                         overlap(sign->area, other->area))
                         fail_msg("%s: a sign lies on `%s`", pages[p]->id, item_words(other));
@@ -201,7 +199,7 @@ static void the_same_blocks_stand_at_the_same_place(void **state)
                 same_area(pages[p], panel_of(pages[p]), panel_of(page_with(pages, BLOCK_CALL)));
         }
         assert_int_equal(distress, 1);                 /* they are among those compared */
-        assert_int_equal(safety, 2);
+        assert_true(safety >= 2);
     }
 }
 

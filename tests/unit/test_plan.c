@@ -119,8 +119,7 @@ static struct hull_view view_drawn(void)
     }
     return (struct hull_view){.area = whole, .catamaran = test.boat->catamaran, .mast = true,
                               .cabin = true, .loa_mm = (int32_t)test.boat->facts.loa_m.milli,
-                              .beam_mm = (int32_t)test.boat->facts.beam_m.milli,
-                              .part = PLAN_PART_WHOLE};
+                              .beam_mm = (int32_t)test.boat->facts.beam_m.milli};
 }
 
 static bool overlap(struct area a, struct area b)

@@ -153,36 +153,6 @@ static void section_expect(struct reading_back *back, const struct section_facts
     expect_next(back, "P", section->end_note);
 }
 
-/* ---- the safety plan ---- */
-
-/* Labels stand in two columns: a place may be read before or after another. */
-static void place_expect(struct reading_back *back, const struct plan_place *place)
-{
-    size_t first = 0;
-    while (first < back->count && !(text_equal(back->texts[first].type, "H2") &&
-                                    text_equal(back->texts[first].text, place->title)))
-        first++;
-    back->next = first;
-    expect_next(back, "H2", place->title);
-    for (size_t i = 0; i < place->row_count; i++) {
-        const struct plan_row *row = &place->rows[i];
-        const char *words = "";
-        for (size_t c = 0; c < row->chip_count; c++)
-            words = joined(words, row->chips[c]);
-        expect_next(back, "LBody", joined(joined(words, row->name), row->detail));
-    }
-}
-
-static void places_expect(struct reading_back *back, const struct places_facts *places)
-{
-    size_t last = back->next;
-    for (size_t i = 0; i < places->count; i++) {
-        place_expect(back, &places->places[i]);
-        last = back->next > last ? back->next : last;
-    }
-    back->next = last;
-}
-
 /* ---- what is read last ---- */
 
 /* Tags and words within the picture: its alternative is looked at by itself. */
@@ -248,6 +218,9 @@ static void words_expect(struct reading_back *back, const struct block *block)
     case FACTS_PLACES:
         places_expect(back, block->facts.places);
         break;
+    case FACTS_INDEX:
+        index_expect(back, block->facts.index);
+        break;
     case FACTS_ROWS:
         rows_expect(back, block->facts.rows->rows, block->facts.rows->count);
         break;
@@ -303,6 +276,10 @@ static void picture_expect(const struct page *page, const char *objects)
     text_add_format(&told, "\"/Alt\": \"u:%s", plan->told);
     for (size_t i = 0; i < plan->marker_count; i++)
         text_add_format(&told, " %s", plan->markers[i].told);
+    const struct places_facts *places = sheet_places(page->sheet);
+    for (size_t i = 0; i < places->count; i++)
+        for (size_t r = 0; r < places->places[i].row_count; r++)
+            text_add_format(&told, " %s", places->places[i].rows[r].marker.told);
     text_add(&told, "\"");
     bool drawn = false;
     for (size_t i = 0; i < page->count; i++)

@@ -191,18 +191,27 @@ static double budget(const struct counted *counted)
            4.87 * (double)counted->table_lines;
 }
 
+/* A pen for a card of these steps. */
+static struct pen pen_of_steps(const struct counted *counted)
+{
+    struct steps_facts *facts = arena_alloc(test.arena, sizeof *facts);
+    struct block *block = arena_alloc(test.arena, sizeof *block);
+    struct sheet *sheet = arena_alloc(test.arena, sizeof *sheet);
+    struct pen own = pen;
+    steps_of(facts, counted);
+    if (counted->table_lines > 0)
+        openings_add(facts, counted->table_lines);
+    *block = (struct block){.key = BLOCK_STEPS, .facts = {.steps = facts}};
+    *sheet = card;
+    sheet->blocks = block;
+    sheet->block_count = 1;
+    own.sheet = sheet;
+    return own;
+}
+
 static mpt steps_height(const struct counted *counted, enum row_forms forms)
 {
-    struct steps_facts facts;
-    struct block block = {.key = BLOCK_STEPS, .facts = {.steps = &facts}};
-    struct sheet sheet = card;
-    struct pen own = pen;
-    steps_of(&facts, counted);
-    if (counted->table_lines > 0)
-        openings_add(&facts, counted->table_lines);
-    sheet.blocks = &block;
-    sheet.block_count = 1;
-    own.sheet = &sheet;
+    struct pen own = pen_of_steps(counted);
     struct laid_steps laid = steps_lay(&own, (struct step_sizes){16000, FLOOR, forms}, COLUMN);
     assert_true(laid.excess <= 0);
     return laid.height;
@@ -235,6 +244,61 @@ static void forms_differ_by_which_rows_are_on_one_line(void **state)
                 steps_height(&alike, FORMS_OF_LINES) - MM(10));
 }
 
+/* ---- what fits ---- */
+
+static struct laid_steps fitted(const struct pen *own, double millimetres)
+{
+    return steps_fit(own, (struct area){0, 0, COLUMN, MM(millimetres)});
+}
+
+/* Rows of lines as long as another form does not make type a good deal larger. */
+static void the_calmest_form_is_taken_that_has_room(void **state)
+{
+    (void)state;
+    static const struct counted alike = {4, 0, 8, 0, 0};
+    const struct pen own = pen_of_steps(&alike);
+    struct laid_steps wide = fitted(&own, 250), least = wide;
+    assert_int_equal(wide.sizes.row, 16500);
+    assert_true(wide.sizes.headline > 23000 && wide.sizes.headline <= 24000);
+    for (double room = 250; fitted(&own, room).sizes.forms == FORMS_OF_LINES; room--)
+        least = fitted(&own, room);
+    assert_true(least.sizes.row < 16500 && least.sizes.row >= 15500);
+    assert_int_equal(fitted(&own, 111).sizes.forms, FORMS_BY_STEP);
+    assert_int_equal(fitted(&own, 111).sizes.row, 16500);
+    struct laid_steps over = fitted(&own, 60);
+    assert_int_equal(over.sizes.row, FLOOR);
+    assert_true(over.height > MM(60));
+}
+
+/* Headlines stay told apart from the places below them. */
+static void a_headline_is_larger_than_its_places(void **state)
+{
+    (void)state;
+    static const struct counted counted = {7, 5, 2, 2, 0};
+    const struct pen own = pen_of_steps(&counted);
+    for (double room = 115; room < 220; room += 5) {
+        struct laid_steps laid = fitted(&own, room);
+        assert_true(laid.height > MM(room) ||
+                    (int64_t)laid.sizes.headline * 7 >= (int64_t)laid.setting->place_size * 8);
+    }
+}
+
+/* By so many letters, and what that gives; of the cheapest rows first, no more than are needed. */
+static void the_cheapest_cut_is_told(void **state)
+{
+    (void)state;
+    static const struct counted counted = {3, 4, 0, 0, 0};
+    const struct pen own = pen_of_steps(&counted);
+    struct laid_steps laid = steps_lay(&own, (struct step_sizes){16000, FLOOR, FORMS_BARE}, COLUMN);
+    const char *one = steps_cuts_find(&own, &laid, MM(2)).words;
+    const char *two = steps_cuts_find(&own, &laid, MM(4)).words;
+    assert_non_null(strstr(one, "shorten spot, how or name of C1 by about "));
+    assert_non_null(strstr(one, "letters (2.9 mm)"));
+    assert_null(strstr(one, ", of "));
+    assert_non_null(strstr(two, "(2.9 mm), of C1 by about "));
+    assert_null(steps_cuts_find(&own, &laid, MM(40)).words);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -246,6 +310,9 @@ int main(void)
         cmocka_unit_test(a_row_is_placed_as_it_was_laid),
         cmocka_unit_test(the_steps_are_as_high_as_their_budget),
         cmocka_unit_test(forms_differ_by_which_rows_are_on_one_line),
+        cmocka_unit_test(the_calmest_form_is_taken_that_has_room),
+        cmocka_unit_test(a_headline_is_larger_than_its_places),
+        cmocka_unit_test(the_cheapest_cut_is_told),
     };
     return cmocka_run_group_tests(tests, set_up, tear_down);
 }

@@ -69,7 +69,7 @@ static void the_columns_of_a4_have_their_widths(void **state)
     static const struct { enum template_key key; int way; mpt left; } rows[] = {
         {TEMPLATE_CARD, 0, MM(122)}, {TEMPLATE_DISTRESS, 0, MM(104)},
         {TEMPLATE_DISTRESS, 1, MM(105)}, {TEMPLATE_DISTRESS, 2, MM(106)},
-        {TEMPLATE_SAFETY_PLAN, 0, MM(60)}, {TEMPLATE_SAFETY_PLAN, 1, MM(72)}};
+        {TEMPLATE_SAFETY_PLAN, 0, MM(66)}};
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
         struct page_needs own = {.way = rows[i].way};
         struct frame frame = frame_make(paper_of(PAPER_A4), rows[i].key, &own);

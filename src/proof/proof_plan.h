@@ -1,0 +1,30 @@
+/* proof_plan.h - what the rules on a safety plan share. Private to src/proof. */
+#ifndef MAYDECK_PROOF_PLAN_H
+#define MAYDECK_PROOF_PLAN_H
+
+#include "proof_room.h"
+
+/* A page as a plan. */
+struct shown_plan {
+    struct proofing *p;
+    const struct places_facts *plan;
+    mpt middle;                  /* x of the boat's middle line */
+    bool turned;                 /* its reader looks aft */
+};
+
+/* Is it an outline of her; and all that they take up. */
+bool is_hull_line(const struct page_item *item);
+struct area hull_area(const struct proofing *p);
+
+/* How many boxes with that tag in them there are in that block. */
+size_t tag_boxes_in(const struct proofing *p, enum block_key block, const char *tag);
+
+/* ---- proof_turned.c ---- */
+
+void turned_judge(const struct shown_plan *shown);
+
+/* Each tag of the index; and that a row's is in it where it must be. */
+void index_judge(const struct shown_plan *shown);
+void indexed_judge(const struct shown_plan *shown, const struct plan_row *row);
+
+#endif
