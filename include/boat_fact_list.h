@@ -12,7 +12,7 @@
       .own = true, .readers = READ_HEAD | READ_SCRIPT, \
       .about = "the boat's name as painted") \
     X(name_spoken, FIELD_TEXT, .any_word = true, \
-      .own = true, .readers = READ_SCRIPT | READ_SPELL, \
+      .own = true, .readers = READ_SCRIPT, \
       .about = "the name as it is to be spoken on the radio") \
     X(name_latin, FIELD_TEXT, .any_word = true, .own = true, .readers = READ_SCRIPT | READ_SPELL, \
       .about = "the name in Latin letters") \

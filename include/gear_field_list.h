@@ -97,7 +97,7 @@
       .about = "the space a battery shares its air with: a zone, or own_box") \
     X(vents_to, vents_to, FIELD_WORDING, \
       MUST(ITEM_lithium_bank) MAY(ITEM_lpg_locker, ITEM_petrol_stowage, ITEM_engine_blower), \
-      .readers = READ_ROW, \
+      .readers = READ_SAFETY, \
       .about = "where its own vent leads") \
     X(serial, serial, FIELD_TEXT, EVERYWHERE(MAY), .own = true, .readers = READ_REST, \
       .about = "the serial number") \
@@ -192,14 +192,14 @@
       MAY(ALARMS, ITEM_bilge_alarm, ITEM_engine_blower, ITEM_bow_thruster, \
           ITEM_searchlight), \
       .choices = feed_words, \
-      .readers = READ_CASE, \
+      .readers = READ_REST, \
       .about = "what drives the pump: battery (12 or 24 V), or mains (230 V)") \
     X(antenna_m, antenna_m, FIELD_NUMBER, \
       ASKED(ITEM_vhf_handheld) MAY(ITEM_sart, ITEM_emergency_aerial, ITEM_radar_reflector), \
       .low = 500, .high = 60000, .readers = READ_FIGURE, \
       .about = "height of its aerial above the water in use") \
     X(gas, gas, FIELD_CHOICE, ASKED(ITEM_lpg_bottle_valve) MAY(ITEM_lpg_locker), \
-      .choices = gas_words, .readers = READ_FIGURE | READ_CASE, \
+      .choices = gas_words, .readers = READ_FIGURE, \
       .about = "what the gas bottle holds") \
     X(wearer, wearer, FIELD_CHOICE, \
       ASKED(ITEM_lifejacket) MAY(ITEM_harness_tether, ITEM_thermal_aid), \

@@ -164,7 +164,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(HANDLED_STATE, handled_state, PLAIN, "how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \
-    X(VENTS_TO, vents_to, PLAIN, "place") \
+    X(VENTS_TO, vents_to, PLAIN, "fact") \
     X(AGENT_POWDER, agent_powder, PLAIN, "") \
     X(AGENT_FOAM, agent_foam, PLAIN, "") \
     X(AGENT_CO2, agent_co2, PLAIN, "") \

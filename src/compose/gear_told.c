@@ -35,6 +35,7 @@ static const struct told_fact told_facts[] = {
     TOLD(litres, 0, LITRES, ON_PLAN, EVER),
     TOLD(length_m, 0, LINE_METRES, ON_PLAN, ITEM_liferaft, ITEM_NONE),
     TOLD(length_m, 0, METRES_LONG, ON_PLAN, ITEM_NONE, ITEM_liferaft),
+    TOLD(vents_to, 0, VENTS_TO, ON_PLAN, EVER),
     TOLD(dsc, ANSWER_YES, WITH_DSC, ON_PLAN, ITEM_vhf_handheld, ITEM_NONE),
     TOLD(charged, ANSWER_NO, NOT_CHARGED, IN_ROWS, EVER),
     TOLD(works, WORKS_STIFF, STIFF, IN_ROWS, EVER),

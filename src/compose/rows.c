@@ -31,9 +31,6 @@ static const struct phrase *row_handling(struct composing *composing,
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
         return word_alone(composing, WORD_INSIDE_LEAVE);
     const struct phrase *how = gear_handling(composing, gear, state);
-    if (how == NULL && gear->vents_to.text != NULL)
-        return phrase_word(composing->arena, WORD_VENTS_TO, "place",
-                           phrase_text(composing->arena, &gear->vents_to), NULL);
     return how != NULL ? how : handling_unrecorded(composing, gear, state);
 }
 

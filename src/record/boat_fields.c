@@ -126,7 +126,7 @@ static const struct field walk_rows[] = {
     ROW(struct walk, date, FIELD_DATE, .required = true, .readers = READ_DIFFERS,
         .about = "the day of the walk"),
     ROW(struct walk, by, FIELD_TEXT, .any_word = true, .required = true,
-        .readers = READ_REST, .about = "who walked: name or initials"),
+        .readers = READ_DIFFERS, .about = "who walked: name or initials"),
 };
 
 static const struct field silence_rows[] = {
