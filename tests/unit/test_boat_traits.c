@@ -11,8 +11,8 @@ static enum answer recorded_of(const char *more, enum trait trait)
 }
 
 #define OPEN_BOAT(rest) \
-    "boat: {name: Tern, hull: monohull, rig: motor, loa_m: 6.4, beam_m: 2.4, persons_max: 6, " rest \
-    "}\n"
+    "boat: {name: Tern, hull: monohull, rig: motor, loa_m: 6.4, beam_m: 2.4, persons_max: 6, " \
+    rest "}\n"
 
 static void a_boat_without_rooms_is_open(void **state)
 {
