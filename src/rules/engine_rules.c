@@ -42,7 +42,8 @@ void engine_rules(const struct rule_run *run)
     const struct boat *boat = run->in->boat;
     stops_check(run);
     if (!boat->facts.rooms.given)
-        rule_tell(run, CHECK_rooms_unrecorded, boat->place,
+        rule_tell(run, CHECK_rooms_unrecorded,
+                  place_else(boat->facts.rooms.place, boat->place),
                   "go through her, and add to boat:\n  rooms: [forward_cabin, saloon, galley]\n"
                   "or rooms: [] if she is open",
                   "her rooms are not recorded: plans name only those that gear lies in");
