@@ -85,6 +85,13 @@ static void engine_space_check(const struct boat_reading *reading, const struct 
         }
 }
 
+/* Where the one or the other was refused, that is told. */
+static bool is_without_space(const struct engine *engine)
+{
+    return engine->space.value == ZONE_NONE && engine->space.place.line == 0 &&
+           (engine->drive.value != DRIVE_NONE || engine->drive.place.line == 0);
+}
+
 /* An outboard hangs outside; every other engine stands in a space that can burn. */
 static void engine_check(const struct boat_reading *reading, const struct engine *engine)
 {
@@ -95,11 +102,10 @@ static void engine_check(const struct boat_reading *reading, const struct engine
                     "an outboard has no engine space");
     else if (engine->space.value != ZONE_NONE)
         engine_space_check(reading, engine);
-    else if (engine->drive.value != DRIVE_NONE && !outboard && engine->space.place.line == 0)
+    else if (!outboard && is_without_space(engine))
         problem_add(reading->problems, SEVERITY_ERROR, engine->place,
-                    "write space: and where it stands, as engine_space",
-                    "an engine with drive: %s needs its space",
-                    choice_word(drive_words, engine->drive.value));
+                    "write space: and where it stands, as engine_space; or drive: outboard",
+                    "an engine needs its space, unless it is an outboard");
 }
 
 static void engines_settle(struct boat_reading *reading)

@@ -220,13 +220,19 @@ static bool is_placed(enum gear_field field)
            field == GEAR_inside || field == GEAR_from_cockpit;
 }
 
+bool whole_asks(enum item_key item, enum gear_field field)
+{
+    enum belonging how = item_field(item, field);
+    return how > BELONGS_MAY || (how == BELONGS_MAY && is_placed(field));
+}
+
 static bool is_given(const struct making *making, enum gear_field field)
 {
     enum belonging how = item_field(making->item, field);
     if (making->kind->fields == WHOLE_SHARED)
         return how > BELONGS_NOT && !gear_field_row(field)->own;
-    return how > BELONGS_MAY || (how == BELONGS_MAY && (is_placed(field) ||
-                                                        making->kind->fields == WHOLE_ALL));
+    return making->kind->fields == WHOLE_ALL ? how > BELONGS_NOT
+                                             : whole_asks(making->item, field);
 }
 
 const char *whole_entry(const struct whole_kind *kind, enum item_key item, struct arena *arena)

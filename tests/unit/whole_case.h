@@ -5,6 +5,7 @@
 #define MAYDECK_WHOLE_CASE_H
 
 #include "boat.h"
+#include "item_fields.h"
 
 /* Which fields an entry of gear is given. */
 enum whole_fields {
@@ -24,6 +25,9 @@ const char *whole_head(const struct whole_kind *kind, struct arena *arena);
 
 /* The entry of that gear, a line; "" for gear that is none of such a boat's. */
 const char *whole_entry(const struct whole_kind *kind, enum item_key item, struct arena *arena);
+
+/* Does an entry of WHOLE_ASKED give that field of the item? */
+bool whole_asks(enum item_key item, enum gear_field field);
 
 /* Its tag. */
 const char *whole_tag(enum item_key item, struct arena *arena);
