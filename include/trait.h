@@ -13,6 +13,7 @@
     TRAIT(TRAIT_CATAMARAN, "catamaran", "she is a catamaran", NO) \
     TRAIT(TRAIT_TRIMARAN, "trimaran", "she is a trimaran", NO) \
     TRAIT(TRAIT_SAIL, "sail", "she has sails", NO) \
+    TRAIT(TRAIT_CABIN, "cabin", "she has rooms below", YES) \
     TRAIT(TRAIT_GALLEY, "cooking", "people cook aboard", YES) \
     TRAIT(TRAIT_GAS, "gas", "she carries cooking gas", YES) \
     TRAIT(TRAIT_DSC, "dsc", "she can send a digital alert", YES) \

@@ -179,6 +179,15 @@ static struct trait_fact has_sails(const struct boat *boat)
                                boat->facts.rig.place};
 }
 
+/* Rooms below: a boat without is open. */
+static struct trait_fact has_cabin(const struct boat *boat)
+{
+    const struct zone_values *rooms = &boat->facts.rooms;
+    return (struct trait_fact){rooms->given ? ANSWER_IF(boat_has_cabin(boat))
+                                            : ANSWER_NOT_RECORDED,
+                               rooms->given ? rooms->place : boat->place};
+}
+
 /* Where a room for it is recorded, or a cooker. */
 static struct trait_fact has_galley(const struct boat *boat)
 {
@@ -227,6 +236,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return is_hull(boat, HULL_TRIMARAN);
     case TRAIT_SAIL:
         return has_sails(boat);
+    case TRAIT_CABIN:
+        return has_cabin(boat);
     case TRAIT_GALLEY:
         return has_galley(boat);
     case TRAIT_GAS:

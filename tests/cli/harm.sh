@@ -1,7 +1,7 @@
 #!/bin/sh
 # No printed line sends a person into smoke, gas or water: every card of every boat of
-# tests/fleet, tests/unusual and tests/hazard is held against the rules below, and each rule is
-# shown to tell of a card that breaks it. How cards, records and rules are read: tests/harm.
+# tests/fleet, tests/islands, tests/unusual and tests/hazard is held against the rules below, and
+# each rule is shown to tell of a card that breaks it. How cards, records and rules are read: tests/harm.
 . tests/tap.sh
 
 harm=$top/tests/harm
@@ -56,7 +56,7 @@ rules_list() {
 42 | man_overboard | deck_fixed | panel | must | Radio: (Cockpit|Upper helm) | the radio on deck comes first
 43 | man_overboard | - | row | reckon | ladder | in waves a ladder beats down on them
 44 | man_overboard | !throwing | head | must | THROW cushions | something floats on every boat
-45 | man_overboard | !lifting | head lethal | must | mast rope|halyard | there is a winch on every boat
+45 | man_overboard | !lifting !motor | head lethal | must | mast rope|halyard | there is a winch on every boat with sails
 46 | man_overboard | - | caution | must | BREATHING\?.*breaths | a face under water outranks all
 47 | man_overboard | !harness | head lethal | never | [Cc]lip|CLIP | there is no line to clip on
 48 | galley_fire | !gas | head lethal row never caution | never | [Gg]as([^o]|$)|GAS | she carries none
@@ -82,6 +82,10 @@ rules_list() {
 69 | burning | - | row | reckon | isolator_reach | no battery switch is worth the smoke
 70 | burning | - | head | never | ^GO ON\. | with nothing to do outside, to go on reads as to go in
 71 | burning battery_fire abandon_fire | - | panel set | reckon | panel_reach | nobody fetches from the smoke what else calls
+73 | steps | motor | bar head lethal row yes no caution | never | [Ss]ail|SAIL|[Mm]ast |halyard|[Hh]eave to | she has no sails and no mast
+74 | all | open | bar signs head lethal row yes no ask never caution set | never | [Hh]atch|[Ff]loorboard|[Bb]elow|Wake|[Cc]abin | an open boat has no rooms, and nobody is below
+75 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
+76 | flooding | !combustion | head lethal | never | [Ee]ngine | nothing draws cooling water in
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -137,8 +141,12 @@ order_check() {
 
 # ---- every card ----
 
-for base in fleet unusual hazard; do
+records=
+for base in fleet islands unusual hazard; do
     for record in "tests/$base/boats/"*.yaml; do
+        # of a sister ship the rules would read the file of her own alone
+        grep -q '^like:' "$record" && continue
+        records="$records $record"
         boat=$(basename "$record" .yaml)
         maydeck print "tests/$base" --boat "$boat" --dump --date "$print_date" -o "$dumps"
         [ "$status" -le 1 ] ||
@@ -160,8 +168,8 @@ done
 
 awk -F '	' '$1 ~ /^(nettle|bracken|anise|hyssop)$/' "$scratch/lines" >"$scratch/read"
 {
-    tell_applied=1 lines_judge "$scratch/lines" tests/fleet/boats/*.yaml \
-        tests/unusual/boats/*.yaml tests/hazard/boats/*.yaml
+    # shellcheck disable=SC2086
+    tell_applied=1 lines_judge "$scratch/lines" $records
     order_check "$scratch/read" "$scratch/pdf"
 } >"$scratch/found"
 
@@ -279,6 +287,12 @@ proofs_list() {
 72 | dittany | man_overboard | dump | s/"SHOUT, POINT\."/"AFTER THE CALL: POINT."/
 72 | cicely | galley_fire | dump | s/\(text decision .*\), signal"/\1, send"/
 72 | anise | engine_fire | record | s/^   vhf_handheld, /   vhf_handheld, vhf_dsc, /
+73 | thrift | diesel_leak | dump | s/"Rocks near? Anchor first\."/"Rocks near? Sail."/
+74 | sundew | petrol_leak | dump | s/"pump or engine\."/"the hatches."/
+75 | thrift | galley_fire | dump | s/flame at or below a burner/flame at the gas hose/
+76 | eelgrass | flooding | dump | s/"all seacocks\."/"the engine\x27s seacock."/
+37 | thrift | engine_fire | lose | -
+37 | sundew | flooding | lose | -
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
 PROOFS
 }

@@ -109,6 +109,12 @@ function lithium_here() {
            lithium[boat, "engine_space_port"] && card == "engine_fire_port" ||
            lithium[boat, "engine_space_starboard"] && card == "engine_fire_starboard"
 }
+# Does an engine inside her burn fuel? Where none is recorded, as most do.
+function burns_in(space) { return !engines_told[boat] || burns[boat, space] != "" }
+function combustion() {
+    return burns_in("engine_space") || burns_in("engine_space_port") ||
+           burns_in("engine_space_starboard")
+}
 function carries(items,    part, n, i) {
     n = split(items, part, " ")
     for (i = 1; i <= n; i++) if (count[boat, part[i]]) return 1
@@ -120,6 +126,9 @@ function is_boat(word) {
     if (word == "radioless") return (boat, "vhf_dsc") in none && (boat, "vhf_handheld") in none
     if (word == "alert") return alert[boat] && (fixed() || handheld())
     if (word == "gas") return !gas_none[boat]
+    if (word == "motor") return motor[boat]
+    if (word == "open") return open_boat[boat]
+    if (word == "combustion") return combustion()
     if (word == "lithium_here") return lithium_here()
     if (word == "throwing") return carries("horseshoe_buoy danbuoy mob_light")
     if (word == "lifting") return carries("recovery_tackle recovery_sling")
@@ -168,6 +177,12 @@ mode == "boat" && section == "gas" && match($0, /carried: *[a-z]+/) {
     gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /no$/
 }
 mode == "boat" && section == "engines" && /space: engine_space_/ { two_engines[boat] = 1 }
+mode == "boat" && section == "engines" { engines_told[boat] = 1 }
+mode == "boat" && section == "engines" && fact($0, "fuel") ~ /diesel|petrol/ {
+    burns[boat, fact($0, "space")] = burns[boat, fact($0, "space")] " " fact($0, "fuel")
+}
+mode == "boat" && section == "boat" && /rig: *motor/ { motor[boat] = 1 }
+mode == "boat" && section == "boat" && /rooms: *\[\]/ { open_boat[boat] = 1 }
 # Items in brackets or a line each.
 mode == "boat" && section == "not_fitted" {
     items = $0

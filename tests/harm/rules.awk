@@ -196,17 +196,20 @@ function card_missing(rule, key) {
 function set_judge(rule,    name, part, n, i) {
     for (boat in boats) {
         if (index(" " spared " ", " " boat " ")) continue
-        n = split("safety_plan distress_call galley_fire cabin_fire battery_fire flooding " \
-                  "man_overboard abandon_ship abandon_fire", part, " ")
+        n = split("safety_plan distress_call battery_fire flooding man_overboard abandon_ship " \
+                  "abandon_fire" (open_boat[boat] ? "" : " galley_fire cabin_fire"), part, " ")
         for (i = 1; i <= n; i++) card_missing(rule, part[i])
         if (!gas_none[boat]) card_missing(rule, "gas_leak")
         if (count[boat, "petrol_stowage"]) card_missing(rule, "petrol_leak")
         n = split(two_engines[boat] ? "_port _starboard" : "-", part, " ")
         for (i = 1; i <= n; i++) {
             name = part[i] == "-" ? "" : part[i]
-            card_missing(rule, "engine_fire" name)
-            card_missing(rule, "diesel_leak" name)
+            if (burns_in("engine_space" name)) card_missing(rule, "engine_fire" name)
+            if (!engines_told[boat] || burns[boat, "engine_space" name] ~ /diesel/)
+                card_missing(rule, "diesel_leak" name)
         }
+        card = "cabin_fire"
+        if (open_boat[boat] && (boat, card) in seen) wrong(rule, "is there")
         card = "gas_leak"
         if (gas_none[boat] && (boat, card) in seen) wrong(rule, "is there")
     }
