@@ -175,7 +175,7 @@ FORCE:
 # ---- printing ----
 
 .PHONY: cards
-cards: ## Install what is missing, build, and print the specimen fleet into out/cards
+cards: ## Install what is missing, build, and print the specimen boats into out/cards
 	@sh .setup/packages build
 	@$(MAKE) print-cards
 
@@ -184,6 +184,7 @@ print-cards: all
 	@mkdir -p out/cards
 	@rm -f out/cards/*.pdf
 	$(program) print tests/fleet -o out/cards
+	$(program) print tests/islands -o out/cards
 
 # ---- texts ----
 
@@ -215,7 +216,7 @@ check-fleets: $(unit_program) out/fonts/.copied ## Unit tests of whole fleets
 	@$(run_tests) fleets
 check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
-check-pages: $(tested) ## Page goldens: every page of the specimen fleet
+check-pages: $(tested) ## Page goldens: every page of the specimen boats
 	@$(run_tests) pages
 check-cli: $(tested) $(shim) $(contrast) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli

@@ -22,7 +22,6 @@
     TRAIT(TRAIT_PETROL_TANK, "petrol_tank", "an engine inside her burns petrol", NO) \
     TRAIT(TRAIT_ELECTRIC, "electric", "an electric motor drives her", NO) \
     TRAIT(TRAIT_ENGINE, "engine", "an engine drives her", YES) \
-    TRAIT(TRAIT_INBOARD, "inboard", "an engine stands inside her", YES) \
     TRAIT(TRAIT_OUTBOARD, "outboard", "an outboard drives her", NO) \
     TRAIT(TRAIT_JET, "jet", "a jet drives her", NO) \
     TRAIT(TRAIT_GENERATOR, "generator", "she has a generator", YES) \

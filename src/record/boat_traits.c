@@ -223,11 +223,13 @@ static struct trait_fact has_sails(const struct boat *boat)
                                boat->facts.rig.place};
 }
 
-static struct trait_fact has_rooms(const struct boat *boat)
+/* Rooms below: a boat without is open. */
+static struct trait_fact has_cabin(const struct boat *boat)
 {
     const struct zone_values *rooms = &boat->facts.rooms;
-    return (struct trait_fact){rooms->given ? ANSWER_IF(rooms->count > 0) : ANSWER_NOT_RECORDED,
-                               rooms->place};
+    return (struct trait_fact){rooms->given ? ANSWER_IF(boat_has_cabin(boat))
+                                            : ANSWER_NOT_RECORDED,
+                               rooms->given ? rooms->place : boat->place};
 }
 
 /* Where a room for it is recorded, or a cooker. */
@@ -279,7 +281,7 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
     case TRAIT_SAIL:
         return has_sails(boat);
     case TRAIT_CABIN:
-        return has_rooms(boat);
+        return has_cabin(boat);
     case TRAIT_GALLEY:
         return has_galley(boat);
     case TRAIT_GAS:
@@ -296,8 +298,6 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return some_engine(boat, drives_by_current, space);
     case TRAIT_ENGINE:
         return some_engine(boat, drives_her, space);
-    case TRAIT_INBOARD:
-        return some_engine(boat, is_inside, space);
     case TRAIT_JET:
         return some_engine(boat, is_jet, space);
     case TRAIT_OUTBOARD:

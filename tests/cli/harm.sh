@@ -1,6 +1,6 @@
 #!/bin/sh
 # No printed line sends a person into smoke, gas or water: every card of every boat of
-# tests/fleet, tests/unusual and tests/hazard is held against the rules below, and each rule is
+# tests/fleet, tests/islands, tests/unusual and tests/hazard is held against the rules below, and each rule is
 # shown to tell of a card that breaks it. How cards, records and rules are read: tests/harm.
 . tests/tap.sh
 
@@ -149,8 +149,11 @@ order_check() {
 
 # ---- every card ----
 
-for base in fleet unusual hazard; do
-    for record in "tests/$base/boats/"*.yaml; do
+# Boats whose record is whole in their own file.
+records=$(grep -L '^like:' tests/fleet/boats/*.yaml tests/unusual/boats/*.yaml \
+    tests/hazard/boats/*.yaml tests/islands/boats/*.yaml)
+for base in fleet unusual hazard islands; do
+    for record in $(echo "$records" | grep "^tests/$base/"); do
         boat=$(basename "$record" .yaml)
         maydeck print "tests/$base" --boat "$boat" --dump --date "$print_date" -o "$dumps"
         [ "$status" -le 1 ] ||
@@ -172,8 +175,8 @@ done
 
 awk -F '	' '$1 ~ /^(nettle|bracken|anise|hyssop)$/' "$scratch/lines" >"$scratch/read"
 {
-    tell_applied=1 lines_judge "$scratch/lines" tests/fleet/boats/*.yaml \
-        tests/unusual/boats/*.yaml tests/hazard/boats/*.yaml
+    # shellcheck disable=SC2086
+    tell_applied=1 lines_judge "$scratch/lines" $records
     order_check "$scratch/read" "$scratch/pdf"
 } >"$scratch/found"
 
