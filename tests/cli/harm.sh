@@ -88,11 +88,12 @@ rules_list() {
 76 | all | jet | never | never | [Pp]ropeller | a jet drives her
 77 | all | !jet | never | never | (^|[^A-Za-z])jet | no jet drives her
 78 | engine_fire galley_fire cabin_fire flooding man_overboard abandon_ship diesel_leak petrol_leak | !gas !lithium_here | bar signs head lethal yes no ask never caution | never | (^|[^r] |[^A-Za-z ])([Gg]as|GAS)([^A-Za-z]|$) | she carries none
-79 | flooding | !inboard | head | never | [Ee]ngine|ENGINE | none stands inside her
+79 | flooding | !combustion | head lethal | never | [Ee]ngine|ENGINE | nothing draws cooling water in
 80 | all | - | bar signs head lethal yes no ask never caution | never | [Ww]heel|WHEEL|[Tt]iller | some have the one, some the other
 81 | flooding | !pump | bar signs head lethal yes no ask never caution | never | [Pp]ump|PUMP | there is none
 82 | flooding | !maybe_bucket_lanyard | head lethal | never | [Bb]ucket|BUCKET | nor a bucket
 83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
+85 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
 84 | petrol_leak | petrol_inside | head | never | OUTBOARD | the cord stops what is inside her
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
@@ -309,6 +310,12 @@ proofs_list() {
 82 | dabchick | flooding | dump | s/"with all that holds water\."/"with buckets."/
 83 | smew | petrol_leak | dump | s/"the engine\."/"the thruster."/
 84 | skua | petrol_leak | dump | s/"ENGINE RUNS/"OUTBOARD RUNS/
+73 | thrift | diesel_leak | dump | s/"Rocks near? Anchor first\."/"Rocks near? Sail."/
+74 | sundew | petrol_leak | dump | s/"pumps or engine\."/"the hatches."/
+85 | thrift | galley_fire | dump | s/flame at or below a burner/flame at the gas hose/
+79 | eelgrass | flooding | dump | s/"all seacocks\."/"the engine\x27s seacock."/
+37 | thrift | engine_fire | lose | -
+37 | sundew | flooding | lose | -
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
 PROOFS
 }

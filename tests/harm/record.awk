@@ -109,7 +109,6 @@ function engine_add(line,    fuel, drive, space) {
     drive_of[boat, drive] = 1
     if (drive != "generator") driven[boat] = 1
     if (drive == "outboard") return
-    stands_inside[boat] = 1
     if (fuel == "petrol") petrol_inside[boat] = 1
     if (fuel != "electric") burns_in[boat, space] = burns_in[boat, space] " " fuel
 }
@@ -154,7 +153,7 @@ function is_boat(word) {
     if (word == "sail") return rig_of[boat] == "sail"
     if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
     if (word == "engine") return !engines_given[boat] || driven[boat]
-    if (word == "inboard") return !engines_given[boat] || stands_inside[boat]
+    if (word == "combustion") return engine_spaces(".") != ""
     if (word ~ /^(outboard|jet)$/) return (boat, word) in drive_of
     if (word == "petrol_inside") return petrol_inside[boat]
     if (word == "pump") return !((boat, "bilge_pump_electric") in none) ||
