@@ -35,7 +35,7 @@
     X(persons_max, FIELD_NUMBER, .required = true, .low = 1000, .high = 30000, .whole = true, \
       .readers = READ_FIGURE | READ_CHECK, \
       .about = "the most people allowed on board") \
-    X(flag, FIELD_TEXT, .any_word = true, .readers = READ_CHECK | READ_FIGURE, \
+    X(flag, FIELD_TEXT, .any_word = true, .readers = READ_FIGURE | READ_REST, \
       .about = "the flag state, two letters") \
     X(looks, FIELD_WORDING, .readers = READ_SCRIPT, \
       .about = "how she looks to a searcher") \

@@ -78,7 +78,7 @@
       .readers = READ_PLAN, \
       .about = "[metres aft of the bow, metres to starboard, port negative]") \
     X(agent, agent, FIELD_CHOICE, ASKED(EXTINGUISHERS), .choices = agent_words, \
-      .readers = READ_SAFETY, \
+      .readers = READ_REST, \
       .about = "what the extinguisher holds") \
     X(rating, rating, FIELD_TEXT, \
       ASKED(ITEM_fire_extinguisher) MAY(ITEM_engine_extinguisher, ITEM_fixed_extinguisher), \
@@ -241,7 +241,7 @@
       .about = "does it fit the fire port?") \
     X(electrical_ok, electrical_ok, FIELD_ANSWER, \
       ASKED(ITEM_fire_extinguisher) MAY(ITEM_engine_extinguisher, ITEM_fixed_extinguisher), \
-      .readers = READ_ROW | READ_SAFETY, \
+      .readers = READ_SAFETY, \
       .about = "may it be used on live electrics?") \
     X(from_cockpit, from_cockpit, FIELD_ANSWER, EVERYWHERE(MAY), \
       .readers = READ_CASE, \
@@ -261,7 +261,7 @@
       .about = "is it below deck, whatever its zone?") \
     X(charged, charged, FIELD_ANSWER, \
       MUST(ITEM_vhf_handheld) MAY(ITEM_torch, ITEM_searchlight, ITEM_mob_light), \
-      .readers = READ_ROW | READ_SAFETY | READ_CHECK, \
+      .readers = READ_SAFETY | READ_CHECK, \
       .about = "is it kept charged?") \
     X(dsc, dsc, FIELD_ANSWER, ASKED(ITEM_vhf_handheld) MAY(ITEM_vhf_dsc, ITEM_personal_beacon), \
       .readers = READ_SAFETY, \

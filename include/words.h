@@ -165,13 +165,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "fact") \
-    X(AGENT_POWDER, agent_powder, PLAIN, "") \
-    X(AGENT_FOAM, agent_foam, PLAIN, "") \
-    X(AGENT_CO2, agent_co2, PLAIN, "") \
-    X(AGENT_CLEAN, agent_clean, PLAIN, "") \
-    X(AGENT_WATER_MIST, agent_water_mist, PLAIN, "") \
-    X(AGENT_WET_CHEMICAL, agent_wet_chemical, PLAIN, "") \
-    X(AGENT_WATER, agent_water, PLAIN, "") \
     X(NO_LIVE_ELECTRICS, no_live_electrics, PLAIN, "") \
     X(FOR_ADULTS, for_adults, PLAIN, "") \
     X(FOR_CHILDREN, for_children, PLAIN, "") \

@@ -20,14 +20,7 @@ struct told_fact {
 #define EVER ITEM_NONE, ITEM_NONE
 
 static const struct told_fact told_facts[] = {
-    TOLD(agent, AGENT_POWDER, AGENT_POWDER, ON_PLAN, EVER),
-    TOLD(agent, AGENT_FOAM, AGENT_FOAM, ON_PLAN, EVER),
-    TOLD(agent, AGENT_CO2, AGENT_CO2, ON_PLAN, EVER),
-    TOLD(agent, AGENT_CLEAN, AGENT_CLEAN, ON_PLAN, EVER),
-    TOLD(agent, AGENT_WATER_MIST, AGENT_WATER_MIST, ON_PLAN, EVER),
-    TOLD(agent, AGENT_WET_CHEMICAL, AGENT_WET_CHEMICAL, ON_PLAN, EVER),
-    TOLD(agent, AGENT_WATER, AGENT_WATER, ON_PLAN, EVER),
-    TOLD(electrical_ok, ANSWER_NO, NO_LIVE_ELECTRICS, IN_ROWS, EVER),
+    TOLD(electrical_ok, ANSWER_NO, NO_LIVE_ELECTRICS, ON_PLAN, EVER),
     TOLD(wearer, WEARER_ADULT, FOR_ADULTS, ON_PLAN, EVER),
     TOLD(wearer, WEARER_CHILD, FOR_CHILDREN, IN_ROWS, EVER),
     TOLD(kg_low, 0, FROM_KILOGRAMS, ON_PLAN, EVER),
@@ -37,8 +30,8 @@ static const struct told_fact told_facts[] = {
     TOLD(length_m, 0, METRES_LONG, ON_PLAN, ITEM_NONE, ITEM_liferaft),
     TOLD(vents_to, 0, VENTS_TO, ON_PLAN, EVER),
     TOLD(dsc, ANSWER_YES, WITH_DSC, ON_PLAN, ITEM_vhf_handheld, ITEM_NONE),
-    TOLD(charged, ANSWER_NO, NOT_CHARGED, IN_ROWS, EVER),
-    TOLD(works, WORKS_STIFF, STIFF, IN_ROWS, EVER),
+    TOLD(charged, ANSWER_NO, NOT_CHARGED, ON_PLAN, EVER),
+    TOLD(works, WORKS_STIFF, STIFF, ON_PLAN, EVER),
     TOLD(works, WORKS_SEIZED, SEIZED, IN_ROWS, EVER),
     TOLD(locked, ANSWER_YES, LOCKED, IN_ROWS, EVER),
 };

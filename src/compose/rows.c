@@ -101,7 +101,8 @@ static const struct phrase *working_phrase(struct composing *composing,
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
         return how;
     return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, how,
-                         handle_fetched(composing, gear, state), conditions_phrase(composing, gear));
+                         handle_fetched(composing, gear, state),
+                         conditions_phrase(composing, gear));
 }
 
 static const struct phrase *where_phrase(struct composing *composing,

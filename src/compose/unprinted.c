@@ -9,7 +9,7 @@
 #include "reader.h"
 #include "text.h"
 
-#define SCRATCH_LIMIT ((size_t)256 * 1024 * 1024)
+#define SEARCH_LIMIT ((size_t)256 * 1024 * 1024)
 
 /* The sheets of a boat as they are, and a copy of her to take facts out of. */
 struct searching {
@@ -74,7 +74,7 @@ static bool sheets_made_stay(struct composing *composing, const struct sheet_set
 /* Do the sheets of the boat stay the same where this is her record? */
 static bool sheets_stay(const struct searching *searching, const struct boat *boat)
 {
-    struct arena *scratch = arena_new(SCRATCH_LIMIT);
+    struct arena *scratch = arena_new(SEARCH_LIMIT);
     struct compose_input input = *searching->in;
     struct composing composing = {.in = &input, .arena = scratch,
                                   .problems = problems_new(scratch)};
@@ -123,11 +123,12 @@ static unsigned values_of(const struct field *field)
 static void value_put(const struct field *field, void *record, unsigned value)
 {
     char *at = (char *)record + field->offset;
+    unsigned first = field->first == 0 ? 1 : field->first;
     field_clear(field, record);
     if (field->kind == FIELD_ANSWER)
         ((struct answer_value *)(void *)at)->answer = (enum answer)value;
     else if (field->kind == FIELD_CHOICE)
-        ((struct choice_value *)(void *)at)->value = value == 0 ? 0 : (field->first == 0 ? 1 : field->first) + value - 1;
+        ((struct choice_value *)(void *)at)->value = value == 0 ? 0 : first + value - 1;
 }
 
 static void fact_add(struct searching *searching, const char *owner, const struct field *field,

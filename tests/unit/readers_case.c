@@ -62,7 +62,6 @@ struct world world_new(struct arena *arena)
 {
     struct world world = {.arena = arena};
     _Static_assert(sizeof boat_parts <= sizeof world.boat, "room for the parts");
-    _Static_assert(sizeof base_parts <= sizeof world.base, "room for the parts");
     memcpy(world.boat, boat_parts, sizeof boat_parts);
     memcpy(world.base, base_parts, sizeof base_parts);
     return world;
@@ -114,13 +113,11 @@ bool world_set(struct world *world, const char *path, const char *key, const cha
 /* ---- gear ---- */
 
 #define WHOLE_BOAT "tests/errors/base/boats/alder.yaml"
-#define FILE_MOST ((size_t)256 * 1024)
-
 /* The gear of a boat that lacks nothing, from "equipment:" to what follows not_fitted. */
 static const char *whole_gear(struct arena *arena)
 {
     struct source *source = NULL;
-    if (source_read(arena, WHOLE_BOAT, FILE_MOST, &source) != SOURCE_READ)
+    if (source_read(arena, WHOLE_BOAT, (size_t)1 << 18, &source) != SOURCE_READ)
         fail_msg("%s cannot be read", WHOLE_BOAT);
     const char *begin = strstr(source->bytes, "equipment:\n");
     const char *tags = strstr(begin, "\ntags_given:") + 1, *rest = strchr(tags, '\n') + 1;
@@ -238,30 +235,21 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
     switch (facts_kind_of(block)) {
     case FACTS_STEPS:
         return text_begins(fact, "figure") ? READER_BIT_FIGURE : READER_BIT_ROW;
-    case FACTS_PLAN:
-        return READER_BIT_PLAN;
-    case FACTS_PLACES:
-        return READER_BIT_SAFETY;
+    case FACTS_PLAN: return READER_BIT_PLAN;
+    case FACTS_PLACES: return READER_BIT_SAFETY;
     case FACTS_CALL:
         return script ? READER_BIT_SCRIPT : READER_BIT_PANEL;
     case FACTS_SECTION:
         return script ? READER_BIT_SCRIPT : READER_BIT_DISTRESS;
-    case FACTS_CONTACT:
-        return READER_BIT_CONTACT;
-    case FACTS_FOOTER:
-        return READER_BIT_FOOT;
-    case FACTS_TITLE:
-        return READER_BIT_HEAD;
+    case FACTS_CONTACT: return READER_BIT_CONTACT;
+    case FACTS_FOOTER: return READER_BIT_FOOT;
+    case FACTS_TITLE: return READER_BIT_HEAD;
     case FACTS_WARNINGS:
         return block == BLOCK_LOCAL_RULES ? READER_BIT_RULE : READER_BIT_CASE;
     case FACTS_TEXT:
         return block == BLOCK_MARK ? READER_BIT_HEAD : READER_BIT_CASE;
-    case FACTS_SIGNS:
-    case FACTS_DECISION:
-    case FACTS_LEGEND:
-    case FACTS_ROWS:
-    case FACTS_PAGES:
-    case FACTS_BARE:
+    case FACTS_SIGNS: case FACTS_DECISION: case FACTS_LEGEND:
+    case FACTS_ROWS: case FACTS_PAGES: case FACTS_BARE:
         return READER_BIT_CASE;
     }
     promise_unreached();
@@ -273,8 +261,7 @@ static void fact_listen(void *of, const struct fact *fact)
     struct listening *listening = of;
     enum reader_bit reader = block_reader(listening->block, fact->name);
     bool code = text_equal(fact->name, "code");
-    if (text_empty(fact->text) || code)
-        return;
+    if (text_empty(fact->text) || code) return;
     listening_add(listening, reader, fact->name, fact->text);
     if (reader == READER_BIT_ROW || reader == READER_BIT_PANEL)
         listening_add(listening, READER_BIT_CASE, fact->name, fact->text);
