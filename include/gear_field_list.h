@@ -203,7 +203,7 @@
       .about = "what the gas bottle holds") \
     X(wearer, wearer, FIELD_CHOICE, \
       ASKED(ITEM_lifejacket) MAY(ITEM_harness_tether, ITEM_thermal_aid), \
-      .choices = wearer_words, .readers = READ_ROW | READ_SAFETY | READ_CHECK, \
+      .choices = wearer_words, .readers = READ_SAFETY | READ_CHECK, \
       .about = "whom the lifejacket is made for") \
     X(lanyard, lanyard, FIELD_CHOICE, \
       MUST(ITEM_epirb) ASKED(ITEM_personal_beacon, ITEM_sart), .choices = lanyard_words, \
@@ -276,7 +276,7 @@
       EVERYWHERE(MAY) \
       ASKED(ITEM_liferaft, ITEM_grab_bag, ITEM_epirb, ITEM_vhf_handheld, ITEM_flares, \
             ITEM_knife), \
-      .readers = READ_CHECK | READ_REST, \
+      .readers = READ_REST, \
       .about = "can it be reached in a capsized boat?")
 
 #endif

@@ -22,7 +22,7 @@ struct told_fact {
 static const struct told_fact told_facts[] = {
     TOLD(electrical_ok, ANSWER_NO, NO_LIVE_ELECTRICS, ON_PLAN, EVER),
     TOLD(wearer, WEARER_ADULT, FOR_ADULTS, ON_PLAN, EVER),
-    TOLD(wearer, WEARER_CHILD, FOR_CHILDREN, IN_ROWS, EVER),
+    TOLD(wearer, WEARER_CHILD, FOR_CHILDREN, ON_PLAN, EVER),
     TOLD(kg_low, 0, FROM_KILOGRAMS, ON_PLAN, EVER),
     TOLD(kg_high, 0, TO_KILOGRAMS, ON_PLAN, EVER),
     TOLD(litres, 0, LITRES, ON_PLAN, EVER),

@@ -130,7 +130,6 @@ static struct values values_for(const struct field *field, const char *path)
 /* What must be so before the field is of any use. Gear: of the piece itself. */
 static const struct { const char *path, *part, *key, *value; } befores[] = {
     {"radio/power_from_cockpit", "radio", "zone", "cockpit"},
-    {"equipment/reach_inverted", "boat", "hull", "trimaran"},
     {"equipment/cuts", "equipment", "zone", "cockpit"},
     {"equipment/disposable", "equipment", "made", "2020-03"},
 };
@@ -247,11 +246,13 @@ static void gear_prove(struct proof_of *proof)
                 values_try(proof, item);
 }
 
-/* The item of an entry is which entry it is; the others have tests of their own below. */
+/* The item of an entry is which entry it is; the others have tests of their own, below, in
+ * test_rules_silence and in test_safety_plan. */
 static bool is_apart(const char *path)
 {
     static const char *const paths[] = {"equipment/item", "equipment/serves", "base/specimen",
                                         "engines/space", "engines/drive",
+                                        "silenced/reason", "silenced/until",
                                         "not_fitted/item", "not_fitted/serves",
                                         "not_surveyed/item", "not_surveyed/serves", NULL};
     for (size_t i = 0; paths[i] != NULL; i++)
