@@ -69,7 +69,7 @@ static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
     }
 }
 
-static struct row_lines lines_of(const struct pen *pen, const struct laid_steps *steps,
+static struct row_lines lines_of_row(const struct pen *pen, const struct laid_steps *steps,
                                  const struct card_row *row)
 {
     return row_lines(pen, row, steps->sizes.row, (struct row_room){steps->tag, steps->width});
@@ -87,7 +87,7 @@ static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps
     laid.figures = figures_lay(pen, step, steps->sizes.row, width);
     excess_raise(steps, line_width(&laid.headline) - width, step->headline.origin);
     for (size_t r = 0; r < step->row_count; r++) {
-        struct row_lines lines = lines_of(pen, steps, &step->rows[r]);
+        struct row_lines lines = lines_of_row(pen, steps, &step->rows[r]);
         excess_raise(steps, lines.excess, step->rows[r].origin);
         laid.second_lines += lines.extra;
     }
@@ -121,7 +121,7 @@ bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid)
         const struct card_step *step = laid->steps[i].step;
         for (size_t r = 0; r < step->row_count; r++)
             told |= too_long_tell(pen, step->rows[r].origin,
-                                  lines_of(pen, laid, &step->rows[r]).excess, size,
+                                  lines_of_row(pen, laid, &step->rows[r]).excess, size,
                                   "a line of the steps");
         told |= table_tell(pen, &laid->steps[i].table);
     }
@@ -168,7 +168,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
     for (size_t r = 0; r < step->row_count; r++) {
         row_place(pen, &step->rows[r], steps->sizes.row, steps->tag,
                   (struct area){column.x, top, column.width, pitch});
-        top += pitch + lines_of(pen, steps, &step->rows[r]).extra;
+        top += pitch + lines_of_row(pen, steps, &step->rows[r]).extra;
     }
     if (step->table_count > 0)
         table_place(pen, &laid->table, words, top);
