@@ -52,11 +52,12 @@ main_object    := $(build)/src/app/main.o
 helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
 
-# Tests that lay out, draw or read back whole sets of cards, or edit each value of every
-# file of the house: too slow to wait for after each changed line.
+# Tests that lay out, draw or read back whole sets of cards, or change each value of whole
+# records or of every file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
-fleet_tests := test_layout test_page_facts test_paper test_plan test_proof_pages test_proof_raster \
-               test_proof_table test_safety_page test_yaml_edit_any test_yaml_edit_files
+fleet_tests := test_each_fact test_each_field test_each_item test_layout test_page_facts test_paper \
+               test_plan test_proof_pages test_proof_raster test_proof_table test_safety_page \
+               test_yaml_edit_any test_yaml_edit_files
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----

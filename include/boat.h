@@ -162,7 +162,7 @@ struct boat {
     /* In file order; the radio of `radio:` is the last, as vhf_dsc. */
     const struct equipment *equipment;
     size_t equipment_count;
-    bool gear_unclear;                /* errors left some piece out, or its number unread */
+    bool gear_unclear;                /* errors left some piece out, or a fact of it unread */
     struct absence_list not_fitted;
     struct absence_list not_surveyed; /* aboard perhaps: nobody has looked */
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */

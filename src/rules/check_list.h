@@ -109,6 +109,8 @@
     X(engine_lost, DEFICIENCY, "a stop serves a space where no engine is recorded", "reason") \
     X(rooms_unrecorded, NOTE, "her rooms are not recorded", "judged: the plan's landmarks") \
     X(engines_unrecorded, DEFICIENCY, "her engines are not recorded", "reason") \
+    X(engine_fact_unrecorded, DEFICIENCY, \
+      "what an engine burns, or what it drives, is not recorded", "reason") \
     X(reach_unrecorded, NOTE, \
       "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \
       "judged: cards take it for out of reach") \

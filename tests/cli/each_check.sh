@@ -212,6 +212,7 @@ fault engine_denied samphire '/drive: generator/d'
 fault engine_lost samphire '/space: engine_space_starboard, fuel/d'
 fault rooms_unrecorded alder 's/, rooms: .*}$/}/'
 fault engines_unrecorded alder '/^engines:/d'
+fault engine_fact_unrecorded alder '/^engines:/s/, drive: shaft//'
 fault gas_unrecorded alder "$(without lpg_bottle_valve)
 /^gas:/d"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'

@@ -92,8 +92,8 @@ static void engine_spaces_must_make_sense(void **state)
     boat_of(MONOHULL "engines:\n  - {drive: saildrive}\n"
             "  - {space: engine_space, drive: outboard}\n");
     expect_errors(2);
-    expect_error(3, "an engine with drive: saildrive needs its space",
-                 "write space: and where it stands, as engine_space");
+    expect_error(3, "an engine needs its space, unless it is an outboard",
+                 "write space: and where it stands, as engine_space; or drive: outboard");
     expect_error(4, "an outboard has no engine space",
                  "take `space` out: an outboard hangs outside; or correct its drive");
 }
