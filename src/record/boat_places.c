@@ -199,10 +199,14 @@ const struct text_value *worked_spot(const struct equipment *gear)
 
 bool way_zone(const struct equipment *gear, size_t index, struct zone_value *zone)
 {
-    if (index >= gear->inside.count + gear->past.count)
+    size_t passed = gear->inside.count + gear->past.count;
+    if (index > passed || (index == passed && gear->handle.place_zone == NULL))
         return false;
-    *zone = index < gear->inside.count ? gear->inside.items[index]
-                                       : gear->past.items[index - gear->inside.count];
+    if (index == passed)
+        *zone = gear->handle.zone;
+    else
+        *zone = index < gear->inside.count ? gear->inside.items[index]
+                                           : gear->past.items[index - gear->inside.count];
     return true;
 }
 

@@ -102,18 +102,41 @@ function on_deck(item,    n, t, part) {
 
 # ---- what a boat is ----
 
+# An entry of her engines: what is known of each counts for all of her.
+function engine_add(line,    fuel, drive, space) {
+    fuel = fact(line, "fuel"); drive = fact(line, "drive"); space = fact(line, "space")
+    engines_of[boat]++
+    drive_of[boat, drive] = 1
+    if (drive != "generator") driven[boat] = 1
+    if (drive == "outboard") return
+    if (fuel == "petrol") petrol_inside[boat] = 1
+    if (fuel != "electric") burns_in[boat, space] = burns_in[boat, space] " " fuel
+}
+# "" or "_port" of each space that has an engine with this fuel, or with any; without a record
+# of engines, those of most boats of her hull.
+function engine_spaces(fuel,    part, n, i, found) {
+    n = split("engine_space engine_space_port engine_space_starboard", part, " ")
+    for (i = 1; i <= n; i++) {
+        if (!engines_given[boat]) {
+            if ((part[i] == "engine_space") == (hull_of[boat] != "catamaran"))
+                found = found " " part[i]
+        } else if (burns_in[boat, part[i]] ~ fuel && (boat, part[i]) in burns_in &&
+                   burns_in[boat, part[i]] != "") found = found " " part[i]
+    }
+    gsub(/engine_space/, "-", found)
+    return found
+}
+function cooks() {
+    return !rooms_given[boat] || rooms_of[boat] ~ /[^a-z_](galley|bridgedeck)[^a-z_]/ ||
+           count[boat, "cooker"] > 0
+}
+
 function fixed() { return count[boat, "vhf_dsc"] > 0 }
 function handheld() { return count[boat, "vhf_handheld"] > 0 }
 function lithium_here() {
     return lithium[boat, "engine_space"] && card == "engine_fire" ||
            lithium[boat, "engine_space_port"] && card == "engine_fire_port" ||
            lithium[boat, "engine_space_starboard"] && card == "engine_fire_starboard"
-}
-# Does an engine inside her burn fuel? Where none is recorded, as most do.
-function burns_in(space) { return !engines_told[boat] || burns[boat, space] != "" }
-function combustion() {
-    return burns_in("engine_space") || burns_in("engine_space_port") ||
-           burns_in("engine_space_starboard")
 }
 function carries(items,    part, n, i) {
     n = split(items, part, " ")
@@ -126,10 +149,16 @@ function is_boat(word) {
     if (word == "radioless") return (boat, "vhf_dsc") in none && (boat, "vhf_handheld") in none
     if (word == "alert") return alert[boat] && (fixed() || handheld())
     if (word == "gas") return !gas_none[boat]
-    if (word == "motor") return motor[boat]
-    if (word == "open") return open_boat[boat]
-    if (word == "combustion") return combustion()
     if (word == "lithium_here") return lithium_here()
+    if (word == "sail") return rig_of[boat] == "sail"
+    if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
+    if (word == "engine") return !engines_given[boat] || driven[boat]
+    if (word == "combustion") return engine_spaces(".") != ""
+    if (word ~ /^(outboard|jet)$/) return (boat, word) in drive_of
+    if (word == "petrol_inside") return petrol_inside[boat]
+    if (word == "pump") return !((boat, "bilge_pump_electric") in none) ||
+                               !((boat, "bilge_pump_manual") in none)
+    if (word ~ /^maybe_/) return !((boat, substr(word, 7)) in none)
     if (word == "throwing") return carries("horseshoe_buoy danbuoy mob_light")
     if (word == "lifting") return carries("recovery_tackle recovery_sling")
     return count[boat, item_of(word)] > 0
@@ -176,13 +205,21 @@ mode == "boat" && section == "radio" { radio = radio " " $0 "," }
 mode == "boat" && section == "gas" && match($0, /carried: *[a-z]+/) {
     gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /no$/
 }
-mode == "boat" && section == "engines" && /space: engine_space_/ { two_engines[boat] = 1 }
-mode == "boat" && section == "engines" { engines_told[boat] = 1 }
-mode == "boat" && section == "engines" && fact($0, "fuel") ~ /diesel|petrol/ {
-    burns[boat, fact($0, "space")] = burns[boat, fact($0, "space")] " " fact($0, "fuel")
+mode == "boat" && section == "boat" && match($0, /rig: *[a-z]+/) {
+    rig_of[boat] = fact(" " $0, "rig")
 }
-mode == "boat" && section == "boat" && /rig: *motor/ { motor[boat] = 1 }
-mode == "boat" && section == "boat" && /rooms: *\[\]/ { open_boat[boat] = 1 }
+mode == "boat" && section == "boat" && match($0, /hull: *[a-z]+/) {
+    hull_of[boat] = fact(" " $0, "hull")
+}
+mode == "boat" && section == "boat" && /rooms: *\[/ {
+    rooms_given[boat] = 1
+    rooms_of[boat] = fact(" " $0, "rooms")
+}
+mode == "boat" && section == "engines" && /^engines:/ { engines_given[boat] = 1 }
+mode == "boat" && section == "engines" && /drive:/ {
+    n = split($0, engine, /\{/)
+    for (i = 2; i <= n; i++) engine_add("{" engine[i])
+}
 # Items in brackets or a line each.
 mode == "boat" && section == "not_fitted" {
     items = $0
