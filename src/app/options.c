@@ -180,8 +180,8 @@ const char *const *options_apart(size_t index)
 }
 
 static const struct option_need needs[] = {
-    {"from", "to", "give the last day of the charter too"},
-    {"to", "from", "give the first day of the charter too"},
+    {"from", "to", "write the last day of the charter too, such as --to 2027-05-08"},
+    {"to", "from", "write the first day of the charter too, such as --from 2027-05-01"},
     {"like", "boat", "name the boat that is like it: --boat tern"},
     {"itu-figures", "spell", "add --spell, or leave it out: no call is made with these words"},
 };

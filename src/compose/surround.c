@@ -160,6 +160,8 @@ static bool is_hers(const struct boat *boat, const struct zone *zone)
         return false;
     if (zone->family == ZONE_engine_space)
         return has_engine_in(boat, zone->id);
+    if (zone->id == ZONE_trampoline && !boat_is(boat, TRAIT_SAIL, ZONE_NONE))
+        return holds_gear(boat, zone);
     enum answer room = boat_room(boat, zone);
     return room == ANSWER_YES || (room == ANSWER_NOT_RECORDED && holds_gear(boat, zone));
 }

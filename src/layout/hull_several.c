@@ -23,7 +23,7 @@ static void net_line(struct pen *pen, struct point from, struct point to)
 }
 
 /* Draws the net between a catamaran's bows as light lines crossing, from the forward beam
- * to the bridge deck; the beam is a strong line. Boats without sails have none. */
+ * to the bridge deck; the beam is a strong line. */
 static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mpt right)
 {
     mpt top = hull_y(view, 130), bottom = hull_y(view, 340), pitch = NET_PITCH;
@@ -35,15 +35,24 @@ static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mp
              hull_outline_width(view));
 }
 
-/* Draws both hulls, the bridge deck between them, the net ahead of it, the line that parts
- * saloon and cockpit, and the mast. */
+/* A line across the bridge deck. */
+static void bulkhead_draw(struct pen *pen, const struct hull_view *view, struct area bridge,
+                          int32_t along)
+{
+    pen_line(pen, (struct point){bridge.x, hull_y(view, along)},
+             (struct point){bridge.x + bridge.width, hull_y(view, along)}, INK_GREY,
+             hull_bulkhead_width(view));
+}
+
+/* Draws both hulls, the bridge deck between them, the line that parts saloon and cockpit, and
+ * the mast with the net ahead of the deck; without sails the deck begins where a net would. */
 void catamaran_draw(struct pen *pen, const struct hull_view *view)
 {
     mpt x = hull_middle(view), half = view->area.width / 2;
     mpt centre = hull_share(half, HULL_CENTRE), own = hull_share(half, HULL_HALF);
     mpt left = x - centre + own, right = x + centre - own;
-    struct area bridge = {left, hull_y(view, 340), right - left,
-                          hull_y(view, 930) - hull_y(view, 340)};
+    mpt head = hull_y(view, view->mast ? 340 : 130);
+    struct area bridge = {left, head, right - left, hull_y(view, 930) - head};
     if (view->mast)
         net_draw(pen, view, left, right);
     for (int side = -1; side <= 1; side += 2) {
@@ -52,8 +61,9 @@ void catamaran_draw(struct pen *pen, const struct hull_view *view)
         one_hull_draw(pen, &outline);
     }
     pen_box(pen, bridge, INK_NONE, INK_BLACK, hull_outline_width(view), BAND_CORNER);
-    pen_line(pen, (struct point){left, hull_y(view, 690)},
-             (struct point){right, hull_y(view, 690)}, INK_GREY, hull_bulkhead_width(view));
+    if (!view->mast)
+        bulkhead_draw(pen, view, bridge, 340);
+    bulkhead_draw(pen, view, bridge, 690);
     hull_mast_draw(pen, view, hull_y(view, 400));
 }
 

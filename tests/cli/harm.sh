@@ -201,6 +201,7 @@ proofs_list() {
 4 | fennel | cabin_fire | dump | s/"Only outside the smoke\. /"Quickly. /
 4 | anise | galley_fire | record | s/\(item: fire_blanket.*zone: \)galley/\1forepeak/
 5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1from_cockpit: no/
+5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1handle: {zone: forepeak}, from_cockpit: yes/
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//

@@ -1,6 +1,7 @@
 #!/bin/sh
 # Boats of unusual kinds (tests/unusual): crammed, bare, unknown, with a short and a long
-# name, with sixteen openings; open boats, a jet, a trimaran, gear all below. Each of their cards is printed, or a message says which
+# name, with sixteen openings; open boats, a jet, a trimaran, a motor
+# catamaran, current made by petrol, gear all below. Each of their cards is printed, or a message says which
 # entry to mend and how; and what it asks for mends it.
 . tests/tap.sh
 . tests/readback/checks
@@ -28,6 +29,9 @@ printed skua 9
 printed dabchick 7
 printed whimbrel 10
 printed knot 11
+printed plover 14
+printed teasel 12
+printed dunlin 12
 
 # told NAME BOAT PATTERN...: printing the boat ends with 1 and each message stands there.
 told() {
@@ -64,9 +68,22 @@ done
 expect_equal unusual-cargo-told-where 4 "$(grep -c 'll gear: cards 1A to 1D\.$' "$scratch/text")"
 
 
-# Each line of gear that is too long is told, with what to save; saved, it fits.
-sed 's/spot: 2nd step/spot: under the second step/; s/spot: in the bag/spot: in the yellow bag on top/' \
-    tests/unusual/boats/laden.yaml >"$base/boats/laden.yaml"
+# A line of gear that is too long has a second line; one that is too long for two is told, with what
+# to save.
+long() { # SPOT OF F1, SPOT OF E1
+    sed "s/spot: 2nd step/spot: $1/; s/spot: in the bag/spot: $2/" tests/unusual/boats/laden.yaml \
+        >"$base/boats/laden.yaml"
+}
+long 'under the second step' 'in the yellow bag on top'
+printed laden 13
+pdftotext -layout "$out/laden.pdf" "$scratch/text"
+for words in '2 kg *Companionway, port,' '^ *under the second step' 'Cockpit locker, starboard,' \
+    '^ *in the yellow bag on top'; do
+    grep -q -- "$words" "$scratch/text" && ok "unusual-two-lines-$words" ||
+        not_ok "unusual-two-lines-$words" "$(cat "$scratch/text")"
+done
+long 'under the second step of the ladder behind the white board with two brass clips' \
+    'in the yellow bag on top of the folded sun cover beside the two grey fenders aft'
 told long laden 'laden.yaml:5:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
     'laden.yaml:11:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
     'remedy: shorten spot, how or name of this entry by about [0-9]* letters'

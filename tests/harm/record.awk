@@ -25,6 +25,13 @@ function way_below(line,    zones, part, n, i) {
     return 0
 }
 
+# Is its handle fetched from below, farther in than a hand reaches through the door?
+function handle_below(line,    zone) {
+    if (!match(line, /[ {,]handle: *\{[^}]*\}/)) return 0
+    zone = fact(substr(line, RSTART, RLENGTH), "zone")
+    return zone_level[zone] == "BELOW" && !zone_door[zone] && zone != "companionway"
+}
+
 # One piece of gear of the boat, as `tag`.
 function gear_add(item, tag, line,    zone, place) {
     place = worked(line)
@@ -41,8 +48,8 @@ function gear_add(item, tag, line,    zone, place) {
     name_of[boat, tag] = fact(line, "name")
     from = fact(line, "from_cockpit")
     below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
-                       place == line && fact(line, "below") == "yes"
-    arm[boat, tag] = below[boat, tag] && from == "yes"
+                       place == line && fact(line, "below") == "yes" || handle_below(line)
+    arm[boat, tag] = below[boat, tag] && from == "yes" && !handle_below(line)
     tags_of[boat] = tags_of[boat] " " tag
     count[boat, item]++
     if (zone_locker[zone] && !below[boat, tag]) {
@@ -188,6 +195,7 @@ mode == "zones" {
         zone_family[column[1]] = column[2]; zone_side[column[1]] = tolower(column[3])
         zone_level[column[1]] = column[6]
         zone_locker[column[1]] = column[7] ~ /(^|[|])LOCKER([|]|$)/
+        zone_door[column[1]] = column[7] ~ /(^|[|])AT_DOOR([|]|$)/
         zone_line = ""
     }
     next

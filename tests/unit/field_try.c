@@ -8,6 +8,7 @@
 #include <stdio.h>
 #include <string.h>
 
+#include "app/fleet.h"
 #include "field_slips.h"
 #include "field_try.h"
 #include "text.h"
@@ -99,8 +100,9 @@ static const char *fault_of(const struct source *source, const struct attempt *a
     struct place place = source_place(source, attempt->at);
     if (one == NULL || told_next(&index) != NULL)
         return one == NULL ? "nothing is told" : "more than one thing is told";
-    if (one->severity != SEVERITY_ERROR || text_empty(one->what) || text_empty(one->remedy))
-        return "no error with a remedy";
+    if (one->severity != SEVERITY_ERROR || text_empty(one->what) || text_empty(one->remedy) ||
+        status_of(trying.problems, SEVERITY_HELD) != EXIT_FOUND)
+        return "no error with a remedy that ends in status 1";
     if (!is_at(one->place, place) || one->place.source != source)
         return text_format(trying.arena, "told at %d:%d, not at %d:%d", one->place.line,
                            one->place.column, place.line, place.column);

@@ -37,6 +37,20 @@ static void engines_tell_what_is_burned(void **state)
         {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_GENERATOR, ANSWER_YES},
         {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_TWO_ENGINES, ANSWER_NO},
         {"", TRAIT_GENERATOR, ANSWER_NO},
+        {"", TRAIT_ENGINE, ANSWER_NO},
+        {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_ENGINE, ANSWER_NO},
+        {"{fuel: petrol, drive: outboard}", TRAIT_ENGINE, ANSWER_YES},
+        {"{space: engine_space, fuel: petrol, drive: jet}", TRAIT_JET, ANSWER_YES},
+        {"{space: engine_space, fuel: petrol, drive: shaft}", TRAIT_JET, ANSWER_NO},
+        {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_GENERATOR_ALONE,
+         ANSWER_YES},
+        {"{space: engine_space, fuel: electric, drive: pod}, "
+         "{space: engine_space, fuel: petrol, drive: generator}", TRAIT_GENERATOR_ALONE,
+         ANSWER_YES},
+        {"{space: engine_space, fuel: diesel, drive: shaft}, "
+         "{space: engine_space, fuel: diesel, drive: generator}", TRAIT_GENERATOR_ALONE,
+         ANSWER_NO},
+        {"{space: engine_space, fuel: diesel, drive: shaft}", TRAIT_GENERATOR_ALONE, ANSWER_NO},
     };
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
         const char *text = text_format(test.arena, MOTORS("%s"), cases[i].rows);
@@ -45,11 +59,28 @@ static void engines_tell_what_is_burned(void **state)
     assert_int_equal(recorded_of(MONOHULL, TRAIT_GENERATOR), ANSWER_NOT_RECORDED);
 }
 
+/* Another engine to go on with stands elsewhere: two in one space stop together. */
+static void another_engine_is_in_another_space(void **state)
+{
+    (void)state;
+    static const struct { const char *text; enum answer is; } cases[] = {
+        {MOTORS("{space: engine_space, fuel: diesel, drive: shaft}, "
+                "{space: engine_space, fuel: diesel, drive: shaft}"), ANSWER_NO},
+        {MOTORS("{space: engine_space, fuel: diesel, drive: shaft}, "
+                "{fuel: petrol, drive: outboard}"), ANSWER_YES},
+        {MONOHULL, ANSWER_NO},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++)
+        assert_int_equal(boat_trait(boat_of(cases[i].text), TRAIT_OTHER_ENGINE,
+                                    ZONE_engine_space).recorded, cases[i].is);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         TEST(a_boat_without_rooms_is_open),
         TEST(engines_tell_what_is_burned),
+        TEST(another_engine_is_in_another_space),
     };
     int failed = cmocka_run_group_tests_name("boat_traits", tests, NULL, NULL);
     return failed != 0;
