@@ -81,6 +81,10 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FLARES_NOW, flares_now, PLAIN, "tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
+    X(POSITION_STEPS, position_steps, PLAIN, "steps") \
+    X(POSITION_UNSENT, position_unsent, PLAIN, "") \
+    X(URGENCY_STEPS, urgency_steps, PLAIN, "steps") \
+    X(CENTRE_CALL, centre_call, PLAIN, "call") \
     X(NATURE_FIRE, nature_fire, PLAIN, "") \
     X(NATURE_FLOODING, nature_flooding, PLAIN, "") \
     X(NATURE_COLLISION, nature_collision, PLAIN, "") \
@@ -160,7 +164,22 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(HANDLED_STATE, handled_state, PLAIN, "how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \
-    X(VENTS_TO, vents_to, PLAIN, "place") \
+    X(VENTS_TO, vents_to, PLAIN, "fact") \
+    X(NO_LIVE_ELECTRICS, no_live_electrics, PLAIN, "") \
+    X(FOR_ADULTS, for_adults, PLAIN, "") \
+    X(FOR_CHILDREN, for_children, PLAIN, "") \
+    X(FROM_KILOGRAMS, from_kilograms, PLAIN, "fact") \
+    X(TO_KILOGRAMS, to_kilograms, PLAIN, "fact") \
+    X(LITRES, litres, PLAIN, "fact") \
+    X(METRES_LONG, metres_long, PLAIN, "fact") \
+    X(LINE_METRES, line_metres, PLAIN, "fact") \
+    X(WITH_DSC, with_dsc, PLAIN, "") \
+    X(NOT_CHARGED, not_charged, PLAIN, "") \
+    X(STIFF, stiff, PLAIN, "") \
+    X(SEIZED, seized, PLAIN, "") \
+    X(LOCKED, locked, PLAIN, "") \
+    X(SECOND_STATION, second_station, PLAIN, "place") \
+    X(SPARE_AERIAL, spare_aerial, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \
     X(SAFETY_DECK, safety_deck, PLAIN, "") \

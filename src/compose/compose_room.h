@@ -145,6 +145,12 @@ const struct phrase *place_phrase(const struct composing *composing, const struc
 /* Where one stands to work the gear, and what it is behind. */
 const struct phrase *worked_place(struct composing *composing, const struct equipment *gear);
 
+/* Where its handle is kept, and what must be so for a hand to work it; NULL: none is recorded. */
+const struct phrase *handle_phrase(const struct composing *composing,
+                                   const struct equipment *gear);
+const struct phrase *only_phrase(const struct composing *composing,
+                                 const struct equipment *gear);
+
 /* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
  * which stands for them where the label's are not recorded. */
 enum capacity_told { CAPACITY_SECONDS, CAPACITY_WEIGHT };
@@ -156,6 +162,11 @@ const struct phrase *gear_name(struct composing *composing, const struct equipme
 /* The same without its capacity, of that many pieces where it has no name of its own. */
 const struct phrase *gear_called(const struct composing *composing,
                                  const struct equipment *gear, size_t pieces);
+
+/* gear_told.c: what else is recorded of the gear that a crew can use: all of it, for the safety
+ * plan; and what stops or misleads a hand, for the rows of steps. NULL: nothing is. */
+const struct phrase *gear_told(const struct composing *composing, const struct equipment *gear);
+const struct phrase *gear_warned(const struct composing *composing, const struct equipment *gear);
 
 /* drafted.c: NULL on a final card; a draft that says one of these is marked */
 

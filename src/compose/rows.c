@@ -31,9 +31,6 @@ static const struct phrase *row_handling(struct composing *composing,
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
         return word_alone(composing, WORD_INSIDE_LEAVE);
     const struct phrase *how = gear_handling(composing, gear, state);
-    if (how == NULL && gear->vents_to.text != NULL)
-        return phrase_word(composing->arena, WORD_VENTS_TO, "place",
-                           phrase_text(composing->arena, &gear->vents_to), NULL);
     return how != NULL ? how : handling_unrecorded(composing, gear, state);
 }
 
@@ -52,23 +49,28 @@ const struct phrase *worked_place(struct composing *composing, const struct equi
                          behind_phrase(composing, gear), NULL);
 }
 
-/* Where the handle is that one fetches before; NULL: it is not recorded, or not needed. */
-static const struct phrase *handle_phrase(const struct composing *composing,
-                                          const struct equipment *gear, enum end_state state)
+const struct phrase *handle_phrase(const struct composing *composing,
+                                   const struct equipment *gear)
 {
     const struct gear_spot *handle = &gear->handle;
-    bool worked = state == STATE_ANY ||
-                  item_state_field(gear->item.value, state) != GEAR_FIELD_NONE;
-    if (!handle->section.given || !worked)
-        return NULL;
-    return phrase_word(composing->arena, WORD_HANDLE_AT, "place",
-                       place_phrase(composing, handle->place_zone, handle->place_side,
-                                    &handle->spot), NULL);
+    return !handle->section.given
+               ? NULL
+               : phrase_word(composing->arena, WORD_HANDLE_AT, "place",
+                             place_phrase(composing, handle->place_zone, handle->place_side,
+                                          &handle->spot), NULL);
 }
 
-/* "only with engine running"; NULL: it can always be worked. */
-static const struct phrase *only_phrase(const struct composing *composing,
-                                        const struct equipment *gear)
+/* The handle is fetched for those states alone that somebody brings about by it. */
+static const struct phrase *handle_fetched(const struct composing *composing,
+                                           const struct equipment *gear, enum end_state state)
+{
+    bool worked = state == STATE_ANY ||
+                  item_state_field(gear->item.value, state) != GEAR_FIELD_NONE;
+    return worked ? handle_phrase(composing, gear) : NULL;
+}
+
+const struct phrase *only_phrase(const struct composing *composing,
+                                 const struct equipment *gear)
 {
     static const enum word words_of[] = {
         [ONLY_ENGINE_RUNNING] = WORD_ENGINE_RUNNING, [ONLY_ENGINE_STOPPED] = WORD_ENGINE_STOPPED,
@@ -83,6 +85,14 @@ static const struct phrase *only_phrase(const struct composing *composing,
                                             conditions, NULL);
 }
 
+/* What must be so for a hand to work it, and what stops one. */
+static const struct phrase *conditions_phrase(const struct composing *composing,
+                                              const struct equipment *gear)
+{
+    return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, only_phrase(composing, gear),
+                         gear_warned(composing, gear), NULL);
+}
+
 /* How it is worked, its handle, and what must be so for that. */
 static const struct phrase *working_phrase(struct composing *composing,
                                            const struct equipment *gear, enum end_state state)
@@ -91,7 +101,8 @@ static const struct phrase *working_phrase(struct composing *composing,
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
         return how;
     return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, how,
-                         handle_phrase(composing, gear, state), only_phrase(composing, gear));
+                         handle_fetched(composing, gear, state),
+                         conditions_phrase(composing, gear));
 }
 
 static const struct phrase *where_phrase(struct composing *composing,

@@ -14,7 +14,10 @@
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
     X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck") \
     X(figure_unrecorded, NOTE, "what a figure waits for is not recorded", "maydeck") \
-    X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck")
+    X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck") \
+    X(hint_without_room, NOTE, "what is recorded about calling finds no room on its card", \
+      "maydeck") \
+    X(on_no_card, NOTE, "facts that are recorded stand on no card of the boat", "maydeck")
 
 /* LACK: it finds too little. While a piece of gear could not be read, what seems to be missing
  * may be that one, and nothing is told. */
