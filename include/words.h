@@ -145,6 +145,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLAN_FACING, plan_facing, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
+    X(SPACE_MAIN, space_main, PLAIN, "") \
+    X(SPACE_GENERATOR, space_generator, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
     X(SPACE_STARBOARD, space_starboard, PLAIN, "") \
     X(SIDE_PORT, side_port, PLAIN, "") \

@@ -142,7 +142,7 @@ static bool has_engine_in(const struct boat *boat, enum zone_key space)
     for (size_t i = 0; i < boat->engine_count; i++)
         if (boat->engines[i].space.value == space)
             return true;
-    return !boat->engines_given;
+    return !boat->engines_given && space != ZONE_generator_space;
 }
 
 static bool holds_gear(const struct boat *boat, const struct zone *zone)

@@ -28,9 +28,10 @@ static const struct choice_slip side_slips[] = {
 
 /* The engine spaces stand together among the zones. */
 static const char *const engine_space_keys[] = {
-    "engine_space", "engine_space_port", "engine_space_starboard", NULL};
+    "engine_space", "engine_space_port", "engine_space_starboard", "generator_space", NULL};
 _Static_assert(ZONE_engine_space_port == ZONE_engine_space + 1 &&
-                   ZONE_engine_space_starboard == ZONE_engine_space + 2,
+                   ZONE_engine_space_starboard == ZONE_engine_space + 2 &&
+                   ZONE_generator_space == ZONE_engine_space + 3,
                "the choices of engine spaces are values of zones");
 #define ENGINE_SPACES .choices = engine_space_keys, .first = ZONE_engine_space
 

@@ -75,9 +75,14 @@ static void engine_space_check(const struct boat_reading *reading, const struct 
     if (!hull_has_zone(boat->facts.hull.value, zone))
         problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
                     "write engine_space", "%s is found on catamarans only", zone->key);
+    if (zone->id == ZONE_generator_space && engine->drive.value != DRIVE_NONE &&
+        engine->drive.value != DRIVE_GENERATOR)
+        problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                    "name the engine space that it stands in, or correct its drive",
+                    "generator_space is that of a generator, which drives nothing");
     for (size_t i = 0; zone->id == ZONE_engine_space && i < boat->engine_count; i++)
-        if (boat->engines[i].space.value != ZONE_NONE &&
-            boat->engines[i].space.value != zone->id) {
+        if (zone_of(boat->engines[i].space.value) != NULL &&
+            zone_of(boat->engines[i].space.value)->side != SIDE_NONE) {
             problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
                         "write engine_space for both, or that of port and of starboard",
                         "engine_space stands beside one of its halves");

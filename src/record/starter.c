@@ -295,6 +295,7 @@ static void engines_add(struct text_builder *out, enum hull hull)
     for (enum zone_key zone = ZONE_engine_space; zone <= ZONE_engine_space_starboard; zone++)
         if ((zone == ZONE_engine_space) != (hull == HULL_CATAMARAN))
             text_add_format(out, "  #- {space: %s, fuel: , drive: }\n", zone_word(zone));
+    text_add(out, "  # A generator in a space of its own: generator_space.\n");
 }
 
 const char *starter_boat(const struct asked_list *asked, enum hull hull,
