@@ -117,6 +117,9 @@ fault figure_unrecorded alder 's/lwl_m: 8.6, //' --all
 change alder 's/bilge_to_sole_l: 300,//'
 expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figure_without_room ')"
 provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
+provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
+expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
+provokes hint_without_room each-hint_without_room "$(told tests/islands --all --boat thrift)"
 provokes run each-run "$(told "$scratch/none")"
 
 # The program's own procedures, with a caution that stands on nothing.
