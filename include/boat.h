@@ -162,7 +162,7 @@ struct boat {
     /* In file order; the radio of `radio:` is the last, as vhf_dsc. */
     const struct equipment *equipment;
     size_t equipment_count;
-    bool gear_unclear;                /* errors left some piece out, or its number unread */
+    bool gear_unclear;                /* errors left some piece out, or a fact of it unread */
     struct absence_list not_fitted;
     struct absence_list not_surveyed; /* aboard perhaps: nobody has looked */
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */
@@ -272,8 +272,8 @@ const struct zone *worked_zone(const struct equipment *gear);
 enum side worked_side(const struct equipment *gear);
 const struct text_value *worked_spot(const struct equipment *gear);
 
-/* The spaces that one passes, opens or enters on the way to it, one after another; false past
- * the last. */
+/* The spaces that one passes, opens or enters on the way to it, one after another, and last the
+ * place of its handle; false past the last. */
 bool way_zone(const struct equipment *gear, size_t index, struct zone_value *zone);
 
 /* Is the space among those that the piece is said to serve? */

@@ -44,6 +44,11 @@ const char *starter_base(struct arena *arena);
 const char *starter_boat(const struct asked_list *asked, enum hull hull,
                          const struct known_names *known, struct arena *arena);
 
+/* A boat that is like the model: its name, what is to be filled in of the walk round her, and
+ * her own identities and dates by the tags of the model's gear. */
+const char *starter_sister(const struct asked_list *asked, const struct model *model,
+                           const struct known_names *known, struct arena *arena);
+
 /* Items of the register that the record mentions, as fitted or not fitted. */
 size_t boat_items_mentioned(const struct boat *boat);
 

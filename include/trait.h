@@ -13,6 +13,7 @@
     TRAIT(TRAIT_CATAMARAN, "catamaran", "she is a catamaran", NO) \
     TRAIT(TRAIT_TRIMARAN, "trimaran", "she is a trimaran", NO) \
     TRAIT(TRAIT_SAIL, "sail", "she has sails", NO) \
+    TRAIT(TRAIT_CABIN, "cabin", "she has rooms below", YES) \
     TRAIT(TRAIT_GALLEY, "cooking", "people cook aboard", YES) \
     TRAIT(TRAIT_GAS, "gas", "she carries cooking gas", YES) \
     TRAIT(TRAIT_DSC, "dsc", "she can send a digital alert", YES) \
@@ -20,9 +21,13 @@
     TRAIT(TRAIT_PETROL, "petrol", "she carries petrol", YES) \
     TRAIT(TRAIT_PETROL_TANK, "petrol_tank", "an engine inside her burns petrol", NO) \
     TRAIT(TRAIT_ELECTRIC, "electric", "an electric motor drives her", NO) \
+    TRAIT(TRAIT_ENGINE, "engine", "an engine drives her", YES) \
     TRAIT(TRAIT_OUTBOARD, "outboard", "an outboard drives her", NO) \
+    TRAIT(TRAIT_JET, "jet", "a jet drives her", NO) \
     TRAIT(TRAIT_GENERATOR, "generator", "she has a generator", YES) \
-    TRAIT(TRAIT_TWO_ENGINES, "two_engines", "two engines or more drive her", NO)
+    TRAIT(TRAIT_GENERATOR_ALONE, "generator_alone", "only a generator burns fuel there", NO) \
+    TRAIT(TRAIT_TWO_ENGINES, "two_engines", "two engines or more drive her", NO) \
+    TRAIT(TRAIT_OTHER_ENGINE, "other_engine", "another engine drives her from elsewhere", NO)
 
 enum trait {
     TRAIT_NONE,

@@ -81,6 +81,10 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FLARES_NOW, flares_now, PLAIN, "tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
+    X(POSITION_STEPS, position_steps, PLAIN, "steps") \
+    X(POSITION_UNSENT, position_unsent, PLAIN, "") \
+    X(URGENCY_STEPS, urgency_steps, PLAIN, "steps") \
+    X(CENTRE_CALL, centre_call, PLAIN, "call") \
     X(NATURE_FIRE, nature_fire, PLAIN, "") \
     X(NATURE_FLOODING, nature_flooding, PLAIN, "") \
     X(NATURE_COLLISION, nature_collision, PLAIN, "") \
@@ -151,6 +155,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLAN_TOLD_STERN, plan_told_stern, PLAIN, "") \
     X(TAG_TOLD, tag_told, PLAIN, "tag place") \
     X(BLANK_TOLD, blank_told, PLAIN, "") \
+    X(SPACE_MAIN, space_main, PLAIN, "") \
+    X(SPACE_GENERATOR, space_generator, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
     X(SPACE_STARBOARD, space_starboard, PLAIN, "") \
     X(SIDE_PORT, side_port, PLAIN, "") \
@@ -174,7 +180,23 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(OPENINGS_AT, openings_at, PLAIN, "side") \
     X(OPENINGS_HANDLED, openings_handled, PLAIN, "side how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
-    X(VENTS_TO, vents_to, PLAIN, "place") \
+    X(TAG_RANGE, tag_range, PLAIN, "first last") \
+    X(VENTS_TO, vents_to, PLAIN, "fact") \
+    X(NO_LIVE_ELECTRICS, no_live_electrics, PLAIN, "") \
+    X(FOR_ADULTS, for_adults, PLAIN, "") \
+    X(FOR_CHILDREN, for_children, PLAIN, "") \
+    X(FROM_KILOGRAMS, from_kilograms, PLAIN, "fact") \
+    X(TO_KILOGRAMS, to_kilograms, PLAIN, "fact") \
+    X(LITRES, litres, PLAIN, "fact") \
+    X(METRES_LONG, metres_long, PLAIN, "fact") \
+    X(LINE_METRES, line_metres, PLAIN, "fact") \
+    X(WITH_DSC, with_dsc, PLAIN, "") \
+    X(NOT_CHARGED, not_charged, PLAIN, "") \
+    X(STIFF, stiff, PLAIN, "") \
+    X(SEIZED, seized, PLAIN, "") \
+    X(LOCKED, locked, PLAIN, "") \
+    X(SECOND_STATION, second_station, PLAIN, "place") \
+    X(SPARE_AERIAL, spare_aerial, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \
     X(SAFETY_DECK, safety_deck, PLAIN, "") \

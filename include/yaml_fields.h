@@ -109,6 +109,7 @@ struct field {
     bool whole;                  /* FIELD_NUMBER: of people or things, no part of one */
     const struct field_part *part; /* FIELD_SECTION, FIELD_ENTRIES */
     bool own;                    /* of one thing alone: no table for many takes it */
+    unsigned readers;            /* where its value is read: bits of whoever made the table */
     const char *about;           /* one line for messages and the reference */
 };
 
@@ -149,6 +150,10 @@ void fields_fill(const struct field_table *table, void *record, const void *from
 
 /* Would it fill any? */
 bool fields_lack(const struct field_table *table, const void *record, const void *from);
+
+/* Takes the value of a field out of a record, with all in it: as if the file had not given
+ * it. What was worked out of it before stays. */
+void field_clear(const struct field *field, void *record);
 
 /* The value of a text, choice, number, answer or date field as text, as
  * written in the file; NULL when not given, "yes"/"no" for answers. For lists

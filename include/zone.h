@@ -72,6 +72,9 @@ extern const char *const zone_key_list[];
 /* True when `zone` is `wanted` itself or belongs to that family; false for no zone. */
 bool zone_within(const struct zone *zone, enum zone_key wanted);
 
+/* The same of an engine space that a boat has: the generator's is no part of the engine's. */
+bool zone_in_space(const struct zone *zone, enum zone_key space);
+
 extern const char *const side_words[];   /* NULL-ended, each at its value less one */
 const char *side_word(enum side side);   /* port, starboard, centre, both; "" for none */
 

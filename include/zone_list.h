@@ -20,6 +20,7 @@
     X(engine_space_port, engine_space, PORT, 80, 98, BELOW, CATAMARAN_ONLY | IN_HULLS | DRAWN) \
     X(engine_space_starboard, engine_space, STARBOARD, 80, 98, BELOW, \
       CATAMARAN_ONLY | IN_HULLS | DRAWN) \
+    X(generator_space, engine_space, NONE, 84, 96, BELOW, DRAWN | NARROW) \
     X(aft_cabin, aft_cabin, NONE, 62, 90, BELOW, IN_HULLS | DRAWN | LIVED_IN | ROOM) \
     X(aft_cabin_port, aft_cabin, PORT, 62, 90, BELOW, IN_HULLS | DRAWN | LIVED_IN | ROOM) \
     X(aft_cabin_starboard, aft_cabin, STARBOARD, 62, 90, BELOW, \

@@ -204,6 +204,7 @@ function record_line(    out) {
     while (match(rest, keys)) {
         out = out substr(rest, 1, RSTART + RLENGTH - 1)
         rest = substr(rest, RSTART + RLENGTH)
+        if (out ~ /[{,] *handle: $/ && rest ~ /^\{/) continue   # a place: of it the spot is text
         out = out texts_both(out ~ /[{,] *[a-z_]+: $/ ? ",}" : "")
     }
     return out rest

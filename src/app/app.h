@@ -36,6 +36,7 @@ struct options {
     bool itu_figures;         /* call: with spell */
     const char *position, *bearing;  /* call: as given */
     const char *hull;         /* start: a word of hull_words; NULL: not told */
+    const char *like;         /* start: a model of the base; NULL: none */
     /* check */
     struct date from, to;     /* the charter; year 0: not told */
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */

@@ -7,8 +7,11 @@
 #include <stdio.h>
 #include <string.h>
 
-/* A difference as a line says it, and the boats that have it. */
+/* What a line says, and the boats of which it is true: how they differ, or who walked round
+ * them. */
+enum differing_kind { DIFFERS, WALKED };
 struct differing {
+    enum differing_kind kind;
     const char *model;
     const char *words;
     struct names boats;
@@ -28,18 +31,18 @@ static const struct model *model_called(const struct fleet *fleet, const char *k
     return NULL;
 }
 
-static void differing_add(struct differ_run *run, const char *model, const char *words,
-                          const char *boat)
+/* `row` without its boats; its words are copied. */
+static void differing_add(struct differ_run *run, struct differing row, const char *boat)
 {
     struct arena *arena = run->fleet->arena;
     size_t i = 0;
-    while (i < run->count && !(text_equal(run->rows[i].model, model) &&
-                               text_equal(run->rows[i].words, words)))
+    while (i < run->count && !(text_equal(run->rows[i].model, row.model) &&
+                               text_equal(run->rows[i].words, row.words)))
         i++;
     if (i == run->count) {
+        row.words = arena_copy(arena, row.words, strlen(row.words));
         run->rows = arena_grow(arena, run->rows, run->count, &run->room, sizeof *run->rows);
-        run->rows[run->count++] = (struct differing){model, arena_copy(arena, words,
-                                                                       strlen(words)), {0}};
+        run->rows[run->count++] = row;
     }
     names_add(&run->rows[i].boats, boat, arena);
 }
@@ -52,6 +55,17 @@ static const char *difference_words(const struct difference *difference, struct 
                        difference->models == NULL ? "nothing" : difference->models);
 }
 
+/* "walked 2026-11-20 by AB"; NULL: nobody did. */
+static const char *walked_words(const struct likeness *likeness, struct arena *arena)
+{
+    const struct walk *walk = &likeness->walk;
+    if (!walk->date.given)
+        return NULL;
+    return walk->by.text == NULL
+               ? text_format(arena, "walked %s", walk->date.text)
+               : text_format(arena, "walked %s by %s", walk->date.text, walk->by.text);
+}
+
 static void boat_differs(void *context, struct boat_job *boat)
 {
     struct differ_run *run = context;
@@ -60,10 +74,18 @@ static void boat_differs(void *context, struct boat_job *boat)
     if (model == NULL)
         return;
     struct differences all = boat_differences(boat->boat, model, boat->arena);
+    const struct likeness *likeness = &boat->boat->likeness;
+    const char *walked = walked_words(likeness, boat->arena);
+    if (walked != NULL)
+        differing_add(run, (struct differing){WALKED, key, walked, {0}}, boat->key);
     for (size_t i = 0; i < all.count; i++)
-        differing_add(run, key, difference_words(&all.rows[i], boat->arena), boat->key);
-    if (boat->boat->likeness.unwalked != NULL)
-        differing_add(run, key, unwalked_words(boat->boat, boat->arena), boat->key);
+        differing_add(run, (struct differing){DIFFERS, key,
+                                              difference_words(&all.rows[i], boat->arena), {0}},
+                      boat->key);
+    if (likeness->unwalked != NULL)
+        differing_add(run, (struct differing){DIFFERS, key,
+                                              unwalked_words(boat->boat, boat->arena), {0}},
+                      boat->key);
 }
 
 static void model_print(const struct differ_run *run, const char *model,
@@ -78,7 +100,7 @@ static void model_print(const struct differ_run *run, const char *model,
         if (text_equal(run->rows[i].model, model)) {
             text_add_format(out, "  %s: %s\n", boats_words(fleet, &run->rows[i].boats),
                             run->rows[i].words);
-            told++;
+            told += run->rows[i].kind == DIFFERS ? 1 : 0;
         }
     if (boats > 0 && told == 0)
         text_add(out, "  no difference\n");

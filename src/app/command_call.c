@@ -86,6 +86,8 @@ static void section_print(struct arena *arena, const struct section_facts *secti
     printf("\n%s\n", section->title);
     if (section->note != NULL)
         printf("%s\n", text_plain(arena, section->note));
+    for (size_t i = 0; i < section->hint_count; i++)
+        printf("%s\n", text_plain(arena, section->hints[i].text));
     fputs(script_text(section->script, arena), stdout);
     if (section->end_note != NULL)
         printf("%s\n", text_plain(arena, section->end_note));

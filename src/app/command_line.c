@@ -100,14 +100,23 @@ static bool list_take(struct reading *reading, const struct option_row *row, str
     }
 }
 
+/* Of a year or a month: its first day as one that may be meant. */
+static const char *day_remedy(struct arena *arena, struct date date)
+{
+    return text_format(arena, "write the day too, such as %s",
+                       date_text(arena, date_first_day(date)));
+}
+
 static bool date_take(struct reading *reading, const struct option_row *row, struct date *date)
 {
     if (date_parse(optarg, date) && date->day != 0)
         return true;
+    if (date_parse(optarg, date))
+        return value_refuse(reading, row, day_remedy(reading->arena, *date));
     struct date meant = date_meant(reading->arena, optarg);
     return value_refuse(reading, row,
                         meant.day != 0 ? date_remedy(reading->arena, optarg)
-                                       : "write it as 2026-11-25");
+                                       : "write year, month and day, such as 2026-11-25");
 }
 
 static bool choice_take(struct reading *reading, const struct option_row *row, unsigned *choice)

@@ -19,6 +19,41 @@ static bool hull_sound(const struct options *options, const struct fleet *fleet)
     return false;
 }
 
+/* ---- a model ---- */
+
+static const char *model_remedy(const char *name, const struct fleet *fleet)
+{
+    const struct models *models = &fleet->models;
+    const char **keys = arena_array(fleet->arena, models->count + 1, sizeof *keys);
+    struct text_builder all = text_builder_in(fleet->arena);
+    for (size_t i = 0; i < models->count; i++) {
+        keys[i] = model_key(models->rows[i]);
+        text_add_format(&all, "%s%s", i == 0 ? "there is: " : ", ", keys[i]);
+    }
+    keys[models->count] = NULL;
+    if (models->count == 0)
+        return "write the model first, from the file of a boat of that kind, without what is hers";
+    return known_remedy(fleet->arena, NULL, name, keys, all.at);
+}
+
+/* The model of that name, read without errors; NULL, with what is wrong, where there is none. */
+static const struct model *model_to_start(const struct options *options, struct fleet *fleet)
+{
+    models_read(options, fleet);
+    for (size_t i = 0; i < fleet->models.count; i++) {
+        const struct model *model = fleet->models.rows[i];
+        if (!text_equal(model_key(model), options->like))
+            continue;
+        problems_join(fleet->problems, model_problems(model));
+        return problems_reach(model_problems(model), SEVERITY_ERROR) ? NULL : model;
+    }
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE, model_remedy(options->like, fleet),
+                "no model \"%s\" in %s/models", options->like, options->base);
+    return NULL;
+}
+
+/* ---- names of files ---- */
+
 /* File names that need no quoting anywhere; the boat's own name is in the file. */
 static const char file_name_signs[] =
     "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
@@ -88,27 +123,32 @@ static bool nothing_in_the_way(const struct options *options, const struct fleet
     return clear;
 }
 
-static const char *boat_text(const struct options *options, const struct fleet *fleet)
+/* What is to be filled in; NULL, with what is wrong: of a model that cannot be used. */
+static const char *boat_text(const struct options *options, struct fleet *fleet)
 {
     enum hull hull = options->hull == NULL ? HULL_NONE : choice_find(hull_words, options->hull);
     struct asked_list offered = items_offered(fleet->procedures.rows, fleet->procedures.count,
                                               hull, fleet->arena);
-    return starter_boat(&offered, hull, &fleet->known, fleet->arena);
+    if (options->like == NULL)
+        return starter_boat(&offered, hull, &fleet->known, fleet->arena);
+    const struct model *model = model_to_start(options, fleet);
+    return model == NULL ? NULL : starter_sister(&offered, model, &fleet->known, fleet->arena);
 }
 
 /* A file that cannot be written stops no other. True when all were. */
 static bool boats_write(const struct options *options, const struct fleet *fleet,
-                        const char *folder)
+                        const char *folder, const char *text)
 {
     bool all = true;
     for (size_t i = 0; i < options->boats.count; i++)
         all = file_new(fleet, folder,
-                       text_format(fleet->arena, "%s.yaml", options->boats.at[i]),
-                       boat_text(options, fleet)) && all;
+                       text_format(fleet->arena, "%s.yaml", options->boats.at[i]), text) && all;
     return all;
 }
 
-static void files_write(const struct options *options, const struct fleet *fleet)
+/* `text` is what each boat's file is to hold. */
+static void files_write(const struct options *options, const struct fleet *fleet,
+                        const char *text)
 {
     struct arena *arena = fleet->arena;
     const char *boats = text_format(arena, "%s/boats", options->base);
@@ -119,7 +159,7 @@ static void files_write(const struct options *options, const struct fleet *fleet
         return;
     bool base = is_there(base_file) ||
                 file_new(fleet, options->base, "base.yaml", starter_base(arena));
-    bool all = boats_write(options, fleet, boats);
+    bool all = boats_write(options, fleet, boats, text);
     if (base && all && options->boats.count == 0)
         printf("next: maydeck start %s --boat NAME\n", options->base);
     else if (base && all)
@@ -138,8 +178,11 @@ enum exit_status command_start(const struct options *options)
 {
     struct fleet fleet;
     bool own = fleet_begin(NEED_TEXTS, &fleet) == OWN_FILES_SOUND;
+    const char *text = NULL;
     if (own && hull_sound(options, &fleet) && keys_sound(options, &fleet))
-        files_write(options, &fleet);
+        text = boat_text(options, &fleet);
+    if (text != NULL)
+        files_write(options, &fleet, text);
     enum exit_status status = report(&fleet, SEVERITY_HELD);
     fleet_close(&fleet);
     return status;

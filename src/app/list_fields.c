@@ -5,11 +5,12 @@
 #include <string.h>
 
 #include "number.h"
+#include "reader.h"
 
 struct field_listed {
     const char *file, *section, *key, *kind, *unit, *range, *about;
     bool needed;
-    struct json_list choices, items;
+    struct json_list read_by, choices, items;
 };
 
 #define AT(member) offsetof(struct field_listed, member)
@@ -22,6 +23,8 @@ static const struct json_member field_members[] = {
     {"unit", JSON_TEXT_OR_NULL, AT(unit), NULL, NULL, "of a number; null: none"},
     {"range", JSON_TEXT_OR_NULL, AT(range), NULL, NULL, "least and most; null: any"},
     {"about", JSON_TEXT, AT(about), NULL, NULL, NULL},
+    {"read_by", JSON_TEXTS, AT(read_by), NULL, NULL,
+     "where its value is read: parts of sheets, reports; empty of what holds other keys"},
     {"choices", JSON_TEXTS, AT(choices), NULL, NULL,
      "what may stand there; of items and zones see their lists"},
     {"items", JSON_TEXTS, AT(items), NULL, NULL, "gear that has it; empty: all, or no gear"},
@@ -88,6 +91,16 @@ static struct json_list choices_of(const struct field *field)
     return (struct json_list){field->choices, text_list_length(field->choices)};
 }
 
+static struct json_list readers_of(const struct field *field, struct arena *arena)
+{
+    const char **words = arena_array(arena, READER_COUNT, sizeof *words);
+    size_t count = 0;
+    for (enum reader_bit reader = 0; reader < READER_COUNT; reader++)
+        if ((field->readers >> reader & 1u) != 0)
+            words[count++] = reader_word(reader);
+    return (struct json_list){words, count};
+}
+
 /* Of a field of gear that not every piece may have, those that may. */
 static struct json_list items_with(const struct field_path *path, struct arena *arena)
 {
@@ -116,6 +129,7 @@ static void field_row_add(const struct field_path *path, void *context)
         .key = field->key, .kind = kind_of(field), .needed = field->required,
         .unit = unit_of(field), .range = range_of(field, listing->arena),
         .about = field->about == NULL ? "" : field->about, .choices = choices_of(field),
+        .read_by = readers_of(field, listing->arena),
         .items = items_with(path, listing->arena)};
 }
 

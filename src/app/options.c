@@ -44,8 +44,9 @@ const struct command commands[] = {
      command_call, NULL},
     {"start", OF_START, "write a new base folder or boat file to fill in",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
-     "Both ask for what the cards need, and hold nothing but the questions. No file\n"
-     "that is there is ever changed.",
+     "Both ask for what the cards need, and hold nothing but the questions. With --like\n"
+     "MODEL the boat's file asks for her own identities and dates alone, by the tags of\n"
+     "the gear in BASE/models/MODEL.yaml. No file that is there is ever changed.",
      command_start, NULL},
     {"list", OF_LIST, "list what the files of a base may say",
      "items    kinds of gear: key, what cards call it, letter of its tags, what to record\n"
@@ -71,6 +72,8 @@ static const struct option_row option_rows[] = {
     {OF_START, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "boats to write a file for (such as tern)", NULL},
     {OF_START, "hull", 0, OPTION_TEXT, AT(hull), "HULL", "monohull, catamaran or trimaran", NULL},
+    {OF_START, "like", 0, OPTION_TEXT, AT(like), "MODEL",
+     "sister ships: only what models/MODEL.yaml cannot hold", NULL},
     {OF_PRINT, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
      "only these cards (such as flooding), each a file", NULL},
     {OF_CHECK, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
@@ -163,6 +166,7 @@ const struct option_row *option_at(size_t index)
 #define APART_MOST 7
 static const char *const apart[][APART_MOST] = {
     {"card", "all", "figure", NULL},
+    {"hull", "like", NULL},
     {"card", "nature", "relay", "downgrade", "cancel", "spell", NULL},
     {"json", "page", "list", "schema", NULL},
     {"quiet", "list", "dump", NULL},
@@ -176,8 +180,9 @@ const char *const *options_apart(size_t index)
 }
 
 static const struct option_need needs[] = {
-    {"from", "to", "give the last day of the charter too"},
-    {"to", "from", "give the first day of the charter too"},
+    {"from", "to", "write the last day of the charter too, such as --to 2027-05-08"},
+    {"to", "from", "write the first day of the charter too, such as --from 2027-05-01"},
+    {"like", "boat", "name the boat that is like it: --boat tern"},
     {"itu-figures", "spell", "add --spell, or leave it out: no call is made with these words"},
 };
 

@@ -147,7 +147,7 @@ const struct phrase *place_phrase(const struct composing *composing, const struc
                                   enum side side, const struct text_value *spot);
 
 /* row_words.c: "Chart table, PORT" where one stands to work the gear; the spot there, what it
- * is behind and where it vents to; "= **across: SHUT**", how a step leaves it that wants this of
+ * is behind; "= **across: SHUT**", how a step leaves it that wants this of
  * it; "only with engine running", what must be so for that. NULL: nothing of that is recorded. */
 const struct phrase *row_place_phrase(struct composing *composing, const struct equipment *gear);
 const struct phrase *row_spot_phrase(const struct composing *composing,
@@ -160,6 +160,12 @@ const struct phrase *row_condition_phrase(const struct composing *composing,
 /* Does it lie in the space that this card is about? */
 bool gear_is_inside_here(const struct composing *composing, const struct equipment *gear);
 
+/* Where its handle is kept, and what must be so for a hand to work it; NULL: none is recorded. */
+const struct phrase *handle_phrase(const struct composing *composing,
+                                   const struct equipment *gear);
+const struct phrase *only_phrase(const struct composing *composing,
+                                 const struct equipment *gear);
+
 /* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
  * which stands for them where the label's are not recorded. */
 enum capacity_told { CAPACITY_SECONDS, CAPACITY_WEIGHT };
@@ -171,6 +177,11 @@ const struct phrase *gear_name(struct composing *composing, const struct equipme
 /* The same without its capacity, of that many pieces where it has no name of its own. */
 const struct phrase *gear_called(const struct composing *composing,
                                  const struct equipment *gear, size_t pieces);
+
+/* gear_told.c: what else is recorded of the gear that a crew can use: all of it, for the safety
+ * plan; and what stops or misleads a hand, for the rows of steps. NULL: nothing is. */
+const struct phrase *gear_told(const struct composing *composing, const struct equipment *gear);
+const struct phrase *gear_warned(const struct composing *composing, const struct equipment *gear);
 
 /* drafted.c: NULL on a final card; a draft that says one of these is marked */
 
@@ -186,8 +197,9 @@ const struct phrase *item_unrecorded(struct composing *composing, enum item_key 
 /* The words in a script for a call sign or MMSI that is not recorded. */
 const char *script_unrecorded(struct composing *composing);
 
-/* "?" where a place has two sides and nothing tells which. */
-const struct phrase *side_unrecorded(struct composing *composing, const struct equipment *gear);
+/* "?" where a place has two sides and nothing tells which, no spot either. */
+const struct phrase *side_unrecorded(struct composing *composing, const struct equipment *gear,
+                                     const struct text_value *spot);
 
 /* The place where one works the gear; in a draft with the side that it lacks. */
 const struct phrase *gear_place_phrase(struct composing *composing, const struct equipment *gear,

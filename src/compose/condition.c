@@ -13,13 +13,14 @@ static bool space_is_burning(const struct composing *composing, enum zone_key zo
     return space == ZONE_NONE || zone == space;
 }
 
-/* `engine_space` in a procedure means the space that the card is about. */
+/* `engine_space` in a procedure means the space that the card is about, even where another one
+ * bears that very name. */
 static bool zone_counts(const struct composing *composing, enum zone_key key,
                         const enum zone_key *zones, size_t count)
 {
     for (size_t i = 0; key != ZONE_NONE && i < count; i++)
-        if (key == zones[i] ||
-            (zone_within(zone_of(key), zones[i]) && space_is_burning(composing, key)))
+        if (zone_within(zone_of(key), zones[i]) &&
+            ((key == zones[i] && key != ZONE_engine_space) || space_is_burning(composing, key)))
             return true;
     return false;
 }

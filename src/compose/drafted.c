@@ -42,17 +42,19 @@ const char *script_unrecorded(struct composing *composing)
     return phrase_said(composing, word_alone(composing, WORD_NOT_RECORDED));
 }
 
-/* A place with two sides, and nothing that tells which. */
-static bool lacks_side(const struct equipment *gear)
+/* A place with two sides, and nothing that tells which; nor a spot, which is more exact. */
+static bool lacks_side(const struct equipment *gear, const struct text_value *spot)
 {
     const struct zone *zone = worked_zone(gear);
     bool marked = gear->at.given && zone == gear->place_zone;
-    return worked_side(gear) == SIDE_NONE && !marked && !zone->narrow;
+    bool spotted = spot != NULL && spot->text != NULL;
+    return worked_side(gear) == SIDE_NONE && !marked && !spotted && !zone->narrow;
 }
 
-const struct phrase *side_unrecorded(struct composing *composing, const struct equipment *gear)
+const struct phrase *side_unrecorded(struct composing *composing, const struct equipment *gear,
+                                     const struct text_value *spot)
 {
-    if (!lacks_side(gear) || unrecorded(composing) == NULL)
+    if (!lacks_side(gear, spot) || unrecorded(composing) == NULL)
         return NULL;
     return word_alone(composing, WORD_DRAFT_SIDE);
 }
@@ -63,7 +65,7 @@ const struct phrase *gear_place_phrase(struct composing *composing, const struct
     struct arena *arena = composing->arena;
     const struct phrase *place = place_phrase(composing, worked_zone(gear), worked_side(gear),
                                               NULL);
-    return phrase_joined(arena, WORD_JOIN_COMMA, place, side_unrecorded(composing, gear),
+    return phrase_joined(arena, WORD_JOIN_COMMA, place, side_unrecorded(composing, gear, spot),
                          phrase_text(arena, spot));
 }
 

@@ -29,7 +29,7 @@ const struct phrase *row_place_phrase(struct composing *composing, const struct 
     struct arena *arena = composing->arena;
     const struct phrase *side = side_phrase(composing, worked_side(gear));
     if (side == NULL)
-        side = side_unrecorded(composing, gear);
+        side = side_unrecorded(composing, gear, worked_spot(gear));
     return phrase_joined(arena, WORD_JOIN_COMMA, phrase_zone(arena, worked_zone(gear)),
                          phrase_upper(arena, side), NULL);
 }
@@ -42,19 +42,12 @@ static const struct phrase *behind_phrase(const struct composing *composing,
                           : phrase_word(composing->arena, WORD_BEHIND, "what", behind, NULL);
 }
 
-static const struct phrase *vent_phrase(const struct composing *composing,
-                                        const struct equipment *gear)
-{
-    const struct phrase *to = phrase_text(composing->arena, &gear->vents_to);
-    return to == NULL ? NULL : phrase_word(composing->arena, WORD_VENTS_TO, "place", to, NULL);
-}
-
 const struct phrase *row_spot_phrase(const struct composing *composing,
                                      const struct equipment *gear)
 {
     return phrase_joined(composing->arena, WORD_JOIN_COMMA,
                          phrase_text(composing->arena, worked_spot(gear)),
-                         behind_phrase(composing, gear), vent_phrase(composing, gear));
+                         behind_phrase(composing, gear), NULL);
 }
 
 /* ---- how it is left ---- */
@@ -85,23 +78,28 @@ const struct phrase *row_end_phrase(struct composing *composing, const struct eq
 
 /* ---- what must be so ---- */
 
-/* Where the handle is that one fetches before; NULL: it is not recorded, or not needed. */
-static const struct phrase *handle_phrase(const struct composing *composing,
-                                          const struct equipment *gear, enum end_state state)
+const struct phrase *handle_phrase(const struct composing *composing,
+                                   const struct equipment *gear)
 {
     const struct gear_spot *handle = &gear->handle;
-    bool worked = state == STATE_ANY ||
-                  item_state_field(gear->item.value, state) != GEAR_FIELD_NONE;
-    if (!handle->section.given || !worked)
-        return NULL;
-    return phrase_word(composing->arena, WORD_HANDLE_AT, "place",
-                       place_phrase(composing, handle->place_zone, handle->place_side,
-                                    &handle->spot), NULL);
+    return !handle->section.given
+               ? NULL
+               : phrase_word(composing->arena, WORD_HANDLE_AT, "place",
+                             place_phrase(composing, handle->place_zone, handle->place_side,
+                                          &handle->spot), NULL);
 }
 
-/* "only with engine running"; NULL: it can always be worked. */
-static const struct phrase *only_phrase(const struct composing *composing,
-                                        const struct equipment *gear)
+/* The handle is fetched for those states alone that somebody brings about by it. */
+static const struct phrase *handle_fetched(const struct composing *composing,
+                                           const struct equipment *gear, enum end_state state)
+{
+    bool worked = state == STATE_ANY ||
+                  item_state_field(gear->item.value, state) != GEAR_FIELD_NONE;
+    return worked ? handle_phrase(composing, gear) : NULL;
+}
+
+const struct phrase *only_phrase(const struct composing *composing,
+                                 const struct equipment *gear)
 {
     static const enum word words_of[] = {
         [ONLY_ENGINE_RUNNING] = WORD_ENGINE_RUNNING, [ONLY_ENGINE_STOPPED] = WORD_ENGINE_STOPPED,
@@ -122,7 +120,7 @@ const struct phrase *row_condition_phrase(const struct composing *composing,
     if (is_left_inside(composing, gear))
         return NULL;
     return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, only_phrase(composing, gear),
-                         handle_phrase(composing, gear, state), NULL);
+                         handle_fetched(composing, gear, state), gear_warned(composing, gear));
 }
 
 /* ---- what it is called ---- */

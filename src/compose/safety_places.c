@@ -165,13 +165,15 @@ static const struct phrase *worked_told(const struct composing *composing,
                                     worked_spot(gear)), NULL);
 }
 
-/* The spot, the engine it is for, and where it is worked from. */
+/* The spot, the engine it is for, where it is worked from and with what, and what else a crew
+ * can use. */
 static const struct phrase *gear_detail(const struct composing *composing,
                                         const struct equipment *gear)
 {
-    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
-                         spot_told(composing, gear), engine_told(composing, gear),
-                         worked_told(composing, gear));
+    const struct phrase *parts[] = {
+        spot_told(composing, gear), engine_told(composing, gear), worked_told(composing, gear),
+        handle_phrase(composing, gear), only_phrase(composing, gear), gear_told(composing, gear)};
+    return phrase_list(composing->arena, WORD_JOIN_COMMA, parts, sizeof parts / sizeof *parts);
 }
 
 /* What an opening is for, and that it has no valve; NULL: neither is to be told. */

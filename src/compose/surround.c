@@ -147,7 +147,7 @@ static bool has_engine_in(const struct boat *boat, enum zone_key space)
     for (size_t i = 0; i < boat->engine_count; i++)
         if (boat->engines[i].space.value == space)
             return true;
-    return !boat->engines_given;
+    return !boat->engines_given && space != ZONE_generator_space;
 }
 
 static bool holds_gear(const struct boat *boat, const struct zone *zone)
@@ -165,6 +165,8 @@ static bool is_hers(const struct boat *boat, const struct zone *zone)
         return false;
     if (zone->family == ZONE_engine_space)
         return has_engine_in(boat, zone->id);
+    if (zone->id == ZONE_trampoline && !boat_is(boat, TRAIT_SAIL, ZONE_NONE))
+        return holds_gear(boat, zone);
     enum answer room = boat_room(boat, zone);
     return room == ANSWER_YES || (room == ANSWER_NOT_RECORDED && holds_gear(boat, zone));
 }

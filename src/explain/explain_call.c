@@ -201,6 +201,9 @@ static void note_tell(const struct explaining *explaining, const struct block *b
     if (block->facts.section->note != NULL)
         placed_tell(explaining, INDENT_REASON, of_set ? steps->place : (struct place){0},
                     "note: %s", block->facts.section->note);
+    for (size_t i = 0; i < block->facts.section->hint_count; i++)
+        placed_tell(explaining, INDENT_REASON, block->facts.section->hints[i].origin,
+                    "hint, if there is room: %s", block->facts.section->hints[i].text);
 }
 
 /* The natures are the same on every boat, wherever the card takes them to stand. */

@@ -77,6 +77,7 @@ struct laid_section {
     const struct section_facts *section;   /* NULL: it is the cautions */
     struct laid_boxes cautions;
     struct paragraph note, end_note;      /* empty where there are none */
+    struct paragraph *hints;
     struct laid_words *lines;
     mpt tab;                              /* where what is said begins, behind the words */
     struct laid_script script;
@@ -98,12 +99,17 @@ static struct laid_section section_lay(const struct pen *pen, enum block_key key
     struct laid_section laid = {.key = key, .section = section,
                                 .tab = tab_width(pen, section, size)};
     laid.note = note_lay(pen, section->note, size, words);
+    laid.hints = arena_array(pen->arena, section->hint_count, sizeof *laid.hints);
     laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
     laid.script = script_lay(pen, section->script, size, words);
     laid.end_note = note_lay(pen, section->end_note, size, words);
     laid.height = grown(pen->paper, SECTION_HEAD) + SECTION_PAD_TOP +
                   paragraph_height(&laid.note) + laid.script.height +
                   paragraph_height(&laid.end_note) + SECTION_PAD_FOOT;
+    for (size_t i = 0; i < section->hint_count; i++) {
+        laid.hints[i] = note_lay(pen, section->hints[i].text, size, words);
+        laid.height += paragraph_height(&laid.hints[i]);
+    }
     for (size_t i = 0; i < section->line_count; i++) {
         laid.lines[i] = words_lay(pen, section, i, size, (struct tab_stops){words, laid.tab});
         laid.height += paragraph_height(&laid.lines[i].said);
@@ -133,6 +139,10 @@ static void section_place(struct pen *pen, const struct laid_section *laid, stru
     section_head_place(pen, laid->section, box);
     paragraph_place(pen, &laid->note, column.x, column.y);
     column.y += paragraph_height(&laid->note);
+    for (size_t i = 0; i < laid->section->hint_count; i++) {
+        paragraph_place(pen, &laid->hints[i], column.x, column.y);
+        column.y += paragraph_height(&laid->hints[i]);
+    }
     for (size_t i = 0; i < laid->section->line_count; i++) {
         words_of_section_place(pen, &laid->lines[i], laid->tab, column.x, column.y);
         column.y += paragraph_height(&laid->lines[i].said);

@@ -32,7 +32,7 @@ void net_lines_draw(struct pen *pen, struct area area)
 }
 
 /* Draws the net between a catamaran's bows as light lines crossing, from the forward beam
- * to the bridge deck; the beam is a strong line. Boats without sails have none. */
+ * to the bridge deck; the beam is a strong line. */
 static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mpt right)
 {
     mpt top = hull_y(view, 130);
@@ -41,15 +41,22 @@ static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mp
              OUTLINE_SMALL);
 }
 
-/* Draws both hulls, the bridge deck between them, the net ahead of it, the line that parts
- * saloon and cockpit, and the mast. */
+/* A line across the bridge deck. */
+static void bulkhead_draw(struct pen *pen, struct area bridge, mpt y)
+{
+    pen_line(pen, (struct point){bridge.x, y}, (struct point){bridge.x + bridge.width, y},
+             INK_GREY, BULKHEAD_SMALL);
+}
+
+/* Draws both hulls, the bridge deck between them, the line that parts saloon and cockpit, and
+ * the mast with the net ahead of the deck; without sails the deck begins where a net would. */
 void catamaran_draw(struct pen *pen, const struct hull_view *view)
 {
     mpt x = hull_middle(view), half = view->area.width / 2;
     mpt centre = hull_share(half, HULL_CENTRE), own = hull_share(half, HULL_HALF);
     mpt left = x - centre + own, right = x + centre - own;
-    struct area bridge = {left, hull_y(view, 340), right - left,
-                          hull_y(view, 930) - hull_y(view, 340)};
+    mpt head = hull_y(view, view->mast ? 340 : 130);
+    struct area bridge = {left, head, right - left, hull_y(view, 930) - head};
     if (view->mast)
         net_draw(pen, view, left, right);
     for (int side = -1; side <= 1; side += 2) {
@@ -58,8 +65,9 @@ void catamaran_draw(struct pen *pen, const struct hull_view *view)
         one_hull_draw(pen, &outline);
     }
     pen_box(pen, bridge, INK_NONE, INK_BLACK, OUTLINE_SMALL, BAND_CORNER);
-    pen_line(pen, (struct point){left, hull_y(view, 690)},
-             (struct point){right, hull_y(view, 690)}, INK_GREY, BULKHEAD_SMALL);
+    if (!view->mast)
+        bulkhead_draw(pen, bridge, hull_y(view, 340));
+    bulkhead_draw(pen, bridge, hull_y(view, 690));
     hull_mast_draw(pen, view, hull_y(view, 400));
 }
 

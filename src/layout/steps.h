@@ -64,6 +64,7 @@ struct laid_step {
     const struct laid_row *rows;
     struct laid_table table;
     struct laid_figures figures;
+    mpt second_lines;             /* how much higher rows of two lines make it */
 };
 
 #endif

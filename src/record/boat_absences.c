@@ -43,7 +43,7 @@ void absences_take(struct boat_reading *reading, const struct boat_file *file)
 static bool list_covers(const struct zone_values *spaces, enum zone_key space)
 {
     for (size_t i = 0; i < spaces->count; i++)
-        if (zone_within(zone_of(space), spaces->items[i].value))
+        if (zone_in_space(zone_of(space), spaces->items[i].value))
             return true;
     return false;
 }

@@ -28,33 +28,37 @@ static const struct choice_slip side_slips[] = {
 
 /* The engine spaces stand together among the zones. */
 static const char *const engine_space_keys[] = {
-    "engine_space", "engine_space_port", "engine_space_starboard", NULL};
+    "engine_space", "engine_space_port", "engine_space_starboard", "generator_space", NULL};
 _Static_assert(ZONE_engine_space_port == ZONE_engine_space + 1 &&
-                   ZONE_engine_space_starboard == ZONE_engine_space + 2,
+                   ZONE_engine_space_starboard == ZONE_engine_space + 2 &&
+                   ZONE_generator_space == ZONE_engine_space + 3,
                "the choices of engine spaces are values of zones");
 #define ENGINE_SPACES .choices = engine_space_keys, .first = ZONE_engine_space
 
 /* What a model says beside the fields of a boat's file: when it was last changed. */
 #define CHANGED_ROW(record) \
-    ROW(record, changed, FIELD_DATE, .about = "the day of its last change, where that is later " \
+    ROW(record, changed, FIELD_DATE, .readers = READ_DIFFERS, \
+        .about = "the day of its last change, where that is later " \
         "than the file's")
 
 /* Where one stands, and where a handle is kept. */
 #define GEAR_SPOT_ROW(member, ...) ROW(struct gear_spot, member, __VA_ARGS__)
 #define GEAR_SPOT_SIDE \
     GEAR_SPOT_ROW(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips, \
-                  .about = "which side, facing the bow")
+                  .readers = READ_PLACE, .about = "which side, facing the bow")
 static const struct field from_rows[] = {
     GEAR_SPOT_ROW(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
-                  .about = "the part of the boat one stands in"),
+                  .readers = READ_PLACE, .about = "the part of the boat one stands in"),
     GEAR_SPOT_SIDE,
-    GEAR_SPOT_ROW(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
+    GEAR_SPOT_ROW(spot, FIELD_WORDING, .readers = READ_PLACE,
+                  .about = "where exactly, in a few words"),
 };
 static const struct field handle_rows[] = {
     GEAR_SPOT_ROW(zone, FIELD_CHOICE, .choices = zone_key_list,
-                  .about = "the part of the boat it is kept in"),
+                  .readers = READ_PLACE, .about = "the part of the boat it is kept in"),
     GEAR_SPOT_SIDE,
-    GEAR_SPOT_ROW(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
+    GEAR_SPOT_ROW(spot, FIELD_WORDING, .readers = READ_PLACE,
+                  .about = "where exactly, in a few words"),
 };
 static const struct field_table from_table = TABLE("the place from which gear is worked",
                                                    from_rows);
@@ -69,9 +73,11 @@ static const struct field model_gear_rows[] = {GEAR_FIELD_LIST(GEAR_ROW)
 
 static const struct field mounted_rows[] = {
     KEYED(struct boat_facts, "zone", mounted_zone, FIELD_CHOICE, .required = true,
-          .choices = zone_key_list, .about = "the part of the boat they hang in"),
+          .choices = zone_key_list, .readers = READ_SAFETY,
+          .about = "the part of the boat they hang in"),
     KEYED(struct boat_facts, "faces", mounted_faces, FIELD_CHOICE, .required = true,
-          .choices = facing_words, .about = "which way a reader of the card looks"),
+          .choices = facing_words, .readers = READ_SAFETY,
+          .about = "which way a reader of the card looks"),
 };
 static const struct field_table mounted_table = TABLE("a place of the cards", mounted_rows);
 
@@ -82,49 +88,55 @@ static const struct field model_boat_rows[] = {BOAT_FACT_LIST(BOAT_ROW)
 #undef BOAT_ROW
 
 #define ENGINE_ROWS \
-    ROW(struct engine, space, FIELD_CHOICE, ENGINE_SPACES, \
+    ROW(struct engine, space, FIELD_CHOICE, ENGINE_SPACES, .readers = READ_CASE, \
         .about = "the space it stands in; an outboard has none"), \
-    ROW(struct engine, fuel, FIELD_CHOICE, .choices = fuel_words, .about = "what it burns"), \
-    ROW(struct engine, drive, FIELD_CHOICE, .choices = drive_words, \
+    ROW(struct engine, fuel, FIELD_CHOICE, .choices = fuel_words, .readers = READ_CASE, \
+        .about = "what it burns"), \
+    ROW(struct engine, drive, FIELD_CHOICE, .choices = drive_words, .readers = READ_CASE, \
         .about = "what it drives her by, or generator")
 static const struct field engine_rows[] = {ENGINE_ROWS};
 static const struct field model_engine_rows[] = {ENGINE_ROWS, CHANGED_ROW(struct engine)};
 
 #define GAS_ROWS \
-    ROW(struct gas_facts, carried, FIELD_ANSWER, .about = "is there cooking gas aboard?"), \
+    ROW(struct gas_facts, carried, FIELD_ANSWER, .readers = READ_CASE, \
+        .about = "is there cooking gas aboard?"), \
     ROW(struct gas_facts, locker_drains, FIELD_CHOICE, .choices = drain_words, \
-        .about = "where the locker of its bottles drains to")
+        .readers = READ_CHECK | READ_REST, .about = "where the locker of its bottles drains to")
 static const struct field gas_section_rows[] = {GAS_ROWS};
 static const struct field model_gas_rows[] = {GAS_ROWS, CHANGED_ROW(struct gas_facts)};
 
 static const struct field absence_rows[] = {
     ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
-        .about = "what it is: a key of the register"),
+        .readers = READ_CASE | READ_CHECK, .about = "what it is: a key of the register"),
     ROW(struct absence, serves, FIELD_CHOICES, .required = true, ENGINE_SPACES,
+        .readers = READ_CASE | READ_CHECK,
         .about = "the engine spaces of which it is said; of the whole boat, write the name "
                  "alone"),
 };
 
 static const struct field model_absence_rows[] = {
     ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
-        .about = "what is not fitted: a key of the register"),
+        .readers = READ_CASE | READ_CHECK, .about = "what is not fitted: a key of the register"),
     ROW(struct absence, serves, FIELD_CHOICES, ENGINE_SPACES,
+        .readers = READ_CASE | READ_CHECK,
         .about = "the engine spaces that have none; left out: there is none at all"),
     CHANGED_ROW(struct absence),
 };
 
 static const struct field walk_rows[] = {
-    ROW(struct walk, date, FIELD_DATE, .required = true, .about = "the day of the walk"),
+    ROW(struct walk, date, FIELD_DATE, .required = true, .readers = READ_DIFFERS,
+        .about = "the day of the walk"),
     ROW(struct walk, by, FIELD_TEXT, .any_word = true, .required = true,
-        .about = "who walked: name or initials"),
+        .readers = READ_DIFFERS, .about = "who walked: name or initials"),
 };
 
 static const struct field silence_rows[] = {
     ROW(struct silence, check, FIELD_TEXT, .required = true,
-        .about = "the check, as `check --list` names it"),
+        .readers = READ_CHECK, .about = "the check, as `check --list` names it"),
     ROW(struct silence, reason, FIELD_TEXT, .required = true,
-        .about = "why it may be silent for this boat"),
-    ROW(struct silence, until, FIELD_DATE, .required = true, .about = "when it speaks again"),
+        .readers = READ_CHECK, .about = "why it may be silent for this boat"),
+    ROW(struct silence, until, FIELD_DATE, .required = true, .readers = READ_CHECK,
+        .about = "when it speaks again"),
 };
 
 #define RADIO_ROW(member, field_kind, ...) \
@@ -214,9 +226,9 @@ static const struct field_table model_absence_table =
               .about = "gear the boat does not have")
 #define TAG_ROWS \
     BOAT_FILE("retired_tags", record.retired_tags, FIELD_LIST, .any_word = true, \
-              .about = "tags of gear that is gone"), \
+              .readers = READ_CHECK, .about = "tags of gear that is gone"), \
     BOAT_FILE("tags_given", record.tags_given, FIELD_LIST, .any_word = true, \
-              .about = "the last tag ever given of each letter")
+              .readers = READ_CHECK, .about = "the last tag ever given of each letter")
 
 /* What a boat's file alone has. */
 #define BOAT_FILE_ROWS \
@@ -226,12 +238,12 @@ static const struct field_table model_absence_table =
     BOAT_FILE("silenced", silenced, FIELD_ENTRIES, \
               ENTRIES_OF(struct silence, .table = &silence_table), \
               .about = "checks that are silent for this boat: {check: , reason: , until: }"), \
-    BOAT_FILE("like", like, FIELD_TEXT, .any_word = true, \
+    BOAT_FILE("like", like, FIELD_TEXT, .any_word = true, .readers = READ_DIFFERS, \
               .about = "her model: the name of a file in models/, without .yaml"), \
     BOAT_FILE("walked", walked, FIELD_SECTION, \
               SECTION_OF(struct boat_file, walk, .table = &walk_table), \
               .about = "who saw, and when, that her model is true of her: {date: , by: }"), \
-    BOAT_FILE("not_here", not_here, FIELD_LIST, .any_word = true, \
+    BOAT_FILE("not_here", not_here, FIELD_LIST, .any_word = true, .readers = READ_DIFFERS, \
               .about = "tags of her model's gear that she has not")
 
 static const struct field boat_file_rows[] = {
@@ -249,7 +261,7 @@ static const struct field sister_file_rows[] = {
 static const struct field_table sister_file_table = TABLE("a boat file", sister_file_rows);
 
 static const struct field model_file_rows[] = {
-    BOAT_FILE("changed", changed, FIELD_DATE, .required = true,
+    BOAT_FILE("changed", changed, FIELD_DATE, .required = true, .readers = READ_DIFFERS,
               .about = "the day of the last change of anything that has no later one of its own"),
     BOAT_ROW(model_boat_table, false), ENGINES_ROW(model_engine_table), GAS_ROW(model_gas_table),
     RADIO_ROW(model_radio_table), EQUIPMENT_ROW(model_gear_table),

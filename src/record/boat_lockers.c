@@ -19,7 +19,8 @@ static struct opened opened_by(enum zone_key key, enum side side)
 }
 
 /* The place it is worked from, then what it is inside of, then the space it is recorded to be
- * in; a piece in a locker of its place's side. False after the last. */
+ * in, then the place of its handle; a piece in a locker of its place's side. False after the
+ * last. */
 static bool opened_at(const struct equipment *gear, size_t index, struct opened *opened)
 {
     if (index == 0)
@@ -30,6 +31,8 @@ static bool opened_at(const struct equipment *gear, size_t index, struct opened 
         *opened = opened_by(gear->inside.items[index - 1].value, SIDE_NONE);
     else if (index == gear->inside.count + 1)
         *opened = opened_by(air_zone(gear->space.value), SIDE_NONE);
+    else if (index == gear->inside.count + 2)
+        *opened = opened_by(gear->handle.zone.value, gear->handle.place_side);
     else
         return false;
     return true;

@@ -92,16 +92,22 @@ static bool zone_exists(struct boat_reading *reading, const struct zone *zone, s
     return false;
 }
 
-static bool hull_known(struct boat_reading *reading, const struct equipment *gear)
+/* Is it said in which hull of a catamaran it lies? A side that was refused is told there. */
+static bool hull_known(const struct boat *boat, const struct equipment *gear)
 {
-    if (!reading->boat->catamaran || !gear->place_zone->in_hulls ||
-        gear->place_side == SIDE_PORT || gear->place_side == SIDE_STARBOARD ||
-        gear->place_side == SIDE_BOTH || boat_has_space(reading->boat, gear->place_zone->id))
-        return true;
-    problem_add(reading->problems, SEVERITY_ERROR, place_or(gear->zone.place, gear->place),
-                "write side: port, side: starboard or side: both",
-                "%s lies in a hull of a catamaran: say which", gear->place_zone->key);
-    return false;
+    bool refused = gear->side.value == SIDE_NONE && gear->side.place.line > 0;
+    return refused || !boat->catamaran || !gear->place_zone->in_hulls ||
+           gear->place_side == SIDE_PORT || gear->place_side == SIDE_STARBOARD ||
+           gear->place_side == SIDE_BOTH || boat_has_space(boat, gear->place_zone->id);
+}
+
+static void hull_check(struct boat_reading *reading, const struct equipment *gear)
+{
+    if (!hull_known(reading->boat, gear))
+        problem_add(reading->problems, SEVERITY_ERROR,
+                    place_or(gear->zone.place, gear->place),
+                    "write side: port, side: starboard or side: both",
+                    "%s lies in a hull of a catamaran: say which", gear->place_zone->key);
 }
 
 static void zones_exist(struct boat_reading *reading, const struct zone_values *zones)
@@ -110,9 +116,18 @@ static void zones_exist(struct boat_reading *reading, const struct zone_values *
         zone_exists(reading, zone_of(zones->items[i].value), zones->items[i].place);
 }
 
+/* A space of an engine was given, and refused: it may be any. */
+static bool spaces_unclear(const struct boat *boat)
+{
+    for (size_t i = 0; i < boat->engine_count; i++)
+        if (boat->engines[i].space.value == ZONE_NONE && boat->engines[i].space.place.line > 0)
+            return true;
+    return false;
+}
+
 void spaces_exist(const struct boat_reading *reading, const struct zone_values *serves)
 {
-    for (size_t i = 0; i < serves->count; i++) {
+    for (size_t i = 0; !spaces_unclear(reading->boat) && i < serves->count; i++) {
         const struct zone_value *space = &serves->items[i];
         if (!boat_has_space(reading->boat, space->value))
             problem_add(reading->problems, SEVERITY_ERROR, space->place,
@@ -146,7 +161,7 @@ static void gear_place_settle(struct boat_reading *reading, struct equipment *ge
     gear->place_zone = zone;
     gear->zone.value = zone->id;
     gear->place_side = side != SIDE_NONE ? side : zone->side;
-    hull_known(reading, gear);
+    hull_check(reading, gear);
     position_settle(reading, gear);
 }
 
@@ -184,10 +199,14 @@ const struct text_value *worked_spot(const struct equipment *gear)
 
 bool way_zone(const struct equipment *gear, size_t index, struct zone_value *zone)
 {
-    if (index >= gear->inside.count + gear->past.count)
+    size_t passed = gear->inside.count + gear->past.count;
+    if (index > passed || (index == passed && gear->handle.place_zone == NULL))
         return false;
-    *zone = index < gear->inside.count ? gear->inside.items[index]
-                                       : gear->past.items[index - gear->inside.count];
+    if (index == passed)
+        *zone = gear->handle.zone;
+    else
+        *zone = index < gear->inside.count ? gear->inside.items[index]
+                                           : gear->past.items[index - gear->inside.count];
     return true;
 }
 
@@ -218,10 +237,16 @@ bool equipment_same_place(const struct equipment *a, const struct equipment *b)
            same_engines(a, b);
 }
 
+/* A piece whose tag was refused may be the one of the model with that tag. */
+static bool tag_unread(const struct equipment *gear)
+{
+    return gear->tag.text == NULL && gear->tag.place.line > 0;
+}
+
 static void twin_tell(struct boat_reading *reading, const struct equipment *gear)
 {
     for (const struct equipment *first = reading->gear; first < gear; first++)
-        if (equipment_same_place(first, gear)) {
+        if (equipment_same_place(first, gear) && !tag_unread(gear)) {
             problem_add(reading->problems, SEVERITY_ERROR, gear->place,
                         "take one out, tell them apart by `spot` or `name`, or write `count`",
                         "%s stands in the same place twice (first on %s)", gear->kind->key,

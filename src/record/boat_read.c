@@ -75,14 +75,26 @@ static void engine_space_check(const struct boat_reading *reading, const struct 
     if (!hull_has_zone(boat->facts.hull.value, zone))
         problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
                     "write engine_space", "%s is found on catamarans only", zone->key);
+    if (zone->id == ZONE_generator_space && engine->drive.value != DRIVE_NONE &&
+        engine->drive.value != DRIVE_GENERATOR)
+        problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                    "name the engine space that it stands in, or correct its drive",
+                    "generator_space is that of a generator, which drives nothing");
     for (size_t i = 0; zone->id == ZONE_engine_space && i < boat->engine_count; i++)
-        if (boat->engines[i].space.value != ZONE_NONE &&
-            boat->engines[i].space.value != zone->id) {
+        if (zone_of(boat->engines[i].space.value) != NULL &&
+            zone_of(boat->engines[i].space.value)->side != SIDE_NONE) {
             problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
                         "write engine_space for both, or that of port and of starboard",
                         "engine_space stands beside one of its halves");
             return;
         }
+}
+
+/* Where the one or the other was refused, that is told. */
+static bool is_without_space(const struct engine *engine)
+{
+    return engine->space.value == ZONE_NONE && engine->space.place.line == 0 &&
+           (engine->drive.value != DRIVE_NONE || engine->drive.place.line == 0);
 }
 
 /* An outboard hangs outside; every other engine stands in a space that can burn. */
@@ -95,11 +107,10 @@ static void engine_check(const struct boat_reading *reading, const struct engine
                     "an outboard has no engine space");
     else if (engine->space.value != ZONE_NONE)
         engine_space_check(reading, engine);
-    else if (engine->drive.value != DRIVE_NONE && !outboard)
+    else if (!outboard && is_without_space(engine))
         problem_add(reading->problems, SEVERITY_ERROR, engine->place,
-                    "write space: and where it stands, as engine_space",
-                    "an engine with drive: %s needs its space",
-                    choice_word(drive_words, engine->drive.value));
+                    "write space: and where it stands, as engine_space; or drive: outboard",
+                    "an engine needs its space, unless it is an outboard");
 }
 
 static void engines_settle(struct boat_reading *reading)
@@ -201,9 +212,14 @@ static void equipment_take(struct boat_reading *reading, const struct entries_va
     reading->boat->equipment_count = reading->gear_count;
 }
 
-static bool is_refused(const struct number_value *value)
+/* Was some fact of the piece given, and refused? */
+static bool is_unclear(const struct boat_reading *reading, const struct equipment *gear)
 {
-    return !value->given && value->place.line > 0;
+    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++)
+        if (field_place(gear_field_row(field), gear).line > 0 &&
+            field_text(gear_field_row(field), gear, reading->arena) == NULL)
+            return true;
+    return false;
 }
 
 /* Entries whose kind or place is not known are told as errors and then left out,
@@ -218,7 +234,7 @@ static void unusable_leave_out(struct boat_reading *reading)
     reading->gear_count = kept;
     reading->boat->equipment_count = kept;
     for (size_t i = 0; i < kept; i++)
-        if (is_refused(&reading->gear[i].count) || is_refused(&reading->gear[i].persons))
+        if (is_unclear(reading, &reading->gear[i]))
             reading->boat->gear_unclear = true;
 }
 
@@ -281,13 +297,26 @@ static const struct boat *boat_take(struct boat_file *file, struct arena *arena,
     return boat;
 }
 
+/* Does it say which model she is like? Also where its key is misspelt: what then stands in her
+ * file is no less hers for that. */
+static bool names_model(const struct yaml_node *root)
+{
+    static const char *const key[] = {"like"};
+    for (size_t i = 0; root != NULL && root->kind == YAML_MAPPING && i < root->count; i++)
+        if (text_nearest(root->pairs[i].key, key, 1) != NULL &&
+            !(root->pairs[i].value->kind == YAML_SCALAR &&
+              text_empty(root->pairs[i].value->text)))
+            return true;
+    return false;
+}
+
 static void file_read_in(struct boat_file *file, const struct boat_input *input,
                          struct arena *arena, struct problems *problems)
 {
     const struct yaml_node *root = yaml_tree_read(input->source, arena, problems);
-    bool like = root != NULL && yaml_get(root, "like") != NULL;
-    plain_section_read(root, like ? sister_file_fields() : boat_file_fields(), file, arena,
-                       problems);
+    const struct field_table *table =
+        names_model(root) ? sister_file_fields() : boat_file_fields();
+    plain_section_read(root, table, file, arena, problems);
     if (root != NULL)
         model_inherit(file, input, arena, problems);
 }

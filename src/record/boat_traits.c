@@ -51,6 +51,12 @@ static enum answer is_outboard(const struct engine *engine)
                                              : ANSWER_IF(engine->drive.value == DRIVE_OUTBOARD);
 }
 
+static enum answer is_jet(const struct engine *engine)
+{
+    return engine->drive.value == DRIVE_NONE ? ANSWER_NOT_RECORDED
+                                             : ANSWER_IF(engine->drive.value == DRIVE_JET);
+}
+
 static enum answer is_generator(const struct engine *engine)
 {
     return engine->drive.value == DRIVE_NONE ? ANSWER_NOT_RECORDED
@@ -65,20 +71,35 @@ static enum answer both(enum answer first, enum answer second)
     return first == ANSWER_YES && second == ANSWER_YES ? ANSWER_YES : ANSWER_NOT_RECORDED;
 }
 
+static enum answer contrary(enum answer answer)
+{
+    return answer == ANSWER_NOT_RECORDED ? answer : ANSWER_IF(answer == ANSWER_NO);
+}
+
+static enum answer is_inside(const struct engine *engine)
+{
+    return contrary(is_outboard(engine));
+}
+
 static enum answer is_petrol_inside(const struct engine *engine)
 {
-    enum answer outboard = is_outboard(engine);
-    enum answer inside = outboard == ANSWER_NOT_RECORDED ? outboard
-                                                         : ANSWER_IF(outboard == ANSWER_NO);
-    return both(burns_petrol(engine), inside);
+    return both(burns_petrol(engine), is_inside(engine));
+}
+
+static enum answer takes_current(const struct engine *engine)
+{
+    return engine->fuel.value == FUEL_NONE ? ANSWER_NOT_RECORDED
+                                           : ANSWER_IF(engine->fuel.value == FUEL_ELECTRIC);
 }
 
 static enum answer drives_by_current(const struct engine *engine)
 {
-    enum answer electric = engine->fuel.value == FUEL_NONE
-                               ? ANSWER_NOT_RECORDED
-                               : ANSWER_IF(engine->fuel.value == FUEL_ELECTRIC);
-    return both(electric, drives_her(engine));
+    return both(takes_current(engine), drives_her(engine));
+}
+
+static enum answer drives_by_fuel(const struct engine *engine)
+{
+    return both(contrary(takes_current(engine)), drives_her(engine));
 }
 
 static struct trait_fact some_engine(const struct boat *boat, engine_test test,
@@ -114,6 +135,20 @@ static struct trait_fact two_engines(const struct boat *boat)
     else if (possible > 1)
         two.recorded = ANSWER_NOT_RECORDED;
     return two;
+}
+
+/* One that drives her and stands in no way in that space: another space, or outside. Where no
+ * engine is recorded, as many spaces as most boats of her hull have. */
+static struct trait_fact other_engine(const struct boat *boat, enum zone_key space)
+{
+    struct trait_fact other = {ANSWER_NO, boat->engines_place};
+    if (!boat->engines_given)
+        other.recorded = ANSWER_IF(boat->engine_space_count > 1);
+    for (size_t i = 0; space != ZONE_NONE && i < boat->engine_count; i++)
+        if (boat->engines[i].space.value != space &&
+            drives_her(&boat->engines[i]) == ANSWER_YES)
+            return (struct trait_fact){ANSWER_YES, boat->engines[i].place};
+    return other;
 }
 
 /* ---- what else burns ---- */
@@ -161,6 +196,15 @@ static struct trait_fact has_generator(const struct boat *boat, enum zone_key sp
                                : by_gear(boat, ITEM_generator_stop);
 }
 
+static struct trait_fact has_generator_alone(const struct boat *boat, enum zone_key space)
+{
+    struct trait_fact alone = has_generator(boat, space);
+    struct trait_fact driving = some_engine(boat, drives_by_fuel, space);
+    if (alone.recorded != ANSWER_NO && driving.recorded != ANSWER_NO)
+        return (struct trait_fact){contrary(driving.recorded), driving.place};
+    return alone;
+}
+
 /* ---- the rest ---- */
 
 static struct trait_fact is_hull(const struct boat *boat, enum hull hull)
@@ -177,6 +221,15 @@ static struct trait_fact has_sails(const struct boat *boat)
                                    ? ANSWER_NOT_RECORDED
                                    : ANSWER_IF(boat->facts.rig.value == RIG_SAIL),
                                boat->facts.rig.place};
+}
+
+/* Rooms below: a boat without is open. */
+static struct trait_fact has_cabin(const struct boat *boat)
+{
+    const struct zone_values *rooms = &boat->facts.rooms;
+    return (struct trait_fact){rooms->given ? ANSWER_IF(boat_has_cabin(boat))
+                                            : ANSWER_NOT_RECORDED,
+                               rooms->given ? rooms->place : boat->place};
 }
 
 /* Where a room for it is recorded, or a cooker. */
@@ -227,6 +280,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return is_hull(boat, HULL_TRIMARAN);
     case TRAIT_SAIL:
         return has_sails(boat);
+    case TRAIT_CABIN:
+        return has_cabin(boat);
     case TRAIT_GALLEY:
         return has_galley(boat);
     case TRAIT_GAS:
@@ -241,10 +296,18 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return some_engine(boat, is_petrol_inside, space);
     case TRAIT_ELECTRIC:
         return some_engine(boat, drives_by_current, space);
+    case TRAIT_ENGINE:
+        return some_engine(boat, drives_her, space);
+    case TRAIT_JET:
+        return some_engine(boat, is_jet, space);
     case TRAIT_OUTBOARD:
         return some_engine(boat, is_outboard, space);
     case TRAIT_GENERATOR:
         return has_generator(boat, space);
+    case TRAIT_GENERATOR_ALONE:
+        return has_generator_alone(boat, space);
+    case TRAIT_OTHER_ENGINE:
+        return other_engine(boat, space);
     case TRAIT_TWO_ENGINES:
         return two_engines(boat);
     case TRAIT_NONE:

@@ -146,6 +146,21 @@ static void engines_inherit(struct inheriting *inheriting)
 
 /* ---- the whole ---- */
 
+/* An entry with neither tag nor item nor zone adds to no piece; one whose tag was refused is told
+ * of there. */
+static void entry_missing_tell(const struct inheriting *inheriting, const struct equipment *gear)
+{
+    bool nothing = gear->item.place.line == 0 && gear->zone.place.line == 0;
+    if (!nothing)
+        fields_missing_tell(equipment_fields(), gear, gear->place, inheriting->arena,
+                            inheriting->problems);
+    else if (gear->tag.place.line == 0)
+        problem_add(inheriting->problems, SEVERITY_ERROR, gear->place,
+                    "write the tag of the model's piece that it is about; for a piece that the "
+                    "model has not,\nwrite its item and zone too",
+                    "an entry has no tag, and neither item nor zone");
+}
+
 /* Where her model leaves out what every boat must have, or that does not count. What does not
  * count was told with all else of it. */
 static void missing_settle(struct inheriting *inheriting)
@@ -153,13 +168,12 @@ static void missing_settle(struct inheriting *inheriting)
     struct boat_file *file = inheriting->file;
     struct equipment *gear = file->equipment.items;
     struct problems *missing = problems_part(inheriting->problems);
-    if (file->boat.given)
+    if (inheriting->own_boat.given)
         fields_missing_tell(boat_fields(), &file->record.facts, file->boat.place,
                             inheriting->arena, missing);
     for (size_t i = 0; i < file->equipment.count; i++)
         if (gear[i].place.source != inheriting->model->source)
-            fields_missing_tell(equipment_fields(), &gear[i], gear[i].place, inheriting->arena,
-                                inheriting->problems);
+            entry_missing_tell(inheriting, &gear[i]);
     if (!problems_reach(missing, SEVERITY_ERROR))
         return;
     file->fitness = FITNESS_NO_CARDS;
@@ -255,6 +269,7 @@ void model_inherit(struct boat_file *file, const struct boat_input *input, struc
     }
     model_take(&(struct inheriting){.file = file, .model = model, .arena = arena,
                                     .problems = problems,
+                                    .own_boat = file->boat,
                                     .own_gear = file->equipment,
                                     .own_absences = file->not_fitted,
                                     .own_unsurveyed = file->not_surveyed,

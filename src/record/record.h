@@ -65,6 +65,7 @@ struct inheriting {
     struct arena *arena;
     struct problems *problems;
     struct entries_value own_gear, own_absences, own_unsurveyed;   /* as her own file has them */
+    struct section_value own_boat;    /* the same */
     struct text_builder unwalked;     /* what does not count, with commas between */
     enum item_key *items;             /* of the gear among it */
     size_t item_count, item_room;

@@ -1,11 +1,10 @@
 /* starter.c - new base and boat files to be filled in, made from the field tables
  * and from what the procedures ask for (room: record). Values stay empty: a place
  * or number that nobody read off the boat must not get onto a card. */
-#include "starter.h"
+#include "starter_lines.h"
 
 #include "item_states.h"
 #include "record.h"
-#include "text.h"
 
 enum { FEW_CHOICES = 7, KEY_WIDTH = 24, ZONES_WIDTH = 76, START_TAG_HIGHEST = 99 };
 
@@ -37,7 +36,7 @@ static void values_add(struct text_builder *out, const struct field *field)
                         field->choices[i]);
 }
 
-static void field_add(struct text_builder *out, const struct field *field, const char *value)
+void starter_field_add(struct text_builder *out, const struct field *field, const char *value)
 {
     text_add_format(out, "  %s: %-*s# %s", field->key,
                     KEY_WIDTH - (int)text_code_points(field->key), value, field->about);
@@ -50,8 +49,9 @@ static void fields_add(struct text_builder *out, const struct field_table *table
                        const char *value_key, const char *value)
 {
     for (size_t i = 0; i < table->count; i++)
-        field_add(out, &table->fields[i],
-                  text_equal(table->fields[i].key, value_key) && value != NULL ? value : "");
+        starter_field_add(out, &table->fields[i],
+                          text_equal(table->fields[i].key, value_key) && value != NULL ? value
+                                                                                       : "");
 }
 
 static void row_add(struct text_builder *out, const struct field_table *table)
@@ -62,14 +62,18 @@ static void row_add(struct text_builder *out, const struct field_table *table)
     text_add(out, "}\n");
 }
 
+void starter_key_explain(struct text_builder *out, const struct field *field)
+{
+    text_add_format(out, "  #   %s: %s", field->key, field->about);
+    values_add(out, field);
+    text_add(out, "\n");
+}
+
 /* What an entry may say, as remarks. */
 static void keys_of_entry_add(struct text_builder *out, const struct field_table *table)
 {
-    for (size_t i = 0; i < table->count; i++) {
-        text_add_format(out, "  #   %s: %s", table->fields[i].key, table->fields[i].about);
-        values_add(out, &table->fields[i]);
-        text_add(out, "\n");
-    }
+    for (size_t i = 0; i < table->count; i++)
+        starter_key_explain(out, &table->fields[i]);
 }
 
 /* ---- entries ---- */
@@ -163,9 +167,8 @@ const char *const *starter_tags(const struct asked_list *asked, const struct boa
     return tags;
 }
 
-/* key ("Fuel valve"): with what cards call it. */
-static void named_key_add(struct text_builder *out, const struct known_names *known,
-                          const char *key)
+void starter_name_add(struct text_builder *out, const struct known_names *known,
+                      const char *key)
 {
     const char *printed = known_printed(known, key);
     text_add(out, key);
@@ -177,7 +180,7 @@ static void zone_head_add(struct text_builder *out, const struct known_names *kn
                           const char *zone)
 {
     text_add(out, "\n  # ---- on most boats: ");
-    named_key_add(out, known, zone);
+    starter_name_add(out, known, zone);
     text_add(out, " ----\n");
 }
 
@@ -194,7 +197,7 @@ static void entries_add(struct text_builder *out, const struct asked_list *asked
             zone_head_add(out, known, row->usual->key);
         zone = row->usual;
         text_add(out, "  # ");
-        named_key_add(out, known, row->kind->key);
+        starter_name_add(out, known, row->kind->key);
         text_add_format(out, ": %s\n  #- ", row->kind->record);
         entry_add(out, row, tag_next(&counts, row->kind->class, arena),
                   ZONE_NONE, arena);
@@ -218,14 +221,9 @@ static enum key_use key_use_of(const struct asked_list *asked, enum gear_field f
 static void keys_explain(struct text_builder *out, const struct asked_list *asked,
                          enum key_use use)
 {
-    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++) {
-        const struct field *row = gear_field_row(field);
-        if (key_use_of(asked, field) != use)
-            continue;
-        text_add_format(out, "  #   %s: %s", row->key, row->about);
-        values_add(out, row);
-        text_add(out, "\n");
-    }
+    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++)
+        if (key_use_of(asked, field) == use)
+            starter_key_explain(out, gear_field_row(field));
 }
 
 static void zones_explain(struct text_builder *out, enum hull hull,
@@ -237,7 +235,7 @@ static void zones_explain(struct text_builder *out, enum hull hull,
         if (!hull_has_zone(hull, zone_of(zone)))
             continue;
         struct text_builder named = text_builder_in(out->arena);
-        named_key_add(&named, known, zone_word(zone));
+        starter_name_add(&named, known, zone_word(zone));
         size_t length = (size_t)text_code_points(named.at) + 2;
         bool full = column == 0 || column + length > ZONES_WIDTH;
         text_add_format(out, "%s%s%s", column == 0 ? "" : ",", full ? "\n  #   " : " ", named.at);
@@ -291,17 +289,13 @@ static void tags_add(struct text_builder *out)
 
 /* ---- files ---- */
 
-#define HOW_TO_FILL \
-    "# Fill in what you read off the boat or her papers, nothing from memory. What stays\n" \
-    "# empty counts as not recorded. Put a text that holds a colon, a comma or a # in quotes.\n" \
-    "# Remarks begin with # and are not read. Then run: maydeck check BASE\n"
-
 static void engines_add(struct text_builder *out, enum hull hull)
 {
     text_add(out, "\n# Every engine, each on a line of its own; engines: [] for none.\nengines:\n");
     for (enum zone_key zone = ZONE_engine_space; zone <= ZONE_engine_space_starboard; zone++)
         if ((zone == ZONE_engine_space) != (hull == HULL_CATAMARAN))
             text_add_format(out, "  #- {space: %s, fuel: , drive: }\n", zone_word(zone));
+    text_add(out, "  # A generator in a space of its own: generator_space.\n");
 }
 
 const char *starter_boat(const struct asked_list *asked, enum hull hull,

@@ -61,6 +61,11 @@ bool zone_within(const struct zone *zone, enum zone_key wanted)
            (zone->id == wanted || zone->family == wanted);
 }
 
+bool zone_in_space(const struct zone *zone, enum zone_key space)
+{
+    return zone_within(zone, space) && (zone->id == space || zone->side != SIDE_NONE);
+}
+
 enum zone_key air_zone(enum air_space space)
 {
     return space > AIR_OWN_BOX ? (enum zone_key)(space - AIR_OWN_BOX) : ZONE_NONE;

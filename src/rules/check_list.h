@@ -14,7 +14,10 @@
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
     X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck") \
     X(figure_unrecorded, NOTE, "what a figure waits for is not recorded", "maydeck") \
-    X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck")
+    X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck") \
+    X(hint_without_room, NOTE, "what is recorded about calling finds no room on its card", \
+      "maydeck") \
+    X(on_no_card, NOTE, "facts that are recorded stand on no card of the boat", "maydeck")
 
 /* LACK: it finds too little. While a piece of gear could not be read, what seems to be missing
  * may be that one, and nothing is told. */
@@ -109,6 +112,8 @@
     X(engine_lost, DEFICIENCY, "a stop serves a space where no engine is recorded", "reason") \
     X(rooms_unrecorded, NOTE, "her rooms are not recorded", "judged: the plan's landmarks") \
     X(engines_unrecorded, DEFICIENCY, "her engines are not recorded", "reason") \
+    X(engine_fact_unrecorded, DEFICIENCY, \
+      "what an engine burns, or what it drives, is not recorded", "reason") \
     X(reach_unrecorded, NOTE, \
       "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \
       "judged: cards take it for out of reach") \

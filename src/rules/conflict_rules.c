@@ -137,12 +137,12 @@ static bool is_engine_control(const struct equipment *gear)
 static bool lies_within(const struct equipment *gear, enum zone_key space, struct place *place)
 {
     struct zone_value way;
-    if (zone_within(worked_zone(gear), space)) {
+    if (zone_in_space(worked_zone(gear), space)) {
         *place = gear->from.place_zone != NULL ? gear->from.zone.place : gear->zone.place;
         return true;
     }
     for (size_t i = 0; way_zone(gear, i, &way); i++)
-        if (zone_within(zone_of(way.value), space)) {
+        if (zone_in_space(zone_of(way.value), space)) {
             *place = way.place;
             return true;
         }

@@ -7,13 +7,14 @@
 
 /* ---- reached from the cockpit ---- */
 
-/* The room that one must go into for the piece: its own, or one that is entered on the way;
- * NULL: a hand gets it from outside. `place` is that of the word. */
+/* The room that one must go into for the piece: that it is worked from, or one that is entered
+ * on the way; NULL: a hand gets it from outside. `place` is that of the word. */
 static const struct zone *room_gone_into(const struct equipment *gear, struct place *place)
 {
-    *place = gear->zone.place;
-    if (gear->place_zone->room && !gear->place_zone->at_door)
-        return gear->place_zone;
+    const struct zone *worked = worked_zone(gear);
+    *place = gear->from.place_zone != NULL ? gear->from.zone.place : gear->zone.place;
+    if (worked->room && !worked->at_door)
+        return worked;
     for (size_t i = 0; i < gear->inside.count; i++) {
         const struct zone *zone = zone_of(gear->inside.items[i].value);
         *place = gear->inside.items[i].place;

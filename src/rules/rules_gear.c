@@ -38,6 +38,14 @@ const char *gear_named(const struct rule_run *run, const struct equipment *gear)
                        name == NULL ? "" : name, name == NULL ? "" : ")");
 }
 
+enum answer boat_specimen(const struct boat *boat)
+{
+    const struct answer_value *specimen = &boat->facts.specimen;
+    if (specimen->answer == ANSWER_NOT_RECORDED && specimen->place.line == 0)
+        return ANSWER_NO;
+    return specimen->answer;
+}
+
 struct place place_not_fitted(const struct boat *boat, enum item_key item, enum zone_key space)
 {
     const struct absence *absence = boat_absence(boat, item, space);

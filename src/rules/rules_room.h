@@ -84,6 +84,10 @@ bool space_served(const struct boat *boat, enum item_key item, enum zone_key spa
 /* "seacock C12 (sink drain)": how a message names it. */
 const char *gear_named(const struct rule_run *run, const struct equipment *gear);
 
+/* Is she an invented boat? YES or NO, which she is too where nothing says so; NOT_RECORDED where
+ * what was said was refused: then nobody knows what her identities must be. */
+enum answer boat_specimen(const struct boat *boat);
+
 /* Where `not_fitted` says so, at all or of that engine, if one is given; else the boat. */
 struct place place_not_fitted(const struct boat *boat, enum item_key item, enum zone_key space);
 

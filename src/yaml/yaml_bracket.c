@@ -42,11 +42,12 @@ static bool follows_value(const char *bytes, size_t start)
     return at > 0 && at < start && !byte_is_one_of(bytes[at - 1], ",:{[");
 }
 
-/* The key and what stands before it: to an open bracket or a comma, of the same line. */
-static const char *text_with_colon(struct yaml_reader *reader, size_t start)
+/* The key and what stands before it: to an open bracket or a comma, of the same line. `stops`:
+ * the signs that end the text. */
+static const char *text_with_colon(struct yaml_reader *reader, size_t start, const char *stops)
 {
     const char *bytes = reader->clean->bytes;
-    size_t from = start, end = start + strcspn(bytes + start, ",}]\r\n");
+    size_t from = start, end = start + strcspn(bytes + start, stops);
 
     while (from > 0 && !byte_is_one_of(bytes[from - 1], ",{[\r\n"))
         from--;
@@ -67,7 +68,7 @@ static const char *comma_remedy_of(struct yaml_reader *reader, size_t start, int
     size_t before = start;
     enum key_sense sense =
         known_key_sense(problems_known(reader->problems), key, (size_t)length);
-    const char *quoted = sense == KEY_IS_NONE ? text_with_colon(reader, start) : NULL;
+    const char *quoted = sense == KEY_IS_NONE ? text_with_colon(reader, start, ",}]\r\n") : NULL;
 
     while (before > 0 && bytes[before - 1] == ' ')
         before--;
@@ -81,6 +82,18 @@ static const char *comma_remedy_of(struct yaml_reader *reader, size_t start, int
     return text_format(reader->arena,
                        "if \"%.*s\" is a key, put a comma before it; if it belongs to the "
                        "text before it, put that whole text in quotes", length, key);
+}
+
+const char *colon_remedy(struct yaml_reader *reader, struct mark mark, const char *stops)
+{
+    size_t offset = reader_offset(reader, mark);
+    const char *line = reader->clean->bytes + offset;
+    bool noted = memchr(line, '#', strcspn(line, stops)) != NULL;
+    const char *quoted = noted ? NULL : text_with_colon(reader, offset, stops);
+
+    if (quoted == NULL)
+        return QUOTE_REMEDY;
+    return text_format(reader->arena, "put the whole text in quotes:\n%s", quoted);
 }
 
 bool comma_missing_tell(struct yaml_reader *reader, struct mark mark)

@@ -12,10 +12,10 @@
 
 static bool tells_by_choice(const struct field *field, const struct yaml_node *node)
 {
-    for (size_t i = 0; i < node->count; i++)
+    for (size_t i = 0; node->kind == YAML_MAPPING && i < node->count; i++)
         if (choice_find(field->choices, node->pairs[i].key) > 0 ||
             !language_code_sound(node->pairs[i].key))
-            return node->kind == YAML_MAPPING;
+            return true;
     return false;
 }
 

@@ -174,7 +174,7 @@ static void field_pair_read(struct field_reading *reading, const struct yaml_nod
                     "%s cannot hold %s", reading->table->what, field->key);
     else if (!node_empty(pair->value))
         value_read(reading, field, pair->value, field_value(record, field));
-    else if (field->required)
+    else if (field->required && !reading->table->partial)
         field_error(reading, pair->key_place, about_remedy(reading, field),
                     "\"%s\" has no value", field->key);
 }

@@ -1,5 +1,5 @@
-/* yaml_fill.c - a record filled from another of the same table (room: yaml): what it does not
- * say itself, it takes with the place where it stands. Never reads a file. */
+/* yaml_fill.c - values put into a record and taken out (room: yaml): it is filled from another of
+ * the same table, with the place where a value stands there. Never reads a file. */
 #include "yaml_value.h"
 
 #include <string.h>
@@ -69,4 +69,14 @@ bool fields_lack(const struct field_table *table, const void *record, const void
         if (is_lacking(&table->fields[i], record, from))
             return true;
     return false;
+}
+
+void field_clear(const struct field *field, void *record)
+{
+    char *at = record;
+    const struct field_part *part = field->part;
+
+    memset(at + field->offset, 0, value_size(field->kind));
+    for (size_t i = 0; field->kind == FIELD_SECTION && i < part->table->count; i++)
+        field_clear(&part->table->fields[i], at + part->offset);
 }

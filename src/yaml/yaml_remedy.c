@@ -95,11 +95,40 @@ const char *comma_remedy(struct arena *arena, const char *text)
     return spelling_remedy(arena, text, strlen(text));
 }
 
+/* The words for small numbers that people write out, each row one number, from 1 on. */
+static const char *const number_words[][6] = {
+    {"ONE", "EINS", "UN", "UNO", "UNA", "JEDAN"},     {"TWO", "ZWEI", "DEUX", "DUE", "DOS", "DVA"},
+    {"THREE", "DREI", "TROIS", "TRE", "TRES", "TRI"}, {"FOUR", "VIER", "QUATRE", "QUATTRO",
+                                                       "CUATRO", "\u010CETIRI"},
+    {"FIVE", "F\u00DCNF", "CINQ", "CINQUE", "CINCO", "PET"},
+    {"SIX", "SECHS", "SEI", "SEIS", "\u0160EST"},     {"SEVEN", "SIEBEN", "SEPT", "SETTE",
+                                                       "SIETE", "SEDAM"},
+    {"EIGHT", "ACHT", "HUIT", "OTTO", "OCHO", "OSAM"}, {"NINE", "NEUN", "NEUF", "NOVE",
+                                                        "NUEVE", "DEVET"},
+    {"TEN", "ZEHN", "DIX", "DIECI", "DIEZ", "DESET"}, {"ELEVEN", "ELF", "ONZE", "UNDICI",
+                                                       "ONCE", "JEDANAEST"},
+    {"TWELVE", "ZW\u00D6LF", "DOUZE", "DODICI", "DOCE", "DVANAEST"}};
+
+/* 0: it is none. */
+static size_t number_of_word(struct arena *arena, const char *text)
+{
+    const char *upper = text_upper(arena, text);
+
+    for (size_t row = 0; row < sizeof number_words / sizeof number_words[0]; row++)
+        for (size_t i = 0; i < sizeof number_words[0] / sizeof number_words[0][0]; i++)
+            if (text_equal(number_words[row][i], upper))
+                return row + 1;
+    return 0;
+}
+
 const char *number_remedy(struct arena *arena, const struct field *field, const char *text)
 {
     size_t length = strspn(text, "+-0123456789.,");
     const char *unit = text + length + strspn(text + length, " ");
+    size_t spelled = number_of_word(arena, text);
 
+    if (spelled > 0)
+        return text_format(arena, "write %zu", spelled);
     if (length > 0 && *unit != '\0' && !byte_is_digit(*unit) && !comma_is_doubtful(text, length))
         return unit_remedy(arena, field, number_respelled(arena, text, length), unit);
     if (*unit != '\0' && !comma_is_doubtful(text, length))
@@ -136,9 +165,23 @@ static const struct answer_word answer_words[] = {
     {.word = "NEE", .answer = "no"},
 };
 
+/* A mark in a box of a form: for most people yes, for some no. */
+static bool is_ticked(const char *upper)
+{
+    static const char *const marks[] = {"X", "\u2713", "\u2714", "\u2717", "\u2718", "\u00D7"};
+
+    for (size_t i = 0; i < sizeof marks / sizeof marks[0]; i++)
+        if (text_equal(marks[i], upper))
+            return true;
+    return false;
+}
+
 const char *answer_remedy(struct arena *arena, const char *text)
 {
     const char *upper = text_upper(arena, text);
+
+    if (is_ticked(upper))
+        return "write yes if the mark stands for yes, else no";
 
     for (size_t i = 0; i < sizeof answer_words / sizeof answer_words[0]; i++)
         if (text_equal(answer_words[i].word, upper))

@@ -17,7 +17,6 @@ struct syntax {
     struct mark about;
 };
 
-#define QUOTE_REMEDY "put the whole text in quotes: \"...\""
 
 static char byte_at(struct yaml_reader *reader, struct mark mark)
 {
@@ -93,7 +92,8 @@ static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax)
                      "this line is read as more of the text in line %d, and so cannot be a key",
                      last->start.line);
     else
-        reader_error(reader, mark_place(reader, syntax->at, 1), QUOTE_REMEDY,
+        reader_error(reader, mark_place(reader, syntax->at, 1),
+                     colon_remedy(reader, syntax->at, "\r\n"),
                      "a colon followed by a space cannot stand in a text without quotes");
 }
 
@@ -220,7 +220,7 @@ static void bracket_tell(struct yaml_reader *reader, const struct syntax *syntax
              comma_missing_tell(reader, syntax->at))
         return;
     else if (found == ':')
-        reader_error(reader, place, QUOTE_REMEDY,
+        reader_error(reader, place, colon_remedy(reader, syntax->at, ",}]\r\n"),
                      "a colon followed by a space cannot stand in a text without quotes");
     else if (found == ']' || found == '}')
         reader_error(reader, place, "close a list [ with ], a mapping { with }",

@@ -117,6 +117,9 @@ fault figure_unrecorded alder 's/lwl_m: 8.6, //' --all
 change alder 's/bilge_to_sole_l: 300,//'
 expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figure_without_room ')"
 provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
+provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
+expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
+provokes hint_without_room each-hint_without_room "$(told tests/islands --all --boat thrift)"
 provokes run each-run "$(told "$scratch/none")"
 
 # The program's own procedures, with a caution that stands on nothing.
@@ -212,6 +215,7 @@ fault engine_denied samphire '/drive: generator/d'
 fault engine_lost samphire '/space: engine_space_starboard, fuel/d'
 fault rooms_unrecorded alder 's/, rooms: .*}$/}/'
 fault engines_unrecorded alder '/^engines:/d'
+fault engine_fact_unrecorded alder '/^engines:/s/, drive: shaft//'
 fault gas_unrecorded alder "$(without lpg_bottle_valve)
 /^gas:/d"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'

@@ -21,7 +21,7 @@ for topic in $topics; do
     expect_equal "list-$topic-json-rows" "$rows" "$(grep -c '^    {' "$scratch/stdout")"
     # the columns are the members
     expect_equal "list-$topic-columns" "$(head -n 1 "$scratch/list-$topic" | tr 'A-Z' 'a-z' | tr -s ' ')" \
-        "$(grep '^    {' "$scratch/stdout" | head -n 1 | grep -o '"[a-z]*": ' | tr -d '":' | tr -s ' \n' ' ' | sed 's/ $//')"
+        "$(grep '^    {' "$scratch/stdout" | head -n 1 | grep -o '"[a-z_]*": ' | tr -d '":' | tr -s ' \n' ' ' | sed 's/ $//')"
     maydeck list "$topic" --lang en --json
     expect_equal "list-$topic-language" 1 "$(grep -c '"language": "en"' "$scratch/stdout")"
 done

@@ -47,7 +47,8 @@ for specimen in bramble samphire tamarisk; do
     name=$(sed -n 's/^  name: //p' "tests/fleet/boats/$specimen.yaml")
     sign=$(sed -n 's/^  call_sign: //p' "tests/fleet/boats/$specimen.yaml")
     mmsi=$(sed -n 's/^  mmsi: "200\(.*\)"/\1/p' "tests/fleet/boats/$specimen.yaml")
-    sister_lay "$specimen" model "$specimen" "${mmsi#0}" "$name" "$sign"
+    number=${mmsi#0}
+    sister_lay "$specimen" model "$specimen" "${number:-1}" "$name" "$sign"
     hex=$(sed -n 's/.*hex_id: "\([^"]*\)".*/\1/p' "tests/fleet/boats/$specimen.yaml")
     sed "s/hex_id: \"[^\"]*\"/hex_id: \"$hex\"/" "$sisters/boats/$specimen.yaml" >"$scratch/sister"
     mv "$scratch/sister" "$sisters/boats/$specimen.yaml"
@@ -116,7 +117,7 @@ cp "$scratch/own" "$sisters/boats/sloop_i.yaml"
 maydeck check "$sisters" --differs --date "$day"
 expect_status models-differs 0
 expect_equal models-differs-told '  sloop_i: C30 co_alarm: not aboard; the model: aboard' \
-    "$(grep '^  [^n]' "$scratch/stdout")"
+    "$(grep '^  [^n]' "$scratch/stdout" | grep -v ': walked ')"
 
 # One thing wrong in all boats is told once, and one wrong in a model for all that are like it.
 for boat in "$sisters"/boats/*.yaml; do

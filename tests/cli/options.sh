@@ -131,9 +131,9 @@ refused two-calls '--relay and --spell exclude each other' 'leave one of them ou
     call tests/fleet --boat bramble --spell --relay
 refused list-and-json '--json and --list exclude each other' 'leave one of them out' \
     check --list --json
-refused from-alone '--from says nothing without --to' 'give the last day of the charter too' \
+refused from-alone '--from says nothing without --to' 'write the last day of the charter too, such as --to 2027-05-08' \
     check tests/fleet --from 2026-12-01
-refused to-alone '--to says nothing without --from' 'give the first day of the charter too' \
+refused to-alone '--to says nothing without --from' 'write the first day of the charter too, such as --from 2027-05-01' \
     check tests/fleet --to 2026-12-01
 refused charter-backwards '--to lies before --from' \
     '--from is the first day, --to the day she is handed back: write --from 2026-12-01 --to 2026-12-02 if they were exchanged' \

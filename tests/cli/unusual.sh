@@ -1,6 +1,7 @@
 #!/bin/sh
 # Boats of unusual kinds (tests/unusual): crammed, bare, unknown, with a short and a long
-# name, with sixteen openings. Each of their cards is printed, or a message says which
+# name, with sixteen openings; open boats, a jet, a trimaran, a motor
+# catamaran, current made by petrol, gear all below. Each of their cards is printed, or a message says which
 # entry to mend and how; and what it asks for mends it.
 . tests/tap.sh
 . tests/readback/checks
@@ -21,8 +22,16 @@ printed() {
 }
 printed laden 14
 printed bare 12
-printed ida 16
-printed albatross 14
+printed ida 14
+printed albatross 13
+printed smew 8
+printed skua 9
+printed dabchick 7
+printed whimbrel 10
+printed knot 11
+printed plover 14
+printed teasel 12
+printed dunlin 12
 
 # told NAME BOAT PATTERN...: printing the boat ends with 1 and each message stands there.
 told() {

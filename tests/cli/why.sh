@@ -133,12 +133,13 @@ function holds_trait() {
     if (/digital alert: /) return (said == "  dsc: " $8 && section == "radio:") || holds("dsc: " $8)
     if (/people cook aboard: /) return said ~ /^  rooms: .*(galley|bridgedeck)|item: cooker/ || $5 == "no"
     if (/she has sails: /) return (said == "  rig: sail") == ($5 == "yes")
-    if (/diesel|petrol|generator|two engines|electric motor|outboard/) return holds_engine()
+    if (/she has rooms below: /) return said ~ /^  rooms: \[[a-z]/ || $6 == "no"
+    if (/diesel|petrol|generator|engines? |electric motor|outboard|a jet/) return holds_engine()
     if (/she is a /) return (said == "  hull: " substr($5, 1, length($5) - 1)) == ($6 == "yes")
     return 0
 }
 function holds_record() {
-    if (/record: (she|an engine|an electric|an outboard|people|two engines|diesel) /) return holds_trait()
+    if (/record: (she|an engine|another engine|only a generator|an electric|an outboard|a jet|people|two engines|diesel) /) return holds_trait()
     if ($2 == "vhf_dsc") return holds_radio()
     if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
     return holds("item: " $2 ",") && holds("tag: " $3 ",")

@@ -89,11 +89,16 @@ static void engine_spaces_must_make_sense(void **state)
     expect_errors(1);
     expect_error(3, "engine_space_port is found on catamarans only", "write engine_space");
     test.problems = problems_new(test.arena);
+    boat_of(MONOHULL "engines:\n  - {space: generator_space, drive: shaft}\n");
+    expect_errors(1);
+    expect_error(3, "generator_space is that of a generator, which drives nothing",
+                 "name the engine space that it stands in, or correct its drive");
+    test.problems = problems_new(test.arena);
     boat_of(MONOHULL "engines:\n  - {drive: saildrive}\n"
             "  - {space: engine_space, drive: outboard}\n");
     expect_errors(2);
-    expect_error(3, "an engine with drive: saildrive needs its space",
-                 "write space: and where it stands, as engine_space");
+    expect_error(3, "an engine needs its space, unless it is an outboard",
+                 "write space: and where it stands, as engine_space; or drive: outboard");
     expect_error(4, "an outboard has no engine space",
                  "take `space` out: an outboard hangs outside; or correct its drive");
 }

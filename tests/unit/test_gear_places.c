@@ -146,6 +146,28 @@ static void reach_is_judged_where_one_stands(void **state)
             fail_msg("%s", rows[i].entry);
 }
 
+/* A pump is no nearer than its handle. */
+static void a_handle_is_fetched_first(void **state)
+{
+    (void)state;
+    static const struct { const char *rest; enum reach reach; } rows[] = {
+        {", handle: on a hook", REACH_OPEN_DECK},
+        {", handle: {zone: pushpit}", REACH_OPEN_DECK},
+        {", handle: {zone: cockpit_locker, side: port}", REACH_DECK},
+        {", handle: {zone: saloon}", REACH_BELOW},
+        {", handle: {zone: saloon}, from_cockpit: yes", REACH_COMPANIONWAY},
+        {", handle: {zone: companionway}, from_cockpit: yes", REACH_COMPANIONWAY},
+        {", handle: {zone: forepeak}, from_cockpit: yes", REACH_BELOW},
+        {", handle: {zone: bilge}, from_cockpit: yes", REACH_BELOW},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        const char *entry = text_format(
+            test.arena, "item: bilge_pump_manual, tag: C1, zone: cockpit%s", rows[i].rest);
+        if (gear_reach(gear_read(entry)) != rows[i].reach)
+            fail_msg("%s", entry);
+    }
+}
+
 #define VALVE(rest) \
     "  - {item: fuel_shutoff_diesel, tag: C1, zone: engine_space, how: {shut: pull}" rest "}\n"
 
@@ -182,9 +204,14 @@ static void lockers_are_those_one_reaches_into(void **state)
         "  - {item: bilge_pump_manual, tag: C2, zone: bilge, from: {zone: cockpit_locker, "
         "side: port}}\n"
         "  - {item: bucket_lanyard, tag: C3, zone: cockpit_locker, side: port, from: {zone: "
-        "cockpit}}\n", ""));
-    assert_true(gear_shares_locker(&boat->equipment[0], &boat->equipment[1]));
-    assert_false(gear_shares_locker(&boat->equipment[0], &boat->equipment[2]));
+        "cockpit}}\n"
+        "  - {item: bilge_pump_manual, tag: C4, zone: cockpit, handle: {zone: cockpit_locker, "
+        "side: port}}\n"
+        "  - {item: bilge_pump_manual, tag: C5, zone: cockpit, spot: aft, handle: {zone: "
+        "cockpit_locker, side: starboard}}\n", ""));
+    static const bool shares[] = {false, true, false, true, false};
+    for (size_t i = 1; i < sizeof shares / sizeof *shares; i++)
+        assert_int_equal(gear_shares_locker(&boat->equipment[0], &boat->equipment[i]), shares[i]);
 }
 
 /* ---- the plans ---- */
@@ -231,6 +258,7 @@ int main(void)
         TEST(what_must_be_so_is_told_before_the_rows),
         TEST(a_step_after_the_stop_is_told_of),
         TEST(reach_is_judged_where_one_stands),
+        TEST(a_handle_is_fetched_first),
         TEST(the_way_counts_as_inside_what_burns),
         TEST(lockers_are_those_one_reaches_into),
         TEST(a_tag_stands_where_its_row_says),
