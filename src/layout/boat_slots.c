@@ -16,6 +16,7 @@ struct gathering {
     struct plan_views views;
     struct fixed_slot *slots;
     struct slot_item *items;      /* one a slot */
+    int rows;                     /* that views are cut into */
     uint64_t *own_cards, *cards;  /* one a slot: the cards that show it; and all of its place */
     size_t *leader;               /* one a slot: whose place it has */
     size_t count, slot_room, item_room;
@@ -205,11 +206,14 @@ static void plan_gather(struct gathering *gathering, const struct plan_facts *pl
 static struct slot_body slot_body_of(const struct gathering *gathering,
                                      const struct view_body *body, mpt tag)
 {
-    struct slot_body slots = {.rows = VIEW_ROWS, .tag = tag, .gap = PLAN_TAG_GAP};
+    int rows = gathering->rows;
+    struct slot_body slots = {.rows = rows, .tag = tag, .gap = PLAN_TAG_GAP};
     mpt least = hull_share(gathering->views.width / 2, body->half);
-    for (int row = 0; row < VIEW_ROWS; row++) {
-        int32_t upper = (2 * row * 1000 + 1000 / 2) / (2 * VIEW_ROWS);
-        slots.half[row] = body_half(&gathering->views, body, upper) + TAG_OVER_HULL;
+    mpt most = gathering->views.width / 2 - TAG_RIM;
+    for (int row = 0; row < rows; row++) {
+        int32_t upper = (2 * row * 1000 + 1000 / 2) / (2 * rows);
+        mpt half = body_half(&gathering->views, body, upper) + TAG_OVER_HULL;
+        slots.half[row] = half < most ? half : most;
         if (least < tag / 2 && slots.half[row] > least / 2)
             slots.half[row] = tag / 2;
     }
@@ -338,11 +342,35 @@ static bool body_solve_with(struct gathering *gathering, int view, int body,
     return true;
 }
 
-static void body_solve(struct gathering *gathering, int view, int body)
+/* What it gave up. */
+static int body_solve(struct gathering *gathering, int view, int body)
 {
     for (int given_up = GIVES_NOTHING; given_up < GIVEN_UP_COUNT; given_up++)
         if (body_solve_with(gathering, view, body, (enum given_up)given_up))
+            return given_up;
+    return GIVEN_UP_COUNT;
+}
+
+/* What all bodies gave up together. */
+static int boat_solve(struct gathering *gathering, int rows)
+{
+    int given_up = 0;
+    gathering->rows = rows;
+    for (int view = 0; view < gathering->views.count; view++)
+        for (int body = 0; body < gathering->views.views[view].body_count; body++)
+            given_up += body_solve(gathering, view, body);
+    return given_up;
+}
+
+/* As few rows as give up no more than the most rows would: the fewer, the taller is each, or
+ * the more room is left below the plan. */
+static void boat_solve_in_fewest(struct gathering *gathering)
+{
+    int least = boat_solve(gathering, VIEW_ROWS_MOST);
+    for (int rows = VIEW_ROWS_LEAST; rows < VIEW_ROWS_MOST; rows++)
+        if (boat_solve(gathering, rows) == least)
             return;
+    boat_solve(gathering, VIEW_ROWS_MOST);
 }
 
 static bool is_step_card(const struct sheet *sheet)
@@ -387,8 +415,16 @@ struct boat_slots boat_slots_find(const struct sheet_set *set, const struct pen 
         plan_gather(&gathering, sheet_plan(sheet));
     }
     cards_find(&gathering, set);
-    for (int view = 0; view < gathering.views.count; view++)
-        for (int body = 0; body < gathering.views.views[view].body_count; body++)
-            body_solve(&gathering, view, body);
-    return (struct boat_slots){gathering.views, gathering.slots, gathering.count};
+    boat_solve_in_fewest(&gathering);
+    return (struct boat_slots){gathering.views, gathering.rows, gathering.slots, gathering.count};
+}
+
+struct plan_heights plan_heights(const struct pen *pen)
+{
+    mpt size = size_rule(pen->paper, ROLE_PLAN_TAG).floor;
+    mpt head = VIEW_HEAD_HEIGHT + VIEW_HEAD_GAP + OUTLINE_SMALL / 2;
+    mpt row = em_share(size, EM_PLAN_TAG_BOX) + PLAN_TAG_APART;
+    return (struct plan_heights){.floor = head + pen->slots->rows * row,
+                                 .aim = head + pen->slots->rows * (row + PLAN_ROW_EASE),
+                                 .gap = PLAN_CLEAR};
 }

@@ -1,6 +1,7 @@
 /* card_page.c - the page of a card: its steps on the left, plan and boxes on the right, the
  * call panel below; which sizes they take, and what is told where they do not fit (room:
  * layout). */
+#include "boat_slots.h"
 #include "boxes.h"
 #include "call.h"
 #include "pages.h"
@@ -24,7 +25,7 @@ static bool boxes_leave_room(void *of, mpt size)
 {
     struct right_column *column = of;
     column->boxes = boxes_lay(column->pen, size, column->area.width);
-    return column->boxes.height + plan_heights().aim <= column->area.height;
+    return column->boxes.height + plan_heights(column->pen).aim <= column->area.height;
 }
 
 /* Boxes take the largest size that leaves the plan what it aims at; at the floor
@@ -36,7 +37,7 @@ static void boxes_fit(const struct pen *pen, const struct frame *frame,
     struct size_rule rule = size_rule(pen->paper, ROLE_BOX);
     boxes_leave_room(&right, size_that_fits(rule, SIZE_STEP, boxes_leave_room, &right));
     sizes->boxes = right.boxes;
-    sizes->right_over = right.boxes.height + plan_heights().floor - right.area.height;
+    sizes->right_over = right.boxes.height + plan_heights(pen).floor - right.area.height;
 }
 
 static struct card_sizes sizes_in(const struct pen *trial, const struct frame *frame)
@@ -157,7 +158,7 @@ static bool fit_told(struct pen *pen, const struct laid_card *card)
 static void body_place(struct pen *pen, const struct laid_card *card)
 {
     struct area right = card->frame.at[AREA_RIGHT], plan = right;
-    mpt gap = plan_heights().gap;
+    mpt gap = plan_heights(pen).gap;
     plan.height -= card->sizes.boxes.height + gap;
     steps_place(pen, &card->sizes.steps, card->frame.at[AREA_LEFT]);
     plan_place(pen, plan);

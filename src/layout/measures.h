@@ -13,7 +13,8 @@ enum em_share {
     EM_ASCENT = 740,       /* from the base line up to where the bounds of a line begin */
     EM_LINE = 950,         /* height of those bounds */
     EM_DESCENT = 220,      /* below the base line of a line with blanks */
-    EM_TAG_BOX = 1180,     /* height of the box of a tag */
+    EM_TAG_BOX = 1180,     /* height of the box of a tag, */
+    EM_PLAN_TAG_BOX = 1080,   /* and on the plan beside the steps */
     EM_DIGIT = 760,        /* the number in the disc of a step, which is as wide as the size */
     EM_LETTER = 450,       /* an average letter, wide */
     EM_LABEL_LARGE = 1125, /* of the least size: rows of a safety plan that have room, */
@@ -187,6 +188,9 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TAG_DRIFT_AIM MM(9)        /* a tag farther from its place needs a wider boat */
 #define TAG_DRIFT_GAIN MM(4)       /* what smaller tags must be nearer to be worth it */
 #define PLAN_TAG_GAP MM(0.4)
+#define PLAN_TAG_APART MM(0.06)    /* of one row to the next, besides their rims */
+#define PLAN_ROW_EASE MM(0.2)      /* more of a row where there is room */
+#define PLAN_CLEAR MM(0.8)         /* below the plan */
 #define PLAN_TAG_PADS MM(1.4)      /* left and right of a tag in its box; */
 #define PLAN_TAG_PADS_ROUND MM(1.8)   /* in a round one */
 #define SPOT_STEP MM(0.6)          /* from one spot that is tried to the next */

@@ -105,7 +105,7 @@ static bool space_rows(const struct drawn_view *drawn, enum zone_key space, stru
 static mpt rows_half(const struct drawn_view *drawn, const struct rows *rows)
 {
     const struct view_body *body = &drawn->view->bodies[rows->body];
-    int32_t upper = rows->first * 1000 / VIEW_ROWS, lower = (rows->last + 1) * 1000 / VIEW_ROWS;
+    int32_t upper = rows->first * 1000 / drawn->slots->rows, lower = (rows->last + 1) * 1000 / drawn->slots->rows;
     mpt first = body_half(&drawn->slots->views, body, upper);
     mpt last = body_half(&drawn->slots->views, body, lower > 1000 ? 1000 : lower);
     return (first < last ? first : last) - OUTLINE_SMALL;
@@ -121,6 +121,7 @@ static void hatch_draw(struct pen *pen, struct area area)
         pen_part(pen, PART_HATCH);
     }
     pen_box(pen, area, INK_NONE, INK_BLACK, BULKHEAD_SMALL, 0);
+    pen_part(pen, PART_HATCH);
 }
 
 static void space_draw(const struct drawn_view *drawn)
@@ -210,7 +211,7 @@ static struct area tag_box(const struct drawn_view *drawn, const struct fixed_sl
     struct style style = plan_tag_style(size);
     mpt pad = slot->marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
     return box_at(slot_middle(drawn, slot), pen_width(drawn->pen, &style, slot->text) + pad,
-                  em_share(size, EM_TAG_BOX));
+                  em_share(size, EM_PLAN_TAG_BOX));
 }
 
 static void tag_draw(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
@@ -247,7 +248,7 @@ static bool view_holds(const struct drawn_view *drawn, mpt size)
             continue;
         boxes[count] = tag_box(drawn, slot, size);
         if (!free_of(boxes[count], boxes, count, PLAN_TAG_GAP) ||
-            boxes[count].height + ZONE_NAME_GAP > drawn->pitch)
+            boxes[count].height + PLAN_TAG_APART > drawn->pitch)
             return false;
         count++;
     }
@@ -332,7 +333,7 @@ static struct drawn_view view_in(struct pen *pen, int index, struct area area)
     return (struct drawn_view){
         .pen = pen, .slots = pen->slots, .view = &views->views[index], .index = index,
         .area = {left, top, views->width, bottom - top - OUTLINE_SMALL / 2},
-        .middle = left + views->width / 2, .pitch = (bottom - top) / VIEW_ROWS};
+        .middle = left + views->width / 2, .pitch = (bottom - top - OUTLINE_SMALL / 2) / pen->slots->rows};
 }
 
 static mpt tag_size_in(struct pen *pen, struct area area)

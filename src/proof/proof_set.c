@@ -2,29 +2,52 @@
  * exits that lead to a card (room: proof). Rules G14, G16, G22. */
 #include "proof_room.h"
 
+#include "promise.h"
+
 #include <string.h>
 
 #define PLACE_SLACK MM(0.5)
 
 /* ---- G22 ---- */
 
+/* What of a block stands at one place: its first thing; of steps and plan, whose first things
+ * differ in size, the upper left corner of all of it; what grows from the foot of the page, its
+ * lower left corner. */
+enum fixed_corner { CORNER_OF_FIRST, CORNER_OF_ALL, CORNER_AT_FOOT };
+
 /* Blocks of every card, and those of cards with steps only. */
 static const struct fixed_block {
     enum block_key key;
+    enum fixed_corner corner;
     bool with_steps;
-} fixed[] = {{BLOCK_MARK, false},    {BLOCK_TITLE, false}, {BLOCK_SIGNS, false},
-             {BLOCK_CALL_LINE, false}, {BLOCK_CONTACT, false}, {BLOCK_CALL, false},
-             {BLOCK_FOOTER, false},  {BLOCK_STEPS, true}, {BLOCK_PLAN, true}};
+} fixed[] = {{BLOCK_MARK, CORNER_OF_FIRST, false},   {BLOCK_UNAPPROVED, CORNER_OF_FIRST, false},
+             {BLOCK_TITLE, CORNER_OF_FIRST, false},  {BLOCK_SIGNS, CORNER_OF_FIRST, false},
+             {BLOCK_CALL_LINE, CORNER_OF_FIRST, false}, {BLOCK_CALL, CORNER_AT_FOOT, true},
+             {BLOCK_FOOTER, CORNER_OF_FIRST, false}, {BLOCK_STEPS, CORNER_OF_ALL, true},
+             {BLOCK_PLAN, CORNER_OF_ALL, true}};
 
-/* Where a block stands: its first thing; of steps and plan, whose first things
- * differ in size, all of it. */
+static struct area corner_of(const struct proof_block *block, const struct page_item *first,
+                             enum fixed_corner corner)
+{
+    struct area all = block->area;
+    switch (corner) {
+    case CORNER_OF_FIRST:
+        return first->area;
+    case CORNER_OF_ALL:
+        return all;
+    case CORNER_AT_FOOT:
+        return (struct area){all.x, FOOT_OF(all), 0, 0};
+    }
+    promise_unreached();
+}
+
 static bool block_corner(const struct proofing *p, const struct fixed_block *row,
                          struct area *corner, const struct page_item **first)
 {
     for (size_t i = 0; i < p->block_count; i++)
         if (p->blocks[i].key == row->key) {
             *first = &p->page->items[p->blocks[i].first];
-            *corner = row->with_steps ? p->blocks[i].area : (*first)->area;
+            *corner = corner_of(&p->blocks[i], *first, row->corner);
             return true;
         }
     return false;
