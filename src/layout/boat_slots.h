@@ -40,4 +40,7 @@ struct plan_heights {
 };
 struct plan_heights plan_heights(const struct pen *pen);
 
+/* From the upper edge of a plan to the bow: the heads of its views, and words above her. */
+mpt views_begin(const struct plan_views *views);
+
 #endif
