@@ -217,7 +217,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define HATCH_PITCH MM(1.8)
 #define BRIDGE_BEGINS 340          /* thousandths of the length: a catamaran's bridge deck */
 #define PART_SLACK 6               /* hundredths: parts of the boat may overlap so far */
-#define TAG_OVER_HULL MM(0.7)      /* a tag may pass the line so far */
+#define TAG_OVER_HULL MM(0.4)      /* a tag may pass the line so far */
 
 /* ---- words round the plan beside the steps ---- */
 

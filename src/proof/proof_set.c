@@ -1,5 +1,5 @@
 /* proof_set.c - the cards of a boat together: blocks at one place, one name an item,
- * exits that lead to a card (room: proof). Rules G14, G16, G22. */
+ * sources, exits that lead to a card (room: proof). Rules G14, G16, G19, G22. */
 #include "proof_room.h"
 
 #include "promise.h"
@@ -160,6 +160,33 @@ static void terms_judge(struct proofing *const *all, size_t count)
     }
 }
 
+/* ---- G19 ---- */
+
+/* Does a sheet that lists the sources of a set name it? */
+static bool source_listed(const struct laid_set *laid, const char *tag)
+{
+    for (size_t i = 0; i < laid->count; i++)
+        if (strstr(sheet_text(laid->sheets[i].sheet, BLOCK_SOURCES)->text, tag) != NULL)
+            return true;
+    return false;
+}
+
+/* Each sentence has its source on its page or, where that has no room for any, on the safety
+ * plan. */
+static void sources_judge(const struct laid_set *laid, struct proofing *p, enum block_key block)
+{
+    const struct warnings_facts *warnings = sheet_warnings(p->sheet, block);
+    for (size_t i = 0; i < warnings->count; i++) {
+        const char *tag = warnings->items[i].tag;
+        struct page_item words_of = {.origin = warnings->items[i].origin, .block = block,
+                                     .kind = PAGE_BOX};
+        proof_measured(p, 1);
+        if (text_empty(tag) || (!block_says(p, block, tag) && !source_listed(laid, tag)))
+            proof_found(p, RULE_WARNING_SOURCE, &words_of, "no source with \"%s\"",
+                        warnings->items[i].text);
+    }
+}
+
 /* ---- G14 ---- */
 
 static void set_exit_judge(const struct laid_set *laid, struct proofing *p, const char *sheet)
@@ -180,6 +207,8 @@ void proof_together(const struct laid_set *laid, struct proofing *const *all, si
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
+        sources_judge(laid, all[i], BLOCK_NEVER);
+        sources_judge(laid, all[i], BLOCK_CAUTIONS);
         set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->yes_card);
         set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->no_card);
     }

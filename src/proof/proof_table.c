@@ -168,7 +168,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "write it with letters of the card's face", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_WARNING_SOURCE] = {"G19", "cautions and nevers have signal word and source",
         "each", "name the source", PROOF_ERROR, PROOF_PAGE,
-        "local rules stand on the base's source, printed with them", "ANSI Z535"},
+        "where a page has no room its sources stand on the safety plan; local rules stand on the base's source, printed with them", "ANSI Z535"},
     [RULE_LETHAL] = {"G19", "the prohibition that guards a step stands inside it",
         "between its headline and its first row", "set it there", PROOF_ERROR, PROOF_PAGE,
         "NEVER and CAUTION have their own place beside the steps : that block is "
