@@ -111,6 +111,9 @@ struct marker {
     const char *name;             /* of its zone: Cockpit locker */
     const struct zone *zone;
     enum side side;
+    enum side drawn;              /* the side on which a plan draws it: its own; where none is
+                                     recorded that of its spot's words (each side), or of all its
+                                     neighbours */
     enum level level;
     int32_t x_mm, y_mm;
     int32_t from_mm, to_mm;       /* aft of the bow: within these it lies for certain */

@@ -379,6 +379,9 @@ struct stretch { int from, to; };
 struct stretch spot_stretch(const struct composing *composing, const struct zone *zone,
                             const struct text_value *spot);
 
+/* Do they tell that it is on both sides: "coaming, each side"? */
+bool spot_on_both_sides(const struct composing *composing, const struct text_value *spot);
+
 /* markers.c: this gear is on the sheet: its tag belongs on the plan, if the sheet has one, and
  * its dates in the footer. */
 void marker_add(struct composing *composing, const struct equipment *gear);
