@@ -182,6 +182,13 @@ struct signs_facts {
     const char *signs;
 };
 
+/* Who calls when, a text each case: **ALONE:** call after step 4. */
+#define CASES_MOST 3
+struct cases_facts {
+    struct card_text items[CASES_MOST];
+    size_t count;
+};
+
 struct steps_facts {
     const struct card_step *items;
     size_t count;
@@ -309,6 +316,7 @@ struct footer_facts {
 
 union block_facts {
     const struct card_text *text;
+    const struct cases_facts *cases;
     const struct title_facts *title;
     const struct signs_facts *signs;
     const struct steps_facts *steps;
@@ -361,6 +369,7 @@ const struct block *sheet_block(const struct sheet *sheet, enum block_key key);
 const struct card_text *sheet_text(const struct sheet *sheet, enum block_key key);
 const struct title_facts *sheet_title(const struct sheet *sheet);
 const struct signs_facts *sheet_signs(const struct sheet *sheet);
+const struct cases_facts *sheet_cases(const struct sheet *sheet);
 const struct steps_facts *sheet_steps(const struct sheet *sheet);
 const struct decision_facts *sheet_decision(const struct sheet *sheet);
 const struct warnings_facts *sheet_warnings(const struct sheet *sheet, enum block_key key);

@@ -356,6 +356,10 @@ union block_facts *block_add(struct composing *composing, struct sheet *sheet,
 void text_add_block(struct composing *composing, struct sheet *sheet, enum block_key key,
                     struct card_text text);
 
+/* The line that says who calls when, its cases parted by " | " in what is said; none is added
+ * for "". */
+void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said);
+
 /* surround.c: what every sheet carries: title band and footer; and what most do */
 void surround_make(struct composing *composing, struct sheet *sheet);
 

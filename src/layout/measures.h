@@ -61,6 +61,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
+#define CALL_CELL_GAP MM(3)        /* from case to case at least, with the rule in its middle */
+#define CALL_CELL_RULE MM(0.4)
 #define FOOTER_GAP MM(2)           /* between left and right words */
 #define MEASURE_LENGTH MM(100)
 #define MEASURE_TICK MM(0.8)       /* of its ends, up and down */
