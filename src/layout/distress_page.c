@@ -162,7 +162,8 @@ struct laid_column {
 
 static struct laid_section cautions_lay(const struct pen *pen, mpt size, mpt width)
 {
-    struct laid_section laid = {.cautions = boxes_lay(pen, (struct box_measure){size, width, BOXES_WHOLE})};
+    struct laid_section laid = {
+        .cautions = boxes_lay(pen, (struct box_measure){size, width, BOXES_WHOLE})};
     laid.height = laid.cautions.height;
     return laid;
 }

@@ -141,8 +141,9 @@ static bool way_is_one(const struct slot_item *items, const int *rows)
 {
     for (int i = 0; i < SMALL_COUNT; i++)
         for (int j = 0; j < SMALL_COUNT; j++)
-            if (rows[i] > rows[j] && (items[i].to <= items[j].from ||
-                                      (items[i].queue == items[j].queue && items[i].at < items[j].at)))
+            if (rows[i] > rows[j] &&
+                (items[i].to <= items[j].from ||
+                 (items[i].queue == items[j].queue && items[i].at < items[j].at)))
                 return false;
     for (int row = 0; row < SMALL_ROWS; row++) {
         int middle = standing(items, rows, QUEUE_MIDDLE, row);
