@@ -3,28 +3,43 @@
  * to be said. */
 #include "call_room.h"
 
-/* Lines of the panel's left side; numbered ones first. */
-struct lines {
+struct line_list {
     struct card_text *at;
     size_t count, room;
-    int number;
 };
+
+/* Lines of the panel's left side; numbered ones first. */
+struct lines {
+    struct line_list all, acts;   /* acts: the numbered ones again, without their number */
+    size_t act_first;             /* which of all is the first of them */
+    struct line_list *after;      /* where what is done without an answer goes */
+};
+
+static void list_append(struct composing *composing, struct line_list *list,
+                        const struct phrase *line, struct place origin)
+{
+    list->at = arena_grow(composing->arena, list->at, list->count, &list->room,
+                          sizeof *list->at);
+    list->at[list->count++] = (struct card_text){phrase_said(composing, line), origin};
+}
 
 static void line_append(struct composing *composing, struct lines *lines,
                         const struct phrase *line, struct place origin)
 {
-    lines->at = arena_grow(composing->arena, lines->at, lines->count, &lines->room,
-                           sizeof *lines->at);
-    lines->at[lines->count++] = (struct card_text){phrase_said(composing, line), origin};
+    list_append(composing, &lines->all, line, origin);
 }
 
 /* A line that is done in its turn. */
 static void numbered_add(struct composing *composing, struct lines *lines,
                          const struct phrase *line, struct place origin)
 {
+    if (lines->acts.count == 0)
+        lines->act_first = lines->all.count;
+    list_append(composing, &lines->acts, line, origin);
     line_append(composing, lines,
                 phrase_word(composing->arena, WORD_NUMBERED_LINE, "number",
-                            phrase_number(composing->arena, ++lines->number), "line", line, NULL),
+                            phrase_number(composing->arena, (int)lines->acts.count), "line", line,
+                            NULL),
                 origin);
 }
 
@@ -194,14 +209,14 @@ static void second_station_line(struct composing *composing, struct lines *lines
     const struct equipment *handheld = NULL;
     if (fitted(composing, ITEM_vhf_handheld, origin))
         handheld = first_within(composing, ITEM_vhf_handheld, REACH_COMPANIONWAY);
-    if (drafted != NULL && lines->number > 0 && call_first_gear(composing, ITEM_vhf_dsc) == NULL)
+    if (drafted != NULL && lines->acts.count > 0 &&
+        call_first_gear(composing, ITEM_vhf_dsc) == NULL)
         return;    /* it was the first thing to take */
-    if (drafted != NULL)
-        line_append(composing, lines, drafted, origin);
-    else if (handheld != NULL)
-        line_append(composing, lines, call_gear(composing, WORD_SET_HANDHELD, handheld), origin);
-    else
-        word_line_add(composing, lines, WORD_SET_HANDHELD_NONE, origin);
+    const struct phrase *line = drafted;
+    if (line == NULL)
+        line = handheld != NULL ? call_gear(composing, WORD_SET_HANDHELD, handheld)
+                                : word_alone(composing, WORD_SET_HANDHELD_NONE);
+    list_append(composing, lines->after, line, origin);
 }
 
 /* The best piece that may be fetched; NULL: none, or none is fitted. */
@@ -252,7 +267,7 @@ static void no_answer_line(struct composing *composing, struct lines *lines,
     const struct phrase *ways = no_answer_ways(composing, calling, epirb);
     if (epirb != NULL && base_beyond_a1(composing->in->base))
         line_append(composing, lines, call_gear(composing, WORD_BEACON_FIRST, epirb), origin);
-    line_append(composing, lines,
+    list_append(composing, lines->after,
                 phrase_word(composing->arena, WORD_NO_ANSWER_WAYS, "ways", ways, NULL), origin);
 }
 
@@ -288,6 +303,13 @@ static void handheld_left_line(struct composing *composing, struct lines *lines)
                     handheld->place);
 }
 
+static enum word phone_word(const struct calling *calling)
+{
+    if (calling->from_deck)
+        return WORD_PHONE_UPWIND;
+    return calling->apart ? WORD_PHONE_CENTRE_BELOW : WORD_PHONE_CENTRE;
+}
+
 /* What is left to those who cannot call: beacon, phone, flares, sound; with vapour about
  * only what makes neither spark nor flame there. */
 static void no_radio_lines(struct composing *composing, struct lines *lines,
@@ -303,7 +325,7 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
         distress_means_add(composing, lines,
                            &(struct way){deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
                                          ITEM_epirb}, calling);
-    word_line_add(composing, lines, deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE, origin);
+    word_line_add(composing, lines, phone_word(calling), origin);
     if (calling->mayday && !deck)
         distress_means_add(composing, lines, &(struct way){WORD_FLARES_NOW, ITEM_flares},
                            calling);
@@ -367,10 +389,12 @@ static void fixed_lines(struct composing *composing, struct lines *lines,
 }
 
 /* What the set's own panel says, a line each. */
-const struct card_text *operate_lines(struct composing *composing,
-                                      const struct calling *calling, size_t *count)
+struct operating operate_lines(struct composing *composing, const struct calling *calling)
 {
-    struct lines lines = {0};
+    struct line_list after = {0};
+    struct lines lines = {.after = &after};
+    if (!calling->apart)
+        lines.after = &lines.all;
     if (!calling->can_call)
         no_radio_lines(composing, &lines, calling);
     else if (calling->from_deck)
@@ -381,6 +405,6 @@ const struct card_text *operate_lines(struct composing *composing,
         leave_fixed_line(composing, &lines);
     if (calling->can_call)
         no_answer_line(composing, &lines, calling);
-    *count = lines.count;
-    return lines.at;
+    return (struct operating){lines.all.at, lines.acts.at, after.at, lines.all.count,
+                              lines.acts.count, after.count, lines.act_first};
 }

@@ -10,6 +10,8 @@ struct calling {
     bool from_deck;       /* with the handheld alone, on deck */
     bool can_call;        /* else there is no script to say */
     bool mayday, other;   /* the graver call; beside it a milder one */
+    bool apart;           /* what is done without an answer stands in a block of its own, and the
+                             telephone numbers stand below */
     enum reach most;      /* how far one may go for what calls for help */
 };
 
@@ -27,8 +29,14 @@ const struct phrase *handheld_drafted(struct composing *composing);
 const struct phrase *call_gear(struct composing *composing, enum word word,
                                const struct equipment *gear);
 
-/* The lines on working what there is, in order. */
-const struct card_text *operate_lines(struct composing *composing,
-                                      const struct calling *calling, size_t *count);
+/* The lines on working what there is, in order; `acts` are those with a number again, without
+ * it. */
+struct operating {
+    const struct card_text *lines, *acts;
+    const struct card_text *after;     /* what is done without an answer, where it is apart */
+    size_t count, act_count, after_count;
+    size_t act_first;                  /* of the lines */
+};
+struct operating operate_lines(struct composing *composing, const struct calling *calling);
 
 #endif
