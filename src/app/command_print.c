@@ -39,13 +39,18 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
-/* ".de" of sheets in a language that is not the base's first. */
-static const char *language_ending(const struct sheets *sheets)
+/* ".de" of sheets in a language that is not the base's first, ".letter" on a paper that is not
+ * the base's, ".de.letter" of both. */
+static const char *set_ending(const struct sheets *sheets)
 {
-    const struct boat_job *boat = sheets->boat;
-    if (sheets->input.words == boat->job->fleet->first_language)
-        return "";
-    return text_format(boat->arena, ".%s", words_language(sheets->input.words));
+    const struct job *job = sheets->boat->job;
+    struct text_builder out = text_builder_in(sheets->boat->arena);
+    const struct paper *paper = job->papers[sheets->part.paper];
+    if (sheets->input.words != job->fleet->first_language)
+        text_add_format(&out, ".%s", words_language(sheets->input.words));
+    if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
+        text_add_format(&out, ".%s", paper->key);
+    return out.at;
 }
 
 static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
@@ -56,7 +61,7 @@ static void dump_write(const struct sheets *sheets, const struct chosen *chosen)
         page_dump(chosen->pages[i], &out);
         file_put(boat->job->options->output,
                  text_format(boat->arena, "%s-%s%s.dump", boat->key, chosen->pages[i]->id,
-                             language_ending(sheets)),
+                             set_ending(sheets)),
                  (struct bytes){(const unsigned char *)out.at, out.length}, boat->arena,
                  boat->problems);
     }
@@ -68,7 +73,7 @@ static const char *file_name(const struct sheets *sheets, const char *card)
     const struct boat_job *boat = sheets->boat;
     return text_format(boat->arena, "%s%s%s%s%s.pdf", boat->key, card == NULL ? "" : "-",
                        card == NULL ? "" : card, boat->job->options->draft ? "-draft" : "",
-                       language_ending(sheets));
+                       set_ending(sheets));
 }
 
 /* A boat called as this file would be, such as tamarisk-flooding? Or was a file of that name
@@ -80,8 +85,8 @@ static bool name_taken(const struct printing *printing, const struct boat_job *b
     if (!text_equal(other, boat->key) && names_hold(&printing->fleet->base_keys, other))
         problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
                     "give that boat's file another name",
-                    "%s would be the file of one card, a draft or a language and of the boat %s",
-                    name, other);
+                    "%s would be the file of one card, a draft, a language or a paper and of "
+                    "the boat %s", name, other);
     else if (names_hold(&printing->written, name))
         problem_add(boat->problems, SEVERITY_ERROR, (struct place){0},
                     "give one of the two boats' files another name",
@@ -149,7 +154,7 @@ static void each_card_tell(const struct options *options, const struct sheets *s
 {
     if (!options->quiet && written > 0)
         printf("%s/%s-*%s%s.pdf: %zu files, one a card\n", options->output, sheets->boat->key,
-               options->draft ? "-draft" : "", language_ending(sheets), written);
+               options->draft ? "-draft" : "", set_ending(sheets), written);
 }
 
 /* Of the pages from `first` on, those of the same sheet. */
@@ -187,16 +192,23 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
 
 /* ---- older files ---- */
 
-/* ".pdf", or ".de.pdf" of a language that there is. */
+/* What stands behind ".de" of a language that there is, or ".letter" of a paper; else all. */
+static const char *ending_skip(const char *ending, const char *word)
+{
+    size_t length = strlen(word);
+    bool begins = ending[0] == '.' && text_begins(ending + 1, word);
+    return begins && ending[1 + length] == '.' ? ending + 1 + length : ending;
+}
+
+/* ".pdf", ".de.pdf", ".letter.pdf" or ".de.letter.pdf". */
 static bool ends_a_set(const struct fleet *fleet, const char *ending)
 {
-    if (text_equal(ending, ".pdf"))
-        return true;
-    for (size_t i = 0; i < fleet->languages.count; i++)
-        if (text_equal(ending, text_format(fleet->arena, ".%s.pdf",
-                                           words_language(fleet->languages.rows[i]))))
-            return true;
-    return false;
+    const char *rest = ending;
+    for (size_t i = 0; i < fleet->languages.count && rest == ending; i++)
+        rest = ending_skip(ending, words_language(fleet->languages.rows[i]));
+    for (size_t i = 0; paper_words[i] != NULL; i++)
+        rest = ending_skip(rest, paper_words[i]);
+    return text_equal(rest, ".pdf");
 }
 
 /* The boat that a file belongs to by its name: of tern and tern-two, tern-two has

@@ -1,5 +1,6 @@
 /* options.c - the commands and their options, a row each (room: app). Knows what there is,
  * not how it is read. */
+#include "choices.h"
 #include "options.h"
 
 #include <stddef.h>
@@ -93,6 +94,10 @@ static const struct option_row option_rows[] = {
      "in these languages, not the base's first (such as en)", NULL},
     {OF_LIST, "lang", 0, OPTION_TEXT, AT(language), "LANG",
      "with the words that cards print in this language (default: en)", NULL},
+    {OF_PRINT, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
+     "on this paper, not the base's (BOAT.PAPER.pdf)", paper_words},
+    {OF_CHECK, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
+     "laid out on this paper, not the base's", paper_words},
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",
@@ -136,7 +141,7 @@ static const struct option_row option_rows[] = {
 
     /* what check tells */
     {OF_CHECK, "fail", 0, OPTION_CHOICE, AT(fail_from), "SEVERITY",
-     "exit 1 from `deficiency` on (default), or from `error`", severities},
+     "exit 1 from this on (default deficiency)", severities},
     {OF_CHECK, "page", 0, OPTION_FLAG, AT(page), NULL,
      "also the audit of each page: what was measured, by which rule", NULL},
     {OF_CHECK, "figures", 0, OPTION_FLAG, AT(figures), NULL,

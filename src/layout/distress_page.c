@@ -54,7 +54,7 @@ static struct laid_part part_lay(const struct pen *pen, const struct block_row *
     struct laid_part part = {.boxed = row->key == BLOCK_CAUTIONS};
     struct section_look look = {{size, SPOKEN_BLANK_HEIGHT}, row->columns};
     if (part.boxed) {
-        part.boxes = boxes_lay(pen, size, width);
+        part.boxes = boxes_lay(pen, (struct box_measure){size, width, BOXES_WHOLE});
         part.height = part.boxes.height - BOX_GAP;
     } else {
         part.section = section_lay(pen, row->key, &look, width);

@@ -3,11 +3,11 @@
 
 #include "promise.h"
 
-#define PAPER_ROW(name, ...) [PAPER_##name] = {__VA_ARGS__},
+#define PAPER_ROW(name, ...) [name] = {__VA_ARGS__},
 static const struct paper papers[PAPER_COUNT] = {PAPER_LIST(PAPER_ROW)};
 
 const struct paper *paper_of(enum paper_key key)
 {
-    promise(key < PAPER_COUNT);
+    promise(key > PAPER_NONE && key < PAPER_COUNT);
     return &papers[key];
 }

@@ -155,11 +155,28 @@ const char *mm_text(struct arena *arena, mpt length)
     return text_format(arena, "%lld.%lld", (long long)(tenths / 10), (long long)(tenths % 10));
 }
 
+static int64_t paper_area(const struct paper *paper)
+{
+    return (int64_t)paper->width * paper->height;
+}
+
+/* What is too long on this paper may have room on the one with most of it. */
+static const char *paper_remedy(const struct pen *pen, const char *remedy)
+{
+    const struct paper *most = pen->paper;
+    for (enum paper_key key = PAPER_NONE + 1; key < PAPER_COUNT; key++)
+        most = paper_area(paper_of(key)) > paper_area(most) ? paper_of(key) : most;
+    if (most == pen->paper)
+        return remedy;
+    return text_format(pen->arena, "%s\nor print this card on larger paper: --paper %s", remedy,
+                       most->key);
+}
+
 void pen_too_long(struct pen *pen, struct place origin, mpt excess, const char *remedy,
                   const char *what)
 {
     pen->failed = true;
-    problem_add(pen->problems, SEVERITY_ERROR, origin, remedy,
+    problem_add(pen->problems, SEVERITY_ERROR, origin, paper_remedy(pen, remedy),
                 "%s (%s): %s is %s mm too long at the smallest size allowed",
                 pen->sheet->name, pen->sheet->language, what, mm_text(pen->arena, excess));
 }

@@ -8,14 +8,15 @@
 #define PT(points) ((mpt)((points) * MPT_PER_POINT))
 
 /* Sizes that grow with the distance a paper is read at, in thousandths of a point for each
- * millimetre of it (24: 12 points at 500 mm), and the least that they are on any paper. */
+ * millimetre of it (24: 12 points at 500 mm), and the least that they are on any paper. Of a
+ * title it is the distance of titles. */
 static const struct role_sizes {
     int floor_a_mm, aim_a_mm;
     mpt floor_least, aim_least;
     int leading;              /* hundredths of the size */
 } sizes[ROLE_COUNT] = {
-    /* capitals of Roboto Condensed are 0.711 em: 8 mm = 31.9 pt, 10 mm = 39.9 pt */
-    [ROLE_TITLE] = {0, 0, PT(32), PT(40), 100},
+    /* capitals of Roboto Condensed are 0.711 em: at 1.6 m 8 mm = 31.9 pt, 10 mm = 39.9 pt */
+    [ROLE_TITLE] = {20, 25, PT(8), PT(8), 100},
     [ROLE_BOAT] = {24, 32, PT(8), PT(8), 120},
     [ROLE_SIGNS] = {24, 28, PT(8), PT(8), 120},
     [ROLE_CALL_LINE] = {24, 28, PT(8), PT(8), 120},
@@ -44,11 +45,12 @@ static mpt larger(mpt a, mpt b)
 
 struct size_rule size_rule(const struct paper *paper, enum page_role role)
 {
-    promise(role < ROLE_COUNT && sizes[role].leading > 0 && paper->reading_mm > 0);
+    promise(role < ROLE_COUNT && sizes[role].leading > 0);
+    int distance = role == ROLE_TITLE ? paper->title_mm : paper->reading_mm;
     const struct role_sizes *own = &sizes[role];
-    return (struct size_rule){larger(own->floor_a_mm * paper->reading_mm, own->floor_least),
-                              larger(own->aim_a_mm * paper->reading_mm, own->aim_least),
-                              own->leading};
+    promise(distance > 0);
+    return (struct size_rule){larger(own->floor_a_mm * distance, own->floor_least),
+                              larger(own->aim_a_mm * distance, own->aim_least), own->leading};
 }
 
 struct size_rule spoken_size_rule(const struct paper *paper)

@@ -44,7 +44,7 @@ struct area_row {
     {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.5), MM(0.45), {0}}, \
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
     {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}, \
-    {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), 0, {0}}
+    {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), MM(0.2), {0}}
 
 static const struct area_row card_rows[] = {
     HEAD_ROWS,
@@ -198,11 +198,6 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
             frame.at[row->area] = area;
     }
     return frame;
-}
-
-struct plan_heights plan_heights(void)
-{
-    return (struct plan_heights){.floor = MM(70), .aim = MM(73.8), .gap = MM(0.8)};
 }
 
 /* ---- parts of an area ---- */

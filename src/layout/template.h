@@ -71,14 +71,6 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
 /* How many ways the template has: columns of several widths. */
 int template_ways(enum template_key key);
 
-/* The plan beside the steps has what other blocks of its column leave. */
-struct plan_heights {
-    mpt floor;           /* less shows no place */
-    mpt aim;             /* up to here type that is read larger goes before it */
-    mpt gap;             /* to the blocks below it */
-};
-struct plan_heights plan_heights(void);
-
 /* ---- parts of an area, as shares of it ---- */
 
 enum area_part {

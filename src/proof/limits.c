@@ -11,7 +11,9 @@
 #define SAFE_FOOT MM(8)
 #define HOLE_CLEAR MM(7.5)       /* from the middle of a punched hole */
 #define HEAD_CLEAR MM(8)         /* below the middle of one */
+#define MARK_CLEAR MM(5)         /* above what tells only what kind of copy this is */
 #define READ_AT 500              /* mm: what the table below holds for */
+#define TITLE_READ_AT 1600       /* mm: the same of titles */
 
 /* Floors and aims in points at 0.5 m: CAP 676 for what is read at arm's length, ISO 23601 for
  * the plan. What no size in points tells is asked for in millimetres beside it. */
@@ -36,27 +38,38 @@ static const struct role_limit role_limits[ROLE_COUNT] = {
     [ROLE_NUMBER] = {"number", TIER_TEXT, POINTS_OF(14), POINTS_OF(18), 0, 500, 0, true},
 };
 
-/* What is read in an emergency from as far off as the paper hangs grows with that. A title
- * is tall enough for any distance; small print is looked up with the card in hand. */
+/* What is read in an emergency from as far off as the paper hangs grows with that, and a title
+ * with how far off it tells the card; small print is looked up with the card in hand. */
 static bool grows(const struct role_limit *limit)
 {
     return limit->tier == TIER_HEADLINE || limit->tier == TIER_TEXT;
 }
 
-static mpt size_read_at(mpt size, int reading_mm)
+static mpt size_read_at(mpt size, int64_t distance, int held_for)
 {
-    mpt grown = (mpt)((int64_t)size * reading_mm / READ_AT), least = POINTS_OF(8);
+    mpt grown = (mpt)(size * distance / held_for), least = POINTS_OF(8);
     return grown < least ? least : grown;
+}
+
+static struct role_limit title_limit(struct role_limit limit, int distance)
+{
+    limit.floor = size_read_at(limit.floor, distance, TITLE_READ_AT);
+    limit.aim = size_read_at(limit.aim, distance, TITLE_READ_AT);
+    limit.capital_mm = limit.capital_mm * distance / TITLE_READ_AT;
+    limit.capitals_read_mm = limit.capitals_read_mm * distance / TITLE_READ_AT;
+    return limit;
 }
 
 struct role_limit role_limit(const struct paper *paper, enum page_role role)
 {
     promise(role < ROLE_COUNT && role_limits[role].floor > 0 && paper->reading_mm > 0);
     struct role_limit limit = role_limits[role];
+    if (limit.tier == TIER_TITLE)
+        return title_limit(limit, paper->title_mm);
     if (!grows(&limit))
         return limit;
-    limit.floor = size_read_at(limit.floor, paper->reading_mm);
-    limit.aim = size_read_at(limit.aim, paper->reading_mm);
+    limit.floor = size_read_at(limit.floor, paper->reading_mm, READ_AT);
+    limit.aim = size_read_at(limit.aim, paper->reading_mm, READ_AT);
     limit.capitals_read_mm = limit.capitals_read_mm * paper->reading_mm / READ_AT;
     limit.small_read_mm = limit.small_read_mm * paper->reading_mm / READ_AT;
     return limit;
@@ -68,6 +81,14 @@ struct area safe_area(const struct page *page)
     mpt head = punched ? page->paper->punch_down + HEAD_CLEAR : SAFE_SIDE;
     return (struct area){SAFE_SIDE, head, page->width - 2 * SAFE_SIDE,
                          page->height - head - SAFE_FOOT};
+}
+
+struct area marks_area(const struct page *page)
+{
+    struct area area = safe_area(page);
+    area.height += area.y - MARK_CLEAR;
+    area.y = MARK_CLEAR;
+    return area;
 }
 
 struct area punched_area(const struct page *page)

@@ -55,6 +55,10 @@ static void limits_grow_with_the_reading_distance(void **state)
     assert_true(headline.capitals_read_mm > 1599 && headline.capitals_read_mm < 1601);
     assert_int_equal(role_limit(&far, ROLE_FOOTER).floor, 8000);
     assert_int_equal(role_limit(&far, ROLE_TITLE).floor, 32000);
+    far.title_mm = 800;
+    struct role_limit title = role_limit(&far, ROLE_TITLE);
+    assert_int_equal(title.floor, 16000);
+    assert_true(title.capital_mm > 3.9 && title.capital_mm < 4.1);
 }
 
 static struct page page_on(const struct paper *paper)
@@ -65,8 +69,8 @@ static struct page page_on(const struct paper *paper)
 static void the_frame_lies_inside_the_safe_area(void **state)
 {
     (void)state;
-    const struct page_needs needs = {.marked = false};
-    for (enum paper_key key = 0; key < PAPER_COUNT; key++) {
+    const struct page_needs needs = {.way = 0};
+    for (enum paper_key key = PAPER_NONE + 1; key < PAPER_COUNT; key++) {
         struct frame frame = frame_make(paper_of(key), TEMPLATE_CARD, &needs);
         struct page page = page_on(paper_of(key));
         struct area safe = safe_area(&page);
