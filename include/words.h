@@ -108,6 +108,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "number") \
     X(ANSWER_TITLE, answer_title, PLAIN, "") \
     X(ANSWER_WHEN, answer_when, PLAIN, "") \
+    X(ANSWER_WHEN_ALERT, answer_when_alert, PLAIN, "") \
     X(ANSWER_CALL_LINE, answer_call_line, PLAIN, "number") \
     X(DISTRESS_NAMED_AS_ABOVE, distress_named_as_above, PLAIN, "this_is") \
     X(DISTRESS_THEN_AS_ABOVE, distress_then_as_above, PLAIN, "over") \

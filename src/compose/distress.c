@@ -304,8 +304,9 @@ static void call_pages_make(struct composing *composing, struct sheet *sheet)
     pages->titles[CALL_PART_ANSWERING] =
         phrase_said(composing, phrase_upper(composing->arena,
                                             word_alone(composing, WORD_ANSWER_TITLE)));
-    pages->signs_of_two[CALL_PART_ANSWERING] = phrase_said(composing,
-                                                           word_alone(composing, WORD_ANSWER_WHEN));
+    enum word when = boat_can_alert(composing->in->boat) ? WORD_ANSWER_WHEN_ALERT
+                                                         : WORD_ANSWER_WHEN;
+    pages->signs_of_two[CALL_PART_ANSWERING] = phrase_said(composing, word_alone(composing, when));
     pages->call_lines[CALL_PART_ANSWERING] = word_of_page(composing, WORD_ANSWER_CALL_LINE, 0);
 }
 

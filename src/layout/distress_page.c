@@ -9,16 +9,20 @@
 
 #include <string.h>
 
-/* Where a block stands below the call, in order from the top: right across, or in a column. On
- * the other page all stand right across. Boxes stand where cautions do. */
+/* Where a block stands, in order from the top: below the call right across, or in a column; or
+ * on the other page. Boxes stand where cautions do. */
+enum block_place { BELOW_CALL, LEFT_COLUMN, RIGHT_COLUMN, OTHER_PAGE };
+
 static const struct block_row {
     enum block_key key;
-    enum page_area area;
+    enum block_place place;
     size_t columns;               /* of its lines */
 } blocks[] = {
-    {BLOCK_NATURE, AREA_BODY, 2},   {BLOCK_NO_ANSWER, AREA_LEFT, 1}, {BLOCK_SPELL, AREA_LEFT, 1},
-    {BLOCK_CAUTIONS, AREA_LEFT, 1}, {BLOCK_PAN_PAN, AREA_RIGHT, 1},  {BLOCK_RELAY, AREA_BODY, 1},
-    {BLOCK_DOWNGRADE, AREA_BODY, 1}, {BLOCK_CANCEL, AREA_BODY, 1},   {BLOCK_HINTS, AREA_BODY, 1}};
+    {BLOCK_NATURE, BELOW_CALL, 2},    {BLOCK_NO_ANSWER, LEFT_COLUMN, 1},
+    {BLOCK_SPELL, LEFT_COLUMN, 1},    {BLOCK_CAUTIONS, LEFT_COLUMN, 1},
+    {BLOCK_PAN_PAN, RIGHT_COLUMN, 1}, {BLOCK_RELAY, OTHER_PAGE, 1},
+    {BLOCK_DOWNGRADE, OTHER_PAGE, 1}, {BLOCK_CANCEL, OTHER_PAGE, 1},
+    {BLOCK_SPELL, OTHER_PAGE, 1},     {BLOCK_HINTS, OTHER_PAGE, 1}};
 #define BLOCKS_OF_PAGE (sizeof blocks / sizeof *blocks)
 
 /* ---- blocks one below the other ---- */
@@ -63,16 +67,14 @@ static struct laid_part part_lay(const struct pen *pen, const struct block_row *
     return part;
 }
 
-/* Those that stand in that area; AREA_NONE: all. A block that the sheet lacks takes no gap
- * either. */
-static struct laid_column column_lay(const struct pen *pen, enum page_area area, mpt size,
+/* Those that stand at that place. A block that the sheet lacks takes no gap either. */
+static struct laid_column column_lay(const struct pen *pen, enum block_place place, mpt size,
                                      mpt width)
 {
     struct laid_column laid = {.height = -SECTION_GAP};
     laid.parts = arena_array(pen->arena, BLOCKS_OF_PAGE, sizeof *laid.parts);
     for (size_t i = 0; i < BLOCKS_OF_PAGE; i++) {
-        if ((area != AREA_NONE && blocks[i].area != area) ||
-            !has_part(pen->sheet, blocks[i].key))
+        if (blocks[i].place != place || !has_part(pen->sheet, blocks[i].key))
             continue;
         laid.parts[laid.count] = part_lay(pen, &blocks[i], size, width);
         laid.height += laid.parts[laid.count++].height + SECTION_GAP;
@@ -140,8 +142,8 @@ static void lower_lay(struct laid_sending *laid, int way)
     const struct area *at = laid->frame.at;
     laid->needs.way = way;
     laid->frame = frame_make(laid->pen->paper, TEMPLATE_DISTRESS, &laid->needs);
-    laid->left = column_lay(laid->pen, AREA_LEFT, laid->size, at[AREA_LEFT].width);
-    laid->right = column_lay(laid->pen, AREA_RIGHT, laid->size, at[AREA_RIGHT].width);
+    laid->left = column_lay(laid->pen, LEFT_COLUMN, laid->size, at[AREA_LEFT].width);
+    laid->right = column_lay(laid->pen, RIGHT_COLUMN, laid->size, at[AREA_RIGHT].width);
 }
 
 /* In the way in which the columns are lowest. */
@@ -156,7 +158,7 @@ static bool below_fits_at(void *of, mpt size)
             best = *laid;
     }
     *laid = best;
-    laid->across = column_lay(laid->pen, AREA_BODY, size, laid->frame.at[AREA_BODY].width);
+    laid->across = column_lay(laid->pen, BELOW_CALL, size, laid->frame.at[AREA_BODY].width);
     over_find(laid);
     return laid->over <= 0;
 }
@@ -243,7 +245,7 @@ struct laid_answering { const struct pen *pen; struct area body; struct laid_col
 static bool answering_fits_at(void *of, mpt size)
 {
     struct laid_answering *laid = of;
-    laid->column = column_lay(laid->pen, AREA_NONE, size, laid->body.width);
+    laid->column = column_lay(laid->pen, OTHER_PAGE, size, laid->body.width);
     return laid->column.height <= laid->body.height;
 }
 

@@ -3,23 +3,35 @@
  * read there: the call before all else. */
 #include "pages.h"
 
+/* A long name that is spelled may go to the second page. */
+enum move { STAYS_THERE, UNLESS_MOVED, WHERE_MOVED };
+
 static const struct standing {
     enum block_key key;
     enum call_part part;
+    enum move move;
 } standings[] = {
-    {BLOCK_CALL, CALL_PART_SENDING},        {BLOCK_NATURE, CALL_PART_SENDING},
-    {BLOCK_NO_ANSWER, CALL_PART_SENDING},   {BLOCK_SPELL, CALL_PART_SENDING},
-    {BLOCK_NEVER, CALL_PART_SENDING},       {BLOCK_CAUTIONS, CALL_PART_SENDING},
-    {BLOCK_LOCAL_RULES, CALL_PART_SENDING}, {BLOCK_PAN_PAN, CALL_PART_SENDING},
-    {BLOCK_RELAY, CALL_PART_ANSWERING},     {BLOCK_DOWNGRADE, CALL_PART_ANSWERING},
-    {BLOCK_CANCEL, CALL_PART_ANSWERING},    {BLOCK_HINTS, CALL_PART_ANSWERING}};
+    {BLOCK_CALL, CALL_PART_SENDING, STAYS_THERE},
+    {BLOCK_NATURE, CALL_PART_SENDING, STAYS_THERE},
+    {BLOCK_NO_ANSWER, CALL_PART_SENDING, STAYS_THERE},
+    {BLOCK_SPELL, CALL_PART_SENDING, UNLESS_MOVED},
+    {BLOCK_NEVER, CALL_PART_SENDING, STAYS_THERE},
+    {BLOCK_CAUTIONS, CALL_PART_SENDING, STAYS_THERE},
+    {BLOCK_LOCAL_RULES, CALL_PART_SENDING, STAYS_THERE},
+    {BLOCK_PAN_PAN, CALL_PART_SENDING, STAYS_THERE},
+    {BLOCK_RELAY, CALL_PART_ANSWERING, STAYS_THERE},
+    {BLOCK_DOWNGRADE, CALL_PART_ANSWERING, STAYS_THERE},
+    {BLOCK_CANCEL, CALL_PART_ANSWERING, STAYS_THERE},
+    {BLOCK_SPELL, CALL_PART_ANSWERING, WHERE_MOVED},
+    {BLOCK_HINTS, CALL_PART_ANSWERING, STAYS_THERE}};
 #define STANDING_COUNT (sizeof standings / sizeof *standings)
 
-/* A long name that is spelled may go to the second page. */
-static enum call_part part_of_standing(const struct laying *laying, size_t index)
+static bool stands_so(const struct standing *standing, const struct laying *laying,
+                      enum call_part part)
 {
-    bool moved = standings[index].key == BLOCK_SPELL && laying->moved;
-    return moved ? CALL_PART_ANSWERING : standings[index].part;
+    bool there = standing->move == STAYS_THERE ||
+                 (standing->move == WHERE_MOVED) == laying->moved;
+    return there && (part == CALL_PART_WHOLE || part == standing->part);
 }
 
 static bool is_standing(enum block_key key)
@@ -61,7 +73,7 @@ static void page_blocks_set(const struct laying *laying, struct sheet *sheet, en
     size_t count = beside_keep(sheet, kept, BEFORE_CALL);
     for (size_t i = 0; i < STANDING_COUNT; i++) {
         const struct block *block = sheet_block(sheet, standings[i].key);
-        if (block != NULL && (part == CALL_PART_WHOLE || part_of_standing(laying, i) == part))
+        if (block != NULL && stands_so(&standings[i], laying, part))
             kept[count++] = *block;
     }
     count += beside_keep(sheet, kept + count, BEHIND_CALL);
