@@ -110,6 +110,9 @@ struct marker {
     const char *name;             /* of its zone: Cockpit locker */
     const struct zone *zone;
     enum side side;
+    enum side drawn;              /* the side on which a plan draws it: its own; where none is
+                                     recorded that of its spot's words (each side), or of all its
+                                     neighbours */
     enum level level;
     int32_t x_mm, y_mm;
     int32_t from_mm, to_mm;       /* aft of the bow: within these it lies for certain */
@@ -182,6 +185,13 @@ struct title_facts {
 struct signs_facts {
     const char *word;             /* WHEN, before them; "" where it does not belong */
     const char *signs;
+};
+
+/* Who calls when, a text each case: **ALONE:** call after step 4. */
+#define CASES_MOST 3
+struct cases_facts {
+    struct card_text items[CASES_MOST];
+    size_t count;
 };
 
 struct steps_facts {
@@ -288,7 +298,7 @@ struct pages_facts {
     const char *numbers[SHEET_PAGES_MOST];     /* Card 1A */
     /* Of pages that show that part (enum plan_part, enum call_part); NULL: the sheet's own. */
     const char *titles[SHEET_PARTS];
-    const char *call_lines[SHEET_PARTS];
+    const struct cases_facts *call_lines[SHEET_PARTS];
     /* In the place of the sheet's signs, "" for those: of two pages, one a part, and of so
      * many as the index, less one. */
     const char *signs_of_two[SHEET_PARTS];
@@ -315,6 +325,7 @@ struct footer_facts {
 
 union block_facts {
     const struct card_text *text;
+    const struct cases_facts *cases;
     const struct title_facts *title;
     const struct signs_facts *signs;
     const struct steps_facts *steps;
@@ -367,6 +378,7 @@ const struct block *sheet_block(const struct sheet *sheet, enum block_key key);
 const struct card_text *sheet_text(const struct sheet *sheet, enum block_key key);
 const struct title_facts *sheet_title(const struct sheet *sheet);
 const struct signs_facts *sheet_signs(const struct sheet *sheet);
+const struct cases_facts *sheet_cases(const struct sheet *sheet);
 const struct steps_facts *sheet_steps(const struct sheet *sheet);
 const struct decision_facts *sheet_decision(const struct sheet *sheet);
 const struct warnings_facts *sheet_warnings(const struct sheet *sheet, enum block_key key);

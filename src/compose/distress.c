@@ -307,7 +307,10 @@ static void call_pages_make(struct composing *composing, struct sheet *sheet)
     enum word when = boat_can_alert(composing->in->boat) ? WORD_ANSWER_WHEN_ALERT
                                                          : WORD_ANSWER_WHEN;
     pages->signs_of_two[CALL_PART_ANSWERING] = phrase_said(composing, word_alone(composing, when));
-    pages->call_lines[CALL_PART_ANSWERING] = word_of_page(composing, WORD_ANSWER_CALL_LINE, 0);
+    pages->call_lines[CALL_PART_ANSWERING] =
+        cases_of(composing->arena,
+                 (struct card_text){word_of_page(composing, WORD_ANSWER_CALL_LINE, 0),
+                                    sheet->origin});
 }
 
 void distress_compose(struct composing *composing, struct sheet *sheet,
@@ -319,7 +322,7 @@ void distress_compose(struct composing *composing, struct sheet *sheet,
     const char *line = radio ? word_of_page(composing, WORD_DISTRESS_CALL_LINE, 1)
                              : phrase_said(composing,
                                            word_alone(composing, WORD_CALL_NO_RADIO_ABOARD));
-    text_add_block(composing, sheet, BLOCK_CALL_LINE, (struct card_text){line, sheet->origin});
+    cases_add_block(composing, sheet, (struct card_text){line, sheet->origin});
     warnings_make(composing, sheet);
     distress_call_compose(composing, sheet);
     contact_make(composing, sheet);

@@ -50,14 +50,11 @@ static void page_signs_set(struct sheet *sheet, const struct page_place *place,
     page_facts_set(sheet, BLOCK_SIGNS, (union block_facts){.signs = signs});
 }
 
-static void page_call_line_set(struct sheet *sheet, const struct page_place *place,
-                               struct arena *arena)
+static void page_call_line_set(struct sheet *sheet, const struct page_place *place)
 {
-    const char *words = sheet_pages(sheet)->call_lines[place->part];
-    struct card_text *line = arena_alloc(arena, sizeof *line);
-    *line = (struct card_text){words, sheet->origin};
-    if (words != NULL)
-        page_facts_set(sheet, BLOCK_CALL_LINE, (union block_facts){.text = line});
+    const struct cases_facts *line = sheet_pages(sheet)->call_lines[place->part];
+    if (line != NULL)
+        page_facts_set(sheet, BLOCK_CALL_LINE, (union block_facts){.cases = line});
 }
 
 struct sheet *page_sheet(const struct sheet *whole, const struct page_place *place,
@@ -74,6 +71,6 @@ struct sheet *page_sheet(const struct sheet *whole, const struct page_place *pla
         return sheet;
     page_title_set(sheet, place, arena);
     page_signs_set(sheet, place, arena);
-    page_call_line_set(sheet, place, arena);
+    page_call_line_set(sheet, place);
     return sheet;
 }

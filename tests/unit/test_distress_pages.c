@@ -113,8 +113,8 @@ static void each_page_says_which_it_is(void **state)
     assert_string_equal(sheet_title(first)->title, sheet_title(laid.sheet)->title);
     assert_string_equal(sheet_title(second)->title,
                         text_upper(test.arena, words_get(test.words, WORD_ANSWER_TITLE)));
-    assert_non_null(strstr(sheet_text(first, BLOCK_CALL_LINE)->text, "card 2B"));
-    assert_non_null(strstr(sheet_text(second, BLOCK_CALL_LINE)->text, "card 2A"));
+    assert_non_null(strstr(sheet_cases(first)->items[2].text, "card 2B"));
+    assert_non_null(strstr(sheet_cases(second)->items[0].text, "card 2A"));
     assert_string_equal(sheet_signs(second)->signs,
                         words_get(test.words, WORD_ANSWER_WHEN_ALERT));
     assert_string_equal(laid.pages[1]->id, "distress_call_2");
