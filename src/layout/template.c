@@ -63,7 +63,7 @@ static const struct area_row distress_rows[] = {
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
     {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(1), {0}},
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2), {452631, 500000, 552633}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2), {452632, 499999, 552632}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* No call panel. Lists on both sides of the boat, and what saves lives at the foot. */

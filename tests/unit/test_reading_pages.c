@@ -200,6 +200,12 @@ static void footer_expect(struct reading_back *back, const struct footer_facts *
 
 /* ---- pages ---- */
 
+static void cases_expect(struct reading_back *back, const struct cases_facts *cases)
+{
+    for (size_t i = 0; i < cases->count; i++)
+        expect_next(back, "P", cases->items[i].text);
+}
+
 static void words_expect(struct reading_back *back, const struct block *block)
 {
     switch (facts_kind_of(block->key)) {
@@ -207,8 +213,7 @@ static void words_expect(struct reading_back *back, const struct block *block)
         expect_next(back, "P", block->facts.text->text);
         break;
     case FACTS_CASES:
-        for (size_t i = 0; i < block->facts.cases->count; i++)
-            expect_next(back, "P", block->facts.cases->items[i].text);
+        cases_expect(back, block->facts.cases);
         break;
     case FACTS_TITLE:
         expect_next(back, "H1", block->facts.title->title);
