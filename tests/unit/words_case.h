@@ -82,7 +82,8 @@ static inline void states_write(struct text_builder *out)
 
 /* Sets that every language has, without a word; of NO_READING_ELSE the test gives units and
  * numbered words behind it. */
-#define NO_READING_ELSE "reading:\n  ahead: []\n  abaft: []\n  fore: []\n  aft: []\n"
+#define NO_READING_ELSE "reading:\n  ahead: []\n  abaft: []\n  fore: []\n  aft: []\n" \
+                        "  both_sides: []\n"
 #define NO_READING NO_READING_ELSE "  units: []\n  numbered: []\n"
 
 static inline void sets_write(struct text_builder *out, const struct recipe *recipe)
