@@ -128,7 +128,7 @@ static mpt text_above(mpt y)
 }
 
 /* Every blank has a rule at least as long as it needs, and room above it for
- * figures of a wax pencil: lines with blanks are 9 mm high. */
+ * figures of a wax pencil: lines with blanks are 7.6 mm high. */
 static void every_blank_can_be_written_on(void **state)
 {
     (void)state;
@@ -150,7 +150,7 @@ static void every_blank_can_be_written_on(void **state)
     }
 }
 
-static void lines_of_blanks_are_nine_millimetres_apart(void **state)
+static void lines_of_blanks_are_as_far_apart_as_a_hand_writes(void **state)
 {
     (void)state;
     mpt last = 0;
@@ -160,7 +160,7 @@ static void lines_of_blanks_are_nine_millimetres_apart(void **state)
         if (pen.items[n].kind != PAGE_LINE || pen.items[n].from.y == last)
             continue;
         if (last > 0) {
-            assert_true(pen.items[n].from.y - last >= MM(9));
+            assert_true(pen.items[n].from.y - last >= MM(7.6));
             steps++;
         }
         last = pen.items[n].from.y;
@@ -293,7 +293,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(the_measured_height_is_the_height_taken),
         TEST(every_blank_can_be_written_on),
-        TEST(lines_of_blanks_are_nine_millimetres_apart),
+        TEST(lines_of_blanks_are_as_far_apart_as_a_hand_writes),
         TEST(nothing_leaves_the_column),
         TEST(every_word_is_placed_in_the_order_spoken),
         TEST(what_is_to_be_circled_has_a_stroke_between),
