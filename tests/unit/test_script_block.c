@@ -128,7 +128,7 @@ static mpt text_above(mpt y)
 }
 
 /* Every blank has a rule at least as long as it needs, and room above it for
- * figures of a wax pencil: lines with blanks are 9 mm high. */
+ * figures of a wax pencil: lines with blanks are 7.6 mm high. */
 static void every_blank_can_be_written_on(void **state)
 {
     (void)state;
@@ -172,7 +172,7 @@ static void assert_blanks_apart(mpt height)
 }
 
 /* On cards, and where the call has a page. */
-static void lines_of_blanks_are_as_far_apart_as_they_are_high(void **state)
+static void lines_of_blanks_are_as_far_apart_as_a_hand_writes(void **state)
 {
     (void)state;
     assert_blanks_apart(MM(7.6));
@@ -304,7 +304,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(the_measured_height_is_the_height_taken),
         TEST(every_blank_can_be_written_on),
-        TEST(lines_of_blanks_are_as_far_apart_as_they_are_high),
+        TEST(lines_of_blanks_are_as_far_apart_as_a_hand_writes),
         TEST(nothing_leaves_the_column),
         TEST(every_word_is_placed_in_the_order_spoken),
         TEST(what_is_to_be_circled_has_a_stroke_between),
