@@ -1,8 +1,8 @@
-/* fact.h - every fact of a block of a sheet, in the order in which they are read (room:
- * compose). */
+/* fact.h - every fact of a block, in order (room: compose). */
 #ifndef MAYDECK_FACT_H
 #define MAYDECK_FACT_H
 
+#include "arena.h"
 #include "sheet.h"
 
 enum fact_kind {

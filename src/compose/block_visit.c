@@ -1,5 +1,4 @@
 /* block_visit.c - every fact of a block, in order (room: compose). */
-#include "sheet.h"
 #include "fact.h"
 
 #include "promise.h"
@@ -210,8 +209,6 @@ static void plan_visit(const struct visiting *visiting, const struct plan_facts 
         give(visiting, FACT_KNOWN, "word", plan->words[i], nowhere);
     for (size_t i = 0; i < plan->landmark_count; i++)
         give(visiting, FACT_KNOWN, "landmark", plan->landmarks[i].name, nowhere);
-    for (size_t i = 0; i < plan->hatched_count; i++)
-        give(visiting, FACT_KNOWN, "hatched", zone_of(plan->hatched[i])->key, nowhere);
     for (size_t i = 0; i < plan->marker_count; i++)
         marker_visit(visiting, &plan->markers[i]);
 }

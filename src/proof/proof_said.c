@@ -3,6 +3,8 @@
 #include "proof_room.h"
 #include "fact.h"
 
+#include "fact.h"
+
 #include <string.h>
 
 /* Facts of one block while they are gathered: those that stand directly behind each other
