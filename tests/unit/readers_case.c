@@ -8,6 +8,7 @@
 
 #include "readers_case.h"
 
+#include "fact.h"
 #include "figure.h"
 #include "gear_date.h"
 #include "number.h"

@@ -150,22 +150,33 @@ static void every_blank_can_be_written_on(void **state)
     }
 }
 
-static void lines_of_blanks_are_as_far_apart_as_a_hand_writes(void **state)
+/* From one blank to the next below it, with lines to write on of that height. */
+static void assert_blanks_apart(mpt height)
 {
-    (void)state;
     mpt last = 0;
     size_t steps = 0;
-    script_set(mayday(), 12000, column_of(PANEL_WIDTH, 0));
+    struct laid_script laid = script_lay_with(&pen, mayday(),
+                                              (struct script_sizes){12000, height}, PANEL_WIDTH);
+    pen.count = 0;
+    script_place(&pen, &laid, column_of(PANEL_WIDTH, 0));
     for (size_t n = 0; n < pen.count; n++) {
         if (pen.items[n].kind != PAGE_LINE || pen.items[n].from.y == last)
             continue;
         if (last > 0) {
-            assert_true(pen.items[n].from.y - last >= MM(7.6));
+            assert_true(pen.items[n].from.y - last >= height);
             steps++;
         }
         last = pen.items[n].from.y;
     }
     assert_int_equal(steps, 2);                        /* LAT, LONG, persons */
+}
+
+/* On cards, and where the call has a page. */
+static void lines_of_blanks_are_as_far_apart_as_a_hand_writes(void **state)
+{
+    (void)state;
+    assert_blanks_apart(MM(7.6));
+    assert_blanks_apart(MM(10));
 }
 
 static void nothing_leaves_the_column(void **state)

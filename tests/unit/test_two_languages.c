@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "card_fixture.h"
+#include "fact.h"
 #include "pseudo_case.h"
 #include "text.h"
 
