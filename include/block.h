@@ -10,7 +10,7 @@
     BLOCK(UNAPPROVED, "unapproved", TEXT)   /* the same where nobody approved it */ \
     BLOCK(TITLE, "title", TITLE)            /* and the sign, boat and number beside it */ \
     BLOCK(SIGNS, "signs", SIGNS) \
-    BLOCK(CALL_LINE, "call line", TEXT)     /* who calls when */ \
+    BLOCK(CALL_LINE, "call line", CASES)    /* who calls when */ \
     BLOCK(STEPS, "steps", STEPS) \
     BLOCK(PLAN, "plan", PLAN)               /* of the boat, with her tags */ \
     BLOCK(DECISION, "decision", DECISION) \
@@ -19,12 +19,14 @@
     BLOCK(LOCAL_RULES, "local rules", WARNINGS) \
     BLOCK(CONTACT, "contact", CONTACT) \
     BLOCK(CALL, "call", CALL)               /* how to work the radio and what to say */ \
-    BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to SPELL */ \
+    BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to HINTS */ \
+    BLOCK(NO_ANSWER, "no answer", SECTION)  /* and where the radio cannot be had */ \
     BLOCK(PAN_PAN, "pan_pan", SECTION) \
     BLOCK(RELAY, "relay", SECTION) \
     BLOCK(DOWNGRADE, "downgrade", SECTION) \
     BLOCK(CANCEL, "cancel", SECTION) \
     BLOCK(SPELL, "spell", SECTION) \
+    BLOCK(HINTS, "hints", SECTION)          /* what else belongs to the radio */ \
     BLOCK(LABELS, "labels", PLACES)         /* of the safety plan, to SOURCES */ \
     BLOCK(LEADERS, "leaders", BARE) \
     BLOCK(LEGEND, "legend", LEGEND) \
@@ -35,9 +37,9 @@
     BLOCK(FOOTER, "footer", FOOTER)
 
 enum facts_kind {
-    FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_STEPS, FACTS_PLAN, FACTS_DECISION,
-    FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_INDEX,
-    FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
+    FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_CASES, FACTS_STEPS, FACTS_PLAN,
+    FACTS_DECISION, FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES,
+    FACTS_INDEX, FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
 };
 
 enum block_key {

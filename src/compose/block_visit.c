@@ -1,5 +1,5 @@
 /* block_visit.c - every fact of a block, in order (room: compose). */
-#include "sheet.h"
+#include "fact.h"
 
 #include "promise.h"
 #include "text.h"
@@ -114,6 +114,11 @@ static void step_visit(const struct visiting *visiting, const struct card_step *
     for (size_t i = 0; i < step->row_count; i++)
         row_visit(visiting, &step->rows[i]);
     table_visit(visiting, step);
+}
+
+static void cases_visit(const struct visiting *visiting, const struct cases_facts *cases)
+{
+    lines_visit(visiting, "case", cases->items, cases->count);
 }
 
 static void steps_visit(const struct visiting *visiting, const struct steps_facts *steps)
@@ -288,7 +293,8 @@ void block_visit(const struct block *block, struct arena *arena,
     case FACTS_##name: \
         member##_visit(&visiting, block->facts.member); \
         break;
-    FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(STEPS, steps)
+    FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(CASES, cases)
+    FACTS_CASE(STEPS, steps)
     FACTS_CASE(PLAN, plan) FACTS_CASE(DECISION, decision) FACTS_CASE(WARNINGS, warnings)
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
     FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(LEGEND, legend)

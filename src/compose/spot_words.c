@@ -1,5 +1,6 @@
 /* spot_words.c - how far a spot's own words tell where in its zone a thing lies along the boat:
- * "ahead of mast", "aft face" (room: compose). Words of the language of the set; where they tell
+ * "ahead of mast", "aft face", or that it is
+ * on both sides (room: compose). Words of the language of the set; where they tell
  * nothing the whole zone stands. */
 #include "compose_room.h"
 
@@ -39,7 +40,7 @@ static const struct zone *zone_named(const struct composing *composing, const ch
     return NULL;
 }
 
-static int middle_of(const struct zone *zone)
+static int zone_middle(const struct zone *zone)
 {
     return (zone->from + zone->to) / 2;
 }
@@ -52,9 +53,9 @@ static bool beside_zone(const struct composing *composing, const char *spot,
     const char *abaft = behind_word(composing, SET_ABAFT, spot);
     const char *rest = ahead != NULL ? ahead : abaft;
     const struct zone *zone = rest == NULL ? NULL : zone_named(composing, rest);
-    if (zone == NULL || middle_of(zone) <= stretch->from || middle_of(zone) >= stretch->to)
+    if (zone == NULL || zone_middle(zone) <= stretch->from || zone_middle(zone) >= stretch->to)
         return false;
-    *(ahead != NULL ? &stretch->to : &stretch->from) = middle_of(zone);
+    *(ahead != NULL ? &stretch->to : &stretch->from) = zone_middle(zone);
     return true;
 }
 
@@ -68,10 +69,23 @@ struct stretch spot_stretch(const struct composing *composing, const struct zone
     const char *folded = text_folded(composing->arena, text);
     if (beside_zone(composing, folded, &stretch))
         return stretch;
-    int middle = middle_of(zone);
+    int middle = zone_middle(zone);
     if (behind_word(composing, SET_FORE, folded) != NULL)
         stretch.to = middle;
     else if (behind_word(composing, SET_AFT, folded) != NULL)
         stretch.from = middle;
     return stretch;
+}
+
+bool spot_on_both_sides(const struct composing *composing, const struct text_value *spot)
+{
+    const char *text = spot == NULL ? NULL : text_for(spot, words_language(composing->in->words));
+    const char *at = text == NULL ? "" : text_folded(composing->arena, text);
+    while (*at != '\0') {
+        if (behind_word(composing, SET_BOTH_SIDES, at) != NULL)
+            return true;
+        at += strcspn(at, " ");
+        at += strspn(at, " ");
+    }
+    return false;
 }

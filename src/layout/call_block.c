@@ -164,7 +164,7 @@ void contact_place(struct pen *pen, struct area area)
     ends_place(pen, area, style, &ends);
 }
 
-static void panel_head_place(struct pen *pen, struct area panel)
+void panel_head_place(struct pen *pen, struct area panel)
 {
     struct style style = {ROLE_CONTACT, FACE_BOLD, 0, INK_WHITE};
     struct ends ends = {sheet_call(pen->sheet)->title, sheet_call(pen->sheet)->station,

@@ -12,13 +12,23 @@ size_t whole_split(struct laying *laying, struct pen *pen)
     return 1;
 }
 
-bool rank_lessen(struct laying *laying)
+/* What yields as much as that goes. */
+static bool lessen_by(struct laying *laying, int most)
 {
-    int most = yields_highest(laying->sheets[0]);
     if (most == YIELDS_NEVER)
         return false;
     laying->trim.least = most;
     return true;
+}
+
+bool rank_lessen(struct laying *laying)
+{
+    int most = YIELDS_NEVER;
+    for (size_t p = 0; p < laying->count; p++) {
+        int own = laying->full[p] ? yields_highest(laying->sheets[p]) : YIELDS_NEVER;
+        most = own > most ? own : most;
+    }
+    return lessen_by(laying, most);
 }
 
 /* More figures than a card may have. */
@@ -41,7 +51,8 @@ size_t card_split(struct laying *laying, struct pen *pen)
     laying->trim.stands = figure_has_room;
     laying->trim.of = kept;
     whole_split(laying, pen);
-    while (too_many_figures(laying->sheets[0]) && rank_lessen(laying))
+    while (too_many_figures(laying->sheets[0]) &&
+           lessen_by(laying, yields_highest(laying->sheets[0])))
         whole_split(laying, pen);
     return 1;
 }

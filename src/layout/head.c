@@ -251,24 +251,6 @@ static void when_place(struct pen *pen, const struct frame *frame, mpt size)
     paragraph_place(pen, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
 
-static void call_line_place(struct pen *pen, const struct frame *frame)
-{
-    struct style style = {ROLE_CALL_LINE, FACE_BOLD, 0, INK_WHITE};
-    const char *text = sheet_text(pen->sheet, BLOCK_CALL_LINE)->text;
-    struct area bar = frame->at[AREA_CALL_LINE];
-    if (text_empty(text))
-        return;
-    pen->block = BLOCK_CALL_LINE;
-    style_fit(pen, &style, text, bar.width - CALL_LINE_PADS);
-    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
-    mpt width = pen_text(pen, &style, bar.x + CALL_LINE_PAD,
-                         baseline_in(bar.y, bar.height, style.size), text, strlen(text),
-                         pen->sheet->origin);
-    if (width > bar.width - CALL_LINE_PADS)
-        pen_too_long(pen, pen->sheet->origin, width - (bar.width - CALL_LINE_PADS),
-                     "shorten the words of the call line", "the line that says when to call");
-}
-
 /* Beside the hole: what the card is on the left, that nobody approved it on the right; one of
  * them alone on both sides. */
 static void strips_place(struct pen *pen, const struct frame *frame)
@@ -289,7 +271,7 @@ void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
     strips_place(pen, frame);
     band_place(pen, frame);
     when_place(pen, frame, when_size);
-    call_line_place(pen, frame);
+    call_cells_place(pen, frame->at[AREA_CALL_LINE]);
 }
 
 /* ---- the footer ---- */

@@ -144,9 +144,10 @@ static struct laid_set set_laid(const struct laying_set *set)
         struct laying *laying = &set->laying[i];
         laid[i] = (struct laid_sheet){laying->whole, laying->pages,
                                       laying->count > 0 ? laying->count : 1, NULL, 0};
+        struct trimmed trimmed = {laying->whole, laying->sheets, laying->count};
         if (laying->count > 0)
-            laid[i].yielded_count = yielded_list(laying->whole, laying->sheets[0],
-                                                 &laying->trim, set->arena, &laid[i].yielded);
+            laid[i].yielded_count = yielded_list(&trimmed, &laying->trim, set->arena,
+                                                 &laid[i].yielded);
     }
     return (struct laid_set){laid, count};
 }

@@ -61,6 +61,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
+#define CALL_CELL_GAP MM(3)        /* from case to case at least, with the rule in its middle */
+#define CALL_CELL_RULE MM(0.4)
 #define FOOTER_GAP MM(2)           /* between left and right words */
 #define MEASURE_LENGTH MM(100)
 #define MEASURE_TICK MM(0.8)       /* of its ends, up and down */
@@ -142,6 +144,14 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define SECTION_TAB_GAP MM(2.5)    /* from the set's word to what to say */
 #define SECTION_GAP MM(1.0)
 #define SECTION_GAP_MOST MM(7)
+#define SECTION_COLUMN_GAP MM(4)   /* between two columns of lines */
+
+/* ---- the call right across the page ---- */
+
+#define ACTS_GAP MM(3)             /* between what is done first and next to it */
+#define ACT_GAP MM(0.8)            /* between it and what is done below it */
+#define ACT_SMALLER 888            /* thousandths of the script: no act is larger */
+#define SPOKEN_BLANK_HEIGHT MM(10) /* of its lines to write on */
 
 /* ---- lists of the safety plan ---- */
 
@@ -153,8 +163,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define LABEL_SIGN_GAP MM(1.2)
 #define LABEL_TEXT_GAP MM(1.2)     /* from the tag to the words */
 #define LABEL_PITCH_STEP MM(0.05)  /* from one pitch that is tried to the next */
-#define BAND_BOW_STEP MM(2)        /* the same of where the first band begins */
-#define BAND_GAP MM(0.6)           /* below the longer list of a band */
+#define BAND_BOW_STEP MM(1)        /* the same of where the first band begins */
+#define BAND_GAP MM(0.4)           /* below the longer list of a band */
 #define CHIP_PAD MM(2)
 #define CHIP_GAP MM(0.7)
 

@@ -19,6 +19,8 @@ struct laying {
                                                as can be */
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
     int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
+    bool moved;                             /* of a distress call: what may stand on its second
+                                               page does */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
     const struct page **pages;              /* NULL: not to be made */
     bool *full;                             /* with less on it the page may fit */
@@ -54,12 +56,12 @@ struct page_list {
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */
 struct shared shared_find(const struct page_list *list, const struct pen *trial);
 
-bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
-/* A copy of the sheet as one of several pages: its number, title and signs are those of the
- * page with that index, of so many, which shows that part. (page_sheet.c) */
-struct page_place { size_t index, count; enum plan_part part; };
+/* A copy of the sheet as one of several pages: its number, title, signs and call line are those
+ * of the page with that index, of so many, which shows that part: one of enum plan_part or enum
+ * call_part. (page_sheet.c) */
+struct page_place { size_t index, count; int part; };
 struct sheet *page_sheet(const struct sheet *whole, const struct page_place *place,
                          struct arena *arena);
 
@@ -78,7 +80,7 @@ size_t whole_split(struct laying *laying, struct pen *pen);
  * long for two lines. */
 size_t card_split(struct laying *laying, struct pen *pen);
 
-/* What is highest in rank goes. */
+/* What is highest in rank on the pages that are full goes. */
 bool rank_lessen(struct laying *laying);
 
 /* ---- plan_split.c: a plan of the boat over several pages ---- */
@@ -86,14 +88,17 @@ bool rank_lessen(struct laying *laying);
 size_t plan_split(struct laying *laying, struct pen *pen);
 bool plan_lessen(struct laying *laying);
 
+/* ---- a distress call over two pages: sending it; answering that of others, and ending it ---- */
+
+/* distress_split.c: the blocks of each page in the order in which they are read. */
+size_t distress_split(struct laying *laying, struct pen *pen);
+bool distress_lessen(struct laying *laying);
+
+/* distress_page.c */
+bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+
 /* ---- card_page.c: steps on the left, plan and boxes on the right ---- */
 
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared);
-
-/* The contact line and the call panel, as far as the sheet has them; the panel is as it was laid
- * out. */
-struct laid_panel;
-void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
-                       const struct frame *frame);
 
 #endif

@@ -46,23 +46,24 @@ struct area_row {
     {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}, \
     {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), MM(0.2), {0}}
 
-#define CALL_ROWS \
-    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
-    {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}}, \
-    {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}}, \
-    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}}, \
-    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
-
 static const struct area_row card_rows[] = {
-    HEAD_ROWS, CALL_ROWS,
+    HEAD_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
+    {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}},
+    {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}},
+    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
     {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2.5), {634211}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
-/* Wider left columns take the longest phrases, and names that are long to spell, at the
- * least size. */
+/* The call right across the body, and below it two columns: wider left ones take names that are
+ * long to spell. */
 static const struct area_row distress_rows[] = {
-    HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3), {547368, 552631, 557893}},
+    HEAD_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
+    {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(1), {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2), {452632, 499999, 552632}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* No call panel. Lists on both sides of the boat, and what saves lives at the foot. */
@@ -71,9 +72,9 @@ static const struct area_row safety_plan_rows[] = {
     {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(1), {0}},
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
     {AREA_SOURCES, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(1), {0}},
-    {AREA_INDEX, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(0.6), {0}},
+    {AREA_INDEX, CUT_FOOT, WHERE_NEEDED, STAYS, 0, MM(0.4), {0}},
     {AREA_LEGEND, CUT_FOOT, ALWAYS, GROWS, MM(7.4), MM(1), {0}},
-    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, GROWS, MM(6.2), MM(0.6), {0}},
+    {AREA_PLAN_HEAD, CUT_HEAD, ALWAYS, GROWS, MM(5.4), MM(0.4), {0}},
     {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3.5), {347370}},
     {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, 0, MM(3.5), {347370}},
     {AREA_MIDDLE, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};

@@ -35,8 +35,8 @@ enum page_area {
 #define TEMPLATE_LIST(TEMPLATE) \
     TEMPLATE(CARD, card_rows, 1, card_place, card_split, rank_lessen, \
              FULL_PAGE_FAILS) \
-    TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, whole_split, \
-             rank_lessen, FULL_PAGE_FAILS) \
+    TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, distress_split, \
+             distress_lessen, FULL_PAGE_FAILS) \
     TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
              plan_split, plan_lessen, FULL_IS_TOLD)
 

@@ -210,14 +210,23 @@ static void hints_yielded(struct yielding *yielding, const struct block *block,
     }
 }
 
-size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
-                    const struct trim *trim, struct arena *arena, const struct yielded **list)
+static bool is_on_a_page(const struct trimmed *trimmed, enum block_key key)
+{
+    for (size_t i = 0; i < trimmed->count; i++)
+        if (sheet_block(trimmed->pages[i], key) != NULL)
+            return true;
+    return false;
+}
+
+size_t yielded_list(const struct trimmed *trimmed, const struct trim *trim, struct arena *arena,
+                    const struct yielded **list)
 {
     struct yielding yielding = {.arena = arena};
+    const struct sheet *whole = trimmed->whole;
     const struct steps_facts *steps = sheet_steps(whole);
     const struct rows_facts *rows = sheet_rows(whole);
     for (size_t i = 0; i < whole->block_count; i++)
-        if (sheet_block(trimmed, whole->blocks[i].key) == NULL)
+        if (!is_on_a_page(trimmed, whole->blocks[i].key))
             yielded_add(&yielding, (struct yielded){.block = whole->blocks[i].key,
                                                     .origin = whole->origin});
     for (size_t i = 0; i < whole->block_count; i++)

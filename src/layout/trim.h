@@ -24,8 +24,10 @@ const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *
 /* What goes next: the highest of what yields in it; YIELDS_NEVER: nothing does any more. */
 int yields_highest(const struct sheet *sheet);
 
-/* What the trimmed sheet lacks, in the order of the whole; gives how many. */
-size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
-                    const struct trim *trim, struct arena *arena, const struct yielded **list);
+/* What the trimmed sheet, which may stand on several pages, lacks on all of them: in the order
+ * of the whole; gives how many. */
+struct trimmed { const struct sheet *whole; const struct sheet *const *pages; size_t count; };
+size_t yielded_list(const struct trimmed *trimmed, const struct trim *trim, struct arena *arena,
+                    const struct yielded **list);
 
 #endif
