@@ -188,10 +188,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define BULKHEAD_SMALL MM(0.5)
 #define HATCH_CORNER MM(1)
 #define MAST MM(1.6)               /* across */
-#define HALF_MAST MM(0.8)
 #define NET_PITCH MM(3.2)          /* from line to line of a trampoline */
-#define TAG_OVER_X MM(2.2)         /* a tag may pass the outline so far; */
-#define TAG_OVER_Y MM(1.5)         /* forward and aft */
 
 /* ---- tags on a plan ---- */
 
@@ -206,8 +203,6 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define PLAN_CLEAR MM(0.8)         /* below the plan */
 #define PLAN_TAG_PADS MM(1.4)      /* left and right of a tag in its box; */
 #define PLAN_TAG_PADS_ROUND MM(1.8)   /* in a round one */
-#define SPOT_STEP MM(0.6)          /* from one spot that is tried to the next */
-#define STERN_ROOM MM(2)           /* behind the hull, for what is on a stern platform */
 #define LEAD_DOT MM(1.1)           /* at the true place of a tag that stands elsewhere */
 #define LEAD_CLEAR MM(0.2)
 #define ZONE_NAME_GAP MM(0.3)
