@@ -233,6 +233,9 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FIGURE_EMPTY, figure_empty, PLAIN, "seconds") \
     X(DOCUMENT_TITLE, document_title, PLAIN, "boat what") \
     X(DOCUMENT_CARDS, document_cards, PLAIN, "") \
+    X(LEAF_FRONT, leaf_front, PLAIN, "card") \
+    X(LEAF_BACK, leaf_back, PLAIN, "card") \
+    X(LEAF_CALL, leaf_call, PLAIN, "line") \
     X(COUNTED_ITEMS, counted_items, PLAIN, "count items") \
     X(JOIN_COMMA, join_comma, JOIN, "before next") \
     X(JOIN_DOT, join_dot, JOIN, "before next") \

@@ -59,6 +59,66 @@ static struct laid_panel panel_try(const struct pen *pen, const struct laid_scri
     return laid;
 }
 
+/* ---- the same, narrow ---- */
+
+/* Walks over the lines as they stand beside each other, of no height where there are none: gives
+ * where each begins, from the corner of all; *at is the foot of the last. */
+static struct point line_next(const struct laid_panel *laid, size_t index, struct point *at,
+                              mpt width)
+{
+    const struct paragraph *line = &laid->operate[index];
+    mpt own = line->line_count == 1 ? line_width(line) : width;
+    if (at->x > 0 && at->x + own > width)
+        *at = (struct point){0, at->y + line->line_height};
+    struct point begins = *at;
+    at->x += own + OPERATE_GAP;
+    at->y += paragraph_height(line) - line->line_height;
+    return begins;
+}
+
+static mpt lines_height(const struct laid_panel *laid, mpt width)
+{
+    struct point at = {0, 0};
+    for (size_t i = 0; i < laid->operate_count; i++)
+        line_next(laid, i, &at, width);
+    return laid->operate_count > 0 ? at.y + laid->operate[laid->operate_count - 1].line_height : 0;
+}
+
+/* The lines above the script, each as wide as the panel. */
+static struct laid_panel panel_above_lay(const struct pen *pen, mpt size, mpt width)
+{
+    struct laid_panel laid = {.size = size, .above = true,
+                              .operate_count = sheet_call(pen->sheet)->operate_count};
+    mpt inner = width - 2 * PANEL_PAD;
+    laid.operate = arena_array(pen->arena, laid.operate_count, sizeof *laid.operate);
+    for (size_t i = 0; i < laid.operate_count; i++)
+        laid.operate[i] = operate_lay(pen, i, size, inner);
+    laid.operate_height = lines_height(&laid, inner);
+    laid.script = script_lay(pen, sheet_call(pen->sheet)->script, size, inner);
+    laid.columns = laid.operate_height + PANEL_PAD_TOP + PANEL_PAD_FOOT;
+    laid.height = grown(pen->paper, PANEL_HEAD) + laid.columns + laid.script.height +
+                  PANEL_PAD_TOP + PANEL_PAD_FOOT;
+    return laid;
+}
+
+static void panel_above_place(struct pen *pen, const struct laid_panel *laid, struct area panel)
+{
+    mpt top = panel.y + grown(pen->paper, PANEL_HEAD), line = top + laid->columns;
+    struct area column = {panel.x + PANEL_PAD, line + PANEL_PAD_TOP, 0,
+                          panel.y + panel.height - line - PANEL_PAD_TOP - PANEL_PAD_FOOT};
+    struct point at = {0, 0};
+    for (size_t i = 0; i < laid->operate_count; i++) {
+        struct point begins = line_next(laid, i, &at, panel.width - 2 * PANEL_PAD);
+        paragraph_place(pen, &laid->operate[i], column.x + begins.x,
+                        top + PANEL_PAD_TOP + begins.y);
+    }
+    pen_line(pen, (struct point){panel.x, line}, (struct point){panel.x + panel.width, line},
+             INK_BLACK, HAIR);
+    script_place(pen, &laid->script, column);
+}
+
+/* ---- the panel that is lowest ---- */
+
 static struct laid_script said_lay(const struct pen *pen, mpt size, mpt width)
 {
     return script_lay(pen, sheet_call(pen->sheet)->script, size, width - 2 * PANEL_PAD);
@@ -72,6 +132,8 @@ struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width)
         return panel_try(pen, &none, width, (struct list_way){width, 0});
     size_t most = sheet_call(pen->sheet)->operate_count > 1 ? 1 : 0;
     struct laid_panel best = {.height = 0};
+    if (width < PANEL_LIST_LEAST + PANEL_SCRIPT_LEAST)
+        return panel_above_lay(pen, size, width);
     for (mpt list = PANEL_LIST_MOST; list >= PANEL_LIST_LEAST; list -= PANEL_LIST_STEP) {
         struct laid_script script = said_lay(pen, size, width - list);
         for (size_t under = 0; under <= most; under++) {
@@ -150,18 +212,47 @@ static void ends_place(struct pen *pen, struct area box, struct style style,
 
 /* ---- placing ---- */
 
-void contact_place(struct pen *pen, struct area area)
+static struct ends contact_ends(const struct pen *pen)
 {
     const struct contact_facts *contact = sheet_contact(pen->sheet);
+    return (struct ends){contact->left, contact->right, contact->origin,
+                         "the contact line of the cards",
+                         "shorten the name of the rescue centre"};
+}
+
+mpt contact_height(const struct pen *trial)
+{
     struct style style = {ROLE_CONTACT, FACE_TEXT, 0, INK_BLACK};
-    struct ends ends = {contact->left, contact->right,
-                        contact->origin, "the contact line of the cards",
-                        "shorten the name of the rescue centre"};
+    struct ends ends = contact_ends(trial);
+    struct laid_ends laid = ends_lay(trial, style, &ends, safe_width(trial->paper));
+    bool broken = ends_width(&laid) > laid.room && trial->paper->sides == TWO_SIDES;
+    return broken ? 2 * laid.first.line_height + CONTACT_CLEAR : 0;
+}
+
+/* What stands left on the first line, what stands right below it. */
+static void contact_lines_place(struct pen *pen, struct area area, struct style style)
+{
+    struct ends ends = contact_ends(pen), first = ends, second = ends;
+    first.right = second.right = "";
+    second.left = ends.right;
+    area.height /= 2;
+    ends_place(pen, area, style, &first);
+    area.y += area.height;
+    ends_place(pen, area, style, &second);
+}
+
+void contact_place(struct pen *pen, struct area area)
+{
+    struct style style = {ROLE_CONTACT, FACE_TEXT, 0, INK_BLACK};
+    struct ends ends = contact_ends(pen);
     if (sheet_block(pen->sheet, BLOCK_CONTACT) == NULL)
         return;
     pen->block = BLOCK_CONTACT;
     pen_box(pen, area, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
-    ends_place(pen, area, style, &ends);
+    if (contact_height(pen) > 0)
+        contact_lines_place(pen, area, style);
+    else
+        ends_place(pen, area, style, &ends);
 }
 
 static void panel_head_place(struct pen *pen, struct area panel)
@@ -210,6 +301,10 @@ void panel_place(struct pen *pen, const struct laid_panel *laid, struct area pan
                           foot - under - PANEL_PAD_TOP - PANEL_PAD_FOOT};
     pen->block = BLOCK_CALL;
     panel_head_place(pen, panel);
+    if (laid->above) {
+        panel_above_place(pen, laid, panel);
+        return;
+    }
     operate_place(pen, laid, 0, laid->operate_count - laid->under, column);
     if (!says_nothing(pen)) {
         pen_line(pen, (struct point){line, under}, (struct point){line, foot}, INK_BLACK, HAIR);

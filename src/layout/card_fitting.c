@@ -12,13 +12,23 @@ size_t whole_split(struct laying *laying, struct pen *pen)
     return 1;
 }
 
-bool rank_lessen(struct laying *laying)
+bool page_lessen(struct laying *laying, size_t index)
 {
-    int most = yields_highest(laying->sheets[0]);
+    const struct sheet *sheet = laying->sheets[index];
+    int most = yields_highest(sheet);
     if (most == YIELDS_NEVER)
         return false;
-    laying->trim.least = most;
+    for (size_t i = 0; i < sheet->block_count; i++)
+        laying->trim.least[sheet->blocks[i].key] = most;
     return true;
+}
+
+bool rank_lessen(struct laying *laying)
+{
+    bool lessened = false;
+    for (size_t i = 0; i < laying->count; i++)
+        lessened |= laying->full[i] && page_lessen(laying, i);
+    return lessened;
 }
 
 /* More figures than a card may have. */
@@ -41,7 +51,7 @@ size_t card_split(struct laying *laying, struct pen *pen)
     laying->trim.stands = figure_has_room;
     laying->trim.of = kept;
     whole_split(laying, pen);
-    while (too_many_figures(laying->sheets[0]) && rank_lessen(laying))
+    while (too_many_figures(laying->sheets[0]) && page_lessen(laying, 0))
         whole_split(laying, pen);
     return 1;
 }

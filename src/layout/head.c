@@ -1,5 +1,4 @@
-/* head.c - strips, title band, signs and the line that says when to call; and
- * the footer (room: layout). */
+/* head.c - strips, title band, signs and the line that says when to call (room: layout). */
 #include "layout_room.h"
 
 #include "measures.h"
@@ -215,7 +214,8 @@ static mpt title_width(struct area band, mpt boat_width)
 mpt band_height_least(struct pen *trial)
 {
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
-    struct area band = {0, 0, safe_width(trial->paper), BAND_OF_TWO_LINES};
+    struct area band = {0, 0, safe_width(trial->paper),
+                        title_share(trial->paper, BAND_OF_TWO_LINES)};
     mpt width = title_width(band, boat_block_place(trial, band));
     return title_takes_one_line(trial, &style, width) ? 0 : band.height;
 }
@@ -251,22 +251,50 @@ static void when_place(struct pen *pen, const struct frame *frame, mpt size)
     paragraph_place(pen, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
 
-static void call_line_place(struct pen *pen, const struct frame *frame)
+/* The words that say when to call, at the least size. */
+static struct paragraph call_line_broken(const struct pen *pen, mpt width)
+{
+    struct style style = {ROLE_CALL_LINE, FACE_TEXT, size_rule(pen->paper, ROLE_CALL_LINE).floor,
+                          INK_WHITE};
+    const char *text = sheet_text(pen->sheet, BLOCK_CALL_LINE)->text;
+    return paragraph_make(pen, &style, text_format(pen->arena, "**%s**", text), width,
+                          pen->sheet->origin);
+}
+
+mpt call_line_height(const struct pen *trial)
+{
+    struct paragraph words = call_line_broken(trial, safe_width(trial->paper) - CALL_LINE_PADS);
+    bool broken = words.line_count > 1 && trial->paper->sides == TWO_SIDES;
+    return broken ? paragraph_height(&words) + CALL_LINE_CLEAR : 0;
+}
+
+static void call_line_lines_place(struct pen *pen, struct area bar)
+{
+    struct paragraph words = call_line_broken(pen, bar.width - CALL_LINE_PADS);
+    paragraph_place(pen, &words, bar.x + CALL_LINE_PAD, bar.y + CALL_LINE_CLEAR / 2);
+}
+
+static void call_line_one_place(struct pen *pen, struct area bar)
 {
     struct style style = {ROLE_CALL_LINE, FACE_BOLD, 0, INK_WHITE};
     const char *text = sheet_text(pen->sheet, BLOCK_CALL_LINE)->text;
-    struct area bar = frame->at[AREA_CALL_LINE];
-    if (text_empty(text))
-        return;
-    pen->block = BLOCK_CALL_LINE;
     style_fit(pen, &style, text, bar.width - CALL_LINE_PADS);
-    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     mpt width = pen_text(pen, &style, bar.x + CALL_LINE_PAD,
                          baseline_in(bar.y, bar.height, style.size), text, strlen(text),
                          pen->sheet->origin);
     if (width > bar.width - CALL_LINE_PADS)
         pen_too_long(pen, pen->sheet->origin, width - (bar.width - CALL_LINE_PADS),
                      "shorten the words of the call line", "the line that says when to call");
+}
+
+static void call_line_place(struct pen *pen, const struct frame *frame)
+{
+    struct area bar = frame->at[AREA_CALL_LINE];
+    if (text_empty(sheet_text(pen->sheet, BLOCK_CALL_LINE)->text))
+        return;
+    pen->block = BLOCK_CALL_LINE;
+    pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
+    (call_line_height(pen) > 0 ? call_line_lines_place : call_line_one_place)(pen, bar);
 }
 
 /* Beside the hole: what the card is on the left, that nobody approved it on the right; one of
@@ -290,82 +318,4 @@ void head_place(struct pen *pen, const struct frame *frame, mpt when_size)
     band_place(pen, frame);
     when_place(pen, frame, when_size);
     call_line_place(pen, frame);
-}
-
-/* ---- the footer ---- */
-
-enum footer_end { FOOTER_LEFT, FOOTER_RIGHT };
-
-/* Sets one line of the footer at the left or the right end of its area. */
-static void footer_text(struct pen *pen, struct area area, int line, const char *text,
-                        enum footer_end end)
-{
-    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
-                          INK_BLACK};
-    mpt pitch = area.height / 2, width = pen_width(pen, &style, text);
-    mpt x = end == FOOTER_RIGHT ? area.x + area.width - width : area.x;
-    pen_text(pen, &style, x, baseline_in(area.y + line * pitch, pitch, style.size), text,
-             strlen(text), pen->sheet->origin);
-    if (width > area.width)
-        pen_too_long(pen, pen->sheet->origin, width - area.width,
-                     "shorten the qualification in the approval", "a line of the footer");
-}
-
-/* "Check code 0TJ8-GE2D · printed ..." with the code in a face of its own; a sheet without
- * one says when it was printed. */
-static void code_line_place(struct pen *pen, struct area area)
-{
-    const struct footer_facts *footer = sheet_footer(pen->sheet);
-    struct style words = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
-                          INK_BLACK};
-    struct style code = {ROLE_CODE, FACE_CODE, size_rule(pen->paper, ROLE_CODE).floor, INK_BLACK};
-    bool coded = !text_empty(footer->code);
-    const char *before = coded ? text_format(pen->arena, "%s ", footer->code_word) : "";
-    const char *after = text_format(pen->arena, "%s%s", coded ? " · " : "", footer->printed);
-    mpt width = pen_width(pen, &words, before) + pen_width(pen, &code, footer->code) +
-                pen_width(pen, &words, after);
-    mpt x = area.x + area.width - width;
-    mpt baseline = baseline_in(area.y, area.height / 2, words.size);
-    struct place origin = pen->sheet->origin;
-    paragraph_begin(pen);
-    x += pen_text(pen, &words, x, baseline, before, strlen(before), origin);
-    x += pen_text(pen, &code, x, baseline, footer->code, strlen(footer->code), origin);
-    pen_text(pen, &words, x, baseline, after, strlen(after), origin);
-    paragraph_end(pen);
-}
-
-/* A line of 100 mm, by which one sees that the page was printed at its size. */
-static void measure_place(struct pen *pen, struct area area)
-{
-    struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
-                          INK_BLACK};
-    mpt y = area.y + area.height / 2, left = area.x + (area.width - MEASURE_LENGTH) / 2;
-    const char *words = sheet_footer(pen->sheet)->measure;
-    for (int half = 0; half <= 2; half++) {
-        mpt x = left + MEASURE_LENGTH / 2 * half;
-        pen_line(pen, (struct point){x, y - MEASURE_TICK}, (struct point){x, y + MEASURE_TICK},
-                 INK_BLACK, HAIR);
-    }
-    pen_line(pen, (struct point){left, y}, (struct point){left + MEASURE_LENGTH, y}, INK_BLACK,
-             HAIR);
-    pen_text(pen, &style, left + MEASURE_LENGTH + FOOTER_GAP,
-             baseline_in(area.y, area.height, style.size), words, strlen(words),
-             pen->sheet->origin);
-}
-
-void foot_place(struct pen *pen, const struct frame *frame)
-{
-    const struct footer_facts *footer = sheet_footer(pen->sheet);
-    struct area left = frame->at[AREA_FOOTER], right = frame->at[AREA_FOOTER];
-    left.width = part_of(PART_OF_FOOTER_LEFT, frame->at[AREA_FOOTER].width);
-    right.x += left.width + FOOTER_GAP;
-    right.width -= left.width + FOOTER_GAP;
-    pen->block = BLOCK_FOOTER;
-    footer_text(pen, left, 0, footer->left[0], FOOTER_LEFT);
-    footer_text(pen, left, 1, footer->left[1], FOOTER_LEFT);
-    code_line_place(pen, right);
-    footer_text(pen, right, 1, footer->dates, FOOTER_RIGHT);
-    size_t outer = reading_skip(pen);
-    measure_place(pen, frame->at[AREA_MEASURE]);
-    reading_end(pen, outer);
 }

@@ -177,10 +177,18 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 
 /* The height that the sheet's title band needs where it takes two lines; 0: it takes one. */
 mpt band_height_least(struct pen *trial);
+
+/* The height of the bar that says when to call, where its words take several lines, as they may
+ * on paper of two sides; 0: they take one. */
+mpt call_line_height(const struct pen *trial);
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
 
 /* The signs of what happens, as they stand below the title. */
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
+
+/* foot.c: the height of the footer where its texts stand one below the other, as they may on
+ * paper of two sides; 0: two are beside two. */
+mpt footer_height(const struct pen *pen);
 void foot_place(struct pen *pen, const struct frame *frame);
 
 struct row_setting;

@@ -1,5 +1,6 @@
 /* share.c - what all sheets of a set share, so that the same blocks stand at the same place
  * on every page: the heights of the title band and of the signs (room: layout). */
+#include "call.h"
 #include "pages.h"
 
 struct sharing {
@@ -57,4 +58,13 @@ struct shared shared_find(const struct page_list *list, const struct pen *trial)
     band_fit(&sharing);
     signs_fit(&sharing);
     return sharing.shared;
+}
+
+struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared)
+{
+    struct page_needs needs = *shared;
+    needs.height[AREA_CALL_LINE] = call_line_height(trial);
+    needs.height[AREA_FOOTER] = footer_height(trial);
+    needs.height[AREA_CONTACT] = contact_height(trial);
+    return needs;
 }

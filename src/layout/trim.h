@@ -11,7 +11,7 @@
 #define TRIM_NOTHING INT_MAX
 
 struct trim {
-    int least;                    /* what yields as much as this, or more, is gone */
+    int least[BLOCK_COUNT];       /* what yields as much as this of a block, or more, is gone */
     /* Has the figure a place at all? NULL: all have. */
     bool (*stands)(void *of, const struct card_figure *figure);
     void *of;
@@ -24,8 +24,8 @@ const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *
 /* What goes next: the highest of what yields in it; YIELDS_NEVER: nothing does any more. */
 int yields_highest(const struct sheet *sheet);
 
-/* What the trimmed sheet lacks, in the order of the whole; gives how many. */
-size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
-                    const struct trim *trim, struct arena *arena, const struct yielded **list);
+/* What the sheet lacks that was trimmed so, in the order of the whole; gives how many. */
+size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct arena *arena,
+                    const struct yielded **list);
 
 #endif
