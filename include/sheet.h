@@ -381,6 +381,8 @@ const struct section_facts *sheet_section(const struct sheet *sheet, enum block_
 enum fact_kind {
     FACT_PRINTED,     /* words that stand on the page, and are in the check code */
     FACT_SHOWN,       /* the same, but they hang on the page's room or on the day: in no code */
+    FACT_CITED,       /* a source: in the code, and on the page or, where that has no room, on
+                         the safety plan */
     FACT_KNOWN        /* in the code, and not on the page in these words */
 };
 

@@ -148,7 +148,7 @@ static void warnings_visit(const struct visiting *visiting, const struct warning
         const struct card_warning *one = &warnings->items[i];
         give(visiting, FACT_PRINTED, "word", warnings->word, one->origin);
         give_behind(visiting, FACT_PRINTED, "text", one->text, one->origin);
-        give(visiting, FACT_PRINTED, "source", one->tag, one->origin);
+        give(visiting, FACT_CITED, "source", one->tag, one->origin);
     }
 }
 

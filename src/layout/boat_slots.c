@@ -8,6 +8,7 @@
 #include "text.h"
 #include "trait.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 struct gathering {
@@ -16,6 +17,7 @@ struct gathering {
     struct plan_views views;
     struct fixed_slot *slots;
     struct slot_item *items;      /* one a slot */
+    int rows;                     /* that views are cut into */
     uint64_t *own_cards, *cards;  /* one a slot: the cards that show it; and all of its place */
     size_t *leader;               /* one a slot: whose place it has */
     size_t count, slot_room, item_room;
@@ -201,15 +203,33 @@ static void plan_gather(struct gathering *gathering, const struct plan_facts *pl
 
 /* ---- the bodies ---- */
 
-/* A tag may touch the outline; a hull that is narrower than a tag bears one. */
+/* Half its breadth where a row is narrowest; at a bow, near the head of the row. A row that a deck
+ * does not fill has nothing to stand on. */
+static mpt row_half(const struct gathering *gathering, const struct view_body *body, int row)
+{
+    const struct plan_views *views = &gathering->views;
+    int rows = gathering->rows;
+    mpt lower = body_half(views, body, (row + 1) * 1000 / rows);
+    mpt upper = body_half(views, body, body->shape == SHAPE_STRAIGHT
+                                           ? row * 1000 / rows : (4 * row + 1) * 250 / rows);
+    return upper < lower ? upper : lower;
+}
+
+/* A tag may touch the outline of a hull; a deck between hulls ends where they begin. A hull that
+ * is narrower than a tag bears one. */
 static struct slot_body slot_body_of(const struct gathering *gathering,
                                      const struct view_body *body, mpt tag)
 {
-    struct slot_body slots = {.rows = VIEW_ROWS, .tag = tag, .gap = PLAN_TAG_GAP};
+    int rows = gathering->rows;
+    struct slot_body slots = {.rows = rows, .tag = tag, .gap = PLAN_TAG_GAP};
     mpt least = hull_share(gathering->views.width / 2, body->half);
-    for (int row = 0; row < VIEW_ROWS; row++) {
-        int32_t upper = (2 * row * 1000 + 1000 / 2) / (2 * VIEW_ROWS);
-        slots.half[row] = body_half(&gathering->views, body, upper) + TAG_OVER_HULL;
+    mpt off = hull_share(gathering->views.width / 2, abs(body->centre));
+    mpt most = gathering->views.width / 2 - off - TAG_RIM;
+    for (int row = 0; row < rows; row++) {
+        mpt over = body->shape == SHAPE_STRAIGHT ? -PLAN_TAG_GAP / 2 : TAG_OVER_HULL;
+        mpt half = row_half(gathering, body, row) + over;
+        half = half < most ? half : most;
+        slots.half[row] = half > 0 ? half : 0;
         if (least < tag / 2 && slots.half[row] > least / 2)
             slots.half[row] = tag / 2;
     }
@@ -338,11 +358,52 @@ static bool body_solve_with(struct gathering *gathering, int view, int body,
     return true;
 }
 
-static void body_solve(struct gathering *gathering, int view, int body)
+/* What it gave up. */
+static int body_solve(struct gathering *gathering, int view, int body)
 {
     for (int given_up = GIVES_NOTHING; given_up < GIVEN_UP_COUNT; given_up++)
         if (body_solve_with(gathering, view, body, (enum given_up)given_up))
+            return given_up;
+    return GIVEN_UP_COUNT;
+}
+
+/* How far all together stand ahead of where they belong, or abaft it: thousandths of the length. */
+static int strayed(const struct gathering *gathering)
+{
+    int strayed = 0;
+    for (size_t i = 0; i < gathering->count; i++) {
+        const struct slot_item *item = &gathering->items[i];
+        int along = (2 * gathering->slots[i].row + 1) * 500 / gathering->rows;
+        int ahead = item->from - along, abaft = along - item->to;
+        int out = ahead > abaft ? ahead : abaft;
+        strayed += gathering->slots[i].without_room || out < 0 ? 0 : out;
+    }
+    return strayed;
+}
+
+#define GIVING_UP 100000        /* is worse than any straying */
+#define STRAYED_MORE 30         /* that nobody sees */
+
+/* How badly things stand in so many rows. */
+static int boat_solve(struct gathering *gathering, int rows)
+{
+    int given_up = 0;
+    gathering->rows = rows;
+    for (int view = 0; view < gathering->views.count; view++)
+        for (int body = 0; body < gathering->views.views[view].body_count; body++)
+            given_up += body_solve(gathering, view, body);
+    return given_up * GIVING_UP + strayed(gathering);
+}
+
+/* As few rows as are hardly worse than the most rows would be: the fewer, the taller is each, or
+ * the more room is left below the plan. */
+static void boat_solve_in_fewest(struct gathering *gathering)
+{
+    int least = boat_solve(gathering, VIEW_ROWS_MOST);
+    for (int rows = VIEW_ROWS_LEAST; rows < VIEW_ROWS_MOST; rows++)
+        if (boat_solve(gathering, rows) <= least + STRAYED_MORE)
             return;
+    boat_solve(gathering, VIEW_ROWS_MOST);
 }
 
 static bool is_step_card(const struct sheet *sheet)
@@ -387,8 +448,21 @@ struct boat_slots boat_slots_find(const struct sheet_set *set, const struct pen 
         plan_gather(&gathering, sheet_plan(sheet));
     }
     cards_find(&gathering, set);
-    for (int view = 0; view < gathering.views.count; view++)
-        for (int body = 0; body < gathering.views.views[view].body_count; body++)
-            body_solve(&gathering, view, body);
-    return (struct boat_slots){gathering.views, gathering.slots, gathering.count};
+    boat_solve_in_fewest(&gathering);
+    return (struct boat_slots){gathering.views, gathering.rows, gathering.slots, gathering.count};
+}
+
+mpt views_begin(const struct plan_views *views)
+{
+    return VIEW_HEAD_HEIGHT + (views->words_above ? VIEW_WORDS_ABOVE : VIEW_HEAD_GAP);
+}
+
+struct plan_heights plan_heights(const struct pen *pen)
+{
+    mpt size = size_rule(pen->paper, ROLE_PLAN_TAG).floor;
+    mpt head = views_begin(&pen->slots->views) + OUTLINE_SMALL / 2;
+    mpt row = em_share(size, EM_PLAN_TAG_BOX) + PLAN_TAG_APART;
+    return (struct plan_heights){.floor = head + pen->slots->rows * row,
+                                 .aim = head + pen->slots->rows * (row + PLAN_ROW_EASE),
+                                 .gap = PLAN_CLEAR};
 }

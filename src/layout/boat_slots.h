@@ -6,7 +6,9 @@
 #include "pages.h"
 #include "plan_views.h"
 
-#define VIEW_ROWS 18
+/* Rows that a view is cut into from bow to stern. */
+#define VIEW_ROWS_LEAST 14
+#define VIEW_ROWS_MOST 18
 
 /* Where one tag, or one line of a name, stands. */
 struct fixed_slot {
@@ -22,11 +24,23 @@ struct fixed_slot {
 
 struct boat_slots {
     struct plan_views views;
+    int rows;
     const struct fixed_slot *slots;    /* tags, names and the mast */
     size_t count;
 };
 
 /* Of all sheets of a set that have a plan beside steps. */
 struct boat_slots boat_slots_find(const struct sheet_set *set, const struct pen *pen);
+
+/* The plan beside the steps has what other blocks of its column leave. */
+struct plan_heights {
+    mpt floor;           /* less has no room for its rows of tags */
+    mpt aim;             /* up to here type that is read larger goes before it */
+    mpt gap;             /* to the blocks below it */
+};
+struct plan_heights plan_heights(const struct pen *pen);
+
+/* From the upper edge of a plan to the bow: the heads of its views, and words above her. */
+mpt views_begin(const struct plan_views *views);
 
 #endif

@@ -1,6 +1,7 @@
 /* card_page.c - the page of a card: its steps on the left, plan and boxes on the right, the
  * call panel below; which sizes they take, and what is told where they do not fit (room:
  * layout). */
+#include "boat_slots.h"
 #include "boxes.h"
 #include "call.h"
 #include "pages.h"
@@ -17,34 +18,37 @@ struct card_sizes {
 struct right_column {
     const struct pen *pen;
     struct area area;
+    enum box_form form;
     struct laid_boxes boxes;
 };
 
 static bool boxes_leave_room(void *of, mpt size)
 {
     struct right_column *column = of;
-    column->boxes = boxes_lay(column->pen, size, column->area.width);
-    return column->boxes.height + plan_heights().aim <= column->area.height;
+    column->boxes = boxes_lay(column->pen, (struct box_measure){size, column->area.width,
+                                                                column->form});
+    return column->boxes.height + plan_heights(column->pen).aim <= column->area.height;
 }
 
 /* Boxes take the largest size that leaves the plan what it aims at; at the floor
  * the plan yields, down to its own floor. */
-static void boxes_fit(const struct pen *pen, const struct frame *frame,
+static void boxes_fit(const struct pen *pen, struct right_column *right,
                       struct card_sizes *sizes)
 {
-    struct right_column right = {.pen = pen, .area = frame->at[AREA_RIGHT]};
     struct size_rule rule = size_rule(pen->paper, ROLE_BOX);
-    boxes_leave_room(&right, size_that_fits(rule, SIZE_STEP, boxes_leave_room, &right));
-    sizes->boxes = right.boxes;
-    sizes->right_over = right.boxes.height + plan_heights().floor - right.area.height;
+    boxes_leave_room(right, size_that_fits(rule, SIZE_STEP, boxes_leave_room, right));
+    sizes->boxes = right->boxes;
+    sizes->right_over = right->boxes.height + plan_heights(pen).floor - right->area.height;
 }
 
-static struct card_sizes sizes_in(const struct pen *trial, const struct frame *frame)
+static struct card_sizes sizes_in(const struct pen *trial, const struct frame *frame,
+                                  enum box_form form)
 {
     struct area left = frame->at[AREA_LEFT];
     struct card_sizes sizes = {.steps = steps_fit(trial, left)};
+    struct right_column right = {.pen = trial, .area = frame->at[AREA_RIGHT], .form = form};
     sizes.left_over = sizes.steps.height - left.height;
-    boxes_fit(trial, frame, &sizes);
+    boxes_fit(trial, &right, &sizes);
     return sizes;
 }
 
@@ -60,33 +64,51 @@ struct laid_card {
     struct card_sizes sizes;
 };
 
+/* What a card is tried with. */
+struct card_way {
+    enum box_form boxes;
+    mpt script;                 /* size of the call panel's type */
+};
+
 static struct laid_card card_at(const struct pen *trial, const struct page_needs *shared,
-                                mpt script_size)
+                                struct card_way way)
 {
     struct page_needs needs = *shared;
-    struct laid_card card = {.panel = {.size = script_size}};
+    struct laid_card card = {.panel = {.size = way.script}};
     if (sheet_block(trial->sheet, BLOCK_CALL) != NULL)
-        card.panel = panel_lay(trial, script_size, safe_width(trial->paper));
+        card.panel = panel_lay(trial, way.script, safe_width(trial->paper));
     needs.height[AREA_PANEL] = card.panel.height;
     needs.contact_yielded = sheet_block(trial->sheet, BLOCK_CONTACT) == NULL;
     card.frame = frame_make(trial->paper, TEMPLATE_CARD, &needs);
-    card.sizes = sizes_in(trial, &card.frame);
+    card.sizes = sizes_in(trial, &card.frame, way.boxes);
     return card;
 }
 
 /* The size of the panel yields to that of rows, down to two thirds of its way; then rows and
  * headlines go to their floors; then the panel goes to its own. */
-static struct laid_card card_fit(const struct pen *trial, const struct page_needs *shared)
+static struct laid_card panel_fit(const struct pen *trial, const struct page_needs *shared,
+                                  enum box_form boxes)
 {
     struct size_rule script = size_rule(trial->paper, ROLE_SCRIPT);
     mpt third = (script.aim - script.floor) / 3, row = size_rule(trial->paper, ROLE_ROW).aim;
     for (mpt size = script.aim; size > script.floor + third; size -= third) {
-        struct laid_card card = card_at(trial, shared, size);
+        struct laid_card card = card_at(trial, shared, (struct card_way){boxes, size});
         if (sizes_hold(&card.sizes) && card.sizes.steps.sizes.row >= row)
             return card;
     }
-    struct laid_card card = card_at(trial, shared, script.floor + third);
-    return sizes_hold(&card.sizes) ? card : card_at(trial, shared, script.floor);
+    struct card_way way = {boxes, script.floor + third};
+    struct laid_card card = card_at(trial, shared, way);
+    way.script = script.floor;
+    return sizes_hold(&card.sizes) ? card : card_at(trial, shared, way);
+}
+
+/* What boxes go without goes when all sizes are at their floors. */
+static struct laid_card card_fit(const struct pen *trial, const struct page_needs *shared)
+{
+    struct laid_card card = panel_fit(trial, shared, BOXES_WHOLE);
+    for (int form = BOXES_WHOLE + 1; form < BOX_FORM_COUNT && card.sizes.right_over > 0; form++)
+        card = panel_fit(trial, shared, (enum box_form)form);
+    return card;
 }
 
 /* ---- what does not fit ---- */
@@ -157,7 +179,7 @@ static bool fit_told(struct pen *pen, const struct laid_card *card)
 static void body_place(struct pen *pen, const struct laid_card *card)
 {
     struct area right = card->frame.at[AREA_RIGHT], plan = right;
-    mpt gap = plan_heights().gap;
+    mpt gap = plan_heights(pen).gap;
     plan.height -= card->sizes.boxes.height + gap;
     steps_place(pen, &card->sizes.steps, card->frame.at[AREA_LEFT]);
     plan_place(pen, plan);

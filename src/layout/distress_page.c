@@ -162,7 +162,7 @@ struct laid_column {
 
 static struct laid_section cautions_lay(const struct pen *pen, mpt size, mpt width)
 {
-    struct laid_section laid = {.cautions = boxes_lay(pen, size, width)};
+    struct laid_section laid = {.cautions = boxes_lay(pen, (struct box_measure){size, width, BOXES_WHOLE})};
     laid.height = laid.cautions.height;
     return laid;
 }

@@ -141,12 +141,26 @@ static bool set_lessen(struct laying_set *set)
     return lessened;
 }
 
+/* Pages that belong together are made all or not at all: without its back a front tells nothing of
+ * what must never be done. Each page of a plan stands by itself. */
+static void pages_join(struct laying *laying)
+{
+    bool whole = true;
+    if (template_works[laying->templates[0]].failure != FULL_PAGE_FAILS)
+        return;
+    for (size_t p = 0; p < laying->count; p++)
+        whole = whole && laying->pages[p] != NULL;
+    for (size_t p = 0; p < laying->count && !whole; p++)
+        laying->pages[p] = NULL;
+}
+
 static struct laid_set set_laid(const struct laying_set *set)
 {
     size_t count = set->input->set->count;
     struct laid_sheet *laid = arena_array(set->arena, count, sizeof *laid);
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &set->laying[i];
+        pages_join(laying);
         laid[i] = (struct laid_sheet){laying->whole, laying->pages,
                                       laying->count > 0 ? laying->count : 1, NULL, 0};
         if (laying->count > 0)
@@ -172,6 +186,20 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     struct laid_set laid = set_laid(&set);
     arena_free(set.scratch);
     return laid;
+}
+
+const struct page *page_blank(const struct page *before, struct arena *arena)
+{
+    struct page *page = arena_alloc(arena, sizeof *page);
+    struct reading_part *all = arena_alloc(arena, sizeof *all);
+    *all = (struct reading_part){.kind = READING_GROUP};
+    *page = *before;
+    page->label = NULL;
+    page->items = NULL;
+    page->count = 0;
+    page->parts = all;
+    page->part_count = 1;
+    return page;
 }
 
 /* What found no room, and on which card. */

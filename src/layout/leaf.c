@@ -1,66 +1,65 @@
 /* leaf.c - a card on the front and the back of one leaf: what to do on the front, boxes, plan and
- * call on the back (room: layout). */
+ * call on the back, or the call on a leaf of its own (room: layout). */
+#include "boat_slots.h"
 #include "boxes.h"
 #include "call.h"
-#include "measures.h"
 #include "pages.h"
 #include "steps.h"
 #include "words.h"
 
-enum leaf_side { LEAF_BOTH, LEAF_FRONT, LEAF_BACK };
-
-/* On which side each block stands. */
-static const enum leaf_side side_of[BLOCK_COUNT] = {
+/* Which page each block stands on; LEAF_ALL: on each. */
+enum leaf_page { LEAF_ALL, LEAF_FRONT, LEAF_BACK, LEAF_CALL };
+static const enum leaf_page page_of_block[BLOCK_COUNT] = {
     [BLOCK_SIGNS] = LEAF_FRONT, [BLOCK_CALL_LINE] = LEAF_FRONT, [BLOCK_STEPS] = LEAF_FRONT,
     [BLOCK_PLAN] = LEAF_BACK, [BLOCK_DECISION] = LEAF_BACK, [BLOCK_NEVER] = LEAF_BACK,
     [BLOCK_CAUTIONS] = LEAF_BACK, [BLOCK_LOCAL_RULES] = LEAF_BACK,
-    [BLOCK_CONTACT] = LEAF_BACK, [BLOCK_CALL] = LEAF_BACK};
+    [BLOCK_CONTACT] = LEAF_CALL, [BLOCK_CALL] = LEAF_CALL};
 
-/* Boxes that go to the front where the back has no room, the first before the others. */
-static const enum block_key movable[] = {BLOCK_DECISION, BLOCK_NEVER, BLOCK_CAUTIONS,
-                                         BLOCK_LOCAL_RULES};
-#define MOVABLE (sizeof movable / sizeof *movable)
-
-static bool is_on_front(const struct laying *laying, enum block_key key)
-{
-    for (size_t i = 0; i < laying->on_front; i++)
-        if (movable[i] == key)
-            return true;
-    return side_of[key] == LEAF_FRONT;
-}
+static const enum word page_words[] = {
+    [LEAF_FRONT] = WORD_LEAF_FRONT, [LEAF_BACK] = WORD_LEAF_BACK, [LEAF_CALL] = WORD_LEAF_CALL};
 
 /* ---- splitting ---- */
 
-/* Called by the card's own number and which side it is: "Card 3, front". */
-static void side_title_set(struct sheet *sheet, enum word side, struct arena *arena)
+/* Called by the card's own number and which page of it this is: "Card 3, front". */
+static void side_title_set(struct sheet *sheet, enum leaf_page page, struct arena *arena)
 {
     struct title_facts *title = arena_alloc(arena, sizeof *title);
+    enum word word = page_words[page];
     *title = *sheet_title(sheet);
-    title->number = words_fill(sheet->words, arena, side, "card", title->number, NULL);
+    title->number = words_fill(sheet->words, arena, word, "card", title->number, NULL);
     page_facts_set(sheet, BLOCK_TITLE, (union block_facts){.title = title});
-    sheet->name = words_fill(sheet->words, arena, side, "card", sheet->name, NULL);
+    sheet->name = words_fill(sheet->words, arena, word, "card", sheet->name, NULL);
 }
 
-/* Who calls when, and that the words for it are overleaf. */
-static void overleaf_tell(struct sheet *sheet, struct arena *arena)
+/* Who calls when, and where the words for it are. */
+static void call_place_tell(const struct laying *laying, struct sheet *sheet, struct arena *arena)
 {
     struct card_text *line = arena_alloc(arena, sizeof *line);
+    enum word where = laying->call_apart ? WORD_LEAF_CALL_APART : WORD_LEAF_CALL_BACK;
     *line = *sheet_text(sheet, BLOCK_CALL_LINE);
     if (text_empty(line->text) || sheet_block(sheet, BLOCK_CALL) == NULL)
         return;
-    line->text = words_fill(sheet->words, arena, WORD_LEAF_CALL, "line", line->text, NULL);
+    line->text = words_fill(sheet->words, arena, where, "line", line->text, NULL);
     page_facts_set(sheet, BLOCK_CALL_LINE, (union block_facts){.text = line});
 }
 
+static bool is_on_page(const struct laying *laying, enum block_key key, enum leaf_page page)
+{
+    enum leaf_page own = page_of_block[key];
+    if (own == LEAF_CALL && !laying->call_apart)
+        own = LEAF_BACK;
+    return own == LEAF_ALL || own == page;
+}
+
 static const struct sheet *side_make(const struct laying *laying, const struct sheet *whole,
-                                     enum leaf_side side, struct arena *arena)
+                                     enum leaf_page page, struct arena *arena)
 {
     struct sheet *sheet = page_sheet(whole, &(struct page_place){.count = 1}, arena);
-    overleaf_tell(sheet, arena);
+    call_place_tell(laying, sheet, arena);
     for (enum block_key key = BLOCK_NONE; key < BLOCK_COUNT; key++)
-        if (side_of[key] != LEAF_BOTH && (side == LEAF_FRONT) != is_on_front(laying, key))
+        if (!is_on_page(laying, key, page))
             page_block_remove(sheet, key);
-    side_title_set(sheet, side == LEAF_FRONT ? WORD_LEAF_FRONT : WORD_LEAF_BACK, arena);
+    side_title_set(sheet, page, arena);
     return sheet;
 }
 
@@ -70,20 +69,23 @@ size_t leaf_split(struct laying *laying, struct pen *pen)
     const struct sheet *whole = laying->sheets[0];
     laying->sheets[0] = side_make(laying, whole, LEAF_FRONT, pen->arena);
     laying->sheets[1] = side_make(laying, whole, LEAF_BACK, pen->arena);
+    laying->sheets[2] = side_make(laying, whole, LEAF_CALL, pen->arena);
     laying->templates[1] = TEMPLATE_CARD_BACK;
-    return 2;
+    laying->templates[2] = TEMPLATE_CARD_CALL;
+    return laying->call_apart ? 3 : 2;
 }
 
-/* What the back has no room for goes to the front before anything yields. */
+/* The call has a leaf of its own where the back has no room for it though all has yielded that
+ * may: and that is back then. */
 bool leaf_lessen(struct laying *laying)
 {
-    bool moved = laying->full[1] && laying->on_front < MOVABLE;
-    while (moved && laying->on_front < MOVABLE &&
-           sheet_block(laying->whole, movable[laying->on_front]) == NULL)
-        laying->on_front++;
-    if (moved && laying->on_front < MOVABLE)
-        laying->on_front++;
-    return moved || rank_lessen(laying);
+    bool apart = !laying->call_apart && laying->full[1] &&
+                 yields_highest(laying->sheets[1]) == YIELDS_NEVER;
+    if (!apart)
+        return rank_lessen(laying);
+    laying->call_apart = true;
+    laying->trim.least[BLOCK_CONTACT] = TRIM_NOTHING;
+    return true;
 }
 
 /* ---- the front ---- */
@@ -105,8 +107,6 @@ bool card_front_place(struct pen *pen, struct pen *trial, const struct shared *s
 {
     struct frame frame = frame_make(pen->paper, TEMPLATE_CARD_FRONT, &shared->needs);
     struct area area = frame.at[AREA_LEFT];
-    struct laid_boxes below = boxes_lay(trial, size_rule(pen->paper, ROLE_BOX).floor, area.width);
-    area.height -= below.height;
     struct laid_steps steps = steps_fit(trial, area);
     mpt over = steps.height - area.height;
     bool kept = budget_kept(pen);
@@ -115,7 +115,6 @@ bool card_front_place(struct pen *pen, struct pen *trial, const struct shared *s
         return false;
     }
     steps_place(pen, &steps, area);
-    boxes_place(pen, &below, area.x, area.y + area.height + BOX_GAP);
     return kept;
 }
 
@@ -128,28 +127,34 @@ struct laid_back {
     mpt over;                 /* <= 0: it fits */
 };
 
-struct box_column { const struct pen *pen; struct area area; struct laid_boxes boxes; };
+struct box_column {
+    const struct pen *pen;
+    struct area area;
+    enum box_form form;
+    struct laid_boxes boxes;
+};
 
 static bool boxes_have_room(void *of, mpt size)
 {
     struct box_column *column = of;
-    column->boxes = boxes_lay(column->pen, size, column->area.width);
+    column->boxes = boxes_lay(column->pen, (struct box_measure){size, column->area.width,
+                                                                column->form});
     return column->boxes.height <= column->area.height;
 }
 
 /* Boxes take the largest size that has room beside the plan. */
-static void back_boxes_fit(const struct pen *trial, struct laid_back *back)
+static void back_boxes_fit(const struct pen *trial, struct laid_back *back, enum box_form form)
 {
-    struct box_column column = {.pen = trial, .area = back->frame.at[AREA_LEFT]};
+    struct box_column column = {.pen = trial, .area = back->frame.at[AREA_LEFT], .form = form};
     struct size_rule rule = size_rule(trial->paper, ROLE_BOX);
     boxes_have_room(&column, size_that_fits(rule, SIZE_STEP, boxes_have_room, &column));
     back->boxes = column.boxes;
-    mpt plan = plan_heights().floor, boxes = back->boxes.height;
+    mpt plan = plan_heights(trial).floor, boxes = back->boxes.height;
     back->over = (plan > boxes ? plan : boxes) - column.area.height;
 }
 
 static struct laid_back back_at(const struct pen *trial, const struct page_needs *shared,
-                                mpt script_size)
+                                enum box_form form, mpt script_size)
 {
     struct page_needs needs = *shared;
     struct laid_back back = {.panel = {.size = script_size}};
@@ -158,19 +163,20 @@ static struct laid_back back_at(const struct pen *trial, const struct page_needs
     needs.height[AREA_PANEL] = back.panel.height;
     needs.contact_yielded = sheet_block(trial->sheet, BLOCK_CONTACT) == NULL;
     back.frame = frame_make(trial->paper, TEMPLATE_CARD_BACK, &needs);
-    back_boxes_fit(trial, &back);
+    back_boxes_fit(trial, &back, form);
     return back;
 }
 
+/* The panel's type yields first, then what boxes go without. */
 static struct laid_back back_fit(const struct pen *trial, const struct page_needs *shared)
 {
     struct size_rule script = size_rule(trial->paper, ROLE_SCRIPT);
-    for (mpt size = script.aim; size > script.floor; size -= SIZE_STEP) {
-        struct laid_back back = back_at(trial, shared, size);
-        if (back.over <= 0)
-            return back;
-    }
-    return back_at(trial, shared, script.floor);
+    struct laid_back back = {.over = 1};
+    for (mpt size = script.aim; size >= script.floor && back.over > 0; size -= SIZE_STEP)
+        back = back_at(trial, shared, BOXES_WHOLE, size);
+    for (int form = BOXES_WHOLE + 1; form < BOX_FORM_COUNT && back.over > 0; form++)
+        back = back_at(trial, shared, (enum box_form)form, script.floor);
+    return back;
 }
 
 static void back_tell(struct pen *pen, const struct laid_back *back)
@@ -196,4 +202,34 @@ bool card_back_place(struct pen *pen, struct pen *trial, const struct shared *sh
     boxes_place(pen, &back.boxes, left.x, left.y);
     foot_blocks_place(pen, &back.panel, &back.frame);
     return true;
+}
+
+/* ---- the call alone ---- */
+
+struct call_page { const struct pen *pen; struct frame frame; struct laid_panel panel; };
+
+static bool call_has_room(void *of, mpt size)
+{
+    struct call_page *page = of;
+    page->panel = panel_lay(page->pen, size, safe_width(page->pen->paper));
+    return page->panel.height <= page->frame.at[AREA_PANEL].height;
+}
+
+bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *shared)
+{
+    struct page_needs needs = shared->needs;
+    needs.contact_yielded = sheet_block(pen->sheet, BLOCK_CONTACT) == NULL;
+    struct call_page page = {.pen = trial,
+                             .frame = frame_make(pen->paper, TEMPLATE_CARD_CALL, &needs)};
+    struct area *panel = &page.frame.at[AREA_PANEL];
+    call_has_room(&page, size_that_fits(size_rule(pen->paper, ROLE_SCRIPT), SIZE_STEP,
+                                        call_has_room, &page));
+    mpt over = page.panel.height - panel->height;
+    if (over > 0)
+        pen_too_long(pen, pen->sheet->boat->facts.name.place, over,
+                     "give a short name_spoken and looks: a call with fewer lines makes room",
+                     "the call panel");
+    panel->height = page.panel.height;
+    foot_blocks_place(pen, &page.panel, &page.frame);
+    return over <= 0;
 }

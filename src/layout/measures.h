@@ -13,7 +13,9 @@ enum em_share {
     EM_ASCENT = 740,       /* from the base line up to where the bounds of a line begin */
     EM_LINE = 950,         /* height of those bounds */
     EM_DESCENT = 220,      /* below the base line of a line with blanks */
-    EM_TAG_BOX = 1180,     /* height of the box of a tag */
+    EM_TAG_BOX = 1180,     /* height of the box of a tag, */
+    EM_PLAN_TAG_BOX = 1080,   /* and on the plan beside the steps; */
+    EM_NAME_BASELINE = 750,   /* there a name has as much above it as below its lowest letters */
     EM_DIGIT = 760,        /* the number in the disc of a step, which is as wide as the size */
     EM_LETTER = 450,       /* an average letter, wide */
     EM_LABEL_LARGE = 1125, /* of the least size: rows of a safety plan that have room, */
@@ -192,6 +194,11 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TAG_DRIFT_AIM MM(9)        /* a tag farther from its place needs a wider boat */
 #define TAG_DRIFT_GAIN MM(4)       /* what smaller tags must be nearer to be worth it */
 #define PLAN_TAG_GAP MM(0.4)
+#define PLAN_TAG_APART MM(0.06)    /* of one row to the next, besides their rims */
+#define PLAN_ROW_EASE MM(0.2)      /* more of a row where there is room */
+#define PLAN_WORDS_CLEAR MM(0.7)  /* words round the boat, from the heads */
+#define WORD_HINT_GAP MM(1.2)
+#define PLAN_CLEAR MM(0.8)         /* below the plan */
 #define PLAN_TAG_PADS MM(1.4)      /* left and right of a tag in its box; */
 #define PLAN_TAG_PADS_ROUND MM(1.8)   /* in a round one */
 #define SPOT_STEP MM(0.6)          /* from one spot that is tried to the next */
@@ -206,15 +213,16 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 /* ---- the boat beside the steps, twice: below and on deck ---- */
 
 #define PLAN_VIEW_WIDTH MM(32)
+#define PLAN_VIEW_SEVERAL_WIDTH MM(33)   /* of a boat with several hulls */
 #define PLAN_VIEW_ALONE_WIDTH MM(44)   /* of a boat that has one level */
-#define PLAN_VIEW_GAP MM(3)
 #define VIEW_HEAD_HEIGHT MM(5)
 #define VIEW_HEAD_GAP MM(2.2)
+#define VIEW_WORDS_ABOVE MM(4.8)   /* the same with a line of words in it */
 #define VIEW_HEAD_SIZE 11000
 #define HATCH_PITCH MM(1.8)
 #define BRIDGE_BEGINS 340          /* thousandths of the length: a catamaran's bridge deck */
 #define PART_SLACK 6               /* hundredths: parts of the boat may overlap so far */
-#define TAG_OVER_HULL MM(0.7)      /* a tag may pass the line so far */
+#define TAG_OVER_HULL MM(0.4)      /* a tag may pass the line so far */
 
 /* ---- words round the plan beside the steps ---- */
 

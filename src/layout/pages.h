@@ -19,7 +19,7 @@ struct laying {
                                                as can be */
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
     int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
-    size_t on_front;                        /* boxes that the back of a leaf has no room for */
+    bool call_apart;                        /* it has a leaf of its own */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
     enum template_key *templates;           /* of each page */
     const struct page **pages;              /* NULL: not to be made */
@@ -96,6 +96,7 @@ size_t leaf_split(struct laying *laying, struct pen *pen);
 bool leaf_lessen(struct laying *laying);
 bool card_front_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 bool card_back_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
 /* ---- plan_split.c: a plan of the boat over several pages ---- */
 

@@ -38,6 +38,15 @@ static struct point slot_middle(const struct drawn_view *drawn, const struct fix
                           drawn->area.y + drawn->pitch * slot->row + drawn->pitch / 2};
 }
 
+static bool is_of_card(const struct pen *pen, const struct fixed_slot *slot)
+{
+    const struct plan_facts *plan = sheet_plan(pen->sheet);
+    for (size_t i = 0; i < plan->marker_count && slot->marker != NULL; i++)
+        if (text_equal(plan->markers[i].tag, slot->text))
+            return true;
+    return false;
+}
+
 /* ---- outlines ---- */
 
 static struct outline outline_of(const struct drawn_view *drawn, const struct view_body *body)
@@ -53,15 +62,17 @@ static mpt view_y(const struct drawn_view *drawn, int32_t along)
     return drawn->area.y + hull_share(drawn->area.height, along);
 }
 
-/* The net between the bows of a boat with sails, and the deck behind it. */
+/* The net between the bows of a boat with sails, and the deck behind it; without sails the deck
+ * begins where a net would. */
 static void bridge_draw(const struct drawn_view *drawn, const struct view_body *body)
 {
     struct pen *pen = drawn->pen;
     mpt half = hull_share(drawn->slots->views.width / 2, body->half);
     mpt left = drawn->middle - half, right = drawn->middle + half;
-    mpt top = view_y(drawn, body->first), deck = view_y(drawn, BRIDGE_BEGINS);
+    bool sails = boat_is(pen->sheet->boat, TRAIT_SAIL, ZONE_NONE);
+    mpt top = view_y(drawn, body->first), deck = sails ? view_y(drawn, BRIDGE_BEGINS) : top;
     mpt bottom = view_y(drawn, body->last);
-    if (boat_is(pen->sheet->boat, TRAIT_SAIL, ZONE_NONE)) {
+    if (sails) {
         net_lines_draw(pen, (struct area){left, top, right - left, deck - top});
         pen_line(pen, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
                  OUTLINE_SMALL);
@@ -86,13 +97,14 @@ static void bodies_draw(const struct drawn_view *drawn)
 
 struct rows { int first, last, body; };
 
-/* The rows of what lies in that space; false: nothing of it stands in this view. */
+/* The rows of what is drawn in that space; false: nothing of it stands in this view. */
 static bool space_rows(const struct drawn_view *drawn, enum zone_key space, struct rows *rows)
 {
     bool found = false;
     for (size_t i = 0; i < drawn->slots->count; i++) {
         const struct fixed_slot *slot = &drawn->slots->slots[i];
-        if (!is_in(drawn, slot) || !zone_within(slot->zone, space))
+        bool seen = slot->kind != SLOT_TAG || is_of_card(drawn->pen, slot);
+        if (!is_in(drawn, slot) || !seen || !zone_within(slot->zone, space))
             continue;
         rows->first = found && rows->first < slot->row ? rows->first : slot->row;
         rows->last = found && rows->last > slot->row ? rows->last : slot->row;
@@ -105,7 +117,7 @@ static bool space_rows(const struct drawn_view *drawn, enum zone_key space, stru
 static mpt rows_half(const struct drawn_view *drawn, const struct rows *rows)
 {
     const struct view_body *body = &drawn->view->bodies[rows->body];
-    int32_t upper = rows->first * 1000 / VIEW_ROWS, lower = (rows->last + 1) * 1000 / VIEW_ROWS;
+    int32_t upper = rows->first * 1000 / drawn->slots->rows, lower = (rows->last + 1) * 1000 / drawn->slots->rows;
     mpt first = body_half(&drawn->slots->views, body, upper);
     mpt last = body_half(&drawn->slots->views, body, lower > 1000 ? 1000 : lower);
     return (first < last ? first : last) - OUTLINE_SMALL;
@@ -121,6 +133,7 @@ static void hatch_draw(struct pen *pen, struct area area)
         pen_part(pen, PART_HATCH);
     }
     pen_box(pen, area, INK_NONE, INK_BLACK, BULKHEAD_SMALL, 0);
+    pen_part(pen, PART_HATCH);
 }
 
 static void space_draw(const struct drawn_view *drawn)
@@ -138,15 +151,26 @@ static void space_draw(const struct drawn_view *drawn)
 
 /* ---- names and the mast ---- */
 
+static bool is_drawn_name(const struct drawn_view *drawn, const struct fixed_slot *slot)
+{
+    return is_in(drawn, slot) && slot->kind != SLOT_TAG && slot->text[0] != '\0';
+}
+
+static struct area name_plate(const struct drawn_view *drawn, const struct fixed_slot *slot)
+{
+    struct style style = plan_word_style(drawn->pen, FACE_TEXT);
+    mpt width = pen_width(drawn->pen, &style, slot->text);
+    return box_at(slot_middle(drawn, slot), width + 2 * ZONE_NAME_GAP, style.size);
+}
+
 static void name_draw(const struct drawn_view *drawn, const struct fixed_slot *slot)
 {
     struct pen *pen = drawn->pen;
     struct style style = plan_word_style(pen, FACE_TEXT);
     struct point middle = slot_middle(drawn, slot);
     mpt width = pen_width(pen, &style, slot->text);
-    struct area plate = box_at(middle, width + 2 * ZONE_NAME_GAP, style.size);
-    pen_box(pen, plate, INK_WHITE, INK_NONE, 0, 0);
-    pen_text(pen, &style, middle.x - width / 2, baseline_in(plate.y, plate.height, style.size),
+    struct area plate = name_plate(drawn, slot);
+    pen_text(pen, &style, middle.x - width / 2, plate.y + em_share(plate.height, EM_NAME_BASELINE),
              slot->text, strlen(slot->text), pen->sheet->origin);
 }
 
@@ -189,28 +213,22 @@ static void names_draw(const struct drawn_view *drawn)
             part_line_draw(drawn, slot);
     }
     for (size_t i = 0; i < drawn->slots->count; i++)
-        if (is_in(drawn, &drawn->slots->slots[i]) && drawn->slots->slots[i].text[0] != '\0' &&
-            drawn->slots->slots[i].kind != SLOT_TAG)
+        if (is_drawn_name(drawn, &drawn->slots->slots[i]))
+            pen_box(drawn->pen, name_plate(drawn, &drawn->slots->slots[i]), INK_WHITE, INK_NONE, 0,
+                    0);
+    for (size_t i = 0; i < drawn->slots->count; i++)
+        if (is_drawn_name(drawn, &drawn->slots->slots[i]))
             name_draw(drawn, &drawn->slots->slots[i]);
 }
 
 /* ---- tags ---- */
-
-static bool is_of_card(const struct pen *pen, const struct fixed_slot *slot)
-{
-    const struct plan_facts *plan = sheet_plan(pen->sheet);
-    for (size_t i = 0; i < plan->marker_count && slot->marker != NULL; i++)
-        if (text_equal(plan->markers[i].tag, slot->text))
-            return true;
-    return false;
-}
 
 static struct area tag_box(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
 {
     struct style style = plan_tag_style(size);
     mpt pad = slot->marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
     return box_at(slot_middle(drawn, slot), pen_width(drawn->pen, &style, slot->text) + pad,
-                  em_share(size, EM_TAG_BOX));
+                  em_share(size, EM_PLAN_TAG_BOX));
 }
 
 static void tag_draw(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
@@ -241,13 +259,15 @@ static bool view_holds(const struct drawn_view *drawn, mpt size)
     const struct boat_slots *slots = drawn->slots;
     struct area *boxes = arena_array(drawn->pen->arena, slots->count, sizeof *boxes);
     size_t count = 0;
+    for (size_t i = 0; i < slots->count; i++)
+        if (is_drawn_name(drawn, &slots->slots[i]))
+            boxes[count++] = name_plate(drawn, &slots->slots[i]);
     for (size_t i = 0; i < slots->count; i++) {
         const struct fixed_slot *slot = &slots->slots[i];
         if (!is_in(drawn, slot) || slot->kind != SLOT_TAG || !is_of_card(drawn->pen, slot))
             continue;
         boxes[count] = tag_box(drawn, slot, size);
-        if (!free_of(boxes[count], boxes, count, PLAN_TAG_GAP) ||
-            boxes[count].height + ZONE_NAME_GAP > drawn->pitch)
+        if (!free_of(boxes[count], boxes, count, PLAN_TAG_APART))
             return false;
         count++;
     }
@@ -288,19 +308,31 @@ static void view_head_place(const struct drawn_view *drawn, struct area bar)
              text, strlen(text), pen->sheet->origin);
 }
 
-/* PORT, left at the left of the bow, STARB'D, right at the right, BOW between two bows. */
+/* A word in bold and one that hints at it, from `x` on or up to it; the hint is so far below. */
+static void hinted_place(struct pen *pen, struct point at, enum plan_word word, mpt below)
+{
+    enum plan_word hint = word == PLAN_PORT ? PLAN_PORT_HINT : PLAN_STARBOARD_HINT;
+    mpt bold = word_width(pen, FACE_BOLD, word), light = word_width(pen, FACE_TEXT, hint);
+    mpt beside = below > 0 ? 0 : WORD_HINT_GAP;
+    bool port = word == PLAN_PORT;
+    word_place(pen, FACE_BOLD, port ? at.x : at.x - bold, at.y, word);
+    mpt from = below > 0 ? 0 : bold + beside;
+    word_place(pen, FACE_TEXT, port ? at.x + from : at.x - from - light, at.y + below, hint);
+}
+
+/* PORT, left at the left of the bow, STARB'D, right at the right, BOW between two bows; above
+ * several hulls all on one line. */
 static void corner_words_place(struct pen *pen, struct area area)
 {
     mpt size = size_rule(pen->paper, ROLE_PLAN_LABEL).floor, line = line_pitch(ROLE_PLAN_LABEL, size);
-    mpt first = baseline_in(area.y, line, size), right = area.x + area.width;
-    word_place(pen, FACE_BOLD, area.x, first, PLAN_PORT);
-    word_place(pen, FACE_TEXT, area.x, first + line, PLAN_PORT_HINT);
-    word_place(pen, FACE_BOLD, right - word_width(pen, FACE_BOLD, PLAN_STARBOARD), first,
-               PLAN_STARBOARD);
-    word_place(pen, FACE_TEXT, right - word_width(pen, FACE_TEXT, PLAN_STARBOARD_HINT),
-               first + line, PLAN_STARBOARD_HINT);
-    word_place(pen, FACE_BOLD, area.x + (area.width - word_width(pen, FACE_BOLD, PLAN_BOW)) / 2,
-               first + line, PLAN_BOW);
+    mpt first = baseline_in(area.y, line, size);
+    mpt below = pen->slots->views.words_above ? 0 : line;
+    hinted_place(pen, (struct point){area.x, first}, PLAN_PORT, below);
+    hinted_place(pen, (struct point){area.x + area.width, first}, PLAN_STARBOARD, below);
+    if (pen->slots->views.count > 1)
+        word_place(pen, FACE_BOLD,
+                   area.x + (area.width - word_width(pen, FACE_BOLD, PLAN_BOW)) / 2,
+                   first + below, PLAN_BOW);
 }
 
 /* ---- all ---- */
@@ -326,13 +358,14 @@ static void without_room_tell(struct pen *pen)
 static struct drawn_view view_in(struct pen *pen, int index, struct area area)
 {
     const struct plan_views *views = &pen->slots->views;
-    mpt whole = views->count * views->width + (views->count - 1) * PLAN_VIEW_GAP;
-    mpt left = area.x + (area.width - whole) / 2 + index * (views->width + PLAN_VIEW_GAP);
-    mpt top = area.y + VIEW_HEAD_HEIGHT + VIEW_HEAD_GAP, bottom = area.y + area.height;
+    mpt spare = area.width - views->width;
+    mpt left = area.x + (views->count == 1 ? spare / 2 : index * spare / (views->count - 1));
+    mpt top = area.y + views_begin(views);
+    mpt height = area.y + area.height - OUTLINE_SMALL / 2 - top;
     return (struct drawn_view){
         .pen = pen, .slots = pen->slots, .view = &views->views[index], .index = index,
-        .area = {left, top, views->width, bottom - top - OUTLINE_SMALL / 2},
-        .middle = left + views->width / 2, .pitch = (bottom - top) / VIEW_ROWS};
+        .area = {left, top, views->width, height},
+        .middle = left + views->width / 2, .pitch = height / pen->slots->rows};
 }
 
 static mpt tag_size_in(struct pen *pen, struct area area)
@@ -364,6 +397,6 @@ void plan_place(struct pen *pen, struct area area)
         names_draw(&drawn);
         view_tags_draw(&drawn, size);
     }
-    corner_words_place(pen, (struct area){area.x, area.y + VIEW_HEAD_HEIGHT + VIEW_HEAD_GAP,
+    corner_words_place(pen, (struct area){area.x, area.y + VIEW_HEAD_HEIGHT + PLAN_WORDS_CLEAR,
                                           area.width, area.height});
 }

@@ -25,26 +25,26 @@ static const struct plan_view catamaran_views[] = {
     {PLAN_HEAD_HULLS, true, 2, {HULL_AT(-534, 466), HULL_AT(534, 466)}},
     {PLAN_HEAD_DECK_SALOON, false, 3,
      {[BRIDGE_BODY] = {0, 640, SHAPE_STRAIGHT, 130, 930},
-      [PORT_BODY] = HULL_AT(-820, 180), [STARBOARD_BODY] = HULL_AT(820, 180)}}};
+      [PORT_BODY] = HULL_AT(-805, 195), [STARBOARD_BODY] = HULL_AT(805, 195)}}};
 #define HULLS_VIEW 0
 #define BRIDGE_VIEW 1
 
-#define THREE_HULLS {[BRIDGE_BODY] = {0, 620, SHAPE_FULL, WHOLE_LENGTH}, \
-                     [PORT_BODY] = HULL_AT(-890, 110), [STARBOARD_BODY] = HULL_AT(890, 110)}
+#define THREE_HULLS {[BRIDGE_BODY] = {0, 580, SHAPE_FULL, WHOLE_LENGTH}, \
+                     [PORT_BODY] = HULL_AT(-840, 160), [STARBOARD_BODY] = HULL_AT(840, 160)}
 static const struct plan_view trimaran_views[] = {{PLAN_HEAD_BELOW, true, 3, THREE_HULLS},
                                                   {PLAN_HEAD_DECK, false, 3, THREE_HULLS}};
 
-#define VIEWS_OF(list, width) (struct plan_views){list, LENGTH(list), width}
+#define VIEWS_OF(list, width, above) (struct plan_views){list, LENGTH(list), width, above}
 
 struct plan_views plan_views_of(const struct boat *boat)
 {
     if (boat->facts.hull.value == HULL_CATAMARAN)
-        return VIEWS_OF(catamaran_views, PLAN_VIEW_WIDTH);
+        return VIEWS_OF(catamaran_views, PLAN_VIEW_SEVERAL_WIDTH, true);
     if (boat->facts.hull.value == HULL_TRIMARAN)
-        return VIEWS_OF(trimaran_views, PLAN_VIEW_WIDTH);
+        return VIEWS_OF(trimaran_views, PLAN_VIEW_SEVERAL_WIDTH, true);
     if (!boat_has_cabin(boat))
-        return VIEWS_OF(open_views, PLAN_VIEW_ALONE_WIDTH);
-    return VIEWS_OF(cabin_views, PLAN_VIEW_WIDTH);
+        return VIEWS_OF(open_views, PLAN_VIEW_ALONE_WIDTH, false);
+    return VIEWS_OF(cabin_views, PLAN_VIEW_WIDTH, false);
 }
 
 static enum slot_queue queue_of(enum side side)

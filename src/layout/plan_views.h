@@ -30,6 +30,8 @@ struct plan_views {
     const struct plan_view *views;
     int count;
     mpt width;                /* of each */
+    bool words_above;         /* PORT and STARB'D stand above the boat: beside a single bow they
+                                 have room */
 };
 struct plan_views plan_views_of(const struct boat *boat);
 

@@ -35,6 +35,7 @@ struct solving {
 
 #define NO_WAY INT64_MAX
 #define ROW_PARTS 16        /* places are told in these shares of a row */
+#define OUTSIDE_COST 6
 
 /* ---- queues ---- */
 
@@ -97,6 +98,11 @@ static bool is_tag(const struct slot_item *item)
     return item->kind == SLOT_TAG;
 }
 
+static bool is_name(const struct slot_item *item)
+{
+    return item->kind == SLOT_NAME || item->kind == SLOT_NAME_BELOW;
+}
+
 /* The width of what stands in the middle: of tags abreast, of a name, 0 of nothing. */
 static mpt middle_width(const struct slot_body *body, struct slot_item *const *middle, int count)
 {
@@ -111,6 +117,14 @@ static mpt middle_width(const struct slot_body *body, struct slot_item *const *m
 static mpt side_width(const struct slot_body *body, int count)
 {
     return (mpt)count * (body->tag + body->gap);
+}
+
+/* A name gives way to the tags of a side, as far as the other side has room. */
+static bool name_fits(const struct slot_body *body, int row, struct abreast abreast,
+                      const struct slot_item *name)
+{
+    int sides = abreast.of[QUEUE_PORT] + abreast.of[QUEUE_STARBOARD];
+    return side_width(body, sides) + name->width <= 2 * body->half[row];
 }
 
 /* A side queue keeps clear of the middle line, where nothing stands on it too. */
@@ -128,16 +142,22 @@ static bool abreast_fits(const struct slot_body *body, int row, struct abreast a
                      ? abreast.of[QUEUE_PORT] : abreast.of[QUEUE_STARBOARD];
     if (widest == 0)
         return true;
-    mpt clear = inner > 0 ? inner : -body->gap / 2;
-    return clear + side_width(body, widest) <= body->half[row];
+    bool named = standing == 1 && is_name(middle[0]);
+    mpt clear = inner > 0 && !named ? inner : -body->gap / 2;
+    return clear + side_width(body, widest) <= body->half[row] &&
+           (!named || name_fits(body, row, abreast, middle[0]));
 }
 
+/* The square of how far it is from where it is drawn best; outside the place where it lies each
+ * step counts more. */
 static int64_t item_cost(const struct solving *solving, const struct slot_item *item, int row)
 {
-    int rows = solving->body->rows;
-    int64_t want = (int64_t)item->at * rows * ROW_PARTS / 1000;
-    int64_t off = (int64_t)row * ROW_PARTS + ROW_PARTS / 2 - want;
-    return off * off;
+    int64_t parts = (int64_t)solving->body->rows * ROW_PARTS;
+    int64_t middle = (int64_t)row * ROW_PARTS + ROW_PARTS / 2;
+    int64_t off = middle - item->at * parts / 1000;
+    int64_t ahead = item->from * parts / 1000 - middle, abaft = middle - item->to * parts / 1000;
+    int64_t out = ahead > abaft ? ahead : abaft;
+    return off * off + (out > 0 ? OUTSIDE_COST * out * out : 0);
 }
 
 static int64_t row_cost(const struct solving *solving, const size_t *stand,
@@ -239,11 +259,25 @@ static void row_solve(struct solving *solving, int row)
 
 /* ---- what was found ---- */
 
-static void middle_place(const struct slot_body *body, struct slot_item **items, int count)
+/* As near to the middle line as the tags of both sides let it. */
+static mpt name_x(const struct slot_body *body, int row, struct abreast abreast,
+                  const struct slot_item *name)
 {
+    mpt room = body->half[row] - name->width / 2;
+    mpt least = side_width(body, abreast.of[QUEUE_PORT]) - room;
+    mpt most = room - side_width(body, abreast.of[QUEUE_STARBOARD]);
+    return least > 0 ? least : most < 0 ? most : 0;
+}
+
+static void middle_place(const struct slot_body *body, int row, struct slot_item **items,
+                         struct abreast abreast)
+{
+    int count = abreast.of[QUEUE_MIDDLE];
     mpt pitch = body->tag + body->gap;
     for (int i = 0; i < count; i++)
         items[i]->x = (mpt)(2 * i - (count - 1)) * pitch / 2;
+    if (count == 1 && is_name(items[0]))
+        items[0]->x = name_x(body, row, abreast, items[0]);
 }
 
 /* What lies farther out stands farther out. */
@@ -268,7 +302,7 @@ static void row_place_items(struct solving *solving, int row, const size_t *stan
             first[q][i]->row = row;
     }
     side_place(solving->body, row, first[QUEUE_PORT], abreast.of[QUEUE_PORT], -1);
-    middle_place(solving->body, first[QUEUE_MIDDLE], abreast.of[QUEUE_MIDDLE]);
+    middle_place(solving->body, row, first[QUEUE_MIDDLE], abreast);
     side_place(solving->body, row, first[QUEUE_STARBOARD], abreast.of[QUEUE_STARBOARD], 1);
 }
 

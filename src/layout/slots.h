@@ -21,7 +21,7 @@ enum slot_queue { QUEUE_PORT, QUEUE_MIDDLE, QUEUE_STARBOARD, QUEUE_COUNT };
 enum slot_kind {
     SLOT_TAG,
     SLOT_MARK,          /* what is drawn in the middle and has no tag, such as a mast */
-    SLOT_NAME,          /* a line of words, in the middle */
+    SLOT_NAME,          /* a line of words, in the middle as far as tags beside it let it */
     SLOT_NAME_BELOW     /* the line that stands directly below such */
 };
 

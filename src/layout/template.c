@@ -47,7 +47,7 @@ struct area_row {
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
     {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}
 
-#define MEASURE_ROW {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), 0, {0}}
+#define MEASURE_ROW {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), MM(0.2), {0}}
 
 #define HEAD_ROWS TITLE_ROWS, WHEN_ROWS, MEASURE_ROW
 
@@ -74,6 +74,12 @@ static const struct area_row card_back_rows[] = {
     TITLE_ROWS, MEASURE_ROW, CALL_ROWS,
     {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(67), MM(2), {0}},
     {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
+static const struct area_row card_call_rows[] = {
+    TITLE_ROWS, MEASURE_ROW,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
+    {AREA_CONTACT, CUT_HEAD, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}},
+    {AREA_PANEL, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* Wider left columns take the longest phrases, and names that are long to spell, at the
  * least size. */
@@ -227,11 +233,6 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
             frame.at[row->area] = area;
     }
     return frame;
-}
-
-struct plan_heights plan_heights(void)
-{
-    return (struct plan_heights){.floor = MM(70), .aim = MM(73.8), .gap = MM(0.8)};
 }
 
 /* ---- parts of an area ---- */

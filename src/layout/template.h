@@ -39,6 +39,8 @@ enum page_area {
              FULL_PAGE_FAILS) \
     TEMPLATE(CARD_BACK, card_back_rows, 1, card_back_place, leaf_split, leaf_lessen, \
              FULL_PAGE_FAILS) \
+    TEMPLATE(CARD_CALL, card_call_rows, 1, card_call_place, leaf_split, leaf_lessen, \
+             FULL_PAGE_FAILS) \
     TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, whole_split, \
              rank_lessen, FULL_PAGE_FAILS) \
     TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
@@ -74,14 +76,6 @@ struct frame frame_make(const struct paper *paper, enum template_key key,
 
 /* How many ways the template has: columns of several widths. */
 int template_ways(enum template_key key);
-
-/* The plan beside the steps has what other blocks of its column leave. */
-struct plan_heights {
-    mpt floor;           /* less shows no place */
-    mpt aim;             /* up to here type that is read larger goes before it */
-    mpt gap;             /* to the blocks below it */
-};
-struct plan_heights plan_heights(void);
 
 /* ---- parts of an area, as shares of it ---- */
 

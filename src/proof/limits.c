@@ -11,6 +11,7 @@
 #define SAFE_FOOT MM(8)
 #define HOLE_CLEAR MM(7.5)       /* from the middle of a punched hole */
 #define HEAD_CLEAR MM(8)         /* below the middle of one */
+#define MARK_CLEAR MM(5)         /* above what tells only what kind of copy this is */
 #define READ_AT 500              /* mm: what the table below holds for */
 #define TITLE_READ_AT 1600       /* mm: the same of titles */
 
@@ -80,6 +81,14 @@ struct area safe_area(const struct page *page)
     mpt head = punched ? page->paper->punch_down + HEAD_CLEAR : SAFE_SIDE;
     return (struct area){SAFE_SIDE, head, page->width - 2 * SAFE_SIDE,
                          page->height - head - SAFE_FOOT};
+}
+
+struct area marks_area(const struct page *page)
+{
+    struct area area = safe_area(page);
+    area.height += area.y - MARK_CLEAR;
+    area.y = MARK_CLEAR;
+    return area;
 }
 
 struct area punched_area(const struct page *page)

@@ -36,7 +36,8 @@ static const char *item_named(const struct proofing *p, const struct page_item *
 static void safe_area_judge(struct proofing *p, size_t i)
 {
     const struct page_item *item = &p->page->items[i];
-    struct area safe = safe_area(p->page);
+    bool mark = in_block(item, BLOCK_MARK) || in_block(item, BLOCK_UNAPPROVED);
+    struct area safe = mark ? marks_area(p->page) : safe_area(p->page);
     struct area area = is_text(item) ? p->ink[i] : item->area;
     mpt out = safe.x - area.x, right = RIGHT_OF(area) - RIGHT_OF(safe);
     mpt head = safe.y - area.y, foot = FOOT_OF(area) - FOOT_OF(safe);
@@ -177,12 +178,19 @@ static void pair_judge(struct proofing *p, size_t i, size_t j)
                     apart_words(p, area_gap(a->area, b->area)), item_named(p, a));
 }
 
+/* A white rim is paper. */
+static struct area black_of(const struct page_item *frame)
+{
+    return frame->stroke == INK_WHITE ? area_grown(frame->area, -frame->line_width / 2)
+                                      : frame->area;
+}
+
 static void markers_judge(struct proofing *p, size_t i, size_t j)
 {
     const struct page_item *a = plan_tag_frame(p, i), *b = plan_tag_frame(p, j);
     if (a == NULL || b == NULL)
         return;
-    mpt gap = area_gap(a->area, b->area);
+    mpt gap = area_gap(black_of(a), black_of(b));
     if (gap < MARKERS_APART)
         proof_found(p, RULE_MARKERS_APART, &p->page->items[j], "%s %s", apart_words(p, gap),
                     item_named(p, &p->page->items[i]));

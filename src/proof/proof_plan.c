@@ -78,14 +78,49 @@ static bool is_plan_line(const struct page_item *item)
     return item->kind == PAGE_LINE && (is_boat_line(item) || net);
 }
 
-/* The area of all outlines, or of all lines between them, of one plan block. */
-static struct area plan_area(const struct proofing *p, enum block_key block,
+/* ---- views ---- */
+
+/* The boat may be drawn more than once in a block, side by side: what is below, what is on deck.
+ * A view is the column of the page that a tag stands in. */
+struct view {
+    enum block_key block;
+    mpt left, right;
+};
+
+/* The bar with the name of a view, over it. */
+static bool is_view_head(const struct page_item *item)
+{
+    return item->kind == PAGE_BOX && item->block == BLOCK_PLAN && item->fill == INK_BLACK &&
+           item->stroke == INK_NONE;
+}
+
+/* A drawing without heads is one view, as wide as the page. */
+static struct view view_of(const struct proofing *p, const struct page_item *tag)
+{
+    mpt middle = tag->area.x + tag->area.width / 2;
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *head = &p->page->items[i];
+        if (is_view_head(head) && tag->block == BLOCK_PLAN && head->area.x <= middle &&
+            middle <= RIGHT_OF(head->area))
+            return (struct view){tag->block, head->area.x, RIGHT_OF(head->area)};
+    }
+    return (struct view){tag->block, 0, p->page->width};
+}
+
+static bool is_in_view(const struct page_item *item, const struct view *view)
+{
+    mpt middle = item->area.x + item->area.width / 2;
+    return item->block == view->block && view->left <= middle && middle <= view->right;
+}
+
+/* The area of all outlines, or of all lines between them, of one view. */
+static struct area plan_area(const struct proofing *p, const struct view *view,
                              bool (*wanted)(const struct page_item *item))
 {
     struct area area = {0, 0, 0, 0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (item->block != block || !wanted(item))
+        if (!is_in_view(item, view) || !wanted(item))
             continue;
         area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
     }
@@ -99,12 +134,12 @@ static bool is_deck_box(const struct page_item *item)
 
 /* Between the hulls of a boat that has several: at the height of the beams and of the deck that
  * join them she has something to stand on. */
-static bool between_hulls(const struct proofing *p, enum block_key block, struct point point)
+static bool between_hulls(const struct proofing *p, const struct view *view, struct point point)
 {
     const struct boat *boat = p->sheet->boat;
-    struct area hulls = plan_area(p, block, is_outline);
-    struct area lines = plan_area(p, block, is_plan_line);
-    struct area deck = plan_area(p, block, is_deck_box);
+    struct area hulls = plan_area(p, view, is_outline);
+    struct area lines = plan_area(p, view, is_plan_line);
+    struct area deck = plan_area(p, view, is_deck_box);
     struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
                                                                    : area_union(lines, deck);
     mpt eighth = hulls.width / 8;
@@ -113,15 +148,14 @@ static bool between_hulls(const struct proofing *p, enum block_key block, struct
            point.y >= joined.y && point.y <= FOOT_OF(joined);
 }
 
-static bool on_boat(const struct proofing *p, enum block_key block, struct point point)
+static bool on_boat(const struct proofing *p, const struct view *view, struct point point)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_outline(item) && item->block == block &&
-            outline_encloses(p, item, point))
+        if (is_outline(item) && is_in_view(item, view) && outline_encloses(p, item, point))
             return true;
     }
-    return between_hulls(p, block, point);
+    return between_hulls(p, view, point);
 }
 
 static void inside_judge(struct proofing *p, const struct page_item *tag,
@@ -132,8 +166,9 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
     mpt left = box.x + in_x, right = RIGHT_OF(box) - in_x;
     mpt head = box.y + in_y, foot = FOOT_OF(box) - in_y;
     const struct point corners[] = {{left, head}, {right, head}, {left, foot}, {right, foot}};
+    struct view view = view_of(p, tag);
     for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
-        if (!on_boat(p, tag->block, corners[i])) {
+        if (!on_boat(p, &view, corners[i])) {
             proof_found(p, RULE_MARKERS_INSIDE, tag, "stands off the boat");
             return;
         }
@@ -142,7 +177,8 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
 static void side_judge(struct proofing *p, const struct page_item *tag,
                        const struct page_item *frame, enum side side)
 {
-    struct area boat = plan_area(p, tag->block, is_outline);
+    struct view view = view_of(p, tag);
+    struct area boat = plan_area(p, &view, is_outline);
     mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
     if (sheet_places(p->sheet)->facing == FACING_STERN)
         off = -off;                       /* its reader looks aft: the stern is up */
@@ -211,10 +247,13 @@ static size_t tag_count_in_words(const struct proofing *p, const char *tag)
     return count;
 }
 
-static void tag_told(struct proofing *p, const char *tag, size_t drawn)
+/* What is on both sides stands on both. */
+static void tag_told(struct proofing *p, const struct marker *marker)
 {
+    const char *tag = marker->tag;
+    size_t drawn = tag_count_on_plan(p, tag), wanted = marker->side == SIDE_BOTH ? 2 : 1;
     proof_measured(p, 2);
-    if (drawn != 1)
+    if (drawn != wanted)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);
     else if (tag_count_in_words(p, tag) == 0)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
@@ -224,7 +263,7 @@ static void rows_judge(struct proofing *p)
 {
     const struct plan_facts *plan = sheet_plan(p->sheet);
     for (size_t i = 0; i < plan->marker_count && !has_places(p->sheet); i++)
-        tag_told(p, plan->markers[i].tag, tag_count_on_plan(p, plan->markers[i].tag));
+        tag_told(p, &plan->markers[i]);
 }
 
 /* Does a line from that place end at the box? */

@@ -50,8 +50,8 @@ static void words_judge(struct saying *saying)
 static void fact_said(void *of, const struct fact *fact)
 {
     struct saying *saying = of;
-    if (fact->kind == FACT_KNOWN)
-        return;
+    if (fact->kind == FACT_KNOWN || fact->kind == FACT_CITED)
+        return;                            /* sources: G19 */
     if (!fact->joined) {
         words_judge(saying);
         saying->origin = fact->origin;

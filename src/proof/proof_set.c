@@ -1,6 +1,8 @@
 /* proof_set.c - the cards of a boat together: blocks at one place, one name an item,
- * exits that lead to a card (room: proof). Rules G14, G16, G22. */
+ * sources, exits that lead to a card (room: proof). Rules G14, G16, G19, G22. */
 #include "proof_room.h"
+
+#include "promise.h"
 
 #include <string.h>
 
@@ -8,23 +10,44 @@
 
 /* ---- G22 ---- */
 
+/* What of a block stands at one place: its first thing; of steps and plan, whose first things
+ * differ in size, the upper left corner of all of it; what grows from the foot of the page, its
+ * lower left corner. */
+enum fixed_corner { CORNER_OF_FIRST, CORNER_OF_ALL, CORNER_AT_FOOT };
+
 /* Blocks of every card, and those of cards with steps only. */
 static const struct fixed_block {
     enum block_key key;
+    enum fixed_corner corner;
     bool with_steps;
-} fixed[] = {{BLOCK_MARK, false},    {BLOCK_TITLE, false}, {BLOCK_SIGNS, false},
-             {BLOCK_CALL_LINE, false}, {BLOCK_CONTACT, false}, {BLOCK_CALL, false},
-             {BLOCK_FOOTER, false},  {BLOCK_STEPS, true}, {BLOCK_PLAN, true}};
+} fixed[] = {{BLOCK_MARK, CORNER_OF_FIRST, false},   {BLOCK_UNAPPROVED, CORNER_OF_FIRST, false},
+             {BLOCK_TITLE, CORNER_OF_FIRST, false},  {BLOCK_SIGNS, CORNER_OF_FIRST, false},
+             {BLOCK_CALL_LINE, CORNER_OF_FIRST, false}, {BLOCK_CALL, CORNER_AT_FOOT, true},
+             {BLOCK_FOOTER, CORNER_OF_FIRST, false}, {BLOCK_STEPS, CORNER_OF_ALL, true},
+             {BLOCK_PLAN, CORNER_OF_ALL, true}};
 
-/* Where a block stands: its first thing; of steps and plan, whose first things
- * differ in size, all of it. */
+static struct area corner_of(const struct proof_block *block, const struct page_item *first,
+                             enum fixed_corner corner)
+{
+    struct area all = block->area;
+    switch (corner) {
+    case CORNER_OF_FIRST:
+        return first->area;
+    case CORNER_OF_ALL:
+        return all;
+    case CORNER_AT_FOOT:
+        return (struct area){all.x, FOOT_OF(all), 0, 0};
+    }
+    promise_unreached();
+}
+
 static bool block_corner(const struct proofing *p, const struct fixed_block *row,
                          struct area *corner, const struct page_item **first)
 {
     for (size_t i = 0; i < p->block_count; i++)
         if (p->blocks[i].key == row->key) {
             *first = &p->page->items[p->blocks[i].first];
-            *corner = row->with_steps ? p->blocks[i].area : (*first)->area;
+            *corner = corner_of(&p->blocks[i], *first, row->corner);
             return true;
         }
     return false;
@@ -137,6 +160,33 @@ static void terms_judge(struct proofing *const *all, size_t count)
     }
 }
 
+/* ---- G19 ---- */
+
+/* Does a sheet that lists the sources of a set name it? */
+static bool source_listed(const struct laid_set *laid, const char *tag)
+{
+    for (size_t i = 0; i < laid->count; i++)
+        if (strstr(sheet_text(laid->sheets[i].sheet, BLOCK_SOURCES)->text, tag) != NULL)
+            return true;
+    return false;
+}
+
+/* Each sentence has its source on its page or, where that has no room for any, on the safety
+ * plan. */
+static void sources_judge(const struct laid_set *laid, struct proofing *p, enum block_key block)
+{
+    const struct warnings_facts *warnings = sheet_warnings(p->sheet, block);
+    for (size_t i = 0; i < warnings->count; i++) {
+        const char *tag = warnings->items[i].tag;
+        struct page_item words_of = {.origin = warnings->items[i].origin, .block = block,
+                                     .kind = PAGE_BOX};
+        proof_measured(p, 1);
+        if (text_empty(tag) || (!block_says(p, block, tag) && !source_listed(laid, tag)))
+            proof_found(p, RULE_WARNING_SOURCE, &words_of, "no source with \"%s\"",
+                        warnings->items[i].text);
+    }
+}
+
 /* ---- G14 ---- */
 
 static void set_exit_judge(const struct laid_set *laid, struct proofing *p, const char *sheet)
@@ -157,6 +207,8 @@ void proof_together(const struct laid_set *laid, struct proofing *const *all, si
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
     for (size_t i = 0; i < count; i++) {
+        sources_judge(laid, all[i], BLOCK_NEVER);
+        sources_judge(laid, all[i], BLOCK_CAUTIONS);
         set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->yes_card);
         set_exit_judge(laid, all[i], sheet_decision(all[i]->sheet)->no_card);
     }

@@ -5,7 +5,7 @@
 #include "proof_room.h"
 
 #define STROKE_LEAST MM(0.35)
-#define BLANK_LEAST MM(8.4)      /* 9 mm less the rule and rounding */
+#define BLANK_LEAST MM(6.8)      /* 7.6 mm less the rule and what reaches below a line */
 #define LEADING_LEAST 1145       /* thousandths: rounding of a line's height */
 #define LEADING_MOST 1505
 #define MEASURE_MOST 55

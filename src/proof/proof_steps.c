@@ -151,20 +151,13 @@ static size_t words_said(const struct proofing *p, enum block_key block, const c
     return count;
 }
 
-static void warnings_source_judge(struct proofing *p, enum block_key block, const char *word,
-                                  const struct card_warning *warnings, size_t count, size_t words)
+static void signal_word_judge(struct proofing *p, enum block_key block, const char *word,
+                              size_t count)
 {
-    proof_measured(p, count == 0 ? 0 : 1 + count);
-    if (count > 0 && (text_empty(word) || words_said(p, block, word) < words))
+    proof_measured(p, count == 0 ? 0 : 1);
+    if (count > 0 && (text_empty(word) || words_said(p, block, word) < count))
         proof_found(p, RULE_WARNING_SOURCE, NULL, "a signal word is missing in \"%s\"",
                     block_word(block));
-    for (size_t i = 0; i < count; i++) {
-        struct page_item words_of = {.origin = warnings[i].origin, .block = block,
-                                     .kind = PAGE_BOX};
-        if (text_empty(warnings[i].tag) || !block_says(p, block, warnings[i].tag))
-            proof_found(p, RULE_WARNING_SOURCE, &words_of, "no source with \"%s\"",
-                        warnings[i].text);
-    }
 }
 
 static bool first_sign_below(const struct proofing *p, mpt from, mpt to, mpt *top)
@@ -318,11 +311,8 @@ void proof_steps(struct proofing *p)
     count_judge(p, "local rules", rules->count, LOCAL_RULES_MOST);
     decision_judge(p);
     tags_judge(p);
-    warnings_source_judge(p, BLOCK_NEVER, nevers->word, nevers->items, nevers->count,
-                          nevers->count);
-    warnings_source_judge(p, BLOCK_CAUTIONS, cautions->word, cautions->items,
-                          cautions->count,
-                          cautions->count);
+    signal_word_judge(p, BLOCK_NEVER, nevers->word, nevers->count);
+    signal_word_judge(p, BLOCK_CAUTIONS, cautions->word, cautions->count);
     for (size_t i = 0; i < sheet_steps(sheet)->count; i++)
         lethal_judge(p, i);
     channel_judge(p);

@@ -12,7 +12,8 @@
 static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_SAFE_AREA] = {"G1", "everything stands inside the safe area",
         "sides 10, head 16, foot 8 mm", "move it inside, or shorten it", PROOF_ERROR, PROOF_PAGE,
-        "the outer half of a frame's own line (0.35 mm): still 7.6 mm from the paper's edge",
+        "the outer half of a frame's own line (0.35 mm): still 7.6 mm from the paper's edge; the "
+        "two marks of what kind of copy it is stand beside the hole, 5 mm from the edge",
         "edges that printers cannot print, 4.0 to 4.3 mm"},
     [RULE_HOLE] = {"G1", "the punched hole takes nothing away",
         "7.5 mm round a point 8 mm below the paper's edge", "move it down", PROOF_ERROR,
@@ -167,7 +168,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "write it with letters of the card's face", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_WARNING_SOURCE] = {"G19", "cautions and nevers have signal word and source",
         "each", "name the source", PROOF_ERROR, PROOF_PAGE,
-        "local rules stand on the base's source, printed with them", "ANSI Z535"},
+        "where a page has no room its sources stand on the safety plan; local rules stand on the base's source, printed with them", "ANSI Z535"},
     [RULE_LETHAL] = {"G19", "the prohibition that guards a step stands inside it",
         "between its headline and its first row", "set it there", PROOF_ERROR, PROOF_PAGE,
         "NEVER and CAUTION have their own place beside the steps : that block is "
@@ -178,7 +179,7 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "what is outside her (a bathing platform, from 100 to 105 of her length); a tag may "
         "reach over the outline by a quarter of itself", HOUSE},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
-        "each row's tag once, no tag without words", "record the zone of the gear", PROOF_ERROR,
+        "each row's tag once, on both sides if it is there, no tag without words", "record the zone of the gear", PROOF_ERROR,
         PROOF_PAGE, "gear of no zone has no place on the plan; a safety plan has a rule of its "
         "own", HOUSE},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
@@ -217,7 +218,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_BLOCKS_SET] = {"G22", "the same blocks stand at the same place on every card",
         "0.5 mm", "give all cards of the set the same frame", PROOF_ERROR, PROOF_SET,
         "decision, NEVER and CAUTIONS hang below a plan that takes what room they leave: same "
-        "column, same order. The distress card and the safety plan have their own lists",
+        "column, same order. The call grows from the foot with its words, and the line of rescue "
+        "centre and base stands on it. The distress card and the safety plan have their own lists",
         "usability studies of cognitive aids"},
     [RULE_CHANNEL] = {"G23", "a card that calls names channel 16", "in the call panel",
         "name the channel", PROOF_ERROR, PROOF_PAGE,
@@ -252,9 +254,9 @@ static const struct proof_rule rules[RULE_COUNT] = {
         PROOF_PAGE, "strokes of letters follow from the face and the size of the type (G4)",
         HOUSE},
     [RULE_BLANKS] = {"A59", "a blank has room for a wax pencil",
-        "9 mm high, 8.4 of them free of ink",
+        "7.6 mm high, 6.8 of them free of ink",
         "give the line more height", PROOF_ERROR, PROOF_PAGE,
-        "9 mm, not 12: so that the call fits", HOUSE},
+        "7.6 mm, not 12: so that the call fits", HOUSE},
     [RULE_PLACE_FIRST] = {"G32", "in a row the place is read first, in bold, and then its gear",
         "above its tags, or left of them", "set the place before its gear", PROOF_ERROR,
         PROOF_PAGE, EVERY, "the place is the news: what to do the headline has said"},
