@@ -10,7 +10,7 @@
     BLOCK(UNAPPROVED, "unapproved", TEXT)   /* the same where nobody approved it */ \
     BLOCK(TITLE, "title", TITLE)            /* and the sign, boat and number beside it */ \
     BLOCK(SIGNS, "signs", SIGNS) \
-    BLOCK(CALL_LINE, "call line", TEXT)     /* who calls when */ \
+    BLOCK(CALL_LINE, "call line", CASES)    /* who calls when */ \
     BLOCK(STEPS, "steps", STEPS) \
     BLOCK(PLAN, "plan", PLAN)               /* of the boat, with her tags */ \
     BLOCK(DECISION, "decision", DECISION) \
@@ -35,8 +35,8 @@
     BLOCK(FOOTER, "footer", FOOTER)
 
 enum facts_kind {
-    FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_STEPS, FACTS_PLAN, FACTS_DECISION,
-    FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_INDEX,
+    FACTS_BARE, FACTS_TEXT, FACTS_TITLE, FACTS_SIGNS, FACTS_CASES, FACTS_STEPS, FACTS_PLAN,
+    FACTS_DECISION, FACTS_WARNINGS, FACTS_CONTACT, FACTS_CALL, FACTS_SECTION, FACTS_PLACES, FACTS_INDEX,
     FACTS_LEGEND, FACTS_ROWS, FACTS_PAGES, FACTS_FOOTER
 };
 

@@ -111,6 +111,9 @@ struct marker {
     const char *name;             /* of its zone: Cockpit locker */
     const struct zone *zone;
     enum side side;
+    enum side drawn;              /* the side on which a plan draws it: its own; where none is
+                                     recorded that of its spot's words (each side), or of all its
+                                     neighbours */
     enum level level;
     int32_t x_mm, y_mm;
     int32_t from_mm, to_mm;       /* aft of the bow: within these it lies for certain */
@@ -177,6 +180,13 @@ struct title_facts {
 struct signs_facts {
     const char *word;             /* WHEN, before them; "" where it does not belong */
     const char *signs;
+};
+
+/* Who calls when, a text each case: **ALONE:** call after step 4. */
+#define CASES_MOST 3
+struct cases_facts {
+    struct card_text items[CASES_MOST];
+    size_t count;
 };
 
 struct steps_facts {
@@ -306,6 +316,7 @@ struct footer_facts {
 
 union block_facts {
     const struct card_text *text;
+    const struct cases_facts *cases;
     const struct title_facts *title;
     const struct signs_facts *signs;
     const struct steps_facts *steps;
@@ -358,6 +369,7 @@ const struct block *sheet_block(const struct sheet *sheet, enum block_key key);
 const struct card_text *sheet_text(const struct sheet *sheet, enum block_key key);
 const struct title_facts *sheet_title(const struct sheet *sheet);
 const struct signs_facts *sheet_signs(const struct sheet *sheet);
+const struct cases_facts *sheet_cases(const struct sheet *sheet);
 const struct steps_facts *sheet_steps(const struct sheet *sheet);
 const struct decision_facts *sheet_decision(const struct sheet *sheet);
 const struct warnings_facts *sheet_warnings(const struct sheet *sheet, enum block_key key);

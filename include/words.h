@@ -272,6 +272,7 @@ enum plural {
 #define WORD_SET_LIST(X) \
     X(UNITS, reading, units) X(NUMBERED, reading, numbered) X(AHEAD, reading, ahead) \
     X(ABAFT, reading, abaft) X(FORE, reading, fore) X(AFT, reading, aft) \
+    X(BOTH_SIDES, reading, both_sides) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \

@@ -116,6 +116,11 @@ static void step_visit(const struct visiting *visiting, const struct card_step *
     table_visit(visiting, step);
 }
 
+static void cases_visit(const struct visiting *visiting, const struct cases_facts *cases)
+{
+    lines_visit(visiting, "case", cases->items, cases->count);
+}
+
 static void steps_visit(const struct visiting *visiting, const struct steps_facts *steps)
 {
     for (size_t i = 0; i < steps->count; i++)
@@ -288,7 +293,8 @@ void block_visit(const struct block *block, struct arena *arena,
     case FACTS_##name: \
         member##_visit(&visiting, block->facts.member); \
         break;
-    FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(STEPS, steps)
+    FACTS_CASE(TITLE, title) FACTS_CASE(SIGNS, signs) FACTS_CASE(CASES, cases)
+    FACTS_CASE(STEPS, steps)
     FACTS_CASE(PLAN, plan) FACTS_CASE(DECISION, decision) FACTS_CASE(WARNINGS, warnings)
     FACTS_CASE(CONTACT, contact) FACTS_CASE(CALL, call) FACTS_CASE(SECTION, section)
     FACTS_CASE(PLACES, places) FACTS_CASE(INDEX, index) FACTS_CASE(LEGEND, legend)

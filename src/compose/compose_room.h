@@ -356,6 +356,10 @@ union block_facts *block_add(struct composing *composing, struct sheet *sheet,
 void text_add_block(struct composing *composing, struct sheet *sheet, enum block_key key,
                     struct card_text text);
 
+/* The line that says who calls when, its cases parted by " | " in what is said; none is added
+ * for "". */
+void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said);
+
 /* surround.c: what every sheet carries: title band and footer; and what most do */
 void surround_make(struct composing *composing, struct sheet *sheet);
 
@@ -378,6 +382,9 @@ void contact_make(struct composing *composing, struct sheet *sheet);
 struct stretch { int from, to; };
 struct stretch spot_stretch(const struct composing *composing, const struct zone *zone,
                             const struct text_value *spot);
+
+/* Do they tell that it is on both sides: "coaming, each side"? */
+bool spot_on_both_sides(const struct composing *composing, const struct text_value *spot);
 
 /* markers.c: this gear is on the sheet: its tag belongs on the plan, if the sheet has one, and
  * its dates in the footer. */

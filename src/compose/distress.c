@@ -287,9 +287,9 @@ void distress_compose(struct composing *composing, struct sheet *sheet,
     (void)others;
     enum word line = radio ? WORD_DISTRESS_CALL_LINE : WORD_CALL_NO_RADIO_ABOARD;
     signs_make(composing, sheet, NULL, word_alone(composing, WORD_DISTRESS_WHEN));
-    text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){phrase_said(composing, word_alone(composing, line)),
-                                      sheet->origin});
+    cases_add_block(composing, sheet,
+                    (struct card_text){phrase_said(composing, word_alone(composing, line)),
+                                       sheet->origin});
     warnings_make(composing, sheet);
     distress_call_compose(composing, sheet);
     contact_make(composing, sheet);

@@ -43,6 +43,34 @@ static void place_by_zone(const struct boat *boat, const struct equipment *gear,
     marker->y_mm = (int32_t)(half_beam_mm * offset_of(boat, zone, marker->side) / 1000);
 }
 
+/* The side that all sided gear of a place is on, which is not measured there; SIDE_NONE: none is
+ * sided, or it is on several. */
+static enum side neighbours_side(const struct boat *boat, const struct zone *zone)
+{
+    enum side found = SIDE_NONE;
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *other = &boat->equipment[i];
+        if (other->place_zone != zone || other->place_side == SIDE_NONE)
+            continue;
+        if (found != SIDE_NONE && other->place_side != found)
+            return SIDE_NONE;
+        found = other->place_side;
+    }
+    return found;
+}
+
+/* What is measured is drawn as measured, and what lies in a narrow place in its middle. */
+static enum side drawn_side(const struct composing *composing, const struct marker *marker,
+                            const struct text_value *spot)
+{
+    if (marker->side != SIDE_NONE || marker->exact)
+        return marker->side;
+    if (spot_on_both_sides(composing, spot))
+        return SIDE_BOTH;
+    return marker->zone->narrow ? SIDE_NONE
+                                : neighbours_side(composing->in->boat, marker->zone);
+}
+
 static bool marker_known(const struct composing *composing, const char *tag)
 {
     for (size_t i = 0; i < composing->marker_count; i++)
@@ -55,6 +83,7 @@ struct marker marker_of(const struct boat *boat, const struct equipment *gear)
 {
     struct marker marker = {.tag = TEXT_OR_EMPTY(gear->tag), .zone = gear->place_zone,
                             .origin = gear->place, .side = marker_side(gear),
+                            .drawn = marker_side(gear),
                             .level = gear->place_zone->level};
     if (gear->below.answer == ANSWER_YES)
         marker.level = LEVEL_BELOW;
@@ -104,6 +133,7 @@ void marker_add(struct composing *composing, const struct equipment *gear)
     struct stretch stretch = spot_stretch(composing, marker->zone, worked_spot(gear));
     if (!marker->exact)
         marker_stretch(composing->in->boat, &stretch, marker);
+    marker->drawn = drawn_side(composing, marker, worked_spot(gear));
     marker->name = phrase_said(composing, phrase_zone(composing->arena, marker->zone));
     marker->told = marker_told(composing, gear);
 }

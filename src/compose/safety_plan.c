@@ -205,10 +205,10 @@ void safety_plan_compose(struct composing *composing, struct sheet *sheet,
                    (struct card_text){phrase_said(composing, plan_sources(composing, others)),
                                       sheet->origin});
     signs_make(composing, sheet, NULL, signs_joined(composing));
-    text_add_block(composing, sheet, BLOCK_CALL_LINE,
-                   (struct card_text){
-                       phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
-                       sheet->origin});
+    cases_add_block(composing, sheet,
+                    (struct card_text){
+                        phrase_said(composing, word_alone(composing, WORD_SAFETY_CALL_LINE)),
+                        sheet->origin});
     warnings_make(composing, sheet);
     pages_make(composing, sheet);
 }

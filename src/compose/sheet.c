@@ -36,6 +36,11 @@ const struct signs_facts *sheet_signs(const struct sheet *sheet)
     FACTS(sheet, BLOCK_SIGNS, signs, .word = "", .signs = "");
 }
 
+const struct cases_facts *sheet_cases(const struct sheet *sheet)
+{
+    FACTS(sheet, BLOCK_CALL_LINE, cases, .count = 0);
+}
+
 const struct steps_facts *sheet_steps(const struct sheet *sheet)
 {
     FACTS(sheet, BLOCK_STEPS, steps, .count = 0);

@@ -5,6 +5,7 @@
 #include "promise.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 static const struct kind_composing kinds[SHEET_KIND_COUNT] = {
 #define KIND_COMPOSING(name, key, source, composer, calls, turn, template, rules, code, marks) \
@@ -37,6 +38,23 @@ void text_add_block(struct composing *composing, struct sheet *sheet, enum block
     *facts = text;
     if (!text_empty(text.text))
         block_add(composing, sheet, key)->text = facts;
+}
+
+#define CASES_PARTED " | "
+
+void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said)
+{
+    struct cases_facts *facts = arena_alloc(composing->arena, sizeof *facts);
+    *facts = (struct cases_facts){.count = 0};
+    for (const char *at = said.text; !text_empty(at) && facts->count < CASES_MOST;) {
+        const char *end = facts->count + 1 < CASES_MOST ? strstr(at, CASES_PARTED) : NULL;
+        size_t length = end == NULL ? strlen(at) : (size_t)(end - at);
+        facts->items[facts->count++] =
+            (struct card_text){arena_copy(composing->arena, at, length), said.origin};
+        at = end == NULL ? NULL : end + strlen(CASES_PARTED);
+    }
+    if (facts->count > 0)
+        block_add(composing, sheet, BLOCK_CALL_LINE)->cases = facts;
 }
 
 void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet)

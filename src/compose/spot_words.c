@@ -1,5 +1,6 @@
 /* spot_words.c - how far a spot's own words tell where in its zone a thing lies along the boat:
- * "ahead of mast", "aft face" (room: compose). Words of the language of the set; where they tell
+ * "ahead of mast", "aft face", or that it is
+ * on both sides (room: compose). Words of the language of the set; where they tell
  * nothing the whole zone stands. */
 #include "compose_room.h"
 
@@ -74,4 +75,17 @@ struct stretch spot_stretch(const struct composing *composing, const struct zone
     else if (behind_word(composing, SET_AFT, folded) != NULL)
         stretch.from = middle;
     return stretch;
+}
+
+bool spot_on_both_sides(const struct composing *composing, const struct text_value *spot)
+{
+    const char *text = spot == NULL ? NULL : text_for(spot, words_language(composing->in->words));
+    const char *at = text == NULL ? "" : text_folded(composing->arena, text);
+    while (*at != '\0') {
+        if (behind_word(composing, SET_BOTH_SIDES, at) != NULL)
+            return true;
+        at += strcspn(at, " ");
+        at += strspn(at, " ");
+    }
+    return false;
 }

@@ -79,8 +79,8 @@ static void tag_add(struct gathering *gathering, const struct marker *marker)
 {
     if (tag_known(gathering, marker->tag))
         return;
-    if (marker->side != SIDE_BOTH) {
-        tag_add_on(gathering, marker, marker->side);
+    if (marker->drawn != SIDE_BOTH) {
+        tag_add_on(gathering, marker, marker->drawn);
         return;
     }
     tag_add_on(gathering, marker, SIDE_PORT);

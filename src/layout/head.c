@@ -1,6 +1,7 @@
 /* head.c - strips, title band, signs and the line that says when to call (room: layout). */
 #include "layout_room.h"
 
+#include "marked.h"
 #include "measures.h"
 
 #include "promise.h"
@@ -251,50 +252,106 @@ static void when_place(struct pen *pen, const struct frame *frame, mpt size)
     paragraph_place(pen, &paragraph, frame->at[AREA_WHEN].x, frame->at[AREA_WHEN].y);
 }
 
-/* The words that say when to call, at the least size. */
-static struct paragraph call_line_broken(const struct pen *pen, mpt width)
+/* ---- who calls when: a cell each case, a white rule between them ---- */
+
+struct call_cells {
+    const struct pen *pen;
+    struct marked_styles styles;
+    mpt room;                     /* of all words together */
+};
+
+static struct marked_styles cell_styles(mpt size)
 {
-    struct style style = {ROLE_CALL_LINE, FACE_TEXT, size_rule(pen->paper, ROLE_CALL_LINE).floor,
-                          INK_WHITE};
-    const char *text = sheet_text(pen->sheet, BLOCK_CALL_LINE)->text;
-    return paragraph_make(pen, &style, text_format(pen->arena, "**%s**", text), width,
-                          pen->sheet->origin);
+    return (struct marked_styles){{ROLE_CALL_LINE, FACE_TEXT, size, INK_WHITE},
+                                  {ROLE_CALL_LINE, FACE_BOLD, size, INK_WHITE}};
+}
+
+static mpt cells_width(const struct call_cells *cells)
+{
+    const struct cases_facts *cases = sheet_cases(cells->pen->sheet);
+    mpt width = 0;
+    for (size_t i = 0; i < cases->count; i++)
+        width += marked_width(cells->pen, &cells->styles, cases->items[i].text);
+    return width;
+}
+
+static bool cells_fit(void *of, mpt size)
+{
+    struct call_cells *cells = of;
+    cells->styles = cell_styles(size);
+    return cells_width(cells) <= cells->room;
+}
+
+/* One case stands at the left; of several each has an equal share of the room that is left. */
+static void cells_place(struct pen *pen, const struct call_cells *cells, struct area bar)
+{
+    const struct cases_facts *cases = sheet_cases(pen->sheet);
+    mpt spare = cells->room - cells_width(cells), x = bar.x + CALL_LINE_PAD;
+    mpt share = cases->count > 1 ? spare / (mpt)(cases->count - 1) : 0;
+    mpt baseline = baseline_in(bar.y, bar.height, cells->styles.bold.size);
+    for (size_t i = 0; i < cases->count; i++) {
+        const struct card_text *one = &cases->items[i];
+        if (i > 0) {
+            mpt rule = x + (share + CALL_CELL_GAP) / 2;
+            pen_line(pen, (struct point){rule, bar.y}, (struct point){rule, bar.y + bar.height},
+                     INK_WHITE, CALL_CELL_RULE);
+            x += share + CALL_CELL_GAP;
+        }
+        x += marked_place(pen, &cells->styles, one->text, (struct point){x, baseline},
+                          one->origin);
+    }
+}
+
+static struct call_cells cells_lay(const struct pen *pen, mpt width)
+{
+    struct call_cells cells = {.pen = pen};
+    mpt parted = (mpt)sheet_cases(pen->sheet)->count - 1;
+    cells.room = width - CALL_LINE_PADS - parted * CALL_CELL_GAP;
+    cells_fit(&cells, size_that_fits(size_rule(pen->paper, ROLE_CALL_LINE), SIZE_STEP, cells_fit,
+                                     &cells));
+    return cells;
+}
+
+/* All cases as one text, at the least size. */
+static struct paragraph cases_broken(const struct pen *pen, mpt width)
+{
+    const struct cases_facts *cases = sheet_cases(pen->sheet);
+    struct style style = cell_styles(size_rule(pen->paper, ROLE_CALL_LINE).floor).plain;
+    const char *text = cases->items[0].text;
+    for (size_t i = 1; i < cases->count; i++)
+        text = text_format(pen->arena, "%s | %s", text, cases->items[i].text);
+    return paragraph_make(pen, &style, text, width - CALL_LINE_PADS, cases->items[0].origin);
 }
 
 mpt call_line_height(const struct pen *trial)
 {
-    struct paragraph words = call_line_broken(trial, safe_width(trial->paper) - CALL_LINE_PADS);
-    bool broken = words.line_count > 1 && trial->paper->sides == TWO_SIDES;
-    return broken ? paragraph_height(&words) + CALL_LINE_CLEAR : 0;
-}
-
-static void call_line_lines_place(struct pen *pen, struct area bar)
-{
-    struct paragraph words = call_line_broken(pen, bar.width - CALL_LINE_PADS);
-    paragraph_place(pen, &words, bar.x + CALL_LINE_PAD, bar.y + CALL_LINE_CLEAR / 2);
-}
-
-static void call_line_one_place(struct pen *pen, struct area bar)
-{
-    struct style style = {ROLE_CALL_LINE, FACE_BOLD, 0, INK_WHITE};
-    const char *text = sheet_text(pen->sheet, BLOCK_CALL_LINE)->text;
-    style_fit(pen, &style, text, bar.width - CALL_LINE_PADS);
-    mpt width = pen_text(pen, &style, bar.x + CALL_LINE_PAD,
-                         baseline_in(bar.y, bar.height, style.size), text, strlen(text),
-                         pen->sheet->origin);
-    if (width > bar.width - CALL_LINE_PADS)
-        pen_too_long(pen, pen->sheet->origin, width - (bar.width - CALL_LINE_PADS),
-                     "shorten the words of the call line", "the line that says when to call");
+    mpt width = safe_width(trial->paper);
+    if (sheet_cases(trial->sheet)->count == 0 || trial->paper->sides != TWO_SIDES)
+        return 0;
+    struct call_cells cells = cells_lay(trial, width);
+    struct paragraph broken = cases_broken(trial, width);
+    return cells_width(&cells) > cells.room ? paragraph_height(&broken) + CALL_LINE_CLEAR : 0;
 }
 
 static void call_line_place(struct pen *pen, const struct frame *frame)
 {
+    const struct cases_facts *cases = sheet_cases(pen->sheet);
     struct area bar = frame->at[AREA_CALL_LINE];
-    if (text_empty(sheet_text(pen->sheet, BLOCK_CALL_LINE)->text))
+    if (cases->count == 0)
         return;
     pen->block = BLOCK_CALL_LINE;
     pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
-    (call_line_height(pen) > 0 ? call_line_lines_place : call_line_one_place)(pen, bar);
+    if (call_line_height(pen) > 0) {
+        struct paragraph broken = cases_broken(pen, bar.width);
+        paragraph_place(pen, &broken, bar.x + CALL_LINE_PAD, bar.y + CALL_LINE_CLEAR / 2);
+        return;
+    }
+    struct call_cells cells = cells_lay(pen, bar.width);
+    cells_place(pen, &cells, bar);
+    mpt over = cells_width(&cells) - cells.room;
+    if (over > 0)
+        pen_too_long(pen, cases->items[0].origin, over, "shorten the words of the call line",
+                     "the line that says when to call");
 }
 
 /* Beside the hole: what the card is on the left, that nobody approved it on the right; one of

@@ -58,6 +58,7 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
     enum template_key key = laying->templates[index];
     const struct template_work *work = &template_works[key];
     struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
+    pen.whole = trial.whole = laying->whole;
     struct shared own = {shared->when_size, page_needs_of(&trial, &shared->needs)};
     struct frame frame = frame_make(pen.paper, key, &own.needs);
     head_place(&pen, &frame, own.when_size);

@@ -24,6 +24,7 @@ struct pen {
     struct arena *arena;
     struct problems *problems;
     const struct sheet *sheet;
+    const struct sheet *whole;    /* all of it, where the page has a part; NULL: the sheet */
     const struct paper *paper;
     enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
@@ -94,6 +95,9 @@ void reading_blank(struct pen *pen, struct page_item *item);
 
 /* Gives the page the parts in the order in which they are read. Its items are the pen's. */
 void reading_settle(struct pen *pen, struct page *page);
+
+/* The plan of the card, which may stand on another of its pages. */
+const struct plan_facts *pen_plan(const struct pen *pen);
 
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);

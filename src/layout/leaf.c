@@ -31,16 +31,29 @@ static void side_title_set(struct sheet *sheet, enum leaf_page page, struct aren
     sheet->name = words_fill(sheet->words, arena, word, "card", sheet->name, NULL);
 }
 
-/* Who calls when, and where the words for it are. */
+/* Behind who calls when: where the words for it are. */
 static void call_place_tell(const struct laying *laying, struct sheet *sheet, struct arena *arena)
 {
-    struct card_text *line = arena_alloc(arena, sizeof *line);
+    struct cases_facts *cases = arena_alloc(arena, sizeof *cases);
     enum word where = laying->call_apart ? WORD_LEAF_CALL_APART : WORD_LEAF_CALL_BACK;
-    *line = *sheet_text(sheet, BLOCK_CALL_LINE);
-    if (text_empty(line->text) || sheet_block(sheet, BLOCK_CALL) == NULL)
+    *cases = *sheet_cases(sheet);
+    if (cases->count == 0 || sheet_block(sheet, BLOCK_CALL) == NULL)
         return;
-    line->text = words_fill(sheet->words, arena, where, "line", line->text, NULL);
-    page_facts_set(sheet, BLOCK_CALL_LINE, (union block_facts){.text = line});
+    struct card_text *last = &cases->items[cases->count - 1];
+    last->text = words_fill(sheet->words, arena, where, "line", last->text, NULL);
+    page_facts_set(sheet, BLOCK_CALL_LINE, (union block_facts){.cases = cases});
+}
+
+/* The front and the page of the call have the first lines of the footer, the back the others. */
+static void footer_part_set(struct sheet *sheet, enum leaf_page page, struct arena *arena)
+{
+    struct footer_facts *footer = arena_alloc(arena, sizeof *footer);
+    *footer = *sheet_footer(sheet);
+    if (page == LEAF_BACK)
+        footer->left[0] = footer->code_word = footer->code = footer->printed = "";
+    else
+        footer->left[1] = footer->dates = "";
+    page_facts_set(sheet, BLOCK_FOOTER, (union block_facts){.footer = footer});
 }
 
 static bool is_on_page(const struct laying *laying, enum block_key key, enum leaf_page page)
@@ -60,6 +73,7 @@ static const struct sheet *side_make(const struct laying *laying, const struct s
         if (!is_on_page(laying, key, page))
             page_block_remove(sheet, key);
     side_title_set(sheet, page, arena);
+    footer_part_set(sheet, page, arena);
     return sheet;
 }
 

@@ -1,8 +1,9 @@
 /* locator.c - a small boat at the end of a row, bow up, with a dot where its gear is (room:
- * layout). A dot is square on deck and round below, as its tag is on the plan. */
-#include "rows.h"
-
+ * layout). A dot stands where the tag has its place on the plan of every card; it is square on deck and round below, as its tag is on the plan. */
+#include "boat_slots.h"
 #include "measures.h"
+#include "rows.h"
+#include "text.h"
 
 /* The hull within its area: a bow that comes to a point, straight sides. */
 static void hull_outline_place(struct pen *pen, struct area hull)
@@ -27,34 +28,30 @@ static mpt kept_between(mpt value, mpt least, mpt most)
     return value < least ? least : value > most ? most : value;
 }
 
-static void dot_place(struct pen *pen, struct area hull, const struct marker *marker,
-                      int32_t out_mm)
+static void dot_place(struct pen *pen, struct area hull, const struct fixed_slot *slot)
 {
-    const struct boat_facts *boat = &pen->sheet->boat->facts;
-    mpt half = hull.width / 2, dot = LOCATOR_DOT, rim = LOCATOR_LINE;
-    mpt x = hull.x + half + (mpt)((int64_t)half * 2 * out_mm / boat->beam_m.milli);
-    mpt y = hull.y + (mpt)((int64_t)hull.height * marker->x_mm / boat->loa_m.milli);
+    const struct boat_slots *slots = pen->slots;
+    mpt dot = LOCATOR_DOT, rim = LOCATOR_LINE;
+    mpt x = hull.x + hull.width / 2 + (mpt)((int64_t)hull.width * slot->x / slots->views.width);
+    mpt y = hull.y + (mpt)((int64_t)hull.height * (2 * slot->row + 1) / (2 * slots->rows));
     struct area area = {
         kept_between(x - dot / 2, hull.x + rim, hull.x + hull.width - rim - dot),
         kept_between(y - dot / 2, hull.y + hull.height / 5, hull.y + hull.height - rim - dot),
         dot, dot};
-    if (marker->level == LEVEL_BELOW)
+    if (slot->marker->level == LEVEL_BELOW)
         pen_ellipse(pen, area, INK_BLACK);
     else
         pen_box(pen, area, INK_BLACK, INK_NONE, 0, 0);
 }
 
-void locator_place(struct pen *pen, struct area area, const struct marker *const *markers,
-                   size_t count)
+void locator_place(struct pen *pen, struct area area, const char *tag)
 {
     struct area hull = {area.x + LOCATOR_LINE, area.y + LOCATOR_LINE,
                         area.width - 2 * LOCATOR_LINE, area.height - 2 * LOCATOR_LINE};
-    int32_t beam_mm = (int32_t)pen->sheet->boat->facts.beam_m.milli;
     hull_outline_place(pen, hull);
-    for (size_t i = 0; i < count; i++) {
-        bool both = markers[i]->side == SIDE_BOTH;
-        dot_place(pen, hull, markers[i], both ? -beam_mm / 4 : markers[i]->y_mm);
-        if (both)
-            dot_place(pen, hull, markers[i], beam_mm / 4);
+    for (size_t i = 0; i < pen->slots->count; i++) {
+        const struct fixed_slot *slot = &pen->slots->slots[i];
+        if (slot->marker != NULL && !slot->without_room && text_equal(slot->text, tag))
+            dot_place(pen, hull, slot);
     }
 }

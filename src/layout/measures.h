@@ -62,6 +62,8 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
 #define CALL_LINE_CLEAR MM(1)      /* above and below them, where they take several lines */
+#define CALL_CELL_GAP MM(3)        /* from case to case at least, with the rule in its middle */
+#define CALL_CELL_RULE MM(0.4)
 #define FOOTER_GAP MM(2)           /* between left and right words */
 #define FOOTER_PITCH MM(3.4)       /* from line to line, one below the other */
 #define MEASURE_LENGTH MM(100)
@@ -159,7 +161,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define LABEL_TEXT_GAP MM(1.2)     /* from the tag to the words */
 #define LABEL_PITCH_STEP MM(0.05)  /* from one pitch that is tried to the next */
 #define BAND_BOW_STEP MM(2)        /* the same of where the first band begins */
-#define BAND_GAP MM(0.6)           /* below the longer list of a band */
+#define BAND_GAP MM(0.4)           /* below the longer list of a band */
 #define CHIP_PAD MM(2)
 #define CHIP_GAP MM(0.7)
 

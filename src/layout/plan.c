@@ -93,6 +93,14 @@ static void bodies_draw(const struct drawn_view *drawn)
     }
 }
 
+static struct area tag_box(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
+{
+    struct style style = plan_tag_style(size);
+    mpt pad = slot->marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
+    return box_at(slot_middle(drawn, slot), pen_width(drawn->pen, &style, slot->text) + pad,
+                  em_share(size, EM_PLAN_TAG_BOX));
+}
+
 /* ---- the space where it burns, leaks or gathers ---- */
 
 struct rows { int first, last, body; };
@@ -136,7 +144,20 @@ static void hatch_draw(struct pen *pen, struct area area)
     pen_part(pen, PART_HATCH);
 }
 
-static void space_draw(const struct drawn_view *drawn)
+/* Keeps an area clear of a box that stands in it: to that side of it where more is left. */
+static void area_clear(struct area *area, struct area box)
+{
+    mpt right = area->x + area->width, left_of = box.x - PLAN_TAG_GAP - area->x;
+    mpt from = box.x + box.width + PLAN_TAG_GAP, right_of = right - from;
+    if (free_of(box, area, 1, 0))
+        return;
+    if (right_of > left_of)
+        area->x = from;
+    area->width = right_of > left_of ? right_of : left_of;
+}
+
+/* What stands in its rows and does not lie in the space is left out. */
+static void space_draw(const struct drawn_view *drawn, mpt size)
 {
     enum zone_key space = drawn->pen->sheet->space;
     struct rows rows;
@@ -145,8 +166,15 @@ static void space_draw(const struct drawn_view *drawn)
     const struct view_body *body = &drawn->view->bodies[rows.body];
     mpt half = rows_half(drawn, &rows);
     mpt centre = drawn->middle + hull_share(drawn->slots->views.width / 2, body->centre);
-    hatch_draw(drawn->pen, (struct area){centre - half, drawn->area.y + rows.first * drawn->pitch,
-                                         2 * half, (rows.last + 1 - rows.first) * drawn->pitch});
+    struct area area = {centre - half, drawn->area.y + rows.first * drawn->pitch, 2 * half,
+                        (rows.last + 1 - rows.first) * drawn->pitch};
+    for (size_t i = 0; i < drawn->slots->count; i++) {
+        const struct fixed_slot *slot = &drawn->slots->slots[i];
+        if (is_in(drawn, slot) && slot->kind == SLOT_TAG && is_of_card(drawn->pen, slot) &&
+            !zone_within(slot->zone, space))
+            area_clear(&area, tag_box(drawn, slot, size));
+    }
+    hatch_draw(drawn->pen, area);
 }
 
 /* ---- names and the mast ---- */
@@ -222,14 +250,6 @@ static void names_draw(const struct drawn_view *drawn)
 }
 
 /* ---- tags ---- */
-
-static struct area tag_box(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
-{
-    struct style style = plan_tag_style(size);
-    mpt pad = slot->marker->level == LEVEL_BELOW ? PLAN_TAG_PADS_ROUND : PLAN_TAG_PADS;
-    return box_at(slot_middle(drawn, slot), pen_width(drawn->pen, &style, slot->text) + pad,
-                  em_share(size, EM_PLAN_TAG_BOX));
-}
 
 static void tag_draw(const struct drawn_view *drawn, const struct fixed_slot *slot, mpt size)
 {
@@ -393,7 +413,7 @@ void plan_place(struct pen *pen, struct area area)
         view_head_place(&drawn, (struct area){drawn.area.x, area.y, drawn.area.width,
                                               VIEW_HEAD_HEIGHT});
         bodies_draw(&drawn);
-        space_draw(&drawn);
+        space_draw(&drawn, size);
         names_draw(&drawn);
         view_tags_draw(&drawn, size);
     }

@@ -69,9 +69,9 @@ bool too_long_tell(struct pen *pen, struct place origin, mpt over, mpt size, con
 
 /* ---- locator.c ---- */
 
-/* The boat, bow up, with a dot where each of these is: square on deck, round below. */
-void locator_place(struct pen *pen, struct area area, const struct marker *const *markers,
-                   size_t count);
+/* The boat, bow up, with a dot where the plan of the set has that tag: square on deck, round
+ * below. */
+void locator_place(struct pen *pen, struct area area, const char *tag);
 
 /* ---- the block of rows: gear as a plain list ---- */
 

@@ -97,7 +97,7 @@ struct row_setting row_setting_make(const struct pen *pen, mpt size, mpt width)
 {
     return (struct row_setting){.size = size, .place_size = place_size_of(pen, size),
                                 .width = width, .signs = 1,
-                                .located = sheet_block(pen->sheet, BLOCK_PLAN) != NULL};
+                                .located = pen_plan(pen)->marker_count > 0};
 }
 
 void row_setting_widen(const struct pen *pen, struct row_setting *setting,
@@ -164,32 +164,34 @@ struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting
     return laid;
 }
 
-/* Those of its gear, as the plan of the sheet has them. */
-static const struct marker **row_markers(const struct pen *pen, const struct card_row *row,
-                                         size_t *count)
+static bool is_on_plan(const struct pen *pen, const char *tag)
 {
-    const struct plan_facts *plan = sheet_plan(pen->sheet);
-    const struct marker **markers = arena_array(pen->arena, plan->marker_count + 1,
-                                                sizeof *markers);
-    *count = 0;
+    const struct plan_facts *plan = pen_plan(pen);
     for (size_t m = 0; m < plan->marker_count; m++)
-        for (size_t i = 0; i < row->item_count; i++)
-            for (size_t t = 0; t < row->items[i].tag_count; t++)
-                if (text_equal(row->items[i].tags[t], plan->markers[m].tag))
-                    markers[(*count)++] = &plan->markers[m];
-    return markers;
+        if (text_equal(tag, plan->markers[m].tag))
+            return true;
+    return false;
+}
+
+/* The tag that tells where the row's place is: the first that the plan shows; NULL: it shows
+ * none. */
+static const char *row_tag_shown(const struct pen *pen, const struct card_row *row)
+{
+    for (size_t i = 0; i < row->item_count; i++)
+        for (size_t t = 0; t < row->items[i].tag_count; t++)
+            if (is_on_plan(pen, row->items[i].tags[t]))
+                return row->items[i].tags[t];
+    return NULL;
 }
 
 static void row_locator_place(struct pen *pen, const struct card_row *row, struct area area)
 {
     mpt width = grown(pen->paper, LOCATOR_WIDTH), most = grown(pen->paper, LOCATOR_HEIGHT);
     mpt height = area.height - LOCATOR_CLEAR < most ? area.height - LOCATOR_CLEAR : most;
-    size_t count;
-    const struct marker **markers = row_markers(pen, row, &count);
-    if (count > 0)
+    const char *tag = row_tag_shown(pen, row);
+    if (tag != NULL)
         locator_place(pen, (struct area){area.x + area.width - width,
-                                         area.y + (area.height - height) / 2, width, height},
-                      markers, count);
+                                         area.y + (area.height - height) / 2, width, height}, tag);
 }
 
 void row_place(struct pen *pen, const struct row_setting *setting, const struct laid_row *laid,

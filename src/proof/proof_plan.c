@@ -251,7 +251,7 @@ static size_t tag_count_in_words(const struct proofing *p, const char *tag)
 static void tag_told(struct proofing *p, const struct marker *marker)
 {
     const char *tag = marker->tag;
-    size_t drawn = tag_count_on_plan(p, tag), wanted = marker->side == SIDE_BOTH ? 2 : 1;
+    size_t drawn = tag_count_on_plan(p, tag), wanted = marker->drawn == SIDE_BOTH ? 2 : 1;
     proof_measured(p, 2);
     if (drawn != wanted)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);

@@ -250,7 +250,8 @@ static size_t facts_size(enum block_key key)
 {
     static const size_t sizes[] = {
         [FACTS_TEXT] = sizeof(struct card_text), [FACTS_TITLE] = sizeof(struct title_facts),
-        [FACTS_SIGNS] = sizeof(struct signs_facts), [FACTS_STEPS] = sizeof(struct steps_facts),
+        [FACTS_SIGNS] = sizeof(struct signs_facts),
+        [FACTS_CASES] = sizeof(struct cases_facts), [FACTS_STEPS] = sizeof(struct steps_facts),
         [FACTS_PLAN] = sizeof(struct plan_facts),
         [FACTS_DECISION] = sizeof(struct decision_facts),
         [FACTS_WARNINGS] = sizeof(struct warnings_facts),

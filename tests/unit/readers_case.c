@@ -248,7 +248,7 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
         return block == BLOCK_LOCAL_RULES ? READER_BIT_RULE : READER_BIT_CASE;
     case FACTS_TEXT:
         return block == BLOCK_MARK ? READER_BIT_HEAD : READER_BIT_CASE;
-    case FACTS_SIGNS: case FACTS_DECISION: case FACTS_LEGEND:
+    case FACTS_SIGNS: case FACTS_CASES: case FACTS_DECISION: case FACTS_LEGEND:
     case FACTS_ROWS: case FACTS_PAGES: case FACTS_BARE:
         return READER_BIT_CASE;
     }

@@ -44,12 +44,12 @@ static void every_word_of_the_frame_matters(void **state)
     struct signs_facts *signs = OWN(card, signs, BLOCK_SIGNS);
     struct contact_facts *contact = OWN(card, contact, BLOCK_CONTACT);
     struct footer_facts *footer = OWN(card, footer, BLOCK_FOOTER);
-    struct card_text *call_line = case_facts(test.arena, &card, BLOCK_CALL_LINE);
+    struct cases_facts *cases = OWN(card, cases, BLOCK_CALL_LINE);
     struct card_text *mark = case_facts(test.arena, &card, BLOCK_MARK);
     const struct { const char **word; const char *what; } words[] = {
         {&card.id, "id"}, {&card.language, "language"}, {&title->title, "title"},
         {&title->boat, "boat"}, {&title->number, "number"}, {&signs->word, "WHEN"},
-        {&signs->signs, "signs"}, {&call_line->text, "call line"},
+        {&signs->signs, "signs"}, {&cases->items[0].text, "call line"},
         {&contact->left, "rescue centre"}, {&contact->right, "base"}, {&mark->text, "mark"},
         {&footer->left[0], "deferral"}, {&footer->left[1], "approval"},
         {&footer->first_date, "dates"}, {&footer->code_word, "check code"}};

@@ -255,7 +255,7 @@ static void the_head_names_boat_card_and_signs(void **state)
     assert_string_equal(sheet_title(card)->title, "SMOKE CARD");
     assert_string_equal(sheet_title(card)->boat, "TAMARISK");
     assert_string_equal(sheet_signs(card)->signs, "Smoke · a bang");
-    assert_string_equal(sheet_text(card, BLOCK_CALL_LINE)->text, "");
+    assert_int_equal(sheet_cases(card)->count, 0);
     assert_false(sheet_block(card, BLOCK_CALL) != NULL);
     assert_string_equal(card->language, "en");
     assert_non_null(strstr(sheet_footer(card)->printed, "2026-11-25"));

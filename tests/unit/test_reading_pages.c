@@ -191,6 +191,10 @@ static void words_expect(struct reading_back *back, const struct block *block)
     case FACTS_TEXT:
         expect_next(back, "P", block->facts.text->text);
         break;
+    case FACTS_CASES:
+        for (size_t i = 0; i < block->facts.cases->count; i++)
+            expect_next(back, "P", block->facts.cases->items[i].text);
+        break;
     case FACTS_TITLE:
         expect_next(back, "H1", block->facts.title->title);
         expect_next(back, "P", block->facts.title->boat);
