@@ -100,6 +100,14 @@ static mpt boat_name_set(struct pen *pen, const struct style *style, mpt right, 
     return one > two ? one : two;
 }
 
+/* Where titles are smaller, the boat's name leaves them room. */
+static mpt name_size(const struct paper *paper, mpt fitting)
+{
+    struct size_rule rule = size_rule(paper, ROLE_BOAT);
+    mpt share = title_share(paper, rule.aim), most = share > rule.floor ? share : rule.floor;
+    return fitting < most ? fitting : most;
+}
+
 static mpt boat_block_place(struct pen *pen, struct area band)
 {
     struct style name = {ROLE_BOAT, FACE_BOLD, 0, INK_WHITE};
@@ -110,6 +118,7 @@ static mpt boat_block_place(struct pen *pen, struct area band)
     mpt right = band.x + band.width - BAND_PAD_RIGHT;
     mpt most = part_of(PART_OF_BAND_BOAT, band.width);
     style_fit(pen, &name, title->boat, most);
+    name.size = name_size(pen->paper, name.size);
     mpt number_width = pen_width(pen, &number, title->number);
     mpt name_width = boat_name_set(pen, &name, right,
                                    band.y + part_of(PART_OF_BAND_NAME, band.height), most);
@@ -207,9 +216,10 @@ static void title_place(struct pen *pen, struct area area)
 }
 
 /* What the title has beside its sign and the boat's name. */
-static mpt title_width(struct area band, mpt boat_width)
+static mpt title_width(const struct paper *paper, struct area band, mpt boat_width)
 {
-    return band.width - band.height - BAND_SIGN_GAP - boat_width - BAND_TITLE_GAP;
+    mpt gaps = title_share(paper, BAND_SIGN_GAP) + title_share(paper, BAND_TITLE_GAP);
+    return band.width - band.height - gaps - boat_width;
 }
 
 mpt band_height_least(struct pen *trial)
@@ -217,7 +227,7 @@ mpt band_height_least(struct pen *trial)
     struct style style = {ROLE_TITLE, FACE_BOLD, 0, INK_WHITE};
     struct area band = {0, 0, safe_width(trial->paper),
                         title_share(trial->paper, BAND_OF_TWO_LINES)};
-    mpt width = title_width(band, boat_block_place(trial, band));
+    mpt width = title_width(trial->paper, band, boat_block_place(trial, band));
     return title_takes_one_line(trial, &style, width) ? 0 : band.height;
 }
 
@@ -229,8 +239,8 @@ static void band_place(struct pen *pen, const struct frame *frame)
     pen->block = BLOCK_TITLE;
     pen_box(pen, band, INK_BLACK, INK_NONE, 0, BAND_CORNER);
     band_sign_place(pen, band, title->stripe);
-    mpt boat_width = boat_block_place(pen, band), left = band.height + BAND_SIGN_GAP;
-    title_place(pen, (struct area){band.x + left, band.y, title_width(band, boat_width),
+    mpt boat_width = boat_block_place(pen, band), left = band.height + title_share(pen->paper, BAND_SIGN_GAP);
+    title_place(pen, (struct area){band.x + left, band.y, title_width(pen->paper, band, boat_width),
                                    band.height});
     pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, HAIR, 0);
 }
@@ -343,7 +353,8 @@ static void call_line_place(struct pen *pen, const struct frame *frame)
     pen_box(pen, bar, INK_BLACK, INK_NONE, 0, FRAME_CORNER);
     if (call_line_height(pen) > 0) {
         struct paragraph broken = cases_broken(pen, bar.width);
-        paragraph_place(pen, &broken, bar.x + CALL_LINE_PAD, bar.y + CALL_LINE_CLEAR / 2);
+        paragraph_place(pen, &broken, bar.x + CALL_LINE_PAD,
+                        bar.y + (bar.height - paragraph_height(&broken)) / 2);
         return;
     }
     struct call_cells cells = cells_lay(pen, bar.width);

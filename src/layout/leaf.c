@@ -44,7 +44,8 @@ static void call_place_tell(const struct laying *laying, struct sheet *sheet, st
     page_facts_set(sheet, BLOCK_CALL_LINE, (union block_facts){.cases = cases});
 }
 
-/* The front and the page of the call have the first lines of the footer, the back the others. */
+/* The front and the page of the call have the first lines of the footer, the back the others; no
+ * line of 100 mm is on the front. */
 static void footer_part_set(struct sheet *sheet, enum leaf_page page, struct arena *arena)
 {
     struct footer_facts *footer = arena_alloc(arena, sizeof *footer);
@@ -53,6 +54,8 @@ static void footer_part_set(struct sheet *sheet, enum leaf_page page, struct are
         footer->left[0] = footer->code_word = footer->code = footer->printed = "";
     else
         footer->left[1] = footer->dates = "";
+    if (page == LEAF_FRONT)
+        footer->measure = "";
     page_facts_set(sheet, BLOCK_FOOTER, (union block_facts){.footer = footer});
 }
 
@@ -220,30 +223,36 @@ bool card_back_place(struct pen *pen, struct pen *trial, const struct shared *sh
 
 /* ---- the call alone ---- */
 
-struct call_page { const struct pen *pen; struct frame frame; struct laid_panel panel; };
+struct call_page {
+    const struct pen *pen;
+    struct page_needs needs;
+    struct laid_panel panel;
+    struct frame frame;
+};
 
 static bool call_has_room(void *of, mpt size)
 {
     struct call_page *page = of;
     page->panel = panel_lay(page->pen, size, safe_width(page->pen->paper));
-    return page->panel.height <= page->frame.at[AREA_PANEL].height;
+    page->needs.height[AREA_PANEL] = page->panel.height;
+    page->frame = frame_make(page->pen->paper, TEMPLATE_CARD_CALL, &page->needs);
+    return page->frame.at[AREA_BODY].height >= 0;
 }
 
+/* It stands on the foot, as on other cards. */
 bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
-    struct page_needs needs = shared->needs;
-    needs.contact_yielded = sheet_block(pen->sheet, BLOCK_CONTACT) == NULL;
-    struct call_page page = {.pen = trial,
-                             .frame = frame_make(pen->paper, TEMPLATE_CARD_CALL, &needs)};
-    struct area *panel = &page.frame.at[AREA_PANEL];
+    struct call_page page = {.pen = trial, .needs = shared->needs};
+    page.needs.contact_yielded = sheet_block(pen->sheet, BLOCK_CONTACT) == NULL;
     call_has_room(&page, size_that_fits(size_rule(pen->paper, ROLE_SCRIPT), SIZE_STEP,
                                         call_has_room, &page));
-    mpt over = page.panel.height - panel->height;
-    if (over > 0)
+    mpt over = -page.frame.at[AREA_BODY].height;
+    if (over > 0) {
         pen_too_long(pen, pen->sheet->boat->facts.name.place, over,
                      "give a short name_spoken and looks: a call with fewer lines makes room",
                      "the call panel");
-    panel->height = page.panel.height;
+        return false;
+    }
     foot_blocks_place(pen, &page.panel, &page.frame);
-    return over <= 0;
+    return true;
 }

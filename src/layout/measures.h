@@ -125,7 +125,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define PANEL_LIST_MOST MM(64)
 #define PANEL_LIST_STEP MM(2)
 #define PANEL_SCRIPT_LEAST MM(110) /* what is said has less beside no list */
-#define CONTACT_CLEAR MM(1.4)      /* above and below its lines, where it takes two */
+#define ENDS_CLEAR MM(1.8)         /* above and below two texts that stand on two lines */
 #define OPERATE_GAP MM(3)          /* between two lines of the list that stand side by side */
 #define PANEL_PAD_TOP MM(0.6)      /* below the head */
 #define PANEL_PAD_FOOT MM(0.8)

@@ -58,8 +58,7 @@ struct page_list {
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */
 struct shared shared_find(const struct page_list *list, const struct pen *trial);
 
-/* And what the sheet's page needs beside it: lines of the bar that says when to call, of the
- * contact line and of the footer. */
+/* And what the sheet's page needs beside it: lines of the contact line and of the footer. */
 struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared);
 
 bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);

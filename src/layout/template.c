@@ -72,14 +72,10 @@ static const struct area_row card_front_rows[] = {
 
 static const struct area_row card_back_rows[] = {
     TITLE_ROWS, MEASURE_ROW, CALL_ROWS,
-    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(67), MM(2), {0}},
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(67.5), MM(2), {0}},
     {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
-static const struct area_row card_call_rows[] = {
-    TITLE_ROWS, MEASURE_ROW,
-    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
-    {AREA_CONTACT, CUT_HEAD, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}},
-    {AREA_PANEL, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+static const struct area_row card_call_rows[] = {TITLE_ROWS, MEASURE_ROW, CALL_ROWS};
 
 /* Wider left columns take the longest phrases, and names that are long to spell, at the
  * least size. */
