@@ -19,12 +19,14 @@
     BLOCK(LOCAL_RULES, "local rules", WARNINGS) \
     BLOCK(CONTACT, "contact", CONTACT) \
     BLOCK(CALL, "call", CALL)               /* how to work the radio and what to say */ \
-    BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to SPELL */ \
+    BLOCK(NATURE, "nature", SECTION)        /* of the distress card, to HINTS */ \
+    BLOCK(NO_ANSWER, "no answer", SECTION)  /* and where the radio cannot be had */ \
     BLOCK(PAN_PAN, "pan_pan", SECTION) \
     BLOCK(RELAY, "relay", SECTION) \
     BLOCK(DOWNGRADE, "downgrade", SECTION) \
     BLOCK(CANCEL, "cancel", SECTION) \
     BLOCK(SPELL, "spell", SECTION) \
+    BLOCK(HINTS, "hints", SECTION)          /* what else belongs to the radio */ \
     BLOCK(LABELS, "labels", PLACES)         /* of the safety plan, to SOURCES */ \
     BLOCK(LEADERS, "leaders", BARE) \
     BLOCK(LEGEND, "legend", LEGEND) \

@@ -40,6 +40,9 @@ struct size_rule {
  * size on every paper. */
 struct size_rule size_rule(const struct paper *paper, enum page_role role);
 
+/* How large what is said on the radio may be where it has a page: its floor is that of scripts. */
+struct size_rule spoken_size_rule(const struct paper *paper);
+
 /* A length that holds such type, or a sign that is read from as far: `at_half_a_metre` on paper
  * that is read from there, more on paper that is read from farther off, never less: lines and
  * gaps beside it stay what they are. */

@@ -59,11 +59,10 @@ enum {
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };
 
-/* The same of the hints on the distress card; that of its narrow column, where there is more
- * room, goes last. */
+/* The same of the hints on the distress card; that of its fuller page goes first. */
 enum {
     YIELDS_CENTRE_CALL = YIELDS_NEVER + 1, YIELDS_POSITION_UNSENT, YIELDS_SECOND_STATION,
-    YIELDS_POSITION_KEYS, YIELDS_URGENCY_KEYS, YIELDS_SPARE_AERIAL
+    YIELDS_POSITION_KEYS, YIELDS_SPARE_AERIAL, YIELDS_URGENCY_KEYS
 };
 
 /* A figure in words, under the step it serves. */
@@ -163,6 +162,12 @@ struct plan_place {
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
 
+/* Which part of a distress call a page of it is. */
+enum call_part { CALL_PART_WHOLE, CALL_PART_SENDING, CALL_PART_ANSWERING };
+
+/* Parts that any kind of sheet may have, with the whole. */
+#define SHEET_PARTS 3
+
 /* Does that part show what lies at this level? */
 bool plan_part_shows(enum plan_part part, enum level level);
 
@@ -220,6 +225,9 @@ struct call_facts {
     const char *title, *station;  /* the panel's head, left and right */
     const struct card_text *operate;
     size_t operate_count;
+    const struct card_text *acts; /* those of them that are numbered, without their number: the
+                                     first is that of index `act_first` */
+    size_t act_count, act_first;
     const struct script *script;
     struct place origin;
 };
@@ -235,7 +243,7 @@ struct card_hint {
 
 /* A titled block of the distress card. */
 struct section_facts {
-    const char *title;
+    const char *title;            /* "": it has none */
     const struct card_text *lines;
     const char *const *lead;      /* of each line the word that the set shows, which stands
                                      before it; NULL: lines have none */
@@ -288,12 +296,13 @@ struct index_facts {
 #define SHEET_PAGES_MOST 26
 struct pages_facts {
     const char *numbers[SHEET_PAGES_MOST];     /* Card 1A */
-    const char *titles[PLAN_PART_COUNT];       /* of pages that show that part; NULL: the
-                                                  sheet's own */
+    /* Of pages that show that part (enum plan_part, enum call_part); NULL: the sheet's own. */
+    const char *titles[SHEET_PARTS];
+    const struct cases_facts *call_lines[SHEET_PARTS];
     /* In the place of the sheet's signs, "" for those: of two pages, one a part, and of so
      * many as the index, less one. */
-    const char *signs_of_two[PLAN_PART_COUNT];
-    const char *signs_of_many[PLAN_PART_COUNT][SHEET_PAGES_MOST];
+    const char *signs_of_two[SHEET_PARTS];
+    const char *signs_of_many[SHEET_PARTS][SHEET_PAGES_MOST];
 };
 
 struct legend_facts { const char *words[3]; };    /* of the classes F, E, C */
@@ -387,30 +396,5 @@ const struct pages_facts *sheet_pages(const struct sheet *sheet);
 
 /* NULL: the sheet has no such section. */
 const struct section_facts *sheet_section(const struct sheet *sheet, enum block_key key);
-
-/* ---- every fact of a block, in order ---- */
-
-enum fact_kind {
-    FACT_PRINTED,     /* words that stand on the page, and are in the check code */
-    FACT_SHOWN,       /* the same, but they hang on the page's room or on the day: in no code */
-    FACT_CITED,       /* a source: in the code, and on the page or, where that has no room, on
-                         the safety plan */
-    FACT_KNOWN        /* in the code, and not on the page in these words */
-};
-
-struct fact {
-    enum fact_kind kind;
-    const char *name;             /* what it is: headline, tag, place */
-    const char *text;             /* never NULL */
-    bool joined;                  /* it stands directly behind the fact before it */
-    struct place origin;          /* line 0: that of its block */
-};
-
-/* Gives each fact to `visit`, in the order in which they are read; `of` is for the visitor.
- * Whoever needs all that a sheet says asks here: what is new in a block then is in the check
- * code, in dumps and before the proofreader at once. A fact lives until `visit` returns, its
- * text as long as `arena` or the sheet. */
-void block_visit(const struct block *block, struct arena *arena,
-                 void (*visit)(void *of, const struct fact *fact), void *of);
 
 #endif

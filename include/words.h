@@ -78,6 +78,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SET_UPWIND, set_upwind, PLAIN, "") \
     X(PHONE_UPWIND, phone_upwind, PLAIN, "") \
     X(PHONE_CENTRE, phone_centre, PLAIN, "") \
+    X(PHONE_CENTRE_BELOW, phone_centre_below, PLAIN, "") \
     X(FLARES_NOW, flares_now, PLAIN, "tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
@@ -104,8 +105,12 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(DISTRESS_CANCEL, distress_cancel, PLAIN, "") \
     X(DISTRESS_CANCEL_SET, distress_cancel_set, PLAIN, "") \
     X(DISTRESS_SPELL, distress_spell, PLAIN, "") \
-    X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "") \
-    X(DISTRESS_NAMED_AS_BELOW, distress_named_as_below, PLAIN, "this_is") \
+    X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "number") \
+    X(ANSWER_TITLE, answer_title, PLAIN, "") \
+    X(ANSWER_WHEN, answer_when, PLAIN, "") \
+    X(ANSWER_WHEN_ALERT, answer_when_alert, PLAIN, "") \
+    X(ANSWER_CALL_LINE, answer_call_line, PLAIN, "number") \
+    X(DISTRESS_NAMED_AS_ABOVE, distress_named_as_above, PLAIN, "this_is") \
     X(DISTRESS_THEN_AS_ABOVE, distress_then_as_above, PLAIN, "over") \
     X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "over") \
     X(DISTRESS_WHAT_ENDED, distress_what_ended, PLAIN, "") \

@@ -1,5 +1,5 @@
 /* block_visit.c - every fact of a block, in order (room: compose). */
-#include "sheet.h"
+#include "fact.h"
 
 #include "promise.h"
 #include "text.h"

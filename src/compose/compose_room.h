@@ -358,6 +358,7 @@ void text_add_block(struct composing *composing, struct sheet *sheet, enum block
 
 /* The line that says who calls when, its cases parted by " | " in what is said; none is added
  * for "". */
+const struct cases_facts *cases_of(struct arena *arena, struct card_text said);
 void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said);
 
 /* surround.c: what every sheet carries: title band and footer; and what most do */

@@ -1,6 +1,7 @@
 /* sheet_dump.c - a composed sheet as stable text, for tests and for looking
  * (room: compose). */
 #include "compose_room.h"
+#include "fact.h"
 
 /* A line a fact; empty ones are left out. */
 static void fact_dump(void *of, const struct fact *fact)

@@ -42,17 +42,23 @@ void text_add_block(struct composing *composing, struct sheet *sheet, enum block
 
 #define CASES_PARTED " | "
 
-void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said)
+const struct cases_facts *cases_of(struct arena *arena, struct card_text said)
 {
-    struct cases_facts *facts = arena_alloc(composing->arena, sizeof *facts);
+    struct cases_facts *facts = arena_alloc(arena, sizeof *facts);
     *facts = (struct cases_facts){.count = 0};
     for (const char *at = said.text; !text_empty(at) && facts->count < CASES_MOST;) {
         const char *end = facts->count + 1 < CASES_MOST ? strstr(at, CASES_PARTED) : NULL;
         size_t length = end == NULL ? strlen(at) : (size_t)(end - at);
         facts->items[facts->count++] =
-            (struct card_text){arena_copy(composing->arena, at, length), said.origin};
+            (struct card_text){arena_copy(arena, at, length), said.origin};
         at = end == NULL ? NULL : end + strlen(CASES_PARTED);
     }
+    return facts;
+}
+
+void cases_add_block(struct composing *composing, struct sheet *sheet, struct card_text said)
+{
+    const struct cases_facts *facts = cases_of(composing->arena, said);
     if (facts->count > 0)
         block_add(composing, sheet, BLOCK_CALL_LINE)->cases = facts;
 }

@@ -275,28 +275,40 @@ struct standing {
     size_t count;
 };
 
-static bool may_share(const struct gathering *gathering, size_t a, size_t b,
-                      enum given_up given_up)
+/* Is there a place where both lie? */
+static bool may_share(const struct gathering *gathering, const struct slot_item *first, size_t a,
+                      size_t b, enum given_up given_up)
 {
-    const struct slot_item *first = &gathering->items[a], *second = &gathering->items[b];
+    const struct slot_item *second = &gathering->items[b];
     const struct fixed_slot *slots = gathering->slots;
     if (first->kind != SLOT_TAG || second->kind != SLOT_TAG || first->queue != second->queue ||
-        (gathering->cards[a] & gathering->cards[b]) != 0)
+        (gathering->cards[a] & gathering->cards[b]) != 0 || first->from > second->to ||
+        second->from > first->to)
         return false;
-    if (given_up == SHARES_IN_ZONE)
-        return slots[a].zone == slots[b].zone;
-    return given_up == SHARES_NEAR && first->from <= second->to && second->from <= first->to;
+    return given_up == SHARES_NEAR ||
+           (given_up == SHARES_IN_ZONE && slots[a].zone == slots[b].zone);
+}
+
+/* The place of both is where each of them lies. */
+static void item_narrow(struct slot_item *item, const struct slot_item *other)
+{
+    item->from = item->from > other->from ? item->from : other->from;
+    item->to = item->to < other->to ? item->to : other->to;
+    item->at = item->at < item->from ? item->from : item->at > item->to ? item->to : item->at;
 }
 
 /* The one whose place it shares; its own index where it shares none. */
-static size_t share_find(struct gathering *gathering, const struct standing *standing,
-                         size_t index, enum given_up given_up)
+static size_t share_find(struct gathering *gathering, struct standing *standing, size_t index,
+                         enum given_up given_up)
 {
-    for (size_t i = 0; i < standing->count; i++)
-        if (may_share(gathering, standing->index[i], index, given_up)) {
-            gathering->cards[standing->index[i]] |= gathering->cards[index];
-            return standing->index[i];
-        }
+    for (size_t i = 0; i < standing->count; i++) {
+        size_t leader = standing->index[i];
+        if (!may_share(gathering, &standing->items[i], leader, index, given_up))
+            continue;
+        gathering->cards[leader] |= gathering->cards[index];
+        item_narrow(&standing->items[i], &gathering->items[index]);
+        return leader;
+    }
     return index;
 }
 

@@ -20,9 +20,14 @@ struct laid_script {
     size_t count;
 };
 
+/* Of its letters, and the height of its lines to write on. */
+struct script_sizes { mpt letters, blanks; };
+
 /* A script in a column of that width; NULL is a script of no phrases. */
 struct laid_script script_lay(const struct pen *pen, const struct script *script, mpt size,
                               mpt width);
+struct laid_script script_lay_with(const struct pen *pen, const struct script *script,
+                                   struct script_sizes sizes, mpt width);
 
 /* From the column's top; what height it has more than the script goes between phrases, as
  * far as they still belong together. Gives the height with those gaps. */
@@ -55,9 +60,33 @@ struct laid_panel {
 struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width);
 void panel_place(struct pen *pen, const struct laid_panel *laid, struct area panel);
 
+/* Its frame with the dark head: what call it is, and with which radio; the height of the head. */
+void panel_head_place(struct pen *pen, struct area panel);
+mpt panel_head_height(const struct pen *pen);
+
 /* The line of numbers to call by telephone; and its height where it takes two lines, as it may on
  * paper of two sides, 0: it takes one. */
 mpt contact_height(const struct pen *trial);
 void contact_place(struct pen *pen, struct area area);
+
+/* ---- spoken_block.c: the call right across a page ---- */
+
+/* What is done, in its turn or as a line alone. */
+struct laid_act {
+    struct paragraph words;
+    const char *number;           /* NULL: a line alone, as wide as the block */
+    mpt height;
+};
+
+struct laid_spoken {
+    mpt height;                   /* without gaps between the phrases */
+    mpt spare;                    /* what of a greater height has use */
+    struct laid_act *acts;        /* a pair of numbered ones stands side by side */
+    size_t count;
+    mpt acts_height;
+    struct laid_script script;
+};
+struct laid_spoken spoken_lay(const struct pen *pen, mpt size, mpt width);
+void spoken_place(struct pen *pen, const struct laid_spoken *laid, struct area area);
 
 #endif

@@ -138,14 +138,14 @@ static struct ends panel_ends(const struct pen *pen)
 
 static const struct style panel_head_style = {ROLE_CONTACT, FACE_BOLD, 0, INK_WHITE};
 
-static mpt panel_head_height(const struct pen *pen)
+mpt panel_head_height(const struct pen *pen)
 {
     struct ends ends = panel_ends(pen);
     mpt two = ends_two_lines(pen, panel_head_style, &ends);
     return two > 0 ? two : grown(pen->paper, PANEL_HEAD);
 }
 
-static void panel_head_place(struct pen *pen, struct area panel)
+void panel_head_place(struct pen *pen, struct area panel)
 {
     struct ends ends = panel_ends(pen);
     struct area head = panel;

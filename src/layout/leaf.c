@@ -92,16 +92,13 @@ size_t leaf_split(struct laying *laying, struct pen *pen)
     return laying->call_apart ? 3 : 2;
 }
 
-/* The call has a leaf of its own where the back has no room for it though all has yielded that
- * may: and that is back then. */
+/* Where the back has no room for it, the call has a leaf of its own before anything yields. */
 bool leaf_lessen(struct laying *laying)
 {
-    bool apart = !laying->call_apart && laying->full[1] &&
-                 yields_highest(laying->sheets[1]) == YIELDS_NEVER;
-    if (!apart)
+    bool full = laying->full[1] && !laying->call_apart;
+    if (!full)
         return rank_lessen(laying);
     laying->call_apart = true;
-    laying->trim.least[BLOCK_CONTACT] = TRIM_NOTHING;
     return true;
 }
 

@@ -149,6 +149,14 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define SECTION_TAB_GAP MM(2.5)    /* from the set's word to what to say */
 #define SECTION_GAP MM(1.0)
 #define SECTION_GAP_MOST MM(7)
+#define SECTION_COLUMN_GAP MM(4)   /* between two columns of lines */
+
+/* ---- the call right across the page ---- */
+
+#define ACTS_GAP MM(3)             /* between what is done first and next to it */
+#define ACT_GAP MM(0.8)            /* between it and what is done below it */
+#define ACT_SMALLER 888            /* thousandths of the script: no act is larger */
+#define SPOKEN_BLANK_HEIGHT MM(10) /* of its lines to write on */
 
 /* ---- lists of the safety plan ---- */
 

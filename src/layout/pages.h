@@ -20,6 +20,8 @@ struct laying {
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
     int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
     bool call_apart;                        /* it has a leaf of its own */
+    bool moved;                             /* of a distress call: what may stand on its second
+                                               page does */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
     enum template_key *templates;           /* of each page */
     const struct page **pages;              /* NULL: not to be made */
@@ -61,12 +63,12 @@ struct shared shared_find(const struct page_list *list, const struct pen *trial)
 /* And what the sheet's page needs beside it: lines of the contact line and of the footer. */
 struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared);
 
-bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
-/* A copy of the sheet as one of several pages: its number, title and signs are those of the
- * page with that index, of so many, which shows that part. (page_sheet.c) */
-struct page_place { size_t index, count; enum plan_part part; };
+/* A copy of the sheet as one of several pages: its number, title, signs and call line are those
+ * of the page with that index, of so many, which shows that part: one of enum plan_part or enum
+ * call_part. (page_sheet.c) */
+struct page_place { size_t index, count; int part; };
 struct sheet *page_sheet(const struct sheet *whole, const struct page_place *place,
                          struct arena *arena);
 
@@ -101,6 +103,15 @@ bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *sh
 
 size_t plan_split(struct laying *laying, struct pen *pen);
 bool plan_lessen(struct laying *laying);
+
+/* ---- a distress call over two pages: sending it; answering that of others, and ending it ---- */
+
+/* distress_split.c: the blocks of each page in the order in which they are read. */
+size_t distress_split(struct laying *laying, struct pen *pen);
+bool distress_lessen(struct laying *laying);
+
+/* distress_page.c */
+bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
 /* ---- card_page.c: steps on the left, plan and boxes on the right ---- */
 

@@ -12,7 +12,7 @@
 /* Of what is not read. */
 #define PASSED_OVER SIZE_MAX
 
-/* Blocks are read in the order of block.h, but these behind all others: whom to phone behind
+/* Blocks are read in the order of the sheet, but these behind all others: whom to phone behind
  * the call, the picture of the boat behind the words that it repeats, what is about the page. */
 static const enum block_key read_last[] = {BLOCK_CONTACT, BLOCK_PLAN, BLOCK_LEGEND, BLOCK_SOURCES,
                                            BLOCK_FOOTER};
@@ -241,9 +241,13 @@ static bool is_read_last(enum block_key block)
     return false;
 }
 
-static void blocks_settle(struct settling *settling)
+/* Behind those of the sheet come those that only the page has. */
+static void blocks_settle(struct settling *settling, const struct sheet *sheet)
 {
     const size_t *of_block = settling->reading->of_block;
+    for (size_t i = 0; sheet != NULL && i < sheet->block_count; i++)
+        if (!is_read_last(sheet->blocks[i].key))
+            part_settle(settling, of_block[sheet->blocks[i].key]);
     for (enum block_key block = BLOCK_NONE; block < BLOCK_COUNT; block++)
         if (!is_read_last(block))
             part_settle(settling, of_block[block]);
@@ -261,7 +265,7 @@ void reading_settle(struct pen *pen, struct page *page)
         .parts = arena_array(pen->arena, reading->count, sizeof *settling.parts),
         .numbers = arena_array(pen->arena, reading->count, sizeof *settling.numbers)};
     settling.parts[0] = reading->parts[0];
-    blocks_settle(&settling);
+    blocks_settle(&settling, pen->sheet);
     for (size_t i = 0; i < pen->count; i++)
         pen->items[i].reading = settling.numbers[pen->items[i].reading];
     for (size_t i = 0; i < settling.count; i++)

@@ -1,5 +1,4 @@
-/* script_block.c - a script: one phrase a line, blanks 9 mm high to write on
- * (room: layout). */
+/* script_block.c - a script: one phrase a line, blanks to write on (room: layout). */
 #include "call.h"
 
 #include "measures.h"
@@ -47,10 +46,10 @@ static void strong_add(const struct pen *pen, struct phrase *phrase, const char 
     words_add(pen, phrase, text_format(pen->arena, "**%s**", text), size);
 }
 
-static void blank_add(const struct pen *pen, struct phrase *phrase, int width_mm)
+static void blank_add(const struct pen *pen, struct phrase *phrase, int width_mm, mpt height)
 {
     *phrase_grow(pen, phrase) = (struct piece){.text = "", .width = MM(width_mm),
-                                               .blank_height = BLANK_HEIGHT};
+                                               .blank_height = height};
 }
 
 /* NORTH SOUTH to be circled becomes NORTH / SOUTH. */
@@ -62,9 +61,11 @@ static const char *choice_text(const struct pen *pen, const char *words)
     return text_format(pen->arena, "%.*s / %s", (int)(space - words), words, space + 1);
 }
 
-static struct phrase phrase_make(const struct pen *pen, const struct script_line *line, mpt size)
+static struct phrase phrase_make(const struct pen *pen, const struct script_line *line,
+                                 struct script_sizes sizes)
 {
     struct phrase phrase = {0};
+    mpt size = sizes.letters;
     for (size_t i = 0; i < line->count; i++) {
         const struct script_piece *piece = &line->pieces[i];
         switch (piece->kind) {
@@ -75,7 +76,7 @@ static struct phrase phrase_make(const struct pen *pen, const struct script_line
             strong_add(pen, &phrase, piece->text, size);
             break;
         case PIECE_BLANK:
-            blank_add(pen, &phrase, piece->width_mm);
+            blank_add(pen, &phrase, piece->width_mm, sizes.blanks);
             break;
         case PIECE_CHOICE:
             strong_add(pen, &phrase, choice_text(pen, piece->text), size);
@@ -124,12 +125,24 @@ static size_t blanks_in(const struct paragraph *paragraph, size_t line)
     return blanks;
 }
 
+/* Of the blanks of a line; 0: it has none. */
+static mpt blanks_height(const struct paragraph *paragraph, size_t line)
+{
+    mpt height = 0;
+    for (size_t i = paragraph->lines[line].first; i < paragraph->lines[line].end; i++)
+        if (paragraph->pieces[i].blank_height > height)
+            height = paragraph->pieces[i].blank_height;
+    return height;
+}
+
 static mpt set_line_height(const struct paragraph *paragraph, size_t line)
 {
-    mpt clear = BLANK_CLEAR + em_share(paragraph->style.size, EM_DESCENT);
-    if (blanks_in(paragraph, line) == 0)
+    mpt height = blanks_height(paragraph, line);
+    mpt clear = height - (BLANK_HEIGHT - BLANK_CLEAR) +
+                em_share(paragraph->style.size, EM_DESCENT);
+    if (height == 0)
         return paragraph->line_height;
-    return clear > BLANK_HEIGHT ? clear : BLANK_HEIGHT;
+    return clear > height ? clear : height;
 }
 
 static void words_place(struct pen *pen, const struct paragraph *paragraph, size_t *piece,
@@ -224,26 +237,34 @@ static void label_of_call_place(struct pen *pen, const char *label, mpt size, st
 /* ---- the script ---- */
 
 static struct laid_phrase phrase_lay(const struct pen *pen, const struct script_line *line,
-                                     mpt size, mpt width)
+                                     struct script_sizes sizes, mpt width)
 {
-    struct phrase phrase = phrase_make(pen, line, size);
-    struct laid_phrase laid = {.label = line->label, .indent = label_width(pen, line->label, size)};
-    laid.words = phrase_break(pen, &phrase, size, width - laid.indent);
+    struct phrase phrase = phrase_make(pen, line, sizes);
+    struct laid_phrase laid = {.label = line->label,
+                               .indent = label_width(pen, line->label, sizes.letters)};
+    laid.words = phrase_break(pen, &phrase, sizes.letters, width - laid.indent);
     for (size_t i = 0; i < laid.words.line_count; i++)
         laid.height += set_line_height(&laid.words, i);
+    return laid;
+}
+
+struct laid_script script_lay_with(const struct pen *pen, const struct script *script,
+                                   struct script_sizes sizes, mpt width)
+{
+    struct laid_script laid = {.size = sizes.letters,
+                               .count = script == NULL ? 0 : script->count};
+    laid.phrases = arena_array(pen->arena, laid.count, sizeof *laid.phrases);
+    for (size_t i = 0; i < laid.count; i++) {
+        laid.phrases[i] = phrase_lay(pen, &script->lines[i], sizes, width);
+        laid.height += laid.phrases[i].height;
+    }
     return laid;
 }
 
 struct laid_script script_lay(const struct pen *pen, const struct script *script, mpt size,
                               mpt width)
 {
-    struct laid_script laid = {.size = size, .count = script == NULL ? 0 : script->count};
-    laid.phrases = arena_array(pen->arena, laid.count, sizeof *laid.phrases);
-    for (size_t i = 0; i < laid.count; i++) {
-        laid.phrases[i] = phrase_lay(pen, &script->lines[i], size, width);
-        laid.height += laid.phrases[i].height;
-    }
-    return laid;
+    return script_lay_with(pen, script, (struct script_sizes){size, BLANK_HEIGHT}, width);
 }
 
 mpt gap_between(mpt room, size_t count)

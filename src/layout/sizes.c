@@ -36,6 +36,9 @@ static const struct role_sizes {
     [ROLE_NUMBER] = {28, 36, PT(8), PT(8), 120},
 };
 
+/* What is said on the radio, where it has a page: in thousandths of a point a mm. */
+#define SPOKEN_AIM_A_MM 36
+
 static mpt larger(mpt a, mpt b)
 {
     return a > b ? a : b;
@@ -49,6 +52,13 @@ struct size_rule size_rule(const struct paper *paper, enum page_role role)
     promise(distance > 0);
     return (struct size_rule){larger(own->floor_a_mm * distance, own->floor_least),
                               larger(own->aim_a_mm * distance, own->aim_least), own->leading};
+}
+
+struct size_rule spoken_size_rule(const struct paper *paper)
+{
+    struct size_rule rule = size_rule(paper, ROLE_SCRIPT);
+    rule.aim = larger(SPOKEN_AIM_A_MM * paper->reading_mm, rule.floor);
+    return rule;
 }
 
 mpt grown(const struct paper *paper, mpt at_half_a_metre)

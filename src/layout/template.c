@@ -72,16 +72,19 @@ static const struct area_row card_front_rows[] = {
 
 static const struct area_row card_back_rows[] = {
     TITLE_ROWS, MEASURE_ROW, CALL_ROWS,
-    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(67.5), MM(2), {0}},
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(68), MM(2), {0}},
     {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 static const struct area_row card_call_rows[] = {TITLE_ROWS, MEASURE_ROW, CALL_ROWS};
 
-/* Wider left columns take the longest phrases, and names that are long to spell, at the
- * least size. */
+/* The call right across the body, and below it two columns: wider left ones take names that are
+ * long to spell. */
 static const struct area_row distress_rows[] = {
-    HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(3), {547368, 552631, 557893}},
+    HEAD_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
+    {AREA_CONTACT, CUT_FOOT, ALWAYS, GROWS, MM(6.55), MM(1), {0}},
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
+    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2), {452632, 499999, 552632}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* No call panel. Lists on both sides of the boat, and what saves lives at the foot. */

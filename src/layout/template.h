@@ -41,8 +41,8 @@ enum page_area {
              FULL_PAGE_FAILS) \
     TEMPLATE(CARD_CALL, card_call_rows, 1, card_call_place, leaf_split, leaf_lessen, \
              FULL_PAGE_FAILS) \
-    TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, whole_split, \
-             rank_lessen, FULL_PAGE_FAILS) \
+    TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, distress_split, \
+             distress_lessen, FULL_PAGE_FAILS) \
     TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \
              plan_split, plan_lessen, FULL_IS_TOLD)
 

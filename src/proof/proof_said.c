@@ -2,6 +2,8 @@
  * G3: nothing is cut or dropped in silence. */
 #include "proof_room.h"
 
+#include "fact.h"
+
 #include <string.h>
 
 /* Facts of one block while they are gathered: those that stand directly behind each other

@@ -14,31 +14,43 @@
 
 /* ---- G14 ---- */
 
-/* The k-th number disc's words; NULL: there is none. */
-static const struct page_item *number_at(const struct proofing *p, size_t k)
+/* The words of the k-th number disc of a block; NULL: there is none. */
+static const struct page_item *disc_at(const struct proofing *p, enum block_key block, size_t k)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_text(item) && item->role == ROLE_NUMBER && k-- == 0)
+        if (is_text(item) && item->role == ROLE_NUMBER && in_block(item, block) && k-- == 0)
             return item;
     }
     return NULL;
 }
 
-static void numbers_judge(struct proofing *p)
+static const struct page_item *number_at(const struct proofing *p, size_t k)
 {
-    const struct steps_facts *steps = sheet_steps(p->sheet);
-    for (size_t i = 0; i <= steps->count; i++) {
-        const struct page_item *number = number_at(p, i), *before = i > 0 ? number_at(p, i - 1)
-                                                                          : NULL;
+    return disc_at(p, BLOCK_STEPS, k);
+}
+
+/* Steps stand one below the other; what is done first at the radio, in pairs too. */
+static bool stands_behind(const struct page_item *number, const struct page_item *before)
+{
+    if (number->block == BLOCK_STEPS || number->baseline != before->baseline)
+        return number->baseline > before->baseline;
+    return number->area.x > before->area.x;
+}
+
+/* So many things of that block are done, each with its number. */
+static void numbers_judge(struct proofing *p, enum block_key block, size_t count)
+{
+    for (size_t i = 0; i <= count; i++) {
+        const struct page_item *number = disc_at(p, block, i);
+        const struct page_item *before = i > 0 ? disc_at(p, block, i - 1) : NULL;
         const char *wanted = text_format(p->arena, "%zu", i + 1);
         proof_measured(p, 1);
-        if ((number != NULL) != (i < steps->count))
-            proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers",
-                        steps->count);
+        if ((number != NULL) != (i < count))
+            proof_found(p, RULE_STEPS, number, "%zu steps, but not so many numbers", count);
         else if (number != NULL && !text_equal(number->run->text, wanted))
             proof_found(p, RULE_STEPS, number, "stands where %s belongs", wanted);
-        else if (number != NULL && before != NULL && number->baseline <= before->baseline)
+        else if (number != NULL && before != NULL && !stands_behind(number, before))
             proof_found(p, RULE_STEPS, number, "stands above the step before it");
     }
 }
@@ -52,7 +64,9 @@ static void steps_judge(struct proofing *p)
     proof_measured(p, 2);
     if (steps->count > NUMBERED_STEPS_MOST || rows > ROWS_MOST)
         proof_found(p, RULE_STEPS, NULL, "%zu steps, %zu rows", steps->count, rows);
-    numbers_judge(p);
+    numbers_judge(p, BLOCK_STEPS, steps->count);
+    if (p->sheet->kind == SHEET_DISTRESS)
+        numbers_judge(p, BLOCK_CALL, sheet_call(p->sheet)->act_count);
 }
 
 static void count_judge(struct proofing *p, const char *what, size_t count, size_t most)
@@ -275,25 +289,40 @@ static void dates_judge(struct proofing *p)
 
 /* ---- G27 ---- */
 
-static void rows_order_judge(struct proofing *p)
+struct block_order { const enum block_key *at; size_t count; };
+
+/* A distress call has the call before all else. */
+static struct block_order order_of(const struct sheet *sheet)
 {
-    static const enum block_key order[] = {
+    static const enum block_key card[] = {
         BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
         BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_ROWS,
         BLOCK_FOOTER};
+    static const enum block_key distress[] = {
+        BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_CALL, BLOCK_NATURE, BLOCK_NO_ANSWER,
+        BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_PAN_PAN, BLOCK_RELAY,
+        BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_HINTS, BLOCK_CONTACT, BLOCK_FOOTER};
+    if (sheet->kind == SHEET_DISTRESS)
+        return (struct block_order){distress, COUNT_OF(distress)};
+    return (struct block_order){card, COUNT_OF(card)};
+}
+
+static void rows_order_judge(struct proofing *p)
+{
+    struct block_order order = order_of(p->sheet);
     size_t last = 0;
     enum block_key before = BLOCK_NONE;
-    for (size_t i = 0; i < sizeof order / sizeof *order; i++)
+    for (size_t i = 0; i < order.count; i++)
         for (size_t b = 0; b < p->block_count; b++) {
-            if (p->blocks[b].key != order[i])
+            if (p->blocks[b].key != order.at[i])
                 continue;
             proof_measured(p, 1);
             if (p->blocks[b].first < last)
                 proof_found(p, RULE_ORDER, &p->page->items[p->blocks[b].first],
-                            "\"%s\" is read before \"%s\"", block_word(order[i]),
+                            "\"%s\" is read before \"%s\"", block_word(order.at[i]),
                             block_word(before));
             last = p->blocks[b].first;
-            before = order[i];
+            before = order.at[i];
         }
 }
 

@@ -240,7 +240,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         PROOF_ELSEWHERE, "tests/cli/determinism.sh prints twice, in other orders and locales",
         HOUSE},
     [RULE_ORDER] = {"G27", "read aloud, the card goes from head to foot",
-        "title, WHEN, call line, steps, plan, boxes, rescue centre, call, footer",
+        "title, WHEN, call line, steps, plan, boxes, rescue centre, call, footer; of a distress "
+        "call the call before all else",
         "lay the blocks out in that order", PROOF_ERROR, PROOF_PAGE,
         "the words of the PDF itself are read back by tests/cli/proof.sh in the same order",
         "usability studies of cognitive aids"},

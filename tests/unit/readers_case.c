@@ -8,6 +8,7 @@
 
 #include "readers_case.h"
 
+#include "fact.h"
 #include "figure.h"
 #include "gear_date.h"
 #include "number.h"
@@ -236,7 +237,7 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
     case FACTS_STEPS:
         return text_begins(fact, "figure") ? READER_BIT_FIGURE : READER_BIT_ROW;
     case FACTS_PLAN: return READER_BIT_PLAN;
-    case FACTS_PLACES: return READER_BIT_SAFETY;
+    case FACTS_PLACES: case FACTS_INDEX: return READER_BIT_SAFETY;
     case FACTS_CALL:
         return script ? READER_BIT_SCRIPT : READER_BIT_PANEL;
     case FACTS_SECTION:

@@ -207,7 +207,7 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
     assert_string_equal(decision->ask, "After step 2: still burning?");
     assert_string_equal(decision->yes, "Leave. **Card 20, steam.**");
     assert_string_equal(decision->no, "Stay.");
-    assert_non_null(strstr(sheet_cases(card)->items[1].text, "call after step 2."));
+    assert_non_null(strstr(sheet_cases(card)->items[0].text, "call after step 2."));
     assert_string_equal(sheet_title(card)->number, "Card 10");
     boat_with(RAFT, "");
     assert_string_equal(sheet_decision(smoke(false))->ask, "After step 3: still burning?");

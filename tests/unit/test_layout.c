@@ -55,7 +55,7 @@ static bool lies_in(struct area inner, struct area outer, mpt slack)
 static void everything_lies_in_the_safe_area(void **state)
 {
     (void)state;
-    const struct page_needs needs = {.marked = true};
+    const struct page_needs needs = {.way = 0};
     struct area safe = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs).safe;
     assert_in_range(safe.x, MM(10), MM(10));
     assert_in_range(safe.y, MM(16), MM(16));

@@ -9,6 +9,7 @@
 #include <string.h>
 
 #include "faces_fixture.h"
+#include "fact.h"
 #include "layout.h"
 #include "text.h"
 

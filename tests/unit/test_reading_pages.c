@@ -134,11 +134,24 @@ static void script_expect(struct reading_back *back, const struct script *script
         passed += strlen(back->texts[back->next].text) + 1;
 }
 
+/* On a page of its own what is done first has numbers that are read as such. */
+static void operate_expect(struct reading_back *back, const struct call_facts *call, size_t line)
+{
+    size_t act = line - call->act_first;
+    if (back->page->sheet->kind != SHEET_DISTRESS || line < call->act_first ||
+        act >= call->act_count) {
+        expect_next(back, "P", call->operate[line].text);
+        return;
+    }
+    expect_next(back, "Lbl", text_format(test.arena, "%zu", act + 1));
+    expect_next(back, "P", call->acts[act].text);
+}
+
 static void call_expect(struct reading_back *back, const struct call_facts *call)
 {
     expect_next(back, "H2", joined(call->title, call->station));
     for (size_t i = 0; i < call->operate_count; i++)
-        expect_next(back, "P", call->operate[i].text);
+        operate_expect(back, call, i);
     script_expect(back, call->script);
 }
 
@@ -146,6 +159,8 @@ static void section_expect(struct reading_back *back, const struct section_facts
 {
     expect_next(back, "H2", section->title);
     expect_next(back, "P", section->note);
+    for (size_t i = 0; i < section->hint_count; i++)
+        expect_next(back, "P", section->hints[i].text);
     for (size_t i = 0; i < section->line_count; i++)
         expect_next(back, "LBody", joined(section->lead == NULL ? "" : section->lead[i],
                                           section->lines[i].text));
@@ -185,6 +200,12 @@ static void footer_expect(struct reading_back *back, const struct footer_facts *
 
 /* ---- pages ---- */
 
+static void cases_expect(struct reading_back *back, const struct cases_facts *cases)
+{
+    for (size_t i = 0; i < cases->count; i++)
+        expect_next(back, "P", cases->items[i].text);
+}
+
 static void words_expect(struct reading_back *back, const struct block *block)
 {
     switch (facts_kind_of(block->key)) {
@@ -192,8 +213,7 @@ static void words_expect(struct reading_back *back, const struct block *block)
         expect_next(back, "P", block->facts.text->text);
         break;
     case FACTS_CASES:
-        for (size_t i = 0; i < block->facts.cases->count; i++)
-            expect_next(back, "P", block->facts.cases->items[i].text);
+        cases_expect(back, block->facts.cases);
         break;
     case FACTS_TITLE:
         expect_next(back, "H1", block->facts.title->title);

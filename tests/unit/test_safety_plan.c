@@ -207,7 +207,7 @@ static void what_saves_lives_is_in_the_index(void **state)
                         "8 lifejackets [E1] Saloon, STARBOARD | "
                         "Flares [E5] Cockpit locker, STARBOARD | "
                         "Handheld radio [E4] Companionway, PORT | "
-                        "Grab bag [E18] Companionway, PORT");
+                        "Grab bag [E20] Companionway, PORT");
 }
 
 /* The box of a tag tells its level there too. */

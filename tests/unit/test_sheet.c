@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "card_fixture.h"
+#include "fact.h"
 #include "text.h"
 
 static void a_sheet_without_blocks_says_nothing(void **state)

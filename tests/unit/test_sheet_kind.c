@@ -141,7 +141,7 @@ static const struct page *page_from(const struct pen *pen)
 static const struct page *list_page(const struct sheet *sheet)
 {
     struct pen pen = pen_of(sheet);
-    struct page_needs needs = {.height = {[AREA_WHEN] = MM(8)}, .marked = true};
+    struct page_needs needs = {.height = {[AREA_WHEN] = MM(8)}};
     struct frame frame = frame_make(pen.paper, TEMPLATE_CARD, &needs);
     struct area body = frame.at[AREA_BODY];
     head_place(&pen, &frame, size_rule(pen.paper, ROLE_SIGNS).floor);

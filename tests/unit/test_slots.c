@@ -118,12 +118,16 @@ static uint32_t random_next(uint32_t *seed)
     return *seed >> 16;
 }
 
+/* Off the best place, and outside of where it lies each step six times as much. */
 static int64_t cost_of(const struct slot_item *items, const int *rows)
 {
     int64_t cost = 0;
     for (int i = 0; i < SMALL_COUNT; i++) {
-        int64_t off = 16 * rows[i] + 8 - (int64_t)items[i].at * SMALL_ROWS * 16 / 1000;
-        cost += off * off;
+        int64_t at = 16 * rows[i] + 8, off = at - (int64_t)items[i].at * SMALL_ROWS * 16 / 1000;
+        int64_t ahead = (int64_t)items[i].from * SMALL_ROWS * 16 / 1000 - at;
+        int64_t abaft = at - (int64_t)items[i].to * SMALL_ROWS * 16 / 1000;
+        int64_t out = ahead > abaft ? ahead : abaft;
+        cost += off * off + (out > 0 ? 6 * out * out : 0);
     }
     return cost;
 }
@@ -136,20 +140,29 @@ static int standing(const struct slot_item *items, const int *rows, enum slot_qu
     return count;
 }
 
-/* So broad that two stand abreast on a side without one in the middle, one beside it. */
+/* Of one queue, the one that is drawn farther forward; of two drawn at one place the one that
+ * begins, then ends, farther forward. */
+static bool is_before(const struct slot_item *a, const struct slot_item *b)
+{
+    if (a->queue != b->queue || a->at != b->at)
+        return a->queue == b->queue && a->at < b->at;
+    return a->from < b->from || (a->from == b->from && a->to < b->to);
+}
+
+/* So broad that two stand abreast on a side, beside one or two in the middle one, and beside
+ * three none. */
 static bool way_is_one(const struct slot_item *items, const int *rows)
 {
+    static const int beside[] = {2, 1, 1, 0};
     for (int i = 0; i < SMALL_COUNT; i++)
         for (int j = 0; j < SMALL_COUNT; j++)
-            if (rows[i] > rows[j] && (items[i].to <= items[j].from ||
-                                      (items[i].queue == items[j].queue && items[i].at < items[j].at)))
+            if (rows[i] > rows[j] &&
+                (items[i].to <= items[j].from || is_before(&items[i], &items[j])))
                 return false;
     for (int row = 0; row < SMALL_ROWS; row++) {
         int middle = standing(items, rows, QUEUE_MIDDLE, row);
-        for (int q = QUEUE_PORT; q <= QUEUE_STARBOARD; q += QUEUE_STARBOARD - QUEUE_PORT)
-            if (standing(items, rows, (enum slot_queue)q, row) > 2 - middle)
-                return false;
-        if (middle > 1)
+        if (middle > 3 || standing(items, rows, QUEUE_PORT, row) > beside[middle] ||
+            standing(items, rows, QUEUE_STARBOARD, row) > beside[middle])
             return false;
     }
     return true;
