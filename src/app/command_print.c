@@ -150,7 +150,8 @@ static struct document document_of(const struct sheets *sheets, const struct cho
                             boat->boat->facts.name.text, "what", title, NULL),
         .subject = boat->job->fleet->base->name.text,
         .language = words_language(sheets->input.words), .pages = filled.pages,
-        .count = filled.count};
+        .count = filled.count,
+        .two_sides = boat->job->papers[sheets->part.paper]->sides == TWO_SIDES};
 }
 
 static void set_write(struct printing *printing, const struct sheets *sheets,

@@ -1,7 +1,6 @@
 /* pdf_facts.c - what a document says of itself (room: draw): title, subject and maker, its
  * language, how it is shown and printed, what its pages are called. No day and no machine is
  * in it, so that the same pages give the same bytes. */
-#include "paper.h"
 #include "pdf_private.h"
 
 #include <string.h>
@@ -20,8 +19,7 @@ static void preferences_add(HPDF_Doc document, const struct document *about)
     HPDF_Dict_AddName(preferences, "PrintScaling", "None");
     HPDF_Dict_AddBoolean(preferences, "PickTrayByPDFSize", HPDF_TRUE);
     HPDF_Dict_AddName(preferences, "Duplex",
-                      about->pages[0]->paper->sides == TWO_SIDES ? "DuplexFlipLongEdge"
-                                                                 : "Simplex");
+                      about->two_sides ? "DuplexFlipLongEdge" : "Simplex");
     HPDF_Dict_Add(document->catalog, "ViewerPreferences", preferences);
 }
 

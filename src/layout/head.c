@@ -101,7 +101,7 @@ static mpt boat_name_set(struct pen *pen, const struct style *style, mpt right, 
 }
 
 /* Where titles are smaller, the boat's name leaves them room. */
-static mpt name_size(const struct paper *paper, mpt fitting)
+static mpt boat_name_size(const struct paper *paper, mpt fitting)
 {
     struct size_rule rule = size_rule(paper, ROLE_BOAT);
     mpt share = title_share(paper, rule.aim), most = share > rule.floor ? share : rule.floor;
@@ -118,7 +118,7 @@ static mpt boat_block_place(struct pen *pen, struct area band)
     mpt right = band.x + band.width - BAND_PAD_RIGHT;
     mpt most = part_of(PART_OF_BAND_BOAT, band.width);
     style_fit(pen, &name, title->boat, most);
-    name.size = name_size(pen->paper, name.size);
+    name.size = boat_name_size(pen->paper, name.size);
     mpt number_width = pen_width(pen, &number, title->number);
     mpt name_width = boat_name_set(pen, &name, right,
                                    band.y + part_of(PART_OF_BAND_NAME, band.height), most);
@@ -239,7 +239,8 @@ static void band_place(struct pen *pen, const struct frame *frame)
     pen->block = BLOCK_TITLE;
     pen_box(pen, band, INK_BLACK, INK_NONE, 0, BAND_CORNER);
     band_sign_place(pen, band, title->stripe);
-    mpt boat_width = boat_block_place(pen, band), left = band.height + title_share(pen->paper, BAND_SIGN_GAP);
+    mpt boat_width = boat_block_place(pen, band);
+    mpt left = band.height + title_share(pen->paper, BAND_SIGN_GAP);
     title_place(pen, (struct area){band.x + left, band.y, title_width(pen->paper, band, boat_width),
                                    band.height});
     pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, HAIR, 0);

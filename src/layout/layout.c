@@ -79,8 +79,7 @@ static struct laying *layings_begin(const struct laying_set *set)
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &layings[i];
         laying->whole = set->input->set->sheets[i];
-        for (enum block_key key = BLOCK_NONE; key < BLOCK_COUNT; key++)
-            laying->trim.least[key] = TRIM_NOTHING;
+        laying->trim = trim_nothing();
         laying->sheets = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->sheets);
         laying->templates = arena_array(set->arena, SHEET_PAGES_MOST,
                                         sizeof *laying->templates);

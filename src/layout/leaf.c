@@ -15,7 +15,7 @@ static const enum leaf_page page_of_block[BLOCK_COUNT] = {
     [BLOCK_CAUTIONS] = LEAF_BACK, [BLOCK_LOCAL_RULES] = LEAF_BACK,
     [BLOCK_CONTACT] = LEAF_CALL, [BLOCK_CALL] = LEAF_CALL};
 
-static const enum word page_words[] = {
+static const enum word leaf_words[] = {
     [LEAF_FRONT] = WORD_LEAF_FRONT, [LEAF_BACK] = WORD_LEAF_BACK, [LEAF_CALL] = WORD_LEAF_CALL};
 
 /* ---- splitting ---- */
@@ -24,7 +24,7 @@ static const enum word page_words[] = {
 static void side_title_set(struct sheet *sheet, enum leaf_page page, struct arena *arena)
 {
     struct title_facts *title = arena_alloc(arena, sizeof *title);
-    enum word word = page_words[page];
+    enum word word = leaf_words[page];
     *title = *sheet_title(sheet);
     title->number = words_fill(sheet->words, arena, word, "card", title->number, NULL);
     page_facts_set(sheet, BLOCK_TITLE, (union block_facts){.title = title});

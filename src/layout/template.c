@@ -4,7 +4,7 @@
 
 #include "promise.h"
 
-#define LENGTH(list) ((int)(sizeof(list) / sizeof *(list)))
+#define AREA_ROWS(list) ((int)(sizeof(list) / sizeof *(list)))
 #define WAYS_MOST 3
 
 /* Shares are millionths of the width or height of what they are a share of. */
@@ -105,7 +105,7 @@ static const struct template {
     int count;
     int ways;
 } templates[TEMPLATE_COUNT] = {
-#define TEMPLATE_AREAS(name, rows, ways, ...) [TEMPLATE_##name] = {rows, LENGTH(rows), ways},
+#define TEMPLATE_AREAS(name, rows, ways, ...) [TEMPLATE_##name] = {rows, AREA_ROWS(rows), ways},
     TEMPLATE_LIST(TEMPLATE_AREAS)
 #undef TEMPLATE_AREAS
 };

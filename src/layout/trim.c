@@ -2,7 +2,17 @@
  * that have a lesser one (room: layout). What must stand is never touched. */
 #include "trim.h"
 
+#include <limits.h>
+
 #include "text.h"
+
+struct trim trim_nothing(void)
+{
+    struct trim trim = {.of = NULL};
+    for (enum block_key key = BLOCK_NONE; key < BLOCK_COUNT; key++)
+        trim.least[key] = INT_MAX;
+    return trim;
+}
 
 static bool figure_stands(const struct trim *trim, const struct card_figure *figure)
 {

@@ -2,13 +2,8 @@
 #ifndef MAYDECK_TRIM_H
 #define MAYDECK_TRIM_H
 
-#include <limits.h>
-
 #include "page.h"
 #include "sheet.h"
-
-/* Where nothing has to yield. */
-#define TRIM_NOTHING INT_MAX
 
 struct trim {
     int least[BLOCK_COUNT];       /* what yields as much as this of a block, or more, is gone */
@@ -16,6 +11,9 @@ struct trim {
     bool (*stands)(void *of, const struct card_figure *figure);
     void *of;
 };
+
+/* With which nothing yields. */
+struct trim trim_nothing(void);
 
 /* The sheet without what yields. The blocks of the whole stay as they are. */
 const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *trim,

@@ -36,8 +36,9 @@ static const struct role_limit role_limits[ROLE_COUNT] = {
     [ROLE_NUMBER] = {"number", TIER_TEXT, POINTS_OF(14), POINTS_OF(18), 0, 500, 0, true},
 };
 
-/* How far from the edges of a paper things must stay: printers take 4.3 mm, a laminated edge 3; what
- * hangs on a bulkhead is handled at its edges besides. The first that the paper is as wide as. */
+/* How far from the edges of a paper things must stay: printers take 4.3 mm, a laminated edge 3;
+ * what hangs on a bulkhead is handled at its edges besides. The first that the paper is as wide
+ * as. */
 static const struct edges { mpt width, side, foot; } edges_of_papers[] = {
     {MM(180), MM(10), MM(8)}, {0, MM(8), MM(7)}};
 
