@@ -206,6 +206,7 @@ void proof_together(const struct laid_set *laid, struct proofing *const *all, si
     for (size_t i = 0; i < sizeof fixed / sizeof *fixed; i++)
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
+    proof_views_together(all, count);
     for (size_t i = 0; i < count; i++) {
         sources_judge(laid, all[i], BLOCK_NEVER);
         sources_judge(laid, all[i], BLOCK_CAUTIONS);
