@@ -15,10 +15,7 @@
 #include "words.h"
 
 /* A text and the line of the record or procedure it came from. */
-struct card_text {
-    const char *text;
-    struct place origin;
-};
+struct card_text { const char *text; struct place origin; };
 
 /* A piece of gear of a row, or several that are alike. */
 struct row_item {
@@ -263,6 +260,8 @@ struct plan_facts {
     const char *told;             /* what the picture is, for one who does not see it */
     const struct plan_zone *landmarks;
     size_t landmark_count;
+    const enum zone_key *hatched; /* where it burns or leaks, or gas lies: nobody enters */
+    size_t hatched_count;
 };
 
 /* The lists of a safety plan. */

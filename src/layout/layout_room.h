@@ -182,10 +182,12 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 /* The height that the sheet's title band needs where it takes two lines; 0: it takes one. */
 mpt band_height_least(struct pen *trial);
 
-/* The height of the bar that says when to call, where its words take several lines, as they may
- * on paper of two sides; 0: they take one. */
-mpt call_line_height(const struct pen *trial);
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
+
+/* call_cells.c: who calls when, in a bar; and the height of a bar whose words take several lines,
+ * as they may on paper of two sides, 0: they take one. */
+void call_cells_place(struct pen *pen, struct area bar);
+mpt call_line_height(const struct pen *trial);
 
 /* The signs of what happens, as they stand below the title. */
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);

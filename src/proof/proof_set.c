@@ -223,6 +223,7 @@ void proof_together(const struct laid_set *laid, struct proofing *const *all, si
             block_judge(all, count, &fixed[f], all[i]);
     }
     terms_judge(all, count);
+    proof_views_together(all, count);
     for (size_t i = 0; i < count; i++) {
         sources_judge(laid, all[i], BLOCK_NEVER);
         sources_judge(laid, all[i], BLOCK_CAUTIONS);

@@ -168,7 +168,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "write it with letters of the card's face", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_WARNING_SOURCE] = {"G19", "cautions and nevers have signal word and source",
         "each", "name the source", PROOF_ERROR, PROOF_PAGE,
-        "where a page has no room its sources stand on the safety plan; local rules stand on the base's source, printed with them", "ANSI Z535"},
+        "where a page has no room its sources stand on the safety plan; local rules stand on the "
+        "base's source, printed with them", "ANSI Z535"},
     [RULE_LETHAL] = {"G19", "the prohibition that guards a step stands inside it",
         "between its headline and its first row", "set it there", PROOF_ERROR, PROOF_PAGE,
         "NEVER and CAUTION have their own place beside the steps : that block is "
@@ -179,12 +180,20 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "what is outside her (a bathing platform, from 100 to 105 of her length); a tag may "
         "reach over the outline by a quarter of itself", HOUSE},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
-        "each row's tag once, on both sides if it is there, no tag without words", "record the zone of the gear", PROOF_ERROR,
-        PROOF_PAGE, "gear of no zone has no place on the plan; a safety plan has a rule of its "
-        "own", HOUSE},
+        "each row's tag once, on both sides if it is there, no tag without words",
+        "record the zone of the gear", PROOF_ERROR, PROOF_PAGE, "gear of no zone has no place on "
+        "the plan; a safety plan has a rule of its own", HOUSE},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
         "as the plan is turned", "ISO 23601"},
+    [RULE_MARKER_LEVEL] = {"G20", "the shape of a tag tells its level",
+        "square on deck, round below",
+        "mend below: of the gear, or its zone", PROOF_ERROR, PROOF_PAGE, EVERY,
+        "colour and place alone tell nobody"},
+    [RULE_MARK_NAMED] = {"G20", "no mark on a plan is without words", "words in each black mark",
+        "name it", PROOF_ERROR, PROOF_PAGE,
+        "the mast, a grey dot; where the cards hang, on a safety plan, has its words beside it",
+        HOUSE},
     [RULE_LEADERS] = {"G20", "leaders do not cross and keep clear of foreign tags",
         "0.5 mm from the middle of the line", "record at: for one of them, or a nearer zone",
         PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3", HOUSE},
@@ -221,6 +230,10 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "column, same order. The call grows from the foot with its words, and the line of rescue "
         "centre and base stands on it. The distress card and the safety plan have their own lists",
         "usability studies of cognitive aids"},
+    [RULE_PLAN_SAME] = {"G22", "a tag stands at one place of the boat on every card",
+        "5 thousandths of her length, and of half the view", "find the places for the whole set",
+        PROOF_ERROR, PROOF_SET, "a safety plan is drawn to hold lists: other places, same order",
+        "a learnt picture must be true on the next card"},
     [RULE_CHANNEL] = {"G23", "a card that calls names channel 16", "in the call panel",
         "name the channel", PROOF_ERROR, PROOF_PAGE,
         "a boat without a radio. Whether identities are sound the radio room decides", HOUSE},
