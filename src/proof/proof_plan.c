@@ -172,13 +172,22 @@ static size_t tag_count_on_plan(const struct proofing *p, const char *tag)
     return count;
 }
 
-static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+static size_t tag_count_on_page(const struct proofing *p, const char *tag)
 {
     size_t count = 0;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         count += is_text(item) && !is_plan_tag(item) && holds_tag(item->run->text, tag) ? 1 : 0;
     }
+    return count;
+}
+
+/* On any page of the card: its rows may stand on the other side of the leaf. */
+static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+{
+    size_t count = p->page_count == 0 ? tag_count_on_page(p, tag) : 0;
+    for (size_t i = 0; i < p->page_count; i++)
+        count += tag_count_on_page(p->pages[i], tag);
     return count;
 }
 
