@@ -1,25 +1,12 @@
 /* proof_plan.c - the plan: tags on the boat, on their side, those of the card and no
  * others; leaders; strength of lines (room: proof). Rules G20, G21. */
 #include "geometry.h"
-#include "proof_room.h"
+#include "proof_views.h"
 
 #include <string.h>
 
 #define TOUCH 4                  /* a tag may reach over the outline by a quarter of itself */
 #define LEADER_CLEAR MM(0.5)     /* from the middle of a leader to a foreign tag */
-
-/* The boat's own lines, strong ones round her and light ones inside. */
-static bool is_boat_line(const struct page_item *item)
-{
-    return in_plan(item) && item->kind != PAGE_TEXT && item->fill == INK_NONE &&
-           item->stroke != INK_NONE && item->part == PART_NONE;
-}
-
-static bool is_outline(const struct page_item *item)
-{
-    return is_boat_line(item) && item->stroke == INK_BLACK &&
-           (item->kind == PAGE_PATH || item->kind == PAGE_BOX);
-}
 
 /* From names and tags to places; not their halos. */
 static bool is_leader(const struct page_item *item)
@@ -59,104 +46,7 @@ static const struct marker *marker_of(const struct sheet *sheet, const char *tag
     return marker_of_row(sheet_places(sheet), tag);
 }
 
-/* ---- inside ---- */
-
-static bool outline_encloses(const struct proofing *p, const struct page_item *item,
-                             struct point point)
-{
-    if (item->kind == PAGE_BOX)
-        return point.x >= item->area.x && point.x <= RIGHT_OF(item->area) &&
-               point.y >= item->area.y && point.y <= FOOT_OF(item->area);
-    struct outline outline = outline_of(item, p->arena);
-    return outline_holds(&outline, point);
-}
-
-/* Beams, and the lines of a net. */
-static bool is_plan_line(const struct page_item *item)
-{
-    bool net = in_plan(item) && item->part == PART_NET;
-    return item->kind == PAGE_LINE && (is_boat_line(item) || net);
-}
-
-/* ---- views ---- */
-
-/* The boat may be drawn more than once in a block, side by side: what is below, what is on deck.
- * A view is the column of the page that a tag stands in. */
-struct view {
-    enum block_key block;
-    mpt left, right;
-};
-
-/* The bar with the name of a view, over it. */
-static bool is_view_head(const struct page_item *item)
-{
-    return item->kind == PAGE_BOX && item->block == BLOCK_PLAN && item->fill == INK_BLACK &&
-           item->stroke == INK_NONE;
-}
-
-/* A drawing without heads is one view, as wide as the page. */
-static struct view view_of(const struct proofing *p, const struct page_item *tag)
-{
-    mpt middle = tag->area.x + tag->area.width / 2;
-    for (size_t i = 0; i < p->page->count; i++) {
-        const struct page_item *head = &p->page->items[i];
-        if (is_view_head(head) && tag->block == BLOCK_PLAN && head->area.x <= middle &&
-            middle <= RIGHT_OF(head->area))
-            return (struct view){tag->block, head->area.x, RIGHT_OF(head->area)};
-    }
-    return (struct view){tag->block, 0, p->page->width};
-}
-
-static bool is_in_view(const struct page_item *item, const struct view *view)
-{
-    mpt middle = item->area.x + item->area.width / 2;
-    return item->block == view->block && view->left <= middle && middle <= view->right;
-}
-
-/* The area of all outlines, or of all lines between them, of one view. */
-static struct area plan_area(const struct proofing *p, const struct view *view,
-                             bool (*wanted)(const struct page_item *item))
-{
-    struct area area = {0, 0, 0, 0};
-    for (size_t i = 0; i < p->page->count; i++) {
-        const struct page_item *item = &p->page->items[i];
-        if (!is_in_view(item, view) || !wanted(item))
-            continue;
-        area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
-    }
-    return area;
-}
-
-static bool is_deck_box(const struct page_item *item)
-{
-    return is_outline(item) && item->kind == PAGE_BOX;
-}
-
-/* Between the hulls of a boat that has several: at the height of the beams and of the deck that
- * join them she has something to stand on. */
-static bool between_hulls(const struct proofing *p, const struct view *view, struct point point)
-{
-    const struct boat *boat = p->sheet->boat;
-    struct area hulls = plan_area(p, view, is_outline);
-    struct area lines = plan_area(p, view, is_plan_line);
-    struct area deck = plan_area(p, view, is_deck_box);
-    struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
-                                                                   : area_union(lines, deck);
-    mpt eighth = hulls.width / 8;
-    return (boat->catamaran || boat->facts.hull.value == HULL_TRIMARAN) &&
-           point.x >= hulls.x + eighth && point.x <= RIGHT_OF(hulls) - eighth &&
-           point.y >= joined.y && point.y <= FOOT_OF(joined);
-}
-
-static bool on_boat(const struct proofing *p, const struct view *view, struct point point)
-{
-    for (size_t i = 0; i < p->page->count; i++) {
-        const struct page_item *item = &p->page->items[i];
-        if (is_outline(item) && is_in_view(item, view) && outline_encloses(p, item, point))
-            return true;
-    }
-    return between_hulls(p, view, point);
-}
+/* ---- where tags stand ---- */
 
 static void inside_judge(struct proofing *p, const struct page_item *tag,
                          const struct page_item *frame)
@@ -166,7 +56,7 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
     mpt left = box.x + in_x, right = RIGHT_OF(box) - in_x;
     mpt head = box.y + in_y, foot = FOOT_OF(box) - in_y;
     const struct point corners[] = {{left, head}, {right, head}, {left, foot}, {right, foot}};
-    struct view view = view_of(p, tag);
+    struct plan_page_view view = view_of(p, tag);
     for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
         if (!on_boat(p, &view, corners[i])) {
             proof_found(p, RULE_MARKERS_INSIDE, tag, "stands off the boat");
@@ -174,10 +64,25 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
         }
 }
 
+/* Below deck round, on deck square; and on no drawing of what is on the other level alone: what is
+ * shown beside a deck may lie below, as a catamaran's saloon. */
+static void level_judge(struct proofing *p, const struct page_item *tag,
+                        const struct page_item *frame, enum level level)
+{
+    struct plan_page_view view = view_of(p, tag);
+    bool round = frame->radius > 0, below = level == LEVEL_BELOW;
+    bool apart = p->sheet->boat->facts.hull.value != HULL_CATAMARAN;
+    if (round != below)
+        proof_found(p, RULE_MARKER_LEVEL, tag, "is %s", round ? "round" : "square");
+    else if ((view.shows == VIEW_SHOWS_BELOW && !below) ||
+             (view.shows == VIEW_SHOWS_DECK && below && apart))
+        proof_found(p, RULE_MARKER_LEVEL, tag, "stands in the drawing of the other level");
+}
+
 static void side_judge(struct proofing *p, const struct page_item *tag,
                        const struct page_item *frame, enum side side)
 {
-    struct view view = view_of(p, tag);
+    struct plan_page_view view = view_of(p, tag);
     struct area boat = plan_area(p, &view, is_outline);
     mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
     if (sheet_places(p->sheet)->facing == FACING_STERN)
@@ -191,9 +96,10 @@ static void side_judge(struct proofing *p, const struct page_item *tag,
 static void frame_judge(struct proofing *p, const struct page_item *tag,
                         const struct page_item *frame, const struct marker *marker)
 {
-    proof_measured(p, 2);
+    proof_measured(p, 3);
     if (marker->zone == NULL || marker->zone->to <= 100)
         inside_judge(p, tag, frame);
+    level_judge(p, tag, frame, marker->level);
     side_judge(p, tag, frame, marker->side);
 }
 
@@ -247,7 +153,28 @@ static size_t tag_count_in_words(const struct proofing *p, const char *tag)
     return count;
 }
 
+/* Of how many tags so named the middle is to port of the boat's, and of how many not. */
+static void tag_sides_count(const struct proofing *p, const char *tag, size_t sides[2])
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (!is_plan_tag(item) || !text_equal(item->run->text, tag))
+            continue;
+        struct plan_page_view view = view_of(p, item);
+        struct area boat = plan_area(p, &view, is_outline);
+        sides[2 * item->area.x + item->area.width < 2 * boat.x + boat.width ? 0 : 1]++;
+    }
+}
+
 /* What is on both sides stands on both. */
+static void both_sides_judge(struct proofing *p, const char *tag)
+{
+    size_t sides[2] = {0, 0};
+    tag_sides_count(p, tag, sides);
+    if (sides[0] != 1 || sides[1] != 1)
+        proof_found(p, RULE_MARKER_SIDE, NULL, "%s stands twice on one side", tag);
+}
+
 static void tag_told(struct proofing *p, const struct marker *marker)
 {
     const char *tag = marker->tag;
@@ -257,6 +184,8 @@ static void tag_told(struct proofing *p, const struct marker *marker)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);
     else if (tag_count_in_words(p, tag) == 0)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
+    else if (wanted == 2)
+        both_sides_judge(p, tag);
 }
 
 static void rows_judge(struct proofing *p)

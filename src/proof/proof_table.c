@@ -167,8 +167,9 @@ static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_GLYPHS] = {"G18", "every letter has its shape", "none missing",
         "write it with letters of the card's face", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_WARNING_SOURCE] = {"G19", "cautions and nevers have signal word and source",
-        "each", "name the source", PROOF_ERROR, PROOF_PAGE,
-        "where a page has no room its sources stand on the safety plan; local rules stand on the base's source, printed with them", "ANSI Z535"},
+        "each", "name the source", PROOF_ERROR, PROOF_SET,
+        "where a page has no room its sources stand on the safety plan; local rules stand on "
+        "the base's source, printed with them", "ANSI Z535"},
     [RULE_LETHAL] = {"G19", "the prohibition that guards a step stands inside it",
         "between its headline and its first row", "set it there", PROOF_ERROR, PROOF_PAGE,
         "NEVER and CAUTION have their own place beside the steps : that block is "
@@ -179,12 +180,19 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "what is outside her (a bathing platform, from 100 to 105 of her length); a tag may "
         "reach over the outline by a quarter of itself", HOUSE},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
-        "each row's tag once, on both sides if it is there, no tag without words", "record the zone of the gear", PROOF_ERROR,
-        PROOF_PAGE, "gear of no zone has no place on the plan; a safety plan has a rule of its "
-        "own", HOUSE},
+        "each row's tag once, on both sides if it is there, no tag without words",
+        "record the zone of the gear", PROOF_ERROR, PROOF_PAGE,
+        "gear of no zone has no place on the plan; a safety plan has a rule of its own", HOUSE},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
-        "as the plan is turned", "ISO 23601"},
+        "as the plan is turned; what is on both sides has a tag on each", "ISO 23601"},
+    [RULE_MARKER_LEVEL] = {"G20", "a tag tells its level by its shape and its drawing",
+        "round below deck, square on deck", "mend the zone of the gear, or below:", PROOF_ERROR,
+        PROOF_PAGE, "a catamaran's saloon is drawn beside her deck; one drawing alone shows both "
+        "levels", "colour is lost in red light and in print"},
+    [RULE_MARKER_SLOT] = {"G20", "a thing stands at one place on the plans of all cards",
+        "0.5 mm across, 5 thousandths of the boat along", "find one place for the whole set",
+        PROOF_ERROR, PROOF_SET, "a safety plan, where each tag is level with its row", HOUSE},
     [RULE_LEADERS] = {"G20", "leaders do not cross and keep clear of foreign tags",
         "0.5 mm from the middle of the line", "record at: for one of them, or a nearer zone",
         PROOF_ERROR, PROOF_PAGE, "names are kept clear of lines by G3", HOUSE},

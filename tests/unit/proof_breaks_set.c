@@ -1,5 +1,5 @@
 /* proof_breaks_set.c - cards that differ from the others of their boat (rules G14, G16,
- * G22): see proof_case.h. */
+ * G20, G22): see proof_case.h. */
 #include <string.h>
 
 #include "proof_case.h"
@@ -14,9 +14,34 @@ static void block_move(struct proof_try *try, enum block_key block, mpt right, m
             item_move(&try->items[i], right, down);
 }
 
-static void contact_lower(struct proof_try *try, bool broken)
+/* The call grows upwards from the foot: its lower edge is the same on all. */
+static void call_off_the_foot(struct proof_try *try, bool broken)
 {
-    block_move(try, BLOCK_CONTACT, 0, broken ? MM(0.6) : MM(0.4));
+    block_move(try, BLOCK_CALL, 0, broken ? -MM(0.6) : -MM(0.4));
+}
+
+static void mark_to_the_right(struct proof_try *try, bool broken)
+{
+    block_move(try, BLOCK_UNAPPROVED, broken ? MM(0.6) : MM(0.4), 0);
+}
+
+/* ---- one place on all plans ---- */
+
+static void tag_moved(struct proof_try *try, mpt right, mpt down)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    item_move(tag, right, down);
+    item_move(tag - 1, right, down);
+}
+
+static void tag_farther_aft(struct proof_try *try, bool broken)
+{
+    tag_moved(try, 0, broken ? MM(2) : MM(0.2));
+}
+
+static void tag_farther_out(struct proof_try *try, bool broken)
+{
+    tag_moved(try, broken ? -MM(0.6) : -MM(0.4), 0);
 }
 
 static void footer_to_the_right(struct proof_try *try, bool broken)
@@ -48,7 +73,11 @@ static void exit_to_no_card(struct proof_try *try, bool broken)
 }
 
 static const struct proof_break rows[] = {
-    {RULE_BLOCKS_SET, "contact lower", "flooding", contact_lower},
+    {RULE_BLOCKS_SET, "call off the foot", "flooding", call_off_the_foot},
+    {RULE_BLOCKS_SET, "mark to the right", "flooding", mark_to_the_right},
+    {RULE_MARKER_SLOT, "farther aft", "abandon_fire", tag_farther_aft},
+    {RULE_MARKER_SLOT, "farther out", "abandon_fire", tag_farther_out},
+    {RULE_MARKER_SLOT, "catamaran", "samphire galley_fire", tag_farther_aft},
     {RULE_BLOCKS_SET, "footer to the right", "flooding", footer_to_the_right},
     {RULE_BLOCKS_SET, "steps lower", "flooding", steps_lower},
     {RULE_ONE_TERM, "another name", "engine_fire", another_name},
