@@ -263,6 +263,8 @@ struct plan_facts {
     const char *told;             /* what the picture is, for one who does not see it */
     const struct plan_zone *landmarks;
     size_t landmark_count;
+    const enum zone_key *hatched; /* where it burns or leaks, or gas lies: nobody enters */
+    size_t hatched_count;
 };
 
 /* The lists of a safety plan. */
@@ -391,10 +393,8 @@ const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);
 
-/* NULL: it has one page at most. */
+/* NULL: it has one page at most; it has no such section. */
 const struct pages_facts *sheet_pages(const struct sheet *sheet);
-
-/* NULL: the sheet has no such section. */
 const struct section_facts *sheet_section(const struct sheet *sheet, enum block_key key);
 
 #endif

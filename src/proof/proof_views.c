@@ -98,7 +98,8 @@ static bool is_deck_box(const struct page_item *item)
 
 /* Between the hulls of a boat that has several: at the height of the beams and of the deck that
  * join them she has something to stand on. */
-static bool between_hulls(const struct proofing *p, const struct plan_page_view *view, struct point point)
+static bool between_hulls(const struct proofing *p, const struct plan_page_view *view,
+                          struct point point)
 {
     const struct boat *boat = p->sheet->boat;
     struct area hulls = plan_area(p, view, is_outline);
