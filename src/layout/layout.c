@@ -12,7 +12,7 @@
 struct laying_set {
     const struct layout_input *input;
     struct arena *arena;         /* for the pages */
-    struct arena *scratch;       /* for trials, thrown away */
+    struct arena *scratch;       /* for the trials of this try, thrown away with it */
     struct problems *problems;   /* of this try */
     struct laying *laying;       /* one a sheet of the set */
     struct boat_slots slots;     /* where tags stand on every card */
@@ -105,12 +105,15 @@ static struct page_list sheets_split(const struct laying_set *set)
 
 static void set_try(struct laying_set *set)
 {
+    set->scratch = arena_new(SCRATCH_LIMIT);
     struct page_list pages = sheets_split(set);
     struct pen trial = pen_for(set, NULL, set->scratch);
     struct shared shared = shared_find(&pages, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++)
             page_lay(set, &shared, &set->laying[i], p);
+    arena_free(set->scratch);
+    set->scratch = NULL;
 }
 
 static bool is_full(const struct laying *laying)
@@ -152,8 +155,7 @@ static struct laid_set set_laid(const struct laying_set *set)
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems)
 {
-    struct laying_set set = {.input = input, .arena = arena,
-                             .scratch = arena_new(SCRATCH_LIMIT)};
+    struct laying_set set = {.input = input, .arena = arena};
     struct pen pen = pen_for(&set, NULL, arena);
     set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
@@ -163,7 +165,6 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     } while (set_lessen(&set));
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
-    arena_free(set.scratch);
     return laid;
 }
 

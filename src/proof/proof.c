@@ -123,7 +123,7 @@ static void page_judge(struct proofing *p)
     static void (*const judges[])(struct proofing *) = {
         proof_places, proof_said,    proof_sizes, proof_glyphs, proof_lights,
         proof_signs,  proof_wording, proof_steps, proof_rows,   proof_plan,
-        proof_bands};
+        proof_views,  proof_bands};
     for (size_t i = 0; i < sizeof judges / sizeof *judges; i++)
         judges[i](p);
 }

@@ -1,7 +1,7 @@
 /* proof_plan.c - the plan: tags on the boat, on their side, those of the card and no
  * others; leaders; strength of lines (room: proof). Rules G20, G21. */
 #include "geometry.h"
-#include "proof_views.h"
+#include "proof_plan.h"
 
 #include <string.h>
 
@@ -17,7 +17,7 @@ static bool is_leader(const struct page_item *item)
 static bool has_plan(const struct proofing *p)
 {
     for (size_t i = 0; i < p->page->count; i++)
-        if (is_outline(&p->page->items[i]))
+        if (is_boat_outline(&p->page->items[i]))
             return true;
     return false;
 }
@@ -28,25 +28,70 @@ static bool has_places(const struct sheet *sheet)
     return sheet_block(sheet, BLOCK_LABELS) != NULL;
 }
 
-static const struct marker *marker_of_row(const struct places_facts *plan, const char *tag)
+/* ---- inside ---- */
+
+static bool outline_encloses(const struct proofing *p, const struct page_item *item,
+                             struct point point)
 {
-    for (size_t i = 0; i < plan->count; i++)
-        for (size_t r = 0; r < plan->places[i].row_count; r++)
-            if (text_equal(plan->places[i].rows[r].marker.tag, tag))
-                return &plan->places[i].rows[r].marker;
-    return NULL;
+    if (item->kind == PAGE_BOX)
+        return point.x >= item->area.x && point.x <= RIGHT_OF(item->area) &&
+               point.y >= item->area.y && point.y <= FOOT_OF(item->area);
+    struct outline outline = outline_of(item, p->arena);
+    return outline_holds(&outline, point);
 }
 
-static const struct marker *marker_of(const struct sheet *sheet, const char *tag)
+/* Beams, and the lines of a net. */
+static bool is_plan_line(const struct page_item *item)
 {
-    const struct plan_facts *plan = sheet_plan(sheet);
-    for (size_t i = 0; i < plan->marker_count; i++)
-        if (text_equal(plan->markers[i].tag, tag))
-            return &plan->markers[i];
-    return marker_of_row(sheet_places(sheet), tag);
+    bool net = in_plan(item) && item->part == PART_NET;
+    return item->kind == PAGE_LINE && (is_boat_line(item) || net);
 }
 
-/* ---- where tags stand ---- */
+/* The area of all outlines, or of all lines between them, of one view. */
+static struct area plan_area(const struct proofing *p, const struct shown_view *view,
+                             bool (*wanted)(const struct page_item *item))
+{
+    struct area area = {0, 0, 0, 0};
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (!plan_view_has(view, item) || !wanted(item))
+            continue;
+        area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
+    }
+    return area;
+}
+
+static bool is_deck_box(const struct page_item *item)
+{
+    return is_boat_outline(item) && item->kind == PAGE_BOX;
+}
+
+/* Between the hulls of a boat that has several: at the height of the beams and of the deck that
+ * join them she has something to stand on. */
+static bool between_hulls(const struct proofing *p, const struct shown_view *view,
+                          struct point point)
+{
+    const struct boat *boat = p->sheet->boat;
+    struct area hulls = plan_area(p, view, is_boat_outline);
+    struct area lines = plan_area(p, view, is_plan_line);
+    struct area deck = plan_area(p, view, is_deck_box);
+    struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
+                                                                   : area_union(lines, deck);
+    mpt eighth = hulls.width / 8;
+    return (boat->catamaran || boat->facts.hull.value == HULL_TRIMARAN) &&
+           point.x >= hulls.x + eighth && point.x <= RIGHT_OF(hulls) - eighth &&
+           point.y >= joined.y && point.y <= FOOT_OF(joined);
+}
+
+static bool on_boat(const struct proofing *p, const struct shown_view *view, struct point point)
+{
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_boat_outline(item) && plan_view_has(view, item) && outline_encloses(p, item, point))
+            return true;
+    }
+    return between_hulls(p, view, point);
+}
 
 static void inside_judge(struct proofing *p, const struct page_item *tag,
                          const struct page_item *frame)
@@ -56,7 +101,7 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
     mpt left = box.x + in_x, right = RIGHT_OF(box) - in_x;
     mpt head = box.y + in_y, foot = FOOT_OF(box) - in_y;
     const struct point corners[] = {{left, head}, {right, head}, {left, foot}, {right, foot}};
-    struct plan_page_view view = view_of(p, tag);
+    struct shown_view view = plan_view_of(p, tag);
     for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
         if (!on_boat(p, &view, corners[i])) {
             proof_found(p, RULE_MARKERS_INSIDE, tag, "stands off the boat");
@@ -64,26 +109,11 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
         }
 }
 
-/* Below deck round, on deck square; and on no drawing of what is on the other level alone: what is
- * shown beside a deck may lie below, as a catamaran's saloon. */
-static void level_judge(struct proofing *p, const struct page_item *tag,
-                        const struct page_item *frame, enum level level)
-{
-    struct plan_page_view view = view_of(p, tag);
-    bool round = frame->radius > 0, below = level == LEVEL_BELOW;
-    bool apart = p->sheet->boat->facts.hull.value != HULL_CATAMARAN;
-    if (round != below)
-        proof_found(p, RULE_MARKER_LEVEL, tag, "is %s", round ? "round" : "square");
-    else if ((view.shows == VIEW_SHOWS_BELOW && !below) ||
-             (view.shows == VIEW_SHOWS_DECK && below && apart))
-        proof_found(p, RULE_MARKER_LEVEL, tag, "stands in the drawing of the other level");
-}
-
 static void side_judge(struct proofing *p, const struct page_item *tag,
                        const struct page_item *frame, enum side side)
 {
-    struct plan_page_view view = view_of(p, tag);
-    struct area boat = plan_area(p, &view, is_outline);
+    struct shown_view view = plan_view_of(p, tag);
+    struct area boat = plan_area(p, &view, is_boat_outline);
     mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
     if (sheet_places(p->sheet)->facing == FACING_STERN)
         off = -off;                       /* its reader looks aft: the stern is up */
@@ -96,17 +126,16 @@ static void side_judge(struct proofing *p, const struct page_item *tag,
 static void frame_judge(struct proofing *p, const struct page_item *tag,
                         const struct page_item *frame, const struct marker *marker)
 {
-    proof_measured(p, 3);
+    proof_measured(p, 2);
     if (marker->zone == NULL || marker->zone->to <= 100)
         inside_judge(p, tag, frame);
-    level_judge(p, tag, frame, marker->level);
     side_judge(p, tag, frame, marker->side);
 }
 
 static void marker_judge(struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
-    const struct marker *marker = marker_of(p->sheet, tag->run->text);
+    const struct marker *marker = plan_marker_of(p->sheet, tag->run->text);
     proof_measured(p, 1);
     if (frame == NULL)
         proof_found(p, RULE_MARKERS_ROWS, tag, "has no frame");
@@ -153,25 +182,30 @@ static size_t tag_count_in_words(const struct proofing *p, const char *tag)
     return count;
 }
 
-/* Of how many tags so named the middle is to port of the boat's, and of how many not. */
-static void tag_sides_count(const struct proofing *p, const char *tag, size_t sides[2])
+/* Of the tags so named, how many stand to port of the middle of the boat, and how many not. */
+struct sides_count { size_t port, starboard; };
+
+static struct sides_count tag_sides(const struct proofing *p, const char *tag)
 {
+    struct sides_count sides = {0, 0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         if (!is_plan_tag(item) || !text_equal(item->run->text, tag))
             continue;
-        struct plan_page_view view = view_of(p, item);
-        struct area boat = plan_area(p, &view, is_outline);
-        sides[2 * item->area.x + item->area.width < 2 * boat.x + boat.width ? 0 : 1]++;
+        struct shown_view view = plan_view_of(p, item);
+        struct area boat = plan_area(p, &view, is_boat_outline);
+        bool port = 2 * item->area.x + item->area.width < 2 * boat.x + boat.width;
+        *(port ? &sides.port : &sides.starboard) += 1;
     }
+    return sides;
 }
 
 /* What is on both sides stands on both. */
 static void both_sides_judge(struct proofing *p, const char *tag)
 {
-    size_t sides[2] = {0, 0};
-    tag_sides_count(p, tag, sides);
-    if (sides[0] != 1 || sides[1] != 1)
+    struct sides_count sides = tag_sides(p, tag);
+    proof_measured(p, 1);
+    if (sides.port != 1 || sides.starboard != 1)
         proof_found(p, RULE_MARKER_SIDE, NULL, "%s stands twice on one side", tag);
 }
 
@@ -282,11 +316,11 @@ static void header_judge(struct proofing *p)
 static void strength_judge(struct proofing *p, const struct page_item *line)
 {
     bool large = page_rules_of(p->sheet->kind) == RULES_ESCAPE_PLAN;
-    mpt least = is_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
+    mpt least = is_boat_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
     proof_measured(p, 1);
     if (line->line_width < least)
         proof_found(p, RULE_PLAN_LINES, line, "%s of %s mm",
-                    is_outline(line) ? "outline" : "line inside",
+                    is_boat_outline(line) ? "outline" : "line inside",
                     mm_words(p->arena, line->line_width));
 }
 

@@ -1,6 +1,6 @@
 /* proof_set.c - the cards of a boat together: blocks at one place, one name an item,
  * sources, exits that lead to a card (room: proof). Rules G14, G16, G19, G22. */
-#include "proof_views.h"
+#include "proof_room.h"
 
 #include "promise.h"
 
@@ -206,7 +206,7 @@ void proof_together(const struct laid_set *laid, struct proofing *const *all, si
     for (size_t i = 0; i < sizeof fixed / sizeof *fixed; i++)
         block_judge(all, count, &fixed[i]);
     terms_judge(all, count);
-    slots_judge(all, count);
+    proof_views_together(all, count);
     for (size_t i = 0; i < count; i++) {
         sources_judge(laid, all[i], BLOCK_NEVER);
         sources_judge(laid, all[i], BLOCK_CAUTIONS);

@@ -1,9 +1,11 @@
-/* proof_views.c - the drawings of the boat on a page: which of them a tag stands in, what of the
- * page is the boat, and whether a thing stands at one place on the plans of all cards (room:
- * proof). Rule G20. */
-#include "proof_views.h"
+/* proof_views.c - the boat beside the steps in one or more views: which view a tag stands in, its
+ * shape by its level, that no mark is without words, and that a tag stands at one place on every
+ * card of a boat (room: proof). Rules G20, G22. Measures the page; knows no slots. */
+#include "proof_plan.h"
 
-#include <stdlib.h>
+#define AWAY_MOST 5              /* thousandths of her length or of half the view: rounding */
+
+/* ---- the boat's lines ---- */
 
 bool is_boat_line(const struct page_item *item)
 {
@@ -11,28 +13,13 @@ bool is_boat_line(const struct page_item *item)
            item->stroke != INK_NONE && item->part == PART_NONE;
 }
 
-bool is_outline(const struct page_item *item)
+bool is_boat_outline(const struct page_item *item)
 {
     return is_boat_line(item) && item->stroke == INK_BLACK &&
            (item->kind == PAGE_PATH || item->kind == PAGE_BOX);
 }
 
-static bool outline_encloses(const struct proofing *p, const struct page_item *item,
-                             struct point point)
-{
-    if (item->kind == PAGE_BOX)
-        return point.x >= item->area.x && point.x <= RIGHT_OF(item->area) &&
-               point.y >= item->area.y && point.y <= FOOT_OF(item->area);
-    struct outline outline = outline_of(item, p->arena);
-    return outline_holds(&outline, point);
-}
-
-/* Beams, and the lines of a net. */
-static bool is_plan_line(const struct page_item *item)
-{
-    bool net = in_plan(item) && item->part == PART_NET;
-    return item->kind == PAGE_LINE && (is_boat_line(item) || net);
-}
+/* ---- views ---- */
 
 /* The bar with the name of a view, over it. */
 static bool is_view_head(const struct page_item *item)
@@ -41,153 +28,205 @@ static bool is_view_head(const struct page_item *item)
            item->stroke == INK_NONE;
 }
 
-static size_t view_head_count(const struct proofing *p)
-{
-    size_t count = 0;
-    for (size_t i = 0; i < p->page->count; i++)
-        count += is_view_head(&p->page->items[i]) ? 1 : 0;
-    return count;
-}
-
-/* By the mark in the bar, which is painted next; one drawing alone shows all. */
-static enum view_shows head_shows(const struct proofing *p, size_t head)
-{
-    if (head + 1 >= p->page->count || view_head_count(p) < 2)
-        return VIEW_SHOWS_ALL;
-    return p->page->items[head + 1].radius > 0 ? VIEW_SHOWS_BELOW : VIEW_SHOWS_DECK;
-}
-
-/* A drawing without heads is one view, as wide as the page. */
-struct plan_page_view view_of(const struct proofing *p, const struct page_item *tag)
+struct shown_view plan_view_of(const struct proofing *p, const struct page_item *tag)
 {
     mpt middle = tag->area.x + tag->area.width / 2;
+    int index = 0;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *head = &p->page->items[i];
-        if (is_view_head(head) && tag->block == BLOCK_PLAN && head->area.x <= middle &&
-            middle <= RIGHT_OF(head->area))
-            return (struct plan_page_view){tag->block, head->area.x, RIGHT_OF(head->area),
-                                           head_shows(p, i)};
+        if (tag->block != BLOCK_PLAN || !is_view_head(head))
+            continue;
+        if (head->area.x <= middle && middle <= RIGHT_OF(head->area))
+            return (struct shown_view){tag->block, index, head->area.x, RIGHT_OF(head->area)};
+        index++;
     }
-    return (struct plan_page_view){tag->block, 0, p->page->width, VIEW_SHOWS_ALL};
+    return (struct shown_view){tag->block, 0, 0, p->page->width};
 }
 
-static bool is_in_view(const struct page_item *item, const struct plan_page_view *view)
+bool plan_view_has(const struct shown_view *view, const struct page_item *item)
 {
     mpt middle = item->area.x + item->area.width / 2;
     return item->block == view->block && view->left <= middle && middle <= view->right;
 }
 
-/* The area of all outlines, or of all lines between them, of one view. */
-struct area plan_area(const struct proofing *p, const struct plan_page_view *view,
-                             bool (*wanted)(const struct page_item *item))
+/* ---- markers ---- */
+
+static const struct marker *marker_of_row(const struct places_facts *plan, const char *tag)
 {
-    struct area area = {0, 0, 0, 0};
-    for (size_t i = 0; i < p->page->count; i++) {
-        const struct page_item *item = &p->page->items[i];
-        if (!is_in_view(item, view) || !wanted(item))
+    for (size_t i = 0; i < plan->count; i++)
+        for (size_t r = 0; r < plan->places[i].row_count; r++)
+            if (text_equal(plan->places[i].rows[r].marker.tag, tag))
+                return &plan->places[i].rows[r].marker;
+    return NULL;
+}
+
+const struct marker *plan_marker_of(const struct sheet *sheet, const char *tag)
+{
+    const struct plan_facts *plan = sheet_plan(sheet);
+    for (size_t i = 0; i < plan->marker_count; i++)
+        if (text_equal(plan->markers[i].tag, tag))
+            return &plan->markers[i];
+    return marker_of_row(sheet_places(sheet), tag);
+}
+
+/* ---- levels ---- */
+
+/* Its ends are half circles, or nearly. */
+static bool is_round(const struct page_item *frame)
+{
+    return frame->radius * 5 >= frame->area.height * 2;
+}
+
+/* What the mark beside the name of a view says, which is painted next: a view alone, or one that
+ * has no name, shows all. */
+enum view_shows { VIEW_SHOWS_ALL, VIEW_SHOWS_BELOW, VIEW_SHOWS_DECK };
+
+static enum view_shows view_shows(const struct proofing *p, const struct shown_view *view)
+{
+    enum view_shows shows = VIEW_SHOWS_ALL;
+    size_t heads = 0;
+    for (size_t i = 0; i + 1 < p->page->count; i++) {
+        const struct page_item *head = &p->page->items[i];
+        if (!is_view_head(head))
             continue;
-        area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
+        heads++;
+        if (head->area.x == view->left)
+            shows = head[1].radius > 0 ? VIEW_SHOWS_BELOW : VIEW_SHOWS_DECK;
     }
-    return area;
+    return heads > 1 ? shows : VIEW_SHOWS_ALL;
 }
 
-static bool is_deck_box(const struct page_item *item)
+/* A catamaran's saloon is drawn beside her deck. */
+static bool is_of_other_level(const struct proofing *p, const struct page_item *tag,
+                              enum level level)
 {
-    return is_outline(item) && item->kind == PAGE_BOX;
+    struct shown_view view = plan_view_of(p, tag);
+    enum view_shows shows = view_shows(p, &view);
+    if (level != LEVEL_BELOW)
+        return shows == VIEW_SHOWS_BELOW;
+    return shows == VIEW_SHOWS_DECK && !p->sheet->boat->catamaran;
 }
 
-/* Between the hulls of a boat that has several: at the height of the beams and of the deck that
- * join them she has something to stand on. */
-static bool between_hulls(const struct proofing *p, const struct plan_page_view *view,
-                          struct point point)
+static void level_judge(struct proofing *p, size_t i)
 {
-    const struct boat *boat = p->sheet->boat;
-    struct area hulls = plan_area(p, view, is_outline);
-    struct area lines = plan_area(p, view, is_plan_line);
-    struct area deck = plan_area(p, view, is_deck_box);
-    struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
-                                                                   : area_union(lines, deck);
-    mpt eighth = hulls.width / 8;
-    return (boat->catamaran || boat->facts.hull.value == HULL_TRIMARAN) &&
-           point.x >= hulls.x + eighth && point.x <= RIGHT_OF(hulls) - eighth &&
-           point.y >= joined.y && point.y <= FOOT_OF(joined);
+    const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
+    const struct marker *marker = plan_marker_of(p->sheet, tag->run->text);
+    if (frame == NULL || marker == NULL)
+        return;
+    proof_measured(p, 1);
+    if (is_round(frame) != (marker->level == LEVEL_BELOW))
+        proof_found(p, RULE_MARKER_LEVEL, tag, "is %s", is_round(frame) ? "round" : "square");
+    else if (is_of_other_level(p, tag, marker->level))
+        proof_found(p, RULE_MARKER_LEVEL, tag, "stands in the view of the other level");
 }
 
-bool on_boat(const struct proofing *p, const struct plan_page_view *view, struct point point)
+/* ---- marks without words ---- */
+
+static bool words_within(const struct proofing *p, const struct page_item *mark)
+{
+    for (size_t i = 0; i < p->page->count; i++)
+        if (is_text(&p->page->items[i]) && area_within(p->ink[i], mark->area))
+            return true;
+    return false;
+}
+
+static void mark_judge(struct proofing *p, const struct page_item *mark)
+{
+    bool black = mark->fill == INK_BLACK && (mark->kind == PAGE_BOX || mark->kind == PAGE_ELLIPSE);
+    if (!black || mark->block != BLOCK_PLAN || sheet_block(p->sheet, BLOCK_LABELS) != NULL)
+        return;
+    proof_measured(p, 1);
+    if (!words_within(p, mark))
+        proof_found(p, RULE_MARK_NAMED, mark, "no words in it");
+}
+
+void proof_views(struct proofing *p)
 {
     for (size_t i = 0; i < p->page->count; i++) {
-        const struct page_item *item = &p->page->items[i];
-        if (is_outline(item) && is_in_view(item, view) && outline_encloses(p, item, point))
-            return true;
+        if (is_plan_tag(&p->page->items[i]))
+            level_judge(p, i);
+        mark_judge(p, &p->page->items[i]);
     }
-    return between_hulls(p, view, point);
 }
 
 /* ---- one place on all cards ---- */
 
-#define SLOT_SLACK MM(0.5)       /* across */
-#define SLOT_SLACK_ALONG 5       /* thousandths of the boat's length as it is drawn */
-
-/* Where a tag stands: x from the left of its drawing, y in thousandths of the boat from her bow. */
-struct tag_place {
+/* Where a tag stands: view, and thousandths of half the view off its middle and of the boat's
+ * length from the bow. */
+struct stand {
     const char *tag, *page;
-    mpt left, x;
-    int32_t along;
+    int view;
+    int32_t off, along;
 };
-struct tag_places { struct tag_place *at; size_t count, room; };
+struct stand_list { struct stand *at; size_t count, room; };
 
-static struct tag_place tag_place_of(const struct proofing *p, const struct page_item *tag)
+static struct area view_boat(const struct proofing *p, const struct shown_view *view)
 {
-    struct plan_page_view view = view_of(p, tag);
-    struct area boat = plan_area(p, &view, is_outline);
-    int64_t down = tag->area.y + tag->area.height / 2 - boat.y;
-    return (struct tag_place){tag->run->text, p->page->id, view.left,
-                              tag->area.x + tag->area.width / 2 - view.left,
-                              boat.height > 0 ? (int32_t)(down * 1000 / boat.height) : 0};
+    struct area boat = {0, 0, 0, 0};
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (is_boat_outline(item) && plan_view_has(view, item))
+            boat = boat.width == 0 ? item->area : area_union(boat, item->area);
+    }
+    return boat;
 }
 
-static bool is_one_place(const struct tag_place *a, const struct tag_place *b)
+static struct stand stand_of_tag(const struct proofing *p, size_t i)
 {
-    return abs(a->left - b->left) <= SLOT_SLACK && abs(a->x - b->x) <= SLOT_SLACK &&
-           abs(a->along - b->along) <= SLOT_SLACK_ALONG;
+    const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
+    struct shown_view view = plan_view_of(p, tag);
+    struct area boat = view_boat(p, &view);
+    int64_t x = 2 * (int64_t)frame->area.x + frame->area.width - view.left - view.right;
+    int64_t y = 2 * (int64_t)(frame->area.y - boat.y) + frame->area.height;
+    return (struct stand){tag->run->text, p->page->id, view.index,
+                          (int32_t)(x * 1000 / (view.right - view.left)),
+                          boat.height == 0 ? 0 : (int32_t)(y * 500 / boat.height)};
 }
 
-/* A page that has it already; NULL: this is the first. What is on both sides has two places. */
-static const char *tag_page_known(const struct tag_places *places, const struct tag_place *own,
-                                  bool *kept)
+static int32_t thousandths_apart(int32_t a, int32_t b)
 {
-    const char *page = NULL;
-    *kept = false;
-    for (size_t i = 0; i < places->count; i++) {
-        if (!text_equal(places->at[i].tag, own->tag) || text_equal(places->at[i].page, own->page))
+    return a > b ? a - b : b - a;
+}
+
+static bool is_same_place(const struct stand *a, const struct stand *b)
+{
+    return a->view == b->view && thousandths_apart(a->off, b->off) <= AWAY_MOST &&
+           thousandths_apart(a->along, b->along) <= AWAY_MOST;
+}
+
+/* What is on both sides has two places on a page: the first card that shows it tells them. */
+static void stand_judge(struct proofing *p, struct stand_list *known, size_t i)
+{
+    struct stand own = stand_of_tag(p, i);
+    const struct stand *other = NULL;
+    for (size_t k = 0; k < known->count; k++) {
+        const struct stand *at = &known->at[k];
+        if (!text_equal(at->tag, own.tag))
             continue;
-        page = places->at[i].page;
-        *kept = *kept || is_one_place(&places->at[i], own);
+        if (is_same_place(at, &own))
+            return;
+        other = text_equal(at->page, own.page) ? other : at;
     }
-    return page;
+    if (other != NULL)
+        proof_found(p, RULE_PLAN_SAME, &p->page->items[i],
+                    "%d and %d thousandths away from where %s has it",
+                    (int)thousandths_apart(own.off, other->off),
+                    (int)thousandths_apart(own.along, other->along), other->page);
+    known->at = arena_grow(p->arena, known->at, known->count, &known->room, sizeof *known->at);
+    known->at[known->count++] = own;
 }
 
-static void slot_judge(struct proofing *p, struct tag_places *places, const struct page_item *tag)
+void proof_views_together(struct proofing *const *all, size_t count)
 {
-    struct tag_place own = tag_place_of(p, tag);
-    bool kept;
-    const char *page = tag_page_known(places, &own, &kept);
-    proof_measured(p, 1);
-    if (page != NULL) {
-        if (!kept)
-            proof_found(p, RULE_MARKER_SLOT, tag, "stands elsewhere than on %s", page);
-        return;
+    struct stand_list known = {0};
+    for (size_t page = 0; page < count; page++) {
+        struct proofing *p = all[page];
+        if (sheet_steps(p->sheet)->count == 0)
+            continue;
+        for (size_t i = 0; i < p->page->count; i++)
+            if (is_plan_tag(&p->page->items[i]) && plan_tag_frame(p, i) != NULL) {
+                proof_measured(p, 1);
+                stand_judge(p, &known, i);
+            }
     }
-    places->at = arena_grow(p->arena, places->at, places->count, &places->room,
-                            sizeof *places->at);
-    places->at[places->count++] = own;
-}
-
-void slots_judge(struct proofing *const *all, size_t count)
-{
-    struct tag_places places = {0};
-    for (size_t i = 0; i < count; i++)
-        for (size_t n = 0; n < all[i]->page->count && view_head_count(all[i]) > 0; n++)
-            if (is_plan_tag(&all[i]->page->items[n]))
-                slot_judge(all[i], &places, &all[i]->page->items[n]);
 }

@@ -121,18 +121,6 @@ static void tag_in_the_other_drawing(struct proof_try *try, bool broken)
         tag_move(tag, left, 0);
 }
 
-static void tag_of_the_deck_round(struct proof_try *try, bool broken)
-{
-    struct page_item *frame = tag_in(try, 1, SIDE_PORT) - 1;
-    frame->radius = broken ? frame->area.height / 2 : 0;
-}
-
-static void tag_below_square(struct proof_try *try, bool broken)
-{
-    struct page_item *frame = tag_in(try, 0, SIDE_PORT) - 1;
-    frame->radius = broken ? 0 : frame->radius;
-}
-
 /* Of gear on both sides the tag to starboard stands below that to port. */
 static void both_on_one_side(struct proof_try *try, bool broken)
 {
@@ -165,6 +153,25 @@ static void another_tag(struct proof_try *try, bool broken)
 {
     struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     item_say(try, tag, broken ? "Z9" : tag->run->text);
+}
+
+static void shape_of_the_other_level(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0), *frame = tag - 1;
+    bool square = frame->radius == 0;
+    if (broken)
+        frame->radius = square ? frame->area.height / 2 : 0;
+}
+
+static void mark_without_words(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    struct page_item *mark = item_add(try, PAGE_BOX);
+    struct area beside = tag[-1].area;
+    beside.y += 3 * beside.height;
+    mark->area = beside;
+    mark->fill = broken ? INK_BLACK : INK_GREY;
+    mark->block = BLOCK_PLAN;
 }
 
 static void tag_not_drawn(struct proof_try *try, bool broken)
@@ -285,8 +292,9 @@ static const struct proof_break rows[] = {
     {RULE_MARKER_SIDE, "both on one side", "engine_fire", both_on_one_side},
     {RULE_MARKERS_INSIDE, "beside the deck", "engine_fire", tag_beside_the_deck},
     {RULE_MARKER_LEVEL, "other drawing", "engine_fire", tag_in_the_other_drawing},
-    {RULE_MARKER_LEVEL, "round on deck", "engine_fire", tag_of_the_deck_round},
-    {RULE_MARKER_LEVEL, "square below", "engine_fire", tag_below_square},
+    {RULE_MARKER_LEVEL, "other shape", "engine_fire", shape_of_the_other_level},
+    {RULE_MARKER_LEVEL, "catamaran", "samphire flooding", shape_of_the_other_level},
+    {RULE_MARK_NAMED, "no words", "engine_fire", mark_without_words},
     {RULE_MARKERS_ROWS, "another tag", "engine_fire", another_tag},
     {RULE_MARKERS_ROWS, "not drawn", "engine_fire", tag_not_drawn},
     {RULE_MARKERS_ROWS, "drawn twice", "engine_fire", tag_drawn_twice},

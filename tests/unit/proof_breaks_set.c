@@ -25,8 +25,17 @@ static void mark_to_the_right(struct proof_try *try, bool broken)
     block_move(try, BLOCK_UNAPPROVED, broken ? MM(0.6) : MM(0.4), 0);
 }
 
-/* ---- one place on all plans ---- */
+static void footer_to_the_right(struct proof_try *try, bool broken)
+{
+    block_move(try, BLOCK_FOOTER, broken ? MM(1) : 0, 0);
+}
 
+static void steps_lower(struct proof_try *try, bool broken)
+{
+    block_move(try, BLOCK_STEPS, 0, broken ? MM(2) : 0);
+}
+
+/* The first tag of the plan, elsewhere than on the cards before this one. */
 static void tag_moved(struct proof_try *try, mpt right, mpt down)
 {
     struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
@@ -36,22 +45,12 @@ static void tag_moved(struct proof_try *try, mpt right, mpt down)
 
 static void tag_farther_aft(struct proof_try *try, bool broken)
 {
-    tag_moved(try, 0, broken ? MM(2) : MM(0.2));
+    tag_moved(try, 0, broken ? MM(2) : MM(0.1));
 }
 
 static void tag_farther_out(struct proof_try *try, bool broken)
 {
-    tag_moved(try, broken ? -MM(0.6) : -MM(0.4), 0);
-}
-
-static void footer_to_the_right(struct proof_try *try, bool broken)
-{
-    block_move(try, BLOCK_FOOTER, broken ? MM(1) : 0, 0);
-}
-
-static void steps_lower(struct proof_try *try, bool broken)
-{
-    block_move(try, BLOCK_STEPS, 0, broken ? MM(2) : 0);
+    tag_moved(try, broken ? -MM(0.4) : 0, 0);
 }
 
 static void another_name(struct proof_try *try, bool broken)
@@ -75,11 +74,11 @@ static void exit_to_no_card(struct proof_try *try, bool broken)
 static const struct proof_break rows[] = {
     {RULE_BLOCKS_SET, "call off the foot", "flooding", call_off_the_foot},
     {RULE_BLOCKS_SET, "mark to the right", "flooding", mark_to_the_right},
-    {RULE_MARKER_SLOT, "farther aft", "abandon_fire", tag_farther_aft},
-    {RULE_MARKER_SLOT, "farther out", "abandon_fire", tag_farther_out},
-    {RULE_MARKER_SLOT, "catamaran", "samphire galley_fire", tag_farther_aft},
     {RULE_BLOCKS_SET, "footer to the right", "flooding", footer_to_the_right},
     {RULE_BLOCKS_SET, "steps lower", "flooding", steps_lower},
+    {RULE_PLAN_SAME, "farther aft", "flooding", tag_farther_aft},
+    {RULE_PLAN_SAME, "farther out", "abandon_fire", tag_farther_out},
+    {RULE_PLAN_SAME, "catamaran", "samphire galley_fire", tag_farther_aft},
     {RULE_ONE_TERM, "another name", "engine_fire", another_name},
     {RULE_ONE_TERM, "another kind", "engine_fire", another_kind},
     {RULE_EXIT_CARD, "no such card", "engine_fire", exit_to_no_card},
