@@ -172,7 +172,7 @@ static size_t tag_count_on_plan(const struct proofing *p, const char *tag)
     return count;
 }
 
-static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+static size_t tag_count_on_page(const struct proofing *p, const char *tag)
 {
     size_t count = 0;
     for (size_t i = 0; i < p->page->count; i++) {
@@ -198,6 +198,15 @@ static struct sides_count tag_sides(const struct proofing *p, const char *tag)
         *(port ? &sides.port : &sides.starboard) += 1;
     }
     return sides;
+}
+
+/* On any page of the card: its rows may stand on the other side of the leaf. */
+static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+{
+    size_t count = p->page_count == 0 ? tag_count_on_page(p, tag) : 0;
+    for (size_t i = 0; i < p->page_count; i++)
+        count += tag_count_on_page(p->pages[i], tag);
+    return count;
 }
 
 /* What is on both sides stands on both. */

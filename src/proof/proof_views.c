@@ -171,7 +171,7 @@ static struct area view_boat(const struct proofing *p, const struct shown_view *
     return boat;
 }
 
-static struct stand stand_of_tag(const struct proofing *p, size_t i)
+static struct stand tag_standing(const struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
     struct shown_view view = plan_view_of(p, tag);
@@ -197,7 +197,7 @@ static bool is_same_place(const struct stand *a, const struct stand *b)
 /* What is on both sides has two places on a page: the first card that shows it tells them. */
 static void stand_judge(struct proofing *p, struct stand_list *known, size_t i)
 {
-    struct stand own = stand_of_tag(p, i);
+    struct stand own = tag_standing(p, i);
     const struct stand *other = NULL;
     for (size_t k = 0; k < known->count; k++) {
         const struct stand *at = &known->at[k];
