@@ -214,7 +214,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define VIEW_HEAD_HEIGHT MM(5)
 #define VIEW_HEAD_GAP MM(2.2)
 #define VIEW_WORDS_ABOVE MM(4.8)   /* the same with a line of words in it */
-#define VIEW_HEAD_SIZE 11000
+#define VIEW_HEAD_SIZE 10500
 #define HATCH_PITCH MM(1.8)
 #define BRIDGE_BEGINS 340          /* thousandths of the length: a catamaran's bridge deck */
 #define PART_SLACK 6               /* hundredths: parts of the boat may overlap so far */
