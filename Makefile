@@ -56,8 +56,8 @@ test_objects   := $(test_sources:%.c=$(build)/%.o)
 # records or of every file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
 fleet_tests := test_each_fact test_each_field test_each_item test_each_sister test_layout \
-               test_page_facts test_paper test_plan test_proof_pages test_proof_raster test_readers \
-               test_proof_table test_reading_pages test_safety_kinds test_safety_page \
+               test_page_facts test_paper test_plan test_plan_names test_proof_pages test_proof_raster \
+               test_readers test_proof_table test_reading_pages test_safety_kinds test_safety_page \
                test_yaml_edit_any test_yaml_edit_files
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 

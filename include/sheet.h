@@ -263,6 +263,8 @@ struct plan_facts {
     const char *told;             /* what the picture is, for one who does not see it */
     const struct plan_zone *landmarks;
     size_t landmark_count;
+    const enum zone_key *hatched; /* where it burns or leaks, or gas lies: nobody enters */
+    size_t hatched_count;
 };
 
 /* The lists of a safety plan. */

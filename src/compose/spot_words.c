@@ -40,7 +40,7 @@ static const struct zone *zone_named(const struct composing *composing, const ch
     return NULL;
 }
 
-static int middle_of(const struct zone *zone)
+static int zone_middle(const struct zone *zone)
 {
     return (zone->from + zone->to) / 2;
 }
@@ -53,9 +53,9 @@ static bool beside_zone(const struct composing *composing, const char *spot,
     const char *abaft = behind_word(composing, SET_ABAFT, spot);
     const char *rest = ahead != NULL ? ahead : abaft;
     const struct zone *zone = rest == NULL ? NULL : zone_named(composing, rest);
-    if (zone == NULL || middle_of(zone) <= stretch->from || middle_of(zone) >= stretch->to)
+    if (zone == NULL || zone_middle(zone) <= stretch->from || zone_middle(zone) >= stretch->to)
         return false;
-    *(ahead != NULL ? &stretch->to : &stretch->from) = middle_of(zone);
+    *(ahead != NULL ? &stretch->to : &stretch->from) = zone_middle(zone);
     return true;
 }
 
@@ -69,7 +69,7 @@ struct stretch spot_stretch(const struct composing *composing, const struct zone
     const char *folded = text_folded(composing->arena, text);
     if (beside_zone(composing, folded, &stretch))
         return stretch;
-    int middle = middle_of(zone);
+    int middle = zone_middle(zone);
     if (behind_word(composing, SET_FORE, folded) != NULL)
         stretch.to = middle;
     else if (behind_word(composing, SET_AFT, folded) != NULL)

@@ -207,6 +207,36 @@ static const struct plan_zone *plan_landmarks(struct composing *composing, size_
     return zones;
 }
 
+/* ---- where nobody enters ---- */
+
+static void hatched_add(struct plan_facts *plan, enum zone_key *zones, enum zone_key zone)
+{
+    for (size_t i = 0; i < plan->hatched_count; i++)
+        if (zones[i] == zone)
+            return;
+    if (zone != ZONE_NONE)
+        zones[plan->hatched_count++] = zone;
+}
+
+/* The engine space of the card, the zone that its procedure is about, and where its vapours come
+ * from. */
+static void plan_hatched_find(struct composing *composing, struct plan_facts *plan)
+{
+    const struct procedure *procedure = composing->slot->procedure;
+    const struct item_values *sources = &procedure->vapour_from;
+    enum zone_key *zones = arena_array(composing->arena,
+                                       composing->in->boat->equipment_count + 2, sizeof *zones);
+    plan->hatched = zones;
+    hatched_add(plan, zones, composing->slot->space);
+    hatched_add(plan, zones, procedure->danger_in.value);
+    for (size_t i = 0; i < sources->count; i++) {
+        size_t index = 0;
+        for (const struct equipment *source;
+             (source = gear_next(composing, sources->items[i].value, &index)) != NULL;)
+            hatched_add(plan, zones, source->zone.value);
+    }
+}
+
 struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet)
 {
     struct plan_facts *plan = arena_alloc(composing->arena, sizeof *plan);
@@ -215,6 +245,7 @@ struct plan_facts *plan_make(struct composing *composing, struct sheet *sheet)
     plan_words_make(composing, plan);
     plan->told = phrase_said(composing, word_alone(composing, WORD_PLAN_TOLD));
     plan->landmarks = plan_landmarks(composing, &plan->landmark_count);
+    plan_hatched_find(composing, plan);
     block_add(composing, sheet, BLOCK_PLAN)->plan = plan;
     return plan;
 }

@@ -157,7 +157,7 @@ static void place_of_figure_add(struct page_tree *made, HPDF_Dict element, size_
     HPDF_Dict_Add(layout, "BBox", box);
 }
 
-static const char *language_of(const struct page_tree *made, size_t part)
+static const char *part_language(const struct page_tree *made, size_t part)
 {
     const char *own = made->parts[part].language;
 
@@ -175,9 +175,9 @@ static void part_facts_add(struct page_tree *made, HPDF_Dict element, size_t ind
         return;
     if (!text_empty(part->alternative))
         HPDF_Dict_Add(element, "Alt", text_string(document, part->alternative, made->tree->arena));
-    if (!text_equal(language_of(made, index), language_of(made, part->parent)))
+    if (!text_equal(part_language(made, index), part_language(made, part->parent)))
         HPDF_Dict_Add(element, "Lang",
-                      HPDF_String_New(document->mmgr, language_of(made, index), NULL));
+                      HPDF_String_New(document->mmgr, part_language(made, index), NULL));
     if (part->kind == READING_FIGURE)
         place_of_figure_add(made, element, index);
 }

@@ -179,6 +179,9 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 mpt band_height_least(struct pen *trial);
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
 
+/* call_cells.c: who calls when, in a bar. */
+void call_cells_place(struct pen *pen, struct area bar);
+
 /* The signs of what happens, as they stand below the title. */
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
 void foot_place(struct pen *pen, const struct frame *frame);

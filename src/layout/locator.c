@@ -1,5 +1,6 @@
 /* locator.c - a small boat at the end of a row, bow up, with a dot where its gear is (room:
- * layout). A dot stands where the tag has its place on the plan of every card; it is square on deck and round below, as its tag is on the plan. */
+ * layout). A dot stands where the tag has its place on the plan of every card; it is square on
+ * deck and round below, as its tag is on the plan. */
 #include "boat_slots.h"
 #include "measures.h"
 #include "rows.h"

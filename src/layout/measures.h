@@ -163,7 +163,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define LABEL_SIGN_GAP MM(1.2)
 #define LABEL_TEXT_GAP MM(1.2)     /* from the tag to the words */
 #define LABEL_PITCH_STEP MM(0.05)  /* from one pitch that is tried to the next */
-#define BAND_BOW_STEP MM(2)        /* the same of where the first band begins */
+#define BAND_BOW_STEP MM(1)        /* the same of where the first band begins */
 #define BAND_GAP MM(0.4)           /* below the longer list of a band */
 #define CHIP_PAD MM(2)
 #define CHIP_GAP MM(0.7)

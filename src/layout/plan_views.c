@@ -6,7 +6,7 @@
 #include "measures.h"
 #include "promise.h"
 
-#define LENGTH(list) ((int)(sizeof(list) / sizeof *(list)))
+#define COUNT_OF_VIEWS(list) ((int)(sizeof(list) / sizeof *(list)))
 
 #define WHOLE_LENGTH 0, 1000
 #define ONE_HULL {0, 1000, SHAPE_FULL, WHOLE_LENGTH}
@@ -34,7 +34,7 @@ static const struct plan_view catamaran_views[] = {
 static const struct plan_view trimaran_views[] = {{PLAN_HEAD_BELOW, true, 3, THREE_HULLS},
                                                   {PLAN_HEAD_DECK, false, 3, THREE_HULLS}};
 
-#define VIEWS_OF(list, width, above) (struct plan_views){list, LENGTH(list), width, above}
+#define VIEWS_OF(list, width, above) (struct plan_views){list, COUNT_OF_VIEWS(list), width, above}
 
 struct plan_views plan_views_of(const struct boat *boat)
 {

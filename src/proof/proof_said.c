@@ -1,6 +1,7 @@
 /* proof_said.c - does every word of the sheet stand on its page (room: proof). Rule
  * G3: nothing is cut or dropped in silence. */
 #include "proof_room.h"
+#include "fact.h"
 
 #include "fact.h"
 

@@ -168,7 +168,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "write it with letters of the card's face", PROOF_ERROR, PROOF_PAGE, EVERY, HOUSE},
     [RULE_WARNING_SOURCE] = {"G19", "cautions and nevers have signal word and source",
         "each", "name the source", PROOF_ERROR, PROOF_PAGE,
-        "where a page has no room its sources stand on the safety plan; local rules stand on the base's source, printed with them", "ANSI Z535"},
+        "where a page has no room its sources stand on the safety plan; local rules stand on the "
+        "base's source, printed with them", "ANSI Z535"},
     [RULE_LETHAL] = {"G19", "the prohibition that guards a step stands inside it",
         "between its headline and its first row", "set it there", PROOF_ERROR, PROOF_PAGE,
         "NEVER and CAUTION have their own place beside the steps : that block is "
@@ -179,9 +180,9 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "what is outside her (a bathing platform, from 100 to 105 of her length); a tag may "
         "reach over the outline by a quarter of itself", HOUSE},
     [RULE_MARKERS_ROWS] = {"G20", "the plan shows the tags of the card, and no others",
-        "each row's tag once, on both sides if it is there, no tag without words", "record the zone of the gear", PROOF_ERROR,
-        PROOF_PAGE, "gear of no zone has no place on the plan; a safety plan has a rule of its "
-        "own", HOUSE},
+        "each row's tag once, on both sides if it is there, no tag without words",
+        "record the zone of the gear", PROOF_ERROR, PROOF_PAGE, "gear of no zone has no place on "
+        "the plan; a safety plan has a rule of its own", HOUSE},
     [RULE_MARKER_SIDE] = {"G20", "a tag stands on the side its record tells",
         "port left, starboard right", "record at: for it", PROOF_ERROR, PROOF_PAGE,
         "as the plan is turned", "ISO 23601"},

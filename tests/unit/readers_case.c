@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "readers_case.h"
+#include "fact.h"
 
 #include "fact.h"
 #include "figure.h"

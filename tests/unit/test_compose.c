@@ -197,7 +197,8 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
                             "calls: [{signal: mayday, nature: fire, say: I AM ON FIRE, "
                             "from: fixed}]\n",
                             THREE_TEXTS ASK_TEXTS
-                            "call_when: \"ALONE: call after step {three}.\"\n"),
+                            "call_when: \"**SECOND PERSON:** call now | **ALONE:** call after step "
+                            "{three}.\"\n"),
         case_procedure_text(&test, "steam", 20, THREE_STEPS, THREE_TEXTS), NULL};
     case_procedures(&test, texts);
     boat_with(TORCH, "  - liferaft\n");
@@ -207,7 +208,9 @@ static void decisions_name_steps_and_cards_by_their_numbers(void **state)
     assert_string_equal(decision->ask, "After step 2: still burning?");
     assert_string_equal(decision->yes, "Leave. **Card 20, steam.**");
     assert_string_equal(decision->no, "Stay.");
-    assert_non_null(strstr(sheet_cases(card)->items[0].text, "call after step 2."));
+    assert_int_equal(sheet_cases(card)->count, 2);
+    assert_string_equal(sheet_cases(card)->items[0].text, "**SECOND PERSON:** call now");
+    assert_string_equal(sheet_cases(card)->items[1].text, "**ALONE:** call after step 2.");
     assert_string_equal(sheet_title(card)->number, "Card 10");
     boat_with(RAFT, "");
     assert_string_equal(sheet_decision(smoke(false))->ask, "After step 3: still burning?");
