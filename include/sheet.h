@@ -15,10 +15,7 @@
 #include "words.h"
 
 /* A text and the line of the record or procedure it came from. */
-struct card_text {
-    const char *text;
-    struct place origin;
-};
+struct card_text { const char *text; struct place origin; };
 
 /* A piece of gear of a row, or several that are alike. */
 struct row_item {

@@ -177,7 +177,8 @@ static void page_draw(struct tree *tree, const struct page *page, const struct p
     HPDF_Page_SetWidth(canvas.page, points(page->width));
     HPDF_Page_SetHeight(canvas.page, points(page->height));
     page_fonts_add(tree->document, canvas.page, faces);
-    page_outline_add(tree->document, canvas.page, page->title, tree->arena);
+    if (page->count > 0)
+        page_outline_add(tree->document, canvas.page, page->title, tree->arena);
     for (size_t i = 0; i < page->count; i++)
         item_draw(&canvas, page, i);
     tags_end(&canvas);

@@ -12,7 +12,7 @@
 struct laying_set {
     const struct layout_input *input;
     struct arena *arena;         /* for the pages */
-    struct arena *scratch;       /* for trials, thrown away */
+    struct arena *scratch;       /* for the trials of this try, thrown away with it */
     struct problems *problems;   /* of this try */
     struct laying *laying;       /* one a sheet of the set */
     struct boat_slots slots;     /* where tags stand on every card */
@@ -55,11 +55,14 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
                      struct laying *laying, size_t index)
 {
     const struct sheet *sheet = laying->sheets[index];
-    const struct template_work *work = &template_works[template_of(sheet)];
+    enum template_key key = laying->templates[index];
+    const struct template_work *work = &template_works[key];
     struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
-    struct frame frame = frame_make(pen.paper, template_of(sheet), &shared->needs);
-    head_place(&pen, &frame, shared->when_size);
-    bool fits = work->place(&pen, &trial, shared);
+    pen.whole = trial.whole = laying->whole;
+    struct shared own = {shared->when_size, page_needs_of(&trial, &shared->needs)};
+    struct frame frame = frame_make(pen.paper, key, &own.needs);
+    head_place(&pen, &frame, own.when_size);
+    bool fits = work->place(&pen, &trial, &own);
     laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
         foot_place(&pen, &frame);
@@ -76,8 +79,10 @@ static struct laying *layings_begin(const struct laying_set *set)
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &layings[i];
         laying->whole = set->input->set->sheets[i];
-        laying->trim.least = TRIM_NOTHING;
+        laying->trim = trim_nothing();
         laying->sheets = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->sheets);
+        laying->templates = arena_array(set->arena, SHEET_PAGES_MOST,
+                                        sizeof *laying->templates);
         laying->pages = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->pages);
         laying->full = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->full);
     }
@@ -96,7 +101,10 @@ static struct page_list sheets_split(const struct laying_set *set)
         if (!is_laid(set, laying->whole))
             continue;
         struct pen trial = pen_for(set, laying->whole, set->arena);
-        laying->count = template_works[template_of(laying->whole)].split(laying, &trial);
+        enum template_key key = template_of(laying->whole, set->input->paper);
+        for (size_t p = 0; p < SHEET_PAGES_MOST; p++)
+            laying->templates[p] = key;
+        laying->count = template_works[key].split(laying, &trial);
         for (size_t p = 0; p < laying->count; p++)
             list[pages.count++] = laying->sheets[p];
     }
@@ -105,12 +113,15 @@ static struct page_list sheets_split(const struct laying_set *set)
 
 static void set_try(struct laying_set *set)
 {
+    set->scratch = arena_new(SCRATCH_LIMIT);
     struct page_list pages = sheets_split(set);
     struct pen trial = pen_for(set, NULL, set->scratch);
     struct shared shared = shared_find(&pages, &trial);
     for (size_t i = 0; i < set->input->set->count; i++)
         for (size_t p = 0; p < set->laying[i].count; p++)
             page_lay(set, &shared, &set->laying[i], p);
+    arena_free(set->scratch);
+    set->scratch = NULL;
 }
 
 static bool is_full(const struct laying *laying)
@@ -128,9 +139,22 @@ static bool set_lessen(struct laying_set *set)
     for (size_t i = 0; i < set->input->set->count; i++) {
         struct laying *laying = &set->laying[i];
         if (is_full(laying))
-            lessened |= template_works[template_of(laying->whole)].lessen(laying);
+            lessened |= template_works[laying->templates[0]].lessen(laying);
     }
     return lessened;
+}
+
+/* Pages that belong together are made all or not at all: without its back a front tells nothing of
+ * what must never be done. Each page of a plan stands by itself. */
+static void pages_join(struct laying *laying)
+{
+    bool whole = true;
+    if (template_works[laying->templates[0]].failure != FULL_PAGE_FAILS)
+        return;
+    for (size_t p = 0; p < laying->count; p++)
+        whole = whole && laying->pages[p] != NULL;
+    for (size_t p = 0; p < laying->count && !whole; p++)
+        laying->pages[p] = NULL;
 }
 
 static struct laid_set set_laid(const struct laying_set *set)
@@ -139,11 +163,11 @@ static struct laid_set set_laid(const struct laying_set *set)
     struct laid_sheet *laid = arena_array(set->arena, count, sizeof *laid);
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &set->laying[i];
+        pages_join(laying);
         laid[i] = (struct laid_sheet){laying->whole, laying->pages,
                                       laying->count > 0 ? laying->count : 1, NULL, 0};
-        struct trimmed trimmed = {laying->whole, laying->sheets, laying->count};
         if (laying->count > 0)
-            laid[i].yielded_count = yielded_list(&trimmed, &laying->trim, set->arena,
+            laid[i].yielded_count = yielded_list(laying->whole, &laying->trim, set->arena,
                                                  &laid[i].yielded);
     }
     return (struct laid_set){laid, count};
@@ -152,8 +176,7 @@ static struct laid_set set_laid(const struct laying_set *set)
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems)
 {
-    struct laying_set set = {.input = input, .arena = arena,
-                             .scratch = arena_new(SCRATCH_LIMIT)};
+    struct laying_set set = {.input = input, .arena = arena};
     struct pen pen = pen_for(&set, NULL, arena);
     set.slots = boat_slots_find(input->set, &pen);
     set.laying = layings_begin(&set);
@@ -163,8 +186,21 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     } while (set_lessen(&set));
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
-    arena_free(set.scratch);
     return laid;
+}
+
+const struct page *page_blank(const struct page *before, struct arena *arena)
+{
+    struct page *page = arena_alloc(arena, sizeof *page);
+    struct reading_part *all = arena_alloc(arena, sizeof *all);
+    *all = (struct reading_part){.kind = READING_GROUP};
+    *page = *before;
+    page->label = NULL;
+    page->items = NULL;
+    page->count = 0;
+    page->parts = all;
+    page->part_count = 1;
+    return page;
 }
 
 /* What found no room, and on which card. */

@@ -61,9 +61,11 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
+#define CALL_LINE_CLEAR MM(1)      /* above and below them, where they take several lines */
 #define CALL_CELL_GAP MM(3)        /* from case to case at least, with the rule in its middle */
 #define CALL_CELL_RULE MM(0.4)
 #define FOOTER_GAP MM(2)           /* between left and right words */
+#define FOOTER_PITCH MM(3.4)       /* from line to line, one below the other */
 #define MEASURE_LENGTH MM(100)
 #define MEASURE_TICK MM(0.8)       /* of its ends, up and down */
 
@@ -122,6 +124,9 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define PANEL_LIST_LEAST MM(42)    /* the list of how to work the set is so wide */
 #define PANEL_LIST_MOST MM(64)
 #define PANEL_LIST_STEP MM(2)
+#define PANEL_SCRIPT_LEAST MM(110) /* what is said has less beside no list */
+#define ENDS_CLEAR MM(1.8)         /* above and below two texts that stand on two lines */
+#define OPERATE_GAP MM(3)          /* between two lines of the list that stand side by side */
 #define PANEL_PAD_TOP MM(0.6)      /* below the head */
 #define PANEL_PAD_FOOT MM(0.8)
 #define ENDS_GAP MM(4)             /* least between two texts at the ends of a line */

@@ -193,7 +193,7 @@ static void plan_gather(struct gathering *gathering, const struct plan_facts *pl
 
 static bool is_step_card(const struct sheet *sheet)
 {
-    return template_of(sheet) == TEMPLATE_CARD && sheet_block(sheet, BLOCK_PLAN) != NULL;
+    return sheet_steps(sheet)->count > 0 && sheet_block(sheet, BLOCK_PLAN) != NULL;
 }
 
 static bool shows(const struct sheet *sheet, const char *tag)

@@ -1,25 +1,12 @@
 /* proof_plan.c - the plan: tags on the boat, on their side, those of the card and no
  * others; leaders; strength of lines (room: proof). Rules G20, G21. */
 #include "geometry.h"
-#include "proof_room.h"
+#include "proof_plan.h"
 
 #include <string.h>
 
 #define TOUCH 4                  /* a tag may reach over the outline by a quarter of itself */
 #define LEADER_CLEAR MM(0.5)     /* from the middle of a leader to a foreign tag */
-
-/* The boat's own lines, strong ones round her and light ones inside. */
-static bool is_boat_line(const struct page_item *item)
-{
-    return in_plan(item) && item->kind != PAGE_TEXT && item->fill == INK_NONE &&
-           item->stroke != INK_NONE && item->part == PART_NONE;
-}
-
-static bool is_outline(const struct page_item *item)
-{
-    return is_boat_line(item) && item->stroke == INK_BLACK &&
-           (item->kind == PAGE_PATH || item->kind == PAGE_BOX);
-}
 
 /* From names and tags to places; not their halos. */
 static bool is_leader(const struct page_item *item)
@@ -30,7 +17,7 @@ static bool is_leader(const struct page_item *item)
 static bool has_plan(const struct proofing *p)
 {
     for (size_t i = 0; i < p->page->count; i++)
-        if (is_outline(&p->page->items[i]))
+        if (is_boat_outline(&p->page->items[i]))
             return true;
     return false;
 }
@@ -39,24 +26,6 @@ static bool has_plan(const struct proofing *p)
 static bool has_places(const struct sheet *sheet)
 {
     return sheet_block(sheet, BLOCK_LABELS) != NULL;
-}
-
-static const struct marker *marker_of_row(const struct places_facts *plan, const char *tag)
-{
-    for (size_t i = 0; i < plan->count; i++)
-        for (size_t r = 0; r < plan->places[i].row_count; r++)
-            if (text_equal(plan->places[i].rows[r].marker.tag, tag))
-                return &plan->places[i].rows[r].marker;
-    return NULL;
-}
-
-static const struct marker *marker_of(const struct sheet *sheet, const char *tag)
-{
-    const struct plan_facts *plan = sheet_plan(sheet);
-    for (size_t i = 0; i < plan->marker_count; i++)
-        if (text_equal(plan->markers[i].tag, tag))
-            return &plan->markers[i];
-    return marker_of_row(sheet_places(sheet), tag);
 }
 
 /* ---- inside ---- */
@@ -78,49 +47,14 @@ static bool is_plan_line(const struct page_item *item)
     return item->kind == PAGE_LINE && (is_boat_line(item) || net);
 }
 
-/* ---- views ---- */
-
-/* The boat may be drawn more than once in a block, side by side: what is below, what is on deck.
- * A view is the column of the page that a tag stands in. */
-struct view {
-    enum block_key block;
-    mpt left, right;
-};
-
-/* The bar with the name of a view, over it. */
-static bool is_view_head(const struct page_item *item)
-{
-    return item->kind == PAGE_BOX && item->block == BLOCK_PLAN && item->fill == INK_BLACK &&
-           item->stroke == INK_NONE;
-}
-
-/* A drawing without heads is one view, as wide as the page. */
-static struct view view_of(const struct proofing *p, const struct page_item *tag)
-{
-    mpt middle = tag->area.x + tag->area.width / 2;
-    for (size_t i = 0; i < p->page->count; i++) {
-        const struct page_item *head = &p->page->items[i];
-        if (is_view_head(head) && tag->block == BLOCK_PLAN && head->area.x <= middle &&
-            middle <= RIGHT_OF(head->area))
-            return (struct view){tag->block, head->area.x, RIGHT_OF(head->area)};
-    }
-    return (struct view){tag->block, 0, p->page->width};
-}
-
-static bool is_in_view(const struct page_item *item, const struct view *view)
-{
-    mpt middle = item->area.x + item->area.width / 2;
-    return item->block == view->block && view->left <= middle && middle <= view->right;
-}
-
 /* The area of all outlines, or of all lines between them, of one view. */
-static struct area plan_area(const struct proofing *p, const struct view *view,
+static struct area plan_area(const struct proofing *p, const struct shown_view *view,
                              bool (*wanted)(const struct page_item *item))
 {
     struct area area = {0, 0, 0, 0};
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (!is_in_view(item, view) || !wanted(item))
+        if (!plan_view_has(view, item) || !wanted(item))
             continue;
         area = area.width == 0 && area.height == 0 ? item->area : area_union(area, item->area);
     }
@@ -129,15 +63,16 @@ static struct area plan_area(const struct proofing *p, const struct view *view,
 
 static bool is_deck_box(const struct page_item *item)
 {
-    return is_outline(item) && item->kind == PAGE_BOX;
+    return is_boat_outline(item) && item->kind == PAGE_BOX;
 }
 
 /* Between the hulls of a boat that has several: at the height of the beams and of the deck that
  * join them she has something to stand on. */
-static bool between_hulls(const struct proofing *p, const struct view *view, struct point point)
+static bool between_hulls(const struct proofing *p, const struct shown_view *view,
+                          struct point point)
 {
     const struct boat *boat = p->sheet->boat;
-    struct area hulls = plan_area(p, view, is_outline);
+    struct area hulls = plan_area(p, view, is_boat_outline);
     struct area lines = plan_area(p, view, is_plan_line);
     struct area deck = plan_area(p, view, is_deck_box);
     struct area joined = lines.width == 0 ? deck : deck.width == 0 ? lines
@@ -148,11 +83,11 @@ static bool between_hulls(const struct proofing *p, const struct view *view, str
            point.y >= joined.y && point.y <= FOOT_OF(joined);
 }
 
-static bool on_boat(const struct proofing *p, const struct view *view, struct point point)
+static bool on_boat(const struct proofing *p, const struct shown_view *view, struct point point)
 {
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
-        if (is_outline(item) && is_in_view(item, view) && outline_encloses(p, item, point))
+        if (is_boat_outline(item) && plan_view_has(view, item) && outline_encloses(p, item, point))
             return true;
     }
     return between_hulls(p, view, point);
@@ -166,7 +101,7 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
     mpt left = box.x + in_x, right = RIGHT_OF(box) - in_x;
     mpt head = box.y + in_y, foot = FOOT_OF(box) - in_y;
     const struct point corners[] = {{left, head}, {right, head}, {left, foot}, {right, foot}};
-    struct view view = view_of(p, tag);
+    struct shown_view view = plan_view_of(p, tag);
     for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
         if (!on_boat(p, &view, corners[i])) {
             proof_found(p, RULE_MARKERS_INSIDE, tag, "stands off the boat");
@@ -177,8 +112,8 @@ static void inside_judge(struct proofing *p, const struct page_item *tag,
 static void side_judge(struct proofing *p, const struct page_item *tag,
                        const struct page_item *frame, enum side side)
 {
-    struct view view = view_of(p, tag);
-    struct area boat = plan_area(p, &view, is_outline);
+    struct shown_view view = plan_view_of(p, tag);
+    struct area boat = plan_area(p, &view, is_boat_outline);
     mpt off = frame->area.x + frame->area.width / 2 - (boat.x + boat.width / 2);
     if (sheet_places(p->sheet)->facing == FACING_STERN)
         off = -off;                       /* its reader looks aft: the stern is up */
@@ -200,7 +135,7 @@ static void frame_judge(struct proofing *p, const struct page_item *tag,
 static void marker_judge(struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
-    const struct marker *marker = marker_of(p->sheet, tag->run->text);
+    const struct marker *marker = plan_marker_of(p->sheet, tag->run->text);
     proof_measured(p, 1);
     if (frame == NULL)
         proof_found(p, RULE_MARKERS_ROWS, tag, "has no frame");
@@ -237,13 +172,22 @@ static size_t tag_count_on_plan(const struct proofing *p, const char *tag)
     return count;
 }
 
-static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+static size_t tag_count_on_page(const struct proofing *p, const char *tag)
 {
     size_t count = 0;
     for (size_t i = 0; i < p->page->count; i++) {
         const struct page_item *item = &p->page->items[i];
         count += is_text(item) && !is_plan_tag(item) && holds_tag(item->run->text, tag) ? 1 : 0;
     }
+    return count;
+}
+
+/* On any page of the card: its rows may stand on the other side of the leaf. */
+static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+{
+    size_t count = p->page_count == 0 ? tag_count_on_page(p, tag) : 0;
+    for (size_t i = 0; i < p->page_count; i++)
+        count += tag_count_on_page(p->pages[i], tag);
     return count;
 }
 
@@ -353,11 +297,11 @@ static void header_judge(struct proofing *p)
 static void strength_judge(struct proofing *p, const struct page_item *line)
 {
     bool large = page_rules_of(p->sheet->kind) == RULES_ESCAPE_PLAN;
-    mpt least = is_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
+    mpt least = is_boat_outline(line) ? (large ? MM(1.6) : MM(0.9)) : large ? MM(0.6) : MM(0.35);
     proof_measured(p, 1);
     if (line->line_width < least)
         proof_found(p, RULE_PLAN_LINES, line, "%s of %s mm",
-                    is_outline(line) ? "outline" : "line inside",
+                    is_boat_outline(line) ? "outline" : "line inside",
                     mm_words(p->arena, line->line_width));
 }
 

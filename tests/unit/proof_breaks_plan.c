@@ -99,6 +99,25 @@ static void another_tag(struct proof_try *try, bool broken)
     item_say(try, tag, broken ? "Z9" : tag->run->text);
 }
 
+static void shape_of_the_other_level(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0), *frame = tag - 1;
+    bool square = frame->radius == 0;
+    if (broken)
+        frame->radius = square ? frame->area.height / 2 : 0;
+}
+
+static void mark_without_words(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    struct page_item *mark = item_add(try, PAGE_BOX);
+    struct area beside = tag[-1].area;
+    beside.y += 3 * beside.height;
+    mark->area = beside;
+    mark->fill = broken ? INK_BLACK : INK_GREY;
+    mark->block = BLOCK_PLAN;
+}
+
 static void tag_not_drawn(struct proof_try *try, bool broken)
 {
     if (broken)
@@ -210,6 +229,9 @@ static const struct proof_break rows[] = {
     {RULE_MARKER_SIDE, "port", "engine_fire", port_on_starboard},
     {RULE_MARKER_SIDE, "starboard", "engine_fire", starboard_on_port},
     {RULE_MARKER_SIDE, "catamaran", "samphire flooding", port_on_starboard_catamaran},
+    {RULE_MARKER_LEVEL, "other shape", "engine_fire", shape_of_the_other_level},
+    {RULE_MARKER_LEVEL, "catamaran", "samphire flooding", shape_of_the_other_level},
+    {RULE_MARK_NAMED, "no words", "engine_fire", mark_without_words},
     {RULE_MARKERS_ROWS, "another tag", "engine_fire", another_tag},
     {RULE_MARKERS_ROWS, "not drawn", "engine_fire", tag_not_drawn},
     {RULE_MARKERS_ROWS, "drawn twice", "engine_fire", tag_drawn_twice},

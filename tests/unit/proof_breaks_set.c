@@ -29,6 +29,19 @@ static void steps_lower(struct proof_try *try, bool broken)
     block_move(try, BLOCK_STEPS, 0, broken ? MM(2) : 0);
 }
 
+/* The tag of the first marker, so far along the boat. */
+static void tag_along(struct proof_try *try, mpt by)
+{
+    struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
+    item_move(tag, 0, by);
+    item_move(tag - 1, 0, by);
+}
+
+static void tag_farther_aft(struct proof_try *try, bool broken)
+{
+    tag_along(try, broken ? MM(2) : MM(0.1));
+}
+
 static void another_name(struct proof_try *try, bool broken)
 {
     struct row_item *item = try_item(try, 1);
@@ -51,6 +64,7 @@ static const struct proof_break rows[] = {
     {RULE_BLOCKS_SET, "contact lower", "flooding", contact_lower},
     {RULE_BLOCKS_SET, "footer to the right", "flooding", footer_to_the_right},
     {RULE_BLOCKS_SET, "steps lower", "flooding", steps_lower},
+    {RULE_PLAN_SAME, "farther aft", "flooding", tag_farther_aft},
     {RULE_ONE_TERM, "another name", "engine_fire", another_name},
     {RULE_ONE_TERM, "another kind", "engine_fire", another_kind},
     {RULE_EXIT_CARD, "no such card", "engine_fire", exit_to_no_card},
