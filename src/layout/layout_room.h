@@ -249,34 +249,4 @@ void plan_place(struct pen *pen, struct area area);
  * cards but that of the head and the footer. */
 bool safety_place(struct pen *pen, const struct page_needs *needs);
 
-/* ---- hull.c: the boat's outline ---- */
-
-/* Half the breadth of the hull at `along` (thousandths from bow to transom), in
- * thousandths of its greatest half breadth. */
-int32_t hull_half_breadth(int32_t along);
-
-struct hull_view {
-    struct area area;             /* the boat's own rectangle on paper */
-    bool catamaran, trimaran;     /* neither: one hull */
-    bool mast, cabin;             /* drawn where she has them */
-    int32_t loa_mm, beam_mm;
-};
-
-/* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is
- * for its length. */
-struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening);
-void hull_draw(struct pen *pen, const struct hull_view *view);
-
-/* Where a marker's centre belongs on paper, and whether a box of that size
- * round a point lies on the boat. */
-struct point hull_point(const struct hull_view *view, const struct marker *marker);
-bool hull_holds(const struct hull_view *view, struct area box);
-
-/* The part of a catamaran a point lies on, by its distance from the middle line: -1
- * the port hull, 0 the bridge deck, 1 the starboard hull. 0 on a monohull. */
-int hull_body(const struct hull_view *view, struct point point);
-
-/* The same for a box that must lie wholly within the outline. */
-bool hull_encloses(const struct hull_view *view, struct area box);
-
 #endif
