@@ -44,6 +44,7 @@ static const struct page *page_of(struct pen *pen, const char *id)
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
                           .label = sheet_title(pen->sheet)->number,
                           .language = pen->sheet->language, .paper = pen->paper,
+                          .palette = pen->paper->palette,
                           .width = pen->paper->width, .height = pen->paper->height,
                           .items = pen->items, .count = pen->count};
     reading_settle(pen, page);
