@@ -7,14 +7,20 @@
 #include "page.h"
 #include "paper_list.h"
 
+/* A card of steps on one page, or on two: front and back of one leaf. */
+enum paper_sides { ONE_SIDE, TWO_SIDES };
+
 struct paper {
     const char *key;         /* what it is called where papers are named: letter */
     mpt width, height;
     mpt side, head, foot;    /* margins, in which nothing is printed; `side` is left and right */
     mpt punch_down;          /* from the upper edge to the middle of a hole that is punched half
                                 way across; 0: none is */
+    mpt punch_clear;         /* across: what stands beside the hole keeps half of it from there */
     int reading_mm;          /* how far the eye is from the rows of a card on this paper */
     int title_mm;            /* and from its title, by which it is told from the others */
+    enum paper_sides sides;
+    enum palette palette;    /* with which it is printed */
 };
 
 /* The paper of that key, which is none but PAPER_NONE; it lives as long as the program. */
@@ -42,6 +48,10 @@ struct size_rule spoken_size_rule(const struct paper *paper);
  * that is read from there, more on paper that is read from farther off, never less: lines and
  * gaps beside it stay what they are. */
 mpt grown(const struct paper *paper, mpt at_half_a_metre);
+
+/* A length that holds a title: `at_most` on paper that is told from 1.6 m off, less on paper whose
+ * titles are smaller. */
+mpt title_share(const struct paper *paper, mpt at_most);
 
 /* From line to line at that size of type, by the leading of the role, to half a hundredth of the
  * size. */

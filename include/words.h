@@ -238,6 +238,11 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FIGURE_EMPTY, figure_empty, PLAIN, "seconds") \
     X(DOCUMENT_TITLE, document_title, PLAIN, "boat what") \
     X(DOCUMENT_CARDS, document_cards, PLAIN, "") \
+    X(LEAF_FRONT, leaf_front, PLAIN, "card") \
+    X(LEAF_BACK, leaf_back, PLAIN, "card") \
+    X(LEAF_CALL, leaf_call, PLAIN, "card") \
+    X(LEAF_CALL_BACK, leaf_call_back, PLAIN, "line") \
+    X(LEAF_CALL_APART, leaf_call_apart, PLAIN, "line") \
     X(COUNTED_ITEMS, counted_items, PLAIN, "count items") \
     X(JOIN_COMMA, join_comma, JOIN, "before next") \
     X(JOIN_DOT, join_dot, JOIN, "before next") \

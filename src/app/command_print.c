@@ -2,6 +2,7 @@
  * with all its pages (room: app). What fails of one boat or file stops no other. */
 #include "draw.h"
 #include "job.h"
+#include "layout.h"
 #include "print_list.h"
 #include "progress.h"
 
@@ -39,17 +40,21 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
+#define MONO_ENDING ".mono"
+
 /* ".de" of sheets in a language that is not the base's first, ".letter" on a paper that is not
- * the base's, ".de.letter" of both. */
+ * the base's, ".mono" without colour; in that order. */
 static const char *set_ending(const struct sheets *sheets)
 {
     const struct job *job = sheets->boat->job;
     struct text_builder out = text_builder_in(sheets->boat->arena);
-    const struct paper *paper = job->papers[sheets->part.paper];
+    const struct paper *paper = &job->papers[sheets->part.paper];
     if (sheets->input.words != job->fleet->first_language)
         text_add_format(&out, ".%s", words_language(sheets->input.words));
     if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
         text_add_format(&out, ".%s", paper->key);
+    if (paper->palette == PALETTE_MONO)
+        text_add(&out, MONO_ENDING);
     return out.at;
 }
 
@@ -113,16 +118,44 @@ static bool file_write(struct printing *printing, const struct sheets *sheets,
     return true;
 }
 
+/* Is it the last of its sheet's pages in the list, of which there is an odd number? */
+static bool lacks_back(const struct chosen *chosen, size_t index)
+{
+    size_t same = 0;
+    if (index + 1 < chosen->count && chosen->sheets[index + 1] == chosen->sheets[index])
+        return false;
+    for (size_t i = 0; i <= index; i++)
+        same += chosen->sheets[i] == chosen->sheets[index] ? 1 : 0;
+    return same % 2 == 1;
+}
+
+/* On paper of two sides each sheet begins on a leaf of its own: a back that has nothing to say is
+ * blank. */
+static struct chosen leaves_fill(const struct boat_job *boat, const struct chosen *chosen)
+{
+    struct chosen filled = {0};
+    filled.pages = arena_array(boat->arena, 2 * chosen->count, sizeof *filled.pages);
+    for (size_t i = 0; i < chosen->count; i++) {
+        filled.pages[filled.count++] = chosen->pages[i];
+        if (chosen->pages[i]->paper->sides == TWO_SIDES && lacks_back(chosen, i))
+            filled.pages[filled.count++] = page_blank(chosen->pages[i], boat->arena);
+    }
+    return filled;
+}
+
 /* Of these pages, under her name and what they are. */
-static struct document document_of(const struct sheets *sheets, const struct page *const *pages,
-                                   size_t count, const char *title)
+static struct document document_of(const struct sheets *sheets, const struct chosen *chosen,
+                                   const char *title)
 {
     const struct boat_job *boat = sheets->boat;
+    struct chosen filled = leaves_fill(boat, chosen);
     return (struct document){
         .title = words_fill(sheets->input.words, boat->arena, WORD_DOCUMENT_TITLE, "boat",
                             boat->boat->facts.name.text, "what", title, NULL),
         .subject = boat->job->fleet->base->name.text,
-        .language = words_language(sheets->input.words), .pages = pages, .count = count};
+        .language = words_language(sheets->input.words), .pages = filled.pages,
+        .count = filled.count,
+        .two_sides = boat->job->papers[sheets->part.paper].sides == TWO_SIDES};
 }
 
 static void set_write(struct printing *printing, const struct sheets *sheets,
@@ -130,7 +163,7 @@ static void set_write(struct printing *printing, const struct sheets *sheets,
 {
     const struct options *options = printing->options;
     const struct set_kind *kind = &sheets->boat->job->kinds[sheets->part.kind];
-    struct document document = document_of(sheets, chosen->pages, chosen->count,
+    struct document document = document_of(sheets, chosen,
                                            words_get(sheets->input.words, kind->title));
     const char *name = file_name(sheets, NULL);
     if (file_write(printing, sheets, &document, name) && !options->quiet)
@@ -176,7 +209,8 @@ static void cards_write(struct printing *printing, const struct sheets *sheets,
     for (size_t i = 0, count; i < chosen->count; i += count) {
         const struct sheet *sheet = chosen->sheets[i];
         count = pages_of_sheet(chosen, i);
-        struct document document = document_of(sheets, &chosen->pages[i], count, sheet->name);
+        const struct chosen own = {&chosen->pages[i], &chosen->sheets[i], count};
+        struct document document = document_of(sheets, &own, sheet->name);
         const char *name = file_name(sheets, sheet->id);
         if (!file_write(printing, sheets, &document, name))
             continue;
@@ -200,7 +234,7 @@ static const char *ending_skip(const char *ending, const char *word)
     return begins && ending[1 + length] == '.' ? ending + 1 + length : ending;
 }
 
-/* ".pdf", ".de.pdf", ".letter.pdf" or ".de.letter.pdf". */
+/* ".pdf", with what set_ending puts before it. */
 static bool ends_a_set(const struct fleet *fleet, const char *ending)
 {
     const char *rest = ending;
@@ -208,6 +242,7 @@ static bool ends_a_set(const struct fleet *fleet, const char *ending)
         rest = ending_skip(ending, words_language(fleet->languages.rows[i]));
     for (size_t i = 0; paper_words[i] != NULL; i++)
         rest = ending_skip(rest, paper_words[i]);
+    rest = ending_skip(rest, MONO_ENDING + 1);
     return text_equal(rest, ".pdf");
 }
 

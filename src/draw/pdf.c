@@ -170,14 +170,16 @@ static void item_draw(const struct canvas *canvas, const struct page *page, size
 static void page_draw(struct tree *tree, const struct page *page, const struct pdf_face *faces)
 {
     struct page_tags tags = {.page = page};
-    struct canvas canvas = {HPDF_AddPage(tree->document), page->height, faces, &tags, tree->arena};
+    struct canvas canvas = {HPDF_AddPage(tree->document), page->palette, page->height, faces,
+                            &tags, tree->arena};
 
     if (canvas.page == NULL)
         return;
     HPDF_Page_SetWidth(canvas.page, points(page->width));
     HPDF_Page_SetHeight(canvas.page, points(page->height));
     page_fonts_add(tree->document, canvas.page, faces);
-    page_outline_add(tree->document, canvas.page, page->title, tree->arena);
+    if (page->count > 0)
+        page_outline_add(tree->document, canvas.page, page->title, tree->arena);
     for (size_t i = 0; i < page->count; i++)
         item_draw(&canvas, page, i);
     tags_end(&canvas);

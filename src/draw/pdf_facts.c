@@ -7,8 +7,9 @@
 
 #define MAKER "maydeck"
 
-/* Printed at its size: type below its floor would be a fault of the card. */
-static void preferences_add(HPDF_Doc document)
+/* Printed at its size, on the paper that it is made for: type below its floor would be a fault of
+ * the card. What has two sides is turned like a page of a book, so that both hang from the head. */
+static void preferences_add(HPDF_Doc document, const struct document *about)
 {
     HPDF_Dict preferences = HPDF_Dict_New(document->mmgr);
 
@@ -16,6 +17,9 @@ static void preferences_add(HPDF_Doc document)
         return;
     HPDF_Dict_AddBoolean(preferences, "DisplayDocTitle", HPDF_TRUE);
     HPDF_Dict_AddName(preferences, "PrintScaling", "None");
+    HPDF_Dict_AddBoolean(preferences, "PickTrayByPDFSize", HPDF_TRUE);
+    HPDF_Dict_AddName(preferences, "Duplex",
+                      about->two_sides ? "DuplexFlipLongEdge" : "Simplex");
     HPDF_Dict_Add(document->catalog, "ViewerPreferences", preferences);
 }
 
@@ -120,6 +124,6 @@ void facts_add(HPDF_Doc document, const struct document *about, struct arena *ar
     metadata_add(document, about, arena);
     HPDF_Dict_Add(document->catalog, "Lang",
                   HPDF_String_New(document->mmgr, about->language, NULL));
-    preferences_add(document);
+    preferences_add(document, about);
     labels_add(document, about, arena);
 }

@@ -2,7 +2,7 @@
  * with a level line to the row; and the names of zones (room: layout). Two tags at one height
  * come from the two sides of the page and only move apart. */
 #include "measures.h"
-#include "plan_spot.h"
+#include "plan_tag.h"
 #include "safety.h"
 
 #include <string.h>

@@ -1,7 +1,7 @@
 /* boat_slots.c - the fixed places of a boat's tags and names (room: layout). Each body of each
  * view finds its rows (slots.c), in as few rows as hold all that any card of the set shows. */
 #include "slots_gather.h"
-#include "plan_spot.h"
+#include "plan_tag.h"
 
 #include "measures.h"
 

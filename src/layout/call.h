@@ -48,6 +48,8 @@ struct laid_panel {
     mpt list;                     /* width of the left */
     mpt columns;                  /* height of both, without the head and what stands below */
     size_t under;                 /* lines below both */
+    bool above;                   /* there are no columns: the lines stand above what to say, as
+                                     many beside each other as have room */
     struct paragraph *operate;    /* a line each */
     size_t operate_count;
     mpt operate_height;
@@ -58,10 +60,13 @@ struct laid_panel {
 struct laid_panel panel_lay(const struct pen *pen, mpt size, mpt width);
 void panel_place(struct pen *pen, const struct laid_panel *laid, struct area panel);
 
-/* Its frame with the dark head: what call it is, and with which radio. */
+/* Its frame with the dark head: what call it is, and with which radio; the height of the head. */
 void panel_head_place(struct pen *pen, struct area panel);
+mpt panel_head_height(const struct pen *pen);
 
-/* The line of numbers to call by telephone. */
+/* The line of numbers to call by telephone; and its height where it takes two lines, as it may on
+ * paper of two sides, 0: it takes one. */
+mpt contact_height(const struct pen *trial);
 void contact_place(struct pen *pen, struct area area);
 
 /* ---- spoken_block.c: the call right across a page ---- */

@@ -12,23 +12,23 @@ size_t whole_split(struct laying *laying, struct pen *pen)
     return 1;
 }
 
-/* What yields as much as that goes. */
-static bool lessen_by(struct laying *laying, int most)
+bool page_lessen(struct laying *laying, size_t index)
 {
+    const struct sheet *sheet = laying->sheets[index];
+    int most = yields_highest(sheet);
     if (most == YIELDS_NEVER)
         return false;
-    laying->trim.least = most;
+    for (size_t i = 0; i < sheet->block_count; i++)
+        laying->trim.least[sheet->blocks[i].key] = most;
     return true;
 }
 
 bool rank_lessen(struct laying *laying)
 {
-    int most = YIELDS_NEVER;
-    for (size_t p = 0; p < laying->count; p++) {
-        int own = laying->full[p] ? yields_highest(laying->sheets[p]) : YIELDS_NEVER;
-        most = own > most ? own : most;
-    }
-    return lessen_by(laying, most);
+    bool lessened = false;
+    for (size_t i = 0; i < laying->count; i++)
+        lessened |= laying->full[i] && page_lessen(laying, i);
+    return lessened;
 }
 
 /* More figures than a card may have. */
@@ -51,8 +51,7 @@ size_t card_split(struct laying *laying, struct pen *pen)
     laying->trim.stands = figure_has_room;
     laying->trim.of = kept;
     whole_split(laying, pen);
-    while (too_many_figures(laying->sheets[0]) &&
-           lessen_by(laying, yields_highest(laying->sheets[0])))
+    while (too_many_figures(laying->sheets[0]) && page_lessen(laying, 0))
         whole_split(laying, pen);
     return 1;
 }

@@ -186,9 +186,8 @@ static void body_place(struct pen *pen, const struct laid_card *card)
     boxes_place(pen, &card->sizes.boxes, right.x, plan.y + plan.height + gap);
 }
 
-/* The contact line and the call panel, as far as the sheet has them. */
-static void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
-                              const struct frame *frame)
+void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
+                       const struct frame *frame)
 {
     contact_place(pen, frame->at[AREA_CONTACT]);
     if (sheet_block(pen->sheet, BLOCK_CALL) != NULL)

@@ -1,15 +1,10 @@
-/* hull.c - the boat from above, bow up: her outline from length and beam, and where on it
- * a thing lies (room: layout). Takes the boat's length, beam and kind and the area to draw
- * in; gives lines on the page, and points and answers about boxes in the page's own
- * thousandths of a point. Not to scale across: the hull is drawn wide enough for its
- * tags. Never places a tag.
+/* hull.c - the outline of a hull from above, whole or a part of it, and a net between hulls (room:
+ * layout). Not to scale across: a hull is drawn wide enough for its tags. Never places a tag.
  *
- * `along` and `out` are thousandths throughout: of the boat's length from the bow, and of
- * half her beam from the middle line. */
+ * `along` is thousandths of the boat's length from the bow throughout. */
 #include "hull_parts.h"
 
 #include "measures.h"
-#include "trait.h"
 
 #define STATIONS 11
 
@@ -69,31 +64,9 @@ static int32_t hull_lean_at(enum hull_shape shape, int32_t along)
     return (int32_t)((first * square + 2 * second * c.t * unit + 3 * third * c.t * c.t) / square);
 }
 
-int32_t hull_half_breadth(int32_t along)
-{
-    return hull_breadth_at(SHAPE_FULL, along);
-}
-
 mpt hull_share(mpt length, int32_t thousandths)
 {
     return (mpt)((int64_t)length * thousandths / 1000);
-}
-
-struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening)
-{
-    struct hull_view view = {.catamaran = boat->catamaran,
-                             .trimaran = boat->facts.hull.value == HULL_TRIMARAN,
-                             .mast = boat_is(boat, TRAIT_SAIL, ZONE_NONE),
-                             .cabin = boat_has_cabin(boat),
-                             .loa_mm = (int32_t)boat->facts.loa_m.milli,
-                             .beam_mm = (int32_t)boat->facts.beam_m.milli};
-    int64_t width = (int64_t)area.height * view.beam_mm / view.loa_mm;
-    width = width * widening / 100;
-    if (width > area.width)
-        width = area.width;
-    view.area = (struct area){area.x + (area.width - (mpt)width) / 2, area.y, (mpt)width,
-                              area.height};
-    return view;
 }
 
 /* ---- outlines ---- */
@@ -182,128 +155,19 @@ void one_hull_draw(struct pen *pen, const struct outline *outline)
     hull_part_draw(pen, outline, &(struct hull_range){0, 1000, BOW_UP});
 }
 
-mpt hull_y(const struct hull_view *view, int32_t along)
+/* ---- a net ---- */
+
+static void net_line(struct pen *pen, struct point from, struct point to)
 {
-    return view->area.y + hull_share(view->area.height, along);
+    pen_line(pen, from, to, INK_GREY, HAIR);
+    pen_part(pen, PART_NET);
 }
 
-mpt hull_middle(const struct hull_view *view)
+void net_lines_draw(struct pen *pen, struct area area)
 {
-    return view->area.x + view->area.width / 2;
-}
-
-/* A light line across the boat, `half` to either side of the middle line. */
-static void line_across(struct pen *pen, const struct hull_view *view, int32_t along,
-                        mpt half)
-{
-    mpt y = hull_y(view, along), x = hull_middle(view);
-    pen_line(pen, (struct point){x - half, y}, (struct point){x + half, y}, INK_GREY,
-             BULKHEAD_SMALL);
-}
-
-/* Draws bulkheads where most boats of this kind have them: behind the anchor, ahead of the
- * saloon, ahead of the cockpit, ahead of the steering gear. They part the plan for the
- * eye; no tag is placed by them. */
-static void bulkheads_draw(struct pen *pen, const struct hull_view *view)
-{
-    static const int32_t bulkheads[] = {120, 360, 640, 920};
-    for (size_t i = 0; i < sizeof bulkheads / sizeof *bulkheads; i++)
-        line_across(pen, view, bulkheads[i],
-                    hull_share(view->area.width / 2, hull_half_breadth(bulkheads[i])) -
-                        OUTLINE_SMALL);
-}
-
-void hull_mast_draw(struct pen *pen, const struct hull_view *view, mpt top)
-{
-    if (view->mast)
-        pen_ellipse(pen, (struct area){hull_middle(view) - HALF_MAST, top, MAST, MAST}, INK_GREY);
-}
-
-/* An open boat has neither cabin roof nor bulkheads. */
-static void monohull_draw(struct pen *pen, const struct hull_view *view)
-{
-    struct outline outline = {view->area, hull_middle(view), view->area.width / 2,
-                              OUTLINE_SMALL, SHAPE_FULL};
-    if (view->cabin)
-        bulkheads_draw(pen, view);
-    one_hull_draw(pen, &outline);
-    hull_mast_draw(pen, view, hull_y(view, 400) - HALF_MAST);
-}
-
-void hull_draw(struct pen *pen, const struct hull_view *view)
-{
-    pen->block = BLOCK_PLAN;
-    if (view->catamaran)
-        catamaran_draw(pen, view);
-    else if (view->trimaran)
-        trimaran_draw(pen, view);
-    else
-        monohull_draw(pen, view);
-}
-
-/* ---- where things are ---- */
-
-/* How far from the middle line a marker stands. A place that was measured stands where it
- * was measured; that of a zone keeps its share of the breadth there, so that it stays on
- * a boat that narrows. Near the bow the breadth of 60 thousandths aft counts: farther
- * forward all would come down to the middle line. */
-static mpt marker_across(const struct hull_view *view, const struct marker *marker, int32_t along)
-{
-    int32_t half_mm = view->beam_mm / 2;
-    int32_t out = half_mm == 0 ? 0 : (int32_t)((int64_t)marker->y_mm * 1000 / half_mm);
-    mpt half = view->area.width / 2;
-    if (marker->exact || view->catamaran)
-        return hull_share(half, out);
-    int32_t local = hull_half_breadth(along < 60 ? 60 : along);
-    if (view->trimaran)
-        return hull_share(half, trimaran_out(out, local));
-    return hull_share(hull_share(half, local), out);
-}
-
-struct point hull_point(const struct hull_view *view, const struct marker *marker)
-{
-    int32_t along = (int32_t)((int64_t)marker->x_mm * 1000 / view->loa_mm);
-    return (struct point){hull_middle(view) + marker_across(view, marker, along),
-                          hull_y(view, along)};
-}
-
-/* Is the point of the page on the boat? */
-static bool on_monohull(const struct hull_view *view, mpt x, mpt y)
-{
-    int32_t along = (int32_t)((int64_t)(y - view->area.y) * 1000 / view->area.height);
-    mpt half = hull_share(view->area.width / 2, hull_half_breadth(along));
-    mpt off = x - hull_middle(view);
-    return along >= 0 && along <= 1000 && off >= -half && off <= half;
-}
-
-static bool corners_hold(const struct hull_view *view, struct area box)
-{
-    bool (*on)(const struct hull_view *, mpt, mpt) = view->catamaran  ? on_catamaran
-                                                     : view->trimaran ? on_trimaran
-                                                                      : on_monohull;
-    mpt right = box.x + box.width, bottom = box.y + box.height;
-    return on(view, box.x, box.y) && on(view, right, box.y) && on(view, box.x, bottom) &&
-           on(view, right, bottom);
-}
-
-static mpt lesser(mpt a, mpt b)
-{
-    return a < b ? a : b;
-}
-
-/* A tag may touch the outline: its box is taken a little smaller, by a fifth at most. Of a
- * large box, which stands for a group of tags, no more is taken off than a tag could
- * spare, so that the one in its corner does not lie off the boat. */
-bool hull_holds(const struct hull_view *view, struct area box)
-{
-    mpt in_x = lesser(box.width / 5, TAG_OVER_X), in_y = lesser(box.height / 5, TAG_OVER_Y);
-    return corners_hold(view, (struct area){box.x + in_x, box.y + in_y, box.width - 2 * in_x,
-                                            box.height - 2 * in_y});
-}
-
-bool hull_encloses(const struct hull_view *view, struct area box)
-{
-    mpt line = OUTLINE_SMALL;
-    return corners_hold(view, (struct area){box.x - line, box.y, box.width + 2 * line,
-                                            box.height});
+    mpt right = area.x + area.width, bottom = area.y + area.height;
+    for (mpt x = area.x + NET_PITCH; x < right; x += NET_PITCH)
+        net_line(pen, (struct point){x, area.y}, (struct point){x, bottom});
+    for (mpt y = area.y + NET_PITCH; y < bottom; y += NET_PITCH)
+        net_line(pen, (struct point){area.x, y}, (struct point){right, y});
 }

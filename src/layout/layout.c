@@ -44,6 +44,7 @@ static const struct page *page_of(struct pen *pen, const char *id)
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
                           .label = sheet_title(pen->sheet)->number,
                           .language = pen->sheet->language, .paper = pen->paper,
+                          .palette = pen->paper->palette,
                           .width = pen->paper->width, .height = pen->paper->height,
                           .items = pen->items, .count = pen->count};
     reading_settle(pen, page);
@@ -55,11 +56,14 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
                      struct laying *laying, size_t index)
 {
     const struct sheet *sheet = laying->sheets[index];
-    const struct template_work *work = &template_works[template_of(sheet)];
+    enum template_key key = laying->templates[index];
+    const struct template_work *work = &template_works[key];
     struct pen pen = pen_for(set, sheet, set->arena), trial = pen_for(set, sheet, set->scratch);
-    struct frame frame = frame_make(pen.paper, template_of(sheet), &shared->needs);
-    head_place(&pen, &frame, shared->when_size);
-    bool fits = work->place(&pen, &trial, shared);
+    pen.whole = trial.whole = laying->whole;
+    struct shared own = {shared->when_size, page_needs_of(&trial, &shared->needs)};
+    struct frame frame = frame_make(pen.paper, key, &own.needs);
+    head_place(&pen, &frame, own.when_size);
+    bool fits = work->place(&pen, &trial, &own);
     laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
         foot_place(&pen, &frame);
@@ -76,8 +80,10 @@ static struct laying *layings_begin(const struct laying_set *set)
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &layings[i];
         laying->whole = set->input->set->sheets[i];
-        laying->trim.least = TRIM_NOTHING;
+        laying->trim = trim_nothing();
         laying->sheets = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->sheets);
+        laying->templates = arena_array(set->arena, SHEET_PAGES_MOST,
+                                        sizeof *laying->templates);
         laying->pages = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->pages);
         laying->full = arena_array(set->arena, SHEET_PAGES_MOST, sizeof *laying->full);
     }
@@ -96,7 +102,10 @@ static struct page_list sheets_split(const struct laying_set *set)
         if (!is_laid(set, laying->whole))
             continue;
         struct pen trial = pen_for(set, laying->whole, set->arena);
-        laying->count = template_works[template_of(laying->whole)].split(laying, &trial);
+        enum template_key key = template_of(laying->whole, set->input->paper);
+        for (size_t p = 0; p < SHEET_PAGES_MOST; p++)
+            laying->templates[p] = key;
+        laying->count = template_works[key].split(laying, &trial);
         for (size_t p = 0; p < laying->count; p++)
             list[pages.count++] = laying->sheets[p];
     }
@@ -131,9 +140,22 @@ static bool set_lessen(struct laying_set *set)
     for (size_t i = 0; i < set->input->set->count; i++) {
         struct laying *laying = &set->laying[i];
         if (is_full(laying))
-            lessened |= template_works[template_of(laying->whole)].lessen(laying);
+            lessened |= template_works[laying->templates[0]].lessen(laying);
     }
     return lessened;
+}
+
+/* Pages that belong together are made all or not at all: without its back a front tells nothing of
+ * what must never be done. Each page of a plan stands by itself. */
+static void pages_join(struct laying *laying)
+{
+    bool whole = true;
+    if (template_works[laying->templates[0]].failure != FULL_PAGE_FAILS)
+        return;
+    for (size_t p = 0; p < laying->count; p++)
+        whole = whole && laying->pages[p] != NULL;
+    for (size_t p = 0; p < laying->count && !whole; p++)
+        laying->pages[p] = NULL;
 }
 
 static struct laid_set set_laid(const struct laying_set *set)
@@ -142,11 +164,11 @@ static struct laid_set set_laid(const struct laying_set *set)
     struct laid_sheet *laid = arena_array(set->arena, count, sizeof *laid);
     for (size_t i = 0; i < count; i++) {
         struct laying *laying = &set->laying[i];
+        pages_join(laying);
         laid[i] = (struct laid_sheet){laying->whole, laying->pages,
                                       laying->count > 0 ? laying->count : 1, NULL, 0};
-        struct trimmed trimmed = {laying->whole, laying->sheets, laying->count};
         if (laying->count > 0)
-            laid[i].yielded_count = yielded_list(&trimmed, &laying->trim, set->arena,
+            laid[i].yielded_count = yielded_list(laying->whole, &laying->trim, set->arena,
                                                  &laid[i].yielded);
     }
     return (struct laid_set){laid, count};
@@ -166,6 +188,20 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
     return laid;
+}
+
+const struct page *page_blank(const struct page *before, struct arena *arena)
+{
+    struct page *page = arena_alloc(arena, sizeof *page);
+    struct reading_part *all = arena_alloc(arena, sizeof *all);
+    *all = (struct reading_part){.kind = READING_GROUP};
+    *page = *before;
+    page->label = NULL;
+    page->items = NULL;
+    page->count = 0;
+    page->parts = all;
+    page->part_count = 1;
+    return page;
 }
 
 /* What found no room, and on which card. */

@@ -24,6 +24,7 @@ struct pen {
     struct arena *arena;
     struct problems *problems;
     const struct sheet *sheet;
+    const struct sheet *whole;    /* all of it, where the page has a part; NULL: the sheet */
     const struct paper *paper;
     enum block_key block;         /* where new items belong */
     size_t paragraph, paragraphs; /* the one being set (0: none), and how many so far */
@@ -94,6 +95,9 @@ void reading_blank(struct pen *pen, struct page_item *item);
 
 /* Gives the page the parts in the order in which they are read. Its items are the pen's. */
 void reading_settle(struct pen *pen, struct page *page);
+
+/* The plan of the card, which may stand on another of its pages. */
+const struct plan_facts *pen_plan(const struct pen *pen);
 
 /* Text in the middle of a height, by its capitals. */
 mpt baseline_in(mpt top, mpt height, mpt size);
@@ -177,13 +181,20 @@ mpt line_place(struct pen *pen, const struct paragraph *paragraph, size_t line, 
 
 /* The height that the sheet's title band needs where it takes two lines; 0: it takes one. */
 mpt band_height_least(struct pen *trial);
+
 void head_place(struct pen *pen, const struct frame *frame, mpt when_size);
 
-/* call_cells.c: who calls when, in a bar. */
+/* call_cells.c: who calls when, in a bar; and the height of a bar whose words take several lines,
+ * as they may on paper of two sides, 0: they take one. */
 void call_cells_place(struct pen *pen, struct area bar);
+mpt call_line_height(const struct pen *trial);
 
 /* The signs of what happens, as they stand below the title. */
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
+
+/* foot.c: the height of the footer where its texts stand one below the other, as they may on
+ * paper of two sides; 0: two are beside two. */
+mpt footer_height(const struct pen *pen);
 void foot_place(struct pen *pen, const struct frame *frame);
 
 struct row_setting;
@@ -237,35 +248,5 @@ void plan_place(struct pen *pen, struct area area);
 /* false, with problems, when its gear is too much for a page. It shares no height with the other
  * cards but that of the head and the footer. */
 bool safety_place(struct pen *pen, const struct page_needs *needs);
-
-/* ---- hull.c: the boat's outline ---- */
-
-/* Half the breadth of the hull at `along` (thousandths from bow to transom), in
- * thousandths of its greatest half breadth. */
-int32_t hull_half_breadth(int32_t along);
-
-struct hull_view {
-    struct area area;             /* the boat's own rectangle on paper */
-    bool catamaran, trimaran;     /* neither: one hull */
-    bool mast, cabin;             /* drawn where she has them */
-    int32_t loa_mm, beam_mm;
-};
-
-/* The boat in the middle of `area`, drawn `widening` hundredths as wide as it is
- * for its length. */
-struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening);
-void hull_draw(struct pen *pen, const struct hull_view *view);
-
-/* Where a marker's centre belongs on paper, and whether a box of that size
- * round a point lies on the boat. */
-struct point hull_point(const struct hull_view *view, const struct marker *marker);
-bool hull_holds(const struct hull_view *view, struct area box);
-
-/* The part of a catamaran a point lies on, by its distance from the middle line: -1
- * the port hull, 0 the bridge deck, 1 the starboard hull. 0 on a monohull. */
-int hull_body(const struct hull_view *view, struct point point);
-
-/* The same for a box that must lie wholly within the outline. */
-bool hull_encloses(const struct hull_view *view, struct area box);
 
 #endif

@@ -16,7 +16,6 @@ enum em_share {
     EM_TAG_BOX = 1180,     /* height of the box of a tag, */
     EM_PLAN_TAG_BOX = 1080,   /* and on the plan beside the steps; */
     EM_NAME_BASELINE = 750,   /* there a name has as much above it as below its lowest letters */
-    EM_DIGIT = 760,        /* the number in the disc of a step, which is as wide as the size */
     EM_LETTER = 450,       /* an average letter, wide */
     EM_LABEL_LARGE = 1125, /* of the least size: rows of a safety plan that have room, */
     EM_LABEL_TITLE = 1083  /* and the names of places over them */
@@ -59,11 +58,19 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TITLE_CLEAR MM(0.1)        /* above and below the ink of a title on two lines */
 #define TITLE_LINE_GAP_LEAST MM(2.5)  /* between its capitals, where accents need the room */
 #define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
+#define STRIPE_PITCH_FIRE MM(4)    /* without colour: from line to line of the hatch, */
+#define STRIPE_PITCH_RESCUE MM(3)
+#define STRIPE_PITCH_WARNING MM(2)
+#define STRIPE_LINE_FIRE MM(1)     /* and their width */
+#define STRIPE_LINE_RESCUE MM(0.8)
+#define STRIPE_LINE_WARNING MM(0.6)
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
+#define CALL_LINE_CLEAR MM(1)      /* above and below them, where they take several lines */
 #define CALL_CELL_GAP MM(3)        /* from case to case at least, with the rule in its middle */
 #define CALL_CELL_RULE MM(0.4)
 #define FOOTER_GAP MM(2)           /* between left and right words */
+#define FOOTER_PITCH MM(3.4)       /* from line to line, one below the other */
 #define MEASURE_LENGTH MM(100)
 #define MEASURE_TICK MM(0.8)       /* of its ends, up and down */
 
@@ -122,6 +129,9 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define PANEL_LIST_LEAST MM(42)    /* the list of how to work the set is so wide */
 #define PANEL_LIST_MOST MM(64)
 #define PANEL_LIST_STEP MM(2)
+#define PANEL_SCRIPT_LEAST MM(110) /* what is said has less beside no list */
+#define ENDS_CLEAR MM(1.8)         /* above and below two texts that stand on two lines */
+#define OPERATE_GAP MM(3)          /* between two lines of the list that stand side by side */
 #define PANEL_PAD_TOP MM(0.6)      /* below the head */
 #define PANEL_PAD_FOOT MM(0.8)
 #define ENDS_GAP MM(4)             /* least between two texts at the ends of a line */
@@ -186,18 +196,12 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define OUTLINE_SMALL MM(1.0)
 #define BULKHEAD_LARGE MM(0.6)
 #define BULKHEAD_SMALL MM(0.5)
-#define HATCH_CORNER MM(1)
 #define MAST MM(1.6)               /* across */
-#define HALF_MAST MM(0.8)
 #define NET_PITCH MM(3.2)          /* from line to line of a trampoline */
-#define TAG_OVER_X MM(2.2)         /* a tag may pass the outline so far; */
-#define TAG_OVER_Y MM(1.5)         /* forward and aft */
 
 /* ---- tags on a plan ---- */
 
 #define TAG_RIM MM(0.3)            /* shapes are told apart on the outline and each other */
-#define TAG_DRIFT_AIM MM(9)        /* a tag farther from its place needs a wider boat */
-#define TAG_DRIFT_GAIN MM(4)       /* what smaller tags must be nearer to be worth it */
 #define PLAN_TAG_GAP MM(0.4)
 #define PLAN_TAG_APART MM(0.06)    /* of one row to the next, besides their rims */
 #define PLAN_ROW_EASE MM(0.2)      /* more of a row where there is room */
@@ -206,14 +210,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define PLAN_CLEAR MM(0.8)         /* below the plan */
 #define PLAN_TAG_PADS MM(1.4)      /* left and right of a tag in its box; */
 #define PLAN_TAG_PADS_ROUND MM(1.8)   /* in a round one */
-#define SPOT_STEP MM(0.6)          /* from one spot that is tried to the next */
-#define STERN_ROOM MM(2)           /* behind the hull, for what is on a stern platform */
-#define LEAD_DOT MM(1.1)           /* at the true place of a tag that stands elsewhere */
-#define LEAD_CLEAR MM(0.2)
 #define ZONE_NAME_GAP MM(0.3)
-#define ZONE_NAME_STEP MM(0.5)
-#define ZONE_NAME_LEADER_GAP MM(1.1)  /* from the middle of a leader, whose halo must not cut
-                                         letters */
 
 /* ---- the boat beside the steps, twice: below and on deck ---- */
 
@@ -223,7 +220,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define VIEW_HEAD_HEIGHT MM(5)
 #define VIEW_HEAD_GAP MM(2.2)
 #define VIEW_WORDS_ABOVE MM(4.8)   /* the same with a line of words in it */
-#define VIEW_HEAD_SIZE 11000
+#define VIEW_HEAD_SIZE 10500
 #define HATCH_PITCH MM(1.8)
 #define BRIDGE_BEGINS 340          /* thousandths of the length: a catamaran's bridge deck */
 #define PART_SLACK 6               /* hundredths: parts of the boat may overlap so far */
@@ -231,15 +228,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 /* ---- words round the plan beside the steps ---- */
 
-#define PLAN_HEAD_HEIGHT MM(4.2)
-#define PLAN_HEAD_GAP MM(0.8)      /* of that, below the words */
-#define PLAN_SIDE_MARGIN MM(2)
-#define PLAN_WORD_GAP MM(1)
-#define PLAN_LEGEND_HEIGHT MM(4.4)
-#define PLAN_LEGEND_GAP MM(1)      /* of that, above the words; and above it */
-#define PLAN_LEGEND_WORDS_GAP MM(3)
 #define PLAN_MARK MM(2.6)
-#define PLAN_MARK_ROUND MM(1)      /* how much wider a round mark is */
 #define PLAN_MARK_GAP MM(1.2)
 
 /* ---- the safety plan ---- */

@@ -19,12 +19,14 @@ struct laying {
                                                as can be */
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
     int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
+    bool call_apart;                        /* it has a leaf of its own */
     bool moved;                             /* of a distress call: what may stand on its second
                                                page does */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
+    enum template_key *templates;           /* of each page */
     const struct page **pages;              /* NULL: not to be made */
     bool *full;                             /* with less on it the page may fit */
-    size_t count;                           /* of the three; 0: it is not laid out */
+    size_t count;                           /* of the four; 0: it is not laid out */
 };
 
 struct template_work {
@@ -32,8 +34,9 @@ struct template_work {
      * False: there is more than the page holds. A word that is too long for its line, or has
      * a letter too many, fails the page alone. */
     bool (*place)(struct pen *pen, struct pen *trial, const struct shared *shared);
-    /* Sets the sheets that stand on the pages, SHEET_PAGES_MOST at most; gives how many. The
-     * pen is the whole sheet's, with an arena for what stays. */
+    /* Sets the sheets that stand on the pages, SHEET_PAGES_MOST at most, and the template of a
+     * page where it is not that of the sheet; gives how many. The pen is the whole sheet's, with
+     * an arena for what stays. */
     size_t (*split)(struct laying *laying, struct pen *pen);
     /* One of its pages is full: less is to stand on them, or more pages are to be had. False:
      * nothing can be done. */
@@ -45,7 +48,8 @@ struct template_work {
 };
 extern const struct template_work template_works[TEMPLATE_COUNT];
 
-enum template_key template_of(const struct sheet *sheet);
+/* Of the sheet on that paper; of its first page where its pages differ. */
+enum template_key template_of(const struct sheet *sheet, const struct paper *paper);
 
 /* The pages of a set, in order. */
 struct page_list {
@@ -55,6 +59,9 @@ struct page_list {
 
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */
 struct shared shared_find(const struct page_list *list, const struct pen *trial);
+
+/* And what the sheet's page needs beside it: lines of the contact line and of the footer. */
+struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared);
 
 bool safety_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
@@ -80,8 +87,17 @@ size_t whole_split(struct laying *laying, struct pen *pen);
  * long for two lines. */
 size_t card_split(struct laying *laying, struct pen *pen);
 
-/* What is highest in rank on the pages that are full goes. */
+/* What is highest in rank goes from each page that is full; or from that page. */
 bool rank_lessen(struct laying *laying);
+bool page_lessen(struct laying *laying, size_t index);
+
+/* ---- leaf.c: a card on front and back of one leaf ---- */
+
+size_t leaf_split(struct laying *laying, struct pen *pen);
+bool leaf_lessen(struct laying *laying);
+bool card_front_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+bool card_back_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 
 /* ---- plan_split.c: a plan of the boat over several pages ---- */
 
@@ -100,5 +116,11 @@ bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct share
 /* ---- card_page.c: steps on the left, plan and boxes on the right ---- */
 
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared);
+
+/* The contact line and the call panel, as far as the sheet has them; the panel is as it was laid
+ * out. */
+struct laid_panel;
+void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
+                       const struct frame *frame);
 
 #endif

@@ -155,6 +155,11 @@ const char *mm_text(struct arena *arena, mpt length)
     return text_format(arena, "%lld.%lld", (long long)(tenths / 10), (long long)(tenths % 10));
 }
 
+const struct plan_facts *pen_plan(const struct pen *pen)
+{
+    return sheet_plan(pen->whole != NULL ? pen->whole : pen->sheet);
+}
+
 static int64_t paper_area(const struct paper *paper)
 {
     return (int64_t)paper->width * paper->height;

@@ -2,7 +2,7 @@
  * places, the tags of this card at their fixed places (room: layout). Where they stand was
  * found for the whole set (boat_slots.c); nothing is moved here. A tag without a place is an
  * error, never left out in silence. */
-#include "plan_spot.h"
+#include "plan_tag.h"
 #include "view_draw.h"
 
 #include "measures.h"

@@ -97,7 +97,7 @@ struct row_setting row_setting_make(const struct pen *pen, mpt size, mpt width)
 {
     return (struct row_setting){.size = size, .place_size = place_size_of(pen, size),
                                 .width = width, .signs = 1,
-                                .located = sheet_block(pen->sheet, BLOCK_PLAN) != NULL};
+                                .located = pen_plan(pen)->marker_count > 0};
 }
 
 void row_setting_widen(const struct pen *pen, struct row_setting *setting,
@@ -166,7 +166,7 @@ struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting
 
 static bool is_on_plan(const struct pen *pen, const char *tag)
 {
-    const struct plan_facts *plan = sheet_plan(pen->sheet);
+    const struct plan_facts *plan = pen_plan(pen);
     for (size_t m = 0; m < plan->marker_count; m++)
         if (text_equal(tag, plan->markers[m].tag))
             return true;

@@ -92,9 +92,12 @@ void safety_legend_place(struct pen *pen, struct area area)
         x = shape_place(pen, style, x, area, LEVEL_BELOW);
     x = class_place(pen, style, x, area, SIGN_FIRE, legend->words[0]);
     x = class_place(pen, style, x, area, SIGN_RESCUE, legend->words[1]);
-    class_place(pen, style, x, area, SIGN_CONTROL, legend->words[2]);
+    x = class_place(pen, style, x, area, SIGN_CONTROL, legend->words[2]);
     enum plan_word faced = plan_way_up(safety) == STERN_UP ? PLAN_FACING_STERN : PLAN_FACING;
     const char *facing = sheet_plan(pen->sheet)->words[faced];
-    word_place(pen, style, area.x + area.width - pen_width(pen, &style, facing),
-               baseline_in(area.y, area.height, style.size), facing);
+    mpt begins = area.x + area.width - pen_width(pen, &style, facing);
+    word_place(pen, style, begins, baseline_in(area.y, area.height, style.size), facing);
+    if (x > begins)
+        pen_too_long(pen, pen->sheet->origin, x - begins, "shorten the words of the classes",
+                     "the line of what marks and classes mean");
 }

@@ -1,5 +1,7 @@
 /* share.c - what all sheets of a set share, so that the same blocks stand at the same place
- * on every page: the heights of the title band and of the signs (room: layout). */
+ * on every page: the heights of the title band, of the signs and of the bar that says when to call
+ * (room: layout). */
+#include "call.h"
 #include "pages.h"
 
 struct sharing {
@@ -41,20 +43,35 @@ static void signs_fit(struct sharing *sharing)
     sharing->shared.needs.height[AREA_WHEN] = signs_measure(sharing, size);
 }
 
-/* One title on two lines makes all bands so tall. */
-static void band_fit(struct sharing *sharing)
+static void need_raise(struct sharing *sharing, enum page_area area, mpt height)
+{
+    mpt *own = &sharing->shared.needs.height[area];
+    *own = height > *own ? height : *own;
+}
+
+/* One title on two lines makes all bands so tall, and one text of who calls on several lines all
+ * bars. */
+static void bands_fit(struct sharing *sharing)
 {
     for (size_t i = 0; i < sharing->list->count; i++) {
         struct pen trial = sharing_pen(sharing, i);
-        mpt own = band_height_least(&trial), *height = &sharing->shared.needs.height[AREA_BAND];
-        *height = own > *height ? own : *height;
+        need_raise(sharing, AREA_BAND, band_height_least(&trial));
+        need_raise(sharing, AREA_CALL_LINE, call_line_height(&trial));
     }
 }
 
 struct shared shared_find(const struct page_list *list, const struct pen *trial)
 {
     struct sharing sharing = {.list = list, .pen = *trial};
-    band_fit(&sharing);
+    bands_fit(&sharing);
     signs_fit(&sharing);
     return sharing.shared;
+}
+
+struct page_needs page_needs_of(const struct pen *trial, const struct page_needs *shared)
+{
+    struct page_needs needs = *shared;
+    needs.height[AREA_FOOTER] = footer_height(trial);
+    needs.height[AREA_CONTACT] = contact_height(trial);
+    return needs;
 }

@@ -5,6 +5,7 @@
 #include "promise.h"
 
 #define HALF_A_METRE 500        /* mm */
+#define TITLES_TOLD_FROM 1600   /* mm */
 #define PT(points) ((mpt)((points) * MPT_PER_POINT))
 
 /* Sizes that grow with the distance a paper is read at, in thousandths of a point for each
@@ -64,6 +65,11 @@ mpt grown(const struct paper *paper, mpt at_half_a_metre)
 {
     int64_t length = (int64_t)at_half_a_metre * paper->reading_mm / HALF_A_METRE;
     return larger((mpt)length, at_half_a_metre);
+}
+
+mpt title_share(const struct paper *paper, mpt at_most)
+{
+    return (mpt)((int64_t)at_most * paper->title_mm / TITLES_TOLD_FROM);
 }
 
 mpt line_pitch(enum page_role role, mpt size)

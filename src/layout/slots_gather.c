@@ -83,12 +83,14 @@ static struct style name_style(const struct pen *pen)
                           size_rule(pen->paper, ROLE_PLAN_LABEL).floor, INK_BLACK};
 }
 
-static bool name_known(const struct gathering *gathering, const char *name, struct view_place at)
+/* Of one family there is one name. */
+static bool name_known(const struct gathering *gathering, const struct zone *zone,
+                       struct view_place at)
 {
     for (size_t i = 0; i < gathering->count; i++) {
         const struct fixed_slot *slot = &gathering->slots[i];
         if (slot->kind == SLOT_NAME && slot->view == at.view && slot->body == at.body &&
-            strncmp(slot->text, name, strlen(slot->text)) == 0)
+            slot->zone->family == zone->family)
             return true;
     }
     return false;
@@ -146,7 +148,7 @@ static void name_gather(struct gathering *gathering, const struct plan_zone *nam
                               .lesser = kind == NAME_OF_TAGS};
     const char *space = name_parting(named->name);
     mpt width = pen_width(pen, &style, named->name) + 2 * ZONE_NAME_GAP;
-    if (name_known(gathering, named->name, place))
+    if (name_known(gathering, zone, place))
         return;
     item.kind = SLOT_NAME;
     item.queue = QUEUE_MIDDLE;
@@ -193,7 +195,7 @@ static void plan_gather(struct gathering *gathering, const struct plan_facts *pl
 
 static bool is_step_card(const struct sheet *sheet)
 {
-    return template_of(sheet) == TEMPLATE_CARD && sheet_block(sheet, BLOCK_PLAN) != NULL;
+    return sheet_steps(sheet)->count > 0 && sheet_block(sheet, BLOCK_PLAN) != NULL;
 }
 
 static bool shows(const struct sheet *sheet, const char *tag)

@@ -127,7 +127,7 @@ struct laid_spoken spoken_lay(const struct pen *pen, mpt size, mpt width)
     struct laid_spoken laid = {
         .script = script_lay_with(pen, call->script, sizes, inner_width(width))};
     acts_lay(pen, &laid, act_size(pen, size), width);
-    laid.height = grown(pen->paper, PANEL_HEAD) + 2 * PANEL_PAD_TOP + laid.acts_height;
+    laid.height = panel_head_height(pen) + 2 * PANEL_PAD_TOP + laid.acts_height;
     if (call->script != NULL)
         laid.height += PANEL_PAD_TOP + laid.script.height + PANEL_PAD_FOOT;
     if (laid.script.count > 1)
@@ -140,7 +140,7 @@ void spoken_place(struct pen *pen, const struct laid_spoken *laid, struct area a
     struct area inner = area, script = area;
     pen->block = BLOCK_CALL;
     panel_head_place(pen, area);
-    inner.y += grown(pen->paper, PANEL_HEAD) + 2 * PANEL_PAD_TOP;
+    inner.y += panel_head_height(pen) + 2 * PANEL_PAD_TOP;
     mpt rule = acts_place(pen, laid, inner);
     if (sheet_call(pen->sheet)->script == NULL)
         return;

@@ -4,7 +4,7 @@
 
 #include "promise.h"
 
-#define LENGTH(list) ((int)(sizeof(list) / sizeof *(list)))
+#define AREA_ROWS(list) ((int)(sizeof(list) / sizeof *(list)))
 #define WAYS_MOST 3
 
 /* Shares are millionths of the width or height of what they are a share of. */
@@ -18,8 +18,9 @@ enum cut {
 /* When an area is there. Else its gap is not either. */
 enum there { ALWAYS, WHERE_NEEDED, UNLESS_YIELDED, WHERE_YIELDED };
 
-/* Does the least that an area is grow with the type in it? See `grown`. */
-enum growth { STAYS, GROWS };
+/* Does the least that an area is grow with the type in it, or is it less where titles are
+ * smaller? See `grown` and `title_share`. */
+enum growth { STAYS, GROWS, AS_TITLES };
 
 /* Across the cut an area is the largest of its least, its share of the safe area and what
  * is needed. */
@@ -33,28 +34,48 @@ struct area_row {
     int share[WAYS_MOST];     /* one a way */
 };
 
-/* Strips beside the hole, and the room that it and the lamination round it need. */
+/* Strips beside the hole. */
 #define STRIP_HEIGHT MM(5.2)
 #define STRIP_ABOVE MM(1.8)
-#define PUNCH_CLEAR MM(21)
 
 /* What stands at the same place on every page of a set. */
-#define HEAD_ROWS \
-    {AREA_BAND, CUT_HEAD, ALWAYS, GROWS, MM(17.5), MM(0.6), {0}}, \
-    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.5), MM(0.45), {0}}, \
+#define TITLE_ROWS \
+    {AREA_BAND, CUT_HEAD, ALWAYS, AS_TITLES, MM(17.5), MM(0.6), {0}}, \
+    {AREA_STRIPE, CUT_HEAD, ALWAYS, STAYS, MM(1.5), MM(0.45), {0}}
+
+#define WHEN_ROWS \
     {AREA_WHEN, CUT_HEAD, ALWAYS, STAYS, 0, MM(0.45), {0}}, \
-    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}, \
-    {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), MM(0.2), {0}}
+    {AREA_CALL_LINE, CUT_HEAD, ALWAYS, GROWS, MM(6.3), MM(1), {0}}
+
+#define MEASURE_ROW {AREA_MEASURE, CUT_FOOT, ALWAYS, STAYS, MM(2.6), MM(0.2), {0}}
+
+#define HEAD_ROWS TITLE_ROWS, WHEN_ROWS, MEASURE_ROW
+
+#define CALL_ROWS \
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}}, \
+    {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}}, \
+    {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}}, \
+    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}}, \
+    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
 
 static const struct area_row card_rows[] = {
-    HEAD_ROWS,
-    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
-    {AREA_PANEL, CUT_FOOT, ALWAYS, STAYS, 0, 0, {0}},
-    {AREA_CONTACT, CUT_FOOT, UNLESS_YIELDED, GROWS, MM(6.55), MM(0.7), {0}},
-    {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}},
-    {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}},
+    HEAD_ROWS, CALL_ROWS,
     {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2.5), {634211}},
     {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
+/* A leaf of two sides: what to do on its front; what helps to decide, where things are and what
+ * to say on its back, which has the line of 100 mm. */
+static const struct area_row card_front_rows[] = {
+    TITLE_ROWS, WHEN_ROWS,
+    {AREA_FOOTER, CUT_FOOT, ALWAYS, STAYS, MM(6.8), MM(0.45), {0}},
+    {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
+static const struct area_row card_back_rows[] = {
+    TITLE_ROWS, MEASURE_ROW, CALL_ROWS,
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(68), MM(2), {0}},
+    {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+
+static const struct area_row card_call_rows[] = {TITLE_ROWS, MEASURE_ROW, CALL_ROWS};
 
 /* The call right across the body, and below it two columns: wider left ones take names that are
  * long to spell. */
@@ -84,7 +105,7 @@ static const struct template {
     int count;
     int ways;
 } templates[TEMPLATE_COUNT] = {
-#define TEMPLATE_AREAS(name, rows, ways, ...) [TEMPLATE_##name] = {rows, LENGTH(rows), ways},
+#define TEMPLATE_AREAS(name, rows, ways, ...) [TEMPLATE_##name] = {rows, AREA_ROWS(rows), ways},
     TEMPLATE_LIST(TEMPLATE_AREAS)
 #undef TEMPLATE_AREAS
 };
@@ -115,12 +136,25 @@ static bool is_there(const struct area_row *row, const struct page_needs *needs)
     promise_unreached();
 }
 
+static mpt least_of(const struct area_row *row, const struct paper *paper)
+{
+    switch (row->growth) {
+    case STAYS:
+        return row->least;
+    case GROWS:
+        return grown(paper, row->least);
+    case AS_TITLES:
+        return title_share(paper, row->least);
+    }
+    promise_unreached();
+}
+
 /* The area's height, or its width where it is cut off at a side. */
 static mpt depth_of(const struct area_row *row, const struct page_needs *needs,
                     const struct frame *frame)
 {
     struct area safe = frame->safe;
-    mpt least = row->growth == GROWS ? grown(frame->paper, row->least) : row->least;
+    mpt least = least_of(row, frame->paper);
     bool side = row->cut == CUT_LEFT || row->cut == CUT_RIGHT;
     mpt share = share_of(side ? safe.width : safe.height, row->share[needs->way]);
     mpt needed = side || row->area >= AREA_COUNT ? 0 : needs->height[row->area];
@@ -174,7 +208,7 @@ mpt safe_width(const struct paper *paper)
 static void strips_cut(struct frame *frame)
 {
     const struct paper *paper = frame->paper;
-    mpt clear = PUNCH_CLEAR / 2, middle = paper->width / 2;
+    mpt clear = paper->punch_clear / 2, middle = paper->width / 2;
     struct area left = {paper->side, paper->punch_down - STRIP_ABOVE, 0, STRIP_HEIGHT};
     left.width = middle - clear - left.x;
     frame->at[AREA_STRIP_LEFT] = left;

@@ -35,6 +35,12 @@ enum page_area {
 #define TEMPLATE_LIST(TEMPLATE) \
     TEMPLATE(CARD, card_rows, 1, card_place, card_split, rank_lessen, \
              FULL_PAGE_FAILS) \
+    TEMPLATE(CARD_FRONT, card_front_rows, 1, card_front_place, leaf_split, leaf_lessen, \
+             FULL_PAGE_FAILS) \
+    TEMPLATE(CARD_BACK, card_back_rows, 1, card_back_place, leaf_split, leaf_lessen, \
+             FULL_PAGE_FAILS) \
+    TEMPLATE(CARD_CALL, card_call_rows, 1, card_call_place, leaf_split, leaf_lessen, \
+             FULL_PAGE_FAILS) \
     TEMPLATE(DISTRESS, distress_rows, 3, distress_sheet_place, distress_split, \
              distress_lessen, FULL_PAGE_FAILS) \
     TEMPLATE(SAFETY_PLAN, safety_plan_rows, 1, safety_sheet_place, \

@@ -3,7 +3,7 @@
 #include "view_draw.h"
 
 #include "measures.h"
-#include "plan_spot.h"
+#include "plan_tag.h"
 #include "text.h"
 #include "trait.h"
 

@@ -3,7 +3,7 @@
 #include "view_draw.h"
 
 #include "measures.h"
-#include "plan_spot.h"
+#include "plan_tag.h"
 
 /* Slanting lines over an area, from its left edge up to the right. */
 static void hatch_draw(struct pen *pen, struct area area)

@@ -7,8 +7,6 @@
 
 #define POINTS_OF(points) ((mpt)((points) * MPT_PER_POINT))
 
-#define SAFE_SIDE MM(10)
-#define SAFE_FOOT MM(8)
 #define HOLE_CLEAR MM(7.5)       /* from the middle of a punched hole */
 #define HEAD_CLEAR MM(8)         /* below the middle of one */
 #define MARK_CLEAR MM(5)         /* above what tells only what kind of copy this is */
@@ -37,6 +35,20 @@ static const struct role_limit role_limits[ROLE_COUNT] = {
                          true},
     [ROLE_NUMBER] = {"number", TIER_TEXT, POINTS_OF(14), POINTS_OF(18), 0, 500, 0, true},
 };
+
+/* How far from the edges of a paper things must stay: printers take 4.3 mm, a laminated edge 3;
+ * what hangs on a bulkhead is handled at its edges besides. The first that the paper is as wide
+ * as. */
+static const struct edges { mpt width, side, foot; } edges_of_papers[] = {
+    {MM(180), MM(10), MM(8)}, {0, MM(8), MM(7)}};
+
+static const struct edges *edges_of(const struct page *page)
+{
+    const struct edges *edges = edges_of_papers;
+    while (page->width < edges->width)
+        edges++;
+    return edges;
+}
 
 /* What is read in an emergency from as far off as the paper hangs grows with that, and a title
  * with how far off it tells the card; small print is looked up with the card in hand. */
@@ -77,10 +89,11 @@ struct role_limit role_limit(const struct paper *paper, enum page_role role)
 
 struct area safe_area(const struct page *page)
 {
+    const struct edges *edges = edges_of(page);
     bool punched = page->paper->punch_down > 0;
-    mpt head = punched ? page->paper->punch_down + HEAD_CLEAR : SAFE_SIDE;
-    return (struct area){SAFE_SIDE, head, page->width - 2 * SAFE_SIDE,
-                         page->height - head - SAFE_FOOT};
+    mpt head = punched ? page->paper->punch_down + HEAD_CLEAR : edges->side;
+    return (struct area){edges->side, head, page->width - 2 * edges->side,
+                         page->height - head - edges->foot};
 }
 
 struct area marks_area(const struct page *page)

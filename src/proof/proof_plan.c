@@ -172,7 +172,7 @@ static size_t tag_count_on_plan(const struct proofing *p, const char *tag)
     return count;
 }
 
-static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+static size_t tag_count_on_page(const struct proofing *p, const char *tag)
 {
     size_t count = 0;
     for (size_t i = 0; i < p->page->count; i++) {
@@ -182,7 +182,42 @@ static size_t tag_count_in_words(const struct proofing *p, const char *tag)
     return count;
 }
 
+/* Of the tags so named, how many stand to port of the middle of the boat, and how many not. */
+struct sides_count { size_t port, starboard; };
+
+static struct sides_count tag_sides(const struct proofing *p, const char *tag)
+{
+    struct sides_count sides = {0, 0};
+    for (size_t i = 0; i < p->page->count; i++) {
+        const struct page_item *item = &p->page->items[i];
+        if (!is_plan_tag(item) || !text_equal(item->run->text, tag))
+            continue;
+        struct shown_view view = plan_view_of(p, item);
+        struct area boat = plan_area(p, &view, is_boat_outline);
+        bool port = 2 * item->area.x + item->area.width < 2 * boat.x + boat.width;
+        *(port ? &sides.port : &sides.starboard) += 1;
+    }
+    return sides;
+}
+
+/* On any page of the card: its rows may stand on the other side of the leaf. */
+static size_t tag_count_in_words(const struct proofing *p, const char *tag)
+{
+    size_t count = p->page_count == 0 ? tag_count_on_page(p, tag) : 0;
+    for (size_t i = 0; i < p->page_count; i++)
+        count += tag_count_on_page(p->pages[i], tag);
+    return count;
+}
+
 /* What is on both sides stands on both. */
+static void both_sides_judge(struct proofing *p, const char *tag)
+{
+    struct sides_count sides = tag_sides(p, tag);
+    proof_measured(p, 1);
+    if (sides.port != 1 || sides.starboard != 1)
+        proof_found(p, RULE_MARKER_SIDE, NULL, "%s stands twice on one side", tag);
+}
+
 static void tag_told(struct proofing *p, const struct marker *marker)
 {
     const char *tag = marker->tag;
@@ -192,6 +227,8 @@ static void tag_told(struct proofing *p, const struct marker *marker)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands %zu times on the plan", tag, drawn);
     else if (tag_count_in_words(p, tag) == 0)
         proof_found(p, RULE_MARKERS_ROWS, NULL, "%s stands on the plan, but in no words", tag);
+    else if (wanted == 2)
+        both_sides_judge(p, tag);
 }
 
 static void rows_judge(struct proofing *p)

@@ -16,6 +16,10 @@ struct proof_block {
 struct proofing {
     const struct page *page;
     const struct sheet *sheet;    /* the page's */
+    const struct sheet *whole;    /* all that stands on its pages; of one judged alone its own */
+    struct proofing *const *pages;    /* these pages, of which it is one; none of one alone */
+    size_t page_count;
+    size_t page_index;
     const struct faces *faces;
     struct arena *arena;
     const struct area *ink;    /* by item: where its ink stands, lines with their width */

@@ -1,5 +1,6 @@
 /* proof_set.c - the cards of a boat together: blocks at one place, one name an item,
  * sources, exits that lead to a card (room: proof). Rules G14, G16, G19, G22. */
+#include "paper.h"
 #include "proof_room.h"
 
 #include "promise.h"
@@ -59,13 +60,24 @@ static mpt areas_apart(struct area a, struct area b)
     return x > y ? x : y;
 }
 
-static void block_judge(struct proofing *const *all, size_t count, const struct fixed_block *row)
+/* Are the two laid out alike? All pages of a set are; of paper with two sides the same sides of
+ * cards of one kind. */
+static bool are_alike(const struct proofing *a, const struct proofing *b)
+{
+    return a->page->paper->sides == ONE_SIDE ||
+           (a->sheet->kind == b->sheet->kind && a->page_index == b->page_index);
+}
+
+/* Of the pages that are laid out as that one is. */
+static void block_judge(struct proofing *const *all, size_t count, const struct fixed_block *row,
+                        const struct proofing *like)
 {
     const char *model_card = NULL;
     struct area model = {0, 0, 0, 0}, own;
     for (size_t i = 0; i < count; i++) {
         const struct page_item *first;
-        if ((row->with_steps && sheet_steps(all[i]->sheet)->count == 0) ||
+        if (!are_alike(all[i], like) ||
+            (row->with_steps && sheet_steps(all[i]->whole)->count == 0) ||
             !block_corner(all[i], row, &own, &first))
             continue;
         proof_measured(all[i], 1);
@@ -203,8 +215,13 @@ static void set_exit_judge(const struct laid_set *laid, struct proofing *p, cons
 
 void proof_together(const struct laid_set *laid, struct proofing *const *all, size_t count)
 {
-    for (size_t i = 0; i < sizeof fixed / sizeof *fixed; i++)
-        block_judge(all, count, &fixed[i]);
+    for (size_t i = 0; i < count; i++) {
+        bool first = true;
+        for (size_t before = 0; before < i; before++)
+            first = first && !are_alike(all[before], all[i]);
+        for (size_t f = 0; first && f < sizeof fixed / sizeof *fixed; f++)
+            block_judge(all, count, &fixed[f], all[i]);
+    }
     terms_judge(all, count);
     proof_views_together(all, count);
     for (size_t i = 0; i < count; i++) {

@@ -104,7 +104,7 @@ static void decision_judge(struct proofing *p)
     card_exit_judge(p, decision->no_word, decision->no);
     const char *after = sheet->procedure == NULL ? NULL : sheet->procedure->decision.after.text;
     proof_measured(p, 1);
-    if (!text_empty(after) && !card_has_step(sheet, after))
+    if (!text_empty(after) && !card_has_step(p->whole, after))
         proof_found(p, RULE_EXITS, NULL, "comes after the step %s, which the card lacks", after);
 }
 

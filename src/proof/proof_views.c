@@ -77,6 +77,36 @@ static bool is_round(const struct page_item *frame)
     return frame->radius * 5 >= frame->area.height * 2;
 }
 
+/* What the mark beside the name of a view says, which is painted next: a view alone, or one that
+ * has no name, shows all. */
+enum view_shows { VIEW_SHOWS_ALL, VIEW_SHOWS_BELOW, VIEW_SHOWS_DECK };
+
+static enum view_shows view_shows(const struct proofing *p, const struct shown_view *view)
+{
+    enum view_shows shows = VIEW_SHOWS_ALL;
+    size_t heads = 0;
+    for (size_t i = 0; i + 1 < p->page->count; i++) {
+        const struct page_item *head = &p->page->items[i];
+        if (!is_view_head(head))
+            continue;
+        heads++;
+        if (head->area.x == view->left)
+            shows = head[1].radius > 0 ? VIEW_SHOWS_BELOW : VIEW_SHOWS_DECK;
+    }
+    return heads > 1 ? shows : VIEW_SHOWS_ALL;
+}
+
+/* A catamaran's saloon is drawn beside her deck. */
+static bool is_of_other_level(const struct proofing *p, const struct page_item *tag,
+                              enum level level)
+{
+    struct shown_view view = plan_view_of(p, tag);
+    enum view_shows shows = view_shows(p, &view);
+    if (level != LEVEL_BELOW)
+        return shows == VIEW_SHOWS_BELOW;
+    return shows == VIEW_SHOWS_DECK && !p->sheet->boat->catamaran;
+}
+
 static void level_judge(struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
@@ -86,6 +116,8 @@ static void level_judge(struct proofing *p, size_t i)
     proof_measured(p, 1);
     if (is_round(frame) != (marker->level == LEVEL_BELOW))
         proof_found(p, RULE_MARKER_LEVEL, tag, "is %s", is_round(frame) ? "round" : "square");
+    else if (is_of_other_level(p, tag, marker->level))
+        proof_found(p, RULE_MARKER_LEVEL, tag, "stands in the view of the other level");
 }
 
 /* ---- marks without words ---- */
@@ -139,7 +171,7 @@ static struct area view_boat(const struct proofing *p, const struct shown_view *
     return boat;
 }
 
-static struct stand tag_stand(const struct proofing *p, size_t i)
+static struct stand tag_standing(const struct proofing *p, size_t i)
 {
     const struct page_item *tag = &p->page->items[i], *frame = plan_tag_frame(p, i);
     struct shown_view view = plan_view_of(p, tag);
@@ -165,7 +197,7 @@ static bool is_same_place(const struct stand *a, const struct stand *b)
 /* What is on both sides has two places on a page: the first card that shows it tells them. */
 static void stand_judge(struct proofing *p, struct stand_list *known, size_t i)
 {
-    struct stand own = tag_stand(p, i);
+    struct stand own = tag_standing(p, i);
     const struct stand *other = NULL;
     for (size_t k = 0; k < known->count; k++) {
         const struct stand *at = &known->at[k];

@@ -50,6 +50,93 @@ else
     not_ok older-paper-is-told "$(cat "$scratch/stdout")"
 fi
 
+# ---- front and back ----
+
+# numbers_of FILE: what each page says it is, a line each; "-" of a blank one.
+numbers_of() {
+    count=$(pdfinfo "$out/$1" | sed -n 's/^Pages: *//p')
+    for page in $(seq "$count"); do
+        found=$(pdftotext -f "$page" -l "$page" "$out/$1" - | grep -m 1 '^Card [0-9]')
+        echo "${found:--}"
+    done
+}
+
+# says_of_viewer FILE KEY VALUE: the viewer is told so.
+says_of_viewer() {
+    qpdf --qdf --object-streams=disable "$out/$1" - 2>/dev/null | grep -a -q "/$2 $3"
+}
+
+sed -i 's/^paper: .*/paper: a4/' "$base/base.yaml"
+rm -rf "$out"
+maydeck print "$base" --boat tamarisk --date "$print_date" -o "$out" --paper a5 \
+    --card gas_leak,galley_fire
+files_are leaves 'tamarisk-galley_fire.a5.pdf tamarisk-gas_leak.a5.pdf'
+size_is leaves tamarisk-gas_leak.a5.pdf '419.528 x 595.276 pts'
+expect_equal leaf-of-two-sides 'Card 9 front
+Card 9 back' "$(numbers_of tamarisk-gas_leak.a5.pdf)"
+expect_equal leaf-of-its-own-for-the-call 'Card 4 front
+Card 4 back
+Card 4 call
+-' "$(numbers_of tamarisk-galley_fire.a5.pdf)"
+
+# each card of a set begins on a leaf of its own
+maydeck print "$base" --boat tamarisk --date "$print_date" -o "$out" --paper a5
+numbers_of tamarisk.a5.pdf >"$scratch/numbers"
+expect_equal each-card-begins-a-leaf "$(grep -c ' front$' "$scratch/numbers")" \
+    "$(sed -n '1~2p' "$scratch/numbers" | grep -c ' front$')"
+expect_empty each-back-lies-behind-its-front "$(awk '
+    NR % 2 == 0 && front ~ / front$/ {
+        own = front; sub(/ front$/, " back", own)
+        if ($0 != own) print NR ": " $0 " behind " front
+    }
+    { front = $0 }' "$scratch/numbers")"
+
+for told in 'PrintScaling /None' 'PickTrayByPDFSize true' 'Duplex /DuplexFlipLongEdge'; do
+    # shellcheck disable=SC2086
+    if says_of_viewer tamarisk.a5.pdf $told; then
+        ok "viewer-is-told-$(echo "$told" | tr ' /' '--')"
+    else
+        not_ok "viewer-is-told-$(echo "$told" | tr ' /' '--')" "it is not in the file"
+    fi
+done
+printed
+if says_of_viewer bramble.pdf Duplex /Simplex; then
+    ok one-side-is-told
+else
+    not_ok one-side-is-told "it is not in the file"
+fi
+
+# what no leaf holds is held, and told with the paper that has room for it
+maydeck check "$base" --boat tamarisk --date "$print_date" --paper a5
+for card in 'SAFETY PLAN' 'DISTRESS CALL'; do
+    if grep -A 9 "$card.* mm too long" "$scratch/problems" | grep -q -- '--paper a4'; then
+        ok "too-long-for-a-leaf-is-told-$(echo "$card" | tr ' ' -)"
+    else
+        not_ok "too-long-for-a-leaf-is-told-$(echo "$card" | tr ' ' -)" "$(cat "$scratch/problems")"
+    fi
+done
+
+# ---- without colour ----
+
+# colours_of FILE: the operators in its pages that set a colour, with what they set.
+colours_of() {
+    qpdf --qdf --object-streams=disable "$out/$1" - 2>/dev/null |
+        grep -a -E ' (rg|RG|k|K|sc|SC|scn|SCN|cs|CS)$'
+}
+
+printed --mono
+files_are mono bramble.mono.pdf
+expect_empty mono-sets-no-colour "$(colours_of bramble.mono.pdf | head -3)"
+printed --mono --paper a5
+files_are mono-on-other-paper bramble.a5.mono.pdf
+expect_empty mono-on-other-paper-sets-no-colour "$(colours_of bramble.a5.mono.pdf | head -3)"
+printed
+if [ -n "$(colours_of bramble.pdf)" ]; then
+    ok colour-is-found-where-it-is
+else
+    not_ok colour-is-found-where-it-is "no operator sets one in the set in colour"
+fi
+
 # ---- a paper that there is not ----
 
 all=$(sed -n 's/^    PAPER([A-Z0-9_]*, "\([a-z0-9]*\)".*/\1/p' include/paper_list.h)

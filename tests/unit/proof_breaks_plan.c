@@ -80,6 +80,62 @@ static void starboard_on_port(struct proof_try *try, bool broken)
     across_the_boat(try, SIDE_STARBOARD, broken);
 }
 
+/* ---- in the second drawing, of what is on deck ---- */
+
+/* The first tag in that drawing of a monohull, of gear on that side. */
+static struct page_item *tag_in(struct proof_try *try, size_t view, enum side side)
+{
+    struct area hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, view)->area;
+    for (size_t n = 0;; n++) {
+        struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, n);
+        const struct marker *marker = marker_of(try, tag->run->text);
+        if (marker != NULL && marker->side == side && tag->area.x > hull.x &&
+            tag->area.x < hull.x + hull.width)
+            return tag;
+    }
+}
+
+static void port_on_starboard_of_the_deck(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = tag_in(try, 1, SIDE_PORT);
+    struct area hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 1)->area;
+    if (broken)
+        tag_move(tag, 2 * hull.x + hull.width - 2 * tag->area.x - tag->area.width, 0);
+}
+
+static void tag_beside_the_deck(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = tag_in(try, 1, SIDE_STARBOARD);
+    struct area hull = try_thing(try, BLOCK_PLAN, PAGE_PATH, 1)->area;
+    if (broken)
+        tag_move(tag, hull.x + hull.width - tag->area.x, 0);
+}
+
+/* From the deck to the same place below. */
+static void tag_in_the_other_drawing(struct proof_try *try, bool broken)
+{
+    struct page_item *tag = tag_in(try, 1, SIDE_PORT);
+    mpt left = try_thing(try, BLOCK_PLAN, PAGE_PATH, 0)->area.x -
+               try_thing(try, BLOCK_PLAN, PAGE_PATH, 1)->area.x;
+    if (broken)
+        tag_move(tag, left, 0);
+}
+
+/* Of gear on both sides the tag to starboard stands below that to port. */
+static void both_on_one_side(struct proof_try *try, bool broken)
+{
+    struct page_item *tags[2] = {NULL, NULL};
+    for (size_t i = 0; i < try->page.count; i++) {
+        struct page_item *item = &try->items[i];
+        const struct marker *marker = item->kind == PAGE_TEXT && item->role == ROLE_PLAN_TAG
+                                          ? marker_of(try, item->run->text) : NULL;
+        if (marker != NULL && marker->drawn == SIDE_BOTH)
+            tags[tags[0] == NULL ? 0 : 1] = item;
+    }
+    if (broken)
+        tag_move(tags[1], tags[0]->area.x - tags[1]->area.x, MM(5));
+}
+
 /* A catamaran's middle is half way between her hulls. */
 static void port_on_starboard_catamaran(struct proof_try *try, bool broken)
 {
@@ -190,7 +246,10 @@ static void outline_thin(struct proof_try *try, bool broken)
 
 static void bulkhead_thin(struct proof_try *try, bool broken)
 {
-    try_thing(try, BLOCK_PLAN, PAGE_LINE, 0)->line_width = broken ? MM(0.3) : MM(0.35);
+    for (size_t i = 0; i < try->page.count; i++)
+        if (try->items[i].kind == PAGE_LINE && try->items[i].block == BLOCK_PLAN &&
+            try->items[i].part == PART_NONE)
+            try->items[i].line_width = broken ? MM(0.3) : MM(0.35);
 }
 
 /* The head's arrow is a path too, and the hulls follow it. */
@@ -229,6 +288,10 @@ static const struct proof_break rows[] = {
     {RULE_MARKER_SIDE, "port", "engine_fire", port_on_starboard},
     {RULE_MARKER_SIDE, "starboard", "engine_fire", starboard_on_port},
     {RULE_MARKER_SIDE, "catamaran", "samphire flooding", port_on_starboard_catamaran},
+    {RULE_MARKER_SIDE, "on deck", "engine_fire", port_on_starboard_of_the_deck},
+    {RULE_MARKER_SIDE, "both on one side", "engine_fire", both_on_one_side},
+    {RULE_MARKERS_INSIDE, "beside the deck", "engine_fire", tag_beside_the_deck},
+    {RULE_MARKER_LEVEL, "other drawing", "engine_fire", tag_in_the_other_drawing},
     {RULE_MARKER_LEVEL, "other shape", "engine_fire", shape_of_the_other_level},
     {RULE_MARKER_LEVEL, "catamaran", "samphire flooding", shape_of_the_other_level},
     {RULE_MARK_NAMED, "no words", "engine_fire", mark_without_words},

@@ -159,10 +159,14 @@ static void never_without_source(struct proof_try *try, bool broken)
     warnings_filled(try, BLOCK_NEVER, 1, never);
 }
 
-static void source_not_on_the_page(struct proof_try *try, bool broken)
+/* Where a page has no room for it, the safety plan lists it; of no page's and no plan's it is
+ * nobody's. */
+static void source_on_no_page(struct proof_try *try, bool broken)
 {
-    if (broken)
-        item_remove(try, try_text(try, BLOCK_CAUTIONS, ROLE_SOURCE_TAG, 0));
+    struct card_warning caution = sheet_warnings(&try->card, BLOCK_CAUTIONS)->items[0];
+    item_remove(try, try_text(try, BLOCK_CAUTIONS, ROLE_SOURCE_TAG, 0));
+    caution.tag = broken ? "Nobody" : caution.tag;
+    warnings_filled(try, BLOCK_CAUTIONS, 1, caution);
 }
 
 static void caution_without_signal_word(struct proof_try *try, bool broken)
@@ -261,7 +265,7 @@ static const struct proof_break rows[] = {
     {RULE_TAG_RECORDED, "no tag", "engine_fire", row_without_tag},
     {RULE_TAG_RECORDED, "strange tag in the table", "samphire flooding", table_tag_of_no_gear},
     {RULE_WARNING_SOURCE, "no source", "engine_fire", never_without_source},
-    {RULE_WARNING_SOURCE, "source not printed", "engine_fire", source_not_on_the_page},
+    {RULE_WARNING_SOURCE, "source on no page", "engine_fire", source_on_no_page},
     {RULE_WARNING_SOURCE, "no signal word", "engine_fire", caution_without_signal_word},
     {RULE_LETHAL, "after its rows", "engine_fire", lethal_after_its_rows},
     {RULE_LETHAL, "with another step", "engine_fire", lethal_with_another_step},

@@ -76,7 +76,9 @@ void item_move_to(struct page_item *item, mpt x, mpt y);
 /* One more thing, painted last; in no block. */
 struct page_item *item_add(struct proof_try *try, enum page_kind kind);
 void item_remove(struct proof_try *try, struct page_item *item);
-/* A copy of that text elsewhere, such as in the empty margin at the head of the paper. */
+/* Takes the marks beside the hole away: the margin at the head of the paper is empty then. */
+void margin_clear(struct proof_try *try);
+/* A copy of that text elsewhere, such as in that margin. */
 struct page_item *words_add(struct proof_try *try, const struct page_item *like, mpt x,
                            mpt baseline);
 /* A line between two points, a box. */

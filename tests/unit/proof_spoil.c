@@ -124,6 +124,13 @@ void item_remove(struct proof_try *try, struct page_item *item)
     memmove(item, item + 1, (--try->page.count - index) * sizeof *item);
 }
 
+void margin_clear(struct proof_try *try)
+{
+    for (size_t i = try->page.count; i-- > 0;)
+        if (try->items[i].block == BLOCK_MARK || try->items[i].block == BLOCK_UNAPPROVED)
+            item_remove(try, &try->items[i]);
+}
+
 struct page_item *words_add(struct proof_try *try, const struct page_item *like, mpt x,
                            mpt baseline)
 {

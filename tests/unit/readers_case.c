@@ -262,8 +262,7 @@ static void fact_listen(void *of, const struct fact *fact)
 {
     struct listening *listening = of;
     enum reader_bit reader = block_reader(listening->block, fact->name);
-    bool code = text_equal(fact->name, "code");
-    if (text_empty(fact->text) || code) return;
+    if (text_empty(fact->text) || text_equal(fact->name, "code")) return;
     listening_add(listening, reader, fact->name, fact->text);
     if (reader == READER_BIT_ROW || reader == READER_BIT_PANEL)
         listening_add(listening, READER_BIT_CASE, fact->name, fact->text);

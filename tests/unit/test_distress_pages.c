@@ -272,7 +272,7 @@ static void what_is_spelled_moves_before_anything_yields(void **state)
     bool full[] = {true, false};
     case_boat(&test, boat_named(LONG_NAME, "  urgency_steps: [press MENU, choose URGENCY]\n"));
     struct laying laying = {.whole = case_card(case_compose(&test, false), "distress_call"),
-                            .trim.least = TRIM_NOTHING, .full = full};
+                            .trim = trim_nothing(), .full = full};
     laying.sheets = arena_array(test.arena, SHEET_PAGES_MOST, sizeof *laying.sheets);
     laying.count = distress_split(&laying, &pen);
     assert_non_null(sheet_block(laying.sheets[0], BLOCK_SPELL));

@@ -65,55 +65,91 @@ static void names_that_begin_alike_are_both_drawn(void **state)
     nothing_covers_another(card, &pen);
 }
 
-/* ---- the space ---- */
+/* ---- where nobody enters ---- */
 
-/* What is hatched; of no size where nothing is. */
-static struct area hatched(const struct pen *pen)
+static bool is_hatch(const struct page_item *item, enum page_kind kind)
 {
-    for (size_t i = 0; i < pen->count; i++)
-        if (pen->items[i].kind == PAGE_BOX && pen->items[i].part == PART_HATCH)
-            return pen->items[i].area;
-    return (struct area){0};
+    return item->kind == kind && item->part == PART_HATCH;
 }
 
-static bool holds_point(struct area area, struct point point)
+static bool lies_within(struct area area, struct point point)
 {
     return point.x >= area.x && point.x <= area.x + area.width && point.y >= area.y &&
            point.y <= area.y + area.height;
 }
 
+/* Is a row hatched that the point lies in? */
+static bool hatch_holds(const struct pen *pen, struct point point)
+{
+    for (size_t i = 0; i < pen->count; i++)
+        if (is_hatch(&pen->items[i], PAGE_BOX) && lies_within(pen->items[i].area, point))
+            return true;
+    return false;
+}
+
+/* The same of one that it is level with: what else stands in a row is left out of it. */
+static bool hatch_is_level(const struct pen *pen, struct point point)
+{
+    for (size_t i = 0; i < pen->count; i++) {
+        struct area row = pen->items[i].area;
+        if (is_hatch(&pen->items[i], PAGE_BOX) && point.y >= row.y && point.y <= row.y + row.height)
+            return true;
+    }
+    return false;
+}
+
+static bool is_hatched(const struct sheet *card, const struct zone *zone)
+{
+    const struct plan_facts *plan = sheet_plan(card);
+    for (size_t i = 0; i < plan->hatched_count; i++)
+        if (zone_within(zone, plan->hatched[i]))
+            return true;
+    return false;
+}
+
 static size_t hatches;
 
-/* Its own tags within, and no line of it elsewhere; what lies ahead or abaft of it outside. */
-static void space_alone_is_hatched(const struct sheet *card, const struct pen *pen)
+/* Each line lies in a row that is hatched, and no row under a tag of another place. */
+static void spaces_alone_are_hatched(const struct sheet *card, const struct pen *pen)
 {
-    struct area area = hatched(pen);
-    assert_true(card->space != ZONE_NONE || area.width == 0);
-    hatches += area.width > 0 ? 1 : 0;
-    for (size_t i = 0; i < pen->count; i++)
-        if (pen->items[i].kind == PAGE_LINE && pen->items[i].part == PART_HATCH) {
-            assert_true(holds_point(area, pen->items[i].from));
-            assert_true(holds_point(area, pen->items[i].to));
-        }
-    for (size_t m = 0; area.width > 0 && m < sheet_plan(card)->marker_count; m++) {
+    for (size_t i = 0; i < pen->count; i++) {
+        const struct page_item *item = &pen->items[i];
+        hatches += is_hatch(item, PAGE_BOX) ? 1 : 0;
+        assert_true(sheet_plan(card)->hatched_count > 0 || item->part != PART_HATCH);
+        if (is_hatch(item, PAGE_LINE))
+            assert_true(hatch_holds(pen, item->from) && hatch_holds(pen, item->to));
+    }
+    for (size_t m = 0; m < sheet_plan(card)->marker_count; m++) {
         const struct marker *marker = &sheet_plan(card)->markers[m];
         struct point middle = box_middle(tag_find(pen, marker->tag).left.box);
-        const struct zone *space = zone_of(card->space);
-        bool away = marker->zone->to <= space->from || marker->zone->from >= space->to;
-        if (zone_within(marker->zone, card->space) && marker->drawn != SIDE_BOTH &&
-            (middle.y < area.y || middle.y > area.y + area.height))
+        if (is_hatched(card, marker->zone) && !hatch_is_level(pen, middle))
             fail_msg("%s: %s stands outside of the space", card->name, marker->tag);
-        if (away && holds_point(area, middle))
+        if (!is_hatched(card, marker->zone) && hatch_holds(pen, middle))
             fail_msg("%s: %s stands within the space", card->name, marker->tag);
     }
 }
 
-static void only_the_space_where_it_burns_is_hatched(void **state)
+static void only_spaces_where_it_burns_or_leaks_are_hatched(void **state)
 {
     (void)state;
     hatches = 0;
-    each_plan(space_alone_is_hatched);
+    each_plan(spaces_alone_are_hatched);
     assert_true(hatches > 6);
+}
+
+/* All that is hatched, from the left and to the right. */
+static struct area hatched(const struct pen *pen)
+{
+    struct area all = {0};
+    for (size_t i = 0; i < pen->count; i++) {
+        struct area row = pen->items[i].area;
+        if (!is_hatch(&pen->items[i], PAGE_BOX))
+            continue;
+        mpt left = all.width == 0 || row.x < all.x ? row.x : all.x;
+        mpt right = all.x + all.width > row.x + row.width ? all.x + all.width : row.x + row.width;
+        all = (struct area){left, row.y, right - left, row.height};
+    }
+    return all;
 }
 
 /* The lines of the space on each side lie in the hull of that side. */
@@ -161,7 +197,7 @@ int main(void)
         TEST(all_her_rooms_are_named),
         TEST(no_name_and_no_tag_is_covered),
         TEST(names_that_begin_alike_are_both_drawn),
-        TEST(only_the_space_where_it_burns_is_hatched),
+        TEST(only_spaces_where_it_burns_or_leaks_are_hatched),
         TEST(each_engine_space_is_hatched_in_its_hull),
         TEST(all_stays_within_the_column),
     };

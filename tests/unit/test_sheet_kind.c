@@ -10,6 +10,7 @@
 
 #include "compose/compose_room.h"
 #include "faces_fixture.h"
+#include "layout/hull_parts.h"
 #include "layout/rows.h"
 #include "proof.h"
 #include "text.h"
@@ -234,9 +235,10 @@ static void page_rules_hold_for_kinds_that_name_them(void **state)
     (void)state;
     struct sheet sheet = *made_as(&plain);
     struct pen pen = pen_of(&sheet);
-    struct hull_view view = hull_view_in(test.boat, (struct area){MM(50), MM(50), MM(60),
-                                                                  MM(150)}, 120);
-    hull_draw(&pen, &view);
+    struct outline outline = {{MM(50), MM(50), MM(60), MM(150)}, MM(80), MM(30), MM(1),
+                              SHAPE_FULL};
+    pen.block = BLOCK_PLAN;
+    one_hull_draw(&pen, &outline);
     for (enum sheet_kind kind = SHEET_NONE + 1; kind < SHEET_KIND_COUNT; kind++) {
         sheet.kind = kind;
         struct proof_report report = judged(page_from(&pen));

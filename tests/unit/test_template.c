@@ -9,7 +9,10 @@
 #include "layout/template.h"
 
 /* A paper that no table has. */
-static const struct paper odd = {"odd", MM(200), MM(290), MM(12), MM(20), MM(9), MM(10), 500, 1600};
+static const struct paper odd = {
+    .key = "odd", .width = MM(200), .height = MM(290), .side = MM(12), .head = MM(20),
+    .foot = MM(9), .punch_down = MM(10), .punch_clear = MM(21), .reading_mm = 500,
+    .title_mm = 1600};
 
 static const struct page_needs needs = {
     .height = {[AREA_WHEN] = MM(12), [AREA_PANEL] = MM(40), [AREA_SOURCES] = MM(6)}};
