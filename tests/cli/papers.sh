@@ -137,6 +137,31 @@ else
     not_ok colour-is-found-where-it-is "no operator sets one in the set in colour"
 fi
 
+# ---- holes and pouches ----
+
+# trim_of FILE: the box that is left when it is cut, in whole points.
+trim_of() {
+    pdfinfo -box "$out/$1" | sed -n 's/^TrimBox: *//p' | awk '{ printf "%d %d %d %d\n", $1, $2, $3, $4 }'
+}
+
+printed
+expect_equal uncut-has-no-trim '0 0 595 841' "$(trim_of bramble.pdf)"
+printed --pouch wet
+files_are wet bramble.pdf
+size_is wet bramble.pdf '595.276 x 841.89 pts'
+expect_equal wet-is-cut '14 14 581 827' "$(trim_of bramble.pdf)"
+for edge in top left none; do
+    printed --punch $edge
+    expect_empty "punched-$edge-is-proofread" "$(grep ': G[0-9]' "$scratch/stderr")"
+    files_are "punched-$edge" bramble.pdf
+done
+printed --punch bottom
+expect_status wrong-edge 2
+expect_equal wrong-edge-remedy '  remedy: write top or left or none' "$(sed -n 2p "$scratch/stderr")"
+printed --pouch damp
+expect_status wrong-pouch 2
+expect_equal wrong-pouch-remedy '  remedy: write dry or wet' "$(sed -n 2p "$scratch/stderr")"
+
 # ---- a paper that there is not ----
 
 all=$(sed -n 's/^    PAPER([A-Z0-9_]*, "\([a-z0-9]*\)".*/\1/p' include/paper_list.h)
