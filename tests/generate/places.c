@@ -62,9 +62,8 @@ static const char *const hand_words[] = {"port", "starboard", "centre"};
 
 /* ---- zones, as the program's own list has them ---- */
 
-enum { NO_TRAIT, CATAMARAN_ONLY, IN_HULLS, DRAWN = 4, DRAWN_ON_DECK = 8,
-       DRAWN_ON_MONOHULL_DECK = 16, LOCKER = 32, NARROW = 64, LIVED_IN = 128,
-       MULTIHULL_ONLY = 256, ROOM = 512, AT_DOOR = 1024 };
+enum { NO_TRAIT, CATAMARAN_ONLY, IN_HULLS, DRAWN = 4, LOCKER = 8, NARROW = 16, LIVED_IN = 32,
+       MULTIHULL_ONLY = 64, ROOM = 128, AT_DOOR = 256 };
 enum zone_level { ZONE_BELOW, ZONE_DECK, ZONE_TOP };
 
 static const struct zone_extent {
