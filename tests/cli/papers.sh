@@ -99,6 +99,23 @@ for told in 'PrintScaling /None' 'PickTrayByPDFSize true' 'Duplex /DuplexFlipLon
         not_ok "viewer-is-told-$(echo "$told" | tr ' /' '--')" "it is not in the file"
     fi
 done
+# on paper of one side too a card that needs its back gets it, and the others a blank one
+maydeck print "$base" --boat samphire --date "$print_date" -o "$out" --paper letter
+numbers_of samphire.letter.pdf >"$scratch/numbers"
+if grep -q ' back$' "$scratch/numbers"; then
+    expect_empty each-call-lies-behind-its-card "$(awk '
+        NR % 2 == 0 && $0 != "-" && $0 !~ / back$/ { print NR ": " $0 " is a back" }
+        NR % 2 == 0 && front ~ / front$/ && $0 !~ / back$/ { print NR ": " $0 " behind " front }
+        { front = $0 }' "$scratch/numbers")"
+    if says_of_viewer samphire.letter.pdf Duplex /DuplexFlipLongEdge; then
+        ok a-set-with-backs-is-turned
+    else
+        not_ok a-set-with-backs-is-turned "the file does not say so"
+    fi
+else
+    skip each-call-lies-behind-its-card "all cards fit on one side of Letter"
+fi
+
 printed
 if says_of_viewer bramble.pdf Duplex /Simplex; then
     ok one-side-is-told
