@@ -66,11 +66,11 @@ static mpt rows_height(const struct laid_step *laid)
     return height;
 }
 
-/* Signs that stand below words keep clear of what reaches below their line. A row of lines is
- * higher than its signs. */
+/* Signs that stand below words keep clear of what reaches below their line; within a row whose
+ * words are higher they do. */
 static mpt rows_down(const struct laid_steps *steps, const struct laid_step *laid)
 {
-    bool below_words = laid->step->row_count > 0 && laid->rows[0].form != ROW_OF_LINES &&
+    bool below_words = laid->step->row_count > 0 && laid->rows[0].signs_fill &&
                        steps->setting->signs > 1;
     return below_words ? ROW_BELOW_WORDS : 0;
 }
