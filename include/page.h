@@ -33,9 +33,14 @@ enum ink {
     INK_COUNT
 };
 
-/* What an ink is on paper, as sRGB. INK_NONE is the paper: white. */
+/* With which inks a page is printed: in colour, or in black and greys alone, where classes are told
+ * by hatches besides the frames of signs. */
+enum palette { PALETTE_COLOUR, PALETTE_MONO, PALETTE_COUNT };
+
+/* What an ink is on paper, as sRGB; of the mono palette all three are equal. INK_NONE is the paper:
+ * white. */
 struct rgb { unsigned char red, green, blue; };
-struct rgb ink_rgb(enum ink ink);
+struct rgb ink_rgb(enum palette palette, enum ink ink);
 
 /* What a piece of text is for; sizes and limits hang on it. */
 enum page_role {
@@ -123,6 +128,7 @@ struct page {
     const char *label;             /* what the page is called by: Card 3P; NULL: by nothing */
     const char *language;          /* en */
     const struct paper *paper;     /* what it was laid out on: paper.h */
+    enum palette palette;
     mpt width, height;
     const struct page_item *items;
     size_t count;

@@ -20,6 +20,7 @@ struct paper {
     int reading_mm;          /* how far the eye is from the rows of a card on this paper */
     int title_mm;            /* and from its title, by which it is told from the others */
     enum paper_sides sides;
+    enum palette palette;    /* with which it is printed */
 };
 
 /* The paper of that key, which is none but PAPER_NONE; it lives as long as the program. */

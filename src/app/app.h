@@ -49,6 +49,7 @@ struct options {
     unsigned fail_from;       /* enum fail_from */
     /* pages: print, and check of what it would print */
     unsigned paper;           /* enum paper_key; PAPER_NONE: the base's */
+    bool mono;                /* without colour */
 };
 
 /* What --fail takes, in the order of its choices: from which severity on a check fails. */

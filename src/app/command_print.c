@@ -40,17 +40,21 @@ static struct chosen pages_choose(const struct sheets *sheets)
     return chosen;
 }
 
+#define MONO_ENDING ".mono"
+
 /* ".de" of sheets in a language that is not the base's first, ".letter" on a paper that is not
- * the base's, ".de.letter" of both. */
+ * the base's, ".mono" without colour; in that order. */
 static const char *set_ending(const struct sheets *sheets)
 {
     const struct job *job = sheets->boat->job;
     struct text_builder out = text_builder_in(sheets->boat->arena);
-    const struct paper *paper = job->papers[sheets->part.paper];
+    const struct paper *paper = &job->papers[sheets->part.paper];
     if (sheets->input.words != job->fleet->first_language)
         text_add_format(&out, ".%s", words_language(sheets->input.words));
     if (!text_equal(paper->key, paper_of(base_paper(job->fleet))->key))
         text_add_format(&out, ".%s", paper->key);
+    if (paper->palette == PALETTE_MONO)
+        text_add(&out, MONO_ENDING);
     return out.at;
 }
 
@@ -151,7 +155,7 @@ static struct document document_of(const struct sheets *sheets, const struct cho
         .subject = boat->job->fleet->base->name.text,
         .language = words_language(sheets->input.words), .pages = filled.pages,
         .count = filled.count,
-        .two_sides = boat->job->papers[sheets->part.paper]->sides == TWO_SIDES};
+        .two_sides = boat->job->papers[sheets->part.paper].sides == TWO_SIDES};
 }
 
 static void set_write(struct printing *printing, const struct sheets *sheets,
@@ -230,7 +234,7 @@ static const char *ending_skip(const char *ending, const char *word)
     return begins && ending[1 + length] == '.' ? ending + 1 + length : ending;
 }
 
-/* ".pdf", ".de.pdf", ".letter.pdf" or ".de.letter.pdf". */
+/* ".pdf", with what set_ending puts before it. */
 static bool ends_a_set(const struct fleet *fleet, const char *ending)
 {
     const char *rest = ending;
@@ -238,6 +242,7 @@ static bool ends_a_set(const struct fleet *fleet, const char *ending)
         rest = ending_skip(ending, words_language(fleet->languages.rows[i]));
     for (size_t i = 0; paper_words[i] != NULL; i++)
         rest = ending_skip(rest, paper_words[i]);
+    rest = ending_skip(rest, MONO_ENDING + 1);
     return text_equal(rest, ".pdf");
 }
 

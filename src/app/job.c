@@ -16,11 +16,13 @@ enum paper_key base_paper(const struct fleet *fleet)
     return base == NULL || base->paper.value == PAPER_NONE ? PAPER_A4 : base->paper.value;
 }
 
-/* The one that was asked for, else the base's. */
-static const struct paper *paper_choose(const struct options *options, const struct fleet *fleet)
+/* The one that was asked for, else the base's; and how it is printed. */
+static struct paper paper_choose(const struct options *options, const struct fleet *fleet)
 {
     enum paper_key asked = (enum paper_key)options->paper;
-    return paper_of(asked == PAPER_NONE ? base_paper(fleet) : asked);
+    struct paper paper = *paper_of(asked == PAPER_NONE ? base_paper(fleet) : asked);
+    paper.palette = options->mono ? PALETTE_MONO : PALETTE_COLOUR;
+    return paper;
 }
 
 struct job job_of(const struct options *options, const struct fleet *fleet)

@@ -25,7 +25,7 @@ struct job {
     const struct set_kind *kinds;
     size_t kind_count;
     struct languages languages;
-    const struct paper *papers[PAPER_COUNT];
+    struct paper papers[PAPER_COUNT];
     size_t paper_count;
 };
 

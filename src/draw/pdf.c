@@ -170,7 +170,8 @@ static void item_draw(const struct canvas *canvas, const struct page *page, size
 static void page_draw(struct tree *tree, const struct page *page, const struct pdf_face *faces)
 {
     struct page_tags tags = {.page = page};
-    struct canvas canvas = {HPDF_AddPage(tree->document), page->height, faces, &tags, tree->arena};
+    struct canvas canvas = {HPDF_AddPage(tree->document), page->palette, page->height, faces,
+                            &tags, tree->arena};
 
     if (canvas.page == NULL)
         return;

@@ -21,6 +21,7 @@ struct pdf_face {
 /* A page being drawn. */
 struct canvas {
     HPDF_Page page;
+    enum palette palette;
     mpt height;
     const struct pdf_face *faces;   /* by role */
     struct page_tags *tags;
@@ -102,8 +103,8 @@ void sign_draw(const struct canvas *canvas, const struct page_item *item);
 HPDF_REAL points(mpt length);
 HPDF_REAL canvas_y(const struct canvas *canvas, mpt y);
 
-void ink_fill(HPDF_Page page, enum ink ink);
-void ink_stroke(HPDF_Page page, enum ink ink);
+void colour_fill(HPDF_Page page, struct rgb colour);
+void colour_stroke(HPDF_Page page, struct rgb colour);
 
 /* UTF-16BE with its mark, as PDF wants strings for people. */
 HPDF_Binary text_string(HPDF_Doc document, const char *text, struct arena *arena);

@@ -161,6 +161,6 @@ void text_draw(const struct canvas *canvas, const struct page_item *item, enum t
     if (end == TEXT_SPACED)
         text_add_format(&out, " <%04X> Tj", (unsigned)face->subset.new_id[face->space]);
     text_add(&out, "\nET\n");
-    ink_fill(canvas->page, item->fill);
+    colour_fill(canvas->page, ink_rgb(canvas->palette, item->fill));
     HPDF_Stream_WriteStr(((HPDF_PageAttr)canvas->page->attr)->stream, out.at);
 }

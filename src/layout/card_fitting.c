@@ -53,5 +53,11 @@ size_t card_split(struct laying *laying, struct pen *pen)
     whole_split(laying, pen);
     while (too_many_figures(laying->sheets[0]) && page_lessen(laying, 0))
         whole_split(laying, pen);
-    return 1;
+    return laying->call_behind ? call_behind_split(laying, pen) : 1;
+}
+
+/* A second side for the call is the last that helps: what yielded then has room again. */
+bool card_lessen(struct laying *laying)
+{
+    return rank_lessen(laying) || call_behind_take(laying);
 }

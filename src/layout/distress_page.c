@@ -7,8 +7,6 @@
 
 #include "measures.h"
 
-#include <string.h>
-
 /* Where a block stands, in order from the top: below the call right across, or in a column; or
  * on the other page. Boxes stand where cautions do. */
 enum block_place { BELOW_CALL, LEFT_COLUMN, RIGHT_COLUMN, OTHER_PAGE };
@@ -206,36 +204,15 @@ static void sending_place(struct pen *pen, const struct laid_sending *laid)
 
 /* ---- what is told where it does not fit ---- */
 
-/* How many lines the name takes, spelled. */
-static size_t spelling_lines(const struct pen *pen, mpt size, mpt width)
-{
-    const struct section_facts *section = sheet_section(pen->sheet, BLOCK_SPELL);
-    struct style style = {ROLE_SCRIPT, FACE_TEXT, size, INK_BLACK};
-    if (section == NULL || section->line_count == 0)
-        return 0;
-    struct paragraph words = paragraph_make(pen, &style, section->lines[0].text, width,
-                                            section->lines[0].origin);
-    return words.line_count;
-}
-
 /* Only what is not done already: a short name to say may be recorded. */
-static const char *distress_remedy(const struct pen *pen, size_t spelling)
+static void distress_tell(struct pen *pen, mpt over)
 {
     const struct boat *boat = pen->sheet->boat;
     const char *spoken = text_empty(boat->facts.name_spoken.text) ? "give a short name_spoken, "
                                                                   : "";
-    if (spelling < 3)
-        return text_format(pen->arena, "%sgive a short looks, or shorter nature_steps", spoken);
-    return text_format(pen->arena, "%sgive a short looks, or shorter nature_steps\nthe name is "
-                       "spelled letter by letter on %zu lines: where that is not enough, only a "
-                       "shorter name of the boat is", spoken, spelling);
-}
-
-static void distress_tell(struct pen *pen, mpt over, mpt width)
-{
-    mpt floor = size_rule(pen->paper, ROLE_SCRIPT).floor;
-    pen_too_long(pen, pen->sheet->boat->facts.name.place, over,
-                 distress_remedy(pen, spelling_lines(pen, floor, width)), "the distress card");
+    pen_too_long(pen, boat->facts.name.place, over,
+                 text_format(pen->arena, "%sgive a short looks, or shorter nature_steps", spoken),
+                 "the distress card");
 }
 
 /* ---- the page to answer that of others, and to end it ---- */
@@ -256,7 +233,7 @@ static bool answering_place(struct pen *pen, const struct pen *trial, const stru
                                             answering_fits_at, &laid));
     mpt over = laid.column.height - laid.body.height;
     if (over > 0) {
-        distress_tell(pen, over, laid.body.width);
+        distress_tell(pen, over);
         return false;
     }
     column_place(pen, &laid.column, laid.body);
@@ -271,7 +248,7 @@ bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct share
         return answering_place(pen, trial, &frame);
     struct laid_sending laid = sending_lay(trial, &shared->needs);
     if (laid.over > 0) {
-        distress_tell(pen, laid.over, laid.frame.at[AREA_LEFT].width);
+        distress_tell(pen, laid.over);
         return false;
     }
     sending_place(pen, &laid);

@@ -12,6 +12,14 @@ static const enum ink stripe_inks[] = {
     [SIGN_FIRE] = INK_FIRE, [SIGN_RESCUE] = INK_RESCUE, [SIGN_CONTROL] = INK_CONTROL,
     [SIGN_WARNING] = INK_WARNING};
 
+/* Without colour a hatch over the stripe tells the class: lines of that ink, so far apart and so
+ * strong, which lean by so many of the stripe's height; of no pitch: there are none. */
+static const struct stripe_hatch { enum ink ink; mpt pitch, width; int lean; } hatches[] = {
+    [SIGN_FIRE] = {INK_WHITE, STRIPE_PITCH_FIRE, STRIPE_LINE_FIRE, 1},
+    [SIGN_RESCUE] = {INK_WHITE, STRIPE_PITCH_RESCUE, STRIPE_LINE_RESCUE, 0},
+    [SIGN_CONTROL] = {INK_WHITE, 0, 0, 0},
+    [SIGN_WARNING] = {INK_BLACK, STRIPE_PITCH_WARNING, STRIPE_LINE_WARNING, -1}};
+
 /* The baseline that sets the capitals in the middle of a strip; where signs or accents of a
  * language would come near its frame, the one that sets all ink there. */
 static mpt strip_baseline(const struct pen *pen, const struct style *style, struct area strip,
@@ -230,6 +238,21 @@ mpt band_height_least(struct pen *trial)
     return title_takes_one_line(trial, &style, width) ? 0 : band.height;
 }
 
+static void stripe_place(struct pen *pen, struct area area, enum sign_class class)
+{
+    const struct stripe_hatch *hatch = &hatches[class];
+    mpt lean = hatch->lean * area.height, half = area.height / 2;
+    pen_box(pen, area, stripe_inks[class], INK_BLACK, HAIR, 0);
+    if (pen->paper->palette != PALETTE_MONO || hatch->pitch == 0)
+        return;
+    for (mpt x = area.x + hatch->pitch; x < area.x + area.width - hatch->pitch / 2;
+         x += hatch->pitch) {
+        pen_line(pen, (struct point){x - lean / 2, area.y + half + half},
+                 (struct point){x + lean / 2, area.y}, hatch->ink, hatch->width);
+        pen_part(pen, PART_HATCH);
+    }
+}
+
 static void band_place(struct pen *pen, const struct frame *frame)
 {
     const struct title_facts *title = sheet_title(pen->sheet);
@@ -242,7 +265,7 @@ static void band_place(struct pen *pen, const struct frame *frame)
     mpt left = band.height + title_share(pen->paper, BAND_SIGN_GAP);
     title_place(pen, (struct area){band.x + left, band.y, title_width(pen->paper, band, boat_width),
                                    band.height});
-    pen_box(pen, frame->at[AREA_STRIPE], stripe_inks[title->stripe], INK_BLACK, HAIR, 0);
+    stripe_place(pen, frame->at[AREA_STRIPE], title->stripe);
 }
 
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width)

@@ -44,6 +44,7 @@ static const struct page *page_of(struct pen *pen, const char *id)
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
                           .label = sheet_title(pen->sheet)->number,
                           .language = pen->sheet->language, .paper = pen->paper,
+                          .palette = pen->paper->palette,
                           .width = pen->paper->width, .height = pen->paper->height,
                           .items = pen->items, .count = pen->count};
     reading_settle(pen, page);
@@ -244,8 +245,24 @@ static void contact_room_tell(const struct room_note *note)
                 "it stands on the distress card", note->card);
 }
 
+/* On paper of one side a card of steps has a second page only where it has no room on one. */
+static void second_side_tell(const struct laid_sheet *laid, struct problems *problems)
+{
+    const struct page *page = laid->pages[0];
+    if (laid->page_count < 2 || page == NULL || page->paper->sides != ONE_SIDE ||
+        sheet_steps(laid->sheet)->count == 0)
+        return;
+    problem_add(problems, SEVERITY_NOTE, laid->sheet->origin,
+                "print it on both sides of one sheet; shorter or fewer rows, or larger paper, make "
+                "room on one",
+                "the card %s has no room on one side: the words of its call stand on the back",
+                laid->sheet->name);
+}
+
 void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
 {
+    for (size_t i = 0; i < laid->count; i++)
+        second_side_tell(&laid->sheets[i], problems);
     for (size_t i = 0; i < laid->count; i++)
         for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
             struct room_note note = {&laid->sheets[i].yielded[y], laid->sheets[i].sheet->name,

@@ -80,6 +80,46 @@ static const struct sheet *side_make(const struct laying *laying, const struct s
     return sheet;
 }
 
+/* The same of paper that is else of one side: all but the call on the first page. */
+static const struct sheet *page_without(const struct sheet *whole, enum block_key removed,
+                                        struct arena *arena)
+{
+    struct sheet *sheet = page_sheet(whole, &(struct page_place){.count = 1}, arena);
+    page_block_remove(sheet, removed);
+    side_title_set(sheet, LEAF_FRONT, arena);
+    return sheet;
+}
+
+static const struct sheet *call_behind_make(const struct sheet *whole, struct arena *arena)
+{
+    struct sheet *sheet = page_sheet(whole, &(struct page_place){.count = 1}, arena);
+    for (enum block_key key = BLOCK_NONE; key < BLOCK_COUNT; key++)
+        if (page_of_block[key] != LEAF_ALL && key != BLOCK_CALL)
+            page_block_remove(sheet, key);
+    side_title_set(sheet, LEAF_BACK, arena);
+    return sheet;
+}
+
+size_t call_behind_split(struct laying *laying, struct pen *pen)
+{
+    struct sheet *whole = page_sheet(laying->sheets[0], &(struct page_place){.count = 1},
+                                     pen->arena);
+    call_place_tell(laying, whole, pen->arena);
+    laying->sheets[0] = page_without(whole, BLOCK_CALL, pen->arena);
+    laying->sheets[1] = call_behind_make(whole, pen->arena);
+    laying->templates[1] = TEMPLATE_CARD_CALL;
+    return 2;
+}
+
+bool call_behind_take(struct laying *laying)
+{
+    if (laying->call_behind || sheet_block(laying->whole, BLOCK_CALL) == NULL)
+        return false;
+    laying->call_behind = true;
+    laying->trim = trim_nothing();
+    return true;
+}
+
 size_t leaf_split(struct laying *laying, struct pen *pen)
 {
     card_split(laying, pen);

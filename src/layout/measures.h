@@ -58,6 +58,12 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TITLE_CLEAR MM(0.1)        /* above and below the ink of a title on two lines */
 #define TITLE_LINE_GAP_LEAST MM(2.5)  /* between its capitals, where accents need the room */
 #define TITLE_LINE_GAP MM(2.8)     /* between the capitals of two lines */
+#define STRIPE_PITCH_FIRE MM(4)    /* without colour: from line to line of the hatch, */
+#define STRIPE_PITCH_RESCUE MM(3)
+#define STRIPE_PITCH_WARNING MM(2)
+#define STRIPE_LINE_FIRE MM(1)     /* and their width */
+#define STRIPE_LINE_RESCUE MM(0.8)
+#define STRIPE_LINE_WARNING MM(0.6)
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
 #define CALL_LINE_CLEAR MM(1)      /* above and below them, where they take several lines */

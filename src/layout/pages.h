@@ -20,6 +20,7 @@ struct laying {
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
     int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
     bool call_apart;                        /* it has a leaf of its own */
+    bool call_behind;                       /* of paper of one side: the call has a second */
     bool moved;                             /* of a distress call: what may stand on its second
                                                page does */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
@@ -87,6 +88,9 @@ size_t whole_split(struct laying *laying, struct pen *pen);
  * long for two lines. */
 size_t card_split(struct laying *laying, struct pen *pen);
 
+/* What yields goes; when nothing is left that does, the call goes to a second side. */
+bool card_lessen(struct laying *laying);
+
 /* What is highest in rank goes from each page that is full; or from that page. */
 bool rank_lessen(struct laying *laying);
 bool page_lessen(struct laying *laying, size_t index);
@@ -95,6 +99,11 @@ bool page_lessen(struct laying *laying, size_t index);
 
 size_t leaf_split(struct laying *laying, struct pen *pen);
 bool leaf_lessen(struct laying *laying);
+
+/* A card on paper of one side whose call has a second: its sheet, which is the first of the
+ * laying, is split in two. Taking it: false where that was done, or there is no call. */
+size_t call_behind_split(struct laying *laying, struct pen *pen);
+bool call_behind_take(struct laying *laying);
 bool card_front_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 bool card_back_place(struct pen *pen, struct pen *trial, const struct shared *shared);
 bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *shared);

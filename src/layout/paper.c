@@ -3,7 +3,7 @@
 
 #include "promise.h"
 
-#define PAPER_ROW(name, ...) [name] = {__VA_ARGS__},
+#define PAPER_ROW(name, ...) [name] = {__VA_ARGS__, .palette = PALETTE_COLOUR},
 static const struct paper papers[PAPER_COUNT] = {PAPER_LIST(PAPER_ROW)};
 
 const struct paper *paper_of(enum paper_key key)

@@ -35,6 +35,13 @@ static void view_tags_draw(const struct drawn_view *drawn, mpt size)
     }
 }
 
+/* With its rim. */
+static bool is_within_view(const struct drawn_view *drawn, struct area box)
+{
+    mpt left = drawn->area.x, right = left + drawn->area.width;
+    return box.x - TAG_RIM / 2 >= left && box.x + box.width + TAG_RIM / 2 <= right;
+}
+
 /* Do all tags of the card stand clear of each other and of names at that size? */
 static bool view_holds(const struct drawn_view *drawn, mpt size)
 {
@@ -49,7 +56,8 @@ static bool view_holds(const struct drawn_view *drawn, mpt size)
         if (!slot_in_view(drawn, slot) || slot->kind != SLOT_TAG || !slot_of_card(drawn->pen, slot))
             continue;
         boxes[count] = slot_tag_box(drawn, slot, size);
-        if (!free_of(boxes[count], boxes, count, PLAN_TAG_APART))
+        if (!free_of(boxes[count], boxes, count, PLAN_TAG_APART) ||
+            !is_within_view(drawn, boxes[count]))
             return false;
         count++;
     }

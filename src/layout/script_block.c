@@ -86,7 +86,26 @@ static struct phrase phrase_make(const struct pen *pen, const struct script_line
     return phrase;
 }
 
-/* A call sign, a name or an identity stays on one line where it has room there. */
+static bool same_words(const struct piece *a, const struct piece *b)
+{
+    return a->length == b->length && memcmp(a->text, b->text, a->length) == 0;
+}
+
+/* After how many pieces the part says the same again, to its end; all of it: it does not. */
+static size_t said_again(const struct piece *part, size_t count)
+{
+    for (size_t every = 1; every < count; every++) {
+        size_t i = every;
+        while (i < count && same_words(&part[i], &part[i - every]))
+            i++;
+        if (i == count && count % every == 0)
+            return every;
+    }
+    return count;
+}
+
+/* A call sign, a name or an identity stays on one line where it has room there; of a name that is
+ * said several times each, where all have none. */
 static void parts_keep(const struct pen *pen, const struct phrase *phrase,
                        struct paragraph *paragraph)
 {
@@ -95,9 +114,12 @@ static void parts_keep(const struct pen *pen, const struct phrase *phrase,
         size_t end = first + 1;
         while (end < phrase->count && phrase->keep[end])
             end++;
-        bool fits = paragraph_length(paragraph, first, end) <= paragraph->width;
+        size_t every = end - first;
+        if (paragraph_length(paragraph, first, end) > paragraph->width)
+            every = said_again(&phrase->pieces[first], every);
+        bool fits = paragraph_length(paragraph, first, first + every) <= paragraph->width;
         for (size_t i = first + 1; i < end; i++)
-            keep[i] = fits;
+            keep[i] = fits && (i - first) % every != 0;
         first = end;
     }
     paragraph_keep(paragraph, keep, pen->arena);

@@ -58,10 +58,11 @@ struct area_row {
     {AREA_NONE, CUT_FOOT, WHERE_YIELDED, STAYS, MM(0.7), 0, {0}}, \
     {AREA_BODY, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}
 
+/* The right column is as wide as two views of the boat. */
 static const struct area_row card_rows[] = {
     HEAD_ROWS, CALL_ROWS,
-    {AREA_LEFT, CUT_LEFT, ALWAYS, STAYS, 0, MM(2.5), {634211}},
-    {AREA_RIGHT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
+    {AREA_RIGHT, CUT_RIGHT, ALWAYS, STAYS, MM(67), MM(2.5), {0}},
+    {AREA_LEFT, CUT_NOTHING, ALWAYS, STAYS, 0, 0, {0}}};
 
 /* A leaf of two sides: what to do on its front; what helps to decide, where things are and what
  * to say on its back, which has the line of 100 mm. */

@@ -33,7 +33,7 @@ enum page_area {
 /* TEMPLATE(name in C; its rows of areas, in template.c, and how many ways they tell; how a
  * sheet is laid out in them: see struct template_work in pages.h). */
 #define TEMPLATE_LIST(TEMPLATE) \
-    TEMPLATE(CARD, card_rows, 1, card_place, card_split, rank_lessen, \
+    TEMPLATE(CARD, card_rows, 1, card_place, card_split, card_lessen, \
              FULL_PAGE_FAILS) \
     TEMPLATE(CARD_FRONT, card_front_rows, 1, card_front_place, leaf_split, leaf_lessen, \
              FULL_PAGE_FAILS) \

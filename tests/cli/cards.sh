@@ -155,12 +155,15 @@ sources_check() {
         END { warning_end(); if (!count["CAUTION"] && !distress) print "no caution" }' "$1"
 }
 
-# No more than 25 mm of the left column are empty.
+# No more than 25 mm of the left column are empty, which a distress call has down to its foot.
 gaps_check() {
     awk "$item_awk"'
         { item_read() }
+        /^page distress_call / { distress = 1 }
         kind == "box" && block == "call line" { top = y + height }
-        kind == "box" && block ~ /^(contact|call)$/ && (!bottom || y < bottom) { bottom = y }
+        kind == "box" && (block == "contact" || (block == "call" && !distress)) {
+            if (!bottom || y < bottom) bottom = y
+        }
         (kind == "text" || kind == "sign") && x < 297638 { Y[++count] = y; H[count] = height }
         END {
             if (!top || !bottom) print "no call line or no contact line"
@@ -182,14 +185,16 @@ gaps_check() {
 
 # ---- the call ----
 
-# What is said, in one line: the right side of the call panel.
+# What is said, in one line: the right side of the call panel; on a page of its own what is
+# below the first line across it.
 script_line() {
     awk "$item_awk"'
         { item_read() }
+        /^page distress_call / { distress = 1 }
         kind == "line" && block == "call" && width == 0 { divide = x }
-        kind == "text" && block == "call" && role == "script" && divide && x > divide {
-            line = line " " text
-        }
+        kind == "line" && block == "call" && distress && !rule { rule = y }
+        kind == "text" && block == "call" && role == "script" &&
+            ((divide && x > divide) || (rule && y > rule)) { line = line " " text }
         END { print line " " }' "$1"
 }
 
@@ -229,6 +234,19 @@ script_check() {
         END { if (!lines) print "no script" }'
 }
 
+# The other page of a distress call: relay, end of danger and, with a red key, cancelling, each
+# with the whole name.
+answer_check() {
+    tr '\n' ' ' <"$1" >"$1.line"
+    for words in 'MAYDAY RELAY MAYDAY RELAY MAYDAY RELAY ALL STATIONS' "THIS IS $2 $2 $2 CALL SIGN" \
+        "MAYDAY ALL STATIONS THIS IS $2 CALL SIGN" 'I NO LONGER REQUIRE IMMEDIATE ASSISTANCE. OVER'; do
+        grep -q "$words" "$1.line" || echo "not said: $words"
+    done
+    alerts=$(grep -c '^  dsc: yes' "$3")
+    [ "$(grep -c 'PLEASE CANCEL MY DISTRESS ALERT OF' "$1.line")" = "$alerts" ] ||
+        echo "cancelled, though alerts that can be sent: $alerts"
+}
+
 # ---- vapour ----
 
 # Where vapour may lie: no alert, no key to hold, the handheld on deck.
@@ -264,6 +282,14 @@ card_check() {
         return                          # tests/cli/plans.sh has what is its own
     fi
     name=$(sed -n 's/^  name: //p' "$record" | sed -n 1p | tr '[:lower:]' '[:upper:]')
+    if [ "$2" = distress_call_2 ]; then
+        expect_empty "cards-$1-$2-sizes" "$(sizes_check "$3" 2>&1)"
+        pdftotext -raw -f 2 -l 2 "$scratch/pdf/$1/distress_call/$1-distress_call.pdf" \
+            "$scratch/answer"
+        expect_empty "cards-$1-$2-answer" "$(answer_check "$scratch/answer" "$name" "$record" 2>&1)"
+        answers=$((answers + 1))
+        return
+    fi
     page=$scratch/pdf/$1/$2
     mkdir -p "$page"
     maydeck print tests/fleet --boat "$1" --card "$2" --date "$print_date" -o "$page"
@@ -285,6 +311,7 @@ card_check() {
 boats=0
 vapour=0
 safety=0
+answers=0
 for record in tests/fleet/boats/*.yaml; do
     boat=$(basename "$record" .yaml)
     boats=$((boats + 1))

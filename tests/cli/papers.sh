@@ -116,6 +116,27 @@ for card in 'SAFETY PLAN' 'DISTRESS CALL'; do
     fi
 done
 
+# ---- without colour ----
+
+# colours_of FILE: the operators in its pages that set a colour, with what they set.
+colours_of() {
+    qpdf --qdf --object-streams=disable "$out/$1" - 2>/dev/null |
+        grep -a -E ' (rg|RG|k|K|sc|SC|scn|SCN|cs|CS)$'
+}
+
+printed --mono
+files_are mono bramble.mono.pdf
+expect_empty mono-sets-no-colour "$(colours_of bramble.mono.pdf | head -3)"
+printed --mono --paper a5
+files_are mono-on-other-paper bramble.a5.mono.pdf
+expect_empty mono-on-other-paper-sets-no-colour "$(colours_of bramble.a5.mono.pdf | head -3)"
+printed
+if [ -n "$(colours_of bramble.pdf)" ]; then
+    ok colour-is-found-where-it-is
+else
+    not_ok colour-is-found-where-it-is "no operator sets one in the set in colour"
+fi
+
 # ---- a paper that there is not ----
 
 all=$(sed -n 's/^    PAPER([A-Z0-9_]*, "\([a-z0-9]*\)".*/\1/p' include/paper_list.h)

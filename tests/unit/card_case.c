@@ -13,7 +13,7 @@
 #include "speak.h"
 #include "text.h"
 
-#define ARENA_LIMIT ((size_t)512 * 1024 * 1024)
+#define ARENA_LIMIT ((size_t)1024 * 1024 * 1024)
 #define FILE_LIMIT ((size_t)256 * 1024)
 #define PROCEDURES_MOST 40
 #define TEXTS_LINE "=== texts\n"

@@ -118,8 +118,8 @@ static void every_boat_has_every_part(void **state)
     struct job job = job_of(&made.options, &made.fleet);
     const struct words *const twice[] = {job.languages.rows[0], job.languages.rows[0]};
     job.languages = (struct languages){twice, 2};
-    job.papers[0] = paper_of(PAPER_LETTER);
-    job.papers[1] = paper_of(PAPER_A4);
+    job.papers[0] = *paper_of(PAPER_LETTER);
+    job.papers[1] = *paper_of(PAPER_A4);
     job.paper_count = 2;
     run_to(&job, STEP_COMPOSE);
     assert_int_equal(seen.called, BOATS * 4);

@@ -283,6 +283,47 @@ static void a_front_without_its_back_is_not_made(void **state)
     assert_true(held > 0);
 }
 
+/* Only the words of the call stand behind; all else is on the front, which tells where they are. */
+static void the_call_alone_is_behind(const struct laid_sheet *laid)
+{
+    const struct sheet *front = laid->pages[0]->sheet, *back = laid->pages[1]->sheet;
+    const struct cases_facts *cases = sheet_cases(front);
+    assert_int_equal(laid->page_count, 2);
+    assert_true(ends(sheet_title(front)->number, " front"));
+    assert_true(ends(sheet_title(back)->number, " back"));
+    assert_null(sheet_block(front, BLOCK_CALL));
+    assert_non_null(sheet_block(back, BLOCK_CALL));
+    assert_int_equal(sheet_steps(back)->count, 0);
+    for (size_t i = 0; i < laid->sheet->block_count; i++) {
+        enum block_key key = laid->sheet->blocks[i].key;
+        assert_true(key == BLOCK_CALL || key == BLOCK_CONTACT ||
+                    sheet_block(front, key) != NULL);
+    }
+    assert_true(cases->count == 0 ||
+                ends(cases->items[cases->count - 1].text, "**Words: back.**"));
+}
+
+/* On paper that is too low for all of them; a card that has room on one side stays on it. */
+static void a_card_without_room_has_its_call_behind(void **state)
+{
+    (void)state;
+    size_t behind = 0, alone = 0;
+    lay_out_on(paper_of(PAPER_LETTER), boats[1]);
+    for (size_t i = 0; i < laid_set.count; i++) {
+        const struct laid_sheet *laid = &laid_set.sheets[i];
+        if (laid->pages[0] == NULL || sheet_block(laid->sheet, BLOCK_CALL) == NULL ||
+            sheet_steps(laid->sheet)->count == 0)
+            continue;
+        if (laid->page_count > 1)
+            the_call_alone_is_behind(laid);
+        *(laid->page_count > 1 ? &behind : &alone) += 1;
+    }
+    assert_true(behind > 3 && alone > 3);
+    struct problems *notes = problems_new(test.arena);
+    room_notes(&laid_set, test.arena, notes);
+    assert_true(problems_count(notes, SEVERITY_NOTE) > 0);
+}
+
 /* ---- sizes by the reading distance ---- */
 
 static mpt smallest_of(const struct page *page, enum page_role role)
@@ -340,6 +381,7 @@ int main(void)
         cmocka_unit_test(rows_on_a_front_have_locators),
         cmocka_unit_test(a_tag_of_the_back_is_looked_for_on_the_front),
         cmocka_unit_test(a_front_without_its_back_is_not_made),
+        cmocka_unit_test(a_card_without_room_has_its_call_behind),
         cmocka_unit_test(what_is_read_from_farther_off_is_larger),
         cmocka_unit_test(too_small_for_its_distance_is_found),
     };

@@ -49,7 +49,7 @@ static void text_count(const struct picture *picture, const struct page_item *it
     int left = dots(item->area.x), right = dots(item->area.x + item->area.width);
     int top = dots(item->baseline - item->run->size * 7 / 10), foot = dots(item->baseline);
     struct rgb ground = picture_at(picture, left - 2, (top + foot) / 2);
-    double full = light_contrast(LIGHT_WHITE, ink_rgb(item->fill), ground);
+    double full = light_contrast(LIGHT_WHITE, ink_rgb(PALETTE_COLOUR, item->fill), ground);
     for (int y = top; y < foot; y++)
         for (int x = left; x < right; x++) {
             struct rgb dot = picture_at(picture, x, y);
@@ -138,8 +138,8 @@ static void the_thinnest_line_is_a_line(void **state)
     for (int x = dots(MM(21)); x < dots(MM(59)); x++) {
         int dark = 0;
         for (int y = dots(MM(19)); y < dots(MM(21)); y++)
-            dark += light_contrast(LIGHT_GREY, picture_at(&picture, x, y), ink_rgb(INK_WHITE)) >=
-                    CONTRAST_LEAST;
+            dark += light_contrast(LIGHT_GREY, picture_at(&picture, x, y),
+                                   ink_rgb(PALETTE_COLOUR, INK_WHITE)) >= CONTRAST_LEAST;
         assert_true(dark >= 1);
     }
 }
