@@ -71,7 +71,7 @@ static struct paragraph cases_broken(const struct pen *pen, mpt width)
     struct style style = cell_styles(size_rule(pen->paper, ROLE_CALL_LINE).floor).plain;
     const char *text = cases->items[0].text;
     for (size_t i = 1; i < cases->count; i++)
-        text = text_format(pen->arena, "%s | %s", text, cases->items[i].text);
+        text = text_format(pen->arena, "%s · %s", text, cases->items[i].text);
     return paragraph_make(pen, &style, text, width - CALL_LINE_PADS, cases->items[0].origin);
 }
 
