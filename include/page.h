@@ -58,6 +58,7 @@ enum page_part {
     PART_LEADER,       /* from a name or tag to its place on a plan */
     PART_NET,          /* of a net's many lines, none of which means anything alone */
     PART_HATCH,        /* the same over a space that one does not enter */
+    PART_CUT,          /* a mark along which the sheet is cut */
     PART_BAND,         /* across the boat, where a band of a safety plan begins */
     PART_COUNT
 };
@@ -129,6 +130,7 @@ struct page {
     const char *language;          /* en */
     const struct paper *paper;     /* what it was laid out on: paper.h */
     enum palette palette;
+    mpt trim;                      /* what is cut off the sheet all round */
     mpt width, height;
     const struct page_item *items;
     size_t count;

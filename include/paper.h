@@ -4,11 +4,22 @@
 #ifndef MAYDECK_PAPER_H
 #define MAYDECK_PAPER_H
 
+#include "choice.h"
 #include "page.h"
 #include "paper_list.h"
 
 /* A card of steps on one page, or on two: front and back of one leaf. */
 enum paper_sides { ONE_SIDE, TWO_SIDES };
+
+/* Where a card is punched, half-way along that edge; PUNCH_UNSAID: at its head. */
+#define PUNCH_LIST(X) X(PUNCH_TOP, "top") X(PUNCH_LEFT, "left") X(PUNCH_NONE, "none")
+enum punch { PUNCH_UNSAID, PUNCH_LIST(CHOICE_NAME) PUNCH_COUNT };
+
+/* Where a card hangs that is laminated in a pouch of the paper's size. In a dry place the sheet
+ * goes into it as it is, and 3 mm of film seal it; in a wet one it is cut smaller first, and 8 mm
+ * do. */
+#define POUCH_LIST(X) X(POUCH_DRY, "dry") X(POUCH_WET, "wet")
+enum pouch { POUCH_UNSAID, POUCH_LIST(CHOICE_NAME) POUCH_COUNT };
 
 struct paper {
     const char *key;         /* what it is called where papers are named: letter */
@@ -21,7 +32,17 @@ struct paper {
     int title_mm;            /* and from its title, by which it is told from the others */
     enum paper_sides sides;
     enum palette palette;    /* with which it is printed */
+    mpt punch_in;            /* from an upright edge to the middle of a hole half-way down it: the
+                                left one, and of two sides that of the front; 0: none is there */
+    mpt gutter;              /* more margin at the left for it, of two sides at the right too */
+    mpt trim;                /* what is cut off all round before the sheet is laminated */
 };
+
+/* How a sheet is printed, punched and laminated. */
+struct finish { enum palette palette; enum punch punch; enum pouch pouch; };
+
+/* The paper of that key so finished: its margins follow. */
+struct paper paper_finished(enum paper_key key, const struct finish *finish);
 
 /* The paper of that key, which is none but PAPER_NONE; it lives as long as the program. */
 const struct paper *paper_of(enum paper_key key);

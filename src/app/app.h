@@ -50,6 +50,8 @@ struct options {
     /* pages: print, and check of what it would print */
     unsigned paper;           /* enum paper_key; PAPER_NONE: the base's */
     bool mono;                /* without colour */
+    unsigned punch;           /* enum punch */
+    unsigned pouch;           /* enum pouch */
 };
 
 /* What --fail takes, in the order of its choices: from which severity on a check fails. */

@@ -118,26 +118,42 @@ static bool file_write(struct printing *printing, const struct sheets *sheets,
     return true;
 }
 
-/* Is it the last of its sheet's pages in the list, of which there is an odd number? */
-static bool lacks_back(const struct chosen *chosen, size_t index)
+/* ---- leaves ---- */
+
+/* May a page of that sheet be the back of the one before it? On paper of one side only of a card of
+ * steps, which has its call there: plans and the distress call hang side by side. */
+static bool has_backs(const struct chosen *chosen, size_t index)
 {
-    size_t same = 0;
-    if (index + 1 < chosen->count && chosen->sheets[index + 1] == chosen->sheets[index])
-        return false;
-    for (size_t i = 0; i <= index; i++)
-        same += chosen->sheets[i] == chosen->sheets[index] ? 1 : 0;
-    return same % 2 == 1;
+    return chosen->pages[index]->paper->sides == TWO_SIDES ||
+           sheet_steps(chosen->sheets[index])->count > 0;
 }
 
-/* On paper of two sides each sheet begins on a leaf of its own: a back that has nothing to say is
- * blank. */
+static bool is_back(const struct chosen *chosen, size_t index)
+{
+    size_t first = index;
+    while (first > 0 && chosen->sheets[first - 1] == chosen->sheets[index])
+        first--;
+    return has_backs(chosen, index) && (index - first) % 2 == 1;
+}
+
+static bool has_two_sides(const struct chosen *chosen)
+{
+    bool two = false;
+    for (size_t i = 0; i < chosen->count; i++)
+        two = two || chosen->pages[i]->paper->sides == TWO_SIDES || is_back(chosen, i);
+    return two;
+}
+
+/* Where something has a back, all is printed on both sides, and each leaf that has none gets a
+ * blank one. */
 static struct chosen leaves_fill(const struct boat_job *boat, const struct chosen *chosen)
 {
     struct chosen filled = {0};
     filled.pages = arena_array(boat->arena, 2 * chosen->count, sizeof *filled.pages);
     for (size_t i = 0; i < chosen->count; i++) {
+        bool backed = is_back(chosen, i) || (i + 1 < chosen->count && is_back(chosen, i + 1));
         filled.pages[filled.count++] = chosen->pages[i];
-        if (chosen->pages[i]->paper->sides == TWO_SIDES && lacks_back(chosen, i))
+        if (!backed && has_two_sides(chosen))
             filled.pages[filled.count++] = page_blank(chosen->pages[i], boat->arena);
     }
     return filled;
@@ -155,7 +171,7 @@ static struct document document_of(const struct sheets *sheets, const struct cho
         .subject = boat->job->fleet->base->name.text,
         .language = words_language(sheets->input.words), .pages = filled.pages,
         .count = filled.count,
-        .two_sides = boat->job->papers[sheets->part.paper].sides == TWO_SIDES};
+        .two_sides = has_two_sides(chosen)};
 }
 
 static void set_write(struct printing *printing, const struct sheets *sheets,

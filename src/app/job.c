@@ -20,9 +20,9 @@ enum paper_key base_paper(const struct fleet *fleet)
 static struct paper paper_choose(const struct options *options, const struct fleet *fleet)
 {
     enum paper_key asked = (enum paper_key)options->paper;
-    struct paper paper = *paper_of(asked == PAPER_NONE ? base_paper(fleet) : asked);
-    paper.palette = options->mono ? PALETTE_MONO : PALETTE_COLOUR;
-    return paper;
+    const struct finish finish = {options->mono ? PALETTE_MONO : PALETTE_COLOUR,
+                                  (enum punch)options->punch, (enum pouch)options->pouch};
+    return paper_finished(asked == PAPER_NONE ? base_paper(fleet) : asked, &finish);
 }
 
 struct job job_of(const struct options *options, const struct fleet *fleet)

@@ -2,6 +2,7 @@
  * not how it is read. */
 #include "choices.h"
 #include "options.h"
+#include "paper.h"
 
 #include <stddef.h>
 
@@ -61,6 +62,8 @@ const struct command commands[] = {
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
+static const char *const punch_words[] = {PUNCH_LIST(CHOICE_WORD) NULL};
+static const char *const pouch_words[] = {POUCH_LIST(CHOICE_WORD) NULL};
 static const char *const severities[] = {"deficiency", "error", NULL};
 
 #define AT(member) offsetof(struct options, member)
@@ -96,6 +99,14 @@ static const struct option_row option_rows[] = {
      "with the words that cards print in this language (default: en)", NULL},
     {OF_PRINT, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
      "on this paper, not the base's (BOAT.PAPER.pdf)", paper_words},
+    {OF_PRINT, "punch", 0, OPTION_CHOICE, AT(punch), "EDGE",
+     "edge that is punched half-way (default top)", punch_words},
+    {OF_PRINT, "pouch", 0, OPTION_CHOICE, AT(pouch), "PLACE",
+     "where cards hang; wet: cut 5 mm off along marks", pouch_words},
+    {OF_CHECK, "punch", 0, OPTION_CHOICE, AT(punch), "EDGE",
+     "laid out for cards punched so", punch_words},
+    {OF_CHECK, "pouch", 0, OPTION_CHOICE, AT(pouch), "PLACE",
+     "laid out for cards laminated so", pouch_words},
     {OF_CHECK, "paper", 0, OPTION_CHOICE, AT(paper), "PAPER",
      "laid out on this paper, not the base's", paper_words},
     {OF_PRINT, "mono", 0, OPTION_FLAG, AT(mono), NULL,

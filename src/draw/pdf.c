@@ -114,6 +114,20 @@ static void page_fonts_add(HPDF_Doc document, HPDF_Page page, const struct pdf_f
             HPDF_Dict_Add(fonts, font_key((enum face_role)i), faces[i].font);
 }
 
+/* The box that is left of a sheet that is cut. */
+static void page_trim_add(HPDF_Doc document, const struct canvas *canvas, const struct page *page)
+{
+    const mpt corners[] = {page->trim, page->trim, page->width - page->trim,
+                           page->height - page->trim};
+    HPDF_Array box = page->trim > 0 ? HPDF_Array_New(document->mmgr) : NULL;
+
+    if (box == NULL)
+        return;
+    for (size_t i = 0; i < sizeof corners / sizeof *corners; i++)
+        HPDF_Array_AddReal(box, points(corners[i]));
+    HPDF_Dict_Add(canvas->page, "TrimBox", box);
+}
+
 /* The destination shows the whole page. */
 static void page_outline_add(HPDF_Doc document, HPDF_Page page, const char *title,
                              struct arena *arena)
@@ -177,6 +191,7 @@ static void page_draw(struct tree *tree, const struct page *page, const struct p
         return;
     HPDF_Page_SetWidth(canvas.page, points(page->width));
     HPDF_Page_SetHeight(canvas.page, points(page->height));
+    page_trim_add(tree->document, &canvas, page);
     page_fonts_add(tree->document, canvas.page, faces);
     if (page->count > 0)
         page_outline_add(tree->document, canvas.page, page->title, tree->arena);

@@ -47,8 +47,8 @@ static bool within_find(const struct banded_page *page, struct band_tag *tag, en
     return tag->within.right - tag->within.left >= tag->box.width;
 }
 
-/* At the side that it is on, within the outline where she is broad enough; in a hull of several,
- * and amidships, in the middle. */
+/* At the side that it is on, within the outline where she is broad enough, else over it; in a hull
+ * of several, and amidships, in the middle. */
 static bool tag_stand(const struct banded_page *page, struct band_tag *tag)
 {
     struct marker marker = marker_in_list(page, tag);
@@ -58,7 +58,11 @@ static bool tag_stand(const struct banded_page *page, struct band_tag *tag)
         return false;
     mpt in = tag->box.width / 4 + OUTLINE_LARGE / 2 + TAG_OFF_LINE;
     mpt least = tag->within.left + in, most = tag->within.right - in - tag->box.width;
-    if (!sided || body == BODY_PORT_HULL || body == BODY_STARBOARD_HULL || least > most)
+    if (least > most) {
+        least = tag->within.left;
+        most = tag->within.right - tag->box.width;
+    }
+    if (!sided || body == BODY_PORT_HULL || body == BODY_STARBOARD_HULL)
         tag->box.x = (least + most) / 2;
     else
         tag->box.x = tag->list == LIST_LEFT ? least : most;

@@ -31,6 +31,7 @@ static struct slot_body slot_body_of(const struct gathering *gathering,
     mpt least = hull_share(gathering->views.width / 2, body->half);
     mpt off = hull_share(gathering->views.width / 2, abs(body->centre));
     mpt most = gathering->views.width / 2 - off - TAG_RIM;
+    least = least < most ? least : most;
     for (int row = 0; row < rows; row++) {
         mpt over = body->shape == SHAPE_STRAIGHT ? -PLAN_TAG_GAP / 2 : TAG_OVER_HULL;
         mpt half = row_half(gathering, body, row) + over;

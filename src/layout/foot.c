@@ -115,8 +115,10 @@ static void measure_place(struct pen *pen, struct area area)
         return;
     struct style style = {ROLE_FOOTER, FACE_TEXT, size_rule(pen->paper, ROLE_FOOTER).floor,
                           INK_BLACK};
-    mpt y = area.y + area.height / 2, left = area.x + (area.width - MEASURE_LENGTH) / 2;
     const char *words = sheet_footer(pen->sheet)->measure;
+    mpt spare = area.width - MEASURE_LENGTH;
+    mpt most = spare - FOOTER_GAP - pen_width(pen, &style, words);
+    mpt y = area.y + area.height / 2, left = area.x + (spare / 2 < most ? spare / 2 : most);
     for (int half = 0; half <= 2; half++) {
         mpt x = left + MEASURE_LENGTH / 2 * half;
         pen_line(pen, (struct point){x, y - MEASURE_TICK}, (struct point){x, y + MEASURE_TICK},

@@ -39,13 +39,13 @@ static void strip_place(struct pen *pen, struct area strip, enum block_key block
 {
     struct style style = {ROLE_MARK, FACE_BOLD, 0, INK_BLACK};
     const char *mark = sheet_text(pen->sheet, block)->text;
-    mpt width = style_fit(pen, &style, mark, strip.width - 2 * STRIP_PAD);
+    mpt width = style_fit(pen, &style, mark, strip.width - 2 * STRIP_PAD_LEAST);
     pen->block = block;
     pen_box(pen, strip, INK_NONE, INK_BLACK, THIN_FRAME, FRAME_CORNER);
     pen_text(pen, &style, strip.x + (strip.width - width) / 2,
              strip_baseline(pen, &style, strip, mark), mark, strlen(mark), pen->sheet->origin);
-    if (width > strip.width - 2 * STRIP_PAD)
-        pen_too_long(pen, pen->sheet->origin, width - (strip.width - 2 * STRIP_PAD),
+    if (width > strip.width - 2 * STRIP_PAD_LEAST)
+        pen_too_long(pen, pen->sheet->origin, width - (strip.width - 2 * STRIP_PAD_LEAST),
                      "shorten the words mark_... of the language", "the strip");
 }
 

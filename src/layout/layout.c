@@ -44,7 +44,7 @@ static const struct page *page_of(struct pen *pen, const char *id)
     *page = (struct page){.id = id, .sheet = pen->sheet, .title = pen->sheet->name,
                           .label = sheet_title(pen->sheet)->number,
                           .language = pen->sheet->language, .paper = pen->paper,
-                          .palette = pen->paper->palette,
+                          .palette = pen->paper->palette, .trim = pen->paper->trim,
                           .width = pen->paper->width, .height = pen->paper->height,
                           .items = pen->items, .count = pen->count};
     reading_settle(pen, page);
@@ -67,6 +67,7 @@ static void page_lay(const struct laying_set *set, const struct shared *shared,
     laying->full[index] = !fits || (pen.failed && work->failure == FULL_PAGE_FAILS);
     if (fits)
         foot_place(&pen, &frame);
+    cut_marks_place(&pen);
     laying->pages[index] = pen.failed || !fits
                                ? NULL : page_of(&pen, page_id(laying, index, set->arena));
 }

@@ -192,6 +192,9 @@ mpt call_line_height(const struct pen *trial);
 /* The signs of what happens, as they stand below the title. */
 struct paragraph when_lay(const struct pen *pen, mpt size, mpt width);
 
+/* cut_marks.c: marks along which the sheet is cut, where it is. */
+void cut_marks_place(struct pen *pen);
+
 /* foot.c: the height of the footer where its texts stand one below the other, as they may on
  * paper of two sides; 0: two are beside two. */
 mpt footer_height(const struct pen *pen);

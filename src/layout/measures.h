@@ -39,6 +39,14 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define TAG_CORNER MM(0.8)
 #define CALL_LABEL_CORNER MM(0.6)       /* of the dark box behind a label of the call */
 
+/* ---- punching and cutting ---- */
+
+#define UNPUNCHED_HEAD MM(12)      /* margin at the head, with the marks of a page */
+#define UNPUNCHED_GAP MM(2)        /* between these */
+#define WET_TRIM MM(5)             /* cut off all round, so that film seals with 8 mm */
+#define TRIMMED_MARGIN MM(5)       /* from the cut to words */
+#define TRIM_MARK MM(8)            /* length of a mark on the cut, at the corners */
+
 /* ---- signs ---- */
 
 #define GEAR_SIGN MM(7)           /* read at a glance from a metre */
@@ -46,7 +54,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 /* ---- title band, call line, footer ---- */
 
-#define STRIP_PAD MM(2.4)          /* left and right of the words of a strip */
+#define STRIP_PAD_LEAST MM(1.4)    /* left and right of the words of a strip at least */
 #define STRIP_CLEAR MM(0.15)       /* above and below their ink */
 #define BAND_OF_TWO_LINES MM(21)   /* height of a band that holds a title on two lines */
 #define BAND_PAD MM(1.5)           /* round the white plate of the sign */

@@ -24,8 +24,8 @@ enum { BRIDGE_BODY, PORT_BODY, STARBOARD_BODY };
 static const struct plan_view catamaran_views[] = {
     {PLAN_HEAD_HULLS, true, 2, {HULL_AT(-534, 466), HULL_AT(534, 466)}},
     {PLAN_HEAD_DECK_SALOON, false, 3,
-     {[BRIDGE_BODY] = {0, 640, SHAPE_STRAIGHT, 130, 930},
-      [PORT_BODY] = HULL_AT(-805, 195), [STARBOARD_BODY] = HULL_AT(805, 195)}}};
+     {[BRIDGE_BODY] = {0, 600, SHAPE_STRAIGHT, 130, 930},
+      [PORT_BODY] = HULL_AT(-795, 205), [STARBOARD_BODY] = HULL_AT(795, 205)}}};
 #define HULLS_VIEW 0
 #define BRIDGE_VIEW 1
 

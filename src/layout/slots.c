@@ -199,7 +199,7 @@ static bool order_holds(const struct solving *solving, const size_t *stand)
         placed = from > placed ? from : placed;
         waiting = to < waiting ? to : waiting;
     }
-    return placed == INT32_MIN || waiting > placed;
+    return placed == INT32_MIN || waiting >= placed;
 }
 
 /* The second line of a name waits for no row. */

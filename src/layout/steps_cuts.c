@@ -5,6 +5,8 @@
 #include "measures.h"
 #include "text.h"
 
+#include <string.h>
+
 /* Words of a row shortened by that width make it lower by that height. */
 struct row_cut {
     const struct laid_row *row;
@@ -19,9 +21,21 @@ struct cut_list {
     size_t count;
 };
 
+/* A spot can go as a whole; of names and ends more than a third cannot be spared. */
+static int letters_spared(const struct card_row *row)
+{
+    size_t spots = strlen(row->spot), others = 0;
+    for (size_t i = 0; i < row->item_count; i++) {
+        spots += strlen(row->items[i].spot);
+        others += strlen(row->items[i].name) + strlen(row->items[i].end);
+    }
+    return (int)(spots + others / 3);
+}
+
 static void cut_add(struct cut_list *list, struct row_cut cut)
 {
-    if (cut.width > 0 && cut.gain > 0)
+    int letters = letters_of(cut.width, list->steps->sizes.row);
+    if (cut.width > 0 && cut.gain > 0 && letters <= letters_spared(cut.row->row))
         list->at[list->count++] = cut;
 }
 

@@ -196,7 +196,9 @@ static struct area area_cut(struct area *rest, enum cut cut, mpt depth, mpt gap)
 
 static struct area safe_area_of(const struct paper *paper)
 {
-    return (struct area){paper->side, paper->head, paper->width - 2 * paper->side,
+    mpt gutters = paper->sides == TWO_SIDES ? 2 * paper->gutter : paper->gutter;
+    return (struct area){paper->side + paper->gutter, paper->head,
+                         paper->width - 2 * paper->side - gutters,
                          paper->height - paper->head - paper->foot};
 }
 
@@ -209,8 +211,12 @@ mpt safe_width(const struct paper *paper)
 static void strips_cut(struct frame *frame)
 {
     const struct paper *paper = frame->paper;
-    mpt clear = paper->punch_clear / 2, middle = paper->width / 2;
-    struct area left = {paper->side, paper->punch_down - STRIP_ABOVE, 0, STRIP_HEIGHT};
+    bool punched = paper->punch_down > 0;
+    mpt clear = paper->punch_clear / 2;
+    mpt middle = punched ? paper->width / 2 : frame->safe.x + frame->safe.width / 2;
+    mpt top = punched ? paper->punch_down - STRIP_ABOVE
+                      : paper->head - STRIP_HEIGHT - STRIP_ABOVE;
+    struct area left = {frame->safe.x, top, 0, STRIP_HEIGHT};
     left.width = middle - clear - left.x;
     frame->at[AREA_STRIP_LEFT] = left;
     left.x = middle + clear;

@@ -8,7 +8,8 @@
 #define POINTS_OF(points) ((mpt)((points) * MPT_PER_POINT))
 
 #define HOLE_CLEAR MM(7.5)       /* from the middle of a punched hole */
-#define HEAD_CLEAR MM(8)         /* below the middle of one */
+#define HOLE_REACH MM(8)         /* from the middle of one into the page */
+#define CUT_CLEAR MM(5)          /* from where a sheet is cut */
 #define MARK_CLEAR MM(5)         /* above what tells only what kind of copy this is */
 #define READ_AT 500              /* mm: what the table below holds for */
 #define TITLE_READ_AT 1600       /* mm: the same of titles */
@@ -87,25 +88,37 @@ struct role_limit role_limit(const struct paper *paper, enum page_role role)
     return limit;
 }
 
+static mpt at_least(mpt length, mpt least)
+{
+    return length > least ? length : least;
+}
+
+/* What is cut off counts from its cut: lamination takes its edge from there. */
 struct area safe_area(const struct page *page)
 {
     const struct edges *edges = edges_of(page);
-    bool punched = page->paper->punch_down > 0;
-    mpt head = punched ? page->paper->punch_down + HEAD_CLEAR : edges->side;
-    return (struct area){edges->side, head, page->width - 2 * edges->side,
-                         page->height - head - edges->foot};
+    const struct paper *paper = page->paper;
+    mpt side = at_least(edges->side, paper->trim + CUT_CLEAR);
+    mpt foot = at_least(edges->foot, paper->trim + CUT_CLEAR);
+    mpt head = paper->punch_down > 0 ? paper->punch_down + HOLE_REACH : edges->side + paper->trim;
+    mpt left = paper->punch_in > 0 ? at_least(side, paper->punch_in + HOLE_REACH) : side;
+    mpt right = paper->sides == TWO_SIDES ? left : side;    /* the back has the hole there */
+    return (struct area){left, head, page->width - left - right, page->height - head - foot};
 }
 
 struct area marks_area(const struct page *page)
 {
     struct area area = safe_area(page);
-    area.height += area.y - MARK_CLEAR;
-    area.y = MARK_CLEAR;
+    mpt top = page->paper->trim + MARK_CLEAR;
+    area.height += area.y - top;
+    area.y = top;
     return area;
 }
 
 struct area punched_area(const struct page *page)
 {
-    mpt down = page->paper->punch_down, reach = down > 0 ? HOLE_CLEAR : 0;
-    return (struct area){page->width / 2 - reach, down - reach, 2 * reach, 2 * reach};
+    mpt down = page->paper->punch_down, in = page->paper->punch_in;
+    mpt reach = down > 0 || in > 0 ? HOLE_CLEAR : 0;
+    struct point middle = {in > 0 ? in : page->width / 2, in > 0 ? page->height / 2 : down};
+    return (struct area){middle.x - reach, middle.y - reach, 2 * reach, 2 * reach};
 }

@@ -227,7 +227,9 @@ static bool is_forward_of(const struct shown_plan *shown, const struct plan_row 
     if (a->marker.zone->family == b->marker.zone->family)
         return a->marker.exact && b->marker.exact && a->marker.x_mm < b->marker.x_mm &&
                a->marker.side == b->marker.side;
-    return extent_of(shown, a->marker.zone).to <= extent_of(shown, b->marker.zone).from;
+    struct zone_extent first = extent_of(shown, a->marker.zone);
+    struct zone_extent second = extent_of(shown, b->marker.zone);
+    return first.to <= second.from && first.from < second.from;
 }
 
 /* How many bands begin above that height. */

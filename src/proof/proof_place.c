@@ -248,13 +248,19 @@ static bool round_a_plan(const struct proof_block *a, const struct proof_block *
            b->key == BLOCK_LEADERS || a->key == b->key;
 }
 
+/* Marks of a cut are of no block, and stand round all of them. */
+static bool round_the_page(const struct proof_block *a, const struct proof_block *b)
+{
+    return a->key == BLOCK_NONE || b->key == BLOCK_NONE;
+}
+
 static void blocks_judge(struct proofing *p)
 {
     for (size_t i = 0; i < p->block_count; i++)
         for (size_t j = i + 1; j < p->block_count; j++) {
             const struct proof_block *a = &p->blocks[i], *b = &p->blocks[j];
             proof_measured(p, 1);
-            if (area_meets(a->area, b->area) && !round_a_plan(a, b))
+            if (area_meets(a->area, b->area) && !round_a_plan(a, b) && !round_the_page(a, b))
                 proof_found(p, RULE_BLOCKS_APART, &p->page->items[b->first],
                             "%s the block \"%s\"", apart_words(p, area_gap(a->area, b->area)),
                             block_word(a->key));
@@ -281,6 +287,8 @@ static void pairs_judge(struct proofing *p)
 void proof_places(struct proofing *p)
 {
     for (size_t i = 0; i < p->page->count; i++) {
+        if (p->page->items[i].part == PART_CUT)
+            continue;
         proof_measured(p, 3);
         safe_area_judge(p, i);
         hole_judge(p, i);

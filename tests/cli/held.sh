@@ -100,8 +100,8 @@ step_words() {
 
 # The number and title of a card as the outline has them.
 title_of() {
-    [ "$1" != distress_call ] || { echo '2A DISTRESS CALL'; return; }      # of two pages
-    echo "$(sed -n 's/^number: //p' "procedures/$1.yaml") $(sed -n 's/^title: //p' \
+    letter=$(sed -n 's/^kind: distress$/A/p' "procedures/$1.yaml")    # the first of two pages
+    echo "$(sed -n 's/^number: //p' "procedures/$1.yaml")$letter $(sed -n 's/^title: //p' \
         "procedures/words/en/$1.yaml" | tr -d '"' | tr '[:lower:]' '[:upper:]')"
 }
 
@@ -151,7 +151,7 @@ printed --draft
 expect_status held-draft 0
 expect_equal held-draft-all "$(cat "$scratch/titles")" "$(titles_list)"
 says held-draft-marked '3 ENGINE FIRE' DRAFT 'NOT RECORDED'
-silent held-draft-only-that "$(title_of distress_call)" DRAFT 'NOT RECORDED'
+silent held-draft-only-that '2A DISTRESS CALL' DRAFT 'NOT RECORDED'
 
 # ---- the same item, declared not fitted: the step for a boat without it ----
 

@@ -99,6 +99,23 @@ for told in 'PrintScaling /None' 'PickTrayByPDFSize true' 'Duplex /DuplexFlipLon
         not_ok "viewer-is-told-$(echo "$told" | tr ' /' '--')" "it is not in the file"
     fi
 done
+# on paper of one side too a card that needs its back gets it, and the others a blank one
+maydeck print "$base" --boat samphire --date "$print_date" -o "$out" --paper letter
+numbers_of samphire.letter.pdf >"$scratch/numbers"
+if grep -q ' back$' "$scratch/numbers"; then
+    expect_empty each-call-lies-behind-its-card "$(awk '
+        NR % 2 == 0 && $0 != "-" && $0 !~ / back$/ { print NR ": " $0 " is a back" }
+        NR % 2 == 0 && front ~ / front$/ && $0 !~ / back$/ { print NR ": " $0 " behind " front }
+        { front = $0 }' "$scratch/numbers")"
+    if says_of_viewer samphire.letter.pdf Duplex /DuplexFlipLongEdge; then
+        ok a-set-with-backs-is-turned
+    else
+        not_ok a-set-with-backs-is-turned "the file does not say so"
+    fi
+else
+    skip each-call-lies-behind-its-card "all cards fit on one side of Letter"
+fi
+
 printed
 if says_of_viewer bramble.pdf Duplex /Simplex; then
     ok one-side-is-told
@@ -136,6 +153,31 @@ if [ -n "$(colours_of bramble.pdf)" ]; then
 else
     not_ok colour-is-found-where-it-is "no operator sets one in the set in colour"
 fi
+
+# ---- holes and pouches ----
+
+# trim_of FILE: the box that is left when it is cut, in whole points.
+trim_of() {
+    pdfinfo -box "$out/$1" | sed -n 's/^TrimBox: *//p' | awk '{ printf "%d %d %d %d\n", $1, $2, $3, $4 }'
+}
+
+printed
+expect_equal uncut-has-no-trim '0 0 595 841' "$(trim_of bramble.pdf)"
+printed --pouch wet
+files_are wet bramble.pdf
+size_is wet bramble.pdf '595.276 x 841.89 pts'
+expect_equal wet-is-cut '14 14 581 827' "$(trim_of bramble.pdf)"
+for edge in top left none; do
+    printed --punch $edge
+    expect_empty "punched-$edge-is-proofread" "$(grep ': G[0-9]' "$scratch/stderr")"
+    files_are "punched-$edge" bramble.pdf
+done
+printed --punch bottom
+expect_status wrong-edge 2
+expect_equal wrong-edge-remedy '  remedy: write top or left or none' "$(sed -n 2p "$scratch/stderr")"
+printed --pouch damp
+expect_status wrong-pouch 2
+expect_equal wrong-pouch-remedy '  remedy: write dry or wet' "$(sed -n 2p "$scratch/stderr")"
 
 # ---- a paper that there is not ----
 

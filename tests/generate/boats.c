@@ -45,6 +45,7 @@ static struct boat_draw boat_write_to(FILE *file, uint64_t seed, int index, int 
     struct boat_draw boat = {.draw = {seed * 1000003u + (uint64_t)index}, .file = file,
                              .openings = openings};
     boat.gear_share = draw_between(&boat.draw, 25, 100);
+    boat.usual_way = draw_below(&boat.draw, 4);
     kind_write(&boat, index);
     equipment_write(&boat);
     return boat;

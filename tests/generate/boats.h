@@ -51,6 +51,7 @@ struct boat_draw {
     uint64_t facts;               /* FACT() of each */
     int loa_dm, beam_dm, persons; /* decimetres */
     int gear_share;               /* of a hundred: how much of the gear she might have */
+    int usual_way;                /* of several in which things are worked */
     unsigned mmsi;                /* the six figures that are her own */
     enum hand hand_of[ROLE_COUNT];/* on which side a room with one side lies */
     int tags[128];                /* by letter: the last one given */

@@ -119,6 +119,13 @@ static const char *choice_draw(struct boat_draw *boat, const char *const *choice
     return choices[draw_below(&boat->draw, last + 1)];
 }
 
+static const char *how_draw(struct boat_draw *boat, const struct gear_row *row)
+{
+    if ((row->traits & ALIKE) != 0 && draw_happens(&boat->draw, 90))
+        return row->hows[boat->usual_way];
+    return choice_draw(boat, row->hows);
+}
+
 static void quoted_write(FILE *file, const char *key, const char *value)
 {
     if (value != NULL)
@@ -180,7 +187,7 @@ static void entry_write(struct writing *writing, const struct gear_row *row,
     if (draw_happens(&boat->draw, 6))
         place_point_write(boat, place);
     worked_write(boat, row, place->hand);
-    quoted_write(boat->file, "how", choice_draw(boat, row->hows));
+    quoted_write(boat->file, "how", how_draw(boat, row));
     serves_write(boat, row, place->hand);
     reach_write(boat, row, place);
     if (row->fields != NULL) {

@@ -10,7 +10,8 @@ enum gear_trait {
     EACH_SIDE = 2,                /* on a boat with two hulls one on each side */
     REACHED = 4,                  /* whether a hand gets it from the cockpit is recorded */
     INVERTED = 8,                 /* whether it is reached in a capsized boat, too */
-    OPENED = 16                   /* `inside` tells the space that is opened for it */
+    OPENED = 16,                  /* `inside` tells the space that is opened for it */
+    ALIKE = 32                    /* most of them on one boat are worked in one way */
 };
 
 struct gear_row {

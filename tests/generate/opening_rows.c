@@ -6,7 +6,8 @@
 #define SHUT_WAYS {"{shut: across}", "{shut: across}", "{shut: across pipe}", "{shut: turn right}"}
 #define COCK(needs, never, share, doubled, role, names, bore, depth, leads_to, traits) \
     {"seacock", 'C', needs, never, share, doubled, ROLE(role), SHUT_WAYS, names, \
-     "leads_to: " leads_to ", bore_mm: " bore ", depth_m: " depth ", bung_mm: " bore, traits, 0}
+     "leads_to: " leads_to ", bore_mm: " bore ", depth_m: " depth ", bung_mm: " bore, \
+     (traits) | ALIKE, 0}
 #define NAMES(...) {__VA_ARGS__}
 
 const struct gear_row opening_rows[] = {

@@ -62,9 +62,8 @@ static const char *const hand_words[] = {"port", "starboard", "centre"};
 
 /* ---- zones, as the program's own list has them ---- */
 
-enum { NO_TRAIT, CATAMARAN_ONLY, IN_HULLS, DRAWN = 4, DRAWN_ON_DECK = 8,
-       DRAWN_ON_MONOHULL_DECK = 16, LOCKER = 32, NARROW = 64, LIVED_IN = 128,
-       MULTIHULL_ONLY = 256, ROOM = 512, AT_DOOR = 1024 };
+enum { NO_TRAIT, CATAMARAN_ONLY, IN_HULLS, DRAWN = 4, LOCKER = 8, NARROW = 16, LIVED_IN = 32,
+       MULTIHULL_ONLY = 64, ROOM = 128, AT_DOOR = 256 };
 enum zone_level { ZONE_BELOW, ZONE_DECK, ZONE_TOP };
 
 static const struct zone_extent {
@@ -78,12 +77,17 @@ static const struct zone_extent {
 #undef EXTENT
 };
 
-/* The first zone whose key begins so: those of two sides reach as far as each other. */
-static const struct zone_extent *extent_of(const char *zone)
+/* Of a zone that tells the side, the one to port, which reaches as far as that to starboard. */
+static const struct zone_extent *extent_of(const struct place_row *row)
 {
-    for (size_t i = 0; i < sizeof zone_extents / sizeof *zone_extents; i++)
-        if (strncmp(zone_extents[i].key, zone, strlen(zone)) == 0)
+    static const char port[] = "_port";
+    size_t length = strlen(row->zone);
+    for (size_t i = 0; i < sizeof zone_extents / sizeof *zone_extents; i++) {
+        const char *key = zone_extents[i].key;
+        if (strncmp(key, row->zone, length) == 0 &&
+            strcmp(key + length, row->form == SIDE_FORM_ZONE ? port : "") == 0)
             return &zone_extents[i];
+    }
     return zone_extents;
 }
 
@@ -149,12 +153,12 @@ void place_to_hand(struct place_drawn *place, enum hand hand)
 
 bool place_below(const struct place_drawn *place)
 {
-    return extent_of(place->row->zone)->level == ZONE_BELOW;
+    return extent_of(place->row)->level == ZONE_BELOW;
 }
 
 bool place_at_hand(const struct place_drawn *place)
 {
-    const struct zone_extent *extent = extent_of(place->row->zone);
+    const struct zone_extent *extent = extent_of(place->row);
     return extent->level != ZONE_BELOW || (extent->traits & ROOM) == 0 ||
            (extent->traits & AT_DOOR) != 0;
 }
@@ -185,7 +189,7 @@ static void metres_write(FILE *file, int centimetres)
 /* Inside the middle half of the zone, and half way out of the side. */
 void place_point_write(struct boat_draw *boat, const struct place_drawn *place)
 {
-    const struct zone_extent *extent = extent_of(place->row->zone);
+    const struct zone_extent *extent = extent_of(place->row);
     int share = draw_between(&boat->draw, 3 * extent->from + extent->to,
                              extent->from + 3 * extent->to);
     int out = place->hand == HAND_CENTRE ? 0 : boat->beam_dm * draw_between(&boat->draw, 20, 36);

@@ -149,10 +149,19 @@ static void operate_expect(struct reading_back *back, const struct call_facts *c
 
 static void call_expect(struct reading_back *back, const struct call_facts *call)
 {
+    size_t count = call->operate_count;
     expect_next(back, "H2", joined(call->title, call->station));
-    for (size_t i = 0; i < call->operate_count; i++)
+    for (size_t i = 0; i + 1 < count; i++)
         operate_expect(back, call, i);
+    bool before = count > 0 && back->next < back->count &&
+                  text_equal(back->texts[back->next].text,
+                             text_plain(test.arena, call->operate[count - 1].text));
+    bool alone = call->script == NULL || back->page->sheet->kind == SHEET_DISTRESS;
+    if (count > 0 && (before || alone))
+        operate_expect(back, call, count - 1);
     script_expect(back, call->script);
+    if (count > 0 && !before && !alone)    /* it stands below list and script */
+        operate_expect(back, call, count - 1);
 }
 
 static void section_expect(struct reading_back *back, const struct section_facts *section)
@@ -312,13 +321,21 @@ static void picture_expect(const struct page *page, const char *objects)
         fail_msg("%s: no picture is told as %s", page->id, told.at);
 }
 
-/* But a mark that is there twice, and letters in the frame of a sign. */
+/* A mark that is there twice, letters in the frame of a sign, and how long the line is by which
+ * one sees that the page was printed at its size. */
+static bool need_not_be_read(const struct page_item *item)
+{
+    return item->block == BLOCK_MARK || item->block == BLOCK_UNAPPROVED ||
+           item->role == ROLE_PLAN_TAG ||
+           (item->block == BLOCK_FOOTER && text_begins(item->run->text, "100"));
+}
+
 static void all_words_are_read(const struct page *page)
 {
     for (size_t i = 0; i < page->count; i++) {
         const struct page_item *item = &page->items[i];
         if (item->kind == PAGE_TEXT && item->reading == 0)
-            assert_true(item->block == BLOCK_MARK || item->role == ROLE_PLAN_TAG);
+            assert_true(need_not_be_read(item));
     }
 }
 

@@ -40,6 +40,21 @@ static void each_stands_at_its_place(void **state)
     arena_free(arena);
 }
 
+/* None of them lies ahead of another. */
+static void several_at_one_point_stand_one_behind_the_other(void **state)
+{
+    struct slot_item items[5];
+    struct slot_body body = hull_of(ROWS);
+    struct arena *arena = arena_new(LIMIT);
+    (void)state;
+    for (int i = 0; i < 5; i++)
+        items[i] = tag_at(QUEUE_PORT, 800, 800);
+    assert_true(slots_find(&body, items, 5, arena));
+    for (int i = 0; i < 5; i++)
+        assert_in_range(items[i].row, 12, 16);
+    arena_free(arena);
+}
+
 static void neighbours_share_rows_from_their_middle(void **state)
 {
     struct slot_item items[6];
@@ -212,6 +227,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(each_stands_at_its_place),
+        cmocka_unit_test(several_at_one_point_stand_one_behind_the_other),
         cmocka_unit_test(neighbours_share_rows_from_their_middle),
         cmocka_unit_test(a_broad_name_has_its_row_alone),
         cmocka_unit_test(what_lies_ahead_never_stands_abaft),
