@@ -11,8 +11,8 @@
 
 static const struct proof_rule rules[RULE_COUNT] = {
     [RULE_SAFE_AREA] = {"G1", "everything stands inside the safe area",
-        "sides 10, head 16, foot 8 mm; on A5 8, 15, 7", "move it inside, or shorten it", PROOF_ERROR,
-        PROOF_PAGE,
+        "sides 10, head 16, foot 8 mm; on A5 8, 15, 7", "move it inside, or shorten it",
+        PROOF_ERROR, PROOF_PAGE,
         "the outer half of a frame's own line (0.35 mm): still 7.6 mm from the paper's edge; the "
         "two marks of what kind of copy it is stand beside the hole, 5 mm from the edge",
         "edges that printers cannot print, 4.0 to 4.3 mm"},

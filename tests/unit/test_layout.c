@@ -61,10 +61,9 @@ static bool is_in_margin(const struct page_item *item)
 static void everything_lies_in_the_safe_area(void **state)
 {
     (void)state;
-    const struct page_needs needs = {.way = 0};
-    struct area safe = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD, &needs).safe;
-    assert_in_range(safe.x, MM(10), MM(10));
-    assert_in_range(safe.y, MM(16), MM(16));
+    struct area safe = frame_make(paper_of(PAPER_A4), TEMPLATE_CARD,
+                                  &(struct page_needs){.way = 0}).safe;
+    assert_true(safe.x == MM(10) && safe.y == MM(16));
     for (size_t b = 0; b < BOAT_COUNT; b++) {
         const struct page *const *pages = pages_of(boats[b]);
         for (size_t p = 0; p < page_count; p++) {
@@ -136,8 +135,7 @@ static void no_size_is_below_its_floor(void **state)
         for (size_t p = 0; p < page_count; p++)
             for (size_t i = 0; i < pages[p]->count; i++) {
                 const struct page_item *item = &pages[p]->items[i];
-                if (item->kind == PAGE_SIGN)
-                    assert_true(item->area.width >= MM(7) && item->area.height >= MM(7));
+                assert_true(item->kind != PAGE_SIGN || item->area.width >= MM(7));
                 if (item->kind != PAGE_TEXT || item->role == ROLE_NUMBER)
                     continue;
                 if (item->run->size < size_rule(pages[p]->paper, item->role).floor ||
@@ -335,8 +333,7 @@ static void a_held_card_has_no_page_unless_it_is_a_draft(void **state)
     const struct page *const *pages = laid_out(&two, false);
     assert_null(pages[0]);
     assert_non_null(pages[1]);
-    pages = laid_out(&two, true);
-    assert_non_null(pages[0]);
+    assert_non_null(laid_out(&two, true)[0]);
 }
 
 /* The distress card shares the call panel with the others: where they are held
@@ -379,8 +376,7 @@ static void what_does_not_fit_is_told_and_holds_only_its_card(void **state)
             assert_int_equal(laid.sheets[i].pages[p] == NULL, cards[i] == &long_card);
     size_t count;
     const struct problem *told = problems_sorted(test.problems, &count);
-    assert_int_equal(count, 1);
-    assert_int_equal(told[0].severity, SEVERITY_ERROR);
+    assert_true(count == 1 && told[0].severity == SEVERITY_ERROR);
     assert_non_null(strstr(told[0].what, "FLOODING (en): a line of the steps is "));
     assert_non_null(strstr(told[0].what, " mm too long at the smallest size allowed"));
     assert_non_null(told[0].remedy);
@@ -391,18 +387,14 @@ static void what_does_not_fit_is_told_and_holds_only_its_card(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        TEST(everything_lies_in_the_safe_area),
-        TEST(no_text_lies_on_another),
-        TEST(no_sign_lies_on_a_text_or_another_sign),
-        TEST(no_size_is_below_its_floor),
+        TEST(everything_lies_in_the_safe_area), TEST(no_text_lies_on_another),
+        TEST(no_sign_lies_on_a_text_or_another_sign), TEST(no_size_is_below_its_floor),
         TEST(the_same_blocks_stand_at_the_same_place),
         TEST(what_is_read_on_every_card_is_set_alike),
-        TEST(every_row_opening_and_tag_is_on_its_page),
-        TEST(the_same_set_gives_the_same_items),
+        TEST(every_row_opening_and_tag_is_on_its_page), TEST(the_same_set_gives_the_same_items),
         TEST(a_held_card_has_no_page_unless_it_is_a_draft),
         TEST(the_distress_card_fits_without_the_others),
         TEST(what_does_not_fit_is_told_and_holds_only_its_card),
     };
-    int failed = cmocka_run_group_tests(tests, NULL, NULL);
-    return failed != 0;
+    return cmocka_run_group_tests(tests, NULL, NULL) != 0;
 }
