@@ -59,8 +59,8 @@ generator_objects := $(generator_sources:%.c=$(build)/%.o)
 # records or of every file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
 fleet_tests := test_each_fact test_each_field test_each_item test_each_sister test_layout \
-               test_page_facts test_paper test_plan test_plan_names test_proof_pages test_proof_raster \
-               test_readers test_proof_table test_reading_pages test_safety_kinds test_safety_page \
+               test_page_facts test_paper test_plan test_plan_generated test_plan_names \
+               test_proof_pages test_proof_raster test_readers test_proof_table test_reading_pages test_safety_kinds test_safety_page \
                test_yaml_edit_any test_yaml_edit_files
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
@@ -153,7 +153,9 @@ $(build)/tests/unit/unit_main.o: room_flags = -I$(dir $(unit_list))
 $(build)/tests/unit/%.unit.o: $(build)/tests/unit/%.o
 	$(Q)objcopy --redefine-sym main=$*_main $< $@
 
-$(unit_program): $(test_objects:.o=.unit.o) $(helper_objects) $(filter-out $(main_object),$(objects))
+# The generator's own main goes by another way: it is a program besides.
+$(unit_program): $(test_objects:.o=.unit.o) $(helper_objects) \
+        $(filter-out %/main.o,$(generator_objects)) $(filter-out $(main_object),$(objects))
 	@[ $(V) = 1 ] || echo "  LINK $@"
 	$(Q)$(LINK) -o $@ $^ $(library_links) -lcmocka
 

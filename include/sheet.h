@@ -159,11 +159,14 @@ struct plan_place {
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
 
-/* Which part of a distress call a page of it is. */
-enum call_part { CALL_PART_WHOLE, CALL_PART_SENDING, CALL_PART_ANSWERING };
+/* Which part of a distress call a page of it is: sending it (or, each apart, the call, what helps
+ * to send it, and the urgency call), or answering (or relay and cancelling apart). */
+enum call_part {
+    CALL_PART_WHOLE, CALL_PART_SENDING, CALL_PART_ANSWERING, CALL_PART_CALL, CALL_PART_HELP,
+    CALL_PART_URGENCY, CALL_PART_RELAY, CALL_PART_CANCEL
+};
 
-/* Parts that any kind of sheet may have, with the whole. */
-#define SHEET_PARTS 3
+#define SHEET_PARTS 8    /* that any kind of sheet may have, with the whole */
 
 /* Does that part show what lies at this level? */
 bool plan_part_shows(enum plan_part part, enum level level);

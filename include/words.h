@@ -110,8 +110,15 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(ANSWER_WHEN, answer_when, PLAIN, "") \
     X(ANSWER_WHEN_ALERT, answer_when_alert, PLAIN, "") \
     X(ANSWER_CALL_LINE, answer_call_line, PLAIN, "number") \
-    X(DISTRESS_NAMED_AS_ABOVE, distress_named_as_above, PLAIN, "this_is") \
-    X(DISTRESS_THEN_AS_ABOVE, distress_then_as_above, PLAIN, "over") \
+    X(CALL_PAGE_LINE, call_page_line, PLAIN, "urgency number") \
+    X(HELP_TITLE, help_title, PLAIN, "") \
+    X(HELP_CALL_LINE, help_call_line, PLAIN, "number") \
+    X(URGENCY_TITLE, urgency_title, PLAIN, "") \
+    X(RELAY_TITLE, relay_title, PLAIN, "") \
+    X(CANCEL_TITLE, cancel_title, PLAIN, "") \
+    X(CANCEL_WHEN, cancel_when, PLAIN, "") \
+    X(DISTRESS_NAMED_AS_MAYDAY, distress_named_as_mayday, PLAIN, "this_is") \
+    X(DISTRESS_THEN_AS_MAYDAY, distress_then_as_mayday, PLAIN, "over") \
     X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "over") \
     X(DISTRESS_WHAT_ENDED, distress_what_ended, PLAIN, "") \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \

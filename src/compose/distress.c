@@ -1,5 +1,5 @@
 /* distress.c - the distress card: working the set, every script, the natures of distress, the
- * boat's name spelled, and what its two pages are called (room: compose). */
+ * boat's name spelled, and what its pages are called (room: compose). */
 #include "compose_room.h"
 
 #include "promise.h"
@@ -38,9 +38,9 @@ struct shortening {
 };
 
 static const struct shortening shortenings[] = {
-    {.form = SCRIPT_PAN_PAN, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_ABOVE,
+    {.form = SCRIPT_PAN_PAN, .from_count = 2, .named = WORD_DISTRESS_NAMED_AS_MAYDAY,
      .from = {ELEMENT_NAME, ELEMENT_IDENTITY}, .tail_count = 2,
-     .ended = WORD_DISTRESS_THEN_AS_ABOVE,
+     .ended = WORD_DISTRESS_THEN_AS_MAYDAY,
      .tail = {ELEMENT_POSITION, ELEMENT_OTHER}},
     {.form = SCRIPT_RELAY, .tail_count = 3,
      .tail = {ELEMENT_POSITION, ELEMENT_NATURE, ELEMENT_OTHER},
@@ -286,31 +286,69 @@ void distress_call_compose(struct composing *composing, struct sheet *sheet)
     general_call_make(composing, sheet);
 }
 
-/* ---- the two pages ---- */
+/* ---- the pages ---- */
 
-/* A word that names the page of that index: "card 2B". */
-static const char *word_of_page(struct composing *composing, enum word word, size_t index)
+static const struct phrase *call_page_named(struct composing *composing, size_t index)
 {
-    return phrase_said(composing,
-                       phrase_word(composing->arena, word, "number",
-                                   phrase_verbatim(composing->arena,
-                                                   page_number(composing, index)), NULL));
+    return phrase_verbatim(composing->arena, page_number(composing, index));
 }
 
-/* The second page is about the distress of others, and about ending one's own. */
+/* A word that names the page of that index: "card 2B". */
+static const struct phrase *phrase_of_page(struct composing *composing, enum word word,
+                                           size_t index)
+{
+    return phrase_word(composing->arena, word, "number", call_page_named(composing, index), NULL);
+}
+
+/* How a page that shows that part is headed; WORD_COUNT: as the sheet. */
+static const struct part_words {
+    enum call_part part;
+    enum word title, when, line;
+} part_words[] = {
+    {CALL_PART_ANSWERING, WORD_ANSWER_TITLE, WORD_ANSWER_WHEN_ALERT, WORD_ANSWER_CALL_LINE},
+    {CALL_PART_HELP, WORD_HELP_TITLE, WORD_COUNT, WORD_HELP_CALL_LINE},
+    {CALL_PART_URGENCY, WORD_URGENCY_TITLE, WORD_COUNT, WORD_HELP_CALL_LINE},
+    {CALL_PART_RELAY, WORD_RELAY_TITLE, WORD_ANSWER_WHEN, WORD_ANSWER_CALL_LINE},
+    {CALL_PART_CANCEL, WORD_CANCEL_TITLE, WORD_CANCEL_WHEN, WORD_ANSWER_CALL_LINE}};
+
+static void part_when_make(struct composing *composing, struct pages_facts *pages,
+                           enum call_part part, enum word when)
+{
+    const char *signs = when == WORD_COUNT ? ""
+                                           : phrase_said(composing, word_alone(composing, when));
+    pages->signs_of_two[part] = signs;
+    for (size_t last = 0; last < SHEET_PAGES_MOST; last++)
+        pages->signs_of_many[part][last] = signs;
+}
+
+static void part_line_make(struct composing *composing, struct pages_facts *pages,
+                           enum call_part part, const struct phrase *line)
+{
+    struct place origin = source_whole(composing->slot->procedure->source);
+    pages->call_lines[part] = cases_of(composing->arena,
+                                       (struct card_text){phrase_said(composing, line), origin});
+}
+
+/* Other pages than the first are about what helps to send a call, about the distress of others,
+ * and about ending one's own. */
 static void call_pages_make(struct composing *composing, struct sheet *sheet)
 {
     struct pages_facts *pages = pages_add(composing, sheet);
-    pages->titles[CALL_PART_ANSWERING] =
-        phrase_said(composing, phrase_upper(composing->arena,
-                                            word_alone(composing, WORD_ANSWER_TITLE)));
-    enum word when = boat_can_alert(composing->in->boat) ? WORD_ANSWER_WHEN_ALERT
-                                                         : WORD_ANSWER_WHEN;
-    pages->signs_of_two[CALL_PART_ANSWERING] = phrase_said(composing, word_alone(composing, when));
-    pages->call_lines[CALL_PART_ANSWERING] =
-        cases_of(composing->arena,
-                 (struct card_text){word_of_page(composing, WORD_ANSWER_CALL_LINE, 0),
-                                    sheet->origin});
+    for (size_t i = 0; i < sizeof part_words / sizeof *part_words; i++) {
+        const struct part_words *own = &part_words[i];
+        bool alert = boat_can_alert(composing->in->boat);
+        enum word when = own->when == WORD_ANSWER_WHEN_ALERT && !alert ? WORD_ANSWER_WHEN
+                                                                      : own->when;
+        pages->titles[own->part] =
+            phrase_said(composing, phrase_upper(composing->arena,
+                                                word_alone(composing, own->title)));
+        part_when_make(composing, pages, own->part, when);
+        part_line_make(composing, pages, own->part, phrase_of_page(composing, own->line, 0));
+    }
+    part_line_make(composing, pages, CALL_PART_CALL,
+                   phrase_word(composing->arena, WORD_CALL_PAGE_LINE,
+                               "urgency", call_page_named(composing, 2),
+                               "number", call_page_named(composing, 3), NULL));
 }
 
 void distress_compose(struct composing *composing, struct sheet *sheet,
@@ -319,10 +357,10 @@ void distress_compose(struct composing *composing, struct sheet *sheet,
     bool radio = !no_radio_aboard(composing->in->boat);
     (void)others;
     signs_make(composing, sheet, NULL, word_alone(composing, WORD_DISTRESS_WHEN));
-    const char *line = radio ? word_of_page(composing, WORD_DISTRESS_CALL_LINE, 1)
-                             : phrase_said(composing,
-                                           word_alone(composing, WORD_CALL_NO_RADIO_ABOARD));
-    cases_add_block(composing, sheet, (struct card_text){line, sheet->origin});
+    const struct phrase *line = radio ? phrase_of_page(composing, WORD_DISTRESS_CALL_LINE, 1)
+                                      : word_alone(composing, WORD_CALL_NO_RADIO_ABOARD);
+    cases_add_block(composing, sheet,
+                    (struct card_text){phrase_said(composing, line), sheet->origin});
     warnings_make(composing, sheet);
     distress_call_compose(composing, sheet);
     contact_make(composing, sheet);

@@ -18,8 +18,9 @@ static const struct block_row {
 } blocks[] = {
     {BLOCK_NATURE, BELOW_CALL, 2},    {BLOCK_NO_ANSWER, LEFT_COLUMN, 1},
     {BLOCK_SPELL, LEFT_COLUMN, 1},    {BLOCK_CAUTIONS, LEFT_COLUMN, 1},
-    {BLOCK_PAN_PAN, RIGHT_COLUMN, 1}, {BLOCK_RELAY, OTHER_PAGE, 1},
-    {BLOCK_DOWNGRADE, OTHER_PAGE, 1}, {BLOCK_CANCEL, OTHER_PAGE, 1},
+    {BLOCK_PAN_PAN, RIGHT_COLUMN, 1}, {BLOCK_PAN_PAN, OTHER_PAGE, 1},
+    {BLOCK_RELAY, OTHER_PAGE, 1},     {BLOCK_DOWNGRADE, OTHER_PAGE, 1},
+    {BLOCK_CANCEL, OTHER_PAGE, 1},
     {BLOCK_SPELL, OTHER_PAGE, 1},     {BLOCK_HINTS, OTHER_PAGE, 1}};
 #define BLOCKS_OF_PAGE (sizeof blocks / sizeof *blocks)
 
@@ -134,14 +135,25 @@ static void over_find(struct laid_sending *laid)
     laid->over = sending_height(laid) - laid->frame.at[AREA_BODY].height;
 }
 
+/* Where nothing stands in the right column, the left has the width of both. */
+static enum page_area left_area(const struct laid_sending *laid)
+{
+    return laid->right.count == 0 ? AREA_BODY : AREA_LEFT;
+}
+
 /* In one way of the template. */
 static void lower_lay(struct laid_sending *laid, int way)
 {
     const struct area *at = laid->frame.at;
     laid->needs.way = way;
     laid->frame = frame_make(laid->pen->paper, TEMPLATE_DISTRESS, &laid->needs);
-    laid->left = column_lay(laid->pen, LEFT_COLUMN, laid->size, at[AREA_LEFT].width);
     laid->right = column_lay(laid->pen, RIGHT_COLUMN, laid->size, at[AREA_RIGHT].width);
+    laid->left = column_lay(laid->pen, LEFT_COLUMN, laid->size, at[left_area(laid)].width);
+}
+
+static bool has_call(const struct pen *pen)
+{
+    return sheet_block(pen->sheet, BLOCK_CALL) != NULL;
 }
 
 /* In the way in which the columns are lowest. */
@@ -164,7 +176,8 @@ static bool below_fits_at(void *of, mpt size)
 static bool call_fits_at(void *of, mpt size)
 {
     struct laid_sending *laid = of;
-    laid->spoken = spoken_lay(laid->pen, size, laid->frame.at[AREA_BODY].width);
+    if (has_call(laid->pen))
+        laid->spoken = spoken_lay(laid->pen, size, laid->frame.at[AREA_BODY].width);
     over_find(laid);
     return laid->over <= 0;
 }
@@ -187,13 +200,15 @@ static struct laid_sending sending_lay(const struct pen *pen, const struct page_
 static void sending_place(struct pen *pen, const struct laid_sending *laid)
 {
     const struct area *at = laid->frame.at;
-    struct area next = at[AREA_BODY], left = at[AREA_LEFT], right = at[AREA_RIGHT];
+    struct area next = at[AREA_BODY], left = at[left_area(laid)], right = at[AREA_RIGHT];
     mpt spare = -laid->over, said = spare < laid->spoken.spare ? spare : laid->spoken.spare;
     mpt gap = SECTION_GAP + (spare - said) / 2;
     gap = gap > SECTION_GAP_MOST ? SECTION_GAP_MOST : gap;
     next.height = laid->spoken.height + said;
-    spoken_place(pen, &laid->spoken, next);
-    next.y += next.height + gap;
+    if (has_call(pen)) {
+        spoken_place(pen, &laid->spoken, next);
+        next.y += next.height + gap;
+    }
     next.height = laid->across.height;
     column_place(pen, &laid->across, next);
     left.y = right.y = next.y + next.height + gap;
@@ -244,7 +259,7 @@ static bool answering_place(struct pen *pen, const struct pen *trial, const stru
 bool distress_sheet_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     struct frame frame = frame_make(pen->paper, TEMPLATE_DISTRESS, &shared->needs);
-    if (sheet_block(pen->sheet, BLOCK_CALL) == NULL)
+    if (!has_call(pen) && sheet_block(pen->sheet, BLOCK_NATURE) == NULL)
         return answering_place(pen, trial, &frame);
     struct laid_sending laid = sending_lay(trial, &shared->needs);
     if (laid.over > 0) {

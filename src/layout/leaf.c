@@ -265,24 +265,36 @@ struct call_page {
     struct page_needs needs;
     struct laid_panel panel;
     struct frame frame;
+    size_t lines;             /* of what is said, at the least size */
 };
 
+static size_t lines_said(const struct laid_panel *panel)
+{
+    size_t lines = 0;
+    for (size_t i = 0; i < panel->script.count; i++)
+        lines += panel->script.phrases[i].words.line_count;
+    return lines;
+}
+
+/* Without a line of what is said that breaks where it does not at the least size. */
 static bool call_has_room(void *of, mpt size)
 {
     struct call_page *page = of;
     page->panel = panel_lay(page->pen, size, safe_width(page->pen->paper));
     page->needs.height[AREA_PANEL] = page->panel.height;
     page->frame = frame_make(page->pen->paper, TEMPLATE_CARD_CALL, &page->needs);
-    return page->frame.at[AREA_BODY].height >= 0;
+    return page->frame.at[AREA_BODY].height >= 0 && lines_said(&page->panel) <= page->lines;
 }
 
-/* It stands on the foot, as on other cards. */
+/* It stands on the foot, as on other cards, in type as large as that of the distress call. */
 bool card_call_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     struct call_page page = {.pen = trial, .needs = shared->needs};
     page.needs.contact_yielded = sheet_block(pen->sheet, BLOCK_CONTACT) == NULL;
-    call_has_room(&page, size_that_fits(size_rule(pen->paper, ROLE_SCRIPT), SIZE_STEP,
-                                        call_has_room, &page));
+    struct size_rule rule = spoken_size_rule(pen->paper);
+    call_has_room(&page, rule.floor);
+    page.lines = lines_said(&page.panel);
+    call_has_room(&page, size_that_fits(rule, SIZE_STEP, call_has_room, &page));
     mpt over = -page.frame.at[AREA_BODY].height;
     if (over > 0) {
         pen_too_long(pen, pen->sheet->boat->facts.name.place, over,

@@ -34,7 +34,9 @@ static void words_add(const struct pen *pen, struct phrase *phrase, const char *
     struct piece *pieces = pieces_parse(pen, &style, text, &count);
     for (size_t i = 0; i < count; i++) {
         bool point = i == 0 && (pieces[i].text[0] == '.' || pieces[i].text[0] == ',');
+        bool dot = i == 0 && text_begins(pieces[i].text, "·");    /* it begins no line */
         *phrase_grow(pen, phrase) = pieces[i];
+        phrase->pieces[phrase->count - 1].tied |= dot && phrase->count > 1;
         phrase->keep[phrase->count - 1] = i > 0;
         if (point && phrase->count > 1)
             phrase->pieces[phrase->count - 1].joined = true;

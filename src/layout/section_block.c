@@ -114,20 +114,35 @@ static void columns_share(const struct pen *pen, struct laid_section *laid,
     *laid = best;
 }
 
+/* In two columns the second begins behind so many lines. */
+static void lines_lay_in(const struct pen *pen, struct laid_section *laid, size_t first_of_second,
+                         struct lines_room room)
+{
+    const struct section_facts *section = laid->section;
+    struct lines_columns columns = {
+        {section, 0, first_of_second, 0, room.width, 0},
+        {section, first_of_second, section->line_count, 0, 0, 0}};
+    columns.first.tab = tab_width(pen, &columns.first, room.size);
+    columns.second.tab = tab_width(pen, &columns.second, room.size);
+    if (first_of_second < section->line_count)
+        columns_share(pen, laid, &columns, room);
+    else
+        columns_lay(pen, laid, &columns, room.size);
+}
+
+/* In several columns, unless they are lower in one: where the page is narrow. */
 static void lines_lay(const struct pen *pen, struct laid_section *laid,
                       const struct section_look *look, mpt width)
 {
-    const struct section_facts *section = laid->section;
-    mpt size = look->sizes.letters;
-    size_t half = look->columns > 1 ? (section->line_count + 1) / 2 : section->line_count;
-    struct lines_columns columns = {{section, 0, half, 0, width, 0},
-                                    {section, half, section->line_count, 0, 0, 0}};
-    columns.first.tab = tab_width(pen, &columns.first, size);
-    columns.second.tab = tab_width(pen, &columns.second, size);
-    if (half < section->line_count)
-        columns_share(pen, laid, &columns, (struct lines_room){size, width});
-    else
-        columns_lay(pen, laid, &columns, size);
+    struct lines_room room = {look->sizes.letters, width};
+    size_t count = laid->section->line_count;
+    struct laid_section two = *laid;
+    lines_lay_in(pen, laid, count, room);
+    if (look->columns < 2 || count < 2)
+        return;
+    lines_lay_in(pen, &two, (count + 1) / 2, room);
+    if (two.lines_height < laid->lines_height)
+        *laid = two;
 }
 
 static void words_of_section_place(struct pen *pen, const struct laid_words *laid,

@@ -41,12 +41,20 @@ static struct laid_act act_lay(const struct pen *pen, const struct card_text *li
     return act;
 }
 
+/* How much lower than its disc the first line begins, which is in the middle of it. */
+static mpt words_down(const struct pen *pen, const struct laid_act *act)
+{
+    mpt disc = grown(pen->paper, STEP_DISC), line = act->words.line_height;
+    return disc > line ? (disc - line) / 2 : 0;
+}
+
 static struct laid_act numbered_lay(const struct pen *pen, size_t index, mpt size, mpt width)
 {
     struct laid_act act = act_lay(pen, &sheet_call(pen->sheet)->acts[index], size,
                                   pair_width(width) - act_indent(pen));
     mpt disc = grown(pen->paper, STEP_DISC);
     act.number = text_format(pen->arena, "%zu", index + 1);
+    act.height += words_down(pen, &act);
     act.height = act.height > disc ? act.height : disc;
     return act;
 }
@@ -88,7 +96,7 @@ static void act_place(struct pen *pen, const struct laid_act *act, struct point 
     mpt disc = grown(pen->paper, STEP_DISC), line = act->words.line_height;
     struct style number = {ROLE_NUMBER, FACE_BOLD, size_rule(pen->paper, ROLE_NUMBER).floor,
                            INK_WHITE};
-    mpt down = disc > line ? (disc - line) / 2 : 0, up = line > disc ? (line - disc) / 2 : 0;
+    mpt up = line > disc ? (line - disc) / 2 : 0;
     if (act->number == NULL) {
         paragraph_place(pen, &act->words, at.x, at.y);
         return;
@@ -98,7 +106,7 @@ static void act_place(struct pen *pen, const struct laid_act *act, struct point 
     pen_text(pen, &number, at.x + (disc - pen_width(pen, &number, act->number)) / 2,
              baseline_in(at.y + up, disc, number.size), act->number, strlen(act->number),
              act->words.origin);
-    paragraph_place(pen, &act->words, at.x + act_indent(pen), at.y + down);
+    paragraph_place(pen, &act->words, at.x + act_indent(pen), at.y + words_down(pen, act));
     reading_end(pen, outer);
 }
 

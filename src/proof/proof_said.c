@@ -80,7 +80,8 @@ void proof_said(struct proofing *p)
 /* A page of several is headed by words of its own. */
 static bool is_of_pages(enum block_key key)
 {
-    return key == BLOCK_TITLE || key == BLOCK_SIGNS || key == BLOCK_PAGES;
+    return key == BLOCK_TITLE || key == BLOCK_SIGNS || key == BLOCK_CALL_LINE ||
+           key == BLOCK_PAGES;
 }
 
 void proof_whole(const struct laid_sheet *laid, struct proofing *const *pages, size_t count)

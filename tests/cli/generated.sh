@@ -83,9 +83,29 @@ done <"$scratch/faulty"
 
 # ---- read back ----
 
+# slots_check FILE RECORD: tags at one place on all cards of a set, on their sides.
+slots_check() {
+    pdftotext -bbox "$1" "$scratch/boxes"
+    awk -f tests/readback/slots.awk record=1 "$2" record=0 "$scratch/boxes"
+}
+
 step=$(((BOATS + SAMPLE - 1) / SAMPLE))
 for file in $(find "$out" -name '*.pdf' | sort | awk -v step="$step" 'NR % step == 0'); do
-    words_check "$file" | grep " lies over " | sed "s,^,${file##*/}: ,"
-done >"$scratch/overlaps"
+    name=$(basename "$file" .pdf)
+    words_check "$file" | grep ' lies over ' | sed "s/^/$name: /" >>"$scratch/overlaps"
+    slots_check "$file" "$base/boats/$name.yaml" | sed "s/^/$name: /" >>"$scratch/slots"
+done
 expect_empty generated-no-overlap "$(head -n 5 "$scratch/overlaps")"
+expect_empty generated-one-place-and-side "$(head -n 5 "$scratch/slots")"
+
+# What is looked for is found: a record of the other hand, a page from another set.
+file=$out/b00000.pdf
+sed 's/port/left/g; s/starboard/port/g; s/left/starboard/g' "$base/boats/b00000.yaml" >"$scratch/mirrored"
+slots_check "$file" "$scratch/mirrored" | grep -q 'is to .* off the middle' && ok generated-side-told ||
+    not_ok generated-side-told
+pdftotext -bbox "$file" "$scratch/one"
+pdftotext -bbox "$out/b00009.pdf" "$scratch/second"
+cat "$scratch/one" "$scratch/second" >"$scratch/both"
+awk -f tests/readback/slots.awk record=1 "$base/boats/b00000.yaml" record=0 "$scratch/both" |
+    grep -q 'stands elsewhere' && ok generated-place-told || not_ok generated-place-told
 exit $failures

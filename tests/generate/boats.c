@@ -1,10 +1,12 @@
 /* boats.c - a folder of generated boats: the base and a file a boat. */
 #include "boats.h"
+#include "boat_draw.h"
 
 #define PATH_SIZE 1024
 #define NAME_SIZE 32
 
 static const char *const centres[] = {"Skerry Sound", "Whin Islands", "Thornback Skerries", NULL};
+static const char *const channels[] = {"67", "12", "10", "72", NULL};
 static const char *const sea_areas[] = {"A1", "A1", "A2", "A3", NULL};
 
 static FILE *file_make(const char *folder, const char *name)
@@ -29,9 +31,9 @@ static bool base_write(const char *folder, struct draw *draw)
     fprintf(file, "# Invented: no such place, company, number or rescue centre.\nbase:\n");
     fprintf(file, "  name: %s Boats (specimen)\n  specimen: yes\n", centre);
     fprintf(file, "  phone_24h: \"+999 00 000 040\"\n  position: 12 30.50 N 060 15.25 E\n");
-    fprintf(file, "rescue_centre: {name: %s, call: COASTGUARD, channel: \"%d\", "
+    fprintf(file, "rescue_centre: {name: %s, call: COASTGUARD, channel: \"%s\", "
             "phone: \"+999 00 000 041\",\n  checked_on: 2026-11-02, antenna_m: 120}\n",
-            centre, draw_between(draw, 60, 80));
+            centre, draw_text(draw, channels));
     fprintf(file, "cruising_area: {latitude: north, longitude: east, sea_area: %s, "
             "variation: 4 E,\n  variation_on: 2026-01-01}\n", draw_text(draw, sea_areas));
     fprintf(file, "shelters:\n  - {name: Long Bay (specimen), position: 12 25.90 N 060 08.70 E}\n");

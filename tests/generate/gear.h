@@ -2,7 +2,7 @@
 #ifndef MAYDECK_GENERATE_GEAR_H
 #define MAYDECK_GENERATE_GEAR_H
 
-#include "boats.h"
+#include "boat_draw.h"
 
 /* What else is true of a row. */
 enum gear_trait {

@@ -2,7 +2,7 @@
 #ifndef MAYDECK_GENERATE_KINDS_H
 #define MAYDECK_GENERATE_KINDS_H
 
-#include "boats.h"
+#include "boat_draw.h"
 
 /* A set of engines: what it makes true of the boat, and its lines in the record. */
 struct engine_set { uint64_t facts; const char *lines; };

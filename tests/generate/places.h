@@ -2,7 +2,7 @@
 #ifndef MAYDECK_GENERATE_PLACES_H
 #define MAYDECK_GENERATE_PLACES_H
 
-#include "boats.h"
+#include "boat_draw.h"
 
 /* How the side of a place is told. */
 enum side_form {

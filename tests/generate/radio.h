@@ -2,7 +2,7 @@
 #ifndef MAYDECK_GENERATE_RADIO_H
 #define MAYDECK_GENERATE_RADIO_H
 
-#include "boats.h"
+#include "boat_draw.h"
 
 /* The section `radio`; sets FACT(RADIO), FACT(DSC) and the number that is the boat's own. */
 void radio_write(struct boat_draw *boat, int index);

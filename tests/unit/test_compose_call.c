@@ -280,7 +280,7 @@ static void scripts_of_the_second_page_say_who_speaks(void **state)
     const char *urgent = script_text(sheet_section(card, BLOCK_PAN_PAN)->script, test.arena);
     assert_null(strstr(urgent, "TAMARISK"));
     assert_non_null(strstr(urgent, words_fill(test.words, test.arena,
-                                              WORD_DISTRESS_NAMED_AS_ABOVE, "this_is",
+                                              WORD_DISTRESS_NAMED_AS_MAYDAY, "this_is",
                                               SPOKEN_THIS_IS, NULL)));
     const char *over = script_text(sheet_section(card, BLOCK_DOWNGRADE)->script, test.arena);
     const char *ended = strstr(over, word(WORD_DISTRESS_WHAT_ENDED));

@@ -1,4 +1,4 @@
-/* test_distress_pages.c - a distress call over two pages: every block on one of them, the call
+/* test_distress_pages.c - a distress call over its pages: every block on one of them, the call
  * first and largest, and long names that take smaller type or move, but are never refused. */
 #include <stdarg.h>
 #include <stddef.h>
@@ -21,18 +21,24 @@ static const char *const boats[] = {
 
 static struct laid_sheet laid;
 
-/* The distress card of the case's boat, by itself. */
-static void lay_out(void)
+/* The distress card of the case's boat, by itself, with all its pages. */
+static void lay_out_on(enum paper_key paper)
 {
     const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
     const struct sheet **one = arena_array(test.arena, 1, sizeof *one);
     struct sheet_set *set = arena_alloc(test.arena, sizeof *set);
     one[0] = card;
     *set = (struct sheet_set){.sheets = one, .count = 1};
-    struct layout_input input = {set, faces, paper_of(PAPER_A4), false};
+    struct layout_input input = {.set = set, .faces = faces, .paper = paper_of(paper)};
     laid = layout_set(&input, test.arena, test.problems).sheets[0];
-    if (card->held || laid.pages[0] == NULL || laid.pages[laid.page_count - 1] == NULL)
-        fail_msg("%s", case_problems_text(&test));
+    for (size_t p = 0; p < laid.page_count; p++)
+        if (card->held || laid.pages[p] == NULL)
+            fail_msg("%s", case_problems_text(&test));
+}
+
+static void lay_out(void)
+{
+    lay_out_on(PAPER_A4);
 }
 
 static void lay_out_boat(const char *boat)
@@ -118,6 +124,25 @@ static void each_page_says_which_it_is(void **state)
     assert_string_equal(sheet_signs(second)->signs,
                         words_get(test.words, WORD_ANSWER_WHEN_ALERT));
     assert_string_equal(laid.pages[1]->id, "distress_call_2");
+}
+
+/* On leaves of two sides the call has the first alone; PAN PAN one as well. */
+static void on_small_paper_there_are_more_pages(void **state)
+{
+    (void)state;
+    static const enum block_key firsts[] = {BLOCK_CALL, BLOCK_NATURE, BLOCK_PAN_PAN, BLOCK_RELAY,
+                                            BLOCK_CANCEL};
+    for (size_t b = 0; b < BOAT_COUNT; b++) {
+        case_boat(&test, boats[b]);
+        lay_out_on(PAPER_A5);
+        assert_in_range(laid.page_count, 4, 5);
+        assert_each_block_once();
+        for (size_t p = 0; p < laid.page_count; p++)
+            assert_true(is_placed(laid.pages[p], firsts[p]));
+        const struct sheet *call = laid.pages[0]->sheet;
+        assert_non_null(strstr(sheet_cases(call)->items[1].text, "card 2C"));
+        assert_non_null(strstr(sheet_cases(call)->items[2].text, "card 2D"));
+    }
 }
 
 /* Nobody answers or cancels without a radio. */
@@ -238,6 +263,8 @@ static void a_name_of_34_letters_is_never_refused(void **state)
     lay_out();
     mpt large = size_in(laid.pages[0], BLOCK_CALL);
     case_boat(&test, boat_named(LONG_NAME, ""));
+    lay_out_on(PAPER_A5);
+    assert_each_block_once();
     lay_out();
     mpt small = size_in(laid.pages[0], BLOCK_CALL);
     assert_in_range(small, 12000, large);
@@ -268,7 +295,7 @@ static void a_long_line_breaks_before_the_call_sign(void **state)
 static void what_is_spelled_moves_before_anything_yields(void **state)
 {
     (void)state;
-    struct pen pen = {.arena = test.arena};
+    struct pen pen = {.arena = test.arena, .paper = paper_of(PAPER_A4)};
     bool full[] = {true, false};
     case_boat(&test, boat_named(LONG_NAME, "  urgency_steps: [press MENU, choose URGENCY]\n"));
     struct laying laying = {.whole = case_card(case_compose(&test, false), "distress_call"),
@@ -295,6 +322,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         TEST(each_block_stands_on_one_page),
         TEST(each_page_says_which_it_is),
+        TEST(on_small_paper_there_are_more_pages),
         TEST(without_a_radio_there_is_one_page),
         TEST(the_call_stands_above_all_that_helps_to_send_it),
         TEST(the_call_is_read_before_the_cautions),

@@ -18,7 +18,7 @@ static const struct paper small = {
     .foot = MM(9), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 500,
     .title_mm = 1600};
 static const struct paper large = {
-    .key = "large", .width = MM(240), .height = MM(340), .side = MM(10), .head = MM(10),
+    .key = "large", .width = MM(240), .height = MM(340), .side = MM(10), .head = MM(12),
     .foot = MM(10), .punch_down = 0, .punch_clear = MM(21), .reading_mm = 500,
     .title_mm = 1600};
 static const struct paper far = {
@@ -30,7 +30,7 @@ static const struct paper tall = {
     .foot = MM(8), .punch_down = MM(8), .punch_clear = MM(21), .reading_mm = 550,
     .title_mm = 1600};
 static const struct paper near = {
-    .key = "near", .width = MM(210), .height = MM(297), .side = MM(10), .head = MM(10),
+    .key = "near", .width = MM(210), .height = MM(297), .side = MM(10), .head = MM(12),
     .foot = MM(8), .punch_down = 0, .punch_clear = MM(21), .reading_mm = 450,
     .title_mm = 1600};
 
