@@ -129,7 +129,8 @@ static void no_size_is_below_its_floor(void **state)
         for (size_t p = 0; p < page_count; p++)
             for (size_t i = 0; i < pages[p]->count; i++) {
                 const struct page_item *item = &pages[p]->items[i];
-                assert_true(item->kind != PAGE_SIGN || item->area.width >= MM(7));
+                assert_true(item->kind != PAGE_SIGN ||
+                            (item->area.width >= MM(7) && item->area.height >= MM(7)));
                 if (item->kind != PAGE_TEXT || item->role == ROLE_NUMBER)
                     continue;
                 if (item->run->size < size_rule(pages[p]->paper, item->role).floor ||
@@ -322,8 +323,7 @@ static void a_held_card_has_no_page_unless_it_is_a_draft(void **state)
     struct sheet_set two = {.sheets = cards, .count = 2};
     held.held = true;
     const struct page *const *pages = laid_out(&two, false);
-    assert_null(pages[0]);
-    assert_non_null(pages[1]);
+    assert_true(pages[0] == NULL && pages[1] != NULL);
     assert_non_null(laid_out(&two, true)[0]);
 }
 
