@@ -47,6 +47,7 @@ struct laid_row {
     enum row_form form;
     mpt height;
     size_t place_lines, item_lines;
+    bool signs_high;              /* its signs are higher than its words */
     mpt over;                     /* how far its longest line passes its room; <= 0: none does */
 };
 struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting,

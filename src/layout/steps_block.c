@@ -66,12 +66,12 @@ static mpt rows_height(const struct laid_step *laid)
     return height;
 }
 
-/* Signs that stand below words keep clear of what reaches below their line. A row of lines is
- * higher than its signs. */
+/* Signs that stand below words keep clear of what reaches below their line; signs of rows that
+ * are higher stand clear of it as it is. */
 static mpt rows_down(const struct laid_steps *steps, const struct laid_step *laid)
 {
-    bool below_words = laid->step->row_count > 0 && laid->rows[0].form != ROW_OF_LINES &&
-                       steps->setting->signs > 1;
+    bool below_words = laid->step->row_count > 0 && steps->setting->signs > 1 &&
+                       (laid->rows[0].form != ROW_OF_LINES || laid->rows[0].signs_high);
     return below_words ? ROW_BELOW_WORDS : 0;
 }
 
