@@ -46,8 +46,8 @@ struct laid_row {
     const struct card_row *row;
     enum row_form form;
     mpt height;
+    mpt signs_down;               /* where its signs begin, below its upper edge */
     size_t place_lines, item_lines;
-    bool signs_high;              /* its signs are higher than its words */
     mpt over;                     /* how far its longest line passes its room; <= 0: none does */
 };
 struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting,

@@ -148,8 +148,8 @@ static void row_height_set(const struct pen *pen, const struct row_setting *sett
 {
     mpt words = words_height(setting, laid) + ROW_CLEAR;
     mpt signs = signs_height(pen, setting, laid->row) + ROW_SIGN_CLEAR;
-    laid->signs_high = signs > words;
-    laid->height = laid->signs_high ? signs : words;
+    laid->height = words > signs ? words : signs;
+    laid->signs_down = (laid->height - signs + ROW_SIGN_CLEAR) / 2;
 }
 
 struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting,
