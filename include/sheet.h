@@ -132,6 +132,7 @@ struct plan_zone {
     const struct zone *zone;
     const char *name;
     enum side side;               /* of a room in a hull: which; SIDE_NONE: in the middle */
+    bool yields;                  /* where the plan has no room for its tags and for this name */
 };
 
 /* ---- the safety plan ---- */

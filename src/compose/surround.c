@@ -174,7 +174,7 @@ static bool is_hers(const struct boat *boat, const struct zone *zone)
 /* A name in the middle of the plan must be true of the middle of the boat. */
 static bool is_landmark(const struct zone *zone, const struct boat *boat)
 {
-    if (!zone->drawn || zone->side == SIDE_PORT || zone->side == SIDE_STARBOARD)
+    if ((!zone->drawn && !zone->room) || zone->side == SIDE_PORT || zone->side == SIDE_STARBOARD)
         return false;
     if (boat->catamaran && (zone->in_hulls || is_sided_family(zone)))
         return false;
@@ -190,21 +190,56 @@ static bool is_hull_landmark(const struct zone *zone, const struct boat *boat)
            is_hers(boat, zone);
 }
 
+static bool holds_gear_on(const struct boat *boat, const struct zone *zone, enum side side)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (boat->equipment[i].place_zone == zone && boat->equipment[i].place_side == side)
+            return true;
+    return false;
+}
+
+/* Landmarks of a boat, while they are gathered. */
+struct landmarks {
+    struct composing *composing;
+    struct plan_zone *zones;
+    size_t count;
+};
+
+static void landmark_add(struct landmarks *landmarks, const struct zone *zone, enum side side)
+{
+    struct composing *composing = landmarks->composing;
+    landmarks->zones[landmarks->count++] = (struct plan_zone){
+        zone, phrase_said(composing, phrase_zone(composing->arena, zone)), side, !zone->drawn};
+}
+
+/* Of a catamaran's rooms that both hulls may have, those in which gear tells the hull. */
+static void hull_rooms_add(struct landmarks *landmarks, const struct zone *zone)
+{
+    const struct boat *boat = landmarks->composing->in->boat;
+    if (!boat->catamaran || !zone->in_hulls || !zone->room || zone->side != SIDE_NONE ||
+        !is_hers(boat, zone))
+        return;
+    for (enum side side = SIDE_PORT; side <= SIDE_STARBOARD; side++)
+        if (holds_gear_on(boat, zone, side))
+            landmark_add(landmarks, zone, side);
+}
+
 /* Landmarks of this kind of boat. */
 static const struct plan_zone *plan_landmarks(struct composing *composing, size_t *count)
 {
     const struct boat *boat = composing->in->boat;
-    struct plan_zone *zones = arena_array(composing->arena, ZONE_COUNT, sizeof *zones);
-    *count = 0;
+    struct landmarks landmarks = {composing,
+                                  arena_array(composing->arena, 2 * ZONE_COUNT,
+                                              sizeof *landmarks.zones), 0};
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *zone = zone_of(key);
         bool in_hull = is_hull_landmark(zone, boat);
         if (is_landmark(zone, boat) || in_hull)
-            zones[(*count)++] = (struct plan_zone){
-                zone, phrase_said(composing, phrase_zone(composing->arena, zone)),
-                in_hull ? zone->side : SIDE_NONE};
+            landmark_add(&landmarks, zone, in_hull ? zone->side : SIDE_NONE);
+        hull_rooms_add(&landmarks, zone);
     }
-    return zones;
+    *count = landmarks.count;
+    return landmarks.zones;
 }
 
 /* ---- where nobody enters ---- */

@@ -74,9 +74,6 @@ static void tag_gather(struct gathering *gathering, const struct marker *marker)
 
 /* ---- names ---- */
 
-/* Of a room, which is never left out; of another place where tags are. */
-enum name_kind { NAME_OF_ROOM, NAME_OF_TAGS };
-
 static struct style name_style(const struct pen *pen)
 {
     return (struct style){ROLE_PLAN_LABEL, FACE_TEXT,
@@ -135,8 +132,7 @@ static void name_line_gather(struct gathering *gathering, struct fixed_slot slot
 
 /* A name stands where its zone begins, what lies in it below the name. One that is broader than
  * the hull there takes two lines. */
-static void name_gather(struct gathering *gathering, const struct plan_zone *named,
-                        enum name_kind kind)
+static void name_gather(struct gathering *gathering, const struct plan_zone *named)
 {
     const struct zone *zone = named->zone;
     const struct pen *pen = gathering->pen;
@@ -145,7 +141,7 @@ static void name_gather(struct gathering *gathering, const struct plan_zone *nam
     struct style style = name_style(pen);
     const struct view_body *body = &gathering->views.views[place.view].bodies[place.body];
     struct fixed_slot slot = {.zone = zone, .view = place.view, .body = place.body,
-                              .lesser = kind == NAME_OF_TAGS};
+                              .lesser = named->yields};
     const char *space = name_parting(named->name);
     mpt width = pen_width(pen, &style, named->name) + 2 * ZONE_NAME_GAP;
     if (name_known(gathering, zone, place))
@@ -185,11 +181,11 @@ static void plan_gather(struct gathering *gathering, const struct plan_facts *pl
     for (size_t i = 0; i < plan->marker_count; i++)
         tag_gather(gathering, &plan->markers[i]);
     for (size_t i = 0; i < plan->landmark_count; i++)
-        name_gather(gathering, &plan->landmarks[i], NAME_OF_ROOM);
+        name_gather(gathering, &plan->landmarks[i]);
     for (size_t i = 0; i < plan->marker_count; i++) {
         const struct marker *marker = &plan->markers[i];
-        name_gather(gathering, &(struct plan_zone){marker->zone, marker->name, marker->side},
-                 NAME_OF_TAGS);
+        name_gather(gathering,
+                    &(struct plan_zone){marker->zone, marker->name, marker->side, true});
     }
 }
 

@@ -29,14 +29,17 @@ bool slot_of_card(const struct pen *pen, const struct fixed_slot *slot)
     return false;
 }
 
-/* A name of no room stands on the cards that have a tag there. */
+/* A name of no room of hers stands on the cards that have a tag there. */
 static bool is_named_by_card(const struct pen *pen, const struct fixed_slot *slot)
 {
     const struct plan_facts *plan = sheet_plan(pen->sheet);
     for (size_t i = 0; i < plan->marker_count; i++)
         if (plan->markers[i].zone->family == slot->zone->family)
             return true;
-    return !slot->lesser;
+    for (size_t i = 0; i < plan->landmark_count; i++)
+        if (plan->landmarks[i].zone->family == slot->zone->family)
+            return true;
+    return false;
 }
 
 bool slot_is_name(const struct drawn_view *drawn, const struct fixed_slot *slot)

@@ -52,7 +52,7 @@ void view_names_draw(const struct drawn_view *drawn)
             continue;
         if (slot->kind == SLOT_MARK)
             pen_ellipse(drawn->pen, box_at(slot_middle(drawn, slot), MAST, MAST), INK_GREY);
-        else
+        else if (slot_is_name(drawn, slot))
             part_line_draw(drawn, slot);
     }
     for (size_t i = 0; i < drawn->slots->count; i++) {
