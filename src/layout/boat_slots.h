@@ -16,7 +16,8 @@ struct fixed_slot {
     const struct marker *marker;  /* NULL: a name */
     const struct zone *zone;      /* whose tag or name it is */
     enum slot_kind kind;
-    bool lesser;                  /* a name that is no room's: it goes where the tags need it */
+    bool lesser;                  /* a name that is no room's: it stands with tags of its place, and
+                                     goes where the tags need it */
     int view, body, row;
     mpt x;                        /* of its middle, from the middle of its view */
     bool without_room;            /* none was found in its body */

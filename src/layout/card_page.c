@@ -197,8 +197,8 @@ void foot_blocks_place(struct pen *pen, const struct laid_panel *panel,
 bool card_place(struct pen *pen, struct pen *trial, const struct shared *shared)
 {
     struct laid_card card = card_fit(trial, &shared->needs);
-    bool kept = budget_kept(pen);
-    if (!fit_told(pen, &card) || !kept)
+    bool fits = fit_told(pen, &card);
+    if (!budget_kept(pen) || !fits)
         return false;
     body_place(pen, &card);
     foot_blocks_place(pen, &card.panel, &card.frame);

@@ -21,14 +21,20 @@ static const enum word leaf_words[] = {
 /* ---- splitting ---- */
 
 /* Called by the card's own number and which page of it this is: "Card 3, front". */
-static void side_title_set(struct sheet *sheet, enum leaf_page page, struct arena *arena)
+static void side_number_set(struct sheet *sheet, enum leaf_page page, struct arena *arena)
 {
     struct title_facts *title = arena_alloc(arena, sizeof *title);
     enum word word = leaf_words[page];
     *title = *sheet_title(sheet);
     title->number = words_fill(sheet->words, arena, word, "card", title->number, NULL);
     page_facts_set(sheet, BLOCK_TITLE, (union block_facts){.title = title});
-    sheet->name = words_fill(sheet->words, arena, word, "card", sheet->name, NULL);
+}
+
+/* Messages about it tell that too. */
+static void side_title_set(struct sheet *sheet, enum leaf_page page, struct arena *arena)
+{
+    side_number_set(sheet, page, arena);
+    sheet->name = words_fill(sheet->words, arena, leaf_words[page], "card", sheet->name, NULL);
 }
 
 /* Behind who calls when: where the words for it are. */
@@ -86,7 +92,7 @@ static const struct sheet *page_without(const struct sheet *whole, enum block_ke
 {
     struct sheet *sheet = page_sheet(whole, &(struct page_place){.count = 1}, arena);
     page_block_remove(sheet, removed);
-    side_title_set(sheet, LEAF_FRONT, arena);
+    side_number_set(sheet, LEAF_FRONT, arena);
     return sheet;
 }
 
@@ -96,7 +102,7 @@ static const struct sheet *call_behind_make(const struct sheet *whole, struct ar
     for (enum block_key key = BLOCK_NONE; key < BLOCK_COUNT; key++)
         if (page_of_block[key] != LEAF_ALL && key != BLOCK_CALL)
             page_block_remove(sheet, key);
-    side_title_set(sheet, LEAF_BACK, arena);
+    side_number_set(sheet, LEAF_BACK, arena);
     return sheet;
 }
 

@@ -98,7 +98,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define ROW_SIGN_AT MM(0.6)        /* signs stand below the number */
 #define ROW_SIGN_PITCH MM(7.4)     /* from sign to sign, side by side or one below the other */
 #define ROW_SIGN_CLEAR MM(0.3)     /* of a row, beside its signs */
-#define ROW_BELOW_WORDS MM(0.35)   /* above signs that stand below words */
+#define SIGNS_BELOW_WORDS MM(0.7)  /* above signs that stand below words, at least */
 #define ROW_WORDS_AT MM(8.6)       /* behind one sign */
 #define ROW_CLEAR MM(0.4)          /* of a row, beside its lines */
 #define ROW_EXTRA_MOST MM(3.5)

@@ -46,6 +46,7 @@ struct laid_row {
     const struct card_row *row;
     enum row_form form;
     mpt height;
+    mpt signs_down;               /* where its signs begin, below its upper edge */
     size_t place_lines, item_lines;
     mpt over;                     /* how far its longest line passes its room; <= 0: none does */
 };

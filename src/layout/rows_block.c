@@ -143,12 +143,13 @@ static mpt words_height(const struct row_setting *setting, const struct laid_row
     return laid->form == ROW_OF_LINES ? place + gear : place;
 }
 
-static mpt row_height(const struct pen *pen, const struct row_setting *setting,
-                      const struct laid_row *laid)
+static void row_height_set(const struct pen *pen, const struct row_setting *setting,
+                           struct laid_row *laid)
 {
     mpt words = words_height(setting, laid) + ROW_CLEAR;
     mpt signs = signs_height(pen, setting, laid->row) + ROW_SIGN_CLEAR;
-    return words > signs ? words : signs;
+    laid->height = words > signs ? words : signs;
+    laid->signs_down = (laid->height - signs + ROW_SIGN_CLEAR) / 2;
 }
 
 struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting,
@@ -160,7 +161,7 @@ struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting
     laid.place_lines = flow.place_lines;
     laid.item_lines = flow.item_lines;
     laid.over = flow.over;
-    laid.height = row_height(pen, setting, &laid);
+    row_height_set(pen, setting, &laid);
     return laid;
 }
 

@@ -66,13 +66,12 @@ static mpt rows_height(const struct laid_step *laid)
     return height;
 }
 
-/* Signs that stand below words keep clear of what reaches below their line. A row of lines is
- * higher than its signs. */
+/* Signs that stand below words keep clear of what reaches below their line. */
 static mpt rows_down(const struct laid_steps *steps, const struct laid_step *laid)
 {
-    bool below_words = laid->step->row_count > 0 && laid->rows[0].form != ROW_OF_LINES &&
-                       steps->setting->signs > 1;
-    return below_words ? ROW_BELOW_WORDS : 0;
+    bool below_words = laid->step->row_count > 0 && steps->setting->signs > 1;
+    mpt missing = below_words ? SIGNS_BELOW_WORDS - laid->rows[0].signs_down : 0;
+    return missing > 0 ? missing : 0;
 }
 
 static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid)

@@ -1,8 +1,9 @@
-/* steps_budget.c - more steps than a card may have, and what makes the steps of a card shorter
- * (room: layout). */
+/* steps_budget.c - more steps or places than a card may have, and what makes the steps of a card
+ * shorter (room: layout). */
 #include "steps.h"
 
 #define STEPS_MOST 8
+#define PLACES_MOST 14
 
 static size_t places_of_table(const struct card_step *step)
 {
@@ -62,12 +63,34 @@ static const char *rows_remedy(const struct pen *pen)
                        step->row_count, step->row_count == 1 ? "" : "s");
 }
 
+static size_t places_of_rows(const struct steps_facts *steps)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < steps->count; i++)
+        count += steps->items[i].row_count;
+    return count;
+}
+
+/* More places than anybody can go to. What has no room for them has been told already. */
+static bool rows_kept(struct pen *pen)
+{
+    const struct sheet *sheet = pen->sheet;
+    size_t count = places_of_rows(sheet_steps(sheet));
+    if (count <= PLACES_MOST || pen->failed)
+        return count <= PLACES_MOST;
+    pen->failed = true;
+    problem_add(pen->problems, SEVERITY_ERROR, longest_step_place(sheet), rows_remedy(pen),
+                "%s (%s): gear at %zu places, %d at most", sheet->name, sheet->language, count,
+                PLACES_MOST);
+    return false;
+}
+
 bool budget_kept(struct pen *pen)
 {
     const struct sheet *sheet = pen->sheet;
     const struct steps_facts *steps = sheet_steps(sheet);
     if (steps->count <= STEPS_MOST)
-        return true;
+        return rows_kept(pen);
     pen->failed = true;
     problem_add(pen->problems, SEVERITY_ERROR, steps->items[STEPS_MOST].headline.origin,
                 "make one step of two that are done at one place", "%s (%s): %zu steps, %d at "

@@ -29,9 +29,20 @@ bool slot_of_card(const struct pen *pen, const struct fixed_slot *slot)
     return false;
 }
 
+/* A name of no room stands on the cards that have a tag there. */
+static bool is_named_by_card(const struct pen *pen, const struct fixed_slot *slot)
+{
+    const struct plan_facts *plan = sheet_plan(pen->sheet);
+    for (size_t i = 0; i < plan->marker_count; i++)
+        if (plan->markers[i].zone->family == slot->zone->family)
+            return true;
+    return !slot->lesser;
+}
+
 bool slot_is_name(const struct drawn_view *drawn, const struct fixed_slot *slot)
 {
-    return slot_in_view(drawn, slot) && slot->kind != SLOT_TAG && slot->text[0] != '\0';
+    return slot_in_view(drawn, slot) && slot->kind != SLOT_TAG && slot->text[0] != '\0' &&
+           is_named_by_card(drawn->pen, slot);
 }
 
 struct point slot_middle(const struct drawn_view *drawn, const struct fixed_slot *slot)

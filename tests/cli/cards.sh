@@ -36,7 +36,7 @@ footer 8000
 source_tag 8000
 mark 9000
 plan_tag 9000
-plan_label 8000
+plan_label 9000
 number 14000
 FLOORS
 
@@ -108,8 +108,11 @@ radio_check() {
         NR == FNR { cutter[$1] = 1; next }
         { item_read() }
         kind != "text" { next }
-        role == "call_line" && match(text, /ALONE: .*step [0-9]+/) {
-            call = substr(text, RSTART, RLENGTH); sub(/.* /, "", call); call += 0
+        role == "call_line" {
+            line = line " " text
+            if (match(line, /ALONE: .*step [0-9]+/)) {
+                call = substr(line, RSTART, RLENGTH); sub(/.* /, "", call); call += 0
+            }
         }
         block == "steps" && role == "number" { step = text + 0; headline = "" }
         block == "steps" && role == "headline" {
@@ -139,20 +142,22 @@ plan_check() {
 
 # ---- boxes ----
 
+# Each NEVER and CAUTION has its source on the page or, where that has no room for any, on the
+# safety plan of the boat: the sources are those that `why` tells.
 sources_check() {
-    # the one caution of the distress card is about a key that not every radio has
-    awk -v distress="$(echo "$1" | grep -c distress_call)" "$item_awk"'
-        function warning_end() {
-            if (open && !sources) print what, "has no source tag"
-            open = 0
-        }
-        { item_read() }
-        kind != "text" || (block != "cautions" && block != "never") { next }
-        text == "CAUTION" {
-            warning_end(); open = 1; what = text " " (++count[text]); sources = 0
-        }
-        role == "source_tag" && text ~ /^\[[A-Z0-9]/ && text !~ /; *[;\]]/ { sources++ }
-        END { warning_end(); if (!count["CAUTION"] && !distress) print "no caution" }' "$1"
+    card=${1##*/"$boat"-}
+    maydeck why tests/fleet --boat "$boat" --card "${card%.dump}" --date "$print_date"
+    sed -n 's/^   tag of its source: //p' "$scratch/stdout" | sort -u >"$scratch/tags"
+    grep -q '^Caution: ' "$scratch/stdout" || [ "$card" = distress_call.dump ] ||
+        echo 'no caution'
+    grep '^\(Never\|Caution\): ' "$scratch/stdout" | wc -l >"$scratch/said"
+    [ "$(grep -c '^   tag of its source: ' "$scratch/stdout")" -eq "$(cat "$scratch/said")" ] ||
+        echo 'a sentence has no source'
+    grep ' \(cautions\|never\) .* role=source_tag ' "$1" >"$scratch/printed"
+    grep -h ' sources .* role=source_tag ' "$dumps/$boat-safety_plan"*.dump >>"$scratch/printed"
+    while read -r tag; do
+        grep -qF -e "$tag" "$scratch/printed" || echo "$tag is on no page"
+    done <"$scratch/tags"
 }
 
 # No more than 25 mm of the left column are empty, which a distress call has down to its foot.

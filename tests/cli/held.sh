@@ -314,21 +314,27 @@ expect_status held-long 1
 line=$(grep -n 'item: fuel_shutoff_diesel' "$record" | sed 's/:.*//')
 where=".*/boats/tamarisk\.yaml:$line:[0-9]*: error: "
 sed -n "s,^$where\(.*\) (en): .* is \([0-9.]*\) mm too long.*,\2 \1,p" \
-    "$scratch/stderr" >"$scratch/long"
+    "$scratch/stderr" | sed 's/ front$//' >"$scratch/long"         # tried on two sides at last
 expect_equal held-long-all-there "$(grep -c ': error: ' "$scratch/stderr")" \
     "$(wc -l <"$scratch/long" | tr -d ' ')"
 grep -q ' ENGINE FIRE$' "$scratch/long" || not_ok held-long-told "$(cat "$scratch/stderr")"
 expect_empty held-long-excess "$(awk '$1 <= 300' "$scratch/long")"
 expect_equal held-long-others \
-    "$(lines_without "$(cat "$scratch/titles")" "$(sed 's/^[^ ]* //' "$scratch/long")")" \
-    "$(titles_list)"
+    "$(lines_without "$(cat "$scratch/titles")" "$(sed 's/^[^ ]* //' "$scratch/long")" |
+        grep -v 'SAFETY PLAN')" "$(titles_list | grep -v 'SAFETY PLAN')"
 
 # The other cards lie exactly as they did, but for the safety plan, which has that
-# place too and lets it run over several lines; its pages share a code.
+# place too and lets it run over several lines, and for where gear stands on the plan of the set.
 mkdir "$scratch/after"
 maydeck print "$fleet" --boat tamarisk --dump --date "$print_date" -o "$scratch/after"
 expect_equal held-long-same "$(wc -l <"$scratch/long" | tr -d ' ')" \
     "$(cd "$scratch" && diff -rq before after | grep -c '^Only in before: ')"
+for folder in before after; do
+    for page in "$scratch/$folder"/*.dump; do
+        sed -e '/^[a-z]* plan /d' -e '/^[a-z]* steps .* fill=black stroke=none/d' "$page" \
+            >"$scratch/page" && cp "$scratch/page" "$page"
+    done
+done
 expect_empty held-long-differ \
     "$(cd "$scratch" && diff -rq before after | grep -v '^Only in before: \|tamarisk-safety_plan')"
 expect_equal held-long-whole-on-plan 13 \

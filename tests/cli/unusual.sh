@@ -74,8 +74,8 @@ ladder='under the second step of the ladder from the cockpit down to the saloon'
 bag='in the yellow bag on top of the long cushions in the starboard locker'
 sed "s/spot: 2nd step/spot: $ladder/; s/spot: in the bag/spot: $bag/" \
     tests/unusual/boats/laden.yaml >"$base/boats/laden.yaml"
-told long laden 'laden.yaml:5:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
-    'laden.yaml:11:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
+told long laden 'laden.yaml:5:5: error: 3 ENGINE FIRE front (en): a line of the steps is [0-9.]* mm too long' \
+    'laden.yaml:11:5: error: 3 ENGINE FIRE front (en): a line of the steps is [0-9.]* mm too long' \
     'remedy: shorten spot, how or name of this entry by about [0-9]* letters'
 cp tests/unusual/boats/laden.yaml "$base/boats/"
 
@@ -117,7 +117,7 @@ for words in '= turn right 4 turns: SHUT' 'double sink drain' 'no valve'; do
         not_ok "unusual-cock-$words" 'stands nowhere'
 done
 cock 'turn right three turns with the long key'
-told cock-long cock 'cock.yaml:[0-9]*:5: error: 7 FLOODING (en): a line of the steps is [0-9.]* mm too long' \
+told cock-long cock 'cock.yaml:[0-9]*:5: error: 7 FLOODING front (en): a line of the steps is [0-9.]* mm too long' \
     'remedy: shorten spot, how or name of this entry by about [0-9]* letters$'
 rm "$base/boats/cock.yaml"
 
@@ -139,11 +139,15 @@ expect_equal unusual-wide-errors 1 "$(grep -c ': error: ' "$scratch/stderr")"
 rm "$base/boats/wide.yaml"
 
 # A long name is said three times in full. With looks that are long as well, it leaves a card
-# with a plan no room: the shorter spoken one makes room.
+# with a plan no room for the call, which then stands on a side of its own; the shorter spoken one
+# of before makes room for it.
 sed '/name_spoken:/d' tests/unusual/boats/albatross.yaml >"$base/boats/albatross.yaml"
 printed albatross 15
 sed 's/^  name: .*/  name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW/
     s/^  looks: .*/  looks: White sailing yacht, blue stripe, red deckhouse, grey sails/' \
     tests/fleet/boats/tamarisk.yaml >"$base/boats/wide.yaml"
-told name wide 'wide.yaml:3:9: error: 7 .* mm too long' 'give a short name_spoken'
+printed wide 34
+pdftotext -raw "$out/wide.pdf" "$scratch/text"
+grep -q '^Card 7 front$' "$scratch/text" && ok unusual-name-two-sides ||
+    not_ok unusual-name-two-sides 'card 7 has one side'
 exit $failures

@@ -244,6 +244,41 @@ static void forms_differ_by_which_rows_are_on_one_line(void **state)
                 steps_height(&alike, FORMS_OF_LINES) - MM(10));
 }
 
+/* How far a line's ink reaches below its base line, at most. */
+static mpt ink_foot(const struct page_item *text)
+{
+    return text->baseline + text->run->size * 22 / 100;
+}
+
+/* Where signs stand two abreast, one of them stands below the words of a note. */
+static void signs_keep_clear_of_the_note_above_them(void **state)
+{
+    (void)state;
+    static const struct card_row *const rows[] = {&torch, &engine, &pair, &four};
+    static const struct counted one = {1, 1, 0, 1, 0};
+    for (size_t r = 0; r < COUNT_OF(rows); r++) {
+        struct pen own = pen_of_steps(&one);
+        struct card_step *step = (struct card_step *)(uintptr_t)sheet_steps(own.sheet)->items;
+        struct card_row *list = arena_array(test.arena, 2, sizeof *list);
+        list[0] = *rows[r];
+        list[1] = pair;
+        step->rows = list;
+        step->row_count = 2;
+        struct laid_steps laid =
+            steps_lay(&own, (struct step_sizes){16000, FLOOR, FORMS_BY_ROW}, COLUMN);
+        steps_place(&own, &laid, (struct area){0, 0, COLUMN, laid.height});
+        mpt note = 0, sign = laid.height;
+        for (size_t i = 0; i < own.count; i++) {
+            const struct page_item *item = &own.items[i];
+            if (item->kind == PAGE_TEXT && text_begins(item->run->text, "Only"))
+                note = ink_foot(item);
+            if (item->kind == PAGE_SIGN && item->area.y < sign)
+                sign = item->area.y;
+        }
+        assert_true(note > 0 && sign - note >= MM(0.5));
+    }
+}
+
 /* ---- what fits ---- */
 
 static struct laid_steps fitted(const struct pen *own, double millimetres)
@@ -309,6 +344,7 @@ int main(void)
         cmocka_unit_test(a_place_is_no_smaller_than_its_gear),
         cmocka_unit_test(a_row_is_placed_as_it_was_laid),
         cmocka_unit_test(the_steps_are_as_high_as_their_budget),
+        cmocka_unit_test(signs_keep_clear_of_the_note_above_them),
         cmocka_unit_test(forms_differ_by_which_rows_are_on_one_line),
         cmocka_unit_test(the_calmest_form_is_taken_that_has_room),
         cmocka_unit_test(a_headline_is_larger_than_its_places),
