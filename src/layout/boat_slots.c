@@ -131,7 +131,7 @@ static struct standing standing_find(struct gathering *gathering, int view, int 
         if (slot->view != view || slot->body != body)
             continue;
         slot->without_room = true;
-        if (given_up > GIVES_NOTHING && slot->lesser)
+        if ((given_up > GIVES_NOTHING && slot->lesser) || gathering->dropped[i])
             continue;
         gathering->leader[i] = share_find(gathering, &standing, i, given_up);
         if (gathering->leader[i] != i)
@@ -154,7 +154,8 @@ static void followers_take(struct gathering *gathering, int view, int body)
     for (size_t i = 0; i < gathering->count; i++) {
         struct fixed_slot *slot = &gathering->slots[i];
         const struct fixed_slot *leader = &gathering->slots[gathering->leader[i]];
-        if (slot->view != view || slot->body != body || leader == slot || slot->lesser)
+        if (slot->view != view || slot->body != body || leader == slot || slot->lesser ||
+            gathering->dropped[i])
             continue;
         slot->row = leader->row;
         slot->x = leader->x;
@@ -177,13 +178,58 @@ static bool body_solve_with(struct gathering *gathering, int view, int body,
     return true;
 }
 
-/* What it gave up. */
+static bool is_tag_of(const struct gathering *gathering, size_t i, int view, int body)
+{
+    const struct fixed_slot *slot = &gathering->slots[i];
+    return slot->view == view && slot->body == body && slot->kind == SLOT_TAG &&
+           !gathering->dropped[i];
+}
+
+/* So many tags stand at the place of this one. */
+static size_t tags_beside(const struct gathering *gathering, size_t index, int view, int body)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < gathering->count; i++)
+        count += is_tag_of(gathering, i, view, body) &&
+                         gathering->slots[i].zone == gathering->slots[index].zone &&
+                         gathering->items[i].queue == gathering->items[index].queue ? 1 : 0;
+    return count;
+}
+
+/* The last tag of the place with the most: the cards that show it have no room for it, and all
+ * others have. False: there is none. */
+static bool tag_drop(struct gathering *gathering, int view, int body)
+{
+    size_t most = 0, last = 0;
+    for (size_t i = 0; i < gathering->count; i++) {
+        size_t count = is_tag_of(gathering, i, view, body)
+                           ? tags_beside(gathering, i, view, body) : 0;
+        if (count > 0 && count >= most) {
+            most = count;
+            last = i;
+        }
+    }
+    if (most > 0)
+        gathering->dropped[last] = true;
+    return most > 0;
+}
+
+/* What it gave up; more than there is, by so many as it has no room for. */
 static int body_solve(struct gathering *gathering, int view, int body)
 {
+    for (size_t i = 0; i < gathering->count; i++)
+        if (gathering->slots[i].view == view && gathering->slots[i].body == body)
+            gathering->dropped[i] = false;
     for (int given_up = GIVES_NOTHING; given_up < GIVEN_UP_COUNT; given_up++)
         if (body_solve_with(gathering, view, body, (enum given_up)given_up))
             return given_up;
-    return GIVEN_UP_COUNT;
+    int dropped = 0;
+    while (tag_drop(gathering, view, body)) {
+        dropped++;
+        if (body_solve_with(gathering, view, body, SHARES_NEAR))
+            break;
+    }
+    return GIVEN_UP_COUNT + dropped;
 }
 
 /* How far all together stand ahead of where they belong, or abaft it: thousandths of the length. */
@@ -230,6 +276,7 @@ struct boat_slots boat_slots_find(const struct sheet_set *set, const struct pen 
     struct gathering gathering = slots_gather(set, pen);
     gathering.cards = arena_array(pen->arena, gathering.count, sizeof *gathering.cards);
     gathering.leader = arena_array(pen->arena, gathering.count, sizeof *gathering.leader);
+    gathering.dropped = arena_array(pen->arena, gathering.count, sizeof *gathering.dropped);
     boat_solve_in_fewest(&gathering);
     return (struct boat_slots){gathering.views, gathering.rows, gathering.slots, gathering.count};
 }

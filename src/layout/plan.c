@@ -132,7 +132,8 @@ static void not_placed_tell(struct pen *pen, const struct marker *marker)
 {
     pen->failed = true;
     problem_add(pen->problems, SEVERITY_ERROR, marker->origin,
-                "record a nearer zone, or the side, of what lies there",
+                "enter gear of one kind at one place as one, with `count`, or record a nearer "
+                "zone, or the side, of what lies there",
                 "%s: no room on the plan for the tag %s in %s", pen->sheet->name, marker->tag,
                 marker->zone->key);
 }

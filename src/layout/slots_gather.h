@@ -14,6 +14,7 @@ struct gathering {
     int rows;                     /* that views are cut into */
     uint64_t *own_cards, *cards;  /* one a slot: the cards that show it; and all of its place */
     size_t *leader;               /* one a slot: whose place it has */
+    bool *dropped;                /* one a slot: a tag for which nothing makes room */
     size_t count, slot_room, item_room;
 };
 
