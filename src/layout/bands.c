@@ -38,7 +38,8 @@ static bool is_behind_her(const struct band *band)
 static bool share_a_band(const struct band *a, const struct band *b)
 {
     enum side first = only_side(a), second = only_side(b);
-    return is_behind_her(a) == is_behind_her(b) && first != SIDE_NONE && second != SIDE_NONE && first != second;
+    return is_behind_her(a) == is_behind_her(b) && first != SIDE_NONE &&
+           second != SIDE_NONE && first != second;
 }
 
 static struct band zone_band(const struct plan_place *places, size_t count)
