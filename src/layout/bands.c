@@ -29,10 +29,17 @@ static enum side only_side(const struct band *band)
     return side == SIDE_PORT || side == SIDE_STARBOARD ? side : SIDE_NONE;
 }
 
+/* A platform is drawn behind her transom. */
+static bool is_behind_her(const struct band *band)
+{
+    return band->places[0].marker.zone->to > 100;
+}
+
 static bool share_a_band(const struct band *a, const struct band *b)
 {
     enum side first = only_side(a), second = only_side(b);
-    return first != SIDE_NONE && second != SIDE_NONE && first != second;
+    return is_behind_her(a) == is_behind_her(b) && first != SIDE_NONE &&
+           second != SIDE_NONE && first != second;
 }
 
 static struct band zone_band(const struct plan_place *places, size_t count)

@@ -70,7 +70,8 @@ static void zone_hatch(const struct drawn_view *drawn, enum zone_key zone, mpt t
         struct area area = {middle - half, drawn->area.y + row * drawn->pitch, 2 * half,
                             drawn->pitch};
         row_clear(drawn, zone, tag_size, &area);
-        hatch_draw(drawn->pen, area);
+        if (area.width >= HATCH_PITCH)
+            hatch_draw(drawn->pen, area);
     }
 }
 

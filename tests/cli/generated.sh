@@ -85,7 +85,7 @@ done <"$scratch/faulty"
 
 # slots_check FILE RECORD: tags at one place on all cards of a set, on their sides.
 slots_check() {
-    pdftotext -bbox "$1" "$scratch/boxes"
+    pdftotext -bbox "$1" "$scratch/boxes" 2>"$scratch/blank-pages"
     awk -f tests/readback/slots.awk record=1 "$2" record=0 "$scratch/boxes"
 }
 

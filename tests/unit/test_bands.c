@@ -96,6 +96,15 @@ static void neighbours_on_two_sides_share_a_band(void **state)
     assert_string_equal(bands_text(BOW_UP), "/A1 A2 : /B1 | /C1 :  | /D1 : ");
 }
 
+/* She ends between them. */
+static void a_platform_shares_no_band_with_what_is_aboard(void **state)
+{
+    (void)state;
+    place_add(ZONE_pushpit, SIDE_PORT, 1, 'A');
+    place_add(ZONE_bathing_platform, SIDE_STARBOARD, 1, 'B');
+    assert_string_equal(bands_text(BOW_UP), "/A1 :  |  : /B1");
+}
+
 static void what_is_amidships_shares_none(void **state)
 {
     (void)state;
@@ -176,6 +185,7 @@ int main(void)
         TEST(both_sides_of_a_zone_are_one_band),
         TEST(families_of_zones_are_one_band),
         TEST(neighbours_on_two_sides_share_a_band),
+        TEST(a_platform_shares_no_band_with_what_is_aboard),
         TEST(what_is_amidships_shares_none),
         TEST(what_is_amidships_stands_in_the_shorter_list),
         TEST(what_is_on_both_sides_stands_in_both_lists),
