@@ -72,7 +72,7 @@ static void slots_take(struct gathering *gathering, const size_t *index,
 
 /* What a body gives up where its tags find no room: names that are no room's; then tags of one
  * zone that never stand on one card have one place; then such of neighbouring zones. */
-enum given_up { GIVES_NOTHING, GIVES_NAMES, SHARES_IN_ZONE, SHARES_NEAR, GIVEN_UP_COUNT };
+enum given_up { GIVES_NOTHING, GIVES_NAMES, SHARES_IN_ZONE, SHARES_NEAR };
 
 /* Those that stand in a body, each with its slot; a tag that shares the place of another has
  * the index of that one. */
@@ -163,14 +163,17 @@ static void followers_take(struct gathering *gathering, int view, int body)
     }
 }
 
-static bool body_solve_with(struct gathering *gathering, int view, int body,
-                            enum given_up given_up)
+/* How a body is tried. */
+struct body_way { enum given_up given_up; int stray_most; };
+
+static bool body_solve_with(struct gathering *gathering, int view, int body, struct body_way way)
 {
     cards_reset(gathering);
-    struct standing standing = standing_find(gathering, view, body, given_up);
+    struct standing standing = standing_find(gathering, view, body, way.given_up);
     struct slot_body slots = slot_body_of(gathering,
                                           &gathering->views.views[view].bodies[body],
                                           widest_tag_in(gathering, view));
+    slots.stray_most = way.stray_most;
     if (!slots_find(&slots, standing.items, standing.count, gathering->pen->arena))
         return false;
     slots_take(gathering, standing.index, standing.items, standing.count);
@@ -214,22 +217,30 @@ static bool tag_drop(struct gathering *gathering, int view, int body)
     return most > 0;
 }
 
+/* Names and places of their own go before a thing strays where it is not. */
+#define STRAY_LITTLE 2
+static const struct body_way body_ways[] = {
+    {GIVES_NOTHING, STRAY_LITTLE}, {GIVES_NAMES, STRAY_LITTLE}, {SHARES_IN_ZONE, STRAY_LITTLE},
+    {SHARES_NEAR, STRAY_LITTLE},   {GIVES_NOTHING, SLOT_ROWS_MOST}, {GIVES_NAMES, SLOT_ROWS_MOST},
+    {SHARES_IN_ZONE, SLOT_ROWS_MOST}, {SHARES_NEAR, SLOT_ROWS_MOST}};
+#define BODY_WAYS ((int)(sizeof body_ways / sizeof *body_ways))
+
 /* What it gave up; more than there is, by so many as it has no room for. */
 static int body_solve(struct gathering *gathering, int view, int body)
 {
     for (size_t i = 0; i < gathering->count; i++)
         if (gathering->slots[i].view == view && gathering->slots[i].body == body)
             gathering->dropped[i] = false;
-    for (int given_up = GIVES_NOTHING; given_up < GIVEN_UP_COUNT; given_up++)
-        if (body_solve_with(gathering, view, body, (enum given_up)given_up))
-            return given_up;
+    for (int way = 0; way < BODY_WAYS; way++)
+        if (body_solve_with(gathering, view, body, body_ways[way]))
+            return way;
     int dropped = 0;
     while (tag_drop(gathering, view, body)) {
         dropped++;
-        if (body_solve_with(gathering, view, body, SHARES_NEAR))
+        if (body_solve_with(gathering, view, body, body_ways[BODY_WAYS - 1]))
             break;
     }
-    return GIVEN_UP_COUNT + dropped;
+    return BODY_WAYS + dropped;
 }
 
 /* How far all together stand ahead of where they belong, or abaft it: thousandths of the length. */

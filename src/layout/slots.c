@@ -148,16 +148,35 @@ static bool abreast_fits(const struct slot_body *body, int row, struct abreast a
            (!named || name_fits(body, row, abreast, middle[0]));
 }
 
+/* How far outside the place where it lies it would stand, in parts of a row; <= 0: within. */
+static int64_t item_out(const struct solving *solving, const struct slot_item *item, int row)
+{
+    int64_t parts = (int64_t)solving->body->rows * ROW_PARTS;
+    int64_t middle = (int64_t)row * ROW_PARTS + ROW_PARTS / 2;
+    int64_t ahead = item->from * parts / 1000 - middle, abaft = middle - item->to * parts / 1000;
+    return ahead > abaft ? ahead : abaft;
+}
+
 /* The square of how far it is from where it is drawn best; outside the place where it lies each
  * step counts more. */
 static int64_t item_cost(const struct solving *solving, const struct slot_item *item, int row)
 {
     int64_t parts = (int64_t)solving->body->rows * ROW_PARTS;
-    int64_t middle = (int64_t)row * ROW_PARTS + ROW_PARTS / 2;
-    int64_t off = middle - item->at * parts / 1000;
-    int64_t ahead = item->from * parts / 1000 - middle, abaft = middle - item->to * parts / 1000;
-    int64_t out = ahead > abaft ? ahead : abaft;
+    int64_t off = (int64_t)row * ROW_PARTS + ROW_PARTS / 2 - item->at * parts / 1000;
+    int64_t out = item_out(solving, item, row);
     return off * off + (out > 0 ? OUTSIDE_COST * out * out : 0);
+}
+
+/* Does one of those that would stand in the row stray so far that the plan says what is not? */
+static bool row_strays(const struct solving *solving, const size_t *stand, struct abreast abreast,
+                       int row)
+{
+    for (int q = 0; q < QUEUE_COUNT; q++)
+        for (int i = 0; i < abreast.of[q]; i++)
+            if (item_out(solving, solving->queues[q].items[stand[q] + (size_t)i], row) >
+                (int64_t)solving->body->stray_most * ROW_PARTS)
+                return true;
+    return false;
 }
 
 static int64_t row_cost(const struct solving *solving, const size_t *stand,
@@ -222,7 +241,8 @@ static void abreast_try(struct solving *solving, const size_t *stand, int64_t be
     }
     struct slot_item *const *middle = &solving->queues[QUEUE_MIDDLE].items[stand[QUEUE_MIDDLE]];
     if (name_waits(solving, stand, abreast) ||
-        !abreast_fits(solving->body, row, abreast, middle) || !order_holds(solving, after))
+        !abreast_fits(solving->body, row, abreast, middle) ||
+        row_strays(solving, stand, abreast, row) || !order_holds(solving, after))
         return;
     int64_t cost = before + row_cost(solving, stand, abreast, row);
     size_t state = stand_state(solving, after);

@@ -41,6 +41,7 @@ struct slot_body {
     int rows;
     mpt half[SLOT_ROWS_MOST];    /* half its breadth inside its lines, at its least in the row */
     mpt tag, gap;                /* width of a tag, and what it keeps from its neighbours */
+    int stray_most;              /* rows: no farther outside its place does a thing stand */
 };
 
 /* Finds row and x of each item. What lies wholly ahead of another thing never stands abaft it;

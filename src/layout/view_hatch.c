@@ -60,6 +60,30 @@ static void row_clear(const struct drawn_view *drawn, enum zone_key zone, mpt ta
     }
 }
 
+/* The side of her that all gear of the zone is drawn on; SIDE_NONE: there is none, or several. */
+static enum side zone_side(const struct drawn_view *drawn, enum zone_key zone)
+{
+    enum side side = SIDE_NONE;
+    for (size_t i = 0; i < drawn->slots->count; i++) {
+        const struct fixed_slot *slot = &drawn->slots->slots[i];
+        if (slot->marker == NULL || !zone_within(slot->zone, zone))
+            continue;
+        if (side != SIDE_NONE && slot->marker->drawn != side)
+            return SIDE_NONE;
+        side = slot->marker->drawn;
+    }
+    return side;
+}
+
+/* Of a row across her that side alone. */
+static void row_halve(struct area *area, enum side side)
+{
+    if (side != SIDE_PORT && side != SIDE_STARBOARD)
+        return;
+    area->width /= 2;
+    area->x += side == SIDE_STARBOARD ? area->width : 0;
+}
+
 static void zone_hatch(const struct drawn_view *drawn, enum zone_key zone, mpt tag_size)
 {
     for (int row = 0; row < drawn->slots->rows; row++) {
@@ -69,6 +93,8 @@ static void zone_hatch(const struct drawn_view *drawn, enum zone_key zone, mpt t
         mpt half = view_row_half(drawn, body, row), middle = view_body_middle(drawn, body);
         struct area area = {middle - half, drawn->area.y + row * drawn->pitch, 2 * half,
                             drawn->pitch};
+        if (drawn->view->bodies[body].centre == 0)
+            row_halve(&area, zone_side(drawn, zone));
         row_clear(drawn, zone, tag_size, &area);
         if (area.width >= HATCH_PITCH)
             hatch_draw(drawn->pen, area);

@@ -13,7 +13,7 @@ enum { ROWS = 18, HALF = 150, TAG = 55, GAP = 5, LIMIT = 64 * 1024 * 1024 };
 /* A hull that is as broad everywhere but in its first two rows. */
 static struct slot_body hull_of(int rows)
 {
-    struct slot_body body = {.rows = rows, .tag = TAG, .gap = GAP};
+    struct slot_body body = {.rows = rows, .tag = TAG, .gap = GAP, .stray_most = rows};
     for (int row = 0; row < rows; row++)
         body.half[row] = row < 2 ? TAG / 2 * row + TAG / 2 : HALF;
     return body;
@@ -198,7 +198,7 @@ static int64_t least_cost(const struct slot_item *items)
 
 static void no_way_is_better_than_the_one_found(void **state)
 {
-    struct slot_body body = {.rows = SMALL_ROWS, .tag = TAG, .gap = GAP,
+    struct slot_body body = {.rows = SMALL_ROWS, .tag = TAG, .gap = GAP, .stray_most = SMALL_ROWS,
                              .half = {140, 140, 140, 140}};
     uint32_t seed = 7;
     (void)state;
