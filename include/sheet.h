@@ -190,10 +190,7 @@ struct signs_facts {
 
 /* Who calls when, a text each case: **ALONE:** call after step 4. */
 #define CASES_MOST 3
-struct cases_facts {
-    struct card_text items[CASES_MOST];
-    size_t count;
-};
+struct cases_facts { struct card_text items[CASES_MOST]; size_t count; };
 
 struct steps_facts {
     const struct card_step *items;

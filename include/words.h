@@ -323,6 +323,10 @@ const struct field_table *words_file_fields(void);
 const char *words_language(const struct words *words);
 const char *words_language_name(const struct words *words);
 
+/* By how many hundredths its texts are longer than English ones that say the same: as many may
+ * the words of a headline be. 0: its file does not tell. */
+int words_longer(const struct words *words);
+
 /* The text of a word as the file has it, with its {names} and **bold** parts; of one with
  * several the one that stands for most. */
 const char *words_get(const struct words *words, enum word word);

@@ -72,7 +72,7 @@ static void slots_take(struct gathering *gathering, const size_t *index,
 
 /* What a body gives up where its tags find no room: names that are no room's; then tags of one
  * zone that never stand on one card have one place; then such of neighbouring zones. */
-enum given_up { GIVES_NOTHING, GIVES_NAMES, SHARES_IN_ZONE, SHARES_NEAR };
+enum given_up { GIVES_NOTHING, GIVES_NAMES, SHARES_IN_ZONE, SHARES_NEAR, GIVES_ROOMS };
 
 /* Those that stand in a body, each with its slot; a tag that shares the place of another has
  * the index of that one. */
@@ -92,7 +92,7 @@ static bool may_share(const struct gathering *gathering, const struct slot_item 
         (gathering->cards[a] & gathering->cards[b]) != 0 || first->from > second->to ||
         second->from > first->to)
         return false;
-    return given_up == SHARES_NEAR ||
+    return given_up >= SHARES_NEAR ||
            (given_up == SHARES_IN_ZONE && slots[a].zone == slots[b].zone);
 }
 
@@ -131,7 +131,9 @@ static struct standing standing_find(struct gathering *gathering, int view, int 
         if (slot->view != view || slot->body != body)
             continue;
         slot->without_room = true;
-        if ((given_up > GIVES_NOTHING && slot->lesser) || gathering->dropped[i])
+        bool named = slot->kind == SLOT_NAME || slot->kind == SLOT_NAME_BELOW;
+        bool given = given_up > GIVES_NOTHING && (slot->lesser || given_up == GIVES_ROOMS);
+        if ((named && given) || gathering->dropped[i])
             continue;
         gathering->leader[i] = share_find(gathering, &standing, i, given_up);
         if (gathering->leader[i] != i)
@@ -154,7 +156,7 @@ static void followers_take(struct gathering *gathering, int view, int body)
     for (size_t i = 0; i < gathering->count; i++) {
         struct fixed_slot *slot = &gathering->slots[i];
         const struct fixed_slot *leader = &gathering->slots[gathering->leader[i]];
-        if (slot->view != view || slot->body != body || leader == slot || slot->lesser ||
+        if (slot->view != view || slot->body != body || leader == slot || slot->kind != SLOT_TAG ||
             gathering->dropped[i])
             continue;
         slot->row = leader->row;
@@ -222,7 +224,8 @@ static bool tag_drop(struct gathering *gathering, int view, int body)
 static const struct body_way body_ways[] = {
     {GIVES_NOTHING, STRAY_LITTLE}, {GIVES_NAMES, STRAY_LITTLE}, {SHARES_IN_ZONE, STRAY_LITTLE},
     {SHARES_NEAR, STRAY_LITTLE},   {GIVES_NOTHING, SLOT_ROWS_MOST}, {GIVES_NAMES, SLOT_ROWS_MOST},
-    {SHARES_IN_ZONE, SLOT_ROWS_MOST}, {SHARES_NEAR, SLOT_ROWS_MOST}};
+    {SHARES_IN_ZONE, SLOT_ROWS_MOST}, {SHARES_NEAR, SLOT_ROWS_MOST},
+    {GIVES_ROOMS, SLOT_ROWS_MOST}};
 #define BODY_WAYS ((int)(sizeof body_ways / sizeof *body_ways))
 
 /* What it gave up; more than there is, by so many as it has no room for. */

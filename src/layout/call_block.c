@@ -73,11 +73,11 @@ static void ends_place(struct pen *pen, struct area box, struct style style,
         ends_too_long(pen, ends, ends_width(&laid) - laid.room);
 }
 
-/* The height where it takes two lines, as it may on paper of two sides; 0: it takes one. */
+/* The height where it takes two lines, where one has no room for both ends; 0: it takes one. */
 static mpt ends_two_lines(const struct pen *pen, struct style style, const struct ends *ends)
 {
     struct laid_ends laid = ends_lay(pen, style, ends, safe_width(pen->paper));
-    bool broken = ends_width(&laid) > laid.room && pen->paper->sides == TWO_SIDES;
+    bool broken = ends_width(&laid) > laid.room;
     return broken ? 2 * laid.first.line_height + ENDS_CLEAR : 0;
 }
 

@@ -78,7 +78,7 @@ static struct paragraph cases_broken(const struct pen *pen, mpt width)
 mpt call_line_height(const struct pen *trial)
 {
     mpt width = safe_width(trial->paper);
-    if (sheet_cases(trial->sheet)->count == 0 || trial->paper->sides != TWO_SIDES)
+    if (sheet_cases(trial->sheet)->count == 0)
         return 0;
     struct call_cells cells = cells_lay(trial, width);
     struct paragraph broken = cases_broken(trial, width);

@@ -1,5 +1,6 @@
 /* distress_split.c - a distress call over its pages: to send it, and to answer that of others
- * and end it; on paper of two sides what is said first has a page alone (room: layout). Each
+ * and end it; on paper of two sides, or where one holds no more, what is said first has a page
+ * alone (room: layout). Each
  * block is on one of them, in the order in which it is read there: the call before all else. */
 #include "pages.h"
 
@@ -121,7 +122,7 @@ struct call_parts { enum call_part at[CALL_PAGES_MOST]; size_t count; };
 static struct call_parts parts_of(const struct laying *laying, const struct paper *paper)
 {
     struct call_parts parts = {{CALL_PART_SENDING, CALL_PART_ANSWERING}, 2};
-    if (paper->sides == TWO_SIDES)
+    if (paper->sides == TWO_SIDES || laying->wanted[CALL_PART_SENDING] > 1)
         parts = (struct call_parts){{CALL_PART_CALL, CALL_PART_HELP, CALL_PART_URGENCY,
                                      CALL_PART_ANSWERING}, 4};
     if (laying->wanted[CALL_PART_ANSWERING] > 1) {
@@ -154,7 +155,7 @@ static bool is_full_with(const struct laying *laying, enum block_key key)
 }
 
 /* On paper of two sides what is answered takes a page more; the name that is spelled moves before
- * anything yields. */
+ * anything yields. When nothing is left that does, what is sent is parted as on two sides. */
 bool distress_lessen(struct laying *laying)
 {
     bool both = is_full_with(laying, BLOCK_RELAY) && is_full_with(laying, BLOCK_CANCEL);
@@ -166,5 +167,9 @@ bool distress_lessen(struct laying *laying)
         laying->moved = true;
         return true;
     }
-    return rank_lessen(laying);
+    if (rank_lessen(laying))
+        return true;
+    bool parted = laying->count == 2 && laying->full[0];
+    laying->wanted[CALL_PART_SENDING] = parted ? 2 : laying->wanted[CALL_PART_SENDING];
+    return parted;
 }

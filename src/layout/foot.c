@@ -89,13 +89,13 @@ static enum footer_end end_of(int text)
     return text <= FOOTER_SECOND ? FOOTER_LEFT : FOOTER_RIGHT;
 }
 
-/* Has each a line of its own, since they have no room beside each other on paper of two sides? */
+/* Has each a line of its own, since they have no room beside each other? */
 static bool footer_is_stacked(const struct pen *pen, mpt width)
 {
     bool wide = false;
     for (int text = 0; text < FOOTER_TEXTS; text++)
         wide = wide || footer_width(pen, text) > footer_half(width, end_of(text));
-    return wide && pen->paper->sides == TWO_SIDES;
+    return wide;
 }
 
 mpt footer_height(const struct pen *pen)

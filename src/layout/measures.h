@@ -256,6 +256,6 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define LEGEND_MARK MM(4.2)
 #define LEGEND_MARK_ROUND MM(6.4)
 #define LEGEND_WORD_GAP MM(1.4)
-#define LEGEND_GAP MM(5)
+#define LEGEND_GAP MM(4)
 
 #endif

@@ -89,6 +89,9 @@ static void view_head_place(const struct drawn_view *drawn, struct area bar)
     mpt mark = PLAN_MARK, width = mark + PLAN_MARK_GAP;
     style.ink = INK_WHITE;
     style.size = VIEW_HEAD_SIZE;
+    while (style.size > size_rule(pen->paper, ROLE_PLAN_LABEL).floor &&
+           width + pen_width(pen, &style, text) > bar.width - 2 * PLAN_MARK_GAP)
+        style.size -= SIZE_STEP;
     width += pen_width(pen, &style, text);
     mpt x = bar.x + (bar.width - width) / 2;
     pen_box(pen, bar, INK_BLACK, INK_NONE, 0, BAND_CORNER);

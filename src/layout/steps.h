@@ -60,6 +60,7 @@ struct steps_cuts steps_cuts_find(const struct pen *pen, const struct laid_steps
 struct laid_step {
     const struct card_step *step;
     struct marked_styles headline;    /* of its words, on one line */
+    struct paragraph headline_lines;  /* on two, where that is too long at the floor; else empty */
     struct paragraph notes;           /* what kills there, and what must be so; above the rows */
     const struct laid_row *rows;
     struct laid_table table;

@@ -29,6 +29,21 @@ static struct marked_styles headline_lay(const struct pen *pen, const struct car
     return styles;
 }
 
+/* On two lines, where one is too long at the floor: a longer language has the same words. Of no
+ * lines where one holds it, or two do not. */
+static struct paragraph headline_break(const struct pen *pen, const struct card_step *step,
+                                       const struct marked_styles *styles, mpt width)
+{
+    mpt floor = size_rule(pen->paper, ROLE_HEADLINE).floor;
+    struct style style = {ROLE_HEADLINE, FACE_TEXT, floor, INK_BLACK};
+    struct paragraph none = {.line_count = 0};
+    if (styles->bold.size > floor || marked_width(pen, styles, step->headline.text) <= width)
+        return none;
+    struct paragraph lines = paragraph_make(pen, &style, step->headline.text, width,
+                                            step->headline.origin);
+    return lines.line_count == 2 ? lines : none;
+}
+
 /* What kills there, then what must be so. The sentences of a step run on: few of them fill a
  * line of the column. */
 static struct paragraph notes_lay(const struct pen *pen, const struct card_step *step, mpt size,
@@ -58,6 +73,13 @@ static mpt headline_height(const struct laid_steps *steps)
     return line_pitch(ROLE_HEADLINE, steps->sizes.headline);
 }
 
+/* Of all its lines. */
+static mpt headline_whole(const struct laid_steps *steps, const struct laid_step *laid)
+{
+    mpt lines = paragraph_height(&laid->headline_lines);
+    return lines > 0 ? lines : headline_height(steps);
+}
+
 static mpt rows_height(const struct laid_step *laid)
 {
     mpt height = 0;
@@ -76,7 +98,7 @@ static mpt rows_down(const struct laid_steps *steps, const struct laid_step *lai
 
 static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid)
 {
-    return headline_height(steps) + notes_height(laid) + rows_down(steps, laid) +
+    return headline_whole(steps, laid) + notes_height(laid) + rows_down(steps, laid) +
            rows_height(laid) + laid->table.height + laid->figures.height;
 }
 
@@ -141,12 +163,14 @@ static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps
     mpt width = steps->width - step_indent(pen);
     struct laid_step laid = {.step = step};
     laid.headline = headline_lay(pen, step, steps->sizes.headline, width);
+    laid.headline_lines = headline_break(pen, step, &laid.headline, width);
     laid.notes = notes_lay(pen, step, steps->sizes.row, width);
     laid.rows = step_rows_lay(pen, steps, step);
     laid.table = table_lay(pen, step, steps->sizes.row, width);
     laid.figures = figures_lay(pen, step, steps->sizes.row, width);
-    excess_raise(steps, marked_width(pen, &laid.headline, step->headline.text) - width,
-                 step->headline.origin);
+    if (laid.headline_lines.line_count == 0)
+        excess_raise(steps, marked_width(pen, &laid.headline, step->headline.text) - width,
+                     step->headline.origin);
     if (step->table_count > 0)
         excess_raise(steps, laid.table.excess, laid.table.excess_at);
     return laid;
@@ -222,6 +246,10 @@ static void headline_place(struct pen *pen, const struct laid_steps *steps,
     const struct card_text *headline = &laid->step->headline;
     mpt baseline = baseline_in(top, headline_height(steps), steps->sizes.headline);
     disc_place(pen, steps, laid->step, x, top);
+    if (laid->headline_lines.line_count > 0) {
+        paragraph_place(pen, &laid->headline_lines, x + step_indent(pen), top);
+        return;
+    }
     marked_place(pen, &laid->headline, headline->text,
                  (struct point){x + step_indent(pen), baseline}, headline->origin);
 }
@@ -234,7 +262,7 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
     mpt words = column.x + step_indent(pen), top = column.y;
     size_t outer = reading_begin(pen, READING_ENTRY);
     headline_place(pen, steps, laid, column.x, top);
-    top += headline_height(steps);
+    top += headline_whole(steps, laid);
     paragraph_place(pen, &laid->notes, words, top + NOTE_CLEAR);
     top += notes_height(laid) + rows_down(steps, laid);
     for (size_t r = 0; r < step->row_count; r++) {
