@@ -282,11 +282,14 @@ static void the_plan_names_zones_of_this_kind_of_boat(void **state)
         size_t hull_rooms = 0;
         assert_true(sheet_plan(card)->landmark_count > 2);
         for (size_t i = 0; i < sheet_plan(card)->landmark_count; i++) {
-            const struct zone *zone = sheet_plan(card)->landmarks[i].zone;
-            assert_true(zone->drawn);
+            const struct plan_zone *landmark = &sheet_plan(card)->landmarks[i];
+            const struct zone *zone = landmark->zone;
+            bool in_hull = b == 1 && zone->in_hulls;
+            assert_true(zone->drawn || zone->room);
+            assert_int_equal(landmark->yields, !zone->drawn);
             assert_true(b == 1 || !zone->catamaran_only);
-            assert_int_equal(sheet_plan(card)->landmarks[i].side,
-                             b == 1 && zone->in_hulls ? zone->side : SIDE_NONE);
+            assert_int_equal(landmark->side != SIDE_NONE, in_hull);
+            assert_true(!in_hull || zone->side == SIDE_NONE || zone->side == landmark->side);
             hull_rooms += b == 1 && zone->in_hulls ? 1 : 0;
             assert_string_equal(sheet_plan(card)->landmarks[i].name,
                                 words_zone(test.words, zone->id));

@@ -296,7 +296,7 @@ static void what_is_spelled_moves_before_anything_yields(void **state)
 {
     (void)state;
     struct pen pen = {.arena = test.arena, .paper = paper_of(PAPER_A4)};
-    bool full[] = {true, false};
+    bool full[SHEET_PAGES_MOST] = {true};
     case_boat(&test, boat_named(LONG_NAME, "  urgency_steps: [press MENU, choose URGENCY]\n"));
     struct laying laying = {.whole = case_card(case_compose(&test, false), "distress_call"),
                             .trim = trim_nothing(), .full = full};
@@ -312,6 +312,12 @@ static void what_is_spelled_moves_before_anything_yields(void **state)
     assert_true(distress_lessen(&laying));
     laying.count = distress_split(&laying, &pen);
     assert_int_equal(sheet_section(laying.sheets[0], BLOCK_PAN_PAN)->hint_count, 0);
+    assert_int_equal(laying.count, 2);
+    assert_true(distress_lessen(&laying));       /* the call has a page alone */
+    laying.count = distress_split(&laying, &pen);
+    assert_int_equal(laying.count, 4);
+    assert_null(sheet_block(laying.sheets[0], BLOCK_PAN_PAN));
+    assert_non_null(sheet_block(laying.sheets[2], BLOCK_PAN_PAN));
     assert_false(distress_lessen(&laying));
 }
 
