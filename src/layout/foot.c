@@ -89,13 +89,14 @@ static enum footer_end end_of(int text)
     return text <= FOOTER_SECOND ? FOOTER_LEFT : FOOTER_RIGHT;
 }
 
-/* Has each a line of its own, since they have no room beside each other? */
+/* Has each a line of its own, since they have no room beside each other on paper of two sides, or
+ * in a language longer than English? */
 static bool footer_is_stacked(const struct pen *pen, mpt width)
 {
     bool wide = false;
     for (int text = 0; text < FOOTER_TEXTS; text++)
         wide = wide || footer_width(pen, text) > footer_half(width, end_of(text));
-    return wide;
+    return wide && (pen->paper->sides == TWO_SIDES || words_longer(pen->sheet->words) > 0);
 }
 
 mpt footer_height(const struct pen *pen)

@@ -24,7 +24,7 @@ static const struct fixed_block {
 } fixed[] = {{BLOCK_MARK, CORNER_OF_FIRST, false},   {BLOCK_UNAPPROVED, CORNER_OF_FIRST, false},
              {BLOCK_TITLE, CORNER_OF_FIRST, false},  {BLOCK_SIGNS, CORNER_OF_FIRST, false},
              {BLOCK_CALL_LINE, CORNER_OF_FIRST, false}, {BLOCK_CALL, CORNER_AT_FOOT, true},
-             {BLOCK_FOOTER, CORNER_OF_FIRST, false}, {BLOCK_STEPS, CORNER_OF_ALL, true},
+             {BLOCK_FOOTER, CORNER_AT_FOOT, false}, {BLOCK_STEPS, CORNER_OF_ALL, true},
              {BLOCK_PLAN, CORNER_OF_ALL, true}};
 
 static struct area corner_of(const struct proof_block *block, const struct page_item *first,

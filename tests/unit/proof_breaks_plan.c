@@ -167,9 +167,7 @@ static void mark_without_words(struct proof_try *try, bool broken)
 {
     struct page_item *tag = try_text(try, BLOCK_PLAN, ROLE_PLAN_TAG, 0);
     struct page_item *mark = item_add(try, PAGE_BOX);
-    struct area beside = tag[-1].area;
-    beside.y += 3 * beside.height;
-    mark->area = beside;
+    mark->area = (struct area){tag[-1].area.x, tag[-1].area.y, MM(0.8), MM(0.8)};
     mark->fill = broken ? INK_BLACK : INK_GREY;
     mark->block = BLOCK_PLAN;
 }

@@ -20,7 +20,8 @@ static void what_does_not_fit_is_told_and_holds_only_its_card(void **state)
     struct steps_facts *facts = FACTS(test.arena, &long_card, steps, BLOCK_STEPS);
     struct card_step *steps = arena_array(test.arena, facts->count, sizeof *steps);
     memcpy(steps, facts->items, facts->count * sizeof *steps);
-    steps[1].headline.text = "**PUMP** with every pump there is, and then with every bucket too.";
+    steps[1].headline.text = "**PUMP** with every pump there is, and then with every bucket too, "
+                             "and do not stop for as long as anybody on board has strength left.";
     facts->items = steps;
     for (size_t i = 0; i < whole->count; i++)
         cards[i] = strcmp(whole->sheets[i]->id, "flooding") == 0 ? &long_card : whole->sheets[i];
