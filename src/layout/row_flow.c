@@ -54,11 +54,14 @@ static mpt words_width(const struct row_flow *flow, const struct words *words)
     return marked_width(flow->pen, &words->styles, words->text);
 }
 
-static void passed(struct row_flow *flow, mpt width)
+/* Words, or tags, of that entry. */
+static void passed(struct row_flow *flow, mpt width, struct place origin)
 {
     flow->x += width;
-    if (flow->x - flow->right > flow->over)
+    if (flow->x - flow->right > flow->over) {
         flow->over = flow->x - flow->right;
+        flow->over_at = origin;
+    }
 }
 
 static void words_flow(struct row_flow *flow, const struct words *words)
@@ -66,7 +69,7 @@ static void words_flow(struct row_flow *flow, const struct words *words)
     if (flow->on != NULL)
         marked_place(flow->on, &words->styles, words->text,
                      (struct point){flow->x, flow->baseline}, words->origin);
-    passed(flow, words_width(flow, words));
+    passed(flow, words_width(flow, words), words->origin);
 }
 
 /* With the space before them; 0 where there are none. */
@@ -137,7 +140,7 @@ static void tags_flow(struct row_flow *flow, const struct row_item *item)
                       (struct area){x, top, flow->setting->tag, pitch}, item->origin);
         x += flow->setting->tag + ROW_TAG_GAP;
     }
-    passed(flow, tags_width(flow, item));
+    passed(flow, tags_width(flow, item), item->origin);
 }
 
 static void item_flow(struct row_flow *flow, const struct row_item *item)
@@ -173,6 +176,7 @@ void row_flow_run(struct row_flow *flow, const struct card_row *row, struct poin
     flow->left += from.x;
     flow->right += from.x;
     flow->over = flow->left - flow->right;
+    flow->over_at = row->origin;
     flow->pitch = 0;
     flow_line_begin(flow, flow->setting->place_size);
     if (is_on_one_line(flow))

@@ -15,7 +15,8 @@ struct row_flow {
     mpt pitch, baseline;          /* its height, and where its words stand */
     mpt x;                        /* where the next word comes */
     size_t place_lines, item_lines;
-    mpt over;                     /* how far the longest line passes `right` */
+    mpt over;                     /* how far the longest line passes `right`, */
+    struct place over_at;         /* and whose words end it */
 };
 
 /* Runs through the words of the row, from the top of its first line; a row on one line is as

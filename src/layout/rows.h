@@ -48,7 +48,8 @@ struct laid_row {
     mpt height;
     mpt signs_down;               /* where its signs begin, below its upper edge */
     size_t place_lines, item_lines;
-    mpt over;                     /* how far its longest line passes its room; <= 0: none does */
+    mpt over;                     /* how far its longest line passes its room; <= 0: none does; */
+    struct place over_at;         /* and whose words end it */
 };
 struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting,
                         const struct card_row *row, enum row_form form);

@@ -161,6 +161,7 @@ struct laid_row row_lay(const struct pen *pen, const struct row_setting *setting
     laid.place_lines = flow.place_lines;
     laid.item_lines = flow.item_lines;
     laid.over = flow.over;
+    laid.over_at = flow.over_at;
     row_height_set(pen, setting, &laid);
     return laid;
 }
@@ -260,7 +261,7 @@ bool rows_excess_tell(struct pen *pen, const struct laid_rows *laid)
 {
     bool told = false;
     for (size_t r = 0; r < laid->count; r++)
-        told |= too_long_tell(pen, laid->rows[r].row->origin, laid->rows[r].over,
+        told |= too_long_tell(pen, laid->rows[r].over_at, laid->rows[r].over,
                               laid->setting.size, "a line of the list");
     return told;
 }

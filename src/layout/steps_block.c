@@ -152,7 +152,7 @@ static const struct laid_row *step_rows_lay(const struct pen *pen, struct laid_s
     for (size_t r = 0; r < step->row_count; r++) {
         if (apart)
             rows[r] = row_lay(pen, steps->setting, &step->rows[r], ROW_OF_LINES);
-        excess_raise(steps, rows[r].over, step->rows[r].origin);
+        excess_raise(steps, rows[r].over, rows[r].over_at);
     }
     return rows;
 }
@@ -209,7 +209,7 @@ bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid)
     for (size_t i = 0; i < laid->count; i++) {
         const struct laid_step *step = &laid->steps[i];
         for (size_t r = 0; r < step->step->row_count; r++)
-            told |= too_long_tell(pen, step->rows[r].row->origin, step->rows[r].over,
+            told |= too_long_tell(pen, step->rows[r].over_at, step->rows[r].over,
                                   laid->sizes.row, "a line of the steps");
         told |= table_tell(pen, &step->table);
     }

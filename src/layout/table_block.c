@@ -87,7 +87,7 @@ static void openings_fill(struct filling *filling, const struct opening_group *g
     struct laid_openings *part = openings_part_add(filling, group, column);
     row_flow_run(&flow, row, (struct point){0, 0}, 0);
     part->row = row;
-    part->origin = row->origin;
+    part->origin = flow.over_at;
     part->over = flow.over;
     filling->downs[column] += (mpt)flow.item_lines * table_pitch(filling->laid);
 }

@@ -1,7 +1,7 @@
 #!/bin/sh
 # A card is its own: its number, page and check code change with nothing that only other
 # cards show, and with no day but the end of an approval. Only the plan of the boat is that of the
-# set: what another card shows has its place on it, and names make room for it.
+# set: what another card shows has its place on it, and the column beside it makes room.
 . tests/tap.sh
 
 tool=$scratch/tool
@@ -32,16 +32,16 @@ same_pages() {
     expect_empty "$1" "$changed"
 }
 
-# same_but_plan NAME ONE OTHER: the pages of ONE are the same in OTHER but for the plan.
-same_but_plan() {
+# same_words NAME ONE OTHER: the pages of ONE say the same in OTHER, the plan apart.
+same_words() {
     for folder in "$2" "$3"; do
-        rm -rf "$scratch/$folder-but-plan"
-        mkdir "$scratch/$folder-but-plan"
+        rm -rf "$scratch/$folder-words"
+        mkdir "$scratch/$folder-words"
         for page in "$scratch/$folder"/*.dump; do
-            sed '/^[a-z]* plan /d' "$page" >"$scratch/$folder-but-plan/${page##*/}"
+            page_words_but_plan "$page" >"$scratch/$folder-words/${page##*/}"
         done
     done
-    same_pages "$1" "$2-but-plan" "$3-but-plan"
+    same_pages "$1" "$2-words" "$3-words"
 }
 
 codes() {
@@ -83,7 +83,7 @@ expect_equal identity-more-pages "bramble-mast_down.dump samphire-mast_down.dump
     "$(for page in "$scratch/more"/*; do
         [ -f "$scratch/before/${page##*/}" ] || echo "${page##*/}"
     done | paste -s -d ' ')"
-same_but_plan identity-more-others before more
+same_words identity-more-others before more
 codes before >"$scratch/codes"
 codes more >"$scratch/codes-more"
 expect_equal identity-more-codes 3 "$(grep -cvxF -f "$scratch/codes" "$scratch/codes-more")"

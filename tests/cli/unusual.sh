@@ -74,8 +74,8 @@ ladder='under the second step of the ladder from the cockpit down to the saloon'
 bag='in the yellow bag on top of the long cushions in the starboard locker'
 sed "s/spot: 2nd step/spot: $ladder/; s/spot: in the bag/spot: $bag/" \
     tests/unusual/boats/laden.yaml >"$base/boats/laden.yaml"
-told long laden 'laden.yaml:5:5: error: 3 ENGINE FIRE front (en): a line of the steps is [0-9.]* mm too long' \
-    'laden.yaml:11:5: error: 3 ENGINE FIRE front (en): a line of the steps is [0-9.]* mm too long' \
+told long laden 'laden.yaml:5:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
+    'laden.yaml:11:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
     'remedy: shorten spot, how or name of this entry by about [0-9]* letters'
 cp tests/unusual/boats/laden.yaml "$base/boats/"
 
@@ -117,7 +117,7 @@ for words in '= turn right 4 turns: SHUT' 'double sink drain' 'no valve'; do
         not_ok "unusual-cock-$words" 'stands nowhere'
 done
 cock 'turn right three turns with the long key'
-told cock-long cock 'cock.yaml:[0-9]*:5: error: 7 FLOODING front (en): a line of the steps is [0-9.]* mm too long' \
+told cock-long cock "cock.yaml:$(grep -n 'tag: C17,' "$base/boats/cock.yaml" | cut -d: -f1):5: error: 7 FLOODING (en): a line of the steps is [0-9.]* mm too long" \
     'remedy: shorten spot, how or name of this entry by about [0-9]* letters$'
 rm "$base/boats/cock.yaml"
 
@@ -129,11 +129,19 @@ sed 's/^  name: .*/  name: WMWMWM MWMWMWM WWWWWWW MMMMMMM WWW\
   name_spoken: Wim/' tests/fleet/boats/tamarisk.yaml >"$base/boats/wide.yaml"
 printed wide 17
 
-# So many keys that no call has room beside them: what is done already is not asked for.
-keys=$(awk 'BEGIN { for (i = 1; i <= 24; i++)
-    printf "%spress key %d below the screen and wait for the tone", (i > 1 ? ", " : ""), i }')
-sed -i "s/^  nature_steps: .*/  nature_steps: [$keys]/" "$base/boats/wide.yaml"
-told wide wide 'wide.yaml:3:9: error: 2A DISTRESS CALL (en): the distress card is .* mm too long' \
+# Many keys to press take a page of the call more; so many that no page holds them are told, and
+# what is done already is not asked for.
+keys_give() { # COUNT
+    keys=$(awk -v count="$1" 'BEGIN { for (i = 1; i <= count; i++)
+        printf "%spress key %d below the screen and wait for the tone", (i > 1 ? ", " : ""), i }')
+    sed -i "s/^  nature_steps: .*/  nature_steps: [$keys]/" "$base/boats/wide.yaml"
+}
+keys_give 24
+printed wide 19
+pdftotext -raw "$out/wide.pdf" - | tr '\n' ' ' | grep -q 'press key 24 below' &&
+    ok unusual-keys || not_ok unusual-keys 'the last is not there'
+keys_give 100
+told wide wide 'wide.yaml:3:9: error: 2B WHAT TO SAY (en): the distress card is .* mm too long' \
     'remedy: give a short looks, or shorter nature_steps$'
 expect_equal unusual-wide-errors 1 "$(grep -c ': error: ' "$scratch/stderr")"
 rm "$base/boats/wide.yaml"
