@@ -259,7 +259,10 @@ name|Anna X|name_roman|name_spoken: ANNA TEN
 name|Anna I|name_roman|name_spoken: ANNA ONE
 name|Anna III.|name_roman|name_spoken: ANNA THREE.
 name|Henry VIII Rose|name_roman|name_spoken: HENRY EIGHT ROSE
-name|Anna 2||
+name|Anna 2|name_figures|name_spoken: ANNA TWO
+name|Anna 45|name_figures|name_spoken: ANNA FORTY-FIVE`, or `name_spoken: ANNA FOUR FIVE
+name|Pan Pan|name_signal|name_spoken: YACHT PAN PAN
+name|Sierra Two|name_letters|heard as S2
 name|L'Ami||
 name|L’Ami|name_apostrophe|U+2019
 name|Sea & Sun||
