@@ -38,8 +38,28 @@ const char *position_spoken(struct arena *arena, const struct position *position
 
 /* ---- who speaks (MMSI, call sign and name are taken apart by identity.h) ---- */
 
+/* Why a name that has its letters can still not be called out as it stands. */
+enum name_doubt_kind {
+    NAME_DOUBT_NONE,
+    NAME_DOUBT_FIGURES,   /* "40": as a number, or figure by figure? */
+    NAME_DOUBT_SIGNAL,    /* Mayday, Over: heard as what it says */
+    NAME_DOUBT_LETTERS    /* Oscar, Mike Two: heard as O and M2 */
+};
+
+struct name_doubt {
+    enum name_doubt_kind kind;
+    const struct text_value *value;      /* the field that would be called out */
+    const char *words, *remedy;          /* NULL without a doubt */
+};
+
+/* Is the name that spoken_name would give doubtful? False also where it cannot be called
+ * out at all. With name_spoken its words are judged: they may hold a signal word behind
+ * others, and code words where the licence's name has not the same. */
+bool name_doubted(const struct boat_facts *facts, struct arena *arena, struct name_doubt *doubt);
+
 /* The name to be spoken: name_spoken, else name_latin, else the name if it is
- * plain Latin; upper case. NULL with an error when none can be spoken. */
+ * plain Latin; upper case. NULL with an error when none can be spoken, or it is
+ * doubted. */
 const char *spoken_name(const struct boat *boat, struct arena *arena, struct problems *problems);
 
 /* The name to be spelled, in capitals: what the rescuers look up, so name_latin, else

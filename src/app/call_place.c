@@ -52,11 +52,14 @@ static bool bearing_read(const struct options *options, const struct fleet *flee
 {
     if (options->bearing == NULL)
         return true;
-    if (!bearing_parse(options->bearing, &place->bearing)) {
+    enum bearing_fault fault = bearing_parse(options->bearing, &place->bearing);
+    if (fault != BEARING_SOUND) {
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     "write degrees from 0 to 360, with M if a compass showed them and T if they\n"
                     "are true: \"100 M\", \"086 T\"",
-                    "--bearing \"%s\" is no bearing", options->bearing);
+                    "--bearing \"%s\" %s", options->bearing,
+                    fault == BEARING_NO_LETTER ? "does not say whether it is magnetic or true"
+                                               : "is no bearing");
         return false;
     }
     place->bearing_given = !place->bearing.magnetic || variation_known(fleet);

@@ -42,7 +42,8 @@ const struct command commands[] = {
      "be filled in: the general MAYDAY, or what one of the options asks for. A position\n"
      "is filled into it and shown in other forms. The bearing of a mark is turned into\n"
      "the true direction from it; with M it is magnetic, and the base's variation is\n"
-     "used. A position is written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
+     "used, with T it is true. A position is written as \"43 28.35 N 016 26.10 E\" or\n"
+     "\"43.4725, 16.435\".",
      command_call, NULL},
     {"start", OF_START, "write a new base folder or boat file to fill in",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"

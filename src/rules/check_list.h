@@ -300,6 +300,11 @@
       "ICAO Doc 9303-3") \
     X(name_roman, DEFICIENCY, "the name holds a numeral that can be said in two ways", \
       "judged") \
+    X(name_figures, ERROR, "the name has figures, which can be called out in two ways", "judged") \
+    X(name_signal, ERROR, "the name is heard as a signal or a word of procedure", \
+      "ITU Radio Regulations 32 and 33; judged") \
+    X(name_letters, ERROR, "the name is heard as letters, since its words are code words", \
+      "ITU Radio Regulations, Appendix 14") \
     X(name_apostrophe, NOTE, "the name has an apostrophe that is on no keyboard", "judged") \
     X(name_long, NOTE, "the name is longer than AIS can show", "ITU-R M.1371") \
     /* how it is written */ \

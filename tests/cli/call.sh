@@ -178,7 +178,7 @@ $long EAST $time" --card flooding --position "12°28'21\"N 060°26'06\"E"
 placed nature "$lat NORTH
 $long EAST $time" --nature fire --position 'N 12 28.35 E 060 26.1'
 placed without 'LAT ____ (latitude degrees) DEGREES ____ (latitude minutes) MINUTES NORTH
-LONG ____ (longitude degrees) DEGREES ____ (longitude minutes) MINUTES EAST'" $time" --bearing 266
+LONG ____ (longitude degrees) DEGREES ____ (longitude minutes) MINUTES EAST'" $time" --bearing '266 T'
 
 # The other scripts of the distress card are not this position's.
 maydeck call tests/fleet --boat tamarisk --card distress_call --position '12 28.35 N 060 26.1 E'
@@ -197,7 +197,7 @@ expect_equal call-bearing-magnetic-says 'BEARING
 maydeck call tests/fleet --boat tamarisk --bearing '100 M'
 grep -q '104 TRUE (100 MAGNETIC, variation 4 E, 2026-01-01)' "$scratch/stdout" ||
     not_ok call-bearing-date "$(cat "$scratch/stdout")"
-maydeck call "$scratch/west" --boat tamarisk --bearing 180
+maydeck call "$scratch/west" --boat tamarisk --bearing '180 T'
 expect_equal call-bearing-true '  the mark bears 180 TRUE
   direction FROM the mark: 000 TRUE (N)' "$(grep TRUE "$scratch/stdout" | sed 2q)"
 
@@ -265,9 +265,11 @@ refused position-comma 'write decimals with a full stop' --boat tamarisk --posit
 refused position-half 'latitude and longitude are needed' --boat tamarisk --position '12.5 N'
 refused position-empty 'nothing is written' --boat tamarisk --position ''
 refused bearing-range 'is no bearing' --boat tamarisk --bearing 361
+refused bearing-no-letter 'does not say whether it is magnetic or true' --boat tamarisk \
+    --bearing 100
 refused bearing-letter 'with M if a compass' --boat tamarisk --bearing '100 magnetic'
 refused bearing-and-position 'is no bearing' --boat tamarisk --position '12.5 N' --bearing x
 refused position-spell '--position has no place in --spell' --boat tamarisk --spell \
     --position '12.5, 60.1'
-refused bearing-cancel '--bearing has no place in --cancel' --boat tamarisk --cancel --bearing 100
+refused bearing-cancel '--bearing has no place in --cancel' --boat tamarisk --cancel --bearing '100 T'
 exit $failures

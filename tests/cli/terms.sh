@@ -20,23 +20,16 @@ one() {
     done
 }
 
-one lifejacket lifejackets 'life jacket' 'life jackets' 'life vest' 'life vests' buoyancy
-one raft raft liferaft 'life raft'
-one raft-line line painter
-one hand-pump 'hand pump' 'manual pump' 'bilge pump'
-one electric-pump 'electric pump' 'bilge pump' 'automatic pump'
-one handheld handheld portable walkie
-one seacock seacocks 'through-hull' 'skin fitting' 'sea valve'
-one extinguisher extinguisher 'fire bottle'
-one gas-bottle 'gas bottle' 'gas cylinder' LPG propane butane
-one engine engine motor
-one engine-fan 'engine fan' blower
-one toilet toilet heads
-one floorboards floorboards sole 'floor boards'
-one boat boat vessel yacht she her
-one harness 'harness lines' tether tethers
-one battery 'service battery' isolator isolators
-one coastguard coastguard 'coast guard'
-one turn-off 'turn off' 'switch off'
-one turn-on 'epirb on' 'switch on'
+while IFS=: read -r object names; do
+    case $object in
+    '' | '#'*) continue ;;
+    esac
+    IFS=,
+    set --
+    for name in $names; do
+        set -- "$@" "${name# }"
+    done
+    unset IFS
+    one "$(echo "$object" | tr ' ' '-')" "$@"
+done <tests/words/terms.txt
 exit $failures
