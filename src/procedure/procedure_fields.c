@@ -33,7 +33,8 @@ const struct stray_key logic_keys[] = {
     {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC},  {"stripe", IN_LOGIC},
     {"number", IN_LOGIC},  {"kind", IN_LOGIC},     {"per", IN_LOGIC},     {"after", IN_LOGIC},
     {"card", IN_LOGIC},    {"signal", IN_LOGIC},   {"nature", IN_LOGIC},  {"say", IN_LOGIC},
-    {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {NULL, NULL}};
+    {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {"report", IN_LOGIC},
+    {NULL, NULL}};
 
 #define AT_ITS_GEAR "name the state with each piece of gear, as {seacock: shut}, torch"
 
@@ -64,6 +65,8 @@ static const struct field case_rows[] = {
              .about = "gear shown where it is recorded, if other"),
     CASE_KEY("lethal", step_case.lethal_ids, FIELD_LIST,
              .about = "what kills here, if other: ids of texts"),
+    CASE_KEY("report", step_case.report, FIELD_TEXT,
+             .about = "what the radio messages add where it is taken, in English"),
     CASE_KEY("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear, if other"),
     CASE_KEY("sources", step_case.basis.sources, FIELD_WORDS,

@@ -51,7 +51,7 @@ static bool braces_check(const struct procedure_reading *reading, const struct w
     if (row->naming == NAMES_NOTHING && strpbrk(text->text, "{}") != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, text->place,
                     "write it without { }: numbers are filled in only in act, lethal, "
-                    "call_when, yes and no", "%s holds a brace", row->field.key);
+                    "signs, call_when, yes and no", "%s holds a brace", row->field.key);
     else if (has_stray_brace(text->text))
         problem_add(reading->problems, SEVERITY_ERROR, text->place,
                     "write {id}, with the id of a step or the name of a procedure in small "

@@ -104,7 +104,8 @@ static void own_texts_want(const struct procedure_reading *reading,
     want(reading, list, text_under(&head_texts.fields[HEAD_TITLE], &procedure->title));
     want(reading, list, text_under(&head_texts.fields[HEAD_SUBJECT], &procedure->subject));
     want(reading, list, (struct wanted_text){.field = head_texts.fields[HEAD_SIGNS],
-                                             .list = &procedure->signs});
+                                             .list = &procedure->signs,
+                                             .naming = NAMES_STEPS_AND_CARDS});
     want(reading, list, text_under(&head_texts.fields[HEAD_ROWS_BELOW], &procedure->rows_below));
     if (logic->when.node != NULL)
         want(reading, list,
