@@ -241,7 +241,7 @@ proofs_list() {
 32 | nettle | engine_fire | dump | s/^\(text steps .*role=row ink=white.*\)"E1"$/&\n\1"C6"/
 33 | parsley | engine_fire_starboard | dump | s/"AFTER THE CALL: TURN OFF"/"TURN OFF"/
 33 | parsley | engine_fire_starboard | dump | s/The fixed radio is dead then\./It is dark then./
-33 | parsley | engine_fire_starboard | dump | s/call after step 5/call after step 7/
+33 | parsley | engine_fire_starboard | dump | s/speak after step 5/speak after step 7/
 34 | eryngo | engine_fire | dump | s/"KEEP FAR"/"CLOSE"/
 35 | eryngo | engine_fire | record | s/item: grab_bag/item: fire_port/
 36 | eryngo | engine_fire | dump | s/MAYDAY NOW/GET READY/
