@@ -229,8 +229,11 @@ struct procedure {
     struct per_value per;
     struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
     struct class_value stripe;      /* fire, rescue, control or warning */
-    struct number_value number;     /* of its card, fixed for good; no other procedure has it */
+    struct number_value number;     /* of its card, fixed for good; only a form of it shares it */
+    struct text_value form_of;      /* the procedure that it is another form of, for other boats */
+    struct text_value form_letter;  /* added to its number on a boat that has both cards */
     struct list_value signs;
+    struct said_list more_signs;    /* one more, on boats that its `when` tells */
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
     struct zone_value danger_in;    /* the zone that it is about, where it has no card a zone */
@@ -288,7 +291,11 @@ struct procedure_set {
     size_t count;
 };
 
-/* Tells cards that texts and exits lead to and that are none of the set; true: none was. */
+/* Are both of one number because one is another form of the other? */
+bool procedures_are_forms(const struct procedure *one, const struct procedure *other);
+
+/* Tells cards that texts and exits lead to, or that are said to have another form, and that are
+ * none of the set; true: none was. */
 bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
                          struct problems *problems);
 

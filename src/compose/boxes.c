@@ -5,10 +5,15 @@
 const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet)
 {
     const struct list_value *signs = &composing->slot->procedure->signs;
-    const struct phrase **phrases = arena_array(composing->arena, signs->count, sizeof *phrases);
-    for (size_t i = 0; i < signs->count; i++)
-        phrases[i] = numbers_fill(composing, sheet, &signs->items[i]);
-    return phrase_list(composing->arena, WORD_JOIN_DOT, phrases, signs->count);
+    const struct said *more = said_take(composing, &composing->slot->procedure->more_signs);
+    const struct phrase **phrases =
+        arena_array(composing->arena, signs->count + 1, sizeof *phrases);
+    size_t count = 0;
+    for (; count < signs->count; count++)
+        phrases[count] = numbers_fill(composing, sheet, &signs->items[count]);
+    if (more != NULL)
+        phrases[count++] = numbers_fill(composing, sheet, &more->say);
+    return phrase_list(composing->arena, WORD_JOIN_DOT, phrases, count);
 }
 
 /* A procedure names a step that this boat's card may lack: then the card is

@@ -121,6 +121,7 @@ static const struct field exit_rows[] = {
 };
 static const struct field_table call_when_table =
     LOGIC_TABLE("the line that says when to call", call_when_rows);
+static const struct field_table more_signs_table = LOGIC_TABLE("a sign more", call_when_rows);
 static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
 
 #define ONE_OR_MANY(of) ENTRIES_OF(struct said_entry, .table = &(of), .one_or_many = true)
@@ -188,6 +189,11 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
               .high = 99000, .whole = true,
               .about = "the card's number, fixed for good: printed cards name each other by it"),
+    LOGIC_KEY("form_of", procedure.form_of, FIELD_TEXT,
+              .about = "the procedure that it is another form of, for other boats: it has its "
+                       "number"),
+    LOGIC_KEY("form_letter", procedure.form_letter, FIELD_TEXT,
+              .about = "of another form: the letter after its number where a boat has both"),
     LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
               .about = "card, if left out; the distress call; where everything is"),
     LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
@@ -197,6 +203,8 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
               .about = "colour of the stripe"),
     LOGIC_KEY("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
+    LOGIC_KEY("more_signs", more_signs, FIELD_ENTRIES, ONE_OR_MANY(more_signs_table),
+              .about = "one more sign, on some boats: {when: ...}, or a list of cases"),
     LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
               .about = "who calls when: {}, or a list of cases"),
     LOGIC_KEY("danger_in", procedure.danger_in, FIELD_CHOICE, .choices = zone_key_list,
@@ -296,6 +304,8 @@ static const struct field head_text_rows[] = {
                                   .about = "with a when: why other boats do not need the card"),
     [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,
                                  .about = "printed with each step that has gear below deck"),
+    [HEAD_MORE_SIGNS] = TEXT_KEY("more_signs", FIELD_NODE, TEXTS_BY_ID,
+                                .about = "one sign more: one text, or texts by id"),
     [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID,
                                .about = "who calls when: one text, or texts by id"),
     [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, SECTION_WITHIN(.table = &step_by_id),
