@@ -45,8 +45,8 @@ rules_list() {
 31 | steps | - | row cell | reckon | place_printed | gear whose place is not printed is not found
 32 | steps | - | row cell | reckon | alike | pieces of two places on a row: one of them is not found
 33 | steps | fixed | row | reckon | isolator | the call comes before its power goes
-34 | engine_fire | lithium_here | head | never | VENT|[Cc]lose|CLOSE|BLOCK|nozzle|port|COOL|Water|FIGHT | battery gas that is shut in explodes
-35 | engine_fire | lithium_here | row | reckon | shut_in | the gear for it sends people to the lid
+34 | engine_fire | lithium_unvented | head | never | VENT|[Cc]lose|CLOSE|BLOCK|nozzle|port|COOL|Water|FIGHT | battery gas that is shut in explodes
+35 | engine_fire | lithium_unvented | row | reckon | shut_in | the gear for it sends people to the lid
 36 | engine_fire | lithium_here radio | bar | must | MAYDAY | first smoke of a battery is the time to call
 37 | all | - | row | reckon | set | each boat has her cards; one without gas none for gas
 38 | battery_fire | - | row | reckon | extinguisher | nothing aboard stops it
@@ -95,6 +95,15 @@ rules_list() {
 83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
 85 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
 84 | petrol_leak | petrol_inside | head | never | OUTBOARD | the cord stops what is inside her
+86 | burning | - | signs | must | battery hisses: card 6 | a fuel fire is starved, a battery is run from
+87 | burning battery_fire | - | bar signs head lethal row yes no caution | never | (^|[^A-Za-z])(OUT|LEAVE|CUT)([^A-Za-z]|$)|([Aa]ll|then|[Nn]ot) out | out is said of a dead fire alone
+88 | burning | radio !lithium_here | bar | must | ^(NO SMOKE. )?ALONE.*TWO.*3 OR MORE: | who is alone, and who is not, reads what to do
+89 | cabin_fire | - | head | reckon | count_first | powder goes into no cabin with a sleeper, and no hatch is shut on one
+90 | burning | - | row | reckon | shore_power | at sea none is plugged in, in a berth all go ashore
+91 | engine_fire outboard_fire | - | head | reckon | reported | who cannot stop it tells those who come
+92 | burning battery_fire | - | row | reckon | upwind_deck | what is made ready upwind lies on deck
+93 | galley_fire | gas | lethal | must | Tap behind flames | a pan is not covered over gas that flows
+94 | galley_fire | - | head | reckon | shut_counted | nobody is shut in with the fire
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -241,7 +250,7 @@ proofs_list() {
 32 | nettle | engine_fire | dump | s/^\(text steps .*role=row ink=white.*\)"E1"$/&\n\1"C6"/
 33 | parsley | engine_fire_starboard | dump | s/"AFTER THE CALL: TURN OFF"/"TURN OFF"/
 33 | parsley | engine_fire_starboard | dump | s/The fixed radio is dead then\./It is dark then./
-33 | parsley | engine_fire_starboard | dump | s/speak after step 5/speak after step 7/
+33 | parsley | engine_fire_starboard | dump | s/ after step 5/ after step 7/
 34 | eryngo | engine_fire | dump | s/"KEEP FAR"/"CLOSE"/
 35 | eryngo | engine_fire | record | s/item: grab_bag/item: fire_port/
 36 | eryngo | engine_fire | dump | s/MAYDAY NOW/GET READY/
@@ -317,6 +326,17 @@ proofs_list() {
 79 | eelgrass | flooding | dump | s/"all seacocks\."/"the engine\x27s seacock."/
 37 | thrift | engine_fire | lose | -
 37 | sundew | flooding | lose | -
+86 | nettle | cabin_fire | dump | s/battery hisses: card 6/battery hot/
+87 | nettle | galley_fire | dump | s/"the cover for/"it all out for/
+87 | nettle | battery_fire | dump | s/"DON’T TOUCH"/"LEAVE"/
+88 | nettle | engine_fire | dump | s/^\(text call line .*\)"TWO[^"]*"/\1"Then"/
+89 | nettle | cabin_fire | dump | s/"COUNT\."/"LOOK."/
+90 | nettle | cabin_fire | record | s/item: grab_bag/item: shore_power_inlet/
+91 | iris | engine_fire | dump | s/, ENGINE RUNS//
+91 | knot | outboard_fire | dump | s/, FUEL IS ON//
+92 | nettle | cabin_fire | record | s/\(item: grab_bag.*zone: \)cockpit_locker/\1forepeak/
+93 | nettle | galley_fire | dump | s/"Tap behind flames?/"Too hot?/
+94 | nettle | galley_fire | dump | s/"Count\."/"Go."/
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
 PROOFS
 }

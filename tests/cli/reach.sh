@@ -63,7 +63,7 @@ says raft-by-petrol iris abandon_fire 'Aft locker' \
 expect_equal raft-with-words 1 "$(grep -c 'In smoke or gas? Leave it' "$scratch/after")"
 
 # A battery in the engine space by its zone is in it, whatever its space is called.
-says battery-by-zone iris engine_fire 'Battery gas is poison' \
+says battery-by-zone iris engine_fire 'Battery gas can explode' \
     '/item: anchor_main/{p;s/.*/  - {item: lithium_bank, tag: C30, zone: engine_space, side: port, space: aft_cabin, vents_to: transom}/;}
 /^   /s/lithium_bank, //'
 

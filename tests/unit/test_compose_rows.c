@@ -92,7 +92,7 @@ static void what_is_inside_the_burning_space_says_so(void **state)
         "  - {item: fuel_shutoff_diesel, tag: C2, zone: galley, how: {shut: across}, inside: []}\n"
         "  - {item: fire_port, tag: F1, zone: engine_space, how: push in}\n", ""));
     const struct sheet *card = case_card(case_compose(&test, false), "smoke");
-    EXPECT_ROWS(&sheet_steps(card)->items[0], "Saloon | [C1] Fuel valve = inside: LEAVE IT",
+    EXPECT_ROWS(&sheet_steps(card)->items[0], "Saloon | [C1] Fuel valve = inside: DON’T TOUCH",
                 "Galley | [C2] Fuel valve = across: SHUT",
                 "Engine space | [F1] Fire port = push in");
 }
