@@ -3,6 +3,8 @@
  * steps left undone, such as a fuel valve that nobody reaches, without a blank to fill in. */
 #include "call_room.h"
 
+#include "step_cases.h"
+
 const char *call_nature(struct composing *composing, const struct procedure_call *call)
 {
     const struct procedure *procedure = composing->slot->procedure;

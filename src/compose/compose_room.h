@@ -218,13 +218,6 @@ void table_make(struct composing *composing, enum item_key item, enum end_state 
 
 /* steps.c */
 void steps_make(struct composing *composing, struct sheet *sheet);
-
-/* The first case that holds; NULL: none does. Where a case cannot be decided, later ones are not
- * tried, and `undecided` is what it asks: the card waits, and a draft shows the step's own
- * words. */
-const struct step_case *case_take(struct composing *composing,
-                                  const struct procedure_step *step,
-                                  const struct condition **undecided);
 const struct card_step *step_by_id(const struct steps_facts *steps, const char *id);
 
 /* figure_rows.c: figures under the steps they serve. Needs all steps. */

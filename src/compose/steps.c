@@ -1,5 +1,5 @@
 /* steps.c - which case of which step, numbered (room: compose). */
-#include "compose_room.h"
+#include "step_cases.h"
 
 const struct card_step *step_by_id(const struct steps_facts *steps, const char *id)
 {

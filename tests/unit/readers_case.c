@@ -7,7 +7,7 @@
 #include <string.h>
 
 #include "readers_case.h"
-#include "fact.h"
+#include "readers_gear.h"
 
 #include "fact.h"
 #include "figure.h"
@@ -161,17 +161,6 @@ static const char *entry_pairs(struct arena *arena, const char *gear, enum item_
     return text_format(arena, "item: %s, tag: %c71, zone: %s, side: port%s", kind->key,
                        (char)kind->class, zone_word(hers ? kind->usual_zone : ZONE_saloon),
                        item == ITEM_lithium_bank ? ", space: engine_space" : "");
-}
-
-/* What else must be aboard for the piece's facts to be asked: the vents of the space that a
- * battery shares. */
-static const char *gear_beside(struct arena *arena, const char *gear, enum item_key item)
-{
-    if (item != ITEM_lithium_bank)
-        return gear;
-    return text_format(arena, "equipment:\n  - {item: engine_vent_closure, tag: C72, "
-                       "zone: cockpit, how: {shut: push, open: pull}}\n%s",
-                       gear_without(arena, gear, "engine_vent_closure") + strlen("equipment:\n"));
 }
 
 void world_gear_set(struct world *world, enum item_key item, const char *key, const char *value)
