@@ -39,8 +39,8 @@ silent() {
 
 # Iris: her radio is on deck, the stops of engine and generator are below.
 card hazard iris engine_fire ''
-says engine-lead 'battery hisses: card 6'
-says key-on-deck 'ALONE: RED KEY, speak after step 5 TWO: other: RED KEY, speak now 3 OR MORE:'
+says engine-lead 'BATTERY hisses, swells, smokes? Card 6'
+says key-on-deck 'ALONE: RED KEY now. Speak after step 5 TWO: other: RED KEY, speak now 3 OR MORE:'
 says engine-runs 'ENGINE SPACE, ENGINE RUNS'
 silent engine-fuel-shut 'SHUT the fuel. '
 says engine-gas 'NO SMOKE THERE? SHUT the gas bottles.'
@@ -59,7 +59,7 @@ silent no-dsc-key 'RED KEY'
 # The set below, no handheld on deck: whoever calls looks for smoke first.
 below='s/^  zone: cockpit/  zone: navigation_station/;/power_from_cockpit/d'
 card hazard iris engine_fire "$below"
-says key-below 'ALONE, no smoke: RED KEY, speak after step 5 TWO, no smoke:'
+says key-below 'ALONE: no smoke? RED KEY. Speak after step 5 TWO: no smoke? Other does both'
 card hazard iris engine_fire "$below;/item: vhf_handheld/s/zone: saloon/zone: cockpit/;/item: vhf_handheld/s/from_cockpit: no/from_cockpit: yes/"
 says handheld-on-deck 'ALONE: speak on deck after step 5 TWO: other speaks on deck now'
 
@@ -110,7 +110,7 @@ says gas-at-the-door 'SHUT the gas bottles. Only outside the smoke.'
 
 card hazard iris galley_fire ''
 says galley-bottles 'Tap behind flames? SHUT the bottles first.'
-says galley-bar 'ALONE: still burns? GO ON DECK, speak there TWO: other: gas, then speaks'
+says galley-bar 'ALONE: still burns? GO ON DECK, speak TWO: other shuts gas. Still burns? Speaks'
 says galley-call 'I AM ON FIRE, GALLEY'
 card hazard iris galley_fire "$bottle"
 says galley-no-bottles 'Tap behind flames? Don’t cover. Go on deck.'

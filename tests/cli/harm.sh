@@ -95,7 +95,7 @@ rules_list() {
 83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
 85 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
 84 | petrol_leak | petrol_inside | head | never | OUTBOARD | the cord stops what is inside her
-86 | burning | - | signs | must | battery hisses: card 6 | a fuel fire is starved, a battery is run from
+86 | burning | - | signs | must | BATTERY hisses[^?]*\? Card 6 | a fuel fire is starved, a battery is run from
 87 | burning battery_fire | - | bar signs head lethal row yes no caution | never | (^|[^A-Za-z])(OUT|LEAVE|CUT)([^A-Za-z]|$)|([Aa]ll|then|[Nn]ot) out | out is said of a dead fire alone
 88 | burning | radio !lithium_here | bar | must | ^(NO SMOKE. )?ALONE.*TWO.*3 OR MORE: | who is alone, and who is not, reads what to do
 89 | cabin_fire | - | head | reckon | count_first | powder goes into no cabin with a sleeper, and no hatch is shut on one
@@ -104,6 +104,9 @@ rules_list() {
 92 | burning battery_fire | - | row | reckon | upwind_deck | what is made ready upwind lies on deck
 93 | galley_fire | gas | lethal | must | Tap behind flames | a pan is not covered over gas that flows
 94 | galley_fire | - | head | reckon | shut_counted | nobody is shut in with the fire
+95 | burning battery_fire | - | head bar | never | No jackets|Count\. Only | there are some, and people are counted, not they
+96 | burning | - | bar | never | RED KEY, speak after | the key comes first, and takes seconds
+97 | galley_fire cabin_fire | cabin | head lethal | must | S(top|TOP) the boat | her own wind feeds the fire
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -112,7 +115,7 @@ rules_list >"$scratch/rules"
 # Orders that a headline or an exit may begin with.
 verbs_list() {
     cat <<'VERBS'
-ADD ANCHOR BAIL BLOCK CALL CATCH CHECK CLOSE COME COUNT COVER CUT DO DRESS FIGHT FIND FREE GO
+ADD ANCHOR BAIL BLOCK CALL CATCH CHECK CLOSE COME COUNT COVER CUT DO DRESS FIGHT FIND FREE GET GO
 HOLD KEEP LET LIFT LOOK MAKE MAYDAY NEUTRAL OFF ON OPEN PAN PHONE PLUG POINT PRESS PULL PUMP PUSH PUT
 RELEASE SAIL SEND SHOUT SHUT SIGNAL STAND START STAY STEP STOP STUFF SWITCH TAKE THROW TIE TOUCH TREAT
 TURN UNTIE USE WAKE WATCH WAVE WRITE AIR
@@ -326,7 +329,7 @@ proofs_list() {
 79 | eelgrass | flooding | dump | s/"all seacocks\."/"the engine\x27s seacock."/
 37 | thrift | engine_fire | lose | -
 37 | sundew | flooding | lose | -
-86 | nettle | cabin_fire | dump | s/battery hisses: card 6/battery hot/
+86 | nettle | cabin_fire | dump | s/BATTERY hisses? Card 6/battery hot/
 87 | nettle | galley_fire | dump | s/"the cover for/"it all out for/
 87 | nettle | battery_fire | dump | s/"DON’T TOUCH"/"LEAVE"/
 88 | nettle | engine_fire | dump | s/^\(text call line .*\)"TWO[^"]*"/\1"Then"/
@@ -337,6 +340,10 @@ proofs_list() {
 92 | nettle | cabin_fire | record | s/\(item: grab_bag.*zone: \)cockpit_locker/\1forepeak/
 93 | nettle | galley_fire | dump | s/"Tap behind flames?/"Too hot?/
 94 | nettle | galley_fire | dump | s/"Count\."/"Go."/
+95 | nettle | engine_fire | dump | s/All on deck\. Count\./On deck. Count. No jackets./
+96 | iris | engine_fire | dump | s/RED KEY now\. Speak after/RED KEY, speak after/
+97 | nettle | cabin_fire | dump | s/"the boat\."/"the engine."/
+97 | nettle | galley_fire | dump | s/Stop the boat\. //
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
 PROOFS
 }

@@ -83,7 +83,7 @@ lost blanket-beyond iris galley_fire 'Fire blanket' \
     '/item: fire_blanket/s/zone: galley/zone: forward_cabin/'
 
 # Some pieces in reach, some not: the others are not passed over in silence.
-says jackets-mixed iris engine_fire 'Only these:' \
+says jackets-mixed iris engine_fire 'Take only these jackets.' \
     '/item: lifejacket/{p;s/E1,/E30,/;s/zone: cockpit/zone: saloon/;s/from_cockpit: yes/from_cockpit: no/;}'
 bottle='/item: lpg_bottle_valve/{p;s/C10,/C30,/;s/zone: gas_locker/zone: forepeak/;}'
 says bottles-mixed iris gas_leak 'One is out of reach: leave it. It is open.' "$bottle"

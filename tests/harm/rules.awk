@@ -193,7 +193,7 @@ function has_verb(said,    part, n, i) {
 # Who is missing is known before powder goes in and before hatches are shut.
 function count_first(rule,    count) {
     count = step_with("^COUNT\\.")
-    if (!count || count > step_with("^FIGHT|^STAY ON DECK") || count > step_with("^SHUT hatches"))
+    if (!count || count > step_with("^FIGHT|^STAY ON DECK") || count > step_with("SHUT hatches"))
         wrong(rule, "counted in step " count)
 }
 function shut_counted(rule,    i) {
