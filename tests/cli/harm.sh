@@ -211,6 +211,7 @@ proofs_list() {
 3 | nettle | gas_leak | record | s/item: bilge_pump_manual/item: flares/
 4 | nettle | engine_fire | record | s/\(item: lifejacket.*\)from_cockpit: yes/\1from_cockpit: no/
 4 | fennel | cabin_fire | dump | s/"Only outside the smoke\. /"Quickly. /
+4 | tamarisk | cabin_fire | dump | s/Way blocked?/Quick?/
 4 | anise | galley_fire | record | s/\(item: fire_blanket.*zone: \)galley/\1forepeak/
 5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1from_cockpit: no/
 5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1handle: {zone: forepeak}, from_cockpit: yes/

@@ -57,6 +57,7 @@ function row_judge(rule, how, i, tag, n) {
 }
 function below_after_deck(rule, i, tag,    s, after) {
     if (!below[boat, tag] || words[i] ~ /inside: DON.*T TOUCH$/) return
+    if (kind_of[boat, tag] == "hatch" && step_says(number[i], "blocked\\? Through the hatch")) return
     for (s = 1; s <= number[i]; s++)
         if (step_says(s, card == "galley_fire" ? "GO ON DECK" : "[Oo]n deck|ON DECK")) after = 1
     if (!after && card == "galley_fire" && !near_galley(tag))
