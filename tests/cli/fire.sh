@@ -1,6 +1,6 @@
 #!/bin/sh
 # The cards on fire: what they say on a boat hangs on where her gear is. Cards of boats of
-# tests/hazard and tests/unusual, after one change to the record.
+# tests/fleet, tests/hazard, tests/islands and tests/unusual, after one change to the record.
 . tests/tap.sh
 
 # card FOLDER BOAT CARD SCRIPT: its words in $scratch/words, after the script on her record.
@@ -50,7 +50,12 @@ stopped='/item: engine_stop/s/zone: navigation_station/zone: cockpit/;/item: eng
 card hazard iris engine_fire "$stopped"
 says stop-on-deck 'STOP the engine.'
 silent stop-not-engine 'ENGINE RUNS'
-says stop-but-generator 'GENERATOR RUNS'
+says stop-but-generator 'GENERATOR MAY RUN'
+card fleet samphire engine_fire ''
+says stop-generator-port 'ABOARD, GENERATOR MAY RUN.'
+page_words "$scratch/out/"*starboard.dump >"$scratch/words"
+says stop-generator-none 'ENGINE SPACE, LITHIUM'
+silent stop-generator-starboard 'GENERATOR'
 
 card hazard iris engine_fire 's/^  dsc: yes/  dsc: no/;/mmsi/d;/distress_key/d;/hold_s/d'
 says no-dsc 'ALONE: speak on deck after step 5'
