@@ -57,6 +57,7 @@ struct equipment {
     struct works_value works;
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
+    struct answer_value vents_overboard;
     struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
     struct date_value changed;        /* in a model: when the entry was last changed */
 };

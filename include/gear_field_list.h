@@ -78,7 +78,7 @@
       .readers = READ_PLAN, \
       .about = "[metres aft of the bow, metres to starboard, port negative]") \
     X(agent, agent, FIELD_CHOICE, ASKED(EXTINGUISHERS), .choices = agent_words, \
-      .readers = READ_REST, \
+      .readers = READ_CASE | READ_REST, \
       .about = "what the extinguisher holds") \
     X(rating, rating, FIELD_TEXT, \
       ASKED(ITEM_fire_extinguisher) MAY(ITEM_engine_extinguisher, ITEM_fixed_extinguisher), \
@@ -243,6 +243,9 @@
       ASKED(ITEM_fire_extinguisher) MAY(ITEM_engine_extinguisher, ITEM_fixed_extinguisher), \
       .readers = READ_SAFETY, \
       .about = "may it be used on live electrics?") \
+    X(vents_overboard, vents_overboard, FIELD_ANSWER, MAY(ITEM_lithium_bank), \
+      .readers = READ_CASE, \
+      .about = "does its own vent lead out of the boat?") \
     X(from_cockpit, from_cockpit, FIELD_ANSWER, EVERYWHERE(MAY), \
       .readers = READ_CASE, \
       .about = "can it be reached without going below?") \

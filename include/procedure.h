@@ -32,13 +32,15 @@ enum condition_kind {
 };
 
 /* How far one goes for a piece of gear, from the nearest: both feet on open deck; on deck,
- * but reaching into a locker; at arm's length in the companionway; through the boat. */
+ * but reaching into a locker; at arm's length in the companionway; through the boat, but not
+ * into the space that the card is about. */
 #define REACH_LIST(X) \
-    X(REACH_OPEN_DECK, "open_deck") X(REACH_DECK, "deck") X(REACH_COMPANIONWAY, "companionway")
+    X(REACH_OPEN_DECK, "open_deck") X(REACH_DECK, "deck") X(REACH_COMPANIONWAY, "companionway") \
+    X(REACH_BELOW, "below")
 enum reach {
     REACH_ANY,             /* as a limit: none is given */
     REACH_LIST(CHOICE_NAME)
-    REACH_BELOW            /* never a limit: it has no word */
+    REACH_COUNT
 };
 extern const char *const reach_words[];   /* NULL-ended, each at its value less one */
 struct reach_value CHOICE_OF(enum reach);
@@ -126,11 +128,12 @@ enum gear_table { GEAR_TABLE_NONE, GEAR_TABLE_LIST(CHOICE_NAME) GEAR_TABLE_COUNT
 struct gear_table_value CHOICE_OF(enum gear_table);
 
 /* `act` holds **bold** parts. A case without `when` always applies. One with an `id` has an
- * act of its own, one without has that of its step. */
+ * act of its own, one without has that of its step. `report`: what the card's radio messages
+ * add where the case is taken, in English. */
 struct step_case {
     const struct condition *when;
     struct reach_value within;
-    struct text_value id, act, because;
+    struct text_value id, act, because, report;
     struct item_uses uses, also;
     struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
     struct basis basis;
@@ -226,8 +229,11 @@ struct procedure {
     struct per_value per;
     struct symbol_value symbol;     /* the sign beside the title: of the class of the stripe */
     struct class_value stripe;      /* fire, rescue, control or warning */
-    struct number_value number;     /* of its card, fixed for good; no other procedure has it */
+    struct number_value number;     /* of its card, fixed for good; only a form of it shares it */
+    struct text_value form_of;      /* the procedure that it is another form of, for other boats */
+    struct text_value form_letter;  /* added to its number on a boat that has both cards */
     struct list_value signs;
+    struct said_list more_signs;    /* one more, on boats that its `when` tells */
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
     struct zone_value danger_in;    /* the zone that it is about, where it has no card a zone */
@@ -285,7 +291,11 @@ struct procedure_set {
     size_t count;
 };
 
-/* Tells cards that texts and exits lead to and that are none of the set; true: none was. */
+/* Are both of one number because one is another form of the other? */
+bool procedures_are_forms(const struct procedure *one, const struct procedure *other);
+
+/* Tells cards that texts and exits lead to, or that are said to have another form, and that are
+ * none of the set; true: none was. */
 bool procedure_set_check(const struct procedure_set *set, struct arena *arena,
                          struct problems *problems);
 

@@ -2,13 +2,18 @@
  * and the base's own rules (room: compose). */
 #include "compose_room.h"
 
-const struct phrase *signs_joined(const struct composing *composing)
+const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet)
 {
     const struct list_value *signs = &composing->slot->procedure->signs;
-    const struct phrase **phrases = arena_array(composing->arena, signs->count, sizeof *phrases);
-    for (size_t i = 0; i < signs->count; i++)
-        phrases[i] = phrase_text(composing->arena, &signs->items[i]);
-    return phrase_list(composing->arena, WORD_JOIN_DOT, phrases, signs->count);
+    const struct said *more = said_take(composing, &composing->slot->procedure->more_signs);
+    const struct phrase **phrases =
+        arena_array(composing->arena, signs->count + 1, sizeof *phrases);
+    size_t count = 0;
+    for (; count < signs->count; count++)
+        phrases[count] = numbers_fill(composing, sheet, &signs->items[count]);
+    if (more != NULL)
+        phrases[count++] = numbers_fill(composing, sheet, &more->say);
+    return phrase_list(composing->arena, WORD_JOIN_DOT, phrases, count);
 }
 
 /* A procedure names a step that this boat's card may lack: then the card is
@@ -172,7 +177,7 @@ void signs_make(struct composing *composing, struct sheet *sheet, const struct p
 
 void boxes_make(struct composing *composing, struct sheet *sheet)
 {
-    signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing));
+    signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing, sheet));
     cases_add_block(composing, sheet,
                     (struct card_text){phrase_said(composing, call_line(composing, sheet)),
                                        sheet->origin});

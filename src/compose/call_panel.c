@@ -38,7 +38,7 @@ static struct script_request request_of(struct composing *composing,
         form = SCRIPT_SECURITE;
     return (struct script_request){
         .form = form, .unrecorded = script_unrecorded(composing),
-        .nature = call->say.text, .assistance = call->assist.text,
+        .nature = call_nature(composing, call), .assistance = call->assist.text,
         .from_handheld = call->from.value == CALL_FROM_HANDHELD ||
                          call->from.value == CALL_FROM_HANDHELD_CARRIED ||
                          by_handheld_only(composing->in->boat)};

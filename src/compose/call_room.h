@@ -44,6 +44,11 @@ void call_act_add(struct composing *composing, struct call_lines *lines,
 void call_act_word_add(struct composing *composing, struct call_lines *lines, enum word word,
                        struct place origin);
 
+/* ---- call_report.c ---- */
+
+/* What is wrong, as the call says it, with what the cases taken on this boat add. */
+const char *call_nature(struct composing *composing, const struct procedure_call *call);
+
 /* ---- call_operate.c ---- */
 
 /* The first piece of that kind; NULL: none. */

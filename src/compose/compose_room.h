@@ -250,7 +250,7 @@ void boxes_make(struct composing *composing, struct sheet *sheet);
 /* The signs of the procedure, joined; with the word before them, or NULL. */
 void signs_make(struct composing *composing, struct sheet *sheet, const struct phrase *word,
                 const struct phrase *signs);
-const struct phrase *signs_joined(const struct composing *composing);
+const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet);
 
 /* Nevers, cautions and local rules alone. */
 void warnings_make(struct composing *composing, struct sheet *sheet);

@@ -26,8 +26,7 @@ struct wanted_text said_wanted(const struct field *row, const struct entries_val
     return wanted;
 }
 
-/* What follows words without `when` would never be printed; and a boat that none fits
- * still needs words. */
+/* What follows words without `when` would never be printed. */
 static void said_order_check(const struct procedure_reading *reading, const struct said *items,
                              size_t count, const char *what)
 {
@@ -36,8 +35,15 @@ static void said_order_check(const struct procedure_reading *reading, const stru
             problem_add(reading->problems, SEVERITY_ERROR, items[i].place,
                         "make it the last, or give it a when",
                         "a case of %s has no when, so those after it never come", what);
-    if (count > 0 && items[count - 1].when != NULL)
-        problem_add(reading->problems, SEVERITY_ERROR, items[count - 1].place,
+}
+
+/* A boat that none of the cases fits still needs words. */
+static void said_end_check(const struct procedure_reading *reading,
+                           const struct said_list *said, const char *what)
+{
+    const struct said *last = said->count == 0 ? NULL : &said->items[said->count - 1];
+    if (last != NULL && last->when != NULL)
+        problem_add(reading->problems, SEVERITY_ERROR, last->place,
                     "write a last case without when",
                     "%s says nothing to a boat that fits none of its cases", what);
 }
@@ -64,10 +70,10 @@ static void said_texts_read(struct procedure_reading *reading, struct said *item
     texts_read(reading, texts, "a set of texts by case", list.rows, list.count);
 }
 
-/* `what` is the whole in messages. */
-static struct said_list said_read(struct procedure_reading *reading,
-                                  const struct entries_value *list,
-                                  const struct said_texts *texts, const char *what)
+/* Words for some boats; another has none. `what` is the whole in messages. */
+static struct said_list said_for_some_read(struct procedure_reading *reading,
+                                           const struct entries_value *list,
+                                           const struct said_texts *texts, const char *what)
 {
     const struct said_entry *entries = list->items;
     struct said *items = arena_array(reading->arena, list->count, sizeof *items);
@@ -82,6 +88,22 @@ static struct said_list said_read(struct procedure_reading *reading,
         said_texts_read(reading, items, list->count, &texts->several, what);
     said_order_check(reading, items, list->count, what);
     return (struct said_list){items, list->count};
+}
+
+/* Words for every boat. */
+static struct said_list said_read(struct procedure_reading *reading,
+                                  const struct entries_value *list,
+                                  const struct said_texts *texts, const char *what)
+{
+    struct said_list said = said_for_some_read(reading, list, texts, what);
+    said_end_check(reading, &said, what);
+    return said;
+}
+
+void more_signs_read(struct procedure_reading *reading, const struct entries_value *list,
+                     const struct said_texts *texts)
+{
+    reading->procedure->more_signs = said_for_some_read(reading, list, texts, "the sign more");
 }
 
 void call_when_read(struct procedure_reading *reading, const struct entries_value *list,

@@ -33,7 +33,8 @@ const struct stray_key logic_keys[] = {
     {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC},  {"stripe", IN_LOGIC},
     {"number", IN_LOGIC},  {"kind", IN_LOGIC},     {"per", IN_LOGIC},     {"after", IN_LOGIC},
     {"card", IN_LOGIC},    {"signal", IN_LOGIC},   {"nature", IN_LOGIC},  {"say", IN_LOGIC},
-    {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {NULL, NULL}};
+    {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {"report", IN_LOGIC},
+    {NULL, NULL}};
 
 #define AT_ITS_GEAR "name the state with each piece of gear, as {seacock: shut}, torch"
 
@@ -64,6 +65,8 @@ static const struct field case_rows[] = {
              .about = "gear shown where it is recorded, if other"),
     CASE_KEY("lethal", step_case.lethal_ids, FIELD_LIST,
              .about = "what kills here, if other: ids of texts"),
+    CASE_KEY("report", step_case.report, FIELD_TEXT,
+             .about = "what the radio messages add where it is taken, in English"),
     CASE_KEY("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear, if other"),
     CASE_KEY("sources", step_case.basis.sources, FIELD_WORDS,
@@ -118,6 +121,7 @@ static const struct field exit_rows[] = {
 };
 static const struct field_table call_when_table =
     LOGIC_TABLE("the line that says when to call", call_when_rows);
+static const struct field_table more_signs_table = LOGIC_TABLE("a sign more", call_when_rows);
 static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
 
 #define ONE_OR_MANY(of) ENTRIES_OF(struct said_entry, .table = &(of), .one_or_many = true)
@@ -185,6 +189,11 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("number", procedure.number, FIELD_NUMBER, .required = true, .low = 1000,
               .high = 99000, .whole = true,
               .about = "the card's number, fixed for good: printed cards name each other by it"),
+    LOGIC_KEY("form_of", procedure.form_of, FIELD_TEXT,
+              .about = "the procedure that it is another form of, for other boats: it has its "
+                       "number"),
+    LOGIC_KEY("form_letter", procedure.form_letter, FIELD_TEXT,
+              .about = "of another form: the letter after its number where a boat has both"),
     LOGIC_KEY("kind", procedure.kind, FIELD_CHOICE, .choices = sheet_kind_words,
               .about = "card, if left out; the distress call; where everything is"),
     LOGIC_KEY("per", procedure.per, FIELD_CHOICE, .choices = per_words,
@@ -194,6 +203,8 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
               .about = "colour of the stripe"),
     LOGIC_KEY("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
+    LOGIC_KEY("more_signs", more_signs, FIELD_ENTRIES, ONE_OR_MANY(more_signs_table),
+              .about = "one more sign, on some boats: {when: ...}, or a list of cases"),
     LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
               .about = "who calls when: {}, or a list of cases"),
     LOGIC_KEY("danger_in", procedure.danger_in, FIELD_CHOICE, .choices = zone_key_list,
@@ -293,6 +304,8 @@ static const struct field head_text_rows[] = {
                                   .about = "with a when: why other boats do not need the card"),
     [HEAD_ROWS_BELOW] = TEXT_KEY("rows_below", FIELD_TEXT,
                                  .about = "printed with each step that has gear below deck"),
+    [HEAD_MORE_SIGNS] = TEXT_KEY("more_signs", FIELD_NODE, TEXTS_BY_ID,
+                                .about = "one sign more: one text, or texts by id"),
     [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID,
                                .about = "who calls when: one text, or texts by id"),
     [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, SECTION_WITHIN(.table = &step_by_id),

@@ -82,7 +82,7 @@ void basis_check(const struct procedure_reading *reading, const struct basis *ba
 
 /* Where the texts of the parts stand. */
 struct part_texts {
-    struct said_texts call_when;
+    struct said_texts more_signs, call_when;
     struct texts_at steps, decision, never, cautions, calls;
 };
 
@@ -104,7 +104,8 @@ static void own_texts_want(const struct procedure_reading *reading,
     want(reading, list, text_under(&head_texts.fields[HEAD_TITLE], &procedure->title));
     want(reading, list, text_under(&head_texts.fields[HEAD_SUBJECT], &procedure->subject));
     want(reading, list, (struct wanted_text){.field = head_texts.fields[HEAD_SIGNS],
-                                             .list = &procedure->signs});
+                                             .list = &procedure->signs,
+                                             .naming = NAMES_STEPS_AND_CARDS});
     want(reading, list, text_under(&head_texts.fields[HEAD_ROWS_BELOW], &procedure->rows_below));
     if (logic->when.node != NULL)
         want(reading, list,
@@ -116,6 +117,10 @@ static void part_texts_want(const struct procedure_reading *reading,
                             const struct procedure_logic *logic, struct part_texts *head,
                             struct wanted_list *list)
 {
+    if (logic->more_signs.count > 0)
+        want(reading, list,
+             said_wanted(&head_texts.fields[HEAD_MORE_SIGNS], &logic->more_signs,
+                         &head->more_signs));
     if (logic->call_when.count > 0)
         want(reading, list,
              said_wanted(&head_texts.fields[HEAD_CALL_WHEN], &logic->call_when, &head->call_when));
@@ -140,6 +145,7 @@ static void procedure_parts_read(struct procedure_reading *reading,
     own_texts_want(reading, logic, &list);
     part_texts_want(reading, logic, &head, &list);
     texts_read(reading, &roots, head_texts.what, list.rows, list.count);
+    more_signs_read(reading, &logic->more_signs, &head.more_signs);
     call_when_read(reading, &logic->call_when, &head.call_when);
     steps_read(reading, &logic->steps, &head.steps);
     decision_read(reading, logic, &head.decision);

@@ -85,7 +85,7 @@ static const char preface[] =
     "logic, and words/LANGUAGE/NAME.yaml, its texts, one for each language that has a folder.\n"
     "Every id of the logic has its text in each language, no text stands without an id, and\n"
     "all languages say the same with the same {names}. A {name} is the number of a step of\n"
-    "this card, or of the card of a procedure; it may stand in act, lethal, call_when, yes\n"
+    "this card, or of the card of a procedure; it may stand in signs, act, lethal, call_when, yes\n"
     "and no. What the radio says is English by law and stands in the logic.\n\n"
     "The first case that holds is taken, and the last stands without `when`. A case without\n"
     "an id has the act of its step, one with an id has an act of its own. What is not recorded\n"

@@ -61,6 +61,7 @@ static struct step_case case_read(const struct procedure_reading *reading,
     struct step_case step_case = entry->step_case;
     step_case.place = entry->place;
     step_case.when = when_read(reading, &entry->when);
+    english_check("report", &step_case.report, reading->problems);
     lethal_check(reading, &step_case.lethal_ids);
     states_check(reading, &step_case.uses);
     states_check(reading, &step_case.also);

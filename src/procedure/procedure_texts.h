@@ -74,6 +74,8 @@ void steps_read(struct procedure_reading *reading, const struct entries_value *l
                 const struct texts_at *texts);
 void decision_read(struct procedure_reading *reading, const struct procedure_logic *logic,
                    const struct texts_at *texts);
+void more_signs_read(struct procedure_reading *reading, const struct entries_value *list,
+                     const struct said_texts *texts);
 void call_when_read(struct procedure_reading *reading, const struct entries_value *list,
                     const struct said_texts *texts);
 void nevers_read(struct procedure_reading *reading, const struct entries_value *list,

@@ -45,8 +45,8 @@ rules_list() {
 31 | steps | - | row cell | reckon | place_printed | gear whose place is not printed is not found
 32 | steps | - | row cell | reckon | alike | pieces of two places on a row: one of them is not found
 33 | steps | fixed | row | reckon | isolator | the call comes before its power goes
-34 | engine_fire | lithium_here | head | never | VENT|[Cc]lose|CLOSE|BLOCK|nozzle|port|COOL|Water|FIGHT | battery gas that is shut in explodes
-35 | engine_fire | lithium_here | row | reckon | shut_in | the gear for it sends people to the lid
+34 | engine_fire | lithium_unvented | head | never | VENT|[Cc]lose|CLOSE|BLOCK|nozzle|port|COOL|Water|FIGHT | battery gas that is shut in explodes
+35 | engine_fire | lithium_unvented | row | reckon | shut_in | the gear for it sends people to the lid
 36 | engine_fire | lithium_here radio | bar | must | MAYDAY | first smoke of a battery is the time to call
 37 | all | - | row | reckon | set | each boat has her cards; one without gas none for gas
 38 | battery_fire | - | row | reckon | extinguisher | nothing aboard stops it
@@ -95,6 +95,18 @@ rules_list() {
 83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
 85 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
 84 | petrol_leak | petrol_inside | head | never | OUTBOARD | the cord stops what is inside her
+86 | burning | - | signs | must | BATTERY hisses[^?]*\? Card 6 | a fuel fire is starved, a battery is run from
+87 | burning battery_fire | - | bar signs head lethal row yes no caution | never | (^|[^A-Za-z])(OUT|LEAVE|CUT)([^A-Za-z]|$)|([Aa]ll|then|[Nn]ot) out | out is said of a dead fire alone
+88 | burning | radio !lithium_here | bar | must | ^(NO SMOKE. )?ALONE.*TWO.*3 OR MORE: | who is alone, and who is not, reads what to do
+89 | cabin_fire | - | head | reckon | count_first | powder goes into no cabin with a sleeper, and no hatch is shut on one
+90 | burning | - | row | reckon | shore_power | at sea none is plugged in, in a berth all go ashore
+91 | engine_fire outboard_fire | - | head | reckon | reported | who cannot stop it tells those who come
+92 | burning battery_fire | - | row | reckon | upwind_deck | what is made ready upwind lies on deck
+93 | galley_fire | gas | lethal | must | Tap behind flames | a pan is not covered over gas that flows
+94 | galley_fire | - | head | reckon | shut_counted | nobody is shut in with the fire
+95 | burning battery_fire | - | head bar | never | No jackets|Count\. Only | there are some, and people are counted, not they
+96 | burning | - | bar | never | RED KEY, speak after | the key comes first, and takes seconds
+97 | galley_fire cabin_fire | cabin | head lethal | must | S(top|TOP) the boat | her own wind feeds the fire
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -103,7 +115,7 @@ rules_list >"$scratch/rules"
 # Orders that a headline or an exit may begin with.
 verbs_list() {
     cat <<'VERBS'
-ADD ANCHOR BAIL BLOCK CALL CATCH CHECK CLOSE COME COUNT COVER CUT DO DRESS FIGHT FIND FREE GO
+ADD ANCHOR BAIL BLOCK CALL CATCH CHECK CLOSE COME COUNT COVER CUT DO DRESS FIGHT FIND FREE GET GO
 HOLD KEEP LET LIFT LOOK MAKE MAYDAY NEUTRAL OFF ON OPEN PAN PHONE PLUG POINT PRESS PULL PUMP PUSH PUT
 RELEASE SAIL SEND SHOUT SHUT SIGNAL STAND START STAY STEP STOP STUFF SWITCH TAKE THROW TIE TOUCH TREAT
 TURN UNTIE USE WAKE WATCH WAVE WRITE AIR
@@ -199,6 +211,7 @@ proofs_list() {
 3 | nettle | gas_leak | record | s/item: bilge_pump_manual/item: flares/
 4 | nettle | engine_fire | record | s/\(item: lifejacket.*\)from_cockpit: yes/\1from_cockpit: no/
 4 | fennel | cabin_fire | dump | s/"Only outside the smoke\. /"Quickly. /
+4 | tamarisk | cabin_fire | dump | s/Way blocked?/Quick?/
 4 | anise | galley_fire | record | s/\(item: fire_blanket.*zone: \)galley/\1forepeak/
 5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1from_cockpit: no/
 5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1handle: {zone: forepeak}, from_cockpit: yes/
@@ -241,7 +254,7 @@ proofs_list() {
 32 | nettle | engine_fire | dump | s/^\(text steps .*role=row ink=white.*\)"E1"$/&\n\1"C6"/
 33 | parsley | engine_fire_starboard | dump | s/"AFTER THE CALL: TURN OFF"/"TURN OFF"/
 33 | parsley | engine_fire_starboard | dump | s/The fixed radio is dead then\./It is dark then./
-33 | parsley | engine_fire_starboard | dump | s/call after step 5/call after step 7/
+33 | parsley | engine_fire_starboard | dump | s/ after step 5/ after step 7/
 34 | eryngo | engine_fire | dump | s/"KEEP FAR"/"CLOSE"/
 35 | eryngo | engine_fire | record | s/item: grab_bag/item: fire_port/
 36 | eryngo | engine_fire | dump | s/MAYDAY NOW/GET READY/
@@ -317,6 +330,21 @@ proofs_list() {
 79 | eelgrass | flooding | dump | s/"all seacocks\."/"the engine\x27s seacock."/
 37 | thrift | engine_fire | lose | -
 37 | sundew | flooding | lose | -
+86 | nettle | cabin_fire | dump | s/BATTERY hisses? Card 6/battery hot/
+87 | nettle | galley_fire | dump | s/"the cover for/"it all out for/
+87 | nettle | battery_fire | dump | s/"DON’T TOUCH"/"LEAVE"/
+88 | nettle | engine_fire | dump | s/^\(text call line .*\)"TWO[^"]*"/\1"Then"/
+89 | nettle | cabin_fire | dump | s/"COUNT\."/"LOOK."/
+90 | nettle | cabin_fire | record | s/item: grab_bag/item: shore_power_inlet/
+91 | iris | engine_fire | dump | s/, ENGINE RUNS//
+91 | knot | outboard_fire | dump | s/, FUEL IS ON//
+92 | nettle | cabin_fire | record | s/\(item: grab_bag.*zone: \)cockpit_locker/\1forepeak/
+93 | nettle | galley_fire | dump | s/"Tap behind flames?/"Too hot?/
+94 | nettle | galley_fire | dump | s/"Count\."/"Go."/
+95 | nettle | engine_fire | dump | s/All on deck\. Count\./On deck. Count. No jackets./
+96 | iris | engine_fire | dump | s/RED KEY now\. Speak after/RED KEY, speak after/
+97 | nettle | cabin_fire | dump | s/"the boat\."/"the engine."/
+97 | nettle | galley_fire | dump | s/Stop the boat\. //
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
 PROOFS
 }

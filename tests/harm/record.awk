@@ -61,7 +61,10 @@ function gear_add(item, tag, line,    zone, place) {
         in_locker[boat, tag] = zone_family[zone]
         locker_side[boat, tag] = zone_side[zone] == "none" ? side_of[boat, tag] : zone_side[zone]
     }
-    if (item == "lithium_bank") lithium[boat, fact(line, "space")] = 1
+    if (item == "lithium_bank") {
+        lithium[boat, fact(line, "space")] = 1
+        if (fact(line, "vents_overboard") != "yes") unvented[boat] = 1
+    }
     if (item == "vhf_handheld" && fact(line, "dsc") == "yes") alert[boat] = 1
 }
 
@@ -162,6 +165,7 @@ function is_boat(word) {
     if (word == "alert") return alert[boat] && (fixed() || handheld())
     if (word == "gas") return !gas_none[boat]
     if (word == "lithium_here") return lithium_here()
+    if (word == "lithium_unvented") return lithium_here() && unvented[boat]
     if (word == "sail") return rig_of[boat] == "sail"
     if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
     if (word == "engine") return !engines_given[boat] || driven[boat]

@@ -9,8 +9,8 @@ function wrong(rule, words) { printf "%d %s %s: %s\n", rule, boat, card, words }
 function procedure_of(key) { sub(/_(port|starboard|[0-9]+)$/, "", key); return key }
 function card_in(words) {
     gsub(/vapour/, "gas_leak petrol_leak battery_fire abandon_fire", words)
-    gsub(/burning/, "engine_fire galley_fire cabin_fire", words)
-    gsub(/steps/, "engine_fire galley_fire cabin_fire battery_fire flooding man_overboard " \
+    gsub(/burning/, "engine_fire outboard_fire galley_fire cabin_fire", words)
+    gsub(/steps/, "engine_fire outboard_fire galley_fire cabin_fire battery_fire flooding man_overboard " \
         "gas_leak diesel_leak petrol_leak abandon_ship abandon_fire", words)
     return words == "all" || index(" " words " ", " " procedure_of(card) " ") > 0
 }
@@ -188,6 +188,29 @@ function has_verb(said,    part, n, i) {
     return 0
 }
 
+# ---- a fire that is left as it is ----
+
+# Who is missing is known before powder goes in and before hatches are shut.
+function count_first(rule,    count) {
+    count = step_with("^COUNT\\.")
+    if (!count || count > step_with("^FIGHT|^STAY ON DECK") || count > step_with("SHUT hatches"))
+        wrong(rule, "counted in step " count)
+}
+function shut_counted(rule,    i) {
+    for (i = 1; i <= lines; i++)
+        if (what[i] == "lethal" && words[i] ~ /[Ss]hut hatches/ && head_of(number[i]) !~ /Count\./)
+            wrong(rule, words[i])
+}
+# What the steps leave running or open, the call says.
+function reported(rule,    i, script) {
+    for (i = 1; i <= lines; i++) if (what[i] == "script") script = script " " words[i]
+    if (script == "") return
+    if (step_with("fuel: fire is|fuel stays on|outside the fire|TOUCH the fuel\\.") &&
+        script !~ /FUEL IS ON/) wrong(rule, "the call does not say that the fuel is on")
+    if (step_with("(engine|generator) runs on") && script !~ /(ENGINE|GENERATOR) RUNS/)
+        wrong(rule, "the call does not say that it runs")
+}
+
 # ---- all cards of a boat ----
 
 function card_missing(rule, key) {
@@ -218,6 +241,7 @@ function set_judge(rule,    name, part, n, i) {
         card_hers(rule, "petrol_leak", !engines_given[boat] || is_boat("petrol_inside") ||
                                        is_boat("outboard") || count[boat, "petrol_stowage"] > 0)
         engine_cards_judge(rule, "engine_fire", ".")
+        card_hers(rule, "outboard_fire", is_boat("outboard"))
         engine_cards_judge(rule, "diesel_leak", "diesel")
     }
 }
@@ -233,6 +257,9 @@ function reckon(rule) {
     else if (how[rule] == "switch_named") switch_named(rule)
     else if (how[rule] == "set_first") set_first(rule)
     else if (how[rule] == "verbs") verbs(rule)
+    else if (how[rule] == "count_first") count_first(rule)
+    else if (how[rule] == "shut_counted") shut_counted(rule)
+    else if (how[rule] == "reported") reported(rule)
     else if (how[rule] != "set") rows_judge(rule, how[rule])
 }
 function card_judge(    rule) {

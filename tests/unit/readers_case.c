@@ -7,7 +7,7 @@
 #include <string.h>
 
 #include "readers_case.h"
-#include "fact.h"
+#include "readers_gear.h"
 
 #include "fact.h"
 #include "figure.h"
@@ -160,12 +160,12 @@ static const char *entry_pairs(struct arena *arena, const char *gear, enum item_
     bool hers = !zone_of(kind->usual_zone)->catamaran_only;
     return text_format(arena, "item: %s, tag: %c71, zone: %s, side: port%s", kind->key,
                        (char)kind->class, zone_word(hers ? kind->usual_zone : ZONE_saloon),
-                       item == ITEM_lithium_bank ? ", space: saloon" : "");
+                       item == ITEM_lithium_bank ? ", space: engine_space" : "");
 }
 
 void world_gear_set(struct world *world, enum item_key item, const char *key, const char *value)
 {
-    const char *gear = whole_gear(world->arena);
+    const char *gear = gear_beside(world->arena, whole_gear(world->arena), item);
     const char *pairs = entry_pairs(world->arena, gear, item);
     const char *rest = gear_without(world->arena, gear, item_word(item)) +
                        strlen("equipment:\n");

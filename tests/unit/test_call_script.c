@@ -60,9 +60,22 @@ static void a_nature_gives_its_phrase(void **state)
         assert_null(strstr(text, "(nature)"));
         assert_int_equal(strncmp(text, "MAYDAY MAYDAY MAYDAY\n", 21), 0);
     }
+}
+
+/* A card says besides what burns; all else it says alike. */
+static void a_card_says_the_same_and_what_burns(void **state)
+{
+    (void)state;
+    here.boat = case_boat(&here, "tests/fleet/boats/tamarisk.yaml");
     const struct sheet *card = case_card(case_compose(&here, false), "engine_fire");
-    assert_string_equal(said(SCRIPT_MAYDAY, NATURE_FIRE),
-                        script_text(sheet_call(card)->script, here.arena));
+    const char *of_card = script_text(sheet_call(card)->script, here.arena);
+    const char *burns = "I AM ON FIRE, ENGINE SPACE.", *fire = "I AM ON FIRE.";
+    const char *asks = "I REQUIRE IMMEDIATE ASSISTANCE.", *alone = said(SCRIPT_MAYDAY, NATURE_FIRE);
+    assert_non_null(strstr(of_card, burns));
+    assert_non_null(strstr(alone, fire));
+    assert_int_equal(strstr(of_card, burns) - of_card, strstr(alone, fire) - alone);
+    assert_memory_equal(of_card, alone, (size_t)(strstr(alone, fire) - alone));
+    assert_string_equal(strstr(of_card, asks), strstr(alone, asks));
 }
 
 /* Nobody can have sent an alert, so the MMSI means nothing to those who hear. */
@@ -146,6 +159,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         CASE(the_general_call_is_the_distress_card_s),
         CASE(a_nature_gives_its_phrase),
+        CASE(a_card_says_the_same_and_what_burns),
         CASE(without_a_fixed_set_no_mmsi_is_said),
         CASE(without_a_call_sign_no_slot_is_left),
         CASE(identities_are_spelled),

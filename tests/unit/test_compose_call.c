@@ -14,7 +14,7 @@ static void a_dsc_set_is_worked_in_four_numbered_lines(void **state)
                  no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
     assert_string_equal(call->title, word(WORD_CALL_MAYDAY));
     assert_string_equal(call->station, tagged(WORD_RADIO_AT, "E9", "Chart table, port"));
-    assert_non_null(strstr(said(call), "I AM ON FIRE. I REQUIRE IMMEDIATE ASSISTANCE."));
+    assert_non_null(strstr(said(call), "I AM ON FIRE, GALLEY. I REQUIRE IMMEDIATE ASSISTANCE."));
     assert_non_null(strstr(said(call), "MMSI 200 014 730"));
 }
 

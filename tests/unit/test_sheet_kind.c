@@ -47,7 +47,7 @@ static void list_compose(struct composing *composing, struct sheet *sheet,
         rows[i] = list_row(composing, &boat->equipment[i]);
     *list = (struct rows_facts){rows, boat->equipment_count};
     block_add(composing, sheet, BLOCK_ROWS)->rows = list;
-    signs_make(composing, sheet, NULL, signs_joined(composing));
+    signs_make(composing, sheet, NULL, signs_joined(composing, sheet));
 }
 
 static const struct kind_composing plain = {list_compose, no_call_compose, ALONE, CODED, MARKED};
