@@ -49,6 +49,7 @@ static const struct world_part base_parts[] = {
     {"cruising_area", "cruising_area: {",
      "latitude: north, longitude: east, sea_area: A1, variation: 4 E, variation_on: 2026-01-01",
      "}\n"},
+    {"first_aid", "first_aid: {", "drowning_breaths: 5", "}\n"},
     {"dates", "dates: {", "month_means: end, margin_days: 3", "}\n"},
     {"intervals", "intervals:\n  - {", "item: grab_bag, months: 6", "}\n"},
     {"shelters", "shelters:\n  - {",
