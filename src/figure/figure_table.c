@@ -25,7 +25,7 @@ static const struct figure figures[] = {
      .formula = "inflow of each opening against all pumps: 1 or more beats them, half or more "
                 "may beat them, below half nothing is said",
      .source = "pump tests of boating associations, Cd of engineering tables",
-     .assumed = CD_ASSUMED "; " PUMPS_ASSUMED, .in_check = true,
+     .assumed = CD_ASSUMED "; " PUMPS_ASSUMED,
      .why_not = COMFORT_WHY_NOT, .evaluate = evaluate_beat_pumps},
     {.id = "worst_openings", .title = "Openings that let in most, and their bungs",
      .verdict = FIGURE_ESTIMATE,
