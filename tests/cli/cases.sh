@@ -68,7 +68,7 @@ door='s/watertight_door, //
 \  - {item: watertight_door, tag: C90, zone: forward_cabin, how: {shut: turn the wheel, open: turn back}}'
 card hazard nettle flooding '' >"$scratch/card"
 lacks door-none 'watertight'
-says raft-line 'TIE the raft’s line. Lashing off at the last.' 'Engine’s: only if it leaks, engine off first.'
+says raft-line 'TIE the raft’s line. Free it at the last.' 'Engine’s: only if it leaks, engine off first.'
 card hazard nettle flooding "$door" >"$scratch/card"
 says door 'COUNT, then shut the watertight doors.' C90 'turn the wheel'
 card hazard bracken flooding '' >"$scratch/card"
@@ -76,6 +76,48 @@ says dinghy 'MAKE READY the dinghy.'
 lacks dinghy-alone 'raft'
 card hazard anise flooding '' >"$scratch/card"
 says neither 'MAKE READY to leave. Head for shallows.'
+# Whether she has a raft is not recorded: the card prints all the same, and promises none.
+card hazard nettle flooding '/item: liferaft/d' >"$scratch/card"
+says raft-unknown 'MAKE READY'
+lacks raft-unknown-tied 'TIE the raft'
+card unusual skua flooding '' >"$scratch/card"
+says hose-engine 'Engine’s hose: engine off first.' 'BLOCK it: cushion, clothes, a board.'
+card unusual dabchick flooding '' >"$scratch/card"
+says hose-none 'FIND hoses through the hull. Leaks? Block it.'
+lacks hose-none-engine 'ngine'
+card unusual smew flooding '' >"$scratch/card"
+says no-radio-bar 'ALONE: after step 2 signal MAYDAY' 'TWO: other: signal now'
+
+# ---- man overboard ----
+
+card fleet tamarisk man_overboard '' >"$scratch/card"
+says lost-count 'IN THE WATER, ON BOARD, FELL AT UTC.' 'A hand free? MAYDAY.'
+lacks lost-count-alone 'PERSONS ON BOARD'
+card fleet tamarisk flooding '' >"$scratch/card"
+says count 'PERSONS ON BOARD'
+lacks count-alone 'IN THE WATER'
+maydeck call tests/fleet --boat tamarisk --nature mob
+grep -q 'IN THE WATER, .* ON BOARD, FELL AT' "$scratch/stdout" && ok call-lost || not_ok call-lost "$(cat "$scratch/stdout")"
+maydeck call tests/fleet --boat tamarisk --nature fire
+grep -q 'PERSONS ON BOARD' "$scratch/stdout" && ! grep -q 'IN THE WATER' "$scratch/stdout" && ok call-fire ||
+    not_ok call-fire "$(cat "$scratch/stdout")"
+card unusual skua man_overboard '' >"$scratch/card"
+says lift-motor 'LIFT flat: ropes under arms and knees.'
+
+# ---- leaks ----
+
+card fleet tamarisk diesel_leak '' >"$scratch/card"
+says cooker 'TURN OFF every burner. Open cabin hatches.'
+card unusual dunlin diesel_leak '' >"$scratch/card"
+says cooker-row 'Cooker' 'knobs right'
+lacks flames 'PUT OUT'
+card hazard nettle gas_leak '' >"$scratch/card"
+says gas-stay 'DON’T TOUCH any switch.' 'STAY ON DECK until a fitter clears it.'
+card islands sundew gas_leak 's/gas: {carried: no}/gas: {carried: yes}/
+/^equipment:/a\
+\  - {item: lpg_bottle_valve, tag: C90, zone: cockpit_locker, side: port, how: {shut: turn right}, from_cockpit: yes}' >"$scratch/card"
+says gas-open-boat 'STAY UPWIND until a fitter clears it.' 'Tap in your hand? Shut it, go upwind.'
+lacks gas-open-boat-below 'OPEN hatches' 'ALL ON DECK'
 
 # ---- petrol: all that is true is printed ----
 
@@ -109,7 +151,19 @@ says petrol-hose 'Hose leaks? Close its can’s vent. Don’t start.'
 card islands thrift abandon_fire '' >"$scratch/card"
 says then-dinghy 'Raft in smoke or gas? Pull the dinghy upwind.' 'Don’t touch the outboard.'
 card hazard anise abandon_fire '' >"$scratch/card"
-says go-in 'go in together'
+says go-in 'Do steps 2 and 3, then go in together, upwind side.'
+# A radio on deck is used where only smoke can come, and nothing else that is on deck calls.
+clean='s/gas: {carried: yes, locker_drains: overboard}/gas: {carried: no}/
+/item: lpg_/d
+s/power_from_cockpit: no/power_from_cockpit: yes/'
+card unusual plover abandon_fire "$clean" >"$scratch/card"
+says deck-radio 'RADIO ON DECK CLEAR OF SMOKE? Call there' 'CALL MAYDAY on deck, clear of smoke.' 'PRESS the red key'
+lacks deck-radio-alone 'fixed radio alone' 'NO HANDHELD'
+card unusual plover abandon_fire "$clean
+s/lithium_bank, //" >"$scratch/card"
+lacks deck-radio-unknown 'CALL MAYDAY on deck' 'red key'
+card unusual plover abandon_fire 's/power_from_cockpit: no/power_from_cockpit: yes/' >"$scratch/card"
+lacks deck-radio-gas 'CALL MAYDAY on deck' 'red key'
 card hazard bracken abandon_ship '' >"$scratch/card"
-says dinghy-leaves 'LOAD the oars and what you took.' 'Waves? Stay on the boat while it floats.'
+says dinghy-leaves 'PUT IN the oars and all you have.' 'Waves? Stay on the boat while it floats.'
 exit $failures
