@@ -359,6 +359,7 @@ struct base_record {
     int variation_tenths;                   /* the same, read: of a degree, east positive */
     bool variation_given;
     struct date_value variation_on;
+    struct breaths_value drowning_breaths;  /* the first ones; BREATHS_NONE: as each was taught */
     struct month_means_value month_means;
     struct number_value margin_days;
     const struct interval *intervals;       /* the base's own, before the trade's */

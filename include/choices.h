@@ -150,6 +150,12 @@ enum sea_area { SEA_AREA_NONE, SEA_AREA_LIST(CHOICE_NAME) SEA_AREA_COUNT };
 extern const char *const sea_area_words[];
 struct sea_area_value CHOICE_OF(enum sea_area);
 
+/* With how many breaths those who are taught here begin on a drowned person. */
+#define BREATHS_LIST(X) X(BREATHS_FIVE, "5") X(BREATHS_TWO, "2")
+enum breaths { BREATHS_NONE, BREATHS_LIST(CHOICE_NAME) BREATHS_COUNT };
+extern const char *const breaths_words[];
+struct breaths_value CHOICE_OF(enum breaths);
+
 struct month_means_value CHOICE_OF(enum month_means);
 
 extern const char *const paper_words[];    /* the keys of PAPER_LIST, NULL-ended */

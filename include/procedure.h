@@ -27,6 +27,7 @@ enum condition_kind {
     CONDITION_REACH,       /* item, reach: how far one goes for it at most */
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
     CONDITION_BOAT,        /* trait: what she is, see trait.h; of one engine space: its engine */
+    CONDITION_BREATHS,     /* breaths: of her base */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
@@ -55,6 +56,7 @@ struct condition {
     const char *value;
     enum reach reach;
     enum trait trait;
+    enum breaths breaths;
     const struct condition *const *children;
     size_t child_count;
 };

@@ -39,6 +39,7 @@ static struct script_request request_of(struct composing *composing,
     return (struct script_request){
         .form = form, .unrecorded = script_unrecorded(composing),
         .nature = call_nature(composing, call), .assistance = call->assist.text,
+        .person_lost = call->nature.value == NATURE_MOB,
         .from_handheld = call->from.value == CALL_FROM_HANDHELD ||
                          call->from.value == CALL_FROM_HANDHELD_CARRIED ||
                          by_handheld_only(composing->in->boat)};

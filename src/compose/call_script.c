@@ -23,7 +23,9 @@ struct script_request call_request(const struct boat *boat, enum script_form for
                                    const struct nature *nature)
 {
     return (struct script_request){.form = form, .nature = nature == NULL ? NULL : nature->phrase,
-                                   .from_handheld = by_handheld_only(boat)};
+                                   .from_handheld = by_handheld_only(boat),
+                                   .person_lost = nature != NULL &&
+                                                  nature == nature_of(NATURE_MOB)};
 }
 
 const struct script *call_script(const struct compose_input *input, enum script_form form,

@@ -19,7 +19,8 @@
 #define WIDTH_TIME 16
 #define WIDTH_WORDS 45
 
-/* Nature and assistance share a line of the card up to this many letters. */
+/* Nature and assistance share a line of the card up to this many letters; where a person is
+ * lost always, since their line is one more. */
 #define JOINED_AT_MOST 54
 
 struct line_draft {
@@ -253,7 +254,8 @@ static bool on_one_line(const struct telling *telling)
     const char *nature = nature_phrase(telling), *assistance = assistance_phrase(telling);
     return nature != NULL && assistance != NULL
         && !text_ends(nature, "...") && !text_equal(nature, assistance)
-        && strlen(nature) + strlen(assistance) <= JOINED_AT_MOST;
+        && (telling->request->person_lost ||
+            strlen(nature) + strlen(assistance) <= JOINED_AT_MOST);
 }
 
 /* "I HAVE COLLIDED WITH ..." ends in a blank. */
@@ -318,13 +320,30 @@ static struct script_line part_plea(const struct telling *telling)
     return line_from(telling, ELEMENT_OTHER, &draft);
 }
 
+/* When they fell tells where the current has taken them: not the time of the call. */
+static struct script_line part_in_water(const struct telling *telling)
+{
+    struct line_draft draft = {.count = 0};
+    if (telling->request->person_lost) {
+        add_blank(&draft, "persons in the water", WIDTH_TWO_DIGITS);
+        add(&draft, PIECE_WORDS, "IN THE WATER,");
+        add_blank(&draft, "persons", WIDTH_TWO_DIGITS);
+        add(&draft, PIECE_WORDS, "ON BOARD, FELL AT");
+        add_blank(&draft, "time of the fall", WIDTH_TIME);
+        add(&draft, PIECE_WORDS, "UTC.");
+    }
+    return line_from(telling, ELEMENT_OTHER, &draft);
+}
+
 static struct script_line part_persons_and_end(const struct telling *telling)
 {
     const struct form_shape *shape = telling->shape;
     struct line_draft draft = {.count = 0};
     if (shape->persons) {
-        add_blank(&draft, "persons", WIDTH_TWO_DIGITS);
-        add(&draft, PIECE_WORDS, "PERSONS ON BOARD.");
+        if (!telling->request->person_lost) {
+            add_blank(&draft, "persons", WIDTH_TWO_DIGITS);
+            add(&draft, PIECE_WORDS, "PERSONS ON BOARD.");
+        }
         if (telling->description != NULL && !shape->of_another)
             add(&draft, PIECE_WORDS, sentence(telling, telling->description));
     }
@@ -336,7 +355,7 @@ static struct script_line part_persons_and_end(const struct telling *telling)
 static struct script_line (*const parts[])(const struct telling *telling) = {
     part_signal, part_all_stations, part_name, part_identity, part_message_signal,
     part_latitude, part_longitude, part_nature, part_assistance, part_plea,
-    part_persons_and_end,
+    part_in_water, part_persons_and_end,
 };
 
 struct script_line script_part(size_t index, const struct telling *telling)

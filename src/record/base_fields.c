@@ -45,6 +45,12 @@ static const struct field area_rows[] = {
           .about = "the date it is true for"),
 };
 
+static const struct field first_aid_rows[] = {
+    BASE("drowning_breaths", drowning_breaths, FIELD_CHOICE, .choices = breaths_words,
+         .readers = READ_CASE,
+         .about = "with how many breaths one begins on a drowned person, as it is taught here"),
+};
+
 static const struct field date_rows[] = {
     BASE("month_means", month_means, FIELD_CHOICE, .choices = month_means_words,
          .readers = READ_DATES, .about = "05/2027 holds to that month's end or start"),
@@ -70,6 +76,7 @@ static const struct field_table shelter_table = TABLE("a shelter", shelter_rows)
 static const struct field_table base_table = TABLE("a base", base_rows);
 static const struct field_table centre_table = TABLE("a rescue centre", centre_rows);
 static const struct field_table area_table = TABLE("a cruising area", area_rows);
+static const struct field_table first_aid_table = TABLE("the section first_aid", first_aid_rows);
 
 static const struct field approval_rows[] = {
     ROW(struct approval, card, FIELD_TEXT, .required = true, .readers = READ_FOOT,
@@ -106,6 +113,7 @@ static const struct field base_file_rows[] = {
     BASE_SECTION(rescue_centre, centre_table, .required = true,
                  .about = "the rescue centre that answers here"),
     BASE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
+    BASE_SECTION(first_aid, first_aid_table, .about = "what the base's own doctor settles"),
     BASE_SECTION(dates, date_table, .about = "how dates of gear are read"),
     BASE_ENTRIES(intervals, struct interval, interval_table,
                  .about = "the base's own service intervals: an entry each, or none"),

@@ -232,7 +232,7 @@ script_check() {
             expect(nature == "" ? "I " : nature, "the nature")
             if (nature == "" || nature !~ /ABANDON/ || index($0, " I REQUIRE"))
                 expect("I REQUIRE", "the assistance")
-            expect("PERSONS ON BOARD", "the persons")
+            expect(nature ~ /OVERBOARD/ ? "ON BOARD, FELL AT" : "PERSONS ON BOARD", "the persons")
             if ($0 !~ / OVER $/) print "the call does not end with OVER"
             lines++
         }
@@ -362,7 +362,7 @@ maydeck print "$scratch/astride/fleet" --date "$print_date" -o "$scratch/astride
 expect_status cards-astride 0
 for boat in tamarisk samphire bramble; do
     pdftotext "$scratch/astride/$boat.pdf" "$scratch/astride/$boat.txt"
-    expect_equal "cards-astride-$boat" "$(grep -c 'PERSONS ON BOARD' "$scratch/astride/$boat.txt")" \
+    expect_equal "cards-astride-$boat" "$(grep -c 'PERSONS ON BOARD\|ON BOARD, FELL AT' "$scratch/astride/$boat.txt")" \
         "$(grep -c 'MINUTES EAST / WEST$' "$scratch/astride/$boat.txt")"
 done
 

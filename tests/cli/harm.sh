@@ -11,6 +11,7 @@ mkdir "$dumps" "$scratch/pdf"
 # Number | cards | what the boat has, or ! has not | kinds of lines (tests/harm/card.awk) |
 # must or never, with a pattern; or reckon, with a function of tests/harm/rules.awk | why.
 rules_list() {
+    cat tests/harm/water_and_leaks.rules
     cat <<'RULES'
 1 | vapour | - | bar signs head lethal row yes no ask caution panel set script | never | [Ff]lare|FLARE | a flare is a flame
 2 | vapour | - | glyph | never | ^flares$ | its picture sends for it as the word does
@@ -205,8 +206,9 @@ expect_empty harm-other "$(grep -v '^[0-9][0-9]* ' "$scratch/found")"
 # Number | boat | card | what is changed: the dump or the boat's record (lose: the card is not
 # there) | how.
 proofs_list() {
+    cat tests/harm/water_and_leaks.proofs
     cat <<'PROOFS'
-1 | nettle | gas_leak | dump | s/"Torch on? It stays on\."/"Light a flare. It stays on."/
+1 | nettle | gas_leak | dump | s/"Torch on? It stays on\. Tap/"Light a flare. Tap/
 2 | nettle | gas_leak | dump | s/glyph=bilgeman/glyph=flares/
 3 | nettle | gas_leak | record | s/item: bilge_pump_manual/item: flares/
 4 | nettle | engine_fire | record | s/\(item: lifejacket.*\)from_cockpit: yes/\1from_cockpit: no/
@@ -218,7 +220,7 @@ proofs_list() {
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//
-7 | nettle | gas_leak | dump | s/"for anything\."/"again. Send one."/
+7 | nettle | gas_leak | dump | s/"go below for anything\."/"go below. Send one."/
 8 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Press the red key."/
 9 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Lift the lid."/
 10 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"ON: breaker VHF."/
@@ -309,7 +311,7 @@ proofs_list() {
 72 | dittany | man_overboard | dump | s/"SHOUT, POINT\."/"AFTER THE CALL: POINT."/
 72 | cicely | galley_fire | dump | s/\(text decision .*\), signal"/\1, send"/
 72 | anise | engine_fire | record | s/^   vhf_handheld, /   vhf_handheld, vhf_dsc, /
-73 | smew | man_overboard | dump | s/"Turn to the side/"Sail to the side/
+73 | smew | man_overboard | dump | s/"Steer to the side/"Sail to the side/
 73 | whimbrel | man_overboard | record | s/rig: sail/rig: motor/
 74 | smew | petrol_leak | dump | s/"until dry and no smell\."/"until the cabin is dry."/
 74 | knot | cabin_fire | record | s/rooms: \[[^]]*\]/rooms: []/
@@ -319,7 +321,7 @@ proofs_list() {
 77 | smew | man_overboard | dump | s/a propeller/the jet/
 78 | knot | galley_fire | record | s/carried: yes/carried: no/
 79 | whimbrel | flooding | dump | s/"all seacocks\."/"seacocks. Engine’s last."/
-80 | smew | man_overboard | dump | s/"Turn to the side/"Wheel to the side/
+80 | smew | man_overboard | dump | s/"Steer to the side/"Wheel to the side/
 81 | smew | flooding | dump | s/"with buckets,/"with pumps,/
 82 | dabchick | flooding | dump | s/"with all that holds water\."/"with buckets."/
 83 | smew | petrol_leak | dump | s/"the engine\."/"the thruster."/
