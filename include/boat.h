@@ -344,6 +344,7 @@ struct shelter {
 struct base_record {
     const struct source *source;
     struct text_value name, phone_24h;
+    struct text_value fire_phone, marina, berth;    /* for who steps ashore */
     struct answer_value specimen;
     struct place centre_place, area_place;  /* of their sections; else of the file's head */
     struct text_value centre_name, centre_call, centre_channel, centre_phone;

@@ -173,6 +173,7 @@ void signs_make(struct composing *composing, struct sheet *sheet, const struct p
 void boxes_make(struct composing *composing, struct sheet *sheet)
 {
     signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing));
+    berth_make(composing, sheet);
     cases_add_block(composing, sheet,
                     (struct card_text){phrase_said(composing, call_line(composing, sheet)),
                                        sheet->origin});

@@ -7,8 +7,8 @@
 
 /* What all sheets of a set share. */
 struct shared {
-    mpt when_size;
-    struct page_needs needs;     /* heights of title band and signs */
+    struct head_sizes sizes;
+    struct page_needs needs;     /* heights of title band, signs and the line for a berth */
 };
 
 /* A sheet on its way to pages: how it is to stand on them, and what came of it. */
