@@ -9,7 +9,7 @@
 static const char *const number_remedy =
     "ask what brings the fire brigade to the berths from any telephone, then add to base.yaml:\n"
     "  ashore:\n"
-    "    fire_phone: \"112\"    (where that is the number, else the one that is)";
+    "    fire_phone: (as it is dialled there)";
 
 /* Once for all cards that wait for it. */
 static void number_hold(struct composing *composing)

@@ -198,6 +198,7 @@ static struct base_record *record_take(struct base_file *file, const struct sour
         .arena = arena, .problems = problems};
     base->source = source;
     base->centre_place = named_at(&file->rescue_centre, source);
+    base->ashore_place = named_at(&file->ashore, source);
     base->area_place = named_at(&file->cruising_area, source);
     entries_take(base, file);
     base_places_settle(base, problems);

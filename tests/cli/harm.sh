@@ -95,6 +95,13 @@ rules_list() {
 83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
 85 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
 84 | petrol_leak | petrol_inside | head | never | OUTBOARD | the cord stops what is inside her
+110 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | must | ^IN A BERTH\? GO ASHORE | who can step ashore stays aboard for nothing
+111 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | must | [+]999 .*[0-9] | and rings who comes
+112 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak | - | anchor | must | ^AT ANCHOR\? (STAY UPWIND ON DECK|DINGHY: ROW ACROSS the wind) | who cannot step ashore keeps out of smoke and gas
+113 | all | - | anchor | reckon | dinghy_holds | a dinghy that is too small, or jackets that are below, cost lives
+114 | all | !deck_handheld | anchor berth ashore | never | [Hh]andheld | nobody goes below for one
+115 | all | !deck_raft | anchor berth ashore | never | [Rr]aft | nor for a raft
+116 | flooding | !pump | berth | never | [Pp]ump | there is none
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -318,6 +325,14 @@ proofs_list() {
 37 | thrift | engine_fire | lose | -
 37 | sundew | flooding | lose | -
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
+110 | nettle | engine_fire | dump | s/"IN A BERTH? GO ASHORE\./"IN A BERTH? STAY./
+111 | nettle | engine_fire | dump | s/ [+]999 02: FIRE/ Shout: FIRE/
+112 | nettle | cabin_fire | dump | s/"AT ANCHOR? STAY UPWIND ON DECK\."/"AT ANCHOR? GO BELOW."/
+113 | bracken | cabin_fire | record | s/\(item: dinghy.*\)persons: 6/\1persons: 5/
+113 | bracken | gas_leak | record | s/\(item: lifejacket.*zone: \)cockpit/\1saloon/
+114 | bracken | cabin_fire | dump | s/"Jackets on\."/"Jackets on. Take handheld."/
+115 | parsley | cabin_fire | dump | s/"Jackets on\.[^"]*"/"Raft ready."/
+116 | smew | flooding | dump | s/GO ASHORE\. PHONE/GO ASHORE. Pumps stay on. PHONE/
 PROOFS
 }
 

@@ -188,6 +188,28 @@ function has_verb(said,    part, n, i) {
     return 0
 }
 
+# ---- at anchor ----
+
+# Is every piece of the item reached on deck, and is there one?
+function all_on_deck(item,    n, t, part) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] == item && below[boat, part[t]]) return 0
+    return on_deck(item)
+}
+# People are sent into a dinghy that holds all of them, with their jackets on.
+function dinghy_holds(rule,    i, n, t, part, most) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] == "dinghy" && !below[boat, part[t]] &&
+            persons_of[boat, part[t]] + 0 > most) most = persons_of[boat, part[t]] + 0
+    for (i = 1; i <= lines; i++) {
+        if (what[i] != "anchor" || words[i] !~ /DINGHY/) continue
+        if (most < persons_max[boat] + 0 || !persons_max[boat]) wrong(rule, words[i])
+        if (!all_on_deck("lifejacket")) wrong(rule, words[i] ": jackets are below")
+    }
+}
+
 # ---- all cards of a boat ----
 
 function card_missing(rule, key) {
@@ -233,6 +255,7 @@ function reckon(rule) {
     else if (how[rule] == "switch_named") switch_named(rule)
     else if (how[rule] == "set_first") set_first(rule)
     else if (how[rule] == "verbs") verbs(rule)
+    else if (how[rule] == "dinghy_holds") dinghy_holds(rule)
     else if (how[rule] != "set") rows_judge(rule, how[rule])
 }
 function card_judge(    rule) {
