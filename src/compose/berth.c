@@ -1,6 +1,6 @@
 /* berth.c - the line under the signs: what people do who can step ashore, what they say there and
  * whom they ring, and what they do at anchor (room: compose). Never invents a number. */
-#include "compose_room.h"
+#include "berth.h"
 
 #include "promise.h"
 

@@ -1,6 +1,6 @@
 /* boxes.c - signs, the line that says when to call, decision, nevers, cautions
  * and the base's own rules (room: compose). */
-#include "compose_room.h"
+#include "berth.h"
 
 const struct phrase *signs_joined(const struct composing *composing)
 {

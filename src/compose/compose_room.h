@@ -246,14 +246,6 @@ const struct phrase *numbers_fill(struct composing *composing, const struct shee
 const struct phrase *card_numbers(struct composing *composing, const char *procedure_key);
 
 /* boxes.c: signs, call line, decision, nevers, cautions, local rules */
-/* berth.c */
-
-/* The line on what to do in a berth and at anchor, where the procedure has one. */
-void berth_make(struct composing *composing, struct sheet *sheet);
-
-/* A fact of the base that its words name. One that is not recorded holds the card. */
-const struct phrase *base_name_phrase(struct composing *composing, enum base_name name);
-
 void boxes_make(struct composing *composing, struct sheet *sheet);
 
 /* The signs of the procedure, joined; with the word before them, or NULL. */

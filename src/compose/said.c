@@ -1,5 +1,5 @@
 /* said.c - words with cases, and the numbers of steps and cards in words (room: compose). */
-#include "compose_room.h"
+#include "berth.h"
 
 const struct said *said_take(struct composing *composing, const struct said_list *list)
 {

@@ -64,7 +64,7 @@ static size_t part_lines(const struct berth_texts *texts, struct berth_part part
 }
 
 /* Each line takes as many texts as it has room for; one that has no room on a line breaks. */
-static size_t parts_of(const struct berth_texts *texts, struct berth_part *parts)
+static size_t berth_parts_of(const struct berth_texts *texts, struct berth_part *parts)
 {
     size_t count = 0;
     for (size_t i = 0; i < texts->count; i++) {
@@ -81,7 +81,7 @@ size_t berth_lines(const struct pen *pen, mpt size)
 {
     struct berth_texts texts = berth_texts_of(pen, size);
     struct berth_part parts[BERTH_TEXTS];
-    size_t count = parts_of(&texts, parts), lines = 0;
+    size_t count = berth_parts_of(&texts, parts), lines = 0;
     for (size_t i = 0; i < count; i++)
         lines += part_lines(&texts, parts[i]);
     return lines;
@@ -114,7 +114,7 @@ void berth_place(struct pen *pen, struct area area, mpt size)
 {
     struct berth_texts texts = berth_texts_of(pen, size);
     struct berth_part parts[BERTH_TEXTS];
-    size_t count = parts_of(&texts, parts);
+    size_t count = berth_parts_of(&texts, parts);
     struct point at = {area.x, area.y};
     for (size_t i = 0; i < count; i++) {
         if (part_fits(&texts, parts[i]))

@@ -1,5 +1,6 @@
 /* procedure_boxes.c - what stands beside the steps (room: procedure): what to do in a berth
- * and at anchor, who calls when, the decision, nevers and cautions, with their texts. Never words anything itself. */
+ * and at anchor, who calls when, the decision, nevers and cautions, with their texts. Never words
+ * anything itself. */
 #include "procedure_texts.h"
 
 #include "text.h"

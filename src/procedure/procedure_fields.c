@@ -117,14 +117,14 @@ static const struct field exit_rows[] = {
     SAID_ID, SAID_WHEN,
     SAID_KEY("card", said.card, FIELD_TEXT, .about = "the procedure whose card is gone on with"),
 };
-static const struct field ashore_rows[] = {
+static const struct field place_line_rows[] = {
     SAID_ID, SAID_WHEN,
     SAID_KEY("sources", said.basis.sources, FIELD_WORDS, .about = "what it stands on"),
     SAID_KEY("practice", said.basis.practice, FIELD_ANSWER,
              .about = "it stands on trade practice, to be signed off"),
 };
-static const struct field_table ashore_table =
-    LOGIC_TABLE("the line for a berth or an anchorage", ashore_rows);
+static const struct field_table place_line_table =
+    LOGIC_TABLE("the line for a berth or an anchorage", place_line_rows);
 static const struct field_table call_when_table =
     LOGIC_TABLE("the line that says when to call", call_when_rows);
 static const struct field_table exit_table = LOGIC_TABLE("the exit of a decision", exit_rows);
@@ -203,9 +203,9 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("stripe", procedure.stripe, FIELD_CHOICE, .required = true, .choices = stripes,
               .about = "colour of the stripe"),
     LOGIC_KEY("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
-    LOGIC_KEY("berth", berth, FIELD_ENTRIES, ONE_OR_MANY(ashore_table),
+    LOGIC_KEY("berth", berth, FIELD_ENTRIES, ONE_OR_MANY(place_line_table),
               .about = "what people do who can step ashore: {practice: yes}, or a list of cases"),
-    LOGIC_KEY("anchor", anchor, FIELD_ENTRIES, ONE_OR_MANY(ashore_table),
+    LOGIC_KEY("anchor", anchor, FIELD_ENTRIES, ONE_OR_MANY(place_line_table),
               .about = "what people do who lie at anchor: the same"),
     LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
               .about = "who calls when: {}, or a list of cases"),

@@ -109,8 +109,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         "colour vision of readers"},
     [RULE_CAPITALS] = {"G12", "capitals are kept for what must be found at once",
         "3 words in a row; a headline's command 6", "use sentence case", PROOF_NOTE, PROOF_PAGE,
-        "title, boat, strips, heads of blocks, berth line, call line; the radio script is in capitals, as "
-        "it is spoken word by word", "CAP 676; CR-177605"},
+        "title, boat, strips, heads of blocks, berth line, call line; the radio script is in "
+        "capitals, as it is spoken word by word", "CAP 676; CR-177605"},
     [RULE_ITALIC] = {"G12", "no letters lean", "0 degrees", "take an upright face", PROOF_ERROR,
         PROOF_PAGE, "underlines cannot be set at all", "CR-177605"},
     [RULE_TABS] = {"G12", "no tabs or control characters are printed", "none",
@@ -254,8 +254,8 @@ static const struct proof_rule rules[RULE_COUNT] = {
         PROOF_ELSEWHERE, "tests/cli/determinism.sh prints twice, in other orders and locales",
         HOUSE},
     [RULE_ORDER] = {"G27", "read aloud, the card goes from head to foot",
-        "title, WHEN, berth and anchor, call line, steps, plan, boxes, rescue centre, call, footer; of a distress "
-        "call the call before all else",
+        "title, WHEN, berth, anchor, call line, steps, plan, boxes, rescue centre, call, footer; "
+        "of a distress call the call before all else",
         "lay the blocks out in that order", PROOF_ERROR, PROOF_PAGE,
         "the words of the PDF itself are read back by tests/cli/proof.sh in the same order",
         "usability studies of cognitive aids"},
