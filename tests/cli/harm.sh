@@ -95,9 +95,9 @@ rules_list() {
 83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
 85 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
 84 | petrol_leak | petrol_inside | head | never | OUTBOARD | the cord stops what is inside her
-110 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | must | ^IN A BERTH\? GO ASHORE | who can step ashore stays aboard for nothing
-111 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | must | [+]999 .*[0-9] | and rings who comes
-112 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak | - | anchor | must | ^AT ANCHOR\? (STAY UPWIND ON DECK|DINGHY: ROW ACROSS the wind) | who cannot step ashore keeps out of smoke and gas
+110 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | ashore_said | who can step ashore stays aboard for nothing
+111 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | phone_said | and rings who comes
+112 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak | - | anchor | reckon | anchor_said | who cannot step ashore keeps out of smoke and gas
 113 | all | - | anchor | reckon | dinghy_holds | a dinghy that is too small, or jackets that are below, cost lives
 114 | all | !deck_handheld | anchor berth ashore | never | [Hh]andheld | nobody goes below for one
 115 | all | !deck_raft | anchor berth ashore | never | [Rr]aft | nor for a raft
@@ -178,7 +178,11 @@ for boat in nettle bracken anise hyssop; do
     maydeck print tests/hazard --boat "$boat" --date "$print_date" -o "$scratch/pdf"
     pdftotext -raw "$scratch/pdf/$boat.pdf" - | awk -v out="$scratch/pdf/$boat." '
         BEGIN { RS = "\f" }
-        match($0, /Card [0-9]+[A-Z]?\n/) { print > (out substr($0, RSTART + 5, RLENGTH - 6)) }'
+        match($0, /Card [0-9]+[A-Z]?( front)?\n/) {
+            page = substr($0, RSTART + 5, RLENGTH - 6)
+            sub(/ front$/, "", page)
+            print > (out page)
+        }'
 done
 
 awk -F '	' '$1 ~ /^(nettle|bracken|anise|hyssop)$/' "$scratch/lines" >"$scratch/read"
@@ -212,7 +216,7 @@ proofs_list() {
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//
-7 | nettle | gas_leak | dump | s/"for anything\."/"again. Send one."/
+7 | nettle | gas_leak | dump | s/below for anything\."/below again. Send one."/
 8 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Press the red key."/
 9 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Lift the lid."/
 10 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"ON: breaker VHF."/

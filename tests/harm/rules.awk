@@ -188,7 +188,14 @@ function has_verb(said,    part, n, i) {
     return 0
 }
 
-# ---- at anchor ----
+# ---- in a berth, at anchor ----
+
+# Does the card say it? Its back need not.
+function front_said(rule, kind, wanted,    i) {
+    if (card ~ /_[0-9]+$/) return
+    for (i = 1; i <= lines; i++) if (what[i] == kind && words[i] ~ wanted) return
+    wrong(rule, "nowhere: " wanted)
+}
 
 # Is every piece of the item reached on deck, and is there one?
 function all_on_deck(item,    n, t, part) {
@@ -256,6 +263,10 @@ function reckon(rule) {
     else if (how[rule] == "set_first") set_first(rule)
     else if (how[rule] == "verbs") verbs(rule)
     else if (how[rule] == "dinghy_holds") dinghy_holds(rule)
+    else if (how[rule] == "ashore_said") front_said(rule, "berth", "^IN A BERTH[?] GO ASHORE")
+    else if (how[rule] == "phone_said") front_said(rule, "berth", "[+]999 .*[0-9]")
+    else if (how[rule] == "anchor_said")
+        front_said(rule, "anchor", "^AT ANCHOR[?] (STAY UPWIND ON DECK|DINGHY: ROW ACROSS the wind)")
     else if (how[rule] != "set") rows_judge(rule, how[rule])
 }
 function card_judge(    rule) {
