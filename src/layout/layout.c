@@ -2,7 +2,8 @@
  *
  * Each sheet is first taken to stand whole, on one page or on as many as its template knows
  * that it needs. What all pages share is found, then each page takes the largest sizes of its
- * own. Where pages are full, what yields goes from their sheets, or they take more pages, and
+ * own. Where cards are full, the lines of the head that all share go to their floors; then, where
+ * pages are full, what yields goes from their sheets, or they take more pages, and
  * all is tried again, since the others may have room then: until nothing is full, or nothing is
  * left that yields. What the last try finds wrong is told, and nothing of the tries before. */
 #include "boat_slots.h"
@@ -16,6 +17,7 @@ struct laying_set {
     struct problems *problems;   /* of this try */
     struct laying *laying;       /* one a sheet of the set */
     struct boat_slots slots;     /* where tags stand on every card */
+    enum head_lines head_lines;
 };
 
 static struct pen pen_for(const struct laying_set *set, const struct sheet *sheet,
@@ -97,7 +99,7 @@ static struct page_list sheets_split(const struct laying_set *set)
     const struct sheet_set *sheets = set->input->set;
     const struct sheet **list = arena_array(set->arena, sheets->count * SHEET_PAGES_MOST,
                                             sizeof *list);
-    struct page_list pages = {.sheets = list};
+    struct page_list pages = {.sheets = list, .lines = set->head_lines};
     for (size_t i = 0; i < sheets->count; i++) {
         struct laying *laying = &set->laying[i];
         if (!is_laid(set, laying->whole))
@@ -144,6 +146,20 @@ static void berth_say_agree(struct laying_set *set)
             least = set->laying[i].trim.least[BLOCK_BERTH_SAY];
     for (size_t i = 0; i < set->input->set->count; i++)
         set->laying[i].trim.least[BLOCK_BERTH_SAY] = least;
+}
+
+/* Type above its floor goes before anything that a card says. False: no card is full, or the lines
+ * of the head are at their floors. */
+static bool head_lines_lessen(struct laying_set *set)
+{
+    if (set->head_lines == HEAD_LINES_LEAST)
+        return false;
+    for (size_t i = 0; i < set->input->set->count; i++) {
+        const struct laying *laying = &set->laying[i];
+        if (is_full(laying) && sheet_block(laying->whole, BLOCK_STEPS) != NULL)
+            set->head_lines = HEAD_LINES_LEAST;
+    }
+    return set->head_lines == HEAD_LINES_LEAST;
 }
 
 /* False: nothing is full, or nothing is left that yields. */
@@ -199,7 +215,7 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     do {
         set.problems = problems_part(problems);
         set_try(&set);
-    } while (set_lessen(&set));
+    } while (head_lines_lessen(&set) || set_lessen(&set));
     problems_settle(problems, set.problems);
     struct laid_set laid = set_laid(&set);
     return laid;

@@ -34,11 +34,19 @@ static bool signs_take_one_line(void *of, mpt size)
     return signs_measure(of, size) <= line_pitch(ROLE_SIGNS, size);
 }
 
+static struct size_rule head_rule(const struct sharing *sharing, enum page_role role)
+{
+    struct size_rule rule = size_rule(sharing->pen.paper, role);
+    if (sharing->list->lines == HEAD_LINES_LEAST)
+        rule.aim = rule.floor;
+    return rule;
+}
+
 /* One line for all if the floor allows it, else two. */
 static void signs_fit(struct sharing *sharing)
 {
-    mpt size = size_that_fits(size_rule(sharing->pen.paper, ROLE_SIGNS), SIZE_STEP,
-                              signs_take_one_line, sharing);
+    mpt size = size_that_fits(head_rule(sharing, ROLE_SIGNS), SIZE_STEP, signs_take_one_line,
+                              sharing);
     sharing->shared.sizes.when = size;
     sharing->shared.needs.height[AREA_WHEN] = signs_measure(sharing, size);
 }
@@ -66,7 +74,7 @@ static bool berth_takes_no_more(void *of, mpt size)
 /* As few lines as the floor allows, in the largest size that takes no more. */
 static void berth_fit(struct sharing *sharing)
 {
-    struct size_rule rule = size_rule(sharing->pen.paper, ROLE_BERTH);
+    struct size_rule rule = head_rule(sharing, ROLE_BERTH);
     struct berth_trying trying = {sharing, berth_lines_most(sharing, rule.floor)};
     mpt size = size_that_fits(rule, SIZE_STEP, berth_takes_no_more, &trying);
     sharing->shared.sizes.berth = size;

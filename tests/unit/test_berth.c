@@ -53,7 +53,7 @@ static void each_danger_of_a_berth_sends_people_ashore(void **state)
         {"galley_fire", "**IN A BERTH? GO ASHORE. 112: FIRE.**"},
         {"cabin_fire", "**IN A BERTH? GO ASHORE. 112: FIRE.**"},
         {"battery_fire", "**IN A BERTH? GO ASHORE,** far away. **112: FIRE.**"},
-        {"gas_leak", "**IN A BERTH? GO ASHORE.** Far off **112: GAS.**"},
+        {"gas_leak", "**IN A BERTH? GO ASHORE.** Far off **PHONE 112: GAS.**"},
         {"flooding", "**IN A BERTH? GO ASHORE. Pumps stay on. PHONE +44 20 7946 0001.**"}};
     case_base(&test, "base: {name: Quay, phone_24h: \"+44 20 7946 0000\"}\n"
                      "rescue_centre: {name: Sound, channel: \"67\", phone: \"+44 20 7946 0001\"}\n"
@@ -219,6 +219,32 @@ static void what_to_say_yields_on_all_cards_or_none(void **state)
     }
 }
 
+/* The lines of the head are as large as they may be where all cards have room; else they go to
+ * their floors before the call of a card goes to a second side. */
+static void lines_of_the_head_shrink_before_a_call_goes_behind(void **state)
+{
+    (void)state;
+    static const struct { const char *boat; bool large; } cases[] = {
+        {"tests/islands/boats/sundew.yaml", true}, {"tests/islands/boats/thrift.yaml", false}};
+    case_base(&test, "tests/islands/base.yaml");
+    for (size_t i = 0; i < 2; i++) {
+        case_boat(&test, cases[i].boat);
+        const struct sheet_set *set = case_compose(&test, false);
+        struct laid_set laid = laid_on(PAPER_A4, set);
+        size_t lines = 0;
+        for (size_t s = 0; s < laid.count; s++) {
+            const struct page_item *berth = first_of(laid.sheets[s].pages[0], BLOCK_BERTH);
+            if (berth == NULL)
+                continue;
+            lines++;
+            assert_int_equal(laid.sheets[s].page_count, 1);
+            assert_int_equal(berth->run->size > size_rule(paper_of(PAPER_A4), ROLE_BERTH).floor,
+                             cases[i].large);
+        }
+        assert_true(lines >= 3);
+    }
+}
+
 /* On narrow paper each text has lines of its own, and none is lost. */
 static void on_narrow_paper_each_text_has_lines_of_its_own(void **state)
 {
@@ -253,6 +279,7 @@ int main(void)
         TEST(a_dinghy_is_named_where_it_holds_all),
         TEST(it_stands_between_signs_and_bar),
         TEST(what_to_say_yields_on_all_cards_or_none),
+        TEST(lines_of_the_head_shrink_before_a_call_goes_behind),
         TEST(on_narrow_paper_each_text_has_lines_of_its_own),
     };
     int failed = cmocka_run_group_tests_name("berth", tests, NULL, NULL);
