@@ -10,6 +10,9 @@
     BLOCK(UNAPPROVED, "unapproved", TEXT)   /* the same where nobody approved it */ \
     BLOCK(TITLE, "title", TITLE)            /* and the sign, boat and number beside it */ \
     BLOCK(SIGNS, "signs", SIGNS) \
+    BLOCK(BERTH, "berth", TEXT)             /* what to do where people can step ashore, */ \
+    BLOCK(ANCHOR, "anchor", TEXT)           /* and at anchor; */ \
+    BLOCK(BERTH_SAY, "ashore", TEXT)        /* what those ashore say, and to whom */ \
     BLOCK(CALL_LINE, "call line", CASES)    /* who calls when */ \
     BLOCK(STEPS, "steps", STEPS) \
     BLOCK(PLAN, "plan", PLAN)               /* of the boat, with her tags */ \

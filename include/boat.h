@@ -345,8 +345,10 @@ struct shelter {
 struct base_record {
     const struct source *source;
     struct text_value name, phone_24h;
+    struct text_value fire_phone, marina, berth;    /* for who steps ashore */
     struct answer_value specimen;
-    struct place centre_place, area_place;  /* of their sections; else of the file's head */
+    /* Of their sections; else of the head of the file. */
+    struct place centre_place, ashore_place, area_place;
     struct text_value centre_name, centre_call, centre_channel, centre_phone;
     struct date_value centre_checked_on;
     struct hemisphere_value latitude, longitude;

@@ -157,6 +157,12 @@ struct procedure_step {
     struct place place;
 };
 
+/* {names} of facts of the base, which words for a berth and an anchorage may have besides: whom
+ * to ring there. */
+#define BASE_NAME_LIST(X) X(BASE_FIRE_PHONE, "fire_phone") X(BASE_RESCUE_PHONE, "rescue_phone")
+enum base_name { BASE_NAME_NONE, BASE_NAME_LIST(CHOICE_NAME) BASE_NAME_COUNT };
+extern const char *const base_name_words[];    /* NULL-ended, each at its value less one */
+
 /* Words of which the first whose `when` holds are printed (NULL: always); `card`: the card
  * that is to be gone on with. {id} in them stands for the number of a step of this
  * procedure or of another card. */
@@ -164,6 +170,7 @@ struct said {
     const struct condition *when;
     struct text_value id;           /* NULL where there is only one */
     struct text_value say, card;
+    struct basis basis;             /* of words for a berth or an anchorage */
     struct place place;
 };
 
@@ -236,6 +243,7 @@ struct procedure {
     struct text_value form_letter;  /* added to its number on a boat that has both cards */
     struct list_value signs;
     struct said_list more_signs;    /* one more, on boats that its `when` tells */
+    struct said_list berth, anchor; /* what to do there: the line under the signs */
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
     struct zone_value danger_in;    /* the zone that it is about, where it has no card a zone */

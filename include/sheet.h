@@ -52,6 +52,7 @@ struct opening_group {
 enum {
     YIELDS_NEVER,
     YIELDS_CONTACT,               /* the contact line, which the distress card has too */
+    YIELDS_BERTH_SAY,             /* what to say in a berth: on all cards of a set, or on none */
     YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };

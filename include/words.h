@@ -26,6 +26,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
  * number, which is the first name of a counted word.) */
 #define WORD_LIST(X) \
     X(WHEN, when, PLAIN, "") \
+    X(BERTH_SAY, berth_say, PLAIN, "") \
+    X(BERTH_SAY_HOME, berth_say_home, PLAIN, "home") \
     X(CARD_NUMBER, card_number, PLAIN, "number") \
     X(YES, yes, PLAIN, "") \
     X(NO, no, PLAIN, "") \

@@ -1,6 +1,6 @@
 /* boxes.c - signs, the line that says when to call, decision, nevers, cautions
  * and the base's own rules (room: compose). */
-#include "compose_room.h"
+#include "berth.h"
 
 const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet)
 {
@@ -178,6 +178,7 @@ void signs_make(struct composing *composing, struct sheet *sheet, const struct p
 void boxes_make(struct composing *composing, struct sheet *sheet)
 {
     signs_make(composing, sheet, word_alone(composing, WORD_WHEN), signs_joined(composing, sheet));
+    berth_make(composing, sheet);
     cases_add_block(composing, sheet,
                     (struct card_text){phrase_said(composing, call_line(composing, sheet)),
                                        sheet->origin});

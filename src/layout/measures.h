@@ -72,6 +72,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 #define STRIPE_LINE_FIRE MM(1)     /* and their width */
 #define STRIPE_LINE_RESCUE MM(0.8)
 #define STRIPE_LINE_WARNING MM(0.6)
+#define BERTH_GAP MM(4)            /* between what to do in a berth and what at anchor */
 #define CALL_LINE_PAD MM(3)        /* left of the words; */
 #define CALL_LINE_PADS MM(6)       /* left and right of them */
 #define CALL_LINE_CLEAR MM(1)      /* above and below them, where they take several lines */

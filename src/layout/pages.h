@@ -7,8 +7,8 @@
 
 /* What all sheets of a set share. */
 struct shared {
-    mpt when_size;
-    struct page_needs needs;     /* heights of title band and signs */
+    struct head_sizes sizes;
+    struct page_needs needs;     /* heights of title band, signs and the line for a berth */
 };
 
 /* A sheet on its way to pages: how it is to stand on them, and what came of it. */
@@ -52,10 +52,15 @@ extern const struct template_work template_works[TEMPLATE_COUNT];
 /* Of the sheet on that paper; of its first page where its pages differ. */
 enum template_key template_of(const struct sheet *sheet, const struct paper *paper);
 
+/* How large the signs and the line for a berth are: as the line allows, or, where that leaves a
+ * card with no room for what it says, no larger than they must be. */
+enum head_lines { HEAD_LINES_LARGE, HEAD_LINES_LEAST };
+
 /* The pages of a set, in order. */
 struct page_list {
     const struct sheet **sheets;
     size_t count;
+    enum head_lines lines;
 };
 
 /* share.c: what they share. The pen is of trials, in an arena that is thrown away. */

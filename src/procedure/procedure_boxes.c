@@ -1,5 +1,6 @@
-/* procedure_boxes.c - what stands beside the steps (room: procedure): who calls when, the
- * decision, nevers and cautions, with their texts. Never words anything itself. */
+/* procedure_boxes.c - what stands beside the steps (room: procedure): what to do in a berth
+ * and at anchor, who calls when, the decision, nevers and cautions, with their texts. Never words
+ * anything itself. */
 #include "procedure_texts.h"
 
 #include "text.h"
@@ -16,7 +17,7 @@ static bool is_alone(const struct entries_value *list)
 struct wanted_text said_wanted(const struct field *row, const struct entries_value *logic,
                                struct said_texts *into)
 {
-    struct wanted_text wanted = {.field = *row, .naming = NAMES_STEPS_AND_CARDS};
+    struct wanted_text wanted = {.field = *row, .naming = into->naming};
     wanted.field.required = true;
     wanted.field.kind = is_alone(logic) ? FIELD_TEXT : FIELD_NODE;
     if (is_alone(logic))
@@ -50,7 +51,7 @@ static void said_end_check(const struct procedure_reading *reading,
 
 /* Each of several has its words under its id. */
 static void said_texts_read(struct procedure_reading *reading, struct said *items, size_t count,
-                            const struct texts_at *texts, const char *what)
+                            const struct said_texts *texts, const char *what)
 {
     const struct text_value **ids = arena_array(reading->arena, count, sizeof *ids);
     struct wanted_list list = {0};
@@ -63,11 +64,11 @@ static void said_texts_read(struct procedure_reading *reading, struct said *item
             continue;
         }
         struct wanted_text wanted = text_by_id(reading, &items[i].id, &items[i].say);
-        wanted.naming = NAMES_STEPS_AND_CARDS;
+        wanted.naming = texts->naming;
         want(reading, &list, wanted);
     }
     ids_check(reading, ids, count, "its cases");
-    texts_read(reading, texts, "a set of texts by case", list.rows, list.count);
+    texts_read(reading, &texts->several, "a set of texts by case", list.rows, list.count);
 }
 
 /* Words for some boats; another has none. `what` is the whole in messages. */
@@ -85,7 +86,7 @@ static struct said_list said_for_some_read(struct procedure_reading *reading,
     if (is_alone(list))
         items[0].say = texts->one;
     else
-        said_texts_read(reading, items, list->count, &texts->several, what);
+        said_texts_read(reading, items, list->count, texts, what);
     said_order_check(reading, items, list->count, what);
     return (struct said_list){items, list->count};
 }
@@ -113,10 +114,33 @@ void call_when_read(struct procedure_reading *reading, const struct entries_valu
         said_read(reading, list, texts, "the line that says when to call");
 }
 
+/* What people do where help is near stands on something, as what they do at a step does. */
+static struct said_list ashore_read(struct procedure_reading *reading,
+                                    const struct entries_value *list,
+                                    const struct said_texts *texts, const char *what)
+{
+    struct said_list said = said_read(reading, list, texts, what);
+    for (size_t i = 0; i < said.count; i++)
+        basis_check(reading, &said.items[i].basis, FOOTING_STEP, said.items[i].place, what);
+    return said;
+}
+
+void berth_read(struct procedure_reading *reading, const struct entries_value *list,
+                const struct said_texts *texts)
+{
+    reading->procedure->berth = ashore_read(reading, list, texts, "the line for a berth");
+}
+
+void anchor_read(struct procedure_reading *reading, const struct entries_value *list,
+                 const struct said_texts *texts)
+{
+    reading->procedure->anchor = ashore_read(reading, list, texts, "the line for an anchorage");
+}
+
 static void exits_read(struct procedure_reading *reading, const struct decision_entry *entry,
                        const struct texts_at *texts, struct decision *decision)
 {
-    struct said_texts yes = {0}, no = {0};
+    struct said_texts yes = {.naming = NAMES_STEPS_AND_CARDS}, no = yes;
     struct wanted_list list = {0};
     want(reading, &list, text_under(&decision_texts.fields[DECISION_ASK], &decision->ask));
     if (entry->yes.count > 0)

@@ -5,6 +5,7 @@
 
 static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
+const char *const base_name_words[] = {BASE_NAME_LIST(CHOICE_WORD) NULL};
 const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
 const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
 
@@ -119,6 +120,14 @@ static const struct field exit_rows[] = {
     SAID_ID, SAID_WHEN,
     SAID_KEY("card", said.card, FIELD_TEXT, .about = "the procedure whose card is gone on with"),
 };
+static const struct field place_line_rows[] = {
+    SAID_ID, SAID_WHEN,
+    SAID_KEY("sources", said.basis.sources, FIELD_WORDS, .about = "what it stands on"),
+    SAID_KEY("practice", said.basis.practice, FIELD_ANSWER,
+             .about = "it stands on trade practice, to be signed off"),
+};
+static const struct field_table place_line_table =
+    LOGIC_TABLE("the line for a berth or an anchorage", place_line_rows);
 static const struct field_table call_when_table =
     LOGIC_TABLE("the line that says when to call", call_when_rows);
 static const struct field_table more_signs_table = LOGIC_TABLE("a sign more", call_when_rows);
@@ -205,6 +214,10 @@ static const struct field logic_rows[] = {
     LOGIC_KEY("when", when, FIELD_NODE, .about = "boats that need the card; all, if left out"),
     LOGIC_KEY("more_signs", more_signs, FIELD_ENTRIES, ONE_OR_MANY(more_signs_table),
               .about = "one more sign, on some boats: {when: ...}, or a list of cases"),
+    LOGIC_KEY("berth", berth, FIELD_ENTRIES, ONE_OR_MANY(place_line_table),
+              .about = "what people do who can step ashore: {practice: yes}, or a list of cases"),
+    LOGIC_KEY("anchor", anchor, FIELD_ENTRIES, ONE_OR_MANY(place_line_table),
+              .about = "what people do who lie at anchor: the same"),
     LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
               .about = "who calls when: {}, or a list of cases"),
     LOGIC_KEY("danger_in", procedure.danger_in, FIELD_CHOICE, .choices = zone_key_list,
@@ -306,6 +319,10 @@ static const struct field head_text_rows[] = {
                                  .about = "printed with each step that has gear below deck"),
     [HEAD_MORE_SIGNS] = TEXT_KEY("more_signs", FIELD_NODE, TEXTS_BY_ID,
                                 .about = "one sign more: one text, or texts by id"),
+    [HEAD_BERTH] = TEXT_KEY("berth", FIELD_NODE, TEXTS_BY_ID,
+                            .about = "what to do in a berth: one text, or texts by id"),
+    [HEAD_ANCHOR] = TEXT_KEY("anchor", FIELD_NODE, TEXTS_BY_ID,
+                             .about = "what to do at anchor: the same"),
     [HEAD_CALL_WHEN] = TEXT_KEY("call_when", FIELD_NODE, TEXTS_BY_ID,
                                .about = "who calls when: one text, or texts by id"),
     [HEAD_STEPS] = TEXT_KEY("steps", FIELD_NODE, SECTION_WITHIN(.table = &step_by_id),

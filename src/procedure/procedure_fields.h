@@ -49,7 +49,7 @@ struct procedure_logic {
     struct procedure procedure;
     struct node_value when;
     struct entries_value more_signs;    /* struct said_entry */
-    struct entries_value call_when;     /* struct said_entry */
+    struct entries_value berth, anchor, call_when;     /* struct said_entry */
     struct entries_value steps;         /* struct step_entry */
     struct entries_value never, cautions;   /* struct warning_entry */
     struct entries_value calls;         /* struct call_entry */
@@ -65,8 +65,8 @@ extern const struct field_table logic_table;
  * read by rows that are made of the ids (procedure_texts.h). */
 enum head_text {
     HEAD_PROCEDURE, HEAD_TITLE, HEAD_SUBJECT, HEAD_SIGNS, HEAD_WHEN_REASON, HEAD_ROWS_BELOW,
-    HEAD_MORE_SIGNS,
-    HEAD_CALL_WHEN, HEAD_STEPS, HEAD_DECISION, HEAD_NEVER, HEAD_CAUTIONS, HEAD_CALLS
+    HEAD_MORE_SIGNS, HEAD_BERTH, HEAD_ANCHOR, HEAD_CALL_WHEN, HEAD_STEPS, HEAD_DECISION,
+    HEAD_NEVER, HEAD_CAUTIONS, HEAD_CALLS
 };
 enum step_text { STEP_ACT, STEP_BECAUSE, STEP_WHO, STEP_LETHAL, STEP_CASES };
 enum case_text { CASE_ACT, CASE_BECAUSE };

@@ -54,7 +54,8 @@ static bool braces_check(const struct procedure_reading *reading, const struct w
     if (row->naming == NAMES_NOTHING && strpbrk(text->text, "{}") != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, text->place,
                     "write it without { }: numbers are filled in only in act, lethal, "
-                    "signs, call_when, yes and no", "%s holds a brace", row->field.key);
+                    "signs, berth, anchor, call_when, yes and no", "%s holds a brace",
+                    row->field.key);
     else if (has_stray_brace(text->text))
         problem_add(reading->problems, SEVERITY_ERROR, text->place,
                     "write {id}, with the id of a step or the name of a procedure in small "
@@ -71,6 +72,8 @@ void names_note(struct procedure_reading *reading, const struct wanted_text *row
         return;
     const char *at = text->text;
     for (struct braced braced; (braced = braced_next(reading->arena, &at)).length > 0;) {
+        if (row->naming == NAMES_BASE_TOO && choice_find(base_name_words, braced.name) > 0)
+            continue;
         reading->names = arena_grow(reading->arena, reading->names, reading->name_count,
                                     &reading->name_room, sizeof *reading->names);
         reading->names[reading->name_count++] =

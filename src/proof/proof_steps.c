@@ -295,7 +295,8 @@ struct block_order { const enum block_key *at; size_t count; };
 static struct block_order order_of(const struct sheet *sheet)
 {
     static const enum block_key card[] = {
-        BLOCK_TITLE, BLOCK_SIGNS, BLOCK_CALL_LINE, BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
+        BLOCK_TITLE, BLOCK_SIGNS, BLOCK_BERTH, BLOCK_ANCHOR, BLOCK_BERTH_SAY, BLOCK_CALL_LINE,
+        BLOCK_STEPS, BLOCK_PLAN, BLOCK_DECISION,
         BLOCK_NEVER, BLOCK_CAUTIONS, BLOCK_LOCAL_RULES, BLOCK_CONTACT, BLOCK_CALL, BLOCK_ROWS,
         BLOCK_FOOTER};
     static const enum block_key distress[] = {

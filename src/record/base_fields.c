@@ -32,6 +32,15 @@ static const struct field centre_rows[] = {
           .about = "when this was last checked"),
 };
 
+static const struct field ashore_rows[] = {
+    BASE("fire_phone", fire_phone, FIELD_TEXT, .required = true, .readers = READ_BERTH,
+         .about = "the number that brings the fire brigade to the berths"),
+    BASE("marina", marina, FIELD_TEXT, .any_word = true, .readers = READ_BERTH,
+         .about = "what the fire brigade calls the harbour of the berths"),
+    BASE("berth", berth, FIELD_TEXT, .any_word = true, .readers = READ_BERTH,
+         .about = "where in it they are, such as pontoon C"),
+};
+
 static const struct field area_rows[] = {
     BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitude_words,
          .readers = READ_SCRIPT, .about = "the hemisphere"),
@@ -75,6 +84,7 @@ static const struct field_table shelter_table = TABLE("a shelter", shelter_rows)
 
 static const struct field_table base_table = TABLE("a base", base_rows);
 static const struct field_table centre_table = TABLE("a rescue centre", centre_rows);
+static const struct field_table ashore_table = TABLE("the section ashore", ashore_rows);
 static const struct field_table area_table = TABLE("a cruising area", area_rows);
 static const struct field_table first_aid_table = TABLE("the section first_aid", first_aid_rows);
 
@@ -114,6 +124,7 @@ static const struct field base_file_rows[] = {
                  .about = "the rescue centre that answers here"),
     BASE_SECTION(cruising_area, area_table, .required = true, .about = "where the boats sail"),
     BASE_SECTION(first_aid, first_aid_table, .about = "what the base's own doctor settles"),
+    BASE_SECTION(ashore, ashore_table, .about = "who comes to a boat in her berth"),
     BASE_SECTION(dates, date_table, .about = "how dates of gear are read"),
     BASE_ENTRIES(intervals, struct interval, interval_table,
                  .about = "the base's own service intervals: an entry each, or none"),

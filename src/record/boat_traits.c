@@ -269,6 +269,25 @@ static struct trait_fact can_alert(const struct boat *boat)
     return fixed;
 }
 
+/* Of several dinghies one must hold all: they are not launched together. */
+static struct trait_fact dinghy_for_all(const struct boat *boat)
+{
+    const struct number_value *most = &boat->facts.persons_max;
+    struct trait_fact holds = by_gear(boat, ITEM_dinghy);
+    if (holds.recorded == ANSWER_YES)
+        holds.recorded = ANSWER_NO;
+    for (size_t i = 0; i < boat->equipment_count; i++) {
+        const struct equipment *gear = &boat->equipment[i];
+        if (gear->item.value != ITEM_dinghy)
+            continue;
+        if (!gear->persons.given || !most->given)
+            holds = (struct trait_fact){ANSWER_NOT_RECORDED, gear->place};
+        else if (gear->persons.milli >= most->milli)
+            return (struct trait_fact){ANSWER_YES, gear->place};
+    }
+    return holds;
+}
+
 struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zone_key space)
 {
     switch (trait) {
@@ -306,6 +325,8 @@ struct trait_fact boat_trait(const struct boat *boat, enum trait trait, enum zon
         return has_generator(boat, space);
     case TRAIT_GENERATOR_ALONE:
         return has_generator_alone(boat, space);
+    case TRAIT_DINGHY_FOR_ALL:
+        return dinghy_for_all(boat);
     case TRAIT_OTHER_ENGINE:
         return other_engine(boat, space);
     case TRAIT_TWO_ENGINES:

@@ -97,7 +97,7 @@ void absences_inherit(struct inheriting *inheriting);
 /* A base's file as its tables read it. */
 struct base_file {
     struct base_record record;
-    struct section_value base, rescue_centre, cruising_area, first_aid, dates;
+    struct section_value base, rescue_centre, ashore, cruising_area, first_aid, dates;
     struct entries_value intervals, shelters, approvals, local_rules;
 };
 

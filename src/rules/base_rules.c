@@ -49,6 +49,20 @@ static void centre_contact_check(const struct rule_run *run)
               phone ? "" : "phone", centre_words(base), call || phone ? "is" : "are");
 }
 
+/* The crew rings at night, in a harbour whose name they may never have read. */
+static void berth_name_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    bool marina = base->marina.text != NULL, berth = base->berth.text != NULL;
+    if (!marina || !berth)
+        rule_tell(run, CHECK_berth_unnamed, base->ashore_place,
+                  "ask the harbour office what the fire brigade knows, then write marina and berth "
+                  "in\nthe section ashore:",
+                  "%s%s%s of the base's own berths %s not recorded: cards cannot tell what to say",
+                  marina ? "" : "marina", marina || berth ? "" : " and ", berth ? "" : "berth",
+                  marina || berth ? "is" : "are");
+}
+
 static void sea_area_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
@@ -112,6 +126,7 @@ void base_rules(const struct rule_run *run)
 {
     centre_date_check(run);
     centre_contact_check(run);
+    berth_name_check(run);
     sea_area_check(run);
     approval_dates_check(run);
     intervals_use_check(run);

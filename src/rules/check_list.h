@@ -253,6 +253,7 @@
       "the rescue centre's channel and number were checked more than 12 months ago", "judged") \
     X(centre_contact_unrecorded, DEFICIENCY, \
       "the rescue centre's number, or what to call it, is not recorded", "trade practice") \
+    X(berth_unnamed, NOTE, "harbour or place of the berths is not recorded", "HM Coastguard") \
     X(sea_area_unrecorded, NOTE, "the radio sea area is not recorded", "sea areas of the IMO") \
     /* MMSI */ \
     X(mmsi_damaged, ERROR, "the MMSI is not made of digits alone", "ITU-R M.585") \

@@ -108,6 +108,13 @@ rules_list() {
 95 | burning battery_fire | - | head bar | never | No jackets|Count\. Only | there are some, and people are counted, not they
 96 | burning | - | bar | never | RED KEY, speak after | the key comes first, and takes seconds
 97 | galley_fire cabin_fire | cabin | head lethal | must | S(top|TOP) the boat | her own wind feeds the fire
+110 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | ashore_said | who can step ashore stays aboard for nothing
+111 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | phone_said | and rings who comes
+112 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak | - | anchor | reckon | anchor_said | who cannot step ashore keeps out of smoke and gas
+113 | all | - | anchor | reckon | dinghy_holds | a dinghy that is too small, or jackets that are below, cost lives
+114 | all | !deck_handheld | anchor berth ashore | never | [Hh]andheld | nobody goes below for one
+115 | all | !deck_raft | anchor berth ashore | never | [Rr]aft | nor for a raft
+116 | flooding | !pump | berth | never | [Pp]ump | there is none
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -184,7 +191,11 @@ for boat in nettle bracken anise hyssop; do
     maydeck print tests/hazard --boat "$boat" --date "$print_date" -o "$scratch/pdf"
     pdftotext -raw "$scratch/pdf/$boat.pdf" - | awk -v out="$scratch/pdf/$boat." '
         BEGIN { RS = "\f" }
-        match($0, /Card [0-9]+[A-Z]?\n/) { print > (out substr($0, RSTART + 5, RLENGTH - 6)) }'
+        match($0, /Card [0-9]+[A-Z]?( front)?\n/) {
+            page = substr($0, RSTART + 5, RLENGTH - 6)
+            sub(/ front$/, "", page)
+            print > (out page)
+        }'
 done
 
 awk -F '	' '$1 ~ /^(nettle|bracken|anise|hyssop)$/' "$scratch/lines" >"$scratch/read"
@@ -348,6 +359,14 @@ proofs_list() {
 97 | nettle | cabin_fire | dump | s/"the boat\."/"the engine."/
 97 | nettle | galley_fire | dump | s/Stop the boat\. //
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
+110 | nettle | engine_fire | dump | s/"IN A BERTH? GO ASHORE\./"IN A BERTH? STAY./
+111 | nettle | engine_fire | dump | s/ [+]999 02: FIRE/ Shout: FIRE/
+112 | nettle | cabin_fire | dump | s/"AT ANCHOR? STAY UPWIND ON DECK\."/"AT ANCHOR? GO BELOW."/
+113 | bracken | cabin_fire | record | s/\(item: dinghy.*\)persons: 6/\1persons: 5/
+113 | bracken | gas_leak | record | s/\(item: lifejacket.*zone: \)cockpit/\1saloon/
+114 | bracken | cabin_fire | dump | s/"Jackets on\."/"Jackets on. Take handheld."/
+115 | parsley | cabin_fire | dump | s/"Jackets on\.[^"]*"/"Raft ready."/
+116 | smew | flooding | dump | s/GO ASHORE\. PHONE/GO ASHORE. Pumps stay on. PHONE/
 PROOFS
 }
 

@@ -50,6 +50,7 @@ function gear_add(item, tag, line,    zone, place) {
     stop_of[boat, tag] = fact(line, "stop")
     fed_of[boat, tag] = fact(line, "fed_by")
     space_of[boat, tag] = fact(line, "space")
+    persons_of[boat, tag] = fact(line, "persons")
     name_of[boat, tag] = fact(line, "name")
     from = fact(line, "from_cockpit")
     below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
@@ -224,6 +225,9 @@ mode == "boat" && section == "gas" && match($0, /carried: *[a-z]+/) {
 }
 mode == "boat" && section == "boat" && match($0, /rig: *[a-z]+/) {
     rig_of[boat] = fact(" " $0, "rig")
+}
+mode == "boat" && section == "boat" && match($0, /persons_max: *[0-9]+/) {
+    persons_max[boat] = fact(" " $0, "persons_max")
 }
 mode == "boat" && section == "boat" && match($0, /hull: *[a-z]+/) {
     hull_of[boat] = fact(" " $0, "hull")

@@ -211,6 +211,35 @@ function reported(rule,    i, script) {
         wrong(rule, "the call does not say that it runs")
 }
 
+# ---- in a berth, at anchor ----
+
+# Does the card say it? Its back need not.
+function front_said(rule, kind, wanted,    i) {
+    if (card ~ /_[0-9]+$/) return
+    for (i = 1; i <= lines; i++) if (what[i] == kind && words[i] ~ wanted) return
+    wrong(rule, "nowhere: " wanted)
+}
+
+# Is every piece of the item reached on deck, and is there one?
+function all_on_deck(item,    n, t, part) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] == item && below[boat, part[t]]) return 0
+    return on_deck(item)
+}
+# People are sent into a dinghy that holds all of them, with their jackets on.
+function dinghy_holds(rule,    i, n, t, part, most) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] == "dinghy" && !below[boat, part[t]] &&
+            persons_of[boat, part[t]] + 0 > most) most = persons_of[boat, part[t]] + 0
+    for (i = 1; i <= lines; i++) {
+        if (what[i] != "anchor" || words[i] !~ /DINGHY/) continue
+        if (most < persons_max[boat] + 0 || !persons_max[boat]) wrong(rule, words[i])
+        if (!all_on_deck("lifejacket")) wrong(rule, words[i] ": jackets are below")
+    }
+}
+
 # ---- all cards of a boat ----
 
 function card_missing(rule, key) {
@@ -260,6 +289,11 @@ function reckon(rule) {
     else if (how[rule] == "count_first") count_first(rule)
     else if (how[rule] == "shut_counted") shut_counted(rule)
     else if (how[rule] == "reported") reported(rule)
+    else if (how[rule] == "dinghy_holds") dinghy_holds(rule)
+    else if (how[rule] == "ashore_said") front_said(rule, "berth", "^IN A BERTH[?] GO ASHORE")
+    else if (how[rule] == "phone_said") front_said(rule, "berth", "[+]999 .*[0-9]")
+    else if (how[rule] == "anchor_said")
+        front_said(rule, "anchor", "^AT ANCHOR[?] (STAY UPWIND ON DECK|DINGHY: ROW ACROSS the wind)")
     else if (how[rule] != "set") rows_judge(rule, how[rule])
 }
 function card_judge(    rule) {

@@ -46,6 +46,7 @@ static const struct world_part base_parts[] = {
     {"rescue_centre", "rescue_centre: {",
      "name: Wrack Sound, call: WRACK SOUND COASTGUARD, channel: \"67\", "
      "phone: \"+999 00 000 001\", checked_on: 2026-11-02, antenna_m: 120", "}\n"},
+    {"ashore", "ashore: {", "fire_phone: \"+999 02\", marina: Wrack Quay, berth: C", "}\n"},
     {"cruising_area", "cruising_area: {",
      "latitude: north, longitude: east, sea_area: A1, variation: 4 E, variation_on: 2026-01-01",
      "}\n"},
@@ -249,6 +250,7 @@ static enum reader_bit block_reader(enum block_key block, const char *fact)
     case FACTS_WARNINGS:
         return block == BLOCK_LOCAL_RULES ? READER_BIT_RULE : READER_BIT_CASE;
     case FACTS_TEXT:
+        if (block >= BLOCK_BERTH && block <= BLOCK_BERTH_SAY) return READER_BIT_BERTH;
         return block == BLOCK_MARK ? READER_BIT_HEAD : READER_BIT_CASE;
     case FACTS_SIGNS: case FACTS_CASES: case FACTS_DECISION: case FACTS_LEGEND:
     case FACTS_ROWS: case FACTS_PAGES: case FACTS_BARE:

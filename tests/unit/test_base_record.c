@@ -10,6 +10,8 @@ static bool sound;
 #define AREA "cruising_area: {latitude: north, longitude: both, sea_area: A1}\n"
 #define REAL "base: {name: Quay, phone_24h: +44 20 7946 0000}\n"
 
+#define INVENTED "base: {name: Quay, specimen: yes, phone_24h: +999 555 0100}\n"
+
 static const struct base_record *base_of(const char *text)
 {
     return base_read(file_of("base.yaml", text), test.arena, test.problems, &sound);
@@ -144,6 +146,36 @@ static void channels_have_two_digits(void **state)
     }
 }
 
+#define ASHORE(number) "ashore: {fire_phone: \"" number "\"}\n"
+
+/* What brings the fire brigade is short in many lands; of a specimen it is short and nobody's. */
+static void the_fire_brigade_may_have_a_short_number(void **state)
+{
+    (void)state;
+    base_of(REAL CENTRE AREA ASHORE("112"));
+    expect_errors(0);
+    assert_string_equal(base_of(REAL CENTRE AREA ASHORE("+44 20 7946 0001"))->fire_phone.text,
+                        "+44 20 7946 0001");
+    expect_errors(0);
+    base_of(REAL CENTRE AREA ASHORE("the porter"));
+    expect_errors(1);
+    expect_error(4, "fire_phone is not an international number", NULL);
+    test.problems = problems_new(test.arena);
+    base_of(REAL CENTRE AREA ASHORE("+999 02"));
+    expect_errors(1);
+    expect_error(4, "fire_phone begins with +999, which is no country's", NULL);
+    test.problems = problems_new(test.arena);
+    base_of(INVENTED CENTRE AREA ASHORE("+999 02"));
+    expect_errors(0);
+    base_of(INVENTED CENTRE AREA ASHORE("112"));
+    expect_errors(1);
+    expect_error(4, "fire_phone of a specimen must begin with +999, which is no country's", NULL);
+    test.problems = problems_new(test.arena);
+    base_of(REAL CENTRE AREA "ashore: {marina: Quay}\n");
+    expect_errors(1);
+    expect_error_with(4, "fire_phone", "ashore");
+}
+
 static void nobody_talks_on_70(void **state)
 {
     (void)state;
@@ -222,6 +254,7 @@ int main(void)
         TEST(a_specimen_has_only_reserved_numbers),
         TEST(a_centre_may_have_a_short_number),
         TEST(channels_have_two_digits),
+        TEST(the_fire_brigade_may_have_a_short_number),
         TEST(nobody_talks_on_70),
         TEST(what_is_required_is_asked_for),
         TEST(a_card_has_two_local_rules_at_most),

@@ -46,10 +46,14 @@ static void every_word_of_the_frame_matters(void **state)
     struct footer_facts *footer = OWN(card, footer, BLOCK_FOOTER);
     struct cases_facts *cases = OWN(card, cases, BLOCK_CALL_LINE);
     struct card_text *mark = case_facts(test.arena, &card, BLOCK_MARK);
+    struct card_text *berth = case_facts(test.arena, &card, BLOCK_BERTH);
+    struct card_text *anchor = case_facts(test.arena, &card, BLOCK_ANCHOR);
+    struct card_text *ashore = case_facts(test.arena, &card, BLOCK_BERTH_SAY);
     const struct { const char **word; const char *what; } words[] = {
         {&card.id, "id"}, {&card.language, "language"}, {&title->title, "title"},
         {&title->boat, "boat"}, {&title->number, "number"}, {&signs->word, "WHEN"},
         {&signs->signs, "signs"}, {&cases->items[0].text, "call line"},
+        {&berth->text, "berth"}, {&anchor->text, "anchor"}, {&ashore->text, "ashore"},
         {&contact->left, "rescue centre"}, {&contact->right, "base"}, {&mark->text, "mark"},
         {&footer->left[0], "deferral"}, {&footer->left[1], "approval"},
         {&footer->first_date, "dates"}, {&footer->code_word, "check code"}};

@@ -8,6 +8,8 @@
               "skipper, date: 2025-01-01, until: " until "}\n")
 #define INTERVALS(entries) BASE_WITH(CENTRE, AREA, "intervals:\n" entries)
 
+#define ASHORE(facts) BASE_WITH(CENTRE, AREA, "ashore: {" facts "}\n")
+
 static const struct rule_row rows[] = {
     {"centre_unchecked", {.base = BASE_WITH(CENTRE_DATED(""), AREA, "")}, 2,
      "when channel and number of Skerry Sound were last checked is not recorded", {.base = BASE}},
@@ -19,6 +21,12 @@ static const struct rule_row rows[] = {
      "call of Skerry Sound is not recorded", {.base = BASE}},
     {"centre_contact_unrecorded", {.base = BASE_WITH(", channel: \"67\"", AREA, "")}, 2,
      "call and phone of Skerry Sound are not recorded", {.base = BASE}},
+    {"berth_unnamed", {.base = ASHORE("fire_phone: \"+999 02\", marina: Wrack Quay")}, 4,
+     "berth of the base's own berths is not recorded",
+     {.base = ASHORE("fire_phone: \"+999 02\", marina: Wrack Quay, berth: pontoon C")}},
+    {"berth_unnamed", {.base = ASHORE("fire_phone: \"+999 02\"")}, 4,
+     "marina and berth of the base's own berths are not recorded",
+     {.base = ASHORE("fire_phone: \"+999 02\", marina: Wrack Quay, berth: pontoon C")}},
     {"sea_area_unrecorded", {.base = BASE_WITH(CENTRE, "", "")}, 3, "the cards take it for A1",
      {.base = BASE}},
     {"approval_lapsed", {.base = APPROVED("2026-11-19")}, 5,

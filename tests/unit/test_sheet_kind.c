@@ -145,7 +145,8 @@ static const struct page *list_page(const struct sheet *sheet)
     struct page_needs needs = {.height = {[AREA_WHEN] = MM(8)}};
     struct frame frame = frame_make(pen.paper, TEMPLATE_CARD, &needs);
     struct area body = frame.at[AREA_BODY];
-    head_place(&pen, &frame, size_rule(pen.paper, ROLE_SIGNS).floor);
+    mpt size = size_rule(pen.paper, ROLE_SIGNS).floor;
+    head_place(&pen, &frame, (struct head_sizes){size, size});
     struct laid_rows laid = rows_lay(&pen, size_rule(pen.paper, ROLE_ROW).aim, body.width);
     assert_true(laid.excess <= 0 && laid.height <= body.height);
     rows_place(&pen, &laid, body);
