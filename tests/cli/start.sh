@@ -19,7 +19,8 @@ grep -q 'base.yaml:[0-9:]* error: "phone_24h" has no value' "$scratch/problems" 
     not_ok start-check-names "$(cat "$scratch/problems")"
 expect_equal start-check-lacks-have-lines 'base.yaml:14: deficiency: when channel and
 base.yaml:14: deficiency: call and phone
-base.yaml:23: note: the radio sea' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
+base.yaml:23: note: the radio sea
+base.yaml:31: note: marina and berth' "$(sed -n 's/.*\(base.yaml:[0-9]*\):[0-9]*: \([dn][a-z]*: [a-z]* [a-z]* [a-z]*\) .*/\1: \2/p' "$scratch/problems")"
 
 # Nothing that is there is changed.
 maydeck start "$base" --boat tern
@@ -63,7 +64,7 @@ expect_empty start-same-bytes "$(diff -r "$scratch/first" "$scratch/twin")"
 # for stands in the file.
 sed -i -e 's/^  phone_24h: .*/  phone_24h: "+44 20 7946 0000"/' -e 's/^  channel: .*/  channel: "67"/' \
     -e 's/^  latitude: .*/  latitude: north/' -e 's/^  longitude: .*/  longitude: east/' \
-    -e 's/^  name: .*/  name: Trial Base/' "$base/base.yaml"
+    -e 's/^  fire_phone: .*/  fire_phone: "112"/' -e 's/^  name: .*/  name: Trial Base/' "$base/base.yaml"
 for file in "$base/boats/tern.yaml" "$base/boats/sea_rose.yaml"; do
     sed -i -e 's/^  name: .*/  name: Tern/' -e 's/^  rig: .*/  rig: sail/' -e 's/^  loa_m: .*/  loa_m: 12/' \
         -e 's/^  beam_m: .*/  beam_m: 4.1/' -e 's/^  persons_max: .*/  persons_max: 8/' "$file"
