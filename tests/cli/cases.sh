@@ -107,10 +107,8 @@ says lift-motor 'LIFT flat: ropes under arms and knees.'
 # ---- leaks ----
 
 card fleet tamarisk diesel_leak '' >"$scratch/card"
-says cooker 'TURN OFF every burner. Open cabin hatches.'
-card unusual dunlin diesel_leak '' >"$scratch/card"
-says cooker-row 'Cooker' 'knobs right'
-lacks flames 'PUT OUT'
+says burner 'TURN OFF every burner. Open cabin hatches.'
+lacks flames 'PUT OUT' 'Open the hatches'
 card hazard nettle gas_leak '' >"$scratch/card"
 says gas-stay 'DON’T TOUCH any switch.' 'STAY ON DECK until a fitter clears it.'
 card islands sundew gas_leak 's/gas: {carried: no}/gas: {carried: yes}/

@@ -107,9 +107,10 @@ function holds_words(    words, plain) {
 function is_texts() { return file ~ /\/words\/[a-z]+\// }
 # Words with numbers filled in: up to the first of them, as the file has it.
 # From its start on, or from that of a further case of who calls.
-function holds_filled(    words, plain, at) {
+function holds_filled(    words, rest, plain, at) {
     words = $0; sub(/^ *(yes|no|when to call|[0-9]+\.):? /, "", words); sub(/ at [^ ]+$/, "", words)
-    sub(/[0-9].*/, "", words); sub(/ Card $/, "", words)
+    rest = substr(words, 2)                     # "3 OR MORE" begins with a number of its own
+    sub(/[0-9].*/, "", rest); words = substr(words, 1, 1) rest; sub(/ Card $/, "", words)
     plain = said; gsub(/"|\*\*/, "", plain); sub(/^ +[a-z_]+: /, "", plain)
     at = index(plain, words)
     return is_texts() && words != "" && (at == 1 || (at > 2 && substr(plain, at - 2, 2) == "| "))
@@ -189,7 +190,7 @@ function holds_record() {
         if (!holds("id: " $2)) tell("not called so")
     } else if (/^ +only where: /) {
         conditions++
-        if (said !~ /(fitted|inside|is|cuts|reach|boat|surely|all|any|none): /) tell("asks nothing")
+        if (said !~ /(fitted|inside|is|cuts|reach|boat|breaths|surely|all|any|none): /) tell("asks nothing")
     }
 }
 / at [^ ]+$/ && !/:[0-9]+$/ { if ((getline at <$NF) < 0) tell("no such file"); close($NF) }
