@@ -263,6 +263,9 @@
       MUST(ITEM_vhf_handheld) MAY(ITEM_torch, ITEM_searchlight, ITEM_mob_light), \
       .readers = READ_SAFETY | READ_CHECK, \
       .about = "is it kept charged?") \
+    X(in_charger, in_charger, FIELD_ANSWER, ASKED(ITEM_vhf_handheld), \
+      .readers = READ_CASE | READ_PANEL | READ_CHECK, \
+      .about = "is it kept in its charger?") \
     X(dsc, dsc, FIELD_ANSWER, ASKED(ITEM_vhf_handheld) MAY(ITEM_vhf_dsc, ITEM_personal_beacon), \
       .readers = READ_SAFETY, \
       .about = "can it send a digital distress alert?") \

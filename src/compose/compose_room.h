@@ -264,6 +264,10 @@ const struct authority *basis_authority(const struct composing *composing,
 /* call_panel.c: the distress card's panel, which leaves the nature to be filled in */
 void general_call_make(struct composing *composing, struct sheet *sheet);
 
+/* call_ladder.c: "Cockpit, port, at the wheel", where a second handset is; NULL: none is
+ * recorded. */
+const struct phrase *second_station_place(struct composing *composing);
+
 /* call_script.c */
 
 /* Neither a fixed set nor a handheld, as the record declares. */

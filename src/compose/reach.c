@@ -45,10 +45,28 @@ enum reach gear_reach(const struct equipment *gear)
     return locker ? REACH_DECK : REACH_OPEN_DECK;
 }
 
+bool vapour_about(const struct composing *composing)
+{
+    const struct item_values *sources = &composing->slot->procedure->vapour_from;
+    for (size_t i = 0; i < sources->count; i++)
+        if (boat_fitted(composing->in->boat, sources->items[i].value) != ANSWER_NO)
+            return true;
+    return false;
+}
+
+/* Taking a radio out of its charger may spark. */
+static bool sparks_here(const struct composing *composing, const struct equipment *gear)
+{
+    return gear->item.value == ITEM_vhf_handheld && gear->in_charger.answer != ANSWER_NO &&
+           vapour_about(composing);
+}
+
 enum reach reach_here(const struct composing *composing, const struct equipment *gear)
 {
     const struct procedure *procedure = composing->slot->procedure;
     const struct item_values *sources = &procedure->vapour_from;
+    if (sparks_here(composing, gear))
+        return REACH_BELOW;
     if (item_value_find(&procedure->despite_vapour, gear->item.value) != NULL)
         return gear_reach(gear);
     for (size_t i = 0; i < sources->count; i++) {
