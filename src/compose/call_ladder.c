@@ -98,22 +98,13 @@ static bool item_aboard(struct composing *composing, enum item_key item)
     return condition_judge(composing, &condition) == TRUTH_YES;
 }
 
-/* A charger makes no spark where nothing can light; where a battery gases in the space of a fire
- * the card does not name its vapour, and the charger is left alone all the same. */
-static bool charger_bars(const struct calling *calling, const struct equipment *gear)
-{
-    return calling->from == CALL_FROM_HANDHELD && gear->item.value == ITEM_vhf_handheld &&
-           gear->in_charger.answer != ANSWER_NO;
-}
-
 /* The first piece that is no farther away; NULL: none. */
 static const struct equipment *call_piece_within(const struct composing *composing,
-                                            const struct calling *calling, enum item_key item,
-                                            enum reach most)
+                                                 enum item_key item, enum reach most)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
-        if (reach_here(composing, gear) <= most && !charger_bars(calling, gear))
+        if (reach_here(composing, gear) <= most)
             return gear;
     return NULL;
 }
@@ -140,12 +131,12 @@ static const struct equipment *piece_of(struct composing *composing, const struc
     enum item_key item = means_kinds[means].item;
     if (is_asked(ladder, means) && !item_aboard(composing, item))
         return NULL;
-    const struct equipment *near = call_piece_within(composing, ladder->calling, item, REACH_DECK);
+    const struct equipment *near = call_piece_within(composing, item, REACH_DECK);
     if (means == MEANS_HANDHELD_BELOW && near != NULL)
         return NULL;                     /* it is the rung before */
     bool only = means == MEANS_HANDHELD_BELOW && by_handheld_only(composing->in->boat);
-    return near != NULL ? near : call_piece_within(composing, ladder->calling, item,
-                                              only ? REACH_BELOW : rule->most);
+    return near != NULL ? near : call_piece_within(composing, item,
+                                                   only ? REACH_BELOW : rule->most);
 }
 
 /* ---- is it there ---- */

@@ -145,8 +145,8 @@ static void set_lines(struct composing *composing, struct call_lines *lines,
                       const struct ladder *ladder)
 {
     bool handheld = before_lines(composing, lines, ladder);
-    smoke_line(composing, lines, ladder);
     no_set_line(composing, lines, ladder);
+    smoke_line(composing, lines, ladder);
     worked_lines(composing, lines, ladder);
     if (!handheld && ladder->calling->from != CALL_FROM_DECK_FIRST)
         instead_line(composing, lines, ladder);

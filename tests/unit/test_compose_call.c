@@ -65,7 +65,7 @@ static void without_a_fixed_radio_no_set_is_worked(void **state)
     (void)state;
     const struct call_facts *call =
         panel("galley_fire", "radio: {call_sign: QTAB2}\n", HANDHELD EPIRB, "  - vhf_dsc\n");
-    EXPECT_LINES(call, word(WORD_SET_OUTSIDE_SMOKE), word(WORD_SET_NO_FIXED),
+    EXPECT_LINES(call, word(WORD_SET_NO_FIXED), word(WORD_SET_OUTSIDE_SMOKE),
                  numbered(1, tagged(WORD_SET_HANDHELD_FIRST, "E4", HANDHELD_PLACE)),
                  numbered(2, word(WORD_SET_CHANNEL_HANDHELD)), numbered(3, word(WORD_SET_TALK)),
                  no_answer(PHONE ", EPIRB E3 on, wave, whistle"));

@@ -65,6 +65,46 @@ static void a_handheld_in_its_charger_is_left_there(void **state)
     }
 }
 
+static bool row_has(const struct card_row *row, const char *tag)
+{
+    for (size_t i = 0; i < row->item_count; i++)
+        for (size_t t = 0; t < row->items[i].tag_count; t++)
+            if (text_equal(row->items[i].tags[t], tag))
+                return true;
+    return false;
+}
+
+/* Rows of steps that send for the gear of that tag. */
+static size_t rows_for(const char *card, const char *gear, const char *not_fitted,
+                       const char *tag)
+{
+    size_t count = 0;
+    case_boat(&test, case_boat_text(&test, SET_RADIO, gear, not_fitted));
+    const struct steps_facts *steps =
+        sheet_steps(case_card(case_compose(&test, false), card));
+    for (size_t i = 0; i < steps->count; i++)
+        for (size_t r = 0; r < steps->items[i].row_count; r++)
+            count += row_has(&steps->items[i].rows[r], tag);
+    return count;
+}
+
+#define IN_CHARGER \
+    "  - {item: vhf_handheld, tag: E4, zone: cockpit, from_cockpit: yes, in_charger: yes}\n"
+
+/* Also where her record has no source of it: a guest brings a battery, petrol is in a tank. */
+static void steps_and_panel_agree_on_a_handheld_in_its_charger(void **state)
+{
+    (void)state;
+    static const struct { const char *card, *not_fitted; } rows[] = {
+        {"gas_leak", ""}, {"battery_fire", "  - lithium_bank\n"},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        assert_int_equal(rows_for(rows[i].card, HANDHELD_DECK, rows[i].not_fitted, "E4"), 1);
+        assert_int_equal(rows_for(rows[i].card, IN_CHARGER, rows[i].not_fitted, "E4"), 0);
+        assert_null(panel(rows[i].card, SET_RADIO, IN_CHARGER, rows[i].not_fitted)->script);
+    }
+}
+
 /* In the companionway it is an arm's length into the gas; in the saloon farther. */
 static void a_handheld_below_is_not_fetched_from_the_gas(void **state)
 {
@@ -115,12 +155,17 @@ static void a_handheld_that_is_carried_may_be_used(void **state)
     assert_null(panel("abandon_fire", SET_RADIO, EPIRB, "  - vhf_handheld\n")->script);
 }
 
-/* Nothing aboard that gives vapour, by its record: the handset on deck is in clean air. */
+#define SET_BY_HANDSET \
+    "radio: {tag: E9, call_sign: QTAB2, dsc: no, power_switch: knob, zone: navigation_station" \
+    STATION "}\ngas: {carried: no}\n"
+#define ENGINE(fuel) "engines:\n  - {space: engine_space, fuel: " fuel ", drive: shaft}\n"
+
+/* Nothing aboard that gives vapour, by its record: the handset on deck is in clean air. Petrol
+ * in a tank is vapour too, with or without a can. */
 static void without_vapour_the_second_handset_serves_who_leaves_a_fire(void **state)
 {
     (void)state;
-    static const char set[] = "radio: {tag: E9, call_sign: QTAB2, dsc: no, power_switch: knob, "
-                              "zone: navigation_station" STATION "}\n";
+    const char *set = SET_BY_HANDSET ENGINE("diesel");
     static const char none[] = "  - lpg_bottle_valve\n  - petrol_stowage\n  - lithium_bank\n"
                                "  - vhf_handheld\n";
     const struct call_facts *call = panel("abandon_fire", set, EPIRB_DECK, none);
@@ -130,6 +175,8 @@ static void without_vapour_the_second_handset_serves_who_leaves_a_fire(void **st
     assert_non_null(call->script);
     call = panel("abandon_fire", set, EPIRB_DECK, "  - vhf_handheld\n");
     assert_null(call->script);
+    assert_null(panel("abandon_fire", SET_BY_HANDSET ENGINE("petrol"), EPIRB_DECK, none)->script);
+    assert_null(panel("abandon_fire", SET_BY_HANDSET, EPIRB_DECK, none)->script);
 }
 
 /* ---- a boat without any radio ---- */
@@ -196,6 +243,7 @@ int main(void)
         TEST(gas_is_told_by_handheld_from_the_deck),
         TEST(a_beacon_on_deck_answers_silence),
         TEST(a_handheld_in_its_charger_is_left_there),
+        TEST(steps_and_panel_agree_on_a_handheld_in_its_charger),
         TEST(without_vapour_the_second_handset_serves_who_leaves_a_fire),
         TEST(a_handheld_below_is_not_fetched_from_the_gas),
         TEST(of_two_handhelds_the_one_on_deck_is_taken),
