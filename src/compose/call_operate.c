@@ -120,13 +120,19 @@ static void instead_line(struct composing *composing, struct call_lines *lines,
 
 /* ---- the panel's left side ---- */
 
+bool stands_in_smoke(const struct composing *composing, const struct ladder *ladder,
+                     const struct rung *rung)
+{
+    return ladder->calling->from == CALL_FROM_FIXED_IN_FIRE && rung != NULL &&
+           rung->gear != NULL && reach_here(composing, rung->gear) > REACH_DECK;
+}
+
 /* What one has to leave the deck for in a fire stands under words that hold people back. */
 static void smoke_line(struct composing *composing, struct call_lines *lines,
                        const struct ladder *ladder)
 {
     const struct rung *worked = ladder_worked(ladder);
-    if (ladder->calling->from == CALL_FROM_FIXED_IN_FIRE && worked != NULL &&
-        worked->gear != NULL && reach_here(composing, worked->gear) > REACH_DECK)
+    if (stands_in_smoke(composing, ladder, worked))
         call_word_add(composing, lines, WORD_SET_OUTSIDE_SMOKE, worked->gear->place);
 }
 

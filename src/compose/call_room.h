@@ -140,6 +140,11 @@ struct operating {
     size_t count, act_count, after_count;
     size_t act_first, yielding;        /* of the lines */
 };
+
+/* May there be smoke where that radio is, so that words about it go before? */
+bool stands_in_smoke(const struct composing *composing, const struct ladder *ladder,
+                     const struct rung *rung);
+
 struct operating operate_lines(struct composing *composing, const struct ladder *ladder);
 
 /* ---- call_silent.c ---- */

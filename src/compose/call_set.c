@@ -93,7 +93,7 @@ static void position_say_line(struct composing *composing, struct call_lines *li
 /* Where the position is read: on a piece of gear, or at a place in words. Who is at the set sees
  * that it is read there: only the distress card has room to say so. */
 static const struct phrase *position_line_phrase(struct composing *composing,
-                                          const struct calling *calling)
+                                                 const struct calling *calling)
 {
     const struct text_value *at = &composing->in->boat->radio.position_read_at;
     const struct equipment *gear = gear_of_tag(composing->in->boat, at->text);
@@ -106,12 +106,25 @@ static const struct phrase *position_line_phrase(struct composing *composing,
                ? NULL : phrase_word(composing->arena, WORD_READ_POSITION, "place", place, NULL);
 }
 
+/* May it lie in the smoke, while the radio that one speaks by does not? Of a place in words
+ * nobody knows. Where the radio lies there too, words about the smoke stand above both. */
+static bool position_in_smoke(const struct composing *composing, const struct ladder *ladder,
+                              const struct rung *worked)
+{
+    const struct equipment *gear =
+        gear_of_tag(composing->in->boat, composing->in->boat->radio.position_read_at.text);
+    bool near = gear != NULL && reach_here(composing, gear) <= REACH_DECK;
+    return ladder->calling->from == CALL_FROM_FIXED_IN_FIRE && !near &&
+           !stands_in_smoke(composing, ladder, worked);
+}
+
 /* It goes where a card has no room; the distress card keeps it. */
 static void position_read_line(struct composing *composing, struct call_lines *lines,
-                               const struct calling *calling)
+                               const struct ladder *ladder, const struct rung *worked)
 {
+    const struct calling *calling = ladder->calling;
     const struct phrase *line = position_line_phrase(composing, calling);
-    if (line == NULL)
+    if (line == NULL || position_in_smoke(composing, ladder, worked))
         return;
     call_line_add(composing, lines, line,
                   said_place(composing, &composing->in->boat->radio.position_read_at));
@@ -184,5 +197,5 @@ void worked_lines(struct composing *composing, struct call_lines *lines,
     no_key_line(composing, lines, ladder, worked);
     position_say_line(composing, lines, ladder);
     if (!upwind)
-        position_read_line(composing, lines, ladder->calling);
+        position_read_line(composing, lines, ladder, worked);
 }

@@ -145,6 +145,27 @@ static void where_the_position_is_read_is_told(void **state)
     assert_int_equal(lines_that_are(call, word(WORD_READ_POSITION_SET)), 1);
 }
 
+#define NO_SET(more) "radio: {call_sign: QTAB2" more "}\n"
+#define TORCH(zone) "  - {item: torch, tag: C9, zone: " zone "}\n"
+
+/* Who calls from deck in a fire is not sent below to read it. */
+static void nobody_reads_the_position_in_the_smoke(void **state)
+{
+    (void)state;
+    static const struct { const char *card, *radio, *gear; bool told; } rows[] = {
+        {"galley_fire", NO_SET(", position_read_at: over the table"), "", false},
+        {"galley_fire", NO_SET(", position_read_at: C9"), TORCH("saloon"), false},
+        {"galley_fire", NO_SET(", position_read_at: C9"), TORCH("cockpit"), true},
+        {"flooding", NO_SET(", position_read_at: over the table"), "", true},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof *rows; i++) {
+        const char *gear = text_format(test.arena, HANDHELD_DECK "%s", rows[i].gear);
+        const struct call_facts *call =
+            panel(rows[i].card, rows[i].radio, gear, "  - vhf_dsc\n");
+        assert_int_equal(call->yielding > 0, rows[i].told);
+    }
+}
+
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
 int main(void)
@@ -155,6 +176,7 @@ int main(void)
         TEST(the_handheld_s_own_key_is_pressed_first),
         TEST(a_position_that_the_set_may_not_know_is_said),
         TEST(where_the_position_is_read_is_told),
+        TEST(nobody_reads_the_position_in_the_smoke),
         TEST(beyond_a1_the_beacon_goes_with_the_first_call),
         TEST(a_sea_area_that_nobody_recorded_counts_as_beyond_a1),
     };
