@@ -82,14 +82,15 @@ static enum word cause_word(const struct calling *calling)
     return calling->from == CALL_FROM_FIXED_IN_FIRE ? WORD_CAUSE_SMOKE : WORD_CAUSE_WATER;
 }
 
+/* Where a milder call stands beside the graver, no key is named that is not said to be for the
+ * graver alone. */
 static const struct phrase *handheld_used(struct composing *composing,
                                           const struct ladder *ladder, const struct rung *rung)
 {
+    bool key = !ladder->calling->other && handheld_alerts(ladder, rung->gear);
     if (rung->drafted != NULL)
         return rung->drafted;
-    return call_gear(composing, handheld_alerts(ladder, rung->gear) ? WORD_USE_HANDHELD_KEY
-                                                                    : WORD_USE_HANDHELD,
-                     rung->gear);
+    return call_gear(composing, key ? WORD_USE_HANDHELD_KEY : WORD_USE_HANDHELD, rung->gear);
 }
 
 /* A handheld that is no farther than the companionway. */

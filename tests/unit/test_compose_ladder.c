@@ -93,10 +93,12 @@ static void the_handheld_s_own_key_is_pressed_first(void **state)
     const struct call_facts *call = panel("galley_fire", "radio: {call_sign: QTAB2}\n",
                                           HANDHELD_KEY EPIRB, "  - vhf_dsc\n");
     assert_string_equal(call->operate[2].text, numbered(2, word(WORD_SET_KEY_HANDHELD)));
-    call = panel("flooding", NO_DSC, HANDHELD_KEY EPIRB, "");
+    call = panel("abandon_ship", NO_DSC, HANDHELD_KEY EPIRB, "");
     assert_string_equal(call->operate[3].text,
                         instead(WORD_CAUSE_WATER, tagged(WORD_USE_HANDHELD_KEY, "E4",
                                                          DECK_PLACE)));
+    call = panel("flooding", NO_DSC, HANDHELD_KEY EPIRB, "");
+    assert_string_equal(call->operate[3].text, instead_handheld(WORD_CAUSE_WATER, DECK_PLACE));
     call = panel("diesel_leak", NO_DSC, HANDHELD_KEY EPIRB, "");
     for (size_t i = 0; i < call->operate_count; i++)
         assert_null(strstr(call->operate[i].text, "key"));
