@@ -58,7 +58,7 @@ struct equipment {
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value vents_overboard;
-    struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
+    struct answer_value below, charged, in_charger, dsc, automatic, reach_inverted, disposable;
     struct date_value changed;        /* in a model: when the entry was last changed */
 };
 
@@ -96,7 +96,8 @@ struct radio_facts {
     struct zone_value zone;
     struct side_value side;
     struct text_value call_sign, mmsi, tag, spot, power_switch, distress_key;
-    struct text_value second_station, emergency_aerial;
+    struct gear_spot second_station;  /* where a second handset is */
+    struct text_value emergency_aerial, position_read_at;
     struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
     struct list_value nature_steps, urgency_steps, manual_position_steps;
@@ -284,6 +285,10 @@ bool gear_serves(const struct equipment *gear, enum zone_key space);
  * that are opened on the way; a side that is not recorded may be the same. */
 bool gear_shares_locker(const struct equipment *a, const struct equipment *b);
 
+/* Is the text written as a tag is: F3, E12? And the piece that has that tag, or NULL. */
+bool has_tag_form(const char *text);
+const struct equipment *gear_of_tag(const struct boat *boat, const char *tag);
+
 /* What says that the item is not fitted, at all or for that space, if one is given. */
 const struct absence *boat_absence(const struct boat *boat, enum item_key item,
                                    enum zone_key space);
@@ -376,8 +381,8 @@ struct base_record {
     size_t local_rule_count;
 };
 
-/* Do her boats sail where coast stations may not hear VHF, as the base records? Then the
- * beacon goes with the first call. */
+/* May her boats sail where coast stations do not hear VHF? Where the sea area is not recorded
+ * they may. Then the beacon goes with the first call. */
 bool base_beyond_a1(const struct base_record *base);
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,

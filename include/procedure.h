@@ -203,13 +203,14 @@ enum call_signal { SIGNAL_NONE, SIGNAL_LIST(CHOICE_NAME) SIGNAL_COUNT };
 extern const char *const signal_words[];    /* NULL-ended, each at its value less one */
 struct signal_value CHOICE_OF(enum call_signal);
 
-/* Where a call is made from: the fixed set; the same in a fire, only outside the smoke; the
- * handheld on deck first, then the set; the handheld on deck alone; the same, or the one
- * that somebody has with him. */
+/* What is about where a call is made, and so from where: the fixed set, and nothing bars it; the
+ * same in a fire, only outside the smoke; first what can be worked on deck, since somebody is to
+ * be kept in sight; the handheld on deck alone, since there is vapour; the same, or the one that
+ * somebody has with him; the fixed set, on a boat that goes down. */
 #define CALL_FROM_LIST(X) \
     X(CALL_FROM_FIXED, "fixed") X(CALL_FROM_FIXED_IN_FIRE, "fixed_in_fire") \
     X(CALL_FROM_DECK_FIRST, "deck_first") X(CALL_FROM_HANDHELD, "handheld_on_deck") \
-    X(CALL_FROM_HANDHELD_CARRIED, "handheld_carried")
+    X(CALL_FROM_HANDHELD_CARRIED, "handheld_carried") X(CALL_FROM_GOING_DOWN, "going_down")
 enum call_from { CALL_FROM_NONE, CALL_FROM_LIST(CHOICE_NAME) CALL_FROM_COUNT };
 extern const char *const call_from_words[];    /* NULL-ended, each at its value less one */
 struct call_from_value CHOICE_OF(enum call_from);

@@ -53,6 +53,7 @@ enum {
     YIELDS_NEVER,
     YIELDS_CONTACT,               /* the contact line, which the distress card has too */
     YIELDS_BERTH_SAY,             /* what to say in a berth: on all cards of a set, or on none */
+    YIELDS_POSITION,              /* in the call panel, where the position is read */
     YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };
@@ -223,7 +224,7 @@ struct call_facts {
     bool silent;                  /* nobody can call from it: there is no script to say */
     const char *title, *station;  /* the panel's head, left and right */
     const struct card_text *operate;
-    size_t operate_count;
+    size_t operate_count, yielding;   /* the line that yields as YIELDS_POSITION, from 1; 0: none */
     const struct card_text *acts; /* those of them that are numbered, without their number: the
                                      first is that of index `act_first` */
     size_t act_count, act_first;

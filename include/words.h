@@ -52,13 +52,26 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SET_KEY, set_key, PLAIN, "cover seconds") \
     X(SET_KEY_NO_HOLD, set_key_no_hold, PLAIN, "cover") \
     X(MAYDAY_ONLY, mayday_only, PLAIN, "what") \
-    X(SET_NO_DSC, set_no_dsc, PLAIN, "") \
+    X(SET_KEY_DEAD, set_key_dead, PLAIN, "") \
+    X(SET_KEY_HANDHELD, set_key_handheld, PLAIN, "") \
+    X(SAY_POSITION, say_position, PLAIN, "") \
+    X(READ_POSITION, read_position, PLAIN, "place") \
+    X(READ_POSITION_SET, read_position_set, PLAIN, "") \
+    X(READ_POSITION_ON, read_position_on, PLAIN, "tag place") \
     X(SET_NO_FIXED, set_no_fixed, PLAIN, "") \
     X(SET_CHANNEL, set_channel, PLAIN, "channel") \
     X(SET_TALK, set_talk, PLAIN, "") \
-    X(SET_HANDHELD, set_handheld, PLAIN, "tag place") \
+    X(CAUSE_SMOKE, cause_smoke, PLAIN, "act") \
+    X(CAUSE_WATER, cause_water, PLAIN, "act") \
+    X(CAUSE_ANY, cause_any, PLAIN, "act") \
+    X(USE_HANDHELD, use_handheld, PLAIN, "tag place") \
+    X(USE_HANDHELD_KEY, use_handheld_key, PLAIN, "tag place") \
+    X(GO_ON_DECK, go_on_deck, PLAIN, "") \
     X(SET_HANDHELD_FIRST, set_handheld_first, PLAIN, "tag place") \
-    X(SET_HANDHELD_NONE, set_handheld_none, PLAIN, "") \
+    X(SET_SECOND, set_second, PLAIN, "place") \
+    X(SECOND_NAMED, second_named, PLAIN, "place") \
+    X(HANDHELD_NAMED, handheld_named, PLAIN, "tag place") \
+    X(RADIO_NAMED, radio_named, PLAIN, "tag place") \
     X(SET_HANDHELD_BELOW, set_handheld_below, PLAIN, "tag") \
     X(SET_DECK, set_deck, PLAIN, "") \
     X(SET_CHANNEL_HANDHELD, set_channel_handheld, PLAIN, "") \
@@ -67,21 +80,32 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(NO_ANSWER_WAYS, no_answer_ways, PLAIN, "ways") \
     X(NO_ANSWER, no_answer, PLAIN, "") \
     X(THEN_HANDHELD, then_handheld, PLAIN, "tag") \
+    X(THEN_PHONE, then_phone, PLAIN, "number") \
+    X(THEN_PHONE_ON, then_phone_on, PLAIN, "number") \
     X(THEN_EPIRB, then_epirb, PLAIN, "tag") \
+    X(THEN_BEACON, then_beacon, PLAIN, "tag") \
     X(THEN_FLARES, then_flares, PLAIN, "tag") \
-    X(BEACON_FIRST, beacon_first, PLAIN, "tag") \
+    X(THEN_SART, then_sart, PLAIN, "tag") \
+    X(THEN_SIGNALS, then_signals, PLAIN, "") \
+    X(WAY_UPWIND, way_upwind, PLAIN, "way") \
+    X(WAY_AT_RAIL, way_at_rail, PLAIN, "way") \
+    X(WAY_IN_RAFT, way_in_raft, PLAIN, "way") \
+    X(WAYS_AND_MAYDAY, ways_and_mayday, PLAIN, "ways grave") \
+    X(BEACON_FIRST, beacon_first, PLAIN, "beacons") \
     X(SET_KEY_PLAIN, set_key_plain, PLAIN, "") \
     X(SET_HANDHELD_CARRIED, set_handheld_carried, PLAIN, "") \
-    X(SET_DECK_FIRST, set_deck_first, PLAIN, "tag place") \
+    X(SET_FIRST, set_first, PLAIN, "means") \
+    X(SET_SMOKE_FIRST, set_smoke_first, PLAIN, "means") \
+    X(SET_ALONE, set_alone, PLAIN, "means") \
+    X(CLEAR_OF_SMOKE, clear_of_smoke, PLAIN, "means") \
     X(SET_OUTSIDE_SMOKE, set_outside_smoke, PLAIN, "") \
     X(CALL_NO_RADIO_ABOARD, call_no_radio_aboard, PLAIN, "") \
-    X(BEACON_NOW, beacon_now, PLAIN, "tag place") \
-    X(BEACON_UPWIND, beacon_upwind, PLAIN, "tag place") \
+    X(BEACON_NOW, beacon_now, PLAIN, "beacon tag place") \
+    X(BEACON_UPWIND, beacon_upwind, PLAIN, "beacon tag place") \
     X(SET_UPWIND, set_upwind, PLAIN, "") \
-    X(PHONE_UPWIND, phone_upwind, PLAIN, "") \
-    X(PHONE_CENTRE, phone_centre, PLAIN, "") \
-    X(PHONE_CENTRE_BELOW, phone_centre_below, PLAIN, "") \
-    X(FLARES_NOW, flares_now, PLAIN, "tag place") \
+    X(PHONE_UPWIND, phone_upwind, PLAIN, "number") \
+    X(PHONE_CENTRE, phone_centre, PLAIN, "number") \
+    X(FLARES_NOW, flares_now, PLAIN, "beacon tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
     X(POSITION_STEPS, position_steps, PLAIN, "steps") \

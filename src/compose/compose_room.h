@@ -38,6 +38,7 @@ struct composing {
     struct sheet_not_hers *not_hers;
     size_t not_hers_count, not_hers_room;
     const struct slot *slot;          /* the card being made */
+    bool told_by_handheld;            /* it is about vapour: one calls by handheld from deck */
     struct missing *missing;
     size_t missing_count, missing_room;
     size_t proposed[3];               /* tags proposed so far, by class */
@@ -261,9 +262,11 @@ void warnings_make(struct composing *composing, struct sheet *sheet);
 const struct authority *basis_authority(const struct composing *composing,
                                         const struct basis *basis);
 
-
 /* call_panel.c: the distress card's panel, which leaves the nature to be filled in */
 void general_call_make(struct composing *composing, struct sheet *sheet);
+
+/* call_ladder.c: "Cockpit, port, at the wheel": the second handset; NULL: none is recorded */
+const struct phrase *second_station_place(struct composing *composing);
 
 /* call_script.c */
 
@@ -341,8 +344,9 @@ void sheet_calls_make(struct composing *composing, const struct slot *slot, stru
 
 enum sheet_turn sheet_turn_of(enum sheet_kind kind);
 
-/* Begins the sheet of that slot: its names, no blocks, and nothing noted yet of what it
- * needs. */
+/* The card being made is that of the slot; its sheet begins too: its names, no blocks, and
+ * nothing noted yet of what it needs. */
+void slot_take(struct composing *composing, const struct slot *slot);
 void sheet_begin(struct composing *composing, const struct slot *slot, struct sheet *sheet);
 
 /* Adds the blocks of its kind to a sheet that was begun. */

@@ -114,7 +114,7 @@ static void slots_of_procedure(struct composing *composing, const struct procedu
      * then told under its name */
     struct slot probe = {.procedure = procedure, .key = procedure->key.text,
                          .name = procedure_name(composing, procedure)};
-    composing->slot = &probe;
+    slot_take(composing, &probe);
     enum truth needed = condition_judge(composing, procedure->when);
     size_t first = composing->slot_count;
     if (needed == TRUTH_NO) {

@@ -175,14 +175,21 @@ static void position_hints(struct composing *composing, struct section_facts *se
                                 .origin = radio->manual_position_steps.place});
 }
 
+static const struct phrase *second_station_hint(struct composing *composing)
+{
+    const struct phrase *place = second_station_place(composing);
+    return place == NULL ? NULL
+                         : phrase_word(composing->arena, WORD_SECOND_STATION, "place", place, NULL);
+}
+
 /* What belongs to the fixed set and lies elsewhere. */
 static void set_hints(struct composing *composing, struct section_facts *section)
 {
     const struct radio_facts *radio = &composing->in->boat->radio;
     hint_add(composing, section,
-             hint_phrase(composing, WORD_SECOND_STATION, "place", &radio->second_station),
+             second_station_hint(composing),
              (struct card_hint){.id = "radio second_station", .yields = YIELDS_SECOND_STATION,
-                                .origin = radio->second_station.place});
+                                .origin = radio->second_station.section.place});
     hint_add(composing, section,
              hint_phrase(composing, WORD_SPARE_AERIAL, "place", &radio->emergency_aerial),
              (struct card_hint){.id = "radio emergency_aerial", .yields = YIELDS_SPARE_AERIAL,

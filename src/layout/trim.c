@@ -106,6 +106,27 @@ static const struct section_facts *section_trimmed(int least,
     return trimmed;
 }
 
+static bool line_yields(const struct trim *trim, const struct call_facts *call)
+{
+    return call->yielding > 0 && YIELDS_POSITION >= trim->least[BLOCK_CALL];
+}
+
+static const struct call_facts *call_trimmed(const struct trim *trim,
+                                             const struct call_facts *call, struct arena *arena)
+{
+    struct call_facts *trimmed = arena_alloc(arena, sizeof *trimmed);
+    struct card_text *lines = arena_array(arena, call->operate_count, sizeof *lines);
+    if (!line_yields(trim, call))
+        return call;
+    *trimmed = *call;
+    trimmed->operate = lines;
+    trimmed->operate_count = trimmed->yielding = 0;
+    for (size_t i = 0; i < call->operate_count; i++)
+        if (i + 1 != call->yielding)
+            lines[trimmed->operate_count++] = call->operate[i];
+    return trimmed;
+}
+
 const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *trim,
                                   struct arena *arena)
 {
@@ -122,6 +143,8 @@ const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *
             block.facts.steps = steps_trimmed(trim, block.facts.steps, arena);
         if (block.key == BLOCK_ROWS)
             block.facts.rows = list_trimmed(trim, block.facts.rows, arena);
+        if (block.key == BLOCK_CALL)
+            block.facts.call = call_trimmed(trim, block.facts.call, arena);
         if (facts_kind_of(block.key) == FACTS_SECTION)
             block.facts.section = section_trimmed(trim->least[block.key], block.facts.section,
                                                   arena);
@@ -160,6 +183,8 @@ int yields_highest(const struct sheet *sheet)
     const struct steps_facts *steps = sheet_steps(sheet);
     const struct rows_facts *rows = sheet_rows(sheet);
     int most = rows_yield(rows->rows, rows->count);
+    if (sheet_block(sheet, BLOCK_CALL) != NULL && sheet_call(sheet)->yielding > 0)
+        most = highest(most, YIELDS_POSITION);
     for (size_t i = 0; i < sheet->block_count; i++)
         most = highest(most, highest(sheet->blocks[i].yields, hints_yield(&sheet->blocks[i])));
     for (size_t i = 0; i < steps->figure_count; i++)
@@ -221,6 +246,16 @@ static void hints_yielded(struct yielding *yielding, const struct block *block,
     }
 }
 
+static void call_yielded(struct yielding *yielding, const struct call_facts *call,
+                         const struct trim *trim)
+{
+    if (!line_yields(trim, call))
+        return;
+    const struct card_text *line = &call->operate[call->yielding - 1];
+    yielded_add(yielding, (struct yielded){BLOCK_CALL, "radio position_read_at", line->text,
+                                           YIELDED_TO_OTHERS, line->origin});
+}
+
 size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct arena *arena,
                     const struct yielded **list)
 {
@@ -233,6 +268,8 @@ size_t yielded_list(const struct sheet *whole, const struct trim *trim, struct a
                                                     .origin = whole->origin});
     for (size_t i = 0; i < whole->block_count; i++)
         hints_yielded(&yielding, &whole->blocks[i], trim);
+    if (sheet_block(whole, BLOCK_CALL) != NULL)
+        call_yielded(&yielding, sheet_call(whole), trim);
     figures_yielded(&yielding, steps, trim);
     for (size_t i = 0; i < steps->count; i++)
         rows_yielded(&yielding, BLOCK_STEPS, steps->items[i].rows, steps->items[i].row_count,

@@ -24,7 +24,7 @@ static const struct field centre_rows[] = {
          .readers = READ_DISTRESS, .about = "what it is called on the radio"),
     BASE("channel", centre_channel, FIELD_TEXT, .required = true,
          .readers = READ_PANEL, .about = "its working channel, two digits"),
-    BASE("phone", centre_phone, FIELD_TEXT, .readers = READ_CONTACT,
+    BASE("phone", centre_phone, FIELD_TEXT, .readers = READ_CONTACT | READ_PANEL,
           .about = "its telephone number"),
     BASE("antenna_m", centre_antenna_m, FIELD_NUMBER, .low = 1000, .high = 3000000,
          .readers = READ_FIGURE, .about = "height of its aerial above the sea, in metres"),

@@ -71,7 +71,8 @@ static void sea_area_check(const struct rule_run *run)
                   place_else(base->sea_area.place, base->area_place),
                   "look it up in the list of radio signals, then write sea_area: A1, A2, A3 or "
                   "A4 in\nthe section cruising_area:",
-                  "the radio sea area is not recorded: the cards take it for A1");
+                  "the radio sea area is not recorded: the cards take it for one where VHF may not "
+                  "be heard");
 }
 
 static void approval_dates_check(const struct rule_run *run)

@@ -226,6 +226,14 @@
       "trade practice") \
     X(handheld_charge_unrecorded, NOTE, \
       "whether a handheld radio is kept charged is not recorded", "trade practice") \
+    X(handheld_in_charger, NOTE, "a handheld radio is kept in its charger", \
+      "trade practice") \
+    X(handheld_charger_unrecorded, NOTE, \
+      "whether a handheld radio is kept in its charger is not recorded", "trade practice") \
+    X(handheld_mmsi_unrecorded, NOTE, \
+      "a handheld radio has DSC, and its MMSI is not recorded", "ITU-R M.585") \
+    X(position_tag_unknown, DEFICIENCY, \
+      "the position is to be read on a tag that is on no piece", "trade practice") \
     /* what cards print where it is recorded; one note for all pieces */ \
     X(side_unrecorded, NOTE, "on which side gear is, is not recorded", "trade practice") \
     X(side_beside_sided, NOTE, \

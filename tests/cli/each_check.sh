@@ -284,6 +284,10 @@ fault spare_aerial_missing tamarisk '/^  emergency_aerial:/d'
 fault handheld_out_of_reach alder '/item: vhf_handheld,/s/from_cockpit: yes/from_cockpit: no/'
 fault handheld_not_charged alder 's/charged: yes/charged: no/'
 fault handheld_charge_unrecorded alder 's/, charged: yes//'
+fault handheld_in_charger alder 's/in_charger: no/in_charger: yes/'
+fault handheld_charger_unrecorded alder 's/, in_charger: no//'
+fault handheld_mmsi_unrecorded alder '/item: vhf_handheld,/s/charged/dsc: yes, charged/'
+fault position_tag_unknown alder 's/^  position_read_at:.*/  position_read_at: C99/'
 
 # ---- what cards print where it is recorded; tags ----
 

@@ -70,7 +70,7 @@ rules_list() {
 55 | flooding | - | row | reckon | pump_feed | the pumps may live on 230 V
 56 | burning | - | set | reckon | below_said | what one calls with below lies in the smoke
 57 | burning flooding abandon_ship | - | set | reckon | smoke_said | in smoke and water nobody goes for what is below
-58 | vapour | deck_fixed | bar head panel | never | NO RADIO | there is one
+58 | vapour | deck_fixed | bar head panel | never | NO RADIO([^ ]|$| [^I]) | there is one
 59 | engine_fire | lithium_here | row set | reckon | below_never | the way down leads past the battery
 61 | cabin_fire | - | row | reckon | back_in | the card forbids to go back in for anything
 62 | all | !epirb !personal_beacon !sart | bar head lethal row yes no never set | never | [Bb]eacon|BEACON|EPIRB | there is none to turn on
@@ -237,6 +237,8 @@ proofs_list() {
 10 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"ON: breaker VHF."/
 10 | nettle | cabin_fire | dump | s/"Switches stay as they are\."/"OFF: breaker VHF."/
 11 | eryngo | gas_leak | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
+11 | eryngo | gas_leak | record | s/\(item: vhf_handheld.*\)in_charger: no/\1in_charger: yes/
+12 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*\), in_charger: no/\1/
 12 | nettle | petrol_leak | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
 13 | eryngo | abandon_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/
 14 | nettle | abandon_fire | record | /item: vhf_handheld/d
@@ -244,8 +246,8 @@ proofs_list() {
 16 | bracken | gas_leak | dump | s/wave, whistle\. Fetch/call by the set. Fetch/
 16 | anise | gas_leak | dump | s/^\(text decision .*\)"Stay on deck,/\1"Send MAYDAY,/
 16 | bracken | battery_fire | dump | s/^\(text call line .*\)"NO HANDHELD ON DECK:"/\1"MAYDAY NOW, by handheld."/
-17 | anise | distress_call | dump | s/"DSC not available:[^"]*"/"Press the red key."/
-18 | anise | distress_call | dump | s/"DSC not available:[^"]*"/"Lift its lid."/
+17 | anise | distress_call | dump | s/"Press, speak, let go\."/"Press the red key."/
+18 | anise | distress_call | dump | s/"Press, speak, let go\."/"Lift its lid."/
 19 | cicely | flooding | dump | s/"Flares [^"]*"/"Leave the fixed radio alone."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Leave now."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Do steps 5 to 8, now."/
@@ -278,6 +280,7 @@ proofs_list() {
 39 | nettle | battery_fire | dump | s/"DON’T TOUCH"/"FIGHT"/
 40 | nettle | man_overboard | dump | s/^\(text call line .*\)"stay on deck/\1"go down/
 41 | nettle | man_overboard | dump | s/"Alone? Stay on/"Hold on/
+41 | samphire | man_overboard | dump | s/"second handset,/"handheld E4,/
 42 | iris | man_overboard | dump | s/Radio: Cockpit/Radio: Chart table/
 43 | nettle | man_overboard | dump | s/flat water/any water/
 44 | anise | man_overboard | dump | s/"cushions,/"buoys,/
@@ -307,8 +310,8 @@ proofs_list() {
 64 | nettle | man_overboard | dump | s/"Then hands\."/"The dinghy."/
 65 | cicely | abandon_fire | dump | s/"TURN ON"/"TAKE"/; s/ EPIRB ON\."/"/
 65 | nettle | abandon_fire | record | s/\(item: petrol_stowage.*zone: \)lazarette/\1pushpit/
-67 | fennel | engine_fire | dump | s/"Wave, whistle, horn\."/"Light a flare."/
-68 | eryngo | engine_fire | dump | s/"Channel 16, highest power\."/"Channel 16, 25 W."/
+67 | fennel | engine_fire | dump | s/"Wave, whistle, shout\."/"Light a flare."/
+68 | eryngo | engine_fire | dump | s/"VHF 16, highest power\."/"VHF 16, 25 W."/
 69 | parsley | engine_fire_starboard | record | s/\(item: battery_isolator_service.*\)from_cockpit: yes/\1from_cockpit: no/
 70 | nettle | engine_fire | dump | s/"DON’T GO IN\."/"GO ON."/
 71 | nettle | engine_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/

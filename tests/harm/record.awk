@@ -52,6 +52,7 @@ function gear_add(item, tag, line,    zone, place) {
     space_of[boat, tag] = fact(line, "space")
     persons_of[boat, tag] = fact(line, "persons")
     name_of[boat, tag] = fact(line, "name")
+    charger_of[boat, tag] = fact(line, "in_charger")
     from = fact(line, "from_cockpit")
     below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
                        place == line && fact(line, "below") == "yes" || handle_below(line)
@@ -78,6 +79,10 @@ function boat_begin() {
 
 function radio_end() {
     if (section == "radio" && radio ~ /tag: /) {
+        if (match(radio, /second_station: *\{[^}]*\}/)) {
+            second_deck[boat] = zone_level[fact(substr(radio, RSTART, RLENGTH), "zone")] != "BELOW"
+            sub(/second_station: *\{[^}]*\}/, "", radio)
+        }
         gear_add("vhf_dsc", fact(radio, "tag"), radio)
         switch_of[boat] = fact(radio, "power_switch")
         if (fact(radio, "dsc") != "no") alert[boat] = 1
@@ -107,11 +112,22 @@ function vapour_beside(tag,    n, other, part, one, two) {
     }
     return ""
 }
+# May something aboard give vapour?
+function vapour_aboard() {
+    return !gas_none[boat] || !engines_given[boat] || burns_petrol[boat] ||
+           !((boat, "petrol_stowage") in none) || !((boat, "lithium_bank") in none)
+}
+# A radio that is taken out of its charger may spark.
+function sparks(tag) {
+    if (kind_of[boat, tag] != "vhf_handheld" || charger_of[boat, tag] == "no") return 0
+    return card ~ /^(gas_leak|petrol_leak|battery_fire)$/ || lithium_here() ||
+           card == "abandon_fire" && vapour_aboard()
+}
 # Is one reached on deck, on the card that is judged?
 function on_deck(item,    n, t, part) {
     n = split(tags_of[boat], part, " ")
     for (t = 1; t <= n; t++)
-        if (kind_of[boat, part[t]] == item && !below[boat, part[t]] &&
+        if (kind_of[boat, part[t]] == item && !below[boat, part[t]] && !sparks(part[t]) &&
             vapour_beside(part[t]) == "") return 1
     return 0
 }
@@ -124,6 +140,7 @@ function engine_add(line,    fuel, drive, space) {
     engines_of[boat]++
     drive_of[boat, drive] = 1
     if (drive != "generator") driven[boat] = 1
+    if (fuel == "petrol") burns_petrol[boat] = 1
     if (drive == "outboard") return
     if (fuel == "petrol") petrol_inside[boat] = 1
     if (fuel != "electric") burns_in[boat, space] = burns_in[boat, space] " " fuel

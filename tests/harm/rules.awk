@@ -159,10 +159,11 @@ function switch_named(rule,    i, name) {
         if (what[i] ~ /^(head|lethal|row|set|panel|bar)$/ && index(words[i], name) &&
             (what[i] !~ /^(set|panel)$/ || card_in("vapour"))) wrong(rule, words[i])
 }
-function set_first(rule,    i) {
+function set_first(rule,    i, first) {
+    first = second_deck[boat] ? "second handset" : "handheld"
     for (i = 1; i <= lines; i++)
         if (what[i] == "set") {
-            if (words[i] !~ /^Alone\? Stay on deck: handheld/) wrong(rule, words[i])
+            if (index(words[i], "Alone? Stay on deck: " first) != 1) wrong(rule, words[i])
             return
         }
     wrong(rule, "no line of how to call")

@@ -130,6 +130,9 @@ static struct values values_for(const struct field *field, const char *path)
 /* What must be so before the field is of any use. Gear: of the piece itself. */
 static const struct { const char *path, *part, *key, *value; } befores[] = {
     {"radio/power_from_cockpit", "radio", "zone", "cockpit"},
+    {"equipment/in_charger", "equipment", "zone", "cockpit"},
+    {"equipment/dsc", "equipment", "mmsi", "\"820012345\""},
+    {"equipment/mmsi", "equipment", "dsc", "yes"},
     {"equipment/cuts", "equipment", "zone", "cockpit"},
     {"equipment/disposable", "equipment", "made", "2020-03"},
 };
