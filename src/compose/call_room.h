@@ -113,11 +113,6 @@ void call_act_add(struct composing *composing, struct call_lines *lines,
 void call_act_word_add(struct composing *composing, struct call_lines *lines, enum word word,
                        struct place origin);
 
-/* ---- call_report.c ---- */
-
-/* What is wrong, as the call says it, with what the cases taken on this boat add. */
-const char *call_nature(struct composing *composing, const struct procedure_call *call);
-
 /* A sentence with the gear's {tag} and {place}; the gear stands on the plan then. */
 const struct phrase *call_gear(struct composing *composing, enum word word,
                                const struct equipment *gear);
@@ -125,6 +120,11 @@ const struct phrase *call_gear(struct composing *composing, enum word word,
 /* The line for a MAYDAY alone, where the card knows a milder call too. */
 const struct phrase *for_mayday(struct composing *composing, const struct calling *calling,
                                 const struct phrase *line);
+
+/* ---- call_report.c ---- */
+
+/* What is wrong, as the call says it, with what the cases taken on this boat add. */
+const char *call_nature(struct composing *composing, const struct procedure_call *call);
 
 /* ---- call_set.c ---- */
 
