@@ -109,7 +109,8 @@ function is_texts() { return file ~ /\/words\/[a-z]+\// }
 # From its start on, or from that of a further case of who calls.
 function holds_filled(    words, plain, at) {
     words = $0; sub(/^ *(yes|no|when to call|[0-9]+\.):? /, "", words); sub(/ at [^ ]+$/, "", words)
-    sub(/[0-9].*/, "", words); sub(/ Card $/, "", words)
+    if (words !~ /^3 OR MORE/) sub(/[0-9].*/, "", words)
+    sub(/ Card $/, "", words)
     plain = said; gsub(/"|\*\*/, "", plain); sub(/^ +[a-z_]+: /, "", plain)
     at = index(plain, words)
     return is_texts() && words != "" && (at == 1 || (at > 2 && substr(plain, at - 2, 2) == "| "))
@@ -172,7 +173,7 @@ function holds_record() {
         if (said !~ /^ +- \{?id: /) tell("no words with cases there")
     } else if ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/) {
         cases++
-        if (said !~ /^ +- (id|when|uses|also|lethal|practice): /) tell("no case begins there")
+        if (said !~ /^ +- ((id|when|uses|also|lethal|practice|report):( |$)|\{\}$)/) tell("no case begins there")
     } else if (/^(Not on this card: )?(Never|Caution): /) {
         warnings++
         if (!holds_words()) tell("no such warning there")
