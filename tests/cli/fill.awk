@@ -40,7 +40,7 @@ BEGIN {
         "gas butane|wearer adult|lanyard stowed|kg_low 40|kg_high 120|service_due 2030-04|" \
         "expires 2030-04|serviced 2026-04|made 2026-04|installed 2026-04|valve yes|fits_port yes|" \
         "electrical_ok yes|fails_shut yes|charged yes|in_charger no|automatic no|handle beside it|" \
-        "painter foredeck cleat|release pull the pin|vents_to the deck|kind lever|stop mechanical|" \
+        "painter foredeck cleat|release pull the pin|vents_to the deck|vents_overboard yes|kind lever|stop mechanical|" \
         "space saloon|hex_id \"990D0 00134 00001\"|serves [engine_space_port, engine_space_starboard]|reach_inverted yes|zone navigation_station|name sink", \
         rows, "|")
     for (i = 1; i <= count; i++) {

@@ -94,7 +94,8 @@ grep -q "^tern  *$items of [0-9]* *[0-9]* of [0-9]* " "$scratch/stdout" ||
     not_ok start-recorded "$(cat "$scratch/stdout")"
 expect_empty start-nothing-left "$(grep 'not recorded either' "$scratch/stdout")"
 expect_equal start-not-hers \
-    'tern: no card 11 PETROL LEAK: Only a boat that carries petrol can leak it.' \
+    'tern: no card 3 OUTBOARD FIRE: Only where an outboard drives her can one catch fire.
+tern: no card 11 PETROL LEAK: Only a boat that carries petrol can leak it.' \
     "$(grep '^tern: no card ' "$scratch/stdout")"
 
 # What check lists can be pasted: with zones filled in, all of it is gear.

@@ -173,7 +173,7 @@ function holds_record() {
         if (said !~ /^ +- \{?id: /) tell("no words with cases there")
     } else if ($1 == "case" || / case [0-9]+ of [0-9]+, which asks/) {
         cases++
-        if (said !~ /^ +- (id|when|uses|also|lethal|practice): /) tell("no case begins there")
+        if (said !~ /^ +- ((id|when|uses|also|lethal|practice|report):( |$)|\{\}$)/) tell("no case begins there")
     } else if (/^(Not on this card: )?(Never|Caution): /) {
         warnings++
         if (!holds_words()) tell("no such warning there")
