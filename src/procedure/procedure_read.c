@@ -146,7 +146,8 @@ static void procedure_parts_read(struct procedure_reading *reading,
                                  const struct procedure_logic *logic)
 {
     const struct texts_at roots = text_files_open(reading);
-    struct part_texts head = {.berth.naming = NAMES_BASE_TOO, .anchor.naming = NAMES_BASE_TOO,
+    struct part_texts head = {.more_signs.naming = NAMES_STEPS_AND_CARDS,
+                              .berth.naming = NAMES_BASE_TOO, .anchor.naming = NAMES_BASE_TOO,
                               .call_when.naming = NAMES_STEPS_AND_CARDS};
     struct wanted_list list = {0};
     own_texts_want(reading, logic, &list);

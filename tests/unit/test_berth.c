@@ -116,7 +116,7 @@ static void no_number_is_made_up(void **state)
 /* ---- at anchor ---- */
 
 #define JACKETS(tag, where) "  - {item: lifejacket, tag: " tag ", zone: " where ", count: 8}\n"
-#define HANDHELD "  - {item: vhf_handheld, tag: E2, zone: cockpit}\n"
+#define HANDHELD "  - {item: vhf_handheld, tag: E2, zone: cockpit, in_charger: no}\n"
 #define DINGHY(facts) "  - {item: dinghy, tag: E3, zone: foredeck" facts "}\n"
 #define RAFT(where) "  - {item: liferaft, tag: E4, zone: " where ", persons: 8}\n"
 #define ROW "**AT ANCHOR? DINGHY: ROW ACROSS the wind, clear.** Jackets on."
