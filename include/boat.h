@@ -98,7 +98,7 @@ struct radio_facts {
     struct text_value second_station, emergency_aerial;
     struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
-    struct list_value nature_steps, urgency_steps, manual_position_steps;
+    struct list_value nature_steps, urgency_steps, manual_position_steps, silence_steps;
     struct date_value changed;        /* in a model */
 };
 
@@ -341,6 +341,15 @@ struct shelter {
     bool at_given;
 };
 
+/* How far the clock on board is ahead of UTC, and between which days. */
+struct clock {
+    struct text_value offset;               /* +2 or -3:30, as written */
+    struct date_value from, to;             /* not given: always, from ever, for good */
+    struct place place;
+    int minutes;                            /* `offset`, read: 120 or -210 */
+    bool read;
+};
+
 struct base_record {
     const struct source *source;
     struct text_value name, phone_24h;
@@ -364,6 +373,10 @@ struct base_record {
     size_t interval_count;
     const struct shelter *shelters;
     size_t shelter_count;
+    const struct clock *clocks;             /* those that could be read; none: what UTC is to the
+                                               clock on board is not recorded */
+    size_t clock_count;
+    struct beacon_cancel_value beacon_cancel;
     struct list_value languages;
     struct paper_key_value paper;           /* of the cards; PAPER_NONE: the base names none */
     const struct approval *approvals;
@@ -375,6 +388,9 @@ struct base_record {
 /* Do her boats sail where coast stations may not hear VHF, as the base records? Then the
  * beacon goes with the first call. */
 bool base_beyond_a1(const struct base_record *base);
+
+/* The clock that holds on that day; NULL: none is recorded for it. */
+const struct clock *base_clock_on(const struct base_record *base, struct date day);
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
                                     struct problems *problems, bool *sound);

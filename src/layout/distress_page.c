@@ -16,12 +16,16 @@ static const struct block_row {
     enum block_place place;
     size_t columns;               /* of its lines */
 } blocks[] = {
-    {BLOCK_NATURE, BELOW_CALL, 2},    {BLOCK_NO_ANSWER, LEFT_COLUMN, 1},
-    {BLOCK_SPELL, LEFT_COLUMN, 1},    {BLOCK_CAUTIONS, LEFT_COLUMN, 1},
-    {BLOCK_PAN_PAN, RIGHT_COLUMN, 1}, {BLOCK_PAN_PAN, OTHER_PAGE, 1},
-    {BLOCK_RELAY, OTHER_PAGE, 1},     {BLOCK_DOWNGRADE, OTHER_PAGE, 1},
-    {BLOCK_CANCEL, OTHER_PAGE, 1},
-    {BLOCK_SPELL, OTHER_PAGE, 1},     {BLOCK_HINTS, OTHER_PAGE, 1}};
+    {BLOCK_NATURE, BELOW_CALL, 2},    {BLOCK_POSITION, LEFT_COLUMN, 1},
+    {BLOCK_NO_ANSWER, RIGHT_COLUMN, 1}, {BLOCK_CAUTIONS, RIGHT_COLUMN, 1},
+    {BLOCK_POSITION, OTHER_PAGE, 1},
+    {BLOCK_PAN_PAN, OTHER_PAGE, 1},   {BLOCK_PHRASES, OTHER_PAGE, 2},
+    {BLOCK_NEEDS, OTHER_PAGE, 2},     {BLOCK_HINTS, OTHER_PAGE, 1},
+    {BLOCK_ASKED, OTHER_PAGE, 1},     {BLOCK_SPELL, OTHER_PAGE, 1},
+    {BLOCK_HEARD, OTHER_PAGE, 1},     {BLOCK_RELAY, OTHER_PAGE, 1},
+    {BLOCK_DOWNGRADE, OTHER_PAGE, 1}, {BLOCK_CANCEL, OTHER_PAGE, 1},
+    {BLOCK_BEACON, OTHER_PAGE, 1},
+    {BLOCK_SPELL, BELOW_CALL, 1},     {BLOCK_HINTS, BELOW_CALL, 1}};
 #define BLOCKS_OF_PAGE (sizeof blocks / sizeof *blocks)
 
 /* ---- blocks one below the other ---- */
