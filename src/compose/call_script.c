@@ -19,6 +19,12 @@ bool boat_can_alert(const struct boat *boat)
     return boat_is(boat, TRAIT_DSC, ZONE_NONE);
 }
 
+bool boat_has_beacon(const struct boat *boat)
+{
+    return boat_fitted(boat, ITEM_epirb) == ANSWER_YES ||
+           boat_fitted(boat, ITEM_personal_beacon) == ANSWER_YES;
+}
+
 struct script_request call_request(const struct boat *boat, enum script_form form,
                                    const struct nature *nature)
 {

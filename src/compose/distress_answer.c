@@ -91,29 +91,32 @@ static void beacon_section(struct composing *composing, struct sheet *sheet)
     beacon_lines(composing, section);
 }
 
-static bool has_beacon(const struct boat *boat)
-{
-    return boat_fitted(boat, ITEM_epirb) == ANSWER_YES ||
-           boat_fitted(boat, ITEM_personal_beacon) == ANSWER_YES;
-}
-
 /* ---- what is asked ---- */
 
-/* Questions, each with room for its answer. */
+/* Questions of a line, each with room for its answer; of gear that she does not have, none. */
 struct asked_line { enum word questions[3]; size_t count; };
+
+static bool is_asked(const struct boat *boat, enum word question)
+{
+    if (question == WORD_ASKED_RAFT)
+        return boat_fitted(boat, ITEM_liferaft) == ANSWER_YES;
+    return question != WORD_ASKED_BEACON || boat_has_beacon(boat);
+}
 
 static struct script_line asked_line(struct composing *composing, const struct asked_line *row)
 {
     enum { ANSWER_WIDTH = 12 };
     struct script_piece *pieces = arena_array(composing->arena, 2 * row->count, sizeof *pieces);
+    size_t count = 0;
     for (size_t i = 0; i < row->count; i++) {
-        pieces[2 * i] = (struct script_piece){
+        if (!is_asked(composing->in->boat, row->questions[i]))
+            continue;
+        pieces[count++] = (struct script_piece){
             .kind = PIECE_WORDS, .text = section_word(composing, row->questions[i])};
-        pieces[2 * i + 1] = (struct script_piece){.kind = PIECE_BLANK, .text = "answer",
-                                                  .width_mm = ANSWER_WIDTH};
+        pieces[count++] = (struct script_piece){.kind = PIECE_BLANK, .text = "answer",
+                                                .width_mm = ANSWER_WIDTH};
     }
-    return (struct script_line){.element = ELEMENT_OTHER, .pieces = pieces,
-                                .count = 2 * row->count};
+    return (struct script_line){.element = ELEMENT_OTHER, .pieces = pieces, .count = count};
 }
 
 static const struct script *asked_script(struct composing *composing)
@@ -161,7 +164,7 @@ void answers_make(struct composing *composing, struct sheet *sheet)
     script_section(composing, sheet, &over);
     if (boat_can_alert(composing->in->boat))
         cancel_section(composing, sheet);
-    if (has_beacon(composing->in->boat))
+    if (boat_has_beacon(composing->in->boat))
         beacon_section(composing, sheet);
     asked_section(composing, sheet);
 }

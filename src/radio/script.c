@@ -26,7 +26,7 @@ static const struct form_shape form_shapes[] = {
         .mmsi = MMSI_NEVER, .takes_nature = true, .nature_blank = "warning", .end = "OUT"},
     [SCRIPT_RECEIPT] = {
         .signal = "MAYDAY", .signal_times = 1, .name_times = 1, .mmsi = MMSI_NEVER,
-        .answered = "their name, call sign or MMSI", .end = "RECEIVED MAYDAY"},
+        .answered = "their name and call sign", .end = "RECEIVED MAYDAY"},
     [SCRIPT_RELAY] = {
         .signal = "MAYDAY RELAY", .signal_times = 3, .called_times = 3, .name_times = 3,
         .to_centre = true, .mmsi = MMSI_AFTER_ALERT, .message_signal = "MAYDAY", .of_another = true,

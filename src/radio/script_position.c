@@ -93,7 +93,7 @@ const struct script *script_landmark(struct arena *arena)
     struct script_line *line = arena_alloc(arena, sizeof *line);
     struct telling telling = {.arena = arena};
     struct line_draft draft = {.count = 0};
-    draft_blank(&draft, "miles", WIDTH_TWO_DIGITS);
+    draft_blank(&draft, "how far", WIDTH_TWO_DIGITS);
     draft_add(&draft, PIECE_WORDS, "MILES");
     draft_blank(&draft, "direction: NORTH, NORTH EAST ...", WIDTH_MINUTES);
     draft_add(&draft, PIECE_WORDS, "OF");

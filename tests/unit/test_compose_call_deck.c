@@ -34,7 +34,7 @@ static void gas_is_told_by_handheld_from_the_deck(void **state)
                  word(WORD_SET_LEAVE_FIXED), no_answer("", ""));
     assert_string_equal(call->station, tagged(WORD_HANDHELD_AT, "E4", DECK_PLACE));
     no_line_touches_the_fixed_set(call, WORD_CALL_HANDHELD);
-    assert_non_null(strstr(said(call), "FIRE: MAYDAY MAYDAY MAYDAY"));
+    assert_non_null(strstr(said(call), "FIRE: MAYDAY, MAYDAY, MAYDAY"));
     assert_non_null(strstr(said(call), "NO FIRE: PAN PAN"));
 }
 
