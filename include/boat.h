@@ -7,6 +7,7 @@
 
 #include "arena.h"
 #include "choices.h"
+#include "clock.h"
 #include "item.h"
 #include "position.h"
 #include "problem.h"
@@ -339,15 +340,6 @@ struct shelter {
     struct place place;
     struct position at;                     /* `position`, read */
     bool at_given;
-};
-
-/* How far the clock on board is ahead of UTC, and between which days. */
-struct clock {
-    struct text_value offset;               /* +2 or -3:30, as written */
-    struct date_value from, to;             /* not given: always, from ever, for good */
-    struct place place;
-    int minutes;                            /* `offset`, read: 120 or -210 */
-    bool read;
 };
 
 struct base_record {

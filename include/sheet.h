@@ -9,6 +9,7 @@
 
 #include "block.h"
 #include "boat.h"
+#include "call_part.h"
 #include "procedure.h"
 #include "radio.h"
 #include "symbol.h"
@@ -159,19 +160,6 @@ struct plan_place {
 /* Which part of a boat a safety plan shows. */
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
-
-/* Which part of a distress call a page of it is: sending it (or, each apart, the call, what
- * helps to send it, and where the boat is), the urgency call (or, apart, what to say in it), answers (or, apart, those
- * to who answers and to another's MAYDAY), and undoing one's own (or, apart, a beacon's). */
-enum call_part {
-    CALL_PART_WHOLE, CALL_PART_SENDING, CALL_PART_CALL, CALL_PART_HELP, CALL_PART_PLACE,
-    CALL_PART_URGENCY,
-    CALL_PART_PHRASES, CALL_PART_ANSWERING, CALL_PART_ANSWER, CALL_PART_RELAY,
-    CALL_PART_CANCEL, CALL_PART_BEACON
-};
-
-/* The first page of all else comes at most so late. */
-#define CALL_REST_MOST 5
 
 #define SHEET_PARTS 12    /* that any kind of sheet may have, with the whole */
 

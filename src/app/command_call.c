@@ -79,7 +79,7 @@ static void lines_print(const struct call *call, const struct script *script)
     fputs(script_text(script, arena), stdout);
 }
 
-static void line_print(struct arena *arena, const char *line)
+static void said_line_print(struct arena *arena, const char *line)
 {
     if (line != NULL)
         printf("%s\n", text_plain(arena, line));
@@ -92,17 +92,17 @@ static void section_print(struct arena *arena, const struct section_facts *secti
     puts("");
     if (!text_empty(section->title))
         printf("%s\n", section->title);
-    line_print(arena, section->note);
+    said_line_print(arena, section->note);
     for (size_t i = 0; i < section->hint_count; i++)
-        line_print(arena, section->hints[i].text);
+        said_line_print(arena, section->hints[i].text);
     for (size_t i = 0; i < section->line_count; i++) {
         if (section->lead != NULL && section->lead[i] != NULL)
             printf("%s  ", section->lead[i]);
-        line_print(arena, section->lines[i].text);
+        said_line_print(arena, section->lines[i].text);
     }
     if (section->script != NULL)
         fputs(script_text(section->script, arena), stdout);
-    line_print(arena, section->end_note);
+    said_line_print(arena, section->end_note);
 }
 
 static void sections_print(struct arena *arena, const struct sheet *sheet)

@@ -41,9 +41,10 @@ const struct command commands[] = {
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
      "be filled in: the general MAYDAY, or what one of the options asks for. A position\n"
      "is filled into it and shown in other forms. A time by the clock on board becomes\n"
-     "UTC by the clocks that the base records; without them it is said as local time. The bearing of a mark is turned into\n"
-     "the true direction from it; with M it is magnetic, and the base's variation is\n"
-     "used. A position is written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
+     "UTC by the clocks that the base records; without them it is said as local time.\n"
+     "The bearing of a mark is turned into the true direction from it; with M it is\n"
+     "magnetic, and the base's variation is used. A position is written as\n"
+     "\"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
      command_call, NULL},
     {"start", OF_START, "write a new base folder or boat file to fill in",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
@@ -117,7 +118,7 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
-     "day of --time, where the clock changes with the season (default today)", NULL},
+     "day of --time (default today)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",
      "stands in for today (2026-11-25)", NULL},
     {OF_PRINT, "draft", 0, OPTION_FLAG, AT(draft), NULL,
@@ -157,7 +158,7 @@ static const struct option_row option_rows[] = {
     {OF_CALL, "position", 0, OPTION_TEXT, AT(position), "POSITION",
      "fill this position in (such as \"43 28.35 N 16 26.1 E\")", NULL},
     {OF_CALL, "time", 0, OPTION_TEXT, AT(time), "TIME",
-     "fill this time in, by the clock on board (14:30) or UTC (\"10:30 UTC\")", NULL},
+     "fill this time in, by the clock on board; \"10:30 UTC\" is UTC", NULL},
     {OF_CALL, "bearing", 0, OPTION_TEXT, AT(bearing), "BEARING",
      "of a mark, as taken (such as \"100 M\" or \"086 T\")", NULL},
 

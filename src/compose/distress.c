@@ -35,6 +35,12 @@ static void hints_section(struct composing *composing, struct sheet *sheet)
         block_add(composing, sheet, BLOCK_HINTS)->section = section;
 }
 
+/* That the nature is left open is a choice of a set's list: without one it says nothing. */
+static bool nature_listed(const struct boat *boat, enum nature_key key)
+{
+    return key != NATURE_UNDESIGNATED || boat_can_alert(boat);
+}
+
 /* The natures, as sets list them, each with the words to say. How this set is
  * told the nature stands above them. */
 static void nature_section(struct composing *composing, struct sheet *sheet)
@@ -46,6 +52,8 @@ static void nature_section(struct composing *composing, struct sheet *sheet)
     section->lines = lines;
     section->lead = lead;
     for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        if (!nature_listed(composing->in->boat, key))
+            continue;
         lead[section->line_count] = phrase_said(composing,
                                                 word_alone(composing, nature_of(key)->brief));
         lines[section->line_count++] = (struct card_text){
@@ -64,8 +72,8 @@ void distress_call_compose(struct composing *composing, struct sheet *sheet)
     if (radio) {
         position_section(composing, sheet);
         urgency_make(composing, sheet);
-        answers_make(composing, sheet);
     }
+    answers_make(composing, sheet);
     hints_section(composing, sheet);
     spell_section(composing, sheet);
     general_call_make(composing, sheet);

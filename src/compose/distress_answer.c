@@ -66,23 +66,26 @@ static void beacon_lines(struct composing *composing, struct section_facts *sect
     }
 }
 
-/* On VHF, and by telephone where the number is recorded. */
+/* On VHF, and by telephone where the number is recorded. Without either the base is rung, whose
+ * number is always recorded. */
 static const struct phrase *ways_to_tell(struct composing *composing)
 {
-    const struct text_value *phone = &composing->in->base->centre_phone;
-    const struct phrase *number =
-        phone->text == NULL ? NULL : phrase_verbatim(composing->arena, phone->text);
+    const struct base_record *base = composing->in->base;
+    const struct phrase *number = phrase_text(composing->arena, &base->centre_phone);
     if (no_radio_aboard(composing->in->boat))
-        return number;
+        return number != NULL ? number : phrase_text(composing->arena, &base->phone_24h);
     return phrase_joined(composing->arena, WORD_JOIN_DOT,
                          word_alone(composing, WORD_CHANNEL_16), number, NULL);
 }
 
+/* What is said by telephone needs no form of the radio. */
 static void beacon_section(struct composing *composing, struct sheet *sheet)
 {
     static const struct script_block block = {BLOCK_BEACON, WORD_DISTRESS_BEACON,
                                               SCRIPT_CANCEL_BEACON};
-    struct section_facts *section = script_section(composing, sheet, &block);
+    struct section_facts *section = no_radio_aboard(composing->in->boat)
+                                        ? section_add(composing, sheet, block.key, block.title)
+                                        : script_section(composing, sheet, &block);
     bool tell_first = composing->in->base->beacon_cancel.value == BEACON_TELL_THEN_OFF;
     section->note = phrase_said(
         composing, phrase_word(composing->arena,
@@ -159,14 +162,18 @@ void answers_make(struct composing *composing, struct sheet *sheet)
 {
     static const struct script_block over = {BLOCK_DOWNGRADE, WORD_DISTRESS_DOWNGRADE,
                                              SCRIPT_DOWNGRADE};
-    heard_section(composing, sheet);
-    relay_section(composing, sheet);
-    script_section(composing, sheet, &over);
+    bool radio = !no_radio_aboard(composing->in->boat);
+    if (radio) {
+        heard_section(composing, sheet);
+        relay_section(composing, sheet);
+        script_section(composing, sheet, &over);
+    }
     if (boat_can_alert(composing->in->boat))
         cancel_section(composing, sheet);
     if (boat_has_beacon(composing->in->boat))
         beacon_section(composing, sheet);
-    asked_section(composing, sheet);
+    if (radio)
+        asked_section(composing, sheet);
 }
 
 /* ---- spelling ---- */

@@ -43,7 +43,7 @@ void position_section(struct composing *composing, struct sheet *sheet);
 /* ---- distress_answer.c ---- */
 
 /* Another's MAYDAY, the relay of it, danger that is over, false alerts, and what is asked by
- * who answers. */
+ * who answers; without a radio, a beacon's false alert alone. */
 void answers_make(struct composing *composing, struct sheet *sheet);
 
 /* Name, call sign and MMSI, spelled. */

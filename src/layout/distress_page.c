@@ -25,7 +25,8 @@ static const struct block_row {
     {BLOCK_HEARD, OTHER_PAGE, 1},     {BLOCK_RELAY, OTHER_PAGE, 1},
     {BLOCK_DOWNGRADE, OTHER_PAGE, 1}, {BLOCK_CANCEL, OTHER_PAGE, 1},
     {BLOCK_BEACON, OTHER_PAGE, 1},
-    {BLOCK_SPELL, BELOW_CALL, 1},     {BLOCK_HINTS, BELOW_CALL, 1}};
+    {BLOCK_SPELL, BELOW_CALL, 1},     {BLOCK_BEACON, BELOW_CALL, 1},
+    {BLOCK_HINTS, BELOW_CALL, 1}};
 #define BLOCKS_OF_PAGE (sizeof blocks / sizeof *blocks)
 
 /* ---- blocks one below the other ---- */

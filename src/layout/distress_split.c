@@ -1,7 +1,7 @@
-/* distress_split.c - a distress call over its pages: to send it, and to answer that of others
- * and end it; on paper of two sides, or where one holds no more, what is said first has a page
- * alone (room: layout). Each
- * block is on one of them, in the order in which it is read there: the call before all else. */
+/* distress_split.c - a distress call over its pages: to send it, the urgency call, to answer that
+ * of others, and to end one's own; on paper of two sides, or where one holds no more, each has
+ * several (room: layout). Each block is on one of them, in the order in which it is read there:
+ * the call before all else. */
 #include "pages.h"
 
 #include "promise.h"
@@ -145,7 +145,8 @@ static struct call_parts parts_of(const struct laying *laying)
 {
     static const enum call_part order[] = {
         CALL_PART_SENDING, CALL_PART_CALL, CALL_PART_HELP, CALL_PART_PLACE, CALL_PART_URGENCY,
-        CALL_PART_PHRASES, CALL_PART_ANSWERING, CALL_PART_ANSWER, CALL_PART_RELAY, CALL_PART_CANCEL, CALL_PART_BEACON};
+        CALL_PART_PHRASES, CALL_PART_ANSWERING, CALL_PART_ANSWER, CALL_PART_RELAY,
+        CALL_PART_CANCEL, CALL_PART_BEACON};
     struct call_parts parts = {.count = 0};
     for (size_t i = 0; i < sizeof order / sizeof *order; i++) {
         bool has_page = false;

@@ -119,7 +119,8 @@ static void add_nature(struct line_draft *draft, const struct telling *telling,
         draft_add(draft, PIECE_STRONG, said_sentence(telling, phrase));
         return;
     }
-    draft_add(draft, PIECE_STRONG, arena_copy(telling->arena, phrase, strlen(phrase) - strlen(" ...")));
+    draft_add(draft, PIECE_STRONG,
+              arena_copy(telling->arena, phrase, strlen(phrase) - strlen(" ...")));
     draft_blank(draft, "what", WIDTH_WORDS);
 }
 

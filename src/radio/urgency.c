@@ -20,7 +20,7 @@ static const struct problem_row {
 };
 #define PROBLEM_COUNT (sizeof problem_rows / sizeof *problem_rows)
 
-static const struct urgency_phrase needs[] = {
+static const struct urgency_phrase need_rows[] = {
     {WORD_NEED_DOCTOR, "MEDICAL ASSISTANCE"}, {WORD_NEED_TOW, "A TOW"},
     {WORD_NEED_PUMP, "A PUMP"}, {WORD_NEED_ADVICE, "ADVICE"}};
 
@@ -37,5 +37,5 @@ const struct urgency_phrase *urgency_problem(size_t index)
 
 const struct urgency_phrase *urgency_need(size_t index)
 {
-    return index < sizeof needs / sizeof *needs ? &needs[index] : NULL;
+    return index < sizeof need_rows / sizeof *need_rows ? &need_rows[index] : NULL;
 }

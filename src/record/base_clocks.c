@@ -7,10 +7,10 @@
 
 #include <string.h>
 
-enum { MINUTES_OF_HOUR = 60, QUARTER = 15, AHEAD_MOST = 14, BEHIND_MOST = 12, HOURS_LONGEST = 2 };
+enum { OFFSET_HOUR = 60, OFFSET_STEP = 15, AHEAD_MOST = 14, BEHIND_MOST = 12, HOURS_LONGEST = 2 };
 
 /* The figures from `at` on, of which there may be two; -1: there are none, or more. */
-static int figures_read(const char **at)
+static int offset_figures(const char **at)
 {
     int value = 0;
     size_t count = strspn(*at, "0123456789");
@@ -28,15 +28,15 @@ static bool offset_read(const char *text, int *minutes)
     if (text[0] != '+' && text[0] != '-' && !text_equal(text, "0"))
         return false;
     const char *at = text + (text[0] == '0' ? 0 : 1);
-    int hours = figures_read(&at), part = 0;
+    int hours = offset_figures(&at), part = 0;
     if (hours >= 0 && *at == ':') {
         at++;
-        part = strlen(at) == 2 ? figures_read(&at) : -1;
+        part = strlen(at) == 2 ? offset_figures(&at) : -1;
     }
-    if (hours < 0 || part < 0 || *at != '\0' || part >= MINUTES_OF_HOUR || part % QUARTER != 0)
+    if (hours < 0 || part < 0 || *at != '\0' || part >= OFFSET_HOUR || part % OFFSET_STEP != 0)
         return false;
-    *minutes = hours * MINUTES_OF_HOUR + part;
-    if (*minutes > (behind ? BEHIND_MOST : AHEAD_MOST) * MINUTES_OF_HOUR)
+    *minutes = hours * OFFSET_HOUR + part;
+    if (*minutes > (behind ? BEHIND_MOST : AHEAD_MOST) * OFFSET_HOUR)
         return false;
     *minutes = behind ? -*minutes : *minutes;
     return true;

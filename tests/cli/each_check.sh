@@ -154,6 +154,8 @@ fault centre_unchecked alder '/checked_on:/d'
 fault centre_check_old alder 's/checked_on: .*/checked_on: 2025-11-19/'
 fault centre_contact_unrecorded alder '/^  call:/d'
 fault centre_phone_short birch '/^  specimen: yes/d; s/"+999 00 000 000"/"+44 20 7946 0000"/; s/"+999 00 000 001"/"112"/'
+fault clock_unrecorded alder '/^clocks:/,/offset/d'
+fault clock_lapsed alder 's/{offset: +4}/{offset: +4, from: 2026-03-29, to: 2026-10-24}/'
 fault sea_area_unrecorded alder 's/ sea_area: A1,//'
 
 # ---- dates ----

@@ -5,6 +5,16 @@
 #include "compose.h"
 #include "radio.h"
 
+static const char *base_with(const char *centre, const char *clocks)
+{
+    return text_format(test.arena,
+                       "base: {name: B, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
+                       "rescue_centre: {name: C, call: C COASTGUARD, channel: \"67\", "
+                       "phone: \"+999 00 000 001\"%s}\n"
+                       "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n%s",
+                       centre, clocks);
+}
+
 static void the_distress_card_lists_natures_and_every_form(void **state)
 {
     (void)state;
@@ -29,7 +39,8 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
     assert_non_null(strstr(natures->note, "press MENU, turn to the nature"));
     assert_string_equal(sheet_section(card, BLOCK_SPELL)->lines[0].text,
                         "TANGO ALFA MIKE ALFA ROMEO INDIA SIERRA KILO");
-    assert_non_null(strstr(script_text(sheet_call(card)->script, test.arena), "PROBLEM ____ (nature)"));
+    assert_non_null(strstr(script_text(sheet_call(card)->script, test.arena),
+                           "PROBLEM ____ (nature)"));
     case_boat(&test, case_boat_text(&test, NO_DSC, HANDHELD EPIRB, ""));
     card = case_card(case_compose(&test, false), "distress_call");
     assert_null(sheet_section(card, BLOCK_NATURE)->note); /* no set to be told the nature */
@@ -91,6 +102,41 @@ static void every_form_stands_whole_on_the_distress_card(void **state)
     }
 }
 
+/* That the nature is left open is a choice of a set's list, and is told of sets alone. */
+static void an_open_nature_is_listed_where_a_set_is_told_it(void **state)
+{
+    (void)state;
+    static const char *const radios[] = {CASE_RADIO, NO_DSC};
+    for (size_t i = 0; i < 2; i++) {
+        size_t open = 0;
+        case_boat(&test, case_boat_text(&test, radios[i], HANDHELD EPIRB, ""));
+        const struct section_facts *natures =
+            sheet_section(case_card(case_compose(&test, false), "distress_call"), BLOCK_NATURE);
+        for (size_t k = 0; k < natures->line_count; k++)
+            open += strcmp(natures->lead[k], word(WORD_NATURE_UNDESIGNATED)) == 0 ? 1 : 0;
+        assert_int_equal(open, i == 0);
+        assert_int_equal(natures->line_count, NATURE_COUNT - 1 - (int)i);
+    }
+}
+
+/* Her beacon can go off by mistake without a radio: who searches is told by telephone. */
+static void without_a_radio_a_beacon_is_cancelled_by_telephone(void **state)
+{
+    (void)state;
+    case_base(&test, base_with("", ""));
+    case_boat(&test, case_boat_text(
+        &test, "radio: {call_sign: none}\n",
+        "  - {item: epirb, tag: E3, zone: cockpit, hex_id: \"9908D 74A71 034D1\"}\n",
+        "  - vhf_dsc\n  - vhf_handheld\n  - flares\n"));
+    const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
+    const struct section_facts *beacon = sheet_section(card, BLOCK_BEACON);
+    assert_null(beacon->script);
+    assert_non_null(strstr(beacon->note, "+999 00 000 001"));
+    assert_null(strstr(beacon->note, "16"));
+    assert_string_equal(beacon->lines[0].text, "9908D 74A71 034D1");
+    assert_null(sheet_section(card, BLOCK_RELAY));
+}
+
 /* A boat whose set sends no alert has no red key, and no alarm to stop. */
 static void without_dsc_no_page_speaks_of_key_or_alarm(void **state)
 {
@@ -136,16 +182,6 @@ static void the_mmsi_is_spelled_in_words(void **state)
 }
 
 /* ---- what the base records ---- */
-
-static const char *base_with(const char *centre, const char *clocks)
-{
-    return text_format(test.arena,
-                       "base: {name: B, specimen: yes, phone_24h: \"+999 00 000 000\"}\n"
-                       "rescue_centre: {name: C, call: C COASTGUARD, channel: \"67\", "
-                       "phone: \"+999 00 000 001\"%s}\n"
-                       "cruising_area: {latitude: north, longitude: east, sea_area: A1}\n%s",
-                       centre, clocks);
-}
 
 static const struct sheet *distress_of_base(const char *centre, const char *clocks)
 {
@@ -202,6 +238,8 @@ int main(void)
         TEST(the_distress_card_parts_what_is_done_first_from_what_is_done_then),
         TEST(without_a_fixed_radio_the_first_line_of_the_distress_card_has_no_number),
         TEST(every_form_stands_whole_on_the_distress_card),
+        TEST(an_open_nature_is_listed_where_a_set_is_told_it),
+        TEST(without_a_radio_a_beacon_is_cancelled_by_telephone),
         TEST(without_dsc_no_page_speaks_of_key_or_alarm),
         TEST(without_a_beacon_none_is_told_of),
         TEST(the_mmsi_is_spelled_in_words),

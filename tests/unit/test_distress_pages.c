@@ -159,7 +159,7 @@ static void on_small_paper_there_are_more_pages(void **state)
     }
 }
 
-/* Nobody answers or cancels without a radio. */
+/* Without a radio nobody answers or relays; but a beacon goes off by mistake all the same. */
 static void without_a_radio_there_is_one_page(void **state)
 {
     (void)state;
@@ -169,6 +169,10 @@ static void without_a_radio_there_is_one_page(void **state)
     lay_out();
     assert_int_equal(laid.page_count, 1);
     assert_string_equal(sheet_title(laid.pages[0]->sheet)->number, "Card 2");
+    assert_true(is_placed(laid.pages[0], BLOCK_BEACON));
+    assert_each_block_once();
+    lay_out_on(PAPER_A5);
+    assert_int_equal(pages_with(BLOCK_BEACON), 1);
     assert_each_block_once();
 }
 

@@ -65,7 +65,8 @@ static void blanks_and_hemispheres_are_filled(void **state)
             assert_string_equal(line_beginning(placed, "LAT "),
                                 "LAT 43 DEGREES 28.35 MINUTES SOUTH");
             assert_string_equal(line_beginning(placed, "LONG "),
-                                "LONG 005 DEGREES 26.10 MINUTES WEST AT ____ (local time) LOCAL TIME");
+                                "LONG 005 DEGREES 26.10 MINUTES WEST "
+                                "AT ____ (local time) LOCAL TIME");
             assert_int_equal(placed->count, script->count);
             assert_string_equal(script_text(script, arena), before);
         }
