@@ -51,7 +51,6 @@
     X(URGENT_MAST, urgent_mast, PLAIN, "") \
     X(URGENT_AGROUND, urgent_aground, PLAIN, "") \
     X(URGENT_ADRIFT, urgent_adrift, PLAIN, "") \
-    X(URGENT_WATER, urgent_water, PLAIN, "") \
     X(URGENT_HURT, urgent_hurt, PLAIN, "") \
     X(URGENT_ILL, urgent_ill, PLAIN, "") \
     X(NEED_DOCTOR, need_doctor, PLAIN, "") \

@@ -1,6 +1,7 @@
 /* urgency.c - what a boat says is wrong in an urgency call, and what it asks for (room: radio).
  * The standard phrases for use at sea come first; where they have none, words in their manner.
- * Never a distress phrase of its own: a nature of distress has one wording. */
+ * Never a distress phrase of its own: a nature of distress has one wording; and never water coming
+ * in, which is urgent or grave by what it does next, as the card of flooding asks. */
 #include "radio.h"
 
 /* Of a nature of distress the table of natures has the words. */
@@ -14,7 +15,6 @@ static const struct problem_row {
     {{WORD_URGENT_MAST, "I HAVE LOST MAST"}, NATURE_NONE},
     {{WORD_URGENT_AGROUND, NULL}, NATURE_GROUNDING},
     {{WORD_URGENT_ADRIFT, NULL}, NATURE_ADRIFT},
-    {{WORD_URGENT_WATER, NULL}, NATURE_FLOODING},
     {{WORD_URGENT_HURT, "I HAVE AN INJURED PERSON"}, NATURE_NONE},
     {{WORD_URGENT_ILL, "I HAVE A SICK PERSON"}, NATURE_NONE},
 };

@@ -119,13 +119,14 @@ expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figur
 provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
 provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
 expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
-# A boat of long words, whose set is worked in many steps.
+# A boat of long words, whose set is worked in many steps and does not know the position.
 rm -rf "$bad"
 cp -R tests/islands "$bad"
 sed -e 's/name: Thrift$/name: Wonderful Thrift of Far Islands/' \
     -e 's/looks: .*/looks: white motor yacht with grey top, two masts, red funnel and yellow boot top/' \
     -e 's/nature_steps: .*/nature_steps: [press the DISTRESS MENU key on the left, turn the big knob to the nature of distress, press the knob once, wait for the screen to show it]\
-  urgency_steps: [press the MENU key on the left, turn the big knob to URGENCY, press the knob once, choose ALL STATIONS, choose channel 16, press SEND and wait for the beep]/' \
+  manual_position_steps: [press the MENU key on the left, turn the big knob to POSITION, press the knob once, enter latitude and longitude, press ENTER]/' \
+    -e 's/gnss: yes/gnss: no/' \
     tests/islands/boats/thrift.yaml >"$bad/boats/thrift.yaml"
 provokes hint_without_room each-hint_without_room "$(told "$bad" --all --boat thrift)"
 provokes run each-run "$(told "$scratch/none")"

@@ -28,7 +28,7 @@ rules_list() {
 14 | abandon_fire | !deck_handheld !handheld | script | never | . | words to say without a radio
 15 | abandon_fire | handheld !deck_handheld | set | must | Fetch none | the one below is not fetched
 16 | steps | - | bar head yes no | reckon | both_ways | a card does not tell to call and that nobody can
-17 | all | !alert | any | never | [Rr]ed key|FALSE ALERT | there is no such key: it is looked for in vain
+17 | all | !alert | any | never | [Rr]ed key|RED KEY|CANCEL MY DISTRESS ALERT | there is no such key: it is looked for in vain
 18 | all | !alert | panel set | never | ([Ll]ift|[Oo]pen)[^.]* lid | nor its lid
 19 | all | !fixed | any | never | [Ff]ixed radio (is|alone)|the fixed radio | no fixed radio is aboard
 20 | abandon_ship abandon_fire | - | yes no | reckon | leave | an exit leads through jackets, call and line
