@@ -202,6 +202,7 @@ expect_equal call-placed-forms "POSITION
 DECIMAL ONE ZERO MINUTES EAST" "$(sed -n '/^POSITION/,$p' "$scratch/stdout")"
 placed relay "THEIR POSITION $lat SOUTH
 $long WEST $time" --relay --position '-12.4725, -60.435'
+grep -qx 'POSITION OF THE VESSEL IN DISTRESS' "$scratch/stdout" || not_ok call-placed-whose "$(cat "$scratch/stdout")"
 expect_equal call-placed-hemispheres 2 "$(grep -c 'Is the hemisphere right?' "$scratch/stdout")"
 placed card "$lat NORTH
 $long EAST $time" --card flooding --position "12°28'21\"N 060°26'06\"E"

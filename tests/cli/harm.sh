@@ -282,7 +282,7 @@ proofs_list() {
 65 | cicely | abandon_fire | dump | s/"TURN ON"/"TAKE"/; s/ EPIRB ON\."/"/
 65 | nettle | abandon_fire | record | s/\(item: petrol_stowage.*zone: \)lazarette/\1pushpit/
 67 | fennel | engine_fire | dump | s/"Wave, whistle, horn\."/"Light a flare."/
-68 | eryngo | engine_fire | dump | s/"Channel 16, highest power\."/"Channel 16, 25 W."/
+68 | eryngo | engine_fire | dump | s/"highest power\."/"25 W."/
 69 | parsley | engine_fire_starboard | record | s/\(item: battery_isolator_service.*\)from_cockpit: yes/\1from_cockpit: no/
 70 | nettle | engine_fire | dump | s/"DON’T GO IN\."/"GO ON."/
 71 | nettle | engine_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/

@@ -128,8 +128,9 @@ static void who_cannot_call_has_no_words_to_say(void **state)
     case_boat(&test, case_boat_text(&test, "radio: {call_sign: none}\n", EPIRB,
                                     NO_RADIO_AT_ALL));
     const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
-    assert_int_equal(case_blocks(card, FACTS_SECTION), 2);
+    assert_int_equal(case_blocks(card, FACTS_SECTION), 3);
     assert_non_null(sheet_section(card, BLOCK_NATURE));
+    assert_null(sheet_section(card, BLOCK_BEACON)->script);
     assert_non_null(sheet_section(card, BLOCK_SPELL));
     assert_int_equal(sheet_warnings(card, BLOCK_CAUTIONS)->count, 0);
     assert_null(sheet_pages(card));                 /* one page: nothing to relay or to end */

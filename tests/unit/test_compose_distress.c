@@ -4,6 +4,7 @@
 
 #include "compose.h"
 #include "radio.h"
+#include "text.h"
 
 static const char *base_with(const char *centre, const char *clocks)
 {
@@ -137,6 +138,34 @@ static void without_a_radio_a_beacon_is_cancelled_by_telephone(void **state)
     assert_null(sheet_section(card, BLOCK_RELAY));
 }
 
+/* One event has one wording: what is also a nature of distress is said in its words; and water
+ * that comes in is none of this list, since it may be grave. */
+static void urgency_has_a_phrase_for_each_common_case(void **state)
+{
+    (void)state;
+    case_boat(&test, case_boat_text(&test, CASE_RADIO, HANDHELD EPIRB, ""));
+    const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
+    const struct section_facts *wrong = sheet_section(card, BLOCK_PHRASES);
+    const struct section_facts *needed = sheet_section(card, BLOCK_NEEDS);
+    size_t shared = 0;
+    assert_int_equal(wrong->line_count, 8);
+    for (size_t i = 0; i < wrong->line_count; i++) {
+        const char *phrase = wrong->lines[i].text;
+        assert_true(text_begins(phrase, "I "));    /* behind PROBLEM, never behind another I */
+        assert_string_equal(phrase, urgency_problem(i)->phrase);
+        assert_string_not_equal(phrase, nature_of(NATURE_FLOODING)->phrase);
+        for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+            shared += strcmp(phrase, nature_of(key)->phrase) == 0 ? 1 : 0;
+    }
+    assert_int_equal(shared, 2);
+    assert_null(urgency_problem(wrong->line_count));
+    assert_int_equal(needed->line_count, 4);
+    for (size_t i = 0; i < needed->line_count; i++) {
+        assert_string_equal(needed->lines[i].text, urgency_need(i)->phrase);
+        assert_false(text_begins(urgency_need(i)->phrase, "I "));    /* behind I REQUIRE */
+    }
+}
+
 /* A boat whose set sends no alert has no red key, and no alarm to stop. */
 static void without_dsc_no_page_speaks_of_key_or_alarm(void **state)
 {
@@ -240,6 +269,7 @@ int main(void)
         TEST(every_form_stands_whole_on_the_distress_card),
         TEST(an_open_nature_is_listed_where_a_set_is_told_it),
         TEST(without_a_radio_a_beacon_is_cancelled_by_telephone),
+        TEST(urgency_has_a_phrase_for_each_common_case),
         TEST(without_dsc_no_page_speaks_of_key_or_alarm),
         TEST(without_a_beacon_none_is_told_of),
         TEST(the_mmsi_is_spelled_in_words),
