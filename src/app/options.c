@@ -118,7 +118,7 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_CALL, "date", 0, OPTION_DATE, AT(today), "DATE",
-     "day of --time (default today)", NULL},
+     "day of the time that is filled in (default today)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",
      "stands in for today (2026-11-25)", NULL},
     {OF_PRINT, "draft", 0, OPTION_FLAG, AT(draft), NULL,
