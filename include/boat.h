@@ -7,6 +7,7 @@
 
 #include "arena.h"
 #include "choices.h"
+#include "clock.h"
 #include "item.h"
 #include "position.h"
 #include "problem.h"
@@ -100,7 +101,7 @@ struct radio_facts {
     struct text_value emergency_aerial, position_read_at;
     struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
-    struct list_value nature_steps, urgency_steps, manual_position_steps;
+    struct list_value nature_steps, urgency_steps, manual_position_steps, silence_steps;
     struct date_value changed;        /* in a model */
 };
 
@@ -373,6 +374,10 @@ struct base_record {
     size_t interval_count;
     const struct shelter *shelters;
     size_t shelter_count;
+    const struct clock *clocks;             /* those that could be read; none: what UTC is to the
+                                               clock on board is not recorded */
+    size_t clock_count;
+    struct beacon_cancel_value beacon_cancel;
     struct list_value languages;
     struct paper_key_value paper;           /* of the cards; PAPER_NONE: the base names none */
     const struct approval *approvals;
@@ -384,6 +389,9 @@ struct base_record {
 /* May her boats sail where coast stations do not hear VHF? Where the sea area is not recorded
  * they may. Then the beacon goes with the first call. */
 bool base_beyond_a1(const struct base_record *base);
+
+/* The clock that holds on that day; NULL: none is recorded for it. */
+const struct clock *base_clock_on(const struct base_record *base, struct date day);
 
 const struct base_record *base_read(const struct source *source, struct arena *arena,
                                     struct problems *problems, bool *sound);

@@ -116,6 +116,9 @@
       .about = "the keys that send an urgency call") \
     X(manual_position_steps, FIELD_WORDINGS, .any_word = true, \
       .readers = READ_DISTRESS, \
-      .about = "the keys that enter a position")
+      .about = "the keys that enter a position") \
+    X(silence_steps, FIELD_WORDINGS, .any_word = true, \
+      .readers = READ_DISTRESS, \
+      .about = "the keys that stop the alarm of an answer")
 
 #endif

@@ -9,6 +9,7 @@
 
 #include "block.h"
 #include "boat.h"
+#include "call_part.h"
 #include "procedure.h"
 #include "radio.h"
 #include "symbol.h"
@@ -60,7 +61,7 @@ enum {
 
 /* The same of the hints on the distress card; that of its fuller page goes first. */
 enum {
-    YIELDS_CENTRE_CALL = YIELDS_NEVER + 1, YIELDS_POSITION_UNSENT, YIELDS_SECOND_STATION,
+    YIELDS_POSITION_UNSENT = YIELDS_NEVER + 1, YIELDS_SECOND_STATION,
     YIELDS_POSITION_KEYS, YIELDS_SPARE_AERIAL, YIELDS_URGENCY_KEYS
 };
 
@@ -162,14 +163,7 @@ struct plan_place {
 enum plan_part { PLAN_PART_WHOLE, PLAN_PART_DECK, PLAN_PART_BELOW };
 #define PLAN_PART_COUNT 3
 
-/* Which part of a distress call a page of it is: sending it (or, each apart, the call, what helps
- * to send it, and the urgency call), or answering (or relay and cancelling apart). */
-enum call_part {
-    CALL_PART_WHOLE, CALL_PART_SENDING, CALL_PART_ANSWERING, CALL_PART_CALL, CALL_PART_HELP,
-    CALL_PART_URGENCY, CALL_PART_RELAY, CALL_PART_CANCEL
-};
-
-#define SHEET_PARTS 8    /* that any kind of sheet may have, with the whole */
+#define SHEET_PARTS 12    /* that any kind of sheet may have, with the whole */
 
 /* Does that part show what lies at this level? */
 bool plan_part_shows(enum plan_part part, enum level level);
@@ -301,6 +295,9 @@ struct pages_facts {
     /* Of pages that show that part (enum plan_part, enum call_part); NULL: the sheet's own. */
     const char *titles[SHEET_PARTS];
     const struct cases_facts *call_lines[SHEET_PARTS];
+    /* Of the first page of a distress call: by the index of the page with the urgency call, and
+     * of that with all else. NULL: it has none of its own. */
+    const struct cases_facts *first_lines[CALL_REST_MOST][CALL_REST_MOST + 1];
     /* In the place of the sheet's signs, "" for those: of two pages, one a part, and of so
      * many as the index, less one. */
     const char *signs_of_two[SHEET_PARTS];

@@ -8,6 +8,7 @@
 #include <stdint.h>
 
 #include "arena.h"
+#include "call_word_list.h"
 #include "end_state.h"
 #include "item.h"
 #include "known_names.h"
@@ -111,7 +112,6 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(POSITION_STEPS, position_steps, PLAIN, "steps") \
     X(POSITION_UNSENT, position_unsent, PLAIN, "") \
     X(URGENCY_STEPS, urgency_steps, PLAIN, "steps") \
-    X(CENTRE_CALL, centre_call, PLAIN, "call") \
     X(NATURE_FIRE, nature_fire, PLAIN, "") \
     X(NATURE_FLOODING, nature_flooding, PLAIN, "") \
     X(NATURE_COLLISION, nature_collision, PLAIN, "") \
@@ -123,30 +123,7 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(NATURE_ABANDON, nature_abandon, PLAIN, "") \
     X(NATURE_PIRACY, nature_piracy, PLAIN, "") \
     X(NATURE_MOB, nature_mob, PLAIN, "") \
-    X(DISTRESS_WHEN, distress_when, PLAIN, "") \
-    X(DISTRESS_NATURE, distress_nature, PLAIN, "") \
-    X(DISTRESS_PAN_PAN, distress_pan_pan, PLAIN, "") \
-    X(DISTRESS_RELAY, distress_relay, PLAIN, "") \
-    X(DISTRESS_DOWNGRADE, distress_downgrade, PLAIN, "") \
-    X(DISTRESS_CANCEL, distress_cancel, PLAIN, "") \
-    X(DISTRESS_CANCEL_SET, distress_cancel_set, PLAIN, "") \
-    X(DISTRESS_SPELL, distress_spell, PLAIN, "") \
-    X(DISTRESS_CALL_LINE, distress_call_line, PLAIN, "number") \
-    X(ANSWER_TITLE, answer_title, PLAIN, "") \
-    X(ANSWER_WHEN, answer_when, PLAIN, "") \
-    X(ANSWER_WHEN_ALERT, answer_when_alert, PLAIN, "") \
-    X(ANSWER_CALL_LINE, answer_call_line, PLAIN, "number") \
-    X(CALL_PAGE_LINE, call_page_line, PLAIN, "urgency number") \
-    X(HELP_TITLE, help_title, PLAIN, "") \
-    X(HELP_CALL_LINE, help_call_line, PLAIN, "number") \
-    X(URGENCY_TITLE, urgency_title, PLAIN, "") \
-    X(RELAY_TITLE, relay_title, PLAIN, "") \
-    X(CANCEL_TITLE, cancel_title, PLAIN, "") \
-    X(CANCEL_WHEN, cancel_when, PLAIN, "") \
-    X(DISTRESS_NAMED_AS_MAYDAY, distress_named_as_mayday, PLAIN, "this_is") \
-    X(DISTRESS_THEN_AS_MAYDAY, distress_then_as_mayday, PLAIN, "over") \
-    X(DISTRESS_THEN_THEIRS, distress_then_theirs, PLAIN, "over") \
-    X(DISTRESS_WHAT_ENDED, distress_what_ended, PLAIN, "") \
+    CALL_WORD_LIST(X) \
     X(INSIDE_LEAVE, inside_leave, PLAIN, "") \
     X(PERSONS, persons, COUNTED, "count") \
     X(KILOGRAMS, kilograms, PLAIN, "count") \

@@ -15,14 +15,12 @@ struct shared {
 struct laying {
     const struct sheet *whole;
     struct trim trim;                       /* what of it yielded so far */
-    int wanted[PLAN_PART_COUNT];            /* pages that a part of a plan is to have; 0: as few
+    int wanted[SHEET_PARTS];                /* pages that a part of a sheet is to have; 0: as few
                                                as can be */
     int cut[PLAN_PART_COUNT];               /* and how many it has, since it cannot be cut more */
     int parted[PLAN_PART_COUNT];            /* how finely zones are parted that no page holds */
     bool call_apart;                        /* it has a leaf of its own */
     bool call_behind;                       /* of paper of one side: the call has a second */
-    bool moved;                             /* of a distress call: what may stand on its second
-                                               page does */
     const struct sheet **sheets;            /* as it stands on each page, in the order of pages */
     enum template_key *templates;           /* of each page */
     const struct page **pages;              /* NULL: not to be made */

@@ -26,6 +26,9 @@ static const struct field centre_rows[] = {
          .readers = READ_PANEL, .about = "its working channel, two digits"),
     BASE("phone", centre_phone, FIELD_TEXT, .readers = READ_CONTACT | READ_PANEL,
           .about = "its telephone number"),
+    BASE("epirb_cancel", beacon_cancel, FIELD_CHOICE, .choices = beacon_cancel_words,
+         .readers = READ_DISTRESS,
+         .about = "a beacon that went off by mistake: which is first, off or telling them"),
     BASE("antenna_m", centre_antenna_m, FIELD_NUMBER, .low = 1000, .high = 3000000,
          .readers = READ_FIGURE, .about = "height of its aerial above the sea, in metres"),
     BASE("checked_on", centre_checked_on, FIELD_DATE, .readers = READ_CHECK,
@@ -78,8 +81,16 @@ static const struct field shelter_rows[] = {
     ROW(struct shelter, position, FIELD_TEXT, .required = true,
         .readers = READ_FIGURE, .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
 };
+static const struct field clock_rows[] = {
+    ROW(struct clock, offset, FIELD_TEXT, .required = true,
+        .readers = READ_SCRIPT | READ_DISTRESS,
+        .about = "hours that it is ahead of UTC, such as +2 or -3:30"),
+    ROW(struct clock, from, FIELD_DATE, .readers = READ_DISTRESS, .about = "the first day"),
+    ROW(struct clock, to, FIELD_DATE, .readers = READ_DISTRESS, .about = "the last day"),
+};
 static const struct field_table date_table = TABLE("the section dates", date_rows);
 static const struct field_table interval_table = TABLE("an interval", interval_rows);
+static const struct field_table clock_table = TABLE("a clock", clock_rows);
 static const struct field_table shelter_table = TABLE("a shelter", shelter_rows);
 
 static const struct field_table base_table = TABLE("a base", base_rows);
@@ -130,6 +141,8 @@ static const struct field base_file_rows[] = {
                  .about = "the base's own service intervals: an entry each, or none"),
     BASE_ENTRIES(shelters, struct shelter, shelter_table,
                  .about = "harbours to run for: an entry each, or none"),
+    BASE_ENTRIES(clocks, struct clock, clock_table,
+                 .about = "the clock on board against UTC: an entry for each part of the season"),
     KEYED(struct base_file, "languages", record.languages, FIELD_WORDS, .any_word = true,
           .readers = READ_RUN, .about = "languages of the cards"),
     KEYED(struct base_file, "paper", record.paper, FIELD_CHOICE, .choices = paper_words,

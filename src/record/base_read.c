@@ -203,6 +203,7 @@ static struct base_record *record_take(struct base_file *file, const struct sour
     entries_take(base, file);
     base_places_settle(base, problems);
     shelters_take(base, &file->shelters, problems);
+    clocks_take(base, &file->clocks, arena, problems);
     phone_check(&reading, "phone_24h", &base->phone_24h, 0);
     phone_check(&reading, "fire_phone", &base->fire_phone, LONGEST_SHORT_CODE);
     phone_check(&reading, "phone", &base->centre_phone, LONGEST_SHORT_CODE);

@@ -75,6 +75,28 @@ static void sea_area_check(const struct rule_run *run)
                   "be heard");
 }
 
+/* Once the clocks have changed, a card that knows the last season's alone tells nobody UTC. */
+static void clocks_check(const struct rule_run *run)
+{
+    const struct base_record *base = run->in->base;
+    struct date days[] = {run->in->today, run->in->to};
+    if (base->clock_count == 0)
+        rule_tell(run, CHECK_clock_unrecorded, base->area_place,
+                  "write how far the clock on board is ahead of UTC, with the days between which\n"
+                  "it is, such as clocks: [{offset: +2, from: 2027-03-28, to: 2027-10-30}]",
+                  "the clock on board against UTC is not recorded: calls give LOCAL TIME");
+    for (size_t i = 0; base->clock_count > 0 && i < sizeof days / sizeof *days; i++) {
+        if (base_clock_on(base, days[i]) != NULL)
+            continue;
+        rule_tell(run, CHECK_clock_lapsed, base->clocks[base->clock_count - 1].place,
+                  "add the clock of that part of the season: offset, from and to; then print "
+                  "the\ndistress call anew",
+                  "no clock of the base holds on %s: the card tells UTC for other days alone",
+                  date_text(run->arena, days[i]));
+        return;
+    }
+}
+
 static void approval_dates_check(const struct rule_run *run)
 {
     const struct base_record *base = run->in->base;
@@ -129,6 +151,7 @@ void base_rules(const struct rule_run *run)
     centre_contact_check(run);
     berth_name_check(run);
     sea_area_check(run);
+    clocks_check(run);
     approval_dates_check(run);
     intervals_use_check(run);
 }

@@ -263,6 +263,9 @@
       "the rescue centre's number, or what to call it, is not recorded", "trade practice") \
     X(berth_unnamed, NOTE, "harbour or place of the berths is not recorded", "HM Coastguard") \
     X(sea_area_unrecorded, NOTE, "the radio sea area is not recorded", "sea areas of the IMO") \
+    X(clock_unrecorded, NOTE, "what UTC is by the clock on board is not recorded", "judged") \
+    X(clock_lapsed, DEFICIENCY, "no clock of the base holds today or when the charter ends", \
+      "judged") \
     /* MMSI */ \
     X(mmsi_damaged, ERROR, "the MMSI is not made of digits alone", "ITU-R M.585") \
     X(mmsi_length, ERROR, "the MMSI has not nine digits", "ITU-R M.585") \

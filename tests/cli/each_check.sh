@@ -119,13 +119,14 @@ expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figur
 provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
 provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
 expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
-# A boat of long words, whose set is worked in many steps.
+# A boat of long words, whose set is worked in many steps and does not know the position.
 rm -rf "$bad"
 cp -R tests/islands "$bad"
 sed -e 's/name: Thrift$/name: Wonderful Thrift of Far Islands/' \
     -e 's/looks: .*/looks: white motor yacht with grey top, two masts, red funnel and yellow boot top/' \
     -e 's/nature_steps: .*/nature_steps: [press the DISTRESS MENU key on the left, turn the big knob to the nature of distress, press the knob once, wait for the screen to show it]\
-  urgency_steps: [press the MENU key on the left, turn the big knob to URGENCY, press the knob once, choose ALL STATIONS, choose channel 16, press SEND and wait for the beep]/' \
+  manual_position_steps: [press the MENU key on the left, turn the big knob to POSITION, press the knob once, enter latitude and longitude, press ENTER]/' \
+    -e 's/gnss: yes/gnss: no/' \
     tests/islands/boats/thrift.yaml >"$bad/boats/thrift.yaml"
 provokes hint_without_room each-hint_without_room "$(told "$bad" --all --boat thrift)"
 provokes run each-run "$(told "$scratch/none")"
@@ -154,6 +155,8 @@ fault centre_unchecked alder '/checked_on:/d'
 fault centre_check_old alder 's/checked_on: .*/checked_on: 2025-11-19/'
 fault centre_contact_unrecorded alder '/^  call:/d'
 fault centre_phone_short birch '/^  specimen: yes/d; s/"+999 00 000 000"/"+44 20 7946 0000"/; s/"+999 00 000 001"/"112"/'
+fault clock_unrecorded alder '/^clocks:/,/offset/d'
+fault clock_lapsed alder 's/{offset: +4}/{offset: +4, from: 2026-03-29, to: 2026-10-24}/'
 fault sea_area_unrecorded alder 's/ sea_area: A1,//'
 
 # ---- dates ----

@@ -29,7 +29,7 @@ rules_list() {
 14 | abandon_fire | !deck_handheld !handheld | script | never | . | words to say without a radio
 15 | abandon_fire | handheld !deck_handheld | set | must | Fetch none | the one below is not fetched
 16 | steps | - | bar head yes no | reckon | both_ways | a card does not tell to call and that nobody can
-17 | all | !alert | any | never | [Rr]ed key|FALSE ALERT | there is no such key: it is looked for in vain
+17 | all | !alert | any | never | [Rr]ed key|RED KEY|CANCEL MY DISTRESS ALERT | there is no such key: it is looked for in vain
 18 | all | !alert | panel set | never | ([Ll]ift|[Oo]pen)[^.]* lid | nor its lid
 19 | all | !fixed | any | never | [Ff]ixed radio (is|alone)|the fixed radio | no fixed radio is aboard
 20 | abandon_ship abandon_fire | - | yes no | reckon | leave | an exit leads through jackets, call and line
@@ -310,8 +310,8 @@ proofs_list() {
 64 | nettle | man_overboard | dump | s/"Then hands\."/"The dinghy."/
 65 | cicely | abandon_fire | dump | s/"TURN ON"/"TAKE"/; s/ EPIRB ON\."/"/
 65 | nettle | abandon_fire | record | s/\(item: petrol_stowage.*zone: \)lazarette/\1pushpit/
-67 | fennel | engine_fire | dump | s/"Wave, whistle, shout\."/"Light a flare."/
-68 | eryngo | engine_fire | dump | s/"VHF 16, highest power\."/"VHF 16, 25 W."/
+67 | fennel | engine_fire | dump | s/"Wave, whistle, horn\."/"Light a flare."/
+68 | eryngo | engine_fire | dump | s/"highest power\."/"25 W."/
 69 | parsley | engine_fire_starboard | record | s/\(item: battery_isolator_service.*\)from_cockpit: yes/\1from_cockpit: no/
 70 | nettle | engine_fire | dump | s/"DON’T GO IN\."/"GO ON."/
 71 | nettle | engine_fire | record | s/\(item: vhf_handheld.*\)from_cockpit: yes/\1from_cockpit: no/

@@ -209,9 +209,10 @@ static void every_warning_matters(void **state)
 
 static void every_section_matters(void **state)
 {
-    static const enum block_key keys[] = {BLOCK_NATURE, BLOCK_NO_ANSWER, BLOCK_PAN_PAN,
-                                          BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_SPELL,
-                                          BLOCK_HINTS};
+    static const enum block_key keys[] = {
+        BLOCK_NATURE, BLOCK_NO_ANSWER, BLOCK_POSITION, BLOCK_PAN_PAN, BLOCK_PHRASES, BLOCK_NEEDS,
+        BLOCK_HEARD, BLOCK_RELAY, BLOCK_DOWNGRADE, BLOCK_CANCEL, BLOCK_BEACON, BLOCK_ASKED,
+        BLOCK_SPELL, BLOCK_HINTS};
     (void)state;
     struct sheet card = card_of("tests/fleet/boats/tamarisk.yaml", "distress_call");
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {

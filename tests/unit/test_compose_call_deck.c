@@ -35,7 +35,7 @@ static void gas_is_told_by_handheld_from_the_deck(void **state)
                  no_answer("wave, whistle, " PHONE " if on (far upwind)"));
     assert_string_equal(call->station, tagged(WORD_HANDHELD_AT, "E4", DECK_PLACE));
     no_line_touches_the_fixed_set(call, WORD_CALL_HANDHELD);
-    assert_non_null(strstr(said(call), "FIRE: MAYDAY MAYDAY MAYDAY"));
+    assert_non_null(strstr(said(call), "FIRE: MAYDAY, MAYDAY, MAYDAY"));
     assert_non_null(strstr(said(call), "NO FIRE: PAN PAN"));
 }
 
@@ -212,8 +212,9 @@ static void who_cannot_call_has_no_words_to_say(void **state)
     case_boat(&test, case_boat_text(&test, "radio: {call_sign: none}\n", EPIRB,
                                     NO_RADIO_AT_ALL));
     const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
-    assert_int_equal(case_blocks(card, FACTS_SECTION), 2);
+    assert_int_equal(case_blocks(card, FACTS_SECTION), 3);
     assert_non_null(sheet_section(card, BLOCK_NATURE));
+    assert_null(sheet_section(card, BLOCK_BEACON)->script);
     assert_non_null(sheet_section(card, BLOCK_SPELL));
     assert_int_equal(sheet_warnings(card, BLOCK_CAUTIONS)->count, 0);
     assert_null(sheet_pages(card));                 /* one page: nothing to relay or to end */
