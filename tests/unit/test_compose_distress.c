@@ -65,9 +65,10 @@ static void the_distress_card_parts_what_is_done_first_from_what_is_done_then(vo
         assert_string_equal(call->operate[i].text, numbered((int)i + 1, call->acts[i].text));
     assert_int_equal(after->line_count, 2);
     assert_string_equal(after->title, "");
-    assert_string_equal(after->lines[0].text, tagged(WORD_SET_HANDHELD, "E4", HANDHELD_PLACE));
+    assert_string_equal(after->lines[0].text, instead_handheld(WORD_CAUSE_ANY, HANDHELD_PLACE));
     assert_string_equal(after->lines[1].text,
-                        no_answer_with(WORD_THEN_HANDHELD, "E4", WORD_THEN_EPIRB, "E3"));
+                        no_answer("handheld E4, " PHONE ", wave, whistle. **MAYDAY only:** "
+                                  "EPIRB E3 on"));
 }
 
 static void without_a_fixed_radio_the_first_line_of_the_distress_card_has_no_number(void **state)
