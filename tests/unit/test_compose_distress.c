@@ -55,7 +55,7 @@ static void the_distress_card_lists_natures_and_every_form(void **state)
 static void the_distress_card_parts_what_is_done_first_from_what_is_done_then(void **state)
 {
     (void)state;
-    const struct call_facts *call = panel("distress_call", CASE_RADIO, HANDHELD EPIRB, "");
+    const struct call_facts *call = panel("distress_call", SET_RADIO, HANDHELD EPIRB, "");
     const struct sheet *card = case_card(case_compose(&test, false), "distress_call");
     const struct section_facts *after = sheet_section(card, BLOCK_NO_ANSWER);
     assert_int_equal(call->operate_count, 4);

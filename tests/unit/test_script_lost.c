@@ -49,7 +49,7 @@ static const struct script_request lost = {.form = SCRIPT_MAYDAY, .person_lost =
 #define LOST_LINES \
     "I HAVE LOST PERSON OVERBOARD. I REQUIRE IMMEDIATE ASSISTANCE.\n" \
     "____ (persons in the water) IN THE WATER, ____ (persons) ON BOARD, FELL AT " \
-    "____ (time of the fall) UTC.\nOVER\n"
+    "____ (time of the fall) LOCAL TIME.\nOVER\n"
 
 static void those_in_the_water_and_on_board_are_counted_apart(void **state)
 {
@@ -66,7 +66,7 @@ static void the_boat_is_described_behind_them(void **state)
     (void)state;
     boat.facts.looks.text = "White sailing yacht";
     const char *text = script_text(script_of(&lost), arena);
-    assert_non_null(strstr(text, "UTC.\nWHITE SAILING YACHT. OVER\n"));
+    assert_non_null(strstr(text, "LOCAL TIME.\nWHITE SAILING YACHT. OVER\n"));
     assert_null(strstr(text, "PERSONS ON BOARD"));
 }
 
@@ -76,7 +76,7 @@ static void a_filled_in_position_leaves_the_fall_open(void **state)
     (void)state;
     static const struct position east = {434725000, 54350000};
     const char *text = script_text(script_placed(script_of(&lost), &east, arena), arena);
-    assert_non_null(strstr(text, "FELL AT ____ (time of the fall) UTC."));
+    assert_non_null(strstr(text, "FELL AT ____ (time of the fall) LOCAL TIME."));
     assert_null(strstr(text, "(latitude degrees)"));
 }
 
