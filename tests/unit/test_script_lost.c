@@ -70,6 +70,14 @@ static void the_boat_is_described_behind_them(void **state)
     assert_null(strstr(text, "PERSONS ON BOARD"));
 }
 
+/* Where the base records what UTC is to the clock on board, the fall is told in UTC. */
+static void clocks_that_are_known_tell_utc(void **state)
+{
+    (void)state;
+    base.clock_count = 1;
+    assert_non_null(strstr(script_text(script_of(&lost), arena), "(time of the fall) UTC."));
+}
+
 /* The time of the fall is not that of the position, which a rehearsal may fill in. */
 static void a_filled_in_position_leaves_the_fall_open(void **state)
 {
@@ -96,6 +104,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         CASE(those_in_the_water_and_on_board_are_counted_apart),
         CASE(the_boat_is_described_behind_them),
+        CASE(clocks_that_are_known_tell_utc),
         CASE(a_filled_in_position_leaves_the_fall_open),
         CASE(other_calls_count_all_on_board),
     };
