@@ -200,4 +200,5 @@ void procedure_check(const struct procedure_reading *reading)
     step_name_check(reading, "after", &procedure->decision.after);
     calling_check(reading);
     must_know_check(reading);
+    over_check(reading);
 }
