@@ -30,7 +30,7 @@ struct forbids forbids_all(void);
 /* What breaks a rule, and how one gets there. */
 struct hazard_failure {
     const struct sheet *sheet;         /* where it stands */
-    const struct sheet *from;          /* the first of the chain: the same, or a card with an exit */
+    const struct sheet *from;          /* the first of the chain: the same, or one with an exit */
     const struct card_step *step;      /* NULL: in the call panel or an exit */
     const struct equipment *gear;      /* NULL: no piece is to blame */
     const struct forbid *row;          /* NULL: no row, but `what` */
@@ -44,10 +44,12 @@ struct hazard_failures {
     size_t count;
 };
 
-/* All of them for a boat's composed set. What is held back is passed over. */
+/* All of them for a boat's composed set, in each chain that begins with a card of that
+ * procedure; NULL: of any. What is held back is passed over. */
 struct hazard_failures hazards_prove(const struct compose_input *input,
                                      const struct sheet_set *set,
-                                     const struct forbids *forbids, struct arena *arena);
+                                     const struct forbids *forbids, const char *from,
+                                     struct arena *arena);
 
 /* The same by the whole table, told as errors of the check `leads_into_hazard`. Gives the set
  * with each card that leads there marked as unsafe and held; the set itself where none does. */

@@ -6,7 +6,7 @@
 #include "item_states.h"
 
 enum act_when {
-    ALWAYS, IF_ELECTRIC, IF_CUTS_RADIO, IF_CUTS_PUMPS, IF_FEEDS_PUMPS, IF_WET, IF_NOT_OPEN_DECK
+    WHENEVER, IF_ELECTRIC, IF_CUTS_RADIO, IF_CUTS_PUMPS, IF_FEEDS_PUMPS, IF_WET, IF_NOT_OPEN_DECK
 };
 
 #define ITEM_ACT_ROW(item, state, act, when) {ITEM_##item, STATE_##state, ACT_##act, when},
@@ -38,7 +38,7 @@ static bool is_wet(const struct equipment *gear)
 static bool act_holds(const struct boat *boat, const struct equipment *gear, enum act_when when)
 {
     switch (when) {
-    case ALWAYS:
+    case WHENEVER:
         return true;
     case IF_ELECTRIC:
         return gear->stop.value != STOP_MECHANICAL;

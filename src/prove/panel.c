@@ -63,7 +63,7 @@ static bool is_tag_sign(char sign)
     return (sign >= 'A' && sign <= 'Z') || is_digit(sign);
 }
 
-static bool has_tag(const char *line, const char *tag)
+static bool line_has_tag(const char *line, const char *tag)
 {
     size_t length = tag == NULL ? 0 : strlen(tag);
     for (const char *at = line; length > 0 && (at = strstr(at, tag)) != NULL; at++)
@@ -108,7 +108,7 @@ static void gear_of_line(struct panel_reading *reading, const char *line)
     const struct boat *boat = reading->visit->sheet->boat;
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];
-        if (has_tag(line, gear->tag.text) && !forbids_it(reading, line, gear))
+        if (line_has_tag(line, gear->tag.text) && !forbids_it(reading, line, gear))
             gear_called_for(reading, gear);
     }
 }

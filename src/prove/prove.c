@@ -77,7 +77,7 @@ static enum zone_key space_of(const struct sheet *sheet, const struct visit *bef
     return before == NULL ? ZONE_NONE : before->space;
 }
 
-static struct composing *state_of(struct hazard_walk *walk, const struct sheet *sheet)
+static struct composing *composing_of(struct hazard_walk *walk, const struct sheet *sheet)
 {
     for (size_t i = 0; i < walk->set->count; i++) {
         if (walk->set->sheets[i] != sheet)
@@ -131,7 +131,7 @@ static void way_follow(struct visit *visit, const struct way_on *way)
 static void sheet_visit(struct hazard_walk *walk, const struct sheet *sheet,
                         const struct visit *before, const struct way_on *way)
 {
-    struct visit visit = {.walk = walk, .sheet = sheet, .composing = state_of(walk, sheet),
+    struct visit visit = {.walk = walk, .sheet = sheet, .composing = composing_of(walk, sheet),
                           .before = before, .space = space_of(sheet, before)};
     if (before != NULL) {
         visit.hazards = way->hazards;
@@ -145,7 +145,8 @@ static void sheet_visit(struct hazard_walk *walk, const struct sheet *sheet,
 
 struct hazard_failures hazards_prove(const struct compose_input *input,
                                      const struct sheet_set *set,
-                                     const struct forbids *forbids, struct arena *arena)
+                                     const struct forbids *forbids, const char *from,
+                                     struct arena *arena)
 {
     struct hazard_walk walk = {
         .input = input, .set = set, .forbids = forbids, .arena = arena,
@@ -153,7 +154,8 @@ struct hazard_failures hazards_prove(const struct compose_input *input,
     for (size_t i = 0; i < set->count; i++)
         walk.states[i] = NULL;
     for (size_t i = 0; i < set->count; i++)
-        if (!set->sheets[i]->held && sheet_steps(set->sheets[i])->count > 0)
+        if (!set->sheets[i]->held && sheet_steps(set->sheets[i])->count > 0 &&
+            (from == NULL || text_equal(set->sheets[i]->procedure_key, from)))
             sheet_visit(&walk, set->sheets[i], NULL, NULL);
     return (struct hazard_failures){walk.failures, walk.failure_count};
 }

@@ -69,7 +69,7 @@ const struct sheet_set *hazards_judge(const struct compose_input *input,
                                       struct problems *problems)
 {
     const struct forbids forbids = forbids_all();
-    const struct hazard_failures failures = hazards_prove(input, set, &forbids, arena);
+    const struct hazard_failures failures = hazards_prove(input, set, &forbids, NULL, arena);
     for (size_t i = 0; i < failures.count; i++)
         failure_tell(&failures.rows[i], arena, problems);
     return failures.count == 0 ? set : unsafe_held(set, &failures, arena);

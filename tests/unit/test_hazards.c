@@ -102,7 +102,7 @@ static struct hazard_failures failures_of(const struct forbid *row, enum breach 
     if (set->held > 0)
         fail_msg("%s: held: %s", row->id, case_problems_text(&test));
     struct compose_input input = case_input(&test, false);
-    return hazards_prove(&input, set, table, test.arena);
+    return hazards_prove(&input, set, table, NULL, test.arena);
 }
 
 static struct forbids table_without(size_t index)

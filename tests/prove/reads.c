@@ -1,0 +1,171 @@
+/* reads.c - which facts of a boat a part of a card hangs on: the atoms of its conditions, the
+ * gear it offers, and what the table of hazards asks of that gear. */
+#include "reads.h"
+
+#include "trait.h"
+
+#include "promise.h"
+#include "text.h"
+
+struct item_read *reads_item(struct reads *reads, enum item_key item)
+{
+    for (size_t i = 0; i < reads->count; i++)
+        if (reads->items[i].item == item)
+            return &reads->items[i];
+    promise(reads->count < READS_MOST);
+    struct item_read *read = &reads->items[reads->count++];
+    *read = (struct item_read){
+        .item = item,
+        .beside_vapour = reads->procedure != NULL && reads->procedure->vapour_from.count > 0};
+    if (item == ITEM_engine_stop)
+        read->field = GEAR_stop, read->values[read->value_count++] = "mechanical";
+    if (item == ITEM_bilge_pump_electric)
+        read->field = GEAR_fed_by, read->values[read->value_count++] = "mains";
+    if (item == ITEM_fire_extinguisher)
+        read->field = GEAR_agent, read->values[read->value_count++] = "powder";
+    read->cuts = item == ITEM_battery_isolator_engine || item == ITEM_battery_isolator_service;
+    return read;
+}
+
+static void value_read(struct item_read *read, enum gear_field field, const char *value)
+{
+    for (size_t i = 0; i < read->value_count; i++)
+        if (text_equal(read->values[i], value))
+            return;
+    promise(read->value_count < VALUES_MOST);
+    read->field = field;
+    read->values[read->value_count++] = value;
+}
+
+static void atom_read(struct reads *reads, const struct condition *condition)
+{
+    struct item_read *read = reads_item(reads, condition->item);
+    bool reach = condition->kind == CONDITION_REACH || condition->kind == CONDITION_BEYOND;
+    if (reach)
+        read->limits[condition->reach] = true;
+    read->apart = read->apart || condition->kind == CONDITION_BEYOND;
+    read->inside = read->inside || condition->kind == CONDITION_INSIDE;
+    if (condition->kind == CONDITION_IS)
+        value_read(read, condition->field, condition->value);
+    if (condition->kind == CONDITION_CUTS)
+        read->cuts = true;
+}
+
+/* ---- what the kind of boat decides ---- */
+
+static enum truth trait_verdict(const struct reads *reads, enum trait trait)
+{
+    const struct boat *boat = reads->boat;
+    if (reads->procedure->per.value == PER_BOAT || boat->engine_space_count == 0)
+        return boat_is(boat, trait, ZONE_NONE) ? TRUTH_YES : TRUTH_NO;
+    bool first = boat_is(boat, trait, boat->engine_spaces[0]);
+    for (size_t i = 1; i < boat->engine_space_count; i++)
+        if (boat_is(boat, trait, boat->engine_spaces[i]) != first)
+            return TRUTH_UNKNOWN;
+    return first ? TRUTH_YES : TRUTH_NO;
+}
+
+static enum truth verdict(const struct reads *reads, const struct condition *condition)
+{
+    bool any = condition->kind != CONDITION_ALL;
+    enum truth stop = any ? TRUTH_YES : TRUTH_NO, all = any ? TRUTH_NO : TRUTH_YES;
+    if (condition->kind == CONDITION_BOAT)
+        return trait_verdict(reads, condition->trait);
+    if (condition->child_count == 0)
+        return TRUTH_UNKNOWN;
+    for (size_t i = 0; i < condition->child_count && all != stop; i++) {
+        enum truth child = verdict(reads, condition->children[i]);
+        if (child == stop || child == TRUTH_UNKNOWN)
+            all = child;
+        if (child == stop)
+            break;
+    }
+    if (condition->kind == CONDITION_NONE && all != TRUTH_UNKNOWN)
+        return all == TRUTH_YES ? TRUTH_NO : TRUTH_YES;
+    return all;
+}
+
+static bool asks_trait(const struct condition *condition)
+{
+    for (size_t i = 0; i < condition->child_count; i++)
+        if (asks_trait(condition->children[i]))
+            return true;
+    return condition->kind == CONDITION_BOAT;
+}
+
+/* What is left open of it on such a boat. */
+static enum truth open_verdict(struct reads *reads, const struct condition *condition)
+{
+    if (condition == NULL)
+        return TRUTH_YES;
+    reads->traits = reads->traits || asks_trait(condition);
+    return reads->boat == NULL ? TRUTH_UNKNOWN : verdict(reads, condition);
+}
+
+void reads_condition(struct reads *reads, const struct condition *condition)
+{
+    if (condition == NULL || open_verdict(reads, condition) != TRUTH_UNKNOWN)
+        return;
+    if (condition->item != ITEM_NONE)
+        atom_read(reads, condition);
+    for (size_t i = 0; i < condition->child_count; i++)
+        reads_condition(reads, condition->children[i]);
+}
+
+/* ---- parts of a card ---- */
+
+static void reads_uses(struct reads *reads, const struct item_uses *uses)
+{
+    for (size_t i = 0; i < uses->count; i++)
+        reads_item(reads, uses->items[i].value)->offered = true;
+}
+
+void reads_step(struct reads *reads, const struct procedure_step *step)
+{
+    if (open_verdict(reads, step->when) == TRUTH_NO)
+        return;
+    reads_condition(reads, step->when);
+    reads_uses(reads, &step->uses);
+    for (size_t i = 0; i < step->case_count; i++) {
+        enum truth open = open_verdict(reads, step->cases[i].when);
+        if (open == TRUTH_NO)
+            continue;
+        reads_condition(reads, step->cases[i].when);
+        reads_uses(reads, &step->cases[i].uses);
+        if (open == TRUTH_YES)
+            return;
+    }
+}
+
+void reads_said(struct reads *reads, const struct said_list *list)
+{
+    for (size_t i = 0; i < list->count; i++)
+        reads_condition(reads, list->items[i].when);
+}
+
+void reads_panel(struct reads *reads)
+{
+    static const enum item_key radios[] = {ITEM_vhf_dsc, ITEM_vhf_handheld};
+    static const enum item_key others[] = {ITEM_epirb, ITEM_flares};
+    const struct procedure *procedure = reads->procedure;
+    reads_said(reads, &procedure->call_when);
+    for (size_t i = 0; i < procedure->call_count; i++)
+        reads_condition(reads, procedure->calls[i].when);
+    for (size_t i = 0; i < sizeof radios / sizeof *radios; i++)
+        reads_item(reads, radios[i])->offered = true;
+    for (size_t i = 0; i < sizeof others / sizeof *others; i++)
+        reads_item(reads, others[i])->limits[REACH_DECK] = true;
+}
+
+void reads_procedure(struct reads *reads, const struct procedure *procedure)
+{
+    reads->procedure = procedure;
+    reads_condition(reads, procedure->when);
+    for (size_t i = 0; i < procedure->step_count; i++)
+        reads_step(reads, &procedure->steps[i]);
+    for (size_t i = 0; i < procedure->never_count; i++)
+        reads_condition(reads, procedure->nevers[i].when);
+    reads_said(reads, &procedure->decision.yes);
+    reads_said(reads, &procedure->decision.no);
+    reads_panel(reads);
+}

@@ -1,0 +1,45 @@
+/* reads.h - which facts of a boat a part of a card hangs on. */
+#ifndef MAYDECK_PROVE_READS_H
+#define MAYDECK_PROVE_READS_H
+
+#include "boat.h"
+#include "judging.h"
+#include "procedure.h"
+
+enum { READS_MOST = 80, VALUES_MOST = 6 };
+
+/* An item, and how finely what is recorded of it must be told apart. */
+struct item_read {
+    enum item_key item;
+    bool limits[REACH_BELOW];          /* how far one goes for it at most, as conditions ask */
+    bool offered;                      /* the step works it: all places make a difference */
+    bool beside_vapour;                /* whether it lies in a locker with vapour */
+    bool apart;                        /* one piece within reach, another beyond */
+    bool inside;                       /* whether it is in the space that burns */
+    enum gear_field field;             /* whose value is asked for; NONE: none is */
+    const char *values[VALUES_MOST];   /* those that are asked for */
+    size_t value_count;
+    bool cuts;                         /* what it takes the current of */
+};
+
+/* What is read on a boat of that kind: what her engines, gas and rooms decide is not. */
+struct reads {
+    const struct boat *boat;           /* NULL: of all kinds of boats together */
+    const struct procedure *procedure;
+    struct item_read items[READS_MOST];
+    size_t count;
+    bool traits;                       /* what she is decides something */
+};
+
+/* All that a step hangs on; words of which one is taken; who calls, and the call. */
+void reads_step(struct reads *reads, const struct procedure_step *step);
+void reads_said(struct reads *reads, const struct said_list *list);
+void reads_panel(struct reads *reads);
+
+/* All of them, and when the card is hers. */
+void reads_procedure(struct reads *reads, const struct procedure *procedure);
+void reads_condition(struct reads *reads, const struct condition *condition);
+
+struct item_read *reads_item(struct reads *reads, enum item_key item);
+
+#endif
