@@ -217,7 +217,7 @@ manifest: ## Seal procedures, sources and words after a change: list them with t
 # ---- testing ----
 
 run_tests = VARIANT='$(VARIANT)' BUILD='$(build)' MAYDECK='$(program)' SHIM='$(shim)' \
-    UNIT='$(unit_program)' UNIT_TESTS='$(unit_tests)' FLEET_TESTS='$(fleet_tests)' \
+    PROVER='$(prover)' UNIT='$(unit_program)' UNIT_TESTS='$(unit_tests)' FLEET_TESTS='$(fleet_tests)' \
     ONLY='$(ONLY)' sh tests/run
 tested := $(program) out/fonts/.copied
 
@@ -226,9 +226,9 @@ test: ## Install what is missing, build and run all tests (ONLY=word: those name
 	@sh .setup/packages test
 	@$(MAKE) check
 
-.PHONY: check unit prove check-unit check-fleets check-errors check-pages check-cli check-layers check-style
-check: headers $(tested) $(unit_program) $(shim) $(contrast) $(boats) ## All tests, without looking for packages
-	@$(run_tests) unit fleets layers style errors pages cli
+.PHONY: check unit prove check-prove check-unit check-fleets check-errors check-pages check-cli check-layers check-style
+check: headers $(tested) $(unit_program) $(prover) $(shim) $(contrast) $(boats) ## All tests, without looking for packages
+	@$(run_tests) unit fleets layers style errors pages prove mutations cli
 unit: check-unit ## The same as check-unit: what to run after each changed line
 check-unit: $(unit_program) out/fonts/.copied ## Unit tests, all but those of whole fleets
 	@$(run_tests) unit
@@ -240,8 +240,10 @@ check-pages: $(tested) ## Page goldens: every page of the specimen boats
 	@$(run_tests) pages
 check-cli: $(tested) $(shim) $(contrast) $(boats) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli
-prove: $(prover) ## Proves the procedures for every boat that a record can express
-	@$(prover) procedures
+prove: $(prover) ## The procedures, proved for every boat that a record can express
+	@$(run_tests) prove
+check-prove: $(prover) ## The same, and what the proof must stop
+	@$(run_tests) prove mutations
 check-layers: ## Who includes whom
 	@$(run_tests) layers
 check-style: ## Lengths, banned functions, names defined twice, boolean parameters, compared words

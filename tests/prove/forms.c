@@ -33,6 +33,11 @@ const struct hull_kind hull_kinds[] = {
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
      " {space: generator_space, fuel: diesel, drive: generator}]\ngas: {carried: no}\n",
      {"engine_space", "generator_space"}},
+    {"motor yacht, generator and diesel in two spaces, no gas",
+     BOAT("monohull, rig: motor", ROOMS)
+     "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
+     " {space: generator_space, fuel: diesel, drive: generator}]\ngas: {carried: no}\n",
+     {"generator_space", "engine_space"}},
     {"open motor boat, outboard",
      BOAT("monohull, rig: motor", "rooms: []")
      "engines: [{fuel: petrol, drive: outboard}]\ngas: {carried: no}\n", {NULL}},
@@ -66,7 +71,8 @@ static const struct { const char *told, *zone; } where_rows[WHERE_COUNT] = {
     [BELOW_DECK] = {"below", "zone: ~, from_cockpit: no"},
     [INSIDE_SPACE] = {"inside the space", "zone: @"},
     [IN_GAS_LOCKER] = {"in the gas locker", "zone: gas_locker"},
-    [ON_DECK_AND_BELOW] = {"one on deck and one below", "zone: cockpit"}};
+    [ON_DECK_AND_BELOW] = {"one on deck and one below", "zone: cockpit"},
+    [ON_DECK_AND_INSIDE] = {"one on deck and one inside the space", "zone: cockpit"}};
 
 static void form_add(struct forms *forms, struct form form, struct arena *arena)
 {
@@ -76,14 +82,17 @@ static void form_add(struct forms *forms, struct form form, struct arena *arena)
     forms->at[forms->count++] = form;
 }
 
-static void cuts_add(struct forms *forms, struct form form, struct arena *arena)
+static void cuts_add(struct forms *forms, bool cuts_asked, struct form form,
+                     struct arena *arena)
 {
     static const char *const cuts[] = {
         "", ", cuts: []", ", cuts: [vhf_dsc]", ", cuts: [bilge_pump_electric]",
         ", cuts: [vhf_dsc, bilge_pump_electric]"};
     const char *facts = form.facts;
+    bool fine = form.fine;
     for (size_t i = 0; i < sizeof cuts / sizeof *cuts; i++) {
         form.facts = text_format(arena, "%s%s", facts, cuts[i]);
+        form.fine = fine || (!cuts_asked && i > 0);
         form_add(forms, form, arena);
     }
 }
@@ -104,7 +113,7 @@ static void cuts_or_add(struct forms *forms, const struct item_read *read, struc
                         struct arena *arena)
 {
     if (read->cuts)
-        cuts_add(forms, form, arena);
+        cuts_add(forms, read->cuts_asked, form, arena);
     else
         form_add(forms, form, arena);
 }
@@ -121,6 +130,7 @@ static void values_add(struct forms *forms, const struct item_read *read, struct
         form.facts = text_format(arena, "%s, %s: %s", facts, key,
                                  read->field == GEAR_space ? "@" : read->values[i]);
         cuts_or_add(forms, read, form, arena);
+        form.fine = form.fine || !read->field_asked;
     }
     if (other != NULL) {
         form.facts = text_format(arena, "%s, %s: %s", facts, key, other);
@@ -137,7 +147,7 @@ static void inside_add(struct forms *forms, const struct item_read *read, struct
 {
     form.facts = read->inside && form.where > NOT_FITTED && form.where != INSIDE_SPACE
                      ? ", inside: []" : "";
-    form.known = form.where != NOT_RECORDED;
+    form.known = form.where != NOT_RECORDED && !(read->inside && form.where == INSIDE_SPACE);
     if (form.where <= NOT_FITTED)
         form_add(forms, form, arena);
     else
@@ -159,34 +169,65 @@ static bool asks_reach(const struct item_read *read)
 static const enum item_key never_in_locker[] = {ITEM_liferaft, ITEM_vhf_dsc,
                                                 ITEM_lpg_bottle_valve, ITEM_NONE};
 
-/* Of gear that is not worked, places are told apart as far as conditions ask. */
+/* Places are told apart as far as conditions ask. */
 static bool is_told_apart(const struct item_read *read, enum where where)
 {
+    if (!read->asked && !read->whole)
+        return where == ON_OPEN_DECK;
     switch (where) {
     case IN_DECK_LOCKER:
         return read->limits[REACH_OPEN_DECK];
     case AT_COMPANIONWAY:
-        return read->offered || read->limits[REACH_COMPANIONWAY];
+        return read->whole || read->limits[REACH_COMPANIONWAY];
     case BELOW_DECK:
-        return read->offered || asks_reach(read);
+        return read->whole || asks_reach(read);
     case INSIDE_SPACE:
-        return read->offered || read->inside || read->field == GEAR_zone;
+        return read->whole || read->inside || read->field == GEAR_zone ||
+               read->limits[REACH_BELOW];
     case IN_GAS_LOCKER:
-        return read->offered && read->beside_vapour && !item_among(never_in_locker, read->item);
+        return false;
     case ON_DECK_AND_BELOW:
         return read->apart;
-    case NOT_RECORDED: case NOT_FITTED: case ON_OPEN_DECK: case WHERE_COUNT:
+    case ON_DECK_AND_INSIDE:
+        return read->apart && read->limits[REACH_BELOW];
+    case NOT_FITTED:
+        return read->fitted_asked || read->whole || !asks_reach(read);
+    case NOT_RECORDED: case ON_OPEN_DECK: case WHERE_COUNT:
         return true;
     }
     return true;
 }
 
+/* A boat with a radio in the space that burns has cards held back, whatever they say. */
+static const enum item_key radios[] = {ITEM_vhf_dsc, ITEM_vhf_handheld, ITEM_NONE};
+
+/* Gear that is worked may be anywhere. */
+static bool is_worked_there(const struct item_read *read, enum where where)
+{
+    if (!read->offered)
+        return false;
+    if (where == IN_GAS_LOCKER)
+        return read->beside_vapour && !item_among(never_in_locker, read->item);
+    if (where == IN_DECK_LOCKER)
+        return read->beside_vapour && read->item != ITEM_vhf_dsc;
+    return where == AT_COMPANIONWAY || where == BELOW_DECK || where == INSIDE_SPACE;
+}
+
+static bool is_tried(const struct item_read *read, enum where where)
+{
+    if (where == INSIDE_SPACE && item_among(radios, read->item))
+        return false;
+    return where <= NOT_FITTED || is_told_apart(read, where) || is_worked_there(read, where);
+}
+
 struct forms forms_of(const struct item_read *read, struct arena *arena)
 {
-    struct forms forms = {0};
+    bool placed = read->field == GEAR_FIELD_NONE && !read->cuts && !read->inside && !read->whole;
+    struct forms forms = {.group = placed ? read->group : 0};
     for (enum where where = NOT_RECORDED; where < WHERE_COUNT; where++)
-        if (is_told_apart(read, where))
-            inside_add(&forms, read, (struct form){.item = read->item, .where = where}, arena);
+        if (is_tried(read, where))
+            inside_add(&forms, read, (struct form){.item = read->item, .where = where,
+                                                   .fine = !is_told_apart(read, where)}, arena);
     return forms;
 }
 
@@ -226,7 +267,9 @@ static const char *how_of(enum item_key item)
 static const char *inside_of(const struct hull_kind *hull, const struct form *form,
                              const char *space)
 {
-    return has_rooms(hull) && item_among(galley_items, form->item) ? "galley" : space;
+    if (!item_among(galley_items, form->item))
+        return space;
+    return has_rooms(hull) ? "galley" : "bilge";
 }
 
 static void piece_add(struct text_builder *out, const struct hull_kind *hull,
@@ -249,10 +292,10 @@ static void entry_add(struct text_builder *out, const struct hull_kind *hull,
 {
     bool by_engine = item_kind_of(form->item)->by_engine;
     struct form beyond = *form;
-    beyond.where = BELOW_DECK;
+    beyond.where = form->where == ON_DECK_AND_INSIDE ? INSIDE_SPACE : BELOW_DECK;
     for (size_t i = 0; i == 0 || (by_engine && i < 2 && hull->spaces[i] != NULL); i++) {
         piece_add(out, hull, form, hull->spaces[i], (*number)++);
-        if (form->where == ON_DECK_AND_BELOW)
+        if (form->where >= ON_DECK_AND_BELOW)
             piece_add(out, hull, &beyond, hull->spaces[i], (*number)++);
     }
 }
@@ -266,9 +309,8 @@ static void radio_add(struct text_builder *out, const struct hull_kind *hull,
         return;
     }
     text_add(out, "radio: {tag: E99, call_sign: QSRL6, ");
-    placed_add(out, hull, form->where == ON_OPEN_DECK ? "zone: cockpit"
-                          : form->where == INSIDE_SPACE ? "zone: @" : "zone: ~",
-               hull->spaces[0]);
+    placed_add(out, hull, form->where == ON_OPEN_DECK
+                              ? "zone: cockpit, power_from_cockpit: yes" : "zone: ~", NULL);
     text_add_format(out, ", power_switch: knob, distress_key: lift the lid, hold_s: 5%s}\n",
                     form->where == AT_COMPANIONWAY
                         ? ", dsc: no"

@@ -7,7 +7,7 @@
 /* Where a piece is; each is a way to write it. */
 enum where {
     NOT_RECORDED, NOT_FITTED, ON_OPEN_DECK, IN_DECK_LOCKER, AT_COMPANIONWAY, BELOW_DECK,
-    INSIDE_SPACE, IN_GAS_LOCKER, ON_DECK_AND_BELOW, WHERE_COUNT
+    INSIDE_SPACE, IN_GAS_LOCKER, ON_DECK_AND_BELOW, ON_DECK_AND_INSIDE, WHERE_COUNT
 };
 
 /* One way to record an item. `known`: nothing about it is left open. */
@@ -17,10 +17,12 @@ struct form {
     const char *facts;                 /* further facts of its entry: ", stop: mechanical" */
     const char *told;                  /* for a report: "engine_stop below, stop: mechanical" */
     bool known;
+    bool fine;                         /* no condition tells it from another form */
 };
 struct forms {
     struct form *at;
     size_t count, room;
+    unsigned long group;               /* as in struct item_read; 0 where more than places count */
 };
 
 struct forms forms_of(const struct item_read *read, struct arena *arena);

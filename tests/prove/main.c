@@ -1,13 +1,15 @@
 /* main.c - proves the procedures of a folder for all boats that a record can express, part by
- * part: prove FOLDER [--card KEY] [--without ROW] [--count] [--stop], which
- * stops at the first failure. Status 1: something leads into its
- * own hazard, a case is never taken, or a card has no words for some boat. */
+ * part: prove FOLDER [--card KEY] [--part STEP] [--without ROW] [--count]
+ * [--stop], which stops at the first failure. A part is a step, `decision` or `call`. Status 1:
+ * something leads into its own hazard, a case is never taken, or a card has no words for some
+ * boat; 2: the procedures cannot be read. */
 #include "states.h"
 
 #include "promise.h"
 #include "text.h"
 
 #include <dirent.h>
+#include <malloc.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -16,7 +18,7 @@
 #define HOUSE_FILE ((size_t)256 * 1024)
 #define PROCEDURES_OF_HOUSE 60
 
-struct asked_for { const char *folder, *card, *without; bool count, stop; };
+struct asked_for { const char *folder, *card, *part, *without; bool count, stop; };
 
 /* ---- the house ---- */
 
@@ -40,7 +42,7 @@ static void must_be_right(struct house *house, struct problems *problems)
     for (size_t i = 0; i < count; i++)
         problem_print(&list[i], &out);
     fprintf(stderr, "%s", out.at);
-    exit(1);
+    exit(2);
 }
 
 static const struct procedure *house_procedure(struct house *house, const char *folder,
@@ -115,15 +117,14 @@ static struct forbids forbids_less(struct house *house, const char *without)
 static size_t unit_states(const struct unit *unit, struct arena *arena)
 {
     size_t states = 0;
-    for (size_t h = 0; h < hulls_of(unit, arena); h++) {
+    for (size_t h = 0; h < hull_kind_count; h++) {
+        if (!hull_is_tried(unit, h))
+            continue;
         const struct reads *reads = unit_reads(unit, hull_boat(&hull_kinds[h], arena), arena);
         struct forms *varied = arena_array(arena, READS_MOST, sizeof *varied);
-        size_t product = 1;
-        for (size_t i = 0; i < reads->count; i++) {
+        for (size_t i = 0; i < reads->count; i++)
             varied[i] = forms_of(&reads->items[i], arena);
-            product *= varied[i].count;
-        }
-        states += product * grounds_of(varied, reads->count);
+        states += product_of(varied, reads->count) * grounds_of(varied, reads->count);
     }
     return states;
 }
@@ -132,6 +133,8 @@ static void unit_run(struct house *house, const struct unit *unit,
                      const struct asked_for *asked, struct tally *whole)
 {
     struct tally tally = {.told = whole->told};
+    if (asked->part != NULL && !text_equal(asked->part, unit->name))
+        return;
     if (asked->count)
         tally.states = unit_states(unit, house->arena);
     else
@@ -184,10 +187,20 @@ static struct asked_for arguments(int count, char **words)
             asked.stop = true;
         else if (strcmp(words[i], "--card") == 0 && i + 1 < count)
             asked.card = words[++i];
+        else if (strcmp(words[i], "--part") == 0 && i + 1 < count)
+            asked.part = words[++i];
         else if (strcmp(words[i], "--without") == 0 && i + 1 < count)
             asked.without = words[++i];
     }
     return asked;
+}
+
+/* Each state has an arena of its own: what one gives back, the next takes, without the system. */
+static void memory_keep(void)
+{
+    enum { KEPT = 256 * 1024 * 1024 };
+    (void)mallopt(M_TRIM_THRESHOLD, KEPT);
+    (void)mallopt(M_MMAP_THRESHOLD, KEPT);
 }
 
 int main(int argument_count, char **words)
@@ -196,6 +209,7 @@ int main(int argument_count, char **words)
     static struct house house;
     struct tally whole = {0};
     size_t untaken = 0;
+    memory_keep();
     house_open(&house, asked.folder);
     house.forbids = forbids_less(&house, asked.without);
     house.stop = asked.stop;
@@ -205,7 +219,7 @@ int main(int argument_count, char **words)
             (asked.card != NULL && !text_equal(asked.card, procedure->key.text)))
             continue;
         procedure_run(&house, procedure, &asked, &whole);
-        untaken += asked.count ? 0 : untaken_tell(&house, procedure);
+        untaken += asked.count || asked.part != NULL ? 0 : untaken_tell(&house, procedure);
     }
     printf("%zu states were composed and proved, %zu of them hold a card back\n", whole.states,
            whole.held);

@@ -29,6 +29,7 @@ struct item_read *reads_item(struct reads *reads, enum item_key item)
 
 static void value_read(struct item_read *read, enum gear_field field, const char *value)
 {
+    read->field_asked = true;
     for (size_t i = 0; i < read->value_count; i++)
         if (text_equal(read->values[i], value))
             return;
@@ -41,14 +42,16 @@ static void atom_read(struct reads *reads, const struct condition *condition)
 {
     struct item_read *read = reads_item(reads, condition->item);
     bool reach = condition->kind == CONDITION_REACH || condition->kind == CONDITION_BEYOND;
+    read->asked = true;
     if (reach)
         read->limits[condition->reach] = true;
+    read->fitted_asked = read->fitted_asked || !reach;
     read->apart = read->apart || condition->kind == CONDITION_BEYOND;
     read->inside = read->inside || condition->kind == CONDITION_INSIDE;
     if (condition->kind == CONDITION_IS)
         value_read(read, condition->field, condition->value);
     if (condition->kind == CONDITION_CUTS)
-        read->cuts = true;
+        read->cuts = read->cuts_asked = true;
 }
 
 /* ---- what the kind of boat decides ---- */
@@ -56,6 +59,8 @@ static void atom_read(struct reads *reads, const struct condition *condition)
 static enum truth trait_verdict(const struct reads *reads, enum trait trait)
 {
     const struct boat *boat = reads->boat;
+    if (trait == TRAIT_DSC)
+        return TRUTH_UNKNOWN;
     if (reads->procedure->per.value == PER_BOAT || boat->engine_space_count == 0)
         return boat_is(boat, trait, ZONE_NONE) ? TRUTH_YES : TRUTH_NO;
     bool first = boat_is(boat, trait, boat->engine_spaces[0]);
@@ -85,12 +90,27 @@ static enum truth verdict(const struct reads *reads, const struct condition *con
     return all;
 }
 
-static bool asks_trait(const struct condition *condition)
+static unsigned long traits_asked(const struct condition *condition)
 {
+    unsigned long asked = condition->kind == CONDITION_BOAT ? 1UL << condition->trait : 0;
     for (size_t i = 0; i < condition->child_count; i++)
-        if (asks_trait(condition->children[i]))
-            return true;
-    return condition->kind == CONDITION_BOAT;
+        asked |= traits_asked(condition->children[i]);
+    return asked;
+}
+
+struct trait_answers traits_read(const struct reads *reads, unsigned long traits,
+                                 enum zone_key space)
+{
+    struct trait_answers answers = {0, 0, 0};
+    for (unsigned trait = TRAIT_NONE + 1; trait < TRAIT_COUNT; trait++) {
+        enum truth truth = trait_verdict(reads, trait);
+        if ((traits & 1UL << trait) == 0)
+            continue;
+        answers.yes |= truth == TRUTH_YES ? 1UL << trait : 0;
+        answers.no |= truth == TRUTH_NO ? 1UL << trait : 0;
+        answers.of_space |= boat_is(reads->boat, trait, space) ? 1UL << trait : 0;
+    }
+    return answers;
 }
 
 /* What is left open of it on such a boat. */
@@ -98,18 +118,48 @@ static enum truth open_verdict(struct reads *reads, const struct condition *cond
 {
     if (condition == NULL)
         return TRUTH_YES;
-    reads->traits = reads->traits || asks_trait(condition);
+    reads->traits |= traits_asked(condition);
     return reads->boat == NULL ? TRUTH_UNKNOWN : verdict(reads, condition);
+}
+
+/* ---- groups ---- */
+
+enum { GROUP_FACTOR = 1000003 };
+
+/* A number of the list that the atom stands in, if all of it asks the same of other items; else
+ * one of the item alone. */
+static unsigned long list_number(const struct condition *list, const struct condition *atom)
+{
+    unsigned long number = (unsigned long)atom->kind * GROUP_FACTOR + (unsigned long)atom->reach;
+    bool uniform = list != NULL && list->kind != CONDITION_ALL && list->kind != CONDITION_SURELY &&
+                   (atom->kind == CONDITION_REACH || atom->kind == CONDITION_FITTED);
+    for (size_t i = 0; uniform && i < list->child_count; i++) {
+        const struct condition *child = list->children[i];
+        uniform = child->kind == atom->kind && child->reach == atom->reach;
+        number = number * GROUP_FACTOR + (unsigned long)child->item;
+    }
+    return uniform ? number : (unsigned long)atom->item * GROUP_FACTOR * GROUP_FACTOR;
+}
+
+static void condition_within(struct reads *reads, const struct condition *list,
+                             const struct condition *condition)
+{
+    if (open_verdict(reads, condition) != TRUTH_UNKNOWN)
+        return;
+    if (condition->item != ITEM_NONE) {
+        atom_read(reads, condition);
+        reads_item(reads, condition->item)->group += list_number(list, condition);
+    }
+    if (condition->kind == CONDITION_BOAT && condition->trait == TRAIT_DSC)
+        reads_item(reads, ITEM_vhf_dsc)->whole = true;
+    for (size_t i = 0; i < condition->child_count; i++)
+        condition_within(reads, condition, condition->children[i]);
 }
 
 void reads_condition(struct reads *reads, const struct condition *condition)
 {
-    if (condition == NULL || open_verdict(reads, condition) != TRUTH_UNKNOWN)
-        return;
-    if (condition->item != ITEM_NONE)
-        atom_read(reads, condition);
-    for (size_t i = 0; i < condition->child_count; i++)
-        reads_condition(reads, condition->children[i]);
+    if (condition != NULL)
+        condition_within(reads, NULL, condition);
 }
 
 /* ---- parts of a card ---- */
@@ -126,12 +176,14 @@ void reads_step(struct reads *reads, const struct procedure_step *step)
         return;
     reads_condition(reads, step->when);
     reads_uses(reads, &step->uses);
+    reads_uses(reads, &step->also);
     for (size_t i = 0; i < step->case_count; i++) {
         enum truth open = open_verdict(reads, step->cases[i].when);
         if (open == TRUTH_NO)
             continue;
         reads_condition(reads, step->cases[i].when);
         reads_uses(reads, &step->cases[i].uses);
+        reads_uses(reads, &step->cases[i].also);
         if (open == TRUTH_YES)
             return;
     }
@@ -152,7 +204,7 @@ void reads_panel(struct reads *reads)
     for (size_t i = 0; i < procedure->call_count; i++)
         reads_condition(reads, procedure->calls[i].when);
     for (size_t i = 0; i < sizeof radios / sizeof *radios; i++)
-        reads_item(reads, radios[i])->offered = true;
+        reads_item(reads, radios[i])->offered = reads_item(reads, radios[i])->whole = true;
     for (size_t i = 0; i < sizeof others / sizeof *others; i++)
         reads_item(reads, others[i])->limits[REACH_DECK] = true;
 }

@@ -11,8 +11,10 @@ enum { READS_MOST = 80, VALUES_MOST = 6 };
 /* An item, and how finely what is recorded of it must be told apart. */
 struct item_read {
     enum item_key item;
-    bool limits[REACH_BELOW];          /* how far one goes for it at most, as conditions ask */
+    bool limits[REACH_BELOW + 1];     /* how far one goes for it at most, as conditions ask */
     bool offered;                      /* the step works it: all places make a difference */
+    bool asked;                        /* by a condition */
+    bool whole;                        /* to what else is said too */
     bool beside_vapour;                /* whether it lies in a locker with vapour */
     bool apart;                        /* one piece within reach, another beyond */
     bool inside;                       /* whether it is in the space that burns */
@@ -20,6 +22,11 @@ struct item_read {
     const char *values[VALUES_MOST];   /* those that are asked for */
     size_t value_count;
     bool cuts;                         /* what it takes the current of */
+    /* Items that are asked for in the same lists and no other way: what is so of one and not of
+     * the rest is all that a list can tell. 0: of no group. */
+    unsigned long group;
+    bool fitted_asked;                 /* whether she has it, wherever it is */
+    bool field_asked, cuts_asked;      /* by a condition, not by the table of hazards alone */
 };
 
 /* What is read on a boat of that kind: what her engines, gas and rooms decide is not. */
@@ -28,7 +35,7 @@ struct reads {
     const struct procedure *procedure;
     struct item_read items[READS_MOST];
     size_t count;
-    bool traits;                       /* what she is decides something */
+    unsigned long traits;              /* a bit each of what she is that decides something */
 };
 
 /* All that a step hangs on; words of which one is taken; who calls, and the call. */
@@ -39,6 +46,11 @@ void reads_panel(struct reads *reads);
 /* All of them, and when the card is hers. */
 void reads_procedure(struct reads *reads, const struct procedure *procedure);
 void reads_condition(struct reads *reads, const struct condition *condition);
+
+/* What she is, as far as one of the traits that are read asks, of the boat and of that space. */
+struct trait_answers { unsigned long yes, no, of_space; };
+struct trait_answers traits_read(const struct reads *reads, unsigned long traits,
+                                 enum zone_key space);
 
 struct item_read *reads_item(struct reads *reads, enum item_key item);
 

@@ -10,8 +10,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#define STATE_ARENA ((size_t)64 * 1024 * 1024)
-
 static const enum where grounds[] = {ON_OPEN_DECK, AT_COMPANIONWAY, BELOW_DECK, INSIDE_SPACE,
                                      NOT_FITTED};
 enum { PRODUCT_ON_ALL_GROUNDS = 400, GROUND_COUNT = sizeof grounds / sizeof *grounds };
@@ -27,47 +25,6 @@ size_t case_number(const struct house *house, const struct step_case *step_case)
                     return number;
     }
     return number;
-}
-
-/* ---- the procedures of a chain ---- */
-
-static bool said_leads(const struct said_list *list, const char *key)
-{
-    for (size_t i = 0; i < list->count; i++)
-        if (text_equal(list->items[i].card.text, key))
-            return true;
-    return false;
-}
-
-static bool leads_directly(const struct procedure *from, const struct procedure *to)
-{
-    const char *key = to->key.text;
-    for (size_t i = 0; i < from->lead_count; i++)
-        if (text_equal(from->leads[i].text, key))
-            return true;
-    return said_leads(&from->decision.yes, key) || said_leads(&from->decision.no, key);
-}
-
-struct procedure_set chain_set(const struct house *house, const struct procedure *procedure,
-                               struct arena *arena)
-{
-    size_t count = house->procedures.count, chosen = 0;
-    const struct procedure *const *rows = house->procedures.rows;
-    const struct procedure **out = arena_array(arena, count, sizeof *out);
-    bool *in = arena_array(arena, count, sizeof *in);
-    for (size_t i = 0; i < count; i++)
-        in[i] = rows[i] == procedure;
-    for (bool more = true; more;) {
-        more = false;
-        for (size_t i = 0; i < count; i++)
-            for (size_t k = 0; k < count; k++)
-                if (in[i] && !in[k] && leads_directly(rows[i], rows[k]))
-                    in[k] = more = true;
-    }
-    for (size_t i = 0; i < count; i++)
-        if (in[i])
-            out[chosen++] = rows[i];
-    return (struct procedure_set){out, chosen};
 }
 
 /* ---- one state ---- */
@@ -169,25 +126,6 @@ static struct compose_input state_input(const struct state *state, const struct 
                                   .words = state->house->words, .today = {2026, 11, 25}};
 }
 
-/* What the prover writes itself must be sound. */
-static const struct boat *boat_made(const char *text, struct arena *arena,
-                                    struct problems *problems)
-{
-    const struct source *source = source_from(arena, "boat.yaml", text, strlen(text));
-    bool sound = false;
-    const struct boat *boat = boat_read(source, "boat", arena, problems, &sound);
-    if (boat != NULL && sound)
-        return boat;
-    struct text_builder out = text_builder_in(arena);
-    size_t count;
-    const struct problem *list = problems_sorted(problems, &count);
-    for (size_t i = 0; i < count; i++)
-        if (list[i].severity >= SEVERITY_ERROR)
-            problem_print(&list[i], &out);
-    fprintf(stderr, "%s%s", out.at, text);
-    exit(2);
-}
-
 static const struct boat *state_boat(const struct state *state, struct arena *arena,
                                      struct problems *problems)
 {
@@ -280,10 +218,91 @@ static bool state_next(const struct forms *forms, size_t *at, size_t count)
     return false;
 }
 
+/* How many of a group are elsewhere than that one. */
+static size_t strangers(const struct forms *forms, const size_t *at, size_t count, size_t one)
+{
+    size_t found = 0;
+    for (size_t i = 0; i < count; i++)
+        found += forms[i].group == forms[one].group &&
+                         forms[i].at[at[i]].where != forms[one].at[at[one]].where ? 1 : 0;
+    return found;
+}
+
+/* Of a group at most one is elsewhere than all others. */
+static bool groups_count(const struct forms *forms, const size_t *at, size_t count)
+{
+    for (size_t i = 0; i < count; i++) {
+        bool alike = false;
+        if (forms[i].group == 0 || (i > 0 && forms[i - 1].group == forms[i].group))
+            continue;
+        for (size_t k = i; k < count && !alike; k++)
+            alike = forms[k].group == forms[i].group && strangers(forms, at, count, k) <= 1;
+        if (!alike)
+            return false;
+    }
+    return true;
+}
+
+/* How many other than those two are elsewhere than the second. */
+static size_t others_apart(const struct forms *forms, const size_t *at, size_t count,
+                           size_t one, size_t like)
+{
+    size_t found = 0;
+    for (size_t i = 0; i < count; i++)
+        found += i != one && forms[i].at[at[i]].where != forms[like].at[at[like]].where ? 1 : 0;
+    return found;
+}
+
+/* Beside the one, all but one at most are at the same kind of place. */
+static bool others_count(const struct forms *forms, const size_t *at, size_t count, size_t one)
+{
+    for (size_t i = 0; i < count; i++)
+        if (i != one && others_apart(forms, at, count, one, i) <= 1)
+            return true;
+    return count <= 1;
+}
+
+static size_t coarse_product(const struct forms *forms, size_t count)
+{
+    size_t product = 1;
+    for (size_t i = 0; i < count; i++) {
+        size_t coarse = 0;
+        for (size_t k = 0; k < forms[i].count; k++)
+            coarse += forms[i].at[k].fine ? 0 : 1;
+        product *= coarse;
+    }
+    return product;
+}
+
+/* Forms that no condition tells apart change one row of a card and no other: no two of them
+ * need to meet; and where much else varies, each meets the plain ones of it. */
+static bool state_counts(const struct forms *forms, const size_t *at, size_t count)
+{
+    size_t fine = 0, one = 0;
+    for (size_t i = 0; i < count; i++)
+        if (forms[i].at[at[i]].fine)
+            fine++, one = i;
+    if (fine > 1 || !groups_count(forms, at, count))
+        return false;
+    return fine == 0 || coarse_product(forms, count) <= PRODUCT_ON_ALL_GROUNDS ||
+           others_count(forms, at, count, one);
+}
+
+size_t product_of(const struct forms *forms, size_t count)
+{
+    size_t at[READS_MOST] = {0}, product = 0;
+    do
+        product += state_counts(forms, at, count) ? 1 : 0;
+    while (state_next(forms, at, count));
+    return product;
+}
+
 static void product_prove(struct state *state, const struct forms *forms)
 {
     size_t at[READS_MOST] = {0};
     do {
+        if (!state_counts(forms, at, state->varied))
+            continue;
         for (size_t i = 0; i < state->varied; i++)
             state->forms[i] = forms[i].at[at[i]];
         state_prove(state);
@@ -292,43 +311,9 @@ static void product_prove(struct state *state, const struct forms *forms)
 
 /* ---- a part of a card ---- */
 
-const struct boat *hull_boat(const struct hull_kind *hull, struct arena *arena)
-{
-    return boat_made(boat_written(hull, NULL, 0, arena), arena, problems_new(arena));
-}
-
-const struct reads *unit_reads(const struct unit *unit, const struct boat *boat,
-                               struct arena *arena)
-{
-    struct reads *reads = arena_alloc(arena, sizeof *reads);
-    memset(reads, 0, sizeof *reads);
-    reads->boat = boat;
-    reads->procedure = unit->procedure;
-    reads_condition(reads, unit->procedure->when);
-    reads->traits = false;
-    if (unit->step != NULL)
-        reads_step(reads, unit->step);
-    else if (text_equal(unit->name, "decision")) {
-        reads_said(reads, &unit->procedure->decision.yes);
-        reads_said(reads, &unit->procedure->decision.no);
-    } else
-        reads_panel(reads);
-    return reads;
-}
-
 size_t grounds_of(const struct forms *varied, size_t count)
 {
-    size_t product = 1;
-    for (size_t i = 0; i < count; i++)
-        product *= varied[i].count;
-    return product > PRODUCT_ON_ALL_GROUNDS ? 1 : GROUND_COUNT;
-}
-
-/* What does not hang on what she is, is tried on one with one engine and on one with two. */
-size_t hulls_of(const struct unit *unit, struct arena *arena)
-{
-    const struct reads *reads = unit_reads(unit, hull_boat(&hull_kinds[0], arena), arena);
-    return reads->traits ? hull_kind_count : 2;
+    return product_of(varied, count) > PRODUCT_ON_ALL_GROUNDS ? 1 : GROUND_COUNT;
 }
 
 static void hull_prove(struct state *state, const struct reads *ground)
@@ -355,7 +340,9 @@ void unit_prove(const struct house *house, const struct unit *unit, struct tally
     struct state state = {.house = house, .unit = unit, .set = &set, .tally = tally,
                           .forms = arena_array(arena, READS_MOST, sizeof *state.forms)};
     const struct reads *ground = ground_reads(&set, arena);
-    for (size_t h = 0; h < hulls_of(unit, arena); h++) {
+    for (size_t h = 0; h < hull_kind_count; h++) {
+        if (!hull_is_tried(unit, h))
+            continue;
         state.hull = &hull_kinds[h];
         hull_prove(&state, ground);
     }

@@ -6,6 +6,8 @@
 #include "forms.h"
 #include "prove.h"
 
+#define STATE_ARENA ((size_t)64 * 1024 * 1024)
+
 /* What every state is composed with. */
 struct house {
     const struct authorities *authorities;
@@ -28,9 +30,14 @@ struct unit {
 /* The hulls that parts are tried on, and what the unit reads on one. */
 const struct reads *unit_reads(const struct unit *unit, const struct boat *boat,
                                struct arena *arena);
+const struct boat *boat_made(const char *text, struct arena *arena, struct problems *problems);
 const struct boat *hull_boat(const struct hull_kind *hull, struct arena *arena);
 
-size_t hulls_of(const struct unit *unit, struct arena *arena);
+/* Is the unit tried on that kind of boat, or is an earlier one like it? */
+bool hull_is_tried(const struct unit *unit, size_t hull);
+
+/* How many states there are of them. */
+size_t product_of(const struct forms *forms, size_t count);
 
 /* On how many grounds a product of these is tried: a large one on the first alone. */
 size_t grounds_of(const struct forms *varied, size_t count);
