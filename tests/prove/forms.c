@@ -82,17 +82,30 @@ static void form_add(struct forms *forms, struct form form, struct arena *arena)
     forms->at[forms->count++] = form;
 }
 
-static void cuts_add(struct forms *forms, bool cuts_asked, struct form form,
+struct cuts_form { const char *facts; bool worst, radio, pump; };
+
+/* Is what it cuts asked for by a condition? What is not recorded stands for the worse. */
+static bool cuts_are_asked(const struct item_read *read, const struct cuts_form *cuts)
+{
+    bool asked = read->cuts_radio || read->cuts_pump;
+    if (cuts->worst)
+        return true;
+    return asked && (!cuts->radio || read->cuts_radio) && (!cuts->pump || read->cuts_pump);
+}
+
+static void cuts_add(struct forms *forms, const struct item_read *read, struct form form,
                      struct arena *arena)
 {
-    static const char *const cuts[] = {
-        "", ", cuts: []", ", cuts: [vhf_dsc]", ", cuts: [bilge_pump_electric]",
-        ", cuts: [vhf_dsc, bilge_pump_electric]"};
+    static const struct cuts_form cuts[] = {
+        {"", true, false, false}, {", cuts: []", false, false, false},
+        {", cuts: [vhf_dsc]", false, true, false},
+        {", cuts: [bilge_pump_electric]", false, false, true},
+        {", cuts: [vhf_dsc, bilge_pump_electric]", false, true, true}};
     const char *facts = form.facts;
     bool fine = form.fine;
     for (size_t i = 0; i < sizeof cuts / sizeof *cuts; i++) {
-        form.facts = text_format(arena, "%s%s", facts, cuts[i]);
-        form.fine = fine || (!cuts_asked && i > 0);
+        form.facts = text_format(arena, "%s%s", facts, cuts[i].facts);
+        form.fine = fine || !cuts_are_asked(read, &cuts[i]);
         form_add(forms, form, arena);
     }
 }
@@ -113,7 +126,7 @@ static void cuts_or_add(struct forms *forms, const struct item_read *read, struc
                         struct arena *arena)
 {
     if (read->cuts)
-        cuts_add(forms, read->cuts_asked, form, arena);
+        cuts_add(forms, read, form, arena);
     else
         form_add(forms, form, arena);
 }

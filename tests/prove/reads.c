@@ -50,8 +50,11 @@ static void atom_read(struct reads *reads, const struct condition *condition)
     read->inside = read->inside || condition->kind == CONDITION_INSIDE;
     if (condition->kind == CONDITION_IS)
         value_read(read, condition->field, condition->value);
-    if (condition->kind == CONDITION_CUTS)
-        read->cuts = read->cuts_asked = true;
+    if (condition->kind != CONDITION_CUTS)
+        return;
+    read->cuts = true;
+    read->cuts_radio = read->cuts_radio || condition->other == ITEM_vhf_dsc;
+    read->cuts_pump = read->cuts_pump || condition->other != ITEM_vhf_dsc;
 }
 
 /* ---- what the kind of boat decides ---- */

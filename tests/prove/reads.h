@@ -26,7 +26,8 @@ struct item_read {
      * the rest is all that a list can tell. 0: of no group. */
     unsigned long group;
     bool fitted_asked;                 /* whether she has it, wherever it is */
-    bool field_asked, cuts_asked;      /* by a condition, not by the table of hazards alone */
+    bool field_asked;                  /* by a condition, not by the table of hazards alone */
+    bool cuts_radio, cuts_pump;        /* whether it cuts these is asked so */
 };
 
 /* What is read on a boat of that kind: what her engines, gas and rooms decide is not. */
@@ -36,6 +37,7 @@ struct reads {
     struct item_read items[READS_MOST];
     size_t count;
     unsigned long traits;              /* a bit each of what she is that decides something */
+    unsigned long of_card;             /* the same of whether the card is hers */
 };
 
 /* All that a step hangs on; words of which one is taken; who calls, and the call. */

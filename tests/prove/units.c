@@ -84,6 +84,7 @@ const struct reads *unit_reads(const struct unit *unit, const struct boat *boat,
     reads->boat = boat;
     reads->procedure = unit->procedure;
     reads_condition(reads, unit->procedure->when);
+    reads->of_card = reads->traits;
     reads->traits = 0;
     if (unit->step != NULL)
         reads_step(reads, unit->step);
@@ -120,10 +121,11 @@ static bool hulls_alike(const struct unit *unit, unsigned long traits, size_t on
 bool hull_is_tried(const struct unit *unit, size_t hull)
 {
     struct arena *arena = arena_new(STATE_ARENA);
-    unsigned long traits = unit_reads(unit, NULL, arena)->traits;
+    const struct reads *reads = unit_reads(unit, NULL, arena);
+    unsigned long traits = reads->traits, asked = traits | reads->of_card;
     bool tried = traits != 0 || hull < 2;
     arena_free(arena);
     for (size_t i = 0; i < hull && tried; i++)
-        tried = traits == 0 || !hulls_alike(unit, traits, i, hull);
+        tried = traits == 0 || !hulls_alike(unit, asked, i, hull);
     return tried;
 }
