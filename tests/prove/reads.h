@@ -6,7 +6,7 @@
 #include "judging.h"
 #include "procedure.h"
 
-enum { READS_MOST = 80, VALUES_MOST = 6 };
+enum { READS_MOST = 80, VALUES_MOST = 16 };
 
 /* An item, and how finely what is recorded of it must be told apart. */
 struct item_read {

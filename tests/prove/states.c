@@ -12,7 +12,7 @@
 
 static const enum where grounds[] = {ON_OPEN_DECK, AT_COMPANIONWAY, BELOW_DECK, INSIDE_SPACE,
                                      NOT_FITTED};
-enum { PRODUCT_ON_ALL_GROUNDS = 400, GROUND_COUNT = sizeof grounds / sizeof *grounds };
+enum { PRODUCT_ON_ALL_GROUNDS = 400, PRODUCT_AS_A_WHOLE = 4000, GROUND_COUNT = sizeof grounds / sizeof *grounds };
 
 size_t case_number(const struct house *house, const struct step_case *step_case)
 {
@@ -274,34 +274,59 @@ static size_t coarse_product(const struct forms *forms, size_t count)
     return product;
 }
 
+/* The first form at that kind of place. */
+static bool is_plain(const struct forms *forms, size_t at, enum where where)
+{
+    size_t first = 0;
+    while (first < forms->count && forms->at[first].where != where)
+        first++;
+    return first == at;
+}
+
+/* All but two are plain at the same kind of place. */
+static bool pairs_count(const struct forms *forms, const size_t *at, size_t count)
+{
+    for (enum where where = NOT_RECORDED; where < WHERE_COUNT; where++) {
+        size_t apart = 0;
+        for (size_t i = 0; i < count && apart <= 2; i++)
+            apart += is_plain(&forms[i], at[i], where) ? 0 : 1;
+        if (apart <= 2)
+            return true;
+    }
+    return false;
+}
+
 /* Forms that no condition tells apart change one row of a card and no other: no two of them
- * need to meet; and where much else varies, each meets the plain ones of it. */
-static bool state_counts(const struct forms *forms, const size_t *at, size_t count)
+ * need to meet; and where much else varies, each meets the plain ones of it. Of a product that
+ * is too large as a whole any two items meet in all ways. */
+static bool state_counts(const struct forms *forms, const size_t *at, size_t count,
+                         size_t coarse)
 {
     size_t fine = 0, one = 0;
     for (size_t i = 0; i < count; i++)
         if (forms[i].at[at[i]].fine)
             fine++, one = i;
-    if (fine > 1 || !groups_count(forms, at, count))
+    if (fine > 1 || (coarse > PRODUCT_AS_A_WHOLE && !pairs_count(forms, at, count)))
         return false;
-    return fine == 0 || coarse_product(forms, count) <= PRODUCT_ON_ALL_GROUNDS ||
-           others_count(forms, at, count, one);
+    return groups_count(forms, at, count) &&
+           (fine == 0 || coarse <= PRODUCT_ON_ALL_GROUNDS ||
+            others_count(forms, at, count, one));
 }
 
 size_t product_of(const struct forms *forms, size_t count)
 {
-    size_t at[READS_MOST] = {0}, product = 0;
+    size_t at[READS_MOST] = {0}, product = 0, coarse = coarse_product(forms, count);
     do
-        product += state_counts(forms, at, count) ? 1 : 0;
+        product += state_counts(forms, at, count, coarse) ? 1 : 0;
     while (state_next(forms, at, count));
     return product;
 }
 
 static void product_prove(struct state *state, const struct forms *forms)
 {
-    size_t at[READS_MOST] = {0};
+    size_t at[READS_MOST] = {0}, coarse = coarse_product(forms, state->varied);
     do {
-        if (!state_counts(forms, at, state->varied))
+        if (!state_counts(forms, at, state->varied, coarse))
             continue;
         for (size_t i = 0; i < state->varied; i++)
             state->forms[i] = forms[i].at[at[i]];

@@ -166,11 +166,83 @@ static void what_a_row_allows_is_right(void **state)
     }
 }
 
+/* ---- chains ---- */
+
+#define LEADS_ON "decision: {after: first, yes: {card: second}, no: {}, practice: yes}\n"
+#define LEADS_TEXT "decision: {ask: \"hot?\", yes: Go on., no: Stay.}\n"
+#define FIRST_STEPS \
+    "steps:\n  - {id: first, practice: yes, does: [all_out, count, call, jackets]}\n"
+#define FIRST_TEXT "steps:\n  first: {act: \"**DO** this.\"}\n"
+
+/* The failures of a card that leads to another, whose one step does `does`. */
+static struct hazard_failures chain_failures(const char *first_logic, const char *first_texts,
+                                             const char *does)
+{
+    const struct forbids all = forbids_all();
+    const char *const texts[] = {
+        case_procedure_text(&test, "first", 41, first_logic, first_texts),
+        case_procedure_text(&test, "second", 42,
+                            text_format(test.arena, "steps:\n  - {id: go, practice: yes, "
+                                                    "does: %s}\n", does),
+                            "steps:\n  go: {act: \"**DO** that.\"}\n"), NULL};
+    case_procedures(&test, texts);
+    const struct sheet_set *set = case_compose(&test, false);
+    if (set->held > 0)
+        fail_msg("held: %s", case_problems_text(&test));
+    struct compose_input input = case_input(&test, false);
+    return hazards_prove(&input, set, &all, NULL, test.arena);
+}
+
+static void a_chain_keeps_its_hazards(void **state)
+{
+    (void)state;
+    boat_bare();
+    const struct hazard_failures found = chain_failures(
+        "hazards: vapour\n" FIRST_STEPS LEADS_ON, FIRST_TEXT LEADS_TEXT, "spark");
+    assert_int_equal(found.count, 1);
+    assert_string_equal(found.rows[0].rule, "R4");
+    assert_non_null(strstr(found.rows[0].chain, "41 "));
+    assert_non_null(strstr(found.rows[0].chain, " > 42 "));
+    assert_string_equal(found.rows[0].from->procedure_key, "first");
+    assert_string_equal(found.rows[0].sheet->procedure_key, "second");
+}
+
+static void an_answer_can_rule_a_hazard_out(void **state)
+{
+    (void)state;
+    boat_bare();
+    const struct hazard_failures found = chain_failures(
+        "hazards: fuel_mist\n"
+        "steps:\n  - {id: first, practice: yes}\n"
+        "  - {id: then, practice: yes, does: open_space}\n"
+        "decision: {after: first, yes: {card: second}, no: {over: fuel_mist}, practice: yes}\n",
+        "steps:\n  first: {act: \"**DO** this.\"}\n  then: {act: \"**DO** more.\"}\n" LEADS_TEXT,
+        "count");
+    assert_int_equal(found.count, 0);
+}
+
+static void a_never_holds_on_the_cards_that_follow(void **state)
+{
+    static const char never[] = "never: [{id: lid, forbids: [open_space], sources: [S1]}]\n";
+    static const char text[] = "never: {lid: open the lid.}\n";
+    (void)state;
+    boat_bare();
+    const struct hazard_failures found = chain_failures(
+        text_format(test.arena, "%s%s%s", FIRST_STEPS, LEADS_ON, never),
+        text_format(test.arena, "%s%s%s", FIRST_TEXT, LEADS_TEXT, text), "open_space");
+    assert_int_equal(found.count, 1);
+    assert_string_equal(found.rows[0].rule, "R15");
+    assert_non_null(strstr(found.rows[0].what, "open the lid"));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(each_row_stops_what_no_other_stops),
         cmocka_unit_test(what_a_row_allows_is_right),
+        cmocka_unit_test(a_chain_keeps_its_hazards),
+        cmocka_unit_test(an_answer_can_rule_a_hazard_out),
+        cmocka_unit_test(a_never_holds_on_the_cards_that_follow),
     };
     return cmocka_run_group_tests_name("hazards", tests, set_up, tear_down);
 }
