@@ -12,7 +12,10 @@
 
 static const enum where grounds[] = {ON_OPEN_DECK, AT_COMPANIONWAY, BELOW_DECK, INSIDE_SPACE,
                                      NOT_FITTED};
-enum { PRODUCT_ON_ALL_GROUNDS = 400, PRODUCT_AS_A_WHOLE = 4000, GROUND_COUNT = sizeof grounds / sizeof *grounds };
+enum {
+    PRODUCT_ON_ALL_GROUNDS = 400, PRODUCT_AS_A_WHOLE = 4000,
+    GROUND_COUNT = sizeof grounds / sizeof *grounds
+};
 
 size_t case_number(const struct house *house, const struct step_case *step_case)
 {
