@@ -72,9 +72,19 @@ static void act_add(void *context, enum act act)
     event_add(adding->visit, adding->event);
 }
 
+/* Who leaves by it is below already: its line says so. */
+static bool is_way_out(const struct event *event)
+{
+    enum item_key item = event->gear->item.value;
+    return (event->guards & FLAG(GUARD_WAY_OUT)) != 0 &&
+           (item == ITEM_hatch || item == ITEM_escape_hatch);
+}
+
 static void reach_add(struct gear_events *adding)
 {
     const struct equipment *gear = adding->event.gear;
+    if (is_way_out(&adding->event))
+        return;
     enum reach reach = reach_here(adding->visit->composing, gear);
     if (reach >= REACH_COMPANIONWAY)
         act_add(adding, ACT_REACH_IN);

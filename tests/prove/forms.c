@@ -44,6 +44,11 @@ const struct hull_kind hull_kinds[] = {
     {"open sailing boat, outboard, gas",
      BOAT("monohull, rig: sail", "rooms: []")
      "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}},
+    {"sailing monohull, outboard, gas",
+     BOAT("monohull, rig: sail", ROOMS)
+     "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}},
+    {"sailing monohull, no engine, gas",
+     BOAT("monohull, rig: sail", ROOMS) "engines: []\n" GAS, {NULL}},
     {"sailing trimaran, no engine, gas",
      BOAT("trimaran, rig: sail", ROOMS) "engines: []\n" GAS, {NULL}},
     {"motor boat, electric drive, gas",
@@ -111,15 +116,17 @@ static void cuts_add(struct forms *forms, const struct item_read *read, struct f
 }
 
 /* Another value than those that are asked for. */
-static const char *other_value(const struct item_read *read)
+static const char *other_value(const struct field_read *field)
 {
     static const struct { enum gear_field field; const char *value; } others[] = {
         {GEAR_stop, "electric"}, {GEAR_fed_by, "battery"}, {GEAR_agent, "water_mist"},
-        {GEAR_automatic, "no"}, {GEAR_fits_port, "no"}, {GEAR_space, "~"}};
+        {GEAR_space, "~"}};
     for (size_t i = 0; i < sizeof others / sizeof *others; i++)
-        if (others[i].field == read->field)
+        if (others[i].field == field->field)
             return others[i].value;
-    return NULL;
+    if (text_equal(field->values[0], "yes"))
+        return "no";
+    return text_equal(field->values[0], "no") ? "yes" : NULL;
 }
 
 static void cuts_or_add(struct forms *forms, const struct item_read *read, struct form form,
@@ -131,27 +138,31 @@ static void cuts_or_add(struct forms *forms, const struct item_read *read, struc
         form_add(forms, form, arena);
 }
 
-static void values_add(struct forms *forms, const struct item_read *read, struct form form,
-                       struct arena *arena)
+/* Each value of the field with all of those behind it. */
+static void values_add(struct forms *forms, const struct item_read *read, size_t index,
+                       struct form form, struct arena *arena)
 {
-    const char *other = other_value(read), *key = gear_field_word(read->field), *facts = form.facts;
-    if (read->field == GEAR_FIELD_NONE || read->field == GEAR_zone) {
+    const struct field_read *field = &read->fields[index];
+    const char *facts = form.facts;
+    if (index == read->field_count) {
         cuts_or_add(forms, read, form, arena);
         return;
     }
-    for (size_t i = 0; i < read->value_count; i++) {
-        form.facts = text_format(arena, "%s, %s: %s", facts, key,
-                                 read->field == GEAR_space ? "@" : read->values[i]);
-        cuts_or_add(forms, read, form, arena);
-        form.fine = form.fine || !read->field_asked;
+    if (field->field == GEAR_zone) {
+        values_add(forms, read, index + 1, form, arena);
+        return;
     }
-    if (other != NULL) {
-        form.facts = text_format(arena, "%s, %s: %s", facts, key, other);
-        cuts_or_add(forms, read, form, arena);
+    const char *other = other_value(field), *key = gear_field_word(field->field);
+    for (size_t i = 0; i < field->value_count + (other != NULL ? 1 : 0); i++) {
+        const char *value = i < field->value_count ? field->values[i] : other;
+        bool space = field->field == GEAR_space && i < field->value_count;
+        form.facts = text_format(arena, "%s, %s: %s", facts, key, space ? "@" : value);
+        values_add(forms, read, index + 1, form, arena);
+        form.fine = form.fine || !field->asked;
     }
     form.facts = facts;
     form.known = false;
-    cuts_or_add(forms, read, form, arena);
+    values_add(forms, read, index + 1, form, arena);
 }
 
 /* Where gear is asked to be inside, that it is not must be said. */
@@ -164,12 +175,12 @@ static void inside_add(struct forms *forms, const struct item_read *read, struct
     if (form.where <= NOT_FITTED)
         form_add(forms, form, arena);
     else
-        values_add(forms, read, form, arena);
+        values_add(forms, read, 0, form, arena);
     if (form.facts[0] == '\0')
         return;
     form.facts = "";
     form.known = false;
-    values_add(forms, read, form, arena);
+    values_add(forms, read, 0, form, arena);
 }
 
 static bool asks_reach(const struct item_read *read)
@@ -195,7 +206,7 @@ static bool is_told_apart(const struct item_read *read, enum where where)
     case BELOW_DECK:
         return read->whole || asks_reach(read);
     case INSIDE_SPACE:
-        return read->whole || read->inside || read->field == GEAR_zone ||
+        return read->whole || read->inside || field_of(read, GEAR_zone) != NULL ||
                read->limits[REACH_BELOW];
     case IN_GAS_LOCKER:
         return false;
@@ -235,7 +246,7 @@ static bool is_tried(const struct item_read *read, enum where where)
 
 struct forms forms_of(const struct item_read *read, struct arena *arena)
 {
-    bool placed = read->field == GEAR_FIELD_NONE && !read->cuts && !read->inside && !read->whole;
+    bool placed = read->field_count == 0 && !read->cuts && !read->inside && !read->whole;
     struct forms forms = {.group = placed ? read->group : 0};
     for (enum where where = NOT_RECORDED; where < WHERE_COUNT; where++)
         if (is_tried(read, where))

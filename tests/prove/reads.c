@@ -7,6 +7,34 @@
 #include "promise.h"
 #include "text.h"
 
+const struct field_read *field_of(const struct item_read *read, enum gear_field field)
+{
+    for (size_t i = 0; i < read->field_count; i++)
+        if (read->fields[i].field == field)
+            return &read->fields[i];
+    return NULL;
+}
+
+static struct field_read *field_read_of(struct item_read *read, enum gear_field field)
+{
+    for (size_t i = 0; i < read->field_count; i++)
+        if (read->fields[i].field == field)
+            return &read->fields[i];
+    promise(read->field_count < FIELDS_MOST);
+    read->fields[read->field_count] = (struct field_read){.field = field};
+    return &read->fields[read->field_count++];
+}
+
+static void value_read(struct item_read *read, enum gear_field field, const char *value)
+{
+    struct field_read *values = field_read_of(read, field);
+    for (size_t i = 0; i < values->value_count; i++)
+        if (text_equal(values->values[i], value))
+            return;
+    promise(values->value_count < VALUES_MOST);
+    values->values[values->value_count++] = value;
+}
+
 struct item_read *reads_item(struct reads *reads, enum item_key item)
 {
     for (size_t i = 0; i < reads->count; i++)
@@ -18,24 +46,13 @@ struct item_read *reads_item(struct reads *reads, enum item_key item)
         .item = item,
         .beside_vapour = reads->procedure != NULL && reads->procedure->vapour_from.count > 0};
     if (item == ITEM_engine_stop)
-        read->field = GEAR_stop, read->values[read->value_count++] = "mechanical";
+        value_read(read, GEAR_stop, "mechanical");
     if (item == ITEM_bilge_pump_electric)
-        read->field = GEAR_fed_by, read->values[read->value_count++] = "mains";
+        value_read(read, GEAR_fed_by, "mains");
     if (item == ITEM_fire_extinguisher)
-        read->field = GEAR_agent, read->values[read->value_count++] = "powder";
+        value_read(read, GEAR_agent, "powder");
     read->cuts = item == ITEM_battery_isolator_engine || item == ITEM_battery_isolator_service;
     return read;
-}
-
-static void value_read(struct item_read *read, enum gear_field field, const char *value)
-{
-    read->field_asked = true;
-    for (size_t i = 0; i < read->value_count; i++)
-        if (text_equal(read->values[i], value))
-            return;
-    promise(read->value_count < VALUES_MOST);
-    read->field = field;
-    read->values[read->value_count++] = value;
 }
 
 static void atom_read(struct reads *reads, const struct condition *condition)
@@ -48,8 +65,10 @@ static void atom_read(struct reads *reads, const struct condition *condition)
     read->fitted_asked = read->fitted_asked || !reach;
     read->apart = read->apart || condition->kind == CONDITION_BEYOND;
     read->inside = read->inside || condition->kind == CONDITION_INSIDE;
-    if (condition->kind == CONDITION_IS)
+    if (condition->kind == CONDITION_IS) {
         value_read(read, condition->field, condition->value);
+        field_read_of(read, condition->field)->asked = true;
+    }
     if (condition->kind != CONDITION_CUTS)
         return;
     read->cuts = true;

@@ -6,7 +6,15 @@
 #include "judging.h"
 #include "procedure.h"
 
-enum { READS_MOST = 80, VALUES_MOST = 16 };
+enum { READS_MOST = 80, VALUES_MOST = 16, FIELDS_MOST = 4 };
+
+/* A field whose value is asked for, and the values that are. */
+struct field_read {
+    enum gear_field field;
+    const char *values[VALUES_MOST];
+    size_t value_count;
+    bool asked;                        /* by a condition, not by the table of hazards alone */
+};
 
 /* An item, and how finely what is recorded of it must be told apart. */
 struct item_read {
@@ -18,15 +26,13 @@ struct item_read {
     bool beside_vapour;                /* whether it lies in a locker with vapour */
     bool apart;                        /* one piece within reach, another beyond */
     bool inside;                       /* whether it is in the space that burns */
-    enum gear_field field;             /* whose value is asked for; NONE: none is */
-    const char *values[VALUES_MOST];   /* those that are asked for */
-    size_t value_count;
+    struct field_read fields[FIELDS_MOST];
+    size_t field_count;
     bool cuts;                         /* what it takes the current of */
     /* Items that are asked for in the same lists and no other way: what is so of one and not of
      * the rest is all that a list can tell. 0: of no group. */
     unsigned long group;
     bool fitted_asked;                 /* whether she has it, wherever it is */
-    bool field_asked;                  /* by a condition, not by the table of hazards alone */
     bool cuts_radio, cuts_pump;        /* whether it cuts these is asked so */
 };
 
@@ -53,6 +59,9 @@ void reads_condition(struct reads *reads, const struct condition *condition);
 struct trait_answers { unsigned long yes, no, of_space; };
 struct trait_answers traits_read(const struct reads *reads, unsigned long traits,
                                  enum zone_key space);
+
+/* NULL: nothing asks for the field. */
+const struct field_read *field_of(const struct item_read *read, enum gear_field field);
 
 struct item_read *reads_item(struct reads *reads, enum item_key item);
 
