@@ -55,7 +55,7 @@
     X(vapour_engine, VAPOUR, START_ENGINE, "R4", NONE, NONE, NONE, NONE, \
       "an engine is started in vapour") \
     /* a gassing battery */ \
-    X(battery_shut, BATTERY_GAS, SHUT_SPACE, "R5", NONE, NONE, NONE, NONE, \
+    X(battery_shut, BATTERY_GAS, SHUT_SPACE, "R5", NOT_ITS_VENT, NONE, NONE, NONE, \
       "battery gas is shut in and explodes") \
     X(battery_open, BATTERY_GAS, OPEN_SPACE, "R5", NONE, NONE, NONE, NONE, \
       "the battery's lid or space is opened") \
