@@ -9,6 +9,7 @@
 #include "arena.h"
 #include "choices.h"
 #include "end_state.h"
+#include "hazard.h"
 #include "item_fields.h"
 #include "problem.h"
 #include "sheet_kinds.h"
@@ -138,6 +139,8 @@ struct step_case {
     struct text_value id, act, because, report;
     struct item_uses uses, also;
     struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
+    struct act_values does;         /* with those of its step */
+    struct guards guards;           /* the same */
     struct basis basis;
     struct place place;
 };
@@ -149,6 +152,8 @@ struct procedure_step {
     struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */
     struct list_value lethal;
     struct item_uses uses, also;  /* also: gear shown where it is recorded; see asked.h */
+    struct act_values does;         /* what its gear does not tell */
+    struct guards guards;
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;
@@ -171,6 +176,8 @@ struct said {
     struct text_value id;           /* NULL where there is only one */
     struct text_value say, card;
     struct basis basis;             /* of words for a berth or an anchorage */
+    struct hazard_values over;      /* of an exit: what that answer rules out for the steps that
+                                       follow the question */
     struct place place;
 };
 
@@ -191,6 +198,7 @@ struct decision {
 struct warning {
     struct text_value id, say;
     struct symbol_value symbol; /* of a never: the sign of a prohibition, or none */
+    struct act_values forbids;  /* of a never: what nobody does, on later cards either */
     const struct condition *when;
     struct basis basis;
     struct place place;
@@ -232,6 +240,13 @@ struct procedure_call {
 enum per { PER_BOAT, PER_LIST(CHOICE_NAME) PER_COUNT };
 struct per_value CHOICE_OF(enum per);
 
+/* What is so on the boats of its condition besides. */
+struct hazard_case {
+    struct hazard_values hazards;
+    const struct condition *when;
+    struct place place;
+};
+
 struct procedure {
     const struct source *source;
     struct text_value key, title, subject;
@@ -247,6 +262,9 @@ struct procedure {
     struct said_list berth, anchor; /* what to do there: the line under the signs */
     struct said_list call_when;     /* who calls when: the line under the title */
     struct text_value rows_below;   /* printed with each step that has gear below deck */
+    struct hazard_values hazards;   /* what is so when its card is taken up */
+    const struct hazard_case *hazard_cases;
+    size_t hazard_case_count;
     struct zone_value danger_in;    /* the zone that it is about, where it has no card a zone */
     struct item_values vapour_from; /* items whose lockers nobody reaches into for other gear */
     struct item_values despite_vapour;  /* items that are offered there all the same */

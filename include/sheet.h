@@ -366,6 +366,7 @@ struct sheet {
     const struct boat *boat;
     const struct procedure *procedure;
     bool held;                    /* something it needs is not recorded */
+    bool unsafe;                  /* it leads into its own hazard: in no draft either */
     struct place origin;
 };
 

@@ -29,7 +29,7 @@ static struct pen pen_for(const struct laying_set *set, const struct sheet *shee
 
 static bool is_laid(const struct laying_set *set, const struct sheet *sheet)
 {
-    return !sheet->held || set->input->draft;
+    return !sheet->unsafe && (!sheet->held || set->input->draft);
 }
 
 /* ---- one page ---- */

@@ -215,4 +215,5 @@ void procedure_check(const struct procedure_reading *reading)
     calling_check(reading);
     reports_check(reading);
     must_know_check(reading);
+    over_check(reading);
 }

@@ -34,6 +34,7 @@ const struct stray_key logic_keys[] = {
     {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC},  {"stripe", IN_LOGIC},
     {"number", IN_LOGIC},  {"kind", IN_LOGIC},     {"per", IN_LOGIC},     {"after", IN_LOGIC},
     {"card", IN_LOGIC},    {"signal", IN_LOGIC},   {"nature", IN_LOGIC},  {"say", IN_LOGIC},
+    {"hazards", IN_LOGIC}, {"does", IN_LOGIC},     {"guards", IN_LOGIC},  {"over", IN_LOGIC},
     {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {"report", IN_LOGIC},
     {NULL, NULL}};
 
@@ -68,6 +69,11 @@ static const struct field case_rows[] = {
              .about = "what kills here, if other: ids of texts"),
     CASE_KEY("report", step_case.report, FIELD_TEXT,
              .about = "what the radio messages add where it is taken, in English"),
+    CASE_KEY("does", step_case.does, FIELD_CHOICES, .choices = act_words,
+             .about = "what else its gear does not tell"),
+    CASE_KEY("guards", guards, FIELD_ENTRIES,
+             ENTRIES_OF(struct guard_said, .table = &guard_table),
+             .about = "more lines of its own"),
     CASE_KEY("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear, if other"),
     CASE_KEY("sources", step_case.basis.sources, FIELD_WORDS,
@@ -93,6 +99,11 @@ static const struct field step_rows[] = {
              .about = "its gear as a table"),
     STEP_KEY("lethal", step.lethal_ids, FIELD_LIST,
              .about = "what kills here, printed with it: up to two ids of texts"),
+    STEP_KEY("does", step.does, FIELD_CHOICES, .choices = act_words,
+             .about = "what people do by it, as far as its gear does not tell"),
+    STEP_KEY("guards", guards, FIELD_ENTRIES,
+             ENTRIES_OF(struct guard_said, .table = &guard_table),
+             .about = "which of its lines makes it harmless"),
     STEP_KEY("within", step.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear; what is farther is not offered"),
     STEP_KEY("cases", cases, FIELD_ENTRIES,
@@ -119,6 +130,8 @@ static const struct field call_when_rows[] = {SAID_ID, SAID_WHEN};
 static const struct field exit_rows[] = {
     SAID_ID, SAID_WHEN,
     SAID_KEY("card", said.card, FIELD_TEXT, .about = "the procedure whose card is gone on with"),
+    SAID_KEY("over", said.over, FIELD_CHOICES, .choices = hazard_words,
+             .about = "hazards that this answer rules out for the steps after it"),
 };
 static const struct field place_line_rows[] = {
     SAID_ID, SAID_WHEN,
@@ -164,6 +177,8 @@ static const struct field never_rows[] = {
     WARNING_ID,
     WARNING_KEY("symbol", warning.symbol, FIELD_CHOICE, .choices = symbol_keys,
                 .about = "its sign, of a prohibition"),
+    WARNING_KEY("forbids", warning.forbids, FIELD_CHOICES, .choices = act_words,
+                .about = "what it forbids, on cards that exits lead to as well"),
     WARNING_REST,
 };
 static const struct field caution_rows[] = {WARNING_ID, WARNING_REST};
@@ -220,6 +235,11 @@ static const struct field logic_rows[] = {
               .about = "what people do who lie at anchor: the same"),
     LOGIC_KEY("call_when", call_when, FIELD_ENTRIES, ONE_OR_MANY(call_when_table),
               .about = "who calls when: {}, or a list of cases"),
+    LOGIC_KEY("hazards", procedure.hazards, FIELD_CHOICES, .choices = hazard_words,
+              .about = "what kills while the card is followed; its exits hand it on"),
+    LOGIC_KEY("hazards_if", hazards_if, FIELD_ENTRIES,
+              ENTRIES_OF(struct hazard_entry, .table = &hazard_case_table),
+              .about = "the same, of some boats alone"),
     LOGIC_KEY("danger_in", procedure.danger_in, FIELD_CHOICE, .choices = zone_key_list,
               .about = "the zone where it burns or leaks: hatched on the plan"),
     LOGIC_KEY("vapour_from", procedure.vapour_from, FIELD_CHOICES, .choices = item_key_list,

@@ -209,6 +209,7 @@ static void logic_read(struct procedure_reading *reading, const struct yaml_node
         procedure->kind.value = SHEET_CARD;
     title_sign_check(reading);
     procedure->when = when_read(reading, &logic.when);
+    hazard_cases_read(reading, &logic.hazards_if);
     procedure_parts_read(reading, &logic);
     procedure_check(reading);
     voice_words_check(root, NULL, reading->arena, reading->problems);

@@ -12,6 +12,8 @@
     X(record, ERROR, "a boat's file cannot be read, or says something that cannot be", \
       "maydeck") \
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
+    X(leads_into_hazard, ERROR, "a card, or a chain of cards, leads into its own hazard", \
+      "the rows of src/prove/forbid_list.h") \
     X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck") \
     X(figure_unrecorded, NOTE, "what a figure waits for is not recorded", "maydeck") \
     X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck") \

@@ -111,6 +111,7 @@ with_beacon() {
 fault base alder 's/channel: "67"/channel: "70"/'
 fault record alder 's/loa_m: 10.2/loa_m: wide/'
 fault cards alder '/item: fuel_shutoff_diesel,/s/, inside: \[\]//' --all
+fault leads_into_hazard alder '/^radio:/,/zone:/s/zone: navigation_station/zone: engine_space/' --all
 long=$(printf 'behind the third panel from the left %.0s' 1 2 3 4 5 6)
 fault page alder "/item: fuel_shutoff_diesel,/s/side: port,/&  spot: $long,/" --all
 fault figure_unrecorded alder 's/lwl_m: 8.6, //' --all
