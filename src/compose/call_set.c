@@ -176,13 +176,24 @@ static void taken_line(struct composing *composing, struct call_lines *lines,
     }
 }
 
+/* Where the radio that is spoken by is recorded. */
+static struct place worked_place(const struct composing *composing, const struct rung *worked)
+{
+    const struct boat *boat = composing->in->boat;
+    if (worked->means == MEANS_SECOND_STATION)
+        return boat->radio.second_station.section.place;
+    if (!is_handheld(worked->means))
+        return boat->radio_place;
+    return worked->gear != NULL ? worked->gear->place : boat->place;
+}
+
 void worked_lines(struct composing *composing, struct call_lines *lines,
                   const struct ladder *ladder)
 {
     const struct rung *worked = ladder_worked(ladder);
-    struct place origin = composing->in->boat->radio_place;
     if (worked == NULL)
         return;
+    struct place origin = worked_place(composing, worked);
     bool upwind = worked->rule->condition == RUNG_UPWIND ||
                   worked->rule->condition == RUNG_CARRIED;
     taken_line(composing, lines, worked);

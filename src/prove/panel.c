@@ -128,6 +128,8 @@ static void set_of_line(struct panel_reading *reading, const struct card_text *l
     bool is_key = same_place(line->origin, text_place_for(&radio->distress_key, language));
     if (set == NULL || says_word(reading, line->text, WORD_SET_LEAVE_FIXED))
         return;
+    if (same_place(line->origin, radio->second_station.section.place))
+        item_acts(boat, set, STATE_ANY, panel_act, reading);    /* its handset, on deck */
     if (is_key ||
         same_place(line->origin, text_place_for(&radio->power_switch, language)) ||
         same_place(line->origin, boat->radio_place))

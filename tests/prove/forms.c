@@ -165,18 +165,17 @@ static void values_add(struct forms *forms, const struct item_read *read, size_t
     values_add(forms, read, index + 1, form, arena);
 }
 
-/* Where gear is asked to be inside, that it is not must be said. */
+/* That gear is not inside must be said; where a condition asks for it, it may not be. */
 static void inside_add(struct forms *forms, const struct item_read *read, struct form form,
                        struct arena *arena)
 {
-    form.facts = read->inside && form.where > NOT_FITTED && form.where != INSIDE_SPACE
-                     ? ", inside: []" : "";
+    form.facts = form.where > NOT_FITTED && form.where != INSIDE_SPACE ? ", inside: []" : "";
     form.known = form.where != NOT_RECORDED && !(read->inside && form.where == INSIDE_SPACE);
     if (form.where <= NOT_FITTED)
         form_add(forms, form, arena);
     else
         values_add(forms, read, 0, form, arena);
-    if (form.facts[0] == '\0')
+    if (form.facts[0] == '\0' || !read->inside)
         return;
     form.facts = "";
     form.known = false;

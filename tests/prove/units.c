@@ -117,15 +117,16 @@ static bool hulls_alike(const struct unit *unit, unsigned long traits, size_t on
            memcmp(&answers[0], &answers[1], sizeof answers[0]) == 0;
 }
 
-/* What does not hang on what she is, is tried on one with one engine and on one with two. */
+/* What hangs on what she is neither by itself nor by its card, is tried on one with one engine and
+ * on one with two. */
 bool hull_is_tried(const struct unit *unit, size_t hull)
 {
     struct arena *arena = arena_new(STATE_ARENA);
     const struct reads *reads = unit_reads(unit, NULL, arena);
-    unsigned long traits = reads->traits, asked = traits | reads->of_card;
-    bool tried = traits != 0 || hull < 2;
+    unsigned long asked = reads->traits | reads->of_card;
+    bool tried = asked != 0 || hull < 2;
     arena_free(arena);
     for (size_t i = 0; i < hull && tried; i++)
-        tried = traits == 0 || !hulls_alike(unit, asked, i, hull);
+        tried = asked == 0 || !hulls_alike(unit, asked, i, hull);
     return tried;
 }
