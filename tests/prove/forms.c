@@ -18,52 +18,60 @@ const struct hull_kind hull_kinds[] = {
     {"sailing monohull, diesel, gas",
      BOAT("monohull, rig: sail", ROOMS)
      "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\n" GAS,
-     {"engine_space"}},
+     {"engine_space"}, NULL},
     {"sailing catamaran, two diesels, gas",
      BOAT("catamaran, rig: sail", ROOMS)
      "engines: [{space: engine_space_port, fuel: diesel, drive: saildrive},"
      " {space: engine_space_starboard, fuel: diesel, drive: saildrive}]\n" GAS,
-     {"engine_space_port", "engine_space_starboard"}},
+     {"engine_space_port", "engine_space_starboard"}, NULL},
     {"motor boat, petrol inside, gas",
      BOAT("monohull, rig: motor", ROOMS)
      "engines: [{space: engine_space, fuel: petrol, drive: shaft}]\n" GAS,
-     {"engine_space"}},
+     {"engine_space"}, NULL},
     {"motor yacht, diesel and generator in two spaces, no gas",
      BOAT("monohull, rig: motor", ROOMS)
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
      " {space: generator_space, fuel: diesel, drive: generator}]\ngas: {carried: no}\n",
-     {"engine_space", "generator_space"}},
+     {"engine_space", "generator_space"}, NULL},
     {"motor yacht, generator and diesel in two spaces, no gas",
      BOAT("monohull, rig: motor", ROOMS)
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
      " {space: generator_space, fuel: diesel, drive: generator}]\ngas: {carried: no}\n",
-     {"generator_space", "engine_space"}},
+     {"generator_space", "engine_space"}, NULL},
     {"open motor boat, outboard",
      BOAT("monohull, rig: motor", "rooms: []")
-     "engines: [{fuel: petrol, drive: outboard}]\ngas: {carried: no}\n", {NULL}},
+     "engines: [{fuel: petrol, drive: outboard}]\ngas: {carried: no}\n", {NULL}, NULL},
     {"open sailing boat, outboard, gas",
      BOAT("monohull, rig: sail", "rooms: []")
-     "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}},
+     "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}, NULL},
     {"sailing monohull, outboard, gas",
      BOAT("monohull, rig: sail", ROOMS)
-     "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}},
+     "engines: [{fuel: petrol, drive: outboard}]\n" GAS, {NULL}, NULL},
     {"sailing monohull, no engine, gas",
-     BOAT("monohull, rig: sail", ROOMS) "engines: []\n" GAS, {NULL}},
+     BOAT("monohull, rig: sail", ROOMS) "engines: []\n" GAS, {NULL}, NULL},
     {"sailing trimaran, no engine, gas",
-     BOAT("trimaran, rig: sail", ROOMS) "engines: []\n" GAS, {NULL}},
+     BOAT("trimaran, rig: sail", ROOMS) "engines: []\n" GAS, {NULL}, NULL},
     {"motor boat, electric drive, gas",
      BOAT("monohull, rig: motor", ROOMS)
-     "engines: [{space: engine_space, fuel: electric, drive: pod}]\n" GAS, {"engine_space"}},
+     "engines: [{space: engine_space, fuel: electric, drive: pod}]\n" GAS, {"engine_space"}, NULL},
     {"open motor boat, petrol jet",
      BOAT("monohull, rig: motor", "rooms: []")
      "engines: [{space: engine_space, fuel: petrol, drive: jet}]\ngas: {carried: no}\n",
-     {"engine_space"}},
+     {"engine_space"}, NULL},
     {"boat of which neither engines, gas nor rooms are recorded",
-     BOAT("monohull, rig: sail", "usual_kn: 6"), {"engine_space"}},
+     BOAT("monohull, rig: sail", "usual_kn: 6"), {"engine_space"}, NULL},
     {"motor yacht, diesel and generator in one space, gas",
      BOAT("monohull, rig: motor", ROOMS)
      "engines: [{space: engine_space, fuel: diesel, drive: shaft},"
-     " {space: engine_space, fuel: diesel, drive: generator}]\n" GAS, {"engine_space"}}};
+     " {space: engine_space, fuel: diesel, drive: generator}]\n" GAS, {"engine_space"}, NULL},
+    {"motor boat, diesel, no galley, gas or petrol",
+     BOAT("monohull, rig: motor", "rooms: [forward_cabin, saloon]")
+     "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\ngas: {carried: no}\n",
+     {"engine_space"}, "  - cooker\n  - petrol_stowage\n"},
+    {"open motor boat, diesel, no gas or petrol",
+     BOAT("monohull, rig: motor", "rooms: []")
+     "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\ngas: {carried: no}\n",
+     {"engine_space"}, "  - cooker\n  - petrol_stowage\n"}};
 const size_t hull_kind_count = sizeof hull_kinds / sizeof *hull_kinds;
 
 /* ---- gear ---- */
@@ -305,6 +313,8 @@ static void piece_add(struct text_builder *out, const struct hull_kind *hull,
         text_add_format(out, ", serves: [%s]", space);
     if (form->item == ITEM_liferaft)
         text_add(out, ", painter: eye, release: clip");
+    if (form->item == ITEM_vhf_handheld)
+        text_add(out, ", in_charger: no");      /* else it counts as out of reach in vapour */
     text_add(out, how_of(form->item));
     placed_add(out, hull, form->facts, space);
     text_add(out, "}\n");
@@ -348,15 +358,23 @@ static const struct form *form_of(const struct form *forms, size_t count, enum i
     return NULL;
 }
 
+static bool hull_lacks(const struct hull_kind *hull, enum item_key item)
+{
+    return hull->lacks != NULL && strstr(hull->lacks, item_word(item)) != NULL;
+}
+
 const char *boat_written(const struct hull_kind *hull, const struct form *forms, size_t count,
                          struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena), absent = text_builder_in(arena);
     size_t number = 1;
     text_add(&out, hull->head);
+    text_add(&absent, hull->lacks == NULL ? "" : hull->lacks);
     radio_add(&out, hull, form_of(forms, count, ITEM_vhf_dsc));
     text_add(&out, "equipment:\n  - {item: tool_kit, tag: C98, zone: cockpit, how: by hand}\n");
     for (size_t i = 0; i < count; i++) {
+        if (hull_lacks(hull, forms[i].item))
+            continue;
         if (forms[i].where == NOT_FITTED)
             text_add_format(&absent, "  - %s\n", item_word(forms[i].item));
         else if (forms[i].where != NOT_RECORDED && forms[i].item != ITEM_vhf_dsc)

@@ -32,6 +32,7 @@ struct hull_kind {
     const char *told;
     const char *head;                  /* her sections boat, engines and gas */
     const char *spaces[2];             /* her engine spaces; NULL: none */
+    const char *lacks;                 /* lines of not_fitted: what makes her such a boat; NULL */
 };
 extern const struct hull_kind hull_kinds[];
 extern const size_t hull_kind_count;
