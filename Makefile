@@ -61,7 +61,7 @@ prover_objects := $(prover_sources:%.c=$(build)/%.o)
 # Tests that lay out, draw or read back whole sets of cards, or change each value of whole
 # records or of every file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
-fleet_tests := test_each_fact test_each_field test_each_item test_each_sister test_layout test_layout_full \
+fleet_tests := test_budget test_each_fact test_each_field test_each_item test_each_sister test_layout test_layout_full \
                test_page_facts test_paper test_plan test_plan_generated test_plan_names \
                test_proof_pages test_proof_raster test_readers test_proof_table test_reading_pages test_safety_kinds test_safety_page \
                test_yaml_edit_any test_yaml_edit_files

@@ -53,6 +53,7 @@ struct opening_group {
 enum {
     YIELDS_NEVER,
     YIELDS_CONTACT,               /* the contact line, which the distress card has too */
+    YIELDS_URGENCY,               /* the milder call's words, which the distress card has too */
     YIELDS_BERTH_SAY,             /* what to say in a berth: on all cards of a set, or on none */
     YIELDS_POSITION,              /* in the call panel, where the position is read */
     YIELDS_SECONDS,               /* how long an extinguisher lasts: its weight takes their place */
@@ -197,6 +198,7 @@ struct steps_facts {
 
 struct decision_facts {
     const char *ask, *yes, *no;   /* whole sentences, "After step 5: ..." included */
+    const char *no_lesser;        /* instead of `no`, where YIELDS_URGENCY does; or NULL */
     const char *yes_word, *no_word;
     const char *yes_card, *no_card;   /* procedures that the exits lead to, or NULL */
     struct place origin;
@@ -223,6 +225,7 @@ struct call_facts {
                                      first is that of index `act_first` */
     size_t act_count, act_first;
     const struct script *script;
+    const struct script *lesser;  /* where YIELDS_URGENCY does: of the graver call; NULL: never */
     struct place origin;
 };
 

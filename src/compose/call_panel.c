@@ -3,6 +3,7 @@
 #include "call_room.h"
 
 #include "promise.h"
+#include "text.h"
 
 enum { CALLS_MOST = 2 };
 
@@ -97,6 +98,29 @@ static const struct script_request *request_by(const struct composing *composing
     return own;
 }
 
+/* Without the lines of the milder call: what both say alike stays. */
+static const struct script *graver_alone(struct composing *composing, const struct script *both,
+                                         const char *milder)
+{
+    struct script *alone = arena_alloc(composing->arena, sizeof *alone);
+    struct script_line *lines = arena_array(composing->arena, both->count, sizeof *lines);
+    *alone = (struct script){.lines = lines};
+    for (size_t i = 0; i < both->count; i++)
+        if (!text_equal(both->lines[i].label, milder))
+            lines[alone->count++] = both->lines[i];
+    return alone;
+}
+
+/* Where an exit names the card that has the words too. */
+static const struct script *lesser_script(struct composing *composing, const struct sheet *sheet,
+                                          const struct script *script,
+                                          const struct script_request *milder)
+{
+    if (script == NULL || milder == NULL || sheet_decision(sheet)->no_lesser == NULL)
+        return NULL;
+    return graver_alone(composing, script, milder->label);
+}
+
 static struct operating panel_make(struct composing *composing, struct sheet *sheet,
                                    const struct panel *panel)
 {
@@ -122,6 +146,7 @@ static struct operating panel_make(struct composing *composing, struct sheet *sh
         return operating;
     call->script = script_make(request, composing->in->boat, composing->in->base,
                                composing->arena, composing->problems);
+    call->lesser = lesser_script(composing, sheet, call->script, request->other);
     if (call->script == NULL)
         composing->held = true;
     return operating;
@@ -166,6 +191,12 @@ static size_t calls_of(struct composing *composing, const struct procedure_call 
     if (count == 0 && doubtful != NULL)
         calls[count++] = doubtful;
     return count;
+}
+
+bool card_has_milder_call(struct composing *composing)
+{
+    const struct procedure_call *calls[CALLS_MOST];
+    return calls_of(composing, calls) > 1;
 }
 
 /* The word that tells a call from the other, in capitals. */

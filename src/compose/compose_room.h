@@ -234,7 +234,6 @@ struct place said_place(const struct composing *composing, const struct text_val
 
 /* A word that stands alone. */
 const struct phrase *word_alone(const struct composing *composing, enum word word);
-
 /* said.c */
 
 /* The text with each {id} replaced: by the number of this card's step of that id, or of the
@@ -254,8 +253,7 @@ void signs_make(struct composing *composing, struct sheet *sheet, const struct p
                 const struct phrase *signs);
 const struct phrase *signs_joined(struct composing *composing, const struct sheet *sheet);
 
-/* Nevers, cautions and local rules alone. */
-void warnings_make(struct composing *composing, struct sheet *sheet);
+void warnings_make(struct composing *composing, struct sheet *sheet);    /* those alone */
 
 /* The source whose tag is printed beside a warning: its first that still stands;
  * NULL when it has none. */
@@ -319,6 +317,7 @@ SHEET_KIND_LIST(KIND_COMPOSERS)
 
 /* Of the blocks only what is said on the radio; none of kinds that call nobody. */
 void card_call_compose(struct composing *composing, struct sheet *sheet);
+bool card_has_milder_call(struct composing *composing);    /* beside the graver one */
 void distress_call_compose(struct composing *composing, struct sheet *sheet);
 void no_call_compose(struct composing *composing, struct sheet *sheet);
 

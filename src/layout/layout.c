@@ -276,6 +276,16 @@ static void contact_room_tell(const struct room_note *note)
                 "it stands on the distress card", note->card);
 }
 
+/* It is told once a card. */
+static bool urgency_room_tell(const struct room_note *note)
+{
+    problem_add(note->problems, SEVERITY_NOTE, note->one->origin,
+                "shorter or fewer rows on the card make room",
+                "the words of PAN PAN find no room on the card %s: they stand on the distress card",
+                note->card);
+    return true;
+}
+
 /* All cards go without it then. */
 static bool berth_say_tell(const struct room_note *note)
 {
@@ -306,7 +316,8 @@ void room_notes(const struct laid_set *laid, struct arena *arena, struct problem
     bool say_told = false;
     for (size_t i = 0; i < laid->count; i++)
         second_side_tell(&laid->sheets[i], problems);
-    for (size_t i = 0; i < laid->count; i++)
+    for (size_t i = 0; i < laid->count; i++) {
+        bool urgency_told = false;
         for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
             struct room_note note = {&laid->sheets[i].yielded[y], laid->sheets[i].sheet->name,
                                      arena, problems};
@@ -316,5 +327,8 @@ void room_notes(const struct laid_set *laid, struct arena *arena, struct problem
                 contact_room_tell(&note);
             if (note.one->block == BLOCK_BERTH_SAY && !say_told)
                 say_told = berth_say_tell(&note);
+            if (note.one->block == BLOCK_CALL && note.one->id == NULL && !urgency_told)
+                urgency_told = urgency_room_tell(&note);
         }
+    }
 }

@@ -127,7 +127,7 @@ static inline mpt em_share(mpt size, enum em_share thousandths)
 
 #define BOX_PAD_X MM(2.4)
 #define BOX_PAD_Y MM(0.9)
-#define BOX_GAP MM(1.4)            /* between two boxes */
+#define BOX_GAP MM(1.1)            /* between two boxes */
 #define BOX_SIGN_GAP MM(2)         /* from the sign of a never to its words */
 #define BOX_TAG_GAP MM(1.5)        /* from the last word to the tags of sources */
 

@@ -104,12 +104,13 @@ static const char *assistance_phrase(const struct telling *telling)
         ? telling->request->assistance : shape->assistance;
 }
 
+/* Behind a nature that takes more than a line, its last has room for the assistance. */
 static bool on_one_line(const struct telling *telling)
 {
     const char *nature = nature_phrase(telling), *assistance = assistance_phrase(telling);
     return nature != NULL && assistance != NULL
         && !text_ends(nature, "...") && !text_equal(nature, assistance)
-        && (telling->request->person_lost ||
+        && (telling->request->person_lost || strlen(nature) > JOINED_AT_MOST ||
             strlen(nature) + strlen(assistance) <= JOINED_AT_MOST);
 }
 

@@ -25,6 +25,8 @@ card_words() {
 phrases_missing() {
     awk '
         NR == FNR { card = $0; next }
+        # a full card names the one that has the words of the milder call
+        card ~ /PAN PAN: card [0-9]/ && /^STEADY: / { next }
         { gsub(/____ \([^)]*\)/, "\n"); sub(/^[A-Z ]+: /, "&\n"); gsub(/[·\/…_]/, " ")
           count = split($0, piece, "\n")
           for (i = 1; i <= count; i++) {

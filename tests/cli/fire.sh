@@ -147,7 +147,9 @@ card hazard iris cabin_fire '/tag: F1/{p;s/F1,/F8,/;s/agent: powder/agent: water
 says cabin-two 'Stay at the exit. Then nobody inside: no air. Foam or water: not on live wires.'
 silent cabin-no-motor 'electric engine'
 card islands eelgrass cabin_fire ''
-says cabin-electric 'smoke at an electric engine'
+says cabin-electric 'Card 6 · engine smokes'
+card islands eelgrass cabin_fire '/space: engine_space_port, fuel/s/electric/diesel/'
+says cabin-electric-too 'Card 6 · electric engine smokes'
 
 # ---- battery, outboard ----
 

@@ -231,7 +231,7 @@ proofs_list() {
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//
-7 | nettle | gas_leak | dump | s/"go below for anything\."/"go below. Send one."/
+7 | nettle | gas_leak | dump | s/"for anything\."/"for anything. Send one."/
 8 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Press the red key."/
 9 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Lift the lid."/
 10 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"ON: breaker VHF."/

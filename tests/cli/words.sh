@@ -78,7 +78,7 @@ sentence|never|Open the hatch.
 sentence|never|open the hatch. It burns.
 sentence|never|never open the hatch.
 none|never|open the hatch.
-none|never|touch a switch, plug or pump switch.
+none|never|touch any switch or plug.
 term|act|TIE the painter.
 term|act|SWITCH OFF the pump.
 term|act|TAKE the life jackets.

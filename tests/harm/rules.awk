@@ -127,6 +127,8 @@ function exits(rule,    i, said, part, found, key) {
         found = substr(said, 1, RLENGTH)
         split(found, part, " / ")
         for (key in part) {
+            # the words of PAN PAN stand on a page of the distress call
+            if (words[i] ~ /PAN PAN: card [0-9]+[.]$/ && (boat, part[key] "B") in card_at) continue
             if (!((boat, part[key]) in card_at)) wrong(rule, "no card " part[key] ": " words[i])
             else if (what[i] ~ /yes|no/ && !subject_said(said, subject_at[boat, part[key]]))
                 wrong(rule, part[key] " is " subject_at[boat, part[key]] ": " words[i])
