@@ -270,7 +270,7 @@ vapour_check() {
         grep -q "handheld $handheld:" "$2.line" || echo "the handheld $handheld is not named"
     else
         ! grep -qi 'take handheld' "$2.line" || echo 'sends somebody below for the handheld'
-        grep -q 'NO HANDHELD ON DECK' "$2.line" || echo 'does not say that no radio is on deck'
+        grep -q 'NO HANDHELD TO USE' "$2.line" || echo 'does not say that no radio is on deck'
         ! grep -q 'MAYDAY, MAYDAY\|PAN PAN, PAN' "$2.line" || echo 'has words that nobody can call'
         ! grep -q ': call ' "$2.line" || echo 'tells to call, and not to call'
     fi
@@ -314,7 +314,7 @@ card_check() {
     done
     expect_empty "cards-$1-$2-order" "$(order_check "$3" "$page" 2>&1)"
     # Who has no radio at hand has no words to say: see below.
-    grep -q 'NO HANDHELD ON DECK"' "$3" ||
+    grep -q 'NO RADIO IS SAFE HERE"' "$3" ||
         expect_empty "cards-$1-$2-script" "$(script_check "$3" "$procedure" "$name" 2>&1)"
     if grep -q '^  - {.*from: handheld_on_deck' "$procedure"; then
         expect_empty "cards-$1-$2-vapour" "$(vapour_check "$3" "$page" "$record" 2>&1)"
@@ -384,6 +384,6 @@ footer() {
 }
 footer first tamarisk 2026-11-20 'Gear dates run to 2027-03. Replace'
 footer last-day tamarisk 2027-03-31 'Gear dates run to 2027-03. Replace'
-footer past tamarisk 2027-04-01 'GEAR OUT OF DATE: 2027-03. Replace'
+footer past tamarisk 2027-04-01 'GEAR PAST ITS DATE: 2027-03. Replace'
 footer undated bramble 2026-11-20 'Gear dates to 2026-12, 1 undated. Replace'
 exit $failures

@@ -75,7 +75,7 @@ card hazard bracken flooding '' >"$scratch/card"
 says dinghy 'MAKE READY the dinghy.'
 lacks dinghy-alone 'raft'
 card hazard anise flooding '' >"$scratch/card"
-says neither 'MAKE READY to leave. Head for shallows.'
+says neither 'MAKE READY to leave. Steer for shallows.'
 # Whether she has a raft is not recorded: the card prints all the same, and promises none.
 card hazard nettle flooding '/item: liferaft/d' >"$scratch/card"
 says raft-unknown 'MAKE READY'
@@ -110,12 +110,12 @@ card fleet tamarisk diesel_leak '' >"$scratch/card"
 says burner 'TURN OFF every burner. Open cabin hatches.'
 lacks flames 'PUT OUT' 'Open the hatches'
 card hazard nettle gas_leak '' >"$scratch/card"
-says gas-stay 'DON’T TOUCH any switch.' 'STAY ON DECK until a fitter clears it.'
+says gas-stay 'DON’T TOUCH any switch.' 'DON’T GO BELOW until a fitter clears it.'
 card islands sundew gas_leak 's/gas: {carried: no}/gas: {carried: yes}/
 /^equipment:/a\
 \  - {item: lpg_bottle_valve, tag: C90, zone: cockpit_locker, side: port, how: {shut: turn right}, from_cockpit: yes}' >"$scratch/card"
 says gas-open-boat 'STAY UPWIND until a fitter clears it.' 'Tap in your hand? Shut it, go upwind.'
-lacks gas-open-boat-below 'OPEN hatches' 'ALL ON DECK'
+lacks gas-open-boat-below 'OPEN hatches' 'GO ON DECK'
 
 # ---- petrol: all that is true is printed ----
 

@@ -83,7 +83,7 @@ agent='/item: fire_blanket/{p;s/.*/  - {item: fixed_extinguisher, tag: F9, zone:
 /^  *[[f].*fixed_extinguisher, /s/fixed_extinguisher, //'
 card hazard iris engine_fire "$agent"
 says agent-waits 'ENGINE DEAD? RELEASE the extinguisher.'
-says agent-at-flames 'Flames come out? Release it at once. Then nobody goes in.'
+says agent-at-flames 'Flames come through? Release it at once. Then nobody goes in.'
 card hazard iris engine_fire "$agent;$stopped"
 says agent-now 'RELEASE the fixed extinguisher.'
 card hazard iris engine_fire "$agent;/item: fuel_shutoff_diesel/s/zone: cockpit_locker, side: starboard, spot: aft face/zone: engine_space/;/item: fuel_shutoff_diesel/s/inside: \[cockpit_locker\]/inside: [engine_space]/"
@@ -134,7 +134,7 @@ silent cabin-shore 'Shore power'
 card fleet tamarisk cabin_fire ''
 says cabin-hatch 'Forward cabin, CENTRE, over the berth E19 Hatch = two levers, push: OPEN'
 says cabin-no-jackets 'Fetch no jackets. Way blocked? Through the hatch. Stay low.'
-says cabin-key-below 'ALONE: take the handheld, speak after step 5'
+says cabin-key-below 'ALONE: speak on deck after step 5'
 card hazard iris cabin_fire ''
 card hazard iris cabin_fire '/tag: F1/s/agent: powder/agent: foam/'
 says cabin-foam 'Foam or water: not on live wires.'
@@ -155,7 +155,7 @@ says cabin-electric-too 'Card 6 · electric engine smokes'
 
 card hazard nettle battery_fire ''
 says battery-smoke 'LITHIUM BATTERY, POISON SMOKE'
-says battery-early 'GO EARLY: card 13'
+says battery-early 'GO TO CARD 13 EARLY: FIRE OR GAS.'
 
 card unusual knot outboard_fire ''
 says outboard-cord 'PULL the cord: it stops the engine.'

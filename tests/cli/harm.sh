@@ -11,7 +11,7 @@ mkdir "$dumps" "$scratch/pdf"
 # Number | cards | what the boat has, or ! has not | kinds of lines (tests/harm/card.awk) |
 # must or never, with a pattern; or reckon, with a function of tests/harm/rules.awk | why.
 rules_list() {
-    cat tests/harm/water_and_leaks.rules
+    cat tests/harm/*.rules
     cat <<'RULES'
 1 | vapour | - | bar signs head lethal row yes no ask caution panel set script | never | [Ff]lare|FLARE | a flare is a flame
 2 | vapour | - | glyph | never | ^flares$ | its picture sends for it as the word does
@@ -108,13 +108,13 @@ rules_list() {
 95 | burning battery_fire | - | head bar | never | No jackets|Count\. Only | there are some, and people are counted, not they
 96 | burning | - | bar | never | RED KEY, speak after | the key comes first, and takes seconds
 97 | galley_fire cabin_fire | cabin | head lethal | must | S(top|TOP) the boat | her own wind feeds the fire
-110 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | ashore_said | who can step ashore stays aboard for nothing
-111 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | phone_said | and rings who comes
-112 | engine_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak | - | anchor | reckon | anchor_said | who cannot step ashore keeps out of smoke and gas
-113 | all | - | anchor | reckon | dinghy_holds | a dinghy that is too small, or jackets that are below, cost lives
-114 | all | !deck_handheld | anchor berth ashore | never | [Hh]andheld | nobody goes below for one
-115 | all | !deck_raft | anchor berth ashore | never | [Rr]aft | nor for a raft
-116 | flooding | !pump | berth | never | [Pp]ump | there is none
+150 | engine_fire outboard_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | ashore_said | who can step ashore stays aboard for nothing
+151 | engine_fire outboard_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak flooding | - | berth | reckon | phone_said | and rings who comes
+152 | engine_fire outboard_fire galley_fire cabin_fire battery_fire gas_leak petrol_leak | - | anchor | reckon | anchor_said | who cannot step ashore keeps out of smoke and gas
+153 | all | - | anchor | reckon | dinghy_holds | a dinghy that is too small, or jackets that are below, cost lives
+154 | all | !deck_handheld | anchor berth ashore | never | [Hh]andheld | nobody goes below for one
+155 | all | !deck_raft | anchor berth ashore | never | [Rr]aft | nor for a raft
+156 | flooding | !pump | berth | never | [Pp]ump | there is none
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -217,7 +217,7 @@ expect_empty harm-other "$(grep -v '^[0-9][0-9]* ' "$scratch/found")"
 # Number | boat | card | what is changed: the dump or the boat's record (lose: the card is not
 # there) | how.
 proofs_list() {
-    cat tests/harm/water_and_leaks.proofs
+    cat tests/harm/*.proofs
     cat <<'PROOFS'
 1 | nettle | gas_leak | dump | s/"Torch on? It stays on\. Tap/"Light a flare. Tap/
 2 | nettle | gas_leak | dump | s/glyph=bilgeman/glyph=flares/
@@ -231,7 +231,7 @@ proofs_list() {
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//
-7 | nettle | gas_leak | dump | s/"for anything\."/"for anything. Send one."/
+7 | nettle | gas_leak | dump | s/"for anything\."/"it. Send one."/
 8 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Press the red key."/
 9 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"Lift the lid."/
 10 | nettle | gas_leak | dump | s/"Stay on deck, upwind\."/"ON: breaker VHF."/
@@ -244,21 +244,21 @@ proofs_list() {
 14 | nettle | abandon_fire | record | /item: vhf_handheld/d
 15 | bracken | abandon_fire | dump | s/Fetch none\./Fetch it./
 16 | bracken | gas_leak | dump | s/wave, whistle\. Fetch/call by the set. Fetch/
-16 | anise | gas_leak | dump | s/^\(text decision .*\)"Stay on deck,/\1"Send MAYDAY,/
-16 | bracken | battery_fire | dump | s/^\(text call line .*\)"NO HANDHELD ON DECK:"/\1"MAYDAY NOW, by handheld."/
+16 | anise | gas_leak | dump | s/^\(text decision .*\)"Stay upwind\./\1"Send MAYDAY./
+16 | bracken | battery_fire | dump | s/^\(text call line .*\)"NO HANDHELD TO USE:"/\1"MAYDAY NOW, by handheld."/
 17 | anise | distress_call | dump | s/"Press, speak, let go\."/"Press the red key."/
 18 | anise | distress_call | dump | s/"Press, speak, let go\."/"Lift its lid."/
 19 | cicely | flooding | dump | s/"Flares [^"]*"/"Leave the fixed radio alone."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Leave now."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Do steps 5 to 8, now."/
 20 | nettle | abandon_ship | dump | s/"Do steps 2 to 8, now\."/"Do steps 2 to 6, now."/
-21 | nettle | abandon_ship | dump | s/"ALL IN? COUNT\. CUT\."/"SINKING? CUT."/
+21 | nettle | abandon_ship | dump | s/"ALL IN? COUNT\. CUT"/"SINKING? CUT"/
 22 | nettle | abandon_ship | dump | s/"5"$/"7"/
 23 | nettle | abandon_fire | dump | s/"TIE"/"HOLD"/
 24 | anise | abandon_ship | dump | s/"TAKE"/"THROW"/
 25 | anise | abandon_ship | dump | s/"STAY ON THE BOAT"/"STAY WARM"/
 26 | anise | abandon_ship | dump | s/"to one person\."/"to the raft."/
-27 | parsley | abandon_fire | dump | s/"the dinghy to/"the raft to/
+27 | parsley | abandon_fire | dump | s/"the dinghy in/"the raft in/
 28 | bracken | abandon_ship | dump | s/"Row clear\."/"Wait."/
 29 | parsley | abandon_fire | dump | s/"Row clear\."/"Wait."/
 30 | mallow | flooding | dump | s/"SHUT"/"OPEN"/
@@ -310,7 +310,7 @@ proofs_list() {
 64 | nettle | man_overboard | dump | s/"Then hands\."/"The dinghy."/
 65 | cicely | abandon_fire | dump | s/"TURN ON"/"TAKE"/; s/ EPIRB ON\."/"/
 65 | nettle | abandon_fire | record | s/\(item: petrol_stowage.*zone: \)lazarette/\1pushpit/
-67 | fennel | engine_fire | dump | s/"Wave, whistle, horn\."/"Light a flare."/
+67 | fennel | engine_fire | dump | s/"Wave, whistle, shout\."/"Light a flare."/
 68 | eryngo | engine_fire | dump | s/"highest power\."/"25 W."/
 69 | parsley | engine_fire_starboard | record | s/\(item: battery_isolator_service.*\)from_cockpit: yes/\1from_cockpit: no/
 70 | nettle | engine_fire | dump | s/"DON’T GO IN\."/"GO ON."/
@@ -362,14 +362,14 @@ proofs_list() {
 97 | nettle | cabin_fire | dump | s/"the boat\."/"the engine."/
 97 | nettle | galley_fire | dump | s/Stop the boat\. //
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
-110 | nettle | engine_fire | dump | s/"IN A BERTH? GO ASHORE\./"IN A BERTH? STAY./
-111 | nettle | engine_fire | dump | s/ [+]999 02: FIRE/ Shout: FIRE/
-112 | nettle | cabin_fire | dump | s/"AT ANCHOR? STAY UPWIND ON DECK\."/"AT ANCHOR? GO BELOW."/
-113 | bracken | cabin_fire | record | s/\(item: dinghy.*\)persons: 6/\1persons: 5/
-113 | bracken | gas_leak | record | s/\(item: lifejacket.*zone: \)cockpit/\1saloon/
-114 | bracken | cabin_fire | dump | s/"Jackets on\."/"Jackets on. Take handheld."/
-115 | parsley | cabin_fire | dump | s/"Jackets on\.[^"]*"/"Raft ready."/
-116 | smew | flooding | dump | s/GO ASHORE\. PHONE/GO ASHORE. Pumps stay on. PHONE/
+150 | nettle | engine_fire | dump | s/"IN A BERTH? GO ASHORE\./"IN A BERTH? STAY./
+151 | nettle | engine_fire | dump | s/ [+]999 02: FIRE/ Shout: FIRE/
+152 | nettle | cabin_fire | dump | s/"AT ANCHOR? STAY UPWIND ON DECK\."/"AT ANCHOR? GO BELOW."/
+153 | bracken | cabin_fire | record | s/\(item: dinghy.*\)persons: 6/\1persons: 5/
+153 | bracken | gas_leak | record | s/\(item: lifejacket.*zone: \)cockpit/\1saloon/
+154 | bracken | cabin_fire | dump | s/"Jackets on\."/"Jackets on. Take handheld."/
+155 | parsley | cabin_fire | dump | s/"Jackets on\.[^"]*"/"Raft ready."/
+156 | smew | flooding | dump | s/GO ASHORE\. PHONE/GO ASHORE. Pumps stay on. PHONE/
 PROOFS
 }
 
@@ -381,7 +381,6 @@ told() {
 # proof NUMBER BOAT CARD WHAT HOW
 proof() {
     record=$(echo tests/*/boats/"$2".yaml)
-    dump=$dumps/$2-$3.dump
     name=harm-proof-$1-$3
     awk -F '	' -v boat="$2" '$1 == boat' "$scratch/lines" >"$scratch/before"
     cp "$scratch/before" "$scratch/after"
@@ -392,9 +391,12 @@ proof() {
     *) awk -F '	' -v card="$3" '$2 != card' "$scratch/before" >"$scratch/after" ;;
     esac
     if [ "$4" = dump ]; then
-        mkdir -p "$scratch/changed"
-        sed "$5" "$dump" >"$scratch/changed/$2-$3.dump"
-        card_lines "$scratch/changed/$2-$3.dump" >>"$scratch/after"
+        rm -rf "$scratch/changed"
+        mkdir "$scratch/changed"
+        for page in "$dumps/$2-$3.dump" "$dumps/$2-$3"_[0-9].dump; do
+            [ ! -f "$page" ] || sed "$5" "$page" >"$scratch/changed/$(basename "$page")"
+        done
+        card_lines "$scratch/changed"/*.dump >>"$scratch/after"
     fi
     if cmp -s "$scratch/before" "$scratch/after" && cmp -s "$record" "$scratch/boats/$2.yaml"; then
         not_ok "$name" "nothing was changed by: $5"

@@ -51,6 +51,10 @@ function row_judge(rule, how, i, tag, n) {
         wrong(rule, words[i])
     else if (how == "upwind_deck" && below[boat, tag] && head_of(number[i]) ~ /^STAND UPWIND/)
         wrong(rule, tag " is below: " words[i])
+    else if (how == "jackets_worn" && kind_of[boat, tag] == "lifejacket" &&
+             !step_says(number[i], "([Jj]ackets on|JACKETS ON|these jackets)")) wrong(rule, words[i])
+    else if (how == "gas_clear" && kind_of[boat, tag] == "lpg_bottle_valve" &&
+             !step_says(number[i], "(outside the smoke|NO SMOKE)")) wrong(rule, words[i])
     else if (how == "extinguisher" && tag ~ /^F/) wrong(rule, words[i])
     else if (how == "shut_in" && kind_of[boat, tag] ~ /vent_closure|fire_port|engine_ext|bucket/)
         wrong(rule, words[i])

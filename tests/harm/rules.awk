@@ -82,7 +82,7 @@ function wanted_by(headline) {
 function leave(rule,    i, part, after, call, tie, cut) {
     call = step_with("MAYDAY|PHONE|CALL|beacon|SIGNAL")
     tie = step_with("^TIE the raft")
-    cut = step_with("CUT\\.|UNTIE\\.")
+    cut = step_with("CUT the line\\.|UNTIE\\.")
     for (i = 1; i <= lines; i++) {
         if (what[i] == "ask" && match(words[i], /step [0-9]+/))
             after = substr(words[i], RSTART + 5, RLENGTH - 5) + 0
@@ -104,10 +104,10 @@ function leave(rule,    i, part, after, call, tie, cut) {
 function cut_counted(rule,    i) {
     for (i = 1; i <= lines; i++)
         if (what[i] ~ /^(head|lethal|yes|no)$/ && words[i] ~ /(^|[^A-Za-z])(CUT|[Cc]ut)[^A-Za-z]/ &&
-            words[i] !~ /COUNT\. CUT\./) wrong(rule, words[i])
+            words[i] !~ /COUNT\. CUT the line\./) wrong(rule, words[i])
 }
 function raft_order(rule,    tie, free, cut) {
-    tie = step_with("^TIE the raft"); free = step_with("^FREE"); cut = step_with("CUT\\.")
+    tie = step_with("^TIE the raft"); free = step_with("^FREE"); cut = step_with("CUT the line\\.")
     if (!tie || !free || !cut || tie >= free || free >= cut)
         wrong(rule, "tie " tie ", free " free ", cut " cut)
 }
@@ -121,7 +121,7 @@ function subject_said(said, subject) {
 }
 function exits(rule,    i, said, part, found, key) {
     for (i = 1; i <= lines; i++) {
-        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /[Cc]ard [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
+        if (what[i] !~ /^(yes|no|lethal|head)$/ || !match(words[i], /(CARD|[Cc]ard) [0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)) continue
         said = substr(words[i], RSTART + 5)
         match(said, /^[0-9]+[A-Z]?( \/ [0-9]+[A-Z]?)*/)
         found = substr(said, 1, RLENGTH)
@@ -214,11 +214,18 @@ function reported(rule,    i, script) {
         wrong(rule, "the call does not say that it runs")
 }
 
+# Where all radios stand below, one calls on the way to the deck, and never goes back for it.
+function no_return(rule,    n, t, part, i) {
+    n = split(tags_of[boat], part, " ")
+    for (t = 1; t <= n; t++)
+        if (kind_of[boat, part[t]] ~ /^vhf_/ && (!below[boat, part[t]] || arm[boat, part[t]])) return
+    for (i = 1; i <= lines; i++)
+        if ((what[i] == "bar" || what[i] == "no") && words[i] !~ /[Oo]n the way/) wrong(rule, words[i])
+}
+
 # ---- in a berth, at anchor ----
 
-# Does the card say it? Its back need not.
-function front_said(rule, kind, wanted,    i) {
-    if (card ~ /_[0-9]+$/) return
+function card_said(rule, kind, wanted,    i) {
     for (i = 1; i <= lines; i++) if (what[i] == kind && words[i] ~ wanted) return
     wrong(rule, "nowhere: " wanted)
 }
@@ -293,10 +300,11 @@ function reckon(rule) {
     else if (how[rule] == "shut_counted") shut_counted(rule)
     else if (how[rule] == "reported") reported(rule)
     else if (how[rule] == "dinghy_holds") dinghy_holds(rule)
-    else if (how[rule] == "ashore_said") front_said(rule, "berth", "^IN A BERTH[?] GO ASHORE")
-    else if (how[rule] == "phone_said") front_said(rule, "berth", "[+]999 .*[0-9]")
+    else if (how[rule] == "no_return") no_return(rule)
+    else if (how[rule] == "ashore_said") card_said(rule, "berth", "^IN A BERTH[?] GO ASHORE")
+    else if (how[rule] == "phone_said") card_said(rule, "berth", "PHONE [+]999 .*[0-9]")
     else if (how[rule] == "anchor_said")
-        front_said(rule, "anchor", "^AT ANCHOR[?] (STAY UPWIND ON DECK|DINGHY: ROW ACROSS the wind)")
+        card_said(rule, "anchor", "^AT ANCHOR[?] (STAY UPWIND ON DECK|DINGHY: ROW ACROSS the wind)")
     else if (how[rule] != "set") rows_judge(rule, how[rule])
 }
 function card_judge(    rule) {

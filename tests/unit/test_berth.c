@@ -49,10 +49,10 @@ static void each_danger_of_a_berth_sends_people_ashore(void **state)
 {
     (void)state;
     static const struct { const char *card, *says; } cases[] = {
-        {"engine_fire", "**IN A BERTH? GO ASHORE. 112: FIRE.**"},
-        {"galley_fire", "**IN A BERTH? GO ASHORE. 112: FIRE.**"},
-        {"cabin_fire", "**IN A BERTH? GO ASHORE. 112: FIRE.**"},
-        {"battery_fire", "**IN A BERTH? GO ASHORE,** far away. **112: FIRE.**"},
+        {"engine_fire", "**IN A BERTH? GO ASHORE. PHONE 112: FIRE.**"},
+        {"galley_fire", "**IN A BERTH? GO ASHORE. PHONE 112: FIRE.**"},
+        {"cabin_fire", "**IN A BERTH? GO ASHORE. PHONE 112: FIRE.**"},
+        {"battery_fire", "**IN A BERTH? GO ASHORE,** far away. **PHONE 112: FIRE.**"},
         {"gas_leak", "**IN A BERTH? GO ASHORE.** Far off **PHONE 112: GAS.**"},
         {"flooding", "**IN A BERTH? GO ASHORE. Pumps stay on. PHONE +44 20 7946 0001.**"}};
     case_base(&test, "base: {name: Quay, phone_24h: \"+44 20 7946 0000\"}\n"

@@ -259,7 +259,7 @@ static void a_row_says_the_state_of_its_step_alone(void **state)
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), both),
                 "Saloon | [C1] Electric pump = both down: OFF");
     EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: leave}]"), both),
-                "Saloon | [C1] Electric pump = LEAVE IT");
+                "Saloon | [C1] Electric pump = DON’T TOUCH");
 }
 
 static void handling_that_is_lacking_is_told(void **state)

@@ -48,7 +48,7 @@ function out_rule(words,    i, count, parts) {
 function leave_rule(words) {
     if (words ~ / leaving (it|them|this|these|the [a-z]+) / && words !~ / leaving the boat /)
         return 1
-    gsub(/ leaves? ([.] |unless |only |when |until |the boat |the berth )/, " ", words)
+    gsub(/ leaves? ([.] |unless |only |when |until |at sea |the boat |the berth )/, " ", words)
     return words ~ / leaves? [^ ]/
 }
 
