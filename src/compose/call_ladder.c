@@ -31,7 +31,7 @@ static const struct rung_rule rung_rules[MEANS_COUNT][CALL_FROM_COUNT] = {
     [MEANS_HANDHELD_DECK] = BY_DANGER(FREE(3, DECK), FREE(2, DECK), FREE(3, DECK),
                                       AT(1, DECK, UPWIND), AT(1, DECK, UPWIND), FREE(3, DECK)),
     [MEANS_HANDHELD_BELOW] = BY_DANGER(FREE(4, BELOW), FREE(4, COMPANIONWAY), FREE(4, BELOW),
-                                       NOT_THERE, AT(1, BELOW, CARRIED), FREE(4, BELOW)),
+                                       NOT_THERE, AT(3, BELOW, CARRIED), FREE(4, BELOW)),
     [MEANS_PHONE] = BY_DANGER(FREE(4, DECK), FREE(4, DECK), FREE(4, DECK), AT(3, DECK, UPWIND),
                               AT(5, DECK, UPWIND), FREE(4, DECK)),
     [MEANS_EPIRB] = BY_DANGER(FREE(5, BELOW), FREE(5, COMPANIONWAY), FREE(5, BELOW),
@@ -164,10 +164,20 @@ static const struct phrase *draft_phrase(struct composing *composing, const stru
                                              : item_unrecorded(composing, means_kinds[means].item);
 }
 
+/* Nobody looks for the one that somebody may carry where a set stands on deck in clean air. */
+static bool set_suffices(const struct ladder *ladder, const struct rung *rung)
+{
+    return rung->means == MEANS_HANDHELD_BELOW && rung->rule->condition == RUNG_CARRIED &&
+           (ladder_rung(ladder, MEANS_SECOND_STATION) != NULL ||
+            ladder_rung(ladder, MEANS_FIXED_SET) != NULL);
+}
+
 /* Is it on this ladder? What there is no piece of is there or not by itself. */
 static bool rung_made(struct composing *composing, const struct ladder *ladder, struct rung *rung)
 {
     const struct boat *boat = composing->in->boat;
+    if (set_suffices(ladder, rung))
+        return false;
     if (rung->means == MEANS_PHONE)
         return !text_empty(composing->in->base->centre_phone.text);
     if (rung->means == MEANS_SIGNALS)

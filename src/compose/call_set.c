@@ -195,7 +195,8 @@ void worked_lines(struct composing *composing, struct call_lines *lines,
         return;
     struct place origin = worked_place(composing, worked);
     bool upwind = worked->rule->condition == RUNG_UPWIND ||
-                  worked->rule->condition == RUNG_CARRIED;
+                  worked->rule->condition == RUNG_CARRIED ||
+                  worked->rule->condition == RUNG_CLEAN_AIR;
     taken_line(composing, lines, worked);
     if (upwind)
         call_act_word_add(composing, lines, upwind_word(ladder->calling), origin);

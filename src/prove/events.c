@@ -46,9 +46,11 @@ const struct equipment *row_gear(const struct boat *boat, const struct row_item 
     return NULL;
 }
 
+/* Nobody enters what lies open on deck, such as a transom with an outboard. */
 bool gear_in_danger(const struct visit *visit, const struct equipment *gear)
 {
     return visit->space != ZONE_NONE &&
+           reach_here(visit->composing, gear) > REACH_OPEN_DECK &&
            gear_inside(visit->composing, gear, &visit->space, 1) == TRUTH_YES;
 }
 

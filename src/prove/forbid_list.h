@@ -69,7 +69,7 @@
       "a flare is offered beside battery gas") \
     X(battery_flame, BATTERY_GAS, FLAME, "R5", NONE, NONE, NONE, NONE, \
       "a flame is lit beside battery gas") \
-    X(battery_fixed, BATTERY_GAS, FIXED_RADIO, "R16", NONE, NONE, NONE, NONE, \
+    X(battery_fixed, BATTERY_GAS, FIXED_RADIO, "R16", UPWIND, NONE, NONE, NONE, \
       "the fixed radio is worked in battery gas") \
     X(battery_key, BATTERY_GAS, RED_KEY, "R16", NONE, NONE, NONE, NONE, \
       "the red key is pressed in battery gas") \

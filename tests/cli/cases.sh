@@ -155,7 +155,7 @@ clean='s/gas: {carried: yes, locker_drains: overboard}/gas: {carried: no}/
 /item: lpg_/d
 s/power_from_cockpit: no/power_from_cockpit: yes/'
 card unusual plover abandon_fire "$clean" >"$scratch/card"
-says deck-radio 'RADIO ON DECK CLEAR OF SMOKE? Call there' 'CALL MAYDAY on deck, clear of smoke.' 'PRESS the red key'
+says deck-radio 'RADIO ON DECK, UPWIND OF IT? Call there' 'CALL MAYDAY on deck, upwind of it.' 'Stay upwind of it.'
 lacks deck-radio-alone 'fixed radio alone' 'NO HANDHELD'
 card unusual plover abandon_fire "$clean
 s/lithium_bank, //" >"$scratch/card"
