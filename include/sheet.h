@@ -393,7 +393,6 @@ const struct index_facts *sheet_index(const struct sheet *sheet);
 const struct legend_facts *sheet_legend(const struct sheet *sheet);
 const struct rows_facts *sheet_rows(const struct sheet *sheet);
 const struct footer_facts *sheet_footer(const struct sheet *sheet);
-
 /* NULL: it has one page at most; it has no such section. */
 const struct pages_facts *sheet_pages(const struct sheet *sheet);
 const struct section_facts *sheet_section(const struct sheet *sheet, enum block_key key);

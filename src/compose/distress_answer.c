@@ -99,7 +99,7 @@ static void beacon_section(struct composing *composing, struct sheet *sheet)
 /* Questions of a line, each with room for its answer; of gear that she does not have, none. */
 struct asked_line { enum word questions[3]; size_t count; };
 
-static bool is_asked(const struct boat *boat, enum word question)
+static bool asks_this_boat(const struct boat *boat, enum word question)
 {
     if (question == WORD_ASKED_RAFT)
         return boat_fitted(boat, ITEM_liferaft) == ANSWER_YES;
@@ -112,7 +112,7 @@ static struct script_line asked_line(struct composing *composing, const struct a
     struct script_piece *pieces = arena_array(composing->arena, 2 * row->count, sizeof *pieces);
     size_t count = 0;
     for (size_t i = 0; i < row->count; i++) {
-        if (!is_asked(composing->in->boat, row->questions[i]))
+        if (!asks_this_boat(composing->in->boat, row->questions[i]))
             continue;
         pieces[count++] = (struct script_piece){
             .kind = PIECE_WORDS, .text = section_word(composing, row->questions[i])};

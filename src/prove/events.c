@@ -75,7 +75,7 @@ static void act_add(void *context, enum act act)
 }
 
 /* Who leaves by it is below already: its line says so. */
-static bool is_way_out(const struct event *event)
+static bool opens_way_out(const struct event *event)
 {
     enum item_key item = event->gear->item.value;
     return (event->guards & FLAG(GUARD_WAY_OUT)) != 0 &&
@@ -85,7 +85,7 @@ static bool is_way_out(const struct event *event)
 static void reach_add(struct gear_events *adding)
 {
     const struct equipment *gear = adding->event.gear;
-    if (is_way_out(&adding->event))
+    if (opens_way_out(&adding->event))
         return;
     enum reach reach = reach_here(adding->visit->composing, gear);
     if (reach >= REACH_COMPANIONWAY)

@@ -24,7 +24,7 @@ static const char *identity_spelled(const char *hex_id, struct arena *arena)
     return out.at;
 }
 
-static bool is_beacon(enum item_key item)
+static bool item_is_beacon(enum item_key item)
 {
     return item == ITEM_epirb || item == ITEM_personal_beacon;
 }
@@ -35,7 +35,7 @@ void telling_beacon_set(struct telling *telling, const struct boat *boat)
     telling->beacon = "BEACON";
     telling->beacon_identity = NULL;
     for (size_t i = 0; i < boat->equipment_count; i++) {
-        if (!is_beacon(boat->equipment[i].item.value))
+        if (!item_is_beacon(boat->equipment[i].item.value))
             continue;
         if (found != NULL) {
             telling->beacon = "BEACON";

@@ -6,14 +6,13 @@
 #include <cmocka.h>
 #include <string.h>
 
-#include "readers_case.h"
-#include "readers_gear.h"
-
 #include "fact.h"
 #include "figure.h"
 #include "gear_date.h"
 #include "number.h"
 #include "promise.h"
+#include "readers_case.h"
+#include "readers_gear.h"
 #include "rules.h"
 #include "source.h"
 #include "text.h"
@@ -383,10 +382,10 @@ struct readings readings_of(const struct card_case *card_case, const struct worl
     struct listening listening = {.card = ""};
     struct problems *problems = problems_new(world->arena);
     bool sound = false, base_sound = false;
-    const struct base_record *base = base_read(
-        source_of_parts(world, world->base, "base.yaml"), world->arena, problems, &base_sound);
-    const struct boat *boat = boat_read(source_of_parts(world, world->boat, "boats/alder.yaml"),
-                                        "alder", world->arena, problems, &sound);
+    const struct source *base_file = source_of_parts(world, world->base, "base.yaml");
+    const struct source *file = source_of_parts(world, world->boat, "boats/alder.yaml");
+    const struct base_record *base = base_read(base_file, world->arena, problems, &base_sound);
+    const struct boat *boat = boat_read(file, "alder", world->arena, problems, &sound);
     if (boat == NULL || base == NULL || !sound || !base_sound) {
         readings.fault = first_error(problems);
         return readings;
