@@ -5,7 +5,6 @@
 #include <stdint.h>
 #include <cmocka.h>
 #include <string.h>
-
 #include "fact.h"
 #include "figure.h"
 #include "gear_date.h"
@@ -356,13 +355,13 @@ static void world_listen(struct listening *listening, const struct card_case *ca
     struct compose_input input = {boat, base, &card_case->procedures, card_case->authorities,
                                   card_case->words, {0}, card_case->today, false};
     const struct sheet_set *set = compose_set(&input, arena, problems);
-    const char *spelling = call_spelling(boat, arena, problems);
     assert_non_null(set);
     sheets_listen(listening, set, arena);
     figures_listen(listening, &(struct figure_record){boat, base}, arena);
     dates_listen(listening, boat, base, arena);
     rules_listen(listening, card_case, boat, base);
     rest_listen(listening, &input, set, arena);
+    const char *spelling = call_spelling(boat, arena, problems);
     listening_add(listening, READER_BIT_SPELL, "spelled", spelling == NULL ? "" : spelling);
 }
 
