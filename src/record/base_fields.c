@@ -83,7 +83,7 @@ static const struct field shelter_rows[] = {
 };
 static const struct field clock_rows[] = {
     ROW(struct clock, offset, FIELD_TEXT, .required = true,
-        .readers = READ_SCRIPT | READ_DISTRESS,
+        .readers = READ_DISTRESS,
         .about = "hours that it is ahead of UTC, such as +2 or -3:30"),
     ROW(struct clock, from, FIELD_DATE, .readers = READ_DISTRESS, .about = "the first day"),
     ROW(struct clock, to, FIELD_DATE, .readers = READ_DISTRESS, .about = "the last day"),

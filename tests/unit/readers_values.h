@@ -36,6 +36,8 @@ static const struct { const char *path, *values[VALUES_MOST]; } own_values[] = {
     {"base/position", {"12 30.50 N 060 15.25 E", "12 31.50 N 060 15.25 E"}},
     {"base/specimen", {"yes", "no"}},
     {"base/phone_24h", {"\"+999 00 000 000\"", "\"+999 00 000 009\""}},
+    {"ashore/fire_phone", {"\"+999 02\"", "\"+999 09\""}},
+    {"clocks/offset", {"+2", "-3:30"}},
     {"rescue_centre/phone", {"\"+999 00 000 001\"", "\"+999 00 000 009\""}},
     {"rescue_centre/channel", {"\"67\"", "\"10\""}},
     {"rescue_centre/call", {"QUOKKA", "NUMBAT"}},

@@ -153,6 +153,7 @@ static struct values values_for(const struct field *field, const char *path)
 static const struct { const char *path, *part, *key, *value; } befores[] = {
     {"radio/power_from_cockpit", "radio", "zone", "cockpit"},
     {"equipment/in_charger", "equipment", "zone", "cockpit"},
+    {"equipment/agent", "equipment", "zone", "cockpit"},
     {"equipment/dsc", "equipment", "mmsi", "\"820012345\""},
     {"equipment/mmsi", "equipment", "dsc", "yes"},
     {"equipment/cuts", "equipment", "zone", "cockpit"},
