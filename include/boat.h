@@ -47,15 +47,29 @@ struct equipment {
 
 struct boat_facts {
     struct text_value name, name_spoken, name_latin, flag, looks;
-    struct hull_value type;
-    struct cooking_gas_value gas;
+    struct hull_value hull;
+    struct rig_value rig;
     struct answer_value specimen;
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
-    struct zone_values engine_spaces;
+    struct zone_values rooms;         /* those that she has */
     struct section_value mounted;     /* where the cards hang */
     struct zone_value mounted_zone;
     struct facing_value mounted_faces;
+};
+
+/* An engine: one that moves her, or a generator's. */
+struct engine {
+    struct zone_value space;          /* an outboard has none */
+    struct fuel_value fuel;
+    struct drive_value drive;
+    struct place place;
+};
+
+/* Her cooking gas. */
+struct gas_facts {
+    struct answer_value carried;
+    struct drain_value locker_drains;
 };
 
 struct radio_facts {
@@ -87,8 +101,14 @@ struct boat {
     const char *key;                  /* file name without .yaml: what --boat takes */
     const struct source *source;
     struct place place;
-    bool catamaran;
+    bool catamaran;                   /* two hulls */
     struct boat_facts facts;
+    struct gas_facts gas;
+    struct place gas_place;           /* of its section; else of the boat's */
+    const struct engine *engines;
+    size_t engine_count;
+    bool engines_given;               /* false: none is recorded, and she may have any */
+    struct place engines_place;       /* of their section; else of the boat's */
     struct radio_facts radio;
     struct place radio_place;
     /* In file order; the radio of `radio:` is the last, as vhf_dsc. */
@@ -102,7 +122,9 @@ struct boat {
     bool tags_unclear;                /* errors left some tag unread */
     const struct silence *silences;   /* checks that the base has silenced for this boat */
     size_t silence_count;
-    const enum zone_key *engine_spaces;   /* one card of engine_fire each */
+    /* Where a fuel is burned: one card of engine_fire each. Where no engine is recorded,
+     * those that most boats of her hull have. */
+    const enum zone_key *engine_spaces;
     size_t engine_space_count;
 };
 
@@ -129,7 +151,15 @@ struct written_identities identities_written(const struct source *source, struct
 const struct field_table *boat_file_fields(void);
 const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
+const struct field_table *engine_fields(void);
+const struct field_table *gas_fields(void);
 const struct field_table *radio_fields(void);
+
+/* Has she the room? NOT_RECORDED where her rooms are not. What is no room she has. */
+enum answer boat_room(const struct boat *boat, const struct zone *zone);
+
+/* Has she a room below, or may she have? */
+bool boat_has_cabin(const struct boat *boat);
 
 /* Is the item fitted? NOT_RECORDED: no piece, and not said that she has none. */
 enum answer boat_fitted(const struct boat *boat, enum item_key item);

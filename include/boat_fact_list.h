@@ -12,7 +12,9 @@
       .about = "the name as it is to be spoken on the radio") \
     X(name_latin, FIELD_TEXT, .any_word = true, .about = "the name in Latin letters") \
     X(specimen, FIELD_ANSWER, .about = "an invented boat with reserved identities?") \
-    X(type, FIELD_CHOICE, .required = true, .choices = hull_words, .about = "her hull") \
+    X(hull, FIELD_CHOICE, .required = true, .choices = hull_words, .about = "her hull") \
+    X(rig, FIELD_CHOICE, .required = true, .choices = rig_words, \
+      .about = "what moves her besides engines: sail, or nothing: motor") \
     X(loa_m, FIELD_NUMBER, .required = true, .low = 4000, .high = 30000, \
       .about = "length over all, in metres") \
     X(beam_m, FIELD_NUMBER, .required = true, .low = 1000, .high = 15000, \
@@ -22,8 +24,8 @@
       .about = "the most people allowed on board") \
     X(flag, FIELD_TEXT, .any_word = true, .about = "the flag state, two letters") \
     X(looks, FIELD_WORDING, .about = "how she looks to a searcher") \
-    X(engine_spaces, FIELD_CHOICES, ENGINE_SPACES, \
-      .about = "the spaces with an engine in them") \
+    X(rooms, FIELD_CHOICES, .choices = zone_key_list, \
+      .about = "the rooms that she has below") \
     X(openings, FIELD_NUMBER, .low = 0, .high = 60000, .whole = true, \
       .about = "openings in the hull below the waterline, counted from outside") \
     X(lwl_m, FIELD_NUMBER, .low = 3000, .high = 30000, .about = "length on the waterline") \
@@ -36,8 +38,6 @@
       .about = "an engine space with its bilge, in cubic metres") \
     X(bilge_to_sole_l, FIELD_NUMBER, .low = 10000, .high = 20000000, \
       .about = "litres of water in one hull until the floorboards are wet") \
-    X(gas, FIELD_CHOICE, .choices = cooking_gas_words, \
-      .about = "cooking gas on board: none, or carried") \
     X(mounted, FIELD_SECTION, SECTION_WITHIN(.table = &mounted_table), \
       .about = "where the cards hang: {zone: , faces: }")
 

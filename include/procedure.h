@@ -12,6 +12,7 @@
 #include "problem.h"
 #include "sheet_kinds.h"
 #include "symbol.h"
+#include "trait.h"
 #include "yaml_fields.h"
 
 /* ---- conditions ---- */
@@ -24,7 +25,7 @@ enum condition_kind {
     CONDITION_CUTS,        /* item, other: what is cut off */
     CONDITION_REACH,       /* item, reach: how far one goes for it at most */
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
-    CONDITION_BOAT,        /* trait: what she is */
+    CONDITION_BOAT,        /* trait: what she is, see trait.h; of one engine space: its engine */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
@@ -40,15 +41,6 @@ enum reach {
 };
 extern const char *const reach_words[];   /* NULL-ended, each at its value less one */
 struct reach_value CHOICE_OF(enum reach);
-
-/* What a condition may ask of the boat herself. Gas: she carries cooking gas, or her
- * record does not deny it; dsc: her fixed set may send a digital alert, or its record does
- * not deny it. */
-#define TRAIT_LIST(X) \
-    X(TRAIT_MONOHULL, "monohull") X(TRAIT_CATAMARAN, "catamaran") X(TRAIT_GAS, "gas") \
-    X(TRAIT_DSC, "dsc")
-enum trait { TRAIT_NONE, TRAIT_LIST(CHOICE_NAME) TRAIT_COUNT };
-extern const char *const trait_words[];   /* NULL-ended, each at its value less one */
 
 struct condition {
     enum condition_kind kind;

@@ -196,6 +196,8 @@ struct call_facts {
 struct section_facts {
     const char *title;
     const struct card_text *lines;
+    const char *const *lead;      /* of each line the word that the set shows, which stands
+                                     before it; NULL: lines have none */
     size_t line_count;
     const struct script *script;
     const char *note;             /* a line before the words, or NULL */

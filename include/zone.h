@@ -28,7 +28,9 @@ enum zone_trait {
     DRAWN_ON_MONOHULL_DECK = 1 << 4,
     LOCKER = 1 << 5,
     NARROW = 1 << 6,
-    LIVED_IN = 1 << 7
+    LIVED_IN = 1 << 7,
+    MULTIHULL_ONLY = 1 << 8,
+    ROOM = 1 << 9
 };
 
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
@@ -47,7 +49,7 @@ struct zone {
     enum side side;          /* SIDE_NONE: the item tells */
     int from, to;            /* 0 the bow, 100 the transom; 105 a platform behind it */
     enum level level;
-    bool catamaran_only;
+    bool catamaran_only, multihull_only;    /* what other boats have not */
     bool in_hulls;           /* catamaran: lies in a hull, not on the bridgedeck */
     bool drawn;              /* named on the plan as a landmark */
     bool drawn_on_deck;      /* the same where the deck has a plan of its own; */
@@ -55,6 +57,7 @@ struct zone {
     bool locker;             /* one reaches into it: what is heavier than air lies there */
     bool narrow;             /* at or across the middle line: no side is asked for */
     bool lived_in;           /* people sleep and sit there, or it opens into where they do */
+    bool room;               /* boats have it or not: see `rooms` of a boat */
 };
 
 const struct zone *zone_of(enum zone_key zone);    /* NULL for ZONE_NONE */

@@ -27,7 +27,7 @@ struct options {
     bool relay, downgrade, cancel, spell;
     bool itu_figures;         /* call: with spell */
     const char *position, *bearing;  /* call: as given */
-    const char *type;         /* start: monohull or catamaran; NULL: not told */
+    const char *hull;         /* start: a word of hull_words; NULL: not told */
     /* check */
     struct date from, to;     /* the charter; year 0: not told */
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */

@@ -14,7 +14,7 @@ static struct asked_list asked_of(const struct sheets *sheets)
     for (size_t i = 0; i < set->count; i++)
         if (card_wanted(boat->job->options, set->sheets[i]))
             wanted[count++] = set->sheets[i]->procedure;
-    return asked_items(wanted, count, boat->boat->facts.type.value, boat->arena);
+    return asked_items(wanted, count, boat->boat->facts.hull.value, boat->arena);
 }
 
 static bool told_as_unrecorded(const struct sheet_set *set, const struct item_kind *kind)

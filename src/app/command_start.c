@@ -7,12 +7,12 @@
 #include <stdio.h>
 #include <string.h>
 
-static bool type_sound(const struct options *options, struct problems *problems)
+static bool hull_sound(const struct options *options, struct problems *problems)
 {
-    if (options->type == NULL || choice_find(hull_words, options->type) > 0)
+    if (options->hull == NULL || choice_find(hull_words, options->hull) > 0)
         return true;
-    problem_add(problems, SEVERITY_USE, NO_PLACE, "write monohull or catamaran",
-                "--type does not take \"%s\"", options->type);
+    problem_add(problems, SEVERITY_USE, NO_PLACE, "write monohull, catamaran or trimaran",
+                "--hull does not take \"%s\"", options->hull);
     return false;
 }
 
@@ -74,7 +74,7 @@ static bool nothing_in_the_way(const struct options *options, const struct fleet
 
 static const char *boat_text(const struct options *options, const struct fleet *fleet)
 {
-    enum hull hull = options->type == NULL ? HULL_NONE : choice_find(hull_words, options->type);
+    enum hull hull = options->hull == NULL ? HULL_NONE : choice_find(hull_words, options->hull);
     struct asked_list asked = asked_items(fleet->procedures.rows, fleet->procedures.count, hull,
                                           fleet->arena);
     return starter_boat(&asked, hull, fleet->arena);
@@ -122,7 +122,7 @@ enum exit_status command_start(const struct options *options)
 {
     struct fleet fleet;
     bool own = fleet_begin(NEED_TEXTS, &fleet) == OWN_FILES_SOUND;
-    if (own && type_sound(options, fleet.problems) && keys_sound(options, fleet.problems))
+    if (own && hull_sound(options, fleet.problems) && keys_sound(options, fleet.problems))
         files_write(options, &fleet);
     enum exit_status status = report(&fleet, SEVERITY_HELD);
     fleet_close(&fleet);

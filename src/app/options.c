@@ -59,7 +59,7 @@ static const struct option_row option_rows[] = {
      "which boat calls (its file name without .yaml)", NULL},
     {OF_START, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "boats to write a file for (such as tern)", NULL},
-    {OF_START, "type", 0, OPTION_TEXT, AT(type), "TYPE", "monohull or catamaran", NULL},
+    {OF_START, "hull", 0, OPTION_TEXT, AT(hull), "HULL", "monohull, catamaran or trimaran", NULL},
     {OF_PRINT, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
      "only these cards (such as flooding), each a file", NULL},
     {OF_CHECK, "card", 0, OPTION_LIST, AT(cards), "CARD,...",

@@ -229,24 +229,6 @@ static enum truth negated(enum truth truth)
     return truth == TRUTH_YES ? TRUTH_NO : TRUTH_YES;
 }
 
-static bool boat_is(const struct boat *boat, enum trait trait)
-{
-    switch (trait) {
-    case TRAIT_MONOHULL:
-        return !boat->catamaran;
-    case TRAIT_CATAMARAN:
-        return boat->catamaran;
-    case TRAIT_GAS:
-        return boat->facts.gas.value != COOKING_GAS_ABSENT;
-    case TRAIT_DSC:
-        return boat_can_alert(boat);
-    case TRAIT_NONE:
-    case TRAIT_COUNT:
-        break;
-    }
-    promise_unreached();
-}
-
 /* Known to hold? Nothing is asked for: the next case is that of the dangerous answer. */
 static enum truth judge_surely(struct composing *composing, const struct condition *condition)
 {
@@ -275,7 +257,8 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_SURELY:
         return judge_surely(composing, condition);
     case CONDITION_BOAT:
-        return boat_is(composing->in->boat, condition->trait) ? TRUTH_YES : TRUTH_NO;
+        return boat_is(composing->in->boat, condition->trait, composing->slot->space) ? TRUTH_YES
+                                                                                    : TRUTH_NO;
     case CONDITION_ALL:
         return judge_all(composing, condition, noting);
     case CONDITION_ANY:

@@ -138,13 +138,15 @@ static void nature_section(struct composing *composing, struct sheet *sheet)
     struct section_facts *section = section_add(composing, sheet, BLOCK_NATURE,
                                                WORD_DISTRESS_NATURE);
     struct card_text *lines = arena_array(composing->arena, NATURE_COUNT, sizeof *lines);
+    const char **lead = arena_array(composing->arena, NATURE_COUNT, sizeof *lead);
     section->lines = lines;
-    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+    section->lead = lead;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        lead[section->line_count] = phrase_said(composing,
+                                                word_alone(composing, nature_of(key)->brief));
         lines[section->line_count++] = (struct card_text){
-            .text = text_format(composing->arena, "%s\t%s",
-                                words_get(composing->in->words, nature_of(key)->brief),
-                                nature_of(key)->phrase),
-            .origin = composing->in->boat->radio_place};
+            .text = nature_of(key)->phrase, .origin = composing->in->boat->radio_place};
+    }
     if (steps->count > 0 && dsc_ready(composing->in->boat))
         section->note = phrase_said(composing, nature_steps(composing));
 }

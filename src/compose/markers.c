@@ -2,7 +2,8 @@
 #include "compose_room.h"
 
 /* Across the boat, in thousandths of half the beam, positive to starboard.
- * Hulls of a catamaran lie well out; what is on the bridge deck nearer in. */
+ * Hulls of a catamaran and floats of a trimaran lie well out; what is on the bridge deck
+ * nearer in. */
 static int32_t offset_of(const struct boat *boat, const struct zone *zone, enum side side)
 {
     int32_t out = 0;
@@ -12,6 +13,8 @@ static int32_t offset_of(const struct boat *boat, const struct zone *zone, enum 
         out = 1;
     if (boat->catamaran)
         return out * (zone->in_hulls ? 740 : 330);
+    if (zone->multihull_only && zone->side != SIDE_NONE)
+        return out * 890;
     return out * 560;
 }
 

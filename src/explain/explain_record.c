@@ -5,7 +5,7 @@
 
 /* What is told of an item or of the boat but no field. */
 enum asked_what {
-    ASKED_FITTED = GEAR_FIELD_COUNT, ASKED_REACH, ASKED_LEFT_OUT, ASKED_HULL,
+    ASKED_FITTED = GEAR_FIELD_COUNT, ASKED_REACH, ASKED_LEFT_OUT,
     ASKED_TRAIT              /* and further: the trait's value added */
 };
 
@@ -217,45 +217,21 @@ static struct place boat_file(const struct explaining *explaining)
     return source_whole(explaining->sheet->boat->place.source);
 }
 
-static void gas_tell(const struct record_list *list, const struct boat *boat)
-{
-    const char *gas = choice_word(cooking_gas_words, boat->facts.gas.value);
-    placed_tell(list->explaining, list->indent,
-                gas != NULL ? boat->facts.gas.place : boat_file(list->explaining),
-                "record: gas %s", gas == NULL ? "not recorded, which counts as carried" : gas);
-}
-
-/* An alert is sent by the fixed set, or by a handheld that can. */
-static void dsc_tell(struct record_list *list, const struct boat *boat)
-{
-    static const char *const words[] = {[ANSWER_NOT_RECORDED] = "not recorded, which counts as yes",
-                                        [ANSWER_NO] = "no", [ANSWER_YES] = "yes"};
-    enum answer dsc = boat->radio.dsc.answer;
-    if (by_handheld_only(boat))
-        fitted_tell(list, ITEM_vhf_dsc, ASKED_BY_CONDITION);
-    else
-        placed_tell(list->explaining, list->indent,
-                    dsc != ANSWER_NOT_RECORDED ? boat->radio.dsc.place
-                                               : boat_file(list->explaining),
-                    "record: dsc of the radio %s", words[dsc]);
-    if (by_handheld_only(boat) || dsc == ANSWER_NO)
-        field_tell(list, ITEM_vhf_handheld, GEAR_dsc);
-}
-
-/* What she is, in the word that the condition asks for. */
+/* What she is, and what counts where her record does not tell it. */
 static void trait_tell(struct record_list *list, enum trait trait)
 {
-    const struct boat *boat = list->explaining->sheet->boat;
-    bool of_hull = trait == TRAIT_MONOHULL || trait == TRAIT_CATAMARAN;
-    if (!ask(list, ITEM_NONE, of_hull ? ASKED_HULL : ASKED_TRAIT + (unsigned)trait))
+    const struct sheet *sheet = list->explaining->sheet;
+    struct trait_fact fact = boat_trait(sheet->boat, trait, sheet->space);
+    const char *said = fact.recorded == ANSWER_YES  ? "yes"
+                       : fact.recorded == ANSWER_NO ? "no"
+                       : boat_is(sheet->boat, trait, sheet->space)
+                           ? "not recorded, which counts as yes"
+                           : "not recorded, which counts as no";
+    if (!ask(list, ITEM_NONE, ASKED_TRAIT + (unsigned)trait))
         return;
-    if (trait == TRAIT_GAS)
-        gas_tell(list, boat);
-    else if (trait == TRAIT_DSC)
-        dsc_tell(list, boat);
-    else
-        placed_tell(list->explaining, list->indent, boat->facts.type.place,
-                    "record: the boat is a %s", boat->catamaran ? "catamaran" : "monohull");
+    placed_tell(list->explaining, list->indent,
+                fact.recorded != ANSWER_NOT_RECORDED ? fact.place : boat_file(list->explaining),
+                "record: %s: %s", trait_sentence(trait), said);
 }
 
 /* ---- conditions ---- */

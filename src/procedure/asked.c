@@ -45,6 +45,7 @@ static enum hull hull_asked(const struct condition *condition)
         return HULL_NONE;
     return condition->trait == TRAIT_MONOHULL    ? HULL_MONOHULL
            : condition->trait == TRAIT_CATAMARAN ? HULL_CATAMARAN
+           : condition->trait == TRAIT_TRIMARAN  ? HULL_TRIMARAN
                                                  : HULL_NONE;
 }
 

@@ -7,7 +7,6 @@
 #include "text.h"
 
 const char *const reach_words[] = {REACH_LIST(CHOICE_WORD) NULL};
-const char *const trait_words[] = {TRAIT_LIST(CHOICE_WORD) NULL};
 
 void condition_fail(const struct condition_reading *reading, struct gathering *into,
                     struct place place, const char *remedy, const char *what)

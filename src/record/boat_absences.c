@@ -5,6 +5,7 @@
 
 #include "item.h"
 #include "text.h"
+#include "trait.h"
 
 /* ---- reading ---- */
 
@@ -65,12 +66,18 @@ static bool is_piece_of(const struct equipment *gear, enum item_key item)
     return gear->kind != NULL && gear->kind->item == item;
 }
 
-enum answer boat_fitted(const struct boat *boat, enum item_key item)
+enum answer fitted_as_recorded(const struct boat *boat, enum item_key item)
 {
     for (size_t i = 0; i < boat->equipment_count; i++)
         if (is_piece_of(&boat->equipment[i], item))
             return ANSWER_YES;
     return nowhere_fitted(boat, item) ? ANSWER_NO : ANSWER_NOT_RECORDED;
+}
+
+enum answer boat_fitted(const struct boat *boat, enum item_key item)
+{
+    enum answer recorded = fitted_as_recorded(boat, item);
+    return recorded == ANSWER_NOT_RECORDED && boat_cannot_have(boat, item) ? ANSWER_NO : recorded;
 }
 
 enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zone_key space)
@@ -86,7 +93,7 @@ enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zo
             return ANSWER_YES;
         may_serve = may_serve || !gear->serves.given;
     }
-    if (boat_absence(boat, item, space) != NULL)
+    if (boat_absence(boat, item, space) != NULL || boat_cannot_have(boat, item))
         return ANSWER_NO;
     return may_serve ? ANSWER_YES : ANSWER_NOT_RECORDED;
 }

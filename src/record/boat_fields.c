@@ -48,6 +48,20 @@ static const struct field_table mounted_table = TABLE("a place of the cards", mo
 static const struct field boat_rows[] = {BOAT_FACT_LIST(BOAT_ROW)};
 #undef BOAT_ROW
 
+static const struct field engine_rows[] = {
+    ROW(struct engine, space, FIELD_CHOICE, ENGINE_SPACES,
+        .about = "the space it stands in; an outboard has none"),
+    ROW(struct engine, fuel, FIELD_CHOICE, .choices = fuel_words, .about = "what it burns"),
+    ROW(struct engine, drive, FIELD_CHOICE, .choices = drive_words,
+        .about = "what it drives her by, or generator"),
+};
+
+static const struct field gas_section_rows[] = {
+    ROW(struct gas_facts, carried, FIELD_ANSWER, .about = "is there cooking gas aboard?"),
+    ROW(struct gas_facts, locker_drains, FIELD_CHOICE, .choices = drain_words,
+        .about = "where the locker of its bottles drains to"),
+};
+
 static const struct field absence_rows[] = {
     ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
         .about = "what is not fitted: a key of the register"),
@@ -70,7 +84,19 @@ static const struct field radio_rows[] = {RADIO_FACT_LIST(RADIO_ROW)};
 #undef RADIO_ROW
 
 static const struct field_table gear_table = TABLE("an equipment item", gear_rows);
-static const struct field_table boat_table = TABLE("a boat", boat_rows);
+/* Keys that stand elsewhere in a boat's file. */
+static const struct stray_key boat_strays[] = {
+    {"type", "write hull: monohull, hull: catamaran or hull: trimaran, and rig: sail or rig: "
+             "motor"},
+    {"engine_spaces", "list her engines in a section of their own, one a line:\n  engines:\n"
+                      "    - {space: engine_space, fuel: diesel, drive: shaft}"},
+    {"gas", "give gas a section of its own:\n  gas: {carried: yes, locker_drains: overboard}"},
+    {NULL, NULL}};
+static const struct field_table boat_table = {
+    .what = "a boat", .fields = boat_rows, .count = sizeof boat_rows / sizeof *boat_rows,
+    .strays = boat_strays};
+static const struct field_table engine_table = TABLE("an engine", engine_rows);
+static const struct field_table gas_section_table = TABLE("her gas", gas_section_rows);
 static const struct field_table radio_table = TABLE("a radio", radio_rows);
 
 static const struct field_table absence_table = TABLE("an entry of not_fitted", absence_rows);
@@ -83,6 +109,12 @@ static const struct field boat_file_rows[] = {
     BOAT_FILE("boat", boat, FIELD_SECTION,
              SECTION_OF(struct boat_file, record.facts, .table = &boat_table),
              .required = true, .about = "the boat herself"),
+    BOAT_FILE("engines", engines, FIELD_ENTRIES,
+             ENTRIES_OF(struct engine, .table = &engine_table),
+             .about = "every engine: those that move her, and a generator's; [] for none"),
+    BOAT_FILE("gas", gas, FIELD_SECTION,
+             SECTION_OF(struct boat_file, record.gas, .table = &gas_section_table),
+             .about = "cooking gas"),
     BOAT_FILE("radio", radio, FIELD_SECTION,
              SECTION_OF(struct boat_file, record.radio, .table = &radio_table),
              .about = "the fixed radio"),
@@ -114,6 +146,16 @@ const struct field_table *equipment_fields(void)
 const struct field_table *boat_fields(void)
 {
     return &boat_table;
+}
+
+const struct field_table *engine_fields(void)
+{
+    return &engine_table;
+}
+
+const struct field_table *gas_fields(void)
+{
+    return &gas_section_table;
 }
 
 const struct field_table *radio_fields(void)

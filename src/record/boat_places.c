@@ -9,17 +9,32 @@
 
 enum { CENTIMETRE = 10 };   /* in thousandths of a metre */
 
-static bool is_monohull(const struct boat *boat)
-{
-    return boat->facts.type.value == HULL_MONOHULL;
-}
-
 bool boat_has_space(const struct boat *boat, enum zone_key space)
 {
+    for (size_t i = 0; i < boat->engine_count; i++)
+        if (boat->engines[i].space.value == space)
+            return true;
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (boat->engine_spaces[i] == space)
             return true;
     return false;
+}
+
+enum answer boat_room(const struct boat *boat, const struct zone *zone)
+{
+    const struct zone_values *rooms = &boat->facts.rooms;
+    if (!zone->room)
+        return ANSWER_YES;
+    for (size_t i = 0; i < rooms->count; i++)
+        if (zone_within(zone, rooms->items[i].value) ||
+            zone_within(zone_of(rooms->items[i].value), zone->id))
+            return ANSWER_YES;
+    return rooms->given ? ANSWER_NO : ANSWER_NOT_RECORDED;
+}
+
+bool boat_has_cabin(const struct boat *boat)
+{
+    return !boat->facts.rooms.given || boat->facts.rooms.count > 0;
 }
 
 /* The row of a family on one side: cockpit_locker and port give
@@ -32,7 +47,7 @@ static const struct zone *zone_on_side(const struct boat *boat, const struct zon
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *row = zone_of(key);
         if (row->family == zone->id && row->side == side &&
-            (boat->catamaran || !row->catamaran_only))
+            hull_has_zone(boat->facts.hull.value, row))
             return row;
     }
     return zone;
@@ -54,10 +69,18 @@ static bool zone_side_agrees(struct boat_reading *reading, const struct equipmen
 /* False when the boat has no such place, or has two. `place` is the word's. */
 static bool zone_exists(struct boat_reading *reading, const struct zone *zone, struct place place)
 {
-    if (zone->catamaran_only && is_monohull(reading->boat)) {
+    if (!hull_has_zone(reading->boat->facts.hull.value, zone)) {
         problem_add(reading->problems, SEVERITY_ERROR, place,
-                    "name a zone of a monohull, or correct the boat's type",
-                    "%s is found on catamarans only", zone->key);
+                    text_format(reading->arena, "name a zone of a %s, or correct the boat's hull",
+                                choice_word(hull_words, reading->boat->facts.hull.value)),
+                    "%s is found on %s only", zone->key,
+                    zone->catamaran_only ? "catamarans" : "boats with several hulls");
+        return false;
+    }
+    if (boat_room(reading->boat, zone) == ANSWER_NO) {
+        problem_add(reading->problems, SEVERITY_ERROR, place,
+                    "add it to rooms in the section boat, or name the room that it is",
+                    "%s is none of the rooms that are recorded of her", zone->key);
         return false;
     }
     if (!reading->boat->catamaran || zone->id != ZONE_engine_space ||
@@ -93,7 +116,7 @@ void spaces_exist(const struct boat_reading *reading, const struct zone_values *
         const struct zone_value *space = &serves->items[i];
         if (!boat_has_space(reading->boat, space->value))
             problem_add(reading->problems, SEVERITY_ERROR, space->place,
-                        "name an engine space of this boat, or correct boat: engine_spaces",
+                        "name the space of an engine of this boat, or correct engines",
                         "this boat has no %s", zone_word(space->value));
     }
 }

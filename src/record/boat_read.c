@@ -43,44 +43,82 @@ static void spaces_default(struct boat *boat)
     }
 }
 
+/* Does the engine burn something in a space? One whose fuel is not recorded may. */
+static bool burns_inside(const struct engine *engine)
+{
+    return engine->space.value != ZONE_NONE && engine->fuel.value != FUEL_ELECTRIC;
+}
+
+static bool space_listed(const struct boat *boat, enum zone_key space)
+{
+    for (size_t i = 0; i < boat->engine_space_count; i++)
+        if (boat->engine_spaces[i] == space)
+            return true;
+    return false;
+}
+
 static void spaces_given(struct boat *boat, struct arena *arena)
 {
-    const struct zone_values *given = &boat->facts.engine_spaces;
-    enum zone_key *spaces = arena_array(arena, given->count, sizeof *spaces);
-    for (size_t i = 0; i < given->count; i++)
-        spaces[i] = given->items[i].value;
+    enum zone_key *spaces = arena_array(arena, boat->engine_count, sizeof *spaces);
     boat->engine_spaces = spaces;
-    boat->engine_space_count = given->count;
+    boat->engine_space_count = 0;
+    for (size_t i = 0; i < boat->engine_count; i++)
+        if (burns_inside(&boat->engines[i]) && !space_listed(boat, boat->engines[i].space.value))
+            spaces[boat->engine_space_count++] = boat->engines[i].space.value;
 }
 
 /* `engine_space` beside one of its two halves would be a card too many. */
-static void spaces_check(const struct boat_reading *reading)
+static void engine_space_check(const struct boat_reading *reading, const struct engine *engine)
 {
-    const struct zone_values *given = &reading->boat->facts.engine_spaces;
-    bool monohull = reading->boat->facts.type.value == HULL_MONOHULL;
-    for (size_t i = 0; i < given->count; i++) {
-        const struct zone *zone = zone_of(given->items[i].value);
-        if (zone->catamaran_only && monohull)
-            problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
-                        "a monohull has engine_space", "%s is found on catamarans only",
-                        zone->key);
-        if (given->count > 1 && zone->id == ZONE_engine_space)
-            problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
-                        "write engine_space, or [engine_space_port, engine_space_starboard]",
+    const struct boat *boat = reading->boat;
+    const struct zone *zone = zone_of(engine->space.value);
+    if (!hull_has_zone(boat->facts.hull.value, zone))
+        problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                    "write engine_space", "%s is found on catamarans only", zone->key);
+    for (size_t i = 0; zone->id == ZONE_engine_space && i < boat->engine_count; i++)
+        if (boat->engines[i].space.value != ZONE_NONE &&
+            boat->engines[i].space.value != zone->id) {
+            problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                        "write engine_space for both, or that of port and of starboard",
                         "engine_space stands beside one of its halves");
-    }
+            return;
+        }
+}
+
+/* An outboard hangs outside; every other engine stands in a space that can burn. */
+static void engine_check(const struct boat_reading *reading, const struct engine *engine)
+{
+    bool outboard = engine->drive.value == DRIVE_OUTBOARD;
+    if (engine->space.value != ZONE_NONE && outboard)
+        problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                    "take `space` out: an outboard hangs outside; or correct its drive",
+                    "an outboard has no engine space");
+    else if (engine->space.value != ZONE_NONE)
+        engine_space_check(reading, engine);
+    else if (engine->drive.value != DRIVE_NONE && !outboard)
+        problem_add(reading->problems, SEVERITY_ERROR, engine->place,
+                    "write space: and where it stands, as engine_space",
+                    "an engine with drive: %s needs its space",
+                    choice_word(drive_words, engine->drive.value));
+}
+
+static void engines_settle(struct boat_reading *reading)
+{
+    struct boat *boat = reading->boat;
+    if (boat->engines_given)
+        spaces_given(boat, reading->arena);
+    else
+        spaces_default(boat);
+    for (size_t i = 0; i < boat->engine_count; i++)
+        engine_check(reading, &boat->engines[i]);
 }
 
 static void facts_settle(struct boat_reading *reading)
 {
     struct boat *boat = reading->boat;
-    boat->catamaran = boat->facts.type.value == HULL_CATAMARAN;
+    boat->catamaran = boat->facts.hull.value == HULL_CATAMARAN;
     name_check(reading, &boat->facts.name);
-    if (boat->facts.engine_spaces.given)
-        spaces_given(boat, reading->arena);
-    else
-        spaces_default(boat);
-    spaces_check(reading);
+    engines_settle(reading);
 }
 
 /* A fact on the wrong entry would be lost, and lacks on the entry it was meant for. */
@@ -186,6 +224,11 @@ static void boat_begin(struct boat_file *file, const struct source *source, cons
     boat->source = source;
     boat->place = place_or(file->boat.place, source_whole(source));
     boat->radio_place = place_or(file->radio.place, boat->place);
+    boat->gas_place = place_or(file->gas.place, boat->place);
+    boat->engines = file->engines.items;
+    boat->engine_count = file->engines.count;
+    boat->engines_given = file->engines.given;
+    boat->engines_place = place_or(file->engines.place, boat->place);
     boat->silences = file->silenced.items;
     boat->silence_count = file->silenced.count;
 }

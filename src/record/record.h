@@ -19,8 +19,8 @@ const char *placeholder_in(const char *text, enum text_use use, struct arena *ar
 /* A boat's file as its tables read it. */
 struct boat_file {
     struct boat record;
-    struct section_value boat, radio;
-    struct entries_value equipment, not_fitted, silenced;
+    struct section_value boat, gas, radio;
+    struct entries_value engines, equipment, not_fitted, silenced;
 };
 
 /* ---- base_fields.c ---- */
@@ -72,6 +72,9 @@ void doubles_check(struct boat_reading *reading);
 /* What `not_fitted` says; tells what is both fitted and not fitted, or said twice. */
 void absences_take(struct boat_reading *reading, const struct entries_value *entries);
 void absences_check(const struct boat_reading *reading);
+
+/* Is a piece recorded, or the item in not_fitted? Whatever she is. */
+enum answer fitted_as_recorded(const struct boat *boat, enum item_key item);
 
 /* Are the two entries of one kind, with nothing in their places that parts them? */
 bool equipment_same_place(const struct equipment *a, const struct equipment *b);

@@ -60,6 +60,16 @@ static void row_add(struct text_builder *out, const struct field_table *table)
     text_add(out, "}\n");
 }
 
+/* What an entry may say, as remarks. */
+static void keys_of_entry_add(struct text_builder *out, const struct field_table *table)
+{
+    for (size_t i = 0; i < table->count; i++) {
+        text_add_format(out, "  #   %s: %s", table->fields[i].key, table->fields[i].about);
+        values_add(out, &table->fields[i]);
+        text_add(out, "\n");
+    }
+}
+
 /* ---- entries ---- */
 
 /* The fixed radio is recorded in a section of its own. */
@@ -186,7 +196,7 @@ static void zones_explain(struct text_builder *out, enum hull hull)
     size_t column = 0;
     text_add(out, "  # Zones:");
     for (enum zone_key zone = ZONE_NONE + 1; zone < ZONE_COUNT; zone++) {
-        if (zone_of(zone)->catamaran_only && hull == HULL_MONOHULL)
+        if (!hull_has_zone(hull, zone_of(zone)))
             continue;
         size_t length = (size_t)text_code_points(zone_word(zone)) + 1;
         bool full = column + length > ZONES_WIDTH;
@@ -243,7 +253,12 @@ const char *starter_boat(const struct asked_list *asked, enum hull hull, struct 
 {
     struct text_builder out = text_builder_in(arena);
     text_add(&out, "# One boat's record.\n" HOW_TO_FILL "boat:\n");
-    fields_add(&out, boat_fields(), "type", choice_word(hull_words, hull));
+    fields_add(&out, boat_fields(), "hull", choice_word(hull_words, hull));
+    text_add(&out, "\n# Every engine, each on a line of its own; engines: [] for none.\n"
+                   "engines:\n  #- {space: engine_space, fuel: , drive: }\n");
+    keys_of_entry_add(&out, engine_fields());
+    text_add(&out, "\n# Cooking gas.\ngas:\n");
+    fields_add(&out, gas_fields(), NULL, NULL);
     text_add(&out, "\n# The fixed radio; E1 is kept for its tag.\nradio:\n");
     fields_add(&out, radio_fields(), NULL, NULL);
     text_add(&out,

@@ -97,9 +97,16 @@
     X(locker_shared, DEFICIENCY, \
       "gear that calls for help or keeps people afloat lies in a locker with gas or petrol", \
       "Boat Safety Scheme: nothing else in a gas locker") \
-    X(gas_denied, ERROR, "gas: none, but gear for gas is recorded", "reason") \
+    X(gas_denied, ERROR, "gas is not carried, but gear for gas is recorded", "reason") \
     X(gas_unrecorded, DEFICIENCY, \
       "she has no bottle valve, and whether she carries gas is not recorded", "reason") \
+    X(gas_drain_unrecorded, DEFICIENCY, "where the gas locker drains to is not recorded", \
+      "Boat Safety Scheme: gas must drain overboard") \
+    X(gas_drain_inboard, DEFICIENCY, "the gas locker drains into the boat, or not at all", \
+      "Boat Safety Scheme: gas must drain overboard") \
+    X(engine_denied, ERROR, "gear of an engine is recorded that she is said not to have", \
+      "reason") \
+    X(engines_unrecorded, DEFICIENCY, "her engines are not recorded", "reason") \
     X(reach_unrecorded, NOTE, \
       "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \
       "judged: cards take it for out of reach") \

@@ -205,7 +205,12 @@ fault isolator_leaves_no_radio tamarisk '/item: vhf_handheld,/s/from_cockpit: ye
 fault pump_over_label tamarisk 's/rated_lph: 12000/rated_lph: 12000, measured_lpm: 200.1/'
 fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
 fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
-fault gas_denied alder 's/loa_m: 10.2,/loa_m: 10.2, gas: none,/'
+fault gas_denied alder 's/^radio:/gas: {carried: no}\
+&/'
+fault gas_drain_unrecorded alder 's/, locker_drains: overboard//'
+fault gas_drain_inboard alder 's/locker_drains: overboard/locker_drains: inboard/'
+fault engine_denied samphire '/drive: generator/d'
+fault engines_unrecorded alder '/^engines:/d'
 fault gas_unrecorded alder "$(without lpg_bottle_valve)"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: starboard,/'
@@ -383,7 +388,8 @@ quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/insid
 
 # one piece in reach is enough; each that is wrong by itself is told
 quiet gas_unrecorded alder "$(without lpg_bottle_valve)
-s/loa_m: 10.2,/loa_m: 10.2, gas: none,/"
+s/^radio:/gas: {carried: no}\\
+&/"
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: lazarette,/'
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: port,/'
 quiet reach_unrecorded alder '/item: epirb,/s/zone: companionway, side: port, \(.*\)from_cockpit: yes, /zone: cockpit, side: starboard, \1/'
@@ -454,7 +460,7 @@ says beacon_other_country 'country code 237 (Greece)' birch '/item: epirb,/s/9DC
 says beacon_other_country 'country code 237 (Greece)' birch 's/flag: HR/flag: "NO"/; /item: epirb,/s/9DCD0/9DAD0/'
 
 # a key misspelt: that, and not that its field is missing too
-for key in boat radio equipment not_fitted persons_max type call_sign mmsi power_switch hex_id \
+for key in boat radio equipment not_fitted persons_max hull call_sign mmsi power_switch hex_id \
     expires painter inside; do
     change alder "s/\b$key:/${key}x:/"
     told "$bad" >/dev/null

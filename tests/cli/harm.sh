@@ -230,7 +230,7 @@ proofs_list() {
 36 | eryngo | engine_fire | dump | s/MAYDAY NOW/GET READY/
 37 | nettle | gas_leak | lose | -
 37 | nettle | battery_fire | lose | -
-37 | nettle | gas_leak | record | s/gas: carried/gas: none/
+37 | nettle | gas_leak | record | s/gas: {carried: yes/gas: {carried: no/
 38 | nettle | battery_fire | dump | s/"E1"/"F1"/
 39 | nettle | battery_fire | dump | s/"DON’T TOUCH"/"FIGHT"/
 40 | nettle | man_overboard | dump | s/ALONE: stay on deck/ALONE: go down/

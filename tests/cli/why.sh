@@ -123,10 +123,21 @@ function holds_radio() {
     if ($5 == "=" && $6 != "not") return index(said, "  " $4 ": ") == 1
     return said == "  tag: " $3
 }
+# A line of her engines, their head, the gear that shows it, or not_fitted.
+function holds_engine() {
+    return said ~ /^engines:|^  - \{space: |item: (petrol_stowage|generator_stop)|^  - petrol_stowage/
+}
+# What she is: "she carries cooking gas: yes".
+function holds_trait() {
+    if (/cooking gas: /) return said ~ "^gas:.*carried: " $6
+    if (/digital alert: /) return (said == "  dsc: " $8 && section == "radio:") || holds("dsc: " $8)
+    if (/she has sails: /) return (said == "  rig: sail") == ($5 == "yes")
+    if (/diesel|petrol|generator|two engines|electric motor|outboard/) return holds_engine()
+    if (/she is a /) return (said == "  hull: " substr($5, 1, length($5) - 1)) == ($6 == "yes")
+    return 0
+}
 function holds_record() {
-    if ($2 == "gas") return said == "  gas: " $3 && section == "boat:"
-    if ($2 == "dsc") return said == "  dsc: " $6 && section == "radio:"
-    if ($2 == "the") return said == "  type: " $6 && section == "boat:"
+    if ($2 == "she") return holds_trait()
     if ($2 == "vhf_dsc") return holds_radio()
     if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
     return holds("item: " $2 ",") && holds("tag: " $3 ",")

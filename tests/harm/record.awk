@@ -148,10 +148,10 @@ mode == "words" { next }
 mode == "boat" && FNR == 1 { radio_end(); boat_begin() }
 mode == "boat" && /^[a-z_]+:/ { radio_end(); section = $1; sub(/:.*/, "", section) }
 mode == "boat" && section == "radio" { radio = radio " " $0 "," }
-mode == "boat" && section == "boat" && match($0, /gas: *[a-z]+/) {
-    gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /none$/
+mode == "boat" && section == "gas" && match($0, /carried: *[a-z]+/) {
+    gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /no$/
 }
-mode == "boat" && section == "boat" && /engine_spaces:/ { two_engines[boat] = 1 }
+mode == "boat" && section == "engines" && /space: engine_space_/ { two_engines[boat] = 1 }
 # Items in brackets or a line each.
 mode == "boat" && section == "not_fitted" {
     items = $0

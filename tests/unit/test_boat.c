@@ -5,8 +5,8 @@ static void a_whole_boat_is_read(void **state)
 {
     (void)state;
     const struct boat *boat = boat_of(
-        "boat: {name: Tamarisk, specimen: yes, type: monohull, loa_m: 12.6, beam_m: 4.1, "
-        "draught_m: 2.0, persons_max: 8, flag: QZ, looks: White sailing yacht}\n"
+        "boat: {name: Tamarisk, specimen: yes, hull: monohull, rig: sail, loa_m: 12.6, "
+        "beam_m: 4.1, draught_m: 2.0, persons_max: 8, flag: QZ, looks: White sailing yacht}\n"
         "radio: {call_sign: QTAB2, mmsi: \"200014730\", dsc: yes, tag: E1, "
         "zone: navigation_station, side: port, hold_s: 5, nature_steps: [menu, down]}\n"
         "equipment:\n"

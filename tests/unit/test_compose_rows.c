@@ -33,7 +33,7 @@ static const struct card_step *monohull_step(const char *step, const char *gear)
 static const struct card_step *two_engine_step(const char *step, const char *gear)
 {
     return step_with(step, text_format(
-        test.arena, "boat: {name: Samphire, specimen: yes, type: catamaran, loa_m: 13, "
+        test.arena, "boat: {name: Samphire, specimen: yes, hull: catamaran, rig: sail, loa_m: 13, "
         "beam_m: 7, persons_max: 8}\n%sequipment:\n%s", "radio: {call_sign: QSMP4}\n", gear));
 }
 

@@ -104,7 +104,7 @@ static void boats_are_refused(void **state)
 {
     (void)state;
     const struct boat *boat = boat_of(
-        "boat: {name: TBD, specimen: yes, type: monohull, loa_m: 12.6, beam_m: 4.1, "
+        "boat: {name: TBD, specimen: yes, hull: monohull, rig: sail, loa_m: 12.6, beam_m: 4.1, "
         "persons_max: 8, looks: unknown}\n"
         "radio: {call_sign: n/a, distress_key: '?', power_switch: todo, tag: E1,\n"
         "  zone: navigation_station, side: port, nature_steps: [menu, '-', tbd, X]}\n"

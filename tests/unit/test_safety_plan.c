@@ -204,8 +204,9 @@ static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
 static const struct places_facts *hung(const char *type, const char *mounted)
 {
     case_boat(&test, text_format(test.arena,
-                                 "boat: {name: Tamarisk, specimen: yes, type: %s, loa_m: 12, "
-                                 "beam_m: 4, persons_max: 8%s}\n" CASE_RADIO "equipment: []\n",
+                                 "boat: {name: Tamarisk, specimen: yes, hull: %s, rig: sail, "
+                                 "loa_m: 12, beam_m: 4, persons_max: 8%s}\n" CASE_RADIO
+                                 "equipment: []\n",
                                  type, mounted));
     set = case_compose(&test, false);
     test.problems = problems_new(test.arena);

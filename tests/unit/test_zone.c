@@ -62,7 +62,7 @@ static void zones_know_what_they_lie_within(void **state)
 static void catamarans_and_landmarks(void **state)
 {
     (void)state;
-    assert_true(zone_of(ZONE_trampoline)->catamaran_only);
+    assert_true(zone_of(ZONE_trampoline)->multihull_only);
     assert_true(zone_of(ZONE_engine_space_starboard)->catamaran_only);
     assert_false(zone_of(ZONE_engine_space)->catamaran_only);
     assert_true(zone_of(ZONE_aft_cabin_port)->in_hulls);
