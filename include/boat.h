@@ -89,12 +89,18 @@ struct silence {
     struct place place;
 };
 
-/* What the boat file says is not fitted: at all, or not for some of her engine spaces. */
+/* Gear that the boat file says is not fitted, or that nobody has looked for yet: at all, or
+ * for some of her engine spaces. */
 struct absence {
     struct item_value item;
-    bool whole;                       /* she has none at all */
-    struct zone_values serves;        /* else: the engine spaces without one */
+    bool whole;                       /* of the whole boat */
+    struct zone_values serves;        /* else: the engine spaces it is said of */
     struct place place;
+};
+struct absence_list {
+    const struct absence *rows;
+    size_t count;
+    struct place place;               /* of the section; else of the boat's */
 };
 
 struct boat {
@@ -115,8 +121,8 @@ struct boat {
     const struct equipment *equipment;
     size_t equipment_count;
     bool gear_unclear;                /* errors left some piece out, or its number unread */
-    const struct absence *absences;   /* of `not_fitted` */
-    size_t absence_count;
+    struct absence_list not_fitted;
+    struct absence_list not_surveyed; /* aboard perhaps: nobody has looked */
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */
     struct list_value tags_given;     /* the last tag ever given of each letter */
     bool tags_unclear;                /* errors left some tag unread */
@@ -178,6 +184,11 @@ bool gear_shares_locker(const struct equipment *a, const struct equipment *b);
 /* What says that the item is not fitted, at all or for that space, if one is given. */
 const struct absence *boat_absence(const struct boat *boat, enum item_key item,
                                    enum zone_key space);
+
+/* What says that nobody has looked for the item yet: for that space or, without one, anywhere
+ * aboard. NULL: nothing does. The item then counts as not recorded. */
+const struct absence *boat_unsurveyed(const struct boat *boat, enum item_key item,
+                                      enum zone_key space);
 
 /* Tags of one letter that were given, since higher ones were, and are neither on a piece
  * of the record nor retired. `near`: the piece with the nearest tag, or NULL. */

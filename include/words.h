@@ -126,6 +126,11 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(MARK_DRAFT, mark_draft, PLAIN, "") \
     X(MARK_NOT_APPROVED, mark_not_approved, PLAIN, "") \
     X(NOT_RECORDED, not_recorded, PLAIN, "") \
+    X(DRAFT_FACT, draft_fact, PLAIN, "fact") \
+    X(DRAFT_HANDHELD, draft_handheld, PLAIN, "") \
+    X(DRAFT_SIDE, draft_side, PLAIN, "") \
+    X(DRAFT_PERSONS, draft_persons, PLAIN, "") \
+    X(DRAFT_DSC, draft_dsc, PLAIN, "") \
     X(PLAN_BOW, plan_bow, PLAIN, "") \
     X(PLAN_PORT, plan_port, PLAIN, "") \
     X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \

@@ -30,7 +30,8 @@ enum zone_trait {
     NARROW = 1 << 6,
     LIVED_IN = 1 << 7,
     MULTIHULL_ONLY = 1 << 8,
-    ROOM = 1 << 9
+    ROOM = 1 << 9,
+    AT_DOOR = 1 << 10
 };
 
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
@@ -58,6 +59,7 @@ struct zone {
     bool narrow;             /* at or across the middle line: no side is asked for */
     bool lived_in;           /* people sleep and sit there, or it opens into where they do */
     bool room;               /* boats have it or not: see `rooms` of a boat */
+    bool at_door;            /* a hand may get into it from the cockpit, through the door */
 };
 
 const struct zone *zone_of(enum zone_key zone);    /* NULL for ZONE_NONE */

@@ -11,9 +11,9 @@
     X(forward_cabin, forward_cabin, NONE, 12, 35, BELOW, IN_HULLS | DRAWN | LIVED_IN | ROOM) \
     X(forward_heads, forward_heads, NONE, 25, 40, BELOW, IN_HULLS | LIVED_IN | ROOM) \
     X(mast, mast, NONE, 38, 45, DECK, NARROW) \
-    X(saloon, saloon, NONE, 35, 55, BELOW, DRAWN | LIVED_IN | ROOM) \
-    X(galley, galley, NONE, 45, 62, BELOW, DRAWN | LIVED_IN | ROOM) \
-    X(navigation_station, navigation_station, NONE, 45, 62, BELOW, LIVED_IN | ROOM) \
+    X(saloon, saloon, NONE, 35, 55, BELOW, DRAWN | LIVED_IN | ROOM | AT_DOOR) \
+    X(galley, galley, NONE, 45, 62, BELOW, DRAWN | LIVED_IN | ROOM | AT_DOOR) \
+    X(navigation_station, navigation_station, NONE, 45, 62, BELOW, LIVED_IN | ROOM | AT_DOOR) \
     X(aft_heads, aft_heads, NONE, 55, 68, BELOW, IN_HULLS | LIVED_IN | ROOM) \
     X(companionway, companionway, NONE, 58, 66, BELOW, LIVED_IN) \
     X(engine_space, engine_space, NONE, 55, 72, BELOW, DRAWN | NARROW) \
@@ -44,7 +44,8 @@
     X(port_hull, port_hull, PORT, 0, 100, BELOW, MULTIHULL_ONLY | IN_HULLS | LIVED_IN | ROOM) \
     X(starboard_hull, starboard_hull, STARBOARD, 0, 100, BELOW, \
       MULTIHULL_ONLY | IN_HULLS | LIVED_IN | ROOM) \
-    X(bridgedeck, bridgedeck, NONE, 35, 70, BELOW, CATAMARAN_ONLY | DRAWN | LIVED_IN | ROOM) \
+    X(bridgedeck, bridgedeck, NONE, 35, 70, BELOW, \
+      CATAMARAN_ONLY | DRAWN | LIVED_IN | ROOM | AT_DOOR) \
     X(trampoline, trampoline, NONE, 5, 25, DECK, MULTIHULL_ONLY | DRAWN) \
     X(hull_step, hull_step, NONE, 92, 100, DECK, CATAMARAN_ONLY | IN_HULLS) \
     X(hull_step_port, hull_step, PORT, 92, 100, DECK, CATAMARAN_ONLY | IN_HULLS) \

@@ -78,6 +78,8 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
 {
     enum own_files own = fleet_begin(needs, fleet);
     enum base_state base = base_open(options, fleet);
+    if (is_folder(options->base))
+        base_strays_tell(fleet, options->base);
     bool listed = is_folder(options->base) && boats_list(options, fleet);
     bool crew = crew_read(options, fleet);
     bool judged = base_judge(options, fleet, own);

@@ -79,6 +79,15 @@ enum own_files { OWN_FILES_SOUND, OWN_FILES_WRONG, OWN_FILES_BROKEN };
  * procedures/manifest.txt, and what is needed is read. */
 enum own_files fleet_begin(unsigned needs, struct fleet *fleet);
 
+/* ---- stray_files.c ---- */
+
+/* Is it a boat's file, by its name in boats/? What else lies there is told by the second. */
+bool is_boat_file(struct arena *arena, const char *folder, const char *name);
+void boat_stray_tell(const struct fleet *fleet, const char *folder, const char *name);
+
+/* Tells what lies in the base's own folder and may be thought to be read. */
+void base_strays_tell(const struct fleet *fleet, const char *base);
+
 /* ---- boat_files.c ---- */
 
 /* Which boats the base has and which are asked for. False when there is none, one that is

@@ -43,6 +43,7 @@ struct composing {
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
+    bool drafted;                     /* it says that something is not recorded */
     struct block *blocks;             /* of the sheet being made */
     size_t block_count, block_room;
     struct marker *markers;
@@ -77,6 +78,14 @@ void missing_note_for(struct composing *composing, enum item_key item, enum zone
 
 /* Notes that the card being made goes without the item, of which nothing is recorded. */
 void missing_help_note(struct composing *composing, enum item_key item);
+
+/* missing_survey.c */
+
+/* Does it lack because nobody has looked yet, by the boat's own file? */
+bool is_unsurveyed(const struct composing *composing, const struct missing *missing);
+
+/* Tells all that is not surveyed in one problem, with the cards that wait for it. */
+void unsurveyed_tell(struct composing *composing);
 
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
@@ -118,12 +127,36 @@ const struct phrase *place_phrase(const struct composing *composing, const struc
 enum capacity_told { CAPACITY_SECONDS, CAPACITY_WEIGHT };
 
 /* "8 lifejackets", "Raft, 8 persons", or the name given in the record. */
-const struct phrase *gear_name(const struct composing *composing, const struct equipment *gear,
+const struct phrase *gear_name(struct composing *composing, const struct equipment *gear,
                                size_t pieces, enum capacity_told told);
 
 /* The same without its capacity, of that many pieces where it has no name of its own. */
 const struct phrase *gear_called(const struct composing *composing,
                                  const struct equipment *gear, size_t pieces);
+
+/* drafted.c: NULL on a final card; a draft that says one of these is marked */
+
+/* "NOT RECORDED" */
+const struct phrase *unrecorded(struct composing *composing);
+
+/* The phrase; where it is NULL, what a draft says. */
+const struct phrase *recorded_or_not(struct composing *composing, const struct phrase *recorded);
+
+/* "EPIRB NOT RECORDED", where the record does not tell whether there is one. */
+const struct phrase *item_unrecorded(struct composing *composing, enum item_key item);
+
+/* The words in a script for a call sign or MMSI that is not recorded. */
+const char *script_unrecorded(struct composing *composing);
+
+/* The place of the gear; in a draft with the side that it lacks. */
+const struct phrase *gear_place_phrase(struct composing *composing, const struct equipment *gear,
+                                       const struct text_value *spot);
+
+/* For gear whose handling must be recorded; and for a raft, how many it takes. */
+const struct phrase *handling_unrecorded(struct composing *composing,
+                                         const struct equipment *gear);
+const struct phrase *persons_unrecorded(struct composing *composing,
+                                        const struct equipment *gear);
 
 /* seacock_table.c */
 void table_make(struct composing *composing, enum item_key item, enum gear_state state,

@@ -14,8 +14,11 @@ static struct section_facts *section_add(struct composing *composing, struct she
 
 static const struct script *script_of(struct composing *composing, enum script_form form)
 {
-    const struct script *script = call_script(composing->in, form, NULL, composing->arena,
-                                              composing->problems);
+    const struct boat *boat = composing->in->boat;
+    struct script_request request = call_request(boat, form, NULL);
+    request.unrecorded = script_unrecorded(composing);
+    const struct script *script = script_make(&request, boat, composing->in->base,
+                                              composing->arena, composing->problems);
     if (script == NULL)
         composing->held = true;
     return script;
@@ -118,23 +121,25 @@ static struct section_facts *script_section(struct composing *composing, struct 
     return section;
 }
 
-/* How this set is told the nature. */
+/* How this set is told the nature; NULL where no step of it is recorded. */
 static const struct phrase *nature_steps(struct composing *composing)
 {
     const struct list_value *steps = &composing->in->boat->radio.nature_steps;
     const struct phrase **phrases = arena_array(composing->arena, steps->count, sizeof *phrases);
     for (size_t i = 0; i < steps->count; i++)
         phrases[i] = phrase_text(composing->arena, &steps->items[i]);
-    return phrase_word(composing->arena, WORD_NATURE_STEPS, "steps",
-                       phrase_list(composing->arena, WORD_JOIN_COMMA, phrases, steps->count),
-                       NULL);
+    const struct phrase *told = steps->count == 0
+                                    ? unrecorded(composing)
+                                    : phrase_list(composing->arena, WORD_JOIN_COMMA, phrases,
+                                                  steps->count);
+    return told == NULL ? NULL : phrase_word(composing->arena, WORD_NATURE_STEPS, "steps", told,
+                                             NULL);
 }
 
 /* The natures, as sets list them, each with the words to say. How this set is
  * told the nature stands above them. */
 static void nature_section(struct composing *composing, struct sheet *sheet)
 {
-    const struct list_value *steps = &composing->in->boat->radio.nature_steps;
     struct section_facts *section = section_add(composing, sheet, BLOCK_NATURE,
                                                WORD_DISTRESS_NATURE);
     struct card_text *lines = arena_array(composing->arena, NATURE_COUNT, sizeof *lines);
@@ -147,7 +152,7 @@ static void nature_section(struct composing *composing, struct sheet *sheet)
         lines[section->line_count++] = (struct card_text){
             .text = nature_of(key)->phrase, .origin = composing->in->boat->radio_place};
     }
-    if (steps->count > 0 && dsc_ready(composing->in->boat))
+    if (dsc_ready(composing->in->boat))
         section->note = phrase_said(composing, nature_steps(composing));
 }
 

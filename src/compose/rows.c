@@ -33,15 +33,14 @@ static const struct phrase *row_handling(struct composing *composing,
     if (how == NULL && gear->vents_to.text != NULL)
         return phrase_word(composing->arena, WORD_VENTS_TO, "place",
                            phrase_text(composing->arena, &gear->vents_to), NULL);
-    return how;
+    return how != NULL ? how : handling_unrecorded(composing, gear);
 }
 
 static const struct phrase *where_phrase(struct composing *composing,
                                          const struct step_gear *wants,
                                          const struct equipment *gear)
 {
-    const struct phrase *place = place_phrase(composing, gear->place_zone, gear->place_side,
-                                              &gear->spot);
+    const struct phrase *place = gear_place_phrase(composing, gear, &gear->spot);
     const struct phrase *how = row_handling(composing, wants, gear);
     return how == NULL ? place
                        : phrase_word(composing->arena, WORD_PLACE_HANDLED, "place", place, "how",
@@ -49,7 +48,7 @@ static const struct phrase *where_phrase(struct composing *composing,
 }
 
 /* Of an extinguisher how long it lasts, for whoever uses it, or its weight. */
-static const struct phrase *capacity_phrase(const struct composing *composing,
+static const struct phrase *capacity_phrase(struct composing *composing,
                                             const struct equipment *gear,
                                             enum capacity_told told)
 {
@@ -63,7 +62,7 @@ static const struct phrase *capacity_phrase(const struct composing *composing,
     if (extinguisher && gear->kg.given)
         return phrase_word(arena, WORD_KILOGRAMS, "count",
                            phrase_verbatim(arena, gear->kg.text), NULL);
-    return NULL;
+    return persons_unrecorded(composing, gear);
 }
 
 const struct phrase *gear_called(const struct composing *composing,
@@ -78,7 +77,7 @@ const struct phrase *gear_called(const struct composing *composing,
                       : phrase_item(arena, gear->item.value);
 }
 
-const struct phrase *gear_name(const struct composing *composing, const struct equipment *gear,
+const struct phrase *gear_name(struct composing *composing, const struct equipment *gear,
                                size_t pieces, enum capacity_told told)
 {
     const struct phrase *name = gear_called(composing, gear, pieces);
@@ -111,7 +110,7 @@ static bool same_row(const struct row_list *list, const struct equipment *a,
 }
 
 /* Where the page has no room, an extinguisher has its weight instead of its seconds. */
-static void row_name(const struct composing *composing, const struct equipment *gear,
+static void row_name(struct composing *composing, const struct equipment *gear,
                      struct card_row *row)
 {
     row->name = phrase_said(composing,

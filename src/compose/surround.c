@@ -29,7 +29,7 @@ static const struct phrase *marks(struct composing *composing, const struct appr
     const struct phrase *specimen = NULL, *draft = NULL, *unapproved = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
         specimen = word_alone(composing, WORD_MARK_SPECIMEN);
-    if (composing->held)
+    if (composing->held || composing->drafted)
         draft = word_alone(composing, WORD_MARK_DRAFT);
     if (approval == NULL)
         unapproved = word_alone(composing, WORD_MARK_NOT_APPROVED);
@@ -86,6 +86,14 @@ static const struct phrase *dates_and_replacing(struct composing *composing)
                          word_alone(composing, WORD_REPLACE), NULL);
 }
 
+/* Of the rescue centre. */
+static const struct phrase *phone_phrase(struct composing *composing)
+{
+    const struct text_value *phone = &composing->in->base->centre_phone;
+    return phone->text == NULL ? unrecorded(composing)
+                               : phrase_verbatim(composing->arena, phone->text);
+}
+
 /* The rescue centre's number stands first; the base's is not for emergencies. */
 void contact_make(struct composing *composing, struct sheet *sheet)
 {
@@ -93,7 +101,7 @@ void contact_make(struct composing *composing, struct sheet *sheet)
     struct arena *arena = composing->arena;
     struct contact_facts *contact = arena_alloc(arena, sizeof *contact);
     const struct phrase *ways = phrase_joined(arena, WORD_JOIN_DOT,
-                                              phrase_verbatim(arena, base->centre_phone.text),
+                                              phone_phrase(composing),
                                               word_alone(composing, WORD_CHANNEL_16), NULL);
     contact->origin = base->centre_name.place;
     contact->left = phrase_said(

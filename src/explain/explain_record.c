@@ -101,10 +101,14 @@ static void engine_tell(const struct record_list *list, enum item_key item, enum
     const struct explaining *explaining = list->explaining;
     const struct boat *boat = explaining->sheet->boat;
     const struct absence *absence = boat_absence(boat, item, space);
+    const struct absence *unsurveyed = boat_unsurveyed(boat, item, space);
     const struct equipment *other = entry_of(boat, item);
     if (absence != NULL)
         placed_tell(explaining, list->indent, absence->place, "record: %s not fitted for %s",
                     item_word(item), zone_word(space));
+    else if (unsurveyed != NULL)
+        placed_tell(explaining, list->indent, unsurveyed->place,
+                    "record: %s not surveyed for %s", item_word(item), zone_word(space));
     else if (other != NULL)
         placed_tell(explaining, list->indent, other->place,
                     "record: %s not recorded for %s, only for the other engine",
@@ -121,6 +125,7 @@ static void fitted_tell(struct record_list *list, enum item_key item, enum asker
 {
     const struct boat *boat = list->explaining->sheet->boat;
     const struct absence *whole = boat_absence(boat, item, ZONE_NONE);
+    const struct absence *unsurveyed = boat_unsurveyed(boat, item, ZONE_NONE);
     size_t told = 0;
     if (!ask(list, item, ASKED_FITTED))
         return;
@@ -135,6 +140,9 @@ static void fitted_tell(struct record_list *list, enum item_key item, enum asker
     else if (whole != NULL)
         placed_tell(list->explaining, list->indent, whole->place, "record: %s not fitted",
                     item_word(item));
+    else if (told == 0 && unsurveyed != NULL && boat_fitted(boat, item) != ANSWER_YES)
+        placed_tell(list->explaining, list->indent, unsurveyed->place,
+                    "record: %s not surveyed", item_word(item));
     else if (told == 0 && boat_fitted(boat, item) != ANSWER_YES)
         line_tell(list->explaining, list->indent, "record: %s not recorded", item_word(item));
 }

@@ -64,10 +64,10 @@ static const struct field gas_section_rows[] = {
 
 static const struct field absence_rows[] = {
     ROW(struct absence, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
-        .about = "what is not fitted: a key of the register"),
+        .about = "what it is: a key of the register"),
     ROW(struct absence, serves, FIELD_CHOICES, .required = true, ENGINE_SPACES,
-        .about = "the engine spaces that have none; where the boat has none at all, write the "
-                 "name alone"),
+        .about = "the engine spaces of which it is said; of the whole boat, write the name "
+                 "alone"),
 };
 
 static const struct field silence_rows[] = {
@@ -100,6 +100,8 @@ static const struct field_table gas_section_table = TABLE("her gas", gas_section
 static const struct field_table radio_table = TABLE("a radio", radio_rows);
 
 static const struct field_table absence_table = TABLE("an entry of not_fitted", absence_rows);
+static const struct field_table unsurveyed_table =
+    TABLE("an entry of not_surveyed", absence_rows);
 static const struct field_table silence_table = TABLE("a silenced check", silence_rows);
 
 #define BOAT_FILE(name, member, field_kind, ...) \
@@ -123,6 +125,9 @@ static const struct field boat_file_rows[] = {
     BOAT_FILE("not_fitted", not_fitted, FIELD_ENTRIES,
              ENTRIES_OF(struct absence, .table = &absence_table, .lone = "item"),
              .about = "gear the boat does not have"),
+    BOAT_FILE("not_surveyed", not_surveyed, FIELD_ENTRIES,
+             ENTRIES_OF(struct absence, .table = &unsurveyed_table, .lone = "item"),
+             .about = "gear that she may have: nobody has looked yet"),
     BOAT_FILE("retired_tags", record.retired_tags, FIELD_LIST, .any_word = true,
              .about = "tags of gear that is gone"),
     BOAT_FILE("tags_given", record.tags_given, FIELD_LIST, .any_word = true,

@@ -265,7 +265,7 @@ static const struct boat *boat_take(struct boat_file *file, struct arena *arena,
     struct boat_reading reading = {.boat = boat, .arena = arena, .problems = problems};
     facts_settle(&reading);
     equipment_take(&reading, &file->equipment);
-    absences_take(&reading, &file->not_fitted);
+    absences_take(&reading, file);
     places_settle(&reading);
     tags_check(&reading);
     doubles_check(&reading);

@@ -20,7 +20,7 @@ const char *placeholder_in(const char *text, enum text_use use, struct arena *ar
 struct boat_file {
     struct boat record;
     struct section_value boat, gas, radio;
-    struct entries_value engines, equipment, not_fitted, silenced;
+    struct entries_value engines, equipment, not_fitted, not_surveyed, silenced;
 };
 
 /* ---- base_fields.c ---- */
@@ -69,8 +69,15 @@ void tags_check(struct boat_reading *reading);
 /* Tells gear that stands twice in one place. */
 void doubles_check(struct boat_reading *reading);
 
-/* What `not_fitted` says; tells what is both fitted and not fitted, or said twice. */
-void absences_take(struct boat_reading *reading, const struct entries_value *entries);
+/* What `not_fitted` and `not_surveyed` say. */
+void absences_take(struct boat_reading *reading, const struct boat_file *file);
+
+/* Is the space among those that the entry is about? */
+bool absence_covers(const struct absence *absence, enum zone_key space);
+
+/* ---- absence_conflicts.c ---- */
+
+/* Tells what is in both lists, twice in one, or in one of them and recorded as a piece. */
 void absences_check(const struct boat_reading *reading);
 
 /* Is a piece recorded, or the item in not_fitted? Whatever she is. */

@@ -230,6 +230,13 @@ static void not_fitted_add(struct text_builder *out, const struct asked_list *as
         text_add_format(out, "  #- %s\n", asked->rows[i].kind->key);
 }
 
+static void not_surveyed_add(struct text_builder *out)
+{
+    text_add(out, "\n# What she may have, though nobody has looked yet: the names of it, as in"
+                  " not_fitted.\n# Cards that ask for it wait, and check names it in one line."
+                  " Look, then move each to\n# equipment or to not_fitted.\nnot_surveyed:\n");
+}
+
 /* Kept empty: nothing of a boat is filled in. */
 static void tags_add(struct text_builder *out)
 {
@@ -276,6 +283,7 @@ const char *starter_boat(const struct asked_list *asked, enum hull hull, struct 
     keys_explain(&out, asked, KEY_OF_SOME);
     entries_add(&out, asked, arena);
     not_fitted_add(&out, asked, hull);
+    not_surveyed_add(&out);
     tags_add(&out);
     return out.at;
 }

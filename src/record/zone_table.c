@@ -16,7 +16,8 @@
                      .drawn_on_deck = HAS(traits, DRAWN_ON_DECK), \
                      .drawn_on_monohull_deck = HAS(traits, DRAWN_ON_MONOHULL_DECK), \
                      .locker = HAS(traits, LOCKER), .narrow = HAS(traits, NARROW), \
-                     .lived_in = HAS(traits, LIVED_IN), .room = HAS(traits, ROOM)},
+                     .lived_in = HAS(traits, LIVED_IN), .room = HAS(traits, ROOM), \
+                     .at_door = HAS(traits, AT_DOOR)},
 static const struct zone zones[ZONE_COUNT] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 #undef HAS

@@ -106,10 +106,18 @@
       "Boat Safety Scheme: gas must drain overboard") \
     X(engine_denied, ERROR, "gear of an engine is recorded that she is said not to have", \
       "reason") \
+    X(engine_lost, DEFICIENCY, "a stop serves a space where no engine is recorded", "reason") \
+    X(rooms_unrecorded, NOTE, "her rooms are not recorded", "judged: the plan's landmarks") \
     X(engines_unrecorded, DEFICIENCY, "her engines are not recorded", "reason") \
     X(reach_unrecorded, NOTE, \
       "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \
       "judged: cards take it for out of reach") \
+    X(reach_against_place, ERROR, \
+      "gear that people must go below for is said to be reached from the cockpit", "reason") \
+    X(cockpit_out_of_reach, DEFICIENCY, \
+      "gear in the cockpit is said to be reached from below only", "reason") \
+    X(level_against_place, DEFICIENCY, \
+      "gear is said to be on another level than its zone is", "reason") \
     X(pump_feed_unrecorded, NOTE, "what drives an electric bilge pump is not recorded", \
       "judged: the card of flooding leaves the generator on") \
     X(gear_locked, DEFICIENCY, "gear for an emergency is under lock", \
@@ -215,6 +223,9 @@
       "whether a handheld radio is kept charged is not recorded", "trade practice") \
     /* what cards print where it is recorded; one note for all pieces */ \
     X(side_unrecorded, NOTE, "on which side gear is, is not recorded", "trade practice") \
+    X(side_beside_sided, NOTE, \
+      "on which side gear is, is not recorded, though it is of gear beside it", \
+      "trade practice") \
     X(how_unrecorded, NOTE, "how a piece is worked is not recorded", "trade practice") \
     X(opening_unnamed, NOTE, "what an opening serves is not recorded", "trade practice") \
     X(extinguisher_unweighed, NOTE, "the weight of an extinguisher's filling is not recorded", \

@@ -1,18 +1,9 @@
-/* gas_rules.c - gas and engines, against the gear for them that is recorded (room: rules).
- * Where she is said to have none no card speaks of them. */
+/* gas_rules.c - whether she carries cooking gas, against the gear for it that is recorded
+ * (room: rules). Where she is said to carry none no card speaks of gas. */
 #include "rules_room.h"
 
 #include "text.h"
 #include "trait.h"
-
-/* The first piece of gear that no boat has without this. */
-static const struct equipment *gear_needing(const struct boat *boat, enum trait trait)
-{
-    for (size_t i = 0; i < boat->equipment_count; i++)
-        if (item_needs_trait(boat->equipment[i].item.value) == trait)
-            return &boat->equipment[i];
-    return NULL;
-}
 
 /* In a leak, or when that battery burns, nobody reaches into that locker, so that gear is lost. */
 static void shared_check(const struct rule_run *run, const struct equipment *source)
@@ -67,32 +58,6 @@ static void drain_check(const struct rule_run *run)
                   drains->value == DRAIN_INBOARD ? "drains into the boat" : "has no drain");
 }
 
-/* Cards say nothing of an engine that she is said not to have. */
-static void engine_gear_check(const struct rule_run *run, enum trait trait, const char *what)
-{
-    const struct boat *boat = run->in->boat;
-    const struct equipment *gear = gear_needing(boat, trait);
-    if (gear != NULL && boat_trait(boat, trait, ZONE_NONE).recorded == ANSWER_NO)
-        rule_tell(run, CHECK_engine_denied, boat->engines_place,
-                  "add that engine to engines, or take the gear for it out of equipment",
-                  "engines has no %s, but %s is recorded", what, gear_named(run, gear));
-}
-
-static void engines_check(const struct rule_run *run)
-{
-    const struct boat *boat = run->in->boat;
-    engine_gear_check(run, TRAIT_GENERATOR, "generator");
-    engine_gear_check(run, TRAIT_DIESEL, "engine that burns diesel");
-    engine_gear_check(run, TRAIT_PETROL_TANK, "petrol engine in a space of hers");
-    if (!boat->engines_given)
-        rule_tell(run, CHECK_engines_unrecorded, boat->engines_place,
-                  "look at each engine, the generator's too, and add\n"
-                  "engines:\n  - {space: engine_space, fuel: diesel, drive: shaft}\n"
-                  "or engines: [] if she has none",
-                  "her engines are not recorded: the cards are those of a boat with diesel, petrol "
-                  "and a generator");
-}
-
 void gas_rules(const struct rule_run *run)
 {
     lockers_check(run);
@@ -112,5 +77,4 @@ void gas_rules(const struct rule_run *run)
                   "lpg_bottle_valve is not fitted, and whether she carries gas is not recorded: "
                   "the cards take it that she does");
     drain_check(run);
-    engines_check(run);
 }

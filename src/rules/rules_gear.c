@@ -48,3 +48,11 @@ struct place place_else(struct place given, struct place otherwise)
 {
     return given.line != 0 ? given : otherwise;
 }
+
+const struct equipment *gear_needing(const struct boat *boat, enum trait trait)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (item_needs_trait(boat->equipment[i].item.value) == trait)
+            return &boat->equipment[i];
+    return NULL;
+}

@@ -205,13 +205,15 @@ fault isolator_leaves_no_radio tamarisk '/item: vhf_handheld,/s/from_cockpit: ye
 fault pump_over_label tamarisk 's/rated_lph: 12000/rated_lph: 12000, measured_lpm: 200.1/'
 fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
 fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
-fault gas_denied alder 's/^radio:/gas: {carried: no}\
-&/'
+fault gas_denied alder 's/{carried: yes/{carried: no/'
 fault gas_drain_unrecorded alder 's/, locker_drains: overboard//'
 fault gas_drain_inboard alder 's/locker_drains: overboard/locker_drains: inboard/'
 fault engine_denied samphire '/drive: generator/d'
+fault engine_lost samphire '/space: engine_space_starboard, fuel/d'
+fault rooms_unrecorded alder 's/, rooms: .*}$/}/'
 fault engines_unrecorded alder '/^engines:/d'
-fault gas_unrecorded alder "$(without lpg_bottle_valve)"
+fault gas_unrecorded alder "$(without lpg_bottle_valve)
+/^gas:/d"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: starboard,/'
 fault reach_unrecorded alder '/item: epirb,/s/from_cockpit: yes, //'
@@ -273,7 +275,11 @@ fault handheld_charge_unrecorded alder 's/, charged: yes//'
 
 # ---- what cards print where it is recorded; tags ----
 
-fault side_unrecorded alder '/tag: F3,/s/, side: centre//'
+fault side_unrecorded alder '/tag: E3,/s/, side: centre//'
+fault side_beside_sided alder '/tag: F3,/s/, side: centre//'
+fault reach_against_place alder '/item: lifejacket,/s/zone: cockpit_locker, side: port/zone: forward_cabin/'
+fault cockpit_out_of_reach alder '/item: bilge_pump_manual,/s/from_cockpit: yes/from_cockpit: no/'
+fault level_against_place alder '/item: liferaft,/s/persons/below: yes, persons/'
 fault how_unrecorded alder '/item: engine_stop,/s/how: pull out, //'
 fault opening_unnamed alder '/tag: C7,/s/name: sink drain, //'
 fault extinguisher_unweighed alder '/tag: F1,/s/kg: 2, //'
@@ -388,8 +394,7 @@ quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/insid
 
 # one piece in reach is enough; each that is wrong by itself is told
 quiet gas_unrecorded alder "$(without lpg_bottle_valve)
-s/^radio:/gas: {carried: no}\\
-&/"
+s/{carried: yes/{carried: no/"
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: lazarette,/'
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: port,/'
 quiet reach_unrecorded alder '/item: epirb,/s/zone: companionway, side: port, \(.*\)from_cockpit: yes, /zone: cockpit, side: starboard, \1/'
@@ -433,7 +438,9 @@ quiet tag_missing alder 's/tag: C8,/tag: C8x,/'
 says tags_given_behind 'tag C9 was given, but tags_given has C8 as the last' alder '/^tags_given:/s/C9/C8/'
 says tags_given_behind 'raise it: tags_given: [F3, E7, C9]' alder '/^tags_given:/s/, C9//'
 says tags_given_behind 'tag C12 was given' alder '/^tags_given:/i\retired_tags: [C10, C11, C12]'
-says side_unrecorded 'side is not recorded of F3, C9: ' alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
+says side_unrecorded 'side is not recorded of E3, E1: ' alder '/tag: E3,/s/, side: centre//; /^  side: starboard/d'
+says side_beside_sided 'smoke_alarm F3 in saloon (engine_extinguisher F1 there is to starboard), gas_alarm C9 in galley (' \
+    alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
 says side_unrecorded 'side is not recorded of E1: ' alder '/^  side: starboard/d'
 quiet side_unrecorded alder '/tag: C6,/s/side: port, //'
 says how_unrecorded 'how is not recorded of C6: ' alder '/tag: C6,/s/, how: across = shut//'

@@ -74,7 +74,7 @@ maydeck call tests/fleet --boat samphire --card galley_fire,flooding
 expect_equal call-titles '4 GALLEY FIRE: 7 FLOODING: ' "$(grep ':$' "$scratch/stdout" | tr '\n' ' ')"
 maydeck call tests/fleet --boat samphire --card flooding
 expect_empty call-alone-no-title "$(grep ':$' "$scratch/stdout")"
-maydeck start "$scratch/base" --boat tern,petrel --type monohull
+maydeck start "$scratch/base" --boat tern,petrel --hull monohull
 expect_status start-two 0
 expect_equal start-two-files 'petrel.yaml tern.yaml ' \
     "$(folder_list "$scratch/base/boats" | tr '\n' ' ')"

@@ -38,6 +38,7 @@ expect_empty start-untouched "$(diff -r "$scratch/first" "$base")"
 echo '# ours' >>"$base/base.yaml"
 maydeck start "$base" --boat sea_rose --hull catamaran
 expect_status start-more 0
+expect_equal start-not-surveyed 1 "$(grep -c '^not_surveyed:$' "$base/boats/sea_rose.yaml")"
 expect_equal start-more-base '# ours' "$(tail -n 1 "$base/base.yaml")"
 grep -q '^  hull: catamaran ' "$base/boats/sea_rose.yaml" || not_ok start-type
 grep -q '#- {item: engine_stop,.*serves: ' "$base/boats/sea_rose.yaml" || not_ok start-serves

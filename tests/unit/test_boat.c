@@ -30,9 +30,9 @@ static void a_whole_boat_is_read(void **state)
     assert_int_equal(boat->engine_spaces[0], ZONE_engine_space);
     assert_int_equal(boat->radio.hold_s.milli, 5000);
     assert_int_equal(boat->radio.nature_steps.count, 2);
-    assert_int_equal(boat->absence_count, 2);
-    assert_int_equal(boat->absences[1].item.value, ITEM_solar_isolator);
-    assert_true(boat->absences[1].whole);
+    assert_int_equal(boat->not_fitted.count, 2);
+    assert_int_equal(boat->not_fitted.rows[1].item.value, ITEM_solar_isolator);
+    assert_true(boat->not_fitted.rows[1].whole);
     assert_string_equal(boat->retired_tags.items[0].text, "C12");
     assert_int_equal(boat_tag_given(boat, ITEM_CONTROL), 12);
     assert_int_equal(boat_tag_given(boat, ITEM_FIRE), 1);

@@ -4,8 +4,6 @@
 
 #define BOTTLE PIECE("lpg_bottle_valve, zone: gas_locker, side: port")
 #define DRAINING(where) "gas: {carried: yes, locker_drains: " where "}\n"
-#define ENGINES(fuel, drive) \
-    "engines: [{space: engine_space, fuel: " fuel ", drive: " drive "}]\n"
 #define JACKETS(place) PIECE("lifejacket, zone: " place)
 
 static const struct rule_row rows[] = {
@@ -34,20 +32,6 @@ static const struct rule_row rows[] = {
      "the gas locker drains into the boat", {.boat = BOAT DRAINING("overboard") GEAR BOTTLE}},
     {"gas_drain_inboard", {.boat = BOAT DRAINING("none") GEAR BOTTLE}, 2,
      "the gas locker has no drain", {.boat = BOAT GAS("yes") GEAR BOTTLE}},
-    {"engine_denied", {.boat = BOAT ENGINES("diesel", "shaft") GEAR
-                           PIECE("generator_stop, zone: saloon")}, 2,
-     "engines has no generator, but generator_stop is recorded",
-     {.boat = BOAT ENGINES("diesel", "generator") GEAR PIECE("generator_stop, zone: saloon")}},
-    {"engine_denied", {.boat = BOAT ENGINES("petrol", "shaft") GEAR
-                           PIECE("fuel_shutoff_diesel, zone: saloon")}, 2,
-     "engines has no engine that burns diesel, but fuel_shutoff_diesel is recorded",
-     {.boat = BOAT ENGINES("diesel", "shaft") GEAR PIECE("fuel_shutoff_diesel, zone: saloon")}},
-    {"engine_denied", {.boat = BOAT ENGINES("diesel", "shaft") GEAR
-                           PIECE("fuel_shutoff_petrol, zone: saloon")}, 2,
-     "engines has no petrol engine in a space of hers, but fuel_shutoff_petrol is recorded",
-     {.boat = BOAT ENGINES("petrol", "shaft") GEAR PIECE("fuel_shutoff_petrol, zone: saloon")}},
-    {"engines_unrecorded", {.boat = BOAT}, 1, "her engines are not recorded",
-     {.boat = BOAT ENGINES("diesel", "shaft")}},
 };
 
 const struct rule_table rule_table_gas = RULE_TABLE(gas_rules, rows);

@@ -258,7 +258,9 @@ static void mentioned_items_count_once(void **state)
         "boat: {name: A, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, persons_max: 8}\n"
         "radio: {tag: E1, zone: saloon}\n"
         "equipment:\n  - {item: torch, tag: C1, zone: saloon}\n"
-        "  - {item: torch, tag: C2, zone: galley}\nnot_fitted: [sart, epirb]\n", &sound);
+        "  - {item: torch, tag: C2, zone: galley}\nnot_fitted: [sart, epirb]\n"
+        "not_surveyed: [knife]\n",
+        &sound);
     assert_true(sound);
     assert_int_equal(boat_items_mentioned(boat), 4);
 }
