@@ -12,6 +12,16 @@
 #include "problem.h"
 #include "yaml_fields.h"
 
+/* A place that an entry names beside its own. */
+struct gear_spot {
+    struct section_value section;
+    struct zone_value zone;
+    struct side_value side;
+    struct text_value spot;
+    const struct zone *place_zone;    /* zone looked up */
+    enum side place_side;             /* as given, or of the zone */
+};
+
 /* One piece of gear, in one place. Field meanings: gear_field_list.h. */
 struct equipment {
     const struct item_kind *kind;
@@ -21,9 +31,14 @@ struct equipment {
     struct item_value item;
     struct zone_value zone;
     struct side_value side;
-    struct text_value tag, name, spot, how;
+    struct text_value tag, name, spot;
+    struct wordings_value how;        /* by state, or the one use; see item_states.h */
     struct item_values cuts;
-    struct zone_values inside, serves;
+    struct zone_values inside, past, serves;
+    struct gear_spot from;            /* where one stands to work it */
+    struct gear_spot handle;          /* where its handle is kept */
+    struct text_value behind;
+    struct only_when_values only_when;
     struct number_value count;
     struct pair_value at;             /* metres aft of the bow, to starboard of the centreline */
     struct air_value space;
@@ -31,7 +46,7 @@ struct equipment {
     struct valve_value kind_of;
     struct stop_value stop;
     struct text_value rating, vents_to, serial, hex_id, mmsi, size;
-    struct text_value painter, release, handle;
+    struct text_value painter, release;
     struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
     struct number_value rated_lph, measured_lpm, stroke_l, kg_low, kg_high, protects_m3, antenna_m;
     struct gas_value gas;
@@ -167,6 +182,15 @@ enum answer boat_fitted(const struct boat *boat, enum item_key item);
 /* The same for one of her engine spaces, on a boat with two: YES where a piece serves it
  * or may, NO where that is said, NOT_RECORDED also where pieces serve only the other. */
 enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zone_key space);
+
+/* Where one stands to work the piece: `from`, else its own place. */
+const struct zone *worked_zone(const struct equipment *gear);
+enum side worked_side(const struct equipment *gear);
+const struct text_value *worked_spot(const struct equipment *gear);
+
+/* The spaces that one passes, opens or enters on the way to it, one after another; false past
+ * the last. */
+bool way_zone(const struct equipment *gear, size_t index, struct zone_value *zone);
 
 /* Is the space among those that the piece is said to serve? */
 bool gear_serves(const struct equipment *gear, enum zone_key space);

@@ -121,6 +121,15 @@ enum lanyard { LANYARD_NONE, LANYARD_LIST(CHOICE_NAME) LANYARD_COUNT };
 extern const char *const lanyard_words[];
 struct lanyard_value CHOICE_OF(enum lanyard);
 
+/* What must be so for a hand to work it. */
+#define ONLY_WHEN_LIST(X) \
+    X(ONLY_ENGINE_RUNNING, "engine_running") X(ONLY_ENGINE_STOPPED, "engine_stopped") \
+    X(ONLY_PLATFORM_UP, "platform_up") X(ONLY_PLATFORM_DOWN, "platform_down")
+enum only_when { ONLY_ALWAYS, ONLY_WHEN_LIST(CHOICE_NAME) ONLY_WHEN_COUNT };
+extern const char *const only_when_words[];
+struct only_when_value CHOICE_OF(enum only_when);
+struct only_when_values CHOICES_OF(struct only_when_value);
+
 /* ---- the water ---- */
 
 /* On which side of the equator, or of Greenwich: north and east count up. */

@@ -24,10 +24,19 @@
     X(side, side, FIELD_CHOICE, EVERYWHERE(ASKED), .choices = side_words, \
       .slips = side_slips, .about = "which side, facing the bow") \
     X(spot, spot, FIELD_WORDING, EVERYWHERE(MAY), .about = "where exactly, in a few words") \
-    X(how, how, FIELD_WORDING, EVERYWHERE(MAY) MUST(WORKED), \
-      .about = "how it is worked, such as across pipe = shut") \
+    X(how, how, FIELD_BY_CHOICE, EVERYWHERE(MAY) MUST(WORKED), .choices = end_state_words, \
+      .about = "how a hand works it; by state where it has two, as {shut: across, open: along}") \
+    X(behind, behind, FIELD_WORDING, EVERYWHERE(MAY), \
+      .about = "what is opened or taken off before it, such as panel with two clips") \
+    X(from, from.section, FIELD_SECTION, EVERYWHERE(MAY), \
+      SECTION_OF(struct equipment, from, .table = &from_table), \
+      .about = "where one stands to work it, if not at it: {zone: , side: , spot: }") \
     X(inside, inside, FIELD_CHOICES, EVERYWHERE(MAY), .choices = zone_key_list, \
       .about = "spaces one must open or enter to reach it; [] for none") \
+    X(past, past, FIELD_CHOICES, EVERYWHERE(MAY), .choices = zone_key_list, \
+      .about = "spaces one passes on the way to it") \
+    X(only_when, only_when, FIELD_CHOICES, EVERYWHERE(MAY), .choices = only_when_words, \
+      .about = "what must be so for a hand to work it") \
     X(cuts, cuts, FIELD_CHOICES, \
       MUST(ITEM_battery_isolator_service, ITEM_battery_isolator_engine) \
       MAY(ITEM_battery_isolator_thruster, ITEM_engine_stop, ITEM_generator_stop, \
@@ -81,13 +90,14 @@
           ITEM_horseshoe_buoy, ITEM_mob_light, ITEM_heaving_line, ITEM_recovery_sling, \
           ITEM_recovery_tackle, ITEM_boarding_ladder, ITEM_bathing_platform, ITEM_grab_bag), \
       .about = "how it is freed from its stowage") \
-    X(handle, handle, FIELD_WORDING, \
+    X(handle, handle.section, FIELD_SECTION, \
       ASKED(ITEM_bilge_pump_manual) \
       MAY(FUEL_SHUTOFFS, ANCHORS, ITEM_seacock, ITEM_bilge_access, ITEM_engine_vent_closure, \
           ITEM_engine_stop, ITEM_lpg_bottle_valve, ITEM_emergency_tiller, ITEM_escape_hatch, \
           ITEM_hatch, ITEM_watertight_door, ITEM_recovery_tackle, ITEM_boarding_ladder, \
           ITEM_bathing_platform, ITEM_fire_port), \
-      .about = "where its handle is kept") \
+      SECTION_OF(struct equipment, handle, .table = &handle_table, .lone = "spot"), \
+      .about = "where its handle is kept: a few words, or {zone: , side: , spot: }") \
     X(kg, kg, FIELD_NUMBER, \
       MUST(EXTINGUISHERS) ASKED(ITEM_lpg_bottle_valve) \
       MAY(ANCHORS, ITEM_liferaft, ITEM_dinghy, ITEM_lithium_bank, ITEM_grab_bag), \

@@ -8,6 +8,7 @@
 #include <stdint.h>
 
 #include "arena.h"
+#include "end_state.h"
 #include "item.h"
 #include "problem.h"
 #include "source.h"
@@ -142,6 +143,15 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SIDE_BOTH, side_both, PLAIN, "") \
     X(VALVE_NONE, valve_none, PLAIN, "") \
     X(PLACE_HANDLED, place_handled, PLAIN, "place how") \
+    X(BEHIND, behind, PLAIN, "what") \
+    X(HANDLE_AT, handle_at, PLAIN, "place") \
+    X(WORKED_FROM, worked_from, PLAIN, "place") \
+    X(ONLY_WHEN, only_when, PLAIN, "conditions") \
+    X(ENGINE_RUNNING, engine_running, PLAIN, "") \
+    X(ENGINE_STOPPED, engine_stopped, PLAIN, "") \
+    X(PLATFORM_UP, platform_up, PLAIN, "") \
+    X(PLATFORM_DOWN, platform_down, PLAIN, "") \
+    X(HANDLED_STATE, handled_state, PLAIN, "how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \
     X(VENTS_TO, vents_to, PLAIN, "place") \
@@ -213,9 +223,7 @@ enum plural {
  * what the record says is read, and lines are broken. Those of `proof` a language may lack: then
  * its commands are not judged so. */
 #define WORD_SET_LIST(X) \
-    X(STATE_ON, reading, on) X(STATE_OFF, reading, off) \
-    X(STATE_ON_ALONE, reading, on_alone) X(STATE_OFF_ALONE, reading, off_alone) \
-    X(ARTICLES, reading, articles) X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
+    X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \
@@ -286,25 +294,10 @@ const struct list_value *words_set(const struct words *words, enum word_set set)
 /* Is the word, of so many bytes, among them, whatever its case? */
 bool words_in_set(const struct words *words, enum word_set set, const char *word, size_t length);
 
-/* The state that a thing is brought into, and what of `how` (how it is worked, of the record)
- * leads there: the parts between commas that name no other state. All of it where no part
- * names one; NULL where it tells only how the contrary comes about. */
-enum handled { HANDLED_ON, HANDLED_OFF };
-const char *words_handling(const struct words *words, const char *how, enum handled wanted,
-                           struct arena *arena);
-
-/* The same of a text that may be given by language: each is read by the words of its own, a
- * text without one by `own`. A language that tells only of the contrary is left out; where the
- * first does, the text is NULL. */
-struct handling_wanted {
-    const struct languages *languages;
-    const struct words *own;
-    enum handled wanted;
-};
-struct text_value words_handling_by_language(const struct handling_wanted *wanted,
-                                             const struct text_value *how, struct arena *arena);
-
 /* What the zone is called ("Chart table"). NULL for ZONE_NONE. */
 const char *words_zone(const struct words *words, enum zone_key zone);
+
+/* What the state is called ("shut"). */
+const char *words_state(const struct words *words, enum end_state state);
 
 #endif

@@ -172,8 +172,21 @@ function both(text) {
     return "{en: " quoted(text) ", " language ": " quoted(text_pseudo(text)) "}"
 }
 
-# A list of texts at the start of `rest`, or one text.
+# Texts by state at the start of `rest`: {shut: across, open: along}.
+function states_both(    out) {
+    out = "{"
+    rest = substr(rest, 2)
+    while (match(rest, /^,? *[a-z]+: */)) {
+        out = out substr(rest, 1, RLENGTH)
+        rest = substr(rest, RLENGTH + 1)
+        out = out both(scalar_take(",}"))
+    }
+    return out
+}
+
+# A list of texts at the start of `rest`, texts by state, or one text.
 function texts_both(ends,    out) {
+    if (rest ~ /^\{/) return states_both()
     if (rest !~ /^\[/) return both(scalar_take(ends))
     out = "["
     rest = substr(rest, 2)

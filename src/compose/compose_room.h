@@ -43,6 +43,7 @@ struct composing {
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
+    bool engine_stopped;              /* a step of it before the one being made stops one */
     struct block *blocks;             /* of the sheet being made */
     size_t block_count, block_room;
     struct marker *markers;
@@ -88,12 +89,10 @@ const enum item_key *missing_items(const struct composing *composing, size_t *co
 
 /* The gear that a step's words ask for. */
 struct step_gear {
-    const struct item_values *uses, *also;
+    const struct item_uses *uses, *also;
     const struct condition *when;        /* of the case that was taken, or NULL */
     const struct condition *undecided;   /* what kept a case from being taken, or NULL */
     enum reach within;
-    enum gear_state state;               /* how the step leaves it */
-    enum shown shows;                    /* what is printed as its handling */
 };
 
 /* The rows of that gear, equal neighbours joined into one; first what keeps `undecided`
@@ -103,15 +102,23 @@ bool rows_make(struct composing *composing, const struct step_gear *wants,
 
 /* handling.c */
 
-/* How the gear is worked to bring it into that state, from its `how` or from the field
- * that `shows` names; NULL when nothing of that is recorded, which is told where
- * only the contrary is. */
+/* "across = shut": how the gear is brought into that state, and the state; the state alone
+ * where that is not recorded, which is told. STATE_ANY: how it is used; NULL where nothing of
+ * that is recorded. */
 const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
-                                   enum shown shows, enum gear_state state);
+                                   enum end_state state);
+
+/* The same; NULL also where only the state could be said. */
+const struct phrase *gear_handling_known(struct composing *composing,
+                                         const struct equipment *gear, enum end_state state);
 
 /* "Chart table, port, over the table" of a place; the zone may be NULL, the spot too. */
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
                                   enum side side, const struct text_value *spot);
+
+/* Where one stands to work the gear, and what it is behind. */
+const struct phrase *worked_place(const struct composing *composing,
+                                  const struct equipment *gear);
 
 /* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
  * which stands for them where the label's are not recorded. */
@@ -126,7 +133,7 @@ const struct phrase *gear_called(const struct composing *composing,
                                  const struct equipment *gear, size_t pieces);
 
 /* seacock_table.c */
-void table_make(struct composing *composing, enum item_key item, enum gear_state state,
+void table_make(struct composing *composing, enum item_key item, enum end_state state,
                 struct card_step *step);
 
 /* steps.c */
@@ -188,7 +195,9 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 
 /* safety_places.c */
 
-/* Where a piece of gear stands on the boat: a marker with its tag. */
+/* Where a piece of gear stands on the boat: a marker with its tag. The second: where one
+ * stands to work it. */
+struct marker worked_marker_of(const struct boat *boat, const struct equipment *gear);
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
 /* The boat's gear by places, from the bow aft. */

@@ -27,14 +27,14 @@ static bool zone_counts(const struct composing *composing, enum zone_key key,
 enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
                        const enum zone_key *zones, size_t count)
 {
-    if (zone_counts(composing, gear->zone.value, zones, count))
+    const struct zone *worked = worked_zone(gear);
+    struct zone_value way;
+    if (worked != NULL && zone_counts(composing, worked->id, zones, count))
         return TRUTH_YES;
-    if (!gear->inside.given)
-        return TRUTH_UNKNOWN;
-    for (size_t i = 0; i < gear->inside.count; i++)
-        if (zone_counts(composing, gear->inside.items[i].value, zones, count))
+    for (size_t i = 0; way_zone(gear, i, &way); i++)
+        if (zone_counts(composing, way.value, zones, count))
             return TRUTH_YES;
-    return TRUTH_NO;
+    return gear->inside.given ? TRUTH_NO : TRUTH_UNKNOWN;
 }
 
 bool gear_cuts(const struct equipment *gear, enum item_key other)

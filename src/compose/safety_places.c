@@ -124,13 +124,35 @@ static const struct phrase *engine_told(const struct composing *composing,
                                                           : WORD_ENGINE_STARBOARD);
 }
 
-/* The spot, and the engine it is for. */
+static const struct phrase *spot_told(const struct composing *composing,
+                                      const struct equipment *gear)
+{
+    const struct phrase *behind = phrase_text(composing->arena, &gear->behind);
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                         phrase_text(composing->arena, &gear->spot),
+                         behind == NULL ? NULL
+                                        : phrase_word(composing->arena, WORD_BEHIND, "what",
+                                                      behind, NULL), NULL);
+}
+
+/* Where one works it from; NULL: at its own place. */
+static const struct phrase *worked_told(const struct composing *composing,
+                                        const struct equipment *gear)
+{
+    if (gear->from.place_zone == NULL)
+        return NULL;
+    return phrase_word(composing->arena, WORD_WORKED_FROM, "place",
+                       place_phrase(composing, worked_zone(gear), worked_side(gear),
+                                    worked_spot(gear)), NULL);
+}
+
+/* The spot, the engine it is for, and where it is worked from. */
 static const struct phrase *gear_detail(const struct composing *composing,
                                         const struct equipment *gear)
 {
     return phrase_joined(composing->arena, WORD_JOIN_COMMA,
-                         phrase_text(composing->arena, &gear->spot),
-                         engine_told(composing, gear), NULL);
+                         spot_told(composing, gear), engine_told(composing, gear),
+                         worked_told(composing, gear));
 }
 
 /* Tags that follow each other stand as one chip from three on: "C11–C14". The

@@ -188,8 +188,8 @@ static const char *reach_told(const struct explaining *explaining, const struct 
 /* What its reach rests on, then the reach itself. */
 static void piece_reach_tell(const struct record_list *list, const struct equipment *gear)
 {
-    static const enum gear_field keys[] = {GEAR_zone, GEAR_below, GEAR_inside,
-                                           GEAR_from_cockpit};
+    static const enum gear_field keys[] = {GEAR_zone, GEAR_below, GEAR_from, GEAR_inside,
+                                           GEAR_past, GEAR_from_cockpit};
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
         bool given = field_text(gear_field_row(keys[i]), gear, list->explaining->arena) != NULL;
         if (given || (keys[i] == GEAR_from_cockpit && gear_reach(gear) == REACH_BELOW))
@@ -346,7 +346,7 @@ static void left_out_gear_tell(struct record_list *list, enum item_key item)
     }
 }
 
-static void items_tell(struct record_list *list, const struct item_values *items)
+static void items_tell(struct record_list *list, const struct item_uses *items)
 {
     for (size_t i = 0; i < items->count; i++) {
         enum item_key item = items->items[i].value;

@@ -30,7 +30,7 @@ static void fact_note(struct asking *asking, enum item_key item, enum gear_field
     asking->items[item].facts[field] = true;
 }
 
-static void list_note(struct asking *asking, const struct item_values *items)
+static void list_note(struct asking *asking, const struct item_uses *items)
 {
     for (size_t i = 0; i < items->count; i++)
         item_note(asking, items->items[i].value);

@@ -3,6 +3,8 @@
  * the boat and her radio in boat_fact_list.h. Never reads a file. */
 #include "boat.h"
 
+#include "end_state.h"
+
 #include "boat_facts.h"
 #include "gear_field_list.h"
 #include "record.h"
@@ -30,6 +32,27 @@ _Static_assert(ZONE_engine_space_port == ZONE_engine_space + 1 &&
                    ZONE_engine_space_starboard == ZONE_engine_space + 2,
                "the choices of engine spaces are values of zones");
 #define ENGINE_SPACES .choices = engine_space_keys, .first = ZONE_engine_space
+
+/* Where one stands, and where a handle is kept. */
+#define GEAR_SPOT_ROW(member, ...) ROW(struct gear_spot, member, __VA_ARGS__)
+#define GEAR_SPOT_SIDE \
+    GEAR_SPOT_ROW(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips, \
+                  .about = "which side, facing the bow")
+static const struct field from_rows[] = {
+    GEAR_SPOT_ROW(zone, FIELD_CHOICE, .required = true, .choices = zone_key_list,
+                  .about = "the part of the boat one stands in"),
+    GEAR_SPOT_SIDE,
+    GEAR_SPOT_ROW(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
+};
+static const struct field handle_rows[] = {
+    GEAR_SPOT_ROW(zone, FIELD_CHOICE, .choices = zone_key_list,
+                  .about = "the part of the boat it is kept in"),
+    GEAR_SPOT_SIDE,
+    GEAR_SPOT_ROW(spot, FIELD_WORDING, .about = "where exactly, in a few words"),
+};
+static const struct field_table from_table = TABLE("the place from which gear is worked",
+                                                   from_rows);
+static const struct field_table handle_table = TABLE("the place of a handle", handle_rows);
 
 #define GEAR_ROW(key, member, field_kind, who, ...) \
     KEYED(struct equipment, #key, member, field_kind, __VA_ARGS__),

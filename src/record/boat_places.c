@@ -53,12 +53,12 @@ static const struct zone *zone_on_side(const struct boat *boat, const struct zon
     return zone;
 }
 
-static bool zone_side_agrees(struct boat_reading *reading, const struct equipment *gear,
+static bool zone_side_agrees(struct boat_reading *reading, struct place place,
                              const struct zone *zone, enum side side)
 {
     if (zone->side == SIDE_NONE || side == SIDE_NONE || side == zone->side)
         return true;
-    problem_add(reading->problems, SEVERITY_ERROR, gear->side.place,
+    problem_add(reading->problems, SEVERITY_ERROR, place,
                 text_format(reading->arena, "take `side` out, or write zone: %s",
                             zone_word(zone->family)),
                 "%s lies to %s, but side says %s", zone->key, side_word(zone->side),
@@ -127,6 +127,7 @@ static void other_zones_check(struct boat_reading *reading, const struct equipme
     if (space != NULL)
         zone_exists(reading, space, gear->space.place);
     zones_exist(reading, &gear->inside);
+    zones_exist(reading, &gear->past);
     spaces_exist(reading, &gear->serves);
 }
 
@@ -140,7 +141,7 @@ static void gear_place_settle(struct boat_reading *reading, struct equipment *ge
         return;
     const struct zone *zone = zone_on_side(reading->boat, written, side);
     if (!zone_exists(reading, zone, gear->zone.place) ||
-        !zone_side_agrees(reading, gear, zone, side))
+        !zone_side_agrees(reading, gear->side.place, zone, side))
         return;
     gear->place_zone = zone;
     gear->zone.value = zone->id;
@@ -149,10 +150,53 @@ static void gear_place_settle(struct boat_reading *reading, struct equipment *ge
     position_settle(reading, gear);
 }
 
+/* The same of a place that it names beside its own. */
+static void spot_settle(struct boat_reading *reading, struct gear_spot *spot)
+{
+    const struct zone *written = zone_of(spot->zone.value);
+    spot->place_side = spot->side.value;
+    if (written == NULL)
+        return;
+    const struct zone *zone = zone_on_side(reading->boat, written, spot->side.value);
+    if (!zone_exists(reading, zone, spot->zone.place) ||
+        !zone_side_agrees(reading, spot->side.place, zone, spot->side.value))
+        return;
+    spot->place_zone = zone;
+    spot->zone.value = zone->id;
+    if (spot->place_side == SIDE_NONE)
+        spot->place_side = zone->side;
+}
+
+const struct zone *worked_zone(const struct equipment *gear)
+{
+    return gear->from.place_zone != NULL ? gear->from.place_zone : gear->place_zone;
+}
+
+enum side worked_side(const struct equipment *gear)
+{
+    return gear->from.place_zone != NULL ? gear->from.place_side : gear->place_side;
+}
+
+const struct text_value *worked_spot(const struct equipment *gear)
+{
+    return gear->from.place_zone != NULL ? &gear->from.spot : &gear->spot;
+}
+
+bool way_zone(const struct equipment *gear, size_t index, struct zone_value *zone)
+{
+    if (index >= gear->inside.count + gear->past.count)
+        return false;
+    *zone = index < gear->inside.count ? gear->inside.items[index]
+                                       : gear->past.items[index - gear->inside.count];
+    return true;
+}
+
 void places_settle(struct boat_reading *reading)
 {
     for (size_t i = 0; i < reading->gear_count; i++) {
         gear_place_settle(reading, &reading->gear[i]);
+        spot_settle(reading, &reading->gear[i].from);
+        spot_settle(reading, &reading->gear[i].handle);
         other_zones_check(reading, &reading->gear[i]);
     }
 }

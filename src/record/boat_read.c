@@ -134,11 +134,17 @@ static void foreign_fields_tell(const struct boat_reading *reading, const struct
                         "%s does not belong to %s", gear_field_word(field), item_word(item));
 }
 
+static void gear_facts_check(const struct boat_reading *reading, const struct equipment *gear)
+{
+    foreign_fields_tell(reading, gear);
+    handling_check(reading, gear);
+}
+
 static void gear_settle(struct boat_reading *reading, struct equipment *gear)
 {
     gear->kind = item_kind_of(gear->item.value);
     if (gear->kind != NULL)
-        foreign_fields_tell(reading, gear);
+        gear_facts_check(reading, gear);
     name_check(reading, &gear->name);
     weights_check(reading, gear);
     if (gear->item.value != ITEM_vhf_dsc)

@@ -18,6 +18,7 @@ const char *const works_words[] = {WORKS_LIST(CHOICE_WORD) NULL};
 const char *const feed_words[] = {FEED_LIST(CHOICE_WORD) NULL};
 const char *const gas_words[] = {GAS_LIST(CHOICE_WORD) NULL};
 const char *const wearer_words[] = {WEARER_LIST(CHOICE_WORD) NULL};
+const char *const only_when_words[] = {ONLY_WHEN_LIST(CHOICE_WORD) NULL};
 const char *const lanyard_words[] = {LANYARD_LIST(CHOICE_WORD) NULL};
 const char *const latitude_words[] = {LATITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};
 const char *const longitude_words[] = {LONGITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};

@@ -63,6 +63,9 @@ void position_settle(struct boat_reading *reading, struct equipment *gear);
 bool boat_has_space(const struct boat *boat, enum zone_key space);
 void spaces_exist(const struct boat_reading *reading, const struct zone_values *serves);
 
+/* Tells handling that is not given by state where gear has two, and states it has not. */
+void handling_check(const struct boat_reading *reading, const struct equipment *gear);
+
 /* Tells tags that are missing, of the wrong form, used twice or retired. */
 void tags_check(struct boat_reading *reading);
 

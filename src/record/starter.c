@@ -3,6 +3,7 @@
  * or number that nobody read off the boat must not get onto a card. */
 #include "starter.h"
 
+#include "item_states.h"
 #include "record.h"
 #include "text.h"
 
@@ -78,12 +79,27 @@ static bool in_equipment(const struct asked_item *asked)
     return asked->kind->item != ITEM_vhf_dsc;
 }
 
+/* What is to be filled in behind `how: `: each state, where there are contrary ones. */
+static const char *handling_blank(enum item_key item, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    text_add(&out, "");
+    if (!item_is_contrary(item))
+        return out.at;
+    for (enum end_state state = STATE_ANY + 1; state < STATE_COUNT; state++)
+        if (item_state_field(item, state) == GEAR_how)
+            text_add_format(&out, "%s%s: ", out.length == 0 ? "{" : ", ",
+                            end_state_words[state - 1]);
+    text_add(&out, "}");
+    return out.at;
+}
+
 /* `space` none: for no engine in particular. */
 static void entry_add(struct text_builder *out, const struct asked_item *asked, const char *tag,
-                      enum zone_key space)
+                      enum zone_key space, struct arena *arena)
 {
-    text_add_format(out, "{item: %s, tag: %s, zone: , side: , spot: , how: ", asked->kind->key,
-                    tag);
+    text_add_format(out, "{item: %s, tag: %s, zone: , side: , spot: , how: %s", asked->kind->key,
+                    tag, handling_blank(asked->kind->item, arena));
     for (size_t i = 0; i < asked->fact_count; i++)
         if (space == ZONE_NONE || asked->facts[i] != GEAR_serves)
             text_add_format(out, ", %s: ", gear_field_word(asked->facts[i]));
@@ -99,7 +115,7 @@ const char *starter_entry_for(const struct asked_item *asked, const char *tag,
     if (!in_equipment(asked))
         return text_format(arena, "# into radio: tag: %s, zone:, side:, spot:", tag);
     text_add(&out, "- ");
-    entry_add(&out, asked, tag, space);
+    entry_add(&out, asked, tag, space, arena);
     return out.at;
 }
 
@@ -160,7 +176,7 @@ static void entries_add(struct text_builder *out, const struct asked_list *asked
         zone = row->usual;
         text_add_format(out, "  # %s: %s\n  #- ", row->kind->key, row->kind->record);
         entry_add(out, row, tag_next(&counts, row->kind->class, arena),
-                  ZONE_NONE);
+                  ZONE_NONE, arena);
         text_add(out, "\n");
     }
 }

@@ -29,7 +29,8 @@ static const struct gear_fact gear_facts[] = {
      "face the bow and look on which side each is; then write side: port, side: starboard,\n"
      "side: centre or side: both"},
     {CHECK_how_unrecorded, GEAR_how, NULL, "no card says how a hand works it",
-     "work each as in an emergency, then write how in a few words, such as how: across = shut"},
+     "work each as in an emergency, then write how in a few words, such as how: {shut: across}\n"
+     "or how: hold STOP"},
     {CHECK_opening_unnamed, GEAR_name, NULL, "cards cannot tell them apart",
      "follow the hose to what it serves, then write that as name, such as name: sink drain"},
     {CHECK_extinguisher_unweighed, GEAR_kg, NULL,

@@ -88,6 +88,14 @@ static const struct field zone_rows[] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 static const struct field_table zone_table = TABLE("the section zones", zone_rows);
 
+#define STATE_ROW(name_, word_) \
+    {.key = word_, .kind = FIELD_TEXT, .required = true, \
+     .offset = offsetof(struct words, states) + name_ * sizeof(struct text_value), \
+     .about = "what the state is called"},
+static const struct field end_state_rows[] = {END_STATE_LIST(STATE_ROW)};
+#undef STATE_ROW
+static const struct field_table end_state_table = TABLE("the section states", end_state_rows);
+
 /* ---- sets of words ---- */
 
 #define SET_ROW(name, needed, set_key) \
@@ -129,6 +137,8 @@ static const struct field words_file_rows[] = {
           SECTION_WITHIN(.table = &item_table), .required = true, .about = "names of gear"),
     WORDS_SECTION(zones, SECTION_OF(struct words_file, words, .table = &zone_table),
                   .required = true, .about = "names of zones"),
+    WORDS_SECTION(states, SECTION_OF(struct words_file, words, .table = &end_state_table),
+                  .required = true, .about = "names of the states that gear is left in"),
     WORDS_SECTION(reading, SECTION_OF(struct words_file, words, .table = &reading_set_table),
                   .required = true, .about = "words by which texts are understood"),
     WORDS_SECTION(proof, SECTION_OF(struct words_file, words, .table = &proof_set_table),

@@ -5,6 +5,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "end_state.h"
 #include "item.h"
 #include "reading.h"
 #include "words.h"
@@ -73,6 +74,7 @@ struct words {
     struct word_texts texts[WORD_COUNT];
     struct item_words items[ITEM_COUNT];
     struct text_value zones[ZONE_COUNT];
+    struct text_value states[STATE_COUNT];
     struct list_value sets[WORD_SET_COUNT];
 };
 
@@ -82,7 +84,7 @@ struct words {
  * plurals are: until then words and names of items stay as they are in the file. */
 struct words_file {
     struct words words;
-    struct section_value plurals, item_section, zones, reading, proof;
+    struct section_value plurals, item_section, zones, states, reading, proof;
     struct plural_entry rules[PLURAL_COUNT];
     struct node_value word_texts;
     struct node_value items[ITEM_COUNT];

@@ -252,7 +252,7 @@ fault bung_unrecorded alder '/tag: C7,/s/bung_mm: 25, //'
 fault opening_without_stop alder '/tag: C7,/s/bung_mm: 25,/valve: no,/'
 fault bung_misfit alder '/tag: C7,/s/bung_mm: 25/bung_mm: 19/'
 fault opening_unmeasured alder '/tag: C7,/s/depth_m: 0.2, //'
-fault seacock_stiff alder '/tag: C7,/s/how: across = shut/how: across = shut, works: stiff/'
+fault seacock_stiff alder '/tag: C7,/s/how: {shut: across}/how: {shut: across}, works: stiff/'
 fault openings_too_few alder 's/openings: 2/openings: 3/'
 fault openings_too_many alder 's/openings: 2/openings: 1/'
 fault openings_uncounted alder 's/, openings: 2//'
@@ -384,7 +384,7 @@ says control_inside 'battery_isolator_engine C3 lies inside engine_space' alder 
 quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/inside: [engine_space_starboard]/
 /^  - {check: control_inside/,+0d
 /^silenced:/d
-/tag: C7,/s/zone: engine_space_starboard, how: across = shut, inside: \[engine_space_starboard\]/zone: cockpit_locker_starboard, how: across = shut, inside: []/'
+/tag: C7,/s/zone: engine_space_starboard, how: {shut: across}, inside: \[engine_space_starboard\]/zone: cockpit_locker_starboard, how: {shut: across}, inside: []/'
 
 # one piece in reach is enough; each that is wrong by itself is told
 quiet gas_unrecorded alder "$(without lpg_bottle_valve)
@@ -436,7 +436,7 @@ says tags_given_behind 'tag C12 was given' alder '/^tags_given:/i\retired_tags: 
 says side_unrecorded 'side is not recorded of F3, C9: ' alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
 says side_unrecorded 'side is not recorded of E1: ' alder '/^  side: starboard/d'
 quiet side_unrecorded alder '/tag: C6,/s/side: port, //'
-says how_unrecorded 'how is not recorded of C6: ' alder '/tag: C6,/s/, how: across = shut//'
+says how_unrecorded 'how is not recorded of C6: ' alder '/tag: C6,/s/, how: {shut: across}//'
 quiet how_unrecorded alder '/tag: F1,/s/spot: by the door, //'
 says radio_fact_unrecorded 'spot, nature_steps of the fixed radio are not recorded' alder '/^  nature_steps:/d; /^  spot:/d'
 quiet radio_fact_unrecorded alder '/^  nature_steps:/d; s/^  dsc: yes/  dsc: no/'

@@ -67,7 +67,7 @@ name='Long-winded name of a piece, to 34'
     for zone in forward_heads galley engine_space aft_heads; do
         for use in inlet outlet 'basin drain' 'deck wash'; do
             i=$((i + 1))
-            gear seacock "C$i" $zone ", side: port, name: $use, how: across = shut, bore_mm: 25"
+            gear seacock "C$i" $zone ", side: port, name: $use, how: {shut: across}, bore_mm: 25"
         done
     done
 } >"$base/boats/seacocks.yaml"

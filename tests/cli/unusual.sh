@@ -69,17 +69,17 @@ cp tests/unusual/boats/laden.yaml "$base/boats/"
 
 # A seacock's own handling stands below its name where both are too long for a line.
 cock() { # HOW OF C17
-    sed "s/tag: C14, name: sink drain, \(.*\)how: across = shut, bung_mm: 25/tag: C14, name: double sink drain, \1valve: no/
-        s/tag: C17, name: outlet, \(.*\)how: across = shut/tag: C17, name: outlet, \1how: $1/" \
+    sed "s/tag: C14, name: sink drain, \(.*\)how: {shut: across}, bung_mm: 25/tag: C14, name: double sink drain, \1valve: no/
+        s/tag: C17, name: outlet, \(.*\)how: {shut: across}/tag: C17, name: outlet, \1how: {shut: $1}/" \
         tests/fleet/boats/tamarisk.yaml >"$base/boats/cock.yaml"
 }
-cock 'turn right 4 turns to shut'
+cock 'turn right 4 turns'
 printed cock 14
 pdftotext "$out/cock.pdf" "$scratch/text"
-for words in 'Aft toilet, outlet:$' '^turn right 4 turns to shut$' 'Galley, double sink drain:$' '^no valve$'; do
+for words in 'Aft toilet, outlet:$' '^turn right 4 turns = shut$' 'Galley, double sink drain:$' '^no valve$'; do
     expect_equal "unusual-cock-$words" 1 "$(grep -c "$words" "$scratch/text")"
 done
-cock 'turn right four turns to shut'
+cock 'turn right three turns'
 told cock-long cock 'cock.yaml:[0-9]*:5: error: 7 FLOODING (en): a line of the steps is [0-9.]* mm too long' \
     'remedy: shorten spot, how or name of this entry by about 1 letter$'
 rm "$base/boats/cock.yaml"

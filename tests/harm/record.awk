@@ -11,13 +11,28 @@ function fact(line, key,    at, rest) {
     return substr(rest, 1, RLENGTH)
 }
 
+# Where one stands to work it: `from`, or else its own place.
+function worked(line) {
+    return match(line, /[ {,]from: *\{[^}]*\}/) ? substr(line, RSTART, RLENGTH) : line
+}
+
+# Does the way there lead below?
+function way_below(line,    zones, part, n, i) {
+    zones = fact(line, "inside") " " fact(line, "past")
+    gsub(/[^a-z_]+/, " ", zones)
+    n = split(zones, part, " ")
+    for (i = 1; i <= n; i++) if (zone_level[part[i]] == "BELOW") return 1
+    return 0
+}
+
 # One piece of gear of the boat, as `tag`.
-function gear_add(item, tag, line,    zone) {
-    zone = fact(line, "zone")
+function gear_add(item, tag, line,    zone, place) {
+    place = worked(line)
+    zone = fact(place, "zone")
     kind_of[boat, tag] = item
     zone_of[boat, tag] = zone
-    side_of[boat, tag] = fact(line, "side")
-    spot_of[boat, tag] = fact(line, "spot")
+    side_of[boat, tag] = fact(place, "side")
+    spot_of[boat, tag] = fact(place, "spot")
     how_of[boat, tag] = fact(line, "how")
     cuts_of[boat, tag] = fact(line, "cuts")
     stop_of[boat, tag] = fact(line, "stop")
@@ -25,7 +40,8 @@ function gear_add(item, tag, line,    zone) {
     space_of[boat, tag] = fact(line, "space")
     name_of[boat, tag] = fact(line, "name")
     from = fact(line, "from_cockpit")
-    below[boat, tag] = zone_level[zone] == "BELOW" || fact(line, "below") == "yes" || from == "no"
+    below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
+                       place == line && fact(line, "below") == "yes"
     arm[boat, tag] = below[boat, tag] && from == "yes"
     tags_of[boat] = tags_of[boat] " " tag
     count[boat, item]++

@@ -11,7 +11,7 @@ static void a_whole_boat_is_read(void **state)
         "zone: navigation_station, side: port, hold_s: 5, nature_steps: [menu, down]}\n"
         "equipment:\n"
         "  - {item: fuel_shutoff_diesel, tag: C4, zone: cockpit_locker, side: port, spot: aft face,"
-        " how: across pipe = shut, inside: [cockpit_locker]}\n"
+        " how: {shut: across pipe}, inside: [cockpit_locker]}\n"
         "  - {item: engine_extinguisher, tag: F1, zone: navigation_station, agent: powder, kg: 2,"
         " service_due: 2027-04, fits_port: yes}\n"
         "  - {item: seacock, tag: C11, name: engine intake, bore_mm: 38, depth_m: 0.45,"

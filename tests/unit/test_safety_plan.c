@@ -264,9 +264,22 @@ static void the_code_changes_with_what_is_printed(void **state)
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
+/* The plan shows where the piece is, and says from where a hand works it. */
+static void gear_worked_from_elsewhere_stands_at_its_own_place(void **state)
+{
+    (void)state;
+    const struct sheet *card = plan_of(
+        "  - {item: bilge_pump_manual, tag: C1, zone: saloon, side: port, spot: under seat, "
+        "behind: a lid, from: {zone: cockpit, side: starboard, spot: helm}}\n", "");
+    assert_string_equal(rows_text(place_titled(card, "Saloon, port")),
+                        "[C1] Hand pump, under seat, behind a lid, worked from Cockpit, "
+                        "starboard, helm");
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        TEST(gear_worked_from_elsewhere_stands_at_its_own_place),
         TEST(gear_of_one_place_stands_together_by_class),
         TEST(each_line_tells_its_piece_from_the_others),
         TEST(gear_of_one_engine_of_two_says_which),

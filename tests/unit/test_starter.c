@@ -82,8 +82,9 @@ static void the_order_is_that_of_a_walk(void **state)
 {
     (void)state;
     struct asked_list list = asked_by(
-        "  - {id: one, practice: yes, also: [hatch, battery_isolator_engine, "
-        "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, cooker, "
+        "  - {id: one, practice: yes, also: [{hatch: open}, "
+        "{battery_isolator_engine: off}, "
+        "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, {cooker: off}, "
         "fire_blanket]}\n", HULL_NONE);
     assert_string_equal(keys_of(&list),
                         "boarding_ladder flares liferaft anchor_main torch fire_blanket cooker "
@@ -108,7 +109,7 @@ static void the_facts_asked_of_an_item_are_told(void **state)
                         "# into radio: tag: E1, zone:, side:, spot:");
     assert_string_equal(starter_entry(&list.rows[2], "C2", test.arena),
                         "- {item: battery_isolator_engine, tag: C2, zone: , side: , spot: , "
-                        "how: , cuts: }");
+                        "how: {on: , off: }, cuts: }");
 }
 
 #define TYPED_STEPS \
