@@ -43,6 +43,7 @@ struct equipment {
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
+    struct date_value changed;        /* in a model: when the entry was last changed */
 };
 
 struct boat_facts {
@@ -56,6 +57,7 @@ struct boat_facts {
     struct section_value mounted;     /* where the cards hang */
     struct zone_value mounted_zone;
     struct facing_value mounted_faces;
+    struct date_value changed;        /* in a model: when the section was last changed */
 };
 
 /* An engine: one that moves her, or a generator's. */
@@ -63,6 +65,7 @@ struct engine {
     struct zone_value space;          /* an outboard has none */
     struct fuel_value fuel;
     struct drive_value drive;
+    struct date_value changed;        /* in a model */
     struct place place;
 };
 
@@ -70,6 +73,7 @@ struct engine {
 struct gas_facts {
     struct answer_value carried;
     struct drain_value locker_drains;
+    struct date_value changed;        /* in a model */
 };
 
 struct radio_facts {
@@ -80,6 +84,7 @@ struct radio_facts {
     struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
     struct list_value nature_steps, urgency_steps, manual_position_steps;
+    struct date_value changed;        /* in a model */
 };
 
 /* A check that the base has silenced for one boat, why, and until when. */
@@ -95,6 +100,7 @@ struct absence {
     struct item_value item;
     bool whole;                       /* of the whole boat */
     struct zone_values serves;        /* else: the engine spaces it is said of */
+    struct date_value changed;        /* in a model */
     struct place place;
 };
 struct absence_list {
@@ -103,10 +109,31 @@ struct absence_list {
     struct place place;               /* of the section; else of the boat's */
 };
 
+/* That somebody walked round a boat and saw that her model is true of her. */
+struct walk {
+    struct date_value date;
+    struct text_value by;
+};
+
+/* What a boat has from her model, and what of it does not count, since nobody has walked
+ * round her after it was last changed. All NULL and empty: she is like none. */
+struct likeness {
+    const char *model;                /* its key */
+    const struct source *source;      /* its file; NULL: there is none */
+    struct walk walk;
+    struct place walk_place;          /* of `walked`, else of `like` */
+    const char *unwalked;             /* what does not count: "C4, C7, radio"; NULL: nothing */
+    const enum item_key *items;       /* of the gear among it */
+    size_t item_count;
+    struct list_value tags;           /* tags of the model that are on none of her gear */
+    struct entries_value gear;        /* hers as it is written, in her file and her model's */
+};
+
 struct boat {
     const char *key;                  /* file name without .yaml: what --boat takes */
     const struct source *source;
     struct place place;
+    struct likeness likeness;
     bool catamaran;                   /* two hulls */
     struct boat_facts facts;
     struct gas_facts gas;
@@ -140,6 +167,53 @@ struct boat {
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
                              struct problems *problems, bool *sound);
 
+/* What sister ships share, read from a file of its own. */
+struct model;
+struct models {
+    const struct model *const *rows;
+    size_t count;
+};
+
+/* A model, also where not all of it can be used: what is wrong with its file is kept, and
+ * told of each boat that is like it, by boat_read_like. Never NULL. The source and the key
+ * must live as long as the model. */
+const struct model *model_read(const struct source *source, const char *key,
+                               struct arena *arena);
+
+/* Its key, and what is wrong with its file. */
+const char *model_key(const struct model *model);
+const struct problems *model_problems(const struct model *model);
+
+/* A boat's file, with what she has from her model among these. */
+struct boat_input {
+    const struct source *source;
+    const char *key;
+    const struct models *models;
+};
+const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
+                                  struct problems *problems, bool *sound);
+
+/* What a boat has otherwise than her model. What is each boat's own, such as dates, and what
+ * does not count since nobody has walked, is none. */
+struct difference {
+    const char *what;                 /* "boat loa_m", "C4 torch spot", "C12 seacock" */
+    const char *hers, *models;        /* NULL: not recorded */
+};
+struct differences {
+    const struct difference *rows;
+    size_t count;
+};
+struct differences boat_differences(const struct boat *boat, const struct model *model,
+                                    struct arena *arena);
+
+/* Does gear of that item not count, since nobody has walked round her? Then nothing is
+ * recorded of the item, whatever else she has of it. */
+bool boat_unwalked(const struct boat *boat, enum item_key item);
+
+/* What of her model does not count and why, and how that is mended, where some does not. */
+const char *unwalked_words(const struct boat *boat, struct arena *arena);
+const char *unwalked_remedy(const struct boat *boat, struct arena *arena);
+
 /* What names one vessel or beacon among all, as it is written in a boat's file. */
 enum identity_kind { IDENTITY_MMSI, IDENTITY_CALL_SIGN, IDENTITY_BEACON };
 struct written_identity { enum identity_kind kind; struct text_value value; };
@@ -153,12 +227,16 @@ struct written_identities {
  * among them. */
 struct written_identities identities_written(const struct source *source, struct arena *arena);
 
-/* All keys of a boat's file, and those of its sections. */
+/* All keys of a boat's file, those of one that is like a model, those of a model's file, and
+ * those of their sections. */
 const struct field_table *boat_file_fields(void);
+const struct field_table *sister_file_fields(void);
+const struct field_table *model_file_fields(void);
 const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
 const struct field_table *engine_fields(void);
 const struct field_table *gas_fields(void);
+const struct field_table *absence_fields(void);
 const struct field_table *radio_fields(void);
 
 /* Has she the room? NOT_RECORDED where her rooms are not. What is no room she has. */

@@ -7,11 +7,11 @@
 
 #define BOAT_FACT_LIST(X) \
     X(name, FIELD_TEXT, .any_word = true, .required = true, \
-      .about = "the boat's name as painted") \
+      .own = true, .about = "the boat's name as painted") \
     X(name_spoken, FIELD_TEXT, .any_word = true, \
-      .about = "the name as it is to be spoken on the radio") \
-    X(name_latin, FIELD_TEXT, .any_word = true, .about = "the name in Latin letters") \
-    X(specimen, FIELD_ANSWER, .about = "an invented boat with reserved identities?") \
+      .own = true, .about = "the name as it is to be spoken on the radio") \
+    X(name_latin, FIELD_TEXT, .any_word = true, .own = true, .about = "the name in Latin letters") \
+    X(specimen, FIELD_ANSWER, .own = true, .about = "an invented boat with reserved identities?") \
     X(hull, FIELD_CHOICE, .required = true, .choices = hull_words, .about = "her hull") \
     X(rig, FIELD_CHOICE, .required = true, .choices = rig_words, \
       .about = "what moves her besides engines: sail, or nothing: motor") \
@@ -42,8 +42,8 @@
       .about = "where the cards hang: {zone: , faces: }")
 
 #define RADIO_FACT_LIST(X) \
-    X(call_sign, FIELD_TEXT, .any_word = true, .about = "the call sign, or none") \
-    X(mmsi, FIELD_TEXT, .about = "the identity of nine digits, in quotes") \
+    X(call_sign, FIELD_TEXT, .any_word = true, .own = true, .about = "the call sign, or none") \
+    X(mmsi, FIELD_TEXT, .own = true, .about = "the identity of nine digits, in quotes") \
     X(tag, FIELD_TEXT, .about = "the set's tag") \
     X(zone, FIELD_CHOICE, .choices = zone_key_list, .about = "the part of the boat it is in") \
     X(side, FIELD_CHOICE, .choices = side_words, .slips = side_slips, \
@@ -56,7 +56,8 @@
       .about = "how the distress key is uncovered, such as Lift the red lid") \
     X(second_station, FIELD_WORDING, .about = "a second handset, and where") \
     X(emergency_aerial, FIELD_WORDING, .about = "the spare aerial, and where") \
-    X(mmsi_programmed, FIELD_ANSWER, .about = "is the identity programmed into the set?") \
+    X(mmsi_programmed, FIELD_ANSWER, .own = true, \
+      .about = "is the identity programmed into the set?") \
     X(dsc, FIELD_ANSWER, .about = "can the set send a digital distress alert?") \
     X(gnss, FIELD_ANSWER, .about = "does the set know the position?") \
     X(hold_s, FIELD_NUMBER, .low = 1000, .high = 30000, \

@@ -65,13 +65,13 @@
     X(vents_to, vents_to, FIELD_WORDING, \
       MUST(ITEM_lithium_bank) MAY(ITEM_lpg_locker, ITEM_petrol_stowage, ITEM_engine_blower), \
       .about = "where its own vent leads") \
-    X(serial, serial, FIELD_TEXT, EVERYWHERE(MAY), .about = "the serial number") \
+    X(serial, serial, FIELD_TEXT, EVERYWHERE(MAY), .own = true, .about = "the serial number") \
     X(hex_id, hex_id, FIELD_TEXT, \
       MUST(ITEM_epirb) ASKED(ITEM_personal_beacon) MAY(ITEM_danbuoy, ITEM_lifejacket), \
-      .about = "the beacon's identity, in quotes") \
+      .own = true, .about = "the beacon's identity, in quotes") \
     X(mmsi, mmsi, FIELD_TEXT, \
       ASKED(ITEM_vhf_handheld) MAY(BEACONS, ITEM_vhf_dsc, ITEM_danbuoy, ITEM_lifejacket), \
-      .about = "the identity of nine digits, in quotes") \
+      .own = true, .about = "the identity of nine digits, in quotes") \
     X(size, size, FIELD_TEXT, EVERYWHERE(MAY), .about = "its size as written on it") \
     X(painter, painter, FIELD_WORDING, MUST(ITEM_liferaft) MAY(ITEM_dinghy), \
       .about = "where the raft's line is made fast") \
@@ -154,18 +154,18 @@
       .low = 1000, .high = 300000, .about = "heaviest wearer") \
     X(service_due, service_due, FIELD_DATE, \
       EVERYWHERE(MAY) ASKED(EXTINGUISHERS, ITEM_liferaft, ITEM_lifejacket), \
-      .about = "the date the next service is due") \
+      .own = true, .about = "the date the next service is due") \
     X(expires, expires, FIELD_DATE, \
       EVERYWHERE(MAY) \
       ASKED(ALARMS, BEACONS, ITEM_flares, ITEM_hydrostatic_release, ITEM_grab_bag, \
             ITEM_water_emergency, ITEM_first_aid_kit, ITEM_mob_light), \
-      .about = "the date it runs out") \
+      .own = true, .about = "the date it runs out") \
     X(serviced, serviced, FIELD_DATE, EVERYWHERE(MAY) ASKED(ITEM_harness_tether), \
-      .about = "the date of the last service") \
+      .own = true, .about = "the date of the last service") \
     X(made, made, FIELD_DATE, EVERYWHERE(MAY) ASKED(ITEM_lpg_hose), \
-      .about = "the date it was made") \
+      .own = true, .about = "the date it was made") \
     X(installed, installed, FIELD_DATE, EVERYWHERE(MAY) ASKED(ITEM_jackstay), \
-      .about = "the date it was put in") \
+      .own = true, .about = "the date it was put in") \
     X(valve, valve, FIELD_ANSWER, ASKED(ITEM_seacock), .about = "does the opening have a valve?") \
     X(fits_port, fits_port, FIELD_ANSWER, ASKED(ITEM_engine_extinguisher), \
       .about = "does it fit the fire port?") \

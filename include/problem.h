@@ -88,8 +88,12 @@ size_t problems_count(const struct problems *problems, enum severity severity);
 /* True once anything of this severity or worse was added. */
 bool problems_reach(const struct problems *problems, enum severity severity);
 
-/* All problems in the order of printing; identical ones (same place, severity
- * and words) once. The array belongs to the arena of problems_new. */
+/* Do both say the same of the same place, perhaps of two boats? */
+bool problem_says_same(const struct problem *a, const struct problem *b);
+
+/* All problems in the order of printing; identical ones (same place, severity and words; at
+ * a place in a file, of the same boat) once. The array belongs to the arena of
+ * problems_new. */
 const struct problem *problems_sorted(const struct problems *problems, size_t *count);
 
 /* Appends one problem as

@@ -97,6 +97,7 @@ struct field {
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */
     bool whole;                  /* FIELD_NUMBER: of people or things, no part of one */
     const struct field_part *part; /* FIELD_SECTION, FIELD_ENTRIES */
+    bool own;                    /* of one thing alone: no table for many takes it */
     const char *about;           /* one line for messages and the reference */
 };
 
@@ -108,6 +109,9 @@ struct field_table {
     const struct field *fields;
     size_t count;
     const struct stray_key *strays;  /* ended by a row of NULL, or NULL */
+    bool partial;                /* what is missing may stand elsewhere: fields_missing_tell */
+    const char *own_remedy;      /* a table for many: what to do with a field that is `own`,
+                                    which is an error there; NULL: it takes all */
 };
 
 /* Reads `mapping` into `record` (already zeroed), with all sections and entries in it.
@@ -119,6 +123,21 @@ struct field_table {
  * null without quotes, are wrong too. True when nothing was wrong. */
 bool fields_read(const struct yaml_node *mapping, const struct field_table *table,
                  void *record, struct arena *arena, struct problems *problems);
+
+/* Tells the fields that are required and neither given nor refused. True when there are none. */
+bool fields_missing_tell(const struct field_table *table, const void *record, struct place place,
+                         struct arena *arena, struct problems *problems);
+
+/* Which fields of a record are filled from another: all, or those that are one thing's own. */
+enum fields_filled { FIELDS_ALL, FIELDS_OWN };
+
+/* Fills fields of the record that are neither given nor refused with what the other gives,
+ * place and all. A section that the record has is left as it is, with all in it. */
+void fields_fill(const struct field_table *table, void *record, const void *from,
+                 enum fields_filled which);
+
+/* Would it fill any? */
+bool fields_lack(const struct field_table *table, const void *record, const void *from);
 
 /* The value of a text, choice, number, answer or date field as text, as
  * written in the file; NULL when not given, "yes"/"no" for answers. For lists

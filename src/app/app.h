@@ -34,6 +34,7 @@ struct options {
     bool json, list, schema;  /* list: print has it too, of what it would print */
     bool page;                /* the audit of each page */
     bool figures;             /* those for the base */
+    bool differs;             /* how boats differ from their models, and nothing else */
     unsigned fail_from;       /* enum fail_from */
 };
 

@@ -79,7 +79,8 @@ static const struct json_member date_members[] = {
     {"tag", JSON_TEXT_OR_NULL, AT(tag), NULL, NULL, NULL},
     {"from", JSON_TEXT_OR_NULL, AT(from), NULL, NULL, "the recorded field that it comes from"},
     {"stamped", JSON_FLAG, AT(stamped), NULL, NULL, "as it stands there; else computed from it"},
-    {"line", JSON_NUMBER_OR_NULL, AT(line), NULL, NULL, "of the boat's file"},
+    {"line", JSON_NUMBER_OR_NULL, AT(line), NULL, NULL,
+     "of the boat's file; null: the piece stands in her model's"},
 };
 #undef AT
 static const struct json_shape date_shape = {"gear_date", sizeof(struct check_date),

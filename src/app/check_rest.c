@@ -34,6 +34,7 @@ static struct asked_list rest_of(const struct sheets *sheets, const struct asked
     for (size_t i = 0; i < asked->count; i++) {
         const struct item_kind *kind = asked->rows[i].kind;
         if (boat_fitted(sheets->boat->boat, kind->item) == ANSWER_NOT_RECORDED &&
+            !boat_unwalked(sheets->boat->boat, kind->item) &&
             boat_unsurveyed(sheets->boat->boat, kind->item, ZONE_NONE) == NULL &&
             !told_as_unrecorded(sheets->set, kind))
             rows[rest.count++] = asked->rows[i];

@@ -99,6 +99,10 @@ static enum exit_status base_check(const struct options *options, struct fleet *
     bool open = fleet_open(options, NEED_TEXTS | NEED_FACES, fleet);
     run.figures = text_builder_in(fleet->arena);
     run.audit = text_builder_in(fleet->arena);
+    if (open && options->differs)
+        boats_differ_print(options, fleet);
+    if (options->differs)
+        return report(fleet, SEVERITY_HELD);
     if (open)
         boats_check(&run, fleet);
     report_refusals(fleet);

@@ -87,6 +87,7 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
     fleet->ready = own == OWN_FILES_SOUND && base == BASE_SOUND && judged;
     if (own == OWN_FILES_BROKEN || base == BASE_NONE || !listed || !crew || !spoken)
         return false;
+    models_read(options, fleet);
     boats_read(options, fleet);
     return true;
 }

@@ -21,6 +21,7 @@ enum need {
 struct boat_asked {
     const char *key;               /* the name of her file without .yaml */
     const struct source *source;   /* her file; NULL: it could not be read */
+    const char *model;             /* the model that she is like, once she was read, or NULL */
     struct problems *problems;     /* all that the run has to say of her */
 };
 
@@ -35,6 +36,7 @@ struct fleet {
     const struct authorities *authorities;
     struct procedure_set procedures;
     const struct base_record *base;    /* NULL: base.yaml could not be used */
+    struct models models;          /* of the base, in the order of their names */
     struct names base_keys;        /* of every boat of the base */
     struct boat_asked *boats;      /* those that were asked for, in the order of the base */
     size_t boat_count;
@@ -98,6 +100,12 @@ bool boats_list(const struct options *options, struct fleet *fleet);
 /* Reads the files of those asked for, and of all others their identities. What cannot be
  * read is told, and stops no other boat. */
 void boats_read(const struct options *options, struct fleet *fleet);
+
+/* ---- model_files.c ---- */
+
+/* Reads every file of models/, if there is such a folder. What is wrong with one is told with
+ * the boats that are like it. */
+void models_read(const struct options *options, struct fleet *fleet);
 
 /* ---- crew.c ---- */
 

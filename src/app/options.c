@@ -125,6 +125,8 @@ static const struct option_row option_rows[] = {
      "also the audit of each page: what was measured, by which rule", NULL},
     {OF_CHECK, "figures", 0, OPTION_FLAG, AT(figures), NULL,
      "also the figures for the base and the skipper", NULL},
+    {OF_CHECK, "differs", 0, OPTION_FLAG, AT(differs), NULL,
+     "only how the boats of each model differ from it", NULL},
     {OF_CHECK, "json", 0, OPTION_FLAG, AT(json), NULL,
      "all that was found as JSON, on standard output", NULL},
     {OF_CHECK, "list", 0, OPTION_FLAG, AT(list), NULL, "list every check; needs no BASE", NULL},
@@ -151,6 +153,7 @@ static const char *const apart[][APART_MOST] = {
     {"json", "page", "list", "schema", NULL},
     {"quiet", "list", "dump", NULL},
     {"figures", "json", "list", "schema", NULL},
+    {"differs", "json", "page", "list", "schema", "figures", NULL},
 };
 
 const char *const *options_apart(size_t index)

@@ -64,12 +64,19 @@ static uint64_t problem_hash(const struct problem *problem)
     return hash_string(hash, problem->what);
 }
 
-static bool problem_same(const struct problem *a, const struct problem *b)
+bool problem_says_same(const struct problem *a, const struct problem *b)
 {
     return a->severity == b->severity && a->place.line == b->place.line &&
            a->place.column == b->place.column && a->place.span == b->place.span &&
            text_equal(place_name(a->place), place_name(b->place)) &&
            text_equal(a->what, b->what) && text_equal(a->remedy, b->remedy);
+}
+
+/* At one place in a file several boats may have it, which is told with their names. */
+static bool problem_same(const struct problem *a, const struct problem *b)
+{
+    return problem_says_same(a, b) &&
+           (a->place.source == NULL || text_equal(a->boat, b->boat));
 }
 
 /* The slot that holds an equal problem, or the free one where it belongs. */

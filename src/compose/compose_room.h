@@ -81,11 +81,28 @@ void missing_help_note(struct composing *composing, enum item_key item);
 
 /* missing_survey.c */
 
+/* What becomes of cards that lack what the test finds: ": the cards X; Y wait, and the card Z
+ * goes without"; a note where none waits. */
+struct lack_effect {
+    enum severity severity;
+    const char *words;
+};
+typedef bool lack_test(const struct composing *composing, const struct missing *missing);
+struct lack_effect effect_of_lack(struct composing *composing, lack_test *is_lack);
+
 /* Does it lack because nobody has looked yet, by the boat's own file? */
 bool is_unsurveyed(const struct composing *composing, const struct missing *missing);
 
 /* Tells all that is not surveyed in one problem, with the cards that wait for it. */
 void unsurveyed_tell(struct composing *composing);
+
+/* missing_walk.c */
+
+/* Does it lack because nobody has walked round her since her model was changed? */
+bool is_unwalked(const struct composing *composing, const struct missing *missing);
+
+/* Tells all that does not count for that in one problem, with the cards that wait for it. */
+void unwalked_tell(struct composing *composing);
 
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);

@@ -207,6 +207,13 @@ static void helpful_tell(struct composing *composing, const struct missing *miss
                 cards_joined(composing, missing), missing->card_count == 1 ? "es" : "");
 }
 
+/* Not looked for on the boat yet, or not since her model was changed. */
+static bool is_told_with_others(const struct composing *composing, size_t index)
+{
+    return is_unsurveyed(composing, &composing->missing[index]) ||
+           is_unwalked(composing, &composing->missing[index]);
+}
+
 /* What holds cards first: the tags that are proposed then go to what is needed most. */
 void missing_tell(struct composing *composing)
 {
@@ -216,12 +223,12 @@ void missing_tell(struct composing *composing)
         composing->asked = asked_items(procedures->rows, procedures->count, hull,
                                        composing->arena);
     unsurveyed_tell(composing);
+    unwalked_tell(composing);
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (!composing->missing[i].helps && !is_unsurveyed(composing, &composing->missing[i]))
+        if (!composing->missing[i].helps && !is_told_with_others(composing, i))
             tell_one(composing, &composing->missing[i]);
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (composing->missing[i].helps &&
-            !is_unsurveyed(composing, &composing->missing[i]) &&
+        if (composing->missing[i].helps && !is_told_with_others(composing, i) &&
             !holds_elsewhere(composing, composing->missing[i].item))
             helpful_tell(composing, &composing->missing[i]);
 }
@@ -234,7 +241,7 @@ const enum item_key *missing_items(const struct composing *composing, size_t *co
     *count = 0;
     for (size_t i = 0; i < composing->missing_count; i++)
         if (composing->missing[i].fact == GEAR_FIELD_NONE &&
-            !is_unsurveyed(composing, &composing->missing[i]))
+            !is_told_with_others(composing, i))
             items[(*count)++] = composing->missing[i].item;
     return items;
 }

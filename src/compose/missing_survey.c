@@ -31,12 +31,13 @@ static void card_name_add(struct composing *composing, struct card_names *names,
 /* What becomes of a card that lacks something. */
 enum lacking_card { CARD_WAITS, CARD_GOES_WITHOUT };
 
-static struct card_names cards_lacking(struct composing *composing, enum lacking_card which)
+static struct card_names cards_lacking(struct composing *composing, enum lacking_card which,
+                                       lack_test *is_lack)
 {
     struct card_names names = {.words = text_builder_in(composing->arena)};
     for (size_t i = 0; i < composing->missing_count; i++) {
         const struct missing *missing = &composing->missing[i];
-        if (missing->helps != (which == CARD_GOES_WITHOUT) || !is_unsurveyed(composing, missing))
+        if (missing->helps != (which == CARD_GOES_WITHOUT) || !is_lack(composing, missing))
             continue;
         for (size_t k = 0; k < missing->card_count; k++)
             card_name_add(composing, &names, missing->cards[k]);
@@ -59,8 +60,8 @@ static const char *items_not_surveyed(struct composing *composing)
 }
 
 /* ": the cards X; Y wait, and the card Z goes without" */
-static const char *effect_of_lack(struct composing *composing, const struct card_names *waiting,
-                                  const struct card_names *without)
+static const char *effect_words_of(struct composing *composing, const struct card_names *waiting,
+                                   const struct card_names *without)
 {
     struct text_builder words = text_builder_in(composing->arena);
     if (waiting->count > 0 && composing->in->draft)
@@ -76,19 +77,24 @@ static const char *effect_of_lack(struct composing *composing, const struct card
     return words.at;
 }
 
-void unsurveyed_tell(struct composing *composing)
+struct lack_effect effect_of_lack(struct composing *composing, lack_test *is_lack)
 {
-    const struct absence_list *list = &composing->in->boat->not_surveyed;
-    struct card_names waiting = cards_lacking(composing, CARD_WAITS);
-    struct card_names without = cards_lacking(composing, CARD_GOES_WITHOUT);
+    struct card_names waiting = cards_lacking(composing, CARD_WAITS, is_lack);
+    struct card_names without = cards_lacking(composing, CARD_GOES_WITHOUT, is_lack);
     enum severity severity = waiting.count == 0       ? SEVERITY_NOTE
                              : composing->in->draft ? SEVERITY_DEFICIENCY
                                                     : SEVERITY_HELD;
+    return (struct lack_effect){severity, effect_words_of(composing, &waiting, &without)};
+}
+
+void unsurveyed_tell(struct composing *composing)
+{
+    const struct absence_list *list = &composing->in->boat->not_surveyed;
     if (list->count == 0)
         return;
-    problem_add(composing->problems, severity, list->place,
+    struct lack_effect effect = effect_of_lack(composing, is_unsurveyed);
+    problem_add(composing->problems, effect.severity, list->place,
                 "look for each aboard; record in equipment what she has, name in not_fitted what "
                 "she has\nnot, and take it out of not_surveyed",
-                "not surveyed yet: %s%s", items_not_surveyed(composing),
-                effect_of_lack(composing, &waiting, &without));
+                "not surveyed yet: %s%s", items_not_surveyed(composing), effect.words);
 }

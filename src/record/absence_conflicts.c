@@ -51,8 +51,9 @@ static void fitted_all_the_same_tell(const struct boat_reading *reading,
         if (reading->gear[i].item.value == absence->item.value) {
             problem_add(reading->problems, SEVERITY_ERROR, absence->place,
                         fitted_remedy(reading, list, absence->item.value),
-                        "%s is in %s, but it is recorded on line %d",
-                        item_word(absence->item.value), list->key, reading->gear[i].place.line);
+                        "%s is in %s, but it is recorded on %s",
+                        item_word(absence->item.value), list->key,
+                        line_words(reading->gear[i].place, absence->place, reading->arena));
             return;
         }
 }
@@ -66,9 +67,9 @@ static void serving_tell(const struct boat_reading *reading, const struct named_
         if (gear != NULL)
             problem_add(reading->problems, SEVERITY_ERROR, space->place,
                         "keep the one that is true, or correct `serves` of the piece",
-                        "%s for %s is in %s, but the piece on line %d serves it",
+                        "%s for %s is in %s, but the piece on %s serves it",
                         item_word(absence->item.value), zone_word(space->value), list->key,
-                        gear->place.line);
+                        line_words(gear->place, space->place, reading->arena));
     }
 }
 
@@ -101,8 +102,8 @@ static void double_tell(const struct boat_reading *reading, const struct named_l
     if (first != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, absence->place,
                     "keep one: the name alone says it of the whole boat",
-                    "%s is in %s twice (first on line %d)", item_word(absence->item.value),
-                    list->key, first->place.line);
+                    "%s is in %s twice (first on %s)", item_word(absence->item.value),
+                    list->key, line_words(first->place, absence->place, reading->arena));
 }
 
 /* Somebody who says that she has none has looked. */
@@ -114,8 +115,9 @@ static void looked_all_the_same_tell(const struct boat_reading *reading,
     if (unsurveyed->item.value != ITEM_NONE && absence != NULL)
         problem_add(reading->problems, SEVERITY_ERROR, unsurveyed->place,
                     "look for it aboard; keep it in not_fitted only if she has none",
-                    "%s is in not_surveyed, but line %d says that it is not fitted",
-                    item_word(unsurveyed->item.value), absence->place.line);
+                    "%s is in not_surveyed, but %s says that it is not fitted",
+                    item_word(unsurveyed->item.value),
+                    line_words(absence->place, unsurveyed->place, reading->arena));
 }
 
 static void absence_list_check(const struct boat_reading *reading, const struct named_list *list)

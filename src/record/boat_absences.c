@@ -16,12 +16,18 @@ static bool is_name_alone(const struct absence *absence)
            absence->item.place.column == absence->place.column;
 }
 
+/* A model may give the day of a change with it. */
+static bool is_of_model_alone(const struct absence *absence)
+{
+    return absence->changed.place.line > 0 && absence->serves.place.line == 0;
+}
+
 static struct absence_list list_taken(const struct boat *boat,
                                       const struct entries_value *entries)
 {
     struct absence *rows = entries->items;
     for (size_t i = 0; i < entries->count; i++)
-        rows[i].whole = is_name_alone(&rows[i]);
+        rows[i].whole = is_name_alone(&rows[i]) || is_of_model_alone(&rows[i]);
     return (struct absence_list){rows, entries->count, place_or(entries->place, boat->place)};
 }
 
@@ -90,6 +96,8 @@ static bool is_piece_of(const struct equipment *gear, enum item_key item)
 
 enum answer fitted_as_recorded(const struct boat *boat, enum item_key item)
 {
+    if (boat_unwalked(boat, item))
+        return ANSWER_NOT_RECORDED;
     for (size_t i = 0; i < boat->equipment_count; i++)
         if (is_piece_of(&boat->equipment[i], item))
             return ANSWER_YES;
@@ -99,7 +107,8 @@ enum answer fitted_as_recorded(const struct boat *boat, enum item_key item)
 enum answer boat_fitted(const struct boat *boat, enum item_key item)
 {
     enum answer recorded = fitted_as_recorded(boat, item);
-    if (recorded != ANSWER_NOT_RECORDED || boat_unsurveyed(boat, item, ZONE_NONE) != NULL)
+    if (recorded != ANSWER_NOT_RECORDED || boat_unwalked(boat, item) ||
+        boat_unsurveyed(boat, item, ZONE_NONE) != NULL)
         return recorded;
     return boat_cannot_have(boat, item) ? ANSWER_NO : recorded;
 }
@@ -107,7 +116,7 @@ enum answer boat_fitted(const struct boat *boat, enum item_key item)
 enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zone_key space)
 {
     bool may_serve = false;
-    if (space == ZONE_NONE || boat->engine_space_count < 2)
+    if (space == ZONE_NONE || boat->engine_space_count < 2 || boat_unwalked(boat, item))
         return boat_fitted(boat, item);
     for (size_t i = 0; i < boat->equipment_count; i++) {
         const struct equipment *gear = &boat->equipment[i];

@@ -180,8 +180,8 @@ static void twin_tell(struct boat_reading *reading, const struct equipment *gear
         if (equipment_same_place(first, gear)) {
             problem_add(reading->problems, SEVERITY_ERROR, gear->place,
                         "take one out, tell them apart by `spot` or `name`, or write `count`",
-                        "%s stands in the same place twice (first on line %d)", gear->kind->key,
-                        first->place.line);
+                        "%s stands in the same place twice (first on %s)", gear->kind->key,
+                        line_words(first->place, gear->place, reading->arena));
             return;
         }
 }

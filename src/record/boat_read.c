@@ -275,17 +275,34 @@ static const struct boat *boat_take(struct boat_file *file, struct arena *arena,
     return boat;
 }
 
-const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
-                             struct problems *all, bool *sound)
+static void file_read_in(struct boat_file *file, const struct boat_input *input,
+                         struct arena *arena, struct problems *problems)
+{
+    const struct yaml_node *root = yaml_tree_read(input->source, arena, problems);
+    bool like = root != NULL && yaml_get(root, "like") != NULL;
+    plain_section_read(root, like ? sister_file_fields() : boat_file_fields(), file, arena,
+                       problems);
+    if (root != NULL)
+        model_inherit(file, input, arena, problems);
+}
+
+const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
+                                  struct problems *all, bool *sound)
 {
     struct problems *problems = problems_part(all);
-    const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     struct boat_file *file = arena_alloc(arena, sizeof *file);
     const struct boat *boat = NULL;
-    plain_section_read(root, boat_file_fields(), file, arena, problems);
-    boat_begin(file, source, key, arena);
-    if (file->boat.given)
+    file_read_in(file, input, arena, problems);
+    boat_begin(file, input->source, input->key, arena);
+    if (file->boat.given && file->fitness != FITNESS_NOT_READ)
         boat = boat_take(file, arena, problems);
-    *sound = problems_settle(all, problems) && boat != NULL;
+    *sound = problems_settle(all, problems) && boat != NULL && file->fitness == FITNESS_WHOLE;
     return boat;
+}
+
+const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
+                             struct problems *problems, bool *sound)
+{
+    static const struct models none = {NULL, 0};
+    return boat_read_like(&(struct boat_input){source, key, &none}, arena, problems, sound);
 }

@@ -233,14 +233,16 @@ static void pair_check(const struct rule_run *run, const struct equipment *first
         rule_tell(run, CHECK_identity_twice, twice->place,
                   "read both off their labels and correct one; if it is one piece, take out the "
                   "entry\nwhose place is wrong",
-                  "%s has the identity %s, as has %s on line %d", gear_named(run, gear),
-                  twice->text, gear_named(run, first), first->place.line);
+                  "%s has the identity %s, as has %s on %s", gear_named(run, gear),
+                  twice->text, gear_named(run, first),
+                  line_words(first->place, twice->place, run->arena));
     if (first->kind == gear->kind && same_number(&first->serial, &gear->serial))
         rule_tell(run, CHECK_serial_twice, gear->serial.place,
                   "read both off the gear and correct one; if it is one piece, take out the "
                   "entry\nwhose place is wrong",
-                  "%s has the serial number %s, as has %s on line %d", gear_named(run, gear),
-                  gear->serial.text, gear_named(run, first), first->place.line);
+                  "%s has the serial number %s, as has %s on %s", gear_named(run, gear),
+                  gear->serial.text, gear_named(run, first),
+                  line_words(first->place, gear->serial.place, run->arena));
 }
 
 static void count_check(const struct rule_run *run, const struct equipment *gear)

@@ -60,6 +60,12 @@ struct place field_place(const struct field *field, const void *record)
     return *(const struct place *)place;
 }
 
+static struct place *value_place(void *record, const struct field *field)
+{
+    void *place = (char *)record + field->offset + value_place_offset(field->kind);
+    return place;
+}
+
 const struct field *field_find(const struct field_table *table, const char *key)
 {
     for (size_t i = 0; i < table->count; i++)
@@ -140,8 +146,7 @@ static void misspelt_place(const struct field_reading *reading, const struct yam
 
     if (field == NULL || yaml_get(mapping, field->key) != NULL)
         return;
-    void *place = (char *)record + field->offset + value_place_offset(field->kind);
-    *(struct place *)place = pair->key_place;
+    *value_place(record, field) = pair->key_place;
 }
 
 static void *field_value(void *record, const struct field *field)
@@ -166,31 +171,51 @@ static void field_pair_read(struct field_reading *reading, const struct yaml_nod
 {
     const struct field *field = field_find(reading->table, pair->key);
 
-    if (field != NULL && field->kind == FIELD_SECTION)
-        ((struct section_value *)field_value(record, field))->key_place = pair->key_place;
     if (field == NULL) {
         unknown_key_tell(reading, pair);
         misspelt_place(reading, mapping, pair, record);
-    } else if (!node_empty(pair->value))
+        return;
+    }
+    if (field->kind == FIELD_SECTION)
+        ((struct section_value *)field_value(record, field))->key_place = pair->key_place;
+    if (field->own && reading->table->own_remedy != NULL)
+        field_error(reading, pair->key_place, reading->table->own_remedy,
+                    "%s cannot hold %s", reading->table->what, field->key);
+    else if (!node_empty(pair->value))
         value_read(reading, field, pair->value, field_value(record, field));
     else if (field->required)
         field_error(reading, pair->key_place, about_remedy(reading, field),
                     "\"%s\" has no value", field->key);
 }
 
+/* A key that is there without a value was told. NULL: the record was filled from several. */
+static bool is_missing(const struct field *field, const struct yaml_node *mapping,
+                       const void *record)
+{
+    return field->required && field_place(field, record).line == 0 &&
+           (mapping == NULL || yaml_get(mapping, field->key) == NULL);
+}
+
 static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping,
-                         const void *record)
+                         const void *record, struct place place)
 {
     const struct field_table *table = reading->table;
 
     for (size_t i = 0; i < table->count; i++) {
         const struct field *field = &table->fields[i];
-        if (!field->required || yaml_get(mapping, field->key) != NULL ||
-            field_place(field, record).line > 0)
-            continue;
-        field_error(reading, mapping->place, about_remedy(reading, field),
-                    "%s needs the key \"%s\"", table->what, field->key);
+        if (is_missing(field, mapping, record))
+            field_error(reading, place, about_remedy(reading, field), "%s needs the key \"%s\"",
+                        table->what, field->key);
     }
+}
+
+bool fields_missing_tell(const struct field_table *table, const void *record, struct place place,
+                         struct arena *arena, struct problems *problems)
+{
+    struct field_reading reading = {.table = table, .arena = arena, .problems = problems};
+
+    missing_tell(&reading, NULL, record, place);
+    return !reading.wrong;
 }
 
 bool fields_read(const struct yaml_node *mapping, const struct field_table *table,
@@ -207,6 +232,7 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
     }
     for (size_t i = 0; i < mapping->count; i++)
         field_pair_read(&reading, mapping, &mapping->pairs[i], record);
-    missing_tell(&reading, mapping, record);
+    if (!table->partial)
+        missing_tell(&reading, mapping, record, mapping->place);
     return !reading.wrong;
 }
