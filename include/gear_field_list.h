@@ -192,7 +192,10 @@
       MAY(ITEM_bilge_pump_electric, ITEM_danbuoy, ITEM_mob_light, ITEM_hydrostatic_release, \
           ITEM_personal_beacon, ITEM_epirb, ITEM_bilge_alarm), \
       .about = "does it work by itself?") \
-    X(reach_inverted, reach_inverted, FIELD_ANSWER, EVERYWHERE(MAY), \
+    X(reach_inverted, reach_inverted, FIELD_ANSWER, \
+      EVERYWHERE(MAY) \
+      ASKED(ITEM_liferaft, ITEM_grab_bag, ITEM_epirb, ITEM_vhf_handheld, ITEM_flares, \
+            ITEM_knife), \
       .about = "can it be reached in a capsized boat?")
 
 #endif

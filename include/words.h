@@ -9,6 +9,7 @@
 
 #include "arena.h"
 #include "item.h"
+#include "known_names.h"
 #include "problem.h"
 #include "source.h"
 #include "yaml_fields.h"
@@ -308,6 +309,11 @@ struct handling_wanted {
 };
 struct text_value words_handling_by_language(const struct handling_wanted *wanted,
                                              const struct text_value *how, struct arena *arena);
+
+/* All names that gear and zones have in these languages, in the singular and behind numbers, and
+ * the synonyms that their files list, of keys and choices too: what the readers of a base's
+ * files are handed, so that they can tell what a word was meant for. */
+struct known_names words_known(const struct languages *languages, struct arena *arena);
 
 /* What the zone is called ("Chart table"). NULL for ZONE_NONE. */
 const char *words_zone(const struct words *words, enum zone_key zone);

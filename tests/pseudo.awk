@@ -146,7 +146,7 @@ function set_pseudo(line,    out, word, at) {
 
 function texts_line(    key) {
     if (/^[a-z_]+:/) section = substr($0, 1, index($0, ":") - 1)
-    if (section == "proof") return
+    if (section == "proof" || section == "synonyms") return
     if (/^ *#/ || /^ *$/ || /^ *("[a-z]+"|[a-z_0-9]+): *$/ || section == "plurals" ||
         section == "procedure") {
         print

@@ -7,10 +7,20 @@
 
 /* ---- which boats there are ---- */
 
+/* alder.yaml, boats/alder.yaml: the file is named, not the boat. */
+static const char *boat_of_file(const struct fleet *fleet, const char *file)
+{
+    const char *name = strrchr(file, '/') == NULL ? file : strrchr(file, '/') + 1;
+    if (!text_ends(name, ".yaml"))
+        return file;
+    return arena_copy(fleet->arena, name, strlen(name) - strlen(".yaml"));
+}
+
 static void no_such_boat(const struct fleet *fleet, const char *boat)
 {
     problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
-                names_remedy(&fleet->base_keys, boat, "boats of this base: ", fleet->arena),
+                names_remedy(&fleet->base_keys, boat_of_file(fleet, boat),
+                             "boats of this base: ", fleet->arena),
                 "there is no boat \"%s\"", boat);
 }
 

@@ -19,6 +19,7 @@ void boat_open(struct boat_job *boat)
 {
     const struct source *source = boat->job->fleet->boats[boat->index].source;
     problems_about(boat->problems, boat->key, "record");
+    problems_know(boat->problems, &boat->job->fleet->known);
     if (source != NULL)
         boat->boat = boat_read(source, boat->key, boat->arena, boat->problems, &boat->sound);
     boat->sound = boat->boat != NULL && boat->sound;

@@ -3,29 +3,45 @@
 #include "asked.h"
 #include "draw.h"
 #include "fleet.h"
+#include "known_names.h"
 
 #include <stdio.h>
 #include <string.h>
 
-static bool hull_sound(const struct options *options, struct problems *problems)
+static bool hull_sound(const struct options *options, const struct fleet *fleet)
 {
     if (options->hull == NULL || choice_find(hull_words, options->hull) > 0)
         return true;
-    problem_add(problems, SEVERITY_USE, NO_PLACE, "write monohull, catamaran or trimaran",
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
+                known_remedy(fleet->arena, &fleet->known, options->hull, hull_words,
+                             "write monohull, catamaran or trimaran"),
                 "--hull does not take \"%s\"", options->hull);
     return false;
 }
 
 /* File names that need no quoting anywhere; the boat's own name is in the file. */
-static bool key_sound(const char *key, struct problems *problems)
+static const char file_name_signs[] =
+    "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
+
+/* The words of the name with _ between: sea_rose of "Sea Rose". */
+static const char *key_proposed(const char *name, struct arena *arena)
 {
-    static const char signs[] = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
+    char *plain = arena_copy(arena, name_plain(arena, name), strlen(name_plain(arena, name)));
+    for (char *at = plain; *at != '\0'; at++)
+        if (*at == ' ')
+            *at = '_';
+    bool sound = strlen(plain) > 0 && strspn(plain, file_name_signs) == strlen(plain);
+    return sound ? plain : "sea_rose";
+}
+
+static bool key_sound(const char *key, struct arena *arena, struct problems *problems)
+{
     size_t length = strlen(key);
-    if (length > 0 && length <= 64 && strspn(key, signs) == length && key[0] != '-')
+    if (length > 0 && length <= 64 && strspn(key, file_name_signs) == length && key[0] != '-')
         return true;
     problem_add(problems, SEVERITY_USE, NO_PLACE,
-                "use letters A to Z, digits, - and _, such as sea_rose; the boat's name as "
-                "painted goes into the file",
+                text_format(arena, "use letters A to Z, digits, - and _, such as %s; the boat's "
+                            "name as painted goes into the file", key_proposed(key, arena)),
                 "\"%s\" cannot be the name of a boat's file", key);
     return false;
 }
@@ -75,9 +91,9 @@ static bool nothing_in_the_way(const struct options *options, const struct fleet
 static const char *boat_text(const struct options *options, const struct fleet *fleet)
 {
     enum hull hull = options->hull == NULL ? HULL_NONE : choice_find(hull_words, options->hull);
-    struct asked_list asked = asked_items(fleet->procedures.rows, fleet->procedures.count, hull,
-                                          fleet->arena);
-    return starter_boat(&asked, hull, fleet->arena);
+    struct asked_list offered = items_offered(fleet->procedures.rows, fleet->procedures.count,
+                                              hull, fleet->arena);
+    return starter_boat(&offered, hull, &fleet->known, fleet->arena);
 }
 
 /* A file that cannot be written stops no other. True when all were. */
@@ -110,11 +126,11 @@ static void files_write(const struct options *options, const struct fleet *fleet
         printf("next: fill in, then: maydeck check %s\n", options->base);
 }
 
-static bool keys_sound(const struct options *options, struct problems *problems)
+static bool keys_sound(const struct options *options, const struct fleet *fleet)
 {
     bool sound = true;
     for (size_t i = 0; i < options->boats.count; i++)
-        sound = key_sound(options->boats.at[i], problems) && sound;
+        sound = key_sound(options->boats.at[i], fleet->arena, fleet->problems) && sound;
     return sound;
 }
 
@@ -122,7 +138,7 @@ enum exit_status command_start(const struct options *options)
 {
     struct fleet fleet;
     bool own = fleet_begin(NEED_TEXTS, &fleet) == OWN_FILES_SOUND;
-    if (own && hull_sound(options, fleet.problems) && keys_sound(options, fleet.problems))
+    if (own && hull_sound(options, &fleet) && keys_sound(options, &fleet))
         files_write(options, &fleet);
     enum exit_status status = report(&fleet, SEVERITY_HELD);
     fleet_close(&fleet);

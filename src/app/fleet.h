@@ -31,6 +31,7 @@ struct fleet {
     struct faces *faces;           /* NULL: not needed, or not sound */
     struct languages languages;    /* each that the program has words of */
     struct languages printed;      /* those among them that sheets are made in */
+    struct known_names known;      /* names of keys, for messages on the base's files */
     const struct words *first_language;    /* the base's first, else DEFAULT_LANGUAGE */
     const struct authorities *authorities;
     struct procedure_set procedures;
@@ -62,6 +63,9 @@ struct rules_input rules_input_of(const struct options *options, const struct fl
 
 /* Where neither the command nor the base names a language. */
 #define DEFAULT_LANGUAGE "en"
+
+/* The words of a language that was asked for; NULL, with a problem, where there are none. */
+const struct words *language_find(struct fleet *fleet, const char *language);
 
 /* The base's own choice; false, with a problem each, for languages that do not exist. */
 bool base_languages_take(struct fleet *fleet);

@@ -18,6 +18,7 @@ struct problems {
     size_t slot_count;  /* a power of two, at least twice `count` */
     size_t counts[SEVERITY_COUNT];
     const char *boat, *check;   /* what is being worked on */
+    const struct known_names *known;
 };
 
 static const char *copied(struct arena *arena, const char *text)
@@ -38,6 +39,16 @@ void problems_about(struct problems *problems, const char *boat, const char *che
 {
     problems->boat = boat;
     problems->check = check;
+}
+
+void problems_know(struct problems *problems, const struct known_names *known)
+{
+    problems->known = known;
+}
+
+const struct known_names *problems_known(const struct problems *problems)
+{
+    return problems->known;
 }
 
 /* Files are told apart by name: one read twice is two sources of one name. */
@@ -175,6 +186,7 @@ struct problems *problems_part(const struct problems *whole)
     struct problems *part = problems_new(whole->arena);
 
     problems_about(part, whole->boat, whole->check);
+    problems_know(part, whole->known);
     return part;
 }
 

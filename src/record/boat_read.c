@@ -165,7 +165,7 @@ static void radio_gear_make(struct boat_reading *reading)
 {
     const struct radio_facts *radio = &reading->boat->radio;
     if (radio->zone.value == ZONE_NONE) {
-        if (radio->tag.text != NULL)
+        if (radio->tag.text != NULL && radio->zone.place.line == 0)
             problem_add(reading->problems, SEVERITY_ERROR, radio->tag.place,
                         "record where the set is: zone, side, spot",
                         "radio has a tag but no zone");

@@ -6,6 +6,8 @@
 #include "promise.h"
 #include "text.h"
 
+#include <string.h>
+
 enum { TAG_HIGHEST = 99, CLASS_COUNT = 3 };
 
 static const enum item_class class_letters[CLASS_COUNT] = {ITEM_FIRE, ITEM_RESCUE, ITEM_CONTROL};
@@ -213,11 +215,30 @@ static const struct equipment *first_with(const struct boat_reading *reading,
     return NULL;
 }
 
+/* The tag that was meant: c4, "C 4", C04 and C4, as C4; NULL: nobody knows. */
+static const char *tag_meant(const char *text, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    struct tag tag;
+    for (const char *at = text_upper(arena, text); *at != '\0'; at++) {
+        bool letter = out.length == 0 && *at >= 'A' && *at <= 'Z';
+        bool digit = out.length > 0 && is_digit(*at) && (*at != '0' || out.length > 1);
+        if (letter || digit)
+            text_add_bytes(&out, at, 1);
+        else if (strchr(" -_.,;0", *at) == NULL)
+            return NULL;
+    }
+    return tag_parse(out.at, &tag) ? out.at : NULL;
+}
+
 static void wrong_form_tell(const struct boat_reading *reading, const struct equipment *gear)
 {
+    const char *meant = tag_meant(gear->tag.text, reading->arena);
     problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
-                "a tag is F, E or C and a number from 1 to 99 without a zero before it, "
-                "such as C4", "%s is not a tag", gear->tag.text);
+                meant != NULL ? text_format(reading->arena, "write %s", meant)
+                              : "a tag is F, E or C and a number from 1 to 99 without a zero "
+                                "before it, such as C4",
+                "%s is not a tag", gear->tag.text);
 }
 
 static void wrong_letter_tell(const struct boat_reading *reading, const struct equipment *gear,

@@ -28,7 +28,8 @@ static void values_add(struct text_builder *out, const struct field *field)
         text_add(out, " yes or no");
     if (field->kind == FIELD_DATE)
         text_add(out, ", as 2027-04-30 or 2027-04");
-    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS)
+    if (field->kind == FIELD_LIST || field->kind == FIELD_WORDINGS ||
+        field->kind == FIELD_CHOICES)
         text_add(out, ", as [first, second]");
     for (size_t i = 0; count <= FEW_CHOICES && i < count; i++)
         text_add_format(out, "%s%s", i == 0 ? ": " : i + 1 == count ? " or " : ", ",
@@ -146,8 +147,26 @@ const char *const *starter_tags(const struct asked_list *asked, const struct boa
     return tags;
 }
 
+/* key ("Fuel valve"): with what cards call it. */
+static void named_key_add(struct text_builder *out, const struct known_names *known,
+                          const char *key)
+{
+    const char *printed = known_printed(known, key);
+    text_add(out, key);
+    if (printed != NULL)
+        text_add_format(out, " (\"%s\")", printed);
+}
+
+static void zone_head_add(struct text_builder *out, const struct known_names *known,
+                          const char *zone)
+{
+    text_add(out, "\n  # ---- on most boats: ");
+    named_key_add(out, known, zone);
+    text_add(out, " ----\n");
+}
+
 static void entries_add(struct text_builder *out, const struct asked_list *asked,
-                        struct arena *arena)
+                        const struct known_names *known, struct arena *arena)
 {
     struct tag_counts counts = {.rescue = 1};   /* E1 is the radio's */
     const struct zone *zone = NULL;
@@ -156,9 +175,11 @@ static void entries_add(struct text_builder *out, const struct asked_list *asked
         if (!in_equipment(row))
             continue;
         if (row->usual != zone)
-            text_add_format(out, "\n  # ---- on most boats: %s ----\n", row->usual->key);
+            zone_head_add(out, known, row->usual->key);
         zone = row->usual;
-        text_add_format(out, "  # %s: %s\n  #- ", row->kind->key, row->kind->record);
+        text_add(out, "  # ");
+        named_key_add(out, known, row->kind->key);
+        text_add_format(out, ": %s\n  #- ", row->kind->record);
         entry_add(out, row, tag_next(&counts, row->kind->class, arena),
                   ZONE_NONE);
         text_add(out, "\n");
@@ -191,16 +212,19 @@ static void keys_explain(struct text_builder *out, const struct asked_list *aske
     }
 }
 
-static void zones_explain(struct text_builder *out, enum hull hull)
+static void zones_explain(struct text_builder *out, enum hull hull,
+                          const struct known_names *known)
 {
     size_t column = 0;
-    text_add(out, "  # Zones:");
+    text_add(out, "  # Zones, and what cards call them:");
     for (enum zone_key zone = ZONE_NONE + 1; zone < ZONE_COUNT; zone++) {
         if (!hull_has_zone(hull, zone_of(zone)))
             continue;
-        size_t length = (size_t)text_code_points(zone_word(zone)) + 1;
-        bool full = column + length > ZONES_WIDTH;
-        text_add_format(out, "%s%s", full ? "\n  #   " : " ", zone_word(zone));
+        struct text_builder named = text_builder_in(out->arena);
+        named_key_add(&named, known, zone_word(zone));
+        size_t length = (size_t)text_code_points(named.at) + 2;
+        bool full = column == 0 || column + length > ZONES_WIDTH;
+        text_add_format(out, "%s%s%s", column == 0 ? "" : ",", full ? "\n  #   " : " ", named.at);
         column = full ? length : column + length;
     }
     text_add(out, ".\n");
@@ -256,32 +280,40 @@ static void tags_add(struct text_builder *out)
     "# empty counts as not recorded. Put a text that holds a colon, a comma or a # in quotes.\n" \
     "# Remarks begin with # and are not read. Then run: maydeck check BASE\n"
 
-const char *starter_boat(const struct asked_list *asked, enum hull hull, struct arena *arena)
+static void engines_add(struct text_builder *out, enum hull hull)
+{
+    text_add(out, "\n# Every engine, each on a line of its own; engines: [] for none.\nengines:\n");
+    for (enum zone_key zone = ZONE_engine_space; zone <= ZONE_engine_space_starboard; zone++)
+        if ((zone == ZONE_engine_space) != (hull == HULL_CATAMARAN))
+            text_add_format(out, "  #- {space: %s, fuel: , drive: }\n", zone_word(zone));
+}
+
+const char *starter_boat(const struct asked_list *asked, enum hull hull,
+                         const struct known_names *known, struct arena *arena)
 {
     struct text_builder out = text_builder_in(arena);
     text_add(&out, "# One boat's record.\n" HOW_TO_FILL "boat:\n");
     fields_add(&out, boat_fields(), "hull", choice_word(hull_words, hull));
-    text_add(&out, "\n# Every engine, each on a line of its own; engines: [] for none.\n"
-                   "engines:\n  #- {space: engine_space, fuel: , drive: }\n");
+    engines_add(&out, hull);
     keys_of_entry_add(&out, engine_fields());
     text_add(&out, "\n# Cooking gas.\ngas:\n");
     fields_add(&out, gas_fields(), NULL, NULL);
     text_add(&out, "\n# The fixed radio; E1 is kept for its tag.\nradio:\n");
     fields_add(&out, radio_fields(), NULL, NULL);
     text_add(&out,
-             "\n# The gear that the cards ask for, in the order of a walk: the deck from stern to"
+             "\n# Gear, with what cards call it, in the order of a walk: the deck from stern to"
              "\n# bow, then below from the companionway forward, then aft. Take the # of a line"
              "\n# away and fill it in where the thing really is. She has several: copy the line,"
              "\n# each with a tag of its own, the next free number. Other gear may be added.\n"
              "equipment:\n");
-    zones_explain(&out, hull);
+    zones_explain(&out, hull, known);
     text_add(&out, "  # Keys that lines below have, where there is a use for them:\n");
     keys_explain(&out, asked, KEY_OF_LINES);
     text_add(&out, "  # Keys that any entry may have:\n");
     keys_explain(&out, asked, KEY_OF_ALL);
     text_add(&out, "  # Keys of some gear besides; on other gear they are an error:\n");
     keys_explain(&out, asked, KEY_OF_SOME);
-    entries_add(&out, asked, arena);
+    entries_add(&out, asked, known, arena);
     not_fitted_add(&out, asked, hull);
     not_surveyed_add(&out);
     tags_add(&out);

@@ -68,25 +68,14 @@ const struct field *field_find(const struct field_table *table, const char *key)
     return NULL;
 }
 
+/* Ended by NULL. */
 static const char *const *table_keys(const struct field_table *table, struct arena *arena)
 {
-    const char **keys = arena_array(arena, table->count, sizeof *keys);
+    const char **keys = arena_array(arena, table->count + 1, sizeof *keys);
 
     for (size_t i = 0; i < table->count; i++)
         keys[i] = table->fields[i].key;
     return keys;
-}
-
-/* A slip of the finger, or a key without the unit at its end (`loa`). */
-static const char *key_nearest(const char *key, const char *const *keys, size_t count)
-{
-    const char *nearest = text_nearest(key, keys, count);
-    size_t length = strlen(key);
-
-    for (size_t i = 0; nearest == NULL && i < count; i++)
-        if (text_begins(keys[i], key) && keys[i][length] == '_')
-            nearest = keys[i];
-    return nearest;
 }
 
 static const char *stray_remedy(const struct field_table *table, const char *key)
@@ -104,14 +93,15 @@ static const char *unknown_key_remedy(struct field_reading *reading, const struc
 {
     const struct field_table *table = reading->table;
     const char *const *keys = table_keys(table, reading->arena);
-    const char *nearest = key_nearest(pair->key, keys, table->count);
+    const char *meant = known_remedy(reading->arena, problems_known(reading->problems),
+                                     pair->key, keys, NULL);
     const struct yaml_node *value = pair->value;
     const char *stray = stray_remedy(table, pair->key);
 
     if (stray != NULL)
         return stray;
-    if (nearest != NULL)
-        return text_meant(reading->arena, nearest);
+    if (meant != NULL)
+        return meant;
     if (value->kind == YAML_SCALAR && !value->quoted && text_empty(value->text))
         return text_format(reading->arena,
                            "if %s belongs to the text before it, put that text in quotes",
@@ -135,8 +125,9 @@ static void misspelt_place(const struct field_reading *reading, const struct yam
 {
     const struct field_table *table = reading->table;
     const char *const *keys = table_keys(table, reading->arena);
-    const char *nearest = key_nearest(pair->key, keys, table->count);
-    const struct field *field = nearest == NULL ? NULL : field_find(table, nearest);
+    const char *meant = known_key(reading->arena, problems_known(reading->problems), pair->key,
+                                  keys);
+    const struct field *field = meant == NULL ? NULL : field_find(table, meant);
 
     if (field == NULL || yaml_get(mapping, field->key) != NULL)
         return;

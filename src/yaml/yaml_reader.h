@@ -99,6 +99,12 @@ void bare_words_tell(struct yaml_reader *reader, struct bare_words *words);
  * is no key, or nothing stands before it. */
 bool comma_missing_tell(struct yaml_reader *reader, struct mark mark);
 
+/* Does the line begin with a dash and a space? */
+bool entry_begins(struct yaml_reader *reader, int line);
+
+/* Tells of an entry of a list that lacks its dash, or the space behind it. */
+void dash_missing_tell(struct yaml_reader *reader, struct place place);
+
 /* Tells of a comment between the bracket and `at` that ends with a bracket; false:
  * there is none. */
 bool comment_swallows_tell(struct yaml_reader *reader, struct mark bracket, struct mark at);

@@ -61,6 +61,5 @@ bool text_stands_for_nothing(const char *text);
 const char *number_remedy(struct arena *arena, const struct field *field, const char *text);
 const char *comma_remedy(struct arena *arena, const char *text);   /* two numbers, a comma */
 const char *answer_remedy(struct arena *arena, const char *text);
-const char *date_remedy(struct arena *arena, const char *text);
 
 #endif

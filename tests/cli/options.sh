@@ -19,7 +19,7 @@ refused() {
 # ---- help and version ----
 
 version=$(sed -n 's/^version := //p' Makefile)
-commands='print check why call start'
+commands='print check why call start list'
 for arguments in -V --version 'print -V' 'check --version' 'start -V'; do
     # shellcheck disable=SC2086
     maydeck $arguments
@@ -136,7 +136,7 @@ refused from-alone '--from says nothing without --to' 'give the last day of the 
 refused to-alone '--to says nothing without --from' 'give the first day of the charter too' \
     check tests/fleet --to 2026-12-01
 refused charter-backwards '--to lies before --from' \
-    '--from is the first day, --to the day she is handed back' \
+    '--from is the first day, --to the day she is handed back: write --from 2026-12-01 --to 2026-12-02 if they were exchanged' \
     check tests/fleet --from 2026-12-02 --to 2026-12-01
 
 # ---- today is the date on the wall ----

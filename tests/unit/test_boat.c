@@ -184,14 +184,18 @@ static void a_gap_is_used_only_when_99_is_taken(void **state)
 static void tags_have_one_form(void **state)
 {
     (void)state;
-    static const char *const wrong[] = {"C04", "C0", "C100", "c4", "X4", "C", "4", "C4a", "CC4"};
-    for (size_t i = 0; i < sizeof wrong / sizeof wrong[0]; i++) {
+    static const struct { const char *wrong, *meant; } rows[] = {
+        {"C04", "C4"}, {"c4", "C4"}, {"C 4", "C4"}, {"C-4", "C4"}, {"C0", NULL}, {"C100", NULL},
+        {"X4", NULL},  {"C", NULL},  {"4", NULL},   {"C4a", NULL}, {"CC4", NULL}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        const char *meant = rows[i].meant;
         test.problems = problems_new(test.arena);
-        gear_of(text_format(test.arena, "item: torch, zone: cockpit, tag: %s", wrong[i]));
+        gear_of(text_format(test.arena, "item: torch, zone: cockpit, tag: %s", rows[i].wrong));
         expect_errors(1);
-        expect_error(3, text_format(test.arena, "%s is not a tag", wrong[i]),
-                     "a tag is F, E or C and a number from 1 to 99 without a zero before it, "
-                     "such as C4");
+        expect_error(3, text_format(test.arena, "%s is not a tag", rows[i].wrong),
+                     meant != NULL ? text_format(test.arena, "write %s", meant)
+                                   : "a tag is F, E or C and a number from 1 to 99 without a zero "
+                                     "before it, such as C4");
     }
 }
 

@@ -173,14 +173,14 @@ static void a_new_boat_file_lacks_only_what_is_needed(void **state)
     (void)state;
     struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
     bool sound = true;
-    const struct boat *boat = boat_of(starter_boat(&asked, HULL_NONE, test.arena), &sound);
+    const struct boat *boat = boat_of(starter_boat(&asked, HULL_NONE, NULL, test.arena), &sound);
     assert_non_null(boat);
     assert_false(sound);
     expect_errors(6);   /* name, hull, rig, loa_m, beam_m, persons_max */
     assert_int_equal(boat->equipment_count, 0);
     assert_int_equal(boat_items_mentioned(boat), 0);
     assert_int_equal(boat->facts.hull.value, HULL_NONE);
-    boat = boat_of(starter_boat(&asked, HULL_CATAMARAN, test.arena), &sound);
+    boat = boat_of(starter_boat(&asked, HULL_CATAMARAN, NULL, test.arena), &sound);
     expect_errors(5);
     assert_true(boat->catamaran);
 }
@@ -191,7 +191,7 @@ static void lines_without_their_mark_can_be_read(void **state)
 {
     (void)state;
     struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
-    const char *text = starter_boat(&asked, HULL_MONOHULL, test.arena);
+    const char *text = starter_boat(&asked, HULL_MONOHULL, NULL, test.arena);
     text = without_marks(text, "  name:  ", "  name: New ");
     text = without_marks(text, "  rig:  ", "  rig: sail ");
     text = without_marks(text, "loa_m:  ", "loa_m: 12 ");

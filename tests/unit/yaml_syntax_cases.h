@@ -56,7 +56,7 @@ static const struct reading_case syntax_cases[] = {
     {.name = "dash without space",
      INPUT("- a\n"
            "-b\n"),
-     .told = "2:1+2 error: this is neither \"key: value\" nor an entry of a list\n",
+     .told = "2:1+2 error: an entry of a list is expected here\n",
      .remedy = "put a space after the dash: - entry"},
     {.name = "bracket not closed",
      INPUT("a: [1, 2\n"
