@@ -52,11 +52,12 @@ main_object    := $(build)/src/app/main.o
 helper_objects := $(test_helpers:%.c=$(build)/%.o)
 test_objects   := $(test_sources:%.c=$(build)/%.o)
 
-# Tests that lay out, draw or read back whole sets of cards, or edit each value of every
-# file of the house: too slow to wait for after each changed line.
+# Tests that lay out, draw or read back whole sets of cards, or change each value of whole
+# records or of every file of the house: too slow to wait for after each changed line.
 test_names  := $(test_sources:tests/unit/%.c=%)
-fleet_tests := test_layout test_page_facts test_paper test_plan test_proof_pages test_proof_raster \
-               test_proof_table test_safety_page test_yaml_edit_any test_yaml_edit_files
+fleet_tests := test_each_fact test_each_field test_each_item test_each_sister test_layout test_page_facts test_paper \
+               test_plan test_proof_pages test_proof_raster test_readers test_proof_table test_safety_page \
+               test_yaml_edit_any test_yaml_edit_files
 unit_tests  := $(filter-out $(fleet_tests),$(test_names))
 
 # ---- flags ----
@@ -175,7 +176,7 @@ FORCE:
 # ---- printing ----
 
 .PHONY: cards
-cards: ## Install what is missing, build, and print the specimen fleet into out/cards
+cards: ## Install what is missing, build, and print the specimen boats into out/cards
 	@sh .setup/packages build
 	@$(MAKE) print-cards
 
@@ -184,6 +185,7 @@ print-cards: all
 	@mkdir -p out/cards
 	@rm -f out/cards/*.pdf
 	$(program) print tests/fleet -o out/cards
+	$(program) print tests/islands -o out/cards
 
 # ---- texts ----
 
@@ -215,7 +217,7 @@ check-fleets: $(unit_program) out/fonts/.copied ## Unit tests of whole fleets
 	@$(run_tests) fleets
 check-errors: $(tested) ## Error goldens: the exact message for each wrong input
 	@$(run_tests) errors
-check-pages: $(tested) ## Page goldens: every page of the specimen fleet
+check-pages: $(tested) ## Page goldens: every page of the specimen boats
 	@$(run_tests) pages
 check-cli: $(tested) $(shim) $(contrast) ## Command line: output, read back, determinism, faults
 	@$(run_tests) cli

@@ -13,6 +13,11 @@
 struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
                               enum hull hull, struct arena *arena);
 
+/* The same with every other item of the register that such a boat may have: what a new file
+ * offers, since checks, dates and figures ask for more than procedures do. */
+struct asked_list items_offered(const struct procedure *const *procedures, size_t count,
+                                enum hull hull, struct arena *arena);
+
 /* Must the procedure know whether a boat has the item before its card may be printed? So it
  * is where a step uses it, where a condition asks for it (not under `surely`), and where
  * must_know names it. Gear that a step only shows `also` is none of these: a card goes

@@ -12,6 +12,16 @@
 #include "problem.h"
 #include "yaml_fields.h"
 
+/* A place that an entry names beside its own. */
+struct gear_spot {
+    struct section_value section;
+    struct zone_value zone;
+    struct side_value side;
+    struct text_value spot;
+    const struct zone *place_zone;    /* zone looked up */
+    enum side place_side;             /* as given, or of the zone */
+};
+
 /* One piece of gear, in one place. Field meanings: gear_field_list.h. */
 struct equipment {
     const struct item_kind *kind;
@@ -21,9 +31,14 @@ struct equipment {
     struct item_value item;
     struct zone_value zone;
     struct side_value side;
-    struct text_value tag, name, spot, how;
+    struct text_value tag, name, spot;
+    struct wordings_value how;        /* by state, or the one use; see item_states.h */
     struct item_values cuts;
-    struct zone_values inside, serves;
+    struct zone_values inside, past, serves;
+    struct gear_spot from;            /* where one stands to work it */
+    struct gear_spot handle;          /* where its handle is kept */
+    struct text_value behind;
+    struct only_when_values only_when;
     struct number_value count;
     struct pair_value at;             /* metres aft of the bow, to starboard of the centreline */
     struct air_value space;
@@ -31,7 +46,7 @@ struct equipment {
     struct valve_value kind_of;
     struct stop_value stop;
     struct text_value rating, vents_to, serial, hex_id, mmsi, size;
-    struct text_value painter, release, handle;
+    struct text_value painter, release;
     struct number_value kg, litres, persons, bore_mm, depth_m, bung_mm, discharge_s, length_m;
     struct number_value rated_lph, measured_lpm, stroke_l, kg_low, kg_high, protects_m3, antenna_m;
     struct gas_value gas;
@@ -43,19 +58,37 @@ struct equipment {
     struct date_value service_due, expires, serviced, made, installed;
     struct answer_value valve, fits_port, electrical_ok, from_cockpit, fails_shut, locked;
     struct answer_value below, charged, dsc, automatic, reach_inverted, disposable;
+    struct date_value changed;        /* in a model: when the entry was last changed */
 };
 
 struct boat_facts {
     struct text_value name, name_spoken, name_latin, flag, looks;
-    struct hull_value type;
-    struct cooking_gas_value gas;
+    struct hull_value hull;
+    struct rig_value rig;
     struct answer_value specimen;
     struct number_value loa_m, beam_m, draught_m, persons_max, openings;
     struct number_value lwl_m, bwl_m, usual_kn, cabin_m3, engine_space_m3, bilge_to_sole_l;
-    struct zone_values engine_spaces;
+    struct zone_values rooms;         /* those that she has */
     struct section_value mounted;     /* where the cards hang */
     struct zone_value mounted_zone;
     struct facing_value mounted_faces;
+    struct date_value changed;        /* in a model: when the section was last changed */
+};
+
+/* An engine: one that moves her, or a generator's. */
+struct engine {
+    struct zone_value space;          /* an outboard has none */
+    struct fuel_value fuel;
+    struct drive_value drive;
+    struct date_value changed;        /* in a model */
+    struct place place;
+};
+
+/* Her cooking gas. */
+struct gas_facts {
+    struct answer_value carried;
+    struct drain_value locker_drains;
+    struct date_value changed;        /* in a model */
 };
 
 struct radio_facts {
@@ -66,6 +99,7 @@ struct radio_facts {
     struct answer_value mmsi_programmed, dsc, gnss, power_from_cockpit;
     struct number_value hold_s, antenna_m;
     struct list_value nature_steps, urgency_steps, manual_position_steps;
+    struct date_value changed;        /* in a model */
 };
 
 /* A check that the base has silenced for one boat, why, and until when. */
@@ -75,34 +109,70 @@ struct silence {
     struct place place;
 };
 
-/* What the boat file says is not fitted: at all, or not for some of her engine spaces. */
+/* Gear that the boat file says is not fitted, or that nobody has looked for yet: at all, or
+ * for some of her engine spaces. */
 struct absence {
     struct item_value item;
-    bool whole;                       /* she has none at all */
-    struct zone_values serves;        /* else: the engine spaces without one */
+    bool whole;                       /* of the whole boat */
+    struct zone_values serves;        /* else: the engine spaces it is said of */
+    struct date_value changed;        /* in a model */
     struct place place;
+};
+struct absence_list {
+    const struct absence *rows;
+    size_t count;
+    struct place place;               /* of the section; else of the boat's */
+};
+
+/* That somebody walked round a boat and saw that her model is true of her. */
+struct walk {
+    struct date_value date;
+    struct text_value by;
+};
+
+/* What a boat has from her model, and what of it does not count, since nobody has walked
+ * round her after it was last changed. All NULL and empty: she is like none. */
+struct likeness {
+    const char *model;                /* its key */
+    const struct source *source;      /* its file; NULL: there is none */
+    struct walk walk;
+    struct place walk_place;          /* of `walked`, else of `like` */
+    const char *unwalked;             /* what does not count: "C4, C7, radio"; NULL: nothing */
+    const enum item_key *items;       /* of the gear among it */
+    size_t item_count;
+    struct list_value tags;           /* tags of the model that are on none of her gear */
+    struct entries_value gear;        /* hers as it is written, in her file and her model's */
 };
 
 struct boat {
     const char *key;                  /* file name without .yaml: what --boat takes */
     const struct source *source;
     struct place place;
-    bool catamaran;
+    struct likeness likeness;
+    bool catamaran;                   /* two hulls */
     struct boat_facts facts;
+    struct gas_facts gas;
+    struct place gas_place;           /* of its section; else of the boat's */
+    const struct engine *engines;
+    size_t engine_count;
+    bool engines_given;               /* false: none is recorded, and she may have any */
+    struct place engines_place;       /* of their section; else of the boat's */
     struct radio_facts radio;
     struct place radio_place;
     /* In file order; the radio of `radio:` is the last, as vhf_dsc. */
     const struct equipment *equipment;
     size_t equipment_count;
-    bool gear_unclear;                /* errors left some piece out, or its number unread */
-    const struct absence *absences;   /* of `not_fitted` */
-    size_t absence_count;
+    bool gear_unclear;                /* errors left some piece out, or a fact of it unread */
+    struct absence_list not_fitted;
+    struct absence_list not_surveyed; /* aboard perhaps: nobody has looked */
     struct list_value retired_tags;   /* tags of gear that is gone: never used again */
     struct list_value tags_given;     /* the last tag ever given of each letter */
     bool tags_unclear;                /* errors left some tag unread */
     const struct silence *silences;   /* checks that the base has silenced for this boat */
     size_t silence_count;
-    const enum zone_key *engine_spaces;   /* one card of engine_fire each */
+    /* Where a fuel is burned: one card of engine_fire each. Where no engine is recorded,
+     * those that most boats of her hull have. */
+    const enum zone_key *engine_spaces;
     size_t engine_space_count;
 };
 
@@ -111,6 +181,53 @@ struct boat {
  * *sound says whether there were none. */
 const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
                              struct problems *problems, bool *sound);
+
+/* What sister ships share, read from a file of its own. */
+struct model;
+struct models {
+    const struct model *const *rows;
+    size_t count;
+};
+
+/* A model, also where not all of it can be used: what is wrong with its file is kept, and
+ * told of each boat that is like it, by boat_read_like. Never NULL. The source and the key
+ * must live as long as the model. */
+const struct model *model_read(const struct source *source, const char *key,
+                               struct arena *arena);
+
+/* Its key, and what is wrong with its file. */
+const char *model_key(const struct model *model);
+const struct problems *model_problems(const struct model *model);
+
+/* A boat's file, with what she has from her model among these. */
+struct boat_input {
+    const struct source *source;
+    const char *key;
+    const struct models *models;
+};
+const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
+                                  struct problems *problems, bool *sound);
+
+/* What a boat has otherwise than her model. What is each boat's own, such as dates, and what
+ * does not count since nobody has walked, is none. */
+struct difference {
+    const char *what;                 /* "boat loa_m", "C4 torch spot", "C12 seacock" */
+    const char *hers, *models;        /* NULL: not recorded */
+};
+struct differences {
+    const struct difference *rows;
+    size_t count;
+};
+struct differences boat_differences(const struct boat *boat, const struct model *model,
+                                    struct arena *arena);
+
+/* Does gear of that item not count, since nobody has walked round her? Then nothing is
+ * recorded of the item, whatever else she has of it. */
+bool boat_unwalked(const struct boat *boat, enum item_key item);
+
+/* What of her model does not count and why, and how that is mended, where some does not. */
+const char *unwalked_words(const struct boat *boat, struct arena *arena);
+const char *unwalked_remedy(const struct boat *boat, struct arena *arena);
 
 /* What names one vessel or beacon among all, as it is written in a boat's file. */
 enum identity_kind { IDENTITY_MMSI, IDENTITY_CALL_SIGN, IDENTITY_BEACON };
@@ -125,11 +242,23 @@ struct written_identities {
  * among them. */
 struct written_identities identities_written(const struct source *source, struct arena *arena);
 
-/* All keys of a boat's file, and those of its sections. */
+/* All keys of a boat's file, those of one that is like a model, those of a model's file, and
+ * those of their sections. */
 const struct field_table *boat_file_fields(void);
+const struct field_table *sister_file_fields(void);
+const struct field_table *model_file_fields(void);
 const struct field_table *equipment_fields(void);
 const struct field_table *boat_fields(void);
+const struct field_table *engine_fields(void);
+const struct field_table *gas_fields(void);
+const struct field_table *absence_fields(void);
 const struct field_table *radio_fields(void);
+
+/* Has she the room? NOT_RECORDED where her rooms are not. What is no room she has. */
+enum answer boat_room(const struct boat *boat, const struct zone *zone);
+
+/* Has she a room below, or may she have? */
+bool boat_has_cabin(const struct boat *boat);
 
 /* Is the item fitted? NOT_RECORDED: no piece, and not said that she has none. */
 enum answer boat_fitted(const struct boat *boat, enum item_key item);
@@ -137,6 +266,15 @@ enum answer boat_fitted(const struct boat *boat, enum item_key item);
 /* The same for one of her engine spaces, on a boat with two: YES where a piece serves it
  * or may, NO where that is said, NOT_RECORDED also where pieces serve only the other. */
 enum answer boat_fitted_for(const struct boat *boat, enum item_key item, enum zone_key space);
+
+/* Where one stands to work the piece: `from`, else its own place. */
+const struct zone *worked_zone(const struct equipment *gear);
+enum side worked_side(const struct equipment *gear);
+const struct text_value *worked_spot(const struct equipment *gear);
+
+/* The spaces that one passes, opens or enters on the way to it, one after another, and last the
+ * place of its handle; false past the last. */
+bool way_zone(const struct equipment *gear, size_t index, struct zone_value *zone);
 
 /* Is the space among those that the piece is said to serve? */
 bool gear_serves(const struct equipment *gear, enum zone_key space);
@@ -148,6 +286,11 @@ bool gear_shares_locker(const struct equipment *a, const struct equipment *b);
 /* What says that the item is not fitted, at all or for that space, if one is given. */
 const struct absence *boat_absence(const struct boat *boat, enum item_key item,
                                    enum zone_key space);
+
+/* What says that nobody has looked for the item yet: for that space or, without one, anywhere
+ * aboard. NULL: nothing does. The item then counts as not recorded. */
+const struct absence *boat_unsurveyed(const struct boat *boat, enum item_key item,
+                                      enum zone_key space);
 
 /* Tags of one letter that were given, since higher ones were, and are neither on a piece
  * of the record nor retired. `near`: the piece with the nearest tag, or NULL. */

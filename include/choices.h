@@ -21,16 +21,42 @@ const struct zone_value *zone_value_find(const struct zone_values *list, enum zo
 
 /* ---- the boat ---- */
 
-#define HULL_LIST(X) X(HULL_MONOHULL, "monohull") X(HULL_CATAMARAN, "catamaran")
+#define HULL_LIST(X) \
+    X(HULL_MONOHULL, "monohull") X(HULL_CATAMARAN, "catamaran") X(HULL_TRIMARAN, "trimaran")
 enum hull { HULL_NONE, HULL_LIST(CHOICE_NAME) HULL_COUNT };
 extern const char *const hull_words[];     /* all words: NULL-ended, each at its value less one */
 struct hull_value CHOICE_OF(enum hull);
 
-/* Has she cooking gas on board? */
-#define COOKING_GAS_LIST(X) X(COOKING_GAS_ABSENT, "none") X(COOKING_GAS_CARRIED, "carried")
-enum cooking_gas { COOKING_GAS_UNSAID, COOKING_GAS_LIST(CHOICE_NAME) COOKING_GAS_COUNT };
-extern const char *const cooking_gas_words[];
-struct cooking_gas_value CHOICE_OF(enum cooking_gas);
+/* May a boat of that hull have the zone? HULL_NONE: some boat. */
+bool hull_has_zone(enum hull hull, const struct zone *zone);
+
+/* What moves her besides her engines. */
+#define RIG_LIST(X) X(RIG_SAIL, "sail") X(RIG_MOTOR, "motor")
+enum rig { RIG_NONE, RIG_LIST(CHOICE_NAME) RIG_COUNT };
+extern const char *const rig_words[];
+struct rig_value CHOICE_OF(enum rig);
+
+/* What an engine burns, or that it burns nothing. */
+#define FUEL_LIST(X) X(FUEL_DIESEL, "diesel") X(FUEL_PETROL, "petrol") X(FUEL_ELECTRIC, "electric")
+enum fuel { FUEL_NONE, FUEL_LIST(CHOICE_NAME) FUEL_COUNT };
+extern const char *const fuel_words[];
+struct fuel_value CHOICE_OF(enum fuel);
+
+/* What an engine drives: her, by one of these, or a generator. */
+#define DRIVE_LIST(X) \
+    X(DRIVE_SHAFT, "shaft") X(DRIVE_SAILDRIVE, "saildrive") X(DRIVE_POD, "pod") \
+    X(DRIVE_STERN, "stern_drive") X(DRIVE_JET, "jet") X(DRIVE_OUTBOARD, "outboard") \
+    X(DRIVE_GENERATOR, "generator")
+enum drive { DRIVE_NONE, DRIVE_LIST(CHOICE_NAME) DRIVE_COUNT };
+extern const char *const drive_words[];
+struct drive_value CHOICE_OF(enum drive);
+
+/* Where the locker of the gas bottles drains to. */
+#define DRAIN_LIST(X) \
+    X(DRAIN_OVERBOARD, "overboard") X(DRAIN_INBOARD, "inboard") X(DRAIN_ABSENT, "none")
+enum drain { DRAIN_UNSAID, DRAIN_LIST(CHOICE_NAME) DRAIN_COUNT };
+extern const char *const drain_words[];
+struct drain_value CHOICE_OF(enum drain);
 
 /* ---- gear ---- */
 
@@ -94,6 +120,15 @@ struct wearer_value CHOICE_OF(enum wearer);
 enum lanyard { LANYARD_NONE, LANYARD_LIST(CHOICE_NAME) LANYARD_COUNT };
 extern const char *const lanyard_words[];
 struct lanyard_value CHOICE_OF(enum lanyard);
+
+/* What must be so for a hand to work it. */
+#define ONLY_WHEN_LIST(X) \
+    X(ONLY_ENGINE_RUNNING, "engine_running") X(ONLY_ENGINE_STOPPED, "engine_stopped") \
+    X(ONLY_PLATFORM_UP, "platform_up") X(ONLY_PLATFORM_DOWN, "platform_down")
+enum only_when { ONLY_ALWAYS, ONLY_WHEN_LIST(CHOICE_NAME) ONLY_WHEN_COUNT };
+extern const char *const only_when_words[];
+struct only_when_value CHOICE_OF(enum only_when);
+struct only_when_values CHOICES_OF(struct only_when_value);
 
 /* ---- the water ---- */
 

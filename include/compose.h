@@ -96,6 +96,22 @@ const char *check_code(const struct sheet *sheet, struct arena *arena);
 /* The code of any canonical bytes; tests use the published answers. */
 const char *check_code_of(const unsigned char *bytes, size_t length, struct arena *arena);
 
+/* A fact of the record on which no sheet of the set hangs. */
+struct unprinted_fact {
+    const char *owner;            /* a tag, boat, gas or radio */
+    const char *field, *value;
+    struct place place;
+};
+struct unprinted_facts {
+    const struct unprinted_fact *rows;
+    size_t count;
+};
+
+/* All of them, of the boat's sections and then of her gear: by field, and item by item. Takes
+ * the time of composing the set some dozens of times. */
+struct unprinted_facts unprinted_facts(const struct compose_input *input,
+                                       const struct sheet_set *set, struct arena *arena);
+
 /* The composed sheet as stable text: a line a fact, "~" before what is in no check code, "="
  * before what is on no page. */
 void sheet_dump(const struct sheet *sheet, struct text_builder *out);

@@ -27,6 +27,8 @@
       "at the panel, at the set, or both") \
     X(fuel_shutoff_diesel, CONTROL, fuel, cockpit_locker, true, \
       "how it shuts; inside the engine space or not") \
+    X(fuel_shutoff_petrol, CONTROL, fuel, cockpit_locker, false, \
+      "how it shuts; inside the engine space or not") \
     X(fuel_shutoff_generator, CONTROL, fuel, cockpit_locker, false, \
       "how it shuts; inside which space") \
     X(fuel_shutoff_heater, CONTROL, fuel, cockpit_locker, false, \

@@ -33,7 +33,7 @@ struct layout_input {
 struct laid_set layout_set(const struct layout_input *input, struct arena *arena,
                            struct problems *problems);
 
-/* Notes: each figure that found no room. */
+/* Notes: each figure and each hint that found no room. */
 void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems);
 
 #endif

@@ -103,7 +103,7 @@ enum yield_cause {
 };
 struct yielded {
     enum block_key block;
-    const char *id;                /* of a figure; NULL: it is none */
+    const char *id;                /* of a figure or a hint; NULL: it is none */
     const char *text;              /* NULL: the block as a whole */
     enum yield_cause cause;
     struct place origin;

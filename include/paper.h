@@ -49,7 +49,8 @@ struct size_rule size_rule(const struct paper *paper, enum page_role role);
  * gaps beside it stay what they are. */
 mpt grown(const struct paper *paper, mpt at_half_a_metre);
 
-/* From line to line at that size of type, by the leading of the role. */
+/* From line to line at that size of type, by the leading of the role, to half a hundredth of the
+ * size. */
 mpt line_pitch(enum page_role role, mpt size);
 
 #endif

@@ -14,6 +14,7 @@
 
 #include "arena.h"
 #include "date.h"
+#include "end_state.h"
 #include "item.h"
 #include "source.h"
 #include "words.h"
@@ -23,6 +24,7 @@ enum phrase_kind {
     PHRASE_NOTHING,
     PHRASE_WORD,      /* word, parts by name; counted: the form for `count` is taken */
     PHRASE_ITEM,      /* item; counted: its name behind the number `count`, which it lacks */
+    PHRASE_STATE,     /* state */
     PHRASE_ZONE,      /* zone */
     PHRASE_TEXT,      /* text: of the record or a procedure; parts fill its {names} */
     PHRASE_VERBATIM,  /* text: a name, number, tag or code, the same in every language */
@@ -45,6 +47,7 @@ struct phrase {
     enum word word;
     uint64_t count;
     enum item_key item;
+    enum end_state state;
     const struct zone *zone;
     struct text_value text;
     struct date date;
@@ -65,6 +68,9 @@ const struct phrase *phrase_counted(struct arena *arena, enum word word, uint64_
 /* What a piece of gear is called ("Fuel valve"); so many of them ("8 lifejackets"). */
 const struct phrase *phrase_item(struct arena *arena, enum item_key item);
 const struct phrase *phrase_items(struct arena *arena, enum item_key item, uint64_t count);
+
+/* How gear is left: "shut". */
+const struct phrase *phrase_state(struct arena *arena, enum end_state state);
 
 /* NULL for a zone of NULL. */
 const struct phrase *phrase_zone(struct arena *arena, const struct zone *zone);

@@ -11,6 +11,7 @@
 #include <stddef.h>
 
 #include "arena.h"
+#include "known_names.h"
 #include "source.h"
 #include "text.h"
 
@@ -43,6 +44,12 @@ struct problems *problems_new(struct arena *arena);
 /* Of what, and by which check, the problems added from now on are told, until it is
  * said again. The strings must live as long as the problems. */
 void problems_about(struct problems *problems, const char *boat, const char *check);
+
+/* By which other names the keys of files are known to people, for the remedies of problems that
+ * are added from now on; lists made by problems_part know the same. Must live as long as the
+ * problems. NULL: by none, as it is at first. */
+void problems_know(struct problems *problems, const struct known_names *known);
+const struct known_names *problems_known(const struct problems *problems);
 
 /* Adds one; message and remedy are copied, so that they outlive the arena of the
  * boat they speak of. The message names what is wrong without file and line. The
@@ -88,8 +95,12 @@ size_t problems_count(const struct problems *problems, enum severity severity);
 /* True once anything of this severity or worse was added. */
 bool problems_reach(const struct problems *problems, enum severity severity);
 
-/* All problems in the order of printing; identical ones (same place, severity
- * and words) once. The array belongs to the arena of problems_new. */
+/* Do both say the same of the same place, perhaps of two boats? */
+bool problem_says_same(const struct problem *a, const struct problem *b);
+
+/* All problems in the order of printing; identical ones (same place, severity and words; at
+ * a place in a file, of the same boat) once. The array belongs to the arena of
+ * problems_new. */
 const struct problem *problems_sorted(const struct problems *problems, size_t *count);
 
 /* Appends one problem as

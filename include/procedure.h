@@ -8,10 +8,12 @@
 
 #include "arena.h"
 #include "choices.h"
+#include "end_state.h"
 #include "item_fields.h"
 #include "problem.h"
 #include "sheet_kinds.h"
 #include "symbol.h"
+#include "trait.h"
 #include "yaml_fields.h"
 
 /* ---- conditions ---- */
@@ -24,7 +26,7 @@ enum condition_kind {
     CONDITION_CUTS,        /* item, other: what is cut off */
     CONDITION_REACH,       /* item, reach: how far one goes for it at most */
     CONDITION_BEYOND,      /* the same; a piece of it lies farther away */
-    CONDITION_BOAT,        /* trait: what she is */
+    CONDITION_BOAT,        /* trait: what she is, see trait.h; of one engine space: its engine */
     CONDITION_SURELY,      /* one child: what is not known counts as no, and asks for nothing */
     CONDITION_ALL, CONDITION_ANY, CONDITION_NONE  /* children */
 };
@@ -40,15 +42,6 @@ enum reach {
 };
 extern const char *const reach_words[];   /* NULL-ended, each at its value less one */
 struct reach_value CHOICE_OF(enum reach);
-
-/* What a condition may ask of the boat herself. Gas: she carries cooking gas, or her
- * record does not deny it; dsc: her fixed set may send a digital alert, or its record does
- * not deny it. */
-#define TRAIT_LIST(X) \
-    X(TRAIT_MONOHULL, "monohull") X(TRAIT_CATAMARAN, "catamaran") X(TRAIT_GAS, "gas") \
-    X(TRAIT_DSC, "dsc")
-enum trait { TRAIT_NONE, TRAIT_LIST(CHOICE_NAME) TRAIT_COUNT };
-extern const char *const trait_words[];   /* NULL-ended, each at its value less one */
 
 struct condition {
     enum condition_kind kind;
@@ -115,18 +108,17 @@ struct basis {
     struct answer_value practice;
 };
 
-/* How a step leaves its gear: on (open), or off (shut). */
-#define GEAR_STATE_LIST(X) X(STATE_ON, "on") X(STATE_OFF, "off")
-enum gear_state { STATE_ANY, GEAR_STATE_LIST(CHOICE_NAME) STATE_COUNT };
-struct gear_state_value CHOICE_OF(enum gear_state);
+/* A piece of gear of a step, and the state that the step brings it into; STATE_ANY: none is
+ * named, and its one use is meant. */
+struct item_use {
+    enum item_key value;
+    enum end_state state;
+    struct place place;
+};
+struct item_uses CHOICES_OF(struct item_use);
 
-/* What of its gear a step prints as handling: `how`, or what of it leads to the state
- * that the step leaves it in (SHOWN_BY_STATE). */
-#define SHOWN_LIST(X) \
-    X(SHOWN_HOW, "how") X(SHOWN_PAINTER, "painter") X(SHOWN_RELEASE, "release") \
-    X(SHOWN_HANDLE, "handle")
-enum shown { SHOWN_BY_STATE, SHOWN_LIST(CHOICE_NAME) SHOWN_COUNT };
-struct shown_value CHOICE_OF(enum shown);
+/* The entry of the list that names the item; NULL: none does. */
+const struct item_use *item_use_find(const struct item_uses *list, enum item_key item);
 
 /* Gear as rows, or as a table by zone. */
 #define GEAR_TABLE_LIST(X) X(GEAR_TABLE_ZONES, "zones")
@@ -138,10 +130,8 @@ struct gear_table_value CHOICE_OF(enum gear_table);
 struct step_case {
     const struct condition *when;
     struct reach_value within;
-    struct gear_state_value state;  /* handling for the other is not printed */
-    struct shown_value shows;
     struct text_value id, act, because;
-    struct item_values uses, also;
+    struct item_uses uses, also;
     struct list_value lethal_ids, lethal;   /* as many: the ids, and their texts */
     struct basis basis;
     struct place place;
@@ -151,11 +141,9 @@ struct procedure_step {
     struct text_value id, act, because, who;
     struct gear_table_value table;
     struct reach_value within;      /* gear farther away is not offered */
-    struct gear_state_value state;  /* handling for the other is not printed */
-    struct shown_value shows;
     struct list_value lethal_ids;   /* what kills here: the ids, and as many texts, a line each */
     struct list_value lethal;
-    struct item_values uses, also;  /* also: gear shown where it is recorded; see asked.h */
+    struct item_uses uses, also;  /* also: gear shown where it is recorded; see asked.h */
     struct basis basis;
     const struct condition *when;   /* the step stands on the card only then; NULL: always */
     const struct step_case *cases;

@@ -115,6 +115,8 @@ struct script_request {
     const char *nature;        /* the phrase; NULL: a line "I ..." is left to the caller's list */
     const char *assistance;    /* NULL: I REQUIRE IMMEDIATE ASSISTANCE for MAYDAY */
     bool from_handheld;        /* no DSC alert was sent: the MMSI is not spoken */
+    const char *unrecorded;    /* said of a call sign or MMSI that is not recorded; NULL: the line
+                                * goes without */
     const struct script_request *other; /* the milder form of the same card, or NULL */
 };
 

@@ -54,6 +54,13 @@ enum {
     YIELDS_FIGURE                 /* of the first figure of a card; one more for each after it */
 };
 
+/* The same of the hints on the distress card; that of its narrow column, where there is more
+ * room, goes last. */
+enum {
+    YIELDS_CENTRE_CALL = YIELDS_NEVER + 1, YIELDS_POSITION_UNSENT, YIELDS_SECOND_STATION,
+    YIELDS_POSITION_KEYS, YIELDS_URGENCY_KEYS, YIELDS_SPARE_AERIAL
+};
+
 /* A figure in words, under the step it serves. */
 struct card_figure {
     const char *id;               /* key of figure_find */
@@ -195,13 +202,26 @@ struct call_facts {
     struct place origin;
 };
 
+/* What the record tells about calling besides: a line before the words of a section, where the
+ * page has room for it. */
+struct card_hint {
+    const char *id;               /* of what: "radio second_station" */
+    const char *text;
+    int yields;
+    struct place origin;
+};
+
 /* A titled block of the distress card. */
 struct section_facts {
     const char *title;
     const struct card_text *lines;
+    const char *const *lead;      /* of each line the word that the set shows, which stands
+                                     before it; NULL: lines have none */
     size_t line_count;
     const struct script *script;
     const char *note;             /* a line before the words, or NULL */
+    const struct card_hint *hints;     /* behind the note */
+    size_t hint_count;
     const char *end_note;         /* a line after them, or NULL */
 };
 

@@ -52,6 +52,10 @@ struct source *source_from(struct arena *arena, const char *name, const char *by
 struct place source_whole(const struct source *source);
 struct place source_place(const struct source *source, size_t byte_offset);
 
+/* "line 12" for a message at `here`; with its file where that is another: a boat and her model
+ * are two. */
+const char *line_words(struct place there, struct place here, struct arena *arena);
+
 /* The line's bytes without its line end; length 0 for a line that is not. */
 const char *source_line(const struct source *source, int line, size_t *length);
 

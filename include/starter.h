@@ -9,6 +9,7 @@
 #include "arena.h"
 #include "boat.h"
 #include "item_fields.h"
+#include "known_names.h"
 
 /* An item that a record is asked for, and which fields of it. */
 struct asked_item {
@@ -37,9 +38,16 @@ const char *const *starter_tags(const struct asked_list *asked, const struct boa
                                 const enum item_key *told, size_t told_count,
                                 struct arena *arena);
 
-/* Whole files. They can be read as they are: what is missing is told. */
+/* Whole files. They can be read as they are: what is missing is told. Beside the keys of gear
+ * and zones stands what cards call them, as far as `known` knows it. */
 const char *starter_base(struct arena *arena);
-const char *starter_boat(const struct asked_list *asked, enum hull hull, struct arena *arena);
+const char *starter_boat(const struct asked_list *asked, enum hull hull,
+                         const struct known_names *known, struct arena *arena);
+
+/* A boat that is like the model: its name, what is to be filled in of the walk round her, and
+ * her own identities and dates by the tags of the model's gear. */
+const char *starter_sister(const struct asked_list *asked, const struct model *model,
+                           const struct known_names *known, struct arena *arena);
 
 /* Items of the register that the record mentions, as fitted or not fitted. */
 size_t boat_items_mentioned(const struct boat *boat);

@@ -8,7 +8,9 @@
 #include <stdint.h>
 
 #include "arena.h"
+#include "end_state.h"
 #include "item.h"
+#include "known_names.h"
 #include "problem.h"
 #include "source.h"
 #include "yaml_fields.h"
@@ -79,6 +81,10 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(FLARES_NOW, flares_now, PLAIN, "tag place") \
     X(WAVE_WHISTLE, wave_whistle, PLAIN, "") \
     X(NATURE_STEPS, nature_steps, PLAIN, "steps") \
+    X(POSITION_STEPS, position_steps, PLAIN, "steps") \
+    X(POSITION_UNSENT, position_unsent, PLAIN, "") \
+    X(URGENCY_STEPS, urgency_steps, PLAIN, "steps") \
+    X(CENTRE_CALL, centre_call, PLAIN, "call") \
     X(NATURE_FIRE, nature_fire, PLAIN, "") \
     X(NATURE_FLOODING, nature_flooding, PLAIN, "") \
     X(NATURE_COLLISION, nature_collision, PLAIN, "") \
@@ -126,6 +132,11 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(MARK_DRAFT, mark_draft, PLAIN, "") \
     X(MARK_NOT_APPROVED, mark_not_approved, PLAIN, "") \
     X(NOT_RECORDED, not_recorded, PLAIN, "") \
+    X(DRAFT_FACT, draft_fact, PLAIN, "fact") \
+    X(DRAFT_HANDHELD, draft_handheld, PLAIN, "") \
+    X(DRAFT_SIDE, draft_side, PLAIN, "") \
+    X(DRAFT_PERSONS, draft_persons, PLAIN, "") \
+    X(DRAFT_DSC, draft_dsc, PLAIN, "") \
     X(PLAN_BOW, plan_bow, PLAIN, "") \
     X(PLAN_PORT, plan_port, PLAIN, "") \
     X(PLAN_STARBOARD, plan_starboard, PLAIN, "") \
@@ -134,6 +145,8 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(PLAN_FACING, plan_facing, PLAIN, "") \
     X(PLAN_DECK, plan_deck, PLAIN, "") \
     X(PLAN_BELOW, plan_below, PLAIN, "") \
+    X(SPACE_MAIN, space_main, PLAIN, "") \
+    X(SPACE_GENERATOR, space_generator, PLAIN, "") \
     X(SPACE_PORT, space_port, PLAIN, "") \
     X(SPACE_STARBOARD, space_starboard, PLAIN, "") \
     X(SIDE_PORT, side_port, PLAIN, "") \
@@ -142,9 +155,33 @@ enum word_shape { SHAPE_PLAIN, SHAPE_COUNTED, SHAPE_JOIN };
     X(SIDE_BOTH, side_both, PLAIN, "") \
     X(VALVE_NONE, valve_none, PLAIN, "") \
     X(PLACE_HANDLED, place_handled, PLAIN, "place how") \
+    X(BEHIND, behind, PLAIN, "what") \
+    X(HANDLE_AT, handle_at, PLAIN, "place") \
+    X(WORKED_FROM, worked_from, PLAIN, "place") \
+    X(ONLY_WHEN, only_when, PLAIN, "conditions") \
+    X(ENGINE_RUNNING, engine_running, PLAIN, "") \
+    X(ENGINE_STOPPED, engine_stopped, PLAIN, "") \
+    X(PLATFORM_UP, platform_up, PLAIN, "") \
+    X(PLATFORM_DOWN, platform_down, PLAIN, "") \
+    X(HANDLED_STATE, handled_state, PLAIN, "how state") \
     X(OPENING_HANDLED, opening_handled, PLAIN, "opening how") \
     X(TAG_RANGE, tag_range, PLAIN, "first last") \
-    X(VENTS_TO, vents_to, PLAIN, "place") \
+    X(VENTS_TO, vents_to, PLAIN, "fact") \
+    X(NO_LIVE_ELECTRICS, no_live_electrics, PLAIN, "") \
+    X(FOR_ADULTS, for_adults, PLAIN, "") \
+    X(FOR_CHILDREN, for_children, PLAIN, "") \
+    X(FROM_KILOGRAMS, from_kilograms, PLAIN, "fact") \
+    X(TO_KILOGRAMS, to_kilograms, PLAIN, "fact") \
+    X(LITRES, litres, PLAIN, "fact") \
+    X(METRES_LONG, metres_long, PLAIN, "fact") \
+    X(LINE_METRES, line_metres, PLAIN, "fact") \
+    X(WITH_DSC, with_dsc, PLAIN, "") \
+    X(NOT_CHARGED, not_charged, PLAIN, "") \
+    X(STIFF, stiff, PLAIN, "") \
+    X(SEIZED, seized, PLAIN, "") \
+    X(LOCKED, locked, PLAIN, "") \
+    X(SECOND_STATION, second_station, PLAIN, "place") \
+    X(SPARE_AERIAL, spare_aerial, PLAIN, "place") \
     X(ENGINE_PORT, engine_port, PLAIN, "") \
     X(ENGINE_STARBOARD, engine_starboard, PLAIN, "") \
     X(SAFETY_DECK, safety_deck, PLAIN, "") \
@@ -213,9 +250,7 @@ enum plural {
  * what the record says is read, and lines are broken. Those of `proof` a language may lack: then
  * its commands are not judged so. */
 #define WORD_SET_LIST(X) \
-    X(STATE_ON, reading, on) X(STATE_OFF, reading, off) \
-    X(STATE_ON_ALONE, reading, on_alone) X(STATE_OFF_ALONE, reading, off_alone) \
-    X(ARTICLES, reading, articles) X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
+    X(UNITS, reading, units) X(NUMBERED, reading, numbered) \
     X(VERBS, proof, verbs) X(COMMAND_STATES, proof, command_states) \
     X(DONTS, proof, donts) X(JOINTS, proof, joints) X(NEGATIVES, proof, negatives) \
     X(PASSIVE, proof, passive) X(ACT_OPEN, proof, act_open) X(ACT_START, proof, act_start) \
@@ -286,25 +321,15 @@ const struct list_value *words_set(const struct words *words, enum word_set set)
 /* Is the word, of so many bytes, among them, whatever its case? */
 bool words_in_set(const struct words *words, enum word_set set, const char *word, size_t length);
 
-/* The state that a thing is brought into, and what of `how` (how it is worked, of the record)
- * leads there: the parts between commas that name no other state. All of it where no part
- * names one; NULL where it tells only how the contrary comes about. */
-enum handled { HANDLED_ON, HANDLED_OFF };
-const char *words_handling(const struct words *words, const char *how, enum handled wanted,
-                           struct arena *arena);
-
-/* The same of a text that may be given by language: each is read by the words of its own, a
- * text without one by `own`. A language that tells only of the contrary is left out; where the
- * first does, the text is NULL. */
-struct handling_wanted {
-    const struct languages *languages;
-    const struct words *own;
-    enum handled wanted;
-};
-struct text_value words_handling_by_language(const struct handling_wanted *wanted,
-                                             const struct text_value *how, struct arena *arena);
+/* All names that gear and zones have in these languages, in the singular and behind numbers, and
+ * the synonyms that their files list, of keys and choices too: what the readers of a base's
+ * files are handed, so that they can tell what a word was meant for. */
+struct known_names words_known(const struct languages *languages, struct arena *arena);
 
 /* What the zone is called ("Chart table"). NULL for ZONE_NONE. */
 const char *words_zone(const struct words *words, enum zone_key zone);
+
+/* What the state is called ("shut"). */
+const char *words_state(const struct words *words, enum end_state state);
 
 #endif

@@ -28,6 +28,9 @@ struct text_value {
 struct number_value { int64_t milli; const char *text; bool given; struct place place; };
 struct date_value { struct date date; const char *text; bool given; struct place place; };
 struct list_value { const struct text_value *items; size_t count; bool given; struct place place; };
+/* One text, or one for each of the field's choices: `by_choice`, at the value of the choice;
+ * NULL where one is given for all. */
+struct wordings_value { struct text_value one, *by_choice; struct place place; };
 struct node_value { const struct yaml_node *node; struct place place; };
 struct pair_value { struct number_value first, second; bool given; struct place place; };
 
@@ -47,6 +50,11 @@ struct entries_value { void *items; size_t count; bool given; struct place place
 struct choice_value CHOICE_OF(unsigned);
 struct choice_list CHOICES_OF(struct choice_value);
 
+/* Choices of which each may be given with another: `with`, 0 where none is. Structs with
+ * enums of their own have the same members in the same order. */
+struct paired_value {unsigned value, with; struct place place;};
+struct paired_list CHOICES_OF(struct paired_value);
+
 /* The words of a value of a field, "" when it is not given. */
 #define TEXT_OR_EMPTY(value) ((value).text == NULL ? "" : (value).text)
 
@@ -58,6 +66,8 @@ enum field_kind {
     FIELD_WORDING, /* struct text_value: a scalar, or one for each language: {en: ..., de: ...} */
     FIELD_CHOICE,    /* CHOICE_OF an enum: one of `choices` */
     FIELD_CHOICES,   /* CHOICES_OF such: a sequence of choices, or one; [] is given, empty */
+    FIELD_PAIRED,  /* the same of such: [torch, {seacock: shut}]; the second one of `with` */
+    FIELD_BY_CHOICE, /* struct wordings_value: a wording, or one by choice: {shut: ...} */
     FIELD_NUMBER,  /* struct number_value: decimal within low..high (thousandths) */
     FIELD_ANSWER,  /* struct answer_value: yes or no, nothing else */
     FIELD_DATE,    /* struct date_value: 2027, 2027-04 or 2027-04-30 */
@@ -78,7 +88,7 @@ struct field_part {
     size_t offset;        /* section: of what it fills, in the struct of its key's table */
     size_t size;          /* entries: of the struct of one */
     size_t place;         /* entries: offset of the `struct place` of one */
-    const char *lone;     /* entries: key of what a lone word fills; NULL: none may stand there */
+    const char *lone;     /* key of what a lone word fills; NULL: none may stand there */
     bool one_or_many;     /* entries: a mapping is a list of one */
 };
 
@@ -90,13 +100,16 @@ struct field {
     enum field_kind kind;
     bool required;
     size_t offset;               /* offsetof the value in the struct */
-    const char *const *choices;  /* FIELD_CHOICE, FIELD_CHOICES: NULL-ended */
+    const char *const *choices;  /* of the kinds with choices: NULL-ended */
+    const char *const *with;     /* FIELD_PAIRED: words of the second; NULL-ended */
     unsigned first;              /* value of the first choice; 0: 1 */
     const struct choice_slip *slips; /* the same: ended by a row of NULL, or NULL */
     bool any_word;               /* texts: names and codes, where "X" or "Open" can be true */
     int64_t low, high;           /* FIELD_NUMBER; both 0: any */
     bool whole;                  /* FIELD_NUMBER: of people or things, no part of one */
     const struct field_part *part; /* FIELD_SECTION, FIELD_ENTRIES */
+    bool own;                    /* of one thing alone: no table for many takes it */
+    unsigned readers;            /* where its value is read: bits of whoever made the table */
     const char *about;           /* one line for messages and the reference */
 };
 
@@ -108,6 +121,9 @@ struct field_table {
     const struct field *fields;
     size_t count;
     const struct stray_key *strays;  /* ended by a row of NULL, or NULL */
+    bool partial;                /* what is missing may stand elsewhere: fields_missing_tell */
+    const char *own_remedy;      /* a table for many: what to do with a field that is `own`,
+                                    which is an error there; NULL: it takes all */
 };
 
 /* Reads `mapping` into `record` (already zeroed), with all sections and entries in it.
@@ -119,6 +135,25 @@ struct field_table {
  * null without quotes, are wrong too. True when nothing was wrong. */
 bool fields_read(const struct yaml_node *mapping, const struct field_table *table,
                  void *record, struct arena *arena, struct problems *problems);
+
+/* Tells the fields that are required and neither given nor refused. True when there are none. */
+bool fields_missing_tell(const struct field_table *table, const void *record, struct place place,
+                         struct arena *arena, struct problems *problems);
+
+/* Which fields of a record are filled from another: all, or those that are one thing's own. */
+enum fields_filled { FIELDS_ALL, FIELDS_OWN };
+
+/* Fills fields of the record that are neither given nor refused with what the other gives,
+ * place and all. A section that the record has is left as it is, with all in it. */
+void fields_fill(const struct field_table *table, void *record, const void *from,
+                 enum fields_filled which);
+
+/* Would it fill any? */
+bool fields_lack(const struct field_table *table, const void *record, const void *from);
+
+/* Takes the value of a field out of a record, with all in it: as if the file had not given
+ * it. What was worked out of it before stays. */
+void field_clear(const struct field *field, void *record);
 
 /* The value of a text, choice, number, answer or date field as text, as
  * written in the file; NULL when not given, "yes"/"no" for answers. For lists
@@ -133,6 +168,10 @@ struct place field_place(const struct field *field, const void *record);
 
 /* The text in that language; where it is not given in it, the first it is given in. */
 const char *text_for(const struct text_value *value, const char *language);
+
+/* How many texts the value of a FIELD_BY_CHOICE has room for, and each of them. */
+size_t wordings_count(const struct field *field, const struct wordings_value *value);
+struct text_value *wordings_at(struct wordings_value *value, size_t index);
 
 /* Where that text stands. */
 struct place text_place_for(const struct text_value *value, const char *language);

@@ -28,7 +28,10 @@ enum zone_trait {
     DRAWN_ON_MONOHULL_DECK = 1 << 4,
     LOCKER = 1 << 5,
     NARROW = 1 << 6,
-    LIVED_IN = 1 << 7
+    LIVED_IN = 1 << 7,
+    MULTIHULL_ONLY = 1 << 8,
+    ROOM = 1 << 9,
+    AT_DOOR = 1 << 10
 };
 
 enum level { LEVEL_BELOW, LEVEL_DECK, LEVEL_TOP };
@@ -47,7 +50,7 @@ struct zone {
     enum side side;          /* SIDE_NONE: the item tells */
     int from, to;            /* 0 the bow, 100 the transom; 105 a platform behind it */
     enum level level;
-    bool catamaran_only;
+    bool catamaran_only, multihull_only;    /* what other boats have not */
     bool in_hulls;           /* catamaran: lies in a hull, not on the bridgedeck */
     bool drawn;              /* named on the plan as a landmark */
     bool drawn_on_deck;      /* the same where the deck has a plan of its own; */
@@ -55,6 +58,8 @@ struct zone {
     bool locker;             /* one reaches into it: what is heavier than air lies there */
     bool narrow;             /* at or across the middle line: no side is asked for */
     bool lived_in;           /* people sleep and sit there, or it opens into where they do */
+    bool room;               /* boats have it or not: see `rooms` of a boat */
+    bool at_door;            /* a hand may get into it from the cockpit, through the door */
 };
 
 const struct zone *zone_of(enum zone_key zone);    /* NULL for ZONE_NONE */
@@ -66,6 +71,9 @@ extern const char *const zone_key_list[];
 
 /* True when `zone` is `wanted` itself or belongs to that family; false for no zone. */
 bool zone_within(const struct zone *zone, enum zone_key wanted);
+
+/* The same of an engine space that a boat has: the generator's is no part of the engine's. */
+bool zone_in_space(const struct zone *zone, enum zone_key space);
 
 extern const char *const side_words[];   /* NULL-ended, each at its value less one */
 const char *side_word(enum side side);   /* port, starboard, centre, both; "" for none */

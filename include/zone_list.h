@@ -7,22 +7,24 @@
 #define ZONE_LIST(X) \
     X(pulpit, pulpit, NONE, 0, 3, DECK, NARROW) \
     X(anchor_locker, anchor_locker, NONE, 2, 10, DECK, LOCKER | NARROW) \
-    X(forepeak, forepeak, NONE, 5, 15, BELOW, IN_HULLS | NARROW) \
-    X(forward_cabin, forward_cabin, NONE, 12, 35, BELOW, IN_HULLS | DRAWN | LIVED_IN) \
-    X(forward_heads, forward_heads, NONE, 25, 40, BELOW, IN_HULLS | LIVED_IN) \
+    X(forepeak, forepeak, NONE, 5, 15, BELOW, IN_HULLS | NARROW | ROOM) \
+    X(forward_cabin, forward_cabin, NONE, 12, 35, BELOW, IN_HULLS | DRAWN | LIVED_IN | ROOM) \
+    X(forward_heads, forward_heads, NONE, 25, 40, BELOW, IN_HULLS | LIVED_IN | ROOM) \
     X(mast, mast, NONE, 38, 45, DECK, NARROW) \
-    X(saloon, saloon, NONE, 35, 55, BELOW, DRAWN | LIVED_IN) \
-    X(galley, galley, NONE, 45, 62, BELOW, DRAWN | LIVED_IN) \
-    X(navigation_station, navigation_station, NONE, 45, 62, BELOW, LIVED_IN) \
-    X(aft_heads, aft_heads, NONE, 55, 68, BELOW, IN_HULLS | LIVED_IN) \
+    X(saloon, saloon, NONE, 35, 55, BELOW, DRAWN | LIVED_IN | ROOM | AT_DOOR) \
+    X(galley, galley, NONE, 45, 62, BELOW, DRAWN | LIVED_IN | ROOM | AT_DOOR) \
+    X(navigation_station, navigation_station, NONE, 45, 62, BELOW, LIVED_IN | ROOM | AT_DOOR) \
+    X(aft_heads, aft_heads, NONE, 55, 68, BELOW, IN_HULLS | LIVED_IN | ROOM) \
     X(companionway, companionway, NONE, 58, 66, BELOW, LIVED_IN) \
     X(engine_space, engine_space, NONE, 55, 72, BELOW, DRAWN | NARROW) \
     X(engine_space_port, engine_space, PORT, 80, 98, BELOW, CATAMARAN_ONLY | IN_HULLS | DRAWN) \
     X(engine_space_starboard, engine_space, STARBOARD, 80, 98, BELOW, \
       CATAMARAN_ONLY | IN_HULLS | DRAWN) \
-    X(aft_cabin, aft_cabin, NONE, 62, 90, BELOW, IN_HULLS | DRAWN | LIVED_IN) \
-    X(aft_cabin_port, aft_cabin, PORT, 62, 90, BELOW, IN_HULLS | DRAWN | LIVED_IN) \
-    X(aft_cabin_starboard, aft_cabin, STARBOARD, 62, 90, BELOW, IN_HULLS | DRAWN | LIVED_IN) \
+    X(generator_space, engine_space, NONE, 84, 96, BELOW, DRAWN | NARROW) \
+    X(aft_cabin, aft_cabin, NONE, 62, 90, BELOW, IN_HULLS | DRAWN | LIVED_IN | ROOM) \
+    X(aft_cabin_port, aft_cabin, PORT, 62, 90, BELOW, IN_HULLS | DRAWN | LIVED_IN | ROOM) \
+    X(aft_cabin_starboard, aft_cabin, STARBOARD, 62, 90, BELOW, \
+      IN_HULLS | DRAWN | LIVED_IN | ROOM) \
     X(cockpit, cockpit, NONE, 66, 92, DECK, DRAWN) \
     X(cockpit_locker, cockpit_locker, NONE, 68, 95, DECK, LOCKER) \
     X(cockpit_locker_port, cockpit_locker, PORT, 68, 95, DECK, LOCKER) \
@@ -40,11 +42,12 @@
     X(coachroof, coachroof, NONE, 30, 60, DECK, DRAWN_ON_DECK) \
     X(bilge, bilge, NONE, 40, 60, BELOW, IN_HULLS | NARROW) \
     X(tank_space, tank_space, NONE, 30, 75, BELOW, IN_HULLS) \
-    X(port_hull, port_hull, PORT, 0, 100, BELOW, CATAMARAN_ONLY | IN_HULLS | LIVED_IN) \
+    X(port_hull, port_hull, PORT, 0, 100, BELOW, MULTIHULL_ONLY | IN_HULLS | LIVED_IN | ROOM) \
     X(starboard_hull, starboard_hull, STARBOARD, 0, 100, BELOW, \
-      CATAMARAN_ONLY | IN_HULLS | LIVED_IN) \
-    X(bridgedeck, bridgedeck, NONE, 35, 70, BELOW, CATAMARAN_ONLY | DRAWN | LIVED_IN) \
-    X(trampoline, trampoline, NONE, 5, 25, DECK, CATAMARAN_ONLY | DRAWN) \
+      MULTIHULL_ONLY | IN_HULLS | LIVED_IN | ROOM) \
+    X(bridgedeck, bridgedeck, NONE, 35, 70, BELOW, \
+      CATAMARAN_ONLY | DRAWN | LIVED_IN | ROOM | AT_DOOR) \
+    X(trampoline, trampoline, NONE, 5, 25, DECK, MULTIHULL_ONLY | DRAWN) \
     X(hull_step, hull_step, NONE, 92, 100, DECK, CATAMARAN_ONLY | IN_HULLS) \
     X(hull_step_port, hull_step, PORT, 92, 100, DECK, CATAMARAN_ONLY | IN_HULLS) \
     X(hull_step_starboard, hull_step, STARBOARD, 92, 100, DECK, CATAMARAN_ONLY | IN_HULLS) \
@@ -53,6 +56,6 @@
     X(escape_hatch_hull_port, escape_hatch_hull, PORT, 45, 65, BELOW, CATAMARAN_ONLY | IN_HULLS) \
     X(escape_hatch_hull_starboard, escape_hatch_hull, STARBOARD, 45, 65, BELOW, \
       CATAMARAN_ONLY | IN_HULLS) \
-    X(crossbeam_aft, crossbeam_aft, NONE, 90, 100, DECK, CATAMARAN_ONLY | NARROW)
+    X(crossbeam_aft, crossbeam_aft, NONE, 90, 100, DECK, MULTIHULL_ONLY | NARROW)
 
 #endif

@@ -146,7 +146,7 @@ function set_pseudo(line,    out, word, at) {
 
 function texts_line(    key) {
     if (/^[a-z_]+:/) section = substr($0, 1, index($0, ":") - 1)
-    if (section == "proof") return
+    if (section == "proof" || section == "synonyms") return
     if (/^ *#/ || /^ *$/ || /^ *("[a-z]+"|[a-z_0-9]+): *$/ || section == "plurals" ||
         section == "procedure") {
         print
@@ -172,8 +172,21 @@ function both(text) {
     return "{en: " quoted(text) ", " language ": " quoted(text_pseudo(text)) "}"
 }
 
-# A list of texts at the start of `rest`, or one text.
+# Texts by state at the start of `rest`: {shut: across, open: along}.
+function states_both(    out) {
+    out = "{"
+    rest = substr(rest, 2)
+    while (match(rest, /^,? *[a-z]+: */)) {
+        out = out substr(rest, 1, RLENGTH)
+        rest = substr(rest, RLENGTH + 1)
+        out = out both(scalar_take(",}"))
+    }
+    return out
+}
+
+# A list of texts at the start of `rest`, texts by state, or one text.
 function texts_both(ends,    out) {
+    if (rest ~ /^\{/) return states_both()
     if (rest !~ /^\[/) return both(scalar_take(ends))
     out = "["
     rest = substr(rest, 2)
@@ -191,6 +204,7 @@ function record_line(    out) {
     while (match(rest, keys)) {
         out = out substr(rest, 1, RSTART + RLENGTH - 1)
         rest = substr(rest, RSTART + RLENGTH)
+        if (out ~ /[{,] *handle: $/ && rest ~ /^\{/) continue   # a place: of it the spot is text
         out = out texts_both(out ~ /[{,] *[a-z_]+: $/ ? ",}" : "")
     }
     return out rest

@@ -6,10 +6,18 @@
 #include <stddef.h>
 
 #include "arena.h"
+#include "choice.h"
 #include "date.h"
 #include "names.h"
 
 enum exit_status { EXIT_GOOD = 0, EXIT_FOUND = 1, EXIT_USE = 2, EXIT_SYSTEM = 3 };
+
+/* What `list` tells of, and the words by which it is asked. */
+#define LIST_TOPIC_LIST(X) \
+    X(LIST_ITEMS, "items") X(LIST_ZONES, "zones") X(LIST_CARDS, "cards") \
+    X(LIST_NATURES, "natures") X(LIST_FIELDS, "fields")
+enum list_topic { LIST_NONE, LIST_TOPIC_LIST(CHOICE_NAME) LIST_TOPIC_COUNT };
+extern const char *const list_topic_words[];   /* NULL-ended, each at its value less one */
 
 struct options {
     const char *base;         /* the base folder */
@@ -27,13 +35,17 @@ struct options {
     bool relay, downgrade, cancel, spell;
     bool itu_figures;         /* call: with spell */
     const char *position, *bearing;  /* call: as given */
-    const char *type;         /* start: monohull or catamaran; NULL: not told */
+    const char *hull;         /* start: a word of hull_words; NULL: not told */
+    const char *like;         /* start: a model of the base; NULL: none */
     /* check */
     struct date from, to;     /* the charter; year 0: not told */
     const char *crew;         /* body masses, such as 80,75,18; NULL: not told */
-    bool json, list, schema;  /* list: print has it too, of what it would print */
+    bool json, list, schema;  /* print has list too, of what it would print; list has json */
     bool page;                /* the audit of each page */
+    enum list_topic topic;    /* list: what of */
+    const char *language;     /* list: whose words; NULL: DEFAULT_LANGUAGE */
     bool figures;             /* those for the base */
+    bool differs;             /* how boats differ from their models, and nothing else */
     unsigned fail_from;       /* enum fail_from */
 };
 
@@ -48,6 +60,8 @@ struct command {
     const char *about;
     const char *help;         /* what it does, in a few lines */
     enum exit_status (*run)(const struct options *options);
+    const char *const *topics; /* what it may be asked of in the place of a base; NULL: of a
+                                  base alone */
 };
 extern const struct command commands[];
 extern const size_t command_count;
@@ -66,5 +80,6 @@ enum exit_status command_check(const struct options *options);
 enum exit_status command_why(const struct options *options);
 enum exit_status command_call(const struct options *options);
 enum exit_status command_start(const struct options *options);
+enum exit_status command_list(const struct options *options);
 
 #endif

@@ -1,61 +1,26 @@
-/* boat_files.c - the boat files of a base (room: app): which there are, which are not read
- * though they lie there, and the identities in all of them. */
+/* boat_files.c - the boat files of a base (room: app): which there are, and the identities in
+ * all of them. */
 #include "fleet.h"
 
 #include <errno.h>
 #include <string.h>
 
-/* ---- what is no boat's file ---- */
-
-static const char *small_letters(struct arena *arena, const char *text)
-{
-    char *copy = arena_copy(arena, text, strlen(text));
-    for (char *at = copy; *at != '\0'; at++)
-        if (*at >= 'A' && *at <= 'Z')
-            *at = (char)(*at - 'A' + 'a');
-    return copy;
-}
-
-/* As file managers name what was copied. */
-static bool is_copy(struct arena *arena, const char *name)
-{
-    const char *small = small_letters(arena, name);
-    return text_begins(small, "copy of ") || strstr(small, " copy") != NULL ||
-           strstr(small, "(copy") != NULL;
-}
-
-static bool is_boat_file(struct arena *arena, const char *name)
-{
-    return name[0] != '.' && text_ends(name, ".yaml") && !is_copy(arena, name);
-}
-
-/* Was it meant to be a boat's file? Then she lacks her cards. */
-static bool seems_boat_file(struct arena *arena, const char *folder, const char *name)
-{
-    const char *small = small_letters(arena, name);
-    return strstr(small, ".yaml") != NULL || strstr(small, ".yml") != NULL ||
-           is_folder(text_format(arena, "%s/%s", folder, name));
-}
-
-static void stray_tell(const struct fleet *fleet, const char *folder, const char *name)
-{
-    bool meant = seems_boat_file(fleet->arena, folder, name);
-    problem_add(fleet->problems, meant ? SEVERITY_DEFICIENCY : SEVERITY_NOTE, NO_PLACE,
-                meant ? "if she is a boat of this base, name the file as the boat, such as "
-                        "tamarisk.yaml;\nif not, move it out of boats/"
-                      : "move it out of boats/",
-                is_copy(fleet->arena, name)
-                    ? "%s/%s is not read: its name is that of a copy"
-                    : "%s/%s is not read: a boat's file lies in boats/ itself and is called "
-                      "NAME.yaml", folder, name);
-}
-
 /* ---- which boats there are ---- */
+
+/* alder.yaml, boats/alder.yaml: the file is named, not the boat. */
+static const char *boat_of_file(const struct fleet *fleet, const char *file)
+{
+    const char *name = strrchr(file, '/') == NULL ? file : strrchr(file, '/') + 1;
+    if (!text_ends(name, ".yaml"))
+        return file;
+    return arena_copy(fleet->arena, name, strlen(name) - strlen(".yaml"));
+}
 
 static void no_such_boat(const struct fleet *fleet, const char *boat)
 {
     problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
-                names_remedy(&fleet->base_keys, boat, "boats of this base: ", fleet->arena),
+                names_remedy(&fleet->base_keys, boat_of_file(fleet, boat),
+                             "boats of this base: ", fleet->arena),
                 "there is no boat \"%s\"", boat);
 }
 
@@ -103,7 +68,7 @@ bool boats_list(const struct options *options, struct fleet *fleet)
                       arena_copy(fleet->arena, name, strlen(name) - strlen(".yaml")),
                       fleet->arena);
         else
-            stray_tell(fleet, folder, name);
+            boat_stray_tell(fleet, folder, name);
     }
     if (fleet->base_keys.count > 0)
         return boats_choose(options, fleet);

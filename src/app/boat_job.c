@@ -17,11 +17,16 @@ struct boat_job boat_begin(const struct job *job, size_t index)
 /* A file that could not be read was told when the fleet was opened. */
 void boat_open(struct boat_job *boat)
 {
-    const struct source *source = boat->job->fleet->boats[boat->index].source;
+    const struct fleet *fleet = boat->job->fleet;
+    struct boat_input input = {fleet->boats[boat->index].source, boat->key, &fleet->models};
     problems_about(boat->problems, boat->key, "record");
-    if (source != NULL)
-        boat->boat = boat_read(source, boat->key, boat->arena, boat->problems, &boat->sound);
+    problems_know(boat->problems, &boat->job->fleet->known);
+    if (input.source != NULL)
+        boat->boat = boat_read_like(&input, boat->arena, boat->problems, &boat->sound);
     boat->sound = boat->boat != NULL && boat->sound;
+    if (boat->boat != NULL && boat->boat->likeness.model != NULL)
+        fleet->boats[boat->index].model =
+            text_format(fleet->arena, "%s", boat->boat->likeness.model);
 }
 
 /* Identities come after the rules, which are silent where an error was told already. */

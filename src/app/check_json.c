@@ -79,11 +79,24 @@ static const struct json_member date_members[] = {
     {"tag", JSON_TEXT_OR_NULL, AT(tag), NULL, NULL, NULL},
     {"from", JSON_TEXT_OR_NULL, AT(from), NULL, NULL, "the recorded field that it comes from"},
     {"stamped", JSON_FLAG, AT(stamped), NULL, NULL, "as it stands there; else computed from it"},
-    {"line", JSON_NUMBER_OR_NULL, AT(line), NULL, NULL, "of the boat's file"},
+    {"line", JSON_NUMBER_OR_NULL, AT(line), NULL, NULL,
+     "of the boat's file; null: the piece stands in her model's"},
 };
 #undef AT
 static const struct json_shape date_shape = {"gear_date", sizeof(struct check_date),
                                              MEMBERS_OF(date_members)};
+
+#define AT(member) offsetof(struct check_fact, member)
+static const struct json_member fact_members[] = {
+    {"owner", JSON_TEXT, AT(owner), NULL, NULL, "a tag, boat, gas or radio"},
+    {"field", JSON_TEXT, AT(field), NULL, NULL, NULL},
+    {"value", JSON_TEXT, AT(value), NULL, NULL, NULL},
+    {"line", JSON_NUMBER_OR_NULL, AT(line), NULL, NULL,
+     "of the boat's file; null: it stands in her model's"},
+};
+#undef AT
+static const struct json_shape fact_shape = {"fact", sizeof(struct check_fact),
+                                             MEMBERS_OF(fact_members)};
 
 #define AT(member) offsetof(struct sheet_not_hers, member)
 static const struct json_member not_hers_members[] = {
@@ -132,7 +145,7 @@ struct boat_object {
     struct cards_object cards;
     struct counts_object counts;
     const struct check_date *first_date;
-    struct json_list dates, not_hers, problems;
+    struct json_list dates, not_hers, on_no_card, problems;
 };
 
 #define AT(member) offsetof(struct boat_object, member)
@@ -148,6 +161,8 @@ static const struct json_member boat_members[] = {
     {"dates", JSON_LIST, AT(dates), &date_shape, NULL,
      "of each piece that has one or needs one, in the order of her record"},
     {"not_hers", JSON_LIST, AT(not_hers), &not_hers_shape, NULL, "cards that she does not need"},
+    {"on_no_card", JSON_LIST, AT(on_no_card), &fact_shape, NULL,
+     "what is recorded of her and stands on no card of hers"},
     {"problems", JSON_LIST, AT(problems), &problem_shape, NULL, NULL},
 };
 #undef AT
@@ -170,6 +185,7 @@ static struct boat_object boat_object_of(const struct check_row *row, struct are
         .cards = {row->ready, row->of, {row->cards, row->card_count}},
         .counts = counts_object_of(row->problems), .first_date = row->first_date,
         .dates = {row->dates, row->date_count}, .not_hers = {row->not_hers, row->not_hers_count},
+        .on_no_card = {row->facts, row->fact_count},
         .problems = problem_objects_of(row->problems, arena)};
 }
 

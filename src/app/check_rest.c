@@ -14,7 +14,7 @@ static struct asked_list asked_of(const struct sheets *sheets)
     for (size_t i = 0; i < set->count; i++)
         if (card_wanted(boat->job->options, set->sheets[i]))
             wanted[count++] = set->sheets[i]->procedure;
-    return asked_items(wanted, count, boat->boat->facts.type.value, boat->arena);
+    return asked_items(wanted, count, boat->boat->facts.hull.value, boat->arena);
 }
 
 static bool told_as_unrecorded(const struct sheet_set *set, const struct item_kind *kind)
@@ -25,7 +25,8 @@ static bool told_as_unrecorded(const struct sheet_set *set, const struct item_ki
     return false;
 }
 
-/* Those that neither the record nor a message mentions, in walking order. */
+/* Those that neither the record nor a message mentions, in walking order. What is not
+ * surveyed is mentioned. */
 static struct asked_list rest_of(const struct sheets *sheets, const struct asked_list *asked)
 {
     struct asked_item *rows = arena_array(sheets->boat->arena, asked->count, sizeof *rows);
@@ -33,6 +34,8 @@ static struct asked_list rest_of(const struct sheets *sheets, const struct asked
     for (size_t i = 0; i < asked->count; i++) {
         const struct item_kind *kind = asked->rows[i].kind;
         if (boat_fitted(sheets->boat->boat, kind->item) == ANSWER_NOT_RECORDED &&
+            !boat_unwalked(sheets->boat->boat, kind->item) &&
+            boat_unsurveyed(sheets->boat->boat, kind->item, ZONE_NONE) == NULL &&
             !told_as_unrecorded(sheets->set, kind))
             rows[rest.count++] = asked->rows[i];
     }

@@ -18,4 +18,10 @@ struct rest_row rest_row_of(const struct sheets *sheets);
 void rest_rows_print(const struct fleet *fleet, const struct rest_row *rows, size_t count,
                      struct text_builder *out);
 
+/* ---- check_differs.c ---- */
+
+/* Opens each boat, and prints how those of each model differ from it: a line a difference,
+ * with the boats that have it. */
+void boats_differ_print(const struct options *options, const struct fleet *fleet);
+
 #endif

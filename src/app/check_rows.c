@@ -32,12 +32,14 @@ static void not_hers_keep(const struct sheet_set *set, struct check_row *row, st
 
 /* ---- dates of gear ---- */
 
-static struct check_date check_date_of(const struct equipment *gear,
-                                       const struct gear_date *date, struct arena *arena)
+static struct check_date check_date_of(const struct equipment *gear, const struct gear_date *date,
+                                       const struct source *hers, struct arena *arena)
 {
     struct check_date row = {.item = gear->kind->key, .tag = kept(arena, gear->tag.text),
                              .stamped = date->stamped,
                              .line = date->known ? date->place.line : gear->place.line};
+    if ((date->known ? date->place : gear->place).source != hers)
+        row.line = 0;                  /* in her model's file */
     if (date->known) {
         row.date = date_text(arena, gear_date_shown(date));
         row.from = gear_field_word(date->field);
@@ -58,7 +60,7 @@ static void dates_find(const struct boat_job *job, struct check_row *row)
         gear_dates_add(&all, gear, fleet->base);
         if (!gear_date(gear, fleet->base, &date) && !date.rule->needed)
             continue;
-        list[row->date_count] = check_date_of(gear, &date, fleet->arena);
+        list[row->date_count] = check_date_of(gear, &date, boat->source, fleet->arena);
         if (all.piece == gear)
             row->first_date = &list[row->date_count];
         row->date_count++;

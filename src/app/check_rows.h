@@ -21,6 +21,13 @@ struct check_date {
     int line;
 };
 
+/* A fact that is recorded, and on no card of hers. */
+struct check_fact {
+    const char *owner;        /* a tag, boat, gas or radio */
+    const char *field, *value;
+    int line;
+};
+
 struct check_row {
     const char *key;
     bool read;                /* her file could be used */
@@ -33,6 +40,8 @@ struct check_row {
     size_t card_count;
     const struct check_date *dates;
     size_t date_count;
+    const struct check_fact *facts;    /* of the first kind of sheets and the first language */
+    size_t fact_count;
     const struct check_date *first_date;   /* among those; NULL: none recorded */
     const struct problems *problems;   /* all that was found of her */
 };
@@ -47,6 +56,11 @@ void check_row_record(struct check_row *row, const struct boat_job *boat);
 
 /* What is to be said of these sheets of hers: which are ready, and which she needs none of. */
 void check_row_sheets(struct check_row *row, const struct sheets *sheets);
+
+/* ---- check_unprinted.c ---- */
+
+/* What is recorded and on none of these sheets: for the row, and as a note. */
+void check_row_unprinted(struct check_row *row, const struct sheets *sheets);
 
 /* The cards that are not a boat's, each reason once, and the table of the fleet. */
 void check_rows_print(const struct fleet *fleet, const struct check_row *rows, size_t count,

@@ -29,15 +29,40 @@ static bool boat_chosen(const struct options *options, const struct fleet *fleet
     return false;
 }
 
+static bool nature_sound(const struct options *options)
+{
+    return options->nature == NULL || choice_find(nature_words, options->nature) > 0;
+}
+
+/* What cards call the natures. */
+static struct known_names natures_known(const struct fleet *fleet)
+{
+    struct known_name *rows = arena_array(fleet->arena, NATURE_COUNT, sizeof *rows);
+    size_t count = 0;
+    if (fleet->first_language == NULL)
+        return (struct known_names){0};
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        const char *printed = words_get(fleet->first_language, nature_of(key)->brief);
+        rows[count++] = (struct known_name){name_plain(fleet->arena, printed),
+                                            choice_word(nature_words, key), printed};
+    }
+    return (struct known_names){rows, count, NULL};
+}
+
+static const char *nature_remedy(const struct options *options, const struct fleet *fleet)
+{
+    struct known_names known = natures_known(fleet);
+    struct text_builder list = text_builder_in(fleet->arena);
+    for (size_t i = 0; nature_words[i] != NULL; i++)
+        text_add_format(&list, "%s%s", i == 0 ? "natures of distress: " : ", ", nature_words[i]);
+    return known_remedy(fleet->arena, &known, options->nature, nature_words, list.at);
+}
+
 static bool nature_known(const struct options *options, const struct fleet *fleet)
 {
-    struct names keys = {0};
-    if (options->nature == NULL || choice_find(nature_words, options->nature) > 0)
+    if (nature_sound(options))
         return true;
-    for (size_t i = 0; nature_words[i] != NULL; i++)
-        names_add(&keys, nature_words[i], fleet->arena);
-    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
-                names_remedy(&keys, options->nature, "natures of distress: ", fleet->arena),
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE, nature_remedy(options, fleet),
                 "there is no nature of distress \"%s\"", options->nature);
     return false;
 }
@@ -61,6 +86,8 @@ static void section_print(struct arena *arena, const struct section_facts *secti
     printf("\n%s\n", section->title);
     if (section->note != NULL)
         printf("%s\n", text_plain(arena, section->note));
+    for (size_t i = 0; i < section->hint_count; i++)
+        printf("%s\n", text_plain(arena, section->hints[i].text));
     fputs(script_text(section->script, arena), stdout);
     if (section->end_note != NULL)
         printf("%s\n", text_plain(arena, section->end_note));
@@ -212,14 +239,19 @@ static void boat_call(void *run, struct boat_job *boat)
     call->told = boat->sound && call_print(call);
 }
 
-/* Procedures and words are read for the call of a card alone: all others are said in words
- * that the radio regulations give. */
+/* Procedures and words are read for the call of a card alone, and to tell what a nature was
+ * meant for: all others are said in words that the radio regulations give. */
+static bool texts_needed(const struct options *options)
+{
+    return options->cards.count > 0 || !nature_sound(options);
+}
+
 enum exit_status command_call(const struct options *options)
 {
     static const struct job_use use = {.last = STEP_JUDGE, .end = boat_call};
     struct fleet fleet;
     struct call call = {.options = options, .fleet = &fleet};
-    if (fleet_open(options, options->cards.count > 0 ? NEED_TEXTS : 0, &fleet) &&
+    if (fleet_open(options, texts_needed(options) ? NEED_TEXTS : 0, &fleet) &&
         boat_chosen(options, &fleet) && nature_known(options, &fleet) &&
         call_place_read(options, &fleet, &call.place)) {
         struct job job = job_of(options, &fleet);

@@ -7,14 +7,15 @@
 
 #include <stdio.h>
 
-/* What keeps figures off her cards, and what her safety plan cannot show. */
-static void notes_tell(const struct sheets *sheets)
+/* What keeps figures off her cards, what her safety plan cannot show, and what is on neither. */
+static void notes_tell(const struct sheets *sheets, struct check_row *row)
 {
     struct boat_job *boat = sheets->boat;
     problems_about(boat->problems, boat->key, "cards");
     safety_plan_notes(boat->boat, boat->problems);
     figure_notes(&sheets->input, sheets->set, boat->arena, boat->problems);
     room_notes(&sheets->laid, boat->arena, boat->problems);
+    check_row_unprinted(row, sheets);
     problems_about(boat->problems, boat->key, "run");
 }
 
@@ -41,7 +42,7 @@ static void sheets_check(void *run, struct sheets *sheets)
 {
     struct check_run *check = run;
     if (sheets_are_first_of_kind(sheets)) {
-        notes_tell(sheets);
+        notes_tell(sheets, &check->rows[sheets->boat->index]);
         check->rest[check->rest_count++] = rest_row_of(sheets);
         if (check->options->figures)
             figures_for_base(&sheets->input, &check->figures);
@@ -99,6 +100,10 @@ static enum exit_status base_check(const struct options *options, struct fleet *
     bool open = fleet_open(options, NEED_TEXTS | NEED_FACES, fleet);
     run.figures = text_builder_in(fleet->arena);
     run.audit = text_builder_in(fleet->arena);
+    if (open && options->differs)
+        boats_differ_print(options, fleet);
+    if (options->differs)
+        return report(fleet, SEVERITY_HELD);
     if (open)
         boats_check(&run, fleet);
     report_refusals(fleet);

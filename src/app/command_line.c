@@ -1,6 +1,6 @@
 /* command_line.c - the command line into struct options, by the rows of options.h (room: app).
  * What is abbreviated, misspelt or given twice is judged by the options of its own command. */
-#include "options.h"
+#include "command_reading.h"
 
 #include <getopt.h>
 #include <stdio.h>
@@ -8,28 +8,17 @@
 #include <string.h>
 #include <time.h>
 
+#include "known_names.h"
 #include "promise.h"
 
-/* Values of getopt_long: a letter, or this and the index of the row. */
-enum { LONG = 256 };
-
-struct reading {
-    const struct command *command;
-    struct options *options;
-    struct arena *arena;
-    unsigned given[OPTIONS_MOST];   /* how often, a row each */
-    enum exit_status status;
-};
-
-/* Always false, so that a reader can leave with it. */
-static bool refuse(struct reading *reading, const char *remedy, const char *what)
+bool refuse(struct reading *reading, const char *remedy, const char *what)
 {
     fprintf(stderr, "maydeck: error: %s\n  remedy: %s\n", what, remedy);
     reading->status = EXIT_USE;
     return false;
 }
 
-static const char *see_help(const struct reading *reading)
+const char *see_help(const struct reading *reading)
 {
     return text_format(reading->arena, "see maydeck %s%s--help",
                        reading->command == NULL ? "" : reading->command->name,
@@ -38,7 +27,7 @@ static const char *see_help(const struct reading *reading)
 
 /* ---- the options of the command ---- */
 
-static bool has(const struct reading *reading, const struct option_row *row)
+bool has_option(const struct reading *reading, const struct option_row *row)
 {
     return (row->commands & reading->command->bit) != 0;
 }
@@ -48,7 +37,7 @@ static size_t row_of(const struct reading *reading, const char *name, char lette
 {
     const struct option_row *row;
     for (size_t i = 0; (row = option_at(i)) != NULL; i++)
-        if (has(reading, row) &&
+        if (has_option(reading, row) &&
             (name != NULL ? text_equal(row->name, name) : row->letter == letter))
             return i;
     return OPTIONS_MOST;
@@ -65,7 +54,7 @@ static void own_options(const struct reading *reading, struct option *out, char 
     const struct option_row *row;
     *letters++ = ':';
     for (size_t i = 0; (row = option_at(i)) != NULL; i++) {
-        if (!has(reading, row))
+        if (!has_option(reading, row))
             continue;
         *out++ = (struct option){row->name,
                                  row->argument == NULL ? no_argument : required_argument, NULL,
@@ -77,81 +66,6 @@ static void own_options(const struct reading *reading, struct option *out, char 
     }
     *out = (struct option){0};
     *letters = '\0';
-}
-
-/* ---- what is no option ---- */
-
-/* The commands that have it: "print, check". NULL: none. */
-static const char *whose(const struct reading *reading, const char *name)
-{
-    struct text_builder out = text_builder_in(reading->arena);
-    const struct option_row *row;
-    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
-        for (size_t c = 0; text_equal(row->name, name) && c < command_count; c++)
-            if ((row->commands & commands[c].bit) != 0 && row->about != NULL)
-                text_add_format(&out, "%s%s", out.length == 0 ? "" : ", ", commands[c].name);
-    return out.length == 0 ? NULL : out.at;
-}
-
-/* The options that the shortened name may stand for, such as "--date, --draft"; NULL: it does
- * not stand for several. */
-static const char *candidates(const struct reading *reading, const char *name)
-{
-    struct text_builder out = text_builder_in(reading->arena);
-    const struct option_row *row;
-    size_t count = 0;
-    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
-        if (has(reading, row) && text_begins(row->name, name)) {
-            count++;
-            if (row->about != NULL)
-                text_add_format(&out, "%s--%s", out.length == 0 ? "" : ", ", row->name);
-        }
-    return count < 2 ? NULL : out.at;
-}
-
-static const char *nearest_option(const struct reading *reading, const char *name)
-{
-    const char *names[OPTIONS_MOST];
-    const struct option_row *row;
-    size_t count = 0;
-    for (size_t i = 0; (row = option_at(i)) != NULL; i++)
-        if (has(reading, row) && row->about != NULL)
-            names[count++] = row->name;
-    return text_nearest(name, names, count);
-}
-
-static bool name_refuse(struct reading *reading, const char *name)
-{
-    struct arena *arena = reading->arena;
-    const char *several = candidates(reading, name);
-    const char *others = whose(reading, name);
-    const char *nearest = nearest_option(reading, name);
-    if (several != NULL)
-        return refuse(reading, text_format(arena, "write more of it: %s", several),
-                      text_format(arena, "\"--%s\" may stand for several options", name));
-    if (others != NULL)
-        return refuse(reading,
-                      text_format(arena, "leave it out (it belongs to: %s), or %s", others,
-                                  see_help(reading)),
-                      text_format(arena, "%s has no option --%s", reading->command->name, name));
-    return refuse(reading,
-                  nearest == NULL ? see_help(reading)
-                                  : text_meant(arena, text_format(arena, "--%s", nearest)),
-                  text_format(arena, "no such option \"--%s\"", name));
-}
-
-/* `word` is what getopt_long refused last, with its dashes. */
-static bool word_refuse(struct reading *reading, const char *word)
-{
-    if (optopt >= LONG)
-        return refuse(reading, see_help(reading),
-                      text_format(reading->arena, "--%s takes no value",
-                                  option_at((size_t)(optopt - LONG))->name));
-    if (optopt != 0)
-        return refuse(reading, see_help(reading),
-                      text_format(reading->arena, "no such option \"-%c\"", optopt));
-    const char *name = word + 2;
-    return name_refuse(reading, arena_copy(reading->arena, name, strcspn(name, "=")));
 }
 
 static bool value_missing(struct reading *reading)
@@ -186,11 +100,23 @@ static bool list_take(struct reading *reading, const struct option_row *row, str
     }
 }
 
+/* Of a year or a month: its first day as one that may be meant. */
+static const char *day_remedy(struct arena *arena, struct date date)
+{
+    return text_format(arena, "write the day too, such as %s",
+                       date_text(arena, date_first_day(date)));
+}
+
 static bool date_take(struct reading *reading, const struct option_row *row, struct date *date)
 {
     if (date_parse(optarg, date) && date->day != 0)
         return true;
-    return value_refuse(reading, row, "write it as 2026-11-25");
+    if (date_parse(optarg, date))
+        return value_refuse(reading, row, day_remedy(reading->arena, *date));
+    struct date meant = date_meant(reading->arena, optarg);
+    return value_refuse(reading, row,
+                        meant.day != 0 ? date_remedy(reading->arena, optarg)
+                                       : "write year, month and day, such as 2026-11-25");
 }
 
 static bool choice_take(struct reading *reading, const struct option_row *row, unsigned *choice)
@@ -201,7 +127,8 @@ static bool choice_take(struct reading *reading, const struct option_row *row, u
             return true;
         text_add_format(&list, "%s%s", *choice == 0 ? "write " : " or ", row->choices[*choice]);
     }
-    return value_refuse(reading, row, list.at);
+    return value_refuse(reading, row,
+                        known_remedy(reading->arena, NULL, optarg, row->choices, list.at));
 }
 
 static bool value_take(struct reading *reading, const struct option_row *row)
@@ -209,6 +136,7 @@ static bool value_take(struct reading *reading, const struct option_row *row)
     void *at = (char *)reading->options + row->at;
     switch (row->kind) {
     case OPTION_FLAG:
+    case OPTION_ALONE:
         *(bool *)at = true;
         return true;
     case OPTION_TEXT:
@@ -274,7 +202,12 @@ static bool charter_sound(struct reading *reading)
 {
     const struct options *options = reading->options;
     return options->from.year == 0 || date_compare(options->to, options->from) >= 0 ||
-           refuse(reading, "--from is the first day, --to the day she is handed back",
+           refuse(reading,
+                  text_format(reading->arena,
+                              "--from is the first day, --to the day she is handed back: write "
+                              "--from %s --to %s if they were exchanged",
+                              date_text(reading->arena, options->to),
+                              date_text(reading->arena, options->from)),
                   "--to lies before --from");
 }
 
@@ -292,26 +225,12 @@ static bool options_take(struct reading *reading, int argc, char **argv)
         if (value == ':')
             return value_missing(reading);
         if (value == '?')
-            return word_refuse(reading, argv[optind - 1]);
+            return option_refuse(reading, argv);
         if (!option_take(reading, value >= LONG ? (size_t)(value - LONG)
                                                : row_of(reading, NULL, (char)value)))
             return false;
     }
     return apart_kept(reading) && needs_met(reading) && charter_sound(reading);
-}
-
-static bool base_take(struct reading *reading, int argc, char **argv)
-{
-    struct options *options = reading->options;
-    const char *remedy = text_format(reading->arena, "name one folder, such as: maydeck %s %s",
-                                     reading->command->name, "tests/fleet");
-    if (optind == argc && (options->list || options->schema))
-        return true;
-    if (optind + 1 != argc)
-        return refuse(reading, remedy, optind == argc ? "no base folder was named"
-                                                      : "more than one base folder");
-    options->base = argv[optind];
-    return true;
 }
 
 static const struct command *command_find(struct reading *reading, const char *name)
@@ -379,7 +298,7 @@ static bool command_line(struct reading *reading, int argc, char **argv)
         return refuse(reading, "give seconds since 1970, or unset it",
                       "SOURCE_DATE_EPOCH is no time");
     return options_take(reading, argc - 1, argv + 1) &&
-           base_take(reading, argc - 1, argv + 1);
+           operand_take(reading, argc - 1, argv + 1);
 }
 
 const struct command *options_read(int argc, char **argv, struct arena *arena,

@@ -3,29 +3,80 @@
 #include "asked.h"
 #include "draw.h"
 #include "fleet.h"
+#include "known_names.h"
 
 #include <stdio.h>
 #include <string.h>
 
-static bool type_sound(const struct options *options, struct problems *problems)
+static bool hull_sound(const struct options *options, const struct fleet *fleet)
 {
-    if (options->type == NULL || choice_find(hull_words, options->type) > 0)
+    if (options->hull == NULL || choice_find(hull_words, options->hull) > 0)
         return true;
-    problem_add(problems, SEVERITY_USE, NO_PLACE, "write monohull or catamaran",
-                "--type does not take \"%s\"", options->type);
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
+                known_remedy(fleet->arena, &fleet->known, options->hull, hull_words,
+                             "write monohull, catamaran or trimaran"),
+                "--hull does not take \"%s\"", options->hull);
     return false;
 }
 
-/* File names that need no quoting anywhere; the boat's own name is in the file. */
-static bool key_sound(const char *key, struct problems *problems)
+/* ---- a model ---- */
+
+static const char *model_remedy(const char *name, const struct fleet *fleet)
 {
-    static const char signs[] = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
+    const struct models *models = &fleet->models;
+    const char **keys = arena_array(fleet->arena, models->count + 1, sizeof *keys);
+    struct text_builder all = text_builder_in(fleet->arena);
+    for (size_t i = 0; i < models->count; i++) {
+        keys[i] = model_key(models->rows[i]);
+        text_add_format(&all, "%s%s", i == 0 ? "there is: " : ", ", keys[i]);
+    }
+    keys[models->count] = NULL;
+    if (models->count == 0)
+        return "write the model first, from the file of a boat of that kind, without what is hers";
+    return known_remedy(fleet->arena, NULL, name, keys, all.at);
+}
+
+/* The model of that name, read without errors; NULL, with what is wrong, where there is none. */
+static const struct model *model_to_start(const struct options *options, struct fleet *fleet)
+{
+    models_read(options, fleet);
+    for (size_t i = 0; i < fleet->models.count; i++) {
+        const struct model *model = fleet->models.rows[i];
+        if (!text_equal(model_key(model), options->like))
+            continue;
+        problems_join(fleet->problems, model_problems(model));
+        return problems_reach(model_problems(model), SEVERITY_ERROR) ? NULL : model;
+    }
+    problem_add(fleet->problems, SEVERITY_USE, NO_PLACE, model_remedy(options->like, fleet),
+                "no model \"%s\" in %s/models", options->like, options->base);
+    return NULL;
+}
+
+/* ---- names of files ---- */
+
+/* File names that need no quoting anywhere; the boat's own name is in the file. */
+static const char file_name_signs[] =
+    "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_";
+
+/* The words of the name with _ between: sea_rose of "Sea Rose". */
+static const char *key_proposed(const char *name, struct arena *arena)
+{
+    char *plain = arena_copy(arena, name_plain(arena, name), strlen(name_plain(arena, name)));
+    for (char *at = plain; *at != '\0'; at++)
+        if (*at == ' ')
+            *at = '_';
+    bool sound = strlen(plain) > 0 && strspn(plain, file_name_signs) == strlen(plain);
+    return sound ? plain : "sea_rose";
+}
+
+static bool key_sound(const char *key, struct arena *arena, struct problems *problems)
+{
     size_t length = strlen(key);
-    if (length > 0 && length <= 64 && strspn(key, signs) == length && key[0] != '-')
+    if (length > 0 && length <= 64 && strspn(key, file_name_signs) == length && key[0] != '-')
         return true;
     problem_add(problems, SEVERITY_USE, NO_PLACE,
-                "use letters A to Z, digits, - and _, such as sea_rose; the boat's name as "
-                "painted goes into the file",
+                text_format(arena, "use letters A to Z, digits, - and _, such as %s; the boat's "
+                            "name as painted goes into the file", key_proposed(key, arena)),
                 "\"%s\" cannot be the name of a boat's file", key);
     return false;
 }
@@ -72,27 +123,32 @@ static bool nothing_in_the_way(const struct options *options, const struct fleet
     return clear;
 }
 
-static const char *boat_text(const struct options *options, const struct fleet *fleet)
+/* What is to be filled in; NULL, with what is wrong: of a model that cannot be used. */
+static const char *boat_text(const struct options *options, struct fleet *fleet)
 {
-    enum hull hull = options->type == NULL ? HULL_NONE : choice_find(hull_words, options->type);
-    struct asked_list asked = asked_items(fleet->procedures.rows, fleet->procedures.count, hull,
-                                          fleet->arena);
-    return starter_boat(&asked, hull, fleet->arena);
+    enum hull hull = options->hull == NULL ? HULL_NONE : choice_find(hull_words, options->hull);
+    struct asked_list offered = items_offered(fleet->procedures.rows, fleet->procedures.count,
+                                              hull, fleet->arena);
+    if (options->like == NULL)
+        return starter_boat(&offered, hull, &fleet->known, fleet->arena);
+    const struct model *model = model_to_start(options, fleet);
+    return model == NULL ? NULL : starter_sister(&offered, model, &fleet->known, fleet->arena);
 }
 
 /* A file that cannot be written stops no other. True when all were. */
 static bool boats_write(const struct options *options, const struct fleet *fleet,
-                        const char *folder)
+                        const char *folder, const char *text)
 {
     bool all = true;
     for (size_t i = 0; i < options->boats.count; i++)
         all = file_new(fleet, folder,
-                       text_format(fleet->arena, "%s.yaml", options->boats.at[i]),
-                       boat_text(options, fleet)) && all;
+                       text_format(fleet->arena, "%s.yaml", options->boats.at[i]), text) && all;
     return all;
 }
 
-static void files_write(const struct options *options, const struct fleet *fleet)
+/* `text` is what each boat's file is to hold. */
+static void files_write(const struct options *options, const struct fleet *fleet,
+                        const char *text)
 {
     struct arena *arena = fleet->arena;
     const char *boats = text_format(arena, "%s/boats", options->base);
@@ -103,18 +159,18 @@ static void files_write(const struct options *options, const struct fleet *fleet
         return;
     bool base = is_there(base_file) ||
                 file_new(fleet, options->base, "base.yaml", starter_base(arena));
-    bool all = boats_write(options, fleet, boats);
+    bool all = boats_write(options, fleet, boats, text);
     if (base && all && options->boats.count == 0)
         printf("next: maydeck start %s --boat NAME\n", options->base);
     else if (base && all)
         printf("next: fill in, then: maydeck check %s\n", options->base);
 }
 
-static bool keys_sound(const struct options *options, struct problems *problems)
+static bool keys_sound(const struct options *options, const struct fleet *fleet)
 {
     bool sound = true;
     for (size_t i = 0; i < options->boats.count; i++)
-        sound = key_sound(options->boats.at[i], problems) && sound;
+        sound = key_sound(options->boats.at[i], fleet->arena, fleet->problems) && sound;
     return sound;
 }
 
@@ -122,8 +178,11 @@ enum exit_status command_start(const struct options *options)
 {
     struct fleet fleet;
     bool own = fleet_begin(NEED_TEXTS, &fleet) == OWN_FILES_SOUND;
-    if (own && type_sound(options, fleet.problems) && keys_sound(options, fleet.problems))
-        files_write(options, &fleet);
+    const char *text = NULL;
+    if (own && hull_sound(options, &fleet) && keys_sound(options, &fleet))
+        text = boat_text(options, &fleet);
+    if (text != NULL)
+        files_write(options, &fleet, text);
     enum exit_status status = report(&fleet, SEVERITY_HELD);
     fleet_close(&fleet);
     return status;

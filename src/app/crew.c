@@ -1,14 +1,34 @@
 /* crew.c - the people of a charter as --crew gives them (room: app). */
 #include "fleet.h"
 
+#include <string.h>
+
 #include "text.h"
 
 enum { CREW_MOST = 60, KG_LEAST = 3, KG_MOST = 250, KG_DIGITS_MOST = 3 };
 
+/* 80;75 and 80 kg, 75 kg as 80,75; NULL: it holds anything else. */
+static const char *crew_respelled(const char *list, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    for (; *list != '\0'; list++) {
+        bool between = strchr(",; /+kg", *list) != NULL;
+        if (is_digit(*list))
+            text_add_bytes(&out, list, 1);
+        else if (!between)
+            return NULL;
+        else if (is_digit(list[1]) || (list[1] == ' ' && is_digit(list[2])))
+            text_add(&out, out.length > 0 && out.at[out.length - 1] != ',' ? "," : "");
+    }
+    return out.length == 0 ? NULL : out.at;
+}
+
 static void wrong_crew(const struct options *options, const struct fleet *fleet)
 {
+    const char *meant = crew_respelled(options->crew, fleet->arena);
     problem_add(fleet->problems, SEVERITY_USE, (struct place){0},
-                "write the body mass of each person in whole kg, such as --crew 80,75,18",
+                text_format(fleet->arena, "write the body mass of each person in whole kg, such as "
+                            "--crew %s", meant == NULL ? "80,75,18" : meant),
                 "--crew does not take \"%s\"", options->crew);
 }
 

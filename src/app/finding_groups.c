@@ -63,8 +63,7 @@ static void boats_collect(struct finding_group *group, struct arena *arena)
 {
     for (size_t i = 0; i < group->count; i++) {
         const char *boat = group->members[i].problem->boat;
-        size_t count = group->boats.count;
-        if (boat != NULL && (count == 0 || !text_equal(group->boats.at[count - 1], boat)))
+        if (boat != NULL && !names_hold(&group->boats, boat))
             names_add(&group->boats, boat, arena);
     }
 }
@@ -103,13 +102,51 @@ struct finding_groups finding_groups_of(const struct problems *problems,
     return groups;
 }
 
+/* ---- which boats ---- */
+
+/* How many boats that were asked for are like the model; those among them in the list. */
+static size_t sisters_count(const struct fleet *fleet, const char *model,
+                            const struct names *among)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        count += text_equal(fleet->boats[i].model, model) &&
+                 (among == NULL || names_hold(among, fleet->boats[i].key)) ? 1 : 0;
+    return count;
+}
+
+static const char *model_of(const struct fleet *fleet, const char *boat)
+{
+    for (size_t i = 0; i < fleet->boat_count; i++)
+        if (text_equal(fleet->boats[i].key, boat))
+            return fleet->boats[i].model;
+    return NULL;
+}
+
+/* "all 8 like sloop" at the first of them, nothing at the others; the name of a boat some of
+ * whose sisters are not in the list. */
+static const char *boat_words(const struct fleet *fleet, const struct names *boats, size_t index)
+{
+    const char *model = model_of(fleet, boats->at[index]);
+    size_t sisters = model == NULL ? 0 : sisters_count(fleet, model, boats);
+    if (sisters < 2 || sisters < sisters_count(fleet, model, NULL))
+        return boats->at[index];
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(model_of(fleet, boats->at[i]), model))
+            return NULL;
+    return text_format(fleet->arena, "all %zu like %s", sisters, model);
+}
+
 const char *boats_words(const struct fleet *fleet, const struct names *boats)
 {
     struct text_builder out = text_builder_in(fleet->arena);
     if (boats->count > 1 && boats->count == fleet->boat_count)
         return text_format(fleet->arena, "all %zu boats", boats->count);
     text_add(&out, "");
-    for (size_t i = 0; i < boats->count; i++)
-        text_add_format(&out, "%s%s", i == 0 ? "" : ", ", boats->at[i]);
+    for (size_t i = 0; i < boats->count; i++) {
+        const char *words = boat_words(fleet, boats, i);
+        if (words != NULL)
+            text_add_format(&out, "%s%s", out.length == 0 ? "" : ", ", words);
+    }
     return out.at;
 }

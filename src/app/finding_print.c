@@ -17,7 +17,9 @@ static const char *file_words(const struct problem *problem)
     if (problem->place.source == NULL)
         return problem->boat == NULL ? "maydeck" : problem->boat;
     const char *name = problem->place.source->name, *slash = strrchr(name, '/');
-    return problem->boat == NULL || slash == NULL ? name : slash + 1;
+    bool hers = problem->boat != NULL && slash != NULL && text_begins(slash + 1, problem->boat) &&
+                text_equal(slash + 1 + strlen(problem->boat), ".yaml");
+    return hers ? slash + 1 : name;
 }
 
 /* The places of one file stand together, on one line. */
@@ -73,16 +75,53 @@ static struct place_list place_list_begin(const struct telling *telling,
                                .places = text_builder_in(telling->fleet->arena)};
 }
 
+/* Members of a group at one place, which are of several boats: that of their model. */
+struct shared_place {
+    size_t end;                    /* behind the last of them */
+    const char *boats;             /* "all 8 like sloop"; NULL: it is the place of one */
+};
+
+static struct shared_place shared_place_at(const struct telling *telling,
+                                           const struct finding_group *group, size_t first)
+{
+    const struct problem *problem = group->members[first].problem;
+    struct names boats = {0};
+    size_t end = first;
+    for (; end < group->count; end++) {
+        const struct problem *other = group->members[end].problem;
+        if (!problem_says_same(problem, other) || other->boat == NULL)
+            break;
+        names_add(&boats, other->boat, telling->fleet->arena);
+    }
+    return (struct shared_place){end > first ? end : first + 1,
+                                 boats.count < 2 ? NULL : boats_words(telling->fleet, &boats)};
+}
+
+static void shared_place_add(const struct telling *telling, struct place_list *list,
+                             const struct finding_group *group, size_t first,
+                             const char *boats)
+{
+    const char *own = finding_own_words(&group->members[0].words, &group->members[first].words,
+                                        telling->fleet->arena);
+    if (boats != NULL && first == 0)
+        line_fill_add(&list->fill, boats);
+    else if (boats != NULL)
+        own = text_format(telling->fleet->arena, "%s%s%s", own, text_empty(own) ? "" : "; ",
+                          boats);
+    if (first > 0)
+        other_place_add(list, group->members[first].problem, own);
+}
+
 static void others_tell(const struct telling *telling, const struct finding_group *group)
 {
     if (group->count < 2)
         return;
-    const struct finding *first = &group->members[0];
     struct place_list list = place_list_begin(telling, group);
-    for (size_t i = 1; i < group->count; i++)
-        other_place_add(&list, group->members[i].problem,
-                        finding_own_words(&first->words, &group->members[i].words,
-                                          telling->fleet->arena));
+    for (size_t i = 0; i < group->count;) {
+        struct shared_place place = shared_place_at(telling, group, i);
+        shared_place_add(telling, &list, group, i, place.boats);
+        i = place.end;
+    }
     place_list_end(&list);
 }
 
@@ -183,17 +222,67 @@ static void gathered_place_add(const struct telling *telling, struct place_list 
         other_place_add(list, member->problem, NULL);
 }
 
+/* All places of one boat, in one text. */
+static const char *places_of_boat(const struct telling *telling,
+                                  const struct gathering *gathering, const char *boat)
+{
+    struct text_builder none = text_builder_in(telling->fleet->arena);
+    struct place_list list = {.fill = line_fill_begin(&none, 0, ""),
+                              .places = text_builder_in(telling->fleet->arena)};
+    for (size_t i = 0; i < gathering->count; i++)
+        for (size_t k = 0; k < gathering->groups[i]->count; k++)
+            if (text_equal(gathering->groups[i]->members[k].problem->boat, boat))
+                gathered_place_add(telling, &list, gathering->groups[i], k);
+    return list.places.at;
+}
+
+/* Boats with the same places: sisters, where these are in their model's file. */
+static struct names boats_at(const struct telling *telling, const char *const *places,
+                             const struct names *boats, size_t first)
+{
+    struct names same = {0};
+    for (size_t i = first; i < boats->count; i++)
+        if (text_equal(places[i], places[first]))
+            names_add(&same, boats->at[i], telling->fleet->arena);
+    return same;
+}
+
+static bool told_with_another(const char *const *places, size_t index)
+{
+    for (size_t i = 0; i < index; i++)
+        if (text_equal(places[i], places[index]))
+            return true;
+    return false;
+}
+
+/* The places of the first boat were told. */
+static void sharing_boats_tell(const struct telling *telling, struct place_list *list,
+                               const char *const *places, const struct names *boats)
+{
+    for (size_t b = 0; b < boats->count; b++) {
+        struct names same = boats_at(telling, places, boats, b);
+        const char *words = same.count < 2 ? NULL : boats_words(telling->fleet, &same);
+        if (told_with_another(places, b))
+            continue;
+        if (b == 0 && words != NULL)
+            line_fill_add(&list->fill, words);
+        else if (b > 0)
+            line_fill_add(&list->fill, words == NULL ? places[b]
+                                                     : text_format(telling->fleet->arena, "%s (%s)",
+                                                                   places[b], words));
+    }
+}
+
 static void other_boats_tell(const struct telling *telling, const struct gathering *gathering)
 {
     const struct names *boats = &gathering->groups[0]->boats;
+    const char **places = arena_array(telling->fleet->arena, boats->count, sizeof *places);
     if (boats->count < 2)
         return;
     struct place_list list = place_list_begin(telling, gathering->groups[0]);
-    for (size_t b = 1; b < boats->count; b++)
-        for (size_t i = 0; i < gathering->count; i++)
-            for (size_t k = 0; k < gathering->groups[i]->count; k++)
-                if (text_equal(gathering->groups[i]->members[k].problem->boat, boats->at[b]))
-                    gathered_place_add(telling, &list, gathering->groups[i], k);
+    for (size_t b = 0; b < boats->count; b++)
+        places[b] = places_of_boat(telling, gathering, boats->at[b]);
+    sharing_boats_tell(telling, &list, places, boats);
     place_list_end(&list);
 }
 

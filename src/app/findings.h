@@ -52,8 +52,8 @@ struct finding_groups {
 struct finding_groups finding_groups_of(const struct problems *problems,
                                         enum finding_grouping grouping, struct arena *arena);
 
-/* "all 40 boats", or "bramble, tern". Boats of which all that were asked for are among
- * these are told by their number. */
+/* "all 40 boats", or "all 8 like sloop, tern": where all boats that were asked for are among
+ * these, or all that are like a model, they are told by their number. */
 const char *boats_words(const struct fleet *fleet, const struct names *boats);
 
 /* ---- finding_print.c ---- */

@@ -3,6 +3,8 @@
 #include "compose.h"
 #include "fleet.h"
 
+#include <string.h>
+
 struct rules_input rules_input_of(const struct options *options, const struct fleet *fleet,
                                   const struct boat *boat)
 {
@@ -17,10 +19,30 @@ struct rules_input rules_input_of(const struct options *options, const struct fl
 /* The folder is no base at all; there are errors in what it says; neither. */
 enum base_state { BASE_NONE, BASE_WRONG, BASE_SOUND };
 
-static enum base_state no_base(const struct fleet *fleet, const char *what)
+/* The folder above that is a base: BASE of BASE/base.yaml and BASE/boats; NULL: none is. */
+static const char *base_above(const struct fleet *fleet, const char *path)
 {
+    const char *folder = path;
+    for (int i = 0; i < 2; i++) {
+        const char *last = strrchr(folder, '/');
+        if (last == NULL || last == folder)
+            break;
+        folder = text_format(fleet->arena, "%.*s", (int)(last - folder), folder);
+        if (is_plain_file(text_format(fleet->arena, "%s/base.yaml", folder)))
+            return folder;
+    }
+    return NULL;
+}
+
+static enum base_state no_base(const struct options *options, const struct fleet *fleet,
+                               const char *what)
+{
+    const char *above = base_above(fleet, options->base);
     problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
-                "name the folder that holds base.yaml and boats/", "%s", what);
+                above == NULL ? "name the folder that holds base.yaml and boats/"
+                              : text_format(fleet->arena, "name the folder that holds base.yaml "
+                                            "and boats/: write %s", above),
+                "%s", what);
     return BASE_NONE;
 }
 
@@ -49,11 +71,14 @@ static enum base_state base_open(const struct options *options, struct fleet *fl
 {
     const char *path = text_format(fleet->arena, "%s/base.yaml", options->base);
     if (!is_folder(options->base))
-        return no_base(fleet, text_format(fleet->arena, "%s is not a folder", options->base));
+        return no_base(options, fleet,
+                       text_format(fleet->arena, "%s is not a folder", options->base));
     if (own_procedures_refused(options, fleet))
         return BASE_WRONG;
     if (!is_there(path))
-        return no_base(fleet, text_format(fleet->arena, "there is no file %s", path));
+        return no_base(options, fleet,
+                       text_format(fleet->arena, "%s is not a base: there is no file %s",
+                                   options->base, path));
     return record_read(fleet, path);
 }
 
@@ -78,6 +103,8 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
 {
     enum own_files own = fleet_begin(needs, fleet);
     enum base_state base = base_open(options, fleet);
+    if (is_folder(options->base))
+        base_strays_tell(fleet, options->base);
     bool listed = is_folder(options->base) && boats_list(options, fleet);
     bool crew = crew_read(options, fleet);
     bool judged = base_judge(options, fleet, own);
@@ -85,6 +112,7 @@ bool fleet_open(const struct options *options, unsigned needs, struct fleet *fle
     fleet->ready = own == OWN_FILES_SOUND && base == BASE_SOUND && judged;
     if (own == OWN_FILES_BROKEN || base == BASE_NONE || !listed || !crew || !spoken)
         return false;
+    models_read(options, fleet);
     boats_read(options, fleet);
     return true;
 }

@@ -21,6 +21,7 @@ enum need {
 struct boat_asked {
     const char *key;               /* the name of her file without .yaml */
     const struct source *source;   /* her file; NULL: it could not be read */
+    const char *model;             /* the model that she is like, once she was read, or NULL */
     struct problems *problems;     /* all that the run has to say of her */
 };
 
@@ -31,10 +32,12 @@ struct fleet {
     struct faces *faces;           /* NULL: not needed, or not sound */
     struct languages languages;    /* each that the program has words of */
     struct languages printed;      /* those among them that sheets are made in */
+    struct known_names known;      /* names of keys, for messages on the base's files */
     const struct words *first_language;    /* the base's first, else DEFAULT_LANGUAGE */
     const struct authorities *authorities;
     struct procedure_set procedures;
     const struct base_record *base;    /* NULL: base.yaml could not be used */
+    struct models models;          /* of the base, in the order of their names */
     struct names base_keys;        /* of every boat of the base */
     struct boat_asked *boats;      /* those that were asked for, in the order of the base */
     size_t boat_count;
@@ -63,6 +66,9 @@ struct rules_input rules_input_of(const struct options *options, const struct fl
 /* Where neither the command nor the base names a language. */
 #define DEFAULT_LANGUAGE "en"
 
+/* The words of a language that was asked for; NULL, with a problem, where there are none. */
+const struct words *language_find(struct fleet *fleet, const char *language);
+
 /* The base's own choice; false, with a problem each, for languages that do not exist. */
 bool base_languages_take(struct fleet *fleet);
 
@@ -79,6 +85,15 @@ enum own_files { OWN_FILES_SOUND, OWN_FILES_WRONG, OWN_FILES_BROKEN };
  * procedures/manifest.txt, and what is needed is read. */
 enum own_files fleet_begin(unsigned needs, struct fleet *fleet);
 
+/* ---- stray_files.c ---- */
+
+/* Is it a boat's file, by its name in boats/? What else lies there is told by the second. */
+bool is_boat_file(struct arena *arena, const char *name);
+void boat_stray_tell(const struct fleet *fleet, const char *folder, const char *name);
+
+/* Tells what lies in the base's own folder and may be thought to be read. */
+void base_strays_tell(const struct fleet *fleet, const char *base);
+
 /* ---- boat_files.c ---- */
 
 /* Which boats the base has and which are asked for. False when there is none, one that is
@@ -89,6 +104,12 @@ bool boats_list(const struct options *options, struct fleet *fleet);
 /* Reads the files of those asked for, and of all others their identities. What cannot be
  * read is told, and stops no other boat. */
 void boats_read(const struct options *options, struct fleet *fleet);
+
+/* ---- model_files.c ---- */
+
+/* Reads every file of models/, if there is such a folder. What is wrong with one is told with
+ * the boats that are like it. */
+void models_read(const struct options *options, struct fleet *fleet);
 
 /* ---- crew.c ---- */
 

@@ -20,11 +20,19 @@ static void option_help(const struct option_row *row)
     printf("  %s%-19s %s\n", letter, name, row->about);
 }
 
+static void usage_help(const struct command *command)
+{
+    printf("Usage: maydeck %s [OPTION]... %s\n\n%s\n\n", command->name,
+           command->topics == NULL ? "BASE" : "TOPIC", command->help);
+    if (command->topics == NULL)
+        puts("BASE is a folder with base.yaml and boats/*.yaml.\n\nOptions:");
+    else
+        puts("TOPIC is the first word of a line above.\n\nOptions:");
+}
+
 void help_of(const struct command *command)
 {
-    printf("Usage: maydeck %s [OPTION]... BASE\n\n%s\n\nBASE is a folder with base.yaml and "
-           "boats/*.yaml.\n\nOptions:\n",
-           command->name, command->help);
+    usage_help(command);
     const struct option_row *row;
     for (size_t i = 0; (row = option_at(i)) != NULL; i++)
         if ((row->commands & command->bit) != 0 && row->about != NULL)

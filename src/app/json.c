@@ -46,6 +46,17 @@ static void list_add(const struct json_shape *shape, const struct json_list *lis
     text_add(out, "]");
 }
 
+static void texts_add(const struct json_list *list, struct text_builder *out)
+{
+    const char *const *texts = list->at;
+    text_add(out, "[");
+    for (size_t i = 0; i < list->count; i++) {
+        text_add(out, i == 0 ? "" : ", ");
+        json_text_add(out, texts[i]);
+    }
+    text_add(out, "]");
+}
+
 static void pointed_add(const struct json_shape *shape, const void *object, int depth,
                         struct text_builder *out)
 {
@@ -89,6 +100,9 @@ static void value_add(const struct json_member *member, const void *object, int 
         break;
     case JSON_LIST:
         list_add(member->of, at, depth + 1, out);
+        break;
+    case JSON_TEXTS:
+        texts_add(at, out);
         break;
     }
 }

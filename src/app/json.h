@@ -17,6 +17,7 @@ enum json_kind {
     JSON_OBJECT,             /* a struct in the struct */
     JSON_OBJECT_OR_NULL,     /* pointer to a struct; NULL: null */
     JSON_LIST,               /* struct json_list, of objects */
+    JSON_TEXTS,              /* struct json_list, of const char * */
 };
 
 struct json_list { const void *at; size_t count; };

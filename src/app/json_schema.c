@@ -16,6 +16,7 @@ static void type_add(const struct json_member *member, struct text_builder *out)
         [JSON_OBJECT_OR_NULL] =
             "\"anyOf\": [{\"type\": \"null\"}, {\"$ref\": \"#/$defs/%s\"}]",
         [JSON_LIST] = "\"type\": \"array\", \"items\": {\"$ref\": \"#/$defs/%s\"}",
+        [JSON_TEXTS] = "\"type\": \"array\", \"items\": {\"type\": \"string\"}",
     };
     const char *type = types[member->kind];
     for (const char *at = type; *at != '\0'; at++)

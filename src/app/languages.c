@@ -2,6 +2,8 @@
  * base's first. Those that exist have a folder of words; nothing here knows one by name. */
 #include "fleet.h"
 
+#include <string.h>
+
 #include "text.h"
 
 static struct names languages_named(const struct fleet *fleet)
@@ -12,22 +14,41 @@ static struct names languages_named(const struct fleet *fleet)
     return names;
 }
 
+/* The code of the language that calls itself so; NULL: none does. */
+static const char *language_called(const struct fleet *fleet, const char *name)
+{
+    for (size_t i = 0; i < fleet->languages.count; i++)
+        if (text_equal_any_case(name, strlen(name),
+                                words_language_name(fleet->languages.rows[i])))
+            return words_language(fleet->languages.rows[i]);
+    return NULL;
+}
+
 static const char *no_language_remedy(const struct fleet *fleet, const char *language)
 {
     const struct names names = languages_named(fleet);
+    const char *code = language_called(fleet, language);
+    if (code != NULL)
+        return text_format(fleet->arena, "write %s", code);
     return names_remedy(&names, language, "languages of the cards: ", fleet->arena);
 }
 
-/* False, with a problem, where the program has no words of the language. */
-static bool printed_add(struct fleet *fleet, const char *language, struct languages *into,
-                         const struct words **rows)
+const struct words *language_find(struct fleet *fleet, const char *language)
 {
     const struct words *words = language_words(&fleet->languages, language);
     if (words == NULL)
         problem_add(fleet->problems, SEVERITY_USE, NO_PLACE,
                     no_language_remedy(fleet, language), "there are no cards in the language "
                     "\"%s\"", language);
-    else if (language_words(into, language) == NULL)
+    return words;
+}
+
+/* False, with a problem, where the program has no words of the language. */
+static bool printed_add(struct fleet *fleet, const char *language, struct languages *into,
+                         const struct words **rows)
+{
+    const struct words *words = language_find(fleet, language);
+    if (words != NULL && language_words(into, language) == NULL)
         rows[into->count++] = words;
     return words != NULL;
 }

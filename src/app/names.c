@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "known_names.h"
+
 void names_add(struct names *names, const char *name, struct arena *arena)
 {
     names->at = arena_grow(arena, names->at, names->count, &names->room, sizeof *names->at);
@@ -30,6 +32,15 @@ void names_sort(struct names *names)
         qsort(names->at, names->count, sizeof *names->at, by_bytes);
 }
 
+/* Ended by NULL. */
+static const char *const *names_ended(const struct names *names, struct arena *arena)
+{
+    const char **ended = arena_array(arena, names->count + 1, sizeof *ended);
+    for (size_t i = 0; i < names->count; i++)
+        ended[i] = names->at[i];
+    return ended;
+}
+
 const char *names_remedy(const struct names *names, const char *name, const char *head,
                          struct arena *arena)
 {
@@ -37,5 +48,5 @@ const char *names_remedy(const struct names *names, const char *name, const char
     text_add(&list, head);
     for (size_t i = 0; i < names->count; i++)
         text_add_format(&list, "%s%s", i == 0 ? "" : ", ", names->at[i]);
-    return text_nearest_remedy(arena, name, names->at, names->count, list.at);
+    return known_remedy(arena, NULL, name, names_ended(names, arena), list.at);
 }

@@ -21,7 +21,7 @@ bool names_hold(const struct names *names, const char *name);
 /* In the order of their bytes. */
 void names_sort(struct names *names);
 
-/* How to mend a name that is none of these: the nearest of them, else all of them behind
+/* How to mend a name that is none of these: those that it may stand for, else all of them behind
  * `head`, with commas between. */
 const char *names_remedy(const struct names *names, const char *name, const char *head,
                          struct arena *arena);

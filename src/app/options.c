@@ -4,6 +4,8 @@
 
 #include <stddef.h>
 
+const char *const list_topic_words[] = {LIST_TOPIC_LIST(CHOICE_WORD) NULL};
+
 const struct command commands[] = {
     {"print", OF_PRINT, "print the cards of a base's boats",
      "Prints one PDF a boat, one page a card. A card whose facts are not recorded is\n"
@@ -11,7 +13,7 @@ const struct command commands[] = {
      "written, with --draft BOAT-draft.pdf: neither touches the set BOAT.pdf. Older\n"
      "files of these boats in DIR are named. --list tells the same files and cards with\n"
      "their check codes, and what is held back and why; nothing is written.",
-     command_print},
+     command_print, NULL},
     {"check", OF_CHECK, "tell what is wrong, missing or out of date, print nothing",
      "Reads the base and its boats, composes and lays out every card, and tells what is\n"
      "wrong, out of date or contradictory, which cards are held back and what to record:\n"
@@ -25,26 +27,36 @@ const struct command commands[] = {
      "fitted or not fitted, of all; pieces of one item count once.\n"
      "All of it goes to standard output; to standard error go only what was refused of\n"
      "the command line and what the system failed in.",
-     command_check},
+     command_check, NULL},
     {"why", OF_WHY, "tell what each part of a card stands on",
      "Tells, step by step, which case was taken, from which lines of the procedure and\n"
      "of the boat file, on which sources, and what still awaits sign-off. Without\n"
      "--card or --all it names the cards that exist. With --figure it tells how one\n"
      "figure computed from the record comes about, or with --figure all every one.\n"
      "No page is laid out for it: what finds no room on its page, check tells.",
-     command_why},
+     command_why, NULL},
     {"call", OF_CALL, "show what to say on the radio",
      "Shows the radio script of one boat, a phrase a line, ____ where something is to\n"
      "be filled in: the general MAYDAY, or what one of the options asks for. A position\n"
      "is filled into it and shown in other forms. The bearing of a mark is turned into\n"
      "the true direction from it; with M it is magnetic, and the base's variation is\n"
      "used. A position is written as \"43 28.35 N 016 26.10 E\" or \"43.4725, 16.435\".",
-     command_call},
+     command_call, NULL},
     {"start", OF_START, "write a new base folder or boat file to fill in",
      "Writes BASE/base.yaml if there is none, and BASE/boats/BOAT.yaml with --boat.\n"
-     "Both ask for what the cards need, and hold nothing but the questions. No file\n"
-     "that is there is ever changed.",
-     command_start},
+     "Both ask for what the cards need, and hold nothing but the questions. With --like\n"
+     "MODEL the boat's file asks for her own identities and dates alone, by the tags of\n"
+     "the gear in BASE/models/MODEL.yaml. No file that is there is ever changed.",
+     command_start, NULL},
+    {"list", OF_LIST, "list what the files of a base may say",
+     "items    kinds of gear: key, what cards call it, letter of its tags, what to record\n"
+     "zones    parts of a boat: key, what cards call it, where it lies, which boats have it\n"
+     "cards    number, key, title, and which boats have the card\n"
+     "natures  natures of distress, as `call --nature` takes them\n"
+     "fields   every key of base.yaml and of a boat's file, and what may stand there\n"
+     "`must` and `asked` are the fields of an item besides item, tag, zone and side: `check`\n"
+     "tells where one of `must` is missing; cards, figures or checks have a use for `asked`.",
+     command_list, list_topic_words},
 };
 const size_t command_count = sizeof commands / sizeof *commands;
 
@@ -59,7 +71,9 @@ static const struct option_row option_rows[] = {
      "which boat calls (its file name without .yaml)", NULL},
     {OF_START, "boat", 0, OPTION_LIST, AT(boats), "BOAT,...",
      "boats to write a file for (such as tern)", NULL},
-    {OF_START, "type", 0, OPTION_TEXT, AT(type), "TYPE", "monohull or catamaran", NULL},
+    {OF_START, "hull", 0, OPTION_TEXT, AT(hull), "HULL", "monohull, catamaran or trimaran", NULL},
+    {OF_START, "like", 0, OPTION_TEXT, AT(like), "MODEL",
+     "sister ships: only what models/MODEL.yaml cannot hold", NULL},
     {OF_PRINT, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
      "only these cards (such as flooding), each a file", NULL},
     {OF_CHECK, "card", 0, OPTION_LIST, AT(cards), "CARD,...",
@@ -77,6 +91,8 @@ static const struct option_row option_rows[] = {
      "in these languages, not the base's first (BOAT.LANG.pdf)", NULL},
     {OF_CHECK | OF_WHY, "lang", 0, OPTION_LIST, AT(languages), "LANG,...",
      "in these languages, not the base's first (such as en)", NULL},
+    {OF_LIST, "lang", 0, OPTION_TEXT, AT(language), "LANG",
+     "with the words that cards print in this language (default: en)", NULL},
     {OF_PRINT, "output", 'o', OPTION_TEXT, AT(output), "DIR",
      "where the files go (default: cards)", NULL},
     {OF_PRINT | OF_CHECK | OF_WHY, "date", 0, OPTION_DATE, AT(today), "DATE",
@@ -93,7 +109,7 @@ static const struct option_row option_rows[] = {
     {OF_PRINT, "list", 0, OPTION_FLAG, AT(list), NULL,
      "tell what would be printed, with check codes; write nothing", NULL},
     /* pages as text instead of PDF: for the tests, and told nowhere */
-    {OF_ALL, "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
+    {OF_ALL & ~OF_LIST, "dump", 0, OPTION_FLAG, AT(dump), NULL, NULL, NULL},
 
     /* the call */
     {OF_CALL, "nature", 0, OPTION_TEXT, AT(nature), "NATURE",
@@ -125,10 +141,13 @@ static const struct option_row option_rows[] = {
      "also the audit of each page: what was measured, by which rule", NULL},
     {OF_CHECK, "figures", 0, OPTION_FLAG, AT(figures), NULL,
      "also the figures for the base and the skipper", NULL},
+    {OF_CHECK, "differs", 0, OPTION_FLAG, AT(differs), NULL,
+     "only how the boats of each model differ from it", NULL},
     {OF_CHECK, "json", 0, OPTION_FLAG, AT(json), NULL,
      "all that was found as JSON, on standard output", NULL},
-    {OF_CHECK, "list", 0, OPTION_FLAG, AT(list), NULL, "list every check; needs no BASE", NULL},
-    {OF_CHECK, "schema", 0, OPTION_FLAG, AT(schema), NULL,
+    {OF_LIST, "json", 0, OPTION_FLAG, AT(json), NULL, "the same as JSON, on standard output", NULL},
+    {OF_CHECK, "list", 0, OPTION_ALONE, AT(list), NULL, "list every check; needs no BASE", NULL},
+    {OF_CHECK, "schema", 0, OPTION_ALONE, AT(schema), NULL,
      "print the JSON Schema of --json; needs no BASE", NULL},
 
     {OF_ALL, "help", 'h', OPTION_HELP, 0, NULL, "tell how it is used", NULL},
@@ -147,10 +166,12 @@ const struct option_row *option_at(size_t index)
 #define APART_MOST 7
 static const char *const apart[][APART_MOST] = {
     {"card", "all", "figure", NULL},
+    {"hull", "like", NULL},
     {"card", "nature", "relay", "downgrade", "cancel", "spell", NULL},
     {"json", "page", "list", "schema", NULL},
     {"quiet", "list", "dump", NULL},
     {"figures", "json", "list", "schema", NULL},
+    {"differs", "json", "page", "list", "schema", "figures", NULL},
 };
 
 const char *const *options_apart(size_t index)
@@ -159,8 +180,9 @@ const char *const *options_apart(size_t index)
 }
 
 static const struct option_need needs[] = {
-    {"from", "to", "give the last day of the charter too"},
-    {"to", "from", "give the first day of the charter too"},
+    {"from", "to", "write the last day of the charter too, such as --to 2027-05-08"},
+    {"to", "from", "write the first day of the charter too, such as --from 2027-05-01"},
+    {"like", "boat", "name the boat that is like it: --boat tern"},
     {"itu-figures", "spell", "add --spell, or leave it out: no call is made with these words"},
 };
 

@@ -12,11 +12,13 @@ enum command_bit {
     OF_WHY = 1 << 2,
     OF_CALL = 1 << 3,
     OF_START = 1 << 4,
-    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START,
+    OF_LIST = 1 << 5,
+    OF_ALL = OF_PRINT | OF_CHECK | OF_WHY | OF_CALL | OF_START | OF_LIST,
 };
 
 enum option_kind {
     OPTION_FLAG,    /* bool */
+    OPTION_ALONE,   /* bool: what it asks for needs no BASE */
     OPTION_TEXT,    /* const char * */
     OPTION_LIST,    /* struct names: with commas between, and as often as one likes */
     OPTION_DATE,    /* struct date, to the day */

@@ -191,6 +191,7 @@ static enum own_files texts_read(struct manifest *manifest)
     if (words == NULL || sources == NULL)
         return OWN_FILES_BROKEN;
     bool complete = languages_read(manifest);
+    fleet->known = words_known(&fleet->languages, fleet->arena);
     fleet->authorities = authorities_read(sources, fleet->arena, fleet->problems);
     fleet->first_language = language_words(&fleet->languages, DEFAULT_LANGUAGE);
     if (fleet->first_language == NULL || fleet->authorities == NULL)
@@ -227,5 +228,6 @@ enum own_files fleet_begin(unsigned needs, struct fleet *fleet)
     problems_about(fleet->problems, NULL, "program");
     enum own_files state = own_files_read(needs, fleet);
     problems_about(fleet->problems, NULL, "run");
+    problems_know(fleet->base_problems, &fleet->known);
     return state;
 }

@@ -28,6 +28,21 @@ struct problems *fleet_problems(const struct fleet *fleet)
     return all;
 }
 
+static bool at_one_place(const struct problem *a, const struct problem *b)
+{
+    return a->place.source == b->place.source && a->place.line == b->place.line &&
+           a->place.column == b->place.column;
+}
+
+/* Was it said of another boat? What is in her model is at one place for all her sisters. */
+static bool told_before(const struct problem *sorted, size_t index)
+{
+    for (size_t i = index; i-- > 0 && at_one_place(&sorted[i], &sorted[index]);)
+        if (problem_says_same(&sorted[i], &sorted[index]))
+            return true;
+    return false;
+}
+
 /* Those that the function takes. */
 static void problems_print(const struct problems *problems,
                            bool (*takes)(const struct problem *problem), struct arena *arena)
@@ -36,7 +51,7 @@ static void problems_print(const struct problems *problems,
     const struct problem *list = problems_sorted(problems, &count);
     struct text_builder out = text_builder_in(arena);
     for (size_t i = 0; i < count; i++)
-        if (takes(&list[i]))
+        if (takes(&list[i]) && !told_before(list, i))
             problem_print(&list[i], &out);
     if (out.length > 0)
         fwrite(out.at, 1, out.length, stderr);

@@ -18,6 +18,7 @@ struct problems {
     size_t slot_count;  /* a power of two, at least twice `count` */
     size_t counts[SEVERITY_COUNT];
     const char *boat, *check;   /* what is being worked on */
+    const struct known_names *known;
 };
 
 static const char *copied(struct arena *arena, const char *text)
@@ -38,6 +39,16 @@ void problems_about(struct problems *problems, const char *boat, const char *che
 {
     problems->boat = boat;
     problems->check = check;
+}
+
+void problems_know(struct problems *problems, const struct known_names *known)
+{
+    problems->known = known;
+}
+
+const struct known_names *problems_known(const struct problems *problems)
+{
+    return problems->known;
 }
 
 /* Files are told apart by name: one read twice is two sources of one name. */
@@ -64,12 +75,19 @@ static uint64_t problem_hash(const struct problem *problem)
     return hash_string(hash, problem->what);
 }
 
-static bool problem_same(const struct problem *a, const struct problem *b)
+bool problem_says_same(const struct problem *a, const struct problem *b)
 {
     return a->severity == b->severity && a->place.line == b->place.line &&
            a->place.column == b->place.column && a->place.span == b->place.span &&
            text_equal(place_name(a->place), place_name(b->place)) &&
            text_equal(a->what, b->what) && text_equal(a->remedy, b->remedy);
+}
+
+/* At one place in a file several boats may have it, which is told with their names. */
+static bool problem_same(const struct problem *a, const struct problem *b)
+{
+    return problem_says_same(a, b) &&
+           (a->place.source == NULL || text_equal(a->boat, b->boat));
 }
 
 /* The slot that holds an equal problem, or the free one where it belongs. */
@@ -175,6 +193,7 @@ struct problems *problems_part(const struct problems *whole)
     struct problems *part = problems_new(whole->arena);
 
     problems_about(part, whole->boat, whole->check);
+    problems_know(part, whole->known);
     return part;
 }
 

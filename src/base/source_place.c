@@ -8,6 +8,7 @@
 
 #include "number.h"
 #include "promise.h"
+#include "text.h"
 #include "utf8.h"
 
 struct place source_whole(const struct source *source)
@@ -86,4 +87,11 @@ size_t source_offset(const struct source *source, int line, int column)
     for (int i = 1; i < column && index < length; i++)
         step_over(bytes, length, &index);
     return source->line_starts[line - 1] + index;
+}
+
+const char *line_words(struct place there, struct place here, struct arena *arena)
+{
+    if (there.source == here.source || there.source == NULL)
+        return text_format(arena, "line %d", there.line);
+    return text_format(arena, "line %d of %s", there.line, there.source->name);
 }

@@ -174,7 +174,16 @@ static void section_visit(const struct visiting *visiting, const struct section_
 {
     give(visiting, FACT_PRINTED, "title", section->title, nowhere);
     give(visiting, FACT_PRINTED, "note", section->note, nowhere);
-    lines_visit(visiting, "line", section->lines, section->line_count);
+    for (size_t i = 0; i < section->hint_count; i++) {
+        give(visiting, FACT_KNOWN, "hint known", section->hints[i].text,
+             section->hints[i].origin);
+        give(visiting, FACT_SHOWN, "hint", section->hints[i].text, section->hints[i].origin);
+    }
+    for (size_t i = 0; i < section->line_count; i++) {
+        if (section->lead != NULL)
+            give(visiting, FACT_PRINTED, "word", section->lead[i], section->lines[i].origin);
+        give(visiting, FACT_PRINTED, "line", section->lines[i].text, section->lines[i].origin);
+    }
     script_visit(visiting, section->script);
     give(visiting, FACT_PRINTED, "end note", section->end_note, nowhere);
 }

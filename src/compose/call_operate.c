@@ -53,6 +53,12 @@ const struct equipment *call_first_gear(const struct composing *composing, enum 
     return gear_next(composing, item, &index);
 }
 
+const struct phrase *handheld_drafted(struct composing *composing)
+{
+    return fitted(composing, ITEM_vhf_handheld, composing->in->boat->place)
+               ? NULL : item_unrecorded(composing, ITEM_vhf_handheld);
+}
+
 /* The first piece that is no farther away; NULL: none. */
 static const struct equipment *first_within(const struct composing *composing, enum item_key item,
                                             enum reach most)
@@ -84,19 +90,20 @@ const struct phrase *call_gear(struct composing *composing, enum word word,
     marker_add(composing, gear);
     return phrase_word(composing->arena, word, "tag",
                        phrase_verbatim(composing->arena, gear->tag.text), "place",
-                       place_phrase(composing, gear->place_zone, gear->place_side, NULL), NULL);
+                       gear_place_phrase(composing, gear, NULL), NULL);
 }
 
 static void power_line(struct composing *composing, struct lines *lines)
 {
-    const struct radio_facts *radio = &composing->in->boat->radio;
-    if (radio->power_switch.text == NULL)
+    const struct text_value *recorded = &composing->in->boat->radio.power_switch;
+    const struct phrase *power = recorded_or_not(composing,
+                                                 phrase_text(composing->arena, recorded));
+    if (power == NULL)
         numbered_word_add(composing, lines, WORD_SET_ON_PLAIN, composing->in->boat->radio_place);
     else
         numbered_add(composing, lines,
-                     phrase_word(composing->arena, WORD_SET_ON, "switch",
-                                 phrase_text(composing->arena, &radio->power_switch), NULL),
-                     said_place(composing, &radio->power_switch));
+                     phrase_word(composing->arena, WORD_SET_ON, "switch", power, NULL),
+                     said_place(composing, recorded));
 }
 
 /* The red key, as this set has it. */
@@ -104,13 +111,16 @@ static const struct phrase *key_pressed(struct composing *composing)
 {
     const struct radio_facts *radio = &composing->in->boat->radio;
     struct arena *arena = composing->arena;
-    const struct phrase *cover = radio->distress_key.text != NULL
-                                     ? phrase_text(arena, &radio->distress_key)
-                                     : word_alone(composing, WORD_SET_KEY_PLAIN);
-    if (!radio->hold_s.given)
+    const struct phrase *cover = recorded_or_not(composing,
+                                                 phrase_text(arena, &radio->distress_key));
+    const struct phrase *seconds = radio->hold_s.given
+                                       ? phrase_verbatim(arena, radio->hold_s.text)
+                                       : unrecorded(composing);
+    if (cover == NULL)
+        cover = word_alone(composing, WORD_SET_KEY_PLAIN);
+    if (seconds == NULL)
         return phrase_word(arena, WORD_SET_KEY_NO_HOLD, "cover", cover, NULL);
-    return phrase_word(arena, WORD_SET_KEY, "cover", cover, "seconds",
-                       phrase_verbatim(arena, radio->hold_s.text), NULL);
+    return phrase_word(arena, WORD_SET_KEY, "cover", cover, "seconds", seconds, NULL);
 }
 
 /* Only where a DSC alert can be sent; where the card knows a milder call too, for MAYDAY. */
@@ -128,10 +138,12 @@ static void key_line(struct composing *composing, struct lines *lines,
 static void handheld_lines(struct composing *composing, struct lines *lines)
 {
     struct place origin = composing->in->boat->place;
-    if (!fitted(composing, ITEM_vhf_handheld, origin))
+    const struct phrase *first = handheld_drafted(composing);
+    if (first == NULL && !fitted(composing, ITEM_vhf_handheld, origin))
         return;
-    numbered_add(composing, lines,
-                 call_gear(composing, WORD_SET_HANDHELD_FIRST, handheld_best(composing)), origin);
+    if (first == NULL)
+        first = call_gear(composing, WORD_SET_HANDHELD_FIRST, handheld_best(composing));
+    numbered_add(composing, lines, first, origin);
     numbered_word_add(composing, lines, WORD_SET_CHANNEL_HANDHELD, origin);
     numbered_word_add(composing, lines, WORD_SET_TALK, origin);
 }
@@ -143,13 +155,24 @@ static const struct phrase *channel_set(struct composing *composing)
                                        composing->in->base->centre_channel.text), NULL);
 }
 
+/* Where nobody recorded whether the set can alert, a draft says that. */
+static enum word no_alert_word(struct composing *composing)
+{
+    const struct radio_facts *radio = &composing->in->boat->radio;
+    bool declared = radio->dsc.answer == ANSWER_NO ||
+                    radio->mmsi_programmed.answer == ANSWER_NO;
+    return declared || unrecorded(composing) == NULL ? WORD_SET_NO_DSC : WORD_DRAFT_DSC;
+}
+
 static void set_lines(struct composing *composing, struct lines *lines,
                       const struct calling *calling)
 {
     struct place origin = composing->in->boat->radio_place;
     bool alert = dsc_ready(composing->in->boat);
     if (!fitted(composing, ITEM_vhf_dsc, origin)) {
-        word_line_add(composing, lines, WORD_SET_NO_FIXED, origin);
+        const struct phrase *drafted = item_unrecorded(composing, ITEM_vhf_dsc);
+        line_append(composing, lines,
+                    drafted != NULL ? drafted : word_alone(composing, WORD_SET_NO_FIXED), origin);
         handheld_lines(composing, lines);
         return;
     }
@@ -160,17 +183,22 @@ static void set_lines(struct composing *composing, struct lines *lines,
     numbered_add(composing, lines, channel_set(composing), origin);
     numbered_word_add(composing, lines, WORD_SET_TALK, origin);
     if (calling->mayday && !alert)
-        word_line_add(composing, lines, WORD_SET_NO_DSC, origin);
+        word_line_add(composing, lines, no_alert_word(composing), origin);
 }
 
 /* Where the set cannot be had, nobody goes through smoke or water for another. */
 static void second_station_line(struct composing *composing, struct lines *lines)
 {
     struct place origin = composing->in->boat->place;
+    const struct phrase *drafted = handheld_drafted(composing);
     const struct equipment *handheld = NULL;
     if (fitted(composing, ITEM_vhf_handheld, origin))
         handheld = first_within(composing, ITEM_vhf_handheld, REACH_COMPANIONWAY);
-    if (handheld != NULL)
+    if (drafted != NULL && lines->number > 0 && call_first_gear(composing, ITEM_vhf_dsc) == NULL)
+        return;    /* it was the first thing to take */
+    if (drafted != NULL)
+        line_append(composing, lines, drafted, origin);
+    else if (handheld != NULL)
         line_append(composing, lines, call_gear(composing, WORD_SET_HANDHELD, handheld), origin);
     else
         word_line_add(composing, lines, WORD_SET_HANDHELD_NONE, origin);
@@ -186,11 +214,14 @@ static const struct equipment *fetched(struct composing *composing, enum item_ke
     return at_hand != NULL ? at_hand : first_within(composing, item, calling->most);
 }
 
-/* The next way to be heard; NULL: there is none. */
-static const struct phrase *then_use(struct composing *composing, enum word word,
+/* A way to be heard by that gear; NULL: there is none. */
+struct way { enum word word; enum item_key item; };
+
+static const struct phrase *then_use(struct composing *composing, const struct way *way,
                                      const struct equipment *gear)
 {
-    return gear == NULL ? NULL : call_gear(composing, word, gear);
+    return gear == NULL ? item_unrecorded(composing, way->item)
+                        : call_gear(composing, way->word, gear);
 }
 
 /* The ways to be heard, one after another, where nobody answers. */
@@ -199,13 +230,16 @@ static const struct phrase *no_answer_ways(struct composing *composing,
                                            const struct equipment *epirb)
 {
     const struct phrase *ways[4] = {word_alone(composing, WORD_NO_ANSWER)};
+    const struct equipment *handheld = NULL;
     if (!calling->from_deck && !by_handheld_only(composing->in->boat))
-        ways[1] = then_use(composing, WORD_THEN_HANDHELD,
-                           fetched(composing, ITEM_vhf_handheld, calling));
-    if (!base_beyond_a1(composing->in->base))
-        ways[2] = then_use(composing, WORD_THEN_EPIRB, epirb);
-    if (calling->mayday && epirb == NULL && !calling->from_deck)
-        ways[3] = then_use(composing, WORD_THEN_FLARES, fetched(composing, ITEM_flares, calling));
+        handheld = fetched(composing, ITEM_vhf_handheld, calling);
+    if (handheld != NULL)
+        ways[1] = call_gear(composing, WORD_THEN_HANDHELD, handheld);
+    if (calling->mayday && (epirb == NULL || !base_beyond_a1(composing->in->base)))
+        ways[2] = then_use(composing, &(struct way){WORD_THEN_EPIRB, ITEM_epirb}, epirb);
+    if (calling->mayday && epirb == NULL && ways[2] == NULL && !calling->from_deck)
+        ways[3] = then_use(composing, &(struct way){WORD_THEN_FLARES, ITEM_flares},
+                           fetched(composing, ITEM_flares, calling));
     return phrase_list(composing->arena, WORD_JOIN_COMMA, ways, sizeof ways / sizeof *ways);
 }
 
@@ -231,15 +265,16 @@ static enum word upwind_word(const struct calling *calling)
 /* ---- without a radio ---- */
 
 /* A line about gear that is for a MAYDAY alone where the card knows two signals. */
-static void distress_means_add(struct composing *composing, struct lines *lines, enum word word,
-                               const struct equipment *gear, const struct calling *calling)
+static void distress_means_add(struct composing *composing, struct lines *lines,
+                               const struct way *way, const struct calling *calling)
 {
-    if (gear == NULL)
+    const struct equipment *gear = fetched(composing, way->item, calling);
+    const struct phrase *line = then_use(composing, way, gear);
+    if (line == NULL)
         return;
-    const struct phrase *line = call_gear(composing, word, gear);
     if (calling->other)
         line = phrase_word(composing->arena, WORD_MAYDAY_ONLY, "what", line, NULL);
-    line_append(composing, lines, line, gear->place);
+    line_append(composing, lines, line, gear == NULL ? composing->in->boat->place : gear->place);
 }
 
 /* A handheld that lies where the vapour is stays there. */
@@ -265,12 +300,13 @@ static void no_radio_lines(struct composing *composing, struct lines *lines,
         word_line_add(composing, lines, upwind_word(calling), origin);
     }
     if (calling->mayday)
-        distress_means_add(composing, lines, deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
-                           fetched(composing, ITEM_epirb, calling), calling);
+        distress_means_add(composing, lines,
+                           &(struct way){deck ? WORD_BEACON_UPWIND : WORD_BEACON_NOW,
+                                         ITEM_epirb}, calling);
     word_line_add(composing, lines, deck ? WORD_PHONE_UPWIND : WORD_PHONE_CENTRE, origin);
     if (calling->mayday && !deck)
-        distress_means_add(composing, lines, WORD_FLARES_NOW,
-                           fetched(composing, ITEM_flares, calling), calling);
+        distress_means_add(composing, lines, &(struct way){WORD_FLARES_NOW, ITEM_flares},
+                           calling);
     word_line_add(composing, lines, WORD_WAVE_WHISTLE, origin);
 }
 
@@ -287,7 +323,10 @@ static void deck_lines(struct composing *composing, struct lines *lines,
 {
     struct place origin = composing->in->boat->place;
     const struct equipment *at_hand = handheld_at_hand(composing);
-    if (at_hand != NULL)
+    const struct phrase *drafted = handheld_drafted(composing);
+    if (drafted != NULL)
+        numbered_add(composing, lines, drafted, origin);
+    else if (at_hand != NULL)
         numbered_add(composing, lines, call_gear(composing, WORD_SET_HANDHELD_FIRST, at_hand),
                      at_hand->place);
     else

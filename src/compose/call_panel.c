@@ -22,12 +22,13 @@ static struct calling calling_of(struct composing *composing, const struct panel
     calling.can_call = !no_radio_aboard(composing->in->boat);
     if (calling.from_deck)
         calling.can_call = handheld_at_hand(composing) != NULL ||
+                           handheld_drafted(composing) != NULL ||
                            (from == CALL_FROM_HANDHELD_CARRIED &&
                             call_first_gear(composing, ITEM_vhf_handheld) != NULL);
     return calling;
 }
 
-static struct script_request request_of(const struct composing *composing,
+static struct script_request request_of(struct composing *composing,
                                         const struct procedure_call *call)
 {
     enum script_form form = SCRIPT_MAYDAY;
@@ -36,7 +37,8 @@ static struct script_request request_of(const struct composing *composing,
     else if (call->signal.value == SIGNAL_SECURITE)
         form = SCRIPT_SECURITE;
     return (struct script_request){
-        .form = form, .nature = call->say.text, .assistance = call->assist.text,
+        .form = form, .unrecorded = script_unrecorded(composing),
+        .nature = call->say.text, .assistance = call->assist.text,
         .from_handheld = call->from.value == CALL_FROM_HANDHELD ||
                          call->from.value == CALL_FROM_HANDHELD_CARRIED ||
                          by_handheld_only(composing->in->boat)};
@@ -53,17 +55,26 @@ static enum word panel_title(const struct calling *calling)
     return calling->mayday ? WORD_CALL_MAYDAY : WORD_CALL_PAN_PAN;
 }
 
-/* NULL: there is nothing to call with. */
+/* NULL: there is nothing to call with, or what there is is not recorded. */
 static const struct phrase *call_station(struct composing *composing, const struct calling *calling)
 {
+    enum item_key wanted = calling->from_deck ? ITEM_vhf_handheld : ITEM_vhf_dsc;
     const struct equipment *gear = calling->from_deck ? handheld_at_hand(composing)
-                                                      : call_first_gear(composing, ITEM_vhf_dsc);
-    if (gear == NULL && !calling->from_deck)
+                                                      : call_first_gear(composing, wanted);
+    const struct phrase *drafted = gear != NULL ? NULL : item_unrecorded(composing, wanted);
+    if (gear == NULL && drafted == NULL && !calling->from_deck)
         gear = call_first_gear(composing, ITEM_vhf_handheld);
     if (gear == NULL)
-        return NULL;
+        return drafted;
     bool handheld = gear->item.value == ITEM_vhf_handheld;
     return call_gear(composing, handheld ? WORD_HANDHELD_AT : WORD_RADIO_AT, gear);
+}
+
+/* A draft whose only radio is not recorded: how to call is told, but not what to say. */
+static bool is_open(struct composing *composing, const struct calling *calling)
+{
+    return calling->from_deck && handheld_at_hand(composing) == NULL &&
+           handheld_drafted(composing) != NULL;
 }
 
 static void panel_make(struct composing *composing, struct sheet *sheet,
@@ -73,13 +84,13 @@ static void panel_make(struct composing *composing, struct sheet *sheet,
     struct call_facts *call = arena_alloc(composing->arena, sizeof *call);
     struct calling calling = calling_of(composing, panel);
     *call = (struct call_facts){
-        .silent = !calling.can_call, .origin = sheet->origin,
+        .silent = !calling.can_call || is_open(composing, &calling), .origin = sheet->origin,
         .station = phrase_said(composing, call_station(composing, &calling))};
     call->operate = operate_lines(composing, &calling, &call->operate_count);
     calling.other = request->other != NULL;
     call->title = phrase_said(composing, word_alone(composing, panel_title(&calling)));
     block_add(composing, sheet, BLOCK_CALL)->call = call;
-    if (!calling.can_call)
+    if (call->silent)
         return;
     call->script = script_make(request, composing->in->boat, composing->in->base,
                                composing->arena, composing->problems);
@@ -90,6 +101,7 @@ static void panel_make(struct composing *composing, struct sheet *sheet,
 void general_call_make(struct composing *composing, struct sheet *sheet)
 {
     struct script_request request = call_request(composing->in->boat, SCRIPT_MAYDAY, NULL);
+    request.unrecorded = script_unrecorded(composing);
     panel_make(composing, sheet, &(struct panel){&request, CALL_FROM_FIXED, true});
 }
 

@@ -19,6 +19,10 @@ const struct equipment *call_first_gear(const struct composing *composing, enum 
 /* The handheld that may be taken without going into vapour or smoke; NULL: none. */
 const struct equipment *handheld_at_hand(const struct composing *composing);
 
+/* "Handheld radio NOT RECORDED" of a draft: whether there is one is asked, and the card waits
+ * for it. NULL: it is recorded, or the card is no draft. */
+const struct phrase *handheld_drafted(struct composing *composing);
+
 /* A sentence with the gear's {tag} and {place}; the gear stands on the plan then. */
 const struct phrase *call_gear(struct composing *composing, enum word word,
                                const struct equipment *gear);

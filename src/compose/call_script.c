@@ -16,13 +16,7 @@ bool no_radio_aboard(const struct boat *boat)
 
 bool boat_can_alert(const struct boat *boat)
 {
-    if (boat->radio.dsc.answer != ANSWER_NO && !by_handheld_only(boat))
-        return true;
-    for (size_t i = 0; i < boat->equipment_count; i++)
-        if (boat->equipment[i].item.value == ITEM_vhf_handheld &&
-            boat->equipment[i].dsc.answer == ANSWER_YES)
-            return true;
-    return false;
+    return boat_is(boat, TRAIT_DSC, ZONE_NONE);
 }
 
 struct script_request call_request(const struct boat *boat, enum script_form form,

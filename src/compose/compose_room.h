@@ -43,6 +43,8 @@ struct composing {
     size_t proposed[3];               /* tags proposed so far, by class */
     struct asked_list asked;          /* what the set asks of the record */
     bool held;                        /* the card being made lacks a fact */
+    bool drafted;                     /* it says that something is not recorded */
+    bool engine_stopped;              /* a step of it before the one being made stops one */
     struct block *blocks;             /* of the sheet being made */
     size_t block_count, block_room;
     struct marker *markers;
@@ -78,6 +80,31 @@ void missing_note_for(struct composing *composing, enum item_key item, enum zone
 /* Notes that the card being made goes without the item, of which nothing is recorded. */
 void missing_help_note(struct composing *composing, enum item_key item);
 
+/* missing_survey.c */
+
+/* What becomes of cards that lack what the test finds: ": the cards X; Y wait, and the card Z
+ * goes without"; a note where none waits. */
+struct lack_effect {
+    enum severity severity;
+    const char *words;
+};
+typedef bool lack_test(const struct composing *composing, const struct missing *missing);
+struct lack_effect effect_of_lack(struct composing *composing, lack_test *is_lack);
+
+/* Does it lack because nobody has looked yet, by the boat's own file? */
+bool is_unsurveyed(const struct composing *composing, const struct missing *missing);
+
+/* Tells all that is not surveyed in one problem, with the cards that wait for it. */
+void unsurveyed_tell(struct composing *composing);
+
+/* missing_walk.c */
+
+/* Does it lack because nobody has walked round her since her model was changed? */
+bool is_unwalked(const struct composing *composing, const struct missing *missing);
+
+/* Tells all that does not count for that in one problem, with the cards that wait for it. */
+void unwalked_tell(struct composing *composing);
+
 /* Tells every missing fact once, with the cards it holds and the YAML to paste. */
 void missing_tell(struct composing *composing);
 
@@ -88,12 +115,10 @@ const enum item_key *missing_items(const struct composing *composing, size_t *co
 
 /* The gear that a step's words ask for. */
 struct step_gear {
-    const struct item_values *uses, *also;
+    const struct item_uses *uses, *also;
     const struct condition *when;        /* of the case that was taken, or NULL */
     const struct condition *undecided;   /* what kept a case from being taken, or NULL */
     enum reach within;
-    enum gear_state state;               /* how the step leaves it */
-    enum shown shows;                    /* what is printed as its handling */
 };
 
 /* The rows of that gear, equal neighbours joined into one; first what keeps `undecided`
@@ -103,30 +128,73 @@ bool rows_make(struct composing *composing, const struct step_gear *wants,
 
 /* handling.c */
 
-/* How the gear is worked to bring it into that state, from its `how` or from the field
- * that `shows` names; NULL when nothing of that is recorded, which is told where
- * only the contrary is. */
+/* "across = shut": how the gear is brought into that state, and the state; the state alone
+ * where that is not recorded, which is told. STATE_ANY: how it is used; NULL where nothing of
+ * that is recorded. */
 const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
-                                   enum shown shows, enum gear_state state);
+                                   enum end_state state);
+
+/* The same; NULL also where only the state could be said. */
+const struct phrase *gear_handling_known(struct composing *composing,
+                                         const struct equipment *gear, enum end_state state);
 
 /* "Chart table, port, over the table" of a place; the zone may be NULL, the spot too. */
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
                                   enum side side, const struct text_value *spot);
+
+/* Where one stands to work the gear, and what it is behind. */
+const struct phrase *worked_place(struct composing *composing, const struct equipment *gear);
+
+/* Where its handle is kept, and what must be so for a hand to work it; NULL: none is recorded. */
+const struct phrase *handle_phrase(const struct composing *composing,
+                                   const struct equipment *gear);
+const struct phrase *only_phrase(const struct composing *composing,
+                                 const struct equipment *gear);
 
 /* What is told of how long an extinguisher lasts: the seconds on its label, or its weight,
  * which stands for them where the label's are not recorded. */
 enum capacity_told { CAPACITY_SECONDS, CAPACITY_WEIGHT };
 
 /* "8 lifejackets", "Raft, 8 persons", or the name given in the record. */
-const struct phrase *gear_name(const struct composing *composing, const struct equipment *gear,
+const struct phrase *gear_name(struct composing *composing, const struct equipment *gear,
                                size_t pieces, enum capacity_told told);
 
 /* The same without its capacity, of that many pieces where it has no name of its own. */
 const struct phrase *gear_called(const struct composing *composing,
                                  const struct equipment *gear, size_t pieces);
 
+/* gear_told.c: what else is recorded of the gear that a crew can use: all of it, for the safety
+ * plan; and what stops or misleads a hand, for the rows of steps. NULL: nothing is. */
+const struct phrase *gear_told(const struct composing *composing, const struct equipment *gear);
+const struct phrase *gear_warned(const struct composing *composing, const struct equipment *gear);
+
+/* drafted.c: NULL on a final card; a draft that says one of these is marked */
+
+/* "NOT RECORDED" */
+const struct phrase *unrecorded(struct composing *composing);
+
+/* The phrase; where it is NULL, what a draft says. */
+const struct phrase *recorded_or_not(struct composing *composing, const struct phrase *recorded);
+
+/* "EPIRB NOT RECORDED", where the record does not tell whether there is one. */
+const struct phrase *item_unrecorded(struct composing *composing, enum item_key item);
+
+/* The words in a script for a call sign or MMSI that is not recorded. */
+const char *script_unrecorded(struct composing *composing);
+
+/* The place where one works the gear; in a draft with the side that it lacks. */
+const struct phrase *gear_place_phrase(struct composing *composing, const struct equipment *gear,
+                                       const struct text_value *spot);
+
+/* For gear whose handling that leads to the state must be recorded; and for a raft, how many it
+ * takes. */
+const struct phrase *handling_unrecorded(struct composing *composing,
+                                         const struct equipment *gear, enum end_state state);
+const struct phrase *persons_unrecorded(struct composing *composing,
+                                        const struct equipment *gear);
+
 /* seacock_table.c */
-void table_make(struct composing *composing, enum item_key item, enum gear_state state,
+void table_make(struct composing *composing, enum item_key item, enum end_state state,
                 struct card_step *step);
 
 /* steps.c */
@@ -188,7 +256,9 @@ struct script_request call_request(const struct boat *boat, enum script_form for
 
 /* safety_places.c */
 
-/* Where a piece of gear stands on the boat: a marker with its tag. */
+/* Where a piece of gear stands on the boat: a marker with its tag. The second: where one
+ * stands to work it. */
+struct marker worked_marker_of(const struct boat *boat, const struct equipment *gear);
 struct marker marker_of(const struct boat *boat, const struct equipment *gear);
 
 /* The boat's gear by places, from the bow aft. */

@@ -6,6 +6,7 @@
  * others by their numbers. */
 #include "compose_room.h"
 #include "number.h"
+#include "promise.h"
 
 const struct slot *slot_of(const struct composing *composing, const char *procedure_key)
 {
@@ -15,11 +16,23 @@ const struct slot *slot_of(const struct composing *composing, const char *proced
     return NULL;
 }
 
-/* What parts the two cards of a boat with two engine spaces. */
-static const struct phrase *space_phrase(const struct composing *composing, enum zone_key space)
+/* What parts the cards of a boat with several engine spaces. Letters are part of a card's number,
+ * in every language. */
+static const struct space_name {
+    enum zone_key space;
+    const char *key, *letter;
+    enum word word;
+} space_names[] = {{ZONE_engine_space, "main", "M", WORD_SPACE_MAIN},
+                   {ZONE_engine_space_port, "port", "P", WORD_SPACE_PORT},
+                   {ZONE_engine_space_starboard, "starboard", "S", WORD_SPACE_STARBOARD},
+                   {ZONE_generator_space, "generator", "G", WORD_SPACE_GENERATOR}};
+
+static const struct space_name *space_name_of(enum zone_key space)
 {
-    return word_alone(composing, zone_of(space)->side == SIDE_PORT ? WORD_SPACE_PORT
-                                                                   : WORD_SPACE_STARBOARD);
+    size_t i = 0;
+    while (space_names[i].space != space)
+        promise(++i < sizeof space_names / sizeof *space_names);
+    return &space_names[i];
 }
 
 /* The card's title, in capitals. */
@@ -30,27 +43,18 @@ static const struct phrase *title_phrase(const struct composing *composing,
     return phrase_upper(arena, phrase_text(arena, &procedure->title));
 }
 
-/* P and S are part of a card's number, in every language. */
-static const char *side_letter(enum side side)
-{
-    if (side == SIDE_PORT)
-        return "P";
-    return side == SIDE_STARBOARD ? "S" : "";
-}
-
-/* Adds the side to the key, title and number of a card that each engine space has one of:
+/* Adds the space to the key, title and number of a card that each engine space has one of:
  * engine_fire_port, "ENGINE FIRE, PORT", 3P. */
 static void slot_space_name(struct composing *composing, struct slot *slot)
 {
     const struct procedure *procedure = slot->procedure;
-    slot->key = text_format(composing->arena, "%s_%s", procedure->key.text,
-                            side_word(zone_of(slot->space)->side));
+    const struct space_name *name = space_name_of(slot->space);
+    slot->key = text_format(composing->arena, "%s_%s", procedure->key.text, name->key);
     slot->title = phrase_said(composing,
                               phrase_joined(composing->arena, WORD_JOIN_COMMA,
                                             title_phrase(composing, procedure),
-                                            space_phrase(composing, slot->space), NULL));
-    slot->number = text_format(composing->arena, "%s%s", slot->number,
-                               side_letter(zone_of(slot->space)->side));
+                                            word_alone(composing, name->word), NULL));
+    slot->number = text_format(composing->arena, "%s%s", slot->number, name->letter);
 }
 
 const char *named_card(struct arena *arena, const char *number, const char *title)

@@ -13,13 +13,14 @@ static bool space_is_burning(const struct composing *composing, enum zone_key zo
     return space == ZONE_NONE || zone == space;
 }
 
-/* `engine_space` in a procedure means the space that the card is about. */
+/* `engine_space` in a procedure means the space that the card is about, even where another one
+ * bears that very name. */
 static bool zone_counts(const struct composing *composing, enum zone_key key,
                         const enum zone_key *zones, size_t count)
 {
     for (size_t i = 0; key != ZONE_NONE && i < count; i++)
-        if (key == zones[i] ||
-            (zone_within(zone_of(key), zones[i]) && space_is_burning(composing, key)))
+        if (zone_within(zone_of(key), zones[i]) &&
+            ((key == zones[i] && key != ZONE_engine_space) || space_is_burning(composing, key)))
             return true;
     return false;
 }
@@ -27,14 +28,14 @@ static bool zone_counts(const struct composing *composing, enum zone_key key,
 enum truth gear_inside(const struct composing *composing, const struct equipment *gear,
                        const enum zone_key *zones, size_t count)
 {
-    if (zone_counts(composing, gear->zone.value, zones, count))
+    const struct zone *worked = worked_zone(gear);
+    struct zone_value way;
+    if (worked != NULL && zone_counts(composing, worked->id, zones, count))
         return TRUTH_YES;
-    if (!gear->inside.given)
-        return TRUTH_UNKNOWN;
-    for (size_t i = 0; i < gear->inside.count; i++)
-        if (zone_counts(composing, gear->inside.items[i].value, zones, count))
+    for (size_t i = 0; way_zone(gear, i, &way); i++)
+        if (zone_counts(composing, way.value, zones, count))
             return TRUTH_YES;
-    return TRUTH_NO;
+    return gear->inside.given ? TRUTH_NO : TRUTH_UNKNOWN;
 }
 
 bool gear_cuts(const struct equipment *gear, enum item_key other)
@@ -229,24 +230,6 @@ static enum truth negated(enum truth truth)
     return truth == TRUTH_YES ? TRUTH_NO : TRUTH_YES;
 }
 
-static bool boat_is(const struct boat *boat, enum trait trait)
-{
-    switch (trait) {
-    case TRAIT_MONOHULL:
-        return !boat->catamaran;
-    case TRAIT_CATAMARAN:
-        return boat->catamaran;
-    case TRAIT_GAS:
-        return boat->facts.gas.value != COOKING_GAS_ABSENT;
-    case TRAIT_DSC:
-        return boat_can_alert(boat);
-    case TRAIT_NONE:
-    case TRAIT_COUNT:
-        break;
-    }
-    promise_unreached();
-}
-
 /* Known to hold? Nothing is asked for: the next case is that of the dangerous answer. */
 static enum truth judge_surely(struct composing *composing, const struct condition *condition)
 {
@@ -275,7 +258,8 @@ static enum truth judge(struct composing *composing, const struct condition *con
     case CONDITION_SURELY:
         return judge_surely(composing, condition);
     case CONDITION_BOAT:
-        return boat_is(composing->in->boat, condition->trait) ? TRUTH_YES : TRUTH_NO;
+        return boat_is(composing->in->boat, condition->trait, composing->slot->space) ? TRUTH_YES
+                                                                                    : TRUTH_NO;
     case CONDITION_ALL:
         return judge_all(composing, condition, noting);
     case CONDITION_ANY:

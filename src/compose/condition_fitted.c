@@ -89,10 +89,12 @@ static enum truth fitted_by_engine(struct composing *composing, enum item_key it
 /* Does the record say anything of the item for this or that engine? */
 static bool is_mentioned(const struct boat *boat, enum item_key item)
 {
+    const struct absence *unsurveyed = boat_unsurveyed(boat, item, ZONE_NONE);
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (boat_fitted_for(boat, item, boat->engine_spaces[i]) != ANSWER_NOT_RECORDED)
             return true;
-    return boat_fitted(boat, item) != ANSWER_NOT_RECORDED;
+    return (unsurveyed != NULL && !unsurveyed->whole) ||
+           boat_fitted(boat, item) != ANSWER_NOT_RECORDED;
 }
 
 /* Fitted on the boat; where it is asked of one engine, or is a kind that each engine has,

@@ -2,6 +2,8 @@
  * distress and the boat's name spelled (room: compose). */
 #include "compose_room.h"
 
+#include "promise.h"
+
 static struct section_facts *section_add(struct composing *composing, struct sheet *sheet,
                                          enum block_key key, enum word title)
 {
@@ -14,8 +16,11 @@ static struct section_facts *section_add(struct composing *composing, struct she
 
 static const struct script *script_of(struct composing *composing, enum script_form form)
 {
-    const struct script *script = call_script(composing->in, form, NULL, composing->arena,
-                                              composing->problems);
+    const struct boat *boat = composing->in->boat;
+    struct script_request request = call_request(boat, form, NULL);
+    request.unrecorded = script_unrecorded(composing);
+    const struct script *script = script_make(&request, boat, composing->in->base,
+                                              composing->arena, composing->problems);
     if (script == NULL)
         composing->held = true;
     return script;
@@ -118,35 +123,117 @@ static struct section_facts *script_section(struct composing *composing, struct 
     return section;
 }
 
-/* How this set is told the nature. */
-static const struct phrase *nature_steps(struct composing *composing)
+/* Keys to press, in a sentence of that word; NULL where none is recorded. */
+static const struct phrase *steps_phrase(struct composing *composing, enum word word,
+                                         const struct list_value *steps)
 {
-    const struct list_value *steps = &composing->in->boat->radio.nature_steps;
     const struct phrase **phrases = arena_array(composing->arena, steps->count, sizeof *phrases);
     for (size_t i = 0; i < steps->count; i++)
         phrases[i] = phrase_text(composing->arena, &steps->items[i]);
-    return phrase_word(composing->arena, WORD_NATURE_STEPS, "steps",
-                       phrase_list(composing->arena, WORD_JOIN_COMMA, phrases, steps->count),
-                       NULL);
+    const struct phrase *told = phrase_list(composing->arena, WORD_JOIN_COMMA, phrases,
+                                            steps->count);
+    if (told == NULL && word == WORD_NATURE_STEPS)
+        told = unrecorded(composing);
+    return told == NULL ? NULL : phrase_word(composing->arena, word, "steps", told, NULL);
+}
+
+/* ---- hints: what else is recorded about calling ---- */
+
+/* One more that a section has; a phrase of NULL says nothing. */
+static void hint_add(struct composing *composing, struct section_facts *section,
+                     const struct phrase *phrase, struct card_hint hint)
+{
+    enum { HINTS_MOST = 4 };
+    struct card_hint *hints = arena_array(composing->arena, HINTS_MOST, sizeof *hints);
+    if (phrase == NULL)
+        return;
+    promise(section->hint_count < HINTS_MOST);
+    for (size_t i = 0; i < section->hint_count; i++)
+        hints[i] = section->hints[i];
+    hint.text = phrase_said(composing, phrase);
+    hints[section->hint_count++] = hint;
+    section->hints = hints;
+}
+
+/* A text of the record, filled into a word; NULL: it is not recorded. */
+static const struct phrase *hint_phrase(struct composing *composing, enum word word,
+                                        const char *name, const struct text_value *text)
+{
+    const struct phrase *told = phrase_text(composing->arena, text);
+    return told == NULL ? NULL : phrase_word(composing->arena, word, name, told, NULL);
+}
+
+/* How the set is told the position; of one that does not know it, that. */
+static void position_hint(struct composing *composing, struct section_facts *section)
+{
+    const struct radio_facts *radio = &composing->in->boat->radio;
+    const struct phrase *steps = steps_phrase(composing, WORD_POSITION_STEPS,
+                                              &radio->manual_position_steps);
+    if (radio->gnss.answer == ANSWER_NO)
+        hint_add(composing, section, word_alone(composing, WORD_POSITION_UNSENT),
+                 (struct card_hint){.id = "radio gnss", .yields = YIELDS_POSITION_UNSENT,
+                                    .origin = radio->gnss.place});
+    hint_add(composing, section, steps,
+             (struct card_hint){.id = "radio manual_position_steps",
+                                .yields = YIELDS_POSITION_KEYS,
+                                .origin = radio->manual_position_steps.place});
+}
+
+/* What belongs to the fixed set and lies elsewhere. */
+static void set_hints(struct composing *composing, struct section_facts *section)
+{
+    const struct radio_facts *radio = &composing->in->boat->radio;
+    hint_add(composing, section,
+             hint_phrase(composing, WORD_SECOND_STATION, "place", &radio->second_station),
+             (struct card_hint){.id = "radio second_station", .yields = YIELDS_SECOND_STATION,
+                                .origin = radio->second_station.place});
+    hint_add(composing, section,
+             hint_phrase(composing, WORD_SPARE_AERIAL, "place", &radio->emergency_aerial),
+             (struct card_hint){.id = "radio emergency_aerial", .yields = YIELDS_SPARE_AERIAL,
+                                .origin = radio->emergency_aerial.place});
+}
+
+static void urgency_hint(struct composing *composing, struct section_facts *section)
+{
+    const struct list_value *steps = &composing->in->boat->radio.urgency_steps;
+    if (dsc_ready(composing->in->boat))
+        hint_add(composing, section, steps_phrase(composing, WORD_URGENCY_STEPS, steps),
+                 (struct card_hint){.id = "radio urgency_steps", .yields = YIELDS_URGENCY_KEYS,
+                                    .origin = steps->place});
+}
+
+static void centre_hint(struct composing *composing, struct section_facts *section)
+{
+    const struct text_value *call = &composing->in->base->centre_call;
+    hint_add(composing, section, hint_phrase(composing, WORD_CENTRE_CALL, "call", call),
+             (struct card_hint){.id = "rescue_centre call", .yields = YIELDS_CENTRE_CALL,
+                                .origin = call->place});
 }
 
 /* The natures, as sets list them, each with the words to say. How this set is
  * told the nature stands above them. */
 static void nature_section(struct composing *composing, struct sheet *sheet)
 {
-    const struct list_value *steps = &composing->in->boat->radio.nature_steps;
     struct section_facts *section = section_add(composing, sheet, BLOCK_NATURE,
                                                WORD_DISTRESS_NATURE);
     struct card_text *lines = arena_array(composing->arena, NATURE_COUNT, sizeof *lines);
+    const char **lead = arena_array(composing->arena, NATURE_COUNT, sizeof *lead);
     section->lines = lines;
-    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++)
+    section->lead = lead;
+    for (enum nature_key key = NATURE_NONE + 1; key < NATURE_COUNT; key++) {
+        lead[section->line_count] = phrase_said(composing,
+                                                word_alone(composing, nature_of(key)->brief));
         lines[section->line_count++] = (struct card_text){
-            .text = text_format(composing->arena, "%s\t%s",
-                                words_get(composing->in->words, nature_of(key)->brief),
-                                nature_of(key)->phrase),
-            .origin = composing->in->boat->radio_place};
-    if (steps->count > 0 && dsc_ready(composing->in->boat))
-        section->note = phrase_said(composing, nature_steps(composing));
+            .text = nature_of(key)->phrase, .origin = composing->in->boat->radio_place};
+    }
+    if (dsc_ready(composing->in->boat))
+        section->note = phrase_said(composing,
+                                    steps_phrase(composing, WORD_NATURE_STEPS,
+                                                 &composing->in->boat->radio.nature_steps));
+    if (dsc_ready(composing->in->boat))
+        position_hint(composing, section);
+    if (boat_fitted(composing->in->boat, ITEM_vhf_dsc) == ANSWER_YES)
+        set_hints(composing, section);
 }
 
 static void spell_section(struct composing *composing, struct sheet *sheet)
@@ -170,8 +257,12 @@ static void spell_section(struct composing *composing, struct sheet *sheet)
  * cancel. */
 static void scripts_add(struct composing *composing, struct sheet *sheet)
 {
-    script_section(composing, sheet, BLOCK_PAN_PAN, WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
-    script_section(composing, sheet, BLOCK_RELAY, WORD_DISTRESS_RELAY, SCRIPT_RELAY);
+    struct section_facts *urgency = script_section(composing, sheet, BLOCK_PAN_PAN,
+                                                   WORD_DISTRESS_PAN_PAN, SCRIPT_PAN_PAN);
+    urgency_hint(composing, urgency);
+    struct section_facts *relay = script_section(composing, sheet, BLOCK_RELAY,
+                                                 WORD_DISTRESS_RELAY, SCRIPT_RELAY);
+    centre_hint(composing, relay);
     script_section(composing, sheet, BLOCK_DOWNGRADE, WORD_DISTRESS_DOWNGRADE, SCRIPT_DOWNGRADE);
     if (!boat_can_alert(composing->in->boat))
         return;

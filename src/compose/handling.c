@@ -1,46 +1,47 @@
 /* handling.c - how a piece of gear is worked, as far as it serves the step (room: compose).
- * What of it names the contrary of what is wanted is left out by the words of the language. */
+ * Never prints the handling that leads to another state than the one that is wanted. */
 #include "compose_room.h"
 
-static void contrary_tell(struct composing *composing, const struct equipment *gear,
-                          enum gear_state state)
+#include "item_states.h"
+#include "reading.h"
+#include "text.h"
+
+/* Where nothing at all is recorded of how gear is worked, a check tells that. */
+static void untold_tell(struct composing *composing, const struct equipment *gear,
+                        enum end_state state)
 {
-    problem_add(composing->problems, SEVERITY_DEFICIENCY, gear->how.place,
-                "write both ways of it, such as: up = on, down = off",
-                "how of %s does not tell how it is %s: %s prints no handling for it",
-                gear->tag.text == NULL ? gear->kind->key : gear->tag.text,
-                state == STATE_ON ? "turned on or opened" : "turned off or shut",
-                composing->slot->name);
+    const char *word = end_state_words[state - 1];
+    bool by_choice = gear->how.by_choice != NULL;
+    if (item_state_field(gear->item.value, state) != GEAR_how ||
+        (!by_choice && item_field(gear->item.value, GEAR_how) == BELONGS_MUST))
+        return;
+    problem_add(composing->problems, SEVERITY_NOTE, place_or(gear->how.place, gear->place),
+                text_format(composing->arena,
+                            "work it as in an emergency, then add to its how, such as how: "
+                            "{%s: ...}", word),
+                "how of %s does not tell how it comes to be %s: cards print the state alone",
+                gear->tag.text == NULL ? gear->kind->key : gear->tag.text, word);
 }
 
-/* The field that a step asks for by name. */
-static const struct text_value *shown_field(const struct equipment *gear, enum shown shows)
+const struct phrase *gear_handling_known(struct composing *composing,
+                                         const struct equipment *gear, enum end_state state)
 {
-    switch (shows) {
-    case SHOWN_PAINTER:
-        return &gear->painter;
-    case SHOWN_RELEASE:
-        return &gear->release;
-    case SHOWN_HANDLE:
-        return &gear->handle;
-    case SHOWN_BY_STATE:
-    case SHOWN_HOW:
-    case SHOWN_COUNT:
-        break;
-    }
-    return &gear->how;
+    const struct phrase *how = phrase_text(composing->arena, gear_handling_of(gear, state));
+    if (how == NULL && state != STATE_ANY)
+        untold_tell(composing, gear, state);
+    if (how == NULL || state == STATE_ANY)
+        return how;
+    return phrase_word(composing->arena, WORD_HANDLED_STATE, "how", how, "state",
+                       phrase_state(composing->arena, state), NULL);
 }
 
 const struct phrase *gear_handling(struct composing *composing, const struct equipment *gear,
-                                   enum shown shows, enum gear_state state)
+                                   enum end_state state)
 {
-    const struct text_value *how = shown_field(gear, shows);
-    if (how->text == NULL || shows != SHOWN_BY_STATE || state == STATE_ANY)
-        return phrase_text(composing->arena, how);
-    struct handling_wanted wanted = {&composing->in->languages, composing->in->words,
-                                     state == STATE_ON ? HANDLED_ON : HANDLED_OFF};
-    struct text_value towards = words_handling_by_language(&wanted, how, composing->arena);
-    if (towards.text == NULL)
-        contrary_tell(composing, gear, state);
-    return phrase_text(composing->arena, &towards);
+    const struct phrase *how = gear_handling_known(composing, gear, state);
+    if (how != NULL || state == STATE_ANY)
+        return how;
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                         phrase_state(composing->arena, state),
+                         handling_unrecorded(composing, gear, state), NULL);
 }

@@ -2,7 +2,8 @@
 #include "compose_room.h"
 
 /* Across the boat, in thousandths of half the beam, positive to starboard.
- * Hulls of a catamaran lie well out; what is on the bridge deck nearer in. */
+ * Hulls of a catamaran and floats of a trimaran lie well out; what is on the bridge deck
+ * nearer in. */
 static int32_t offset_of(const struct boat *boat, const struct zone *zone, enum side side)
 {
     int32_t out = 0;
@@ -12,6 +13,8 @@ static int32_t offset_of(const struct boat *boat, const struct zone *zone, enum 
         out = 1;
     if (boat->catamaran)
         return out * (zone->in_hulls ? 740 : 330);
+    if (zone->multihull_only && zone->side != SIDE_NONE)
+        return out * 890;
     return out * 560;
 }
 
@@ -56,6 +59,18 @@ struct marker marker_of(const struct boat *boat, const struct equipment *gear)
     return marker;
 }
 
+struct marker worked_marker_of(const struct boat *boat, const struct equipment *gear)
+{
+    struct equipment worked = *gear;
+    if (gear->from.place_zone != NULL) {
+        worked.place_zone = worked_zone(gear);
+        worked.place_side = worked_side(gear);
+        worked.at.given = false;
+        worked.below.answer = ANSWER_NOT_RECORDED;
+    }
+    return marker_of(boat, &worked);
+}
+
 void marker_add(struct composing *composing, const struct equipment *gear)
 {
     const char *tag = TEXT_OR_EMPTY(gear->tag);
@@ -64,5 +79,6 @@ void marker_add(struct composing *composing, const struct equipment *gear)
     gear_dates_add(&composing->dates, gear, composing->in->base);
     composing->markers = arena_grow(composing->arena, composing->markers, composing->marker_count,
                                     &composing->marker_room, sizeof *composing->markers);
-    composing->markers[composing->marker_count++] = marker_of(composing->in->boat, gear);
+    composing->markers[composing->marker_count++] =
+        worked_marker_of(composing->in->boat, gear);
 }

@@ -207,6 +207,13 @@ static void helpful_tell(struct composing *composing, const struct missing *miss
                 cards_joined(composing, missing), missing->card_count == 1 ? "es" : "");
 }
 
+/* Not looked for on the boat yet, or not since her model was changed. */
+static bool is_told_with_others(const struct composing *composing, size_t index)
+{
+    return is_unsurveyed(composing, &composing->missing[index]) ||
+           is_unwalked(composing, &composing->missing[index]);
+}
+
 /* What holds cards first: the tags that are proposed then go to what is needed most. */
 void missing_tell(struct composing *composing)
 {
@@ -215,22 +222,26 @@ void missing_tell(struct composing *composing)
     if (composing->missing_count > 0)
         composing->asked = asked_items(procedures->rows, procedures->count, hull,
                                        composing->arena);
+    unsurveyed_tell(composing);
+    unwalked_tell(composing);
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (!composing->missing[i].helps)
+        if (!composing->missing[i].helps && !is_told_with_others(composing, i))
             tell_one(composing, &composing->missing[i]);
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (composing->missing[i].helps &&
+        if (composing->missing[i].helps && !is_told_with_others(composing, i) &&
             !holds_elsewhere(composing, composing->missing[i].item))
             helpful_tell(composing, &composing->missing[i]);
 }
 
+/* For which tags are proposed: not for what nobody has looked for yet. */
 const enum item_key *missing_items(const struct composing *composing, size_t *count)
 {
     enum item_key *items =
         arena_array(composing->arena, composing->missing_count, sizeof *items);
     *count = 0;
     for (size_t i = 0; i < composing->missing_count; i++)
-        if (composing->missing[i].fact == GEAR_FIELD_NONE)
+        if (composing->missing[i].fact == GEAR_FIELD_NONE &&
+            !is_told_with_others(composing, i))
             items[(*count)++] = composing->missing[i].item;
     return items;
 }

@@ -12,17 +12,33 @@ static bool is_locker(const struct zone *zone)
     return zone != NULL && zone->locker;
 }
 
-/* The farthest of its place and of the spaces that one must open or enter on the way. */
+/* A piece that is said to be below is reached there, unless it is worked from elsewhere. */
+static bool worked_below(const struct equipment *gear)
+{
+    return is_below(worked_zone(gear)) ||
+           (gear->below.answer == ANSWER_YES && gear->from.place_zone == NULL);
+}
+
+/* Does one go below for its handle? That a hand gets the piece from the cockpit says nothing of
+ * a handle farther in than the door. */
+static bool handle_below(const struct equipment *gear)
+{
+    const struct zone *zone = gear->handle.place_zone;
+    return is_below(zone) && !zone->at_door && !zone_within(zone, ZONE_companionway);
+}
+
+/* The farthest of the place one works it from, of the spaces that one must open, enter or
+ * pass on the way, and of its handle. */
 enum reach gear_reach(const struct equipment *gear)
 {
-    bool below = gear->below.answer == ANSWER_YES || is_below(gear->place_zone);
-    bool locker = is_locker(gear->place_zone);
-    for (size_t i = 0; i < gear->inside.count; i++) {
-        const struct zone *zone = zone_of(gear->inside.items[i].value);
-        below = below || is_below(zone);
-        locker = locker || is_locker(zone);
+    bool below = worked_below(gear), locker = is_locker(worked_zone(gear));
+    struct zone_value way;
+    for (size_t i = 0; way_zone(gear, i, &way); i++) {
+        bool passed = i >= gear->inside.count && i < gear->inside.count + gear->past.count;
+        below = below || is_below(zone_of(way.value));
+        locker = locker || (!passed && is_locker(zone_of(way.value)));
     }
-    if (gear->from_cockpit.answer == ANSWER_NO)
+    if (gear->from_cockpit.answer == ANSWER_NO || handle_below(gear))
         return REACH_BELOW;
     if (below)
         return gear->from_cockpit.answer == ANSWER_YES ? REACH_COMPANIONWAY : REACH_BELOW;

@@ -2,6 +2,7 @@
 #include "compose_room.h"
 
 #include "figure.h"
+#include "item_states.h"
 
 const struct phrase *place_phrase(const struct composing *composing, const struct zone *zone,
                                   enum side side, const struct text_value *spot)
@@ -24,32 +25,98 @@ static bool gear_is_inside_here(const struct composing *composing, const struct 
 
 /* What is said of a control beside its place; inside the burning space that it is left. */
 static const struct phrase *row_handling(struct composing *composing,
-                                         const struct step_gear *wants,
-                                         const struct equipment *gear)
+                                         const struct equipment *gear,
+                                         enum end_state state)
 {
-    const struct phrase *how = gear_handling(composing, gear, wants->shows, wants->state);
     if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
         return word_alone(composing, WORD_INSIDE_LEAVE);
-    if (how == NULL && gear->vents_to.text != NULL)
-        return phrase_word(composing->arena, WORD_VENTS_TO, "place",
-                           phrase_text(composing->arena, &gear->vents_to), NULL);
-    return how;
+    const struct phrase *how = gear_handling(composing, gear, state);
+    return how != NULL ? how : handling_unrecorded(composing, gear, state);
+}
+
+static const struct phrase *behind_phrase(const struct composing *composing,
+                                          const struct equipment *gear)
+{
+    const struct phrase *behind = phrase_text(composing->arena, &gear->behind);
+    return behind == NULL ? NULL
+                          : phrase_word(composing->arena, WORD_BEHIND, "what", behind, NULL);
+}
+
+const struct phrase *worked_place(struct composing *composing, const struct equipment *gear)
+{
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                         gear_place_phrase(composing, gear, worked_spot(gear)),
+                         behind_phrase(composing, gear), NULL);
+}
+
+const struct phrase *handle_phrase(const struct composing *composing,
+                                   const struct equipment *gear)
+{
+    const struct gear_spot *handle = &gear->handle;
+    return !handle->section.given
+               ? NULL
+               : phrase_word(composing->arena, WORD_HANDLE_AT, "place",
+                             place_phrase(composing, handle->place_zone, handle->place_side,
+                                          &handle->spot), NULL);
+}
+
+/* The handle is fetched for those states alone that somebody brings about by it. */
+static const struct phrase *handle_fetched(const struct composing *composing,
+                                           const struct equipment *gear, enum end_state state)
+{
+    bool worked = state == STATE_ANY ||
+                  item_state_field(gear->item.value, state) != GEAR_FIELD_NONE;
+    return worked ? handle_phrase(composing, gear) : NULL;
+}
+
+const struct phrase *only_phrase(const struct composing *composing,
+                                 const struct equipment *gear)
+{
+    static const enum word words_of[] = {
+        [ONLY_ENGINE_RUNNING] = WORD_ENGINE_RUNNING, [ONLY_ENGINE_STOPPED] = WORD_ENGINE_STOPPED,
+        [ONLY_PLATFORM_UP] = WORD_PLATFORM_UP, [ONLY_PLATFORM_DOWN] = WORD_PLATFORM_DOWN};
+    const struct phrase *conditions = NULL;
+    for (size_t i = 0; i < gear->only_when.count; i++)
+        conditions = phrase_joined(composing->arena, WORD_JOIN_COMMA, conditions,
+                                   word_alone(composing, words_of[gear->only_when.items[i].value]),
+                                   NULL);
+    return conditions == NULL ? NULL
+                              : phrase_word(composing->arena, WORD_ONLY_WHEN, "conditions",
+                                            conditions, NULL);
+}
+
+/* What must be so for a hand to work it, and what stops one. */
+static const struct phrase *conditions_phrase(const struct composing *composing,
+                                              const struct equipment *gear)
+{
+    return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, only_phrase(composing, gear),
+                         gear_warned(composing, gear), NULL);
+}
+
+/* How it is worked, its handle, and what must be so for that. */
+static const struct phrase *working_phrase(struct composing *composing,
+                                           const struct equipment *gear, enum end_state state)
+{
+    const struct phrase *how = row_handling(composing, gear, state);
+    if (gear_is_inside_here(composing, gear) && gear->kind->class == ITEM_CONTROL)
+        return how;
+    return phrase_joined(composing->arena, WORD_JOIN_SEMICOLON, how,
+                         handle_fetched(composing, gear, state),
+                         conditions_phrase(composing, gear));
 }
 
 static const struct phrase *where_phrase(struct composing *composing,
-                                         const struct step_gear *wants,
-                                         const struct equipment *gear)
+                                         const struct equipment *gear, enum end_state state)
 {
-    const struct phrase *place = place_phrase(composing, gear->place_zone, gear->place_side,
-                                              &gear->spot);
-    const struct phrase *how = row_handling(composing, wants, gear);
+    const struct phrase *place = worked_place(composing, gear);
+    const struct phrase *how = working_phrase(composing, gear, state);
     return how == NULL ? place
                        : phrase_word(composing->arena, WORD_PLACE_HANDLED, "place", place, "how",
                                      how, NULL);
 }
 
 /* Of an extinguisher how long it lasts, for whoever uses it, or its weight. */
-static const struct phrase *capacity_phrase(const struct composing *composing,
+static const struct phrase *capacity_phrase(struct composing *composing,
                                             const struct equipment *gear,
                                             enum capacity_told told)
 {
@@ -63,7 +130,7 @@ static const struct phrase *capacity_phrase(const struct composing *composing,
     if (extinguisher && gear->kg.given)
         return phrase_word(arena, WORD_KILOGRAMS, "count",
                            phrase_verbatim(arena, gear->kg.text), NULL);
-    return NULL;
+    return persons_unrecorded(composing, gear);
 }
 
 const struct phrase *gear_called(const struct composing *composing,
@@ -78,7 +145,7 @@ const struct phrase *gear_called(const struct composing *composing,
                       : phrase_item(arena, gear->item.value);
 }
 
-const struct phrase *gear_name(const struct composing *composing, const struct equipment *gear,
+const struct phrase *gear_name(struct composing *composing, const struct equipment *gear,
                                size_t pieces, enum capacity_told told)
 {
     const struct phrase *name = gear_called(composing, gear, pieces);
@@ -90,6 +157,7 @@ const struct phrase *gear_name(const struct composing *composing, const struct e
 struct row_list {
     struct composing *composing;
     const struct step_gear *wants;
+    enum end_state state;             /* what the step wants of the item whose rows are made */
     struct card_row *rows;
     const struct equipment **first;   /* by row: the gear that began it */
     size_t count, row_room, first_room;
@@ -106,12 +174,12 @@ static bool same_row(const struct row_list *list, const struct equipment *a,
            text_equal(a->name.text, b->name.text) && a->kg.milli == b->kg.milli &&
            a->persons.milli == b->persons.milli &&
            a->discharge_s.milli == b->discharge_s.milli &&
-           phrase_equal(where_phrase(composing, list->wants, a),
-                        where_phrase(composing, list->wants, b));
+           phrase_equal(where_phrase(composing, a, list->state),
+                        where_phrase(composing, b, list->state));
 }
 
 /* Where the page has no room, an extinguisher has its weight instead of its seconds. */
-static void row_name(const struct composing *composing, const struct equipment *gear,
+static void row_name(struct composing *composing, const struct equipment *gear,
                      struct card_row *row)
 {
     row->name = phrase_said(composing,
@@ -135,7 +203,7 @@ static void row_begin(struct row_list *list, const struct equipment *gear)
     list->first[list->count] = gear;
     list->rows[list->count] = (struct card_row){
         .kind = gear->kind, .tags = tags, .tag_count = 1,
-        .where = phrase_said(composing, where_phrase(composing, list->wants, gear)),
+        .where = phrase_said(composing, where_phrase(composing, gear, list->state)),
         .origin = gear->place};
     row_name(composing, gear, &list->rows[list->count++]);
 }
@@ -153,8 +221,21 @@ static void row_join(struct row_list *list, const struct equipment *gear)
     row_name(composing, list->first[list->count - 1], row);
 }
 
+/* Once the engine is stopped nobody starts it again for a control that runs with it alone. */
+static void stopped_tell(struct composing *composing, const struct equipment *gear)
+{
+    for (size_t i = 0; composing->engine_stopped && i < gear->only_when.count; i++)
+        if (gear->only_when.items[i].value == ONLY_ENGINE_RUNNING)
+            problem_add(composing->problems, SEVERITY_NOTE, gear->only_when.items[i].place,
+                        "have it made to work without the engine, or find what else does it",
+                        "%s works only with the engine running: %s stops that before",
+                        gear->tag.text == NULL ? gear->kind->key : gear->tag.text,
+                        composing->slot->name);
+}
+
 static void gear_add(struct row_list *list, const struct equipment *gear)
 {
+    stopped_tell(list->composing, gear);
     const struct equipment *before = list->count == 0 ? NULL : list->first[list->count - 1];
     if (before != NULL && list->rows[list->count - 1].tag_count < 3 &&
         same_row(list, before, gear))
@@ -183,7 +264,7 @@ static void not_recorded_add(struct row_list *list, enum item_key item, struct p
 }
 
 /* The step cannot do without the item, and this boat has none that will do. */
-static void piece_lacking(struct composing *composing, const struct item_value *item)
+static void piece_lacking(struct composing *composing, const struct item_use *item)
 {
     composing->held = true;
     problem_add(composing->problems, SEVERITY_HELD, item->place, "give the step a case without it",
@@ -213,12 +294,13 @@ static bool goes_without(struct composing *composing, enum item_key item)
  * not fitted must have its own case when the step cannot do without it. */
 enum need { NEEDED, HELPS };
 
-static void item_rows_add(struct row_list *list, const struct item_value *item, enum need need)
+static void item_rows_add(struct row_list *list, const struct item_use *item, enum need need)
 {
     struct composing *composing = list->composing;
     struct condition fitted = {.kind = CONDITION_FITTED, .item = item->value, .place = item->place};
     enum truth truth = condition_judge(composing, &fitted);
     size_t before = list->count, index = 0;
+    list->state = item->state;
     if (truth == TRUTH_UNKNOWN)
         not_recorded_add(list, item->value, item->place);
     if (truth == TRUTH_NO && need == NEEDED)
@@ -256,12 +338,15 @@ bool rows_make(struct composing *composing, const struct step_gear *wants, struc
     for (size_t i = 0; i < wants->uses->count; i++)
         item_rows_add(&list, &wants->uses->items[i], NEEDED);
     for (size_t i = 0; i < wants->also->count; i++) {
-        const struct item_value *item = &wants->also->items[i];
+        const struct item_use *item = &wants->also->items[i];
         if (goes_without(composing, item->value))
             missing_help_note(composing, item->value);
         else
             item_rows_add(&list, item, HELPS);
     }
+    for (size_t i = 0; i < list.count; i++)
+        composing->engine_stopped = composing->engine_stopped ||
+                                    list.rows[i].kind->item == ITEM_engine_stop;
     step->rows = list.rows;
     step->row_count = list.count;
     return list.below;

@@ -124,13 +124,37 @@ static const struct phrase *engine_told(const struct composing *composing,
                                                           : WORD_ENGINE_STARBOARD);
 }
 
-/* The spot, and the engine it is for. */
+static const struct phrase *spot_told(const struct composing *composing,
+                                      const struct equipment *gear)
+{
+    const struct phrase *behind = phrase_text(composing->arena, &gear->behind);
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
+                         phrase_text(composing->arena, &gear->spot),
+                         behind == NULL ? NULL
+                                        : phrase_word(composing->arena, WORD_BEHIND, "what",
+                                                      behind, NULL), NULL);
+}
+
+/* Where one works it from; NULL: at its own place. */
+static const struct phrase *worked_told(const struct composing *composing,
+                                        const struct equipment *gear)
+{
+    if (gear->from.place_zone == NULL)
+        return NULL;
+    return phrase_word(composing->arena, WORD_WORKED_FROM, "place",
+                       place_phrase(composing, worked_zone(gear), worked_side(gear),
+                                    worked_spot(gear)), NULL);
+}
+
+/* The spot, the engine it is for, where it is worked from and with what, and what else a crew
+ * can use. */
 static const struct phrase *gear_detail(const struct composing *composing,
                                         const struct equipment *gear)
 {
-    return phrase_joined(composing->arena, WORD_JOIN_COMMA,
-                         phrase_text(composing->arena, &gear->spot),
-                         engine_told(composing, gear), NULL);
+    const struct phrase *parts[] = {
+        spot_told(composing, gear), engine_told(composing, gear), worked_told(composing, gear),
+        handle_phrase(composing, gear), only_phrase(composing, gear), gear_told(composing, gear)};
+    return phrase_list(composing->arena, WORD_JOIN_COMMA, parts, sizeof parts / sizeof *parts);
 }
 
 /* Tags that follow each other stand as one chip from three on: "C11–C14". The
@@ -171,27 +195,34 @@ static void chips_make(struct composing *composing, const struct equipment *cons
     row->chips = chips;
 }
 
-static bool purpose_told(const struct equipment *const *pieces, size_t before,
-                         const struct equipment *gear)
+/* That a seacock has no valve, and what else is told of it; NULL: nothing is. */
+static const struct phrase *seacock_told(struct composing *composing,
+                                         const struct equipment *gear)
 {
-    for (size_t i = 0; i < before; i++)
-        if (text_equal(pieces[i]->name.text, gear->name.text) &&
-            pieces[i]->valve.answer == gear->valve.answer)
-            return true;
-    return false;
+    const struct phrase *none = gear->valve.answer == ANSWER_NO
+                                    ? word_alone(composing, WORD_VALVE_NONE) : NULL;
+    return phrase_joined(composing->arena, WORD_JOIN_COMMA, none, handle_phrase(composing, gear),
+                         gear_told(composing, gear));
 }
 
-/* What a seacock is for, and that it has no valve; NULL: neither is to be told. */
+/* What a seacock is for, and what is told of it; NULL: neither is to be told. */
 static const struct phrase *purpose(struct composing *composing, const struct equipment *gear)
 {
     struct arena *arena = composing->arena;
     const struct phrase *name = phrase_text(arena, &gear->name);
-    if (gear->valve.answer != ANSWER_NO)
-        return name;
-    const struct phrase *none = word_alone(composing, WORD_VALVE_NONE);
-    return name == NULL ? none
-                        : phrase_word(arena, WORD_OPENING_HANDLED, "opening", name, "how", none,
-                                      NULL);
+    const struct phrase *told = seacock_told(composing, gear);
+    if (name == NULL || told == NULL)
+        return name == NULL ? told : name;
+    return phrase_word(arena, WORD_OPENING_HANDLED, "opening", name, "how", told, NULL);
+}
+
+static bool purpose_told(struct composing *composing, const struct equipment *const *pieces,
+                         size_t before, const struct equipment *gear)
+{
+    for (size_t i = 0; i < before; i++)
+        if (phrase_equal(purpose(composing, pieces[i]), purpose(composing, gear)))
+            return true;
+    return false;
 }
 
 static void seacocks_name(struct composing *composing, const struct equipment *const *pieces,
@@ -201,7 +232,7 @@ static void seacocks_name(struct composing *composing, const struct equipment *c
     enum item_key item = pieces[0]->kind->item;
     const struct phrase **purposes = arena_array(arena, count, sizeof *purposes);
     for (size_t i = 0; i < count; i++)
-        if (!purpose_told(pieces, i, pieces[i]))
+        if (!purpose_told(composing, pieces, i, pieces[i]))
             purposes[i] = purpose(composing, pieces[i]);
     row->name = phrase_said(composing, count == 1 ? phrase_item(arena, item)
                                                   : phrase_items(arena, item, count));

@@ -58,8 +58,8 @@ static const struct zone *zone_hung_in(const struct boat *boat)
     const struct zone *zone = zone_of(boat->facts.mounted_zone.value);
     bool between_hulls = zone != NULL && boat->catamaran && zone->in_hulls &&
                          zone->side == SIDE_NONE;
-    bool of_catamarans = zone != NULL && !boat->catamaran && zone->catamaran_only;
-    return between_hulls || of_catamarans ? NULL : zone;
+    bool of_others = zone != NULL && !hull_has_zone(boat->facts.hull.value, zone);
+    return between_hulls || of_others ? NULL : zone;
 }
 
 static void here_make(struct composing *composing, struct places_facts *plan)

@@ -12,19 +12,19 @@
 struct handling {
     const struct phrase *how;     /* NULL: no two share one, or one is not recorded */
     bool all;                     /* every valve is turned so, not only most */
-    enum gear_state state;        /* what the step wants of each: on, off */
+    enum end_state state;        /* what the step wants of each: shut */
 };
 
 /* How this piece is brought into the state; NULL: the record does not say. */
 static const struct phrase *how_of(struct composing *composing, const struct equipment *gear,
-                                   enum gear_state state)
+                                   enum end_state state)
 {
-    return gear_handling(composing, gear, SHOWN_BY_STATE, state);
+    return gear_handling_known(composing, gear, state);
 }
 
 /* How many valves are turned just so. */
 static size_t handled_so(struct composing *composing, enum item_key item,
-                         const struct phrase *how, enum gear_state state)
+                         const struct phrase *how, enum end_state state)
 {
     size_t index = 0, count = 0;
     for (const struct equipment *gear; (gear = gear_next(composing, item, &index)) != NULL;)
@@ -35,7 +35,7 @@ static size_t handled_so(struct composing *composing, enum item_key item,
 
 /* The handling of the one valve there is. */
 static const struct phrase *handled_alone(struct composing *composing, enum item_key item,
-                                          enum gear_state state)
+                                          enum end_state state)
 {
     size_t index = 0;
     const struct equipment *gear = gear_next(composing, item, &index);
@@ -47,7 +47,7 @@ static const struct phrase *handled_alone(struct composing *composing, enum item
 /* The handling that most valves share. Where one is not recorded nothing is shared: the
  * note would speak for it. An opening without a valve is not asked. */
 static struct handling common_handling(struct composing *composing, enum item_key item,
-                                       enum gear_state state)
+                                       enum end_state state)
 {
     struct handling common = {.how = NULL, .state = state};
     size_t index = 0, valves = 0, most = 1;
@@ -224,7 +224,7 @@ static void sides_write(struct writing *writing, struct card_step *step)
     step->table_heads[1] = head_word(writing->composing, SIDE_STARBOARD);
 }
 
-void table_make(struct composing *composing, enum item_key item, enum gear_state state,
+void table_make(struct composing *composing, enum item_key item, enum end_state state,
                 struct card_step *step)
 {
     static const enum side others[] = {SIDE_CENTRE, SIDE_BOTH, SIDE_NONE};

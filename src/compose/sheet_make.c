@@ -43,6 +43,7 @@ void sheet_begin(struct composing *composing, const struct slot *slot, struct sh
 {
     composing->slot = slot;
     composing->held = slot->undecided;
+    composing->drafted = false;
     composing->blocks = NULL;
     composing->block_count = composing->block_room = 0;
     composing->markers = NULL;

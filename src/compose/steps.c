@@ -27,13 +27,13 @@ static const struct step_case *case_take(struct composing *composing,
     return NULL;
 }
 
-static const struct item_values *case_list_of(const struct item_values *own,
-                                              const struct item_values *of_step)
+static const struct item_uses *case_list_of(const struct item_uses *own,
+                                              const struct item_uses *of_step)
 {
     return own != NULL && own->given ? own : of_step;
 }
 
-static bool uses_table(const struct procedure_step *step, const struct item_values *uses)
+static bool uses_table(const struct procedure_step *step, const struct item_uses *uses)
 {
     return step->table.value == GEAR_TABLE_ZONES && uses->count > 0;
 }
@@ -50,11 +50,10 @@ static void gear_fill(struct composing *composing, const struct procedure_step *
         .uses = case_list_of(taken == NULL ? NULL : &taken->uses, &step->uses),
         .also = case_list_of(taken == NULL ? NULL : &taken->also, &step->also),
         .when = taken == NULL ? NULL : taken->when, .undecided = undecided,
-        .within = OF_CASE(taken, step, within),
-        .state = OF_CASE(taken, step, state),
-        .shows = OF_CASE(taken, step, shows)};
+        .within = OF_CASE(taken, step, within)};
     if (uses_table(step, wants.uses))
-        table_make(composing, wants.uses->items[0].value, wants.state, out);
+        table_make(composing, wants.uses->items[0].value, wants.uses->items[0].state,
+                   out);
     else
         *below = rows_make(composing, &wants, out);
 }
@@ -122,6 +121,7 @@ static size_t steps_fill(struct composing *composing, struct card_step *steps, b
 void steps_make(struct composing *composing, struct sheet *sheet)
 {
     size_t most = composing->slot->procedure->step_count;
+    composing->engine_stopped = false;
     struct card_step *items = arena_array(composing->arena, most, sizeof *items);
     bool *below = arena_array(composing->arena, most, sizeof *below);
     struct steps_facts *steps = arena_alloc(composing->arena, sizeof *steps);

@@ -28,7 +28,7 @@ static const struct phrase *marks(struct composing *composing, const struct appr
     const struct phrase *specimen = NULL, *draft = NULL, *unapproved = NULL;
     if (composing->in->boat->facts.specimen.answer == ANSWER_YES)
         specimen = word_alone(composing, WORD_MARK_SPECIMEN);
-    if (composing->held)
+    if (composing->held || composing->drafted)
         draft = word_alone(composing, WORD_MARK_DRAFT);
     if (approval == NULL)
         unapproved = word_alone(composing, WORD_MARK_NOT_APPROVED);
@@ -85,6 +85,14 @@ static const struct phrase *dates_and_replacing(struct composing *composing)
                          word_alone(composing, WORD_REPLACE), NULL);
 }
 
+/* Of the rescue centre. */
+static const struct phrase *phone_phrase(struct composing *composing)
+{
+    const struct text_value *phone = &composing->in->base->centre_phone;
+    return phone->text == NULL ? unrecorded(composing)
+                               : phrase_verbatim(composing->arena, phone->text);
+}
+
 /* The rescue centre's number stands first; the base's is not for emergencies. */
 void contact_make(struct composing *composing, struct sheet *sheet)
 {
@@ -92,7 +100,7 @@ void contact_make(struct composing *composing, struct sheet *sheet)
     struct arena *arena = composing->arena;
     struct contact_facts *contact = arena_alloc(arena, sizeof *contact);
     const struct phrase *ways = phrase_joined(arena, WORD_JOIN_DOT,
-                                              phrase_verbatim(arena, base->centre_phone.text),
+                                              phone_phrase(composing),
                                               word_alone(composing, WORD_CHANNEL_16), NULL);
     contact->origin = base->centre_name.place;
     contact->left = phrase_said(
@@ -128,14 +136,46 @@ static bool is_sided_family(const struct zone *zone)
     return false;
 }
 
+/* Has she an engine there? Where none is recorded, what most boats of her hull have. */
+static bool has_engine_in(const struct boat *boat, enum zone_key space)
+{
+    for (size_t i = 0; i < boat->engine_count; i++)
+        if (boat->engines[i].space.value == space)
+            return true;
+    return !boat->engines_given && space != ZONE_generator_space;
+}
+
+static bool holds_gear(const struct boat *boat, const struct zone *zone)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (boat->equipment[i].place_zone == zone)
+            return true;
+    return false;
+}
+
+/* Is it a place of this very boat? A room that nobody recorded is one where gear lies in it. */
+static bool is_hers(const struct boat *boat, const struct zone *zone)
+{
+    if (!hull_has_zone(boat->facts.hull.value, zone))
+        return false;
+    if (zone->family == ZONE_engine_space)
+        return has_engine_in(boat, zone->id);
+    if (zone->id == ZONE_trampoline && !boat_is(boat, TRAIT_SAIL, ZONE_NONE))
+        return holds_gear(boat, zone);
+    enum answer room = boat_room(boat, zone);
+    return room == ANSWER_YES || (room == ANSWER_NOT_RECORDED && holds_gear(boat, zone));
+}
+
 /* A name in the middle of the plan must be true of the middle of the boat. */
 static bool is_landmark(const struct zone *zone, const struct boat *boat)
 {
     if (!zone->drawn || zone->side == SIDE_PORT || zone->side == SIDE_STARBOARD)
         return false;
-    if (boat->catamaran)
-        return !zone->in_hulls && !is_sided_family(zone);
-    return !zone->catamaran_only;
+    if (boat->catamaran && (zone->in_hulls || is_sided_family(zone)))
+        return false;
+    if (boat->facts.hull.value == HULL_TRIMARAN && zone->multihull_only)
+        return false;                          /* her nets lie beside the middle hull */
+    return is_hers(boat, zone);
 }
 
 /* Landmarks of this kind of boat. */
@@ -148,7 +188,7 @@ const struct plan_zone *plan_landmarks(struct composing *composing, enum plan_pa
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *zone = zone_of(key);
         bool deck_landmark = part == PLAN_PART_DECK &&
-                             (zone->drawn_on_deck ||
+                             ((zone->drawn_on_deck && boat_has_cabin(boat)) ||
                               (zone->drawn_on_monohull_deck && !boat->catamaran));
         if (plan_part_shows(part, zone->level) && (is_landmark(zone, boat) || deck_landmark))
             zones[(*count)++] = (struct plan_zone){

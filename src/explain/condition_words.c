@@ -64,16 +64,6 @@ static void group_add(struct text_builder *out, const struct condition *group,
     text_add(out, bracketed ? ")" : "");
 }
 
-static void boat_add(struct text_builder *out, enum trait trait)
-{
-    if (trait == TRAIT_GAS)
-        text_add(out, "the boat carries gas");
-    else if (trait == TRAIT_DSC)
-        text_add(out, "the boat can send a digital alert");
-    else
-        text_add_format(out, "the boat is a %s", trait_words[trait - 1]);
-}
-
 static void condition_words_add(struct text_builder *out, const struct condition *condition,
                                 enum nesting nesting)
 {
@@ -106,7 +96,7 @@ static void condition_words_add(struct text_builder *out, const struct condition
                         reach_words[condition->reach - 1]);
         break;
     case CONDITION_BOAT:
-        boat_add(out, condition->trait);
+        text_add(out, trait_sentence(condition->trait));
         break;
     case CONDITION_SURELY:
         text_add(out, "recorded so: ");

@@ -49,8 +49,8 @@ struct place gear_place(const struct equipment *gear);
 
 /* explain_steps.c */
 void steps_tell(const struct explaining *explaining);
-const struct item_values *step_uses(const struct card_step *step);
-const struct item_values *step_also(const struct card_step *step);
+const struct item_uses *step_uses(const struct card_step *step);
+const struct item_uses *step_also(const struct card_step *step);
 
 /* How far the step lets people go for gear. */
 enum reach step_within(const struct card_step *step);

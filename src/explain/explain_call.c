@@ -193,18 +193,6 @@ static void panel_tell(const struct explaining *explaining)
 
 /* ---- sections of the distress card ---- */
 
-/* A nature and the words to say stand in two columns there. */
-static const char *without_tab(struct arena *arena, const char *text)
-{
-    struct text_builder out = text_builder_in(arena);
-    for (; *text != '\0'; text++)
-        if (*text == '\t')
-            text_add(&out, ": ");
-        else
-            text_add_bytes(&out, text, 1);
-    return out.at;
-}
-
 /* How this set is told the nature is of its record; all other notes are ours. */
 static void note_tell(const struct explaining *explaining, const struct block *block)
 {
@@ -213,6 +201,9 @@ static void note_tell(const struct explaining *explaining, const struct block *b
     if (block->facts.section->note != NULL)
         placed_tell(explaining, INDENT_REASON, of_set ? steps->place : (struct place){0},
                     "note: %s", block->facts.section->note);
+    for (size_t i = 0; i < block->facts.section->hint_count; i++)
+        placed_tell(explaining, INDENT_REASON, block->facts.section->hints[i].origin,
+                    "hint, if there is room: %s", block->facts.section->hints[i].text);
 }
 
 /* The natures are the same on every boat, wherever the card takes them to stand. */
@@ -230,8 +221,9 @@ static void section_tell(const struct explaining *explaining, const struct block
     rule_tell(explaining, section_rules[block->key]);
     note_tell(explaining, block);
     for (size_t i = 0; i < section->line_count; i++)
-        placed_tell(explaining, INDENT_REASON, section_line_place(block, i), "line: %s",
-                    without_tab(explaining->arena, section->lines[i].text));
+        placed_tell(explaining, INDENT_REASON, section_line_place(block, i), "line: %s%s%s",
+                    section->lead == NULL ? "" : section->lead[i],
+                    section->lead == NULL ? "" : " ", section->lines[i].text);
     script_tell(explaining, section->script);
     if (section->end_note != NULL)
         placed_tell(explaining, INDENT_REASON, (struct place){0}, "note: %s", section->end_note);

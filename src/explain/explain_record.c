@@ -5,7 +5,7 @@
 
 /* What is told of an item or of the boat but no field. */
 enum asked_what {
-    ASKED_FITTED = GEAR_FIELD_COUNT, ASKED_REACH, ASKED_LEFT_OUT, ASKED_HULL,
+    ASKED_FITTED = GEAR_FIELD_COUNT, ASKED_REACH, ASKED_LEFT_OUT,
     ASKED_TRAIT              /* and further: the trait's value added */
 };
 
@@ -101,10 +101,14 @@ static void engine_tell(const struct record_list *list, enum item_key item, enum
     const struct explaining *explaining = list->explaining;
     const struct boat *boat = explaining->sheet->boat;
     const struct absence *absence = boat_absence(boat, item, space);
+    const struct absence *unsurveyed = boat_unsurveyed(boat, item, space);
     const struct equipment *other = entry_of(boat, item);
     if (absence != NULL)
         placed_tell(explaining, list->indent, absence->place, "record: %s not fitted for %s",
                     item_word(item), zone_word(space));
+    else if (unsurveyed != NULL)
+        placed_tell(explaining, list->indent, unsurveyed->place,
+                    "record: %s not surveyed for %s", item_word(item), zone_word(space));
     else if (other != NULL)
         placed_tell(explaining, list->indent, other->place,
                     "record: %s not recorded for %s, only for the other engine",
@@ -121,6 +125,7 @@ static void fitted_tell(struct record_list *list, enum item_key item, enum asker
 {
     const struct boat *boat = list->explaining->sheet->boat;
     const struct absence *whole = boat_absence(boat, item, ZONE_NONE);
+    const struct absence *unsurveyed = boat_unsurveyed(boat, item, ZONE_NONE);
     size_t told = 0;
     if (!ask(list, item, ASKED_FITTED))
         return;
@@ -135,6 +140,9 @@ static void fitted_tell(struct record_list *list, enum item_key item, enum asker
     else if (whole != NULL)
         placed_tell(list->explaining, list->indent, whole->place, "record: %s not fitted",
                     item_word(item));
+    else if (told == 0 && unsurveyed != NULL && boat_fitted(boat, item) != ANSWER_YES)
+        placed_tell(list->explaining, list->indent, unsurveyed->place,
+                    "record: %s not surveyed", item_word(item));
     else if (told == 0 && boat_fitted(boat, item) != ANSWER_YES)
         line_tell(list->explaining, list->indent, "record: %s not recorded", item_word(item));
 }
@@ -188,8 +196,8 @@ static const char *reach_told(const struct explaining *explaining, const struct 
 /* What its reach rests on, then the reach itself. */
 static void piece_reach_tell(const struct record_list *list, const struct equipment *gear)
 {
-    static const enum gear_field keys[] = {GEAR_zone, GEAR_below, GEAR_inside,
-                                           GEAR_from_cockpit};
+    static const enum gear_field keys[] = {GEAR_zone, GEAR_below, GEAR_from, GEAR_inside,
+                                           GEAR_past, GEAR_from_cockpit};
     for (size_t i = 0; i < sizeof keys / sizeof *keys; i++) {
         bool given = field_text(gear_field_row(keys[i]), gear, list->explaining->arena) != NULL;
         if (given || (keys[i] == GEAR_from_cockpit && gear_reach(gear) == REACH_BELOW))
@@ -217,45 +225,21 @@ static struct place boat_file(const struct explaining *explaining)
     return source_whole(explaining->sheet->boat->place.source);
 }
 
-static void gas_tell(const struct record_list *list, const struct boat *boat)
-{
-    const char *gas = choice_word(cooking_gas_words, boat->facts.gas.value);
-    placed_tell(list->explaining, list->indent,
-                gas != NULL ? boat->facts.gas.place : boat_file(list->explaining),
-                "record: gas %s", gas == NULL ? "not recorded, which counts as carried" : gas);
-}
-
-/* An alert is sent by the fixed set, or by a handheld that can. */
-static void dsc_tell(struct record_list *list, const struct boat *boat)
-{
-    static const char *const words[] = {[ANSWER_NOT_RECORDED] = "not recorded, which counts as yes",
-                                        [ANSWER_NO] = "no", [ANSWER_YES] = "yes"};
-    enum answer dsc = boat->radio.dsc.answer;
-    if (by_handheld_only(boat))
-        fitted_tell(list, ITEM_vhf_dsc, ASKED_BY_CONDITION);
-    else
-        placed_tell(list->explaining, list->indent,
-                    dsc != ANSWER_NOT_RECORDED ? boat->radio.dsc.place
-                                               : boat_file(list->explaining),
-                    "record: dsc of the radio %s", words[dsc]);
-    if (by_handheld_only(boat) || dsc == ANSWER_NO)
-        field_tell(list, ITEM_vhf_handheld, GEAR_dsc);
-}
-
-/* What she is, in the word that the condition asks for. */
+/* What she is, and what counts where her record does not tell it. */
 static void trait_tell(struct record_list *list, enum trait trait)
 {
-    const struct boat *boat = list->explaining->sheet->boat;
-    bool of_hull = trait == TRAIT_MONOHULL || trait == TRAIT_CATAMARAN;
-    if (!ask(list, ITEM_NONE, of_hull ? ASKED_HULL : ASKED_TRAIT + (unsigned)trait))
+    const struct sheet *sheet = list->explaining->sheet;
+    struct trait_fact fact = boat_trait(sheet->boat, trait, sheet->space);
+    const char *said = fact.recorded == ANSWER_YES  ? "yes"
+                       : fact.recorded == ANSWER_NO ? "no"
+                       : boat_is(sheet->boat, trait, sheet->space)
+                           ? "not recorded, which counts as yes"
+                           : "not recorded, which counts as no";
+    if (!ask(list, ITEM_NONE, ASKED_TRAIT + (unsigned)trait))
         return;
-    if (trait == TRAIT_GAS)
-        gas_tell(list, boat);
-    else if (trait == TRAIT_DSC)
-        dsc_tell(list, boat);
-    else
-        placed_tell(list->explaining, list->indent, boat->facts.type.place,
-                    "record: the boat is a %s", boat->catamaran ? "catamaran" : "monohull");
+    placed_tell(list->explaining, list->indent,
+                fact.recorded != ANSWER_NOT_RECORDED ? fact.place : boat_file(list->explaining),
+                "record: %s: %s", trait_sentence(trait), said);
 }
 
 /* ---- conditions ---- */
@@ -370,7 +354,7 @@ static void left_out_gear_tell(struct record_list *list, enum item_key item)
     }
 }
 
-static void items_tell(struct record_list *list, const struct item_values *items)
+static void items_tell(struct record_list *list, const struct item_uses *items)
 {
     for (size_t i = 0; i < items->count; i++) {
         enum item_key item = items->items[i].value;

@@ -3,18 +3,18 @@
  * one that the card has. */
 #include "explain.h"
 
-static const struct item_values *explained_list_of(const struct item_values *own,
-                                                   const struct item_values *of_step)
+static const struct item_uses *explained_list_of(const struct item_uses *own,
+                                                   const struct item_uses *of_step)
 {
     return own != NULL && own->given ? own : of_step;
 }
 
-const struct item_values *step_uses(const struct card_step *step)
+const struct item_uses *step_uses(const struct card_step *step)
 {
     return explained_list_of(step->taken == NULL ? NULL : &step->taken->uses, &step->step->uses);
 }
 
-const struct item_values *step_also(const struct card_step *step)
+const struct item_uses *step_also(const struct card_step *step)
 {
     return explained_list_of(step->taken == NULL ? NULL : &step->taken->also, &step->step->also);
 }

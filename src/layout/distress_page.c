@@ -22,42 +22,36 @@ static struct style words_style(enum face_role face, mpt size)
     return (struct style){ROLE_SCRIPT, face, size, INK_BLACK};
 }
 
-/* ---- a line with a tab: the set's word, then what to say ---- */
+/* ---- a line: the set's word, if it has one, then what to say ---- */
 
 struct laid_words {
     const struct card_text *line;
-    size_t word;                  /* bytes of the set's word; 0: it has none */
+    const char *lead;             /* NULL: none */
     struct paragraph said;
 };
 
-static size_t word_of(const struct card_text *line)
-{
-    const char *tab = strchr(line->text, '\t');
-    return tab == NULL ? 0 : (size_t)(tab - line->text);
-}
+/* How wide a line is, and where in it what is said begins. */
+struct tab_stops { mpt width, tab; };
 
 static mpt tab_width(const struct pen *pen, const struct section_facts *section, mpt size)
 {
     mpt widest = 0;
-    for (size_t i = 0; i < section->line_count; i++) {
-        const struct card_text *line = &section->lines[i];
-        mpt width = run_width(pen->faces, FACE_TEXT, size, line->text, word_of(line), NULL);
+    struct style plain = words_style(FACE_TEXT, size);
+    for (size_t i = 0; section->lead != NULL && i < section->line_count; i++) {
+        mpt width = pen_width(pen, &plain, section->lead[i]);
         widest = width > widest ? width : widest;
     }
     return widest == 0 ? 0 : widest + SECTION_TAB_GAP;
 }
 
-static struct laid_words words_lay(const struct pen *pen, const struct card_text *line, mpt size,
-                                   mpt width, mpt tab)
+static struct laid_words words_lay(const struct pen *pen, const struct section_facts *section,
+                                   size_t index, mpt size, struct tab_stops stops)
 {
-    struct style plain = words_style(FACE_TEXT, size), bold = words_style(FACE_BOLD, size);
-    struct laid_words laid = {.line = line, .word = word_of(line)};
-    if (laid.word == 0)
-        laid.said = paragraph_make(pen, &plain, line->text, width, line->origin);
-    else
-        laid.said = paragraph_make(pen, &bold, line->text + laid.word + 1, width - tab,
-                                   line->origin);
-    return laid;
+    const struct card_text *line = &section->lines[index];
+    struct style said = words_style(section->lead == NULL ? FACE_TEXT : FACE_BOLD, size);
+    return (struct laid_words){
+        .line = line, .lead = section->lead == NULL ? NULL : section->lead[index],
+        .said = paragraph_make(pen, &said, line->text, stops.width - stops.tab, line->origin)};
 }
 
 static void words_of_section_place(struct pen *pen, const struct laid_words *laid, mpt tab, mpt x,
@@ -65,9 +59,9 @@ static void words_of_section_place(struct pen *pen, const struct laid_words *lai
 {
     mpt size = laid->said.style.size;
     struct style plain = words_style(FACE_TEXT, size);
-    if (laid->word > 0) {
-        pen_text(pen, &plain, x, baseline_in(top, laid->said.line_height, size),
-                 laid->line->text, laid->word, laid->line->origin);
+    if (laid->lead != NULL) {
+        pen_text(pen, &plain, x, baseline_in(top, laid->said.line_height, size), laid->lead,
+                 strlen(laid->lead), laid->line->origin);
         x += tab;
     }
     paragraph_place(pen, &laid->said, x, top);
@@ -80,6 +74,7 @@ struct laid_section {
     const struct section_facts *section;   /* NULL: it is the cautions */
     struct laid_boxes cautions;
     struct paragraph note, end_note;      /* empty where there are none */
+    struct paragraph *hints;
     struct laid_words *lines;
     mpt tab;                              /* where what is said begins, behind the words */
     struct laid_script script;
@@ -101,14 +96,19 @@ static struct laid_section section_lay(const struct pen *pen, enum block_key key
     struct laid_section laid = {.key = key, .section = section,
                                 .tab = tab_width(pen, section, size)};
     laid.note = note_lay(pen, section->note, size, words);
+    laid.hints = arena_array(pen->arena, section->hint_count, sizeof *laid.hints);
     laid.lines = arena_array(pen->arena, section->line_count, sizeof *laid.lines);
     laid.script = script_lay(pen, section->script, size, words);
     laid.end_note = note_lay(pen, section->end_note, size, words);
     laid.height = grown(pen->paper, SECTION_HEAD) + SECTION_PAD_TOP +
                   paragraph_height(&laid.note) + laid.script.height +
                   paragraph_height(&laid.end_note) + SECTION_PAD_FOOT;
+    for (size_t i = 0; i < section->hint_count; i++) {
+        laid.hints[i] = note_lay(pen, section->hints[i].text, size, words);
+        laid.height += paragraph_height(&laid.hints[i]);
+    }
     for (size_t i = 0; i < section->line_count; i++) {
-        laid.lines[i] = words_lay(pen, &section->lines[i], size, words, laid.tab);
+        laid.lines[i] = words_lay(pen, section, i, size, (struct tab_stops){words, laid.tab});
         laid.height += paragraph_height(&laid.lines[i].said);
     }
     return laid;
@@ -134,6 +134,10 @@ static void section_place(struct pen *pen, const struct laid_section *laid, stru
     section_head_place(pen, laid->section, box);
     paragraph_place(pen, &laid->note, column.x, column.y);
     column.y += paragraph_height(&laid->note);
+    for (size_t i = 0; i < laid->section->hint_count; i++) {
+        paragraph_place(pen, &laid->hints[i], column.x, column.y);
+        column.y += paragraph_height(&laid->hints[i]);
+    }
     for (size_t i = 0; i < laid->section->line_count; i++) {
         words_of_section_place(pen, &laid->lines[i], laid->tab, column.x, column.y);
         column.y += paragraph_height(&laid->lines[i].said);

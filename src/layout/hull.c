@@ -6,25 +6,24 @@
  *
  * `along` and `out` are thousandths throughout: of the boat's length from the bow, and of
  * half her beam from the middle line. */
-#include "layout_room.h"
+#include "hull_parts.h"
 
 #include "measures.h"
+#include "trait.h"
 
 /* The outline of a plan that has a page of its own is as thick as the walls of an escape
  * plan (ISO 23601); a plan beside the steps is a third as large, and so is its line. */
-static mpt outline_width(const struct hull_view *view)
+mpt hull_outline_width(const struct hull_view *view)
 {
     return view->large ? OUTLINE_LARGE : OUTLINE_SMALL;
 }
 
-static mpt bulkhead_width(const struct hull_view *view)
+mpt hull_bulkhead_width(const struct hull_view *view)
 {
     return view->large ? BULKHEAD_LARGE : BULKHEAD_SMALL;
 }
 
 #define STATIONS 11
-
-enum hull_shape { SHAPE_FULL, SHAPE_SLENDER };
 
 /* Half breadths at eleven stations from bow to transom, drawn by hand: of a full modern
  * hull, and of a catamaran's, which is slender, its sides nearly parallel. The neighbours
@@ -48,7 +47,7 @@ static int32_t station(enum hull_shape shape, int32_t at)
 /* The half breadth anywhere: between stations a cubic through them (Catmull and Rom 1974),
  * the very curve that is drawn, so that what counts as on the boat lies within her line.
  * In integers: `unit` stands for 1, `t` for the share of the way behind station `at`. */
-static int32_t breadth_at(enum hull_shape shape, int32_t along)
+int32_t hull_breadth_at(enum hull_shape shape, int32_t along)
 {
     int32_t last = STATIONS - 1;
     if (along <= 0)
@@ -68,14 +67,10 @@ static int32_t breadth_at(enum hull_shape shape, int32_t along)
 
 int32_t hull_half_breadth(int32_t along)
 {
-    return breadth_at(SHAPE_FULL, along);
+    return hull_breadth_at(SHAPE_FULL, along);
 }
 
-/* A catamaran's hull: how far its own middle line lies out, and its half breadth there. */
-#define HULL_CENTRE 740
-#define HULL_HALF 250
-
-static mpt scaled(mpt length, int32_t thousandths)
+mpt hull_share(mpt length, int32_t thousandths)
 {
     return (mpt)((int64_t)length * thousandths / 1000);
 }
@@ -83,6 +78,9 @@ static mpt scaled(mpt length, int32_t thousandths)
 struct hull_view hull_view_in(const struct boat *boat, struct area area, int widening)
 {
     struct hull_view view = {.catamaran = boat->catamaran,
+                             .trimaran = boat->facts.hull.value == HULL_TRIMARAN,
+                             .mast = boat_is(boat, TRAIT_SAIL, ZONE_NONE),
+                             .cabin = boat_has_cabin(boat),
                              .loa_mm = (int32_t)boat->facts.loa_m.milli,
                              .beam_mm = (int32_t)boat->facts.beam_m.milli};
     int64_t width = (int64_t)area.height * view.beam_mm / view.loa_mm;
@@ -106,13 +104,6 @@ static struct path_step line_to(mpt x, mpt y)
     return (struct path_step){.verb = PATH_LINE, .to = {x, y}};
 }
 
-/* One hull's outline round its own middle line. */
-struct outline {
-    struct area area;         /* of the whole boat: the hull is as long */
-    mpt centre, half, line;   /* x of the middle line, greatest half breadth, line's width */
-    enum hull_shape shape;
-};
-
 /* The y of a third of the way between stations: station 2 is at 6 thirds. */
 static mpt outline_y(const struct outline *outline, int32_t thirds)
 {
@@ -134,14 +125,16 @@ static struct path_step curve_to(const struct outline *outline, int32_t from, in
     mpt half = outline->half * side;
     return (struct path_step){
         .verb = PATH_CURVE,
-        .control = {{outline->centre + scaled(half, first), outline_y(outline, 3 * from + step)},
-                    {outline->centre + scaled(half, second), outline_y(outline, 3 * to - step)}},
-        .to = {outline->centre + scaled(half, station(shape, to)),
+        .control = {{outline->centre + hull_share(half, first),
+                     outline_y(outline, 3 * from + step)},
+                    {outline->centre + hull_share(half, second),
+                     outline_y(outline, 3 * to - step)}},
+        .to = {outline->centre + hull_share(half, station(shape, to)),
                outline_y(outline, 3 * to)}};
 }
 
 /* Draws one hull: down the port side, across the transom, up the starboard side. */
-static void one_hull_draw(struct pen *pen, const struct outline *outline)
+void one_hull_draw(struct pen *pen, const struct outline *outline)
 {
     struct path_step *steps = arena_array(pen->arena, 2 * STATIONS + 4, sizeof *steps);
     int32_t last = STATIONS - 1;
@@ -150,7 +143,7 @@ static void one_hull_draw(struct pen *pen, const struct outline *outline)
     for (int32_t i = 0; i < last; i++)
         steps[count++] = curve_to(outline, i, 1, -1);
     steps[count++] = line_to(outline->centre +
-                                 scaled(outline->half, station(outline->shape, last)),
+                                 hull_share(outline->half, station(outline->shape, last)),
                              outline_y(outline, 3 * last));
     for (int32_t i = last; i > 0; i--)
         steps[count++] = curve_to(outline, i, -1, 1);
@@ -158,12 +151,12 @@ static void one_hull_draw(struct pen *pen, const struct outline *outline)
     pen_path(pen, steps, count, INK_NONE, INK_BLACK, outline->line);
 }
 
-static mpt deck_y(const struct hull_view *view, int32_t along)
+mpt hull_y(const struct hull_view *view, int32_t along)
 {
-    return view->area.y + scaled(view->area.height, along);
+    return view->area.y + hull_share(view->area.height, along);
 }
 
-static mpt centre_x(const struct hull_view *view)
+mpt hull_middle(const struct hull_view *view)
 {
     return view->area.x + view->area.width / 2;
 }
@@ -172,9 +165,9 @@ static mpt centre_x(const struct hull_view *view)
 static void line_across(struct pen *pen, const struct hull_view *view, int32_t along,
                         mpt half)
 {
-    mpt y = deck_y(view, along), x = centre_x(view);
+    mpt y = hull_y(view, along), x = hull_middle(view);
     pen_line(pen, (struct point){x - half, y}, (struct point){x + half, y}, INK_GREY,
-             bulkhead_width(view));
+             hull_bulkhead_width(view));
 }
 
 /* Draws bulkheads where most boats of this kind have them: behind the anchor, ahead of the
@@ -185,18 +178,18 @@ static void bulkheads_draw(struct pen *pen, const struct hull_view *view)
     static const int32_t bulkheads[] = {120, 360, 640, 920};
     for (size_t i = 0; i < sizeof bulkheads / sizeof *bulkheads; i++)
         line_across(pen, view, bulkheads[i],
-                    scaled(view->area.width / 2, hull_half_breadth(bulkheads[i])) -
-                        outline_width(view));
+                    hull_share(view->area.width / 2, hull_half_breadth(bulkheads[i])) -
+                        hull_outline_width(view));
 }
 
 /* A light box on the middle line, between two distances from the bow. */
 static void grey_box(struct pen *pen, const struct hull_view *view, int32_t from, int32_t to,
                      int32_t half_share, mpt radius)
 {
-    mpt half = scaled(view->area.width / 2, half_share), x = centre_x(view);
-    pen_box(pen, (struct area){x - half, deck_y(view, from), 2 * half,
-                               deck_y(view, to) - deck_y(view, from)},
-            INK_NONE, INK_GREY, bulkhead_width(view), radius);
+    mpt half = hull_share(view->area.width / 2, half_share), x = hull_middle(view);
+    pen_box(pen, (struct area){x - half, hull_y(view, from), 2 * half,
+                               hull_y(view, to) - hull_y(view, from)},
+            INK_NONE, INK_GREY, hull_bulkhead_width(view), radius);
 }
 
 /* Draws the deck of a boat with one hull: the cabin roof with the companionway, the cockpit
@@ -204,66 +197,31 @@ static void grey_box(struct pen *pen, const struct hull_view *view, int32_t from
 static void deck_draw(struct pen *pen, const struct hull_view *view)
 {
     mpt whole = view->area.width;
-    grey_box(pen, view, 270, 640, 560, scaled(whole, 160));
+    grey_box(pen, view, 270, 640, 560, hull_share(whole, 160));
     grey_box(pen, view, 575, 640, 190, HATCH_CORNER);
-    grey_box(pen, view, 660, 950, 600, scaled(whole, 50));
+    grey_box(pen, view, 660, 950, 600, hull_share(whole, 50));
     grey_box(pen, view, 690, 950, 260, HATCH_CORNER);
-    line_across(pen, view, 100, scaled(whole / 2, hull_half_breadth(100)) -
-                                 outline_width(view));
+    line_across(pen, view, 100, hull_share(whole / 2, hull_half_breadth(100)) -
+                                 hull_outline_width(view));
 }
 
+void hull_mast_draw(struct pen *pen, const struct hull_view *view, mpt top)
+{
+    if (view->mast)
+        pen_ellipse(pen, (struct area){hull_middle(view) - HALF_MAST, top, MAST, MAST}, INK_GREY);
+}
+
+/* An open boat has neither cabin roof nor bulkheads. */
 static void monohull_draw(struct pen *pen, const struct hull_view *view)
 {
-    mpt x = centre_x(view), y = deck_y(view, 400);
-    struct outline outline = {view->area, x, view->area.width / 2, outline_width(view),
-                              SHAPE_FULL};
-    if (view->part == PLAN_PART_DECK)
+    struct outline outline = {view->area, hull_middle(view), view->area.width / 2,
+                              hull_outline_width(view), SHAPE_FULL};
+    if (view->cabin && view->part == PLAN_PART_DECK)
         deck_draw(pen, view);
-    else
+    else if (view->cabin)
         bulkheads_draw(pen, view);
     one_hull_draw(pen, &outline);
-    pen_ellipse(pen, (struct area){x - HALF_MAST, y - HALF_MAST, MAST, MAST}, INK_GREY);
-}
-
-static void net_line(struct pen *pen, struct point from, struct point to)
-{
-    pen_line(pen, from, to, INK_GREY, HAIR);
-    pen_part(pen, PART_NET);
-}
-
-/* Draws the net between a catamaran's bows as light lines crossing, from the forward beam
- * to the bridge deck; the beam is a strong line. */
-static void net_draw(struct pen *pen, const struct hull_view *view, mpt left, mpt right)
-{
-    mpt top = deck_y(view, 130), bottom = deck_y(view, 340), pitch = NET_PITCH;
-    for (mpt x = left + pitch; x < right; x += pitch)
-        net_line(pen, (struct point){x, top}, (struct point){x, bottom});
-    for (mpt y = top + pitch; y < bottom; y += pitch)
-        net_line(pen, (struct point){left, y}, (struct point){right, y});
-    pen_line(pen, (struct point){left, top}, (struct point){right, top}, INK_BLACK,
-             outline_width(view));
-}
-
-/* Draws both hulls, the bridge deck between them, the net ahead of it, the line that parts
- * saloon and cockpit, and the mast. */
-static void catamaran_draw(struct pen *pen, const struct hull_view *view)
-{
-    mpt x = centre_x(view), half = view->area.width / 2;
-    mpt centre = scaled(half, HULL_CENTRE), own = scaled(half, HULL_HALF);
-    mpt left = x - centre + own, right = x + centre - own;
-    struct area bridge = {left, deck_y(view, 340), right - left,
-                          deck_y(view, 930) - deck_y(view, 340)};
-    net_draw(pen, view, left, right);
-    for (int side = -1; side <= 1; side += 2) {
-        struct outline outline = {view->area, x + side * centre, own, outline_width(view),
-                                  SHAPE_SLENDER};
-        one_hull_draw(pen, &outline);
-    }
-    pen_box(pen, bridge, INK_NONE, INK_BLACK, outline_width(view), BAND_CORNER);
-    pen_line(pen, (struct point){left, deck_y(view, 690)},
-             (struct point){right, deck_y(view, 690)}, INK_GREY, bulkhead_width(view));
-    pen_ellipse(pen, (struct area){x - HALF_MAST, deck_y(view, 400), MAST, MAST},
-                INK_GREY);
+    hull_mast_draw(pen, view, hull_y(view, 400) - HALF_MAST);
 }
 
 void hull_draw(struct pen *pen, const struct hull_view *view)
@@ -271,6 +229,8 @@ void hull_draw(struct pen *pen, const struct hull_view *view)
     pen->block = BLOCK_PLAN;
     if (view->catamaran)
         catamaran_draw(pen, view);
+    else if (view->trimaran)
+        trimaran_draw(pen, view);
     else
         monohull_draw(pen, view);
 }
@@ -287,55 +247,34 @@ static mpt marker_across(const struct hull_view *view, const struct marker *mark
     int32_t out = half_mm == 0 ? 0 : (int32_t)((int64_t)marker->y_mm * 1000 / half_mm);
     mpt half = view->area.width / 2;
     if (marker->exact || view->catamaran)
-        return scaled(half, out);
+        return hull_share(half, out);
     int32_t local = hull_half_breadth(along < 60 ? 60 : along);
-    return scaled(scaled(half, local), out);
+    if (view->trimaran)
+        return hull_share(half, trimaran_out(out, local));
+    return hull_share(hull_share(half, local), out);
 }
 
 struct point hull_point(const struct hull_view *view, const struct marker *marker)
 {
     int32_t along = (int32_t)((int64_t)marker->x_mm * 1000 / view->loa_mm);
-    return (struct point){centre_x(view) + marker_across(view, marker, along),
-                          deck_y(view, along)};
+    return (struct point){hull_middle(view) + marker_across(view, marker, along),
+                          hull_y(view, along)};
 }
 
 /* Is the point of the page on the boat? */
 static bool on_monohull(const struct hull_view *view, mpt x, mpt y)
 {
     int32_t along = (int32_t)((int64_t)(y - view->area.y) * 1000 / view->area.height);
-    mpt half = scaled(view->area.width / 2, hull_half_breadth(along));
-    mpt off = x - centre_x(view);
+    mpt half = hull_share(view->area.width / 2, hull_half_breadth(along));
+    mpt off = x - hull_middle(view);
     return along >= 0 && along <= 1000 && off >= -half && off <= half;
-}
-
-/* The same of a catamaran: in a hull, or between the hulls from the forward beam to the
- * after end of the bridge deck. */
-static bool on_catamaran(const struct hull_view *view, mpt x, mpt y)
-{
-    int32_t along = (int32_t)((int64_t)(y - view->area.y) * 1000 / view->area.height);
-    mpt half = view->area.width / 2, off = x - centre_x(view);
-    mpt centre = scaled(half, HULL_CENTRE);
-    mpt own = scaled(scaled(half, HULL_HALF), breadth_at(SHAPE_SLENDER, along));
-    mpt out = off < 0 ? -off : off;
-    if (along < 0 || along > 1000)
-        return false;
-    if (out >= centre - own && out <= centre + own)
-        return true;
-    return along >= 130 && along <= 930 && out <= centre;
-}
-
-int hull_body(const struct hull_view *view, struct point point)
-{
-    mpt half = view->area.width / 2, off = point.x - centre_x(view);
-    mpt inner = scaled(half, HULL_CENTRE - HULL_HALF);
-    if (!view->catamaran || (off > -inner && off < inner))
-        return 0;
-    return off < 0 ? -1 : 1;
 }
 
 static bool corners_hold(const struct hull_view *view, struct area box)
 {
-    bool (*on)(const struct hull_view *, mpt, mpt) = view->catamaran ? on_catamaran : on_monohull;
+    bool (*on)(const struct hull_view *, mpt, mpt) = view->catamaran  ? on_catamaran
+                                                     : view->trimaran ? on_trimaran
+                                                                      : on_monohull;
     mpt right = box.x + box.width, bottom = box.y + box.height;
     return on(view, box.x, box.y) && on(view, right, box.y) && on(view, box.x, bottom) &&
            on(view, right, bottom);
@@ -358,7 +297,7 @@ bool hull_holds(const struct hull_view *view, struct area box)
 
 bool hull_encloses(const struct hull_view *view, struct area box)
 {
-    mpt line = outline_width(view);
+    mpt line = hull_outline_width(view);
     return corners_hold(view, (struct area){box.x - line, box.y, box.width + 2 * line,
                                             box.height});
 }

@@ -162,22 +162,45 @@ struct laid_set layout_set(const struct layout_input *input, struct arena *arena
     return laid;
 }
 
+/* What found no room, and on which card. */
+struct room_note {
+    const struct yielded *one;
+    const char *card;
+    struct arena *arena;
+    struct problems *problems;
+};
+
+static void figure_room_tell(const struct room_note *note)
+{
+    const struct yielded *one = note->one;
+    const char *subject = text_format(note->arena, "%s on the card %s", one->id, note->card);
+    problem_add_of(note->problems, (struct problem_subject){"figure_without_room", subject},
+                   SEVERITY_NOTE, one->origin,
+                   text_format(note->arena, "`maydeck why --figure %s` shows it; %s", one->id,
+                               one->cause == YIELDED_TOO_LONG
+                                   ? "its words are too long for a row, tell the crew at the "
+                                     "briefing"
+                                   : "shorter or fewer rows on the card make room"),
+                   "the figure %s finds no room on the card %s", one->id, note->card);
+}
+
+static void hint_room_tell(const struct room_note *note)
+{
+    const struct yielded *one = note->one;
+    const char *subject = text_format(note->arena, "%s on the card %s", one->id, note->card);
+    problem_add_of(note->problems, (struct problem_subject){"hint_without_room", subject},
+                   SEVERITY_NOTE, one->origin,
+                   "tell the crew at the briefing; shorter keys and a shorter name make room",
+                   "%s finds no room on the card %s", one->id, note->card);
+}
+
 void room_notes(const struct laid_set *laid, struct arena *arena, struct problems *problems)
 {
     for (size_t i = 0; i < laid->count; i++)
         for (size_t y = 0; y < laid->sheets[i].yielded_count; y++) {
-            const struct yielded *one = &laid->sheets[i].yielded[y];
-            if (one->id == NULL)
-                continue;
-            const char *card = laid->sheets[i].sheet->name;
-            const char *subject = text_format(arena, "%s on the card %s", one->id, card);
-            problem_add_of(problems, (struct problem_subject){"figure_without_room", subject},
-                           SEVERITY_NOTE, one->origin,
-                           text_format(arena, "`maydeck why --figure %s` shows it; %s", one->id,
-                                       one->cause == YIELDED_TOO_LONG
-                                           ? "its words are too long for a row, tell the crew "
-                                             "at the briefing"
-                                           : "shorter or fewer rows on the card make room"),
-                           "the figure %s finds no room on the card %s", one->id, card);
+            struct room_note note = {&laid->sheets[i].yielded[y], laid->sheets[i].sheet->name,
+                                     arena, problems};
+            if (note.one->id != NULL)
+                (note.one->block == BLOCK_STEPS ? figure_room_tell : hint_room_tell)(&note);
         }
 }

@@ -186,7 +186,8 @@ int32_t hull_half_breadth(int32_t along);
 
 struct hull_view {
     struct area area;             /* the boat's own rectangle on paper */
-    bool catamaran;
+    bool catamaran, trimaran;     /* neither: one hull */
+    bool mast, cabin;             /* drawn where she has them */
     int32_t loa_mm, beam_mm;
     enum plan_part part;          /* what is drawn inside the outline */
     bool large;                   /* a page of its own: stronger lines */

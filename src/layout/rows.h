@@ -28,7 +28,21 @@ mpt row_pitch_least(const struct pen *pen, mpt size);
 /* All of a row, with boxes of tags so wide. */
 mpt row_width(const struct pen *pen, const struct card_row *row, mpt size, mpt tag);
 
-/* `line`: from the column's left edge, as high as the pitch. */
+/* What a row has room in: boxes of tags so wide, the column. */
+struct row_room { mpt tag, width; };
+
+/* A row that is too long for one line has two, parted at a joint of its words: how many bytes of
+ * `where` stand on the first, what stands on the second ("": there is none), how far the longer
+ * passes the room (<= 0: it does not), and how much higher the row is for it. */
+struct row_lines {
+    size_t first;
+    const char *second;
+    mpt excess, extra;
+};
+struct row_lines row_lines(const struct pen *pen, const struct card_row *row, mpt size,
+                           struct row_room room);
+
+/* `line`: from the column's left edge, as high as the pitch; a second line stands below it. */
 void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
                struct area line);
 

@@ -73,6 +73,58 @@ mpt row_width(const struct pen *pen, const struct card_row *row, mpt size, mpt t
            pen_width(pen, &plain, row->where);
 }
 
+static mpt where_width(const struct pen *pen, const char *where, size_t length, mpt size)
+{
+    struct style plain = row_style(FACE_TEXT, size);
+    return pen_width(pen, &plain, arena_copy(pen->arena, where, length));
+}
+
+/* Is it too long for one line at the smallest size too? Smaller type goes before a second line,
+ * and so does a name that yields. */
+static bool needs_second_line(const struct pen *pen, const struct card_row *row, mpt size,
+                              struct row_room room)
+{
+    mpt floor = size_rule(pen->paper, ROLE_ROW).floor;
+    mpt tag = ROW_TAG_PAD + (mpt)((int64_t)(room.tag - ROW_TAG_PAD) * floor / size);
+    return row->lesser == NULL && row_width(pen, row, floor, tag) > room.width;
+}
+
+/* How much of `where` stands on the first line: all of it, or, where that is too long, what is
+ * before the last joint that still fits. */
+static size_t first_line(const struct pen *pen, const struct card_row *row, mpt size,
+                         struct row_room room)
+{
+    mpt over = row_width(pen, row, size, room.tag) - room.width;
+    size_t length = strlen(row->where), first = length;
+    if (over <= 0 || !needs_second_line(pen, row, size, room))
+        return length;
+    mpt whole = where_width(pen, row->where, length, size);
+    for (size_t i = length; i-- > 1 && first == length;)
+        if (strchr(",:;", row->where[i]) != NULL && row->where[i + 1] == ' ' &&
+            where_width(pen, row->where, i + 1, size) + over <= whole)
+            first = i + 1;
+    return first;
+}
+
+/* The rest, on a line below the name; "": there is none. */
+static const char *second_line(const struct card_row *row, size_t first)
+{
+    return row->where[first] == '\0' ? "" : row->where + first + 1;
+}
+
+struct row_lines row_lines(const struct pen *pen, const struct card_row *row, mpt size,
+                           struct row_room room)
+{
+    size_t first = first_line(pen, row, size, room);
+    const char *second = second_line(row, first);
+    mpt width = text_empty(second)
+                    ? row_width(pen, row, size, room.tag)
+                    : row_text_start(pen, row, room.tag) +
+                          where_width(pen, second, strlen(second), size);
+    return (struct row_lines){first, second, width - room.width,
+                              text_empty(second) ? 0 : line_pitch(ROLE_ROW, size)};
+}
+
 mpt row_pitch_least(const struct pen *pen, mpt size)
 {
     mpt tag = em_share(size, EM_TAG_BOX) + ROW_TAG_SLACK, sign = grown(pen->paper, ROW_PITCH);
@@ -82,6 +134,7 @@ mpt row_pitch_least(const struct pen *pen, mpt size)
 void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
                struct area line)
 {
+    struct row_lines lines = row_lines(pen, row, size, (struct row_room){tag, line.width});
     struct style bold = row_style(FACE_BOLD, size), plain = row_style(FACE_TEXT, size);
     struct area sign = row_sign_area(pen, line.x, line.y);
     struct area box = {line.x + row_indent(pen), line.y, tag, line.height};
@@ -93,10 +146,12 @@ void row_place(struct pen *pen, const struct card_row *row, mpt size, mpt tag,
         row_tag_place(pen, row->tags[t], size, box, row->origin);
         box.x += tag + ROW_TAG_GAP;
     }
-    mpt at = line.x + row_text_start(pen, row, tag);
+    mpt start = line.x + row_text_start(pen, row, tag), at = start;
     at += pen_text(pen, &bold, at, baseline, row->name, strlen(row->name), row->origin);
-    pen_text(pen, &plain, at + ROW_WHERE_GAP, baseline, row->where, strlen(row->where),
-             row->origin);
+    pen_text(pen, &plain, at + ROW_WHERE_GAP, baseline, row->where, lines.first, row->origin);
+    if (!text_empty(lines.second))
+        pen_text(pen, &plain, start, baseline + lines.extra, lines.second,
+                 strlen(lines.second), row->origin);
 }
 
 /* ---- what is too long ---- */

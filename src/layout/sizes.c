@@ -57,5 +57,7 @@ mpt grown(const struct paper *paper, mpt at_half_a_metre)
 mpt line_pitch(enum page_role role, mpt size)
 {
     promise(role < ROLE_COUNT);
-    return size / 100 * sizes[role].leading;
+    int leading = sizes[role].leading;
+    int64_t least = ((int64_t)size * (2 * leading - 1) + 199) / 200;
+    return larger(size / 100 * leading, (mpt)least);
 }

@@ -54,6 +54,7 @@ struct laid_step {
     struct paragraph lethal;      /* what kills there; empty where nothing does */
     struct laid_table table;
     struct laid_figures figures;
+    mpt second_lines;             /* how much higher rows of two lines make it */
 };
 
 #endif

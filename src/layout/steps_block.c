@@ -58,7 +58,7 @@ static mpt figures_down(const struct laid_step *laid)
 static mpt step_height(const struct laid_steps *steps, const struct laid_step *laid, mpt pitch)
 {
     return headline_height(steps) + lethal_height(laid) + (mpt)laid->step->row_count * pitch +
-           figures_down(laid) + laid->figures.height;
+           laid->second_lines + figures_down(laid) + laid->figures.height;
 }
 
 static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
@@ -67,6 +67,12 @@ static void excess_raise(struct laid_steps *steps, mpt excess, struct place at)
         steps->excess = excess;
         steps->excess_at = at;
     }
+}
+
+static struct row_lines lines_of_row(const struct pen *pen, const struct laid_steps *steps,
+                                 const struct card_row *row)
+{
+    return row_lines(pen, row, steps->sizes.row, (struct row_room){steps->tag, steps->width});
 }
 
 static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps,
@@ -80,9 +86,11 @@ static struct laid_step step_lay(const struct pen *pen, struct laid_steps *steps
     laid.table = table_lay(pen, step, steps->sizes.row, width);
     laid.figures = figures_lay(pen, step, steps->sizes.row, width);
     excess_raise(steps, line_width(&laid.headline) - width, step->headline.origin);
-    for (size_t r = 0; r < step->row_count; r++)
-        excess_raise(steps, row_width(pen, &step->rows[r], steps->sizes.row, steps->tag) -
-                                steps->width, step->rows[r].origin);
+    for (size_t r = 0; r < step->row_count; r++) {
+        struct row_lines lines = lines_of_row(pen, steps, &step->rows[r]);
+        excess_raise(steps, lines.excess, step->rows[r].origin);
+        laid.second_lines += lines.extra;
+    }
     if (step->table_count > 0)
         excess_raise(steps, laid.table.excess, laid.table.excess_at);
     return laid;
@@ -113,8 +121,8 @@ bool steps_excess_tell(struct pen *pen, const struct laid_steps *laid)
         const struct card_step *step = laid->steps[i].step;
         for (size_t r = 0; r < step->row_count; r++)
             told |= too_long_tell(pen, step->rows[r].origin,
-                                  row_width(pen, &step->rows[r], size, laid->tag) - laid->width,
-                                  size, "a line of the steps");
+                                  lines_of_row(pen, laid, &step->rows[r]).excess, size,
+                                  "a line of the steps");
         told |= table_tell(pen, &laid->steps[i].table);
     }
     return told;
@@ -157,9 +165,11 @@ static void step_place(struct pen *pen, const struct laid_steps *steps,
     if (step->lethal_count > 0)
         paragraph_place(pen, &laid->lethal, words, top + LETHAL_GAP);
     top += lethal_height(laid);
-    for (size_t r = 0; r < step->row_count; r++, top += pitch)
+    for (size_t r = 0; r < step->row_count; r++) {
         row_place(pen, &step->rows[r], steps->sizes.row, steps->tag,
                   (struct area){column.x, top, column.width, pitch});
+        top += pitch + lines_of_row(pen, steps, &step->rows[r]).extra;
+    }
     if (step->table_count > 0)
         table_place(pen, &laid->table, words, top);
     figures_place(pen, &laid->figures, words, top + figures_down(laid));

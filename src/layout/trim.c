@@ -1,5 +1,5 @@
-/* trim.c - what yields where a page has no room for all: whole blocks, figures, and names that
- * have a lesser one (room: layout). What must stand is never touched. */
+/* trim.c - what yields where a page has no room for all: whole blocks, figures, hints, and names
+ * that have a lesser one (room: layout). What must stand is never touched. */
 #include "trim.h"
 
 #include "text.h"
@@ -70,6 +70,21 @@ static const struct rows_facts *list_trimmed(const struct trim *trim,
     return trimmed;
 }
 
+static const struct section_facts *section_trimmed(const struct trim *trim,
+                                                   const struct section_facts *section,
+                                                   struct arena *arena)
+{
+    struct section_facts *trimmed = arena_alloc(arena, sizeof *trimmed);
+    struct card_hint *hints = arena_array(arena, section->hint_count, sizeof *hints);
+    *trimmed = *section;
+    trimmed->hints = hints;
+    trimmed->hint_count = 0;
+    for (size_t i = 0; i < section->hint_count; i++)
+        if (section->hints[i].yields < trim->least)
+            hints[trimmed->hint_count++] = section->hints[i];
+    return trimmed;
+}
+
 const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *trim,
                                   struct arena *arena)
 {
@@ -86,6 +101,8 @@ const struct sheet *sheet_trimmed(const struct sheet *whole, const struct trim *
             block.facts.steps = steps_trimmed(trim, block.facts.steps, arena);
         if (block.key == BLOCK_ROWS)
             block.facts.rows = list_trimmed(trim, block.facts.rows, arena);
+        if (facts_kind_of(block.key) == FACTS_SECTION)
+            block.facts.section = section_trimmed(trim, block.facts.section, arena);
         blocks[trimmed->block_count++] = block;
     }
     return trimmed;
@@ -106,13 +123,22 @@ static int rows_yield(const struct card_row *rows, size_t count)
     return most;
 }
 
+static int hints_yield(const struct block *block)
+{
+    int most = YIELDS_NEVER;
+    bool section = facts_kind_of(block->key) == FACTS_SECTION;
+    for (size_t i = 0; section && i < block->facts.section->hint_count; i++)
+        most = highest(most, block->facts.section->hints[i].yields);
+    return most;
+}
+
 int yields_highest(const struct sheet *sheet)
 {
     const struct steps_facts *steps = sheet_steps(sheet);
     const struct rows_facts *rows = sheet_rows(sheet);
     int most = rows_yield(rows->rows, rows->count);
     for (size_t i = 0; i < sheet->block_count; i++)
-        most = highest(most, sheet->blocks[i].yields);
+        most = highest(most, highest(sheet->blocks[i].yields, hints_yield(&sheet->blocks[i])));
     for (size_t i = 0; i < steps->figure_count; i++)
         most = highest(most, steps->figures[i].yields);
     for (size_t i = 0; i < steps->count; i++)
@@ -157,6 +183,18 @@ static void rows_yielded(struct yielding *yielding, enum block_key block,
                                                    rows[i].origin});
 }
 
+static void hints_yielded(struct yielding *yielding, const struct block *block,
+                          const struct trim *trim)
+{
+    bool section = facts_kind_of(block->key) == FACTS_SECTION;
+    for (size_t i = 0; section && i < block->facts.section->hint_count; i++) {
+        const struct card_hint *hint = &block->facts.section->hints[i];
+        if (hint->yields >= trim->least)
+            yielded_add(yielding, (struct yielded){block->key, hint->id, hint->text,
+                                                   YIELDED_TO_OTHERS, hint->origin});
+    }
+}
+
 size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
                     const struct trim *trim, struct arena *arena, const struct yielded **list)
 {
@@ -167,6 +205,8 @@ size_t yielded_list(const struct sheet *whole, const struct sheet *trimmed,
         if (sheet_block(trimmed, whole->blocks[i].key) == NULL)
             yielded_add(&yielding, (struct yielded){.block = whole->blocks[i].key,
                                                     .origin = whole->origin});
+    for (size_t i = 0; i < whole->block_count; i++)
+        hints_yielded(&yielding, &whole->blocks[i], trim);
     figures_yielded(&yielding, steps, trim);
     for (size_t i = 0; i < steps->count; i++)
         rows_yielded(&yielding, BLOCK_STEPS, steps->items[i].rows, steps->items[i].row_count,

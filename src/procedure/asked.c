@@ -30,7 +30,7 @@ static void fact_note(struct asking *asking, enum item_key item, enum gear_field
     asking->items[item].facts[field] = true;
 }
 
-static void list_note(struct asking *asking, const struct item_values *items)
+static void list_note(struct asking *asking, const struct item_uses *items)
 {
     for (size_t i = 0; i < items->count; i++)
         item_note(asking, items->items[i].value);
@@ -45,6 +45,7 @@ static enum hull hull_asked(const struct condition *condition)
         return HULL_NONE;
     return condition->trait == TRAIT_MONOHULL    ? HULL_MONOHULL
            : condition->trait == TRAIT_CATAMARAN ? HULL_CATAMARAN
+           : condition->trait == TRAIT_TRIMARAN  ? HULL_TRIMARAN
                                                  : HULL_NONE;
 }
 
@@ -155,6 +156,8 @@ static bool fact_asked(const struct asking *asking, enum item_key item, enum gea
 {
     if (field == GEAR_serves)
         return item_kind_of(item)->by_engine && asking->hull == HULL_CATAMARAN;
+    if (field == GEAR_reach_inverted && asking->hull == HULL_MONOHULL)
+        return false;    /* she rights herself: no check asks */
     return !is_place(field) && (asking->items[item].facts[field] ||
                                 item_field(item, field) >= BELONGS_ASKED);
 }
@@ -209,18 +212,41 @@ static int by_walk(const void *a, const void *b)
     return (int)first->kind->item - (int)second->kind->item;
 }
 
-struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
-                              enum hull hull, struct arena *arena)
+static struct asking procedures_ask(const struct procedure *const *procedures, size_t count,
+                                    enum hull hull, struct arena *arena)
 {
     struct asking asking = {.hull = hull, .arena = arena};
-    struct asked_item *rows = arena_array(arena, ITEM_COUNT, sizeof *rows);
-    struct asked_list list = {.rows = rows};
     for (size_t i = 0; i < count; i++)
         procedure_note(&asking, procedures[i]);
+    return asking;
+}
+
+/* Those that are named, in the order of a walk. */
+static struct asked_list named_list(const struct asking *asking)
+{
+    struct asked_item *rows = arena_array(asking->arena, ITEM_COUNT, sizeof *rows);
+    struct asked_list list = {.rows = rows};
     for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
-        if (asking.items[item].named)
-            rows[list.count++] = asked_make(&asking, item);
+        if (asking->items[item].named)
+            rows[list.count++] = asked_make(asking, item);
     if (list.count > 0)
         qsort(rows, list.count, sizeof *rows, by_walk);
     return list;
+}
+
+struct asked_list asked_items(const struct procedure *const *procedures, size_t count,
+                              enum hull hull, struct arena *arena)
+{
+    struct asking asking = procedures_ask(procedures, count, hull, arena);
+    return named_list(&asking);
+}
+
+struct asked_list items_offered(const struct procedure *const *procedures, size_t count,
+                                enum hull hull, struct arena *arena)
+{
+    struct asking asking = procedures_ask(procedures, count, hull, arena);
+    for (enum item_key item = ITEM_NONE + 1; item < ITEM_COUNT; item++)
+        if (hull_has_zone(hull, zone_of_hull(zone_of(item_kind_of(item)->usual_zone), hull)))
+            item_note(&asking, item);
+    return named_list(&asking);
 }

@@ -7,7 +7,6 @@
 #include "text.h"
 
 const char *const reach_words[] = {REACH_LIST(CHOICE_WORD) NULL};
-const char *const trait_words[] = {TRAIT_LIST(CHOICE_WORD) NULL};
 
 void condition_fail(const struct condition_reading *reading, struct gathering *into,
                     struct place place, const char *remedy, const char *what)
@@ -259,6 +258,7 @@ static bool value_fits(const struct condition_reading *reading, struct gathering
                                    "cannot ask about it", field->key));
         return false;
     case FIELD_DATE: case FIELD_LIST: case FIELD_WORDS: case FIELD_CHOICES: case FIELD_PAIR:
+    case FIELD_PAIRED: case FIELD_BY_CHOICE:
     case FIELD_SECTION: case FIELD_ENTRIES: case FIELD_NODE:
         condition_fail(reading, into, value->place,
                        "`inside` and `cuts` ask about places and currents",

@@ -99,8 +99,10 @@ static const struct {
     {"reach", reach_read, "{reach: {epirb: deck}}: one is reached from open_deck, deck (a locker "
                           "too) or companionway; not recorded counts as no"},
     {"beyond", beyond_read, "{beyond: {epirb: deck}}: one is not"},
-    {"boat", boat_type_read, "{boat: gas}: what she is: monohull, catamaran; gas, "
-                            "dsc: unless her record denies it"},
+    {"boat", boat_type_read, "{boat: gas}: what she is: monohull, catamaran, trimaran, sail; what "
+                             "she has: cooking, gas, dsc, diesel, petrol, petrol_tank, electric, "
+                             "outboard, generator, two_engines; of a card of one engine space, "
+                             "what is there"},
     {"surely", surely_read, "{surely: {...}}: recorded so; what is not known counts as no and "
                             "holds no card: the next case must be the safe one"},
     {"all", all_read, "{all: [{...}, {...}]}: so do several keys of one mapping"},

@@ -3,9 +3,12 @@
  * a condition, or the words of another step. Never looks at a boat. */
 #include "asked.h"
 
-static bool values_hold(const struct item_values *values, enum item_key item)
+const struct item_use *item_use_find(const struct item_uses *list, enum item_key item)
 {
-    return item_value_find(values, item) != NULL;
+    for (size_t i = 0; i < list->count; i++)
+        if (list->items[i].value == item)
+            return &list->items[i];
+    return NULL;
 }
 
 /* `surely` takes what is not known for no, and so needs to know nothing. */
@@ -23,10 +26,10 @@ static bool condition_needs(const struct condition *condition, enum item_key ite
 
 static bool step_needs(const struct procedure_step *step, enum item_key item)
 {
-    bool needs = condition_needs(step->when, item) || values_hold(&step->uses, item);
+    bool needs = condition_needs(step->when, item) || item_use_find(&step->uses, item) != NULL;
     for (size_t i = 0; !needs && i < step->case_count; i++)
         needs = condition_needs(step->cases[i].when, item) ||
-                values_hold(&step->cases[i].uses, item);
+                item_use_find(&step->cases[i].uses, item) != NULL;
     return needs;
 }
 
@@ -56,7 +59,7 @@ static bool calls_need(const struct procedure *procedure, enum item_key item)
 
 bool procedure_needs(const struct procedure *procedure, enum item_key item)
 {
-    bool needs = values_hold(&procedure->must_know, item) ||
+    bool needs = item_value_find(&procedure->must_know, item) != NULL ||
                  condition_needs(procedure->when, item);
     for (size_t i = 0; !needs && i < procedure->step_count; i++)
         needs = step_needs(&procedure->steps[i], item);

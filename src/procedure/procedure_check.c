@@ -158,10 +158,10 @@ static bool shows_also(const struct procedure *procedure, enum item_key item)
 {
     for (size_t i = 0; i < procedure->step_count; i++) {
         const struct procedure_step *step = &procedure->steps[i];
-        if (item_value_find(&step->also, item) != NULL)
+        if (item_use_find(&step->also, item) != NULL)
             return true;
         for (size_t k = 0; k < step->case_count; k++)
-            if (item_value_find(&step->cases[k].also, item) != NULL)
+            if (item_use_find(&step->cases[k].also, item) != NULL)
                 return true;
     }
     return false;

@@ -5,8 +5,6 @@
 
 static const char *const per_words[] = {PER_LIST(CHOICE_WORD) NULL};
 static const char *const gear_table_words[] = {GEAR_TABLE_LIST(CHOICE_WORD) NULL};
-static const char *const gear_state_words[] = {GEAR_STATE_LIST(CHOICE_WORD) NULL};
-static const char *const shown_words[] = {SHOWN_LIST(CHOICE_WORD) NULL};
 const char *const signal_words[] = {SIGNAL_LIST(CHOICE_WORD) NULL};
 const char *const call_from_words[] = {CALL_FROM_LIST(CHOICE_WORD) NULL};
 
@@ -31,11 +29,20 @@ static const struct stray_key text_keys[] = {
 
 const struct stray_key logic_keys[] = {
     {"id", IN_LOGIC},      {"when", IN_LOGIC},     {"uses", IN_LOGIC},    {"also", IN_LOGIC},
-    {"within", IN_LOGIC},  {"state", IN_LOGIC},    {"shows", IN_LOGIC},   {"table", IN_LOGIC},
+    {"within", IN_LOGIC},  {"table", IN_LOGIC},
     {"sources", IN_LOGIC}, {"practice", IN_LOGIC}, {"symbol", IN_LOGIC},  {"stripe", IN_LOGIC},
     {"number", IN_LOGIC},  {"kind", IN_LOGIC},     {"per", IN_LOGIC},     {"after", IN_LOGIC},
     {"card", IN_LOGIC},    {"signal", IN_LOGIC},   {"nature", IN_LOGIC},  {"say", IN_LOGIC},
     {"assist", IN_LOGIC},  {"from", IN_LOGIC},     {"must_know", IN_LOGIC}, {NULL, NULL}};
+
+#define AT_ITS_GEAR "name the state with each piece of gear, as {seacock: shut}, torch"
+
+/* Of a step and its cases also what its gear tells now. */
+static const struct stray_key step_strays[] = {
+    {"state", AT_ITS_GEAR}, {"shows", AT_ITS_GEAR}, {"title", IN_TEXTS}, {"act", IN_TEXTS},
+    {"because", IN_TEXTS},  {"who", IN_TEXTS},      {"say", IN_TEXTS},   {NULL, NULL}};
+
+#define GEAR_AND_STATE .choices = item_key_list, .with = end_state_words
 
 #define LOGIC_TABLE(called, rows) \
     {.what = (called), .fields = (rows), .count = sizeof(rows) / sizeof((rows)[0]), \
@@ -51,24 +58,22 @@ static const struct field case_rows[] = {
     CASE_KEY("id", step_case.id, FIELD_TEXT,
              .about = "how the texts name it; without one it has the act of its step"),
     CASE_KEY("when", when, FIELD_NODE, .about = "boats it is for; all others, if left out"),
-    CASE_KEY("uses", step_case.uses, FIELD_CHOICES, .choices = item_key_list,
+    CASE_KEY("uses", step_case.uses, FIELD_PAIRED, GEAR_AND_STATE,
              .about = "gear to use, if other"),
-    CASE_KEY("also", step_case.also, FIELD_CHOICES, .choices = item_key_list,
+    CASE_KEY("also", step_case.also, FIELD_PAIRED, GEAR_AND_STATE,
              .about = "gear shown where it is recorded, if other"),
     CASE_KEY("lethal", step_case.lethal_ids, FIELD_LIST,
              .about = "what kills here, if other: ids of texts"),
     CASE_KEY("within", step_case.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear, if other"),
-    CASE_KEY("state", step_case.state, FIELD_CHOICE, .choices = gear_state_words,
-             .about = "how its gear is left, if other"),
-    CASE_KEY("shows", step_case.shows, FIELD_CHOICE, .choices = shown_words,
-             .about = "what of its gear is printed as handling, if other"),
     CASE_KEY("sources", step_case.basis.sources, FIELD_WORDS,
              .about = "what it stands on, if on other"),
     CASE_KEY("practice", step_case.basis.practice, FIELD_ANSWER,
              .about = "it stands on trade practice, to be signed off"),
 };
-static const struct field_table case_table = LOGIC_TABLE("a case", case_rows);
+static const struct field_table case_table = {
+    .what = "a case", .fields = case_rows, .count = sizeof case_rows / sizeof *case_rows,
+    .strays = step_strays};
 
 #define STEP_KEY(key, member, field_kind, ...) \
     KEYED(struct step_entry, key, member, field_kind, __VA_ARGS__)
@@ -76,9 +81,9 @@ static const struct field step_rows[] = {
     STEP_KEY("id", step.id, FIELD_TEXT, .required = true,
              .about = "how its texts and other texts name it"),
     STEP_KEY("when", when, FIELD_NODE, .about = "boats that have the step; all, if left out"),
-    STEP_KEY("uses", step.uses, FIELD_CHOICES, .choices = item_key_list,
+    STEP_KEY("uses", step.uses, FIELD_PAIRED, GEAR_AND_STATE,
              .about = "gear that the step cannot do without"),
-    STEP_KEY("also", step.also, FIELD_CHOICES, .choices = item_key_list,
+    STEP_KEY("also", step.also, FIELD_PAIRED, GEAR_AND_STATE,
              .about = "gear shown where it is recorded; without it, a note and no row"),
     STEP_KEY("table", step.table, FIELD_CHOICE, .choices = gear_table_words,
              .about = "its gear as a table"),
@@ -86,10 +91,6 @@ static const struct field step_rows[] = {
              .about = "what kills here, printed with it: up to two ids of texts"),
     STEP_KEY("within", step.within, FIELD_CHOICE, .choices = reach_words,
              .about = "how far one may go for its gear; what is farther is not offered"),
-    STEP_KEY("state", step.state, FIELD_CHOICE, .choices = gear_state_words,
-             .about = "how its gear is left: on (open), off (shut); no other handling is shown"),
-    STEP_KEY("shows", step.shows, FIELD_CHOICE, .choices = shown_words,
-             .about = "what of its gear is printed as handling; how, if left out"),
     STEP_KEY("cases", cases, FIELD_ENTRIES,
              ENTRIES_OF(struct case_entry, .table = &case_table),
              .about = "what to do on which boat: the first that holds"),
@@ -97,7 +98,9 @@ static const struct field step_rows[] = {
     STEP_KEY("practice", step.basis.practice, FIELD_ANSWER,
              .about = "it stands on trade practice, to be signed off"),
 };
-static const struct field_table step_table = LOGIC_TABLE("a step", step_rows);
+static const struct field_table step_table = {
+    .what = "a step", .fields = step_rows, .count = sizeof step_rows / sizeof *step_rows,
+    .strays = step_strays};
 
 /* ---- words with cases, and the decision ---- */
 

@@ -2,6 +2,7 @@
  * procedure). Never chooses a case: that takes a boat. */
 #include "procedure_texts.h"
 
+#include "item_states.h"
 #include "text.h"
 
 enum { MOST_LETHAL = 2 };
@@ -32,6 +33,28 @@ static void lethal_check(const struct procedure_reading *reading, const struct l
                     ids->count, MOST_LETHAL);
 }
 
+static void state_check(const struct procedure_reading *reading, const struct item_use *use)
+{
+    const char *item = item_word(use->value);
+    if (use->state == STATE_ANY && item_is_contrary(use->value))
+        problem_add(reading->problems, SEVERITY_ERROR, use->place,
+                    text_format(reading->arena, "write {%s: ...} with one of: %s", item,
+                                item_states_joined(use->value, reading->arena)),
+                    "%s is named without the state that the step brings it into", item);
+    if (use->state != STATE_ANY && !item_has_state(use->value, use->state))
+        problem_add(reading->problems, SEVERITY_ERROR, use->place,
+                    text_format(reading->arena, "its states: %s",
+                                item_states_joined(use->value, reading->arena)),
+                    "%s cannot be brought into the state %s", item,
+                    end_state_words[use->state - 1]);
+}
+
+static void states_check(const struct procedure_reading *reading, const struct item_uses *uses)
+{
+    for (size_t i = 0; i < uses->count; i++)
+        state_check(reading, &uses->items[i]);
+}
+
 static struct step_case case_read(const struct procedure_reading *reading,
                                   const struct case_entry *entry)
 {
@@ -39,6 +62,8 @@ static struct step_case case_read(const struct procedure_reading *reading,
     step_case.place = entry->place;
     step_case.when = when_read(reading, &entry->when);
     lethal_check(reading, &step_case.lethal_ids);
+    states_check(reading, &step_case.uses);
+    states_check(reading, &step_case.also);
     return step_case;
 }
 
@@ -83,6 +108,8 @@ static void step_read(const struct procedure_reading *reading, const struct step
         step->id.text = "?";
     step->when = when_read(reading, &entry->when);
     lethal_check(reading, &step->lethal_ids);
+    states_check(reading, &step->uses);
+    states_check(reading, &step->also);
     basis_check(reading, &step->basis, FOOTING_STEP, step->place,
                 text_format(reading->arena, "step %s", step->id.text));
     cases_read(reading, &entry->cases, work);
@@ -185,10 +212,6 @@ static void case_complete(const struct procedure_reading *reading, struct step_c
         step_case->because = step->because;
     if (step_case->within.value == REACH_ANY)
         step_case->within = step->within;
-    if (step_case->state.value == STATE_ANY)
-        step_case->state = step->state;
-    if (step_case->shows.value == SHOWN_BY_STATE)
-        step_case->shows = step->shows;
     if (!step_case->lethal_ids.given) {
         step_case->lethal_ids = step->lethal_ids;
         step_case->lethal = step->lethal;

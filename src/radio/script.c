@@ -47,11 +47,19 @@ bool dsc_ready(const struct boat *boat)
         && mmsi_decode_as(boat->radio.mmsi.text, MMSI_SHIP, &mmsi);
 }
 
+/* Does the record leave open whether the set sends an alert with her MMSI? */
+static bool dsc_unrecorded(const struct radio_facts *radio)
+{
+    return radio->dsc.answer != ANSWER_NO && radio->mmsi_programmed.answer != ANSWER_NO;
+}
+
 /* NULL where the MMSI is not to be said. */
 static const char *mmsi_said(const struct script_request *request, const struct boat *boat,
                              struct arena *arena)
 {
-    if (request->from_handheld || !dsc_ready(boat))
+    bool ready = dsc_ready(boat);
+    if (request->from_handheld ||
+        (!ready && (request->unrecorded == NULL || !dsc_unrecorded(&boat->radio))))
         return NULL;
     switch (form_shapes[request->form].mmsi) {
     case MMSI_NEVER:
@@ -63,7 +71,7 @@ static const char *mmsi_said(const struct script_request *request, const struct 
     case MMSI_AFTER_ALERT:
         break;
     }
-    return mmsi_in_threes(arena, boat->radio.mmsi.text);
+    return ready ? mmsi_in_threes(arena, boat->radio.mmsi.text) : request->unrecorded;
 }
 
 /* What the boat looks like and how long it is, as far as recorded. */
@@ -117,6 +125,8 @@ static void telling_turn_to(struct telling *telling, const struct script_request
     promise(request->form < sizeof form_shapes / sizeof form_shapes[0]);
     telling->request = request;
     telling->shape = &form_shapes[request->form];
+    if (telling->call_sign == NULL && boat->radio.call_sign.text == NULL)
+        telling->call_sign = request->unrecorded;
     telling->mmsi = mmsi_said(request, boat, telling->arena);
 }
 

@@ -1,6 +1,7 @@
 /* base_fields.c - the sections of a base's file and their fields: what each is called, may
  * hold and means (room: record). Adding a field is adding a row and a member. Never reads
  * a file. */
+#include "reader.h"
 #include "record.h"
 
 #define BASE(key, member, field_kind, ...) \
@@ -8,52 +9,59 @@
 
 static const struct field base_rows[] = {
     BASE("name", name, FIELD_TEXT, .any_word = true, .required = true,
-         .about = "the base's name"),
-    BASE("specimen", specimen, FIELD_ANSWER, .about = "an invented base?"),
+         .readers = READ_FILE, .about = "the base's name"),
+    BASE("specimen", specimen, FIELD_ANSWER, .readers = READ_CHECK, .about = "an invented base?"),
     BASE("phone_24h", phone_24h, FIELD_TEXT, .required = true,
-         .about = "the number that is answered day and night"),
+         .readers = READ_CONTACT, .about = "the number that is answered day and night"),
     BASE("position", position, FIELD_TEXT,
-         .about = "the berths, such as 43 30.488 N 016 26.411 E"),
+         .readers = READ_FIGURE | READ_CALL,
+        .about = "the berths, such as 43 30.488 N 016 26.411 E"),
 };
 static const struct field centre_rows[] = {
-    BASE("name", centre_name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
+    BASE("name", centre_name, FIELD_TEXT, .any_word = true, .required = true,
+         .readers = READ_CONTACT, .about = "its name"),
     BASE("call", centre_call, FIELD_TEXT, .any_word = true,
-         .about = "what it is called on the radio"),
+         .readers = READ_DISTRESS, .about = "what it is called on the radio"),
     BASE("channel", centre_channel, FIELD_TEXT, .required = true,
-         .about = "its working channel, two digits"),
-    BASE("phone", centre_phone, FIELD_TEXT, .about = "its telephone number"),
+         .readers = READ_PANEL, .about = "its working channel, two digits"),
+    BASE("phone", centre_phone, FIELD_TEXT, .readers = READ_CONTACT,
+          .about = "its telephone number"),
     BASE("antenna_m", centre_antenna_m, FIELD_NUMBER, .low = 1000, .high = 3000000,
-         .about = "height of its aerial above the sea, in metres"),
-    BASE("checked_on", centre_checked_on, FIELD_DATE, .about = "when this was last checked"),
+         .readers = READ_FIGURE, .about = "height of its aerial above the sea, in metres"),
+    BASE("checked_on", centre_checked_on, FIELD_DATE, .readers = READ_CHECK,
+          .about = "when this was last checked"),
 };
 
 static const struct field area_rows[] = {
     BASE("latitude", latitude, FIELD_CHOICE, .required = true, .choices = latitude_words,
-         .about = "the hemisphere"),
+         .readers = READ_SCRIPT, .about = "the hemisphere"),
     BASE("longitude", longitude, FIELD_CHOICE, .required = true, .choices = longitude_words,
-         .about = "the hemisphere"),
+         .readers = READ_SCRIPT, .about = "the hemisphere"),
     BASE("sea_area", sea_area, FIELD_CHOICE, .choices = sea_area_words,
-         .about = "the radio sea area"),
-    BASE("variation", variation, FIELD_TEXT, .about = "magnetic variation, such as 4 E"),
-    BASE("variation_on", variation_on, FIELD_DATE, .about = "the date it is true for"),
+         .readers = READ_PANEL | READ_CHECK, .about = "the radio sea area"),
+    BASE("variation", variation, FIELD_TEXT, .readers = READ_CALL | READ_FIGURE,
+          .about = "magnetic variation, such as 4 E"),
+    BASE("variation_on", variation_on, FIELD_DATE, .readers = READ_CALL | READ_FIGURE,
+          .about = "the date it is true for"),
 };
 
 static const struct field date_rows[] = {
     BASE("month_means", month_means, FIELD_CHOICE, .choices = month_means_words,
-         .about = "05/2027 holds to that month's end or start"),
+         .readers = READ_DATES, .about = "05/2027 holds to that month's end or start"),
     BASE("margin_days", margin_days, FIELD_NUMBER, .low = 0, .high = 366000,
-         .about = "days a date should last beyond a charter"),
+         .readers = READ_CHECK, .about = "days a date should last beyond a charter"),
 };
 static const struct field interval_rows[] = {
     ROW(struct interval, item, FIELD_CHOICE, .required = true, .choices = item_key_list,
-        .about = "the gear"),
+        .readers = READ_DATES, .about = "the gear"),
     ROW(struct interval, months, FIELD_NUMBER, .required = true, .low = 1000, .high = 240000,
-        .whole = true, .about = "months from one to the next"),
+        .whole = true, .readers = READ_DATES, .about = "months from one to the next"),
 };
 static const struct field shelter_rows[] = {
-    ROW(struct shelter, name, FIELD_TEXT, .any_word = true, .required = true, .about = "its name"),
+    ROW(struct shelter, name, FIELD_TEXT, .any_word = true, .required = true,
+        .readers = READ_FIGURE, .about = "its name"),
     ROW(struct shelter, position, FIELD_TEXT, .required = true,
-        .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
+        .readers = READ_FIGURE, .about = "where it lies, such as 43 30.488 N 016 26.411 E"),
 };
 static const struct field_table date_table = TABLE("the section dates", date_rows);
 static const struct field_table interval_table = TABLE("an interval", interval_rows);
@@ -64,19 +72,24 @@ static const struct field_table centre_table = TABLE("a rescue centre", centre_r
 static const struct field_table area_table = TABLE("a cruising area", area_rows);
 
 static const struct field approval_rows[] = {
-    ROW(struct approval, card, FIELD_TEXT, .required = true, .about = "the card"),
+    ROW(struct approval, card, FIELD_TEXT, .required = true, .readers = READ_FOOT,
+        .about = "the card"),
     ROW(struct approval, initials, FIELD_TEXT, .any_word = true, .required = true,
-        .about = "of who approved it"),
+        .readers = READ_FOOT, .about = "of who approved it"),
     ROW(struct approval, qualification, FIELD_WORDING, .required = true,
-        .about = "what qualifies them"),
-    ROW(struct approval, date, FIELD_DATE, .required = true, .about = "when"),
-    ROW(struct approval, until, FIELD_DATE, .required = true, .about = "how long it holds"),
+        .readers = READ_FOOT, .about = "what qualifies them"),
+    ROW(struct approval, date, FIELD_DATE, .required = true, .readers = READ_FOOT,
+        .about = "when"),
+    ROW(struct approval, until, FIELD_DATE, .required = true, .readers = READ_FOOT | READ_CHECK,
+        .about = "how long it holds"),
 };
 static const struct field local_rule_rows[] = {
-    ROW(struct local_rule, card, FIELD_TEXT, .required = true, .about = "the card"),
+    ROW(struct local_rule, card, FIELD_TEXT, .required = true, .readers = READ_RULE,
+        .about = "the card"),
     ROW(struct local_rule, rule, FIELD_WORDING, .required = true,
-        .about = "the rule, in few words"),
-    ROW(struct local_rule, source, FIELD_TEXT, .required = true, .about = "who made the rule"),
+        .readers = READ_RULE, .about = "the rule, in few words"),
+    ROW(struct local_rule, source, FIELD_TEXT, .required = true, .readers = READ_RULE,
+        .about = "who made the rule"),
 };
 static const struct field_table approval_table = TABLE("an approval", approval_rows);
 static const struct field_table local_rule_table = TABLE("a local rule", local_rule_rows);
@@ -99,7 +112,7 @@ static const struct field base_file_rows[] = {
     BASE_ENTRIES(shelters, struct shelter, shelter_table,
                  .about = "harbours to run for: an entry each, or none"),
     KEYED(struct base_file, "languages", record.languages, FIELD_WORDS, .any_word = true,
-          .about = "languages of the cards"),
+          .readers = READ_RUN, .about = "languages of the cards"),
     BASE_ENTRIES(approvals, struct approval, approval_table,
                  .about = "who approved which card: an entry each, or none"),
     BASE_ENTRIES(local_rules, struct local_rule, local_rule_table,

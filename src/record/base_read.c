@@ -13,6 +13,7 @@ enum { RULES_A_CARD = 2, SHORTEST_PHONE = 8, LONGEST_PHONE = 15, LONGEST_SHORT_C
 
 struct base_reading {
     struct base_record *base;
+    bool refused;                     /* its section was given, and could not be read */
     struct arena *arena;
     struct problems *problems;
 };
@@ -44,11 +45,19 @@ static bool is_international(const char *number)
            number[1] != '0' && all_digits(number + 1);
 }
 
+/* Whether it is a specimen was given, and refused: that is told, and numbers are not judged. */
+static bool specimen_refused(const struct base_reading *reading)
+{
+    const struct answer_value *specimen = &reading->base->specimen;
+    return specimen->answer == ANSWER_NOT_RECORDED &&
+           (specimen->place.line > 0 || reading->refused);
+}
+
 /* `short_code_most`: how long a code without a country's may be; 0: none may stand. */
 static void phone_check(const struct base_reading *reading, const char *key,
                         const struct text_value *phone, size_t short_code_most)
 {
-    if (phone->text == NULL)
+    if (phone->text == NULL || specimen_refused(reading))
         return;
     const char *number = without_spaces(phone->text, reading->arena);
     bool reserved = text_begins(number, "+999");
@@ -175,7 +184,10 @@ static struct base_record *record_take(struct base_file *file, const struct sour
                                        struct arena *arena, struct problems *problems)
 {
     struct base_record *base = &file->record;
-    struct base_reading reading = {.base = base, .arena = arena, .problems = problems};
+    struct base_reading reading = {
+        .base = base, .refused = !file->base.given && (file->base.place.line > 0 ||
+                                           file->base.key_place.line > 0),
+        .arena = arena, .problems = problems};
     base->source = source;
     base->centre_place = named_at(&file->rescue_centre, source);
     base->area_place = named_at(&file->cruising_area, source);

@@ -18,18 +18,21 @@ static struct opened opened_by(enum zone_key key, enum side side)
     return (struct opened){zone->family, zone->side != SIDE_NONE ? zone->side : side};
 }
 
-/* Its own place, then what it is inside of, then the space it is recorded to be in; a piece
- * in a locker of its place's side. False after the last. */
+/* The place it is worked from, then what it is inside of, then the space it is recorded to be
+ * in, then the place of its handle; a piece in a locker of its place's side. False after the
+ * last. */
 static bool opened_at(const struct equipment *gear, size_t index, struct opened *opened)
 {
     if (index == 0)
-        *opened = gear->place_zone == NULL
+        *opened = worked_zone(gear) == NULL
                       ? (struct opened){0}
-                      : opened_by(gear->place_zone->id, gear->place_side);
+                      : opened_by(worked_zone(gear)->id, worked_side(gear));
     else if (index <= gear->inside.count)
         *opened = opened_by(gear->inside.items[index - 1].value, SIDE_NONE);
     else if (index == gear->inside.count + 1)
         *opened = opened_by(air_zone(gear->space.value), SIDE_NONE);
+    else if (index == gear->inside.count + 2)
+        *opened = opened_by(gear->handle.zone.value, gear->handle.place_side);
     else
         return false;
     return true;

@@ -9,17 +9,32 @@
 
 enum { CENTIMETRE = 10 };   /* in thousandths of a metre */
 
-static bool is_monohull(const struct boat *boat)
-{
-    return boat->facts.type.value == HULL_MONOHULL;
-}
-
 bool boat_has_space(const struct boat *boat, enum zone_key space)
 {
+    for (size_t i = 0; i < boat->engine_count; i++)
+        if (boat->engines[i].space.value == space)
+            return true;
     for (size_t i = 0; i < boat->engine_space_count; i++)
         if (boat->engine_spaces[i] == space)
             return true;
     return false;
+}
+
+enum answer boat_room(const struct boat *boat, const struct zone *zone)
+{
+    const struct zone_values *rooms = &boat->facts.rooms;
+    if (!zone->room)
+        return ANSWER_YES;
+    for (size_t i = 0; i < rooms->count; i++)
+        if (zone_within(zone, rooms->items[i].value) ||
+            zone_within(zone_of(rooms->items[i].value), zone->id))
+            return ANSWER_YES;
+    return rooms->given ? ANSWER_NO : ANSWER_NOT_RECORDED;
+}
+
+bool boat_has_cabin(const struct boat *boat)
+{
+    return !boat->facts.rooms.given || boat->facts.rooms.count > 0;
 }
 
 /* The row of a family on one side: cockpit_locker and port give
@@ -32,18 +47,18 @@ static const struct zone *zone_on_side(const struct boat *boat, const struct zon
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *row = zone_of(key);
         if (row->family == zone->id && row->side == side &&
-            (boat->catamaran || !row->catamaran_only))
+            hull_has_zone(boat->facts.hull.value, row))
             return row;
     }
     return zone;
 }
 
-static bool zone_side_agrees(struct boat_reading *reading, const struct equipment *gear,
+static bool zone_side_agrees(struct boat_reading *reading, struct place place,
                              const struct zone *zone, enum side side)
 {
     if (zone->side == SIDE_NONE || side == SIDE_NONE || side == zone->side)
         return true;
-    problem_add(reading->problems, SEVERITY_ERROR, gear->side.place,
+    problem_add(reading->problems, SEVERITY_ERROR, place,
                 text_format(reading->arena, "take `side` out, or write zone: %s",
                             zone_word(zone->family)),
                 "%s lies to %s, but side says %s", zone->key, side_word(zone->side),
@@ -54,10 +69,18 @@ static bool zone_side_agrees(struct boat_reading *reading, const struct equipmen
 /* False when the boat has no such place, or has two. `place` is the word's. */
 static bool zone_exists(struct boat_reading *reading, const struct zone *zone, struct place place)
 {
-    if (zone->catamaran_only && is_monohull(reading->boat)) {
+    if (!hull_has_zone(reading->boat->facts.hull.value, zone)) {
         problem_add(reading->problems, SEVERITY_ERROR, place,
-                    "name a zone of a monohull, or correct the boat's type",
-                    "%s is found on catamarans only", zone->key);
+                    text_format(reading->arena, "name a zone of a %s, or correct the boat's hull",
+                                choice_word(hull_words, reading->boat->facts.hull.value)),
+                    "%s is found on %s only", zone->key,
+                    zone->catamaran_only ? "catamarans" : "boats with several hulls");
+        return false;
+    }
+    if (boat_room(reading->boat, zone) == ANSWER_NO) {
+        problem_add(reading->problems, SEVERITY_ERROR, place,
+                    "add it to rooms in the section boat, or name the room that it is",
+                    "%s is none of the rooms that are recorded of her", zone->key);
         return false;
     }
     if (!reading->boat->catamaran || zone->id != ZONE_engine_space ||
@@ -69,16 +92,22 @@ static bool zone_exists(struct boat_reading *reading, const struct zone *zone, s
     return false;
 }
 
-static bool hull_known(struct boat_reading *reading, const struct equipment *gear)
+/* Is it said in which hull of a catamaran it lies? A side that was refused is told there. */
+static bool hull_known(const struct boat *boat, const struct equipment *gear)
 {
-    if (!reading->boat->catamaran || !gear->place_zone->in_hulls ||
-        gear->place_side == SIDE_PORT || gear->place_side == SIDE_STARBOARD ||
-        gear->place_side == SIDE_BOTH || boat_has_space(reading->boat, gear->place_zone->id))
-        return true;
-    problem_add(reading->problems, SEVERITY_ERROR, place_or(gear->zone.place, gear->place),
-                "write side: port, side: starboard or side: both",
-                "%s lies in a hull of a catamaran: say which", gear->place_zone->key);
-    return false;
+    bool refused = gear->side.value == SIDE_NONE && gear->side.place.line > 0;
+    return refused || !boat->catamaran || !gear->place_zone->in_hulls ||
+           gear->place_side == SIDE_PORT || gear->place_side == SIDE_STARBOARD ||
+           gear->place_side == SIDE_BOTH || boat_has_space(boat, gear->place_zone->id);
+}
+
+static void hull_check(struct boat_reading *reading, const struct equipment *gear)
+{
+    if (!hull_known(reading->boat, gear))
+        problem_add(reading->problems, SEVERITY_ERROR,
+                    place_or(gear->zone.place, gear->place),
+                    "write side: port, side: starboard or side: both",
+                    "%s lies in a hull of a catamaran: say which", gear->place_zone->key);
 }
 
 static void zones_exist(struct boat_reading *reading, const struct zone_values *zones)
@@ -87,13 +116,22 @@ static void zones_exist(struct boat_reading *reading, const struct zone_values *
         zone_exists(reading, zone_of(zones->items[i].value), zones->items[i].place);
 }
 
+/* A space of an engine was given, and refused: it may be any. */
+static bool spaces_unclear(const struct boat *boat)
+{
+    for (size_t i = 0; i < boat->engine_count; i++)
+        if (boat->engines[i].space.value == ZONE_NONE && boat->engines[i].space.place.line > 0)
+            return true;
+    return false;
+}
+
 void spaces_exist(const struct boat_reading *reading, const struct zone_values *serves)
 {
-    for (size_t i = 0; i < serves->count; i++) {
+    for (size_t i = 0; !spaces_unclear(reading->boat) && i < serves->count; i++) {
         const struct zone_value *space = &serves->items[i];
         if (!boat_has_space(reading->boat, space->value))
             problem_add(reading->problems, SEVERITY_ERROR, space->place,
-                        "name an engine space of this boat, or correct boat: engine_spaces",
+                        "name the space of an engine of this boat, or correct engines",
                         "this boat has no %s", zone_word(space->value));
     }
 }
@@ -104,6 +142,7 @@ static void other_zones_check(struct boat_reading *reading, const struct equipme
     if (space != NULL)
         zone_exists(reading, space, gear->space.place);
     zones_exist(reading, &gear->inside);
+    zones_exist(reading, &gear->past);
     spaces_exist(reading, &gear->serves);
 }
 
@@ -117,19 +156,66 @@ static void gear_place_settle(struct boat_reading *reading, struct equipment *ge
         return;
     const struct zone *zone = zone_on_side(reading->boat, written, side);
     if (!zone_exists(reading, zone, gear->zone.place) ||
-        !zone_side_agrees(reading, gear, zone, side))
+        !zone_side_agrees(reading, gear->side.place, zone, side))
         return;
     gear->place_zone = zone;
     gear->zone.value = zone->id;
     gear->place_side = side != SIDE_NONE ? side : zone->side;
-    hull_known(reading, gear);
+    hull_check(reading, gear);
     position_settle(reading, gear);
+}
+
+/* The same of a place that it names beside its own. */
+static void spot_settle(struct boat_reading *reading, struct gear_spot *spot)
+{
+    const struct zone *written = zone_of(spot->zone.value);
+    spot->place_side = spot->side.value;
+    if (written == NULL)
+        return;
+    const struct zone *zone = zone_on_side(reading->boat, written, spot->side.value);
+    if (!zone_exists(reading, zone, spot->zone.place) ||
+        !zone_side_agrees(reading, spot->side.place, zone, spot->side.value))
+        return;
+    spot->place_zone = zone;
+    spot->zone.value = zone->id;
+    if (spot->place_side == SIDE_NONE)
+        spot->place_side = zone->side;
+}
+
+const struct zone *worked_zone(const struct equipment *gear)
+{
+    return gear->from.place_zone != NULL ? gear->from.place_zone : gear->place_zone;
+}
+
+enum side worked_side(const struct equipment *gear)
+{
+    return gear->from.place_zone != NULL ? gear->from.place_side : gear->place_side;
+}
+
+const struct text_value *worked_spot(const struct equipment *gear)
+{
+    return gear->from.place_zone != NULL ? &gear->from.spot : &gear->spot;
+}
+
+bool way_zone(const struct equipment *gear, size_t index, struct zone_value *zone)
+{
+    size_t passed = gear->inside.count + gear->past.count;
+    if (index > passed || (index == passed && gear->handle.place_zone == NULL))
+        return false;
+    if (index == passed)
+        *zone = gear->handle.zone;
+    else
+        *zone = index < gear->inside.count ? gear->inside.items[index]
+                                           : gear->past.items[index - gear->inside.count];
+    return true;
 }
 
 void places_settle(struct boat_reading *reading)
 {
     for (size_t i = 0; i < reading->gear_count; i++) {
         gear_place_settle(reading, &reading->gear[i]);
+        spot_settle(reading, &reading->gear[i].from);
+        spot_settle(reading, &reading->gear[i].handle);
         other_zones_check(reading, &reading->gear[i]);
     }
 }
@@ -151,14 +237,20 @@ bool equipment_same_place(const struct equipment *a, const struct equipment *b)
            same_engines(a, b);
 }
 
+/* A piece whose tag was refused may be the one of the model with that tag. */
+static bool tag_unread(const struct equipment *gear)
+{
+    return gear->tag.text == NULL && gear->tag.place.line > 0;
+}
+
 static void twin_tell(struct boat_reading *reading, const struct equipment *gear)
 {
     for (const struct equipment *first = reading->gear; first < gear; first++)
-        if (equipment_same_place(first, gear)) {
+        if (equipment_same_place(first, gear) && !tag_unread(gear)) {
             problem_add(reading->problems, SEVERITY_ERROR, gear->place,
                         "take one out, tell them apart by `spot` or `name`, or write `count`",
-                        "%s stands in the same place twice (first on line %d)", gear->kind->key,
-                        first->place.line);
+                        "%s stands in the same place twice (first on %s)", gear->kind->key,
+                        line_words(first->place, gear->place, reading->arena));
             return;
         }
 }

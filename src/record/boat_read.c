@@ -43,44 +43,93 @@ static void spaces_default(struct boat *boat)
     }
 }
 
+/* Does the engine burn something in a space? One whose fuel is not recorded may. */
+static bool burns_inside(const struct engine *engine)
+{
+    return engine->space.value != ZONE_NONE && engine->fuel.value != FUEL_ELECTRIC;
+}
+
+static bool space_listed(const struct boat *boat, enum zone_key space)
+{
+    for (size_t i = 0; i < boat->engine_space_count; i++)
+        if (boat->engine_spaces[i] == space)
+            return true;
+    return false;
+}
+
 static void spaces_given(struct boat *boat, struct arena *arena)
 {
-    const struct zone_values *given = &boat->facts.engine_spaces;
-    enum zone_key *spaces = arena_array(arena, given->count, sizeof *spaces);
-    for (size_t i = 0; i < given->count; i++)
-        spaces[i] = given->items[i].value;
+    enum zone_key *spaces = arena_array(arena, boat->engine_count, sizeof *spaces);
     boat->engine_spaces = spaces;
-    boat->engine_space_count = given->count;
+    boat->engine_space_count = 0;
+    for (size_t i = 0; i < boat->engine_count; i++)
+        if (burns_inside(&boat->engines[i]) && !space_listed(boat, boat->engines[i].space.value))
+            spaces[boat->engine_space_count++] = boat->engines[i].space.value;
 }
 
 /* `engine_space` beside one of its two halves would be a card too many. */
-static void spaces_check(const struct boat_reading *reading)
+static void engine_space_check(const struct boat_reading *reading, const struct engine *engine)
 {
-    const struct zone_values *given = &reading->boat->facts.engine_spaces;
-    bool monohull = reading->boat->facts.type.value == HULL_MONOHULL;
-    for (size_t i = 0; i < given->count; i++) {
-        const struct zone *zone = zone_of(given->items[i].value);
-        if (zone->catamaran_only && monohull)
-            problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
-                        "a monohull has engine_space", "%s is found on catamarans only",
-                        zone->key);
-        if (given->count > 1 && zone->id == ZONE_engine_space)
-            problem_add(reading->problems, SEVERITY_ERROR, given->items[i].place,
-                        "write engine_space, or [engine_space_port, engine_space_starboard]",
+    const struct boat *boat = reading->boat;
+    const struct zone *zone = zone_of(engine->space.value);
+    if (!hull_has_zone(boat->facts.hull.value, zone))
+        problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                    "write engine_space", "%s is found on catamarans only", zone->key);
+    if (zone->id == ZONE_generator_space && engine->drive.value != DRIVE_NONE &&
+        engine->drive.value != DRIVE_GENERATOR)
+        problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                    "name the engine space that it stands in, or correct its drive",
+                    "generator_space is that of a generator, which drives nothing");
+    for (size_t i = 0; zone->id == ZONE_engine_space && i < boat->engine_count; i++)
+        if (zone_of(boat->engines[i].space.value) != NULL &&
+            zone_of(boat->engines[i].space.value)->side != SIDE_NONE) {
+            problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                        "write engine_space for both, or that of port and of starboard",
                         "engine_space stands beside one of its halves");
-    }
+            return;
+        }
+}
+
+/* Where the one or the other was refused, that is told. */
+static bool is_without_space(const struct engine *engine)
+{
+    return engine->space.value == ZONE_NONE && engine->space.place.line == 0 &&
+           (engine->drive.value != DRIVE_NONE || engine->drive.place.line == 0);
+}
+
+/* An outboard hangs outside; every other engine stands in a space that can burn. */
+static void engine_check(const struct boat_reading *reading, const struct engine *engine)
+{
+    bool outboard = engine->drive.value == DRIVE_OUTBOARD;
+    if (engine->space.value != ZONE_NONE && outboard)
+        problem_add(reading->problems, SEVERITY_ERROR, engine->space.place,
+                    "take `space` out: an outboard hangs outside; or correct its drive",
+                    "an outboard has no engine space");
+    else if (engine->space.value != ZONE_NONE)
+        engine_space_check(reading, engine);
+    else if (!outboard && is_without_space(engine))
+        problem_add(reading->problems, SEVERITY_ERROR, engine->place,
+                    "write space: and where it stands, as engine_space; or drive: outboard",
+                    "an engine needs its space, unless it is an outboard");
+}
+
+static void engines_settle(struct boat_reading *reading)
+{
+    struct boat *boat = reading->boat;
+    if (boat->engines_given)
+        spaces_given(boat, reading->arena);
+    else
+        spaces_default(boat);
+    for (size_t i = 0; i < boat->engine_count; i++)
+        engine_check(reading, &boat->engines[i]);
 }
 
 static void facts_settle(struct boat_reading *reading)
 {
     struct boat *boat = reading->boat;
-    boat->catamaran = boat->facts.type.value == HULL_CATAMARAN;
+    boat->catamaran = boat->facts.hull.value == HULL_CATAMARAN;
     name_check(reading, &boat->facts.name);
-    if (boat->facts.engine_spaces.given)
-        spaces_given(boat, reading->arena);
-    else
-        spaces_default(boat);
-    spaces_check(reading);
+    engines_settle(reading);
 }
 
 /* A fact on the wrong entry would be lost, and lacks on the entry it was meant for. */
@@ -96,11 +145,17 @@ static void foreign_fields_tell(const struct boat_reading *reading, const struct
                         "%s does not belong to %s", gear_field_word(field), item_word(item));
 }
 
+static void gear_facts_check(const struct boat_reading *reading, const struct equipment *gear)
+{
+    foreign_fields_tell(reading, gear);
+    handling_check(reading, gear);
+}
+
 static void gear_settle(struct boat_reading *reading, struct equipment *gear)
 {
     gear->kind = item_kind_of(gear->item.value);
     if (gear->kind != NULL)
-        foreign_fields_tell(reading, gear);
+        gear_facts_check(reading, gear);
     name_check(reading, &gear->name);
     weights_check(reading, gear);
     if (gear->item.value != ITEM_vhf_dsc)
@@ -127,7 +182,7 @@ static void radio_gear_make(struct boat_reading *reading)
 {
     const struct radio_facts *radio = &reading->boat->radio;
     if (radio->zone.value == ZONE_NONE) {
-        if (radio->tag.text != NULL)
+        if (radio->tag.text != NULL && radio->zone.place.line == 0)
             problem_add(reading->problems, SEVERITY_ERROR, radio->tag.place,
                         "record where the set is: zone, side, spot",
                         "radio has a tag but no zone");
@@ -157,9 +212,14 @@ static void equipment_take(struct boat_reading *reading, const struct entries_va
     reading->boat->equipment_count = reading->gear_count;
 }
 
-static bool is_refused(const struct number_value *value)
+/* Was some fact of the piece given, and refused? */
+static bool is_unclear(const struct boat_reading *reading, const struct equipment *gear)
 {
-    return !value->given && value->place.line > 0;
+    for (enum gear_field field = GEAR_FIELD_NONE + 1; field < GEAR_FIELD_COUNT; field++)
+        if (field_place(gear_field_row(field), gear).line > 0 &&
+            field_text(gear_field_row(field), gear, reading->arena) == NULL)
+            return true;
+    return false;
 }
 
 /* Entries whose kind or place is not known are told as errors and then left out,
@@ -174,7 +234,7 @@ static void unusable_leave_out(struct boat_reading *reading)
     reading->gear_count = kept;
     reading->boat->equipment_count = kept;
     for (size_t i = 0; i < kept; i++)
-        if (is_refused(&reading->gear[i].count) || is_refused(&reading->gear[i].persons))
+        if (is_unclear(reading, &reading->gear[i]))
             reading->boat->gear_unclear = true;
 }
 
@@ -186,6 +246,11 @@ static void boat_begin(struct boat_file *file, const struct source *source, cons
     boat->source = source;
     boat->place = place_or(file->boat.place, source_whole(source));
     boat->radio_place = place_or(file->radio.place, boat->place);
+    boat->gas_place = place_or(file->gas.place, boat->place);
+    boat->engines = file->engines.items;
+    boat->engine_count = file->engines.count;
+    boat->engines_given = file->engines.given;
+    boat->engines_place = place_or(file->engines.place, boat->place);
     boat->silences = file->silenced.items;
     boat->silence_count = file->silenced.count;
 }
@@ -222,7 +287,7 @@ static const struct boat *boat_take(struct boat_file *file, struct arena *arena,
     struct boat_reading reading = {.boat = boat, .arena = arena, .problems = problems};
     facts_settle(&reading);
     equipment_take(&reading, &file->equipment);
-    absences_take(&reading, &file->not_fitted);
+    absences_take(&reading, file);
     places_settle(&reading);
     tags_check(&reading);
     doubles_check(&reading);
@@ -232,17 +297,47 @@ static const struct boat *boat_take(struct boat_file *file, struct arena *arena,
     return boat;
 }
 
-const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
-                             struct problems *all, bool *sound)
+/* Does it say which model she is like? Also where its key is misspelt: what then stands in her
+ * file is no less hers for that. */
+static bool names_model(const struct yaml_node *root)
+{
+    static const char *const key[] = {"like"};
+    for (size_t i = 0; root != NULL && root->kind == YAML_MAPPING && i < root->count; i++)
+        if (text_nearest(root->pairs[i].key, key, 1) != NULL &&
+            !(root->pairs[i].value->kind == YAML_SCALAR &&
+              text_empty(root->pairs[i].value->text)))
+            return true;
+    return false;
+}
+
+static void file_read_in(struct boat_file *file, const struct boat_input *input,
+                         struct arena *arena, struct problems *problems)
+{
+    const struct yaml_node *root = yaml_tree_read(input->source, arena, problems);
+    const struct field_table *table =
+        names_model(root) ? sister_file_fields() : boat_file_fields();
+    plain_section_read(root, table, file, arena, problems);
+    if (root != NULL)
+        model_inherit(file, input, arena, problems);
+}
+
+const struct boat *boat_read_like(const struct boat_input *input, struct arena *arena,
+                                  struct problems *all, bool *sound)
 {
     struct problems *problems = problems_part(all);
-    const struct yaml_node *root = yaml_tree_read(source, arena, problems);
     struct boat_file *file = arena_alloc(arena, sizeof *file);
     const struct boat *boat = NULL;
-    plain_section_read(root, boat_file_fields(), file, arena, problems);
-    boat_begin(file, source, key, arena);
-    if (file->boat.given)
+    file_read_in(file, input, arena, problems);
+    boat_begin(file, input->source, input->key, arena);
+    if (file->boat.given && file->fitness != FITNESS_NOT_READ)
         boat = boat_take(file, arena, problems);
-    *sound = problems_settle(all, problems) && boat != NULL;
+    *sound = problems_settle(all, problems) && boat != NULL && file->fitness == FITNESS_WHOLE;
     return boat;
+}
+
+const struct boat *boat_read(const struct source *source, const char *key, struct arena *arena,
+                             struct problems *problems, bool *sound)
+{
+    static const struct models none = {NULL, 0};
+    return boat_read_like(&(struct boat_input){source, key, &none}, arena, problems, sound);
 }

@@ -6,6 +6,8 @@
 #include "promise.h"
 #include "text.h"
 
+#include <string.h>
+
 enum { TAG_HIGHEST = 99, CLASS_COUNT = 3 };
 
 static const enum item_class class_letters[CLASS_COUNT] = {ITEM_FIRE, ITEM_RESCUE, ITEM_CONTROL};
@@ -16,11 +18,6 @@ struct tag_ledger {
     size_t given[CLASS_COUNT];
 };
 
-struct tag {
-    size_t row;      /* of class_letters */
-    size_t number;
-};
-
 static bool row_of_letter(char letter, size_t *row)
 {
     for (*row = 0; *row < CLASS_COUNT; (*row)++)
@@ -29,8 +26,7 @@ static bool row_of_letter(char letter, size_t *row)
     return false;
 }
 
-/* F1 to F99, without a leading zero; likewise E and C. */
-static bool tag_parse(const char *text, struct tag *tag)
+bool tag_parse(const char *text, struct tag *tag)
 {
     if (text == NULL || !row_of_letter(text[0], &tag->row) || text[1] == '0')
         return false;
@@ -56,6 +52,8 @@ static struct tag_ledger ledger_of(const struct boat *boat)
         ledger_mark(&ledger, boat->equipment[i].tag.text);
     for (size_t i = 0; i < boat->retired_tags.count; i++)
         ledger_mark(&ledger, boat->retired_tags.items[i].text);
+    for (size_t i = 0; i < boat->likeness.tags.count; i++)
+        ledger_mark(&ledger, boat->likeness.tags.items[i].text);
     for (size_t i = 0; i < boat->tags_given.count; i++)
         if (tag_parse(boat->tags_given.items[i].text, &tag))
             ledger.given[tag.row] = tag.number;
@@ -213,11 +211,30 @@ static const struct equipment *first_with(const struct boat_reading *reading,
     return NULL;
 }
 
+/* The tag that was meant: c4, "C 4", C04 and C4, as C4; NULL: nobody knows. */
+static const char *tag_meant(const char *text, struct arena *arena)
+{
+    struct text_builder out = text_builder_in(arena);
+    struct tag tag;
+    for (const char *at = text_upper(arena, text); *at != '\0'; at++) {
+        bool letter = out.length == 0 && *at >= 'A' && *at <= 'Z';
+        bool digit = out.length > 0 && is_digit(*at) && (*at != '0' || out.length > 1);
+        if (letter || digit)
+            text_add_bytes(&out, at, 1);
+        else if (strchr(" -_.,;0", *at) == NULL)
+            return NULL;
+    }
+    return tag_parse(out.at, &tag) ? out.at : NULL;
+}
+
 static void wrong_form_tell(const struct boat_reading *reading, const struct equipment *gear)
 {
+    const char *meant = tag_meant(gear->tag.text, reading->arena);
     problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
-                "a tag is F, E or C and a number from 1 to 99 without a zero before it, "
-                "such as C4", "%s is not a tag", gear->tag.text);
+                meant != NULL ? text_format(reading->arena, "write %s", meant)
+                              : "a tag is F, E or C and a number from 1 to 99 without a zero "
+                                "before it, such as C4",
+                "%s is not a tag", gear->tag.text);
 }
 
 static void wrong_letter_tell(const struct boat_reading *reading, const struct equipment *gear,
@@ -248,9 +265,10 @@ static void reuse_tell(const struct boat_reading *reading, const struct equipmen
     if (first != NULL && !equipment_same_place(first, gear))
         problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
                     reuse_remedy(reading, gear, first, ledger),
-                    "tag %s is already that of %s (line %d)", gear->tag.text,
+                    "tag %s is already that of %s (%s)", gear->tag.text,
                     first->item.value == ITEM_NONE ? "another item" : item_word(first->item.value),
-                    place_or(first->tag.place, first->place).line);
+                    line_words(place_or(first->tag.place, first->place), gear->tag.place,
+                               reading->arena));
     if (list_holds(&reading->boat->retired_tags, gear->tag.text))
         problem_add(reading->problems, SEVERITY_ERROR, gear->tag.place,
                     proposal(ledger, gear->kind->class, reading->arena),

@@ -6,7 +6,10 @@
 #define CHOICE_PLACED(name, word) [name - 1] = word,
 
 const char *const hull_words[] = {HULL_LIST(CHOICE_WORD) NULL};
-const char *const cooking_gas_words[] = {COOKING_GAS_LIST(CHOICE_WORD) NULL};
+const char *const rig_words[] = {RIG_LIST(CHOICE_WORD) NULL};
+const char *const fuel_words[] = {FUEL_LIST(CHOICE_WORD) NULL};
+const char *const drive_words[] = {DRIVE_LIST(CHOICE_WORD) NULL};
+const char *const drain_words[] = {DRAIN_LIST(CHOICE_WORD) NULL};
 const char *const agent_words[] = {AGENT_LIST(CHOICE_WORD) NULL};
 const char *const valve_words[] = {VALVE_LIST(CHOICE_WORD) NULL};
 const char *const stop_words[] = {STOP_LIST(CHOICE_WORD) NULL};
@@ -15,6 +18,7 @@ const char *const works_words[] = {WORKS_LIST(CHOICE_WORD) NULL};
 const char *const feed_words[] = {FEED_LIST(CHOICE_WORD) NULL};
 const char *const gas_words[] = {GAS_LIST(CHOICE_WORD) NULL};
 const char *const wearer_words[] = {WEARER_LIST(CHOICE_WORD) NULL};
+const char *const only_when_words[] = {ONLY_WHEN_LIST(CHOICE_WORD) NULL};
 const char *const lanyard_words[] = {LANYARD_LIST(CHOICE_WORD) NULL};
 const char *const latitude_words[] = {LATITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};
 const char *const longitude_words[] = {LONGITUDE_LIST(CHOICE_PLACED) [HEMISPHERE_BOTH] = NULL};
@@ -26,7 +30,10 @@ const char *const facing_words[] = {FACING_LIST(CHOICE_WORD) NULL};
 #define WORDS_CHECK(words, count) \
     _Static_assert(sizeof words / sizeof *words == (count), "a word for each value")
 WORDS_CHECK(hull_words, HULL_COUNT);
-WORDS_CHECK(cooking_gas_words, COOKING_GAS_COUNT);
+WORDS_CHECK(rig_words, RIG_COUNT);
+WORDS_CHECK(fuel_words, FUEL_COUNT);
+WORDS_CHECK(drive_words, DRIVE_COUNT);
+WORDS_CHECK(drain_words, DRAIN_COUNT);
 WORDS_CHECK(agent_words, AGENT_COUNT);
 WORDS_CHECK(valve_words, VALVE_COUNT);
 WORDS_CHECK(stop_words, STOP_COUNT);
@@ -38,6 +45,13 @@ WORDS_CHECK(sea_area_words, SEA_AREA_COUNT);
 WORDS_CHECK(nature_words, NATURE_COUNT);
 WORDS_CHECK(facing_words, FACING_COUNT);
 #undef WORDS_CHECK
+
+bool hull_has_zone(enum hull hull, const struct zone *zone)
+{
+    if (zone->catamaran_only)
+        return hull != HULL_MONOHULL && hull != HULL_TRIMARAN;
+    return !zone->multihull_only || hull != HULL_MONOHULL;
+}
 
 const struct item_value *item_value_find(const struct item_values *list, enum item_key item)
 {

@@ -6,7 +6,8 @@
 #define EXTINGUISHERS ITEM_engine_extinguisher, ITEM_fixed_extinguisher, ITEM_fire_extinguisher
 #define PORTABLE_EXTINGUISHERS ITEM_engine_extinguisher, ITEM_fire_extinguisher
 #define FUEL_SHUTOFFS \
-    ITEM_fuel_shutoff_diesel, ITEM_fuel_shutoff_generator, ITEM_fuel_shutoff_heater
+    ITEM_fuel_shutoff_diesel, ITEM_fuel_shutoff_petrol, ITEM_fuel_shutoff_generator, \
+        ITEM_fuel_shutoff_heater
 #define ISOLATORS \
     ITEM_battery_isolator_service, ITEM_battery_isolator_engine, ITEM_battery_isolator_thruster
 #define OPENINGS ITEM_seacock, ITEM_shaft_seal

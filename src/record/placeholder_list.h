@@ -57,6 +57,7 @@
     X("en", WHOLE, "dont know") \
     X("en", WHOLE, "no idea") \
     X("en", WHOLE, "no data") \
+    X("en", TEXT_ONLY, "none") \
     X("en", TEXT_ONLY, "unknown") \
     X("en", TEXT_ONLY, "unclear") \
     X("en", TEXT_ONLY, "unspecified") \
@@ -67,6 +68,8 @@
     X("de", TEXT_ONLY, "offen") \
     X("de", TEXT_ONLY, "unklar") \
     X("de", TEXT_ONLY, "fehlt") \
+    X("de", TEXT_ONLY, "keine") \
+    X("de", TEXT_ONLY, "keiner") \
     X("de", TEXT_ONLY, "ka") \
     X("de", WHOLE, "k a") \
     X("de", WHOLE, "k/a") \
@@ -82,6 +85,8 @@
     X("de", WHOLE, "wird nachgetragen") \
     X("fr", TEXT_ONLY, "inconnu") \
     X("fr", TEXT_ONLY, "inconnue") \
+    X("fr", TEXT_ONLY, "aucun") \
+    X("fr", TEXT_ONLY, "aucune") \
     X("fr", WHOLE, "a remplir") \
     X("fr", WHOLE, "a completer") \
     X("fr", WHOLE, "a definir") \
@@ -94,6 +99,8 @@
     X("it", TEXT_ONLY, "sconosciuto") \
     X("it", TEXT_ONLY, "sconosciuta") \
     X("it", TEXT_ONLY, "ignoto") \
+    X("it", TEXT_ONLY, "nessuno") \
+    X("it", TEXT_ONLY, "nessuna") \
     X("it", WHOLE, "da compilare") \
     X("it", WHOLE, "da completare") \
     X("it", WHOLE, "da definire") \
@@ -105,6 +112,8 @@
     X("es", TEXT_ONLY, "desconocido") \
     X("es", TEXT_ONLY, "desconocida") \
     X("es", TEXT_ONLY, "pendiente") \
+    X("es", TEXT_ONLY, "ninguno") \
+    X("es", TEXT_ONLY, "ninguna") \
     X("es", WHOLE, "s/d") \
     X("es", WHOLE, "sin datos") \
     X("es", WHOLE, "por definir") \
@@ -118,6 +127,8 @@
     X("es", WHOLE, "no se sabe") \
     X("el", TEXT_ONLY, "αγνωστο") \
     X("el", TEXT_ONLY, "αγνωστη") \
+    X("el", TEXT_ONLY, "κανενα") \
+    X("el", TEXT_ONLY, "καμια") \
     X("el", WHOLE, "δεν ειναι γνωστο") \
     X("el", WHOLE, "προσ συμπληρωση") \
     X("el", WHOLE, "να συμπληρωθει") \
@@ -125,6 +136,7 @@
     X("hr", TEXT_ONLY, "nepoznato") \
     X("hr", TEXT_ONLY, "nepoznata") \
     X("hr", TEXT_ONLY, "nepoznat") \
+    X("hr", TEXT_ONLY, "nema") \
     X("hr", WHOLE, "nije poznato") \
     X("hr", WHOLE, "treba popuniti") \
     X("hr", WHOLE, "za popuniti") \
@@ -132,6 +144,7 @@
     X("hr", WHOLE, "nema podataka") \
     X("tr", TEXT_ONLY, "bilinmiyor") \
     X("tr", TEXT_ONLY, "bilinmeyen") \
+    X("tr", TEXT_ONLY, "yok") \
     X("tr", WHOLE, "doldurulacak") \
     X("tr", WHOLE, "belirlenecek") \
     X("tr", WHOLE, "belli degil") \

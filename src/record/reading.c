@@ -53,6 +53,11 @@ static bool is_text(const struct field *field)
     return field->kind == FIELD_TEXT || field->kind == FIELD_WORDING;
 }
 
+static bool is_by_choice(const struct field *field)
+{
+    return field->kind == FIELD_BY_CHOICE;
+}
+
 static bool is_texts(const struct field *field)
 {
     return field->kind == FIELD_LIST || field->kind == FIELD_WORDS ||
@@ -64,6 +69,8 @@ static void stray_spaces_check(const struct field *field, void *value, void *con
     struct problems *problems = context;
     if (is_text(field))
         text_check(field->key, value, problems);
+    for (size_t i = 0; is_by_choice(field) && i < wordings_count(field, value); i++)
+        text_check(field->key, wordings_at(value, i), problems);
     if (!is_texts(field))
         return;
     const struct list_value *list = value;
@@ -98,7 +105,7 @@ static const char *unknown_remedy(const struct field *field, struct arena *arena
     if (field->required)
         return text_format(arena, "record %s", field->about);
     return text_format(arena, "record %s,\nor leave the %s out: check tells what is not recorded",
-                       field->about, is_text(field) ? "field" : "entry");
+                       field->about, is_texts(field) ? "entry" : "field");
 }
 
 /* A placeholder is refused, in whatever language: the field keeps its place alone. */
@@ -114,7 +121,7 @@ static void filled_in_check(const struct field *field, struct text_value *value,
             continue;
         problem_add(problems, SEVERITY_ERROR, one.place, unknown_remedy(field, arena),
                     "%s %s %s, which stands where a fact is yet to be recorded", field->key,
-                    text_equal(found, one.text) && is_text(field) ? "is" : "holds",
+                    text_equal(found, one.text) && !is_texts(field) ? "is" : "holds",
                     text_shown(arena, found));
         refused = true;
     }
@@ -145,12 +152,23 @@ struct plain_checking {
     struct problems *problems;
 };
 
+static void by_choice_check(const struct field *field, struct wordings_value *value,
+                            const struct plain_checking *checking)
+{
+    for (size_t i = 0; i < wordings_count(field, value); i++) {
+        markup_check(field, wordings_at(value, i), checking->problems);
+        filled_in_check(field, wordings_at(value, i), checking->arena, checking->problems);
+    }
+}
+
 static void plain_check(const struct field *field, void *value, void *context)
 {
     const struct plain_checking *checking = context;
     if (is_text(field)) {
         markup_check(field, value, checking->problems);
         filled_in_check(field, value, checking->arena, checking->problems);
+    } else if (is_by_choice(field)) {
+        by_choice_check(field, value, checking);
     } else if (is_texts(field)) {
         list_check(field, value, checking->arena, checking->problems);
     }

@@ -16,12 +16,81 @@ const char *placeholder_in(const char *text, enum text_use use, struct arena *ar
 
 /* ---- boat_fields.c ---- */
 
+/* Can a boat be read, and have cards, by what her model gives? */
+enum fitness { FITNESS_WHOLE, FITNESS_NO_CARDS, FITNESS_NOT_READ };
+
 /* A boat's file as its tables read it. */
 struct boat_file {
     struct boat record;
-    struct section_value boat, radio;
-    struct entries_value equipment, not_fitted, silenced;
+    struct section_value boat, gas, radio;
+    struct entries_value engines, equipment, not_fitted, not_surveyed, silenced;
+    struct text_value like;
+    struct section_value walked;
+    struct walk walk;
+    struct list_value not_here;       /* tags of the model's gear that she has not */
+    struct date_value changed;        /* of a model's file */
+    enum fitness fitness;             /* beside what was told of it */
 };
+
+/* ---- model_read.c ---- */
+
+struct model {
+    const char *key;
+    const struct source *source;
+    struct boat_file file;
+    bool sound;
+    struct problems *problems;
+};
+
+/* ---- inherit.c ---- */
+
+/* Fills a boat's file with what her model gives, and keeps in her likeness what of it does
+ * not count. What cannot be is told. She has no cards where her model has errors; she is not
+ * read where what every boat must have does not count. */
+void model_inherit(struct boat_file *file, const struct boat_input *input, struct arena *arena,
+                   struct problems *problems);
+
+/* ---- inherit_tags.c ---- */
+
+/* Adds to a boat's lists of tags what her model's have: of the last one of a letter the
+ * higher counts. */
+void tags_inherit(struct boat *boat, const struct boat *model, struct arena *arena);
+
+/* ---- inherit_gear.c ---- */
+
+/* A boat's file as it is filled from her model. */
+struct inheriting {
+    struct boat_file *file;
+    const struct model *model;
+    struct arena *arena;
+    struct problems *problems;
+    struct entries_value own_gear, own_absences, own_unsurveyed;   /* as her own file has them */
+    struct section_value own_boat;    /* the same */
+    struct text_builder unwalked;     /* what does not count, with commas between */
+    enum item_key *items;             /* of the gear among it */
+    size_t item_count, item_room;
+    struct text_value *tags;          /* of the model, on none of her gear */
+    size_t tag_count, tag_room;
+};
+
+/* Did somebody walk round her on the day of that change or later, and on or after that of the
+ * model as a whole? NULL: of a part without a day of its own. */
+bool is_walked(const struct inheriting *inheriting, const struct date_value *changed);
+
+/* Keeps the tag for the piece which her sisters have: no other of hers may get it. */
+void tag_keep(struct inheriting *inheriting, const struct text_value *tag);
+
+/* Notes a part that would be hers, but does not count. */
+void unwalked_add(struct inheriting *inheriting, const char *words, enum item_key item);
+
+/* Does her own file say that she has no such gear for these engines (none: at all), or that
+ * nobody has looked for it? Then the model's does not count. */
+bool says_otherwise(const struct inheriting *inheriting, enum item_key item,
+                    const struct zone_values *serves);
+
+/* Her gear and what she has not, out of the model's and her own. */
+void gear_inherit(struct inheriting *inheriting);
+void absences_inherit(struct inheriting *inheriting);
 
 /* ---- base_fields.c ---- */
 
@@ -63,15 +132,36 @@ void position_settle(struct boat_reading *reading, struct equipment *gear);
 bool boat_has_space(const struct boat *boat, enum zone_key space);
 void spaces_exist(const struct boat_reading *reading, const struct zone_values *serves);
 
+/* Tells handling that is not given by state where gear has two, and states it has not. */
+void handling_check(const struct boat_reading *reading, const struct equipment *gear);
+
 /* Tells tags that are missing, of the wrong form, used twice or retired. */
 void tags_check(struct boat_reading *reading);
+
+/* A tag: the row of its letter among those of the classes, and its number. False: it is not one
+ * of F1 to F99, likewise E and C, without a leading zero. */
+struct tag {
+    size_t row;
+    size_t number;
+};
+bool tag_parse(const char *text, struct tag *tag);
 
 /* Tells gear that stands twice in one place. */
 void doubles_check(struct boat_reading *reading);
 
-/* What `not_fitted` says; tells what is both fitted and not fitted, or said twice. */
-void absences_take(struct boat_reading *reading, const struct entries_value *entries);
+/* What `not_fitted` and `not_surveyed` say. */
+void absences_take(struct boat_reading *reading, const struct boat_file *file);
+
+/* Is the space among those that the entry is about? */
+bool absence_covers(const struct absence *absence, enum zone_key space);
+
+/* ---- absence_conflicts.c ---- */
+
+/* Tells what is in both lists, twice in one, or in one of them and recorded as a piece. */
 void absences_check(const struct boat_reading *reading);
+
+/* Is a piece recorded, or the item in not_fitted? Whatever she is. */
+enum answer fitted_as_recorded(const struct boat *boat, enum item_key item);
 
 /* Are the two entries of one kind, with nothing in their places that parts them? */
 bool equipment_same_place(const struct equipment *a, const struct equipment *b);

@@ -11,11 +11,13 @@
                      .side = SIDE_##side_, .from = (from_), .to = (to_), \
                      .level = LEVEL_##level_, \
                      .catamaran_only = HAS(traits, CATAMARAN_ONLY), \
+                     .multihull_only = HAS(traits, MULTIHULL_ONLY), \
                      .in_hulls = HAS(traits, IN_HULLS), .drawn = HAS(traits, DRAWN), \
                      .drawn_on_deck = HAS(traits, DRAWN_ON_DECK), \
                      .drawn_on_monohull_deck = HAS(traits, DRAWN_ON_MONOHULL_DECK), \
                      .locker = HAS(traits, LOCKER), .narrow = HAS(traits, NARROW), \
-                     .lived_in = HAS(traits, LIVED_IN)},
+                     .lived_in = HAS(traits, LIVED_IN), .room = HAS(traits, ROOM), \
+                     .at_door = HAS(traits, AT_DOOR)},
 static const struct zone zones[ZONE_COUNT] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 #undef HAS
@@ -57,6 +59,11 @@ bool zone_within(const struct zone *zone, enum zone_key wanted)
 {
     return zone != NULL && wanted != ZONE_NONE &&
            (zone->id == wanted || zone->family == wanted);
+}
+
+bool zone_in_space(const struct zone *zone, enum zone_key space)
+{
+    return zone_within(zone, space) && (zone->id == space || zone->side != SIDE_NONE);
 }
 
 enum zone_key air_zone(enum air_space space)

@@ -102,8 +102,10 @@ static void beacon_fault_tell(const struct beacon_run *run, size_t row)
 /* A specimen's country code is 200, as its MMSI begins: no country's. */
 static void country_check(const struct beacon_run *run)
 {
-    bool specimen = run->rules->in->boat->facts.specimen.answer == ANSWER_YES;
-    bool reserved = run->beacon->country == 200;
+    enum answer said = boat_specimen(run->rules->in->boat);
+    bool specimen = said == ANSWER_YES, reserved = run->beacon->country == 200;
+    if (said == ANSWER_NOT_RECORDED)
+        return;
     if (specimen && !reserved && run->beacon->administration != NULL)
         rule_tell(run->rules, CHECK_beacon_of_specimen, run->gear->hex_id.place,
                   "give it a country code of 200, which is no country's, or leave it out",

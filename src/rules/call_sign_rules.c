@@ -90,8 +90,8 @@ void call_sign_rules(const struct rule_run *run)
                                                            : CHECK_call_sign_characters,
                   value->place, CALL_SIGN_REMEDY, "call sign `%s`: %s", value->text,
                   call_sign_fault_words(&call_sign, run->arena));
-    else if (boat->facts.specimen.answer == ANSWER_YES)
+    else if (boat_specimen(boat) == ANSWER_YES)
         specimen_check(run, value, &call_sign);
-    else
+    else if (boat_specimen(boat) == ANSWER_NO)
         real_check(run, value, &call_sign);
 }

@@ -14,7 +14,10 @@
     X(cards, HELD, "a fact that a card needs is not recorded", "maydeck") \
     X(page, ERROR, "a card does not fit its page, or does not pass proofreading", "maydeck") \
     X(figure_unrecorded, NOTE, "what a figure waits for is not recorded", "maydeck") \
-    X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck")
+    X(figure_without_room, NOTE, "a figure finds no room on its card", "maydeck") \
+    X(hint_without_room, NOTE, "what is recorded about calling finds no room on its card", \
+      "maydeck") \
+    X(on_no_card, NOTE, "facts that are recorded stand on no card of the boat", "maydeck")
 
 /* LACK: it finds too little. While a piece of gear could not be read, what seems to be missing
  * may be that one, and nothing is told. */
@@ -97,12 +100,29 @@
     X(locker_shared, DEFICIENCY, \
       "gear that calls for help or keeps people afloat lies in a locker with gas or petrol", \
       "Boat Safety Scheme: nothing else in a gas locker") \
-    X(gas_denied, ERROR, "gas: none, but gear for gas is recorded", "reason") \
+    X(gas_denied, ERROR, "gas is not carried, but gear for gas is recorded", "reason") \
     X(gas_unrecorded, DEFICIENCY, \
       "she has no bottle valve, and whether she carries gas is not recorded", "reason") \
+    X(gas_drain_unrecorded, DEFICIENCY, "where the gas locker drains to is not recorded", \
+      "Boat Safety Scheme: gas must drain overboard") \
+    X(gas_drain_inboard, DEFICIENCY, "the gas locker drains into the boat, or not at all", \
+      "Boat Safety Scheme: gas must drain overboard") \
+    X(engine_denied, ERROR, "gear of an engine is recorded that she is said not to have", \
+      "reason") \
+    X(engine_lost, DEFICIENCY, "a stop serves a space where no engine is recorded", "reason") \
+    X(rooms_unrecorded, NOTE, "her rooms are not recorded", "judged: the plan's landmarks") \
+    X(engines_unrecorded, DEFICIENCY, "her engines are not recorded", "reason") \
+    X(engine_fact_unrecorded, DEFICIENCY, \
+      "what an engine burns, or what it drives, is not recorded", "reason") \
     X(reach_unrecorded, NOTE, \
       "whether gear below that is wanted in smoke or gas is reached from deck is not recorded", \
       "judged: cards take it for out of reach") \
+    X(reach_against_place, ERROR, \
+      "gear that people must go below for is said to be reached from the cockpit", "reason") \
+    X(cockpit_out_of_reach, DEFICIENCY, \
+      "gear in the cockpit is said to be reached from below only", "reason") \
+    X(level_against_place, DEFICIENCY, \
+      "gear is said to be on another level than its zone is", "reason") \
     X(pump_feed_unrecorded, NOTE, "what drives an electric bilge pump is not recorded", \
       "judged: the card of flooding leaves the generator on") \
     X(gear_locked, DEFICIENCY, "gear for an emergency is under lock", \
@@ -208,6 +228,9 @@
       "whether a handheld radio is kept charged is not recorded", "trade practice") \
     /* what cards print where it is recorded; one note for all pieces */ \
     X(side_unrecorded, NOTE, "on which side gear is, is not recorded", "trade practice") \
+    X(side_beside_sided, NOTE, \
+      "on which side gear is, is not recorded, though it is of gear beside it", \
+      "trade practice") \
     X(how_unrecorded, NOTE, "how a piece is worked is not recorded", "trade practice") \
     X(opening_unnamed, NOTE, "what an opening serves is not recorded", "trade practice") \
     X(extinguisher_unweighed, NOTE, "the weight of an extinguisher's filling is not recorded", \

@@ -133,16 +133,17 @@ static bool is_engine_control(const struct equipment *gear)
     return item_among(engine_controls, gear->kind->item);
 }
 
-/* Its own zone, or one that must be opened to reach it. */
+/* The zone it is worked from, or one that must be opened or passed to reach it. */
 static bool lies_within(const struct equipment *gear, enum zone_key space, struct place *place)
 {
-    if (zone_within(gear->place_zone, space)) {
-        *place = gear->zone.place;
+    struct zone_value way;
+    if (zone_in_space(worked_zone(gear), space)) {
+        *place = gear->from.place_zone != NULL ? gear->from.zone.place : gear->zone.place;
         return true;
     }
-    for (size_t i = 0; i < gear->inside.count; i++)
-        if (zone_within(zone_of(gear->inside.items[i].value), space)) {
-            *place = gear->inside.items[i].place;
+    for (size_t i = 0; way_zone(gear, i, &way); i++)
+        if (zone_in_space(zone_of(way.value), space)) {
+            *place = way.place;
             return true;
         }
     return false;
@@ -156,9 +157,9 @@ static void inside_check(const struct rule_run *run, const struct equipment *gea
         if (gear_may_serve(boat, gear, boat->engine_spaces[i]) &&
             lies_within(gear, boat->engine_spaces[i], &place)) {
             rule_tell(run, CHECK_control_inside, place,
-                      "have it moved, or worked by a pull from outside, then write the place it "
-                      "is worked\nfrom as zone and spot, and inside: []; if it is outside "
-                      "already, correct the zone",
+                      "have it moved, or worked by a pull from outside, then write from: and the "
+                      "place it is worked\nfrom, and inside: []; if it is outside already, "
+                      "correct the zone",
                       "%s lies inside %s: nobody can reach it when that burns",
                       gear_named(run, gear), zone_word(boat->engine_spaces[i]));
             return;
@@ -233,14 +234,16 @@ static void pair_check(const struct rule_run *run, const struct equipment *first
         rule_tell(run, CHECK_identity_twice, twice->place,
                   "read both off their labels and correct one; if it is one piece, take out the "
                   "entry\nwhose place is wrong",
-                  "%s has the identity %s, as has %s on line %d", gear_named(run, gear),
-                  twice->text, gear_named(run, first), first->place.line);
+                  "%s has the identity %s, as has %s on %s", gear_named(run, gear),
+                  twice->text, gear_named(run, first),
+                  line_words(first->place, twice->place, run->arena));
     if (first->kind == gear->kind && same_number(&first->serial, &gear->serial))
         rule_tell(run, CHECK_serial_twice, gear->serial.place,
                   "read both off the gear and correct one; if it is one piece, take out the "
                   "entry\nwhose place is wrong",
-                  "%s has the serial number %s, as has %s on line %d", gear_named(run, gear),
-                  gear->serial.text, gear_named(run, first), first->place.line);
+                  "%s has the serial number %s, as has %s on %s", gear_named(run, gear),
+                  gear->serial.text, gear_named(run, first),
+                  line_words(first->place, gear->serial.place, run->arena));
 }
 
 static void count_check(const struct rule_run *run, const struct equipment *gear)

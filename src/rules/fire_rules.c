@@ -164,8 +164,9 @@ static void alarm_check(const struct rule_run *run, const struct alarm *alarm)
     const struct boat *boat = run->in->boat;
     const char *key = item_word(alarm->item);
     enum answer fitted = boat_fitted(boat, alarm->item);
-    if (fitted == ANSWER_YES || !is_called_for(boat, alarm))
-        return;
+    if (fitted == ANSWER_YES || !is_called_for(boat, alarm) ||
+        boat_unsurveyed(boat, alarm->item, ZONE_NONE) != NULL)
+        return;   /* what is not surveyed is told with all that is not */
     if (fitted == ANSWER_NO)
         rule_tell(run, CHECK_alarm_missing, place_not_fitted(boat, alarm->item, ZONE_NONE),
                   text_format(run->arena,

@@ -128,7 +128,7 @@ static void handheld_agreement_check(const struct rule_run *run)
 static void flag_check(const struct rule_run *run)
 {
     const struct text_value *flag = &run->in->boat->facts.flag;
-    if (run->in->boat->facts.specimen.answer != ANSWER_YES && !text_empty(flag->text) &&
+    if (boat_specimen(run->in->boat) == ANSWER_NO && !text_empty(flag->text) &&
         administration_find(flag->text) == NULL)
         rule_tell(run, CHECK_flag_unknown, flag->place,
                   "write the flag as the country's two letters (ISO 3166), such as HR or GB",

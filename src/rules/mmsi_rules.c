@@ -22,11 +22,6 @@
 /* The MID that specimens have, since it is no country's. */
 #define SPECIMEN_MID "200"
 
-static bool is_specimen(const struct rule_run *run)
-{
-    return run->in->boat->facts.specimen.answer == ANSWER_YES;
-}
-
 /* ---- whose the digits are: alike for ship and handheld ---- */
 
 static void real_mid_check(const struct rule_run *run, const struct text_value *value,
@@ -57,10 +52,11 @@ static void specimen_mid_check(const struct rule_run *run, const struct text_val
 static void mid_check(const struct rule_run *run, const struct text_value *value,
                       const struct mmsi *mmsi)
 {
-    if (is_specimen(run)) {
+    enum answer specimen = boat_specimen(run->in->boat);
+    if (specimen == ANSWER_YES)
         specimen_mid_check(run, value, mmsi);
+    if (specimen != ANSWER_NO)
         return;
-    }
     real_mid_check(run, value, mmsi);
     if (mmsi_looks_made_up(mmsi))
         rule_tell(run, CHECK_mmsi_made_up, value->place,

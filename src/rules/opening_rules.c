@@ -115,7 +115,7 @@ static bool has_intake(const struct boat *boat, enum zone_key space)
 {
     size_t index = 0;
     for (const struct equipment *gear; (gear = gear_of_kind(boat, ITEM_seacock, &index)) != NULL;)
-        if (zone_within(gear->place_zone, space) ||
+        if (zone_in_space(gear->place_zone, space) ||
             (gear->serves.given && gear_may_serve(boat, gear, space)) ||
             (boat->engine_space_count < 2 && gear->leads_to.value == OPENING_ENGINE))
             return true;

@@ -17,12 +17,13 @@ static rule_family *const families[] = {
     capacity_rules,
     conflict_rules,
     fire_rules,
-    gas_rules,
+    gas_rules, engine_rules,
     rescue_rules,
     fact_rules,
     opening_rules,
     radio_gear_rules,
     unrecorded_rules,
+    place_rules,
     tag_rules,
     silence_rules,    /* the last: it tells which silences nothing was found for */
 };

@@ -38,6 +38,14 @@ const char *gear_named(const struct rule_run *run, const struct equipment *gear)
                        name == NULL ? "" : name, name == NULL ? "" : ")");
 }
 
+enum answer boat_specimen(const struct boat *boat)
+{
+    const struct answer_value *specimen = &boat->facts.specimen;
+    if (specimen->answer == ANSWER_NOT_RECORDED && specimen->place.line == 0)
+        return ANSWER_NO;
+    return specimen->answer;
+}
+
 struct place place_not_fitted(const struct boat *boat, enum item_key item, enum zone_key space)
 {
     const struct absence *absence = boat_absence(boat, item, space);
@@ -47,4 +55,12 @@ struct place place_not_fitted(const struct boat *boat, enum item_key item, enum 
 struct place place_else(struct place given, struct place otherwise)
 {
     return given.line != 0 ? given : otherwise;
+}
+
+const struct equipment *gear_needing(const struct boat *boat, enum trait trait)
+{
+    for (size_t i = 0; i < boat->equipment_count; i++)
+        if (item_needs_trait(boat->equipment[i].item.value) == trait)
+            return &boat->equipment[i];
+    return NULL;
 }

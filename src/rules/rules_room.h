@@ -6,6 +6,7 @@
 
 #include "check_list.h"
 #include "item_fields.h"
+#include "trait.h"
 
 enum check_name {
 #define CHECK_ENUM(name, severity, sentence, source) CHECK_##name,
@@ -57,10 +58,12 @@ rule_family conflict_rules;    /* isolators, controls inside, one piece twice */
 rule_family fire_rules;        /* fire ports, engine spaces, battery, alarms */
 rule_family rescue_rules;      /* raft and beacon that are not there */
 rule_family gas_rules;
+rule_family engine_rules;
 rule_family fact_rules;        /* single fields: a table */
 rule_family opening_rules;
 rule_family radio_gear_rules;
 rule_family unrecorded_rules;  /* what cards print where it is recorded: tables */
+rule_family place_rules;       /* a place against reach, level and neighbours */
 rule_family tag_rules;         /* pieces that fell out of the record */
 rule_family silence_rules;
 
@@ -68,6 +71,9 @@ rule_family silence_rules;
 
 /* Goes through the pieces of one kind; *index starts at 0. NULL at the end. */
 const struct equipment *gear_of_kind(const struct boat *boat, enum item_key item, size_t *index);
+
+/* The first piece of gear that no boat has without this; NULL: none. */
+const struct equipment *gear_needing(const struct boat *boat, enum trait trait);
 
 /* May it be of use for this engine space? Also where `serves` is not recorded. */
 bool gear_may_serve(const struct boat *boat, const struct equipment *gear, enum zone_key space);
@@ -78,8 +84,20 @@ bool space_served(const struct boat *boat, enum item_key item, enum zone_key spa
 /* "seacock C12 (sink drain)": how a message names it. */
 const char *gear_named(const struct rule_run *run, const struct equipment *gear);
 
+/* Is she an invented boat? YES or NO, which she is too where nothing says so; NOT_RECORDED where
+ * what was said was refused: then nobody knows what her identities must be. */
+enum answer boat_specimen(const struct boat *boat);
+
 /* Where `not_fitted` says so, at all or of that engine, if one is given; else the boat. */
 struct place place_not_fitted(const struct boat *boat, enum item_key item, enum zone_key space);
+
+/* ---- place_rules.c: sides ---- */
+
+/* A place with two sides, and nothing that tells which. */
+bool side_open(const struct equipment *gear);
+
+/* The first piece in the same place that is to port or to starboard of it; NULL: none. */
+const struct equipment *sided_neighbour(const struct boat *boat, const struct equipment *gear);
 
 /* `given`, or `otherwise` where the field is not recorded. */
 struct place place_else(struct place given, struct place otherwise);

@@ -9,27 +9,28 @@
 
 /* ---- gear ---- */
 
-/* A place with two sides, and nothing that tells which. */
-static bool side_open(const struct equipment *gear)
-{
-    return gear->place_side == SIDE_NONE && !gear->at.given &&
-           !gear->place_zone->narrow;
-}
-
 struct gear_fact {
     enum check_name check;
     enum gear_field field;
-    bool (*asked)(const struct equipment *gear);    /* NULL: of gear that must have the field */
+    /* NULL: of gear that must have the field */
+    bool (*asked)(const struct boat *boat, const struct equipment *gear);
     const char *so;                                 /* what follows from it */
     const char *remedy;
 };
 
+/* Beside gear whose side is recorded it is told with that. */
+static bool side_asked(const struct boat *boat, const struct equipment *gear)
+{
+    return side_open(gear) && sided_neighbour(boat, gear) == NULL;
+}
+
 static const struct gear_fact gear_facts[] = {
-    {CHECK_side_unrecorded, GEAR_side, side_open, "both sides would be searched",
+    {CHECK_side_unrecorded, GEAR_side, side_asked, "both sides would be searched",
      "face the bow and look on which side each is; then write side: port, side: starboard,\n"
      "side: centre or side: both"},
     {CHECK_how_unrecorded, GEAR_how, NULL, "no card says how a hand works it",
-     "work each as in an emergency, then write how in a few words, such as how: across = shut"},
+     "work each as in an emergency, then write how in a few words, such as how: {shut: across}\n"
+     "or how: hold STOP"},
     {CHECK_opening_unnamed, GEAR_name, NULL, "cards cannot tell them apart",
      "follow the hose to what it serves, then write that as name, such as name: sink drain"},
     {CHECK_extinguisher_unweighed, GEAR_kg, NULL,
@@ -45,7 +46,7 @@ static bool lacks(const struct rule_run *run, const struct gear_fact *fact,
 {
     const struct field *field = gear_field_row(fact->field);
     bool asked = fact->asked != NULL
-                     ? fact->asked(gear)
+                     ? fact->asked(run->in->boat, gear)
                      : item_field(gear->kind->item, fact->field) == BELONGS_MUST;
     return asked && field_place(field, gear).line == 0 &&
            field_text(field, gear, run->arena) == NULL;

@@ -124,6 +124,8 @@ static const char *spoken(struct speaker *speaker, const struct phrase *phrase)
         return word_said(speaker, phrase);
     case PHRASE_ITEM:
         return spoken_item(speaker, phrase);
+    case PHRASE_STATE:
+        return words_state(speaker->words, phrase->state);
     case PHRASE_ZONE:
         return words_zone(speaker->words, phrase->zone->id);
     case PHRASE_TEXT:

@@ -75,6 +75,14 @@ const struct phrase *phrase_items(struct arena *arena, enum item_key item, uint6
                        "items", (const struct phrase *)name, NULL);
 }
 
+const struct phrase *phrase_state(struct arena *arena, enum end_state state)
+{
+    promise(state != STATE_ANY);
+    struct phrase *phrase = phrase_new(arena, PHRASE_STATE);
+    phrase->state = state;
+    return phrase;
+}
+
 const struct phrase *phrase_zone(struct arena *arena, const struct zone *zone)
 {
     if (zone == NULL)
@@ -226,7 +234,7 @@ bool phrase_equal(const struct phrase *a, const struct phrase *b)
         return phrase_is_empty(a) && phrase_is_empty(b);
     return a->kind == b->kind && a->upper == b->upper && a->counted == b->counted &&
            a->word == b->word && a->count == b->count && a->item == b->item &&
-           a->zone == b->zone && texts_equal(&a->text, &b->text) &&
+           a->state == b->state && a->zone == b->zone && texts_equal(&a->text, &b->text) &&
            dates_equal(a->date, b->date) && parts_equal(a, b);
 }
 

@@ -88,6 +88,55 @@ static const struct field zone_rows[] = {ZONE_LIST(ZONE_ROW)};
 #undef ZONE_ROW
 static const struct field_table zone_table = TABLE("the section zones", zone_rows);
 
+/* ---- other names ---- */
+
+#define OTHER_NAMES_ROW(key_, member, index) \
+    {.key = #key_, .kind = FIELD_LIST, .any_word = true, \
+     .offset = offsetof(struct words, member) + (index) * sizeof(struct list_value), \
+     .about = "what people call it besides"},
+#define ITEM_NAMES_ROW(key_, ...) OTHER_NAMES_ROW(key_, item_synonyms, ITEM_##key_)
+static const struct field item_synonym_rows[] = {ITEM_LIST(ITEM_NAMES_ROW)};
+#undef ITEM_NAMES_ROW
+#define ZONE_NAMES_ROW(key_, ...) OTHER_NAMES_ROW(key_, zone_synonyms, ZONE_##key_)
+static const struct field zone_synonym_rows[] = {ZONE_LIST(ZONE_NAMES_ROW)};
+#undef ZONE_NAMES_ROW
+static const struct field_table item_synonym_table = TABLE("the synonyms of items",
+                                                           item_synonym_rows);
+static const struct field_table zone_synonym_table = TABLE("the synonyms of zones",
+                                                           zone_synonym_rows);
+
+static const struct field synonym_entry_rows[] = {
+    KEYED(struct synonym_entry, "write", key, FIELD_TEXT, .any_word = true, .required = true,
+          .about = "the key, or the word of a choice"),
+    KEYED(struct synonym_entry, "for", names, FIELD_LIST, .any_word = true, .required = true,
+          .about = "what people write instead"),
+};
+static const struct field_table synonym_entry_table = TABLE("a synonym", synonym_entry_rows);
+
+static const struct field synonym_rows[] = {
+    KEYED(struct words_file, "items", synonym_items, FIELD_SECTION,
+          SECTION_OF(struct words_file, words, .table = &item_synonym_table),
+          .about = "other names of gear, such as first_aid_kit: [medical kit]"),
+    KEYED(struct words_file, "zones", synonym_zones, FIELD_SECTION,
+          SECTION_OF(struct words_file, words, .table = &zone_synonym_table),
+          .about = "other names of zones"),
+    KEYED(struct words_file, "keys", words.key_synonyms, FIELD_ENTRIES,
+          ENTRIES_OF(struct synonym_entry, .table = &synonym_entry_table),
+          .about = "other names of keys of a base's files, such as {write: zone, for: [place]}"),
+    KEYED(struct words_file, "choices", words.choice_synonyms, FIELD_ENTRIES,
+          ENTRIES_OF(struct synonym_entry, .table = &synonym_entry_table),
+          .about = "the same of words that may stand in them"),
+};
+static const struct field_table synonym_table = TABLE("the section synonyms", synonym_rows);
+
+#define STATE_ROW(name_, word_) \
+    {.key = word_, .kind = FIELD_TEXT, .required = true, \
+     .offset = offsetof(struct words, states) + name_ * sizeof(struct text_value), \
+     .about = "what the state is called"},
+static const struct field end_state_rows[] = {END_STATE_LIST(STATE_ROW)};
+#undef STATE_ROW
+static const struct field_table end_state_table = TABLE("the section states", end_state_rows);
+
 /* ---- sets of words ---- */
 
 #define SET_ROW(name, needed, set_key) \
@@ -129,10 +178,14 @@ static const struct field words_file_rows[] = {
           SECTION_WITHIN(.table = &item_table), .required = true, .about = "names of gear"),
     WORDS_SECTION(zones, SECTION_OF(struct words_file, words, .table = &zone_table),
                   .required = true, .about = "names of zones"),
+    WORDS_SECTION(states, SECTION_OF(struct words_file, words, .table = &end_state_table),
+                  .required = true, .about = "names of the states that gear is left in"),
     WORDS_SECTION(reading, SECTION_OF(struct words_file, words, .table = &reading_set_table),
                   .required = true, .about = "words by which texts are understood"),
     WORDS_SECTION(proof, SECTION_OF(struct words_file, words, .table = &proof_set_table),
                   .about = "words by which commands are judged"),
+    WORDS_SECTION(synonyms, SECTION_WITHIN(.table = &synonym_table),
+                  .about = "names that messages know besides those that cards print"),
 };
 static const struct field_table words_file_table = TABLE("a file of words", words_file_rows);
 

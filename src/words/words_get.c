@@ -118,6 +118,12 @@ const char *words_items(const struct words *words, enum item_key item, uint64_t 
     return words->items[item].forms[words_plural(words, count)].text;
 }
 
+const char *words_state(const struct words *words, enum end_state state)
+{
+    promise(state < STATE_COUNT);
+    return words->states[state].text;
+}
+
 const char *words_zone(const struct words *words, enum zone_key zone)
 {
     promise(zone < ZONE_COUNT);

@@ -5,6 +5,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "end_state.h"
 #include "item.h"
 #include "reading.h"
 #include "words.h"
@@ -49,6 +50,15 @@ enum plural plural_of(const struct plural_rule rules[PLURAL_COUNT], uint64_t cou
 /* Is the form for one single number, so that its text need not say which? */
 bool plural_is_single(const struct plural_rule *rule);
 
+/* ---- words_known.c ---- */
+
+/* Other names of a key of a base's files, or of a word that may stand in them. */
+struct synonym_entry {
+    struct text_value key;
+    struct list_value names;
+    struct place place;
+};
+
 /* ---- words_read.c ---- */
 
 /* `name`: what a piece is called that stands alone, where that is not its first form. */
@@ -73,7 +83,10 @@ struct words {
     struct word_texts texts[WORD_COUNT];
     struct item_words items[ITEM_COUNT];
     struct text_value zones[ZONE_COUNT];
+    struct text_value states[STATE_COUNT];
     struct list_value sets[WORD_SET_COUNT];
+    struct list_value item_synonyms[ITEM_COUNT], zone_synonyms[ZONE_COUNT];
+    struct entries_value key_synonyms, choice_synonyms;    /* of struct synonym_entry */
 };
 
 /* ---- words_fields.c ---- */
@@ -82,7 +95,8 @@ struct words {
  * plurals are: until then words and names of items stay as they are in the file. */
 struct words_file {
     struct words words;
-    struct section_value plurals, item_section, zones, reading, proof;
+    struct section_value plurals, item_section, zones, states, reading, proof, synonyms;
+    struct section_value synonym_items, synonym_zones;
     struct plural_entry rules[PLURAL_COUNT];
     struct node_value word_texts;
     struct node_value items[ITEM_COUNT];

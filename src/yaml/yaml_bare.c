@@ -68,9 +68,18 @@ static bool follows_text(const struct bare_words *words)
            words->value.text[0] != '\0';
 }
 
+/* `tag:E8` and `tag=E8` as tag: E8; NULL: it is neither. */
+static const char *key_spaced(struct yaml_reader *reader, const char *text)
+{
+    const char *spaced = colon_spaced(reader->arena, text);
+
+    return spaced != NULL ? spaced
+                          : equals_spaced(reader->arena, problems_known(reader->problems), text);
+}
+
 static const char *bare_remedy(struct yaml_reader *reader, const struct bare_words *words)
 {
-    const char *spaced = colon_spaced(reader->arena, words->text);
+    const char *spaced = key_spaced(reader, words->text);
     bool text_before = follows_text(words);
     const char *number = text_before ? number_proposal(reader, words) : NULL;
 
@@ -112,8 +121,8 @@ void bare_words_tell(struct yaml_reader *reader, struct bare_words *words)
 static bool words_go_on(struct yaml_reader *reader, const struct bare_words *words,
                         const char *text)
 {
-    return words->count > 0 && colon_spaced(reader->arena, words->text) == NULL &&
-           colon_spaced(reader->arena, text) == NULL;
+    return words->count > 0 && key_spaced(reader, words->text) == NULL &&
+           key_spaced(reader, text) == NULL;
 }
 
 void bare_words_add(struct yaml_reader *reader, struct bare_words *words,

@@ -42,6 +42,60 @@ static bool follows_value(const char *bytes, size_t start)
     return at > 0 && at < start && !byte_is_one_of(bytes[at - 1], ",:{[");
 }
 
+/* The key and what stands before it: to an open bracket or a comma, of the same line. `stops`:
+ * the signs that end the text. */
+static const char *text_with_colon(struct yaml_reader *reader, size_t start, const char *stops)
+{
+    const char *bytes = reader->clean->bytes;
+    size_t from = start, end = start + strcspn(bytes + start, stops);
+
+    while (from > 0 && !byte_is_one_of(bytes[from - 1], ",{[\r\n"))
+        from--;
+    from += strspn(bytes + from, " ");
+    size_t length = key_length(bytes + from);
+    if (length == 0 || bytes[from + length] != ':' || end - from > PROPOSAL_LIMIT)
+        return NULL;
+    size_t text = from + length + 1 + strspn(bytes + from + length + 1, " ");
+    return text_format(reader->arena, "%.*s: %s", (int)length, bytes + from,
+                       quotes_on(reader->arena, text_format(reader->arena, "%.*s",
+                                                            (int)(end - text), bytes + text)));
+}
+
+/* What follows a value is a key, or belongs to the value, as the keys of files tell. */
+static const char *comma_remedy_of(struct yaml_reader *reader, size_t start, int length)
+{
+    const char *bytes = reader->clean->bytes, *key = bytes + start;
+    size_t before = start;
+    enum key_sense sense =
+        known_key_sense(problems_known(reader->problems), key, (size_t)length);
+    const char *quoted = sense == KEY_IS_NONE ? text_with_colon(reader, start, ",}]\r\n") : NULL;
+
+    while (before > 0 && bytes[before - 1] == ' ')
+        before--;
+    if (sense == KEY_IS_ONE && before > 0 && bytes[before - 1] == ';')
+        return text_format(reader->arena, "write a comma in the place of the semicolon before "
+                           "%.*s", length, key);
+    if (sense == KEY_IS_ONE)
+        return text_format(reader->arena, "put a comma before %.*s", length, key);
+    if (quoted != NULL)
+        return text_format(reader->arena, "put the whole text in quotes:\n%s", quoted);
+    return text_format(reader->arena,
+                       "if \"%.*s\" is a key, put a comma before it; if it belongs to the "
+                       "text before it, put that whole text in quotes", length, key);
+}
+
+const char *colon_remedy(struct yaml_reader *reader, struct mark mark, const char *stops)
+{
+    size_t offset = reader_offset(reader, mark);
+    const char *line = reader->clean->bytes + offset;
+    bool noted = memchr(line, '#', strcspn(line, stops)) != NULL;
+    const char *quoted = noted ? NULL : text_with_colon(reader, offset, stops);
+
+    if (quoted == NULL)
+        return QUOTE_REMEDY;
+    return text_format(reader->arena, "put the whole text in quotes:\n%s", quoted);
+}
+
 bool comma_missing_tell(struct yaml_reader *reader, struct mark mark)
 {
     const char *bytes = reader->clean->bytes;
@@ -53,13 +107,31 @@ bool comma_missing_tell(struct yaml_reader *reader, struct mark mark)
     int length = (int)key_length(bytes + start);
     int column = mark.column - (int)(offset - start);
     reader_error(reader, reader_spot(reader, mark.line, column, length),
-                 text_format(reader->arena,
-                             "if \"%.*s\" is a key, put a comma before it; if it belongs to the "
-                             "text before it, put that whole text in quotes",
-                             length, bytes + start),
+                 comma_remedy_of(reader, start, length),
                  "a comma is missing before \"%.*s:\", or a colon stands in a text without quotes",
                  length, bytes + start);
     return true;
+}
+
+bool entry_begins(struct yaml_reader *reader, int line)
+{
+    size_t length;
+    const char *text = source_line(reader->clean, line, &length);
+
+    return text_begins(text + strspn(text, " "), "- ");
+}
+
+void dash_missing_tell(struct yaml_reader *reader, struct place place)
+{
+    size_t length;
+    const char *line = source_line(reader->clean, place.line, &length);
+    const char *remedy = "begin the line with \"- \", or indent it to its place";
+
+    if ((size_t)place.column <= length && line[place.column - 1] == '-')
+        remedy = "put a space after the dash: - entry";
+    else if ((size_t)place.column <= length && line[place.column - 1] == '{')
+        remedy = "put a dash and a space before it: - {";
+    reader_error(reader, place, remedy, "an entry of a list is expected here");
 }
 
 /* The end of the text in quotes that begins at `at`; `at` where none does. */

@@ -229,6 +229,37 @@ static void indentation_check(const struct text_check *check, char *line, size_t
         tab_tell(check, number, before, count);
 }
 
+/* "  - {item: knife}": a spreadsheet put the line into quotes, and doubled those in it. */
+static bool line_in_quotes(const char *line, size_t length)
+{
+    size_t start = 1;
+
+    if (length < 3 || line[0] != '"' || line[length - 1] != '"')
+        return false;
+    start += strspn(line + start, " ");
+    if (line[start] == '-' && line[start + 1] == ' ')
+        return true;
+    size_t key = key_length(line + start);
+    return key > 0 && line[start + key] == ':' &&
+           (line[start + key + 1] == ' ' || start + key + 2 == length);
+}
+
+/* The line is left out, so that the others can be read for their errors. */
+static void quoted_line_check(const struct text_check *check, char *line, size_t length,
+                              int number, struct tally *quoted)
+{
+    struct place place = {.source = check->source, .line = number, .column = 1, .span = 1};
+
+    if (!line_in_quotes(line, length))
+        return;
+    line[0] = '#';
+    if (!tally_full(quoted))
+        problem_add(check->problems, SEVERITY_ERROR, place,
+                    "take away the quotes at the start and the end of the line; where two quotes "
+                    "stand together in it, write one; edit the file with a text editor",
+                    "the whole line stands in quotes, as a spreadsheet writes it");
+}
+
 /* Changes `bytes`, whose lines `draft` knows. False where tabs indent: what
  * libyaml would say of them is no help. */
 static bool lines_check(const struct text_check *check, const struct source *draft,
@@ -236,6 +267,7 @@ static bool lines_check(const struct text_check *check, const struct source *dra
 {
     struct tally directives = {.more = "lines begin with \"%\""};
     struct tally tabs = {.more = "lines are indented with a tab"};
+    struct tally quoted = {.more = "lines stand in quotes"};
 
     for (int number = 1; (size_t)number <= draft->line_count; number++) {
         size_t length;
@@ -243,11 +275,13 @@ static bool lines_check(const struct text_check *check, const struct source *dra
         (void)source_line(draft, number, &length);
         if (length > 0 && line[0] == '%')
             directive_check(check, line, number, &directives);
+        quoted_line_check(check, line, length, number, &quoted);
         indentation_check(check, line, length, number, &tabs);
     }
+    tally_close(check, &quoted);
     tally_close(check, &directives);
     tally_close(check, &tabs);
-    *wrong = *wrong || directives.count + tabs.count > 0;
+    *wrong = *wrong || directives.count + tabs.count + quoted.count > 0;
     return tabs.count == 0;
 }
 

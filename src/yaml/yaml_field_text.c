@@ -66,6 +66,26 @@ static const char *choices_text(const struct field *field, const void *list, str
     return words.at;
 }
 
+/* "zone cockpit, side port": what stands under its keys. */
+static const char *section_text(const struct field *field, const void *value,
+                                struct arena *arena)
+{
+    const struct section_value *section = value;
+    const void *record = (const char *)value - field->offset + field->part->offset;
+    struct text_builder out = text_builder_in(arena);
+
+    if (!section->given)
+        return NULL;
+    text_add(&out, "");
+    for (size_t i = 0; i < field->part->table->count; i++) {
+        const struct field *one = &field->part->table->fields[i];
+        const char *text = field_text(one, record, arena);
+        if (text != NULL)
+            text_add_format(&out, "%s%s %s", out.length == 0 ? "" : ", ", one->key, text);
+    }
+    return out.at;
+}
+
 const char *field_text(const struct field *field, const void *record, struct arena *arena)
 {
     const void *value = (const char *)record + field->offset;
@@ -88,9 +108,14 @@ const char *field_text(const struct field *field, const void *record, struct are
         return field_choice_text(field, *(const unsigned *)value);
     case FIELD_CHOICES:
         return choices_text(field, value, arena);
+    case FIELD_PAIRED:
+        return paired_text(field, value, arena);
+    case FIELD_BY_CHOICE:
+        return wordings_text(field, value, arena);
     case FIELD_PAIR:
         return pair_text(value, arena);
     case FIELD_SECTION:
+        return section_text(field, value, arena);
     case FIELD_ENTRIES:
     case FIELD_NODE:
         break;

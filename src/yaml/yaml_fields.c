@@ -60,6 +60,12 @@ struct place field_place(const struct field *field, const void *record)
     return *(const struct place *)place;
 }
 
+static struct place *value_place(void *record, const struct field *field)
+{
+    void *place = (char *)record + field->offset + value_place_offset(field->kind);
+    return place;
+}
+
 const struct field *field_find(const struct field_table *table, const char *key)
 {
     for (size_t i = 0; i < table->count; i++)
@@ -68,25 +74,14 @@ const struct field *field_find(const struct field_table *table, const char *key)
     return NULL;
 }
 
+/* Ended by NULL. */
 static const char *const *table_keys(const struct field_table *table, struct arena *arena)
 {
-    const char **keys = arena_array(arena, table->count, sizeof *keys);
+    const char **keys = arena_array(arena, table->count + 1, sizeof *keys);
 
     for (size_t i = 0; i < table->count; i++)
         keys[i] = table->fields[i].key;
     return keys;
-}
-
-/* A slip of the finger, or a key without the unit at its end (`loa`). */
-static const char *key_nearest(const char *key, const char *const *keys, size_t count)
-{
-    const char *nearest = text_nearest(key, keys, count);
-    size_t length = strlen(key);
-
-    for (size_t i = 0; nearest == NULL && i < count; i++)
-        if (text_begins(keys[i], key) && keys[i][length] == '_')
-            nearest = keys[i];
-    return nearest;
 }
 
 static const char *stray_remedy(const struct field_table *table, const char *key)
@@ -104,14 +99,15 @@ static const char *unknown_key_remedy(struct field_reading *reading, const struc
 {
     const struct field_table *table = reading->table;
     const char *const *keys = table_keys(table, reading->arena);
-    const char *nearest = key_nearest(pair->key, keys, table->count);
+    const char *meant = known_remedy(reading->arena, problems_known(reading->problems),
+                                     pair->key, keys, NULL);
     const struct yaml_node *value = pair->value;
     const char *stray = stray_remedy(table, pair->key);
 
     if (stray != NULL)
         return stray;
-    if (nearest != NULL)
-        return text_meant(reading->arena, nearest);
+    if (meant != NULL)
+        return meant;
     if (value->kind == YAML_SCALAR && !value->quoted && text_empty(value->text))
         return text_format(reading->arena,
                            "if %s belongs to the text before it, put that text in quotes",
@@ -135,13 +131,13 @@ static void misspelt_place(const struct field_reading *reading, const struct yam
 {
     const struct field_table *table = reading->table;
     const char *const *keys = table_keys(table, reading->arena);
-    const char *nearest = key_nearest(pair->key, keys, table->count);
-    const struct field *field = nearest == NULL ? NULL : field_find(table, nearest);
+    const char *meant = known_key(reading->arena, problems_known(reading->problems), pair->key,
+                                  keys);
+    const struct field *field = meant == NULL ? NULL : field_find(table, meant);
 
     if (field == NULL || yaml_get(mapping, field->key) != NULL)
         return;
-    void *place = (char *)record + field->offset + value_place_offset(field->kind);
-    *(struct place *)place = pair->key_place;
+    *value_place(record, field) = pair->key_place;
 }
 
 static void *field_value(void *record, const struct field *field)
@@ -166,31 +162,51 @@ static void field_pair_read(struct field_reading *reading, const struct yaml_nod
 {
     const struct field *field = field_find(reading->table, pair->key);
 
-    if (field != NULL && field->kind == FIELD_SECTION)
-        ((struct section_value *)field_value(record, field))->key_place = pair->key_place;
     if (field == NULL) {
         unknown_key_tell(reading, pair);
         misspelt_place(reading, mapping, pair, record);
-    } else if (!node_empty(pair->value))
+        return;
+    }
+    if (field->kind == FIELD_SECTION)
+        ((struct section_value *)field_value(record, field))->key_place = pair->key_place;
+    if (field->own && reading->table->own_remedy != NULL)
+        field_error(reading, pair->key_place, reading->table->own_remedy,
+                    "%s cannot hold %s", reading->table->what, field->key);
+    else if (!node_empty(pair->value))
         value_read(reading, field, pair->value, field_value(record, field));
-    else if (field->required)
+    else if (field->required && !reading->table->partial)
         field_error(reading, pair->key_place, about_remedy(reading, field),
                     "\"%s\" has no value", field->key);
 }
 
+/* A key that is there without a value was told. NULL: the record was filled from several. */
+static bool is_missing(const struct field *field, const struct yaml_node *mapping,
+                       const void *record)
+{
+    return field->required && field_place(field, record).line == 0 &&
+           (mapping == NULL || yaml_get(mapping, field->key) == NULL);
+}
+
 static void missing_tell(struct field_reading *reading, const struct yaml_node *mapping,
-                         const void *record)
+                         const void *record, struct place place)
 {
     const struct field_table *table = reading->table;
 
     for (size_t i = 0; i < table->count; i++) {
         const struct field *field = &table->fields[i];
-        if (!field->required || yaml_get(mapping, field->key) != NULL ||
-            field_place(field, record).line > 0)
-            continue;
-        field_error(reading, mapping->place, about_remedy(reading, field),
-                    "%s needs the key \"%s\"", table->what, field->key);
+        if (is_missing(field, mapping, record))
+            field_error(reading, place, about_remedy(reading, field), "%s needs the key \"%s\"",
+                        table->what, field->key);
     }
+}
+
+bool fields_missing_tell(const struct field_table *table, const void *record, struct place place,
+                         struct arena *arena, struct problems *problems)
+{
+    struct field_reading reading = {.table = table, .arena = arena, .problems = problems};
+
+    missing_tell(&reading, NULL, record, place);
+    return !reading.wrong;
 }
 
 bool fields_read(const struct yaml_node *mapping, const struct field_table *table,
@@ -207,6 +223,7 @@ bool fields_read(const struct yaml_node *mapping, const struct field_table *tabl
     }
     for (size_t i = 0; i < mapping->count; i++)
         field_pair_read(&reading, mapping, &mapping->pairs[i], record);
-    missing_tell(&reading, mapping, record);
+    if (!table->partial)
+        missing_tell(&reading, mapping, record, mapping->place);
     return !reading.wrong;
 }

@@ -46,19 +46,7 @@ static void part_read(struct field_reading *reading, const struct field_table *t
         reading->wrong = true;
 }
 
-void section_value_read(struct field_reading *reading, const struct field *field,
-                        const struct yaml_node *node, void *value)
-{
-    struct section_value *section = value;
-    char *record = (char *)value - field->offset;
-
-    section->given = node->kind == YAML_MAPPING;
-    part_read(reading, field->part->table, node, record + field->part->offset);
-}
-
-/* ---- entries ---- */
-
-/* A lone word is told of under the key of the list. */
+/* A lone word is told of under the key of its section or list. */
 static void lone_read(struct field_reading *reading, const struct field *field,
                       const struct yaml_node *node, void *record)
 {
@@ -69,6 +57,22 @@ static void lone_read(struct field_reading *reading, const struct field *field,
     if (entry_sound(reading, &named, node))
         value_read(reading, &named, node, (char *)record + lone->offset);
 }
+
+void section_value_read(struct field_reading *reading, const struct field *field,
+                        const struct yaml_node *node, void *value)
+{
+    struct section_value *section = value;
+    char *record = (char *)value - field->offset;
+
+    section->given = node->kind == YAML_MAPPING ||
+                     (node->kind == YAML_SCALAR && field->part->lone != NULL);
+    if (node->kind == YAML_SCALAR && field->part->lone != NULL)
+        lone_read(reading, field, node, record + field->part->offset);
+    else
+        part_read(reading, field->part->table, node, record + field->part->offset);
+}
+
+/* ---- entries ---- */
 
 static void entry_read(struct field_reading *reading, const struct field *field,
                        const struct yaml_node *node, void *record)

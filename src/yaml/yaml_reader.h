@@ -99,6 +99,17 @@ void bare_words_tell(struct yaml_reader *reader, struct bare_words *words);
  * is no key, or nothing stands before it. */
 bool comma_missing_tell(struct yaml_reader *reader, struct mark mark);
 
+/* The remedy for a colon in a text, at the mark: the key and the text in quotes, where both are
+ * plain to see. The text ends before one of the signs. */
+#define QUOTE_REMEDY "put the whole text in quotes: \"...\""
+const char *colon_remedy(struct yaml_reader *reader, struct mark mark, const char *stops);
+
+/* Does the line begin with a dash and a space? */
+bool entry_begins(struct yaml_reader *reader, int line);
+
+/* Tells of an entry of a list that lacks its dash, or the space behind it. */
+void dash_missing_tell(struct yaml_reader *reader, struct place place);
+
 /* Tells of a comment between the bracket and `at` that ends with a bracket; false:
  * there is none. */
 bool comment_swallows_tell(struct yaml_reader *reader, struct mark bracket, struct mark at);

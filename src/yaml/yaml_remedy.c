@@ -95,11 +95,40 @@ const char *comma_remedy(struct arena *arena, const char *text)
     return spelling_remedy(arena, text, strlen(text));
 }
 
+/* The words for small numbers that people write out, each row one number, from 1 on. */
+static const char *const number_words[][6] = {
+    {"ONE", "EINS", "UN", "UNO", "UNA", "JEDAN"},     {"TWO", "ZWEI", "DEUX", "DUE", "DOS", "DVA"},
+    {"THREE", "DREI", "TROIS", "TRE", "TRES", "TRI"}, {"FOUR", "VIER", "QUATRE", "QUATTRO",
+                                                       "CUATRO", "\u010CETIRI"},
+    {"FIVE", "F\u00DCNF", "CINQ", "CINQUE", "CINCO", "PET"},
+    {"SIX", "SECHS", "SEI", "SEIS", "\u0160EST"},     {"SEVEN", "SIEBEN", "SEPT", "SETTE",
+                                                       "SIETE", "SEDAM"},
+    {"EIGHT", "ACHT", "HUIT", "OTTO", "OCHO", "OSAM"}, {"NINE", "NEUN", "NEUF", "NOVE",
+                                                        "NUEVE", "DEVET"},
+    {"TEN", "ZEHN", "DIX", "DIECI", "DIEZ", "DESET"}, {"ELEVEN", "ELF", "ONZE", "UNDICI",
+                                                       "ONCE", "JEDANAEST"},
+    {"TWELVE", "ZW\u00D6LF", "DOUZE", "DODICI", "DOCE", "DVANAEST"}};
+
+/* 0: it is none. */
+static size_t number_of_word(struct arena *arena, const char *text)
+{
+    const char *upper = text_upper(arena, text);
+
+    for (size_t row = 0; row < sizeof number_words / sizeof number_words[0]; row++)
+        for (size_t i = 0; i < sizeof number_words[0] / sizeof number_words[0][0]; i++)
+            if (text_equal(number_words[row][i], upper))
+                return row + 1;
+    return 0;
+}
+
 const char *number_remedy(struct arena *arena, const struct field *field, const char *text)
 {
     size_t length = strspn(text, "+-0123456789.,");
     const char *unit = text + length + strspn(text + length, " ");
+    size_t spelled = number_of_word(arena, text);
 
+    if (spelled > 0)
+        return text_format(arena, "write %zu", spelled);
     if (length > 0 && *unit != '\0' && !byte_is_digit(*unit) && !comma_is_doubtful(text, length))
         return unit_remedy(arena, field, number_respelled(arena, text, length), unit);
     if (*unit != '\0' && !comma_is_doubtful(text, length))
@@ -123,86 +152,39 @@ static const struct answer_word answer_words[] = {
     {.word = "OFF", .answer = "no"},
     {.word = "1", .answer = "yes"},
     {.word = "0", .answer = "no"},
+    {.word = "JA", .answer = "yes"},
+    {.word = "OUI", .answer = "yes"},
+    {.word = "SI", .answer = "yes"},
+    {.word = "S\u00CD", .answer = "yes"},
+    {.word = "S\u00CC", .answer = "yes"},
+    {.word = "SIM", .answer = "yes"},
+    {.word = "DA", .answer = "yes"},
+    {.word = "TAK", .answer = "yes"},
+    {.word = "NEIN", .answer = "no"},
+    {.word = "NON", .answer = "no"},
+    {.word = "NEE", .answer = "no"},
 };
+
+/* A mark in a box of a form: for most people yes, for some no. */
+static bool is_ticked(const char *upper)
+{
+    static const char *const marks[] = {"X", "\u2713", "\u2714", "\u2717", "\u2718", "\u00D7"};
+
+    for (size_t i = 0; i < sizeof marks / sizeof marks[0]; i++)
+        if (text_equal(marks[i], upper))
+            return true;
+    return false;
+}
 
 const char *answer_remedy(struct arena *arena, const char *text)
 {
     const char *upper = text_upper(arena, text);
 
+    if (is_ticked(upper))
+        return "write yes if the mark stands for yes, else no";
+
     for (size_t i = 0; i < sizeof answer_words / sizeof answer_words[0]; i++)
         if (text_equal(answer_words[i].word, upper))
             return text_format(arena, "write %s", answer_words[i].answer);
     return "write yes or no; leave the value empty as long as nobody knows";
-}
-
-/* Up to three numbers with one sign between them. */
-struct date_groups {
-    int values[3];
-    size_t digits[3];
-    size_t count;
-    char separator;
-};
-
-static bool groups_read(const char *text, struct date_groups *groups)
-{
-    *groups = (struct date_groups){0};
-    for (;; text++) {
-        if (groups->count == 3)
-            return false;
-        size_t digits = strspn(text, "0123456789");
-        if (digits == 0 || digits > 4)
-            return false;
-        for (size_t i = 0; i < digits; i++)
-            groups->values[groups->count] = groups->values[groups->count] * 10 + text[i] - '0';
-        groups->digits[groups->count++] = digits;
-        text += digits;
-        if (*text == '\0')
-            return true;
-        if (strchr("./- ", *text) == NULL)
-            return false;
-        groups->separator = *text;
-    }
-}
-
-/* Day and month before a year: 3/4/2027 can be March or April. */
-static bool order_is_doubtful(const struct date_groups *groups)
-{
-    return groups->separator != '.' && groups->values[0] <= 12 && groups->values[1] <= 12 &&
-           groups->values[0] != groups->values[1];
-}
-
-/* The one date the groups can mean; all zero if there is none. */
-static struct date groups_date(const struct date_groups *groups)
-{
-    const int *values = groups->values;
-    size_t last = groups->count - 1;
-
-    if (groups->count == 2 && groups->digits[0] == 4)
-        return (struct date){.year = values[0], .month = values[1]};
-    if (groups->count == 2 && groups->digits[1] == 4)
-        return (struct date){.year = values[1], .month = values[0]};
-    if (groups->count != 3 || (groups->digits[0] != 4 && groups->digits[last] != 4))
-        return (struct date){0};
-    if (groups->digits[0] == 4)
-        return (struct date){.year = values[0], .month = values[1], .day = values[2]};
-    if (order_is_doubtful(groups))
-        return (struct date){0};
-    if (values[1] > 12)
-        return (struct date){.year = values[2], .month = values[0], .day = values[1]};
-    return (struct date){.year = values[2], .month = values[1], .day = values[0]};
-}
-
-const char *date_remedy(struct arena *arena, const char *text)
-{
-    struct date_groups groups;
-    struct date date = {0};
-
-    if (groups_read(text, &groups))
-        date = groups_date(&groups);
-    const char *written = date_text(arena, date);
-    if (date.year != 0 && date_parse(written, &date))
-        return text_format(arena, "write %s", written);
-    if (date.year != 0 && date.day != 0)
-        return "look at a calendar: there is no such day";
-    return "write year, month and day, or less, with hyphens: 2027-04-30, 2027-04, 2027";
 }

@@ -26,6 +26,16 @@ const char *colon_spaced(struct arena *arena, const char *text)
     return text_format(arena, "%.*s: %s", (int)length, text, value);
 }
 
+const char *equals_spaced(struct arena *arena, const struct known_names *known, const char *text)
+{
+    size_t length = key_length(text);
+
+    if (length == 0 || text[length] != '=' || text[length + 1] == '\0' ||
+        known_key_sense(known, text, length) != KEY_IS_ONE)
+        return NULL;
+    return text_format(arena, "%.*s: %s", (int)length, text, text + length + 1);
+}
+
 /* Quotes of all languages, opening and closing: they differ in which is which. */
 static const char *const quotes[] = {"\u201C", "\u201D", "\u201E", "\u201F", "\u2018", "\u2019",
                                      "\u201A", "\u201B", "\u00AB", "\u00BB", "\u2039", "\u203A"};

@@ -8,6 +8,7 @@
 #include <stdint.h>
 
 #include "arena.h"
+#include "known_names.h"
 
 enum { PROPOSAL_LIMIT = 160 };   /* bytes: longer texts are not written out in remedies */
 
@@ -18,6 +19,11 @@ size_t key_length(const char *text);
 
 /* `tag:E8` as `tag: E8`; NULL for a text that does not begin with a key and a colon. */
 const char *colon_spaced(struct arena *arena, const char *text);
+
+/* `zone=galley` as `zone: galley`; NULL for a text that does not begin with a key of files and
+ * an equals sign. */
+const char *equals_spaced(struct arena *arena, const struct known_names *known,
+                          const char *text);
 
 /* Does the text stand in typographic quotes, which YAML takes for letters? */
 bool quotes_around(const char *text);

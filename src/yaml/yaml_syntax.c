@@ -17,7 +17,6 @@ struct syntax {
     struct mark about;
 };
 
-#define QUOTE_REMEDY "put the whole text in quotes: \"...\""
 
 static char byte_at(struct yaml_reader *reader, struct mark mark)
 {
@@ -93,7 +92,8 @@ static void colon_tell(struct yaml_reader *reader, const struct syntax *syntax)
                      "this line is read as more of the text in line %d, and so cannot be a key",
                      last->start.line);
     else
-        reader_error(reader, mark_place(reader, syntax->at, 1), QUOTE_REMEDY,
+        reader_error(reader, mark_place(reader, syntax->at, 1),
+                     colon_remedy(reader, syntax->at, "\r\n"),
                      "a colon followed by a space cannot stand in a text without quotes");
 }
 
@@ -104,9 +104,8 @@ static void colon_missing_tell(struct yaml_reader *reader, const struct syntax *
 
     if (spaced != NULL)
         glued_tell(reader, syntax->about, spaced);
-    else if (byte_at(reader, syntax->about) == '-')
-        reader_error(reader, place, "put a space after the dash: - entry",
-                     "this is neither \"key: value\" nor an entry of a list");
+    else if (byte_at(reader, syntax->about) == '-' || byte_at(reader, syntax->about) == '{')
+        dash_missing_tell(reader, place);
     else
         reader_error(reader, place, "write the key, a colon and a space: key: value",
                      "a colon is missing here, or the line belongs to the text above it");
@@ -184,9 +183,7 @@ static void entry_tell(struct yaml_reader *reader, const struct syntax *syntax)
     if (follows_quotes(reader, syntax))
         after_quotes_tell(reader, syntax);
     else
-        reader_error(reader, rest_place(reader, syntax->at),
-                     "begin the line with \"- \", or indent it to its place",
-                     "an entry of a list is expected here");
+        dash_missing_tell(reader, rest_place(reader, syntax->at));
 }
 
 /* `at`: where reading stopped. */
@@ -216,13 +213,14 @@ static void bracket_tell(struct yaml_reader *reader, const struct syntax *syntax
                  indentation(reader, syntax->at) <= indentation(reader, syntax->about);
     struct place place = mark_place(reader, syntax->at, 1);
 
-    if (mark_at_end(reader, syntax->at) || (below && found == ':'))
+    if (mark_at_end(reader, syntax->at) ||
+        (below && (found == ':' || entry_begins(reader, syntax->at.line))))
         unclosed_tell(reader, syntax->about, syntax->at);
     else if (comment_swallows_tell(reader, syntax->about, syntax->at) ||
              comma_missing_tell(reader, syntax->at))
         return;
     else if (found == ':')
-        reader_error(reader, place, QUOTE_REMEDY,
+        reader_error(reader, place, colon_remedy(reader, syntax->at, ",}]\r\n"),
                      "a colon followed by a space cannot stand in a text without quotes");
     else if (found == ']' || found == '}')
         reader_error(reader, place, "close a list [ with ], a mapping { with }",

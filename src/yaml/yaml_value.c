@@ -56,18 +56,20 @@ static bool scalar_due(struct field_reading *reading, const struct field *field,
     return false;
 }
 
-/* What to write instead: of a known slip, of the nearest choice, else of all. */
-static const char *choice_remedy(struct arena *arena, const struct field *field,
-                                 const char *text, size_t count)
+/* What to write instead: of a known slip, of a choice that has the name or is near, else of all. */
+static const char *choice_remedy(const struct field_reading *reading, const struct field *field,
+                                 const char *text)
 {
+    struct arena *arena = reading->arena;
     const char *upper = text_upper(arena, text);
 
     for (const struct choice_slip *slip = field->slips; slip != NULL && slip->written != NULL;
          slip++)
         if (text_equal(slip->written, upper))
             return slip->remedy;
-    return text_nearest_remedy(arena, text, field->choices, count,
-                               words_joined(arena, "write one of:", field->choices, count));
+    return known_remedy(arena, problems_known(reading->problems), text, field->choices,
+                        words_joined(arena, "write one of:", field->choices,
+                                     text_list_length(field->choices)));
 }
 
 unsigned choice_first(const struct field *field)
@@ -88,10 +90,8 @@ static bool choice_check(struct field_reading *reading, const struct field *fiel
 {
     if (field->choices == NULL || value_of_word(field, node->text) > 0)
         return true;
-    size_t count = text_list_length(field->choices);
-    const char *remedy = choice_remedy(reading->arena, field, node->text, count);
-    field_error(reading, node->place, remedy, "\"%s\" cannot be %s", field->key,
-                text_shown(reading->arena, node->text));
+    field_error(reading, node->place, choice_remedy(reading, field, node->text),
+                "\"%s\" cannot be %s", field->key, text_shown(reading->arena, node->text));
     return false;
 }
 
@@ -323,6 +323,8 @@ size_t value_place_offset(enum field_kind kind)
         [FIELD_WORDING] = offsetof(struct text_value, place),
         [FIELD_CHOICE] = offsetof(struct choice_value, place),
         [FIELD_CHOICES] = offsetof(struct choice_list, place),
+        [FIELD_PAIRED] = offsetof(struct paired_list, place),
+        [FIELD_BY_CHOICE] = offsetof(struct wordings_value, place),
         [FIELD_NUMBER] = offsetof(struct number_value, place),
         [FIELD_ANSWER] = offsetof(struct answer_value, place),
         [FIELD_DATE] = offsetof(struct date_value, place),
@@ -348,6 +350,8 @@ void value_read(struct field_reading *reading, const struct field *field,
         [FIELD_WORDING] = wording_field_read,
         [FIELD_CHOICE] = enum_read,
         [FIELD_CHOICES] = enums_read,
+        [FIELD_PAIRED] = paired_choices_read,
+        [FIELD_BY_CHOICE] = wordings_by_choice_read,
         [FIELD_NUMBER] = value_number_read,
         [FIELD_ANSWER] = answer_read,
         [FIELD_DATE] = date_read,

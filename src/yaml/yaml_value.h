@@ -41,6 +41,16 @@ void wording_read(struct field_reading *reading, const char *name, const struct 
 void wordings_read(struct field_reading *reading, const struct field *field,
                    const struct yaml_node *node, struct list_value *list);
 
+/* yaml_by_choice.c: a text for each choice, and choices that are given with another; both as
+ * text again, NULL where nothing is given. */
+void wordings_by_choice_read(struct field_reading *reading, const struct field *field,
+                             const struct yaml_node *node, void *value);
+void paired_choices_read(struct field_reading *reading, const struct field *field,
+                         const struct yaml_node *node, void *value);
+const char *wordings_text(const struct field *field, const struct wordings_value *value,
+                          struct arena *arena);
+const char *paired_text(const struct field *field, const void *list, struct arena *arena);
+
 /* The value that the first of the field's choices has; each next one has one more. */
 unsigned choice_first(const struct field *field);
 
@@ -61,6 +71,5 @@ bool text_stands_for_nothing(const char *text);
 const char *number_remedy(struct arena *arena, const struct field *field, const char *text);
 const char *comma_remedy(struct arena *arena, const char *text);   /* two numbers, a comma */
 const char *answer_remedy(struct arena *arena, const char *text);
-const char *date_remedy(struct arena *arena, const char *text);
 
 #endif

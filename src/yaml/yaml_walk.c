@@ -65,6 +65,10 @@ const char *field_kind_word(enum field_kind kind)
         return "choice";
     case FIELD_CHOICES:
         return "list of choices";
+    case FIELD_PAIRED:
+        return "list of choices, each alone or with a word";
+    case FIELD_BY_CHOICE:
+        return "text in any language, or one by choice";
     case FIELD_NUMBER:
         return "number";
     case FIELD_ANSWER:

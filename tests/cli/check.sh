@@ -203,8 +203,8 @@ sed -n 's,.*/tamarisk\.yaml:\([0-9]*\):[0-9]*: error: .*,\1,p' "$scratch/problem
 expect_equal check-many-lines "$(cat "$scratch/lines")" "$(cat "$scratch/told")"
 # nothing that only follows from them; of the pieces without a side the whole record tells too
 expect_empty check-many-alone "$(grep ': \(held\|deficiency\|note\): ' "$scratch/problems" |
-    grep -v ': note: side is not recorded of ')"
-expect_equal check-many-remedies 26 "$(grep -c '^  remedy: ' "$scratch/problems")"
+    grep -v ': note: side is not recorded')"
+expect_equal check-many-remedies 27 "$(grep -c '^  remedy: ' "$scratch/problems")"
 
 # ---- JSON ----
 

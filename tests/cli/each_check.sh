@@ -117,6 +117,9 @@ fault figure_unrecorded alder 's/lwl_m: 8.6, //' --all
 change alder 's/bilge_to_sole_l: 300,//'
 expect_empty each-figure_without_room-before "$(told "$bad" --all | grep '^figure_without_room ')"
 provokes figure_without_room each-figure_without_room "$(told "$good/alder" --all)"
+provokes on_no_card each-on_no_card "$(told "$good/alder" --all)"
+expect_empty each-hint_without_room-before "$(told "$good/alder" --all | grep '^hint_without_room ')"
+provokes hint_without_room each-hint_without_room "$(told tests/islands --all --boat thrift)"
 provokes run each-run "$(told "$scratch/none")"
 
 # The program's own procedures, with a caution that stands on nothing.
@@ -205,8 +208,16 @@ fault isolator_leaves_no_radio tamarisk '/item: vhf_handheld,/s/from_cockpit: ye
 fault pump_over_label tamarisk 's/rated_lph: 12000/rated_lph: 12000, measured_lpm: 200.1/'
 fault isolator_leaves_no_pump tamarisk "$(without bilge_pump_manual)"
 fault control_inside tamarisk '/tag: C4,/s/inside: \[cockpit_locker\]/inside: [engine_space]/'
-fault gas_denied alder 's/loa_m: 10.2,/loa_m: 10.2, gas: none,/'
-fault gas_unrecorded alder "$(without lpg_bottle_valve)"
+fault gas_denied alder 's/{carried: yes/{carried: no/'
+fault gas_drain_unrecorded alder 's/, locker_drains: overboard//'
+fault gas_drain_inboard alder 's/locker_drains: overboard/locker_drains: inboard/'
+fault engine_denied samphire '/drive: generator/d'
+fault engine_lost samphire '/space: engine_space_starboard, fuel/d'
+fault rooms_unrecorded alder 's/, rooms: .*}$/}/'
+fault engines_unrecorded alder '/^engines:/d'
+fault engine_fact_unrecorded alder '/^engines:/s/, drive: shaft//'
+fault gas_unrecorded alder "$(without lpg_bottle_valve)
+/^gas:/d"
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker,/'
 fault locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: starboard,/'
 fault reach_unrecorded alder '/item: epirb,/s/from_cockpit: yes, //'
@@ -247,7 +258,7 @@ fault bung_unrecorded alder '/tag: C7,/s/bung_mm: 25, //'
 fault opening_without_stop alder '/tag: C7,/s/bung_mm: 25,/valve: no,/'
 fault bung_misfit alder '/tag: C7,/s/bung_mm: 25/bung_mm: 19/'
 fault opening_unmeasured alder '/tag: C7,/s/depth_m: 0.2, //'
-fault seacock_stiff alder '/tag: C7,/s/how: across = shut/how: across = shut, works: stiff/'
+fault seacock_stiff alder '/tag: C7,/s/how: {shut: across}/how: {shut: across}, works: stiff/'
 fault openings_too_few alder 's/openings: 2/openings: 3/'
 fault openings_too_many alder 's/openings: 2/openings: 1/'
 fault openings_uncounted alder 's/, openings: 2//'
@@ -268,7 +279,11 @@ fault handheld_charge_unrecorded alder 's/, charged: yes//'
 
 # ---- what cards print where it is recorded; tags ----
 
-fault side_unrecorded alder '/tag: F3,/s/, side: centre//'
+fault side_unrecorded alder '/tag: E3,/s/, side: centre//'
+fault side_beside_sided alder '/tag: F3,/s/, side: centre//'
+fault reach_against_place alder '/item: lifejacket,/s/zone: cockpit_locker, side: port/zone: forward_cabin/'
+fault cockpit_out_of_reach alder '/item: bilge_pump_manual,/s/from_cockpit: yes/from_cockpit: no/'
+fault level_against_place alder '/item: liferaft,/s/persons/below: yes, persons/'
 fault how_unrecorded alder '/item: engine_stop,/s/how: pull out, //'
 fault opening_unnamed alder '/tag: C7,/s/name: sink drain, //'
 fault extinguisher_unweighed alder '/tag: F1,/s/kg: 2, //'
@@ -379,11 +394,11 @@ says control_inside 'battery_isolator_engine C3 lies inside engine_space' alder 
 quiet control_inside samphire '/tag: C6,/s/inside: \[cockpit_locker_port\]/inside: [engine_space_starboard]/
 /^  - {check: control_inside/,+0d
 /^silenced:/d
-/tag: C7,/s/zone: engine_space_starboard, how: across = shut, inside: \[engine_space_starboard\]/zone: cockpit_locker_starboard, how: across = shut, inside: []/'
+/tag: C7,/s/zone: engine_space_starboard, how: {shut: across}, inside: \[engine_space_starboard\]/zone: cockpit_locker_starboard, how: {shut: across}, inside: []/'
 
 # one piece in reach is enough; each that is wrong by itself is told
 quiet gas_unrecorded alder "$(without lpg_bottle_valve)
-s/loa_m: 10.2,/loa_m: 10.2, gas: none,/"
+s/{carried: yes/{carried: no/"
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: lazarette,/'
 quiet locker_shared alder '/item: lifejacket,/s/zone: cockpit_locker, side: port,/zone: gas_locker, side: port,/'
 quiet reach_unrecorded alder '/item: epirb,/s/zone: companionway, side: port, \(.*\)from_cockpit: yes, /zone: cockpit, side: starboard, \1/'
@@ -427,10 +442,12 @@ quiet tag_missing alder 's/tag: C8,/tag: C8x,/'
 says tags_given_behind 'tag C9 was given, but tags_given has C8 as the last' alder '/^tags_given:/s/C9/C8/'
 says tags_given_behind 'raise it: tags_given: [F3, E7, C9]' alder '/^tags_given:/s/, C9//'
 says tags_given_behind 'tag C12 was given' alder '/^tags_given:/i\retired_tags: [C10, C11, C12]'
-says side_unrecorded 'side is not recorded of F3, C9: ' alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
+says side_unrecorded 'side is not recorded of E3, E1: ' alder '/tag: E3,/s/, side: centre//; /^  side: starboard/d'
+says side_beside_sided 'smoke_alarm F3 in saloon (engine_extinguisher F1 there is to starboard), gas_alarm C9 in galley (' \
+    alder '/tag: F3,/s/, side: centre//; /tag: C9,/s/, side: port//'
 says side_unrecorded 'side is not recorded of E1: ' alder '/^  side: starboard/d'
 quiet side_unrecorded alder '/tag: C6,/s/side: port, //'
-says how_unrecorded 'how is not recorded of C6: ' alder '/tag: C6,/s/, how: across = shut//'
+says how_unrecorded 'how is not recorded of C6: ' alder '/tag: C6,/s/, how: {shut: across}//'
 quiet how_unrecorded alder '/tag: F1,/s/spot: by the door, //'
 says radio_fact_unrecorded 'spot, nature_steps of the fixed radio are not recorded' alder '/^  nature_steps:/d; /^  spot:/d'
 quiet radio_fact_unrecorded alder '/^  nature_steps:/d; s/^  dsc: yes/  dsc: no/'
@@ -454,7 +471,7 @@ says beacon_other_country 'country code 237 (Greece)' birch '/item: epirb,/s/9DC
 says beacon_other_country 'country code 237 (Greece)' birch 's/flag: HR/flag: "NO"/; /item: epirb,/s/9DCD0/9DAD0/'
 
 # a key misspelt: that, and not that its field is missing too
-for key in boat radio equipment not_fitted persons_max type call_sign mmsi power_switch hex_id \
+for key in boat radio equipment not_fitted persons_max hull call_sign mmsi power_switch hex_id \
     expires painter inside; do
     change alder "s/\b$key:/${key}x:/"
     told "$bad" >/dev/null

@@ -1,6 +1,6 @@
 #!/bin/sh
 # No printed line sends a person into smoke, gas or water: every card of every boat of
-# tests/fleet, tests/unusual and tests/hazard is held against the rules below, and each rule is
+# tests/fleet, tests/islands, tests/unusual and tests/hazard is held against the rules below, and each rule is
 # shown to tell of a card that breaks it. How cards, records and rules are read: tests/harm.
 . tests/tap.sh
 
@@ -56,7 +56,7 @@ rules_list() {
 42 | man_overboard | deck_fixed | panel | must | Radio: (Cockpit|Upper helm) | the radio on deck comes first
 43 | man_overboard | - | row | reckon | ladder | in waves a ladder beats down on them
 44 | man_overboard | !throwing | head | must | THROW cushions | something floats on every boat
-45 | man_overboard | !lifting | head lethal | must | mast rope|halyard | there is a winch on every boat
+45 | man_overboard | !lifting sail | head lethal | must | mast rope|halyard | there is a winch on every boat
 46 | man_overboard | - | caution | must | BREATHING\?.*breaths | a face under water outranks all
 47 | man_overboard | !harness | head lethal | never | [Cc]lip|CLIP | there is no line to clip on
 48 | galley_fire | !gas | head lethal row never caution | never | [Gg]as([^o]|$)|GAS | she carries none
@@ -82,6 +82,19 @@ rules_list() {
 69 | burning | - | row | reckon | isolator_reach | no battery switch is worth the smoke
 70 | burning | - | head | never | ^GO ON\. | with nothing to do outside, to go on reads as to go in
 71 | burning battery_fire abandon_fire | - | panel set | reckon | panel_reach | nobody fetches from the smoke what else calls
+73 | all | !sail | bar signs head lethal yes no ask never caution panel set | never | (^|[^A-Za-z])([Ss]ail|SAIL|[Mm]ast|MAST|[Hh]alyard|[Ww]inch)|[Hh]eave to | she has none
+74 | all | !cabin | bar signs head lethal yes no ask never caution panel set | never | [Bb]elow|BELOW|[Cc]abin|[Hh]atches|[Dd]oors|[Ww]ake|WAKE|[Ff]loorboard|[Kk]nee-deep | nobody lives below
+75 | all | !engine | bar signs head lethal yes no ask never caution | never | [Nn]eutral|NEUTRAL|ENGINE|[Pp]ropeller | no engine drives her
+76 | all | jet | never | never | [Pp]ropeller | a jet drives her
+77 | all | !jet | never | never | (^|[^A-Za-z])jet | no jet drives her
+78 | engine_fire galley_fire cabin_fire flooding man_overboard abandon_ship diesel_leak petrol_leak | !gas !lithium_here | bar signs head lethal yes no ask never caution | never | (^|[^r] |[^A-Za-z ])([Gg]as|GAS)([^A-Za-z]|$) | she carries none
+79 | flooding | !combustion | head lethal | never | [Ee]ngine|ENGINE | nothing draws cooling water in
+80 | all | - | bar signs head lethal yes no ask never caution | never | [Ww]heel|WHEEL|[Tt]iller | some have the one, some the other
+81 | flooding | !pump | bar signs head lethal yes no ask never caution | never | [Pp]ump|PUMP | there is none
+82 | flooding | !maybe_bucket_lanyard | head lethal | never | [Bb]ucket|BUCKET | nor a bucket
+83 | petrol_leak | !maybe_bow_thruster | head lethal | never | [Tt]hruster | nor a thruster
+85 | all | !gas | bar signs head lethal row yes no ask never caution set | never | [Gg]as (hose|lit|bottle|valve|switch)|[Bb]ottle | no cooking gas is aboard
+84 | petrol_leak | petrol_inside | head | never | OUTBOARD | the cord stops what is inside her
 72 | all | radioless | bar head lethal row cell yes no ask never caution set panel | reckon | radioless | nobody calls without a radio
 RULES
 }
@@ -91,8 +104,8 @@ rules_list >"$scratch/rules"
 verbs_list() {
     cat <<'VERBS'
 ADD ANCHOR BAIL BLOCK CALL CATCH CHECK CLOSE COME COUNT COVER CUT DO DRESS FIGHT FIND FREE GO
-HOLD KEEP LET LIFT LOOK MAKE MAYDAY OFF ON OPEN PAN PHONE PLUG POINT PRESS PULL PUMP PUSH PUT
-RELEASE SAIL SEND SHOUT SHUT SIGNAL STAND STAY STEP STOP STUFF SWITCH TAKE THROW TIE TOUCH TREAT
+HOLD KEEP LET LIFT LOOK MAKE MAYDAY NEUTRAL OFF ON OPEN PAN PHONE PLUG POINT PRESS PULL PUMP PUSH PUT
+RELEASE SAIL SEND SHOUT SHUT SIGNAL STAND START STAY STEP STOP STUFF SWITCH TAKE THROW TIE TOUCH TREAT
 TURN UNTIE USE WAKE WATCH WAVE WRITE AIR
 NO
 VERBS
@@ -137,8 +150,11 @@ order_check() {
 
 # ---- every card ----
 
-for base in fleet unusual hazard; do
-    for record in "tests/$base/boats/"*.yaml; do
+# Boats whose record is whole in their own file.
+records=$(grep -L '^like:' tests/fleet/boats/*.yaml tests/unusual/boats/*.yaml \
+    tests/hazard/boats/*.yaml tests/islands/boats/*.yaml)
+for base in fleet unusual hazard islands; do
+    for record in $(echo "$records" | grep "^tests/$base/"); do
         boat=$(basename "$record" .yaml)
         maydeck print "tests/$base" --boat "$boat" --dump --date "$print_date" -o "$dumps"
         [ "$status" -le 1 ] ||
@@ -160,8 +176,8 @@ done
 
 awk -F '	' '$1 ~ /^(nettle|bracken|anise|hyssop)$/' "$scratch/lines" >"$scratch/read"
 {
-    tell_applied=1 lines_judge "$scratch/lines" tests/fleet/boats/*.yaml \
-        tests/unusual/boats/*.yaml tests/hazard/boats/*.yaml
+    # shellcheck disable=SC2086
+    tell_applied=1 lines_judge "$scratch/lines" $records
     order_check "$scratch/read" "$scratch/pdf"
 } >"$scratch/found"
 
@@ -185,6 +201,7 @@ proofs_list() {
 4 | fennel | cabin_fire | dump | s/"Only outside the smoke\. /"Quickly. /
 4 | anise | galley_fire | record | s/\(item: fire_blanket.*zone: \)galley/\1forepeak/
 5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1from_cockpit: no/
+5 | nettle | gas_leak | record | s/\(item: bilge_pump_manual.*\)from_cockpit: yes/\1handle: {zone: forepeak}, from_cockpit: yes/
 5 | hyssop | battery_fire | record | s/\(item: vhf_handheld.*zone: \)cockpit/\1port_hull/
 6 | nettle | gas_leak | dump | s/face=bold\(.*"Never"\)/face=regular\1/
 6 | nettle | engine_fire | dump | s/^text never .*"Never"$//
@@ -230,7 +247,7 @@ proofs_list() {
 36 | eryngo | engine_fire | dump | s/MAYDAY NOW/GET READY/
 37 | nettle | gas_leak | lose | -
 37 | nettle | battery_fire | lose | -
-37 | nettle | gas_leak | record | s/gas: carried/gas: none/
+37 | nettle | gas_leak | record | s/gas: {carried: yes/gas: {carried: no/
 38 | nettle | battery_fire | dump | s/"E1"/"F1"/
 39 | nettle | battery_fire | dump | s/"DON’T TOUCH"/"FIGHT"/
 40 | nettle | man_overboard | dump | s/ALONE: stay on deck/ALONE: go down/
@@ -279,6 +296,27 @@ proofs_list() {
 72 | dittany | man_overboard | dump | s/"SHOUT, POINT\."/"AFTER THE CALL: POINT."/
 72 | cicely | galley_fire | dump | s/\(text decision .*\), signal"/\1, send"/
 72 | anise | engine_fire | record | s/^   vhf_handheld, /   vhf_handheld, vhf_dsc, /
+73 | smew | man_overboard | dump | s/"Turn to the side/"Sail to the side/
+73 | whimbrel | man_overboard | record | s/rig: sail/rig: motor/
+74 | smew | petrol_leak | dump | s/"until dry and no smell\."/"until the cabin is dry."/
+74 | knot | cabin_fire | record | s/rooms: \[[^]]*\]/rooms: []/
+75 | dabchick | man_overboard | dump | s/them by a line\. Then/ENGINE OFF. Then/
+75 | whimbrel | man_overboard | record | /drive: outboard/d
+76 | skua | man_overboard | dump | s/the jet run/a propeller turn/
+77 | smew | man_overboard | dump | s/a propeller/the jet/
+78 | knot | galley_fire | record | s/carried: yes/carried: no/
+79 | whimbrel | flooding | dump | s/"all seacocks\."/"seacocks. Engine’s last."/
+80 | smew | man_overboard | dump | s/"Turn to the side/"Wheel to the side/
+81 | smew | flooding | dump | s/"with buckets,/"with pumps,/
+82 | dabchick | flooding | dump | s/"with all that holds water\."/"with buckets."/
+83 | smew | petrol_leak | dump | s/"the engine\."/"the thruster."/
+84 | skua | petrol_leak | dump | s/"ENGINE RUNS/"OUTBOARD RUNS/
+73 | thrift | diesel_leak | dump | s/"Rocks near? Anchor first\."/"Rocks near? Sail."/
+74 | sundew | petrol_leak | dump | s/"pumps or engine\."/"the hatches."/
+85 | thrift | galley_fire | dump | s/flame at or below a burner/flame at the gas hose/
+79 | eelgrass | flooding | dump | s/"all seacocks\."/"the engine\x27s seacock."/
+37 | thrift | engine_fire | lose | -
+37 | sundew | flooding | lose | -
 66 | nettle | abandon_fire | dump | s/"Press, speak, let go\."/"Stay on deck."/
 PROOFS
 }

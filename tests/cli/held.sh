@@ -136,7 +136,7 @@ expect_status held-item-check 1
 # The remedy holds: the line it gives, with a place filled in, frees the card.
 paste=$(sed -n 's/^ *\(- {item: fuel_shutoff_diesel, .*\)/\1/p' "$scratch/problems")
 paste=$(echo "$paste" | sed -e 's/zone: ,/zone: cockpit_locker,/' -e 's/side: ,/side: port,/' \
-    -e 's/how: \([,}]\)/how: across = shut\1/' -e 's/inside: \([,}]\)/inside: []\1/' \
+    -e 's/how: {shut: , open: }/how: {shut: across}/' -e 's/inside: \([,}]\)/inside: []\1/' \
     -e 's/from_cockpit: }/from_cockpit: yes}/' -e '/inside/!s/}/, inside: []}/')
 changed tamarisk -e '/item: fuel_shutoff_diesel/d' -e "s/^equipment:/&\\
   $paste/"

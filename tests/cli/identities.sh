@@ -17,9 +17,10 @@ boat() {
     maydeck check "$fleet" --date "$print_date"
 }
 
-# What the last run told, but for figures that find no room on their cards.
+# What the last run told, but for figures that find no room on their cards and facts on none.
 told() {
-    grep ': [a-z]*: ' "$scratch/problems" | grep -v ': note: the figure .* finds no room '
+    grep ': [a-z]*: ' "$scratch/problems" | grep -v ': note: the figure .* finds no room ' |
+        grep -v ': note: facts that are recorded and stand on no card '
 }
 
 # tells NAME PIECE: the last run says so somewhere.

@@ -54,7 +54,6 @@ steps:
   - id: look
     practice: yes
   - id: stop
-    state: "on"
     cases:
       - {id: two_engines, when: {boat: catamaran}}
       - {id: one_engine}

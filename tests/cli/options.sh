@@ -19,7 +19,7 @@ refused() {
 # ---- help and version ----
 
 version=$(sed -n 's/^version := //p' Makefile)
-commands='print check why call start'
+commands='print check why call start list'
 for arguments in -V --version 'print -V' 'check --version' 'start -V'; do
     # shellcheck disable=SC2086
     maydeck $arguments
@@ -74,7 +74,7 @@ maydeck call tests/fleet --boat samphire --card galley_fire,flooding
 expect_equal call-titles '4 GALLEY FIRE: 7 FLOODING: ' "$(grep ':$' "$scratch/stdout" | tr '\n' ' ')"
 maydeck call tests/fleet --boat samphire --card flooding
 expect_empty call-alone-no-title "$(grep ':$' "$scratch/stdout")"
-maydeck start "$scratch/base" --boat tern,petrel --type monohull
+maydeck start "$scratch/base" --boat tern,petrel --hull monohull
 expect_status start-two 0
 expect_equal start-two-files 'petrel.yaml tern.yaml ' \
     "$(folder_list "$scratch/base/boats" | tr '\n' ' ')"
@@ -131,12 +131,12 @@ refused two-calls '--relay and --spell exclude each other' 'leave one of them ou
     call tests/fleet --boat bramble --spell --relay
 refused list-and-json '--json and --list exclude each other' 'leave one of them out' \
     check --list --json
-refused from-alone '--from says nothing without --to' 'give the last day of the charter too' \
+refused from-alone '--from says nothing without --to' 'write the last day of the charter too, such as --to 2027-05-08' \
     check tests/fleet --from 2026-12-01
-refused to-alone '--to says nothing without --from' 'give the first day of the charter too' \
+refused to-alone '--to says nothing without --from' 'write the first day of the charter too, such as --from 2027-05-01' \
     check tests/fleet --to 2026-12-01
 refused charter-backwards '--to lies before --from' \
-    '--from is the first day, --to the day she is handed back' \
+    '--from is the first day, --to the day she is handed back: write --from 2026-12-01 --to 2026-12-02 if they were exchanged' \
     check tests/fleet --from 2026-12-02 --to 2026-12-01
 
 # ---- today is the date on the wall ----

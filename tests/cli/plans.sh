@@ -14,7 +14,7 @@ boat_begin() {
     beam=4.0
     [ "$2" = catamaran ] && beam=7.0
     cat <<BOAT
-boat: {name: $1, name_spoken: Tern, specimen: yes, type: $2, loa_m: 12.0, beam_m: $beam, persons_max: 8, looks: White boat, mounted: {zone: companionway, faces: port}}
+boat: {name: $1, name_spoken: Tern, specimen: yes, hull: $2, rig: sail, loa_m: 12.0, beam_m: $beam, persons_max: 8, looks: White boat, mounted: {zone: companionway, faces: port}}
 radio: {tag: E99, call_sign: QTA$(echo BCDEFGHIJKLMN | cut -c$boats)2, dsc: no, zone: navigation_station, side: port}
 equipment:
 BOAT
@@ -67,7 +67,7 @@ name='Long-winded name of a piece, to 34'
     for zone in forward_heads galley engine_space aft_heads; do
         for use in inlet outlet 'basin drain' 'deck wash'; do
             i=$((i + 1))
-            gear seacock "C$i" $zone ", side: port, name: $use, how: across = shut, bore_mm: 25"
+            gear seacock "C$i" $zone ", side: port, name: $use, how: {shut: across}, bore_mm: 25"
         done
     done
 } >"$base/boats/seacocks.yaml"

@@ -4,7 +4,7 @@
 . tests/tap.sh
 
 base=$scratch/base
-maydeck start "$base" --boat tern --type monohull
+maydeck start "$base" --boat tern --hull monohull
 expect_status start 0
 expect_equal start-files 'base.yaml
 boats/tern.yaml' "$(folder_list "$base")"
@@ -36,10 +36,11 @@ expect_empty start-untouched "$(diff -r "$scratch/first" "$base")"
 
 # One more boat beside the first; the base stays as it is.
 echo '# ours' >>"$base/base.yaml"
-maydeck start "$base" --boat sea_rose --type catamaran
+maydeck start "$base" --boat sea_rose --hull catamaran
 expect_status start-more 0
+expect_equal start-not-surveyed 1 "$(grep -c '^not_surveyed:$' "$base/boats/sea_rose.yaml")"
 expect_equal start-more-base '# ours' "$(tail -n 1 "$base/base.yaml")"
-grep -q '^  type: catamaran ' "$base/boats/sea_rose.yaml" || not_ok start-type
+grep -q '^  hull: catamaran ' "$base/boats/sea_rose.yaml" || not_ok start-type
 grep -q '#- {item: engine_stop,.*serves: ' "$base/boats/sea_rose.yaml" || not_ok start-serves
 grep -q '^  #   - {item: [a-z_]*, serves: \[engine_space_port\]}$' "$base/boats/sea_rose.yaml" || not_ok start-one-engine
 for boat in tern sea_rose; do
@@ -55,7 +56,7 @@ expect_status start-no-boat 0
 expect_equal start-no-boat-files base.yaml "$(folder_list "$scratch/empty")"
 
 # The same input, the same bytes.
-maydeck start "$scratch/twin" --boat tern --type monohull
+maydeck start "$scratch/twin" --boat tern --hull monohull
 expect_empty start-same-bytes "$(diff -r "$scratch/first" "$scratch/twin")"
 
 # Filled in with the least: only gear is missing, and every item that a message asks
@@ -64,7 +65,7 @@ sed -i -e 's/^  phone_24h: .*/  phone_24h: "+44 20 7946 0000"/' -e 's/^  channel
     -e 's/^  latitude: .*/  latitude: north/' -e 's/^  longitude: .*/  longitude: east/' \
     -e 's/^  name: .*/  name: Trial Base/' "$base/base.yaml"
 for file in "$base/boats/tern.yaml" "$base/boats/sea_rose.yaml"; do
-    sed -i -e 's/^  name: .*/  name: Tern/' -e 's/^  loa_m: .*/  loa_m: 12/' \
+    sed -i -e 's/^  name: .*/  name: Tern/' -e 's/^  rig: .*/  rig: sail/' -e 's/^  loa_m: .*/  loa_m: 12/' \
         -e 's/^  beam_m: .*/  beam_m: 4.1/' -e 's/^  persons_max: .*/  persons_max: 8/' "$file"
 done
 for boat in tern sea_rose; do
@@ -78,12 +79,14 @@ for boat in tern sea_rose; do
         grep -q "^  #- $item\$" "$base/boats/$boat.yaml" || echo "$item"
         [ "$item" = vhf_dsc ] || grep -q "^  #- {item: $item, tag: " "$base/boats/$boat.yaml" || echo "{$item}"
     done)"
-    expect_equal "start-$boat-all-told" "$(sed -n 's/^  #- \([a-z_]*\)$/\1/p' "$base/boats/$boat.yaml" | sort)" \
-        "$(printf '%s\n' "$asked" "$listed" | sort)"
+    # the file offers all gear there is, check what the cards ask for
+    offered=$(grep -c '^  #- [a-z_]*$' "$base/boats/$boat.yaml")
+    [ "$offered" -ge 80 ] || not_ok "start-$boat-offers" "$offered kinds of gear"
 done
 
 # Marked as not fitted, all of it: every item counts as recorded, no list is left.
-sed -i 's/^  #- \([a-z_]*\)$/  - \1/' "$base/boats/tern.yaml"
+sed -i -e 's/^  #- \([a-z_]*\)$/  - \1/' -e 's/^  #- {space: .*/  - {space: engine_space, fuel: diesel, drive: shaft}/' \
+    "$base/boats/tern.yaml"
 maydeck check "$base" --boat tern
 items=$(grep -c '^  - [a-z_]*$' "$base/boats/tern.yaml")
 grep -q "^tern  *$items of [0-9]* *[0-9]* of [0-9]* " "$scratch/stdout" ||
@@ -114,7 +117,7 @@ refused() {
 }
 refused no-base
 refused file "$scratch/first/base.yaml" --boat tern
-refused type "$scratch/none" --boat tern --type trimaran
+refused type "$scratch/none" --boat tern --hull pentamaran
 for key in '' '../tern' 'a/b' '.tern' '-tern' 'sea rose' 'tern.yaml'; do
     refused "name-$key" "$scratch/none" --boat="$key"
 done

@@ -1,6 +1,7 @@
 #!/bin/sh
 # Boats of unusual kinds (tests/unusual): crammed, bare, unknown, with a short and a long
-# name, with sixteen openings. Each of their cards is printed, or a message says which
+# name, with sixteen openings; open boats, a jet, a trimaran, a motor
+# catamaran, current made by petrol, gear all below. Each of their cards is printed, or a message says which
 # entry to mend and how; and what it asks for mends it.
 . tests/tap.sh
 . tests/readback/checks
@@ -23,6 +24,14 @@ printed laden 13
 printed bare 12
 printed ida 14
 printed albatross 13
+printed smew 8
+printed skua 9
+printed dabchick 7
+printed whimbrel 10
+printed knot 11
+printed plover 14
+printed teasel 12
+printed dunlin 12
 
 # told NAME BOAT PATTERN...: printing the boat ends with 1 and each message stands there.
 told() {
@@ -59,9 +68,22 @@ done
 expect_equal unusual-cargo-told-where 4 "$(grep -c 'll gear: cards 1A to 1D\.$' "$scratch/text")"
 
 
-# Each line of gear that is too long is told, with what to save; saved, it fits.
-sed 's/spot: 2nd step/spot: under the second step/; s/spot: in the bag/spot: in the yellow bag on top/' \
-    tests/unusual/boats/laden.yaml >"$base/boats/laden.yaml"
+# A line of gear that is too long has a second line; one that is too long for two is told, with what
+# to save.
+long() { # SPOT OF F1, SPOT OF E1
+    sed "s/spot: 2nd step/spot: $1/; s/spot: in the bag/spot: $2/" tests/unusual/boats/laden.yaml \
+        >"$base/boats/laden.yaml"
+}
+long 'under the second step' 'in the yellow bag on top'
+printed laden 13
+pdftotext -layout "$out/laden.pdf" "$scratch/text"
+for words in '2 kg *Companionway, port,' '^ *under the second step' 'Cockpit locker, starboard,' \
+    '^ *in the yellow bag on top'; do
+    grep -q -- "$words" "$scratch/text" && ok "unusual-two-lines-$words" ||
+        not_ok "unusual-two-lines-$words" "$(cat "$scratch/text")"
+done
+long 'under the second step of the ladder behind the white board with two brass clips' \
+    'in the yellow bag on top of the folded sun cover beside the two grey fenders aft'
 told long laden 'laden.yaml:5:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
     'laden.yaml:11:5: error: 3 ENGINE FIRE (en): a line of the steps is [0-9.]* mm too long' \
     'remedy: shorten spot, how or name of this entry by about [0-9]* letters'
@@ -69,17 +91,17 @@ cp tests/unusual/boats/laden.yaml "$base/boats/"
 
 # A seacock's own handling stands below its name where both are too long for a line.
 cock() { # HOW OF C17
-    sed "s/tag: C14, name: sink drain, \(.*\)how: across = shut, bung_mm: 25/tag: C14, name: double sink drain, \1valve: no/
-        s/tag: C17, name: outlet, \(.*\)how: across = shut/tag: C17, name: outlet, \1how: $1/" \
+    sed "s/tag: C14, name: sink drain, \(.*\)how: {shut: across}, bung_mm: 25/tag: C14, name: double sink drain, \1valve: no/
+        s/tag: C17, name: outlet, \(.*\)how: {shut: across}/tag: C17, name: outlet, \1how: {shut: $1}/" \
         tests/fleet/boats/tamarisk.yaml >"$base/boats/cock.yaml"
 }
-cock 'turn right 4 turns to shut'
+cock 'turn right 4 turns'
 printed cock 14
 pdftotext "$out/cock.pdf" "$scratch/text"
-for words in 'Aft toilet, outlet:$' '^turn right 4 turns to shut$' 'Galley, double sink drain:$' '^no valve$'; do
+for words in 'Aft toilet, outlet:$' '^turn right 4 turns = shut$' 'Galley, double sink drain:$' '^no valve$'; do
     expect_equal "unusual-cock-$words" 1 "$(grep -c "$words" "$scratch/text")"
 done
-cock 'turn right four turns to shut'
+cock 'turn right three turns'
 told cock-long cock 'cock.yaml:[0-9]*:5: error: 7 FLOODING (en): a line of the steps is [0-9.]* mm too long' \
     'remedy: shorten spot, how or name of this entry by about 1 letter$'
 rm "$base/boats/cock.yaml"

@@ -123,10 +123,23 @@ function holds_radio() {
     if ($5 == "=" && $6 != "not") return index(said, "  " $4 ": ") == 1
     return said == "  tag: " $3
 }
+# A line of her engines, their head, the gear that shows it, or not_fitted.
+function holds_engine() {
+    return said ~ /^engines:|^  - \{space: |item: (petrol_stowage|generator_stop)|^  - petrol_stowage/
+}
+# What she is: "she carries cooking gas: yes".
+function holds_trait() {
+    if (/cooking gas: /) return said ~ "^gas:.*carried: " $6
+    if (/digital alert: /) return (said == "  dsc: " $8 && section == "radio:") || holds("dsc: " $8)
+    if (/people cook aboard: /) return said ~ /^  rooms: .*(galley|bridgedeck)|item: cooker/ || $5 == "no"
+    if (/she has sails: /) return (said == "  rig: sail") == ($5 == "yes")
+    if (/she has rooms below: /) return said ~ /^  rooms: \[[a-z]/ || $6 == "no"
+    if (/diesel|petrol|generator|engines? |electric motor|outboard|a jet/) return holds_engine()
+    if (/she is a /) return (said == "  hull: " substr($5, 1, length($5) - 1)) == ($6 == "yes")
+    return 0
+}
 function holds_record() {
-    if ($2 == "gas") return said == "  gas: " $3 && section == "boat:"
-    if ($2 == "dsc") return said == "  dsc: " $6 && section == "radio:"
-    if ($2 == "the") return said == "  type: " $6 && section == "boat:"
+    if (/record: (she|an engine|another engine|only a generator|an electric|an outboard|a jet|people|two engines|diesel) /) return holds_trait()
     if ($2 == "vhf_dsc") return holds_radio()
     if ($5 == "=" && $6 != "not" && !holds(" " $4 ": ")) return 0
     return holds("item: " $2 ",") && holds("tag: " $3 ",")
@@ -390,6 +403,12 @@ declared=$(grep -n '{item: fuel_shutoff_diesel, serves' "$scratch/one/boats/samp
 grep -q "record: fuel_shutoff_diesel not fitted for engine_space_port at .*:$declared\$" "$scratch/joined" &&
     ok why-one-engine-not-fitted || not_ok why-one-engine-not-fitted "$(cat "$scratch/joined")"
 grep -q 'passed over: case [0-9]* of [0-9]*, which asks: fuel_shutoff_diesel fitted at procedures/engine_fire.yaml:' "$scratch/joined" || not_ok why-one-engine-case
+one_engine engine_fire_port -e '/tag: C6,/d' -e 's/retired_tags: \[C15\]/retired_tags: [C6, C15]/' \
+    -e '/^not_fitted:/i\not_surveyed: [{item: fuel_shutoff_diesel, serves: [engine_space_port]}]'
+expect_status why-one-engine-unsurveyed 1
+unsurveyed=$(grep -n '^not_surveyed' "$scratch/one/boats/samphire.yaml" | sed 's/:.*//')
+grep -q "record: fuel_shutoff_diesel not surveyed for engine_space_port at .*:$unsurveyed\$" "$scratch/joined" &&
+    ok why-one-engine-not-surveyed || not_ok why-one-engine-not-surveyed "$(cat "$scratch/joined")"
 one_engine engine_fire_starboard -e '/tag: C6,/d'
 expect_status why-other-engine-whole 1
 expect_empty why-other-engine-silent "$(grep 'not recorded for\|HELD BACK' "$scratch/joined")"

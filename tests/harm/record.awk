@@ -11,13 +11,35 @@ function fact(line, key,    at, rest) {
     return substr(rest, 1, RLENGTH)
 }
 
+# Where one stands to work it: `from`, or else its own place.
+function worked(line) {
+    return match(line, /[ {,]from: *\{[^}]*\}/) ? substr(line, RSTART, RLENGTH) : line
+}
+
+# Does the way there lead below?
+function way_below(line,    zones, part, n, i) {
+    zones = fact(line, "inside") " " fact(line, "past")
+    gsub(/[^a-z_]+/, " ", zones)
+    n = split(zones, part, " ")
+    for (i = 1; i <= n; i++) if (zone_level[part[i]] == "BELOW") return 1
+    return 0
+}
+
+# Is its handle fetched from below, farther in than a hand reaches through the door?
+function handle_below(line,    zone) {
+    if (!match(line, /[ {,]handle: *\{[^}]*\}/)) return 0
+    zone = fact(substr(line, RSTART, RLENGTH), "zone")
+    return zone_level[zone] == "BELOW" && !zone_door[zone] && zone != "companionway"
+}
+
 # One piece of gear of the boat, as `tag`.
-function gear_add(item, tag, line,    zone) {
-    zone = fact(line, "zone")
+function gear_add(item, tag, line,    zone, place) {
+    place = worked(line)
+    zone = fact(place, "zone")
     kind_of[boat, tag] = item
     zone_of[boat, tag] = zone
-    side_of[boat, tag] = fact(line, "side")
-    spot_of[boat, tag] = fact(line, "spot")
+    side_of[boat, tag] = fact(place, "side")
+    spot_of[boat, tag] = fact(place, "spot")
     how_of[boat, tag] = fact(line, "how")
     cuts_of[boat, tag] = fact(line, "cuts")
     stop_of[boat, tag] = fact(line, "stop")
@@ -25,8 +47,9 @@ function gear_add(item, tag, line,    zone) {
     space_of[boat, tag] = fact(line, "space")
     name_of[boat, tag] = fact(line, "name")
     from = fact(line, "from_cockpit")
-    below[boat, tag] = zone_level[zone] == "BELOW" || fact(line, "below") == "yes" || from == "no"
-    arm[boat, tag] = below[boat, tag] && from == "yes"
+    below[boat, tag] = zone_level[zone] == "BELOW" || from == "no" || way_below(line) ||
+                       place == line && fact(line, "below") == "yes" || handle_below(line)
+    arm[boat, tag] = below[boat, tag] && from == "yes" && !handle_below(line)
     tags_of[boat] = tags_of[boat] " " tag
     count[boat, item]++
     if (zone_locker[zone] && !below[boat, tag]) {
@@ -86,6 +109,35 @@ function on_deck(item,    n, t, part) {
 
 # ---- what a boat is ----
 
+# An entry of her engines: what is known of each counts for all of her.
+function engine_add(line,    fuel, drive, space) {
+    fuel = fact(line, "fuel"); drive = fact(line, "drive"); space = fact(line, "space")
+    engines_of[boat]++
+    drive_of[boat, drive] = 1
+    if (drive != "generator") driven[boat] = 1
+    if (drive == "outboard") return
+    if (fuel == "petrol") petrol_inside[boat] = 1
+    if (fuel != "electric") burns_in[boat, space] = burns_in[boat, space] " " fuel
+}
+# "" or "_port" of each space that has an engine with this fuel, or with any; without a record
+# of engines, those of most boats of her hull.
+function engine_spaces(fuel,    part, n, i, found) {
+    n = split("engine_space engine_space_port engine_space_starboard", part, " ")
+    for (i = 1; i <= n; i++) {
+        if (!engines_given[boat]) {
+            if ((part[i] == "engine_space") == (hull_of[boat] != "catamaran"))
+                found = found " " part[i]
+        } else if (burns_in[boat, part[i]] ~ fuel && (boat, part[i]) in burns_in &&
+                   burns_in[boat, part[i]] != "") found = found " " part[i]
+    }
+    gsub(/engine_space/, "-", found)
+    return found
+}
+function cooks() {
+    return !rooms_given[boat] || rooms_of[boat] ~ /[^a-z_](galley|bridgedeck)[^a-z_]/ ||
+           count[boat, "cooker"] > 0
+}
+
 function fixed() { return count[boat, "vhf_dsc"] > 0 }
 function handheld() { return count[boat, "vhf_handheld"] > 0 }
 function lithium_here() {
@@ -105,6 +157,15 @@ function is_boat(word) {
     if (word == "alert") return alert[boat] && (fixed() || handheld())
     if (word == "gas") return !gas_none[boat]
     if (word == "lithium_here") return lithium_here()
+    if (word == "sail") return rig_of[boat] == "sail"
+    if (word == "cabin") return !rooms_given[boat] || rooms_of[boat] ~ /[a-z]/
+    if (word == "engine") return !engines_given[boat] || driven[boat]
+    if (word == "combustion") return engine_spaces(".") != ""
+    if (word ~ /^(outboard|jet)$/) return (boat, word) in drive_of
+    if (word == "petrol_inside") return petrol_inside[boat]
+    if (word == "pump") return !((boat, "bilge_pump_electric") in none) ||
+                               !((boat, "bilge_pump_manual") in none)
+    if (word ~ /^maybe_/) return !((boat, substr(word, 7)) in none)
     if (word == "throwing") return carries("horseshoe_buoy danbuoy mob_light")
     if (word == "lifting") return carries("recovery_tackle recovery_sling")
     return count[boat, item_of(word)] > 0
@@ -134,6 +195,7 @@ mode == "zones" {
         zone_family[column[1]] = column[2]; zone_side[column[1]] = tolower(column[3])
         zone_level[column[1]] = column[6]
         zone_locker[column[1]] = column[7] ~ /(^|[|])LOCKER([|]|$)/
+        zone_door[column[1]] = column[7] ~ /(^|[|])AT_DOOR([|]|$)/
         zone_line = ""
     }
     next
@@ -148,10 +210,24 @@ mode == "words" { next }
 mode == "boat" && FNR == 1 { radio_end(); boat_begin() }
 mode == "boat" && /^[a-z_]+:/ { radio_end(); section = $1; sub(/:.*/, "", section) }
 mode == "boat" && section == "radio" { radio = radio " " $0 "," }
-mode == "boat" && section == "boat" && match($0, /gas: *[a-z]+/) {
-    gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /none$/
+mode == "boat" && section == "gas" && match($0, /carried: *[a-z]+/) {
+    gas_none[boat] = substr($0, RSTART, RLENGTH) ~ /no$/
 }
-mode == "boat" && section == "boat" && /engine_spaces:/ { two_engines[boat] = 1 }
+mode == "boat" && section == "boat" && match($0, /rig: *[a-z]+/) {
+    rig_of[boat] = fact(" " $0, "rig")
+}
+mode == "boat" && section == "boat" && match($0, /hull: *[a-z]+/) {
+    hull_of[boat] = fact(" " $0, "hull")
+}
+mode == "boat" && section == "boat" && /rooms: *\[/ {
+    rooms_given[boat] = 1
+    rooms_of[boat] = fact(" " $0, "rooms")
+}
+mode == "boat" && section == "engines" && /^engines:/ { engines_given[boat] = 1 }
+mode == "boat" && section == "engines" && /drive:/ {
+    n = split($0, engine, /\{/)
+    for (i = 2; i <= n; i++) engine_add("{" engine[i])
+}
 # Items in brackets or a line each.
 mode == "boat" && section == "not_fitted" {
     items = $0

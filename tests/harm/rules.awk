@@ -193,22 +193,32 @@ function has_verb(said,    part, n, i) {
 function card_missing(rule, key) {
     if (!((boat, key) in seen)) { card = key; wrong(rule, "is not printed") }
 }
+function card_hers(rule, key, hers) {
+    if (hers) card_missing(rule, key)
+    else if ((boat, key) in seen) { card = key; wrong(rule, "is there") }
+}
+# A card for each engine space with such fuel, and none for another.
+function engine_cards_judge(rule, key, fuel,    part, n, i, wanted, name) {
+    wanted = engine_spaces(fuel) " "
+    n = split("- -_port -_starboard", part, " ")
+    for (i = 1; i <= n; i++) {
+        name = key substr(part[i], 2)
+        card_hers(rule, name, index(wanted, " " part[i] " ") > 0)
+    }
+}
 function set_judge(rule,    name, part, n, i) {
     for (boat in boats) {
         if (index(" " spared " ", " " boat " ")) continue
-        n = split("safety_plan distress_call galley_fire cabin_fire battery_fire flooding " \
-                  "man_overboard abandon_ship abandon_fire", part, " ")
+        n = split("safety_plan distress_call battery_fire flooding man_overboard abandon_ship " \
+                  "abandon_fire", part, " ")
         for (i = 1; i <= n; i++) card_missing(rule, part[i])
-        if (!gas_none[boat]) card_missing(rule, "gas_leak")
-        if (count[boat, "petrol_stowage"]) card_missing(rule, "petrol_leak")
-        n = split(two_engines[boat] ? "_port _starboard" : "-", part, " ")
-        for (i = 1; i <= n; i++) {
-            name = part[i] == "-" ? "" : part[i]
-            card_missing(rule, "engine_fire" name)
-            card_missing(rule, "diesel_leak" name)
-        }
-        card = "gas_leak"
-        if (gas_none[boat] && (boat, card) in seen) wrong(rule, "is there")
+        card_hers(rule, "gas_leak", !gas_none[boat])
+        card_hers(rule, "galley_fire", cooks())
+        card_hers(rule, "cabin_fire", is_boat("cabin"))
+        card_hers(rule, "petrol_leak", !engines_given[boat] || is_boat("petrol_inside") ||
+                                       is_boat("outboard") || count[boat, "petrol_stowage"] > 0)
+        engine_cards_judge(rule, "engine_fire", ".")
+        engine_cards_judge(rule, "diesel_leak", "diesel")
     }
 }
 

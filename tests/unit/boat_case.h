@@ -7,9 +7,9 @@
 #include "boat.h"
 
 #define MONOHULL \
-    "boat: {name: Tamarisk, type: monohull, loa_m: 12.6, beam_m: 4.1, persons_max: 8}\n"
+    "boat: {name: Tamarisk, hull: monohull, rig: sail, loa_m: 12.6, beam_m: 4.1, persons_max: 8}\n"
 #define CATAMARAN \
-    "boat: {name: Saltbush, type: catamaran, loa_m: 13, beam_m: 7.2, persons_max: 10}\n"
+    "boat: {name: Saltbush, hull: catamaran, rig: sail, loa_m: 13, beam_m: 7.2, persons_max: 10}\n"
 
 static bool sound;
 

@@ -291,8 +291,8 @@ const char *case_boat_text(struct card_case *card_case, const char *radio, const
                            const char *not_fitted)
 {
     return text_format(card_case->arena,
-                       "boat: {name: Tamarisk, specimen: yes, type: monohull, loa_m: 12, "
-                       "beam_m: 4, persons_max: 8}\n%sequipment:\n%s%s%s",
+                       "boat: {name: Tamarisk, specimen: yes, hull: monohull, rig: sail, "
+                       "loa_m: 12, beam_m: 4, persons_max: 8}\n%sequipment:\n%s%s%s",
                        radio, gear, not_fitted[0] == '\0' ? "" : "not_fitted:\n", not_fitted);
 }
 

@@ -15,14 +15,17 @@
 
 /* Line 1 of a boat's file; `facts` begins with a comma. */
 #define BOAT_WITH(facts) \
-    "boat: {name: Ana, type: monohull, loa_m: 12, beam_m: 4, persons_max: 4" facts "}\n"
+    "boat: {name: Ana, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, persons_max: 4" facts \
+    "}\n"
 #define BOAT BOAT_WITH("")
-#define CATAMARAN "boat: {name: Ana, type: catamaran, loa_m: 12, beam_m: 6, persons_max: 4}\n"
+#define CATAMARAN \
+    "boat: {name: Ana, hull: catamaran, rig: sail, loa_m: 12, beam_m: 6, persons_max: 4}\n"
 #define SPECIMEN BOAT_WITH(", specimen: yes")
 
 /* One line each: the head of the list, then a piece of it. */
 #define GEAR "equipment:\n"
 #define PIECE(text) "  - {item: " text "}\n"
+#define GAS(carried) "gas: {carried: " carried "}\n"
 #define NOT_FITTED(items) "not_fitted: [" items "]\n"
 /* `facts` begins with a comma. */
 #define RADIO(facts) "radio: {tag: E1, zone: navigation_station, side: port" facts "}\n"
@@ -66,9 +69,9 @@ struct rule_table {
 
 /* The tables of all families, each in the file of that family. */
 #define RULE_TABLES(X) \
-    X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) \
+    X(base) X(beacon) X(capacity) X(conflict) X(contact) X(date) X(fact) X(fire) X(gas) X(engine) \
     X(identity) X(name) X(opening) X(quotes) X(radio_gear) X(rescue) X(silence) X(tag) \
-    X(unrecorded)
+    X(unrecorded) X(place)
 #define RULE_TABLE_DECLARE(name) extern const struct rule_table rule_table_##name;
 RULE_TABLES(RULE_TABLE_DECLARE)
 #undef RULE_TABLE_DECLARE

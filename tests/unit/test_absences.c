@@ -128,6 +128,53 @@ static void a_list_is_a_list(void **state)
     expect_error_with(2, "not_fitted", "torch");
 }
 
+/* Neither one that serves it nor one that may: nobody has looked. */
+static void what_nobody_looked_for_is_not_recorded(void **state)
+{
+    (void)state;
+    const struct boat *boat = catamaran_of(
+        VALVE("C1", PORT) "  - {item: engine_stop, tag: C2, zone: cockpit}\n",
+        "sart]\nnot_surveyed: [torch, {item: fuel_shutoff_diesel, serves: [" STARBOARD "]}, "
+        "{item: engine_stop, serves: [" PORT "]}");
+    expect_errors(0);
+    assert_int_equal(boat_fitted(boat, ITEM_torch), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted(boat, ITEM_fuel_shutoff_diesel), ANSWER_YES);
+    assert_int_equal(boat_fitted_for(boat, ITEM_fuel_shutoff_diesel, STARBOARD_SPACE),
+                     ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, PORT_SPACE), ANSWER_NOT_RECORDED);
+    assert_int_equal(boat_fitted_for(boat, ITEM_engine_stop, STARBOARD_SPACE), ANSWER_YES);
+    assert_non_null(boat_unsurveyed(boat, ITEM_torch, PORT_SPACE));
+    assert_null(boat_unsurveyed(boat, ITEM_engine_stop, STARBOARD_SPACE));
+    assert_non_null(boat_unsurveyed(boat, ITEM_engine_stop, ZONE_NONE));
+    assert_null(boat_unsurveyed(boat, ITEM_sart, ZONE_NONE));
+}
+
+static void what_was_looked_for_is_not_unsurveyed(void **state)
+{
+    (void)state;
+    static const struct { const char *lists, *what; } rows[] = {
+        {"sart]\nnot_surveyed: [fuel_shutoff_diesel",
+         "fuel_shutoff_diesel is in not_surveyed, but it is recorded on line 3"},
+        {"sart]\nnot_surveyed: [{item: fuel_shutoff_diesel, serves: [" PORT "]}",
+         "fuel_shutoff_diesel for " PORT " is in not_surveyed, but the piece on line 3 serves it"},
+        {"sart]\nnot_surveyed: [sart", "sart is in not_surveyed, but line 4 says that it is not "
+         "fitted"},
+        {"sart]\nnot_surveyed: [{item: sart, serves: [" PORT "]}",
+         "sart is in not_surveyed, but line 4 says that it is not fitted"},
+        {"{item: engine_stop, serves: [" PORT "]}]\nnot_surveyed: [engine_stop",
+         "engine_stop is in not_surveyed, but line 4 says that it is not fitted"},
+        {"sart]\nnot_surveyed: [knife, knife",
+         "knife is in not_surveyed twice (first on line 5)"},
+    };
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        test.problems = problems_new(test.arena);
+        catamaran_of(VALVE("C1", PORT), rows[i].lists);
+        expect_errors(1);
+        expect_error(5, rows[i].what, NULL);
+        assert_false(sound);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -138,6 +185,8 @@ int main(void)
         TEST(contradictions_are_told),
         TEST(the_remedy_names_the_engine_without),
         TEST(a_list_is_a_list),
+        TEST(what_nobody_looked_for_is_not_recorded),
+        TEST(what_was_looked_for_is_not_unsurveyed),
     };
     int failed = cmocka_run_group_tests_name("absences", tests, NULL, NULL);
     return failed != 0;

@@ -140,8 +140,15 @@ static void values_are_judged(void **state)
 {
     (void)state;
     expect_refused("print base --date 2026-13-01", "--date does not take \"2026-13-01\"",
-                   "write it as 2026-11-25");
-    expect_refused("print base --date 2026-11", "--date does not take", "write it as");
+                   "look at a calendar: there is no such day");
+    expect_refused("print base --date 25.11.2026", "--date does not take", "write 2026-11-25");
+    expect_refused("print base –list", "begins with a dash that is no hyphen", "write --list");
+    expect_refused("print base -list", "no such option \"-list\"", "did you mean \"--list\"?");
+    expect_refused("print base --language en", "no such option", "did you mean \"--lang\"?");
+    expect_refused("print base --date 2026-11", "--date does not take",
+                   "write the day too, such as 2026-11-01");
+    expect_refused("print base --date soon", "--date does not take",
+                   "write year, month and day, such as 2026-11-25");
     expect_refused("check base --fail note", "--fail does not take \"note\"",
                    "write deficiency or error");
     expect_refused("print base -o", "a value is missing after --output", "write --output DIR");

@@ -5,13 +5,13 @@ static void a_whole_boat_is_read(void **state)
 {
     (void)state;
     const struct boat *boat = boat_of(
-        "boat: {name: Tamarisk, specimen: yes, type: monohull, loa_m: 12.6, beam_m: 4.1, "
-        "draught_m: 2.0, persons_max: 8, flag: QZ, looks: White sailing yacht}\n"
+        "boat: {name: Tamarisk, specimen: yes, hull: monohull, rig: sail, loa_m: 12.6, "
+        "beam_m: 4.1, draught_m: 2.0, persons_max: 8, flag: QZ, looks: White sailing yacht}\n"
         "radio: {call_sign: QTAB2, mmsi: \"200014730\", dsc: yes, tag: E1, "
         "zone: navigation_station, side: port, hold_s: 5, nature_steps: [menu, down]}\n"
         "equipment:\n"
         "  - {item: fuel_shutoff_diesel, tag: C4, zone: cockpit_locker, side: port, spot: aft face,"
-        " how: across pipe = shut, inside: [cockpit_locker]}\n"
+        " how: {shut: across pipe}, inside: [cockpit_locker]}\n"
         "  - {item: engine_extinguisher, tag: F1, zone: navigation_station, agent: powder, kg: 2,"
         " service_due: 2027-04, fits_port: yes}\n"
         "  - {item: seacock, tag: C11, name: engine intake, bore_mm: 38, depth_m: 0.45,"
@@ -30,9 +30,9 @@ static void a_whole_boat_is_read(void **state)
     assert_int_equal(boat->engine_spaces[0], ZONE_engine_space);
     assert_int_equal(boat->radio.hold_s.milli, 5000);
     assert_int_equal(boat->radio.nature_steps.count, 2);
-    assert_int_equal(boat->absence_count, 2);
-    assert_int_equal(boat->absences[1].item.value, ITEM_solar_isolator);
-    assert_true(boat->absences[1].whole);
+    assert_int_equal(boat->not_fitted.count, 2);
+    assert_int_equal(boat->not_fitted.rows[1].item.value, ITEM_solar_isolator);
+    assert_true(boat->not_fitted.rows[1].whole);
     assert_string_equal(boat->retired_tags.items[0].text, "C12");
     assert_int_equal(boat_tag_given(boat, ITEM_CONTROL), 12);
     assert_int_equal(boat_tag_given(boat, ITEM_FIRE), 1);
@@ -184,14 +184,18 @@ static void a_gap_is_used_only_when_99_is_taken(void **state)
 static void tags_have_one_form(void **state)
 {
     (void)state;
-    static const char *const wrong[] = {"C04", "C0", "C100", "c4", "X4", "C", "4", "C4a", "CC4"};
-    for (size_t i = 0; i < sizeof wrong / sizeof wrong[0]; i++) {
+    static const struct { const char *wrong, *meant; } rows[] = {
+        {"C04", "C4"}, {"c4", "C4"}, {"C 4", "C4"}, {"C-4", "C4"}, {"C0", NULL}, {"C100", NULL},
+        {"X4", NULL},  {"C", NULL},  {"4", NULL},   {"C4a", NULL}, {"CC4", NULL}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        const char *meant = rows[i].meant;
         test.problems = problems_new(test.arena);
-        gear_of(text_format(test.arena, "item: torch, zone: cockpit, tag: %s", wrong[i]));
+        gear_of(text_format(test.arena, "item: torch, zone: cockpit, tag: %s", rows[i].wrong));
         expect_errors(1);
-        expect_error(3, text_format(test.arena, "%s is not a tag", wrong[i]),
-                     "a tag is F, E or C and a number from 1 to 99 without a zero before it, "
-                     "such as C4");
+        expect_error(3, text_format(test.arena, "%s is not a tag", rows[i].wrong),
+                     meant != NULL ? text_format(test.arena, "write %s", meant)
+                                   : "a tag is F, E or C and a number from 1 to 99 without a zero "
+                                     "before it, such as C4");
     }
 }
 

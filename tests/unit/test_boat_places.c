@@ -22,9 +22,9 @@ static void catamaran_zones_are_not_on_monohulls(void **state)
     (void)state;
     gear_of("item: liferaft, tag: E1, zone: trampoline, inside: [port_hull]");
     expect_errors(2);
-    expect_error(3, "trampoline is found on catamarans only",
-                 "name a zone of a monohull, or correct the boat's type");
-    expect_error(3, "port_hull is found on catamarans only", NULL);
+    expect_error(3, "trampoline is found on boats with several hulls only",
+                 "name a zone of a monohull, or correct the boat's hull");
+    expect_error(3, "port_hull is found on boats with several hulls only", NULL);
 }
 
 static void a_catamarans_engine_space_needs_a_side(void **state)
@@ -55,7 +55,7 @@ static void inside_and_space_name_the_side_too(void **state)
     expect_errors(3);
     expect_error(3, "engine_space is not one place on a catamaran: say which side", NULL);
     expect_error(3, "this boat has no engine_space",
-                 "name an engine space of this boat, or correct boat: engine_spaces");
+                 "name the space of an engine of this boat, or correct engines");
 }
 
 static void a_place_in_a_hull_needs_the_hull(void **state)
@@ -71,8 +71,7 @@ static void one_engine_may_be_recorded(void **state)
 {
     (void)state;
     const struct boat *boat = boat_of(
-        "boat: {name: Saltbush, type: catamaran, loa_m: 9, beam_m: 5, persons_max: 6,"
-        " engine_spaces: [engine_space]}\n"
+        CATAMARAN "engines: [{space: engine_space, fuel: diesel, drive: shaft}]\n"
         "equipment:\n  - {item: seacock, tag: C1, zone: engine_space}\n");
     expect_errors(0);
     assert_int_equal(boat->engine_space_count, 1);
@@ -82,16 +81,26 @@ static void one_engine_may_be_recorded(void **state)
 static void engine_spaces_must_make_sense(void **state)
 {
     (void)state;
-    boat_of("boat: {name: Saltbush, type: catamaran, loa_m: 9, beam_m: 5, persons_max: 6,\n"
-            " engine_spaces: [engine_space_port, engine_space]}\n");
+    boat_of(CATAMARAN "engines:\n  - {space: engine_space}\n  - {space: engine_space_port}\n");
     expect_errors(1);
-    expect_error(2, "engine_space stands beside one of its halves", NULL);
+    expect_error(3, "engine_space stands beside one of its halves", NULL);
     test.problems = problems_new(test.arena);
-    boat_of("boat: {name: Tamarisk, type: monohull, loa_m: 9, beam_m: 3, persons_max: 6,\n"
-            " engine_spaces: [engine_space_port]}\n");
+    boat_of(MONOHULL "engines:\n  - {space: engine_space_port}\n");
     expect_errors(1);
-    expect_error(2, "engine_space_port is found on catamarans only",
-                 "a monohull has engine_space");
+    expect_error(3, "engine_space_port is found on catamarans only", "write engine_space");
+    test.problems = problems_new(test.arena);
+    boat_of(MONOHULL "engines:\n  - {space: generator_space, drive: shaft}\n");
+    expect_errors(1);
+    expect_error(3, "generator_space is that of a generator, which drives nothing",
+                 "name the engine space that it stands in, or correct its drive");
+    test.problems = problems_new(test.arena);
+    boat_of(MONOHULL "engines:\n  - {drive: saildrive}\n"
+            "  - {space: engine_space, drive: outboard}\n");
+    expect_errors(2);
+    expect_error(3, "an engine needs its space, unless it is an outboard",
+                 "write space: and where it stands, as engine_space; or drive: outboard");
+    expect_error(4, "an outboard has no engine space",
+                 "take `space` out: an outboard hangs outside; or correct its drive");
 }
 
 static void gear_stands_once_in_a_place(void **state)
@@ -128,8 +137,10 @@ static void a_battery_may_stand_in_its_own_box(void **state)
 static void an_outboard_boat_has_no_engine_space(void **state)
 {
     (void)state;
-    const struct boat *boat = boat_of("boat: {name: Tern, type: monohull, loa_m: 6, beam_m: 2, "
-                                      "persons_max: 4, engine_spaces: []}\n");
+    const struct boat *boat = boat_of(MONOHULL "engines: [{fuel: petrol, drive: outboard}]\n");
+    expect_errors(0);
+    assert_int_equal(boat->engine_space_count, 0);
+    boat = boat_of(MONOHULL "engines: []\n");
     expect_errors(0);
     assert_int_equal(boat->engine_space_count, 0);
 }
@@ -208,7 +219,7 @@ static void mistyped_words_get_the_nearest(void **state)
 static void numbers_keep_their_range(void **state)
 {
     (void)state;
-    boat_of("boat: {name: A, type: monohull, loa_m: 3.9, beam_m: 4, persons_max: 31}\n"
+    boat_of("boat: {name: A, hull: monohull, rig: sail, loa_m: 3.9, beam_m: 4, persons_max: 31}\n"
             "equipment:\n"
             "  - {item: seacock, tag: C1, zone: galley, bore_mm: 201, depth_m: 3.5, bung_mm: 4}\n"
             "  - {item: fire_extinguisher, tag: F1, zone: galley, kg: 61}\n"
@@ -227,8 +238,9 @@ static void what_is_required_is_asked_for(void **state)
     (void)state;
     assert_non_null(boat_of("boat: {flag: QZ}\nequipment:\n  - {tag: C1}\n"));
     assert_false(sound);
-    expect_errors(7);
+    expect_errors(8);
     expect_error_with(1, "name", "boat");
+    expect_error_with(1, "rig", "boat");
     expect_error_with(1, "persons_max", "boat");
     expect_error_with(3, "item", "equipment");
     expect_error_with(3, "zone", "equipment");
@@ -237,7 +249,8 @@ static void what_is_required_is_asked_for(void **state)
 static void names_are_clean_and_short(void **state)
 {
     (void)state;
-    boat_of("boat: {name: \"Tamarisk \", type: monohull, loa_m: 12, beam_m: 4, persons_max: 8}\n"
+    boat_of("boat: {name: \"Tamarisk \", hull: monohull, rig: sail, loa_m: 12, "
+            "beam_m: 4, persons_max: 8}\n"
             "equipment:\n"
             "  - {item: seacock, tag: C1, zone: galley, name: \"sink  drain\", spot: \" left\"}\n"
             "  - {item: seacock, tag: C2, zone: galley, "

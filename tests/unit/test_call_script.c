@@ -131,8 +131,9 @@ static void beacons_are_told_as_coded(void **state)
 static void what_cannot_be_said_gives_nothing(void **state)
 {
     (void)state;
-    here.boat = case_boat(&here, "boat: {name: \"Ψ\", specimen: yes, type: monohull, loa_m: 12, "
-                                 "beam_m: 4, persons_max: 8}\nradio: {call_sign: none}\n");
+    here.boat = case_boat(&here, "boat: {name: \"Ψ\", specimen: yes, hull: monohull, rig: sail, "
+                                 "loa_m: 12, beam_m: 4, persons_max: 8}\n"
+                                 "radio: {call_sign: none}\n");
     struct compose_input input = {.boat = here.boat, .base = here.base};
     here.problems = problems_new(here.arena);
     assert_null(call_script(&input, SCRIPT_MAYDAY, NULL, here.arena, here.problems));

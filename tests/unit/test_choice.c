@@ -33,7 +33,11 @@ static void values_are_the_words_that_files_hold(void **state)
 {
     (void)state;
     assert_string_equal(choice_word(hull_words, HULL_CATAMARAN), "catamaran");
-    assert_string_equal(choice_word(cooking_gas_words, COOKING_GAS_ABSENT), "none");
+    assert_string_equal(choice_word(hull_words, HULL_TRIMARAN), "trimaran");
+    assert_string_equal(choice_word(rig_words, RIG_MOTOR), "motor");
+    assert_string_equal(choice_word(fuel_words, FUEL_ELECTRIC), "electric");
+    assert_string_equal(choice_word(drive_words, DRIVE_GENERATOR), "generator");
+    assert_string_equal(choice_word(drain_words, DRAIN_ABSENT), "none");
     assert_string_equal(choice_word(agent_words, AGENT_CO2), "co2");
     assert_string_equal(choice_word(valve_words, VALVE_CLIP_ON), "clip-on");
     assert_string_equal(choice_word(lanyard_words, LANYARD_MADE_FAST), "made_fast");

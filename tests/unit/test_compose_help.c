@@ -72,7 +72,7 @@ static void gear_that_something_depends_on_holds(void **state)
     assert_true(helped("call_when: [{id: k, when: {fitted: knife}}, {id: n}]\n"
                        "calls: [{signal: pan_pan, say: A, from: fixed}]\n",
                        "call_when: {k: A, n: B}\n")->held);
-    procedure_with("steps: [{id: a, sources: [S5], also: [engine_blower]}]\n", HELP_TEXTS);
+    procedure_with("steps: [{id: a, sources: [S5], also: [{engine_blower: off}]}]\n", HELP_TEXTS);
     assert_true(smoke(false)->held);    /* each engine has one */
 }
 

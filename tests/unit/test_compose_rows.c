@@ -33,7 +33,7 @@ static const struct card_step *monohull_step(const char *step, const char *gear)
 static const struct card_step *two_engine_step(const char *step, const char *gear)
 {
     return step_with(step, text_format(
-        test.arena, "boat: {name: Samphire, specimen: yes, type: catamaran, loa_m: 13, "
+        test.arena, "boat: {name: Samphire, specimen: yes, hull: catamaran, rig: sail, loa_m: 13, "
         "beam_m: 7, persons_max: 8}\n%sequipment:\n%s", "radio: {call_sign: QSMP4}\n", gear));
 }
 
@@ -91,14 +91,15 @@ static void what_is_inside_the_burning_space_says_so(void **state)
 {
     (void)state;
     const char *const texts[] = {
-        case_procedure_text(&test, "smoke", 10, USE("uses: [fuel_shutoff_diesel, fire_port]")
+        case_procedure_text(&test, "smoke", 10,
+                            USE("uses: [{fuel_shutoff_diesel: shut}, fire_port]")
                             "per: engine_space\n", USE_TEXTS), NULL};
     case_procedures(&test, texts);
     case_boat(&test, case_boat_text(
         &test, CASE_RADIO,
-        "  - {item: fuel_shutoff_diesel, tag: C1, zone: saloon, how: across = shut, "
+        "  - {item: fuel_shutoff_diesel, tag: C1, zone: saloon, how: {shut: across}, "
         "inside: [engine_space]}\n"
-        "  - {item: fuel_shutoff_diesel, tag: C2, zone: galley, how: across = shut, inside: []}\n"
+        "  - {item: fuel_shutoff_diesel, tag: C2, zone: galley, how: {shut: across}, inside: []}\n"
         "  - {item: fire_port, tag: F1, zone: engine_space, how: push in}\n", ""));
     const struct sheet *card = case_card(case_compose(&test, false), "smoke");
     EXPECT_ROWS(&sheet_steps(card)->items[0], "[C1] Fuel valve | Saloon: inside: leave it",
@@ -210,73 +211,59 @@ static void a_line_stands_over_rows_below(void **state)
 
 /* ---- the state that is wanted ---- */
 
-static void a_row_never_says_the_contrary_of_its_step(void **state)
+#define PUMP(how) "  - {item: bilge_pump_electric, tag: C1, zone: saloon, how: " how "}\n"
+
+static void a_row_says_the_state_of_its_step_alone(void **state)
 {
     (void)state;
-    static const struct { const char *how, *on, *off; } cases[] = {
-        {"up = on", "up = on", NULL},
-        {"both up = on", "both up = on", NULL},
-        {"light on = open", "light on = open", NULL},
-        {"on = up", "on = up", NULL},
-        {"pull to open", "pull to open", NULL},
-        {"opens anticlockwise", "opens anticlockwise", NULL},
-        {"across pipe = shut", NULL, "across pipe = shut"},
-        {"hold STOP P", NULL, "hold STOP P"},
-        {"slide to ON", "slide to ON", NULL},
-        {"up = on, down = off", "up = on", "down = off"},
-        {"lift flap, up = on; down = off", "lift flap, up = on", "lift flap, down = off"},
-        {"light on = open, light off = shut", "light on = open", "light off = shut"},
-        {"pull hard", "pull hard", "pull hard"},
-        {"lever on the left = off", NULL, "lever on the left = off"},
-        {"press ON/OFF", "press ON/OFF", "press ON/OFF"},
-        {"push on the lid", "push on the lid", "push on the lid"},
-        {"lift off its hook", "lift off its hook", "lift off its hook"},
-        {"switch to ON position", "switch to ON position", NULL},
-        {"press OFF to silence", NULL, "press OFF to silence"},
-        {"along = flows", "along = flows", NULL},
-        {"up = on: connect the lead", "up = on: connect the lead", NULL},
-        {"disconnect the red lead", NULL, "disconnect the red lead"},
-    };
-    for (size_t i = 0; i < sizeof cases / sizeof *cases; i++) {
-        const char *on = words_handling(test.words, cases[i].how, HANDLED_ON, test.arena);
-        const char *off = words_handling(test.words, cases[i].how, HANDLED_OFF,
-                                         test.arena);
-        if (!text_equal(on, cases[i].on) || !text_equal(off, cases[i].off))
-            fail_msg("%s: on %s, off %s", cases[i].how, on == NULL ? "-" : on,
-                     off == NULL ? "-" : off);
-    }
+    static const char both[] = PUMP("{on: both up, off: both down}");
+    EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: \"on\"}]"), both),
+                "[C1] Electric pump | Saloon: both up = on");
+    EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), both),
+                "[C1] Electric pump | Saloon: both down = off");
+    EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: leave}]"), both),
+                "[C1] Electric pump | Saloon: leave it");
 }
 
 static void handling_that_is_lacking_is_told(void **state)
 {
     (void)state;
-    static const char gear[] =
-        "  - {item: bilge_pump_electric, tag: C1, zone: saloon, how: up = on}\n";
-    EXPECT_ROWS(monohull_step(USE("uses: [bilge_pump_electric], state: \"on\""), gear),
+    static const char told[] =
+        "how of C1 does not tell how it comes to be off: cards print the state alone";
+    EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: on}]"), PUMP("{on: up}")),
                 "[C1] Electric pump | Saloon: up = on");
-    assert_null(case_problem(&test, "how of C1 does not tell how it is turned off or shut: 10 "
-                                    "SMOKE CARD prints no handling for it"));
-    EXPECT_ROWS(monohull_step(USE("uses: [bilge_pump_electric], state: \"off\""), gear),
-                "[C1] Electric pump | Saloon");
-    const struct problem *told = case_problem(
-        &test, "how of C1 does not tell how it is turned off or shut: 10 SMOKE CARD prints no "
-               "handling for it");
-    assert_non_null(told);
-    assert_int_equal(told->severity, SEVERITY_DEFICIENCY);
-    assert_non_null(strstr(told->remedy, "up = on, down = off"));
+    assert_null(case_problem(&test, told));
+    EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), PUMP("{on: up}")),
+                "[C1] Electric pump | Saloon: off");
+    assert_non_null(case_problem(&test, told));
+    assert_int_equal(case_problem(&test, told)->severity, SEVERITY_NOTE);
+    assert_non_null(strstr(case_problem(&test, told)->remedy, "how: {off: ...}"));
 }
 
-static void a_step_may_show_another_field_than_how(void **state)
+/* A check tells where nothing at all is recorded of gear that a hand works. */
+static void handling_of_no_state_is_told_by_the_check_alone(void **state)
+{
+    (void)state;
+    EXPECT_ROWS(monohull_step(USE("uses: [{bilge_pump_electric: off}]"), PUMP("")),
+                "[C1] Electric pump | Saloon: off");
+    assert_null(case_problem(&test, "how of C1 does not tell how it comes to be off: cards "
+                                    "print the state alone"));
+}
+
+static void a_state_may_be_told_by_another_field_than_how(void **state)
 {
     (void)state;
     static const char raft[] = "  - {item: liferaft, tag: E1, zone: coachroof, how: pull, "
-                               "painter: ring aft, release: slip hook}\n";
-    EXPECT_ROWS(monohull_step(USE("uses: [liferaft], shows: painter"), raft),
-                "[E1] Raft | Cabin roof: ring aft");
-    EXPECT_ROWS(monohull_step(USE("uses: [liferaft], shows: release"), raft),
-                "[E1] Raft | Cabin roof: slip hook");
-    EXPECT_ROWS(monohull_step(USE("uses: [liferaft], shows: handle"), raft),
-                "[E1] Raft | Cabin roof");
+                               "painter: ring aft, release: hook}\n";
+    EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: tied}]"), raft),
+                "[E1] Raft | Cabin roof: ring aft = tied");
+    EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: release}]"), raft),
+                "[E1] Raft | Cabin roof: hook = release");
+    EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: pull}]"), raft),
+                "[E1] Raft | Cabin roof: pull = pull");
+    EXPECT_ROWS(monohull_step(USE("uses: [liferaft]"), raft), "[E1] Raft | Cabin roof: pull");
+    EXPECT_ROWS(monohull_step(USE("uses: [{liferaft: cut}]"), raft),
+                "[E1] Raft | Cabin roof: cut");
 }
 
 static void gear_that_only_helps_may_be_lacking(void **state)
@@ -320,9 +307,10 @@ int main(void)
         TEST(gear_that_only_helps_has_rows_like_other_gear),
         TEST(gear_that_lies_too_far_is_not_offered),
         TEST(a_line_stands_over_rows_below),
-        TEST(a_row_never_says_the_contrary_of_its_step),
+        TEST(a_row_says_the_state_of_its_step_alone),
+        TEST(handling_of_no_state_is_told_by_the_check_alone),
         TEST(handling_that_is_lacking_is_told),
-        TEST(a_step_may_show_another_field_than_how),
+        TEST(a_state_may_be_told_by_another_field_than_how),
         TEST(gear_that_only_helps_may_be_lacking),
         TEST(every_tag_of_a_row_is_on_the_plan_once),
     };

@@ -24,10 +24,10 @@ static const struct card_step *monohull_step(const char *step, const char *gear)
     return &sheet_steps(card)->items[0];
 }
 
-#define TABLE_STEP USE("uses: [seacock], table: zones")
+#define TABLE_STEP USE("uses: [{seacock: shut}], table: zones")
 #define SEACOCK(tag, name, zone, rest) \
     "  - {item: seacock, tag: " tag ", name: " name ", zone: " zone rest "}\n"
-#define ACROSS ", how: across = shut"
+#define ACROSS ", how: {shut: across}"
 
 static const char *cell_text(const struct table_cell *cell)
 {
@@ -121,11 +121,11 @@ static void handling_that_differs_stands_with_each(void **state)
     (void)state;
     static const char *const cells[][TABLE_CELLS] = {
         {"[C1] Saloon, log: no valve", "[C2] Galley, drain: across = shut"},
-        {"[C3] Aft toilet, inlet: turn right", "-"}};
+        {"[C3] Aft toilet, inlet: turn right = shut", "-"}};
     const struct card_step *step = monohull_step(
         TABLE_STEP, SEACOCK("C1", "log", "saloon", ", side: port, valve: no")
         SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: turn right"));
+        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: {shut: turn right}"));
     expect_table(step, cells, 2);
     assert_string_equal(step->table_note, "");
 }
@@ -136,16 +136,16 @@ static void the_odd_one_says_its_own_handling(void **state)
     (void)state;
     static const char *const cells[][TABLE_CELLS] = {
         {"[C1] Saloon, sink drain", "[C2] Galley, drain"},
-        {"[C3] Aft toilet, inlet: turn right", "-"}};
+        {"[C3] Aft toilet, inlet: turn right = shut", "-"}};
     const struct card_step *step = monohull_step(
         TABLE_STEP, SEACOCK("C1", "sink drain", "saloon", ", side: port" ACROSS)
         SEACOCK("C2", "drain", "galley", ", side: starboard" ACROSS)
-        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: turn right"));
+        SEACOCK("C3", "inlet", "aft_heads", ", side: port, how: {shut: turn right}"));
     expect_table(step, cells, 2);
     assert_string_equal(step->table_note, "others: across = shut");
     assert_int_equal(step->table[0].cells[0].handling_at, 0);
     const struct table_cell *odd = &step->table[1].cells[0];
-    assert_string_equal(odd->name + odd->handling_at, "turn right");
+    assert_string_equal(odd->name + odd->handling_at, "turn right = shut");
 }
 
 /* Where one is not known, none may be taken for handled like the others. */

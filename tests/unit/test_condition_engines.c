@@ -5,7 +5,7 @@
 static void two_engines(const char *gear, enum zone_key space)
 {
     const char *text = text_format(
-        test.arena, "boat: {name: Samphire, specimen: yes, type: catamaran, loa_m: 13, "
+        test.arena, "boat: {name: Samphire, specimen: yes, hull: catamaran, rig: sail, loa_m: 13, "
         "beam_m: 7, persons_max: 8}\nequipment:\n%s", gear);
     begin_on(case_boat(&test, text), space);
 }

@@ -26,8 +26,9 @@ static const char *boat_text(const char *type, const char *facts, const char *ge
                              const char *not_fitted)
 {
     return text_format(test.arena,
-                       "boat: {name: Tamarisk, specimen: yes, type: %s, loa_m: 12, beam_m: 4, "
-                       "persons_max: 8%s}\n" CASE_RADIO "  antenna_m: 18\nequipment:\n%s%s%s",
+                       "boat: {name: Tamarisk, specimen: yes, hull: %s, rig: sail, loa_m: 12, "
+                       "beam_m: 4, persons_max: 8%s}\n" CASE_RADIO
+                       "  antenna_m: 18\nequipment:\n%s%s%s",
                        type, facts, gear, not_fitted[0] == '\0' ? "" : "not_fitted:\n",
                        not_fitted);
 }

@@ -19,7 +19,7 @@ static struct figure_result of(const char *id)
 }
 
 #define HEAD(type, facts) \
-    "boat: {name: Tamarisk, specimen: yes, type: " type ", loa_m: 12, beam_m: 5, " \
+    "boat: {name: Tamarisk, specimen: yes, hull: " type ", rig: sail, loa_m: 12, beam_m: 5, " \
     "persons_max: 8" facts "}\n" CASE_RADIO "equipment:\n"
 #define HAND "  - {item: bilge_pump_manual, tag: C20, zone: cockpit, stroke_l: 0.8}\n"
 #define PUMP(tag, zone, more) \

@@ -109,10 +109,12 @@ static void keys_are_what_they_are(void **state)
         {1, "radio/dsc", FIELD_ANSWER, false},
         {1, "equipment/at", FIELD_PAIR, false},
         {1, "equipment/inside", FIELD_CHOICES, false},
+        {1, "equipment/how", FIELD_BY_CHOICE, false},
         {1, "not_fitted/serves", FIELD_CHOICES, true},
         {1, "silenced/reason", FIELD_TEXT, true},
         {1, "tags_given", FIELD_LIST, false},
         {2, "number", FIELD_NUMBER, true},
+        {2, "steps/cases/uses", FIELD_PAIRED, false},
         {2, "steps/cases/lethal", FIELD_LIST, false},
         {2, "decision/yes/card", FIELD_TEXT, false},
         {2, "calls/signal", FIELD_CHOICE, true},
@@ -123,6 +125,7 @@ static void keys_are_what_they_are(void **state)
         {5, "plurals/one/ends", FIELD_WORDS, false},
         {5, "words/caution", FIELD_TEXT, true},
         {5, "items/seacock/other", FIELD_TEXT, true},
+        {5, "states/shut", FIELD_TEXT, true},
         {5, "zones/cockpit", FIELD_TEXT, true},
     };
 
@@ -138,10 +141,12 @@ static void keys_are_what_they_are(void **state)
 
 /* ---- the files ---- */
 
-/* What stands under such a key is not the tables' to say: conditions, texts by language. */
+/* What stands under such a key is not the tables' to say: conditions, texts by language or
+ * state, gear with a state. */
 static bool is_leaf(const struct field *field)
 {
     return field->kind == FIELD_WORDING || field->kind == FIELD_WORDINGS ||
+           field->kind == FIELD_BY_CHOICE || field->kind == FIELD_PAIRED ||
            (field->kind == FIELD_NODE && field->part == NULL);
 }
 

@@ -2,7 +2,7 @@
  * none of its gear is refused. */
 #include "boat_case.h"
 
-#include "item_fields.h"
+#include "item_states.h"
 
 static void every_field_has_its_row_and_key(void **state)
 {
@@ -120,11 +120,12 @@ static void general_facts_stand_on_all(void **state)
         test.problems = problems_new(test.arena);
         gear_of(text_format(test.arena,
                             "item: %s, tag: %c1, zone: saloon, side: port, spot: here, name: A, "
-                            "how: pull, count: 2, at: [6.00, -1.00], serial: A1, size: L, "
+                            "how: {%s: pull}, count: 2, at: [6.00, -1.00], serial: A1, size: L, "
                             "inside: [], from_cockpit: no, locked: no, below: yes, "
                             "reach_inverted: no, expires: 2027-04, service_due: 2027, "
                             "serviced: 2026, made: 2020, installed: 2021",
-                            item_word(item), (char)item_kind_of(item)->class));
+                            item_word(item), (char)item_kind_of(item)->class,
+                            end_state_words[item_use(item) - 1]));
         expect_errors(0);
     }
 }

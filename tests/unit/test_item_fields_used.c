@@ -11,7 +11,7 @@
 #include "asked.h"
 #include "card_fixture.h"
 #include "figure.h"
-#include "item_fields.h"
+#include "item_states.h"
 #include "rules.h"
 #include "text.h"
 
@@ -36,38 +36,35 @@ static void what_procedures_ask_is_asked_for(void **state)
     assert_true(facts > 100);
 }
 
-static enum gear_field field_shown(enum shown shows)
+static size_t states_told(const struct item_uses *uses)
 {
-    static const enum gear_field shown[] = {
-        [SHOWN_BY_STATE] = GEAR_how, [SHOWN_HOW] = GEAR_how, [SHOWN_PAINTER] = GEAR_painter,
-        [SHOWN_RELEASE] = GEAR_release, [SHOWN_HANDLE] = GEAR_handle};
-    return shown[shows];
+    size_t told = 0;
+    for (size_t i = 0; i < uses->count; i++) {
+        enum item_key item = uses->items[i].value;
+        enum end_state wanted = uses->items[i].state;
+        enum gear_field field = item_state_field(item, wanted);
+        assert_true(wanted == STATE_ANY ? !item_is_contrary(item) : item_has_state(item, wanted));
+        if (field == GEAR_FIELD_NONE)
+            continue;
+        must_belong(item, field, "the state of a step");
+        told++;
+    }
+    return told;
 }
 
-static bool some_have(const struct item_values *items, enum gear_field field)
-{
-    for (size_t i = 0; i < items->count; i++)
-        if (item_field(items->items[i].value, field) != BELONGS_NOT)
-            return true;
-    return items->count == 0;
-}
-
-/* Beside the raft, whose line the step is about, other gear may stand without any. */
-static void what_steps_show_belongs_to_some_of_their_gear(void **state)
+/* What tells how gear comes to be in the state of a step is a fact of such gear. */
+static void states_of_steps_are_those_of_their_gear(void **state)
 {
     (void)state;
-    size_t shown = 0;
+    size_t told = 0;
     for (size_t p = 0; p < test.procedures.count; p++)
         for (size_t s = 0; s < test.procedures.rows[p]->step_count; s++) {
             const struct procedure_step *step = &test.procedures.rows[p]->steps[s];
-            assert_true(some_have(&step->uses, field_shown(step->shows.value)));
-            for (size_t c = 0; c < step->case_count; c++) {
-                enum gear_field field = field_shown(step->cases[c].shows.value);
-                assert_true(some_have(&step->cases[c].uses, field));
-                shown += field == GEAR_how ? 0 : 1;
-            }
+            told += states_told(&step->uses) + states_told(&step->also);
+            for (size_t c = 0; c < step->case_count; c++)
+                told += states_told(&step->cases[c].uses) + states_told(&step->cases[c].also);
         }
-    assert_true(shown > 0);
+    assert_true(told > 40);
 }
 
 /* ---- figures ---- */
@@ -176,7 +173,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_procedures_ask_is_asked_for),
-        cmocka_unit_test(what_steps_show_belongs_to_some_of_their_gear),
+        cmocka_unit_test(states_of_steps_are_those_of_their_gear),
         cmocka_unit_test(what_figures_read_belongs_to_their_gear),
         cmocka_unit_test(what_gear_must_have_is_told_where_it_is_missing),
     };

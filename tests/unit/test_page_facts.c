@@ -13,7 +13,10 @@
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml",
-                                    "tests/fleet/boats/bramble.yaml"};
+                                    "tests/fleet/boats/bramble.yaml",
+                                    "tests/islands/boats/thrift.yaml",
+                                    "tests/islands/boats/sundew.yaml",
+                                    "tests/islands/boats/eelgrass.yaml"};
 #define BOAT_COUNT (sizeof boats / sizeof boats[0])
 
 static void fact_gather(void *of, const struct fact *fact)

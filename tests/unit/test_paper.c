@@ -21,7 +21,8 @@ static const struct paper near = {"near", MM(210), MM(297), MM(10), MM(10), MM(8
 
 static const char *const boats[] = {"tests/fleet/boats/tamarisk.yaml",
                                     "tests/fleet/boats/samphire.yaml",
-                                    "tests/fleet/boats/bramble.yaml"};
+                                    "tests/fleet/boats/bramble.yaml",
+                                    "tests/islands/boats/thrift.yaml"};
 #define BOAT_COUNT (sizeof boats / sizeof boats[0])
 
 static struct laid_set laid_set;

@@ -99,7 +99,7 @@ static void a_text_keeps_its_place(void **state)
 
 static void kind_note(void *context, const struct phrase *phrase)
 {
-    static const char letters[] = "-wizTvdl";
+    static const char letters[] = "-wiszTvdl";
     text_add_bytes(context, &letters[phrase->kind], 1);
 }
 

@@ -34,7 +34,8 @@ static void whole_texts(void **state)
         "not known", "unbekannt", "Offen", "auszufüllen", "k. A.", "À remplir", "a completer",
         "inconnu", "da compilare", "Sconosciuto", "por definir", "desconocido", "Άγνωστο",
         "ΑΓΝΩΣΤΟ", "προς συμπλήρωση", "nepoznato", "Nepoznato?", "bilinmiyor", "BİLİNMİYOR",
-        "belli değil", "“tbd”", "«à définir»", "null", "？"};
+        "belli değil", "None", "keine", "aucun", "Κανένα", "“tbd”",
+        "«à définir»", "null", "？"};
     (void)state;
     for (size_t i = 0; i < COUNT(texts); i++)
         is_one(texts[i], TEXT_WORDS, texts[i]);
@@ -59,8 +60,9 @@ static void words_inside(void **state)
 static void true_texts(void **state)
 {
     static const char *const texts[] = {
-        "by the door", "aft face", "2nd step", "0", "12", "box 3 - lid", "left = off", "none",
-        "no", "open", "in the open locker", "unknown to guests, behind the panel", "press ?",
+        "by the door", "aft face", "2nd step", "0", "12", "box 3 - lid", "left = off",
+        "no", "none of them", "open", "in the open locker", "unknown to guests, behind the panel",
+        "press ?",
         "x-ray locker", "turn right ...", "stbd", "N/A switch", "tbdx", "methodology", "▲", "é",
         "across pipe = shut", "maxxxx", "Ω", "A", "nav", "to do with the mast", ""};
     (void)state;
@@ -104,7 +106,7 @@ static void boats_are_refused(void **state)
 {
     (void)state;
     const struct boat *boat = boat_of(
-        "boat: {name: TBD, specimen: yes, type: monohull, loa_m: 12.6, beam_m: 4.1, "
+        "boat: {name: TBD, specimen: yes, hull: monohull, rig: sail, loa_m: 12.6, beam_m: 4.1, "
         "persons_max: 8, looks: unknown}\n"
         "radio: {call_sign: n/a, distress_key: '?', power_switch: todo, tag: E1,\n"
         "  zone: navigation_station, side: port, nature_steps: [menu, '-', tbd, X]}\n"

@@ -117,9 +117,10 @@ static struct hull_view view_drawn(void)
         whole.x -= (wide - whole.width) / 2;
         whole.width = wide;
     }
-    return (struct hull_view){whole, test.boat->catamaran,
-                              (int32_t)test.boat->facts.loa_m.milli,
-                              (int32_t)test.boat->facts.beam_m.milli, PLAN_PART_WHOLE, false};
+    return (struct hull_view){.area = whole, .catamaran = test.boat->catamaran, .mast = true,
+                              .cabin = true, .loa_mm = (int32_t)test.boat->facts.loa_m.milli,
+                              .beam_mm = (int32_t)test.boat->facts.beam_m.milli,
+                              .part = PLAN_PART_WHOLE};
 }
 
 static bool overlap(struct area a, struct area b)

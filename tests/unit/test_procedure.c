@@ -10,13 +10,14 @@ static const char whole_logic[] =
     "  - id: fuel\n"
     "    cases:\n"
     "      - when: {fitted: fuel_shutoff_diesel}\n"
-    "        uses: [fuel_shutoff_diesel]\n"
+    "        uses: [{fuel_shutoff_diesel: shut}]\n"
     "        also: generator_stop\n"
     "      - id: none\n"
     "        practice: yes\n"
-    "    lethal: [shut]\n    within: deck\n    state: \"off\"\n"
+    "    lethal: [shut]\n    within: deck\n"
     "    sources: [S1]\n"
-    "  - {id: holes, table: zones, uses: [seacock], practice: yes, when: {fitted: seacock}}\n"
+    "  - {id: holes, table: zones, uses: [{seacock: shut}], practice: yes,\n"
+    "     when: {fitted: seacock}}\n"
     "decision:\n"
     "  after: fuel\n"
     "  yes: {card: abandon_ship}\n"
@@ -60,7 +61,9 @@ static void a_whole_procedure_is_read(void **state)
     assert_string_equal(procedure->call_when.items[1].say.text, "Now.");
     assert_string_equal(procedure->steps[0].lethal.items[0].text, "Do not open it.");
     assert_int_equal(procedure->steps[0].cases[0].within.value, REACH_DECK);
-    assert_int_equal(procedure->steps[0].cases[1].state.value, STATE_OFF);
+    assert_int_equal(procedure->steps[0].cases[0].uses.items[0].state, STATE_SHUT);
+    assert_int_equal(procedure->steps[0].cases[0].also.items[0].value, ITEM_generator_stop);
+    assert_int_equal(procedure->steps[0].cases[0].also.items[0].state, STATE_ANY);
     assert_int_equal(procedure->step_count, 2);
     assert_int_equal(procedure->steps[1].table.value, GEAR_TABLE_ZONES);
     assert_non_null(procedure->steps[1].when);

@@ -6,7 +6,9 @@
 
 static bool sound;
 
-#define BOAT "boat: {name: %s, flag: %s, type: monohull, loa_m: 12, beam_m: 4, persons_max: 8}\n"
+#define BOAT \
+    "boat: {name: %s, flag: %s, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, " \
+    "persons_max: 8}\n"
 #define RADIO "radio: {tag: E1, call_sign: %s, mmsi: %s}\n"
 
 static void boat_run(const char *name, const char *flag, const char *call_sign,

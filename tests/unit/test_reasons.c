@@ -33,10 +33,10 @@ static void each_question_has_words(void **state)
                  "engine_extinguisher fits_port = yes");
     EXPECT_WORDS("{cuts: {battery_isolator_service: vhf_dsc}}",
                  "battery_isolator_service cuts vhf_dsc");
-    EXPECT_WORDS("{boat: catamaran}", "the boat is a catamaran");
-    EXPECT_WORDS("{boat: gas}", "the boat carries gas");
+    EXPECT_WORDS("{boat: catamaran}", "she is a catamaran");
+    EXPECT_WORDS("{boat: gas}", "she carries cooking gas");
     EXPECT_WORDS("{reach: {epirb: deck}}", "epirb reached from deck");
-    EXPECT_WORDS("{surely: {boat: dsc}}", "recorded so: the boat can send a digital alert");
+    EXPECT_WORDS("{surely: {boat: dsc}}", "recorded so: she can send a digital alert");
 }
 
 static void what_all_must_be_is_said_once(void **state)
@@ -48,7 +48,7 @@ static void what_all_must_be_is_said_once(void **state)
     EXPECT_WORDS("{fitted: torch, not_fitted: [knife, dinghy]}",
                  "torch fitted; knife, dinghy not fitted");
     EXPECT_WORDS("{all: [{fitted: [torch, knife]}, {boat: monohull}]}",
-                 "torch, knife fitted; the boat is a monohull");
+                 "torch, knife fitted; she is a monohull");
 }
 
 static void groups_keep_their_meaning(void **state)
@@ -58,11 +58,11 @@ static void groups_keep_their_meaning(void **state)
     EXPECT_WORDS("{none: [{fitted: torch}, {fitted: knife}]}",
                  "none of (torch fitted, knife fitted)");
     EXPECT_WORDS("{any: [{fitted: [torch, knife]}, {boat: catamaran}]}",
-                 "(torch, knife fitted) or the boat is a catamaran");
+                 "(torch, knife fitted) or she is a catamaran");
     EXPECT_WORDS("{fitted: torch, any: [{fitted: knife}, {none: [{fitted: sart}]}]}",
                  "torch fitted; (knife fitted or none of (sart fitted))");
     EXPECT_WORDS("{any: [{fitted: torch, boat: catamaran}, {fitted: knife}]}",
-                 "(torch fitted and the boat is a catamaran) or knife fitted");
+                 "(torch fitted and she is a catamaran) or knife fitted");
 }
 
 /* ---- a card ---- */

@@ -148,12 +148,13 @@ static void warnings_are_told_where_they_are_said(void **state)
     (void)state;
     const char *text = reasons_with(words, GEAR PUMP, "");
     expect_part(text, "Never: light a flame. at words.yaml:7\n   called flame at logic.yaml:7\n"
-                      "   only where: the boat carries gas at logic.yaml:8\n"
-                      "      record: gas not recorded, which counts as carried at text.yaml\n");
+                      "   only where: she carries cooking gas at logic.yaml:8\n"
+                      "      record: she carries cooking gas: not recorded, which counts as yes "
+                      "at text.yaml\n");
     expect_part(text, "Not on this card: Never: swim. at words.yaml:8\n"
                       "   called swim at logic.yaml:10\n"
-                      "   only where: the boat is a catamaran at logic.yaml:10\n"
-                      "      record: the boat is a monohull at text.yaml:1\n");
+                      "   only where: she is a catamaran at logic.yaml:10\n"
+                      "      record: she is a catamaran: no at text.yaml:1\n");
 }
 
 int main(void)

@@ -4,7 +4,8 @@
 #include "rules_rows.h"
 
 #define NAMED(name) \
-    {.boat = "boat: {name: " name ", type: monohull, loa_m: 12, beam_m: 4, persons_max: 4}\n"}
+    {.boat = "boat: {name: " name ", hull: monohull, rig: sail, loa_m: 12, beam_m: 4, " \
+             "persons_max: 4}\n"}
 
 static const struct rule_row rows[] = {
     {"name_unspeakable", NAMED("Nº 1"), 1, "name `Nº 1`", NAMED("Alder")},

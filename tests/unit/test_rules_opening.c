@@ -24,7 +24,7 @@ static const struct rule_row rows[] = {
     {"seacock_stiff", WITH(", works: stiff"), 3, "is recorded as stiff",
      WITH(", works: freely")},
     {"seacock_stiff", WITH(", works: seized"), 3, "is recorded as seized",
-     WITH(", how: \"across = shut, not stiff\"")},
+     WITH(", how: {shut: \"across, not stiff\"}")},
     {"openings_too_few", {.boat = BOAT_WITH(", openings: 2") GEAR INTAKE}, 1,
      "she has 2 openings, but only 1 are recorded",
      {.boat = BOAT_WITH(", openings: 1") GEAR INTAKE}},

@@ -204,8 +204,9 @@ static void every_tag_printed_on_a_card_is_among_the_sources(void **state)
 static const struct places_facts *hung(const char *type, const char *mounted)
 {
     case_boat(&test, text_format(test.arena,
-                                 "boat: {name: Tamarisk, specimen: yes, type: %s, loa_m: 12, "
-                                 "beam_m: 4, persons_max: 8%s}\n" CASE_RADIO "equipment: []\n",
+                                 "boat: {name: Tamarisk, specimen: yes, hull: %s, rig: sail, "
+                                 "loa_m: 12, beam_m: 4, persons_max: 8%s}\n" CASE_RADIO
+                                 "equipment: []\n",
                                  type, mounted));
     set = case_compose(&test, false);
     test.problems = problems_new(test.arena);
@@ -263,9 +264,22 @@ static void the_code_changes_with_what_is_printed(void **state)
 
 #define TEST(function) cmocka_unit_test_setup_teardown(function, set_up, tear_down)
 
+/* The plan shows where the piece is, and says from where a hand works it. */
+static void gear_worked_from_elsewhere_stands_at_its_own_place(void **state)
+{
+    (void)state;
+    const struct sheet *card = plan_of(
+        "  - {item: bilge_pump_manual, tag: C1, zone: saloon, side: port, spot: under seat, "
+        "behind: a lid, from: {zone: cockpit, side: starboard, spot: helm}}\n", "");
+    assert_string_equal(rows_text(place_titled(card, "Saloon, port")),
+                        "[C1] Hand pump, under seat, behind a lid, worked from Cockpit, "
+                        "starboard, helm");
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        TEST(gear_worked_from_elsewhere_stands_at_its_own_place),
         TEST(gear_of_one_place_stands_together_by_class),
         TEST(each_line_tells_its_piece_from_the_others),
         TEST(gear_of_one_engine_of_two_says_which),

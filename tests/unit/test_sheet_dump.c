@@ -40,7 +40,8 @@ static const struct script_line script_lines[] = {
     {.label = "RISING", .pieces = pieces, .count = 3}};
 static const struct script script = {script_lines, 1};
 static const struct card_text operate[] = {{.text = "**1** ON: breaker."}};
-static const struct card_text natures[] = {{.text = "Fire\tI AM ON FIRE"}};
+static const struct card_text natures[] = {{.text = "I AM ON FIRE"}};
+static const char *const nature_leads[] = {"Fire"};
 static const struct title_facts title = {.title = "FIRE", .boat = "TERN", .number = "Card 3P"};
 static const struct card_text mark = {.text = "SPECIMEN"};
 static const struct signs_facts signs = {"WHEN", "Smoke"};
@@ -51,7 +52,8 @@ static const struct decision_facts decision = {
 static const struct warnings_facts nevers = {.word = "Never", .items = never, .count = 1};
 static const struct call_facts call = {.title = "CALL", .station = "E9 Radio",
                                        .operate = operate, .operate_count = 1, .script = &script};
-static const struct section_facts nature = {.title = "SAY", .lines = natures, .line_count = 1};
+static const struct section_facts nature = {.title = "SAY", .lines = natures,
+                                            .lead = nature_leads, .line_count = 1};
 static const struct footer_facts footer = {
     .left = {"Follow your training.", ""}, .dates = "Gear dates run to 2027-04.",
     .first_date = "2027-04", .code_word = "Check code", .code = "0TJ8-GE22",
@@ -93,7 +95,7 @@ static void every_fact_is_dumped(void **state)
         "never\n  word: Never\n  text: go below\n  source: MAIB\n"
         "call\n  title: CALL\n  station: E9 Radio\n  set: **1** ON: breaker.\n"
         " =label: RISING\n  say: MAYDAY\n =say: time UTC\n =say: NORTH SOUTH\n"
-        "nature\n  title: SAY\n  line: Fire\tI AM ON FIRE\n"
+        "nature\n  title: SAY\n  word: Fire\n  line: I AM ON FIRE\n"
         "footer\n  left: Follow your training.\n ~dates: Gear dates run to 2027-04.\n"
         " =first date: 2027-04\n =undated: 0\n  word: Check code\n ~code: 0TJ8-GE22\n"
         " ~printed: printed 2026-11-20\n");

@@ -82,8 +82,9 @@ static void the_order_is_that_of_a_walk(void **state)
 {
     (void)state;
     struct asked_list list = asked_by(
-        "  - {id: one, practice: yes, also: [hatch, battery_isolator_engine, "
-        "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, cooker, "
+        "  - {id: one, practice: yes, also: [{hatch: open}, "
+        "{battery_isolator_engine: off}, "
+        "anchor_main, torch, liferaft, fixed_extinguisher, flares, boarding_ladder, {cooker: off}, "
         "fire_blanket]}\n", HULL_NONE);
     assert_string_equal(keys_of(&list),
                         "boarding_ladder flares liferaft anchor_main torch fire_blanket cooker "
@@ -108,7 +109,7 @@ static void the_facts_asked_of_an_item_are_told(void **state)
                         "# into radio: tag: E1, zone:, side:, spot:");
     assert_string_equal(starter_entry(&list.rows[2], "C2", test.arena),
                         "- {item: battery_isolator_engine, tag: C2, zone: , side: , spot: , "
-                        "how: , cuts: }");
+                        "how: {on: , off: }, cuts: }");
 }
 
 #define TYPED_STEPS \
@@ -173,15 +174,15 @@ static void a_new_boat_file_lacks_only_what_is_needed(void **state)
     (void)state;
     struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
     bool sound = true;
-    const struct boat *boat = boat_of(starter_boat(&asked, HULL_NONE, test.arena), &sound);
+    const struct boat *boat = boat_of(starter_boat(&asked, HULL_NONE, NULL, test.arena), &sound);
     assert_non_null(boat);
     assert_false(sound);
-    expect_errors(5);   /* name, type, loa_m, beam_m, persons_max */
+    expect_errors(6);   /* name, hull, rig, loa_m, beam_m, persons_max */
     assert_int_equal(boat->equipment_count, 0);
     assert_int_equal(boat_items_mentioned(boat), 0);
-    assert_int_equal(boat->facts.type.value, HULL_NONE);
-    boat = boat_of(starter_boat(&asked, HULL_CATAMARAN, test.arena), &sound);
-    expect_errors(4);
+    assert_int_equal(boat->facts.hull.value, HULL_NONE);
+    boat = boat_of(starter_boat(&asked, HULL_CATAMARAN, NULL, test.arena), &sound);
+    expect_errors(5);
     assert_true(boat->catamaran);
 }
 
@@ -191,8 +192,9 @@ static void lines_without_their_mark_can_be_read(void **state)
 {
     (void)state;
     struct asked_list asked = asked_by(ALL_STEPS, HULL_NONE);
-    const char *text = starter_boat(&asked, HULL_MONOHULL, test.arena);
+    const char *text = starter_boat(&asked, HULL_MONOHULL, NULL, test.arena);
     text = without_marks(text, "  name:  ", "  name: New ");
+    text = without_marks(text, "  rig:  ", "  rig: sail ");
     text = without_marks(text, "loa_m:  ", "loa_m: 12 ");
     text = without_marks(text, "beam_m:  ", "beam_m: 4 ");
     text = without_marks(text, "persons_max:  ", "persons_max: 8 ");
@@ -237,7 +239,7 @@ static void proposed_tags_are_free_and_distinct(void **state)
     static const enum item_key told[] = {ITEM_cooker, ITEM_sart};
     bool sound = true;
     const struct boat *boat = boat_of(
-        "boat: {name: A, type: monohull, loa_m: 12, beam_m: 4, persons_max: 8}\n"
+        "boat: {name: A, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, persons_max: 8}\n"
         "equipment:\n  - {item: grab_bag, tag: C4, zone: saloon}\n"
         "  - {item: fire_blanket, tag: F99, zone: galley}\nretired_tags: [E7]\n", &sound);
     assert_true(sound);
@@ -254,10 +256,12 @@ static void mentioned_items_count_once(void **state)
     (void)state;
     bool sound = true;
     const struct boat *boat = boat_of(
-        "boat: {name: A, type: monohull, loa_m: 12, beam_m: 4, persons_max: 8}\n"
+        "boat: {name: A, hull: monohull, rig: sail, loa_m: 12, beam_m: 4, persons_max: 8}\n"
         "radio: {tag: E1, zone: saloon}\n"
         "equipment:\n  - {item: torch, tag: C1, zone: saloon}\n"
-        "  - {item: torch, tag: C2, zone: galley}\nnot_fitted: [sart, epirb]\n", &sound);
+        "  - {item: torch, tag: C2, zone: galley}\nnot_fitted: [sart, epirb]\n"
+        "not_surveyed: [knife]\n",
+        &sound);
     assert_true(sound);
     assert_int_equal(boat_items_mentioned(boat), 4);
 }

@@ -228,18 +228,16 @@ static void sets_hold_words_in_any_case(void **state)
 {
     (void)state;
     const struct words *words = words_of(&(struct recipe){
-        .sets = "reading:\n  on: [öffnen, ανοίγω]\n  off: [zu]\n  on_alone: []\n"
-                "  off_alone: []\n  articles: []\n"
-                "  units: []\n  numbered: []\n"
+        .sets = "reading:\n  units: [öffnen, ανοίγω]\n  numbered: [zu]\n"
                 "proof:\n  verbs: [ziehen]\n"});
     expect_errors(0);
-    assert_true(words_in_set(words, SET_STATE_ON, "ÖFFNEN", strlen("ÖFFNEN")));
-    assert_true(words_in_set(words, SET_STATE_ON, "ΑΝΟΊΓΩ", strlen("ΑΝΟΊΓΩ")));
+    assert_true(words_in_set(words, SET_UNITS, "ÖFFNEN", strlen("ÖFFNEN")));
+    assert_true(words_in_set(words, SET_UNITS, "ΑΝΟΊΓΩ", strlen("ΑΝΟΊΓΩ")));
     assert_true(words_in_set(words, SET_VERBS, "Ziehen!", strlen("Ziehen")));
-    assert_false(words_in_set(words, SET_STATE_ON, "öffne", strlen("öffne")));
-    assert_false(words_in_set(words, SET_STATE_ON, "öffnend", strlen("öffnend")));
-    assert_false(words_in_set(words, SET_STATE_OFF, "öffnen", strlen("öffnen")));
-    assert_false(words_in_set(words, SET_STATE_OFF, "", 0));
+    assert_false(words_in_set(words, SET_UNITS, "öffne", strlen("öffne")));
+    assert_false(words_in_set(words, SET_UNITS, "öffnend", strlen("öffnend")));
+    assert_false(words_in_set(words, SET_NUMBERED, "öffnen", strlen("öffnen")));
+    assert_false(words_in_set(words, SET_NUMBERED, "", 0));
     assert_int_equal(words_set(words, SET_VERBS)->count, 1);
     assert_int_equal(words_set(words, SET_NEGATIVES)->count, 0);
 }
@@ -248,79 +246,17 @@ static void sets_hold_words_in_any_case(void **state)
 static void only_sets_of_reading_are_required(void **state)
 {
     (void)state;
-    assert_null(words_of(&(struct recipe){.sets = "reading: {on: [open]}\n"}));
-    assert_non_null(problem_saying("the section reading needs the key \"off\""));
+    assert_null(words_of(&(struct recipe){.sets = "reading: {units: [kg]}\n"}));
+    assert_non_null(problem_saying("the section reading needs the key \"numbered\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){.sets = ""}));
     assert_non_null(problem_saying("a file of words needs the key \"reading\""));
     test.problems = problems_new(test.arena);
     assert_null(words_of(&(struct recipe){
-        .sets = "reading: {on: [a], off: [b], on_alone: [], off_alone: [], articles: [], "
-                "units: [], numbered: []}\n"
+        .sets = "reading: {units: [], numbered: []}\n"
                 "proof: {verb: [c]}\n"}));
     expect_errors(1);
     assert_non_null(problem_saying("the section proof has no key \"verb\""));
-}
-
-/* The contrary is left out in any language that says which words lead where. */
-static void handling_is_read_by_the_words_of_its_language(void **state)
-{
-    (void)state;
-    static const struct { const char *how, *on, *off; } rows[] = {
-        {"oben = AN, unten = AUS", "oben = AN", "unten = AUS"},
-        {"quer = zu", NULL, "quer = zu"},
-        {"oben = „AN“, unten = „AUS“", "oben = „AN“", "unten = „AUS“"},
-        {"längs = offen", "längs = offen", NULL},
-        {"an der Wand ziehen", "an der Wand ziehen", "an der Wand ziehen"},
-        {"fest ziehen", "fest ziehen", "fest ziehen"},
-    };
-    const struct words *words = words_of(&(struct recipe){
-        .sets = "reading:\n  on: [offen]\n  off: [zu]\n  on_alone: [an]\n  off_alone: [aus]\n"
-                "  articles: [der, die, das]\n"
-                "  units: []\n  numbered: []\n"});
-    expect_errors(0);
-    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
-        const char *on = words_handling(words, rows[i].how, HANDLED_ON, test.arena);
-        const char *off = words_handling(words, rows[i].how, HANDLED_OFF, test.arena);
-        if (!text_equal(on, rows[i].on) || !text_equal(off, rows[i].off))
-            fail_msg("%s: on %s, off %s", rows[i].how, on == NULL ? "-" : on,
-                     off == NULL ? "-" : off);
-    }
-}
-
-/* A text given by language is read by the words of each; one that has none of its own here,
- * and a text without a language, by those of the record. */
-static void handling_is_read_language_by_language(void **state)
-{
-    (void)state;
-    const struct words *english = words_of(&(struct recipe){.left_out = NULL});
-    const struct words *german = words_read(
-        file_of("words/de/words.yaml",
-                words_file(&(struct recipe){
-                    .language = "de",
-                    .sets = "reading:\n  on: [offen]\n  off: [zu]\n  on_alone: [an]\n"
-                            "  off_alone: [aus]\n  articles: [der]\n"
-                "  units: []\n  numbered: []\n"})),
-        "de", test.arena, test.problems);
-    const struct words *rows[] = {english, german};
-    const struct languages all = {rows, 2};
-    struct handling_wanted off = {&all, english, HANDLED_OFF};
-    static const struct text_in_language how[] = {
-        {.language = "en", .text = "up = open, down = shut"},
-        {.language = "de", .text = "oben = offen, unten = zu"},
-        {.language = "hr", .text = "gore = open"}, {.text = NULL}};
-    expect_errors(0);
-    struct text_value given = {.text = how[0].text, .languages = how};
-    struct text_value shut = words_handling_by_language(&off, &given, test.arena);
-    assert_string_equal(shut.text, "down = shut");
-    assert_string_equal(text_for(&shut, "de"), "unten = zu");
-    assert_string_equal(text_for(&shut, "hr"), "down = shut");
-    shut = words_handling_by_language(&off, &(struct text_value){.text = "down = shut, up = open"},
-                                      test.arena);
-    assert_string_equal(shut.text, "down = shut");
-    assert_null(shut.languages);
-    assert_null(words_handling_by_language(&off, &(struct text_value){.text = "up = open"},
-                                           test.arena).text);
 }
 
 static void a_file_is_of_the_language_of_its_folder(void **state)
@@ -350,8 +286,6 @@ int main(void)
         TEST(an_item_has_each_form_and_no_other),
         TEST(sets_hold_words_in_any_case),
         TEST(only_sets_of_reading_are_required),
-        TEST(handling_is_read_by_the_words_of_its_language),
-        TEST(handling_is_read_language_by_language),
         TEST(a_file_is_of_the_language_of_its_folder),
     };
     int failed = cmocka_run_group_tests_name("words", tests, NULL, NULL);

@@ -30,14 +30,15 @@ static void every_family_is_a_zone_without_gaps(void **state)
     }
 }
 
-/* A row of a family is the family's key, an underscore and its side. */
+/* A row of a family is the family's key, an underscore and its side; but of a generator's space,
+ * which is an engine's that lies on no side of another. */
 static void rows_of_a_family_lie_to_the_side_they_name(void **state)
 {
     (void)state;
     size_t rows = 0;
     for (enum zone_key key = ZONE_NONE + 1; key < ZONE_COUNT; key++) {
         const struct zone *zone = zone_of(key);
-        if (zone->family == key)
+        if (zone->family == key || key == ZONE_generator_space)
             continue;
         rows++;
         assert_string_equal(zone->key, text_format(test.arena, "%s_%s", zone_word(zone->family),
@@ -59,10 +60,23 @@ static void zones_know_what_they_lie_within(void **state)
     assert_false(zone_within(port, ZONE_NONE));
 }
 
+/* The halves of a boat's engine spaces lie in the whole, the generator's space beside it. */
+static void a_generators_space_is_no_part_of_the_engines(void **state)
+{
+    (void)state;
+    const struct zone *generator = zone_of(ZONE_generator_space);
+    assert_true(zone_within(generator, ZONE_engine_space));
+    assert_false(zone_in_space(generator, ZONE_engine_space));
+    assert_true(zone_in_space(generator, ZONE_generator_space));
+    assert_true(zone_in_space(zone_of(ZONE_engine_space_port), ZONE_engine_space));
+    assert_true(zone_in_space(zone_of(ZONE_engine_space), ZONE_engine_space));
+    assert_false(zone_in_space(NULL, ZONE_engine_space));
+}
+
 static void catamarans_and_landmarks(void **state)
 {
     (void)state;
-    assert_true(zone_of(ZONE_trampoline)->catamaran_only);
+    assert_true(zone_of(ZONE_trampoline)->multihull_only);
     assert_true(zone_of(ZONE_engine_space_starboard)->catamaran_only);
     assert_false(zone_of(ZONE_engine_space)->catamaran_only);
     assert_true(zone_of(ZONE_aft_cabin_port)->in_hulls);
@@ -130,6 +144,7 @@ int main(void)
         TEST(every_family_is_a_zone_without_gaps),
         TEST(rows_of_a_family_lie_to_the_side_they_name),
         TEST(zones_know_what_they_lie_within),
+        TEST(a_generators_space_is_no_part_of_the_engines),
         TEST(catamarans_and_landmarks),
         TEST(zones_have_the_traits_of_their_rows),
         TEST(lived_in_is_below),

@@ -72,13 +72,18 @@ static inline void names_write(struct text_builder *out, const struct recipe *re
             text_add_format(out, "  %s: Zone %s\n", zone_word(key), zone_word(key));
 }
 
+static inline void states_write(struct text_builder *out)
+{
+    text_add(out, "states:\n");
+    for (enum end_state state = STATE_ANY + 1; state < STATE_COUNT; state++)
+        text_add_format(out, "  %s: state %s\n", end_state_words[state - 1],
+                        end_state_words[state - 1]);
+}
+
 static inline void sets_write(struct text_builder *out, const struct recipe *recipe)
 {
     text_add(out, recipe->sets != NULL ? recipe->sets
-                                       : "reading:\n  on: [open]\n  off: [shut]\n"
-                                         "  on_alone: [on]\n  off_alone: [off]\n"
-                                         "  articles: [the]\n"
-                                         "  units: []\n  numbered: []\n");
+                                       : "reading:\n  units: []\n  numbered: []\n");
 }
 
 static inline const char *words_file(const struct recipe *recipe)
@@ -89,6 +94,7 @@ static inline const char *words_file(const struct recipe *recipe)
                     recipe->plurals != NULL ? recipe->plurals : "{one: {is: 1}}");
     words_write(&out, recipe);
     sets_write(&out, recipe);
+    states_write(&out);
     names_write(&out, recipe);
     if (recipe->extra != NULL)
         text_add(&out, recipe->extra);

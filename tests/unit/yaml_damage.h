@@ -8,7 +8,7 @@
 #include <string.h>
 
 static const char *const sound[] = {
-    "boat: {name: Tamarisk, type: monohull, loa_m: 12.6}\n"
+    "boat: {name: Tamarisk, hull: monohull, rig: sail, loa_m: 12.6}\n"
     "equipment:\n"
     "  - {item: seacock, tag: C11, how: across = shut, bung_mm: 38}\n"
     "  - item: torch\n"

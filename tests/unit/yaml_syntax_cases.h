@@ -9,17 +9,17 @@ static const struct reading_case syntax_cases[] = {
      INPUT("how: turn: left\n"),
      .told = "1:10+1 error: a colon followed by a space cannot stand in a text without "
              "quotes\n",
-     .remedy = "put the whole text in quotes: \"...\""},
+     .remedy = "put the whole text in quotes:\nhow: \"turn: left\""},
     {.name = "colon behind quotes",
      INPUT("how: \"turn\": left\n"),
      .told = "1:12+1 error: a colon followed by a space cannot stand in a text without "
              "quotes\n",
-     .remedy = "put the whole text in quotes: \"...\""},
+     .remedy = "put the whole text in quotes:\nhow: '\"turn\": left'"},
     {.name = "colon in list",
      INPUT("a: {b: c: d}\n"),
      .told = "1:9+1 error: a colon followed by a space cannot stand in a text without "
              "quotes\n",
-     .remedy = "put the whole text in quotes: \"...\""},
+     .remedy = "put the whole text in quotes:\nb: \"c: d\""},
     {.name = "colon without space",
      INPUT("a: {b:[c]}\n"),
      .told = "1:6+1 error: a colon in brackets needs a space after it\n",
@@ -56,7 +56,7 @@ static const struct reading_case syntax_cases[] = {
     {.name = "dash without space",
      INPUT("- a\n"
            "-b\n"),
-     .told = "2:1+2 error: this is neither \"key: value\" nor an entry of a list\n",
+     .told = "2:1+2 error: an entry of a list is expected here\n",
      .remedy = "put a space after the dash: - entry"},
     {.name = "bracket not closed",
      INPUT("a: [1, 2\n"

@@ -1,0 +1,87 @@
+/* test_boat_traits.c - what a boat is, from her record: yes, no, or not recorded. */
+#include "boat_case.h"
+
+#include "trait.h"
+
+static enum answer recorded_of(const char *more, enum trait trait)
+{
+    const struct boat *boat = boat_of(more);
+    assert_non_null(boat);
+    return boat_trait(boat, trait, ZONE_NONE).recorded;
+}
+
+#define OPEN_BOAT(rest) \
+    "boat: {name: Tern, hull: monohull, rig: motor, loa_m: 6.4, beam_m: 2.4, persons_max: 6, " \
+    rest "}\n"
+
+static void a_boat_without_rooms_is_open(void **state)
+{
+    (void)state;
+    assert_int_equal(recorded_of(OPEN_BOAT("rooms: []"), TRAIT_CABIN), ANSWER_NO);
+    assert_int_equal(recorded_of(OPEN_BOAT("rooms: [forward_cabin]"), TRAIT_CABIN), ANSWER_YES);
+    assert_int_equal(recorded_of(OPEN_BOAT("draught_m: 0.5"), TRAIT_CABIN), ANSWER_NOT_RECORDED);
+    assert_true(boat_is(boat_of(OPEN_BOAT("draught_m: 0.5")), TRAIT_CABIN, ZONE_NONE));
+}
+
+#define MOTORS(rows) MONOHULL "engines: [" rows "]\n"
+
+static void engines_tell_what_is_burned(void **state)
+{
+    (void)state;
+    static const struct { const char *rows; enum trait trait; enum answer is; } cases[] = {
+        {"{fuel: petrol, drive: outboard}", TRAIT_PETROL, ANSWER_YES},
+        {"{fuel: petrol, drive: outboard}", TRAIT_PETROL_TANK, ANSWER_NO},
+        {"{fuel: petrol, drive: outboard}", TRAIT_DIESEL, ANSWER_NO},
+        {"{space: engine_space, fuel: electric, drive: pod}", TRAIT_ELECTRIC, ANSWER_YES},
+        {"{space: engine_space, fuel: electric, drive: pod}", TRAIT_DIESEL, ANSWER_NO},
+        {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_GENERATOR, ANSWER_YES},
+        {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_TWO_ENGINES, ANSWER_NO},
+        {"", TRAIT_GENERATOR, ANSWER_NO},
+        {"", TRAIT_ENGINE, ANSWER_NO},
+        {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_ENGINE, ANSWER_NO},
+        {"{fuel: petrol, drive: outboard}", TRAIT_ENGINE, ANSWER_YES},
+        {"{space: engine_space, fuel: petrol, drive: jet}", TRAIT_JET, ANSWER_YES},
+        {"{space: engine_space, fuel: petrol, drive: shaft}", TRAIT_JET, ANSWER_NO},
+        {"{space: engine_space, fuel: diesel, drive: generator}", TRAIT_GENERATOR_ALONE,
+         ANSWER_YES},
+        {"{space: engine_space, fuel: electric, drive: pod}, "
+         "{space: engine_space, fuel: petrol, drive: generator}", TRAIT_GENERATOR_ALONE,
+         ANSWER_YES},
+        {"{space: engine_space, fuel: diesel, drive: shaft}, "
+         "{space: engine_space, fuel: diesel, drive: generator}", TRAIT_GENERATOR_ALONE,
+         ANSWER_NO},
+        {"{space: engine_space, fuel: diesel, drive: shaft}", TRAIT_GENERATOR_ALONE, ANSWER_NO},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        const char *text = text_format(test.arena, MOTORS("%s"), cases[i].rows);
+        assert_int_equal(recorded_of(text, cases[i].trait), cases[i].is);
+    }
+    assert_int_equal(recorded_of(MONOHULL, TRAIT_GENERATOR), ANSWER_NOT_RECORDED);
+}
+
+/* Another engine to go on with stands elsewhere: two in one space stop together. */
+static void another_engine_is_in_another_space(void **state)
+{
+    (void)state;
+    static const struct { const char *text; enum answer is; } cases[] = {
+        {MOTORS("{space: engine_space, fuel: diesel, drive: shaft}, "
+                "{space: engine_space, fuel: diesel, drive: shaft}"), ANSWER_NO},
+        {MOTORS("{space: engine_space, fuel: diesel, drive: shaft}, "
+                "{fuel: petrol, drive: outboard}"), ANSWER_YES},
+        {MONOHULL, ANSWER_NO},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++)
+        assert_int_equal(boat_trait(boat_of(cases[i].text), TRAIT_OTHER_ENGINE,
+                                    ZONE_engine_space).recorded, cases[i].is);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        TEST(a_boat_without_rooms_is_open),
+        TEST(engines_tell_what_is_burned),
+        TEST(another_engine_is_in_another_space),
+    };
+    int failed = cmocka_run_group_tests_name("boat_traits", tests, NULL, NULL);
+    return failed != 0;
+}
