@@ -75,9 +75,13 @@ pages_gone() {
 }
 
 # line_try FOLDER BOAT NUMBER: tells how the law is broken by that line; nothing if it holds.
-# Where all pages are as they were, nobody has to be told.
+# Where all pages are as they were, nobody has to be told. A second station helps whom its place
+# is told; of one that no record names nobody is asked.
 line_try() {
     line=$(sed -n "$3p" "tests/fleet/boats/$2.yaml")
+    case $line in
+    *second_station:*) return ;;
+    esac
     sed "$3d" "tests/fleet/boats/$2.yaml" >"$1/base/boats/$2.yaml"
     printed "$1"
     changed=$(words_changed "$1")

@@ -29,14 +29,15 @@ language_make() {
 }
 
 # fleet_make FOLDER [AWK-VARIABLE...]: the fleet, the texts of its record in qps too, which comes
-# first.
+# first. What the rescue centre is called is said in English within a sentence of the language: it
+# is left out.
 fleet_make() {
     fleet=$scratch/$1
     shift
     mkdir -p "$fleet/boats"
     for file in base.yaml $(cd tests/fleet && echo boats/*.yaml); do
         awk -v language=qps -v record=1 "$@" -f tests/pseudo.awk "tests/fleet/$file" |
-            sed 's/^languages: .*/languages: [qps, en]/' >"$fleet/$file"
+            sed -e 's/^languages: .*/languages: [qps, en]/' -e '/^  call: /d' >"$fleet/$file"
     done
 }
 

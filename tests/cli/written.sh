@@ -60,7 +60,7 @@ mmsi|238111111|mmsi_made_up|
 mmsi|238123000||
 mmsi|238123456|mmsi_made_up|
 mmsi|MMSI 238014810|mmsi_damaged|
-mmsi|none|mmsi_damaged|is no number
+mmsi|none|record|stands where a fact is yet to be recorded
 mmsi|not_programmed|mmsi_damaged|is no number
 mmsi|N/A|record|yet to be recorded
 mmsi|to be done|record|yet to be recorded
